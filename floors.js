@@ -1,0 +1,32 @@
+/** The floors of src/, lowest first: a folder imports only from floors below it, through their index.ts. */
+export const floors = 'base units numeric geometry force record curve hardening methods simulate report render cli'.split(' ');
+
+/** Folders that nobody outside imports, so they have no subpath. */
+const inner = ['numeric', 'cli'];
+export const subpaths = floors.filter((floor) => !inner.includes(floor));
+export const doors = [...subpaths.map((name) => `src/${name}/index.ts`), 'src/index.ts'];
+
+/** Folders that stand beside the road: nothing of src but the command imports them. */
+const beside = ['simulate'];
+
+const door = { regex: '^\\.\\./(?![^/]+/index\\.js$)', message: "A folder's only door is its index.js." };
+const self = { regex: '^\\./(index\\.js$|.*/)|^testpiece(/|$)', message: 'Name the file itself.' };
+const forbid = (files, patterns) => ({ files: [files], rules: { 'no-restricted-imports': ['error', { patterns }] } });
+
+export const floorRules = [
+  forbid('src/index.ts', [{ ...door, regex: '^(?!\\./[^/]+/index\\.js$)' }]),
+  ...floors.map((floor, i) => {
+    const closed = [...floors.slice(i + 1), ...(floor === 'cli' ? [] : beside)].join('|') || '(?!)';
+    return forbid(`src/${floor}/**`, [
+      door,
+      self,
+      { regex: `^\\.\\./(${closed})/`, message: `${floor}/ imports only from floors below it.` },
+    ]);
+  }),
+  // `import()` would slip past the rule above; drawing libraries are loaded that way on purpose, in render/ alone
+  {
+    files: ['src/**'],
+    ignores: ['src/cli/**', 'src/render/**'],
+    rules: { 'no-restricted-syntax': ['error', 'ImportExpression', 'TSImportType'] },
+  },
+];

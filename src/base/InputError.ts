@@ -1,0 +1,77 @@
+/** What a wrong argument was wrong about; a code is never renamed. */
+export type InputErrorCode =
+  | 'ambiguous'
+  | 'empty'
+  | 'missing'
+  | 'no-numbers'
+  | 'not-finite'
+  | 'not-increasing'
+  | 'not-negative'
+  | 'not-positive'
+  | 'not-text'
+  | 'out-of-range'
+  | 'too-few'
+  | 'too-large'
+  | 'unequal-lengths'
+  | 'unknown-option'
+  | 'unknown-unit'
+  | 'wrong-type'
+  | 'withheld';
+
+/** `received` as a message shows it: short, and never more than a line. */
+function shown(received: unknown): string {
+  if (typeof received === 'string') return JSON.stringify(received.slice(0, 60));
+  if (received !== null && typeof received === 'object') return Array.isArray(received) ? 'an array' : 'an object';
+  return String(received);
+}
+
+/**
+ * A wrong argument, thrown before anything is computed.
+ *
+ * @remarks
+ * The message has one form: "function: argument rule, got value". Findings about a *test* are never thrown; they are part of the
+ * result.
+ *
+ * @example
+ * ```ts
+ * new InputError('round', 'diameter', 'not-positive', 'must be above 0', -1).path; // => 'diameter'
+ * ```
+ */
+export class InputError extends RangeError {
+  override readonly name = 'InputError';
+  /** What is wrong, as a word that a program can test. */
+  readonly code: InputErrorCode;
+  /** Which argument or field, for example `diameter` or `force[17]`. */
+  readonly path: string;
+  /** The value that was received. */
+  readonly received: unknown;
+
+  /**
+   * @param from - The function that was called.
+   * @param path - The argument or field that is wrong.
+   * @param code - What is wrong with it.
+   * @param rule - What is allowed, as the end of a sentence that starts with the path.
+   * @param received - The value that was received.
+   */
+  constructor(from: string, path: string, code: InputErrorCode, rule: string, received: unknown) {
+    super(`${from}: ${path} ${rule}, got ${shown(received)}`);
+    this.code = code;
+    this.path = path;
+    this.received = received;
+  }
+}
+
+/**
+ * Tells whether an error is this library's {@link InputError}, also where two copies of the package are loaded.
+ *
+ * @param error - Anything that was caught.
+ * @returns True for an `InputError` of any copy of the package.
+ *
+ * @example
+ * ```ts
+ * isInputError(new TypeError('no')); // => false
+ * ```
+ */
+export function isInputError(error: unknown): error is InputError {
+  return error instanceof Error && error.name === 'InputError' && 'code' in error && 'path' in error;
+}

@@ -1,0 +1,33 @@
+/** Units of results: N, mm, MPa and s throughout; strains are ratios. */
+export type BaseUnit =
+  | '1'
+  | '1/s'
+  | 'HBW'
+  | 'MPa'
+  | 'MPa/s'
+  | 'N'
+  | 'N·mm'
+  | 'N/s'
+  | 'mm'
+  | 'mm/N'
+  | 'mm/s'
+  | 'mm²'
+  | 'mm³'
+  | 'mm⁴'
+  | 's';
+
+/** A determined quantity: its value, its unit, what it is called, and where the rule for it stands. */
+export interface Quantity {
+  /** Symbol as in ISO 6892-1, for example `Rp0.2`, `Rm`, `Agt`. */
+  readonly symbol: string;
+  /** What it is, in words. */
+  readonly name: string;
+  /** The value, unrounded, in `unit`. */
+  readonly value: number;
+  /** Unit of `value`. */
+  readonly unit: BaseUnit;
+  /** Standard uncertainty in the same unit, where it is known. */
+  readonly standardUncertainty?: number | undefined;
+  /** The standard and clause by title, or the paper or book. */
+  readonly source: string;
+}

@@ -1,0 +1,90 @@
+import { InputError } from './InputError.js';
+
+/** @internal A finite number. */
+export function requireFinite(from: string, path: string, value: unknown): number {
+  if (typeof value !== 'number') throw new InputError(from, path, value === undefined ? 'missing' : 'wrong-type', 'must be a number', value);
+  if (!Number.isFinite(value)) throw new InputError(from, path, 'not-finite', 'must be finite', value);
+  return value;
+}
+
+/** @internal A finite number above 0. */
+export function requirePositive(from: string, path: string, value: unknown): number {
+  const number = requireFinite(from, path, value);
+  if (number <= 0) throw new InputError(from, path, 'not-positive', 'must be above 0', value);
+  return number;
+}
+
+/** @internal A finite number of 0 or more. */
+export function requireNonNegative(from: string, path: string, value: unknown): number {
+  const number = requireFinite(from, path, value);
+  if (number < 0) throw new InputError(from, path, 'out-of-range', 'must be 0 or more', value);
+  return number;
+}
+
+/** @internal A finite number from `least` to `most`, both included. */
+export function requireBetween(from: string, path: string, value: unknown, least: number, most: number): number {
+  const number = requireFinite(from, path, value);
+  if (number < least || number > most) throw new InputError(from, path, 'out-of-range', `must be from ${least} to ${most}`, value);
+  return number;
+}
+
+/** @internal One of the listed words. */
+export function requireOneOf<Word extends string>(from: string, path: string, value: unknown, words: readonly Word[]): Word {
+  const word = words.find((one) => one === value);
+  if (word === undefined) throw new InputError(from, path, 'out-of-range', `must be one of ${words.join(', ')}`, value);
+  return word;
+}
+
+/** @internal An object (not an array, not null). */
+export function requireObject(from: string, path: string, value: unknown): object {
+  if (typeof value !== 'object' || value === null || Array.isArray(value))
+    throw new InputError(from, path, value === undefined ? 'missing' : 'wrong-type', 'must be an object', value);
+  return value;
+}
+
+/** @internal An options object without unknown names. */
+export function requireOptions(from: string, options: object, known: readonly string[], path = 'options'): void {
+  for (const name of Object.keys(requireObject(from, path, options)))
+    if (!known.includes(name))
+      throw new InputError(from, `${path}.${name}`, 'unknown-option', `is not an option (known: ${known.join(', ')})`, name);
+}
+
+/** @internal Column rules. */
+export interface ColumnRule {
+  /** Least number of samples; default 1. */
+  readonly least?: number;
+  /** Length that another column has. */
+  readonly length?: number;
+  /** Every sample above 0. */
+  readonly positive?: boolean;
+  /** NaN from some sample on is allowed (an extensometer taken off). */
+  readonly endsEarly?: boolean;
+}
+
+/** @internal A column of finite numbers, as a `Float64Array`: the caller's own where it is one (never changed, never kept), else a copy. */
+export function requireColumn(from: string, path: string, value: unknown, rule: ColumnRule = {}): Float64Array {
+  if (typeof value !== 'object' || value === null || !('length' in value) || typeof value.length !== 'number')
+    throw new InputError(from, path, value === undefined ? 'missing' : 'wrong-type', 'must be an array of numbers', value);
+  const { least = 1, length, positive = false, endsEarly = false } = rule;
+  const given = value as ArrayLike<unknown>;
+  if (given.length < least)
+    throw new InputError(from, path, given.length === 0 ? 'empty' : 'too-few', `must have at least ${least} samples`, given.length);
+  if (length !== undefined && given.length !== length)
+    throw new InputError(from, path, 'unequal-lengths', `must have ${length} samples like the other columns`, given.length);
+  const column = given instanceof Float64Array ? given : Float64Array.from(given, (one) => (typeof one === 'number' ? one : NaN));
+  let sound = column.length;
+  if (endsEarly) while (sound > 0 && Number.isNaN(column[sound - 1])) sound -= 1;
+  // one sum finds a NaN or an infinity anywhere; only then is it looked for
+  let sum = 0;
+  for (let i = 0; i < sound; i += 1) sum += (column[i] as number) * 0;
+  if (sum !== 0)
+    for (let i = 0; i < sound; i += 1)
+      if (!Number.isFinite(column[i])) {
+        const raw = given[i];
+        throw new InputError(from, `${path}[${i}]`, typeof raw === 'number' ? 'not-finite' : 'wrong-type', 'must be a finite number', raw);
+      }
+  if (positive)
+    for (let i = 0; i < sound; i += 1)
+      if ((column[i] as number) <= 0) throw new InputError(from, `${path}[${i}]`, 'not-positive', 'must be above 0', column[i]);
+  return column;
+}

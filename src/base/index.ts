@@ -1,0 +1,32 @@
+export { InputError, isInputError, type InputErrorCode } from './InputError.js';
+export { required, type Failure, type Outcome, type Success } from './Outcome.js';
+export { type BaseUnit, type Quantity } from './Quantity.js';
+export { type Finding, type Severity, type Subject } from './Finding.js';
+export { catalogue, type FindingCode, type FindingEntry } from './catalogue.js';
+export {
+  type ColumnName,
+  type CurveColumns,
+  type PressureColumns,
+  type PressureRecord,
+  type StressStrainCurve,
+  type TensionColumns,
+  type TensionRecord,
+} from './columns.js';
+export { type Section, type SectionShape } from './Section.js';
+export { type AfterFracture, type TestPiece } from './TestPiece.js';
+/** @internal */
+export { failure, success } from './Outcome.js';
+/** @internal */
+export { finding, type FindingDetails } from './Finding.js';
+/** @internal */
+export {
+  requireBetween,
+  requireColumn,
+  requireFinite,
+  requireNonNegative,
+  requireObject,
+  requireOneOf,
+  requireOptions,
+  requirePositive,
+  type ColumnRule,
+} from './checks.js';

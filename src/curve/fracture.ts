@@ -1,0 +1,120 @@
+import {
+  failure,
+  requireBetween,
+  requireOptions,
+  success,
+  type CurveColumns,
+  type Outcome,
+  type StressStrainCurve,
+} from '../base/index.js';
+import { median } from '../numeric/index.js';
+import { maximumIndex } from './maximumStress.js';
+import { requireCurve } from './requireCurve.js';
+
+/** Options of {@link fracture}. */
+export interface FractureOptions {
+  /** Below this share of the maximum the piece has broken; default 0.02. */
+  readonly share?: number | undefined;
+}
+
+/** The fracture point of a curve. */
+export interface Fracture {
+  /** Last sample before the stress fell away. */
+  readonly index: number;
+  /** Stress there [MPa]. */
+  readonly stress: number;
+  /** Strain there as the curve counts it [mm/mm]. */
+  readonly strain: number;
+  /** A sudden fall, a slow fade below the share, or simply the last sample of a record that had begun to fall. */
+  readonly how: 'sudden-fall' | 'faded-away' | 'end-of-record';
+}
+
+/** Why there is no fracture point. */
+export type FractureReason = 'not-fractured';
+
+/** A step of the fall is sudden where it is so many times the usual step after the maximum, and so much of the maximum. */
+const SUDDEN = 5;
+const SUDDEN_SHARE = 0.01;
+/** The oil behind the piston can hold a little force after fracture: a sudden fall to this share counts as well. */
+const HELD_SHARE = 0.15;
+/** A record that ends above this share of its maximum has not begun to neck. */
+const NECKING_SHARE = 0.99;
+
+/** Largest fall between neighbours over a range. */
+function largestFall(stress: Float64Array, first: number, end: number): number {
+  let at = first;
+  let largest = -Infinity;
+  for (let i = first; i < end - 1; i += 1) {
+    const fall = stress[i]! - stress[i + 1]!;
+    if (fall > largest) {
+      largest = fall;
+      at = i;
+    }
+  }
+  return at;
+}
+
+/** @internal {@link fracture} on a checked curve, with the sample of the maximum known. */
+export function fractureKernel({ strain, stress }: StressStrainCurve, maximum: number, share: number): Outcome<Fracture, FractureReason> {
+  const n = stress.length;
+  const top = stress[maximum]!;
+  const at = (index: number, how: Fracture['how']) => success({ index, stress: stress[index]!, strain: strain[index]!, how });
+  // falls of a typical step, from a few hundred places
+  const typical = (end: number): number => {
+    const stride = Math.max(1, Math.floor((end - maximum) / 300));
+    const falls: number[] = [];
+    for (let i = maximum; i < end - 1; i += stride) falls.push(Math.abs(stress[i]! - stress[i + 1]!));
+    return median(falls);
+  };
+  const suddenAt = (low: number): number => {
+    // back from the first low sample to where the collapse began
+    const least = Math.max(SUDDEN * typical(low), SUDDEN_SHARE * top);
+    let index = low;
+    while (index > maximum && stress[index - 1]! - stress[index]! > least) index -= 1;
+    return index;
+  };
+  let gone = maximum;
+  while (gone < n && stress[gone]! >= share * top) gone += 1;
+  if (gone < n) {
+    const index = suddenAt(gone);
+    if (index < gone) return at(index, 'sudden-fall');
+    // a fall that was sudden, then lingered at a small share
+    const fall = largestFall(stress, maximum, gone + 1);
+    if (stress[fall]! - stress[fall + 1]! > 0.2 * top && stress[fall + 1]! < HELD_SHARE * top) return at(suddenAt(fall + 1), 'sudden-fall');
+    return at(gone - 1, 'faded-away');
+  }
+  const fall = largestFall(stress, maximum, n);
+  if (fall < n - 1 && stress[fall]! - stress[fall + 1]! > 0.2 * top && stress[fall + 1]! < HELD_SHARE * top)
+    return at(suddenAt(fall + 1), 'sudden-fall');
+  if (maximum < n - 1 && stress[n - 1]! < NECKING_SHARE * top) return at(n - 1, 'end-of-record');
+  return failure('not-fractured', `the record ends at ${((100 * stress[n - 1]!) / top).toFixed(1)} % of its maximum`);
+}
+
+/**
+ * The fracture point of a curve: the last sample before the force fell away.
+ *
+ * $$ A_t = e(\text{fracture}) $$
+ *
+ * @remarks
+ * Fracture is where a fall of more than five times the usual step ends below 2 % of the maximum, or where the stress fades below that
+ * share. A record that stops while the stress was falling is given its last sample, and says so; one that stops at its maximum has no
+ * fracture.
+ *
+ * @param curve - Strain [mm/mm] and stress [MPa], at least 2 samples, finite.
+ * @param options - `share` of the maximum, from 0 to 0.5.
+ * @returns Sample, stress, strain and how it was recognised, or `not-fractured`.
+ * @throws {@link InputError} `not-finite`, `too-few`, `unequal-lengths`, `unknown-option`, `out-of-range`.
+ *
+ * @example
+ * ```ts
+ * required(fracture({ strain: [0, 0.1, 0.2, 0.3, 0.31], stress: [0, 400, 430, 300, 2] })).index; // => 3
+ * ```
+ *
+ * @see ISO 6892-1:2019, Annex A, determination of the fracture. Checked in `test/handbook/tension.test.ts`.
+ */
+export function fracture(curve: CurveColumns, options: FractureOptions = {}): Outcome<Fracture, FractureReason> {
+  const checked = requireCurve('fracture', curve);
+  requireOptions('fracture', options, ['share']);
+  const share = requireBetween('fracture', 'options.share', options.share ?? 0.02, 0, 0.5);
+  return fractureKernel(checked, maximumIndex(checked.stress, 0, checked.stress.length), share);
+}

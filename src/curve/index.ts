@@ -1,0 +1,43 @@
+export { elasticExtension, type ElasticBar } from './elasticExtension.js';
+export { energyDensity, type EnergyOptions } from './energyDensity.js';
+export { fitModulus, type AlternativeWindow, type ModulusFit, type ModulusOptions, type ModulusReason, type WindowChoice } from './fitModulus.js';
+export { fracture, type Fracture, type FractureOptions, type FractureReason } from './fracture.js';
+export { frameCompliance, type KnownModulusTest } from './frameCompliance.js';
+export { loadingRates, type LoadingRates, type RateOptions } from './loadingRates.js';
+export { maximumStress, type Maximum, type MaximumOptions } from './maximumStress.js';
+export { offsetLeverage, type LeverageInput } from './offsetLeverage.js';
+export { proofStrength, type CurvePoint, type ProofLine, type ProofReason, type ProofStrength } from './proofStrength.js';
+export {
+  proportionalLimit,
+  type ProportionalDefinition,
+  type ProportionalLimit,
+  type ProportionalLine,
+  type ProportionalReason,
+} from './proportionalLimit.js';
+export { removeCompliance } from './removeCompliance.js';
+export { slopeScatter, type Correlation } from './slopeScatter.js';
+export { stressStrain, type RecordedCurve } from './stressStrain.js';
+export { totalExtensionStrength, type TotalExtension } from './totalExtensionStrength.js';
+export { yieldPoints, type YieldOptions, type YieldPoint, type YieldPoints, type YieldReason } from './yieldPoints.js';
+/** @internal */
+export { areaUnder } from './energyDensity.js';
+/** @internal */
+export { fitModulusKernel, requireModulusOptions } from './fitModulus.js';
+/** @internal */
+export { fractureKernel } from './fracture.js';
+/** @internal */
+export { maximumIndex, plateauOf } from './maximumStress.js';
+/** @internal */
+export { proofStrengthKernel } from './proofStrength.js';
+/** @internal */
+export { proportionalLimitKernel } from './proportionalLimit.js';
+/** @internal */
+export { travelWithoutFrame } from './removeCompliance.js';
+/** @internal */
+export { requirePiece, requireRecord, stressStrainKernel, type PieceLengths } from './stressStrain.js';
+/** @internal */
+export { sustainedCrossing } from './sustainedCrossing.js';
+/** @internal */
+export { totalExtensionStrengthKernel } from './totalExtensionStrength.js';
+/** @internal */
+export { spoiltByPauses, yieldPointsKernel } from './yieldPoints.js';

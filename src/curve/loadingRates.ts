@@ -1,0 +1,70 @@
+import { InputError, requireBetween, requireColumn, requireOptions, type CurveColumns } from '../base/index.js';
+import { lineFit } from '../numeric/index.js';
+import { requireCurve } from './requireCurve.js';
+
+/** Options of {@link loadingRates}. */
+export interface RateOptions {
+  /** At most so many places, 2 to 10000; default 200. */
+  readonly places?: number | undefined;
+}
+
+/** Local rates along a test. */
+export interface LoadingRates {
+  /** Middle of each stretch [s]. */
+  readonly time: Float64Array;
+  /** Stress rate [MPa/s]. */
+  readonly stressRate: Float64Array;
+  /** Strain rate [1/s]. */
+  readonly strainRate: Float64Array;
+}
+
+/** A slope of fewer samples would be mostly noise. */
+const LEAST = 5;
+
+/**
+ * Local stress and strain rates along a test.
+ *
+ * $$ \dot R = \frac{\mathrm{d}R}{\mathrm{d}t}, \qquad \dot e = \frac{\mathrm{d}e}{\mathrm{d}t} $$
+ *
+ * @remarks
+ * Least-squares slopes over successive stretches of equal numbers of samples, at least five each. Local slopes, never the average from
+ * the start: an average hides a stretch that was too fast. Stretches in which time does not advance are left out.
+ *
+ * @param curve - Strain [mm/mm] and stress [MPa], at least 5 samples, finite.
+ * @param time - Time [s] of each sample, never going back.
+ * @param options - Number of places.
+ * @returns Time [s], stress rate [MPa/s], strain rate [1/s].
+ * @throws {@link InputError} `not-finite`, `too-few`, `unequal-lengths`, `not-increasing`, `unknown-option`, `out-of-range`.
+ *
+ * @example
+ * ```ts
+ * const time = [0, 1, 2, 3, 4, 5];
+ * const curve = { strain: time.map((t) => 0.001 * t), stress: time.map((t) => 20 * t) };
+ * loadingRates(curve, time, { places: 2 }).stressRate; // => [20]
+ * ```
+ *
+ * @see ISO 6892-1:2019, testing rates. Checked in `test/curve/loadingRates.test.ts`.
+ */
+export function loadingRates(curve: CurveColumns, time: ArrayLike<number>, options: RateOptions = {}): LoadingRates {
+  const from = 'loadingRates';
+  const { strain, stress } = requireCurve(from, curve, LEAST);
+  requireOptions(from, options, ['places']);
+  const n = strain.length;
+  const clock = requireColumn(from, 'time', time, { length: n });
+  for (let i = 1; i < n; i += 1)
+    if (clock[i]! < clock[i - 1]!) throw new InputError(from, `time[${i}]`, 'not-increasing', 'must not go back', clock[i]);
+  const wanted = requireBetween(from, 'options.places', options.places ?? 200, 2, 10_000);
+  const size = Math.max(LEAST, Math.ceil(n / wanted));
+  const rates: (readonly [number, number, number])[] = [];
+  for (let first = 0; first + LEAST <= n; first += size) {
+    const last = Math.min(first + size, n) - 1;
+    const forStress = lineFit(clock, stress, first, last);
+    const forStrain = lineFit(clock, strain, first, last);
+    if (forStress && forStrain) rates.push([(clock[first]! + clock[last]!) / 2, forStress.slope, forStrain.slope]);
+  }
+  return {
+    time: Float64Array.from(rates, ([t]) => t),
+    stressRate: Float64Array.from(rates, ([, rate]) => rate),
+    strainRate: Float64Array.from(rates, ([, , rate]) => rate),
+  };
+}

@@ -1,0 +1,74 @@
+import { requireBetween, requireNonNegative, requireOptions, type CurveColumns, type StressStrainCurve } from '../base/index.js';
+import { requireCurve } from './requireCurve.js';
+
+/** Options of {@link maximumStress}. */
+export interface MaximumOptions {
+  /** First sample that may be the maximum, for example where hardening begins after a yield point; default 0. */
+  readonly from?: number | undefined;
+  /** One step of the stress reading [MPa]: samples within it of the maximum belong to its plateau; default 0. */
+  readonly resolution?: number | undefined;
+}
+
+/** The maximum of a curve. */
+export interface Maximum {
+  /** Highest stress [MPa]. */
+  readonly stress: number;
+  /** Strain there; on a plateau its middle [mm/mm]. */
+  readonly strain: number;
+  /** Sample of the maximum (the first, where several are equal). */
+  readonly index: number;
+  /** First and last strain of the plateau [mm/mm]. */
+  readonly plateau: readonly [number, number];
+}
+
+/** @internal Sample of the highest value in a range, the first of equals. */
+export function maximumIndex(column: Float64Array, first: number, end: number): number {
+  let best = first;
+  let highest = column[first]!;
+  for (let i = first + 1; i < end; i += 1)
+    if (column[i]! > highest) {
+      highest = column[i]!;
+      best = i;
+    }
+  return best;
+}
+
+/** @internal {@link maximumStress} on a checked curve, with the sample of the maximum known. */
+export function plateauOf({ strain, stress }: StressStrainCurve, index: number, resolution: number): Maximum {
+  const top = stress[index]!;
+  let first = index;
+  let last = index;
+  while (first > 0 && stress[first - 1]! >= top - resolution) first -= 1;
+  while (last < stress.length - 1 && stress[last + 1]! >= top - resolution) last += 1;
+  return { stress: top, strain: (strain[first]! + strain[last]!) / 2, index, plateau: [strain[first]!, strain[last]!] };
+}
+
+/**
+ * The highest stress of a curve and the strain there.
+ *
+ * $$ R_m = \frac{F_m}{S_0}, \qquad A_{gt} = e(F_m) $$
+ *
+ * @remarks
+ * A plateau is a run of samples equal to the maximum within one step of the reading; its middle counts. Otherwise the sample of the
+ * maximum counts. Noise lifts a single highest sample: at 0.1 % noise by about 0.3 %.
+ *
+ * @param curve - Strain [mm/mm] and stress [MPa], at least 1 sample, finite.
+ * @param options - Where the maximum may lie, and one step of the reading.
+ * @returns Stress [MPa], strain [mm/mm], sample, plateau.
+ * @throws {@link InputError} `not-finite`, `empty`, `unequal-lengths`, `unknown-option`, `out-of-range`.
+ *
+ * @example
+ * ```ts
+ * maximumStress({ strain: [0, 0.1, 0.2, 0.3], stress: [0, 400, 430, 410] }).strain; // => 0.2
+ * ```
+ *
+ * @see ISO 6892-1:2019, tensile strength; percentage total extension at maximum force. Checked in `test/handbook/tension.test.ts`.
+ */
+export function maximumStress(curve: CurveColumns, options: MaximumOptions = {}): Maximum {
+  const checked = requireCurve('maximumStress', curve, 1);
+  requireOptions('maximumStress', options, ['from', 'resolution']);
+  const { from = 0, resolution = 0 } = options;
+  requireBetween('maximumStress', 'options.from', from, 0, checked.stress.length - 1);
+  requireNonNegative('maximumStress', 'options.resolution', resolution);
+  return plateauOf(checked, maximumIndex(checked.stress, Math.ceil(from), checked.stress.length), resolution);
+}

@@ -1,0 +1,128 @@
+import {
+  InputError,
+  requireColumn,
+  requireObject,
+  requirePositive,
+  type StressStrainCurve,
+  type TensionColumns,
+  type TensionRecord,
+  type TestPiece,
+} from '../base/index.js';
+
+/** A curve with where its strain comes from. */
+export interface RecordedCurve extends StressStrainCurve {
+  /** Where the strain comes from. */
+  readonly basis: 'extensometer' | 'extensometer-then-travel' | 'travel';
+  /** Length that strain is counted over [mm]: Le of the extensometer, Lc with travel. */
+  readonly strainLength: number;
+  /** First sample without the extensometer, where it was taken off before the end. */
+  readonly extensometerEnd?: number | undefined;
+}
+
+/** @internal Number of samples before a column turns to NaN. */
+export function soundLength(column: Float64Array): number {
+  let end = column.length;
+  while (end > 0 && Number.isNaN(column[end - 1])) end -= 1;
+  return end;
+}
+
+/** @internal A checked record: every column finite and as long as the force; extension and strain may end early. */
+export function requireRecord(from: string, record: TensionColumns): TensionRecord {
+  requireObject(from, 'record', record);
+  const force = requireColumn(from, 'record.force', record.force, { least: 2 });
+  const length = force.length;
+  const column = (name: keyof TensionColumns, endsEarly = false) => {
+    const value = record[name];
+    return value === undefined ? {} : { [name]: requireColumn(from, `record.${name}`, value, { length, endsEarly }) };
+  };
+  const checked: TensionRecord = {
+    force,
+    ...column('extension', true),
+    ...column('strain', true),
+    ...column('travel'),
+    ...column('transverseStrain', true),
+    ...column('time'),
+  };
+  if (!checked.extension && !checked.strain && !checked.travel)
+    throw new InputError(from, 'record', 'missing', 'must have extension, strain or travel', Object.keys(record).join(', '));
+  return checked;
+}
+
+/** @internal Lengths of a checked test piece, with their defaults. */
+export interface PieceLengths {
+  readonly area: number;
+  readonly gaugeLength: number;
+  readonly extensometerLength: number;
+  readonly parallelLength: number;
+  readonly effectiveLength: number;
+}
+
+/** @internal Checks a test piece and fills in the default lengths. */
+export function requirePiece(from: string, piece: TestPiece): PieceLengths {
+  requireObject(from, 'testPiece', piece);
+  requireObject(from, 'testPiece.section', piece.section);
+  const area = requirePositive(from, 'testPiece.section.area', piece.section.area);
+  const gaugeLength = requirePositive(from, 'testPiece.gaugeLength', piece.gaugeLength);
+  const length = (name: 'extensometerLength' | 'parallelLength' | 'effectiveLength', otherwise: number) =>
+    piece[name] === undefined ? otherwise : requirePositive(from, `testPiece.${name}`, piece[name]);
+  const parallelLength = length('parallelLength', gaugeLength);
+  const effectiveLength = length('effectiveLength', parallelLength);
+  if (effectiveLength < parallelLength)
+    throw new InputError(from, 'testPiece.effectiveLength', 'out-of-range', 'must not be below parallelLength', effectiveLength);
+  return { area, gaugeLength, extensometerLength: length('extensometerLength', gaugeLength), parallelLength, effectiveLength };
+}
+
+/** @internal {@link stressStrain} on a checked record. */
+export function stressStrainKernel(record: TensionRecord, lengths: PieceLengths): RecordedCurve {
+  const { force, travel } = record;
+  const extensometer = record.extension ?? record.strain;
+  const scale = record.extension ? lengths.extensometerLength : 1;
+  const reading = extensometer ? soundLength(extensometer) : 0;
+  const basis = reading < 2 ? 'travel' : reading < force.length && travel ? 'extensometer-then-travel' : 'extensometer';
+  const n = basis === 'extensometer' ? reading : force.length;
+  const stress = new Float64Array(n);
+  for (let i = 0; i < n; i += 1) stress[i] = force[i]! / lengths.area;
+  const strain = new Float64Array(n);
+  if (basis !== 'travel' && extensometer) for (let i = 0; i < reading; i += 1) strain[i] = extensometer[i]! / scale;
+  if (basis !== 'extensometer' && travel) {
+    // travel counts from where the extensometer left off
+    const start = basis === 'travel' ? 0 : reading;
+    const origin = basis === 'travel' ? 0 : strain[reading - 1]! - travel[reading - 1]! / lengths.parallelLength;
+    for (let i = start; i < n; i += 1) strain[i] = origin + travel[i]! / lengths.parallelLength;
+  }
+  return {
+    strain,
+    stress,
+    basis,
+    strainLength: basis === 'travel' ? lengths.parallelLength : lengths.extensometerLength,
+    ...(reading >= 2 && reading < force.length ? { extensometerEnd: reading } : {}),
+  };
+}
+
+/**
+ * Stress and strain of a record, sample by sample.
+ *
+ * $$ R = \frac{F}{S_0}, \qquad e = \frac{\Delta L_e}{L_e} \quad\text{or}\quad e = \frac{x}{L_c} $$
+ *
+ * @remarks
+ * An extension column is divided by the base of the extensometer, a strain column is used as it is, travel is divided by the parallel
+ * length. Where the extensometer ends early (NaN from some sample on), travel carries the curve on by its increments; without travel
+ * the curve ends there. Strain is as recorded: the origin is not moved.
+ *
+ * @param record - `force` [N] and at least one of `extension` [mm], `strain` [mm/mm], `travel` [mm].
+ * @param testPiece - Section and lengths [mm].
+ * @returns Strain [mm/mm], stress [MPa], and where the strain comes from.
+ * @throws {@link InputError} `missing`, `not-finite`, `not-positive`, `unequal-lengths`, `too-few`, `out-of-range`.
+ *
+ * @example
+ * ```ts
+ * const curve = stressStrain({ force: [0, 5026.548], extension: [0, 0.02] }, { section: round({ diameter: 8 }), gaugeLength: 40 });
+ * curve.stress[1]; // => 100.000
+ * curve.strain[1]; // => 0.0005
+ * ```
+ *
+ * @see ISO 6892-1:2019, stress; extension; percentage extension. Checked in `test/handbook/tension.test.ts`.
+ */
+export function stressStrain(record: TensionColumns, testPiece: TestPiece): RecordedCurve {
+  return stressStrainKernel(requireRecord('stressStrain', record), requirePiece('stressStrain', testPiece));
+}

@@ -1,0 +1,28 @@
+/** A crossing lasts when the curve stays below the line for so many samples, or over so much strain. */
+const LASTING_SAMPLES = 5;
+const LASTING_STRAIN = 0.0005;
+
+/**
+ * @internal First sample from `first` on that lies below the line `slope · (strain − origin)` and stays there, or -1.
+ *
+ * Five samples or 0.05 % strain are what a lasting crossing needs (common practice): a single noisy sample is no crossing.
+ */
+export function sustainedCrossing(
+  strain: Float64Array,
+  stress: Float64Array,
+  slope: number,
+  origin: number,
+  first: number,
+  end: number,
+): number {
+  let since = -1;
+  for (let i = first; i < end; i += 1) {
+    if (stress[i]! >= slope * (strain[i]! - origin)) since = -1;
+    else {
+      if (since < 0) since = i;
+      if (i - since + 1 >= LASTING_SAMPLES || strain[i]! - strain[since]! >= LASTING_STRAIN) return since;
+    }
+  }
+  // a sparse or short record: below the line up to its end is lasting too
+  return since >= 0 && since < end - 1 ? since : -1;
+}

@@ -1,0 +1,197 @@
+import {
+  failure,
+  InputError,
+  requireBetween,
+  requireFinite,
+  requireNonNegative,
+  requireOneOf,
+  requireOptions,
+  requirePositive,
+  success,
+  type CurveColumns,
+  type Outcome,
+  type StressStrainCurve,
+} from '../base/index.js';
+import { noiseLevel } from '../numeric/index.js';
+import { maximumIndex } from './maximumStress.js';
+import { requireCurve } from './requireCurve.js';
+import { yieldingRange } from './yieldingRange.js';
+
+/** A point of the curve with its sample. */
+export interface YieldPoint {
+  /** Stress [MPa]. */
+  readonly stress: number;
+  /** Strain as the curve counts it, less `strainShift` [mm/mm]. */
+  readonly strain: number;
+  /** Sample of the curve. */
+  readonly index: number;
+}
+
+/** Options of {@link yieldPoints}. */
+export interface YieldOptions {
+  /** Ranges of samples in which the crosshead stood still: a fall of stress there is relaxation. */
+  readonly pauses?: readonly (readonly [number, number])[] | undefined;
+  /** Slope of the elastic line [MPa]; with it a yield point is looked for up to 0.5 % plastic extension only. */
+  readonly modulus?: number | undefined;
+  /** Strain where the elastic line meets zero stress [mm/mm]; default 0. */
+  readonly strainShift?: number | undefined;
+  /** Least fall of stress after ReH, as a share of it; default 0.005. */
+  readonly minimumFall?: number | undefined;
+  /** Strain over which no higher stress may follow ReH [mm/mm]; default 0.0005. */
+  readonly minimumStrain?: number | undefined;
+  /** ReL over the whole yielding range, or over the first 0.25 % strain after ReH; default `whole`. */
+  readonly lowerRule?: 'whole' | 'short' | undefined;
+}
+
+/** The yield points of a curve with discontinuous yielding. */
+export interface YieldPoints {
+  /** Upper yield strength ReH. */
+  readonly upper: YieldPoint;
+  /** Lower yield strength ReL. */
+  readonly lower: YieldPoint;
+  /** Yield point extension Ae [mm/mm]. */
+  readonly extension: number;
+  /** First sample of uniform hardening. */
+  readonly hardeningStart: number;
+}
+
+/** Why there is no yield point. */
+export type YieldReason = 'no-fall' | 'fall-within-noise' | 'fall-in-pause' | 'no-hardening-after';
+
+/** Beyond so much plastic extension a fall of stress is no upper yield point. */
+const PLASTIC_LIMIT = 0.005;
+/** Below this share of the maximum a fall of stress is seating, not yield. */
+const LEAST_SHARE = 0.2;
+/** The fall must stand out of noise: six standard deviations, from peak to trough. */
+const NOISE_SHARE = 6;
+
+/** @internal What {@link yieldPointsKernel} needs to know. */
+export interface YieldTask {
+  readonly pauses: readonly (readonly [number, number])[];
+  readonly modulus: number | undefined;
+  readonly strainShift: number;
+  readonly minimumFall: number;
+  readonly minimumStrain: number;
+  readonly lowerRule: 'whole' | 'short';
+  /** Sample of the highest stress. */
+  readonly maximum: number;
+  /** One past the last sample before the fracture. */
+  readonly end: number;
+}
+
+/**
+ * @internal Marks samples that a pause spoils: from its start until the stress is back where it was (at most 0.2 % strain later).
+ */
+export function spoiltByPauses({ strain, stress }: StressStrainCurve, pauses: YieldTask['pauses']): Uint8Array | undefined {
+  if (pauses.length === 0) return undefined;
+  const spoilt = new Uint8Array(stress.length);
+  for (const [first, last] of pauses) {
+    const level = stress[first]!;
+    for (let i = first + 1; i < stress.length; i += 1) {
+      if (i > last && (stress[i]! >= level || strain[i]! > strain[first]! + 0.002)) break;
+      spoilt[i] = 1;
+    }
+  }
+  return spoilt;
+}
+
+/** The first peak after which the stress falls far enough and stays below it long enough. */
+function upperYield(curve: StressStrainCurve, task: YieldTask, noise: number, spoilt: Uint8Array | undefined): Outcome<{ peak: number; fallen: number }, YieldReason> {
+  const { strain, stress } = curve;
+  const least = LEAST_SHARE * stress[task.maximum]!;
+  let peak = 0;
+  let fallen = -1;
+  let within: YieldReason = 'no-fall';
+  for (let i = 1; i < task.end; i += 1) {
+    if (spoilt?.[i] === 1) {
+      if (stress[i]! < stress[peak]! * (1 - task.minimumFall) && stress[peak]! >= least) within = 'fall-in-pause';
+      continue;
+    }
+    const value = stress[i]!;
+    if (value > stress[peak]!) {
+      peak = i;
+      fallen = -1;
+      if (task.modulus !== undefined && strain[i]! - task.strainShift - value / task.modulus > PLASTIC_LIMIT) break;
+      continue;
+    }
+    const fall = stress[peak]! - value;
+    if (fallen < 0 && stress[peak]! >= least && fall >= task.minimumFall * stress[peak]!) {
+      if (fall >= NOISE_SHARE * noise) fallen = i;
+      else if (within === 'no-fall') within = 'fall-within-noise';
+    }
+    if (fallen >= 0 && strain[i]! - strain[peak]! >= task.minimumStrain) return success({ peak, fallen });
+  }
+  const why = {
+    'no-fall': 'the stress does not fall by enough after a peak',
+    'fall-within-noise': `falls are within the noise of ${noise.toPrecision(3)} MPa`,
+    'fall-in-pause': 'the stress fell only while the crosshead stood still',
+    'no-hardening-after': '',
+  };
+  return failure(within, why[within]);
+}
+
+/** @internal {@link yieldPoints} on a checked curve. */
+export function yieldPointsKernel(curve: StressStrainCurve, task: YieldTask): Outcome<YieldPoints, YieldReason> {
+  const { strain, stress } = curve;
+  const noise = noiseLevel(stress, 0, task.end);
+  const spoilt = spoiltByPauses(curve, task.pauses);
+  const found = upperYield(curve, task, noise, spoilt);
+  if (!found.ok) return found;
+  const { peak, fallen } = found;
+  const range = yieldingRange(curve, { peak, fallen, end: task.end, noise, spoilt, lowerRule: task.lowerRule });
+  if (!range) return failure('no-hardening-after', 'after its highest point the curve only falls: that is the maximum, not a yield point');
+  const point = (index: number): YieldPoint => ({ stress: stress[index]!, strain: strain[index]! - task.strainShift, index });
+  return success({
+    upper: point(peak),
+    lower: point(range.lowest),
+    extension: range.hardeningStrain - strain[peak]!,
+    hardeningStart: range.hardeningStart,
+  });
+}
+
+/**
+ * Upper and lower yield strength and the yield point extension of a curve with discontinuous yielding.
+ *
+ * $$ R_{eH} = \frac{F_{eH}}{S_0}, \qquad R_{eL} = \frac{F_{eL}}{S_0}, \qquad A_e = e_{\text{hardening}} - e(R_{eH}) $$
+ *
+ * @remarks
+ * ReH: the highest stress before a fall of at least 0.5 %, with no higher stress over the next 0.05 % strain. A fall within noise, a
+ * fall while the crosshead stood still (`pauses`) and the fall after the maximum force are none. ReL: the smallest stress of the
+ * yielding range, the first dip after ReH left out where a later minimum is higher. Ae ends where the horizontal through the last
+ * minimum meets the steepest line of the hardening that follows.
+ *
+ * @param curve - Strain [mm/mm] and stress [MPa], at least 3 samples, finite.
+ * @param options - Pauses, elastic line, thresholds, rule for ReL.
+ * @returns ReH, ReL, Ae, or why there is none: `no-fall`, `fall-within-noise`, `fall-in-pause`, `no-hardening-after`.
+ * @throws {@link InputError} `not-finite`, `unequal-lengths`, `too-few`, `out-of-range`, `unknown-option`.
+ *
+ * @example
+ * ```ts
+ * const strain = [0, 0.00143, 0.002, 0.003, 0.008, 0.012, 0.016, 0.03, 0.06];
+ * const stress = [0, 300, 268, 282, 280, 283, 281, 309, 350];
+ * required(yieldPoints({ strain, stress })).upper.stress; // => 300
+ * required(yieldPoints({ strain, stress })).lower.stress; // => 280
+ * ```
+ *
+ * @see ISO 6892-1:2019, upper yield strength; lower yield strength; percentage yield point extension; Annex A. Checked in
+ * `test/handbook/tension.test.ts`.
+ */
+export function yieldPoints(curve: CurveColumns, options: YieldOptions = {}): Outcome<YieldPoints, YieldReason> {
+  const from = 'yieldPoints';
+  const checked = requireCurve(from, curve, 3);
+  requireOptions(from, options, ['pauses', 'modulus', 'strainShift', 'minimumFall', 'minimumStrain', 'lowerRule']);
+  const { pauses = [], modulus, strainShift = 0, minimumFall = 0.005, minimumStrain = 0.0005, lowerRule = 'whole' } = options;
+  if (modulus !== undefined) requirePositive(from, 'options.modulus', modulus);
+  requireFinite(from, 'options.strainShift', strainShift);
+  requireBetween(from, 'options.minimumFall', minimumFall, 0, 1);
+  requireNonNegative(from, 'options.minimumStrain', minimumStrain);
+  requireOneOf(from, 'options.lowerRule', lowerRule, ['whole', 'short']);
+  const last = checked.stress.length - 1;
+  pauses.forEach(([first, end], k) => {
+    requireBetween(from, `options.pauses[${k}][0]`, first, 0, last);
+    requireBetween(from, `options.pauses[${k}][1]`, end, first, last);
+    if (!Number.isInteger(first) || !Number.isInteger(end)) throw new InputError(from, `options.pauses[${k}]`, 'out-of-range', 'must be samples', first);
+  });
+  const maximum = maximumIndex(checked.stress, 0, last + 1);
+  return yieldPointsKernel(checked, { pauses, modulus, strainShift, minimumFall, minimumStrain, lowerRule, maximum, end: last + 1 });
+}

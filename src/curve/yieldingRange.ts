@@ -1,0 +1,125 @@
+import type { StressStrainCurve } from '../base/index.js';
+import { median, steepestLine } from '../numeric/index.js';
+import { maximumIndex } from './maximumStress.js';
+
+/** The first dip after ReH is a transient if it is over within so much strain and within this share of the yielding range. */
+const TRANSIENT_STRAIN = 0.0025;
+const TRANSIENT_SHARE = 0.5;
+/** It must begin this soon after ReH, and its recovery may overshoot for this long. */
+const TRANSIENT_START = 0.001;
+const TRANSIENT_OVERSHOOT = 0.0005;
+/** The short rule for ReL looks this far. */
+const SHORT_RANGE = 0.0025;
+/** Means that lower the noise are taken over no more strain than this. */
+const MEAN_STRAIN = 0.0002;
+/** Width of the lines from which the steepest of hardening is taken. */
+const HARDENING_WIDTH = 0.002;
+
+/** @internal What {@link yieldingRange} starts from. */
+export interface YieldingTask {
+  /** Sample of ReH. */
+  readonly peak: number;
+  /** First sample after it that has fallen far enough. */
+  readonly fallen: number;
+  /** One past the last sample to look at. */
+  readonly end: number;
+  readonly noise: number;
+  readonly spoilt: Uint8Array | undefined;
+  readonly lowerRule: 'whole' | 'short';
+}
+
+/** @internal The range between ReH and uniform hardening. */
+export interface YieldingRange {
+  /** Sample of ReL. */
+  readonly lowest: number;
+  /** Strain and first sample of uniform hardening. */
+  readonly hardeningStrain: number;
+  readonly hardeningStart: number;
+}
+
+/**
+ * The last minimum before the stress rises for good: turning points that stand out by a thousandth of the stress or out of noise are
+ * followed; noise is first lowered by means over at most 0.02 % strain.
+ */
+function lastMinimum({ strain, stress }: StressStrainCurve, first: number, top: number, noise: number, spoilt: Uint8Array | undefined): number {
+  const perSample = Math.max((strain[top]! - strain[first]!) / Math.max(top - first, 1), Number.MIN_VALUE);
+  const size = noise > 1e-4 * stress[first]! ? Math.max(1, Math.floor(MEAN_STRAIN / perSample)) : 1;
+  const step = Math.max(0.001 * stress[first]!, (6 * noise) / Math.sqrt(size));
+  let falling = true;
+  let low = first;
+  let lowMean = Infinity;
+  let high = -Infinity;
+  let confirmed = first;
+  for (let block = first; block < top; block += size) {
+    let sum = 0;
+    let count = 0;
+    let least = block;
+    for (let i = block; i < Math.min(block + size, top); i += 1) {
+      if (spoilt?.[i] === 1) continue;
+      sum += stress[i]!;
+      count += 1;
+      if (stress[i]! < stress[least]!) least = i;
+    }
+    if (count === 0) continue;
+    const mean = sum / count;
+    if (falling) {
+      if (mean < lowMean) {
+        lowMean = mean;
+        low = least;
+      } else if (mean > lowMean + step) {
+        confirmed = low;
+        falling = false;
+        high = mean;
+      }
+    } else if (mean > high) high = mean;
+    else if (mean < high - step) {
+      falling = true;
+      lowMean = mean;
+      low = least;
+    }
+  }
+  return falling ? low : confirmed;
+}
+
+/** @internal The yielding range after an upper yield point; undefined where the curve does not rise again. */
+export function yieldingRange({ strain, stress }: StressStrainCurve, task: YieldingTask): YieldingRange | undefined {
+  const { peak, fallen, end, noise, spoilt } = task;
+  const counts = (i: number): boolean => spoilt?.[i] !== 1;
+  const step = Math.max(0.001 * stress[peak]!, 3 * noise);
+  const top = maximumIndex(stress, fallen, end);
+
+  const last = lastMinimum({ strain, stress }, fallen, top, noise, spoilt);
+  if (stress[top]! - stress[last]! < Math.max(0.005 * stress[peak]!, 6 * noise)) return undefined;
+
+  // Ae: the horizontal through that minimum meets the steepest line of the hardening after it
+  const line = steepestLine(strain, stress, last, top + 1, HARDENING_WIDTH);
+  const meets = line && line.slope > 0 ? line.meanX + (stress[last]! - line.meanY) / line.slope : strain[last]!;
+  const hardeningStrain = Math.max(meets, strain[last]!);
+  let hardeningStart = last;
+  while (hardeningStart < top && strain[hardeningStart]! < hardeningStrain) hardeningStart += 1;
+
+  // the transient: the first dip, if it is short and the range has a level above it
+  const sampled: number[] = [];
+  const stride = Math.max(1, Math.floor((hardeningStart - fallen) / 500));
+  for (let i = fallen; i <= hardeningStart; i += stride) if (counts(i)) sampled.push(stress[i]!);
+  const level = median(sampled) - step;
+  const range = hardeningStrain - strain[peak]!;
+  let from = fallen;
+  let dip = peak;
+  while (dip < hardeningStart && stress[dip]! >= level) dip += 1;
+  let back = dip;
+  while (back < hardeningStart && stress[back]! < level) back += 1;
+  const short = strain[back]! - strain[peak]! <= Math.min(TRANSIENT_STRAIN, TRANSIENT_SHARE * range);
+  if (dip < back && back < hardeningStart && short && strain[dip]! - strain[peak]! <= TRANSIENT_START) {
+    let stop = back;
+    while (stop < hardeningStart && strain[stop]! - strain[back]! <= TRANSIENT_OVERSHOOT) stop += 1;
+    from = maximumIndex(stress, back, stop);
+  }
+
+  const limit = strain[peak]! + SHORT_RANGE;
+  let lowest = -1;
+  for (let i = from; i <= hardeningStart && (task.lowerRule === 'whole' || strain[i]! <= limit); i += 1)
+    if (counts(i) && (lowest < 0 || stress[i]! < stress[lowest]!)) lowest = i;
+  if (lowest < 0) lowest = from;
+  return { lowest, hardeningStrain, hardeningStart };
+}

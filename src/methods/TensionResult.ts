@@ -1,0 +1,200 @@
+import type { Finding, Quantity, StressStrainCurve, TestPiece } from '../base/index.js';
+
+/** Who tested what, when and by which rule: carried through unchanged. */
+export interface TestInfo {
+  /** Name or number of the test piece. */
+  readonly identity?: string | undefined;
+  /** Material, as it is named on the order or the bar. */
+  readonly material?: string | undefined;
+  /** Who ran the test. */
+  readonly operator?: string | undefined;
+  /** Date of the test, as written. */
+  readonly date?: string | undefined;
+  /** Test temperature [°C]. */
+  readonly temperature?: number | undefined;
+  /** Standard that the test claims to follow. */
+  readonly standard?: string | undefined;
+  /** Certificate or calibration of the force. */
+  readonly forceCalibration?: string | undefined;
+  /** Anything else. */
+  readonly remarks?: string | undefined;
+  /** True for data made by a simulation or for a class: every page says so. */
+  readonly invented?: boolean | undefined;
+}
+
+/** Where the strain of the curve comes from. */
+export type ExtensionBasis = 'extensometer' | 'extensometer-then-travel' | 'travel' | 'curve';
+
+/** A strength read where the curve meets a line: at a plastic offset or at a total extension. */
+export interface StrengthAtExtension extends Quantity {
+  /** The offset (Rp) or the total extension (Rt) [mm/mm]. */
+  readonly extension: number;
+  /** Strain of the point from the shifted origin [mm/mm]. */
+  readonly strain: number;
+}
+
+/** A yield strength with its place on the curve. */
+export interface YieldStrength extends Quantity {
+  /** Strain of the point from the shifted origin [mm/mm]. */
+  readonly strain: number;
+  /** Sample of the record. */
+  readonly index: number;
+}
+
+/** One candidate window for the elastic line. */
+export interface WindowSummary {
+  /** First sample. */
+  readonly first: number;
+  /** Last sample, included. */
+  readonly last: number;
+  /** Slope [MPa]. */
+  readonly slope: number;
+}
+
+/** The window of the elastic line. */
+export interface ModulusWindow extends WindowSummary {
+  /** How the window was chosen, in words. */
+  readonly criterion: string;
+  /** Number of samples. */
+  readonly points: number;
+  /** First and last strain, from the shifted origin [mm/mm]. */
+  readonly strainLimits: readonly [number, number];
+  /** First and last stress [MPa]. */
+  readonly stressLimits: readonly [number, number];
+  /** Where the line meets zero stress in the strain as recorded; the origin was moved there [mm/mm]. */
+  readonly strainShift: number;
+  /** Coefficient of determination R² [1]. */
+  readonly rSquared: number;
+  /** Standard error over slope, S_m(rel) [1]. */
+  readonly relativeStandardError: number;
+  /** Runner-up windows, best first. */
+  readonly alternatives: readonly WindowSummary[];
+}
+
+/** The fracture point of the curve. */
+export interface FracturePoint {
+  /** Last sample before the force fell away. */
+  readonly index: number;
+  /** Strain from the shifted origin [mm/mm]. */
+  readonly strain: number;
+  /** Stress there [MPa]. */
+  readonly stress: number;
+  /** How it was recognised. */
+  readonly how: 'sudden-fall' | 'faded-away' | 'end-of-record';
+}
+
+/** The hardening law fitted between yielding and maximum force. */
+export interface HardeningSummary {
+  /** Name of the law. */
+  readonly law: 'Hollomon';
+  /** Exponent n. */
+  readonly exponent: Quantity;
+  /** Strength coefficient K. */
+  readonly strengthCoefficient: Quantity;
+  /** True plastic strain where the fit begins and ends [mm/mm]. */
+  readonly range: readonly [number, number];
+  /** Samples in the fit. */
+  readonly points: number;
+  /** Coefficient of determination R² [1]. */
+  readonly rSquared: number;
+}
+
+/** Local rates over the test, at most a few hundred places. */
+export interface Rates {
+  /** Time [s]. */
+  readonly time: Float64Array;
+  /** Stress rate [MPa/s]. */
+  readonly stressRate: Float64Array;
+  /** Strain rate [1/s]. */
+  readonly strainRate: Float64Array;
+}
+
+/** One thing that was done to the record, in order. */
+export interface TrailStep {
+  /** What was done. */
+  readonly step: string;
+  /** The numbers it was done with, and what they were before. */
+  readonly values: Readonly<Record<string, number | string>>;
+}
+
+/** What reproduces a result. */
+export interface Provenance {
+  /** Name of this package. */
+  readonly package: string;
+  /** Its version. */
+  readonly version: string;
+  /** Options of the analysis as given (functions and tables as plain data). */
+  readonly options: Readonly<Record<string, unknown>>;
+  /** Fast hash of the columns as given, 16 hexadecimal digits; not cryptographic. */
+  readonly hash: string;
+}
+
+/** All that a tension test gives. A quantity that the record cannot support is absent, and a finding says why. */
+export interface TensionResult {
+  /** Which test this is. */
+  readonly method: 'tension';
+  /** Who tested what. */
+  readonly test: TestInfo;
+  /** The piece as given. */
+  readonly testPiece: TestPiece;
+  /** Where the strain comes from. */
+  readonly extensionBasis: ExtensionBasis;
+  /** Length that strain is counted over [mm]: Le of an extensometer, Lc with travel. */
+  readonly strainLength: number;
+  /** Strain (from the shifted origin) and stress, sample by sample as recorded. */
+  readonly curve: StressStrainCurve;
+  /** Slope of the elastic line mE, that everything below uses. */
+  readonly elasticSlope?: Quantity | undefined;
+  /** Modulus of elasticity E: only where an extensometer or a removed frame compliance justifies the name. */
+  readonly modulus?: Quantity | undefined;
+  /** The window of the elastic line. */
+  readonly modulusWindow?: ModulusWindow | undefined;
+  /** Limit of proportionality, with its definition in the name. */
+  readonly proportionalLimit?: Quantity | undefined;
+  /** ReH. */
+  readonly upperYieldStrength?: YieldStrength | undefined;
+  /** ReL. */
+  readonly lowerYieldStrength?: YieldStrength | undefined;
+  /** Ae. */
+  readonly yieldPointExtension?: Quantity | undefined;
+  /** Rp, one for each offset asked for that the curve reaches. */
+  readonly proofStrengths: readonly StrengthAtExtension[];
+  /** Rt, one for each total extension asked for that the curve reaches. */
+  readonly totalExtensionStrengths: readonly StrengthAtExtension[];
+  /** Fm. */
+  readonly maximumForce: Quantity;
+  /** Rm. */
+  readonly tensileStrength: Quantity;
+  /** Sample of the maximum force. */
+  readonly maximumIndex: number;
+  /** Ag. */
+  readonly uniformExtension?: Quantity | undefined;
+  /** Agt. */
+  readonly totalExtensionAtMaximumForce?: Quantity | undefined;
+  /** A, from the gauge length after fracture. */
+  readonly elongationAfterFracture?: Quantity | undefined;
+  /** At, from the curve. */
+  readonly totalExtensionAtFracture?: Quantity | undefined;
+  /** Plastic extension at fracture from the curve: At less the elastic part. */
+  readonly plasticExtensionAtFracture?: Quantity | undefined;
+  /** Z, from the area after fracture. */
+  readonly reductionOfArea?: Quantity | undefined;
+  /** Energy per volume up to the proof strength: Rp²/(2E) [MPa = MJ/m³]. */
+  readonly resilience?: Quantity | undefined;
+  /** Energy per volume up to fracture [MPa = MJ/m³]. */
+  readonly toughness?: Quantity | undefined;
+  /** True strain at the onset of necking by Considère. */
+  readonly necking?: Quantity | undefined;
+  /** Fracture point. */
+  readonly fracture?: FracturePoint | undefined;
+  /** Hardening law. */
+  readonly hardening?: HardeningSummary | undefined;
+  /** Local rates, where time was recorded. */
+  readonly rates?: Rates | undefined;
+  /** Doubts about the test. */
+  readonly findings: readonly Finding[];
+  /** What was done to the record, in order. */
+  readonly trail: readonly TrailStep[];
+  /** What reproduces this result. */
+  readonly provenance: Provenance;
+}

@@ -1,0 +1,115 @@
+import { finding, type Finding, type TensionRecord } from '../base/index.js';
+import { loadingRates } from '../curve/index.js';
+import { lineFit, median } from '../numeric/index.js';
+import type { TensionNumbers } from './tensionKernel.js';
+import type { TensionSettings } from './tensionOptions.js';
+import type { Rates, TensionResult } from './TensionResult.js';
+
+/** Stress rates of ISO 6892-1 method B (from memory): slower for materials of low modulus. */
+const METHOD_B = { soft: [2, 20], stiff: [6, 60] } as const;
+const STIFF = 150_000;
+/** Speeds vary by so much: a note, a caution (common practice). */
+const UNEVEN = [0.2, 0.5] as const;
+/** Stretches of the elastic window whose speeds are compared. */
+const STRETCHES = 20;
+/** A pause this close to a yield value in strain spoils it. */
+const NEAR = 0.002;
+/** Accepted error of ReH by sampling (ISO 6892-1, Annex A, from memory). */
+const SAMPLING_ERROR = 0.01;
+
+/** @internal A stretch in which the crosshead stood still. */
+export interface Pause {
+  readonly range: readonly [number, number];
+  readonly duration: number;
+}
+
+/** @internal True where time is there and never goes back over the curve. */
+export function usableTime(time: Float64Array | undefined, n: number): time is Float64Array {
+  if (!time) return false;
+  for (let i = 1; i < n; i += 1) if (time[i]! < time[i - 1]!) return false;
+  return time[n - 1]! > time[0]!;
+}
+
+/** @internal Local rates up to fracture; undefined where there is no usable time. */
+export function ratesOf(curve: TensionResult['curve'], time: Float64Array, end: number): Rates | undefined {
+  if (end < 5) return undefined;
+  const part = { strain: curve.strain.subarray(0, end), stress: curve.stress.subarray(0, end) };
+  return loadingRates(part, time.subarray(0, end));
+}
+
+/** How much the speed varies over the elastic window: standard deviation over mean of the slopes of stretches. */
+function unevenness(motion: Float64Array, time: Float64Array, first: number, last: number): number | undefined {
+  const size = Math.floor((last - first + 1) / STRETCHES);
+  if (size < 3) return undefined;
+  const speeds: number[] = [];
+  for (let k = 0; k < STRETCHES; k += 1) {
+    const line = lineFit(time, motion, first + k * size, first + (k + 1) * size - 1);
+    if (line) speeds.push(line.slope);
+  }
+  const mean = speeds.reduce((sum, one) => sum + one, 0) / speeds.length;
+  const squares = speeds.reduce((sum, one) => sum + (one - mean) ** 2, 0);
+  return mean > 0 ? Math.sqrt(squares / (speeds.length - 1)) / mean : undefined;
+}
+
+/** Pauses, each as a note; near a yield value as a caution. */
+function pauseFindings(pauses: readonly Pause[], curve: TensionResult['curve'], result: Pick<TensionResult, 'upperYieldStrength' | 'proofStrengths'>): Finding[] {
+  const yields = [...(result.upperYieldStrength ? [result.upperYieldStrength] : []), ...result.proofStrengths];
+  return pauses.flatMap(({ range, duration }) => {
+    const last = Math.min(range[1], curve.strain.length - 1);
+    const first = Math.min(range[0], last);
+    const strain = curve.strain[first]!;
+    const fall = curve.stress[first]! - curve.stress[last]!;
+    const note = finding('pause', { duration, strain, fall }, { range });
+    const spoilt = yields.find((one) => Math.abs(one.strain - strain) <= NEAR);
+    return spoilt ? [note, finding('pause-near-yield', { duration, symbol: spoilt.symbol }, { range })] : [note];
+  });
+}
+
+/** @internal Doubts about how the piece was loaded: rates, evenness, pauses. */
+export function rateFindings(
+  record: TensionRecord,
+  curve: TensionResult['curve'],
+  result: Pick<TensionResult, 'modulus' | 'upperYieldStrength' | 'proofStrengths'>,
+  numbers: TensionNumbers,
+  rates: Rates | undefined,
+  pauses: readonly Pause[],
+  settings: TensionSettings,
+): Finding[] {
+  const found = pauseFindings(pauses, curve, result);
+  const { line } = numbers;
+  const { time } = record;
+  if (!line.ok || !time || !rates) return found;
+  const rate = lineFit(time, curve.stress, line.first, line.last)?.slope;
+  if (rate !== undefined) {
+    const ranges = result.modulus === undefined ? [METHOD_B.soft[0], METHOD_B.stiff[1]] : result.modulus.value < STIFF ? METHOD_B.soft : METHOD_B.stiff;
+    const [lowest, highest] = [ranges[0]!, ranges[1]!];
+    if (rate < lowest || rate > highest) found.push(finding('stress-rate-outside', { rate, lowest, highest }));
+    const upper = result.upperYieldStrength;
+    const usual = median(Array.from({ length: line.last - line.first }, (_, k) => time[line.first + k + 1]! - time[line.first + k]!));
+    if (upper && usual > 0 && rate * usual > SAMPLING_ERROR * upper.value)
+      found.push(finding('sampling-slow-for-yield', { frequency: 1 / usual, rate, loss: rate * usual }, { field: 'upperYieldStrength' }));
+  }
+  const motion = record.travel ?? record.extension ?? record.strain;
+  const variation = motion && unevenness(motion, time, line.first, line.last);
+  if (variation !== undefined && variation > UNEVEN[0])
+    found.push(finding('uneven-loading', { variation: 100 * variation }, variation > UNEVEN[1] ? { severity: 'caution' } : {}));
+
+  const proof = result.proofStrengths[0];
+  const yieldSample = proof ? curve.strain.findIndex((e) => e >= proof.strain) : line.last;
+  const yieldTime = time[Math.max(yieldSample, 0)]!;
+  const { strainRateElastic, strainRatePlastic } = settings.thresholds;
+  const fastest = (from: number, to: number): number => {
+    let highest = -Infinity;
+    rates.time.forEach((t, k) => {
+      if (t >= from && t < to && rates.strainRate[k]! > highest) highest = rates.strainRate[k]!;
+    });
+    return highest;
+  };
+  const start = time[line.first]!;
+  const before = fastest(start, yieldTime);
+  if (before > strainRateElastic) found.push(finding('strain-rate-high', { where: 'up to yield', rate: before, highest: strainRateElastic }));
+  const end = time[Math.min(numbers.maximumSample, time.length - 1)]!;
+  const after = fastest(yieldTime, end);
+  if (after > strainRatePlastic) found.push(finding('strain-rate-high', { where: 'after yield', rate: after, highest: strainRatePlastic }));
+  return found;
+}

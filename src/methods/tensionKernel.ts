@@ -1,0 +1,166 @@
+import type { Outcome, StressStrainCurve } from '../base/index.js';
+import {
+  areaUnder,
+  fitModulusKernel,
+  fractureKernel,
+  maximumIndex,
+  plateauOf,
+  proofStrengthKernel,
+  proportionalLimitKernel,
+  totalExtensionStrengthKernel,
+  yieldPointsKernel,
+  type CurvePoint,
+  type Fracture,
+  type FractureReason,
+  type Maximum,
+  type ModulusFit,
+  type ModulusReason,
+  type ProofReason,
+  type ProofStrength,
+  type ProportionalDefinition,
+  type ProportionalLimit,
+  type ProportionalReason,
+  type YieldPoints,
+  type YieldReason,
+} from '../curve/index.js';
+import { considere, fitHollomon, flowCurve, trueCurve, type HollomonFit, type NeckingOnset } from '../hardening/index.js';
+import type { TensionSettings } from './tensionOptions.js';
+
+/** @internal What the kernel needs: a checked curve, as recorded, that the kernel may keep. */
+export interface TensionInput {
+  /** Strain as recorded; the kernel moves its origin in place. */
+  readonly curve: StressStrainCurve;
+  /** Stress of all samples; longer than the curve where the extensometer ends it early. */
+  readonly stress: Float64Array;
+  /** One step of the stress reading [MPa]; 0 where it is not stepped. */
+  readonly resolution: number;
+  readonly pauses: readonly (readonly [number, number])[];
+  /** Where the strain is travel without the frame: length that stretches elastically over the one that strain is counted over; else 1. */
+  readonly elasticLengthRatio: number;
+}
+
+/** @internal Every number of a tension test; strains from the shifted origin, no text but reasons. */
+export interface TensionNumbers {
+  readonly line: Outcome<ModulusFit, ModulusReason>;
+  /** Origin of strain in the strain as recorded. */
+  readonly shift: number;
+  /** Sample of the highest stress of all, and of the maximum that counts (after a yield point: from hardening on). */
+  readonly highest: number;
+  readonly maximumSample: number;
+  /** The maximum with its strain; absent where the curve ends before it. */
+  readonly maximum: Maximum | undefined;
+  readonly yielding: Outcome<YieldPoints, YieldReason> | undefined;
+  readonly proofs: readonly Outcome<ProofStrength, ProofReason>[];
+  readonly totals: readonly Outcome<CurvePoint, 'not-reached'>[];
+  readonly proportional: Readonly<Record<ProportionalDefinition, Outcome<ProportionalLimit, ProportionalReason>>> | undefined;
+  readonly fracture: Outcome<Fracture, FractureReason>;
+  /** Area under the curve up to fracture [MPa]. */
+  readonly toughness: number | undefined;
+  readonly necking: Outcome<NeckingOnset, string> | undefined;
+  readonly hardening: (Outcome<HollomonFit, string> & { readonly range: readonly [number, number] }) | undefined;
+}
+
+/** Hollomon is fitted from 2 % true plastic strain where the curve reaches twice as far, else from the end of yielding. */
+const FIT_FROM = 0.02;
+/** The onset of necking is looked for where the stress is above this share of its maximum. */
+const NECKING_SHARE = 0.96;
+
+/** Takes out what the fillets and heads give elastically: strain counts over Lc, but Leff stretches. */
+function withoutFillets({ strain, stress }: StressStrainCurve, slope: number, ratio: number): void {
+  // with the slope m over Lc, E = m ratio, and the surplus is R (ratio - 1) / E
+  const surplus = (ratio - 1) / (slope * ratio);
+  for (let i = 0; i < strain.length; i += 1) strain[i]! -= stress[i]! * surplus;
+}
+
+/** The hardening law between yielding and maximum. */
+function hardeningOf(curve: StressStrainCurve, slope: number, first: number, maximum: number): TensionNumbers['hardening'] {
+  if (maximum - first < 5) return undefined;
+  const flow = flowCurve(trueCurve(curve, { from: first, to: maximum }), { modulus: slope });
+  const last = flow.strain.length - 1;
+  if (last < 4) return undefined;
+  const to = flow.strain[last]!;
+  const from = to > 2 * FIT_FROM ? Math.max(FIT_FROM, flow.strain[0]!) : flow.strain[0]!;
+  return { ...fitHollomon(flow, { from, to }), range: [from, to] };
+}
+
+/** The onset of necking by Considère, from the samples around the maximum. */
+function neckingOf({ strain, stress }: StressStrainCurve, maximum: number, end: number): TensionNumbers['necking'] {
+  const least = NECKING_SHARE * stress[maximum]!;
+  let first = maximum;
+  let last = maximum;
+  while (first > 0 && stress[first - 1]! >= least) first -= 1;
+  while (last < end - 1 && stress[last + 1]! >= least) last += 1;
+  if (last - first < 7) return undefined;
+  return considere(trueCurve({ strain: strain.subarray(first, last + 1), stress: stress.subarray(first, last + 1) }));
+}
+
+/** @internal Columns in, numbers out: what a repeated evaluation (a Monte Carlo trial) runs alone. */
+export function tensionKernel(input: TensionInput, settings: TensionSettings): TensionNumbers {
+  const { curve, pauses } = input;
+  const { strain, stress } = curve;
+  const n = strain.length;
+  const highest = maximumIndex(input.stress, 0, input.stress.length);
+  let line = fitModulusKernel(curve, settings.window);
+  if (line.ok && input.elasticLengthRatio !== 1) {
+    withoutFillets(curve, line.slope, input.elasticLengthRatio);
+    line = fitModulusKernel(curve, settings.window);
+  }
+  const shift = line.ok ? line.strainShift : 0;
+  if (shift !== 0) for (let i = 0; i < n; i += 1) strain[i]! -= shift;
+
+  const top = Math.min(highest, n - 1);
+  const fracture = fractureKernel({ strain, stress }, top, 0.02);
+  const end = fracture.ok ? fracture.index + 1 : n;
+  const slope = line.ok ? line.slope : undefined;
+  const yielding =
+    slope === undefined
+      ? undefined
+      : yieldPointsKernel(curve, {
+          pauses,
+          modulus: slope,
+          strainShift: 0,
+          minimumFall: 0.005,
+          minimumStrain: 0.0005,
+          lowerRule: settings.lowerYield,
+          maximum: top,
+          end,
+        });
+  // with a yield point the maximum that counts lies in the hardening range
+  const maximumSample =
+    yielding?.ok === true && highest === yielding.upper.index ? maximumIndex(stress, yielding.hardeningStart, end) : highest;
+  const maximum = maximumSample < n ? plateauOf(curve, maximumSample, input.resolution) : undefined;
+
+  const first = line.ok ? line.first : 0;
+  const beyond = top + 1;
+  const proof = (offset: number) => proofStrengthKernel(curve, slope ?? NaN, 0, offset, first, beyond);
+  const limit = (definition: ProportionalDefinition, fit: ModulusFit) =>
+    proportionalLimitKernel(curve, {
+      slope: fit.slope,
+      shift: 0,
+      definition,
+      offset: 0.0001,
+      tangentShare: 0.9,
+      residual: fit.residualStandardDeviation,
+      first,
+      end: beyond,
+    });
+  const proofs = slope === undefined ? [] : settings.offsets.map(proof);
+  const afterYield = yielding?.ok === true ? yielding.hardeningStart : (proofs.find((one) => one.ok)?.index ?? first);
+  return {
+    line,
+    shift,
+    highest,
+    maximumSample,
+    maximum,
+    yielding,
+    proofs,
+    totals: settings.totalExtensions.map((total) => totalExtensionStrengthKernel(curve, total, 0, end)),
+    proportional: line.ok
+      ? { offset: limit('offset', line), deviation: limit('deviation', line), tangent: limit('tangent', line), johnson: limit('johnson', line) }
+      : undefined,
+    fracture,
+    toughness: fracture.ok ? areaUnder(curve, 0, fracture.index) : undefined,
+    necking: maximum && maximumSample < end - 1 ? neckingOf(curve, maximumSample, end) : undefined,
+    hardening: slope !== undefined && maximum ? hardeningOf(curve, slope, afterYield, maximumSample) : undefined,
+  };
+}

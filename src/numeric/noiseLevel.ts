@@ -1,0 +1,21 @@
+import { median } from './median.js';
+
+/** How many places of a column are looked at: enough for a median, few enough to cost nothing. */
+const PLACES = 601;
+
+/**
+ * @internal Standard deviation of the noise of a column between two samples, from its third differences.
+ *
+ * Third differences cancel any parabola, so what remains of a smooth curve is its noise; their median is not moved by a kink, a
+ * fall or a spike. For independent normal noise the standard deviation of a third difference is √20 times that of a sample, and
+ * the median of its absolute value 0.6745 of that.
+ */
+export function noiseLevel(column: Float64Array, first = 0, end = column.length): number {
+  const available = end - first - 3;
+  if (available < 1) return 0;
+  const stride = Math.max(1, Math.floor(available / PLACES));
+  const differences = new Float64Array(Math.ceil(available / stride));
+  for (let k = 0, i = first; k < differences.length; k += 1, i += stride)
+    differences[k] = Math.abs(column[i + 3]! - 3 * column[i + 2]! + 3 * column[i + 1]! - column[i]!);
+  return median(differences) / (0.674489750196082 * Math.sqrt(20));
+}

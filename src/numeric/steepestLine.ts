@@ -1,0 +1,36 @@
+/** @internal The steepest least-squares line over windows of a given width of x between two samples (end excluded); undefined where there is none. */
+export function steepestLine(
+  x: Float64Array,
+  y: Float64Array,
+  first: number,
+  end: number,
+  width: number,
+): { readonly slope: number; readonly meanX: number; readonly meanY: number } | undefined {
+  let best: { slope: number; meanX: number; meanY: number } | undefined;
+  if (end - first < 2) return undefined;
+  const x0 = x[first]!;
+  const y0 = y[first]!;
+  let n = 0;
+  let sx = 0;
+  let sy = 0;
+  let sxx = 0;
+  let sxy = 0;
+  const add = (i: number, sign: number): void => {
+    const u = x[i]! - x0;
+    const v = y[i]! - y0;
+    n += sign;
+    sx += sign * u;
+    sy += sign * v;
+    sxx += sign * u * u;
+    sxy += sign * u * v;
+  };
+  for (let i = first, j = first; i < end; i += 1) {
+    while (j < end && (x[j]! - x[i]! <= width || n < 2)) add(j++, 1);
+    const xx = sxx - (sx * sx) / n;
+    const slope = (sxy - (sx * sy) / n) / xx;
+    if (xx > 0 && n >= 2 && (!best || slope > best.slope)) best = { slope, meanX: x0 + sx / n, meanY: y0 + sy / n };
+    if (j === end) break;
+    add(i, -1);
+  }
+  return best;
+}

@@ -1,0 +1,5 @@
+/** What the core may use beyond the language itself: the same in Node and in browsers. */
+declare class TextDecoder {
+  constructor(label?: string, options?: { fatal?: boolean });
+  decode(input?: ArrayBufferView | ArrayBuffer): string;
+}

@@ -1,0 +1,19 @@
+import { defineConfig } from 'tsup';
+import { doors } from './floors.js';
+import { bundledLicences } from './tools/bundled-licences.js';
+
+const all = { clean: false, silent: true };
+const core = { ...all, platform: 'neutral', target: 'es2022', tsconfig: 'tsconfig.core.json' };
+const drawing = /^vega/; // optional peers, loaded only when a figure is drawn
+
+export default defineConfig([
+  { ...core, entry: ['src/**/*.ts', '!src/**/*.d.ts', '!src/cli/**'], format: 'esm', bundle: false },
+  { ...core, entry: doors, format: 'cjs', noExternal: [/^(?!vega)/], external: [drawing], splitting: true },
+  { ...core, entry: doors, format: ['esm', 'cjs'], dts: { only: true, compilerOptions: { ignoreDeprecations: '6.0' } } },
+  {
+    ...all, entry: { cli: 'src/cli/main.ts' }, format: 'esm', platform: 'node', target: 'node20', noExternal: [/./],
+    splitting: false, minify: true, esbuildPlugins: [bundledLicences('dist/cli.licences.txt')],
+    banner: { js: `#!/usr/bin/env node
+import { createRequire as requireFrom } from 'node:module'; const require = requireFrom(import.meta.url);` },
+  },
+]);

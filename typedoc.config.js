@@ -1,0 +1,17 @@
+import katex from '@vscode/markdown-it-katex';
+import { doors } from './floors.js';
+
+export default {
+  name: 'testpiece: the formula book',
+  entryPoints: doors, // the root last: pages belong to their folder
+  tsconfig: 'tsconfig.json',
+  out: 'site',
+  projectDocuments: ['docs/*.md'],
+  plugin: ['./tools/typedoc-plugin.js'],
+  markdownItLoader: (md) => md.use(katex.default ?? katex, { throwOnError: true, strict: 'error', trust: false }),
+  validation: { notExported: true, invalidLink: true, notDocumented: true },
+  treatWarningsAsErrors: true,
+  excludeInternal: true,
+  disableGit: true,
+  sourceLinkTemplate: 'src/{path}#L{line}',
+};
