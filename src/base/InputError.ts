@@ -19,11 +19,12 @@ export type InputErrorCode =
   | 'withheld';
 
 /** `received` as a message shows it: short, and never more than a line. */
-function shown(received: unknown): string {
-  if (typeof received === 'string') return JSON.stringify(received.slice(0, 60));
-  if (received !== null && typeof received === 'object') return Array.isArray(received) ? 'an array' : 'an object';
-  return String(received);
-}
+const shown = (received: unknown): string =>
+  typeof received === 'string'
+    ? JSON.stringify(received.slice(0, 60))
+    : typeof received === 'object' && received
+      ? 'an object'
+      : String(received);
 
 /**
  * A wrong argument, thrown before anything is computed.

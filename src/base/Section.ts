@@ -1,13 +1,5 @@
 /** Shapes of test-piece sections. */
-export type SectionShape =
-  | 'round'
-  | 'rectangular'
-  | 'square'
-  | 'hexagon'
-  | 'tube'
-  | 'tube-strip'
-  | 'from-mass'
-  | 'from-area';
+export type SectionShape = 'round' | 'rectangular' | 'square' | 'hexagon' | 'tube' | 'tube-strip' | 'from-mass' | 'from-area';
 
 /** The section of a test piece: what was measured, and what follows from it. */
 export interface Section {

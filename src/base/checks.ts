@@ -2,7 +2,8 @@ import { InputError } from './InputError.js';
 
 /** @internal A finite number. */
 export function requireFinite(from: string, path: string, value: unknown): number {
-  if (typeof value !== 'number') throw new InputError(from, path, value === undefined ? 'missing' : 'wrong-type', 'must be a number', value);
+  if (typeof value !== 'number')
+    throw new InputError(from, path, value === undefined ? 'missing' : 'wrong-type', 'must be a number', value);
   if (!Number.isFinite(value)) throw new InputError(from, path, 'not-finite', 'must be finite', value);
   return value;
 }

@@ -20,13 +20,21 @@ export interface CoarseLine {
 }
 
 /** Steepest least-squares line between two stress levels, over samples before `end`. */
-function steepest(strain: Float64Array, stress: Float64Array, end: number, top: number): { slope: number; origin: number; last: number } | undefined {
+function steepest(
+  strain: Float64Array,
+  stress: Float64Array,
+  end: number,
+  top: number,
+): { slope: number; origin: number; last: number } | undefined {
   // edges: the first sample that reaches each level; running sums of the samples before each edge
   const edge = new Int32Array(LEVELS + 2);
   const sum = new Float64Array(4 * (LEVELS + 2));
   const x0 = strain[0]!;
   let level = 0;
-  let sx = 0, sy = 0, sxx = 0, sxy = 0;
+  let sx = 0,
+    sy = 0,
+    sxx = 0,
+    sxy = 0;
   for (let i = 0; i < end; i += 1) {
     const y = stress[i]!;
     while (level <= LEVELS && y >= (level * top) / LEVELS) {
@@ -35,7 +43,10 @@ function steepest(strain: Float64Array, stress: Float64Array, end: number, top: 
       level += 1;
     }
     const x = strain[i]! - x0;
-    sx += x; sy += y; sxx += x * x; sxy += x * y;
+    sx += x;
+    sy += y;
+    sxx += x * x;
+    sxy += x * y;
   }
   while (level <= LEVELS + 1) {
     edge[level] = end;

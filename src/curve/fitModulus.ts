@@ -135,7 +135,8 @@ export function requireModulusOptions(from: string, options: ModulusOptions, pat
     if (window.startShare !== undefined) requireBetween(from, `${at}.startShare`, window.startShare, 0, 0.95);
     if (window.spanShare !== undefined) requireBetween(from, `${at}.spanShare`, window.spanShare, 0, 1);
   } else {
-    const [low, high, names] = window.by === 'samples' ? [window.first, window.last, ['first', 'last']] : [window.from, window.to, ['from', 'to']];
+    const [low, high, names] =
+      window.by === 'samples' ? [window.first, window.last, ['first', 'last']] : [window.from, window.to, ['from', 'to']];
     requireFinite(from, `${at}.${names[0]!}`, low);
     if (requireFinite(from, `${at}.${names[1]!}`, high) <= low)
       throw new InputError(from, `${at}.${names[1]!}`, 'out-of-range', `must be above ${names[0]!}`, high);
@@ -229,7 +230,10 @@ export function fitModulusKernel(curve: StressStrainCurve, window: WindowChoice)
     if (!found) continue;
     const alternatives = found.runnersUp.map(({ first, last, slope }) => ({ first, last, slope }));
     return describe(curve, found.best.first, found.best.last, {
-      alternatives, eased, offsetStress, slopeFall: slopeFall(curve, offsetStress, end),
+      alternatives,
+      eased,
+      offsetStress,
+      slopeFall: slopeFall(curve, offsetStress, end),
     });
   }
   return failure('too-few-points', `only ${end} samples lie before the 0.2 % offset line`);

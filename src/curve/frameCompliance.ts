@@ -40,6 +40,12 @@ export function frameCompliance(test: KnownModulusTest): number {
     (requirePositive(from, 'test.modulus', test.modulus) * requirePositive(from, 'test.area', test.area));
   const compliance = 1 / requirePositive(from, 'test.stiffness', test.stiffness) - piece;
   if (compliance <= 0)
-    throw new InputError(from, 'test.stiffness', 'out-of-range', `must be below that of the piece alone (${1 / piece} N/mm)`, test.stiffness);
+    throw new InputError(
+      from,
+      'test.stiffness',
+      'out-of-range',
+      `must be below that of the piece alone (${1 / piece} N/mm)`,
+      test.stiffness,
+    );
   return compliance;
 }

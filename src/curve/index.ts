@@ -1,6 +1,13 @@
 export { elasticExtension, type ElasticBar } from './elasticExtension.js';
 export { energyDensity, type EnergyOptions } from './energyDensity.js';
-export { fitModulus, type AlternativeWindow, type ModulusFit, type ModulusOptions, type ModulusReason, type WindowChoice } from './fitModulus.js';
+export {
+  fitModulus,
+  type AlternativeWindow,
+  type ModulusFit,
+  type ModulusOptions,
+  type ModulusReason,
+  type WindowChoice,
+} from './fitModulus.js';
 export { fracture, type Fracture, type FractureOptions, type FractureReason } from './fracture.js';
 export { frameCompliance, type KnownModulusTest } from './frameCompliance.js';
 export { loadingRates, type LoadingRates, type RateOptions } from './loadingRates.js';
@@ -25,6 +32,8 @@ export { areaUnder } from './energyDensity.js';
 export { fitModulusKernel, requireModulusOptions } from './fitModulus.js';
 /** @internal */
 export { fractureKernel } from './fracture.js';
+/** @internal */
+export { requireCurve } from './requireCurve.js';
 /** @internal */
 export { maximumIndex, plateauOf } from './maximumStress.js';
 /** @internal */

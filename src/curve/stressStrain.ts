@@ -15,6 +15,8 @@ export interface RecordedCurve extends StressStrainCurve {
   readonly basis: 'extensometer' | 'extensometer-then-travel' | 'travel';
   /** Length that strain is counted over [mm]: Le of the extensometer, Lc with travel. */
   readonly strainLength: number;
+  /** Strain of the first sample [mm/mm]. */
+  readonly firstStrain: number;
   /** First sample without the extensometer, where it was taken off before the end. */
   readonly extensometerEnd?: number | undefined;
 }
@@ -94,6 +96,7 @@ export function stressStrainKernel(record: TensionRecord, lengths: PieceLengths)
     strain,
     stress,
     basis,
+    firstStrain: strain[0]!,
     strainLength: basis === 'travel' ? lengths.parallelLength : lengths.extensometerLength,
     ...(reading >= 2 && reading < force.length ? { extensometerEnd: reading } : {}),
   };

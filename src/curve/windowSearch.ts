@@ -71,7 +71,14 @@ interface Incumbent {
 }
 
 const noIncumbent = (top: number): Incumbent => ({
-  first: -1, last: -1, slope: NaN, score: -Infinity, rise: -Infinity, top, floor: top - TIE * Math.abs(top), again: false,
+  first: -1,
+  last: -1,
+  slope: NaN,
+  score: -Infinity,
+  rise: -Infinity,
+  top,
+  floor: top - TIE * Math.abs(top),
+  again: false,
 });
 
 function offer(best: Incumbent, first: number, last: number, slope: number, score: number, rise: number): void {
@@ -214,11 +221,13 @@ function hopeless(task: WindowTask, moments: WindowMoments, a0: number, a1: numb
   const ax = sums[p]! - sums[o]!;
   const ar = sums[p + 1]! - sums[o + 1]!;
   const axr = sums[p + 3]! - sums[o + 3]!;
-  const aSquares = sums[p + 4]! - sums[o + 4]! - 2 * c * ar - 2 * d * axr + 2 * c * d * ax + c * c * aCount + d * d * (sums[p + 2]! - sums[o + 2]!);
+  const aSquares =
+    sums[p + 4]! - sums[o + 4]! - 2 * c * ar - 2 * d * axr + 2 * c * d * ax + c * c * aCount + d * d * (sums[p + 2]! - sums[o + 2]!);
   const bx = sums[z]! - sums[q]!;
   const br = sums[z + 1]! - sums[q + 1]!;
   const bxr = sums[z + 3]! - sums[q + 3]!;
-  const bSquares = sums[z + 4]! - sums[q + 4]! - 2 * c * br - 2 * d * bxr + 2 * c * d * bx + c * c * bCount + d * d * (sums[z + 2]! - sums[q + 2]!);
+  const bSquares =
+    sums[z + 4]! - sums[q + 4]! - 2 * c * br - 2 * d * bxr + 2 * c * d * bx + c * c * bCount + d * d * (sums[z + 2]! - sums[q + 2]!);
   let left: number;
   let right: number;
   let width: number;

@@ -80,7 +80,7 @@ export interface YieldTask {
 }
 
 /**
- * @internal Marks samples that a pause spoils: from its start until the stress is back where it was (at most 0.2 % strain later).
+ * @internal Marks samples that a pause spoils: from its start until the stress is back where it was (at most 0.5 % strain later).
  */
 export function spoiltByPauses({ strain, stress }: StressStrainCurve, pauses: YieldTask['pauses']): Uint8Array | undefined {
   if (pauses.length === 0) return undefined;
@@ -88,7 +88,7 @@ export function spoiltByPauses({ strain, stress }: StressStrainCurve, pauses: Yi
   for (const [first, last] of pauses) {
     const level = stress[first]!;
     for (let i = first + 1; i < stress.length; i += 1) {
-      if (i > last && (stress[i]! >= level || strain[i]! > strain[first]! + 0.002)) break;
+      if (i > last && (stress[i]! >= level || strain[i]! > strain[first]! + 0.005)) break;
       spoilt[i] = 1;
     }
   }
@@ -96,7 +96,12 @@ export function spoiltByPauses({ strain, stress }: StressStrainCurve, pauses: Yi
 }
 
 /** The first peak after which the stress falls far enough and stays below it long enough. */
-function upperYield(curve: StressStrainCurve, task: YieldTask, noise: number, spoilt: Uint8Array | undefined): Outcome<{ peak: number; fallen: number }, YieldReason> {
+function upperYield(
+  curve: StressStrainCurve,
+  task: YieldTask,
+  noise: number,
+  spoilt: Uint8Array | undefined,
+): Outcome<{ peak: number; fallen: number }, YieldReason> {
   const { strain, stress } = curve;
   const least = LEAST_SHARE * stress[task.maximum]!;
   let peak = 0;
@@ -190,7 +195,8 @@ export function yieldPoints(curve: CurveColumns, options: YieldOptions = {}): Ou
   pauses.forEach(([first, end], k) => {
     requireBetween(from, `options.pauses[${k}][0]`, first, 0, last);
     requireBetween(from, `options.pauses[${k}][1]`, end, first, last);
-    if (!Number.isInteger(first) || !Number.isInteger(end)) throw new InputError(from, `options.pauses[${k}]`, 'out-of-range', 'must be samples', first);
+    if (!Number.isInteger(first) || !Number.isInteger(end))
+      throw new InputError(from, `options.pauses[${k}]`, 'out-of-range', 'must be samples', first);
   });
   const maximum = maximumIndex(checked.stress, 0, last + 1);
   return yieldPointsKernel(checked, { pauses, modulus, strainShift, minimumFall, minimumStrain, lowerRule, maximum, end: last + 1 });

@@ -10,6 +10,8 @@ const TRANSIENT_START = 0.001;
 const TRANSIENT_OVERSHOOT = 0.0005;
 /** The short rule for ReL looks this far. */
 const SHORT_RANGE = 0.0025;
+/** A minimum stands out by this share of the stress: the same fall that makes an upper yield point. */
+const STANDS_OUT = 0.005;
 /** Means that lower the noise are taken over no more strain than this. */
 const MEAN_STRAIN = 0.0002;
 /** Width of the lines from which the steepest of hardening is taken. */
@@ -38,13 +40,19 @@ export interface YieldingRange {
 }
 
 /**
- * The last minimum before the stress rises for good: turning points that stand out by a thousandth of the stress or out of noise are
+ * The last minimum before the stress rises for good: turning points that stand out by half a per cent of the stress and out of noise are
  * followed; noise is first lowered by means over at most 0.02 % strain.
  */
-function lastMinimum({ strain, stress }: StressStrainCurve, first: number, top: number, noise: number, spoilt: Uint8Array | undefined): number {
+function lastMinimum(
+  { strain, stress }: StressStrainCurve,
+  first: number,
+  top: number,
+  noise: number,
+  spoilt: Uint8Array | undefined,
+): number {
   const perSample = Math.max((strain[top]! - strain[first]!) / Math.max(top - first, 1), Number.MIN_VALUE);
   const size = noise > 1e-4 * stress[first]! ? Math.max(1, Math.floor(MEAN_STRAIN / perSample)) : 1;
-  const step = Math.max(0.001 * stress[first]!, (6 * noise) / Math.sqrt(size));
+  const step = Math.max(STANDS_OUT * stress[first]!, (6 * noise) / Math.sqrt(size));
   let falling = true;
   let low = first;
   let lowMean = Infinity;
@@ -88,11 +96,19 @@ export function yieldingRange({ strain, stress }: StressStrainCurve, task: Yield
   const step = Math.max(0.001 * stress[peak]!, 3 * noise);
   const top = maximumIndex(stress, fallen, end);
 
-  const last = lastMinimum({ strain, stress }, fallen, top, noise, spoilt);
+  // yielding is over where the stress passes ReH again; a dip later on is none of it
+  let above = fallen;
+  while (above < top && stress[above]! <= stress[peak]!) above += 1;
+  const last = lastMinimum({ strain, stress }, fallen, above, noise, spoilt);
   if (stress[top]! - stress[last]! < Math.max(0.005 * stress[peak]!, 6 * noise)) return undefined;
 
-  // Ae: the horizontal through that minimum meets the steepest line of the hardening after it
-  const line = steepestLine(strain, stress, last, top + 1, HARDENING_WIDTH);
+  // Ae: the horizontal through that minimum meets the steepest line of the hardening after it, pauses apart
+  const leaves = stress[last]! + Math.max(STANDS_OUT * stress[peak]!, 3 * noise);
+  let rising = top;
+  while (rising > last && (stress[rising]! > leaves || !counts(rising))) rising -= 1;
+  let until = rising + 1;
+  while (until <= top && counts(until)) until += 1;
+  const line = steepestLine(strain, stress, rising, until, HARDENING_WIDTH);
   const meets = line && line.slope > 0 ? line.meanX + (stress[last]! - line.meanY) / line.slope : strain[last]!;
   const hardeningStrain = Math.max(meets, strain[last]!);
   let hardeningStart = last;

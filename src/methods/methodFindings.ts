@@ -44,7 +44,11 @@ function lineFindings(numbers: TensionNumbers, result: Result, { thresholds }: T
     found.push(finding('no-linear-part', { fall: 100 * (line.slopeFall?.value ?? 0) }, { field: 'modulus', range }));
   if (line.points < thresholds.elasticPoints)
     found.push(
-      finding('few-points-in-elastic-part', { points: line.points }, { field, range, severity: line.points < thresholds.leastElasticPoints ? 'fault' : 'caution' }),
+      finding(
+        'few-points-in-elastic-part',
+        { points: line.points },
+        { field, range, severity: line.points < thresholds.leastElasticPoints ? 'fault' : 'caution' },
+      ),
     );
   const scatter = line.relativeStandardError;
   if (scatter > thresholds.slopeScatter)
@@ -79,13 +83,21 @@ function proofFindings(numbers: TensionNumbers, curve: TensionResult['curve'], r
     const leverage = offsetLeverage({ stress: proof.stress, modulus: line.slope, offset });
     const share = leverage * line.relativeStandardError;
     if (share > settings.thresholds.offsetDoubt)
-      found.push(finding('offset-leverage', { leverage, symbol, share: 100 * share }, { field, severity: share > DOUBT_FAULT ? 'fault' : 'caution' }));
+      found.push(
+        finding(
+          'offset-leverage',
+          { leverage, symbol, share: 100 * share },
+          { field, severity: share > DOUBT_FAULT ? 'fault' : 'caution' },
+        ),
+      );
     const between = proof.index - line.last - 1;
     if (between < POINTS_BEFORE_PROOF) found.push(finding('few-points-before-proof', { points: Math.max(between, 0), symbol }, { field }));
     // back above the line and below it again: a yield point, or a slip
     let count = 1;
-    for (let i = proof.index; i >= 0 && i <= numbers.highest; ) {
-      const above = curve.stress.findIndex((R, j) => j > i && j <= numbers.highest && R > line.slope * (curve.strain[j]! - offset) + 3 * line.residualStandardDeviation);
+    for (let i = proof.index; i >= 0 && i <= numbers.highest;) {
+      const above = curve.stress.findIndex(
+        (R, j) => j > i && j <= numbers.highest && R > line.slope * (curve.strain[j]! - offset) + 3 * line.residualStandardDeviation,
+      );
       const next = above < 0 ? -1 : sustainedCrossing(curve.strain, curve.stress, line.slope, offset, above, numbers.highest + 1);
       if (next < 0) break;
       count += 1;
@@ -96,7 +108,11 @@ function proofFindings(numbers: TensionNumbers, curve: TensionResult['curve'], r
   numbers.totals.forEach((total, k) => {
     if (!total.ok)
       found.push(
-        finding('total-extension-not-reached', { symbol: `Rt${Number((100 * settings.totalExtensions[k]!).toPrecision(12))}` }, { field: 'totalExtensionStrengths' }),
+        finding(
+          'total-extension-not-reached',
+          { symbol: `Rt${Number((100 * settings.totalExtensions[k]!).toPrecision(12))}` },
+          { field: 'totalExtensionStrengths' },
+        ),
       );
   });
   return found;
@@ -114,10 +130,16 @@ function yieldFindings({ yielding, proportional }: TensionNumbers): Finding[] {
   const limits = Object.values(proportional ?? {}).flatMap((one) => (one.ok ? [one.stress] : []));
   if (limits.length > 1)
     found.push(
-      finding('proportional-limit-by-definition', { lowest: Math.min(...limits), highest: Math.max(...limits) }, { field: 'proportionalLimit' }),
+      finding(
+        'proportional-limit-by-definition',
+        { lowest: Math.min(...limits), highest: Math.max(...limits) },
+        { field: 'proportionalLimit' },
+      ),
     );
   else if (limits.length === 0 && proportional)
-    found.push(finding('not-determined', { symbol: 'the proportional limit', why: 'no definition finds one' }, { field: 'proportionalLimit' }));
+    found.push(
+      finding('not-determined', { symbol: 'the proportional limit', why: 'no definition finds one' }, { field: 'proportionalLimit' }),
+    );
   return found;
 }
 
@@ -141,7 +163,10 @@ function maximumFindings(numbers: TensionNumbers, curve: TensionResult['curve'],
     found.push(finding('maximum-below-upper-yield', { strength: top, upper: upper.value }, { field: 'tensileStrength' }));
   if (!fracture.ok) {
     if (maximumSample === curve.stress.length - 1) found.push(finding('maximum-at-end', {}, { field: 'tensileStrength' }));
-    else found.push(finding('stopped-before-fracture', { share: (100 * curve.stress[curve.stress.length - 1]!) / top }, { field: 'fracture' }));
+    else
+      found.push(
+        finding('stopped-before-fracture', { share: (100 * curve.stress[curve.stress.length - 1]!) / top }, { field: 'fracture' }),
+      );
     found.push(finding('not-determined', { symbol: 'At', why: fracture.message }, { field: 'totalExtensionAtFracture' }));
   } else if (fracture.how === 'end-of-record') found.push(finding('fracture-not-recorded', {}, { field: 'fracture' }));
   return found;
@@ -161,7 +186,12 @@ function hardeningFindings({ hardening, necking, maximum }: TensionNumbers, resu
 }
 
 /** @internal Doubts about the evaluation: line, yield, maximum, fracture, hardening. */
-export function methodFindings(numbers: TensionNumbers, curve: TensionResult['curve'], result: Result, settings: TensionSettings): Finding[] {
+export function methodFindings(
+  numbers: TensionNumbers,
+  curve: TensionResult['curve'],
+  result: Result,
+  settings: TensionSettings,
+): Finding[] {
   return [
     ...lineFindings(numbers, result, settings),
     ...proofFindings(numbers, curve, result, settings),

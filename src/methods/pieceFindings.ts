@@ -16,7 +16,8 @@ function sectionFindings({ section }: TestPiece, limit: number): Finding[] {
   if (section.shape === 'round' && diameter !== undefined && diameter < LEAST_DIAMETER)
     found.push(finding('section-small', { dimension: 'diameter', value: diameter, limit: LEAST_DIAMETER }));
   if (thickness !== undefined && width !== undefined) {
-    if (thickness < LEAST_THICKNESS) found.push(finding('section-small', { dimension: 'thickness', value: thickness, limit: LEAST_THICKNESS }));
+    if (thickness < LEAST_THICKNESS)
+      found.push(finding('section-small', { dimension: 'thickness', value: thickness, limit: LEAST_THICKNESS }));
     if (width / thickness > WIDEST) found.push(finding('section-wide', { ratio: width / thickness }));
   }
   if (section.spread !== undefined && section.spread > limit) found.push(finding('section-spread', { spread: 100 * section.spread }));
@@ -48,9 +49,13 @@ function lengthFindings(piece: TestPiece, limit: number, travelUsed: boolean): F
   return found;
 }
 
-function brokenPieceFindings({ section, gaugeLength, afterFracture: after }: TestPiece, result: Pick<TensionResult, 'plasticExtensionAtFracture' | 'elongationAfterFracture' | 'reductionOfArea'>): Finding[] {
+function brokenPieceFindings(
+  { section, gaugeLength, afterFracture: after }: TestPiece,
+  result: Pick<TensionResult, 'plasticExtensionAtFracture' | 'elongationAfterFracture' | 'reductionOfArea'>,
+): Finding[] {
   const found: Finding[] = [];
-  const missing = (symbol: string, what: string, field: string) => found.push(finding('after-fracture-missing', { symbol, missing: what }, { field }));
+  const missing = (symbol: string, what: string, field: string) =>
+    found.push(finding('after-fracture-missing', { symbol, missing: what }, { field }));
   if (after?.gaugeLength === undefined) missing('A', 'the gauge length after fracture', 'elongationAfterFracture');
   else if (after.gaugeLength < gaugeLength)
     found.push(
@@ -62,7 +67,9 @@ function brokenPieceFindings({ section, gaugeLength, afterFracture: after }: Tes
     );
   if (after?.area === undefined) missing('Z', 'the area after fracture', 'reductionOfArea');
   else if (after.area > section.area)
-    found.push(finding('after-fracture-larger', { what: 'The area', after: after.area, before: section.area }, { field: 'reductionOfArea' }));
+    found.push(
+      finding('after-fracture-larger', { what: 'The area', after: after.area, before: section.area }, { field: 'reductionOfArea' }),
+    );
   const elongation = result.elongationAfterFracture?.value;
   const reduction = result.reductionOfArea?.value;
   if (reduction !== undefined) {
@@ -80,7 +87,9 @@ function brokenPieceFindings({ section, gaugeLength, afterFracture: after }: Tes
   if (elongation !== undefined && byCurve !== undefined && byCurve > 0) {
     const ratio = elongation / byCurve;
     if (ratio < ELONGATION_RATIO[0] || ratio > ELONGATION_RATIO[1])
-      found.push(finding('elongation-unlike-travel', { elongation: 100 * elongation, travel: 100 * byCurve }, { field: 'elongationAfterFracture' }));
+      found.push(
+        finding('elongation-unlike-travel', { elongation: 100 * elongation, travel: 100 * byCurve }, { field: 'elongationAfterFracture' }),
+      );
   }
   return found;
 }

@@ -1,6 +1,7 @@
 import { finding, type Finding, type TensionRecord } from '../base/index.js';
 import { loadingRates } from '../curve/index.js';
 import { lineFit, median } from '../numeric/index.js';
+import type { Pause } from '../record/index.js';
 import type { TensionNumbers } from './tensionKernel.js';
 import type { TensionSettings } from './tensionOptions.js';
 import type { Rates, TensionResult } from './TensionResult.js';
@@ -16,12 +17,6 @@ const STRETCHES = 20;
 const NEAR = 0.002;
 /** Accepted error of ReH by sampling (ISO 6892-1, Annex A, from memory). */
 const SAMPLING_ERROR = 0.01;
-
-/** @internal A stretch in which the crosshead stood still. */
-export interface Pause {
-  readonly range: readonly [number, number];
-  readonly duration: number;
-}
 
 /** @internal True where time is there and never goes back over the curve. */
 export function usableTime(time: Float64Array | undefined, n: number): time is Float64Array {
@@ -52,7 +47,11 @@ function unevenness(motion: Float64Array, time: Float64Array, first: number, las
 }
 
 /** Pauses, each as a note; near a yield value as a caution. */
-function pauseFindings(pauses: readonly Pause[], curve: TensionResult['curve'], result: Pick<TensionResult, 'upperYieldStrength' | 'proofStrengths'>): Finding[] {
+function pauseFindings(
+  pauses: readonly Pause[],
+  curve: TensionResult['curve'],
+  result: Pick<TensionResult, 'upperYieldStrength' | 'proofStrengths'>,
+): Finding[] {
   const yields = [...(result.upperYieldStrength ? [result.upperYieldStrength] : []), ...result.proofStrengths];
   return pauses.flatMap(({ range, duration }) => {
     const last = Math.min(range[1], curve.strain.length - 1);
@@ -81,7 +80,8 @@ export function rateFindings(
   if (!line.ok || !time || !rates) return found;
   const rate = lineFit(time, curve.stress, line.first, line.last)?.slope;
   if (rate !== undefined) {
-    const ranges = result.modulus === undefined ? [METHOD_B.soft[0], METHOD_B.stiff[1]] : result.modulus.value < STIFF ? METHOD_B.soft : METHOD_B.stiff;
+    const ranges =
+      result.modulus === undefined ? [METHOD_B.soft[0], METHOD_B.stiff[1]] : result.modulus.value < STIFF ? METHOD_B.soft : METHOD_B.stiff;
     const [lowest, highest] = [ranges[0]!, ranges[1]!];
     if (rate < lowest || rate > highest) found.push(finding('stress-rate-outside', { rate, lowest, highest }));
     const upper = result.upperYieldStrength;
@@ -107,7 +107,8 @@ export function rateFindings(
   };
   const start = time[line.first]!;
   const before = fastest(start, yieldTime);
-  if (before > strainRateElastic) found.push(finding('strain-rate-high', { where: 'up to yield', rate: before, highest: strainRateElastic }));
+  if (before > strainRateElastic)
+    found.push(finding('strain-rate-high', { where: 'up to yield', rate: before, highest: strainRateElastic }));
   const end = time[Math.min(numbers.maximumSample, time.length - 1)]!;
   const after = fastest(yieldTime, end);
   if (after > strainRatePlastic) found.push(finding('strain-rate-high', { where: 'after yield', rate: after, highest: strainRatePlastic }));

@@ -156,7 +156,12 @@ export function tensionKernel(input: TensionInput, settings: TensionSettings): T
     proofs,
     totals: settings.totalExtensions.map((total) => totalExtensionStrengthKernel(curve, total, 0, end)),
     proportional: line.ok
-      ? { offset: limit('offset', line), deviation: limit('deviation', line), tangent: limit('tangent', line), johnson: limit('johnson', line) }
+      ? {
+          offset: limit('offset', line),
+          deviation: limit('deviation', line),
+          tangent: limit('tangent', line),
+          johnson: limit('johnson', line),
+        }
       : undefined,
     fracture,
     toughness: fracture.ok ? areaUnder(curve, 0, fracture.index) : undefined,

@@ -100,7 +100,13 @@ function requireTest(from: string, test: TestInfo): TestInfo {
     if (value === undefined) continue;
     if (name === 'temperature') requireFinite(from, 'options.test.temperature', value);
     else if (typeof value !== (name === 'invented' ? 'boolean' : 'string'))
-      throw new InputError(from, `options.test.${name}`, 'wrong-type', name === 'invented' ? 'must be true or false' : 'must be text', value);
+      throw new InputError(
+        from,
+        `options.test.${name}`,
+        'wrong-type',
+        name === 'invented' ? 'must be true or false' : 'must be text',
+        value,
+      );
   }
   return { ...test };
 }

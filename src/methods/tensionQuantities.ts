@@ -28,7 +28,17 @@ const definitions = {
 /** The quantities of a result, each only where the numbers support it. */
 type Quantities = Omit<
   TensionResult,
-  'method' | 'test' | 'testPiece' | 'extensionBasis' | 'strainLength' | 'curve' | 'maximumForce' | 'rates' | 'findings' | 'trail' | 'provenance'
+  | 'method'
+  | 'test'
+  | 'testPiece'
+  | 'extensionBasis'
+  | 'strainLength'
+  | 'curve'
+  | 'maximumForce'
+  | 'rates'
+  | 'findings'
+  | 'trail'
+  | 'provenance'
 >;
 
 /** Elastic line, window and modulus. */
@@ -85,7 +95,9 @@ function yielding(numbers: TensionNumbers, settings: TensionSettings) {
             `limit of proportionality (${definitions[limit.definition]})`,
             limit.stress,
             'MPa',
-            limit.definition === 'johnson' ? "Johnson's apparent elastic limit (textbooks)" : 'ASTM E6, proportional limit; common practice',
+            limit.definition === 'johnson'
+              ? "Johnson's apparent elastic limit (textbooks)"
+              : 'ASTM E6, proportional limit; common practice',
           ),
         }
       : {}),
@@ -111,7 +123,16 @@ function extensions(numbers: TensionNumbers) {
   return {
     ...(uniform === undefined
       ? {}
-      : { uniformExtension: quantity('Ag', 'plastic extension at maximum force', uniform, '1', `${ISO}, percentage plastic extension at maximum force`, wide) }),
+      : {
+          uniformExtension: quantity(
+            'Ag',
+            'plastic extension at maximum force',
+            uniform,
+            '1',
+            `${ISO}, percentage plastic extension at maximum force`,
+            wide,
+          ),
+        }),
     ...(maximum
       ? {
           totalExtensionAtMaximumForce: quantity(
@@ -126,14 +147,26 @@ function extensions(numbers: TensionNumbers) {
       : {}),
     ...(fracture.ok
       ? {
-          totalExtensionAtFracture: quantity('At', 'total extension at fracture', fracture.strain, '1', `${ISO}, percentage total extension at fracture`),
+          totalExtensionAtFracture: quantity(
+            'At',
+            'total extension at fracture',
+            fracture.strain,
+            '1',
+            `${ISO}, percentage total extension at fracture`,
+          ),
           fracture: { index: fracture.index, strain: fracture.strain, stress: fracture.stress, how: fracture.how },
         }
       : {}),
     ...(broken === undefined
       ? {}
       : {
-          plasticExtensionAtFracture: quantity('At − R/mE', 'plastic extension at fracture, from the curve', broken, '1', 'total extension less the elastic part'),
+          plasticExtensionAtFracture: quantity(
+            'At − R/mE',
+            'plastic extension at fracture, from the curve',
+            broken,
+            '1',
+            'total extension less the elastic part',
+          ),
         }),
     ...(toughness === undefined
       ? {}
@@ -159,7 +192,14 @@ function hardening({ hardening: fit }: TensionNumbers): Pick<TensionResult, 'har
   return {
     hardening: {
       law: 'Hollomon',
-      exponent: quantity('n', 'hardening exponent', fit.exponent, '1', 'Hollomon, least squares on true plastic strain', fit.standardErrors.exponent),
+      exponent: quantity(
+        'n',
+        'hardening exponent',
+        fit.exponent,
+        '1',
+        'Hollomon, least squares on true plastic strain',
+        fit.standardErrors.exponent,
+      ),
       strengthCoefficient: quantity(
         'K',
         'strength coefficient',
@@ -176,7 +216,11 @@ function hardening({ hardening: fit }: TensionNumbers): Pick<TensionResult, 'har
 }
 
 /** @internal A and Z, from what was measured on the broken piece; readings that do not fit are left to a finding. */
-export function afterFracture({ section, gaugeLength, afterFracture: after }: TestPiece): Pick<TensionResult, 'elongationAfterFracture' | 'reductionOfArea'> {
+export function afterFracture({
+  section,
+  gaugeLength,
+  afterFracture: after,
+}: TestPiece): Pick<TensionResult, 'elongationAfterFracture' | 'reductionOfArea'> {
   const length = after?.gaugeLength;
   const area = after?.area;
   return {
@@ -223,7 +267,15 @@ export function tensionQuantities(
     maximumIndex: numbers.maximumSample,
     ...extensions(numbers),
     ...(isModulus && line.ok && proof
-      ? { resilience: quantity('Ur', 'energy per volume up to the proof strength', proof.value ** 2 / (2 * line.slope), 'MPa', 'Rp²/(2E) (textbooks)') }
+      ? {
+          resilience: quantity(
+            'Ur',
+            'energy per volume up to the proof strength',
+            proof.value ** 2 / (2 * line.slope),
+            'MPa',
+            'Rp²/(2E) (textbooks)',
+          ),
+        }
       : {}),
     ...hardening(numbers),
   };

@@ -12,14 +12,25 @@ export function localParabola(x: Float64Array, y: Float64Array, first: number, l
   if (n < 4) return undefined;
   const scale = Math.max(Math.abs(x[last]! - at), Math.abs(x[first]! - at));
   if (!(scale > 0)) return undefined;
-  let s1 = 0, s2 = 0, s3 = 0, s4 = 0, t0 = 0, t1 = 0, t2 = 0;
+  let s1 = 0,
+    s2 = 0,
+    s3 = 0,
+    s4 = 0,
+    t0 = 0,
+    t1 = 0,
+    t2 = 0;
   const y0 = y[first]!;
   for (let i = first; i <= last; i += 1) {
     const u = (x[i]! - at) / scale;
     const v = y[i]! - y0;
     const uu = u * u;
-    s1 += u; s2 += uu; s3 += uu * u; s4 += uu * uu;
-    t0 += v; t1 += u * v; t2 += uu * v;
+    s1 += u;
+    s2 += uu;
+    s3 += uu * u;
+    s4 += uu * uu;
+    t0 += v;
+    t1 += u * v;
+    t2 += uu * v;
   }
   // normal equations of three unknowns by Cramer's rule; u is within ±1, so they are well scaled
   const a = s2 * s4 - s3 * s3;

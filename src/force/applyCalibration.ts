@@ -1,0 +1,61 @@
+import { InputError, requireColumn, requireFinite, requireNonNegative, requireObject, requireOptions } from '../base/index.js';
+import { horner } from '../numeric/index.js';
+import type { Calibration } from './fitCalibration.js';
+
+/** Options of {@link applyCalibration}. */
+export interface ApplyOptions {
+  /** How far beyond the calibrated span a value may lie, as a share of the span; default 0. */
+  readonly beyond?: number | undefined;
+}
+
+/** What is needed of a calibration to use it. */
+export type UsableCalibration = Pick<Calibration, 'scaled' | 'scaledCovariance' | 'centre' | 'scale' | 'span'>;
+
+/** @internal Checks a value against the span of a calibration. */
+export function requireWithin(from: string, path: string, value: number, { span }: UsableCalibration, beyond: number): void {
+  const margin = (beyond + 1e-12) * (span[1] - span[0]);
+  if (value < span[0] - margin || value > span[1] + margin)
+    throw new InputError(from, path, 'out-of-range', `must lie within the calibrated span (${span[0]} to ${span[1]})`, value);
+}
+
+/**
+ * Force from what a calibrated channel indicates.
+ *
+ * $$ F = \sum_k c_k x^k $$
+ *
+ * @remarks
+ * Outside the calibrated span nothing is extrapolated unless `beyond` allows it.
+ *
+ * @param calibration - As `fitCalibration` makes it.
+ * @param indicated - A number or an array, in the channel's unit.
+ * @param options - `beyond`: share of the span, 0 or more.
+ * @returns Force [N]: a number or an array.
+ * @throws {@link InputError} `not-finite`, `empty`; `out-of-range` outside the span, with the index.
+ *
+ * @example
+ * ```ts
+ * const calibration = required(fitCalibration({ indicated: [0, 10, 20], reference: [0, 12000, 24000] }));
+ * applyCalibration(calibration, 15); // => 18000
+ * ```
+ *
+ * @see ASTM E74. Checked in `test/force/calibration.test.ts`.
+ */
+export function applyCalibration(calibration: UsableCalibration, indicated: number, options?: ApplyOptions): number;
+export function applyCalibration(calibration: UsableCalibration, indicated: ArrayLike<number>, options?: ApplyOptions): Float64Array;
+export function applyCalibration(
+  calibration: UsableCalibration,
+  indicated: number | ArrayLike<number>,
+  options: ApplyOptions = {},
+): number | Float64Array {
+  const from = 'applyCalibration';
+  requireObject(from, 'calibration', calibration);
+  requireOptions(from, options, ['beyond']);
+  const beyond = requireNonNegative(from, 'options.beyond', options.beyond ?? 0);
+  const { scaled, centre, scale } = calibration;
+  const one = (value: number, path: string): number => {
+    requireWithin(from, path, value, calibration, beyond);
+    return horner(scaled, (value - centre) / scale);
+  };
+  if (typeof indicated === 'number') return one(requireFinite(from, 'indicated', indicated), 'indicated');
+  return requireColumn(from, 'indicated', indicated).map((value, i) => one(value, `indicated[${i}]`));
+}

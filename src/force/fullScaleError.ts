@@ -1,0 +1,47 @@
+import { requireOptions, requirePositive } from '../base/index.js';
+import { areaOf, type Cylinder } from './pistonArea.js';
+
+/** A transmitter specified in per cent of full scale. */
+export interface FullScaleAccuracy extends Cylinder {
+  /** Pressure at full scale [MPa]. */
+  readonly fullScale: number;
+  /** Accuracy as a share of full scale: 0.5 % is 0.005. */
+  readonly accuracy: number;
+}
+
+/** What that accuracy is in force. */
+export interface FullScaleError {
+  /** Error at every force [N]. */
+  readonly force: number;
+  /** Force from which the error is at most 1 % of the reading [N]. */
+  readonly onePercentFrom: number;
+}
+
+/**
+ * Error of force of a transmitter that is specified in per cent of full scale.
+ *
+ * $$ \Delta F = a\, p_{FS}\, A, \qquad F_{1\,\%} = 100\, \Delta F $$
+ *
+ * @remarks
+ * The classes of force verification are in per cent of the reading: a full-scale specification is good only near full scale.
+ *
+ * @param transmitter - `fullScale` [MPa], `accuracy` [1], `bore` and `rod` [mm], above 0.
+ * @returns Error [N], and the force from which it is at most 1 % of the reading [N].
+ * @throws {@link InputError} `missing`, `not-finite`, `not-positive`, `out-of-range`, `unknown-option`.
+ *
+ * @example
+ * ```ts
+ * fullScaleError({ fullScale: 25, accuracy: 0.005, bore: 40 }).force; // => 157.08
+ * ```
+ *
+ * @see ISO 7500-1 (classes in per cent of the reading). Checked in `test/handbook/hydraulics.test.ts`.
+ */
+export function fullScaleError(transmitter: FullScaleAccuracy): FullScaleError {
+  const from = 'fullScaleError';
+  requireOptions(from, transmitter, ['fullScale', 'accuracy', 'bore', 'rod'], 'transmitter');
+  const force =
+    requirePositive(from, 'accuracy', transmitter.accuracy) *
+    requirePositive(from, 'fullScale', transmitter.fullScale) *
+    areaOf(from, transmitter);
+  return { force, onePercentFrom: 100 * force };
+}

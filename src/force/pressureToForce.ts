@@ -1,0 +1,101 @@
+import {
+  InputError,
+  requireBetween,
+  requireColumn,
+  requireFinite,
+  requireObject,
+  requireOptions,
+  type PressureColumns,
+  type TensionRecord,
+} from '../base/index.js';
+import { areaOf, type Cylinder } from './pistonArea.js';
+
+/** The pull that a spring-return cylinder keeps back, growing with travel. */
+export interface TareTable {
+  /** Travel [mm], ascending. */
+  readonly travel: ArrayLike<number>;
+  /** Force kept back there [N]. */
+  readonly force: ArrayLike<number>;
+}
+
+/** How pressure becomes force. */
+export interface HydraulicChain extends Cylinder {
+  /** Efficiency η: force over pressure times area, above 0, at most 1; default 1. */
+  readonly efficiency?: number | undefined;
+  /** Force to take off [N]: a number, or a table over travel for a spring-return cylinder; default 0. */
+  readonly tareForce?: number | TareTable | undefined;
+}
+
+const FROM = 'pressureToForce';
+
+/** Interpolates a tare table at each travel; beyond its ends nothing is invented. */
+function tareOver(table: TareTable, travel: Float64Array): Float64Array {
+  const x = requireColumn(FROM, 'tareForce.travel', table.travel, { least: 2 });
+  const y = requireColumn(FROM, 'tareForce.force', table.force, { length: x.length });
+  for (let k = 1; k < x.length; k += 1)
+    if (x[k]! <= x[k - 1]!) throw new InputError(FROM, `tareForce.travel[${k}]`, 'not-increasing', 'must be above the one before', x[k]);
+  return travel.map((at, i) => {
+    if (at < x[0]! || at > x[x.length - 1]!)
+      throw new InputError(FROM, `travel[${i}]`, 'out-of-range', `must lie within tareForce.travel (${x[0]!} to ${x[x.length - 1]!})`, at);
+    let k = 1;
+    while (x[k]! < at) k += 1;
+    return y[k - 1]! + ((at - x[k - 1]!) / (x[k]! - x[k - 1]!)) * (y[k]! - y[k - 1]!);
+  });
+}
+
+/**
+ * Force from oil pressure.
+ *
+ * $$ F = \eta\, p\, A - F_{tare} $$
+ *
+ * @remarks
+ * From nominal bore and efficiency alone no verification class follows: calibrate against a reference instrument where a class is
+ * claimed. A tare is subtracted only where it is given. With a record the other columns are kept.
+ *
+ * @param pressure - Pressure [MPa]: a number, an array, or a record with a `pressure` column.
+ * @param chain - `bore` [mm]; `rod` [mm] means that the annulus pulls; `efficiency`; `tareForce` [N] or its table over travel.
+ * @returns Force [N]: a number, an array, or the record with `force` in place of `pressure`.
+ * @throws {@link InputError} `missing`, `not-finite`, `not-positive`, `out-of-range`, `unequal-lengths`, `not-increasing`, `unknown-option`.
+ *
+ * @example
+ * ```ts
+ * pressureToForce(8, { bore: 40, efficiency: 0.97, tareForce: 60 }); // => 9691.50
+ * pressureToForce([0, 10], { bore: 40, rod: 20 }); // => [0, 9424.78]
+ * ```
+ *
+ * @see Pascal's law. Checked in `test/handbook/hydraulics.test.ts`.
+ */
+export function pressureToForce(pressure: number, chain: HydraulicChain): number;
+export function pressureToForce(pressure: ArrayLike<number>, chain: HydraulicChain): Float64Array;
+export function pressureToForce(record: PressureColumns, chain: HydraulicChain): TensionRecord;
+export function pressureToForce(
+  given: number | ArrayLike<number> | PressureColumns,
+  chain: HydraulicChain,
+): number | Float64Array | TensionRecord {
+  requireOptions(FROM, requireObject(FROM, 'chain', chain), ['bore', 'rod', 'efficiency', 'tareForce'], 'chain');
+  const efficiency = requireBetween(FROM, 'efficiency', chain.efficiency ?? 1, Number.MIN_VALUE, 1);
+  const perPressure = efficiency * areaOf(FROM, chain);
+  const tare = chain.tareForce ?? 0;
+  if (typeof given === 'number') {
+    if (typeof tare !== 'number') throw new InputError(FROM, 'tareForce', 'wrong-type', 'must be a number where there is no travel', tare);
+    return requireFinite(FROM, 'pressure', given) * perPressure - requireFinite(FROM, 'tareForce', tare);
+  }
+  const isRecord = typeof given === 'object' && 'pressure' in given;
+  const column = requireColumn(FROM, isRecord ? 'record.pressure' : 'pressure', isRecord ? given.pressure : given);
+  const others = Object.entries(isRecord ? given : {}).flatMap(([name, one]: [string, ArrayLike<number> | undefined]) => {
+    if (name === 'pressure' || one === undefined) return [];
+    const endsEarly = name !== 'travel' && name !== 'time';
+    return [[name, Float64Array.from(requireColumn(FROM, `record.${name}`, one, { length: column.length, endsEarly }))] as const];
+  });
+  const kept = Object.fromEntries(others) as Omit<TensionRecord, 'force'>;
+  let force: Float64Array;
+  if (typeof tare === 'number') {
+    const zero = requireFinite(FROM, 'tareForce', tare);
+    force = column.map((p) => p * perPressure - zero);
+  } else {
+    if (!kept.travel) throw new InputError(FROM, 'record.travel', 'missing', 'must be there for a tare over travel', undefined);
+    const zero = tareOver(tare, kept.travel);
+    force = column.map((p, i) => p * perPressure - zero[i]!);
+  }
+  return isRecord ? { force, ...kept } : force;
+}

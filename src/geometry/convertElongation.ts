@@ -1,0 +1,56 @@
+import { InputError, requireNonNegative, requireOneOf, requireOptions, requirePositive } from '../base/index.js';
+
+/** An elongation and the two gauges between which it is converted. */
+export interface ConvertElongationInput {
+  /** Measured elongation [mm/mm]. */
+  readonly elongation: number;
+  /** Gauge length that it was measured on [mm]. */
+  readonly fromLength: number;
+  /** Section that it was measured on [mm²]. */
+  readonly fromArea: number;
+  /** Gauge length that it is wanted for [mm]. */
+  readonly toLength: number;
+  /** Section that it is wanted for [mm²]. */
+  readonly toArea: number;
+  /** Carbon and low-alloy steel (ISO 2566-1) or austenitic steel (ISO 2566-2). */
+  readonly material: 'carbon' | 'austenitic';
+}
+
+/** Exponents of ISO 2566-1 and ISO 2566-2. */
+const exponents = { carbon: 0.4, austenitic: 0.127 } as const;
+/** Gauge lengths above 25 roots of the area are outside the standard. */
+const MOST = 25;
+
+/**
+ * Converts an elongation after fracture from one gauge length and section to another.
+ *
+ * $$ A_2 = A_1 \left( \frac{k_1}{k_2} \right)^m, \qquad k = \frac{L_0}{\sqrt{S_0}}, \qquad m = 0.4 \text{ (carbon)},\ 0.127 \text{ (austenitic)} $$
+ *
+ * @remarks
+ * Part 1 holds for carbon and low-alloy steels of tensile strength 300 to 700 MPa, hot rolled or annealed, not cold worked, not quenched
+ * and tempered; part 2 for austenitic steels of 450 to 750 MPa. Neither holds for gauge lengths above $25 \sqrt{S_0}$, nor for flats
+ * wider than 20 times their thickness.
+ *
+ * @param input - `elongation` [mm/mm] of 0 or more; lengths [mm] and areas [mm²] above 0; `material`.
+ * @returns Elongation on the other gauge [mm/mm].
+ * @throws {@link InputError} `missing`, `not-finite`, `not-positive`, `unknown-option`; `out-of-range` beyond the limits of the standard.
+ *
+ * @example
+ * ```ts
+ * convertElongation({ elongation: 0.24, fromLength: 200, fromArea: 600, toLength: 138.4, toArea: 600, material: 'austenitic' }); // => 0.2515
+ * ```
+ *
+ * @see ISO 2566-1:1984 and ISO 2566-2:1984, conversion of elongation values. Checked in `test/handbook/elongation.test.ts`.
+ */
+export function convertElongation(input: ConvertElongationInput): number {
+  const from = 'convertElongation';
+  requireOptions(from, input, ['elongation', 'fromLength', 'fromArea', 'toLength', 'toArea', 'material'], 'input');
+  const elongation = requireNonNegative(from, 'elongation', input.elongation);
+  const material = requireOneOf(from, 'material', input.material, ['carbon', 'austenitic']);
+  const coefficient = (length: 'fromLength' | 'toLength', area: 'fromArea' | 'toArea'): number => {
+    const k = requirePositive(from, length, input[length]) / Math.sqrt(requirePositive(from, area, input[area]));
+    if (k > MOST) throw new InputError(from, length, 'out-of-range', `must be at most 25 roots of ${area}`, input[length]);
+    return k;
+  };
+  return elongation * (coefficient('fromLength', 'fromArea') / coefficient('toLength', 'toArea')) ** exponents[material];
+}

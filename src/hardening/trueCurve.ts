@@ -1,0 +1,56 @@
+import {
+  InputError,
+  requireBetween,
+  requireColumn,
+  requireObject,
+  requireOptions,
+  type CurveColumns,
+  type StressStrainCurve,
+} from '../base/index.js';
+
+/** Options of {@link trueCurve}. */
+export interface TrueCurveOptions {
+  /** First sample to convert; default 0. */
+  readonly from?: number | undefined;
+  /** Last sample to convert, included: usually that of the maximum force; default the last. */
+  readonly to?: number | undefined;
+}
+
+/**
+ * True strain and true stress of a stress-strain curve.
+ *
+ * $$ \varepsilon = \ln(1 + e), \qquad \sigma = R\,(1 + e) $$
+ *
+ * @remarks
+ * Valid up to the maximum force; give its sample as `to`.
+ *
+ * @param curve - Engineering strain [mm/mm], from the shifted origin and above -1, and stress [MPa]; finite.
+ * @param options - First and last sample.
+ * @returns True total strain [mm/mm] and true stress [MPa], one pair for each sample from `from` to `to`.
+ * @throws {@link InputError} `not-finite`, `empty`, `unequal-lengths`, `out-of-range`, `unknown-option`.
+ *
+ * @example
+ * ```ts
+ * trueCurve({ strain: [0.1, 0.2], stress: [380, 400] }).stress; // => [418, 480]
+ * ```
+ *
+ * @see ASTM E646; textbooks. Checked in `test/handbook/hardening.test.ts`.
+ */
+export function trueCurve(curve: CurveColumns, options: TrueCurveOptions = {}): StressStrainCurve {
+  const from = 'trueCurve';
+  requireObject(from, 'curve', curve);
+  const strain = requireColumn(from, 'curve.strain', curve.strain);
+  const stress = requireColumn(from, 'curve.stress', curve.stress, { length: strain.length });
+  requireOptions(from, options, ['from', 'to']);
+  const last = requireBetween(from, 'options.to', options.to ?? strain.length - 1, 0, strain.length - 1);
+  const first = requireBetween(from, 'options.from', options.from ?? 0, 0, last);
+  const n = last - first + 1;
+  const result = { strain: new Float64Array(n), stress: new Float64Array(n) };
+  for (let i = 0; i < n; i += 1) {
+    const e = strain[first + i]!;
+    if (e <= -1) throw new InputError(from, `curve.strain[${first + i}]`, 'out-of-range', 'must be above -1', e);
+    result.strain[i] = Math.log1p(e);
+    result.stress[i] = stress[first + i]! * (1 + e);
+  }
+  return result;
+}

@@ -1,0 +1,79 @@
+import type { CurveColumns, Finding } from '../base/index.js';
+import { requireCurve, type RecordedCurve } from '../curve/index.js';
+import { resolution } from '../record/index.js';
+import { columnsHash } from './columnsHash.js';
+import { isCurved, methodFindings } from './methodFindings.js';
+import { structure } from './structure.js';
+import { tensionKernel } from './tensionKernel.js';
+import { curveOptionNames, requireTensionOptions, type CurveAnalysisOptions } from './tensionOptions.js';
+import { tensionQuantities } from './tensionQuantities.js';
+import type { TensionResult, TrailStep } from './TensionResult.js';
+import { version } from './version.js';
+
+/** What stress and strain alone give: a {@link TensionResult} without what needs the test piece. */
+export type CurveResult = Omit<
+  TensionResult,
+  'testPiece' | 'strainLength' | 'maximumForce' | 'elongationAfterFracture' | 'reductionOfArea' | 'rates'
+>;
+
+/**
+ * The same analysis as {@link analyseTension}, from stress and strain alone.
+ *
+ * $$ (e, R) \to m_E \to e_0 \to R_{eH}, R_p, R_m, A_{gt}, A_t \to n, K $$
+ *
+ * @remarks
+ * The strain is taken as that of the test piece, so the slope is named modulus where the line is straight and has samples enough.
+ *
+ * @param curve - Strain [mm/mm] and stress [MPa], at least 3 samples, finite.
+ * @param options - As of `analyseTension`, without a frame.
+ * @returns The result, as plain data.
+ * @throws {@link InputError} `not-finite`, `too-few`, `unequal-lengths`, `out-of-range`, `unknown-option`.
+ *
+ * @example
+ * ```ts
+ * const stress = Array.from({ length: 2801 }, (_, i) => i / 10);
+ * const strain = stress.map((R) => R / 70000 + 0.002 * (R / 250) ** 20);
+ * analyseCurve({ strain, stress }).proofStrengths[0]?.value; // => 250.00
+ * ```
+ *
+ * @see ISO 6892-1:2019. Checked in `test/handbook/tension.test.ts`.
+ */
+export function analyseCurve(curve: CurveColumns, options: CurveAnalysisOptions = {}): CurveResult {
+  const from = 'analyseCurve';
+  const settings = requireTensionOptions(from, options, curveOptionNames);
+  const given = requireCurve(from, curve, 3);
+  const own: RecordedCurve = {
+    strain: given.strain.slice(),
+    stress: given.stress.slice(),
+    basis: 'extensometer',
+    strainLength: 1,
+    firstStrain: given.strain[0]!,
+  };
+  const kept = { strain: own.strain, stress: own.stress };
+  const numbers = tensionKernel(
+    { curve: kept, stress: kept.stress, resolution: resolution(kept.stress), pauses: [], elasticLengthRatio: 1 },
+    settings,
+  );
+  const { line } = numbers;
+  const isModulus = line.ok && line.points >= settings.thresholds.leastElasticPoints && !isCurved(numbers, settings.thresholds.slopeFall);
+  const quantities = tensionQuantities(numbers, kept, kept.stress, settings, isModulus);
+  const findings: Finding[] = methodFindings(numbers, kept, quantities, settings);
+  const trail: TrailStep[] = line.ok
+    ? [{ step: 'strain origin moved to where the line meets zero stress', values: { shift: numbers.shift } }]
+    : [];
+  return {
+    method: 'tension',
+    test: settings.test,
+    extensionBasis: 'curve',
+    curve: kept,
+    ...quantities,
+    findings,
+    trail,
+    provenance: {
+      package: 'testpiece',
+      version,
+      options: structure({ ...options }),
+      hash: columnsHash({ strain: given.strain, stress: given.stress }),
+    },
+  };
+}

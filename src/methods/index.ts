@@ -1,0 +1,19 @@
+export { analyseCurve, type CurveResult } from './analyseCurve.js';
+export { analyseTension } from './analyseTension.js';
+export { fromJson } from './fromJson.js';
+export { type CurveAnalysisOptions, type TensionOptions, type TensionThresholds } from './tensionOptions.js';
+export {
+  type ExtensionBasis,
+  type FracturePoint,
+  type HardeningSummary,
+  type ModulusWindow,
+  type Provenance,
+  type Rates,
+  type StrengthAtExtension,
+  type TensionResult,
+  type TestInfo,
+  type TrailStep,
+  type WindowSummary,
+  type YieldStrength,
+} from './TensionResult.js';
+export { toJson } from './toJson.js';

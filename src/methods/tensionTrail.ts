@@ -1,0 +1,42 @@
+import type { TensionRecord } from '../base/index.js';
+import type { PieceLengths, RecordedCurve } from '../curve/index.js';
+import type { TensionNumbers } from './tensionKernel.js';
+import type { TensionSettings } from './tensionOptions.js';
+import type { TrailStep } from './TensionResult.js';
+
+/** @internal What was done to the record, in order, with the numbers it was done with. */
+export function tensionTrail(
+  record: TensionRecord,
+  recorded: RecordedCurve,
+  lengths: PieceLengths,
+  numbers: TensionNumbers,
+  settings: TensionSettings,
+): TrailStep[] {
+  const trail: TrailStep[] = [];
+  const compliance = settings.frameCompliance;
+  if (compliance !== undefined && compliance > 0 && record.travel)
+    trail.push({
+      step: 'frame compliance removed from travel',
+      values: { compliance, largest: compliance * record.force[numbers.highest]! },
+    });
+  trail.push({ step: 'force divided by the original area', values: { area: lengths.area } });
+  trail.push({
+    step: recorded.basis === 'travel' ? 'travel divided by the parallel length' : 'strain of the extensometer',
+    values: { length: recorded.strainLength },
+  });
+  const end = recorded.extensometerEnd;
+  if (end !== undefined)
+    trail.push(
+      recorded.basis === 'extensometer-then-travel'
+        ? { step: 'curve carried on by travel over the parallel length', values: { fromSample: end, length: lengths.parallelLength } }
+        : { step: 'curve ended with the extensometer', values: { samples: end } },
+    );
+  const { line } = numbers;
+  if (line.ok) {
+    trail.push({ step: 'elastic line fitted', values: { first: line.first, last: line.last, slope: line.slope } });
+    trail.push({ step: 'strain origin moved to where the line meets zero stress', values: { shift: numbers.shift } });
+  }
+  if (numbers.fracture.ok && numbers.fracture.index < recorded.strain.length - 1)
+    trail.push({ step: 'samples after the fracture left out', values: { fromSample: numbers.fracture.index + 1 } });
+  return trail;
+}

@@ -1,0 +1,28 @@
+/** @internal Version of the layout of a result as JSON; a higher one can read a lower one. */
+export const schemaVersion = 1;
+
+/**
+ * A result as JSON text, from which {@link fromJson} makes the same result again.
+ *
+ * $$ \text{fromJson}(\text{toJson}(r)) = r $$
+ *
+ * @remarks
+ * Typed arrays become arrays of numbers. Every number is written with all its digits, so the round trip is exact. The text carries
+ * `schemaVersion`.
+ *
+ * @param result - A result of `analyseTension`.
+ * @returns JSON text.
+ *
+ * @example
+ * ```ts
+ * const curve = { strain: [0, 0.001, 0.002, 0.003], stress: [0, 70, 140, 210] };
+ * fromJson(toJson(analyseCurve(curve))).tensileStrength.value; // => 210
+ * ```
+ *
+ * @see ECMA-404, the JSON data interchange syntax. Checked in `test/methods/json.test.ts`.
+ */
+export function toJson(result: object): string {
+  return JSON.stringify({ schemaVersion, ...result }, (_, value: unknown) =>
+    ArrayBuffer.isView(value) ? Array.from(value as Float64Array) : value,
+  );
+}

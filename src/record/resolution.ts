@@ -1,0 +1,30 @@
+/** A column is stepped where this share of its differences are whole multiples of the smallest, to this share of a step. */
+const SHARE = 0.99;
+const CLOSE = 0.02;
+/** More steps than this between neighbours are no evidence. */
+const MOST_STEPS = 1000;
+
+/** @internal One step of a column that was read in steps (the least significant digit), or 0 where it is not stepped. */
+export function resolution(column: Float64Array): number {
+  const n = column.length;
+  let largest = 0;
+  for (let i = 0; i < n; i += 1) largest = Math.max(largest, Math.abs(column[i]!) || 0);
+  // differences below this are rounding of equal numbers
+  const rounding = 1e-12 * largest;
+  let step = Infinity;
+  for (let i = 1; i < n; i += 1) {
+    const d = Math.abs(column[i]! - column[i - 1]!);
+    if (d > rounding && d < step) step = d;
+  }
+  if (!Number.isFinite(step)) return 0;
+  let counted = 0;
+  let whole = 0;
+  for (let i = 1; i < n; i += 1) {
+    const multiple = Math.abs(column[i]! - column[i - 1]!) / step;
+    if (!(multiple > 0.5) || multiple > MOST_STEPS) continue;
+    counted += 1;
+    if (Math.abs(multiple - Math.round(multiple)) < CLOSE) whole += 1;
+  }
+  // steps so fine that every multiple is near a whole one tell nothing: there must be small multiples too
+  return counted >= 10 && whole >= SHARE * counted ? step : 0;
+}

@@ -1,0 +1,6 @@
+export { convert } from './convert.js';
+export { type Dimension, type DimensionOf, type Unit, type UnitOf } from './measures.js';
+/** @internal */
+export { dimensionOf, unitFactor } from './engine.js';
+/** @internal */
+export { parseUnit } from './parseUnit.js';

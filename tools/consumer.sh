@@ -1,0 +1,33 @@
+#!/usr/bin/env bash
+# The packed tarball in an empty project: types for every module mode, import, require, two bundlers, size limits.
+# Arguments: versions of Node to run it on besides this one.
+set -euo pipefail
+root=$PWD bin=$PWD/node_modules/.bin dir=$(mktemp -d) n=0
+trap 'rm -rf "$dir"' EXIT
+npm pack --silent --pack-destination "$dir" >/dev/null
+cd "$dir" && echo '{}' >package.json && npm install --silent --no-audit --no-fund ./*.tgz
+for name in '' $(node -e "import('$root/floors.js').then(({ subpaths }) => console.log(...subpaths))"); do
+  echo "import * as m$((++n)) from 'testpiece${name:+/}$name'; export const n$n = Object.keys(m$n);"
+done >use.mts
+cat "$root/tools/consumer.ts" >>use.mts
+cp use.mts use.cts && cp use.mts use.ts
+tsc="$bin/tsc --strict --exactOptionalPropertyTypes --skipLibCheck false --target es2022 --lib es2022"
+for mode in node16 nodenext; do $tsc --module $mode use.mts use.cts; done # emits use.mjs and use.cjs
+$tsc --module esnext --moduleResolution bundler --noEmit use.ts
+run='node use.mjs && node use.cjs && node node_modules/.bin/testpiece --help >/dev/null && echo "ok on $(node -v)"'
+sh -c "$run"
+for node in "$@"; do npx -y -p "node@$node" sh -c "$run"; done
+[ $# -eq 0 ] || exit 0
+echo "import { round } from 'testpiece'; globalThis.out = round({ diameter: 10 });" >round.mjs
+echo "import * as all from 'testpiece/geometry'; globalThis.out = all;" >geometry.mjs
+for job in round:1500 geometry:8000 use:260000; do
+  name=${job%:*}
+  "$bin/esbuild" $name.mjs --bundle --minify --log-level=warning --external:vega --external:vega-lite --outfile=$name.1.js
+  node -e "require('$root/node_modules/webpack')({ mode: 'production', context: '$dir', entry: './$name.mjs', externals: ['vega', 'vega-lite'],
+    output: { path: '$dir', filename: '$name.2.js' } },
+    (error, stats) => { if (error || stats.hasErrors()) throw error ?? stats.toString(); })"
+  for file in $name.[12].js; do
+    node -e "vm.runInNewContext(fs.readFileSync('$file', 'utf8'), { self: {}, TextDecoder })"
+    size=$(wc -c <$file); echo "$file: $size bytes of ${job#*:}"; [ "$size" -le "${job#*:}" ]
+  done
+done
