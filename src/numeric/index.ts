@@ -7,3 +7,4 @@ export { steepestLine } from './steepestLine.js';
 export { fExceeds, incompleteBeta } from './fDistribution.js';
 export { leastSquares, type FitEnd, type FitTask } from './levenbergMarquardt.js';
 export { horner, polynomialFit, type PolynomialFit } from './polynomialFit.js';
+export { randomNumbers, type RandomNumbers } from './randomNumbers.js';
