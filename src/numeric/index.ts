@@ -8,3 +8,4 @@ export { fExceeds, incompleteBeta } from './fDistribution.js';
 export { leastSquares, type FitEnd, type FitTask } from './levenbergMarquardt.js';
 export { horner, polynomialFit, type PolynomialFit } from './polynomialFit.js';
 export { randomNumbers, type RandomNumbers } from './randomNumbers.js';
+export { roundToStep } from './roundToStep.js';

@@ -1,0 +1,2 @@
+export { drawFigure } from './drawFigure.js';
+export { drawFigures } from './drawFigures.js';

@@ -1,0 +1,22 @@
+/** A piece of HTML that is safe to put into a page. */
+export interface Html {
+  /** The markup. */
+  readonly markup: string;
+}
+
+const entities: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;', "'": '&#39;' };
+
+/** @internal Text as HTML, every special character escaped. */
+export const escaped = (text: string): string => text.replace(/[&<>"']/g, (sign) => entities[sign]!);
+
+/** @internal Markup of our own, taken as it is. */
+export const raw = (markup: string): Html => ({ markup });
+
+/** @internal HTML from a template: what is put in is escaped, unless it is HTML already; lists are joined. */
+export function html(strings: TemplateStringsArray, ...values: readonly (string | number | Html | readonly Html[])[]): Html {
+  const one = (value: string | number | Html | readonly Html[]): string => {
+    if (typeof value === 'string' || typeof value === 'number') return escaped(String(value));
+    return 'markup' in value ? value.markup : value.map(({ markup }) => markup).join('');
+  };
+  return raw(strings.reduce((text, part, k) => text + one(values[k - 1]!) + part));
+}

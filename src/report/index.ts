@@ -1,0 +1,4 @@
+export { type Figure, type FigureValue } from './figureParts.js';
+export { figures, type FigureName } from './figures.js';
+export { renderHtml, type RenderOptions } from './renderHtml.js';
+export { summarise, type SummaryRow } from './summarise.js';
