@@ -17,3 +17,4 @@ export {
   type YieldStrength,
 } from './TensionResult.js';
 export { toJson } from './toJson.js';
+export { version } from './version.js';

@@ -1,2 +1,2 @@
-/** @internal Version of the package, the same as in package.json (a test holds them together). */
+/** Version of the package, as in its package.json. */
 export const version = '0.1.0';

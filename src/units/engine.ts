@@ -1,5 +1,5 @@
 import configureMeasurements, { type Unit as EngineUnit } from 'convert-units';
-import { measures, type Dimension, type Unit } from './measures.js';
+import { measures, otherSpellings, type Dimension, type Unit } from './measures.js';
 
 /** One system a measure: the engine then multiplies by an exact factor and divides by another, nothing else. */
 const systems = Object.fromEntries(
@@ -20,14 +20,18 @@ const systems = Object.fromEntries(
 
 const engine = configureMeasurements<string, 'SI', string>(systems);
 
+/** The engine's spelling of a unit. */
+const own = (unit: string): string => (Object.hasOwn(otherSpellings, unit) ? otherSpellings[unit as keyof typeof otherSpellings] : unit);
+
 /** @internal Dimension of a unit, or undefined where the unit is not known. */
 export function dimensionOf(unit: string): Dimension | undefined {
-  for (const dimension of Object.keys(measures) as Dimension[]) if (Object.hasOwn(measures[dimension], unit)) return dimension;
+  const plain = own(unit);
+  for (const dimension of Object.keys(measures) as Dimension[]) if (Object.hasOwn(measures[dimension], plain)) return dimension;
   return undefined;
 }
 
 /** @internal What a value in `from` is multiplied by to be in `to`; both of one dimension. */
 export function unitFactor(from: Unit, to: Unit): number {
   // the engine turns a signed zero and NaN into 0, so it only ever sees a 1
-  return engine(1).from(from).to(to);
+  return engine(1).from(own(from)).to(own(to));
 }

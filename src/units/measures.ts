@@ -33,11 +33,30 @@ export const measures = {
   strain: { '1': 1, 'mm/mm': 1, '%': 1e-2, '‰': 1e-3, 'µm/m': 1e-6, µε: 1e-6 },
 } as const;
 
+/** @internal Other ways of writing the same units: the Greek μ (U+03BC) for the micro sign (U+00B5), a plain 2 for the square. */
+export const otherSpellings = {
+  μm: 'µm',
+  'μm/m': 'µm/m',
+  με: 'µε',
+  mm2: 'mm²',
+  cm2: 'cm²',
+  m2: 'm²',
+  in2: 'in²',
+  'N/mm2': 'N/mm²',
+  'kgf/mm2': 'kgf/mm²',
+  'kgf/cm2': 'kgf/cm²',
+} as const;
+
+type Spelling = keyof typeof otherSpellings;
+type PlainUnitOf<D extends Dimension> = keyof (typeof measures)[D];
+
 /** Physical dimensions that units belong to. */
 export type Dimension = keyof typeof measures;
 
 /** Units of one dimension. */
-export type UnitOf<D extends Dimension> = keyof (typeof measures)[D];
+export type UnitOf<D extends Dimension> =
+  | PlainUnitOf<D>
+  | { [S in Spelling]: (typeof otherSpellings)[S] extends PlainUnitOf<D> ? S : never }[Spelling];
 
 /** Every unit. */
 export type Unit = { [D in Dimension]: UnitOf<D> }[Dimension];

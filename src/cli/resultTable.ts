@@ -1,0 +1,24 @@
+import type { Finding } from '../base/index.js';
+import type { SummaryRow } from '../report/index.js';
+
+/** Control characters in text from a file could drive the terminal: they become spaces. */
+const plain = (text: string): string => text.replace(/\p{Cc}/gu, ' ');
+
+/** Results and findings as text for a terminal. */
+export function resultTable(rows: readonly SummaryRow[], findings: readonly Finding[]): string {
+  const cells = rows.map(({ symbol, text, unit, name, stamp }) => [symbol, text, unit, stamp === undefined ? name : `${name} *`]);
+  const widths = [0, 1, 2].map((k) => Math.max(...cells.map((row) => row[k]!.length)));
+  const lines = cells.map(
+    ([symbol, text, unit, name]) => `  ${symbol!.padEnd(widths[0]!)}  ${text!.padStart(widths[1]!)} ${unit!.padEnd(widths[2]!)}  ${name!}`,
+  );
+  const stamp = rows.find((row) => row.stamp !== undefined)?.stamp;
+  const doubts = findings.filter(({ severity }) => severity !== 'note').map(({ severity, message }) => `  ${severity}: ${message}`);
+  const notes = findings.length - doubts.length;
+  const all = [
+    ...lines,
+    ...(stamp === undefined ? [] : [`  * ${stamp}`]),
+    ...(doubts.length > 0 ? ['', ...doubts] : []),
+    ...(notes > 0 ? [`  and ${notes} note${notes > 1 ? 's' : ''} in the report`] : []),
+  ];
+  return `${all.map(plain).join('\n')}\n`;
+}
