@@ -7,15 +7,14 @@ export type Readings = number | ArrayLike<number>;
 type Properties = Pick<Section, 'area' | 'secondMoment' | 'sectionModulus' | 'sectionModulusCorner'>;
 
 /** Readings of one dimension as checked numbers. */
-function readingsOf(from: string, name: string, value: Readings): number[] {
-  if (typeof value !== 'object') return [requirePositive(from, name, value)];
-  const list = Array.from(value, (one, i) => requirePositive(from, `${name}[${i}]`, one));
-  if (list.length < 1) throw new InputError(from, name, 'empty', 'must hold a reading', 0);
+function readingsOf(from: string, name: string, value: unknown): number[] {
+  if (typeof value !== 'object' || !value) return [requirePositive(from, name, value)];
+  const list = Array.from(value as ArrayLike<unknown>, (one, i) => requirePositive(from, `${name}[${i}]`, one));
+  if (!list.length) throw new InputError(from, name, 'empty', 'must hold a reading', 0);
   return list;
 }
 
 const mean = (list: readonly number[]): number => list.reduce((sum, one) => sum + one) / list.length;
-const larger = (a: number, b: number): number => (Math.abs(b) > Math.abs(a) ? b : a);
 
 /**
  * @internal A section from single or repeated readings.
@@ -30,19 +29,29 @@ export function section<Name extends string>(
   names: readonly Name[],
   properties: (dimensions: Readonly<Record<Name, number>>) => Properties,
 ): Section {
-  const lists = names.map((name) => readingsOf(from, name, given[name]));
+  const own = { ...given };
+  for (const name in own) if (!names.includes(name)) throw new InputError(from, name, 'unknown-option', 'is unknown', name);
+  const lists = names.map((name) => readingsOf(from, name, own[name]));
   const counts = lists.map((list) => list.length);
   const places = Math.max(...counts);
   const pick = (one: (list: readonly number[]) => number) =>
     Object.fromEntries(names.map((name, k) => [name, one(lists[k]!)])) as Record<Name, number>;
+  const worst = (range: (list: readonly number[]) => number) =>
+    lists.map((list) => range(list) / mean(list)).sort((a, b) => b ** 2 - a ** 2)[0]!;
   const dimensions = pick(mean);
-  const whole = { shape, dimensions, ...properties(dimensions), readings: Math.min(...counts) };
-  if (places < 2) return whole;
-  const at = (place: number) => pick((list) => (list.length < places ? mean(list) : list[place]!));
   return {
-    ...whole,
-    area: mean(Array.from({ length: places }, (_, place) => properties(at(place)).area)),
-    spread: lists.map((list) => (Math.max(...list) - Math.min(...list)) / mean(list)).reduce(larger),
-    taper: lists.map((list) => (list.at(-1)! - list[0]!) / mean(list)).reduce(larger),
+    shape,
+    dimensions,
+    ...properties(dimensions),
+    readings: Math.min(...counts),
+    ...(places > 1 && {
+      area: mean(
+        lists
+          .find((list) => list.length === places)!
+          .map((_, place) => properties(pick((list) => (list.length < places ? mean(list) : list[place]!))).area),
+      ),
+      spread: worst((list) => Math.max(...list) - Math.min(...list)),
+      taper: worst((list) => list.at(-1)! - list[0]!),
+    }),
   };
 }

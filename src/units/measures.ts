@@ -35,9 +35,9 @@ export const measures = {
 
 /** @internal Other ways of writing the same units: the Greek μ (U+03BC) for the micro sign (U+00B5), a plain 2 for the square. */
 export const otherSpellings = {
-  μm: 'µm',
-  'μm/m': 'µm/m',
-  με: 'µε',
+  '\u03bcm': 'µm',
+  '\u03bcm/m': 'µm/m',
+  '\u03bcε': 'µε',
   mm2: 'mm²',
   cm2: 'cm²',
   m2: 'm²',
@@ -55,8 +55,7 @@ export type Dimension = keyof typeof measures;
 
 /** Units of one dimension. */
 export type UnitOf<D extends Dimension> =
-  | PlainUnitOf<D>
-  | { [S in Spelling]: (typeof otherSpellings)[S] extends PlainUnitOf<D> ? S : never }[Spelling];
+  PlainUnitOf<D> | { [S in Spelling]: (typeof otherSpellings)[S] extends PlainUnitOf<D> ? S : never }[Spelling];
 
 /** Every unit. */
 export type Unit = { [D in Dimension]: UnitOf<D> }[Dimension];

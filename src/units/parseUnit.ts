@@ -1,7 +1,7 @@
 import { dimensionOf } from './engine.js';
-import type { Dimension, Unit } from './measures.js';
+import { measures, type Dimension, type Unit } from './measures.js';
 
-/** Spellings of loggers that differ from the unit's own by more than signs and case. */
+/** Spellings of loggers in lower case, spaces left out, squares as ². */
 const spellings: Readonly<Record<string, Unit>> = {
   newton: 'N',
   newtons: 'N',
@@ -24,6 +24,8 @@ const spellings: Readonly<Record<string, Unit>> = {
   mikrometer: 'µm',
   micron: 'µm',
   feet: 'ft',
+  mils: 'mil',
+  thou: 'mil',
   sec: 's',
   secs: 's',
   second: 's',
@@ -35,18 +37,18 @@ const spellings: Readonly<Record<string, Unit>> = {
   minutes: 'min',
   hr: 'h',
   hours: 'h',
-  'n/mm2': 'N/mm²',
-  'n/mm^2': 'N/mm²',
-  nmm2: 'N/mm²',
-  'mn/m2': 'MPa',
-  'kgf/mm2': 'kgf/mm²',
-  'kgf/cm2': 'kgf/cm²',
+  'mm/sec': 'mm/s',
+  'in/sec': 'in/s',
+  'nmm²': 'N/mm²',
+  'n/m²': 'Pa',
+  'kn/mm²': 'GPa',
   'kp/mm²': 'kgf/mm²',
-  'kg/mm2': 'kgf/mm²',
-  mm2: 'mm²',
-  'mm^2': 'mm²',
-  cm2: 'cm²',
-  in2: 'in²',
+  'kg/mm²': 'kgf/mm²',
+  'kp/cm²': 'kgf/cm²',
+  'kg/cm²': 'kgf/cm²',
+  'lbf/in²': 'psi',
+  'lb/in²': 'psi',
+  kpsi: 'ksi',
   percent: '%',
   prozent: '%',
   pct: '%',
@@ -55,78 +57,46 @@ const spellings: Readonly<Record<string, Unit>> = {
   '[]': '1',
   'm/m': '1',
   'in/in': 'mm/mm',
+  'mm/m': '‰',
   'um/m': 'µm/m',
   ue: 'µε',
   microstrain: 'µε',
   ustrain: 'µε',
+  µstrain: 'µε',
   degree: 'deg',
   degrees: 'deg',
-  nm: 'J',
-  'n·m': 'J',
   'n*mm': 'N·mm',
   nmm: 'N·mm',
 };
 
-/** Units whose letters differ by case alone would be confused without it: MPa and mPa, MN and mN. */
-const exactOnly = new Set(['mN', 'mPa', 'M', 'S']);
+/** Spellings that would be something else in other letters: Nm a work, nm a length; MN/m² and mN/m². */
+const exactSpellings: Readonly<Record<string, Unit>> = { Nm: 'J', 'N·m': 'J', kNmm: 'J', 'kN·mm': 'J', 'MN/m²': 'MPa' };
+
+/** Units that other letters would turn into another unit: mN, MJ, Mbar. */
+const ownLettersOnly: readonly string[] = ['MN', 'mJ', 'mbar'];
+
+/** Texts that are close to a unit but are another: 1e-9 of it, a bare prefix, siemens. */
+const otherUnits: readonly string[] = ['mPa', 'M', 'S'];
+
+const lookUp = (table: Readonly<Record<string, Unit>>, text: string): Unit | undefined =>
+  Object.hasOwn(table, text) ? table[text] : undefined;
 
 /** @internal A unit as loggers write it, with its dimension; undefined where it is not known. */
 export function parseUnit(text: string): { readonly unit: Unit; readonly dimension: Dimension } | undefined {
   const plain = text
-    .trim()
-    .replace(/\u03bc/g, 'µ')
     .replace(/\s+/g, '')
-    .replace(/\*\*2/g, '²')
-    .replace(/([*.])(?=mm|m$|lbf)/g, '·');
-  const own = dimensionOf(plain);
-  if (own) return { unit: plain as Unit, dimension: own };
-  if (exactOnly.has(plain)) return undefined;
+    .replace(/\u03bc/g, 'µ')
+    .replace(/([a-z])(\^|\*\*)?2$/i, '$1²')
+    .replace(/[*.](?=mm$|m$|lbf$)/g, '·')
+    .replace(/([a-z])\.$/i, '$1');
+  if (otherUnits.includes(plain)) return undefined;
+  const all = Object.values(measures).flatMap((factors) => Object.keys(factors)) as Unit[];
   const lower = plain.toLowerCase();
-  const spelling = Object.hasOwn(spellings, lower) ? spellings[lower] : undefined;
-  const unit = spelling ?? caseless().get(lower);
+  const unit =
+    all.find((one) => one === plain) ??
+    lookUp(exactSpellings, plain) ??
+    lookUp(spellings, lower) ??
+    all.find((one) => one.toLowerCase() === lower && !ownLettersOnly.includes(one));
   const dimension = unit && dimensionOf(unit);
   return unit && dimension ? { unit, dimension } : undefined;
-}
-
-/** Units by their lower-case letters. */
-function caseless(): Map<string, Unit> {
-  const names: readonly Unit[] = [
-    'N',
-    'kN',
-    'kgf',
-    'lbf',
-    'kip',
-    'mm',
-    'cm',
-    'm',
-    'µm',
-    'in',
-    'ft',
-    's',
-    'ms',
-    'min',
-    'h',
-    'MPa',
-    'kPa',
-    'GPa',
-    'Pa',
-    'bar',
-    'mbar',
-    'psi',
-    'ksi',
-    'N/mm²',
-    'kgf/mm²',
-    'kgf/cm²',
-    'mm/s',
-    'mm/min',
-    'in/min',
-    'J',
-    'kJ',
-    'mm/mm',
-    'µm/m',
-    'deg',
-    'rad',
-    'mm²',
-  ];
-  return new Map(names.map((name) => [name.toLowerCase(), name]));
 }
