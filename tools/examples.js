@@ -12,17 +12,19 @@ const lines = [
   'const plain = (value: unknown) => (ArrayBuffer.isView(value) ? Array.from(value as Float64Array) : value);',
 ];
 for (const floor of subpaths) {
-  for (const name of readdirSync(`src/${floor}`).filter((file) => file.endsWith('.ts'))) {
-    const path = `src/${floor}/${name}`;
+  for (const file of readdirSync(`src/${floor}`).filter((one) => one.endsWith('.ts'))) {
+    const path = `src/${floor}/${file}`;
     const text = readFileSync(path, 'utf8');
-    if (name === 'index.ts') {
+    if (file === 'index.ts') {
       const open = text.replace(/\/\*\* @internal \*\/\nexport [^;]*;/g, '');
       for (const [, names] of open.matchAll(/export ((type )?\{[^}]*\})/g)) lines.unshift(`import ${names} from '../src/${floor}/index.js';`);
       continue;
     }
-    const undocumented = [...text.matchAll(/(\/\*\*(?:(?!\*\/)[^])*\*\/\n)?export (async )?function (\w+)/g)]
-      .filter(([, comment]) => !/@example|@internal/.test(comment ?? ''));
-    if (undocumented.length > 0) throw new Error(`${path}: ${undocumented[0][3]} has no @example`);
+    const exported = [...text.matchAll(/(\/\*\*(?:(?!\*\/)[^])*\*\/\n)?export (?:async )?function (\w+)/g)];
+    // of an overloaded function the first signature carries the comment
+    const shown = new Set(exported.filter(([, comment]) => /@example|@internal/.test(comment ?? '')).map(([, , name]) => name));
+    const bare = exported.find(([, , name]) => !shown.has(name));
+    if (bare) throw new Error(`${path}: ${bare[2]} has no @example`);
     for (const { 1: block, index } of text.matchAll(/@example[^`@]*```ts\n([^]*?)```/g)) {
       const code = block.replace(/^ *\* ?/gm, '').replace(/^(.*); *\/\/ => (.*)$/gm, check);
       lines.push(`test('${path}:${text.slice(0, index).split('\n').length}', async () => {`, code, '});');

@@ -65,6 +65,9 @@ const LEAST_SHARE = 0.2;
 /** The fall must stand out of noise: six standard deviations, from peak to trough. */
 const NOISE_SHARE = 6;
 
+/** Of fewer samples noise cannot be told from shape. */
+const NOISE_POINTS = 30;
+
 /** @internal What {@link yieldPointsKernel} needs to know. */
 export interface YieldTask {
   readonly pauses: readonly (readonly [number, number])[];
@@ -138,7 +141,7 @@ function upperYield(
 /** @internal {@link yieldPoints} on a checked curve. */
 export function yieldPointsKernel(curve: StressStrainCurve, task: YieldTask): Outcome<YieldPoints, YieldReason> {
   const { strain, stress } = curve;
-  const noise = noiseLevel(stress, 0, task.end);
+  const noise = task.end < NOISE_POINTS ? 0 : noiseLevel(stress, 0, task.end);
   const spoilt = spoiltByPauses(curve, task.pauses);
   const found = upperYield(curve, task, noise, spoilt);
   if (!found.ok) return found;

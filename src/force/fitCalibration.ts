@@ -23,15 +23,19 @@ export interface Calibration {
   readonly degree: number;
   /** How the degree was chosen: given, or by F-test at the 5 % level. */
   readonly degreeBy: 'given' | 'F-test';
+  /** Level of that F-test [1], absent where the degree was given. */
+  readonly significance?: number | undefined;
   /** Coefficients of ascending powers of the indicated value, to force [N]. */
   readonly coefficients: readonly number[];
+  /** Covariance of the coefficients. */
+  readonly covariance: readonly (readonly number[])[];
   /** Middle and half-width of the indicated values: u = (x − centre) / scale. */
   readonly centre: number;
   /** See `centre`. */
   readonly scale: number;
   /** Coefficients of ascending powers of u, which evaluate without loss of digits. */
   readonly scaled: readonly number[];
-  /** Covariance of those. */
+  /** Covariance of the scaled coefficients. */
   readonly scaledCovariance: readonly (readonly number[])[];
   /** Least and greatest indicated value: outside it the calibration says nothing. */
   readonly span: readonly [number, number];
@@ -51,15 +55,13 @@ export type CalibrationReason = 'too-few-points' | 'not-monotonic';
 /** Chance of taking a higher degree that is not there. */
 const SIGNIFICANCE = 0.05;
 const HIGHEST = 3;
-/** Places at which the slope is looked at. */
-const PLACES = 200;
-
 const FROM = 'fitCalibration';
 
-/** True where the polynomial rises or falls all the way through its span. */
-function isMonotonic({ scaled }: PolynomialFit): boolean {
-  const slope = scaled.slice(1).map((c, k) => c * (k + 1));
-  const signs = Array.from({ length: PLACES + 1 }, (_, k) => Math.sign(horner(slope, (2 * k) / PLACES - 1)));
+/** True where the polynomial rises or falls all the way through its span: its slope, a parabola in u at most, keeps its sign within ±1. */
+function isMonotonic({ scaled: [, c1 = 0, c2 = 0, c3 = 0] }: PolynomialFit): boolean {
+  const vertex = c3 === 0 ? 0 : -c2 / (3 * c3);
+  const places = [-1, 1, Math.abs(vertex) < 1 ? vertex : 0];
+  const signs = places.map((u) => Math.sign(horner([c1, 2 * c2, 3 * c3], u)));
   return signs[0] !== 0 && signs.every((one) => one === signs[0]);
 }
 
@@ -123,13 +125,14 @@ export function fitCalibration(pairs: CalibrationPairs, options: CalibrationOpti
   if (!isMonotonic(fit)) return failure('not-monotonic', `a polynomial of degree ${degree} turns within the span of the readings`);
   return success({
     degree,
-    degreeBy: wanted === undefined ? 'F-test' : 'given',
+    ...(wanted === undefined ? ({ degreeBy: 'F-test', significance: SIGNIFICANCE } as const) : ({ degreeBy: 'given' } as const)),
     coefficients: fit.coefficients,
+    covariance: fit.covariance,
     centre: fit.centre,
     scale: fit.scale,
     scaled: fit.scaled,
     scaledCovariance: fit.scaledCovariance,
-    span: [fit.centre - fit.scale, fit.centre + fit.scale],
+    span: [Math.min(...indicated), Math.max(...indicated)],
     residuals: fit.residuals,
     residualStandardDeviation: Math.sqrt(fit.residualSumOfSquares / fit.degreesOfFreedom),
     rSquared: fit.rSquared,

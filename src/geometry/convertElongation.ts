@@ -16,17 +16,28 @@ export interface ConvertElongationInput {
   readonly material: 'carbon' | 'austenitic';
 }
 
-/** Exponents of ISO 2566-1 and ISO 2566-2. */
-const exponents = { carbon: 0.4, austenitic: 0.127 } as const;
+/** Exponents of ISO 2566-1 and ISO 2566-2, and their constants for a fixed length: 5.65 to the exponent, as the standards round it. */
+const constants = { carbon: { exponent: 0.4, fixed: 2 }, austenitic: { exponent: 0.127, fixed: 1.25 } } as const;
 /** Gauge lengths above 25 roots of the area are outside the standard. */
 const MOST = 25;
+/** Coefficients of proportional gauge lengths in use: 4, 5.65, 8.16, 11.3, and four and five diameters of a round. */
+const PROPORTIONAL = [4, 8 / Math.sqrt(Math.PI), 5.65, 10 / Math.sqrt(Math.PI), 8.16, 11.3];
+
+/** Elongation on a gauge of coefficient k, relative to that on 5.65 roots of the area. */
+function relative(k: number, { exponent, fixed }: { readonly exponent: number; readonly fixed: number }): number {
+  const proportional = PROPORTIONAL.some((one) => Math.abs(k / one - 1) < 1e-4);
+  return proportional ? (5.65 / k) ** exponent : fixed / k ** exponent;
+}
 
 /**
  * Converts an elongation after fracture from one gauge length and section to another.
  *
- * $$ A_2 = A_1 \left( \frac{k_1}{k_2} \right)^m, \qquad k = \frac{L_0}{\sqrt{S_0}}, \qquad m = 0.4 \text{ (carbon)},\ 0.127 \text{ (austenitic)} $$
+ * $$ A_r = 2 A \left( \frac{\sqrt{S_0}}{L_0} \right)^{0.4} \text{ (carbon)}, \qquad A_r = 1.25 A \left( \frac{\sqrt{S_0}}{L_0} \right)^{0.127}
+ * \text{ (austenitic)}, \qquad A_2 = A_1 \left( \frac{k_1}{k_2} \right)^m $$
  *
  * @remarks
+ * The first two lead from 5.65 roots of the area to a fixed gauge length, with the constants as the standards round them; the third leads
+ * between proportional gauge lengths of coefficients $k = L_0 / \sqrt{S_0}$ of 4, 5.65, 8.16, 11.3, and four and five diameters.
  * Part 1 holds for carbon and low-alloy steels of tensile strength 300 to 700 MPa, hot rolled or annealed, not cold worked, not quenched
  * and tempered; part 2 for austenitic steels of 450 to 750 MPa. Neither holds for gauge lengths above $25 \sqrt{S_0}$, nor for flats
  * wider than 20 times their thickness.
@@ -37,7 +48,7 @@ const MOST = 25;
  *
  * @example
  * ```ts
- * convertElongation({ elongation: 0.24, fromLength: 200, fromArea: 600, toLength: 138.4, toArea: 600, material: 'austenitic' }); // => 0.2515
+ * convertElongation({ elongation: 0.24, fromLength: 200, fromArea: 600, toLength: 5.65, toArea: 1, material: 'austenitic' }); // => 0.25068
  * ```
  *
  * @see ISO 2566-1:1984 and ISO 2566-2:1984, conversion of elongation values. Checked in `test/handbook/elongation.test.ts`.
@@ -52,5 +63,6 @@ export function convertElongation(input: ConvertElongationInput): number {
     if (k > MOST) throw new InputError(from, length, 'out-of-range', `must be at most 25 roots of ${area}`, input[length]);
     return k;
   };
-  return elongation * (coefficient('fromLength', 'fromArea') / coefficient('toLength', 'toArea')) ** exponents[material];
+  const from565 = relative(coefficient('fromLength', 'fromArea'), constants[material]);
+  return (elongation * relative(coefficient('toLength', 'toArea'), constants[material])) / from565;
 }

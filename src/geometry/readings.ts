@@ -10,7 +10,7 @@ type Properties = Pick<Section, 'area' | 'secondMoment' | 'sectionModulus' | 'se
 function readingsOf(from: string, name: string, value: unknown): number[] {
   if (typeof value !== 'object' || !value) return [requirePositive(from, name, value)];
   const list = Array.from(value as ArrayLike<unknown>, (one, i) => requirePositive(from, `${name}[${i}]`, one));
-  if (!list.length) throw new InputError(from, name, 'empty', 'must hold a reading', 0);
+  if (!list.length) throw new InputError(from, name, 'empty', 'is empty', 0);
   return list;
 }
 
@@ -43,13 +43,11 @@ export function section<Name extends string>(
     shape,
     dimensions,
     ...properties(dimensions),
+    area: mean(
+      Array.from({ length: places }, (_, place) => properties(pick((list) => (list[places - 1] ? list[place]! : mean(list)))).area),
+    ),
     readings: Math.min(...counts),
     ...(places > 1 && {
-      area: mean(
-        lists
-          .find((list) => list.length === places)!
-          .map((_, place) => properties(pick((list) => (list.length < places ? mean(list) : list[place]!))).area),
-      ),
       spread: worst((list) => Math.max(...list) - Math.min(...list)),
       taper: worst((list) => list.at(-1)! - list[0]!),
     }),

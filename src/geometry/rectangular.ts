@@ -19,7 +19,7 @@ export interface RectangularDimensions {
  *
  * @param dimensions - `width` b and `thickness` a [mm]; finite and above 0, one reading or several in order along the piece.
  * @returns Area [mm²], second moment of area [mm⁴] and section modulus [mm³] for bending in the direction of the thickness.
- * @throws {@link InputError} `missing`, `wrong-type`, `empty`, `not-finite`, `not-positive`.
+ * @throws {@link InputError} `missing`, `wrong-type`, `empty`, `not-finite`, `not-positive`, `unknown-option`.
  *
  * @example
  * ```ts

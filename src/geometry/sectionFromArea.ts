@@ -17,7 +17,7 @@ export interface SectionFromAreaDimensions {
  *
  * @param dimensions - `area` S0 [mm²]; finite and above 0, one reading or several in order along the piece.
  * @returns Area [mm²].
- * @throws {@link InputError} `missing`, `wrong-type`, `empty`, `not-finite`, `not-positive`.
+ * @throws {@link InputError} `missing`, `wrong-type`, `empty`, `not-finite`, `not-positive`, `unknown-option`.
  *
  * @example
  * ```ts

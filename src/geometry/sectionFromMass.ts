@@ -21,7 +21,7 @@ export interface SectionFromMassDimensions {
  *
  * @param dimensions - `mass` m [g], `length` L [mm] and `density` ρ [g/cm³]; finite and above 0, one reading or several in order along the piece.
  * @returns Area [mm²].
- * @throws {@link InputError} `missing`, `wrong-type`, `empty`, `not-finite`, `not-positive`.
+ * @throws {@link InputError} `missing`, `wrong-type`, `empty`, `not-finite`, `not-positive`, `unknown-option`.
  *
  * @example
  * ```ts

@@ -17,7 +17,7 @@ export interface SquareDimensions {
  *
  * @param dimensions - `side` a [mm]; finite and above 0, one reading or several in order along the piece.
  * @returns Area [mm²], second moment of area [mm⁴], section modulus [mm³].
- * @throws {@link InputError} `missing`, `wrong-type`, `empty`, `not-finite`, `not-positive`.
+ * @throws {@link InputError} `missing`, `wrong-type`, `empty`, `not-finite`, `not-positive`, `unknown-option`.
  *
  * @example
  * ```ts

@@ -19,7 +19,7 @@ export interface TubeDimensions {
  *
  * @param dimensions - `outerDiameter` D and `wallThickness` a [mm]; finite and above 0, one reading or several in order along the piece.
  * @returns Area [mm²], second moment of area [mm⁴], section modulus [mm³].
- * @throws {@link InputError} `missing`, `wrong-type`, `empty`, `not-finite`, `not-positive`, `out-of-range`.
+ * @throws {@link InputError} `missing`, `wrong-type`, `empty`, `not-finite`, `not-positive`, `out-of-range`, `unknown-option`.
  *
  * @example
  * ```ts

@@ -21,7 +21,7 @@ export interface TubeStripDimensions {
  *
  * @param dimensions - `width` b, `outerDiameter` D and `wallThickness` a [mm]; finite and above 0, one reading or several in order along the piece.
  * @returns Area [mm²].
- * @throws {@link InputError} `missing`, `wrong-type`, `empty`, `not-finite`, `not-positive`, `out-of-range`.
+ * @throws {@link InputError} `missing`, `wrong-type`, `empty`, `not-finite`, `not-positive`, `out-of-range`, `unknown-option`.
  *
  * @example
  * ```ts

@@ -22,7 +22,7 @@ export interface FractureAreas {
  *
  * @example
  * ```ts
- * trueFractureStrain({ originalArea: 128.680, finalArea: 89.920 }); // => 0.35839
+ * trueFractureStrain({ originalArea: 128.680, finalArea: 89.920 }); // => 0.35841
  * ```
  *
  * @see Textbooks, for example Dieter, Mechanical Metallurgy. Checked in `test/handbook/hardening.test.ts`.

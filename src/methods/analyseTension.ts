@@ -69,7 +69,7 @@ function elasticLengthRatio(recorded: RecordedCurve, lengths: PieceLengths, sett
  * };
  * const result = analyseTension(record, { section: round({ diameter: 8 }), gaugeLength: 40 });
  * result.proofStrengths[0]?.value; // => 250.00
- * result.modulus?.value; // => 70000
+ * result.modulus?.value; // => 70000.0
  * ```
  *
  * @see ISO 6892-1:2019; ASTM E8/E8M. Checked in `test/handbook/tension.test.ts` and on measured records in `test/handbook/real-curves.test.ts`.

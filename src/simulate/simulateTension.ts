@@ -232,7 +232,7 @@ function recorded(motion: Motion, set: SimulationSettings, base: number, seed: n
  * ```ts
  * const material = { modulus: 205000, yieldStress: 300, hardening: { law: 'swift' as const, prestrain: 0.02, exponent: 0.2 } };
  * const { truth } = simulateTension({ material, piece: { section: round({ diameter: 8 }), gaugeLength: 40, parallelLength: 48 } });
- * truth.tensileStrength; // => 397.182
+ * truth.tensileStrength; // => 397.144
  * ```
  *
  * @see Considère's construction; Swift, J. Mech. Phys. Solids 1 (1952) 1. Checked in `test/simulate/simulateTension.test.ts`.

@@ -1,0 +1,49 @@
+import { describe, expect, test } from 'vitest';
+import { elasticExtension, fitModulus, frameCompliance, offsetLeverage, removeCompliance, required, round, stressStrain } from '../../src/index.js';
+import { expectPrinted } from '../support/handbook.js';
+
+// Callister and Rethwisch, Materials Science and Engineering, worked example on elongation: 0.77 mm (from memory)
+test('copper, 305 mm at 276 MPa, 110 GPa: 0.77 mm', () => {
+  const extension = elasticExtension({ stress: 276, modulus: 110_000, length: 305 });
+  expectPrinted(extension, '0.77', 2);
+  expectPrinted(extension, '0.7653');
+});
+
+describe('springs in series: d 8, Leff 48, frame 20 µm/kN', () => {
+  const { area } = round({ diameter: 8 });
+
+  test('piece 4.547284 µm/kN; slope with frame 38.901642 GPa, stiffness 40 737.704 N/mm; back to 20.000', () => {
+    const piece = 48 / (210_000 * area);
+    expectPrinted(piece * 1e6, '4.547284');
+    // a record of piece and frame, evaluated with and without the frame
+    const force = [0, 1000, 2000, 3000, 4000];
+    const travel = force.map((F) => F * (piece + 2e-5));
+    const testPiece = { section: round({ diameter: 8 }), gaugeLength: 40, parallelLength: 48 };
+    const window = { by: 'samples', first: 0, last: 4 } as const;
+    const apparent = required(fitModulus(stressStrain({ force, travel }, testPiece), { window })).slope;
+    expectPrinted(apparent / 1000, '38.901642');
+    const stiffness = (apparent * area) / 48;
+    expectPrinted(stiffness, '40737.704');
+    expectPrinted(frameCompliance({ stiffness, modulus: 210_000, effectiveLength: 48, area }) * 1e6, '20.000');
+    const corrected = required(fitModulus(stressStrain(removeCompliance({ force, travel }, 2e-5), testPiece), { window })).slope;
+    expect(corrected).toBeCloseTo(210_000, 5);
+  });
+
+  test('with aluminium the slope is 28.385169 GPa', () => {
+    const compliance = 48 / (70_000 * area) + 2e-5;
+    const stiffness = 1 / compliance;
+    expectPrinted((stiffness * 48) / area / 1000, '28.385169');
+    expectPrinted(frameCompliance({ stiffness, modulus: 70_000, effectiveLength: 48, area }) * 1e6, '20.000');
+  });
+});
+
+// computed from the definition: elastic strain over offset
+test.each([
+  { modulus: 210_000, printed: '0.5952' },
+  { modulus: 38_901.642, printed: '3.2132' },
+  { modulus: 70_000, printed: '1.7857' },
+  { modulus: 28_385.169, printed: '4.4037' },
+])('leverage of 250 MPa at a slope of $modulus MPa: $printed', ({ modulus, printed }) => {
+  expectPrinted(offsetLeverage({ stress: 250, modulus }), printed);
+  expectPrinted(250 / modulus / 0.002, printed);
+});
