@@ -254,7 +254,7 @@ export const catalogue = {
   },
   'toe-long': {
     severity: 'caution', about: 'method',
-    message: 'The toe is {shift} long, {share} % of the elastic extension at the top of the window.',
+    message: 'The toe takes a strain of {shift}, {share} % of the elastic strain at the top of the window.',
     remedy: 'Preload to seat the grips; the origin was moved to where the line meets zero stress.',
   },
   'toe-outside-record': {

@@ -1,15 +1,29 @@
-import { InputError, requireColumn, requireFinite, requireNonNegative, requireObject, requireOptions } from '../base/index.js';
+import { InputError, requireBetween, requireColumn, requireFinite, requireObject, requireOptions, requirePositive } from '../base/index.js';
 import { horner } from '../numeric/index.js';
 import type { Calibration } from './fitCalibration.js';
 
 /** Options of {@link applyCalibration}. */
 export interface ApplyOptions {
-  /** How far beyond the calibrated span a value may lie, as a share of the span; default 0. */
+  /** How far beyond the calibrated span a value may lie, as a share of the span: 0 to 0.1; default 0. */
   readonly beyond?: number | undefined;
 }
 
 /** What is needed of a calibration to use it. */
 export type UsableCalibration = Pick<Calibration, 'scaled' | 'scaledCovariance' | 'centre' | 'scale' | 'span'>;
+
+/** Further than this beyond the span no force is given, whoever asks (shop practice). */
+const FURTHEST = 0.1;
+
+/** @internal Checks that a calibration is one, and not a failure or a part of it. */
+export function requireCalibration(from: string, calibration: UsableCalibration): void {
+  requireObject(from, 'calibration', calibration);
+  requireFinite(from, 'calibration.centre', calibration.centre);
+  requirePositive(from, 'calibration.scale', calibration.scale);
+  requireColumn(from, 'calibration.span', calibration.span, { length: 2 });
+  const { length } = requireColumn(from, 'calibration.scaled', calibration.scaled);
+  // wrapped, so that an absent one is caught as well
+  requireColumn(from, 'calibration.scaledCovariance', [calibration.scaledCovariance].flat(2), { length: length ** 2 });
+}
 
 /** @internal Checks a value against the span of a calibration. */
 export function requireWithin(from: string, path: string, value: number, { span }: UsableCalibration, beyond: number): void {
@@ -24,13 +38,13 @@ export function requireWithin(from: string, path: string, value: number, { span 
  * $$ F = \sum_k c_k x^k $$
  *
  * @remarks
- * Outside the calibrated span nothing is extrapolated unless `beyond` allows it.
+ * Outside the calibrated span nothing is extrapolated unless `beyond` allows it, and never by more than a tenth of the span.
  *
  * @param calibration - As `fitCalibration` makes it.
  * @param indicated - A number or an array, in the channel's unit.
- * @param options - `beyond`: share of the span, 0 or more.
+ * @param options - `beyond`: share of the span, 0 to 0.1.
  * @returns Force [N]: a number or an array.
- * @throws {@link InputError} `not-finite`, `empty`; `out-of-range` outside the span, with the index.
+ * @throws {@link InputError} `missing`, `wrong-type`, `not-finite`, `empty`, `unknown-option`; `out-of-range` outside the span, with the index.
  *
  * @example
  * ```ts
@@ -48,9 +62,9 @@ export function applyCalibration(
   options: ApplyOptions = {},
 ): number | Float64Array {
   const from = 'applyCalibration';
-  requireObject(from, 'calibration', calibration);
+  requireCalibration(from, calibration);
   requireOptions(from, options, ['beyond']);
-  const beyond = requireNonNegative(from, 'options.beyond', options.beyond ?? 0);
+  const beyond = requireBetween(from, 'options.beyond', options.beyond ?? 0, 0, FURTHEST);
   const { scaled, centre, scale } = calibration;
   const one = (value: number, path: string): number => {
     requireWithin(from, path, value, calibration, beyond);

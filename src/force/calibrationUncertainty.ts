@@ -1,5 +1,5 @@
-import { requireFinite, requireObject } from '../base/index.js';
-import { requireWithin, type UsableCalibration } from './applyCalibration.js';
+import { requireFinite } from '../base/index.js';
+import { requireCalibration, requireWithin, type UsableCalibration } from './applyCalibration.js';
 
 /**
  * Standard uncertainty of a force by the scatter of its calibration.
@@ -12,7 +12,7 @@ import { requireWithin, type UsableCalibration } from './applyCalibration.js';
  * @param calibration - As `fitCalibration` makes it.
  * @param indicated - Value within the span, in the channel's unit.
  * @returns Standard uncertainty [N].
- * @throws {@link InputError} `not-finite`; `out-of-range` outside the span.
+ * @throws {@link InputError} `missing`, `wrong-type`, `not-finite`; `out-of-range` outside the span.
  *
  * @example
  * ```ts
@@ -24,7 +24,7 @@ import { requireWithin, type UsableCalibration } from './applyCalibration.js';
  */
 export function calibrationUncertainty(calibration: UsableCalibration, indicated: number): number {
   const from = 'calibrationUncertainty';
-  requireObject(from, 'calibration', calibration);
+  requireCalibration(from, calibration);
   requireWithin(from, 'indicated', requireFinite(from, 'indicated', indicated), calibration, 0);
   const u = (indicated - calibration.centre) / calibration.scale;
   const variance = calibration.scaledCovariance.reduce(

@@ -57,12 +57,19 @@ const SIGNIFICANCE = 0.05;
 const HIGHEST = 3;
 const FROM = 'fitCalibration';
 
+/** Slopes below this share of the largest coefficient are rounding. */
+const ROUNDING = 1e-12;
+
 /** True where the polynomial rises or falls all the way through its span: its slope, a parabola in u at most, keeps its sign within ±1. */
-function isMonotonic({ scaled: [, c1 = 0, c2 = 0, c3 = 0] }: PolynomialFit): boolean {
+function isMonotonic({ scaled }: PolynomialFit): boolean {
+  const [, c1 = 0, c2 = 0, c3 = 0] = scaled;
   const vertex = c3 === 0 ? 0 : -c2 / (3 * c3);
   const places = [-1, 1, Math.abs(vertex) < 1 ? vertex : 0];
-  const signs = places.map((u) => Math.sign(horner([c1, 2 * c2, 3 * c3], u)));
-  return signs[0] !== 0 && signs.every((one) => one === signs[0]);
+  const slopes = places.map((u) => horner([c1, 2 * c2, 3 * c3], u));
+  const least = Math.min(...slopes);
+  const most = Math.max(...slopes);
+  const nothing = ROUNDING * Math.max(...scaled.map(Math.abs));
+  return least >= -nothing ? most > nothing : most <= nothing;
 }
 
 /**

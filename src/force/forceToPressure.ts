@@ -1,5 +1,5 @@
-import { requireBetween, requireFinite, requireOptions } from '../base/index.js';
-import { areaOf, type Cylinder } from './pistonArea.js';
+import { requireFinite, requireOptions } from '../base/index.js';
+import { areaOf, efficiencyOf, type Cylinder } from './pistonArea.js';
 
 /** A cylinder with its losses. */
 export interface PressureForForce extends Cylinder {
@@ -32,7 +32,6 @@ export interface PressureForForce extends Cylinder {
 export function forceToPressure(force: number, chain: PressureForForce): number {
   const from = 'forceToPressure';
   requireOptions(from, chain, ['bore', 'rod', 'efficiency', 'tareForce'], 'chain');
-  const efficiency = requireBetween(from, 'efficiency', chain.efficiency ?? 1, Number.MIN_VALUE, 1);
   const tare = requireFinite(from, 'tareForce', chain.tareForce ?? 0);
-  return (requireFinite(from, 'force', force) + tare) / (efficiency * areaOf(from, chain));
+  return (requireFinite(from, 'force', force) + tare) / (efficiencyOf(from, chain.efficiency) * areaOf(from, chain));
 }

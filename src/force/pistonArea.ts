@@ -1,4 +1,4 @@
-import { InputError, requireOptions, requirePositive } from '../base/index.js';
+import { InputError, requireFinite, requireOptions, requirePositive } from '../base/index.js';
 
 /** A cylinder. */
 export interface Cylinder {
@@ -39,4 +39,11 @@ export function areaOf(from: string, { bore, rod }: Cylinder): number {
   const inner = requirePositive(from, 'rod', rod);
   if (inner >= outer) throw new InputError(from, 'rod', 'out-of-range', `must be below bore (${outer})`, inner);
   return (Math.PI * (outer ** 2 - inner ** 2)) / 4;
+}
+
+/** @internal Efficiency of a cylinder, 1 where none is given. */
+export function efficiencyOf(from: string, efficiency = 1): number {
+  const share = requireFinite(from, 'efficiency', efficiency);
+  if (share <= 0 || share > 1) throw new InputError(from, 'efficiency', 'out-of-range', 'must be above 0 and at most 1', share);
+  return share;
 }

@@ -1,14 +1,5 @@
-import {
-  InputError,
-  requireBetween,
-  requireColumn,
-  requireFinite,
-  requireObject,
-  requireOptions,
-  type PressureColumns,
-  type TensionRecord,
-} from '../base/index.js';
-import { areaOf, type Cylinder } from './pistonArea.js';
+import { InputError, requireColumn, requireFinite, requireOptions, type PressureColumns, type TensionRecord } from '../base/index.js';
+import { areaOf, efficiencyOf, type Cylinder } from './pistonArea.js';
 
 /** The pull that a spring-return cylinder keeps back, growing with travel. */
 export interface TareTable {
@@ -27,6 +18,8 @@ export interface HydraulicChain extends Cylinder {
 }
 
 const FROM = 'pressureToForce';
+
+const isColumns = (given: unknown): given is PressureColumns => typeof given === 'object' && given !== null && 'pressure' in given;
 
 /** Interpolates a tare table at each travel; beyond its ends nothing is invented. */
 function tareOver(table: TareTable, travel: Float64Array): Float64Array {
@@ -72,15 +65,14 @@ export function pressureToForce(
   given: number | ArrayLike<number> | PressureColumns,
   chain: HydraulicChain,
 ): number | Float64Array | TensionRecord {
-  requireOptions(FROM, requireObject(FROM, 'chain', chain), ['bore', 'rod', 'efficiency', 'tareForce'], 'chain');
-  const efficiency = requireBetween(FROM, 'efficiency', chain.efficiency ?? 1, Number.MIN_VALUE, 1);
-  const perPressure = efficiency * areaOf(FROM, chain);
+  requireOptions(FROM, chain, ['bore', 'rod', 'efficiency', 'tareForce'], 'chain');
+  const perPressure = efficiencyOf(FROM, chain.efficiency) * areaOf(FROM, chain);
   const tare = chain.tareForce ?? 0;
   if (typeof given === 'number') {
     if (typeof tare !== 'number') throw new InputError(FROM, 'tareForce', 'wrong-type', 'must be a number where there is no travel', tare);
     return requireFinite(FROM, 'pressure', given) * perPressure - requireFinite(FROM, 'tareForce', tare);
   }
-  const isRecord = typeof given === 'object' && 'pressure' in given;
+  const isRecord = isColumns(given);
   const column = requireColumn(FROM, isRecord ? 'record.pressure' : 'pressure', isRecord ? given.pressure : given);
   const others = Object.entries(isRecord ? given : {}).flatMap(([name, one]: [string, ArrayLike<number> | undefined]) => {
     if (name === 'pressure' || one === undefined) return [];
@@ -97,5 +89,5 @@ export function pressureToForce(
     const zero = tareOver(tare, kept.travel);
     force = column.map((p, i) => p * perPressure - zero[i]!);
   }
-  return isRecord ? { force, ...kept } : force;
+  return isRecord ? { ...kept, force } : force;
 }

@@ -1,4 +1,5 @@
 import { failure, requireOneOf, requireOptions, success, type CurveColumns, type Outcome } from '../base/index.js';
+import { lineFit } from '../numeric/index.js';
 import { flowRange, type FitRange } from './flowRange.js';
 
 /** Options of {@link fitHollomon}. */
@@ -20,6 +21,8 @@ export interface HollomonFit {
     /** Of n [1]. */
     readonly exponent: number;
   };
+  /** Correlation of the estimates of K and n; 0 where nothing scatters. */
+  readonly correlation: number;
   /** Sum of squared residuals in stress [MPa²]. */
   readonly residualSumOfSquares: number;
   /** Coefficient of determination of what was fitted: stress, or its logarithm [1]. */
@@ -33,44 +36,21 @@ export interface HollomonFit {
 }
 
 /** Why there is no fit. */
-export type HollomonReason = 'too-few-points' | 'no-spread' | 'not-converged';
+export type HollomonReason = 'too-few-points' | 'no-spread' | 'no-hardening' | 'not-converged';
 
 const MOST = 100;
-const STILL = 1e-14;
+const STILL = 1e-15;
+const ROUNDING = 1e-13;
+/** A constant stress has this exponent by rounding. */
+const NO_EXPONENT = 1e-12;
 
-/** Sums of a straight line through logarithms. */
-function logLog(x: Float64Array, y: Float64Array): { slope: number; intercept: number; rSquared: number; error: number } | undefined {
-  const n = x.length;
-  let mx = 0;
-  let my = 0;
-  for (let i = 0; i < n; i += 1) {
-    mx += x[i]! / n;
-    my += Math.log(y[i]!) / n;
-  }
-  let xx = 0;
-  let xy = 0;
-  let yy = 0;
-  for (let i = 0; i < n; i += 1) {
-    const u = x[i]! - mx;
-    const v = Math.log(y[i]!) - my;
-    xx += u * u;
-    xy += u * v;
-    yy += v * v;
-  }
-  if (!(xx > 0)) return undefined;
-  const slope = xy / xx;
-  const rest = Math.max(0, yy - slope * xy);
-  return { slope, intercept: my - slope * mx, rSquared: yy > 0 ? 1 - rest / yy : 1, error: Math.sqrt(rest / (n - 2) / xx) };
-}
-
-/** For an exponent: the best K, the sum of squares, and the Gauss-Newton step of n with K carried along. */
+/** For an exponent and logarithms about their mean: the best K, the sum of squares, and the Gauss-Newton step of n with K carried along. */
 function project(x: Float64Array, y: Float64Array, n: number) {
   let vv = 0;
   let vy = 0;
   let vl = 0;
   let ll = 0;
   let ly = 0;
-  let yy = 0;
   for (let i = 0; i < x.length; i += 1) {
     const v = Math.exp(n * x[i]!);
     const l = v * x[i]!;
@@ -79,13 +59,11 @@ function project(x: Float64Array, y: Float64Array, n: number) {
     vl += v * l;
     ll += l * l;
     ly += l * y[i]!;
-    yy += y[i]! * y[i]!;
   }
-  const K = vy / vv;
   // derivative by n is K l; less its part along v
-  const jj = K * K * (ll - (vl * vl) / vv);
-  const jr = K * (ly - (vl * vy) / vv);
-  return { K, step: jr / jj, vv, vl, ll, rest: yy - K * vy };
+  const K = vy / vv;
+  const spread = ll - (vl * vl) / vv;
+  return { n, K, step: (ly - (vl * vy) / vv) / (K * spread), vv, vl, ll, fit: K * vy };
 }
 
 /** Residuals summed one by one: the difference of large sums would lose them. */
@@ -100,6 +78,25 @@ function restOf(x: Float64Array, y: Float64Array, K: number, n: number): { rest:
   return { rest, total };
 }
 
+/** The exponent of least squares, from a start. */
+function search(x: Float64Array, y: Float64Array, start: number) {
+  let at = project(x, y, start);
+  let iterations = 0;
+  let converged = false;
+  while (iterations < MOST && !converged) {
+    iterations += 1;
+    let next = project(x, y, at.n + at.step);
+    // halved while it makes things worse by more than the sums can tell
+    for (let halvings = 1; halvings < 40 && !(next.fit >= at.fit * (1 - ROUNDING)); halvings += 1)
+      next = project(x, y, at.n + at.step / 2 ** halvings);
+    const step = Math.abs(next.n - at.n);
+    // near the optimum steps shrink each time, until rounding makes them all
+    converged = step <= STILL * Math.max(1, Math.abs(next.n)) || (step < 1e-10 && Math.abs(next.step) >= step / 2);
+    at = next;
+  }
+  return { ...at, iterations, converged };
+}
+
 /**
  * Fits Hollomon's law to a flow curve.
  *
@@ -112,7 +109,8 @@ function restOf(x: Float64Array, y: Float64Array, K: number, n: number): { rest:
  *
  * @param flow - True plastic strain [mm/mm] and true stress [MPa], each above 0, as `flowCurve` makes them.
  * @param options - Range of strain and method.
- * @returns K [MPa], n [1], standard errors, sums, steps; or `too-few-points` (3 are needed), `no-spread`, `not-converged`.
+ * @returns K [MPa], n [1], standard errors, sums, steps; or `too-few-points` (3 are needed), `no-spread`, `no-hardening`,
+ * `not-converged`.
  * @throws {@link InputError} `not-finite`, `not-positive`, `unequal-lengths`, `out-of-range`, `unknown-option`.
  *
  * @example
@@ -131,51 +129,45 @@ export function fitHollomon(flow: CurveColumns, options: HollomonOptions = {}): 
   const { strain, stress } = flowRange(from, flow, options);
   const points = strain.length;
   if (points < 3) return failure('too-few-points', `${points} samples lie in the range; 3 are needed`);
-  const x = strain.map(Math.log);
-  const line = logLog(x, stress);
+  const logarithms = strain.map(Math.log);
+  const line = lineFit(logarithms, stress.map(Math.log), 0, points - 1);
   if (!line) return failure('no-spread', 'all samples have the same strain');
+  const middle = logarithms.reduce((sum, one) => sum + one, 0) / points;
+  const x = logarithms.map((one) => one - middle);
+  const noHardening = (n: number) => failure('no-hardening', `the stress does not rise with strain: the exponent would be ${n}`);
   if (method === 'log-log') {
+    if (!(line.slope > NO_EXPONENT)) return noHardening(line.slope);
     const K = Math.exp(line.intercept);
-    const meanSquare = x.reduce((sum, one) => sum + one * one, 0) / points;
+    const spread = x.reduce((sum, one) => sum + one * one, 0);
+    // of ln K, which is the line at x = 0, far from the middle
+    const error = line.standardError * Math.sqrt(spread / points + middle * middle);
     return success({
       strengthCoefficient: K,
       exponent: line.slope,
-      standardErrors: { strengthCoefficient: K * line.error * Math.sqrt(meanSquare), exponent: line.error },
-      residualSumOfSquares: restOf(x, stress, K, line.slope).rest,
+      standardErrors: { strengthCoefficient: K * error, exponent: line.standardError },
+      correlation: -middle / Math.sqrt(spread / points + middle * middle),
+      residualSumOfSquares: restOf(logarithms, stress, K, line.slope).rest,
       rSquared: line.rSquared,
       points,
       converged: true,
       iterations: 0,
     });
   }
-  let n = line.slope;
-  let at = project(x, stress, n);
-  let iterations = 0;
-  let converged = false;
-  while (iterations < MOST && !converged) {
-    iterations += 1;
-    let step = at.step;
-    let next = project(x, stress, n + step);
-    for (let halvings = 0; halvings < 40 && !(next.rest <= at.rest * (1 + 1e-12)); halvings += 1) {
-      step /= 2;
-      next = project(x, stress, n + step);
-    }
-    converged = Math.abs(step) <= STILL * Math.max(1, Math.abs(n)) || (Math.abs(step) < 1e-10 && Math.abs(next.step) >= Math.abs(step) / 2);
-    n += step;
-    at = next;
-  }
-  if (!Number.isFinite(n) || !Number.isFinite(at.K))
-    return failure('not-converged', 'the search for the exponent left the range of numbers');
-  const { rest, total } = restOf(x, stress, at.K, n);
-  const variance = rest / (points - 2);
-  const determinant = at.K ** 2 * (at.vv * at.ll - at.vl ** 2);
+  const { n, K, vv, vl, ll, iterations, converged } = search(x, stress, line.slope);
+  if (!Number.isFinite(n) || !Number.isFinite(K)) return failure('not-converged', 'the search for the exponent left the range of numbers');
+  if (!(n > NO_EXPONENT)) return noHardening(n);
+  const { rest, total } = restOf(x, stress, K, n);
+  // covariance of ln K at the middle and n, then of ln K at strain 1
+  const unit = rest / (points - 2) / (K * K * (vv * ll - vl * vl));
+  const ofExponent = unit * vv;
+  const between = -unit * vl - middle * ofExponent;
+  const ofLogarithm = unit * ll + middle * (2 * unit * vl + middle * ofExponent);
+  const strengthCoefficient = K * Math.exp(-n * middle);
   return success({
-    strengthCoefficient: at.K,
+    strengthCoefficient,
     exponent: n,
-    standardErrors: {
-      strengthCoefficient: Math.sqrt((variance * at.K ** 2 * at.ll) / determinant),
-      exponent: Math.sqrt((variance * at.vv) / determinant),
-    },
+    standardErrors: { strengthCoefficient: strengthCoefficient * Math.sqrt(ofLogarithm), exponent: Math.sqrt(ofExponent) },
+    correlation: ofExponent > 0 ? between / Math.sqrt(ofLogarithm * ofExponent) : 0,
     residualSumOfSquares: rest,
     rSquared: total > 0 ? 1 - rest / total : 1,
     points,

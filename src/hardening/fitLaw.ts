@@ -1,6 +1,7 @@
 import {
   failure,
   InputError,
+  requireBetween,
   requireFinite,
   requireObject,
   requireOptions,
@@ -15,6 +16,8 @@ import { flowRange, type FitRange } from './flowRange.js';
 export interface CustomLaw<Name extends string> {
   /** Start value of each parameter. */
   readonly parameters: Readonly<Record<Name, number>>;
+  /** Least and greatest value of a parameter; default none. */
+  readonly bounds?: Readonly<Partial<Record<Name, readonly [number, number]>>> | undefined;
   /** Stress [MPa] at a strain [mm/mm]. */
   readonly stress: (strain: number, parameters: Readonly<Record<Name, number>>) => number;
   /** Derivatives of the stress by each parameter; default by central differences. */
@@ -25,7 +28,7 @@ export interface CustomLaw<Name extends string> {
 export interface LawFit<Name extends string> {
   /** Fitted parameters. */
   readonly parameters: Readonly<Record<Name, number>>;
-  /** Their standard errors. */
+  /** Their standard errors; 0 for a parameter that ended on its bound, where it was held. */
   readonly standardErrors: Readonly<Record<Name, number>>;
   /** Their correlations, row and column in the order of the parameters. */
   readonly correlations: readonly (readonly number[])[];
@@ -35,7 +38,7 @@ export interface LawFit<Name extends string> {
   readonly rSquared: number;
   /** Number of samples. */
   readonly points: number;
-  /** True where the last steps no longer moved the parameters. */
+  /** True where no small step lowers the sum: an optimum, though maybe not the only one. */
   readonly converged: boolean;
   /** Steps taken. */
   readonly iterations: number;
@@ -47,21 +50,58 @@ export type LawReason = 'too-few-points' | 'no-start' | 'undetermined';
 /** Step of a central difference, relative to the parameter: the cube root of the rounding. */
 const STEP = 6e-6;
 
+type Model = (parameters: readonly number[]) => (i: number) => number;
+
+/** Derivatives by each parameter in turn, moved a little up and down. */
+function centralDifferences(model: Model, parameters: readonly number[]): (i: number) => number[] {
+  const moved = (k: number, by: number) => model(parameters.map((one, j) => (j === k ? one + by : one)));
+  const pairs = parameters.map((one, k) => {
+    const step = STEP * (Math.abs(one) || 1);
+    return { up: moved(k, step), down: moved(k, -step), width: 2 * step };
+  });
+  return (i) => pairs.map(({ up, down, width }) => (up(i) - down(i)) / width);
+}
+
+function requireFunction(from: string, path: string, value: unknown): void {
+  if (typeof value !== 'function') throw new InputError(from, path, 'wrong-type', 'must be a function', value);
+}
+
+/** Bounds in the order of the names; the start must lie within. */
+function boundsOf<Name extends string>(
+  from: string,
+  names: readonly Name[],
+  start: readonly number[],
+  bounds: CustomLaw<Name>['bounds'],
+): readonly (readonly [number, number])[] | undefined {
+  if (bounds === undefined) return undefined;
+  requireOptions(from, bounds, names, 'law.bounds');
+  return names.map((name, k) => {
+    const path = `law.bounds.${name}`;
+    const pair = bounds[name] ?? [-Infinity, Infinity];
+    if (!Array.isArray(pair)) throw new InputError(from, path, 'wrong-type', 'must be two numbers', pair);
+    const [low, high] = pair;
+    if (!(low < high)) throw new InputError(from, path, 'out-of-range', 'must be two ascending numbers', `${low}, ${high}`);
+    requireBetween(from, `law.parameters.${name}`, start[k], low, high);
+    return [low, high];
+  });
+}
+
 /**
  * Fits a law of one's own to a flow curve by least squares.
  *
  * $$ \sum \left( \sigma_i - \sigma(\varepsilon_i; p) \right)^2 \to \min $$
  *
  * @remarks
- * Levenberg-Marquardt with parameters scaled to their size; converged means that the parameters stand still to 1e-12. A start far from
- * the optimum can end elsewhere: try another where `converged` is false or the sum is large. Standard errors are those of the
- * linearised fit.
+ * Levenberg-Marquardt with parameters scaled to their size; `converged` means that the next Gauss-Newton step would lower the sum by less
+ * than 1e-12 of it. A start far from the optimum can end elsewhere: try another where `converged` is false or the sum is large.
+ * Standard errors are those of the linearised fit.
  *
  * @param flow - Strain [mm/mm] and stress [MPa], each above 0.
- * @param law - Start values, stress, and derivatives where they are known.
+ * @param law - Start values, stress, bounds, and derivatives where they are known.
  * @param range - Range of strain.
  * @returns Parameters, standard errors, correlations, sums; or `too-few-points`, `no-start`, `undetermined`.
- * @throws {@link InputError} `not-finite`, `not-positive`, `unequal-lengths`, `missing`, `wrong-type`, `unknown-option`.
+ * @throws {@link InputError} `not-finite`, `not-positive`, `unequal-lengths`, `missing`, `empty`, `wrong-type`, `out-of-range`,
+ * `unknown-option`.
  *
  * @example
  * ```ts
@@ -83,34 +123,35 @@ export function fitLaw<Name extends string>(
 ): Outcome<LawFit<Name>, LawReason> {
   const from = 'fitLaw';
   requireOptions(from, range, ['from', 'to'], 'range');
-  const { strain, stress } = flowRange(from, flow, range);
-  requireOptions(from, law, ['parameters', 'stress', 'derivatives'], 'law');
+  const { strain, stress } = flowRange(from, flow, range, 'range');
+  requireOptions(from, law, ['parameters', 'stress', 'derivatives', 'bounds'], 'law');
   const names = Object.keys(requireObject(from, 'law.parameters', law.parameters)) as Name[];
   const start = names.map((name) => requireFinite(from, `law.parameters.${name}`, law.parameters[name]));
   if (names.length === 0) throw new InputError(from, 'law.parameters', 'empty', 'must name a parameter', 0);
-  if (typeof law.stress !== 'function') throw new InputError(from, 'law.stress', 'wrong-type', 'must be a function', law.stress);
+  const bounds = boundsOf(from, names, start, law.bounds);
+  requireFunction(from, 'law.stress', law.stress);
+  if (law.derivatives !== undefined) requireFunction(from, 'law.derivatives', law.derivatives);
   const points = strain.length;
   if (points <= names.length) return failure('too-few-points', `${points} samples for ${names.length} parameters; one more is needed`);
   const named = (values: readonly number[]) => Object.fromEntries(names.map((name, k) => [name, values[k]!])) as Record<Name, number>;
-  const value = (i: number, p: readonly number[]): number => law.stress(strain[i]!, named(p));
-  const { derivatives } = law;
-  const jacobian = (i: number, p: readonly number[]): number[] => {
-    if (derivatives) {
-      const found = derivatives(strain[i]!, named(p));
-      return names.map((name) => found[name]);
-    }
-    return p.map((one, k) => {
-      const step = STEP * (Math.abs(one) || 1);
-      const moved = (by: number): number =>
-        value(
-          i,
-          p.map((other, j) => (j === k ? other + by : other)),
-        );
-      return (moved(step) - moved(-step)) / (2 * step);
-    });
+  const model = (p: readonly number[]): ((i: number) => number) => {
+    const parameters = named(p);
+    return (i) => law.stress(strain[i]!, parameters);
   };
-  if (!strain.every((_, i) => Number.isFinite(value(i, start)))) return failure('no-start', 'the law is no number at its start values');
-  const end = leastSquares({ y: stress, start, value, jacobian });
+  const { derivatives } = law;
+  const jacobian = (p: readonly number[]): ((i: number) => readonly number[]) => {
+    if (!derivatives) return centralDifferences(model, p);
+    const parameters = named(p);
+    return (i) => {
+      const row = derivatives(strain[i]!, parameters);
+      return names.map((name) => row[name]);
+    };
+  };
+  const value = model(start);
+  const row = jacobian(start);
+  if (!strain.every((_, i) => Number.isFinite(value(i)) && row(i).every(Number.isFinite)))
+    return failure('no-start', 'the law or its derivatives are no numbers at the start values');
+  const end = leastSquares({ y: stress, start, bounds, model, jacobian });
   const { covariance } = end;
   if (!covariance) return failure('undetermined', 'the samples do not determine all parameters');
   const errors = covariance.map((row, k) => Math.sqrt(row[k]!));

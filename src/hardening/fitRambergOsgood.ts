@@ -9,9 +9,10 @@ import {
   type Outcome,
 } from '../base/index.js';
 import { leastSquares, lineFit } from '../numeric/index.js';
+import { strainLimits, type FitRange } from './flowRange.js';
 
 /** Options of {@link fitRambergOsgood}. */
-export interface RambergOsgoodOptions {
+export interface RambergOsgoodOptions extends FitRange {
   /** Modulus [MPa], where it is known; default it is fitted too. */
   readonly modulus?: number | undefined;
 }
@@ -37,7 +38,7 @@ export interface RambergOsgoodFit {
   readonly residualSumOfSquares: number;
   /** Number of samples. */
   readonly points: number;
-  /** True where the last steps no longer moved the parameters. */
+  /** True where no small step lowers the sum. */
   readonly converged: boolean;
   /** Steps taken. */
   readonly iterations: number;
@@ -48,32 +49,28 @@ export type RambergOsgoodReason = 'too-few-points' | 'no-plastic-part' | 'undete
 
 /** The elastic start: samples up to this share of the highest stress. */
 const ELASTIC_SHARE = 0.3;
+const LEAST = 5;
 
-/** Modulus, proof stress and exponent to start from: a line through the low part, then one through logarithms of what is left. */
-function start(
-  strain: Float64Array,
-  stress: Float64Array,
-  top: number,
-  known: number | undefined,
-): readonly [number, number, number] | undefined {
-  const highest = stress[top]!;
-  let last = stress.findIndex((R) => R > ELASTIC_SHARE * highest) - 1;
-  last = Math.max(last, 1);
-  const modulus = known ?? lineFit(strain, stress, 0, last)?.slope;
-  if (modulus === undefined || modulus <= 0) return undefined;
-  const x: number[] = [];
-  const y: number[] = [];
-  for (let i = 0; i <= top; i += 1) {
-    const plastic = strain[i]! - stress[i]! / modulus;
-    // where the plastic part is a fair share of the strain its logarithm is sound
-    if (stress[i]! > 0 && plastic > 0.05 * strain[i]!) {
-      x.push(Math.log(stress[i]!));
-      y.push(Math.log(plastic));
-    }
-  }
-  const line = x.length < 3 ? undefined : lineFit(Float64Array.from(x), Float64Array.from(y), 0, x.length - 1);
+/** Modulus to start from: the line through the low part, or the steepest secant where the range has no low part. */
+function firstModulus(strain: Float64Array, stress: Float64Array): number {
+  const highest = stress.reduce((most, R) => Math.max(most, R), 0);
+  const last = stress.findIndex((R) => R > ELASTIC_SHARE * highest) - 1;
+  if (last >= 2) return lineFit(strain, stress, 0, last)?.slope ?? 0;
+  return stress.reduce((most, R, i) => (strain[i]! > 0 ? Math.max(most, R / strain[i]!) : most), 0);
+}
+
+/** Proof stress, exponent and modulus to start from: the last two by a line through logarithms of the plastic part. */
+function start(strain: Float64Array, stress: Float64Array, known: number | undefined): readonly [number, number, number] | undefined {
+  const modulus = known ?? firstModulus(strain, stress);
+  if (modulus <= 0) return undefined;
+  const plastic = strain.map((e, i) => e - stress[i]! / modulus);
+  const most = plastic.reduce((high, one) => Math.max(high, one), 0);
+  // the logarithm is sound where the plastic part is a fair share of the strain and of the most: noise of the elastic part is neither
+  const sound = (one: number, i: number): boolean => one > 0.05 * strain[i]! && one > 0.1 * most;
+  const x = stress.filter((_, i) => sound(plastic[i]!, i)).map(Math.log);
+  const line = x.length < 3 ? undefined : lineFit(x, plastic.filter(sound).map(Math.log), 0, x.length - 1);
   if (!line || line.slope <= 0) return undefined;
-  return [modulus, Math.exp((Math.log(0.002) - line.intercept) / line.slope), line.slope];
+  return [Math.exp((Math.log(0.002) - line.intercept) / line.slope), line.slope, modulus];
 }
 
 /**
@@ -85,10 +82,11 @@ function start(
  * Strains must count from the origin of the elastic line. Levenberg-Marquardt from the straight lines through the low part and through
  * the logarithms of the plastic part.
  *
- * @param curve - Strain [mm/mm] from the shifted origin and stress [MPa]; finite. Samples after the highest stress are not used.
- * @param options - `modulus` [MPa] where it is known.
+ * @param curve - Strain [mm/mm] from the shifted origin and stress [MPa]; finite. Samples after the highest stress and
+ * those whose stress is not above 0 are not used.
+ * @param options - `modulus` [MPa] where it is known; limits of strain.
  * @returns Modulus, proof stress, exponent, standard errors; or `too-few-points`, `no-plastic-part`, `undetermined`.
- * @throws {@link InputError} `not-finite`, `not-positive`, `unequal-lengths`, `unknown-option`.
+ * @throws {@link InputError} `not-finite`, `not-positive`, `unequal-lengths`, `out-of-range`, `unknown-option`.
  *
  * @example
  * ```ts
@@ -102,32 +100,39 @@ function start(
 export function fitRambergOsgood(curve: CurveColumns, options: RambergOsgoodOptions = {}): Outcome<RambergOsgoodFit, RambergOsgoodReason> {
   const from = 'fitRambergOsgood';
   requireObject(from, 'curve', curve);
-  const strain = requireColumn(from, 'curve.strain', curve.strain);
-  const stress = requireColumn(from, 'curve.stress', curve.stress, { length: strain.length });
-  requireOptions(from, options, ['modulus']);
+  const e0 = requireColumn(from, 'curve.strain', curve.strain);
+  const R0 = requireColumn(from, 'curve.stress', curve.stress, { length: e0.length });
+  requireOptions(from, options, ['modulus', 'from', 'to']);
   const known = options.modulus === undefined ? undefined : requirePositive(from, 'options.modulus', options.modulus);
+  const [low, high] = strainLimits(from, options, 'options');
   let top = 0;
-  for (let i = 1; i < stress.length; i += 1) if (stress[i]! > stress[top]!) top = i;
-  if (top < 4) return failure('too-few-points', `${top + 1} samples lie up to the highest stress; 5 are needed`);
-  const begin = start(strain, stress, top, known);
+  for (let i = 1; i < R0.length; i += 1) if (R0[i]! > R0[top]!) top = i;
+  const inside = (_: number, i: number): boolean => i <= top && R0[i]! > 0 && e0[i]! >= low && e0[i]! <= high;
+  const strain = e0.filter(inside);
+  const stress = R0.filter(inside);
+  const points = strain.length;
+  if (points < LEAST) return failure('too-few-points', `${points} samples lie in the range up to the highest stress; ${LEAST} are needed`);
+  const begin = start(strain, stress, known);
   if (!begin) return failure('no-plastic-part', 'the curve does not bend away from its elastic line');
-  const used: number[] = [];
-  for (let i = 0; i <= top; i += 1) if (stress[i]! > 0) used.push(i);
   const parts = (p: readonly number[]) => ({ modulus: known ?? p[2]!, proofStress: p[0]!, exponent: p[1]! });
   const end = leastSquares({
-    y: Float64Array.from(used, (i) => strain[i]!),
-    start: known === undefined ? [begin[1], begin[2], begin[0]] : [begin[1], begin[2]],
-    value: (k, p) => {
+    y: strain,
+    start: begin.slice(0, known === undefined ? 3 : 2),
+    model: (p) => {
       const { modulus, proofStress, exponent } = parts(p);
-      const R = stress[used[k]!]!;
-      return R / modulus + 0.002 * (R / proofStress) ** exponent;
+      return (k) => {
+        const R = stress[k]!;
+        return R / modulus + 0.002 * (R / proofStress) ** exponent;
+      };
     },
-    jacobian: (k, p) => {
+    jacobian: (p) => {
       const { modulus, proofStress, exponent } = parts(p);
-      const R = stress[used[k]!]!;
-      const plastic = 0.002 * (R / proofStress) ** exponent;
-      const row = [(-exponent * plastic) / proofStress, plastic * Math.log(R / proofStress)];
-      return known === undefined ? [...row, -R / modulus ** 2] : row;
+      return (k) => {
+        const R = stress[k]!;
+        const plastic = 0.002 * (R / proofStress) ** exponent;
+        const row = [(-exponent * plastic) / proofStress, plastic * Math.log(R / proofStress)];
+        return known === undefined ? [...row, -R / modulus ** 2] : row;
+      };
     },
   });
   const { covariance } = end;
@@ -137,7 +142,7 @@ export function fitRambergOsgood(curve: CurveColumns, options: RambergOsgoodOpti
     ...parts(end.parameters),
     standardErrors: { ...(known === undefined ? { modulus: error(2) } : {}), proofStress: error(0), exponent: error(1) },
     residualSumOfSquares: end.residualSumOfSquares,
-    points: used.length,
+    points,
     converged: end.converged,
     iterations: end.iterations,
   });

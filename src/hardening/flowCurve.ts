@@ -1,15 +1,22 @@
 import { requireColumn, requireObject, requireOptions, requirePositive, type CurveColumns, type StressStrainCurve } from '../base/index.js';
+import { sampleRange } from './sampleRange.js';
 
-/** What the elastic part is taken off with. */
+/** What the elastic part is taken off with, and where. */
 export interface FlowOptions {
   /** Slope of the curve's elastic line [MPa]. */
   readonly modulus: number;
+  /** First sample to take; default 0. */
+  readonly from?: number | undefined;
+  /** Last sample to take, included: usually that of the maximum force; default the last. */
+  readonly to?: number | undefined;
 }
 
 /** A flow curve: true plastic strain and true stress. */
 export interface FlowCurve extends StressStrainCurve {
-  /** Samples left out because their plastic strain or stress was not above 0. */
+  /** Samples of the range left out because their plastic strain or stress was not above 0. */
   readonly leftOut: number;
+  /** Index in the given curve of the first sample that stayed; absent where none did. */
+  readonly first?: number | undefined;
 }
 
 /**
@@ -19,12 +26,12 @@ export interface FlowCurve extends StressStrainCurve {
  *
  * @remarks
  * The slope must be that of the same curve. Samples whose plastic strain or stress is not above 0 carry no flow and are left out;
- * `leftOut` counts them.
+ * `leftOut` counts them. Plastic strain need not rise from sample to sample: noise and pauses stay as they are.
  *
  * @param curve - True total strain [mm/mm] and true stress [MPa], as `trueCurve` makes them.
- * @param options - `modulus` [MPa] above 0.
+ * @param options - `modulus` [MPa] above 0; first and last sample.
  * @returns True plastic strain [mm/mm] and true stress [MPa], in the order of the samples.
- * @throws {@link InputError} `missing`, `not-finite`, `not-positive`, `unequal-lengths`, `unknown-option`.
+ * @throws {@link InputError} `missing`, `not-finite`, `not-positive`, `unequal-lengths`, `out-of-range`, `unknown-option`.
  *
  * @example
  * ```ts
@@ -38,18 +45,22 @@ export function flowCurve(curve: CurveColumns, options: FlowOptions): FlowCurve 
   requireObject(from, 'curve', curve);
   const strain = requireColumn(from, 'curve.strain', curve.strain);
   const stress = requireColumn(from, 'curve.stress', curve.stress, { length: strain.length });
-  requireOptions(from, options, ['modulus']);
+  requireOptions(from, options, ['modulus', 'from', 'to']);
   const modulus = requirePositive(from, 'options.modulus', options.modulus);
-  const plastic = new Float64Array(strain.length);
-  const flow = new Float64Array(strain.length);
+  const [begin, last] = sampleRange(from, options, strain.length);
+  const given = last - begin + 1;
+  const plastic = new Float64Array(given);
+  const flow = new Float64Array(given);
   let n = 0;
-  for (let i = 0; i < strain.length; i += 1) {
+  let first: number | undefined;
+  for (let i = begin; i <= last; i += 1) {
     const p = strain[i]! - stress[i]! / modulus;
     // at the elastic line itself only rounding is left of the difference
     if (p <= 1e-12 || stress[i]! <= 0) continue;
+    first ??= i;
     plastic[n] = p;
     flow[n] = stress[i]!;
     n += 1;
   }
-  return { strain: plastic.slice(0, n), stress: flow.slice(0, n), leftOut: strain.length - n };
+  return { strain: plastic.slice(0, n), stress: flow.slice(0, n), leftOut: given - n, ...(first === undefined ? {} : { first }) };
 }

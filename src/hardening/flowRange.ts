@@ -8,14 +8,20 @@ export interface FitRange {
   readonly to?: number | undefined;
 }
 
+/** @internal Checked strain limits. */
+export function strainLimits(from: string, range: FitRange, path: string): readonly [number, number] {
+  const low = range.from === undefined ? -Infinity : requireFinite(from, `${path}.from`, range.from);
+  const high = range.to === undefined ? Infinity : requireFinite(from, `${path}.to`, range.to);
+  if (high <= low) throw new InputError(from, `${path}.to`, 'out-of-range', `must be above from (${low})`, high);
+  return [low, high];
+}
+
 /** @internal A checked flow curve, both columns above 0, cut to a range of strain. */
-export function flowRange(from: string, flow: CurveColumns, range: FitRange): StressStrainCurve {
+export function flowRange(from: string, flow: CurveColumns, range: FitRange, path = 'options'): StressStrainCurve {
   requireObject(from, 'flow', flow);
   const strain = requireColumn(from, 'flow.strain', flow.strain, { positive: true });
   const stress = requireColumn(from, 'flow.stress', flow.stress, { length: strain.length, positive: true });
-  const low = range.from === undefined ? -Infinity : requireFinite(from, 'options.from', range.from);
-  const high = range.to === undefined ? Infinity : requireFinite(from, 'options.to', range.to);
-  if (high <= low) throw new InputError(from, 'options.to', 'out-of-range', `must be above from (${low})`, high);
+  const [low, high] = strainLimits(from, range, path);
   if (low === -Infinity && high === Infinity) return { strain, stress };
   const inside = (_: number, i: number): boolean => strain[i]! >= low && strain[i]! <= high;
   return { strain: strain.filter(inside), stress: stress.filter(inside) };

@@ -23,7 +23,7 @@ export interface ExponentOptions {
   /** Upper limit of engineering strain [mm/mm], not beyond the maximum force. */
   readonly to: number;
   /** `total`: ln(1 + e), as ASTM E646; `plastic`: ln(1 + e) − σ/E; `plastic-engineering`: ln(1 + e − R/mE), as ISO 10275; default `total`. */
-  readonly strain?: ExponentStrain | undefined;
+  readonly strainMeasure?: ExponentStrain | undefined;
   /** Slope of the elastic line [MPa]; needed for plastic strain. */
   readonly modulus?: number | undefined;
 }
@@ -40,14 +40,18 @@ export interface HardeningExponent {
   readonly rSquared: number;
   /** Number of samples. */
   readonly points: number;
+  /** Limits of engineering strain that were asked for [mm/mm]. */
+  readonly range: readonly [number, number];
   /** How strain was counted. */
-  readonly strain: ExponentStrain;
+  readonly strainMeasure: ExponentStrain;
 }
 
 /** Why there is no exponent. */
-export type ExponentReason = 'too-few-points' | 'beyond-maximum' | 'no-plastic-strain';
+export type ExponentReason = 'too-few-points' | 'beyond-maximum' | 'no-plastic-strain' | 'no-hardening';
 
 const LEAST = 5;
+/** A constant stress has this exponent by rounding. */
+const NO_EXPONENT = 1e-12;
 
 /**
  * Strain hardening exponent over a range of engineering strain, by the straight line through the logarithms.
@@ -59,8 +63,9 @@ const LEAST = 5;
  * frame left in the strain shifts it further. ISO 10275 writes the range as index, for example $n_{10-20}$.
  *
  * @param curve - Engineering strain [mm/mm] from the shifted origin and stress [MPa], finite.
- * @param options - `from`, `to` [mm/mm], above 0 and ascending; `strain`; `modulus` [MPa].
- * @returns n, K [MPa], standard error, correlation; or `too-few-points`, `beyond-maximum`, `no-plastic-strain`.
+ * @param options - `from`, `to` [mm/mm], above 0 and ascending; `strainMeasure`; `modulus` [MPa] where the strain is plastic.
+ * @returns n, K [MPa], standard error, R², range, strain measure; or `too-few-points`, `beyond-maximum`, `no-plastic-strain`,
+ * `no-hardening`.
  * @throws {@link InputError} `missing`, `not-finite`, `unequal-lengths`, `out-of-range`, `unknown-option`.
  *
  * @example
@@ -77,10 +82,10 @@ export function hardeningExponent(curve: CurveColumns, options: ExponentOptions)
   requireObject(from, 'curve', curve);
   const strain = requireColumn(from, 'curve.strain', curve.strain);
   const stress = requireColumn(from, 'curve.stress', curve.stress, { length: strain.length });
-  requireOptions(from, options, ['from', 'to', 'strain', 'modulus']);
+  requireOptions(from, options, ['from', 'to', 'strainMeasure', 'modulus']);
   const low = requirePositive(from, 'options.from', options.from);
   const high = requireBetween(from, 'options.to', options.to, low, Infinity);
-  const kind = requireOneOf(from, 'options.strain', options.strain ?? 'total', ['total', 'plastic', 'plastic-engineering']);
+  const kind = requireOneOf(from, 'options.strainMeasure', options.strainMeasure ?? 'total', ['total', 'plastic', 'plastic-engineering']);
   if (kind !== 'total' && options.modulus === undefined)
     throw new InputError(from, 'options.modulus', 'missing', 'must be given for plastic strain', undefined);
   const modulus = kind === 'total' ? Infinity : requirePositive(from, 'options.modulus', options.modulus);
@@ -102,12 +107,14 @@ export function hardeningExponent(curve: CurveColumns, options: ExponentOptions)
   if (x.length < LEAST) return failure('too-few-points', `${x.length} samples lie in the range; ${LEAST} are needed`);
   const line = lineFit(Float64Array.from(x), Float64Array.from(y), 0, x.length - 1);
   if (!line) return failure('too-few-points', 'all samples of the range have the same strain');
+  if (!(line.slope > NO_EXPONENT)) return failure('no-hardening', `the true stress does not rise in the range: the slope is ${line.slope}`);
   return success({
     exponent: line.slope,
     strengthCoefficient: Math.exp(line.intercept),
     standardError: line.standardError,
     rSquared: line.rSquared,
     points: x.length,
-    strain: kind,
+    range: [low, high],
+    strainMeasure: kind,
   });
 }

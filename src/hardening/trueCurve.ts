@@ -1,12 +1,5 @@
-import {
-  InputError,
-  requireBetween,
-  requireColumn,
-  requireObject,
-  requireOptions,
-  type CurveColumns,
-  type StressStrainCurve,
-} from '../base/index.js';
+import { InputError, requireColumn, requireObject, requireOptions, type CurveColumns, type StressStrainCurve } from '../base/index.js';
+import { sampleRange } from './sampleRange.js';
 
 /** Options of {@link trueCurve}. */
 export interface TrueCurveOptions {
@@ -42,8 +35,7 @@ export function trueCurve(curve: CurveColumns, options: TrueCurveOptions = {}): 
   const strain = requireColumn(from, 'curve.strain', curve.strain);
   const stress = requireColumn(from, 'curve.stress', curve.stress, { length: strain.length });
   requireOptions(from, options, ['from', 'to']);
-  const last = requireBetween(from, 'options.to', options.to ?? strain.length - 1, 0, strain.length - 1);
-  const first = requireBetween(from, 'options.from', options.from ?? 0, 0, last);
+  const [first, last] = sampleRange(from, options, strain.length);
   const n = last - first + 1;
   const result = { strain: new Float64Array(n), stress: new Float64Array(n) };
   for (let i = 0; i < n; i += 1) {

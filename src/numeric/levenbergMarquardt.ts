@@ -1,12 +1,14 @@
 import { levenbergMarquardt } from 'ml-levenberg-marquardt';
-import { inverse, Matrix } from 'ml-matrix';
+import { EigenvalueDecomposition, inverse, Matrix } from 'ml-matrix';
 
-/** @internal A curve to fit: value and derivatives by the parameters, at sample i. */
+/** @internal A curve to fit: for given parameters, value and derivatives by the parameters, at sample i. */
 export interface FitTask {
   readonly y: Float64Array;
   readonly start: readonly number[];
-  readonly value: (i: number, parameters: readonly number[]) => number;
-  readonly jacobian: (i: number, parameters: readonly number[]) => readonly number[];
+  /** Least and greatest value of each parameter; default none. */
+  readonly bounds?: readonly (readonly [number, number])[] | undefined;
+  readonly model: (parameters: readonly number[]) => (i: number) => number;
+  readonly jacobian: (parameters: readonly number[]) => (i: number) => readonly number[];
 }
 
 /** @internal Where a fit ended. */
@@ -14,109 +16,150 @@ export interface FitEnd {
   readonly parameters: readonly number[];
   readonly residualSumOfSquares: number;
   readonly iterations: number;
-  /** True where the last steps no longer moved the parameters, or no longer lowered the sum. */
+  /** True where no small step lowers the sum: at an optimum, not merely at a standstill. */
   readonly converged: boolean;
-  /** Covariance of the parameters; undefined where the data do not determine them. */
+  /** Covariance of the parameters, 0 for one on its bound; undefined where the data do not determine them. */
   readonly covariance: readonly (readonly number[])[] | undefined;
 }
 
 /** Steps in one call of the library, which has no test of convergence of its own. */
 const STEPS = 4;
 const MOST = 400;
-const STILL = 1e-12;
+/** The fall of the sum, of the sum, below which the optimum is reached. */
+const FLAT = 1e-12;
+/** Least eigenvalue of the columns' correlations; below it, a combination of parameters has no effect. */
+const SINGULAR = 1e-13;
 
 /** Sum of squared residuals; infinite where the model is not a number. */
-function sumOfSquares({ y, value }: FitTask, parameters: readonly number[]): number {
+function sumOfSquares({ y, model }: FitTask, parameters: readonly number[]): number {
+  const value = model(parameters);
   let sum = 0;
-  for (let i = 0; i < y.length; i += 1) sum += (y[i]! - value(i, parameters)) ** 2;
+  for (let i = 0; i < y.length; i += 1) sum += (y[i]! - value(i)) ** 2;
   return Number.isNaN(sum) ? Infinity : sum;
 }
 
-/** s² (JᵀJ)⁻¹, by scaled columns so that parameters of any size do. */
-function covarianceOf(task: FitTask, parameters: readonly number[], rest: number): FitEnd['covariance'] {
-  const n = task.y.length;
+/** (JᵀJ)⁻¹, the Gauss-Newton step, and how far it would lower the sum; parameters on a bound are held. */
+function linearised(task: FitTask, parameters: readonly number[]) {
+  const { y, bounds } = task;
   const p = parameters.length;
-  if (n <= p) return undefined;
-  const scale = parameters.map((one) => Math.abs(one) || 1);
+  const value = task.model(parameters);
+  const rowOf = task.jacobian(parameters);
   const normal = Matrix.zeros(p, p);
-  for (let i = 0; i < n; i += 1) {
-    const row = task.jacobian(i, parameters);
-    for (let j = 0; j < p; j += 1)
-      for (let k = 0; k < p; k += 1) normal.set(j, k, normal.get(j, k) + row[j]! * scale[j]! * row[k]! * scale[k]!);
+  const gradient = new Float64Array(p);
+  for (let i = 0; i < y.length; i += 1) {
+    const row = rowOf(i);
+    const residual = y[i]! - value(i);
+    for (let j = 0; j < p; j += 1) {
+      gradient[j]! += row[j]! * residual;
+      for (let k = 0; k <= j; k += 1) normal.set(j, k, normal.get(j, k) + row[j]! * row[k]!);
+    }
   }
-  try {
-    const inverted = inverse(normal).to2DArray();
-    const covariance = inverted.map((row, j) => row.map((one, k) => (one * scale[j]! * scale[k]! * rest) / (n - p)));
-    return covariance.every((row, j) => row[j]! >= 0 && row.every(Number.isFinite)) ? covariance : undefined;
-  } catch {
-    return undefined; // a singular matrix
-  }
+  const free = parameters.map((_, k) => k).filter((k) => !bounds || (parameters[k]! > bounds[k]![0] && parameters[k]! < bounds[k]![1]));
+  // columns of length 1: parameters of any size do
+  const size = free.map((k) => Math.sqrt(normal.get(k, k)));
+  if (!size.every((one) => one > 0 && one < Infinity)) return undefined;
+  const between = free.map((j, a) => free.map((k, b) => normal.get(Math.max(j, k), Math.min(j, k)) / (size[a]! * size[b]!)));
+  if (
+    free.length > 0 &&
+    Math.min(...new EigenvalueDecomposition(new Matrix(between), { assumeSymmetric: true }).realEigenvalues) < SINGULAR
+  )
+    return undefined;
+  const inverted = free.length > 0 ? inverse(new Matrix(between)).to2DArray() : [];
+  const step = parameters.map(() => 0);
+  const inverseNormal = parameters.map(() => parameters.map(() => 0));
+  let fall = 0;
+  free.forEach((j, a) => {
+    free.forEach((k, b) => {
+      const one = inverted[a]![b]! / (size[a]! * size[b]!);
+      inverseNormal[j]![k] = one;
+      step[j]! += one * gradient[k]!;
+      fall += gradient[j]! * one * gradient[k]!;
+    });
+  });
+  return { inverseNormal, step, fall };
 }
 
 /**
  * @internal Least squares in any number of parameters; the one place that speaks to ml-levenberg-marquardt.
  *
- * The library damps in absolute terms, compares sums in absolute terms, stops only at its limit of iterations and accepts steps that
- * make things worse. So parameters are scaled to their start, y to its size; it is called for a few steps at a time, the best end is
- * kept, damping is raised where a call made things worse, until the parameters stand still.
+ * The library damps in absolute terms, compares sums in absolute terms, stops only at its limit of iterations, accepts steps that make
+ * things worse and hands back its start where all did. So parameters are scaled to their size, y to its own; it is called for a few
+ * steps at a time, the best end is kept, and damping is raised where a call was too bold. A standstill alone is no convergence: the
+ * sum must be flat, which the Gauss-Newton step tells. That step is then taken, since sums cannot resolve the last digits.
  */
 export function leastSquares(task: FitTask): FitEnd {
+  const { bounds } = task;
   const n = task.y.length;
   const p = task.start.length;
   const unit = task.y.reduce((most, one) => Math.max(most, Math.abs(one)), 0) || 1;
   const x = Float64Array.from({ length: n }, (_, i) => i);
   const y = task.y.map((one) => one / unit);
-  let best = [...task.start];
+  const total = task.y.reduce((sum, one) => sum + one * one, 0);
+  const within = (values: readonly number[]): number[] =>
+    values.map((one, k) => Math.min(Math.max(one, bounds?.[k]?.[0] ?? -Infinity), bounds?.[k]?.[1] ?? Infinity));
+  let best = within(task.start);
   let rest = sumOfSquares(task, best);
   let damping = 1e-3;
   let iterations = 0;
   let converged = false;
-  while (iterations < MOST && !converged) {
+
+  const call = (): number[] | undefined => {
     const scale = best.map((one) => Math.abs(one) || 1);
-    const own = (scaled: readonly number[]): number[] => scaled.map((one, k) => one * scale[k]!);
-    let found: number[] | undefined;
+    const own = (scaled: readonly number[]): number[] => within(scaled.map((one, k) => one * scale[k]!));
     try {
       const end = levenbergMarquardt(
         { x, y },
         (scaled) => {
-          const parameters = own(scaled);
-          return (i) => task.value(i, parameters) / unit;
+          const value = task.model(own(scaled));
+          return (i) => value(i) / unit;
         },
         {
           initialValues: best.map((one, k) => one / scale[k]!),
+          ...(bounds
+            ? { minValues: bounds.map(([low], k) => low / scale[k]!), maxValues: bounds.map(([, high], k) => high / scale[k]!) }
+            : {}),
           damping,
           errorTolerance: 0,
           maxIterations: STEPS,
           jacobianFunction: (scaled) => {
-            const parameters = own(scaled);
-            return (i) => task.jacobian(i, parameters).map((one, k) => (one * scale[k]!) / unit);
+            const rowOf = task.jacobian(own(scaled));
+            return (i) => rowOf(i).map((one, k) => (one * scale[k]!) / unit);
           },
         },
       );
-      found = own(end.parameterValues);
+      return own(end.parameterValues);
     } catch {
-      found = undefined; // a step left the model's range
+      return undefined; // a step left the model's range
     }
+  };
+
+  while (iterations < MOST && !converged && damping <= 1e12) {
+    const found = call();
     iterations += STEPS;
-    const after = found && found.every(Number.isFinite) ? sumOfSquares(task, found) : Infinity;
-    if (found && after <= rest) {
-      converged = found.every((one, k) => Math.abs(one - best[k]!) <= STILL * scale[k]!) || after === 0;
+    const after = found ? sumOfSquares(task, found) : Infinity;
+    const before = rest;
+    if (found && after < rest) {
       best = found;
       rest = after;
       damping = Math.max(damping / 10, 1e-12);
-    } else {
-      // no better: at the optimum to the last digits, or a step too bold
-      const moved = found && Number.isFinite(after) ? Math.max(...found.map((one, k) => Math.abs(one - best[k]!) / scale[k]!)) : Infinity;
-      converged = moved < 1e-8 && after - rest <= 1e-12 * rest;
-      damping *= 100;
-      if (damping > 1e12) break;
-    }
+    } else damping *= 100;
+    if (before - rest > 1e-9 * before) continue;
+    const here = linearised(task, best);
+    if (!here) continue;
+    // the second term is what rounding does to the sum, the third what it does to residuals of nothing
+    const flat = FLAT * rest + 1e-15 * Math.sqrt(rest * total) + 1e-28 * total;
+    converged = here.fall <= flat;
+    if (!converged) continue;
+    const polished = within(best.map((one, k) => one + here.step[k]!));
+    const polishedRest = sumOfSquares(task, polished);
+    if (polishedRest <= rest + flat) [best, rest] = [polished, polishedRest];
   }
+  const inverseNormal = n > p ? linearised(task, best)?.inverseNormal : undefined;
   return {
     parameters: best,
     residualSumOfSquares: rest,
     iterations,
     converged,
-    covariance: p > 0 ? covarianceOf(task, best, rest) : undefined,
+    covariance: inverseNormal?.map((row) => row.map((one) => (one * rest) / (n - p))),
   };
 }

@@ -14,7 +14,8 @@ dt { color: var(--soft); } dd { margin: 0; }
 table { border-collapse: collapse; width: 100%; font-size: .93rem; }
 caption { text-align: left; color: var(--soft); padding-bottom: .3rem; }
 th, td { text-align: left; vertical-align: top; padding: .28rem .6rem .28rem 0; border-bottom: 1px solid var(--rule); font-weight: normal; }
-thead th { color: var(--soft); }
+thead th { color: var(--soft); white-space: nowrap; }
+td.unit, th[scope=row] { white-space: nowrap; }
 td.number { text-align: right; white-space: nowrap; font-variant-numeric: tabular-nums; }
 .stamp { display: block; color: var(--accent); font-size: .82rem; font-style: italic; }
 .source { color: var(--soft); font-size: .85rem; }

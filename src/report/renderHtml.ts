@@ -53,7 +53,7 @@ function resultsTable(rows: readonly SummaryRow[]): Html {
       <th scope="row">${symbol}</th>
       <td>${name}${stamp === undefined ? [] : html`<span class="stamp">${stamp}</span>`}</td>
       <td class="number">${text}</td>
-      <td>${unit}</td>
+      <td class="unit">${unit}</td>
       <td class="number">${standardUncertainty === undefined ? '' : number(standardUncertainty, 2)}</td>
       <td class="source">${source}</td>
     </tr>`;

@@ -39,5 +39,5 @@ export function convert<From extends Unit>(value: number, from: From, to: UnitOf
   const dimension = requireUnit('from', from);
   if (requireUnit('to', to) !== dimension)
     throw new InputError('convert', 'to', 'out-of-range', `must be a unit of ${dimension} like '${from}'`, to);
-  return value * unitFactor(from, to as Unit);
+  return value * unitFactor(from, to);
 }

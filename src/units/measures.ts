@@ -1,14 +1,63 @@
-/*
- * Exact factors of every unit to the anchor of its dimension. The constants are exact by definition of the units: the inch is 25.4 mm,
- * the pound-force 4.4482216152605 N, the kilogram-force 9.80665 N, the foot 12 in.
- */
+/** Names of the units of each dimension; `\u03bc` is the Greek μ, which keyboards write where the others have the micro sign µ. */
+export interface UnitsOf {
+  /** Units of force. */
+  readonly force: 'N' | 'kN' | 'MN' | 'kgf' | 'lbf' | 'kip';
+  /** Units of length. */
+  readonly length: 'mm' | 'cm' | 'm' | 'µm' | '\u03bcm' | 'in' | 'ft' | 'mil';
+  /** Units of area. */
+  readonly area: 'mm²' | 'mm2' | 'cm²' | 'cm2' | 'm²' | 'm2' | 'in²' | 'in2';
+  /** Units of stress and of pressure. */
+  readonly stress:
+    | ('MPa' | 'Pa' | 'kPa' | 'GPa' | 'N/mm²' | 'N/mm2' | 'bar' | 'mbar')
+    | ('kgf/mm²' | 'kgf/mm2' | 'kgf/cm²' | 'kgf/cm2' | 'psi' | 'ksi' | 'Msi');
+  /** Units of energy and work. */
+  readonly energy: 'N·mm' | 'mJ' | 'J' | 'kJ' | 'in·lbf' | 'ft·lbf';
+  /** Units of time. */
+  readonly time: 's' | 'ms' | 'min' | 'h';
+  /** Units of angle. */
+  readonly angle: 'rad' | 'mrad' | 'deg' | '°';
+  /** Units of speed. */
+  readonly speed: 'mm/s' | 'mm/min' | 'm/s' | 'in/s' | 'in/min';
+  /** Units of strain and of other ratios. */
+  readonly strain: '1' | 'mm/mm' | '%' | '‰' | 'µm/m' | '\u03bcm/m' | 'µε' | '\u03bcε';
+}
+
+/** Physical dimensions that units belong to. */
+export type Dimension = keyof UnitsOf;
+
+/** Units of one dimension. */
+export type UnitOf<D extends Dimension> = UnitsOf[D];
+
+/** Every unit. */
+export type Unit = UnitsOf[Dimension];
+
+/** Dimension of a unit. */
+export type DimensionOf<U extends Unit> = { [D in Dimension]: U extends UnitsOf[D] ? D : never }[Dimension];
+
+/** @internal Other ways of writing the same units: the Greek μ (U+03BC) for the micro sign (U+00B5), a plain 2 for the square. */
+export const otherSpellings = {
+  '\u03bcm': 'µm',
+  '\u03bcm/m': 'µm/m',
+  '\u03bcε': 'µε',
+  mm2: 'mm²',
+  cm2: 'cm²',
+  m2: 'm²',
+  in2: 'in²',
+  'N/mm2': 'N/mm²',
+  'kgf/mm2': 'kgf/mm²',
+  'kgf/cm2': 'kgf/cm²',
+} as const satisfies Partial<Record<Unit, Unit>>;
+
+type Measures = { readonly [D in Dimension]: Readonly<Record<Exclude<UnitsOf[D], keyof typeof otherSpellings>, number>> };
+
+// exact by definition of the units
 const IN = 25.4;
 const FT = 12 * IN;
 const LBF = 4.4482216152605;
 const KGF = 9.80665;
 
 /** @internal Factor of each unit to its anchor: N, mm, mm², MPa, N·mm, s, rad, mm/s, ratio. */
-export const measures = {
+export const measures: Measures = {
   force: { N: 1, kN: 1e3, MN: 1e6, kgf: KGF, lbf: LBF, kip: 1e3 * LBF },
   length: { mm: 1, cm: 10, m: 1e3, µm: 1e-3, in: IN, ft: FT, mil: 1e-3 * IN },
   area: { 'mm²': 1, 'cm²': 100, 'm²': 1e6, 'in²': IN * IN },
@@ -31,34 +80,4 @@ export const measures = {
   angle: { rad: 1, mrad: 1e-3, deg: Math.PI / 180, '°': Math.PI / 180 },
   speed: { 'mm/s': 1, 'mm/min': 1 / 60, 'm/s': 1e3, 'in/s': IN, 'in/min': IN / 60 },
   strain: { '1': 1, 'mm/mm': 1, '%': 1e-2, '‰': 1e-3, 'µm/m': 1e-6, µε: 1e-6 },
-} as const;
-
-/** @internal Other ways of writing the same units: the Greek μ (U+03BC) for the micro sign (U+00B5), a plain 2 for the square. */
-export const otherSpellings = {
-  '\u03bcm': 'µm',
-  '\u03bcm/m': 'µm/m',
-  '\u03bcε': 'µε',
-  mm2: 'mm²',
-  cm2: 'cm²',
-  m2: 'm²',
-  in2: 'in²',
-  'N/mm2': 'N/mm²',
-  'kgf/mm2': 'kgf/mm²',
-  'kgf/cm2': 'kgf/cm²',
-} as const;
-
-type Spelling = keyof typeof otherSpellings;
-type PlainUnitOf<D extends Dimension> = keyof (typeof measures)[D];
-
-/** Physical dimensions that units belong to. */
-export type Dimension = keyof typeof measures;
-
-/** Units of one dimension. */
-export type UnitOf<D extends Dimension> =
-  PlainUnitOf<D> | { [S in Spelling]: (typeof otherSpellings)[S] extends PlainUnitOf<D> ? S : never }[Spelling];
-
-/** Every unit. */
-export type Unit = { [D in Dimension]: UnitOf<D> }[Dimension];
-
-/** Dimension of a unit. */
-export type DimensionOf<U extends Unit> = { [D in Dimension]: U extends UnitOf<D> ? D : never }[Dimension];
+};

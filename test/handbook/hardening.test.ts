@@ -123,7 +123,7 @@ describe('σ = 500 ε_p^0.2, E 200 GPa, engineering strain 10 to 20 %', () => {
   const range = { from: 0.1, to: 0.2 };
 
   test('n 0.20000 in plastic strain (ISO 10275), 0.20203 in total strain (ASTM E646)', () => {
-    const byPlastic = required(hardeningExponent({ strain, stress }, { ...range, strain: 'plastic', modulus: 200_000 }));
+    const byPlastic = required(hardeningExponent({ strain, stress }, { ...range, strainMeasure: 'plastic', modulus: 200_000 }));
     expectPrinted(byPlastic.exponent, '0.20000');
     expect(byPlastic.strengthCoefficient).toBeCloseTo(500, 6);
     expectPrinted(required(hardeningExponent({ strain, stress }, range)).exponent, '0.20203', 2);
@@ -132,7 +132,7 @@ describe('σ = 500 ε_p^0.2, E 200 GPa, engineering strain 10 to 20 %', () => {
   test('the two ways to take the elastic part off differ: 0.1807 and 0.1800 at e 0.2 and R 400', () => {
     expectPrinted(Math.log1p(0.2 - 400 / 210_000), '0.1807');
     expectPrinted(Math.log1p(0.2) - (400 * 1.2) / 210_000, '0.1800');
-    const engineering = required(hardeningExponent({ strain, stress }, { ...range, strain: 'plastic-engineering', modulus: 200_000 }));
+    const engineering = required(hardeningExponent({ strain, stress }, { ...range, strainMeasure: 'plastic-engineering', modulus: 200_000 }));
     expect(engineering.exponent).not.toBeCloseTo(0.2, 5);
     expect(engineering.exponent).toBeCloseTo(0.2, 2);
   });
