@@ -11,9 +11,18 @@ export default defineConfig([
   { ...core, entry: doors, format: 'cjs', noExternal: [/^(?!vega)/], external: [drawing], splitting: true },
   { ...core, entry: doors, format: ['esm', 'cjs'], dts: { only: true, compilerOptions: { ignoreDeprecations: '6.0' } } },
   {
-    ...all, entry: { cli: 'src/cli/main.ts' }, format: 'esm', platform: 'node', target: 'node20', noExternal: [/./],
-    splitting: false, minify: true, esbuildPlugins: [bundledLicences('dist/cli.licences.txt')],
-    banner: { js: `#!/usr/bin/env node
-import { createRequire as requireFrom } from 'node:module'; const require = requireFrom(import.meta.url);` },
+    ...all,
+    entry: { cli: 'src/cli/main.ts' },
+    format: 'esm',
+    platform: 'node',
+    target: 'node20',
+    noExternal: [/./],
+    splitting: false,
+    minify: true,
+    esbuildPlugins: [bundledLicences('dist/cli.licences.txt')],
+    banner: {
+      js: `#!/usr/bin/env node
+import { createRequire as requireFrom } from 'node:module'; const require = requireFrom(import.meta.url);`,
+    },
   },
 ]);

@@ -1,5 +1,16 @@
 // every adapter to a library is called once, so that a broken bundle fails here
-import { analyseCurve, convert, fitCalibration, fitHollomon, fitLaw, fitModulus, InputError as Root, readRecord, required, round } from 'testpiece';
+import {
+  analyseCurve,
+  convert,
+  fitCalibration,
+  fitHollomon,
+  fitLaw,
+  fitModulus,
+  InputError as Root,
+  readRecord,
+  required,
+  round,
+} from 'testpiece';
 import { InputError } from 'testpiece/base';
 const curve = { strain: [0.02, 0.05, 0.1, 0.15], stress: [366, 439, 505, 548] };
 required(fitHollomon(curve));

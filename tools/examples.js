@@ -17,7 +17,8 @@ for (const floor of subpaths) {
     const text = readFileSync(path, 'utf8');
     if (file === 'index.ts') {
       const open = text.replace(/\/\*\* @internal \*\/\nexport [^;]*;/g, '');
-      for (const [, names] of open.matchAll(/export ((type )?\{[^}]*\})/g)) lines.unshift(`import ${names} from '../src/${floor}/index.js';`);
+      for (const [, names] of open.matchAll(/export ((type )?\{[^}]*\})/g))
+        lines.unshift(`import ${names} from '../src/${floor}/index.js';`);
       continue;
     }
     const exported = [...text.matchAll(/(\/\*\*(?:(?!\*\/)[^])*\*\/\n)?export (?:async )?function (\w+)/g)];

@@ -32,7 +32,10 @@ for (const { name, about, ...scenario } of pieces) {
   const result = analyseTension(
     pressureToForce(record, { bore: frame.bore, rod: frame.rod }),
     { ...scenario.piece, afterFracture: truth.afterFracture },
-    { frameCompliance: frame.compliance, test: { identity: name, material: about, operator: 'apprentices of the class (invented)', invented: true } },
+    {
+      frameCompliance: frame.compliance,
+      test: { identity: name, material: about, operator: 'apprentices of the class (invented)', invented: true },
+    },
   );
   const page = renderHtml(result, { drawings: await drawFigures(figures(result)) });
   writeFileSync(`${folder}/${name}.html`, page);
@@ -40,8 +43,10 @@ for (const { name, about, ...scenario } of pieces) {
 
   const compare = (what, unit, found, known) => rows.push([name, what, unit, found, known]);
   compare('E', 'GPa', result.modulus === undefined ? '-' : (result.modulus.value / 1000).toFixed(1), (truth.modulus / 1000).toFixed(1));
-  if (truth.upperYieldStrength !== undefined) compare('ReH', 'MPa', megapascal(result.upperYieldStrength?.value), megapascal(truth.upperYieldStrength));
-  if (truth.lowerYieldStrength !== undefined) compare('ReL', 'MPa', megapascal(result.lowerYieldStrength?.value), megapascal(truth.lowerYieldStrength));
+  if (truth.upperYieldStrength !== undefined)
+    compare('ReH', 'MPa', megapascal(result.upperYieldStrength?.value), megapascal(truth.upperYieldStrength));
+  if (truth.lowerYieldStrength !== undefined)
+    compare('ReL', 'MPa', megapascal(result.lowerYieldStrength?.value), megapascal(truth.lowerYieldStrength));
   compare('Rp0.2', 'MPa', megapascal(result.proofStrengths[0]?.value), megapascal(truth.proofStrengths[0]?.stress));
   compare('Rm', 'MPa', megapascal(result.tensileStrength.value), megapascal(truth.tensileStrength));
   compare('Ag', '%', percent(result.uniformExtension?.value), percent(truth.uniformExtension));
@@ -50,7 +55,7 @@ for (const { name, about, ...scenario } of pieces) {
   compare('Z', '%', percent(result.reductionOfArea?.value), percent(truth.reductionOfArea));
 }
 
-console.log('Invented data: an apprentices\' class in a bicycle-frame workshop, 25 kN hand-pumped bench frame.\n');
+console.log("Invented data: an apprentices' class in a bicycle-frame workshop, 25 kN hand-pumped bench frame.\n");
 console.log(['piece'.padEnd(18), 'value'.padEnd(6), 'unit'.padEnd(4), 'found'.padStart(8), 'truth'.padStart(8)].join('  '));
 let before = '';
 for (const [name, what, unit, found, known] of rows) {

@@ -1,13 +1,12 @@
 import { Command, Option } from 'commander';
 import { readFile } from 'node:fs/promises';
 import { basename, dirname, extname, join } from 'node:path';
-import { InputError, required, type ColumnName, type PressureRecord, type TensionRecord, type TestPiece } from '../base/index.js';
+import { InputError, required, type PressureRecord, type TensionRecord, type TestPiece } from '../base/index.js';
 import { applyCalibration, fitCalibration, pressureToForce } from '../force/index.js';
 import { analyseTension, toJson, type TestInfo } from '../methods/index.js';
 import { readRecord, type ReadOptions, type ReadResult } from '../record/index.js';
 import { drawFigures } from '../render/index.js';
 import { figures, renderHtml, summarise } from '../report/index.js';
-import type { Unit } from '../units/index.js';
 import { resultTable } from './resultTable.js';
 import { sectionOf, type SectionFlags } from './sectionOptions.js';
 import { requireFree, writeFiles } from './writeFiles.js';
@@ -77,7 +76,7 @@ function readOptions(flags: ReportFlags): ReadOptions {
   return {
     ...some('decimal', flags.decimal),
     ...some('separator', separator as ReadOptions['separator']),
-    ...(flags.unit.length > 0 ? { units: units as Partial<Record<ColumnName, Unit>> } : {}),
+    ...(flags.unit.length > 0 ? { units: units } : {}),
     ...(flags.column.length > 0
       ? { columns: Object.fromEntries(Object.entries(columns).map(([name, one]) => [name, /^\d+$/.test(one) ? Number(one) : one])) }
       : {}),

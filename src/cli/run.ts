@@ -18,14 +18,15 @@ const oneLine = (text: string): string => text.replace(/\s+/g, ' ').trim();
 
 /** Runs the command; errors are one line, the exit status is what a script needs. */
 export async function run(argv: readonly string[], { out, error }: Streams): Promise<number> {
+  const writeErr = (text: string): void => {
+    error(`${oneLine(text)}\n`);
+  };
   const program = new Command('testpiece')
     .description('Mechanical tests from their records: properties, findings, a page to look at.')
     .version(version)
     .exitOverride()
-    .configureOutput({ writeOut: out, writeErr: (text) => error(`${oneLine(text)}\n`) });
-  const report = reportCommand(out)
-    .exitOverride()
-    .configureOutput({ writeOut: out, writeErr: (text) => error(`${oneLine(text)}\n`) });
+    .configureOutput({ writeOut: out, writeErr });
+  const report = reportCommand(out).exitOverride().configureOutput({ writeOut: out, writeErr });
   program.addCommand(report);
   try {
     await program.parseAsync([...argv], { from: 'user' });

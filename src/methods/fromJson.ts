@@ -1,5 +1,4 @@
 import { InputError } from '../base/index.js';
-import type { CurveResult } from './analyseCurve.js';
 import type { TensionResult } from './TensionResult.js';
 import { schemaVersion } from './toJson.js';
 
@@ -26,7 +25,7 @@ const columnGroups = ['curve', 'rates'];
  *
  * @see ECMA-404, the JSON data interchange syntax. Checked in `test/methods/json.test.ts`.
  */
-export function fromJson<Result extends CurveResult = TensionResult>(text: string): Result {
+export function fromJson(text: string): TensionResult {
   const bad = (rule: string, received: unknown) => new InputError('fromJson', 'text', 'wrong-type', rule, received);
   if (typeof text !== 'string') throw bad('must be text', text);
   let parsed: unknown;
@@ -51,5 +50,6 @@ export function fromJson<Result extends CurveResult = TensionResult>(text: strin
     if (typeof columns !== 'object' || columns === null) continue;
     result[group] = Object.fromEntries(Object.entries(columns).map(([name, one]) => [name, Float64Array.from(one as number[])]));
   }
-  return result as unknown as Result;
+  const whole: object = result;
+  return whole as TensionResult;
 }

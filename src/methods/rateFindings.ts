@@ -81,8 +81,12 @@ export function rateFindings(
   const rate = lineFit(time, curve.stress, line.first, line.last)?.slope;
   if (rate !== undefined) {
     const ranges =
-      result.modulus === undefined ? [METHOD_B.soft[0], METHOD_B.stiff[1]] : result.modulus.value < STIFF ? METHOD_B.soft : METHOD_B.stiff;
-    const [lowest, highest] = [ranges[0]!, ranges[1]!];
+      result.modulus === undefined
+        ? ([METHOD_B.soft[0], METHOD_B.stiff[1]] as const)
+        : result.modulus.value < STIFF
+          ? METHOD_B.soft
+          : METHOD_B.stiff;
+    const [lowest, highest] = ranges;
     if (rate < lowest || rate > highest) found.push(finding('stress-rate-outside', { rate, lowest, highest }));
     const upper = result.upperYieldStrength;
     const usual = median(Array.from({ length: line.last - line.first }, (_, k) => time[line.first + k + 1]! - time[line.first + k]!));

@@ -38,8 +38,8 @@ function sumOfSquares({ y, model }: FitTask, parameters: readonly number[]): num
   return Number.isNaN(sum) ? Infinity : sum;
 }
 
-/** (JᵀJ)⁻¹, the Gauss-Newton step, and how far it would lower the sum; parameters on a bound are held. */
-function linearised(task: FitTask, parameters: readonly number[]) {
+/** JᵀJ, Jᵀr, and which parameters may move: one on a bound that the sum pushes outwards is held. */
+function normalEquations(task: FitTask, parameters: readonly number[]) {
   const { y, bounds } = task;
   const p = parameters.length;
   const value = task.model(parameters);
@@ -54,7 +54,16 @@ function linearised(task: FitTask, parameters: readonly number[]) {
       for (let k = 0; k <= j; k += 1) normal.set(j, k, normal.get(j, k) + row[j]! * row[k]!);
     }
   }
-  const free = parameters.map((_, k) => k).filter((k) => !bounds || (parameters[k]! > bounds[k]![0] && parameters[k]! < bounds[k]![1]));
+  const held = (k: number): boolean => {
+    const [low, high] = bounds?.[k] ?? [-Infinity, Infinity];
+    return (parameters[k]! <= low && gradient[k]! <= 0) || (parameters[k]! >= high && gradient[k]! >= 0);
+  };
+  return { normal, gradient, free: parameters.map((_, k) => k).filter((k) => !held(k)) };
+}
+
+/** (JᵀJ)⁻¹ of the free parameters, the Gauss-Newton step, and how far it would lower the sum. */
+function linearised(task: FitTask, parameters: readonly number[]) {
+  const { normal, gradient, free } = normalEquations(task, parameters);
   // columns of length 1: parameters of any size do
   const size = free.map((k) => Math.sqrt(normal.get(k, k)));
   if (!size.every((one) => one > 0 && one < Infinity)) return undefined;
@@ -104,8 +113,16 @@ export function leastSquares(task: FitTask): FitEnd {
   let converged = false;
 
   const call = (): number[] | undefined => {
-    const scale = best.map((one) => Math.abs(one) || 1);
-    const own = (scaled: readonly number[]): number[] => within(scaled.map((one, k) => one * scale[k]!));
+    const from = best;
+    // the library would clamp a held parameter only after it has bent the step of the others
+    const free = bounds ? normalEquations(task, from).free : from.map((_, k) => k);
+    const scale = free.map((k) => Math.abs(from[k]!) || 1);
+    const own = (scaled: readonly number[]): number[] => {
+      const parameters = [...from];
+      free.forEach((k, a) => (parameters[k] = scaled[a]! * scale[a]!));
+      return within(parameters);
+    };
+    if (free.length === 0) return undefined;
     try {
       const end = levenbergMarquardt(
         { x, y },
@@ -114,16 +131,19 @@ export function leastSquares(task: FitTask): FitEnd {
           return (i) => value(i) / unit;
         },
         {
-          initialValues: best.map((one, k) => one / scale[k]!),
+          initialValues: free.map((k, a) => from[k]! / scale[a]!),
           ...(bounds
-            ? { minValues: bounds.map(([low], k) => low / scale[k]!), maxValues: bounds.map(([, high], k) => high / scale[k]!) }
+            ? { minValues: free.map((k, a) => bounds[k]![0] / scale[a]!), maxValues: free.map((k, a) => bounds[k]![1] / scale[a]!) }
             : {}),
           damping,
           errorTolerance: 0,
           maxIterations: STEPS,
           jacobianFunction: (scaled) => {
             const rowOf = task.jacobian(own(scaled));
-            return (i) => rowOf(i).map((one, k) => (one * scale[k]!) / unit);
+            return (i) => {
+              const row = rowOf(i);
+              return free.map((k, a) => (row[k]! * scale[a]!) / unit);
+            };
           },
         },
       );

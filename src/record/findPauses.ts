@@ -96,9 +96,9 @@ export function findPauses(record: TensionColumns, options: PauseOptions = {}): 
   const noise = noiseLevel(force, first, last + 1);
 
   const pauses: Pause[] = [];
-  for (let i = first, j = first; i < last;) {
+  for (let i = first; i < last;) {
     // the stretch from i that spans the least duration, then as far as it stays slow
-    j = i + 1;
+    let j = i + 1;
     while (j < last && time[j]! - time[i]! < least) j += 1;
     const still = (to: number): boolean => motion[to]! - motion[i]! < slow * (time[to]! - time[i]!) && force[to]! - force[i]! <= 4 * noise;
     if (time[j]! - time[i]! < least || !still(j)) {

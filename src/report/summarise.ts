@@ -114,8 +114,9 @@ function stampOf(result: TensionResult, field: ShownField): string | undefined {
  * @see ISO 6892-1:2019, rounding of the results; ISO 80000-1, rounding of numbers. Checked in `test/report/summarise.test.ts`.
  */
 export function summarise(result: TensionResult): SummaryRow[] {
-  if (requireObject('summarise', 'result', result) && result.method !== 'tension')
-    throw new InputError('summarise', 'result.method', 'wrong-type', 'must be a result of analyseTension', result.method);
+  const given: object = requireObject('summarise', 'result', result);
+  if (!('method' in given) || given.method !== 'tension')
+    throw new InputError('summarise', 'result.method', 'wrong-type', 'must be that of analyseTension', result);
   const frameRemoved = result.trail.some(({ step }) => step.startsWith('frame compliance removed'));
   return (Object.keys(shown) as ShownField[]).flatMap((field) => {
     const quantities: (Quantity | undefined)[] =

@@ -1,12 +1,4 @@
-import {
-  InputError,
-  requireBetween,
-  requireNonNegative,
-  requireObject,
-  requireOneOf,
-  requireOptions,
-  requirePositive,
-} from '../base/index.js';
+import { InputError, requireBetween, requireObject, requireOneOf, requireOptions, requirePositive } from '../base/index.js';
 
 /** How the stress rises with true plastic strain. */
 export type SimulatedHardening =

@@ -37,18 +37,6 @@ export interface SimulatedTruth {
   readonly pauses: readonly (readonly [number, number])[];
 }
 
-/** Root of a falling function within an interval, to the last bits. */
-function root(f: (p: number) => number, low: number, high: number): number {
-  let [a, b] = [low, high];
-  for (let step = 0; step < 200; step += 1) {
-    const middle = (a + b) / 2;
-    if (middle === a || middle === b) break;
-    if (f(middle) > 0) a = middle;
-    else b = middle;
-  }
-  return (a + b) / 2;
-}
-
 /** Nodes and weights of Gauss-Legendre quadrature of five points. */
 const GAUSS = [
   [0, 0.5688888888888889],

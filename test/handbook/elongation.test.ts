@@ -19,8 +19,19 @@ describe('ISO 2566-2, austenitic steels: worked examples of the standard', () =>
     { to: 100, printed: '25.1' },
     { to: 50, printed: '27.4' },
   ])('from there to $to mm of 30 x 10: $printed %', ({ to, printed }) => {
-    const proportional = convertElongation({ elongation: 0.24, fromLength: 200, fromArea: 600, toLength: 5.65, toArea: 1, material: 'austenitic' });
-    expectPrinted(100 * convertElongation({ elongation: proportional, fromLength: 5.65, fromArea: 1, toLength: to, toArea: 300, material: 'austenitic' }), printed);
+    const proportional = convertElongation({
+      elongation: 0.24,
+      fromLength: 200,
+      fromArea: 600,
+      toLength: 5.65,
+      toArea: 1,
+      material: 'austenitic',
+    });
+    expectPrinted(
+      100 *
+        convertElongation({ elongation: proportional, fromLength: 5.65, fromArea: 1, toLength: to, toArea: 300, material: 'austenitic' }),
+      printed,
+    );
   });
 });
 

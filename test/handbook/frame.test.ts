@@ -1,5 +1,14 @@
 import { describe, expect, test } from 'vitest';
-import { elasticExtension, fitModulus, frameCompliance, offsetLeverage, removeCompliance, required, round, stressStrain } from '../../src/index.js';
+import {
+  elasticExtension,
+  fitModulus,
+  frameCompliance,
+  offsetLeverage,
+  removeCompliance,
+  required,
+  round,
+  stressStrain,
+} from '../../src/index.js';
 import { expectPrinted } from '../support/handbook.js';
 
 // Callister and Rethwisch, Materials Science and Engineering, worked example on elongation: 0.77 mm (from memory)

@@ -132,7 +132,9 @@ describe('σ = 500 ε_p^0.2, E 200 GPa, engineering strain 10 to 20 %', () => {
   test('the two ways to take the elastic part off differ: 0.1807 and 0.1800 at e 0.2 and R 400', () => {
     expectPrinted(Math.log1p(0.2 - 400 / 210_000), '0.1807');
     expectPrinted(Math.log1p(0.2) - (400 * 1.2) / 210_000, '0.1800');
-    const engineering = required(hardeningExponent({ strain, stress }, { ...range, strainMeasure: 'plastic-engineering', modulus: 200_000 }));
+    const engineering = required(
+      hardeningExponent({ strain, stress }, { ...range, strainMeasure: 'plastic-engineering', modulus: 200_000 }),
+    );
     expect(engineering.exponent).not.toBeCloseTo(0.2, 5);
     expect(engineering.exponent).toBeCloseTo(0.2, 2);
   });

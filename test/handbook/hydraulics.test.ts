@@ -43,7 +43,10 @@ test('12 mA of a 250 bar transmitter: 125 bar; 0 mA is a broken wire', () => {
   const { pressure, faults } = currentToPressure([12], { fullScale: 25 });
   expect(convert(pressure[0]!, 'MPa', 'bar')).toBeCloseTo(125, 12);
   expect(faults).toEqual([]);
-  expect(currentToPressure([12, 0, 0, 12, 22], { fullScale: 25 }).faults).toEqual([[1, 2], [4, 4]]);
+  expect(currentToPressure([12, 0, 0, 12, 22], { fullScale: 25 }).faults).toEqual([
+    [1, 2],
+    [4, 4],
+  ]);
 });
 
 test('efficiency 0.97, 8 MPa, bore 40, tare 60 N: 9691.50 N', () => {

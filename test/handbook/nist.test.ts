@@ -9,7 +9,9 @@ interface CertifiedSet {
   readonly x: readonly number[];
   readonly y: readonly number[];
 }
-const { sets } = JSON.parse(readFileSync(new URL('nist-strd.json', import.meta.url), 'utf8')) as { sets: Readonly<Record<string, CertifiedSet>> };
+const { sets } = JSON.parse(readFileSync(new URL('nist-strd.json', import.meta.url), 'utf8')) as {
+  sets: Readonly<Record<string, CertifiedSet>>;
+};
 
 /** Correct digits: minus the logarithm of the relative error. */
 const digits = (found: number, certified: number): number => -Math.log10(Math.max(Math.abs(found / certified - 1), 1e-16));

@@ -74,7 +74,10 @@ test('secants of 0.7 E and 0.85 E: 297.175, 269.274, exponent 10.000', () => {
   const form = rambergOsgoodFromSecants({ modulus: 70_000, stress70: meets(0.7), stress85: meets(0.85) });
   expectPrinted(form.exponent, '10.000');
   // the form with secants is the same curve
-  expect(250 / 70_000 + (3 / 7) * (form.stress70 / 70_000) * (250 / form.stress70) ** form.exponent).toBeCloseTo(rambergOsgoodStrain(parameters, 250), 9);
+  expect(250 / 70_000 + (3 / 7) * (form.stress70 / 70_000) * (250 / form.stress70) ** form.exponent).toBeCloseTo(
+    rambergOsgoodStrain(parameters, 250),
+    9,
+  );
 });
 
 test('at 300 MPa the secant is 47 727 and the tangent 12 353 MPa', () => {
@@ -84,14 +87,21 @@ test('at 300 MPa the secant is 47 727 and the tangent 12 353 MPa', () => {
 });
 
 test('the proportional limit depends on the definition: 198.04 (tangent), 222.34 (Rp0.01), 234.07 (Johnson)', () => {
-  const limit = (definition: 'tangent' | 'offset' | 'johnson') => required(proportionalLimit(curve, { modulus: 70_000, definition })).stress;
+  const limit = (definition: 'tangent' | 'offset' | 'johnson') =>
+    required(proportionalLimit(curve, { modulus: 70_000, definition })).stress;
   expectPrinted(limit('tangent'), '198.04');
   expectPrinted(limit('offset'), '222.34');
   expectPrinted(limit('johnson'), '234.07');
   // de/dR = 1/E + n ε_p / R in closed form
   const compliance = (R: number): number => 1 / 70_000 + (10 * plastic(R)) / R;
-  expectPrinted(bisect((R) => (R === 0 ? 0 : compliance(R)), 1 / (0.9 * 70_000)), '198.04');
-  expectPrinted(bisect((R) => (R === 0 ? 0 : compliance(R)), 1.5 / 70_000), '234.07');
+  expectPrinted(
+    bisect((R) => (R === 0 ? 0 : compliance(R)), 1 / (0.9 * 70_000)),
+    '198.04',
+  );
+  expectPrinted(
+    bisect((R) => (R === 0 ? 0 : compliance(R)), 1.5 / 70_000),
+    '234.07',
+  );
 });
 
 test('the fit gives back what the curve was made of, with the modulus known and unknown', () => {

@@ -31,7 +31,11 @@ describe('areas', () => {
     expectPrinted(tube({ outerDiameter: 20, wallThickness: 2 }).area, '113.097');
     expectPrinted(hexagon({ acrossFlats: 10 }).area, '86.6025');
     const corner = 10 / Math.sqrt(3);
-    const strips = byStrips((y) => (2 * (corner - Math.abs(y))) * Math.sqrt(3) > 10 ? 10 : 2 * (corner - Math.abs(y)) * Math.sqrt(3), -corner, corner);
+    const strips = byStrips(
+      (y) => (2 * (corner - Math.abs(y)) * Math.sqrt(3) > 10 ? 10 : 2 * (corner - Math.abs(y)) * Math.sqrt(3)),
+      -corner,
+      corner,
+    );
     expect(hexagon({ acrossFlats: 10 }).area).toBeCloseTo(strips.area, 4);
     expect(hexagon({ acrossFlats: 10 }).secondMoment).toBeCloseTo(strips.secondMoment, 3);
   });

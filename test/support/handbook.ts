@@ -10,5 +10,7 @@ export function halfDigit(printed: string): number {
 /** Expects a value to round to what is printed; `digits` 2 allows one whole last digit (numbers from memory). */
 export function expectPrinted(value: number, printed: string, digits = 1): void {
   // the last bit of binary rounding is no reason to fail
-  expect(Math.abs(value - Number(printed)), `${value} against the printed ${printed}`).toBeLessThanOrEqual(digits * halfDigit(printed) * (1 + 1e-9));
+  expect(Math.abs(value - Number(printed)), `${value} against the printed ${printed}`).toBeLessThanOrEqual(
+    digits * halfDigit(printed) * (1 + 1e-9),
+  );
 }
