@@ -62,8 +62,8 @@ export type YieldReason = 'no-fall' | 'fall-within-noise' | 'fall-in-pause' | 'n
 const PLASTIC_LIMIT = 0.005;
 /** Below this share of the maximum a fall of stress is seating, not yield. */
 const LEAST_SHARE = 0.2;
-/** The fall must stand out of noise: six standard deviations, from peak to trough. */
-const NOISE_SHARE = 6;
+/** The fall must stand out of noise: the highest and lowest of n normal deviates lie about 2 √(2 ln n) apart; a margin on either side. */
+const noiseReach = (points: number): number => 2 * (Math.sqrt(2 * Math.log(points)) + 1);
 
 /** Of fewer samples noise cannot be told from shape. */
 const NOISE_POINTS = 30;
@@ -107,6 +107,7 @@ function upperYield(
 ): Outcome<{ peak: number; fallen: number }, YieldReason> {
   const { strain, stress } = curve;
   const least = LEAST_SHARE * stress[task.maximum]!;
+  const outOfNoise = noiseReach(task.end) * noise;
   let peak = 0;
   let fallen = -1;
   let within: YieldReason = 'no-fall';
@@ -124,7 +125,7 @@ function upperYield(
     }
     const fall = stress[peak]! - value;
     if (fallen < 0 && stress[peak]! >= least && fall >= task.minimumFall * stress[peak]!) {
-      if (fall >= NOISE_SHARE * noise) fallen = i;
+      if (fall >= outOfNoise) fallen = i;
       else if (within === 'no-fall') within = 'fall-within-noise';
     }
     if (fallen >= 0 && strain[i]! - strain[peak]! >= task.minimumStrain) return success({ peak, fallen });

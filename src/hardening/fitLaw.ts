@@ -161,7 +161,7 @@ export function fitLaw<Name extends string>(
     parameters: named(end.parameters),
     standardErrors: named(errors),
     correlations: covariance.map((row, j) =>
-      row.map((one, k) => (errors[j]! * errors[k]! > 0 ? one / (errors[j]! * errors[k]!) : j === k ? 1 : 0)),
+      row.map((one, k) => (j === k ? 1 : errors[j]! * errors[k]! > 0 ? one / (errors[j]! * errors[k]!) : 0)),
     ),
     residualSumOfSquares: end.residualSumOfSquares,
     rSquared: total > 0 ? 1 - end.residualSumOfSquares / total : 1,

@@ -67,12 +67,20 @@ describe('Callister and Rethwisch, Materials Science and Engineering', () => {
     expect(required(fitHollomon({ strain, stress: strain.map((e) => 1035 * e ** n) })).exponent).toBeCloseTo(n, 12);
   });
 
-  test('575 MPa at 0.20 and 860 at ... : n 0.25, ε at 600 MPa 0.24', () => {
-    // K 860 MPa, and one point: 575 MPa at 0.20
+  test('575 MPa at ε 0.20 with K 860: n 0.25, and ε 0.24 at 600 MPa', () => {
     const n = Math.log(575 / 860) / Math.log(0.2);
     expectPrinted(n, '0.25');
-    expectPrinted((600 / 860) ** (1 / n), '0.24');
-    expect(hollomon({ strengthCoefficient: 860, exponent: n }).stress(0.2)).toBeCloseTo(575, 9);
+    const law = hollomon({ strengthCoefficient: 860, exponent: n });
+    expect(law.stress(0.2)).toBeCloseTo(575, 9);
+    // where the law reaches 600 MPa
+    let [low, high] = [0.1, 0.5];
+    for (let k = 0; k < 60; k += 1) {
+      const middle = (low + high) / 2;
+      if (law.stress(middle) < 600) low = middle;
+      else high = middle;
+    }
+    expectPrinted(low, '0.24');
+    expectPrinted(low, '0.23710');
   });
 });
 
@@ -129,9 +137,23 @@ describe('σ = 500 ε_p^0.2, E 200 GPa, engineering strain 10 to 20 %', () => {
     expectPrinted(required(hardeningExponent({ strain, stress }, range)).exponent, '0.20203', 2);
   });
 
-  test('the two ways to take the elastic part off differ: 0.1807 and 0.1800 at e 0.2 and R 400', () => {
-    expectPrinted(Math.log1p(0.2 - 400 / 210_000), '0.1807');
-    expectPrinted(Math.log1p(0.2) - (400 * 1.2) / 210_000, '0.1800');
+  test('the two ways to take the elastic part off differ: 0.1807 and 0.1800 at e 0.2 and R 400, E 210 GPa', () => {
+    // a rising curve that ends at (0.2, 400); both strains counted here, and the lines through them must be the library's
+    const e = [0.04, 0.08, 0.12, 0.16, 0.2];
+    const rising = { strain: e, stress: e.map((one) => 400 * (one / 0.2) ** 0.1) };
+    const counted = (strainMeasure: 'plastic' | 'plastic-engineering') => {
+      const plastic = e.map((one, i) => {
+        const R = rising.stress[i]!;
+        return strainMeasure === 'plastic' ? Math.log(1 + one) - (R * (1 + one)) / 210_000 : Math.log(1 + one - R / 210_000);
+      });
+      const line = required(fitHollomon({ strain: plastic, stress: rising.stress.map((R, i) => R * (1 + e[i]!)) }, { method: 'log-log' }));
+      const found = required(hardeningExponent(rising, { from: 0.04, to: 0.2, strainMeasure, modulus: 210_000 }));
+      expect(found.exponent).toBeCloseTo(line.exponent, 12);
+      expect(found.strengthCoefficient).toBeCloseTo(line.strengthCoefficient, 9);
+      return plastic[4]!;
+    };
+    expectPrinted(counted('plastic-engineering'), '0.1807');
+    expectPrinted(counted('plastic'), '0.1800');
     const engineering = required(
       hardeningExponent({ strain, stress }, { ...range, strainMeasure: 'plastic-engineering', modulus: 200_000 }),
     );

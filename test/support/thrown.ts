@@ -12,3 +12,9 @@ export function thrown(call: () => unknown): InputError {
   expect(isInputError(caught), String(caught)).toBe(true);
   return caught as InputError;
 }
+
+/** Code and path of the `InputError` that a call throws, as one text. */
+export function refusal(call: () => unknown): string {
+  const { code, path } = thrown(call);
+  return `${code} ${path}`;
+}

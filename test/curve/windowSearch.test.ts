@@ -1,0 +1,124 @@
+import { expect, test } from 'vitest';
+import { coarseLine } from '../../src/curve/coarseLine.js';
+import { windowSearch, type WindowScore, type WindowTask } from '../../src/curve/windowSearch.js';
+import { seeded } from '../support/random.js';
+
+type Family = 'smooth' | 'sharp' | 'yield point' | 'correlated' | 'coarse digits' | 'goes back' | 'clean';
+
+/** A record of a family, with toe and noise. */
+function record(family: Family, n: number, seed: number): { strain: Float64Array; stress: Float64Array } {
+  const { uniform, normal } = seeded(seed);
+  const modulus = 205_000 * (1 + 0.03 * normal());
+  const proof = 300 + 400 * uniform();
+  const exponent = family === 'sharp' ? 40 : 7 + 7 * uniform();
+  const toe = (0.5 + 4 * uniform()) * 1e-4;
+  const noise = family === 'clean' ? 0 : 0.00125 * proof * 1.4;
+  const knee = Math.floor(0.3 * n);
+  let drift = 0;
+  const strain = new Float64Array(n);
+  const stress = new Float64Array(n);
+  for (let i = 0; i < n; i += 1) {
+    let R = i < knee ? (0.97 * proof * i) / knee : proof * (0.97 + (0.35 * (i - knee)) / (n - knee));
+    let e = R / modulus + 0.002 * (R / proof) ** exponent + toe * (1 - Math.exp(-R / (0.05 * proof)));
+    if (family === 'yield point' && i >= knee) {
+      e += (0.02 * (i - knee)) / (n - knee);
+      R = proof * (0.9 + 0.5 * ((i - knee) / (n - knee)) ** 2);
+    }
+    if (family === 'goes back') e += 2e-6 * normal();
+    drift = family === 'correlated' ? 0.9 * drift + noise * Math.sqrt(0.19) * normal() : noise * normal();
+    R += drift;
+    if (family === 'coarse digits') {
+      const step = (1.75 * proof) / 1024;
+      R = Math.round(R / step) * step;
+      e = Math.round(e / 2e-7) * 2e-7;
+    }
+    strain[i] = e;
+    stress[i] = R;
+  }
+  return { strain, stress };
+}
+
+/** Every window, one by one, by the same rule for ties. */
+function everyWindow({ strain, stress, start, end, span, points, slope, score }: WindowTask) {
+  const all: { first: number; last: number; score: number; rise: number }[] = [];
+  let top = -Infinity;
+  const x0 = strain[(start + end) >> 1]!;
+  const y0 = stress[(start + end) >> 1]!;
+  for (let i = start; i < end; i += 1) {
+    let [sx, sr, sxx, sxr, srr] = [0, 0, 0, 0, 0];
+    for (let j = i; j < end; j += 1) {
+      const u = strain[j]! - x0;
+      const v = stress[j]! - y0 - slope * u;
+      sx += u;
+      sr += v;
+      sxx += u * u;
+      sxr += u * v;
+      srr += v * v;
+      const n = j - i + 1;
+      const xx = sxx - (sx * sx) / n;
+      if (n < points || !(xx > 0)) continue;
+      const xr = sxr - (sx * sr) / n;
+      const d = xr / xx;
+      const rise = (slope + d) * (strain[j]! - strain[i]!);
+      if (rise < span) continue;
+      const value = score(slope + d, Math.sqrt(Math.max(0, srr - (sr * sr) / n - d * xr) / ((n - 2) * xx)));
+      if (value < top - 2e-9 * Math.abs(top)) continue;
+      all.push({ first: i, last: j, score: value, rise });
+      top = Math.max(top, value);
+    }
+  }
+  return all.filter((one) => one.score >= top - 1e-9 * Math.abs(top)).reduce<(typeof all)[0] | undefined>((a, b) => (a && a.rise >= b.rise ? a : b), undefined);
+}
+
+const lowerBound: WindowScore = (slope, error) => slope - 4 * error;
+const relativeError: WindowScore = (slope, error) => (slope > 0 ? -error / slope : -Infinity);
+
+const families: readonly Family[] = ['smooth', 'sharp', 'yield point', 'correlated', 'coarse digits', 'goes back', 'clean'];
+
+test.each(families)('the window found is the best of all windows: %s', (family) => {
+  let compared = 0;
+  for (const [n, records] of [[60, 20], [300, 20], [1000, 10], [3000, 2]] as const)
+    for (let seed = 1; seed <= records; seed += 1) {
+      const { strain, stress } = record(family, n, 1000 * seed + n);
+      const maximum = stress.indexOf(stress.reduce((a, b) => Math.max(a, b)));
+      const coarse = coarseLine(strain, stress, maximum)!;
+      let start = coarse.end;
+      while (start > 0 && stress[start - 1]! >= 0.2 * coarse.offsetStress) start -= 1;
+      for (const score of [lowerBound, relativeError]) {
+        const task = { strain, stress, start, end: coarse.end, slope: coarse.slope, span: 0.2 * coarse.offsetStress, points: 8, score, gap: 0 };
+        const found = windowSearch(task)?.best;
+        const best = everyWindow(task);
+        expect(found === undefined).toBe(best === undefined);
+        if (!found || !best) continue;
+        compared += 1;
+        expect({ first: found.first, last: found.last }).toEqual({ first: best.first, last: best.last });
+        // in the unit of the slope; a relative error near 1e-5 keeps fewer digits of itself
+        expect(Math.abs(found.score - best.score)).toBeLessThan(score === lowerBound ? 1e-10 * best.score : 1e-13);
+      }
+    }
+  expect(compared).toBeGreaterThan(60);
+});
+
+test('on a truly straight record all windows tie, and the widest is found', () => {
+  const strain = Float64Array.from({ length: 500 }, (_, i) => i * 1e-5);
+  const stress = strain.map((e) => 70_000 * e);
+  const task = { strain, stress, start: 100, end: 500, slope: 69_000, span: 50, points: 8, score: lowerBound, gap: 0 };
+  expect(windowSearch(task)?.best).toMatchObject({ first: 100, last: 499 });
+});
+
+test('a bounded gap stays within its bound', () => {
+  for (let seed = 1; seed < 20; seed += 1) {
+    const { strain, stress } = record('smooth', 2000, seed);
+    const task = { strain, stress, start: 100, end: 600, slope: 200_000, span: 60, points: 8, score: lowerBound };
+    const exact = windowSearch({ ...task, gap: 0 })!.best.score;
+    expect(windowSearch({ ...task, gap: 1e-4 })!.best.score).toBeGreaterThanOrEqual(exact * (1 - 1.01e-4));
+  }
+});
+
+test('no window qualifies: nothing is returned', () => {
+  const strain = Float64Array.of(0, 1, 2);
+  expect(windowSearch({ strain, stress: strain, start: 0, end: 3, slope: 1, span: 0, points: 8, score: lowerBound, gap: 0 })).toBeUndefined();
+  const flat = new Float64Array(40);
+  const x = flat.map((_, i) => i);
+  expect(windowSearch({ strain: x, stress: flat, start: 0, end: 40, slope: 0, span: 1, points: 3, score: lowerBound, gap: 0 })).toBeUndefined();
+});

@@ -1,0 +1,261 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { analyseCurve, analyseTension, fromJson, rectangular, round, toJson, version, type FindingCode, type TensionRecord, type TensionResult } from '../../src/index.js';
+import { catalogue } from '../../src/base/index.js';
+import { simulateTension, type TensionScenario } from '../../src/simulate/index.js';
+import { caseT1, COMPLIANCE, roundPiece } from '../support/records.js';
+import { refusal } from '../support/thrown.js';
+
+const steel: TensionScenario = {
+  material: {
+    modulus: 206_000, yieldStress: 280, yieldPoint: { upper: 305, plateau: 0.014 },
+    hardening: { law: 'swift', prestrain: 0.03, exponent: 0.25 }, fracture: { extension: 0.35, share: 0.7 },
+  },
+  piece: roundPiece,
+  frame: { compliance: COMPLIANCE, slack: 0.2 },
+  hand: { speed: 0.05, speedAfterYield: 0.1 },
+  logger: { rate: 30, extensometer: true, lead: 1, tail: 1, forceNoise: 10, motionNoise: 2e-4 },
+  seed: 3,
+};
+const withChange = (change: Partial<Record<keyof TensionScenario, object>>): TensionScenario =>
+  Object.fromEntries(Object.entries(steel).map(([name, value]) => [name, name in change ? { ...(value as object), ...change[name as keyof TensionScenario] } : value])) as unknown as TensionScenario;
+const codes = ({ findings }: { readonly findings: TensionResult['findings'] }): FindingCode[] => findings.map(({ code }) => code);
+const { record, truth } = simulateTension(steel);
+const result = analyseTension(record, { ...roundPiece, afterFracture: truth.afterFracture });
+
+describe('noise-free records come back as their truth', () => {
+  test.each([
+    ['extensometer', true, undefined],
+    ['travel less the frame', false, COMPLIANCE],
+  ])('%s: E, Rp0.2, Rm, ReH, ReL to 0.01 %%', (_, extensometer, frameCompliance) => {
+    const clean = simulateTension(withChange({ logger: { rate: 60, extensometer, forceNoise: 0, motionNoise: 0 } }));
+    const found = analyseTension(clean.record, roundPiece, { frameCompliance });
+    const near = (value: number | undefined, known: number | undefined) => expect(Math.abs(value! / known! - 1)).toBeLessThan(1e-4);
+    near(found.modulus?.value, clean.truth.modulus);
+    near(found.proofStrengths[0]?.value, clean.truth.proofStrengths[1]?.stress);
+    near(found.tensileStrength.value, clean.truth.tensileStrength);
+    near(found.maximumForce.value, clean.truth.maximumForce);
+    near(found.upperYieldStrength?.value, clean.truth.upperYieldStrength);
+    near(found.lowerYieldStrength?.value, clean.truth.lowerYieldStrength);
+    near(found.totalExtensionAtFracture?.value, clean.truth.totalExtensionAtFracture);
+    near(found.toughness?.value, clean.truth.toughness);
+  });
+});
+
+describe('a noisy record with an extensometer', () => {
+  test('every quantity is there, near its truth', () => {
+    expect(Math.abs(result.modulus!.value / truth.modulus - 1)).toBeLessThan(0.02);
+    expect(Math.abs(result.tensileStrength.value / truth.tensileStrength - 1)).toBeLessThan(0.005);
+    expect(result.elongationAfterFracture!.value).toBeCloseTo(truth.elongationAfterFracture, 9);
+    expect(result.reductionOfArea!.value).toBeCloseTo(truth.reductionOfArea, 9);
+    expect(result.hardening!.exponent.value).toBeGreaterThan(0.1);
+    expect(result.necking!.value).toBeGreaterThan(0.15);
+    expect(result.resilience!.value).toBeCloseTo(result.proofStrengths[0]!.value ** 2 / (2 * result.modulus!.value), 9);
+    expect(result.rates!.time.length).toBeGreaterThan(50);
+  });
+
+  test('no number in it is NaN or infinite, and its input is as it was', () => {
+    const bad: string[] = [];
+    const walk = (value: unknown, path: string): void => {
+      if (typeof value === 'number' && !Number.isFinite(value)) bad.push(path);
+      else if (ArrayBuffer.isView(value)) (value as Float64Array).forEach((one, i) => walk(one, `${path}[${i}]`));
+      else if (typeof value === 'object' && value !== null) for (const [name, one] of Object.entries(value)) walk(one, `${path}.${name}`);
+    };
+    walk(result, 'result');
+    expect(bad).toEqual([]);
+    expect(simulateTension(steel).record).toEqual(record);
+  });
+
+  test('the result shares nothing with what was given', () => {
+    const piece = { ...roundPiece, afterFracture: { gaugeLength: 50 } };
+    const own = analyseTension(record, piece, { offsets: [0.002], test: { identity: 'A' } });
+    expect(own.testPiece).toEqual(piece);
+    expect(own.testPiece).not.toBe(piece);
+    expect(own.curve.stress.buffer).not.toBe(record.force.buffer);
+  });
+
+  test('JSON and back is the same to the last digit', () => {
+    expect(fromJson(toJson(result))).toEqual(result);
+    expect(fromJson(toJson(result)).curve.strain).toBeInstanceOf(Float64Array);
+    for (const [expected, text] of [
+      ['wrong-type text', '{'], ['wrong-type text', '[]'], ['wrong-type text', 'null'], ['out-of-range schemaVersion', '{"schemaVersion":99,"curve":{}}'],
+    ] as const)
+      expect(refusal(() => fromJson(text))).toBe(expected);
+    expect(refusal(() => fromJson(5 as never))).toBe('wrong-type text');
+  });
+
+  test('provenance: version of the package, options, a hash that knows the columns', () => {
+    const { version: published } = JSON.parse(readFileSync('package.json', 'utf8')) as { version: string };
+    expect(version).toBe(published);
+    expect(result.provenance).toMatchObject({ package: 'testpiece', version, options: {} });
+    expect(result.provenance.hash).toMatch(/^[0-9a-f]{16}$/);
+    const other = { ...record, force: record.force.map((F, i) => (i === 70 ? F + 1e-9 : F)) };
+    expect(analyseTension(other, roundPiece).provenance.hash).not.toBe(result.provenance.hash);
+    const { travel, ...rest } = record;
+    expect(analyseTension({ ...rest, travel: record.extension }, roundPiece).provenance.hash).not.toBe(result.provenance.hash);
+    expect(travel).toBeDefined();
+  });
+
+  test('analyseCurve gives the same from stress and strain alone', () => {
+    const own = analyseCurve({ strain: record.extension!.map((x) => x / 40), stress: record.force.map((F) => F / roundPiece.section.area) });
+    expect(own.proofStrengths[0]!.value).toBeCloseTo(result.proofStrengths[0]!.value, 9);
+    expect(own.extensionBasis).toBe('curve');
+  });
+});
+
+describe('findings', () => {
+  const of = (change: Partial<Record<keyof TensionScenario, object>>, piece: object = {}, options: object = {}): FindingCode[] => {
+    const simulated = simulateTension(withChange(change));
+    return codes(analyseTension(simulated.record, { ...roundPiece, ...piece }, options));
+  };
+  const raw = { logger: { extensometer: false } };
+
+  test.each<[FindingCode, FindingCode[]]>([
+    ['extension-from-travel', of(raw)],
+    ['modulus-includes-frame-compliance', of(raw)],
+    ['frame-compliance-removed', of(raw, {}, { frameCompliance: COMPLIANCE })],
+    ['frame-stretches-more-than-piece', of(raw, {}, { frameCompliance: COMPLIANCE })],
+    ['toe-long', of(raw)],
+    ['parallel-length-assumed', of(raw, { parallelLength: undefined })],
+    ['parallel-length-short', of({}, { parallelLength: 41 })],
+    ['gauge-length-not-proportional', of({}, { gaugeLength: 80, extensometerLength: 40, parallelLength: 90 })],
+    ['after-fracture-missing', of({})],
+    ['after-fracture-larger', of({}, { afterFracture: { gaugeLength: 30, area: 60 } })],
+    ['reduction-unusual', of({}, { afterFracture: { gaugeLength: 40.4, area: 20 } })],
+    ['elongation-unlike-travel', of({}, { afterFracture: { gaugeLength: 80 } })],
+    ['few-section-readings', of({})],
+    ['section-small', of({}, { section: round({ diameter: 3 }) })],
+    ['section-spread', of({}, { section: round({ diameter: [7.9, 8, 8.1] }) })],
+    ['section-taper', of({}, { section: round({ diameter: [7.9, 8, 8.1] }) })],
+    ['section-wide', of({}, { section: rectangular({ width: 30, thickness: 2 }) })],
+    ['extensometer-taken-off', of({ logger: { extensometer: { offAt: 0.05 } } })],
+    ['travel-carries-on', of({ logger: { extensometer: { offAt: 0.05 } } })],
+    ['pause', of({ hand: { pauses: [{ stress: 150, duration: 3 }] } })],
+    ['pause-near-yield', of({ hand: { pauses: [{ stress: 300, duration: 3 }] } })],
+    ['uneven-loading', of({ ...raw, hand: { strokes: 30, depth: 0.9 }, logger: { extensometer: false, rate: 200 } })],
+    ['stress-rate-outside', of({ hand: { speed: 0.002, speedAfterYield: 0.1 } })],
+    ['strain-rate-high', of({ hand: { speed: 0.05, speedAfterYield: 1 } })],
+    ['sampling-slow-for-yield', of({ hand: { speed: 0.3 }, logger: { rate: 10, extensometer: true } })],
+    ['few-points-in-elastic-part', of({ logger: { rate: 8, extensometer: true } })],
+    ['displacement-steps-coarse', of({ logger: { extensometer: true, motionStep: 0.02, motionNoise: 0.01 } })],
+    ['slope-scatter', of({ logger: { extensometer: true, motionNoise: 2e-3 } })],
+    ['maximum-wide', of({ logger: { extensometer: true, forceNoise: 0 } })],
+    ['proportional-limit-by-definition', of({})],
+    ['record-starts-late', of({ logger: { extensometer: true, lateStart: 0.2 } })],
+    ['tail-after-fracture', of({})],
+  ])('%s', (code, found) => {
+    expect(found).toContain(code);
+  });
+
+  test('a pause of the hand at yield is no yield point', () => {
+    const smooth = simulateTension({
+      ...steel,
+      material: { modulus: 70_000, hardening: { law: 'hollomon', strengthCoefficient: 250 / 0.002 ** 0.06, exponent: 0.06 }, fracture: { extension: 0.12 } },
+      hand: { speed: 0.05, pauses: [{ stress: 200, duration: 3, relaxation: 0.02 }, { stress: 255, duration: 3, relaxation: 0.03 }] },
+      logger: { rate: 30, forceNoise: 0, tail: 1 },
+    });
+    const found = analyseTension(smooth.record, roundPiece, { frameCompliance: COMPLIANCE });
+    expect(found.upperYieldStrength).toBeUndefined();
+    expect(codes(found).filter((code) => code === 'pause')).toHaveLength(2);
+    expect(smooth.truth.pauses).toHaveLength(2);
+    expect(Math.abs(found.proofStrengths[0]!.value / 250 - 1)).toBeLessThan(0.01);
+  });
+
+  test('annealed copper has no linear part: E is withheld, the slope and Rp0.2 stay', () => {
+    const copper = simulateTension({
+      ...steel,
+      material: { modulus: 118_000, hardening: { law: 'hollomon', strengthCoefficient: 55 / 0.002 ** 0.35, exponent: 0.35 }, fracture: { extension: 0.6 } },
+      logger: { rate: 60, extensometer: true, forceNoise: 2, tail: 1 },
+    });
+    const found = analyseTension(copper.record, roundPiece);
+    expect(codes(found)).toContain('no-linear-part');
+    expect(found.modulus).toBeUndefined();
+    expect(found.elasticSlope).toBeDefined();
+    expect(Math.abs(found.proofStrengths[0]!.value / 55 - 1)).toBeLessThan(0.03);
+  });
+
+  test('kN taken for N, and per cent taken for a ratio, are named', () => {
+    const kilo = analyseTension({ ...record, force: record.force.map((F) => F / 1000) }, roundPiece);
+    expect(codes(kilo)).toContain('force-looks-like-kilonewton');
+    const percent = analyseTension({ force: record.force, strain: record.extension!.map((x) => (100 * x) / 40) }, roundPiece);
+    expect(codes(percent)).toContain('strain-looks-like-percent');
+  });
+
+  test('a constant force, one that falls, one sample too few', () => {
+    const travel = Float64Array.from({ length: 50 }, (_, i) => i / 10);
+    for (const force of [travel.map(() => 100), travel.map((x) => -x), new Float64Array(50)]) {
+      const found = analyseTension({ force, travel }, roundPiece);
+      expect(codes(found)).toContain('force-does-not-rise');
+      expect(found.modulus).toBeUndefined();
+    }
+  });
+
+  test('stopped early, at the maximum, or by the end of the extensometer', () => {
+    const cut = (end: number): TensionResult => analyseTension({ force: record.force.slice(0, end), extension: record.extension!.slice(0, end) }, roundPiece);
+    const rising = cut(Math.floor(result.maximumIndex / 2));
+    expect(rising.fracture).toBeUndefined();
+    expect(codes(rising)).toEqual(expect.arrayContaining(['not-determined', 'time-missing']));
+    expect(codes(cut(result.fracture!.index - 100))).toContain('fracture-not-recorded');
+    const off = analyseTension({ force: record.force, extension: record.extension!.map((x, i) => (i > 600 ? NaN : x)) }, roundPiece);
+    expect(off.totalExtensionAtMaximumForce).toBeUndefined();
+    expect(off.tensileStrength.value).toBe(result.tensileStrength.value);
+  });
+
+  test('a spike at the maximum', () => {
+    const force = record.force.slice();
+    force[900]! *= 1.8;
+    expect(codes(analyseTension({ ...record, force }, roundPiece))).toContain('maximum-is-spike');
+  });
+
+  test('the maximum below the upper yield point counts from hardening on', () => {
+    const low = simulateTension(withChange({ material: { yieldPoint: { upper: 420, plateau: 0.014 }, hardening: { law: 'voce', saturationStress: 340, rate: 14 } } }));
+    const found = analyseTension(low.record, roundPiece);
+    expect(codes(found)).toContain('maximum-below-upper-yield');
+    expect(Math.abs(found.tensileStrength.value / 420 - 1)).toBeGreaterThan(0.1);
+  });
+
+  test('a brittle piece has strength and no proof strength', () => {
+    const brittle = simulateTension({ ...steel, material: { modulus: 110_000, yieldStress: 200, hardening: { law: 'none' } } });
+    const found = analyseTension(brittle.record, roundPiece);
+    expect(codes(found)).toContain('proof-strength-not-reached');
+    expect(found.proofStrengths).toEqual([]);
+    expect(found.tensileStrength.value).toBeGreaterThan(190);
+  });
+
+  test('every finding is of the catalogue, complete, and has no hole in its sentence', () => {
+    for (const one of [...result.findings, ...analyseTension(simulateTension(withChange(raw)).record, roundPiece).findings]) {
+      expect(Object.keys(catalogue)).toContain(one.code);
+      expect(one.message).not.toMatch(/[{}]|NaN|undefined/);
+      expect(one.remedy.length).toBeGreaterThan(5);
+    }
+  });
+});
+
+test('fillets stretch too: with the effective length E is right again', () => {
+  const fillets = { ...roundPiece, effectiveLength: 54.3 };
+  const simulated = simulateTension({ ...withChange({ logger: { rate: 60, extensometer: false, forceNoise: 0, motionNoise: 0 } }), piece: fillets });
+  const found = analyseTension(simulated.record, fillets, { frameCompliance: COMPLIANCE });
+  expect(Math.abs(found.modulus!.value / 206_000 - 1)).toBeLessThan(1e-4);
+  expect(Math.abs(found.totalExtensionAtFracture!.value / simulated.truth.totalExtensionAtFracture - 1)).toBeLessThan(1e-4);
+});
+
+test.each([
+  ['not-finite record.force[3]', { force: [0, 1, 2, NaN], travel: [0, 1, 2, 3] }, roundPiece, {}],
+  ['unequal-lengths record.travel', { force: [0, 1, 2, 3], travel: [0, 1, 2] }, roundPiece, {}],
+  ['too-few record.force', { force: [5], travel: [0] }, roundPiece, {}],
+  ['missing record', { force: [5, 6] }, roundPiece, {}],
+  ['not-positive testPiece.gaugeLength', caseT1(), { ...roundPiece, gaugeLength: 0 }, {}],
+  ['missing testPiece.section', caseT1(), { gaugeLength: 40 }, {}],
+  ['unknown-option options.offset', caseT1(), roundPiece, { offset: 0.002 }],
+  ['not-positive options.offsets[1]', caseT1(), roundPiece, { offsets: [0.001, -0.002] }],
+  ['out-of-range options.frameCompliance', caseT1(), roundPiece, { frameCompliance: -1 }],
+  ['unknown-option options.test.name', caseT1(), roundPiece, { test: { name: 'x' } }],
+  ['wrong-type options.test.identity', caseT1(), roundPiece, { test: { identity: 5 } }],
+  ['wrong-type options.test.invented', caseT1(), roundPiece, { test: { invented: 'yes' } }],
+  ['not-finite options.test.temperature', caseT1(), roundPiece, { test: { temperature: NaN } }],
+  ['unknown-option options.thresholds.toe', caseT1(), roundPiece, { thresholds: { toe: 1 } }],
+  ['not-positive options.thresholds.toeShare', caseT1(), roundPiece, { thresholds: { toeShare: -1 } }],
+  ['out-of-range options.lowerYield', caseT1(), roundPiece, { lowerYield: 'x' }],
+])('%s', (expected, given, piece, options) => {
+  expect(refusal(() => analyseTension(given as TensionRecord, piece as typeof roundPiece, options as object))).toBe(expected);
+});

@@ -1,0 +1,223 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { checkRecord, findPauses, readRecord, tare, type TensionRecord } from '../../src/index.js';
+import { resolution } from '../../src/record/index.js';
+import { seeded } from '../support/random.js';
+import { refusal, thrown } from '../support/thrown.js';
+
+const rows = (separator: string, decimal: string, n = 6): string =>
+  Array.from({ length: n }, (_, i) => [i / 10, 1.5 * i, 0.125 * i].map((one) => one.toFixed(3).replace('.', decimal)).join(separator)).join('\n');
+const utf16 = (text: string, mark = true): Uint8Array => {
+  const bytes = new Uint8Array(2 * text.length + (mark ? 2 : 0));
+  if (mark) bytes.set([0xff, 0xfe]);
+  for (let i = 0; i < text.length; i += 1) bytes.set([text.charCodeAt(i) & 255, text.charCodeAt(i) >> 8], 2 * i + (mark ? 2 : 0));
+  return bytes;
+};
+
+describe('layouts as loggers write them', () => {
+  test.each([
+    [';', ','], [';', '.'], ['\t', ','], ['\t', '.'], [',', '.'], ['|', ','], [' ', '.'], [' ', ','],
+  ])('separator %j, decimal sign %j', (separator, decimal) => {
+    const names = separator === ' ' ? 'Time[s] Force[kN] Travel[mm]' : ['Time [s]', 'Force [kN]', 'Travel [mm]'].join(separator);
+    const { record, reading } = readRecord(`${names}\n${rows(separator, decimal)}\n`);
+    expect(reading).toMatchObject({ separator, decimal, rows: 6, leftOut: [] });
+    expect([...(record as TensionRecord).force]).toEqual([0, 1500, 3000, 4500, 6000, 7500]);
+    expect(record.travel![5]).toBeCloseTo(0.625, 12);
+  });
+
+  test.each([
+    ['Zeit;Kraft;Verlängerung\ns;kN;mm', 'extension'],
+    ['Temps (s);Effort (kN);Allongement (mm)', 'extension'],
+    ['Tiempo en s;Fuerza en kN;Desplazamiento en mm', 'travel'],
+    ['t_s;Prüfkraft_kN;Traversenweg_mm', 'travel'],
+    ['Temps / s;Force / kN;Course / mm', 'travel'],
+    ['time, s;LOAD, kN;CROSSHEAD, mm', 'travel'],
+  ])('names in four languages: %s', (names, quantity) => {
+    const { record, reading } = readRecord(`${names}\n${rows(';', ',')}`);
+    expect(Object.keys(record).sort()).toEqual(['force', 'time', quantity].sort());
+    expect(reading.columns.find((one) => one.quantity === 'force')?.factor).toBe(1000);
+  });
+
+  test('preamble, names, units: the block above becomes metadata', () => {
+    const text = `Piece:\tA7\nGauge length:\t25\tmm\nsome words\n\nTime\tDisplacement\tForce\tMachine Displacement\tEngineering Strain\tTrue Stress\ns\tmm\tkN\tmm\t\tMPa\n${Array.from({ length: 8 }, (_, i) => `${i}\t${i / 100}\t${i}\t${i / 10}\t${i / 2500}\tnan`).join('\n')}\n`;
+    const { record, metadata, reading } = readRecord(text);
+    expect(metadata).toMatchObject({ Piece: { value: 'A7' }, 'Gauge length': { value: '25', unit: 'mm' } });
+    expect(record.extension![7]).toBeCloseTo(0.07, 12);
+    expect(record.travel![7]).toBeCloseTo(0.7, 12);
+    expect(record.strain).toBeUndefined();
+    expect(reading.ignored.map(({ name }) => name)).toEqual(expect.arrayContaining(['Engineering Strain', 'True Stress']));
+  });
+
+  test('a strain in per cent becomes a ratio, empty where the extensometer was taken off', () => {
+    const text = `Time;Crosshead separation;Load;Extensometer elongation\n(sec);(mm);(kN);(%)\n0;0;0,1;-0,05\n0,1;0,1;0,2;0,05\n0,2;0,2;0,3;0,1\n0,3;0,3;0,4;\n0,4;0,4;0,5;\n0,5;0,5;0,6;\n`;
+    const { record } = readRecord(text);
+    expect([...record.strain!]).toEqual([expect.closeTo(-0.0005, 15), expect.closeTo(0.0005, 15), expect.closeTo(0.001, 15), NaN, NaN, NaN]);
+  });
+
+  test('pressure instead of force, in MPa', () => {
+    const { record } = readRecord(`Druck bar;Weg mm;Zeit s\n${rows(';', ',')}`);
+    expect('pressure' in record && [...record.pressure].map((p) => Math.round(1e6 * p))).toEqual([0, 10_000, 20_000, 30_000, 40_000, 50_000]);
+  });
+
+  test('encodings: UTF-8 with mark, UTF-16 with and without, Latin-1; every line ending', () => {
+    const text = `Zeit [s];Kraft [kN];Längenänderung [µm]\n${rows(';', ',')}\n`;
+    const expected = readRecord(text).record;
+    const latin = Uint8Array.from(text, (sign) => sign.charCodeAt(0));
+    for (const file of [new TextEncoder().encode(`\ufeff${text}`), new TextEncoder().encode(text).buffer, utf16(text), utf16(text, false), latin, `\ufeff${text}`])
+      expect(readRecord(file).record).toEqual(expected);
+    expect(readRecord(latin).reading.encoding).toBe('windows-1252');
+    expect(readRecord(utf16(text, false)).reading.encoding).toBe('utf-16le');
+    for (const end of ['\r\n', '\r']) expect(readRecord(text.replaceAll('\n', end)).record).toEqual(expected);
+  });
+
+  test('thousands, quotes, exponents, many digits, footers, repeated heads and short rows', () => {
+    expect((readRecord('t s;F N;x mm\n0;1.234,5;1\n1;2.234,5;2\n2;12.234,5;3\n3;112.234,5;4\n4;5,5;5\n').record as TensionRecord).force[2]).toBe(12_234.5);
+    expect((readRecord('"t, s","F, N","x, mm"\n"0","1.5","1"\n"1","2.5","2"\n"2","3","3"\n"3","4","4"\n"4","5","5"\n').record as TensionRecord).force[1]).toBe(2.5);
+    const odd = readRecord('t s;F N;x mm\n0;1e3;1\n1;0.12345678901234567;2\n2;+3;3\n3;4;4\n4;5;5\nt s;F N;x mm\n5;6\n6;;6\n7;8;7\n\nend of test\n');
+    expect([...(odd.record as TensionRecord).force]).toEqual([1000, 0.12345678901234567, 3, 4, 5, 8]);
+    expect(odd.reading.leftOut.map(({ line }) => line)).toEqual([7, 8, 9, 12]);
+  });
+});
+
+test('numbers are read to the last bit', () => {
+  fc.assert(
+    fc.property(fc.array(fc.double({ min: -1e9, max: 1e9, noNaN: true }), { minLength: 6, maxLength: 20 }), (values) => {
+      const text = `t s;F N;x mm\n${values.map((value, i) => `${i};${String(value)};${i}`).join('\n')}\n`;
+      expect([...(readRecord(text).record as TensionRecord).force]).toEqual(values.map((value) => (Object.is(value, -0) ? expect.closeTo(0, 12) : value)));
+    }),
+    { numRuns: 60 },
+  );
+});
+
+describe('what cannot be read is an error that says what decides', () => {
+  const head = 't s;F kN;x mm\n';
+  test.each([
+    ['empty file', '', {}],
+    ['empty file', ' \n \n', {}],
+    ['not-text file', new Uint8Array(200).fill(0).map((_, i) => (i * 37) % 251), {}],
+    ['not-text file', `a\u0001\u0002\u0003;b\n1;2\n`, {}],
+    ['no-numbers file', 'nothing here\nbut words\n', {}],
+    ['too-few file', `${head}0;1;2\n`, {}],
+    ['ambiguous options.decimal', 'F N;x mm\n1,234;5,678\n2,345;6,789\n3,456;7,891\n', {}],
+    ['ambiguous options.columns.travel', `t s;F kN;Travel mm;Position mm\n${rows(';', '.').replaceAll('\n', ';1\n')};1`, {}],
+    ['missing options.columns.force', `t s;x mm\n${rows(';', '.')}`, {}],
+    ['missing options.columns.travel', `t s;F kN\n${rows(';', '.')}`, {}],
+    ['missing options.units.force', `t s;F;x mm\n${rows(';', '.')}`, {}],
+    ['missing options.units.force', `t s;F [stone];x mm\n${rows(';', '.')}`, {}],
+    ['unknown-unit options.units.travel', `t s;F kN;Travel kN\n${rows(';', '.')}`, {}],
+    ['not-finite line 4', `${head}0;1;2\n1;2;3\n2;3;\n3;4;5\n4;5;6\n5;6;7\n`, {}],
+    ['unknown-option options.sep', `${head}${rows(';', '.')}`, { sep: ';' }],
+    ['unknown-option options.units.weight', `${head}${rows(';', '.')}`, { units: { weight: 'N' } }],
+    ['unknown-unit options.units.force', `${head}${rows(';', '.')}`, { units: { force: 'mm' } }],
+    ['out-of-range options.separator', head, { separator: '#' }],
+    ['out-of-range options.decimal', head, { decimal: ';' }],
+    ['out-of-range options.encoding', head, { encoding: 'ebcdic' }],
+    ['not-positive options.length', head, { length: 0 }],
+    ['out-of-range options.columns.force', `${head}${rows(';', '.')}`, { columns: { force: 'Load' } }],
+  ] as const)('%s', (expected, file, options) => {
+    expect(refusal(() => readRecord(file, options as object))).toBe(expected);
+  });
+
+  test('a list of numbers or nothing at all is no file', () => {
+    expect(refusal(() => readRecord([1, 2] as never))).toBe('wrong-type file');
+    expect(refusal(() => readRecord(undefined as never))).toBe('wrong-type file');
+  });
+
+  test('the ambiguous name both candidates', () => {
+    const text = `t s;F kN;Travel mm;Position mm\n${rows(';', '.').replaceAll('\n', ';1\n')};1`;
+    expect(thrown(() => readRecord(text)).message).toMatch(/'Travel', 'Position'/);
+  });
+
+  test('options decide', () => {
+    const ambiguous = 'F N;x mm\n1,234;5,678\n2,345;6,789\n3,456;7,891\n';
+    expect((readRecord(ambiguous, { decimal: ',' }).record as TensionRecord).force[0]).toBe(1.234);
+    expect((readRecord(ambiguous, { decimal: '.' }).record as TensionRecord).force[0]).toBe(1234);
+    const bare = `a;b;c\n${rows(';', '.')}`;
+    const options = { columns: { force: 'b', travel: 2, time: 0 }, units: { force: 'kN', travel: 'mm', time: 's' } } as const;
+    expect((readRecord(bare, options).record as TensionRecord).force[1]).toBe(1500);
+    expect(readRecord(`${head}0;1;2\n1;2;3\n2;3;\n3;4;5\n4;5;6\n5;6;7\n`, { leaveOutHoles: true }).reading.leftOut).toHaveLength(1);
+    expect(readRecord(`${head}${rows(';', '.')}`, { separator: ';', encoding: 'utf-8', units: { force: 'N' }, length: 50 }).record.travel).toHaveLength(6);
+  });
+});
+
+describe('tare', () => {
+  test('by samples, by number, and one of both must be given', () => {
+    const record = { force: [10, 12, 1011], travel: [0, 0, 1], extension: [0, 1, NaN] };
+    expect([...tare(record, { samples: [0, 1] }).record.force]).toEqual([-1, 1, 1000]);
+    expect(tare(record, { force: 11 }).record.force[2]).toBe(1000);
+    expect(record.force[0]).toBe(10);
+    expect(refusal(() => tare(record, {}))).toBe('missing options');
+    expect(refusal(() => tare(record, { samples: [0, 3] }))).toBe('out-of-range options.samples[1]');
+  });
+});
+
+describe('findPauses', () => {
+  const time = Array.from({ length: 400 }, (_, i) => i / 20);
+  const travel = time.map((t) => (t < 8 ? 0.1 * t : t <= 11 ? 0.8 : 0.1 * (t - 3)));
+  const force = time.map((t, i) => (t < 8 ? 100 * t : t <= 11 ? 800 - 5 * (t - 8) : 100 * (t - 3)) + (i % 2) * 0.01);
+
+  test('a stop of the hand is found, with its fall', () => {
+    const [pause, ...more] = findPauses({ force, travel, time });
+    expect(more).toEqual([]);
+    expect(pause!.duration).toBeCloseTo(3, 0);
+    expect(pause!.fall).toBeCloseTo(15, 0);
+    expect(pause!.range[0]).toBeGreaterThan(157);
+  });
+
+  test('loading slowly is no pause', () => {
+    expect(findPauses({ force: time.map((t) => 100 * t), travel: time.map((t) => (t < 10 ? 0.002 * t : 0.1 * t)), time })).toEqual([]);
+    expect(findPauses({ force: time.map(() => 5), travel: time.map(() => 1), time })).toEqual([]);
+  });
+
+  test('without time, or with time that goes back, it cannot be asked', () => {
+    expect(refusal(() => findPauses({ force, travel }))).toBe('missing record.time');
+    expect(refusal(() => findPauses({ force, travel, time: time.map((t, i) => (i === 9 ? -1 : t)) }))).toBe('not-increasing record.time[9]');
+  });
+});
+
+test('one step of a stepped column; none of a smooth one', () => {
+  const { normal, uniform } = seeded(2);
+  const smooth = Float64Array.from({ length: 2000 }, (_, i) => i + normal());
+  expect(resolution(smooth)).toBe(0);
+  expect(resolution(smooth.map((one) => Math.round(one / 0.25) * 0.25))).toBeCloseTo(0.25, 12);
+  expect(resolution(new Float64Array(20))).toBe(0);
+  expect(resolution(Float64Array.from({ length: 3 }, uniform))).toBe(0);
+});
+
+describe('checkRecord', () => {
+  const n = 1000;
+  const { normal } = seeded(9);
+  const time = Array.from({ length: n }, (_, i) => i / 20);
+  const clean = {
+    force: time.map((t, i) => (i < 40 ? 0 : i > 960 ? 0 : 10_000 * Math.sin(((t - 2) / 46) * 2)) + 0.5 * normal()),
+    travel: time.map((t) => 0.1 * t),
+    time,
+  };
+  const codes = (change: object = {}): string[] => checkRecord({ ...clean, ...change }).map(({ code }) => code);
+
+  test('a clean record has a tail and nothing else', () => {
+    expect(codes()).toEqual(['tail-after-fracture']);
+  });
+
+  test.each([
+    ['time-missing', { time: undefined }],
+    ['time-not-increasing', { time: time.map((t, i) => (i === 500 ? 0 : t)) }],
+    ['time-gap', { time: time.map((t, i) => (i > 500 ? t + 3 : t)) }],
+    ['force-saturated', { force: clean.force.map((F) => Math.min(F, 8000)) }],
+    ['force-does-not-rise', { force: clean.force.map(() => 5) }],
+    ['force-does-not-rise', { force: clean.force.map((_, i) => -i) }],
+    ['record-starts-late', { force: clean.force.slice(200), travel: clean.travel.slice(200), time: time.slice(200) }],
+    ['zero-drift', { force: clean.force.map((F, i) => (i > 960 ? F + 80 : F)) }],
+    ['extension-goes-back', { travel: clean.travel.map((x, i) => (i > 300 && i < 320 ? x - 0.5 : x)) }],
+    ['extensometer-taken-off', { extension: clean.travel.map((x, i) => (i > 700 ? NaN : x)) }],
+    ['samples-repeated', { force: clean.force.map((_, i) => clean.force[i - (i % 2)]!), travel: clean.travel.map((_, i) => clean.travel[i - (i % 2)]!) }],
+  ])('%s', (code, change) => {
+    expect(codes(change)).toContain(code);
+  });
+
+  test('wrong arguments', () => {
+    expect(refusal(() => checkRecord({ force: [], travel: [] }))).toBe('empty record.force');
+    expect(refusal(() => checkRecord(clean, { gaps: 1 } as object))).toBe('unknown-option thresholds.gaps');
+    expect(refusal(() => checkRecord({ force: [1, NaN] }))).toBe('not-finite record.force[1]');
+  });
+});
