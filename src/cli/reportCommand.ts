@@ -80,7 +80,7 @@ function readOptions(flags: ReportFlags): ReadOptions {
     ...(flags.column.length > 0
       ? { columns: Object.fromEntries(Object.entries(columns).map(([name, one]) => [name, /^\d+$/.test(one) ? Number(one) : one])) }
       : {}),
-    length: flags.extensometerLength ?? flags.gaugeLength,
+    ...some('length', flags.extensometerLength),
   };
 }
 

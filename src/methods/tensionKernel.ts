@@ -80,6 +80,7 @@ function hardeningOf(curve: StressStrainCurve, slope: number, first: number, max
   if (last < 4) return undefined;
   const to = flow.strain[last]!;
   const from = to > 2 * FIT_FROM ? Math.max(FIT_FROM, flow.strain[0]!) : flow.strain[0]!;
+  if (to <= from) return undefined; // noise on a curve without plastic strain
   return { ...fitHollomon(flow, { from, to }), range: [from, to] };
 }
 

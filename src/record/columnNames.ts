@@ -88,6 +88,9 @@ export const dimensions: Readonly<Record<ColumnName, Dimension>> = {
   time: 'time',
 };
 
+/** @internal Why a strain column is not in use. */
+export const SERVES = 'the extension serves';
+
 /** @internal Which column serves for what. `ignored` says why another does not. */
 export interface Assignment {
   readonly used: ReadonlyMap<ColumnName, NamedColumn>;
@@ -132,6 +135,6 @@ export function assignColumns(columns: readonly NamedColumn[], given: ReadonlyMa
     ignored.push({ column, why });
   };
   if (used.has('force')) drop('pressure', 'the force serves');
-  if (used.has('extension')) drop('strain', 'the extension serves');
+  if (used.has('extension')) drop('strain', SERVES);
   return { used, ignored };
 }

@@ -9,10 +9,10 @@ import {
 } from '../base/index.js';
 import { dimensionOf, parseUnit, unitFactor, type Unit } from '../units/index.js';
 import type { DecimalSign, Separator } from './cells.js';
-import { assignColumns, dimensions, splitName, type NamedColumn } from './columnNames.js';
+import { assignColumns, dimensions, SERVES, splitName, type NamedColumn } from './columnNames.js';
 import { decodeText, type TextEncoding } from './decodeText.js';
 import { findLayout, type Layout } from './layout.js';
-import { scanBody, type ScannedBody } from './scanBody.js';
+import { scanBody, type BodyFormat, type ScannedBody } from './scanBody.js';
 
 /** Options of {@link readRecord}: what decides where the file does not. */
 export interface ReadOptions {
@@ -96,6 +96,8 @@ const own: Readonly<Record<ColumnName, Unit>> = {
   time: 's',
 };
 const quantities = Object.keys(own) as ColumnName[];
+/** How well strain times length must agree with the extension, as a share of it. */
+const LENGTH_AGREEMENT = 0.05;
 const optionNames = ['separator', 'decimal', 'encoding', 'columns', 'units', 'length', 'leaveOutHoles'];
 
 function requireReadOptions(options: ReadOptions): void {
@@ -159,6 +161,40 @@ function unitOf(quantity: ColumnName, column: NamedColumn, options: ReadOptions)
     `must name a unit of ${dimensions[quantity]}: the column '${column.name}' ${column.unit === undefined ? 'has none that is known' : `has '${column.unit}'`}`,
     given,
   );
+}
+
+/** Strain times the length must be the extension, where the file has both: else the length or a column is wrong. */
+function confirmLength(
+  text: string,
+  format: Omit<BodyFormat, 'wanted'>,
+  used: ReadonlyMap<ColumnName, NamedColumn>,
+  strain: NamedColumn,
+  options: ReadOptions,
+): void {
+  const extension = used.get('extension');
+  if (!extension || options.length === undefined) return;
+  const pair = [extension, strain].sort((a, b) => a.index - b.index);
+  const { columns } = scanBody(text, { ...format, wanted: pair.map(({ index }) => index) });
+  const own = (column: NamedColumn, quantity: 'extension' | 'strain') =>
+    columns[pair.indexOf(column)]!.map(
+      (value) => value * unitFactor(unitOf(quantity, column, options), quantity === 'strain' ? '1' : 'mm'),
+    );
+  const x = own(extension, 'extension');
+  const e = own(strain, 'strain');
+  let largest = 0;
+  let deviation = 0;
+  for (let i = 0; i < x.length; i += 1) {
+    largest = Math.max(largest, Math.abs(x[i]! - x[0]!) || 0);
+    deviation = Math.max(deviation, Math.abs((e[i]! - e[0]!) * options.length - (x[i]! - x[0]!)) || 0);
+  }
+  if (deviation > LENGTH_AGREEMENT * largest)
+    throw new InputError(
+      FROM,
+      'options.length',
+      'ambiguous',
+      `does not lead from '${strain.name}' to '${extension.name}': name the column with options.columns`,
+      options.length,
+    );
 }
 
 /** The text above the columns: name and value at a colon, an equals sign or the first cells. */
@@ -263,7 +299,10 @@ export function readRecord(file: string | Uint8Array | ArrayBuffer, options: Rea
     return { quantity, name: column.name, index: column.index, unit, factor: unitFactor(unit, own[quantity]) };
   });
   const { separator, decimal, thousands } = layout;
-  const body = scanBody(text, { separator, decimal, thousands, firstLine: layout.bodyRow, wanted: read.map(({ index }) => index) });
+  const format = { separator, decimal, thousands, firstLine: layout.bodyRow };
+  const body = scanBody(text, { ...format, wanted: read.map(({ index }) => index) });
+  const spare = ignored.find(({ column, why }) => why === SERVES && column.dimension !== 'length');
+  if (spare && options.length !== undefined) confirmLength(text, format, used, spare.column, options);
   const { keep, leftOut } = usableRows(
     body,
     read.map(({ quantity }) => quantity),

@@ -69,6 +69,8 @@ export interface MaterialCurve {
   /** Plastic extension over which the stress falls from upper to lower, and where hardening begins. */
   readonly drop: number;
   readonly plateau: number;
+  /** Power by which steps of plastic extension grow, so that steps of stress stay even. */
+  readonly spacing: number;
 }
 
 const FROM = 'simulateTension';
@@ -182,5 +184,6 @@ export function materialCurve(material: SimulatedMaterial): MaterialCurve {
     lower: upper === undefined ? undefined : lower,
     drop: DROP,
     plateau,
+    spacing: material.hardening.law === 'hollomon' ? Math.max(2, 1 / material.hardening.exponent) : 2,
   };
 }

@@ -35,8 +35,7 @@ function wayOf(curve: MaterialCurve, lengths: PieceLengths, set: SimulationSetti
   const states: number[] = [];
   if (curve.start > 0) for (let k = 0; k < ELASTIC_NODES; k += 1) states.push((curve.start * k) / ELASTIC_NODES);
   // closer near the start, where the curve bends
-  for (let k = 0; k <= PLASTIC_NODES; k += 1)
-    states.push(curve.start + curve.atFracture * (k / PLASTIC_NODES) ** (curve.start > 0 ? 2 : 8));
+  for (let k = 0; k <= PLASTIC_NODES; k += 1) states.push(curve.start + curve.atFracture * (k / PLASTIC_NODES) ** curve.spacing);
   const way = new Float64Array(states.length);
   let farthest = -Infinity;
   states.forEach((state, k) => {

@@ -1,7 +1,22 @@
 import { describe, expect, test } from 'vitest';
 import {
-  elasticExtension, energyDensity, fitModulus, fracture, frameCompliance, loadingRates, maximumStress, offsetLeverage, proofStrength, proportionalLimit,
-  removeCompliance, required, round, slopeScatter, stressStrain, totalExtensionStrength, yieldPoints,
+  elasticExtension,
+  energyDensity,
+  fitModulus,
+  fracture,
+  frameCompliance,
+  loadingRates,
+  maximumStress,
+  offsetLeverage,
+  proofStrength,
+  proportionalLimit,
+  removeCompliance,
+  required,
+  round,
+  slopeScatter,
+  stressStrain,
+  totalExtensionStrength,
+  yieldPoints,
 } from '../../src/index.js';
 import { seeded } from '../support/random.js';
 import { refusal as thrown } from '../support/thrown.js';
@@ -16,7 +31,10 @@ const smooth = (n: number, noise = 0, seed = 1) => {
 
 describe('stressStrain', () => {
   test('an extensometer goes before travel, a strain column is used as it is', () => {
-    expect(stressStrain({ force: [0, 1], extension: [0, 1], travel: [0, 9] }, piece)).toMatchObject({ basis: 'extensometer', strainLength: 40 });
+    expect(stressStrain({ force: [0, 1], extension: [0, 1], travel: [0, 9] }, piece)).toMatchObject({
+      basis: 'extensometer',
+      strainLength: 40,
+    });
     expect(stressStrain({ force: [0, 1], extension: [0, 1] }, { ...piece, extensometerLength: 25 }).strain[1]).toBe(0.04);
     expect(stressStrain({ force: [0, 1], strain: [0, 0.5] }, piece).strain[1]).toBe(0.5);
     expect(stressStrain({ force: [0, 1], travel: [0, 4.8] }, piece)).toMatchObject({ basis: 'travel', strainLength: 48 });
@@ -47,7 +65,11 @@ describe('stressStrain', () => {
 
 describe('fitModulus', () => {
   test('windows given by stress, strain or samples', () => {
-    for (const window of [{ by: 'stress', from: 10, to: 200 }, { by: 'strain', from: 0, to: 0.002 }, { by: 'samples', first: 0, last: 3 }] as const)
+    for (const window of [
+      { by: 'stress', from: 10, to: 200 },
+      { by: 'strain', from: 0, to: 0.002 },
+      { by: 'samples', first: 0, last: 3 },
+    ] as const)
       expect(required(fitModulus(ramp, { window })).slope).toBeCloseTo(70_000, 6);
   });
 
@@ -68,7 +90,10 @@ describe('fitModulus', () => {
     expect(required(fitModulus(smooth(8))).eased).not.toEqual([]);
     expect(fitModulus({ strain: [0, 1, 2], stress: [3, 2, 1] })).toMatchObject({ ok: false, reason: 'too-few-points' });
     expect(fitModulus(ramp, { window: { by: 'samples', first: 2, last: 2.5 } })).toMatchObject({ ok: false });
-    expect(fitModulus({ strain: [0, 1, 2], stress: [3, 2, 1] }, { window: { by: 'samples', first: 0, last: 2 } })).toMatchObject({ ok: false, reason: 'no-rise' });
+    expect(fitModulus({ strain: [0, 1, 2], stress: [3, 2, 1] }, { window: { by: 'samples', first: 0, last: 2 } })).toMatchObject({
+      ok: false,
+      reason: 'no-rise',
+    });
   });
 
   test('the density of samples does not matter, and typed arrays equal arrays', () => {
@@ -105,7 +130,7 @@ describe('proofStrength', () => {
     const scatter = Math.sqrt(errors.reduce((sum, one) => sum + (one - mean) ** 2, 0) / (errors.length - 1));
     // a single crossing would scatter by the noise itself, 0.3
     expect(scatter).toBeLessThan(0.2);
-    expect(Math.abs(mean)).toBeLessThan(3 * 0.2 / Math.sqrt(errors.length) + 0.02);
+    expect(Math.abs(mean)).toBeLessThan((3 * 0.2) / Math.sqrt(errors.length) + 0.02);
   });
 
   test('a single noisy sample below the line is no crossing', () => {
@@ -116,7 +141,10 @@ describe('proofStrength', () => {
 
   test('not reached, or beyond from the start', () => {
     expect(proofStrength(ramp, { modulus: 70_000 })).toMatchObject({ ok: false, reason: 'not-reached' });
-    expect(proofStrength({ strain: [0.1, 0.2, 0.3], stress: [1, 2, 3] }, { modulus: 70_000 })).toMatchObject({ ok: false, reason: 'starts-beyond' });
+    expect(proofStrength({ strain: [0.1, 0.2, 0.3], stress: [1, 2, 3] }, { modulus: 70_000 })).toMatchObject({
+      ok: false,
+      reason: 'starts-beyond',
+    });
     expect(totalExtensionStrength(ramp)).toMatchObject({ ok: false, reason: 'not-reached' });
   });
 
@@ -145,7 +173,7 @@ describe('proportionalLimit', () => {
 
   test('in noise the tangent is taken over as much as it needs', () => {
     const limit = required(proportionalLimit(smooth(4000, 0.2), { modulus: 70_000, definition: 'tangent' }));
-    const exact = 250 * ((250 / 20 / 0.002) * (1 / 0.9 - 1) / 70_000) ** (1 / 19);
+    const exact = 250 * (((250 / 20 / 0.002) * (1 / 0.9 - 1)) / 70_000) ** (1 / 19);
     expect(Math.abs(limit.stress / exact - 1)).toBeLessThan(0.02);
   });
 });
@@ -199,7 +227,8 @@ describe('fracture', () => {
   const neck = strain.map((_, i) => (i <= 20 ? 20 * i : 400 - 5 * (i - 20)));
 
   test('a sudden fall, also over several samples or held by the oil', () => {
-    const of = (tail: readonly number[]) => required(fracture({ strain: strain.slice(0, 40 + tail.length), stress: [...neck.slice(0, 40), ...tail] }));
+    const of = (tail: readonly number[]) =>
+      required(fracture({ strain: strain.slice(0, 40 + tail.length), stress: [...neck.slice(0, 40), ...tail] }));
     expect(of([0, 0, 0])).toMatchObject({ index: 39, how: 'sudden-fall' });
     expect(of([180, 60, 1, 0])).toMatchObject({ index: 39, how: 'sudden-fall' });
     expect(of([30, 29, 28, 28])).toMatchObject({ index: 39, how: 'sudden-fall' });
@@ -216,7 +245,7 @@ describe('fracture', () => {
 });
 
 test('areas between strains are interpolated; strains outside the record are refused', () => {
-  expect(energyDensity(ramp, { from: 0.0005, to: 0.0025 })).toBeCloseTo((35_000 * (0.0025 ** 2 - 0.0005 ** 2)), 12);
+  expect(energyDensity(ramp, { from: 0.0005, to: 0.0025 })).toBeCloseTo(35_000 * (0.0025 ** 2 - 0.0005 ** 2), 12);
   expect(energyDensity(ramp, { from: 0 })).toBeCloseTo(35_000 * 0.003 ** 2, 12);
   expect(thrown(() => energyDensity(ramp, { to: 0.5 }))).toBe('out-of-range options.to');
   expect(thrown(() => energyDensity(ramp, { from: 0.002, to: 0.001 }))).toBe('out-of-range options.to');
@@ -224,7 +253,9 @@ test('areas between strains are interpolated; strains outside the record are ref
 });
 
 test('frame, extension, leverage and scatter refuse what they cannot use', () => {
-  expect(thrown(() => frameCompliance({ stiffness: 1e9, modulus: 210_000, effectiveLength: 48, area: 50 }))).toBe('out-of-range test.stiffness');
+  expect(thrown(() => frameCompliance({ stiffness: 1e9, modulus: 210_000, effectiveLength: 48, area: 50 }))).toBe(
+    'out-of-range test.stiffness',
+  );
   expect(thrown(() => removeCompliance({ force: [0, 1], extension: [0, 1] }, 1e-5))).toBe('missing record.travel');
   expect(thrown(() => removeCompliance({ force: [0, 1], travel: [0, 1] }, -1))).toBe('out-of-range compliance');
   expect(thrown(() => elasticExtension({ stress: 1, modulus: 0, length: 1 }))).toBe('not-positive bar.modulus');
@@ -234,7 +265,14 @@ test('frame, extension, leverage and scatter refuse what they cannot use', () =>
 });
 
 test('removeCompliance keeps the other columns and leaves its input alone', () => {
-  const record = { force: Float64Array.of(0, 1000), travel: Float64Array.of(0, 0.05), time: [0, 1], extension: [0, NaN], strain: [0, 0.1], transverseStrain: [0, 0.2] };
+  const record = {
+    force: Float64Array.of(0, 1000),
+    travel: Float64Array.of(0, 0.05),
+    time: [0, 1],
+    extension: [0, NaN],
+    strain: [0, 0.1],
+    transverseStrain: [0, 0.2],
+  };
   const corrected = removeCompliance(record, 2e-5);
   expect(corrected.travel![1]).toBeCloseTo(0.03, 15);
   expect(Object.keys(corrected).sort()).toEqual(Object.keys(record).sort());
@@ -248,5 +286,12 @@ test('local rates, and time that goes back', () => {
   expect(rates.stressRate[0]).toBeCloseTo(20, 9);
   expect(rates.stressRate[9]).toBeCloseTo(5, 9);
   expect(rates.strainRate[4]).toBeCloseTo(1e-4, 12);
-  expect(thrown(() => loadingRates(curve, time.map((t, i) => (i === 7 ? 0 : t))))).toBe('not-increasing time[7]');
+  expect(
+    thrown(() =>
+      loadingRates(
+        curve,
+        time.map((t, i) => (i === 7 ? 0 : t)),
+      ),
+    ),
+  ).toBe('not-increasing time[7]');
 });

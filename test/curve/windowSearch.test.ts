@@ -67,7 +67,9 @@ function everyWindow({ strain, stress, start, end, span, points, slope, score }:
       top = Math.max(top, value);
     }
   }
-  return all.filter((one) => one.score >= top - 1e-9 * Math.abs(top)).reduce<(typeof all)[0] | undefined>((a, b) => (a && a.rise >= b.rise ? a : b), undefined);
+  return all
+    .filter((one) => one.score >= top - 1e-9 * Math.abs(top))
+    .reduce<(typeof all)[0] | undefined>((a, b) => (a && a.rise >= b.rise ? a : b), undefined);
 }
 
 const lowerBound: WindowScore = (slope, error) => slope - 4 * error;
@@ -77,7 +79,12 @@ const families: readonly Family[] = ['smooth', 'sharp', 'yield point', 'correlat
 
 test.each(families)('the window found is the best of all windows: %s', (family) => {
   let compared = 0;
-  for (const [n, records] of [[60, 20], [300, 20], [1000, 10], [3000, 2]] as const)
+  for (const [n, records] of [
+    [60, 20],
+    [300, 20],
+    [1000, 10],
+    [3000, 2],
+  ] as const)
     for (let seed = 1; seed <= records; seed += 1) {
       const { strain, stress } = record(family, n, 1000 * seed + n);
       const maximum = stress.indexOf(stress.reduce((a, b) => Math.max(a, b)));
@@ -85,7 +92,17 @@ test.each(families)('the window found is the best of all windows: %s', (family) 
       let start = coarse.end;
       while (start > 0 && stress[start - 1]! >= 0.2 * coarse.offsetStress) start -= 1;
       for (const score of [lowerBound, relativeError]) {
-        const task = { strain, stress, start, end: coarse.end, slope: coarse.slope, span: 0.2 * coarse.offsetStress, points: 8, score, gap: 0 };
+        const task = {
+          strain,
+          stress,
+          start,
+          end: coarse.end,
+          slope: coarse.slope,
+          span: 0.2 * coarse.offsetStress,
+          points: 8,
+          score,
+          gap: 0,
+        };
         const found = windowSearch(task)?.best;
         const best = everyWindow(task);
         expect(found === undefined).toBe(best === undefined);
@@ -117,8 +134,12 @@ test('a bounded gap stays within its bound', () => {
 
 test('no window qualifies: nothing is returned', () => {
   const strain = Float64Array.of(0, 1, 2);
-  expect(windowSearch({ strain, stress: strain, start: 0, end: 3, slope: 1, span: 0, points: 8, score: lowerBound, gap: 0 })).toBeUndefined();
+  expect(
+    windowSearch({ strain, stress: strain, start: 0, end: 3, slope: 1, span: 0, points: 8, score: lowerBound, gap: 0 }),
+  ).toBeUndefined();
   const flat = new Float64Array(40);
   const x = flat.map((_, i) => i);
-  expect(windowSearch({ strain: x, stress: flat, start: 0, end: 40, slope: 0, span: 1, points: 3, score: lowerBound, gap: 0 })).toBeUndefined();
+  expect(
+    windowSearch({ strain: x, stress: flat, start: 0, end: 40, slope: 0, span: 1, points: 3, score: lowerBound, gap: 0 }),
+  ).toBeUndefined();
 });

@@ -6,7 +6,9 @@ import { seeded } from '../support/random.js';
 import { refusal, thrown } from '../support/thrown.js';
 
 const rows = (separator: string, decimal: string, n = 6): string =>
-  Array.from({ length: n }, (_, i) => [i / 10, 1.5 * i, 0.125 * i].map((one) => one.toFixed(3).replace('.', decimal)).join(separator)).join('\n');
+  Array.from({ length: n }, (_, i) => [i / 10, 1.5 * i, 0.125 * i].map((one) => one.toFixed(3).replace('.', decimal)).join(separator)).join(
+    '\n',
+  );
 const utf16 = (text: string, mark = true): Uint8Array => {
   const bytes = new Uint8Array(2 * text.length + (mark ? 2 : 0));
   if (mark) bytes.set([0xff, 0xfe]);
@@ -16,7 +18,14 @@ const utf16 = (text: string, mark = true): Uint8Array => {
 
 describe('layouts as loggers write them', () => {
   test.each([
-    [';', ','], [';', '.'], ['\t', ','], ['\t', '.'], [',', '.'], ['|', ','], [' ', '.'], [' ', ','],
+    [';', ','],
+    [';', '.'],
+    ['\t', ','],
+    ['\t', '.'],
+    [',', '.'],
+    ['|', ','],
+    [' ', '.'],
+    [' ', ','],
   ])('separator %j, decimal sign %j', (separator, decimal) => {
     const names = separator === ' ' ? 'Time[s] Force[kN] Travel[mm]' : ['Time [s]', 'Force [kN]', 'Travel [mm]'].join(separator);
     const { record, reading } = readRecord(`${names}\n${rows(separator, decimal)}\n`);
@@ -51,19 +60,35 @@ describe('layouts as loggers write them', () => {
   test('a strain in per cent becomes a ratio, empty where the extensometer was taken off', () => {
     const text = `Time;Crosshead separation;Load;Extensometer elongation\n(sec);(mm);(kN);(%)\n0;0;0,1;-0,05\n0,1;0,1;0,2;0,05\n0,2;0,2;0,3;0,1\n0,3;0,3;0,4;\n0,4;0,4;0,5;\n0,5;0,5;0,6;\n`;
     const { record } = readRecord(text);
-    expect([...record.strain!]).toEqual([expect.closeTo(-0.0005, 15), expect.closeTo(0.0005, 15), expect.closeTo(0.001, 15), NaN, NaN, NaN]);
+    expect([...record.strain!]).toEqual([
+      expect.closeTo(-0.0005, 15),
+      expect.closeTo(0.0005, 15),
+      expect.closeTo(0.001, 15),
+      NaN,
+      NaN,
+      NaN,
+    ]);
   });
 
   test('pressure instead of force, in MPa', () => {
     const { record } = readRecord(`Druck bar;Weg mm;Zeit s\n${rows(';', ',')}`);
-    expect('pressure' in record && [...record.pressure].map((p) => Math.round(1e6 * p))).toEqual([0, 10_000, 20_000, 30_000, 40_000, 50_000]);
+    expect('pressure' in record && [...record.pressure].map((p) => Math.round(1e6 * p))).toEqual([
+      0, 10_000, 20_000, 30_000, 40_000, 50_000,
+    ]);
   });
 
   test('encodings: UTF-8 with mark, UTF-16 with and without, Latin-1; every line ending', () => {
     const text = `Zeit [s];Kraft [kN];Längenänderung [µm]\n${rows(';', ',')}\n`;
     const expected = readRecord(text).record;
     const latin = Uint8Array.from(text, (sign) => sign.charCodeAt(0));
-    for (const file of [new TextEncoder().encode(`\ufeff${text}`), new TextEncoder().encode(text).buffer, utf16(text), utf16(text, false), latin, `\ufeff${text}`])
+    for (const file of [
+      new TextEncoder().encode(`\ufeff${text}`),
+      new TextEncoder().encode(text).buffer,
+      utf16(text),
+      utf16(text, false),
+      latin,
+      `\ufeff${text}`,
+    ])
       expect(readRecord(file).record).toEqual(expected);
     expect(readRecord(latin).reading.encoding).toBe('windows-1252');
     expect(readRecord(utf16(text, false)).reading.encoding).toBe('utf-16le');
@@ -71,9 +96,16 @@ describe('layouts as loggers write them', () => {
   });
 
   test('thousands, quotes, exponents, many digits, footers, repeated heads and short rows', () => {
-    expect((readRecord('t s;F N;x mm\n0;1.234,5;1\n1;2.234,5;2\n2;12.234,5;3\n3;112.234,5;4\n4;5,5;5\n').record as TensionRecord).force[2]).toBe(12_234.5);
-    expect((readRecord('"t, s","F, N","x, mm"\n"0","1.5","1"\n"1","2.5","2"\n"2","3","3"\n"3","4","4"\n"4","5","5"\n').record as TensionRecord).force[1]).toBe(2.5);
-    const odd = readRecord('t s;F N;x mm\n0;1e3;1\n1;0.12345678901234567;2\n2;+3;3\n3;4;4\n4;5;5\nt s;F N;x mm\n5;6\n6;;6\n7;8;7\n\nend of test\n');
+    expect(
+      (readRecord('t s;F N;x mm\n0;1.234,5;1\n1;2.234,5;2\n2;12.234,5;3\n3;112.234,5;4\n4;5,5;5\n').record as TensionRecord).force[2],
+    ).toBe(12_234.5);
+    expect(
+      (readRecord('"t, s","F, N","x, mm"\n"0","1.5","1"\n"1","2.5","2"\n"2","3","3"\n"3","4","4"\n"4","5","5"\n').record as TensionRecord)
+        .force[1],
+    ).toBe(2.5);
+    const odd = readRecord(
+      't s;F N;x mm\n0;1e3;1\n1;0.12345678901234567;2\n2;+3;3\n3;4;4\n4;5;5\nt s;F N;x mm\n5;6\n6;;6\n7;8;7\n\nend of test\n',
+    );
     expect([...(odd.record as TensionRecord).force]).toEqual([1000, 0.12345678901234567, 3, 4, 5, 8]);
     expect(odd.reading.leftOut.map(({ line }) => line)).toEqual([7, 8, 9, 12]);
   });
@@ -83,7 +115,9 @@ test('numbers are read to the last bit', () => {
   fc.assert(
     fc.property(fc.array(fc.double({ min: -1e9, max: 1e9, noNaN: true }), { minLength: 6, maxLength: 20 }), (values) => {
       const text = `t s;F N;x mm\n${values.map((value, i) => `${i};${String(value)};${i}`).join('\n')}\n`;
-      expect([...(readRecord(text).record as TensionRecord).force]).toEqual(values.map((value) => (Object.is(value, -0) ? expect.closeTo(0, 12) : value)));
+      expect([...(readRecord(text).record as TensionRecord).force]).toEqual(
+        values.map((value) => (Object.is(value, -0) ? expect.closeTo(0, 12) : value)),
+      );
     }),
     { numRuns: 60 },
   );
@@ -128,6 +162,12 @@ describe('what cannot be read is an error that says what decides', () => {
     expect(thrown(() => readRecord(text)).message).toMatch(/'Travel', 'Position'/);
   });
 
+  test('strain times the length must be the extension', () => {
+    const text = `t s;F kN;Extension mm;Strain %\n${Array.from({ length: 8 }, (_, i) => `${i};${i};${i / 100};${i / 25}`).join('\n')}\n`;
+    expect(readRecord(text, { length: 25 }).record.extension![7]).toBeCloseTo(0.07, 12);
+    expect(refusal(() => readRecord(text, { length: 50 }))).toBe('ambiguous options.length');
+  });
+
   test('options decide', () => {
     const ambiguous = 'F N;x mm\n1,234;5,678\n2,345;6,789\n3,456;7,891\n';
     expect((readRecord(ambiguous, { decimal: ',' }).record as TensionRecord).force[0]).toBe(1.234);
@@ -136,7 +176,9 @@ describe('what cannot be read is an error that says what decides', () => {
     const options = { columns: { force: 'b', travel: 2, time: 0 }, units: { force: 'kN', travel: 'mm', time: 's' } } as const;
     expect((readRecord(bare, options).record as TensionRecord).force[1]).toBe(1500);
     expect(readRecord(`${head}0;1;2\n1;2;3\n2;3;\n3;4;5\n4;5;6\n5;6;7\n`, { leaveOutHoles: true }).reading.leftOut).toHaveLength(1);
-    expect(readRecord(`${head}${rows(';', '.')}`, { separator: ';', encoding: 'utf-8', units: { force: 'N' }, length: 50 }).record.travel).toHaveLength(6);
+    expect(
+      readRecord(`${head}${rows(';', '.')}`, { separator: ';', encoding: 'utf-8', units: { force: 'N' }, length: 50 }).record.travel,
+    ).toHaveLength(6);
   });
 });
 
@@ -171,7 +213,9 @@ describe('findPauses', () => {
 
   test('without time, or with time that goes back, it cannot be asked', () => {
     expect(refusal(() => findPauses({ force, travel }))).toBe('missing record.time');
-    expect(refusal(() => findPauses({ force, travel, time: time.map((t, i) => (i === 9 ? -1 : t)) }))).toBe('not-increasing record.time[9]');
+    expect(refusal(() => findPauses({ force, travel, time: time.map((t, i) => (i === 9 ? -1 : t)) }))).toBe(
+      'not-increasing record.time[9]',
+    );
   });
 });
 
@@ -210,7 +254,10 @@ describe('checkRecord', () => {
     ['zero-drift', { force: clean.force.map((F, i) => (i > 960 ? F + 80 : F)) }],
     ['extension-goes-back', { travel: clean.travel.map((x, i) => (i > 300 && i < 320 ? x - 0.5 : x)) }],
     ['extensometer-taken-off', { extension: clean.travel.map((x, i) => (i > 700 ? NaN : x)) }],
-    ['samples-repeated', { force: clean.force.map((_, i) => clean.force[i - (i % 2)]!), travel: clean.travel.map((_, i) => clean.travel[i - (i % 2)]!) }],
+    [
+      'samples-repeated',
+      { force: clean.force.map((_, i) => clean.force[i - (i % 2)]!), travel: clean.travel.map((_, i) => clean.travel[i - (i % 2)]!) },
+    ],
   ])('%s', (code, change) => {
     expect(codes(change)).toContain(code);
   });

@@ -1,0 +1,181 @@
+import { existsSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { beforeEach, describe, expect, test } from 'vitest';
+import { run } from '../../src/cli/run.js';
+import { fromJson } from '../../src/index.js';
+import { simulateTension, writeRecord } from '../../src/simulate/index.js';
+import { roundPiece } from '../support/records.js';
+
+const simulated = simulateTension({
+  material: {
+    modulus: 205_000,
+    yieldStress: 300,
+    hardening: { law: 'swift', prestrain: 0.02, exponent: 0.2 },
+    fracture: { extension: 0.3 },
+  },
+  piece: roundPiece,
+  frame: { compliance: 2e-5, slack: 0.2, bore: 40, rod: 20 },
+  logger: { rate: 10, forceNoise: 5, lead: 1, tail: 1 },
+});
+const columns = [
+  { quantity: 'time', name: 'Time', unit: 's', decimals: 2 },
+  { quantity: 'pressure', name: 'Pressure', unit: 'bar', decimals: 3 },
+  { quantity: 'travel', name: 'Travel', unit: 'mm', decimals: 4 },
+] as const;
+const pressureFile = writeRecord(simulated.pressureRecord!, { columns });
+const forceFile = writeRecord(simulated.record, {
+  columns: [columns[0], { quantity: 'force', name: 'Load', unit: 'kN', decimals: 4 }, columns[2]],
+});
+const lengths = ['--gauge-length', '40', '--parallel-length', '48'];
+
+let folder = '';
+let file = '';
+beforeEach(() => {
+  folder = mkdtempSync(join(tmpdir(), 'testpiece-'));
+  file = join(folder, 'pull.csv');
+  writeFileSync(file, forceFile);
+});
+
+async function command(...argv: string[]): Promise<{ status: number; out: string; error: string }> {
+  let [out, error] = ['', ''];
+  const status = await run(argv, { out: (text) => (out += text), error: (text) => (error += text) });
+  return { status, out, error };
+}
+const report = (...flags: string[]) => command('report', file, ...flags);
+
+describe('a report', () => {
+  test('a table in the terminal, page and data beside the file', async () => {
+    const { status, out, error } = await report(
+      '--round',
+      '8.01,8.00,7.99',
+      ...lengths,
+      '--frame-compliance',
+      '2e-5',
+      '--final-diameter',
+      '5',
+      '--final-gauge-length',
+      '52',
+      '--invented',
+    );
+    expect({ status, error }).toEqual({ status: 0, error: '' });
+    expect(out).toMatch(/Rm\s+397 MPa/);
+    expect(out).toContain('determined from crosshead displacement');
+    const page = readFileSync(join(folder, 'pull.report.html'), 'utf8');
+    expect(page).toContain('<svg');
+    const result = fromJson(readFileSync(join(folder, 'pull.report.json'), 'utf8'));
+    expect(result.test).toMatchObject({ identity: 'pull.csv', invented: true });
+    expect(result.elongationAfterFracture!.value).toBeCloseTo(0.3, 12);
+    expect(result.reductionOfArea!.value).toBeGreaterThan(0.5);
+    expect(readdirSync(folder).sort()).toEqual(['pull.csv', 'pull.report.html', 'pull.report.json']);
+  });
+
+  test('an existing report is replaced only when asked to, and stays untouched else', async () => {
+    const page = join(folder, 'pull.report.html');
+    writeFileSync(page, 'mine');
+    const { status, error } = await report('--round', '8', ...lengths);
+    expect(status).toBe(2);
+    expect(error.split('\n')).toHaveLength(2);
+    expect(error).toContain('--overwrite');
+    expect(readFileSync(page, 'utf8')).toBe('mine');
+    expect(existsSync(join(folder, 'pull.report.json'))).toBe(false);
+    expect((await report('--round', '8', ...lengths, '--overwrite')).status).toBe(0);
+    expect(readFileSync(page, 'utf8')).toContain('<!doctype html>');
+  });
+
+  test('pressure by cylinder and by calibration give the same force', async () => {
+    writeFileSync(file, pressureFile);
+    const cylinder = await report('--round', '8', ...lengths, '--bore', '40', '--rod', '20', '--output', join(folder, 'a'));
+    expect(cylinder.error).toBe('');
+    const area = (Math.PI * (1600 - 400)) / 4;
+    const table = join(folder, 'calibration.txt');
+    writeFileSync(table, `indicated reference\n${[0, 5, 10, 15, 20, 25].map((p) => `${p}; ${p * area}`).join('\n')}\n`);
+    const calibrated = await report('--round', '8', ...lengths, '--calibration', table, '--output', join(folder, 'b'));
+    // zero noise may fall below the calibrated span, which is then said
+    if (calibrated.status === 0) {
+      const force = (name: string) => fromJson(readFileSync(join(folder, name, 'pull.report.json'), 'utf8')).maximumForce.value;
+      expect(force('b')).toBeCloseTo(force('a'), 3);
+    } else expect(calibrated.error).toContain('calibrated span');
+    expect((await report('--round', '8', ...lengths)).error).toContain('--bore');
+  });
+
+  test.each([
+    [['--rectangular', '10x5']],
+    [['--square', '7']],
+    [['--hexagon', '8']],
+    [['--tube', '20x1']],
+    [['--tube-strip', '12x40x4']],
+    [['--mass', '39.5x100x7.85']],
+    [['--area', '50.3']],
+  ])('section %j', async (section) => {
+    expect(await report(...section, ...lengths, '--offsets', '0.1%,0.2%', '--total-extensions', '0.005')).toMatchObject({
+      status: 0,
+      error: '',
+    });
+  });
+
+  test('columns, units, separator and decimal sign where the file does not tell', async () => {
+    writeFileSync(file, forceFile.replace('Time;Load;Travel\ns;kN;mm', 'a;b;c\n;;'));
+    const flags = [
+      '--column',
+      'force=1',
+      '--column',
+      'travel=c',
+      '--column',
+      'time=0',
+      '--unit',
+      'force=kN',
+      '--unit',
+      'travel=mm',
+      '--unit',
+      'time=s',
+      '--decimal',
+      ',',
+      '--separator',
+      ';',
+    ];
+    expect(await report('--round', '8', ...lengths, ...flags)).toMatchObject({ status: 0, error: '' });
+  });
+});
+
+describe('errors are one line, with an exit status, and leave nothing behind', () => {
+  test.each([
+    ['no section', [...lengths], /section must be given once/],
+    ['two sections', ['--round', '8', '--area', '50', ...lengths], /got "round and area"/],
+    ['a dimension that is no number', ['--round', 'eight', ...lengths], /--round must be numbers/],
+    ['a dimension too few', ['--tube', '20', ...lengths], /2 dimensions/],
+    ['a negative diameter', ['--round', '-8', ...lengths], /diameter(\[0\])? must be above 0/],
+    ['gauge length zero', ['--round', '8', '--gauge-length', '0'], /ength must be above 0/],
+    ['no gauge length', ['--round', '8'], /gauge-length/],
+    ['an unknown option', ['--round', '8', ...lengths, '--colour', 'red'], /unknown option/],
+    ['an unknown unit', ['--round', '8', ...lengths, '--unit', 'force=stone'], /must be a unit of force/],
+    ['a unit without quantity', ['--round', '8', ...lengths, '--unit', 'kN'], /of the form quantity=value/],
+    ['a length that is no number', ['--round', '8', '--gauge-length', 'forty'], /must be a number/],
+  ])('%s', async (_, flags, message) => {
+    const { status, out, error } = await report(...flags);
+    expect(status).toBe(2);
+    expect(out).toBe('');
+    expect(error).toMatch(message);
+    expect(error.trim().split('\n')).toHaveLength(1);
+    expect(readdirSync(folder)).toEqual(['pull.csv']);
+  });
+
+  test('a file that is not there, an empty one, a binary one', async () => {
+    expect(await command('report', join(folder, 'none.csv'), '--round', '8', ...lengths)).toMatchObject({ status: 2, out: '' });
+    writeFileSync(file, '');
+    expect((await report('--round', '8', ...lengths)).error).toContain('must not be empty');
+    writeFileSync(
+      file,
+      new Uint8Array(300).map((_, i) => (i * 31) % 256),
+    );
+    expect((await report('--round', '8', ...lengths)).error).toContain('must be text');
+    expect(readdirSync(folder)).toEqual(['pull.csv']);
+  });
+
+  test('help and version', async () => {
+    expect(await command('--help')).toMatchObject({ status: 0, error: '' });
+    expect((await command('report', '--help')).out).toContain('Example:');
+    expect((await command('--version')).out).toMatch(/^\d+\.\d+\.\d+/);
+    expect((await command('plot')).status).toBe(2);
+  });
+});
