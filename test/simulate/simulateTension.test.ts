@@ -55,8 +55,8 @@ describe('the truth is that of the model', () => {
 
   test('what a person measures on the broken piece goes with A and Z', () => {
     const { truth } = simulateTension({ ...swift, material: { ...swift.material, reductionOfArea: 0.6 } });
-    expect(truth.afterFracture.gaugeLength / 40 - 1).toBeCloseTo(truth.elongationAfterFracture, 12);
-    expect(1 - truth.afterFracture.area / piece.section.area).toBeCloseTo(0.6, 12);
+    expect(truth.afterFracture.gaugeLength! / 40 - 1).toBeCloseTo(truth.elongationAfterFracture, 12);
+    expect(1 - truth.afterFracture.area! / piece.section.area).toBeCloseTo(0.6, 12);
     expect(truth.elongationAfterFracture).toBeGreaterThan(0.3);
   });
 
@@ -172,7 +172,9 @@ test('a record written as a logger would is read back', () => {
   });
   const back = readRecord(text).record as TensionRecord;
   expect(back.force).toHaveLength(record.force.length);
-  back.force.forEach((F, i) => expect(Math.abs(F - record.force[i]!)).toBeLessThanOrEqual(0.0501));
+  back.force.forEach((F, i) => {
+    expect(Math.abs(F - record.force[i]!)).toBeLessThanOrEqual(0.0501);
+  });
   expect(back.extension!.findIndex(Number.isNaN)).toBe(record.extension!.findIndex(Number.isNaN));
 });
 

@@ -1,0 +1,24 @@
+import { execFileSync } from 'node:child_process';
+import { mkdtempSync, readdirSync, readFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join, resolve } from 'node:path';
+import { expect, test } from 'vitest';
+
+// each script of examples/ beside the output that it must print; made anew with `-u`
+const scripts = readdirSync('examples', { recursive: true })
+  .map(String)
+  .filter((name) => name.endsWith('.js') && !name.endsWith('class.js'));
+
+test.each(scripts)('examples/%s prints what stands beside it', async (script) => {
+  const folder = mkdtempSync(join(tmpdir(), 'testpiece-'));
+  const output = execFileSync(process.execPath, [resolve('examples', script)], { cwd: folder, encoding: 'utf8' });
+  await expect(output).toMatchFileSnapshot(resolve('examples', script.replace(/\.js$/, '.expected.txt')));
+});
+
+test('the demo leaves a file, a page and data for each piece, all marked as invented', () => {
+  const folder = mkdtempSync(join(tmpdir(), 'testpiece-'));
+  execFileSync(process.execPath, [resolve('examples/demo/run.js')], { cwd: folder });
+  const files = readdirSync(join(folder, 'demo-output'));
+  expect(files).toHaveLength(15);
+  for (const file of files) expect(readFileSync(join(folder, 'demo-output', file), 'utf8')).toMatch(/invented/i);
+});
