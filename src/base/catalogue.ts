@@ -10,14 +10,7 @@ export interface FindingEntry {
   readonly remedy: string;
 }
 
-/**
- * Every finding by its code, in the order of the job: record, piece, frame, method.
- *
- * @remarks
- * Codes are never renamed. Thresholds behind the findings are options of the functions that make them; their defaults are common
- * practice where no standard is named.
- */
-export const catalogue = {
+const entries = {
   // what the logger wrote
   'time-missing': {
     severity: 'caution', about: 'record',
@@ -340,4 +333,13 @@ export const catalogue = {
 } as const satisfies Readonly<Record<string, FindingEntry>>;
 
 /** Codes of findings. */
-export type FindingCode = keyof typeof catalogue;
+export type FindingCode = keyof typeof entries;
+
+/**
+ * Every finding by its code, in the order of the job: record, piece, frame, method.
+ *
+ * @remarks
+ * Codes are never renamed. Thresholds behind the findings are options of the functions that make them; their defaults are common
+ * practice where no standard is named.
+ */
+export const catalogue: Readonly<Record<FindingCode, FindingEntry>> = entries;

@@ -77,6 +77,14 @@ export interface AlternativeWindow {
   readonly slope: number;
 }
 
+/** How much lower a slope is in one band of stress than in the band below. */
+export interface SlopeFall {
+  /** Share of the slope that is lost [1]. */
+  readonly value: number;
+  /** Standard error of that share [1]. */
+  readonly standardError: number;
+}
+
 /** The elastic line. */
 export interface ModulusFit {
   /** Slope of the line [MPa]. */
@@ -106,7 +114,7 @@ export interface ModulusFit {
   /** Stress where the 0.2 % offset line of a first coarse line meets the curve [MPa]; only where the window was searched. */
   readonly offsetStress?: number | undefined;
   /** How much lower the slope is between 0.3 and 0.4 of that stress than between 0.2 and 0.3 [1], and its standard error. */
-  readonly slopeFall?: { readonly value: number; readonly standardError: number } | undefined;
+  readonly slopeFall?: SlopeFall | undefined;
 }
 
 /** Why there is no elastic line. */

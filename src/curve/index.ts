@@ -6,6 +6,7 @@ export {
   type ModulusFit,
   type ModulusOptions,
   type ModulusReason,
+  type SlopeFall,
   type WindowChoice,
 } from './fitModulus.js';
 export { fracture, type Fracture, type FractureOptions, type FractureReason } from './fracture.js';

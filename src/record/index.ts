@@ -2,7 +2,16 @@ export { type DecimalSign, type Separator } from './cells.js';
 export { checkRecord, type RecordThresholds } from './checkRecord.js';
 export { type TextEncoding } from './decodeText.js';
 export { findPauses, type Pause, type PauseOptions } from './findPauses.js';
-export { readRecord, type MetadataEntry, type ReadColumn, type Reading, type ReadOptions, type ReadResult } from './readRecord.js';
+export {
+  readRecord,
+  type IgnoredColumn,
+  type LeftOutRow,
+  type MetadataEntry,
+  type ReadColumn,
+  type Reading,
+  type ReadOptions,
+  type ReadResult,
+} from './readRecord.js';
 export { tare, type TareOptions, type TareResult } from './tare.js';
 /** @internal */
 export { checkRecordKernel } from './checkRecord.js';

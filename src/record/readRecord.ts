@@ -46,6 +46,24 @@ export interface ReadColumn {
   readonly factor: number;
 }
 
+/** A column not in use. */
+export interface IgnoredColumn {
+  /** Its name in the file. */
+  readonly name: string;
+  /** Its place in the file, from 0. */
+  readonly index: number;
+  /** Why it is not in use. */
+  readonly why: string;
+}
+
+/** A row left out. */
+export interface LeftOutRow {
+  /** Line of the file, from 1. */
+  readonly line: number;
+  /** Why it was left out. */
+  readonly why: string;
+}
+
 /** What was understood of a file. */
 export interface Reading {
   /** Encoding of the text. */
@@ -59,11 +77,11 @@ export interface Reading {
   /** Columns in use. */
   readonly columns: readonly ReadColumn[];
   /** Columns not in use, and why. */
-  readonly ignored: readonly { readonly name: string; readonly index: number; readonly why: string }[];
+  readonly ignored: readonly IgnoredColumn[];
   /** Rows of numbers that were read. */
   readonly rows: number;
   /** Rows left out: line of the file, from 1, and why. */
-  readonly leftOut: readonly { readonly line: number; readonly why: string }[];
+  readonly leftOut: readonly LeftOutRow[];
 }
 
 /** One line of the text above the columns. */

@@ -1,4 +1,4 @@
-export { type SimulatedHardening, type SimulatedMaterial } from './material.js';
+export { type SimulatedFracture, type SimulatedHardening, type SimulatedMaterial } from './material.js';
 export {
   simulateTension,
   type SimulatedFrame,
@@ -6,7 +6,8 @@ export {
   type SimulatedLogger,
   type SimulatedPause,
   type SimulatedTension,
+  type TakenOff,
   type TensionScenario,
 } from './simulateTension.js';
-export { type SimulatedTruth } from './truth.js';
-export { writeRecord, type WriteOptions } from './writeRecord.js';
+export { type SimulatedTruth, type TrueProofStrength } from './truth.js';
+export { writeRecord, type WriteOptions, type WrittenColumn } from './writeRecord.js';

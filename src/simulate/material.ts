@@ -31,6 +31,14 @@ export type SimulatedHardening =
       readonly law: 'none';
     };
 
+/** Where a simulated piece breaks. */
+export interface SimulatedFracture {
+  /** Plastic extension over the parallel length [mm/mm]. */
+  readonly extension: number;
+  /** Stress there as a share of the maximum; default 0.75. */
+  readonly share?: number | undefined;
+}
+
 /** A material as the simulation knows it. */
 export interface SimulatedMaterial {
   /** Modulus E [MPa]. */
@@ -49,7 +57,7 @@ export interface SimulatedMaterial {
   /** Hardening. */
   readonly hardening: SimulatedHardening;
   /** Fracture: plastic extension over the parallel length [mm/mm], beyond the maximum; and stress there as a share of the maximum, default 0.75. */
-  readonly fracture?: { readonly extension: number; readonly share?: number | undefined } | undefined;
+  readonly fracture?: SimulatedFracture | undefined;
   /** Z [1]; default 0.5. */
   readonly reductionOfArea?: number | undefined;
 }

@@ -60,6 +60,12 @@ export interface SimulatedHand {
   readonly pauses?: readonly SimulatedPause[] | undefined;
 }
 
+/** An extensometer that is taken off. */
+export interface TakenOff {
+  /** Strain at which it is taken off [mm/mm]. */
+  readonly offAt: number;
+}
+
 /** A logger. */
 export interface SimulatedLogger {
   /** Samples a second; default 20. */
@@ -83,7 +89,7 @@ export interface SimulatedLogger {
   /** Share of samples that repeat the one before; default 0. */
   readonly repeated?: number | undefined;
   /** Extensometer: none, on until fracture, or taken off at a strain; default none. */
-  readonly extensometer?: boolean | { readonly offAt: number } | undefined;
+  readonly extensometer?: boolean | TakenOff | undefined;
 }
 
 /** A tension test to simulate. */

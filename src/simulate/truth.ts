@@ -1,6 +1,14 @@
 import type { AfterFracture, TestPiece } from '../base/index.js';
 import type { MaterialCurve, SimulatedMaterial } from './material.js';
 
+/** A true proof strength. */
+export interface TrueProofStrength {
+  /** Plastic extension [mm/mm]. */
+  readonly offset: number;
+  /** Stress [MPa]. */
+  readonly stress: number;
+}
+
 /** What is true of a simulated test, from the model itself. */
 export interface SimulatedTruth {
   /** E [MPa]. */
@@ -12,7 +20,7 @@ export interface SimulatedTruth {
   /** Ae [mm/mm]. */
   readonly yieldPointExtension?: number | undefined;
   /** Rp [MPa] for each offset asked for; absent where the piece breaks before. */
-  readonly proofStrengths: readonly { readonly offset: number; readonly stress: number }[];
+  readonly proofStrengths: readonly TrueProofStrength[];
   /** Rm [MPa]. */
   readonly tensileStrength: number;
   /** Fm [N]. */

@@ -9,6 +9,18 @@ import {
 } from '../base/index.js';
 import { dimensionOf, unitFactor, type Unit } from '../units/index.js';
 
+/** A column that is written. */
+export interface WrittenColumn {
+  /** Which quantity of the record. */
+  readonly quantity: ColumnName;
+  /** Its name in the file. */
+  readonly name: string;
+  /** Its unit in the file. */
+  readonly unit: Unit;
+  /** Number of decimals. */
+  readonly decimals: number;
+}
+
 /** How a logger writes. */
 export interface WriteOptions {
   /** Separator of cells; default `;`. */
@@ -16,7 +28,7 @@ export interface WriteOptions {
   /** Decimal sign; default `,`. */
   readonly decimal?: '.' | ',' | undefined;
   /** Name and unit of each column that is written, in this order. */
-  readonly columns: readonly { readonly quantity: ColumnName; readonly name: string; readonly unit: Unit; readonly decimals: number }[];
+  readonly columns: readonly WrittenColumn[];
   /** Lines above the columns. */
   readonly preamble?: readonly string[] | undefined;
 }
