@@ -11,6 +11,7 @@ export default {
   markdownItLoader: (md) => md.use(katex.default ?? katex, { throwOnError: true, strict: 'error', trust: false }),
   validation: { notExported: true, invalidLink: true, notDocumented: true },
   treatWarningsAsErrors: true,
+  intentionallyNotExported: ['entries'],
   excludeInternal: true,
   disableGit: true,
   sourceLinkTemplate: 'src/{path}#L{line}',

@@ -39,6 +39,7 @@ const shown = (received: unknown): string =>
  * ```
  */
 export class InputError extends RangeError {
+  /** Always `InputError`, also after minification. */
   override readonly name = 'InputError';
   /** What is wrong, as a word that a program can test. */
   readonly code: InputErrorCode;
