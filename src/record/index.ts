@@ -3,7 +3,6 @@ export { checkRecord, type RecordThresholds } from './checkRecord.js';
 export { type TextEncoding } from './decodeText.js';
 export { findPauses, type Pause, type PauseOptions } from './findPauses.js';
 export {
-  readRecord,
   type IgnoredColumn,
   type LeftOutRow,
   type MetadataEntry,
@@ -11,7 +10,8 @@ export {
   type Reading,
   type ReadOptions,
   type ReadResult,
-} from './readRecord.js';
+} from './reading.js';
+export { readRecord } from './readRecord.js';
 export { tare, type TareOptions, type TareResult } from './tare.js';
 /** @internal */
 export { checkRecordKernel } from './checkRecord.js';

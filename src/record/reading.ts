@@ -1,0 +1,92 @@
+import type { ColumnName, PressureRecord, TensionRecord } from '../base/index.js';
+import type { Unit } from '../units/index.js';
+import type { DecimalSign, Separator } from './cells.js';
+import type { TextEncoding } from './decodeText.js';
+
+/** Options of `readRecord`: what decides where the file does not. */
+export interface ReadOptions {
+  /** Separator of cells. */
+  readonly separator?: Separator | undefined;
+  /** Decimal sign. */
+  readonly decimal?: DecimalSign | undefined;
+  /** Encoding of bytes. */
+  readonly encoding?: TextEncoding | undefined;
+  /** Which column serves for a quantity: its name in the file, or its place from 0. */
+  readonly columns?: Partial<Record<ColumnName, string | number>> | undefined;
+  /** Unit of a quantity, where the file names none or a wrong one. */
+  readonly units?: Partial<Record<ColumnName, Unit>> | undefined;
+  /** Length that strain is counted over [mm]; where extension and strain are both there, they are checked against each other. */
+  readonly length?: number | undefined;
+  /** Leave out rows with a hole in extension or strain; default they are an error. */
+  readonly leaveOutHoles?: boolean | undefined;
+}
+
+/** How one column was read. */
+export interface ReadColumn {
+  /** What it serves for. */
+  readonly quantity: ColumnName;
+  /** Its name in the file. */
+  readonly name: string;
+  /** Its place in the file, from 0. */
+  readonly index: number;
+  /** Its unit in the file. */
+  readonly unit: Unit;
+  /** What its numbers were multiplied by. */
+  readonly factor: number;
+}
+
+/** A column not in use. */
+export interface IgnoredColumn {
+  /** Its name in the file. */
+  readonly name: string;
+  /** Its place in the file, from 0. */
+  readonly index: number;
+  /** Why it is not in use. */
+  readonly why: string;
+}
+
+/** A row left out. */
+export interface LeftOutRow {
+  /** Line of the file, from 1. */
+  readonly line: number;
+  /** Why it was left out. */
+  readonly why: string;
+}
+
+/** What was understood of a file. */
+export interface Reading {
+  /** Encoding of the text. */
+  readonly encoding: TextEncoding;
+  /** Separator of cells. */
+  readonly separator: Separator;
+  /** Decimal sign. */
+  readonly decimal: DecimalSign;
+  /** Sign between groups of three digits; empty for none. */
+  readonly thousands: string;
+  /** Columns in use. */
+  readonly columns: readonly ReadColumn[];
+  /** Columns not in use, and why. */
+  readonly ignored: readonly IgnoredColumn[];
+  /** Rows of numbers that were read. */
+  readonly rows: number;
+  /** Rows left out: line of the file, from 1, and why. */
+  readonly leftOut: readonly LeftOutRow[];
+}
+
+/** One line of the text above the columns. */
+export interface MetadataEntry {
+  /** What stands with the name. */
+  readonly value: string;
+  /** Its unit, where there is one. */
+  readonly unit?: string | undefined;
+}
+
+/** A file as read. */
+export interface ReadResult {
+  /** The columns, in N, mm, s and ratios; with `pressure` [MPa] where the file holds no force. */
+  readonly record: TensionRecord | PressureRecord;
+  /** What stands above the columns, by name. */
+  readonly metadata: Readonly<Record<string, MetadataEntry>>;
+  /** What was understood. */
+  readonly reading: Reading;
+}
