@@ -262,7 +262,7 @@ const entries = {
   },
   'yield-fall-in-pause': {
     severity: 'caution', about: 'method',
-    message: 'The fall of stress at sample {sample} happened while the crosshead stood still: it is relaxation, not yield.',
+    message: 'The stress fell only while the crosshead stood still: that is relaxation, not yield.',
     remedy: 'Load without stopping through yield.',
   },
   'few-points-before-proof': {

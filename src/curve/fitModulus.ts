@@ -14,7 +14,8 @@ import { lineFit } from '../numeric/index.js';
 import { coarseLine } from './coarseLine.js';
 import { maximumIndex } from './maximumStress.js';
 import { requireCurve } from './requireCurve.js';
-import { windowSearch, type WindowScore } from './windowSearch.js';
+import { windowSearch } from './windowSearch.js';
+import type { WindowScore } from './windowTask.js';
 
 /** How the window of the elastic line is chosen. */
 export type WindowChoice =

@@ -1,4 +1,7 @@
+import { noIncumbent, offer, TIE, type Incumbent } from './windowIncumbent.js';
+import { latticeWindows, runnersUp } from './windowLattice.js';
 import { BLOCK, windowMoments, type WindowMoments } from './windowMoments.js';
+import type { FoundWindow, WindowTask } from './windowTask.js';
 
 /*
  * Exact search for the best window of a straight line: branch and bound over all pairs of first and last sample.
@@ -19,116 +22,6 @@ import { BLOCK, windowMoments, type WindowMoments } from './windowMoments.js';
  * A score that never falls with the slope and never rises with the standard error is thereby bounded over the whole box. A box that
  * cannot beat the best window found so far is dropped, any other is halved, down to pairs of blocks whose windows are all tried.
  */
-
-/** @internal How windows are compared, larger is better: must not fall with the slope, nor rise with the standard error. */
-export type WindowScore = (slope: number, standardError: number) => number;
-
-/** @internal Which windows count, and how. */
-export interface WindowTask {
-  readonly strain: Float64Array;
-  readonly stress: Float64Array;
-  /** First sample that a window may start at. */
-  readonly start: number;
-  /** One past the last sample that a window may end at. */
-  readonly end: number;
-  /** A slope near the answer [MPa], taken off the stress before sums are made. */
-  readonly slope: number;
-  /** Least rise of the line over the window [MPa]. */
-  readonly span: number;
-  /** Least number of samples, at least 3. */
-  readonly points: number;
-  readonly score: WindowScore;
-  /** Scores may miss the best by this much of it; 0 is exact. */
-  readonly gap: number;
-}
-
-/** @internal A window found: samples first to last of the record, both included. */
-export interface FoundWindow {
-  readonly first: number;
-  readonly last: number;
-  readonly slope: number;
-  readonly score: number;
-}
-
-/** Scores this close, relative, are equal; then the wider rise of the line decides. */
-const TIE = 1e-9;
-/** Edges of the lattice of windows that gives the first incumbent and the runners-up. */
-const LATTICE = 48;
-
-/** The best window so far, and what another must reach. */
-interface Incumbent {
-  first: number;
-  last: number;
-  slope: number;
-  score: number;
-  rise: number;
-  /** Highest score seen. */
-  top: number;
-  /** Lowest score that still ties with it. */
-  floor: number;
-  /** A tie was lost while the highest score was still creeping up: look once more, knowing it. */
-  again: boolean;
-}
-
-const noIncumbent = (top: number): Incumbent => ({
-  first: -1,
-  last: -1,
-  slope: NaN,
-  score: -Infinity,
-  rise: -Infinity,
-  top,
-  floor: top - TIE * Math.abs(top),
-  again: false,
-});
-
-function offer(best: Incumbent, first: number, last: number, slope: number, score: number, rise: number): void {
-  if (score > best.top) {
-    best.top = score;
-    best.floor = score - TIE * Math.abs(score);
-    if (best.first >= 0 && best.score < best.floor) {
-      best.again ||= best.score > best.floor - 2 * TIE * Math.abs(score);
-      best.rise = -Infinity;
-    }
-  }
-  if (score < best.floor || rise < best.rise || (rise === best.rise && first >= best.first)) return;
-  best.first = first;
-  best.last = last;
-  best.slope = slope;
-  best.score = score;
-  best.rise = rise;
-}
-
-/** Windows between the edges of a lattice: the first incumbent, and all their scores. */
-function latticeWindows(task: WindowTask, { x, sums, blocks, slope: base }: WindowMoments, best: Incumbent): FoundWindow[] {
-  const { start, end, points, span, score } = task;
-  const n = end - start;
-  const step = Math.max(1, blocks / LATTICE);
-  const edges = [...new Set(Array.from({ length: Math.ceil(blocks / step) + 1 }, (_, k) => Math.min(Math.round(k * step), blocks)))];
-  const found: FoundWindow[] = [];
-  for (let a = 0; a < edges.length - 1; a += 1)
-    for (let b = edges.length - 1; b > a; b -= 1) {
-      const p = 5 * edges[a]!;
-      const q = 5 * edges[b]!;
-      const first = edges[a]! * BLOCK;
-      const last = Math.min(edges[b]! * BLOCK, n) - 1;
-      const count = last - first + 1;
-      if (count < points) continue;
-      const sx = sums[q]! - sums[p]!;
-      const sr = sums[q + 1]! - sums[p + 1]!;
-      const xx = sums[q + 2]! - sums[p + 2]! - (sx * sx) / count;
-      const xr = sums[q + 3]! - sums[p + 3]! - (sx * sr) / count;
-      if (!(xx > 0)) continue;
-      const d = xr / xx;
-      const rise = (base + d) * (x[last]! - x[first]!);
-      if (rise < span) continue;
-      const rest = Math.max(0, sums[q + 4]! - sums[p + 4]! - (sr * sr) / count - d * xr);
-      const value = score(base + d, Math.sqrt(rest / ((count - 2) * xx)));
-      if (Number.isNaN(value)) continue;
-      offer(best, first, last, base + d, value, rise);
-      found.push({ first: start + first, last: start + last, slope: base + d, score: value });
-    }
-  return found;
-}
 
 /** Tries every window that starts in block a and ends in block b. */
 function tryBlocks(task: WindowTask, { x, r, sums, slope: base }: WindowMoments, a: number, b: number, best: Incumbent): void {
@@ -281,20 +174,6 @@ function searchBoxes(task: WindowTask, moments: WindowMoments, best: Incumbent):
       push(a0, middle, b0, b1);
     }
   }
-}
-
-/** Good windows that share less than half of their samples with the best and with each other. */
-function runnersUp(windows: readonly FoundWindow[], best: FoundWindow, most: number): FoundWindow[] {
-  const chosen = [best];
-  for (const one of [...windows].sort((s, t) => t.score - s.score)) {
-    const apart = chosen.every((other) => {
-      const shared = Math.min(one.last, other.last) - Math.max(one.first, other.first) + 1;
-      return shared < 0.5 * Math.max(one.last - one.first + 1, other.last - other.first + 1);
-    });
-    if (apart) chosen.push(one);
-    if (chosen.length > most) break;
-  }
-  return chosen.slice(1);
 }
 
 /** @internal The best window by `task.score`, with runners-up; undefined where no window qualifies. */

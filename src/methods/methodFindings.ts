@@ -123,7 +123,7 @@ function yieldFindings({ yielding, proportional }: TensionNumbers): Finding[] {
   if (yielding?.ok === false) {
     found.push(
       yielding.reason === 'fall-in-pause'
-        ? finding('yield-fall-in-pause', { sample: 'named with the pause' }, { field: 'upperYieldStrength' })
+        ? finding('yield-fall-in-pause', {}, { field: 'upperYieldStrength' })
         : finding('no-yield-point', { why: yielding.message }, { field: 'upperYieldStrength' }),
     );
   }

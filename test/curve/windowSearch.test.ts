@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { coarseLine } from '../../src/curve/coarseLine.js';
-import { windowSearch, type WindowScore, type WindowTask } from '../../src/curve/windowSearch.js';
+import { windowSearch } from '../../src/curve/windowSearch.js';
+import type { WindowScore, WindowTask } from '../../src/curve/windowTask.js';
 import { seeded } from '../support/random.js';
 
 type Family = 'smooth' | 'sharp' | 'yield point' | 'correlated' | 'coarse digits' | 'goes back' | 'clean';

@@ -1,0 +1,29 @@
+/** @internal How windows are compared, larger is better: must not fall with the slope, nor rise with the standard error. */
+export type WindowScore = (slope: number, standardError: number) => number;
+
+/** @internal Which windows count, and how. */
+export interface WindowTask {
+  readonly strain: Float64Array;
+  readonly stress: Float64Array;
+  /** First sample that a window may start at. */
+  readonly start: number;
+  /** One past the last sample that a window may end at. */
+  readonly end: number;
+  /** A slope near the answer [MPa], taken off the stress before sums are made. */
+  readonly slope: number;
+  /** Least rise of the line over the window [MPa]. */
+  readonly span: number;
+  /** Least number of samples, at least 3. */
+  readonly points: number;
+  readonly score: WindowScore;
+  /** Scores may miss the best by this much of it; 0 is exact. */
+  readonly gap: number;
+}
+
+/** @internal A window found: samples first to last of the record, both included. */
+export interface FoundWindow {
+  readonly first: number;
+  readonly last: number;
+  readonly slope: number;
+  readonly score: number;
+}
