@@ -72,10 +72,31 @@ function withoutFillets({ strain, stress }: StressStrainCurve, slope: number, ra
   for (let i = 0; i < strain.length; i += 1) strain[i]! -= stress[i]! * surplus;
 }
 
+/** Places that stand for the samples of a long record in hardening and necking: means of so many samples lie on the curve just as well. */
+const PLACES = 2000;
+
+/** Means of strain and stress over equal numbers of samples, first to last (included); short stretches stay as they are. */
+function meansOf({ strain, stress }: StressStrainCurve, first: number, last: number): StressStrainCurve {
+  const size = Math.max(1, Math.floor((last - first + 1) / PLACES));
+  const places = Math.floor((last - first + 1) / size);
+  const means = { strain: new Float64Array(places), stress: new Float64Array(places) };
+  for (let k = 0, i = first; k < places; k += 1) {
+    let e = 0;
+    let R = 0;
+    for (const stop = i + size; i < stop; i += 1) {
+      e += strain[i]!;
+      R += stress[i]!;
+    }
+    means.strain[k] = e / size;
+    means.stress[k] = R / size;
+  }
+  return means;
+}
+
 /** The hardening law between yielding and maximum. */
 function hardeningOf(curve: StressStrainCurve, slope: number, first: number, maximum: number): TensionNumbers['hardening'] {
   if (maximum - first < 5) return undefined;
-  const flow = flowCurve(trueCurve(curve, { from: first, to: maximum }), { modulus: slope });
+  const flow = flowCurve(trueCurve(meansOf(curve, first, maximum)), { modulus: slope });
   const last = flow.strain.length - 1;
   if (last < 4) return undefined;
   const to = flow.strain[last]!;
@@ -92,7 +113,7 @@ function neckingOf({ strain, stress }: StressStrainCurve, maximum: number, end: 
   while (first > 0 && stress[first - 1]! >= least) first -= 1;
   while (last < end - 1 && stress[last + 1]! >= least) last += 1;
   if (last - first < 7) return undefined;
-  return considere(trueCurve({ strain: strain.subarray(first, last + 1), stress: stress.subarray(first, last + 1) }));
+  return considere(trueCurve(meansOf({ strain, stress }, first, last)));
 }
 
 /** @internal Columns in, numbers out: what a repeated evaluation (a Monte Carlo trial) runs alone. */

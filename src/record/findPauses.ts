@@ -96,9 +96,10 @@ export function findPauses(record: TensionColumns, options: PauseOptions = {}): 
   const noise = noiseLevel(force, first, last + 1);
 
   const pauses: Pause[] = [];
-  for (let i = first; i < last;) {
+  // both ends of the stretch only move forward, so the record is walked once
+  for (let i = first, j = first + 1; i < last;) {
     // the stretch from i that spans the least duration, then as far as it stays slow
-    let j = i + 1;
+    j = Math.max(j, i + 1);
     while (j < last && time[j]! - time[i]! < least) j += 1;
     const still = (to: number): boolean => motion[to]! - motion[i]! < slow * (time[to]! - time[i]!) && force[to]! - force[i]! <= 4 * noise;
     if (time[j]! - time[i]! < least || !still(j)) {

@@ -3,6 +3,8 @@ const SHARE = 0.99;
 const CLOSE = 0.02;
 /** More steps than this between neighbours are no evidence. */
 const MOST_STEPS = 1000;
+/** Pairs of neighbours that are looked at: enough to meet single steps. */
+const PAIRS = 20_000;
 
 /** @internal One step of a column that was read in steps (the least significant digit), or 0 where it is not stepped. */
 export function resolution(column: Float64Array): number {
@@ -11,15 +13,16 @@ export function resolution(column: Float64Array): number {
   for (let i = 0; i < n; i += 1) largest = Math.max(largest, Math.abs(column[i]!) || 0);
   // differences below this are rounding of equal numbers
   const rounding = 1e-12 * largest;
+  const stride = Math.max(1, Math.floor(n / PAIRS));
   let step = Infinity;
-  for (let i = 1; i < n; i += 1) {
+  for (let i = 1; i < n; i += stride) {
     const d = Math.abs(column[i]! - column[i - 1]!);
     if (d > rounding && d < step) step = d;
   }
   if (!Number.isFinite(step)) return 0;
   let counted = 0;
   let whole = 0;
-  for (let i = 1; i < n; i += 1) {
+  for (let i = 1; i < n; i += stride) {
     const multiple = Math.abs(column[i]! - column[i - 1]!) / step;
     if (!(multiple > 0.5) || multiple > MOST_STEPS) continue;
     counted += 1;
