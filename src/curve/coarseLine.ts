@@ -31,16 +31,21 @@ function steepest(
   const sum = new Float64Array(4 * (LEVELS + 2));
   const x0 = strain[0]!;
   let level = 0;
+  let next = 0;
   let sx = 0,
     sy = 0,
     sxx = 0,
     sxy = 0;
   for (let i = 0; i < end; i += 1) {
     const y = stress[i]!;
-    while (level <= LEVELS && y >= (level * top) / LEVELS) {
+    while (level <= LEVELS && y >= next) {
       edge[level] = i;
-      sum.set([sx, sy, sxx, sxy], 4 * level);
+      sum[4 * level] = sx;
+      sum[4 * level + 1] = sy;
+      sum[4 * level + 2] = sxx;
+      sum[4 * level + 3] = sxy;
       level += 1;
+      next = (level * top) / LEVELS;
     }
     const x = strain[i]! - x0;
     sx += x;
@@ -50,7 +55,10 @@ function steepest(
   }
   while (level <= LEVELS + 1) {
     edge[level] = end;
-    sum.set([sx, sy, sxx, sxy], 4 * level);
+    sum[4 * level] = sx;
+    sum[4 * level + 1] = sy;
+    sum[4 * level + 2] = sxx;
+    sum[4 * level + 3] = sxy;
     level += 1;
   }
   let best: { slope: number; origin: number; last: number } | undefined;

@@ -10,9 +10,8 @@ import {
   type Outcome,
   type StressStrainCurve,
 } from '../base/index.js';
-import { lineFit } from '../numeric/index.js';
+import { lineFit, maximumIndex } from '../numeric/index.js';
 import { coarseLine } from './coarseLine.js';
-import { maximumIndex } from './maximumStress.js';
 import { requireCurve } from './requireCurve.js';
 import { windowSearch } from './windowSearch.js';
 import type { WindowScore } from './windowTask.js';
@@ -205,10 +204,13 @@ function slopeFall({ strain, stress }: StressStrainCurve, offsetStress: number, 
 }
 
 /** @internal {@link fitModulus} on a checked curve. */
-export function fitModulusKernel(curve: StressStrainCurve, window: WindowChoice): Outcome<ModulusFit, ModulusReason> {
+export function fitModulusKernel(
+  curve: StressStrainCurve,
+  window: WindowChoice,
+  maximum = maximumIndex(curve.stress),
+): Outcome<ModulusFit, ModulusReason> {
   const { strain, stress } = curve;
   const given = { alternatives: [], eased: [] };
-  const maximum = maximumIndex(stress, 0, stress.length);
   if (window.by === 'samples') {
     const last = Math.min(window.last, strain.length - 1);
     return describe(curve, Math.max(0, window.first), last, given);

@@ -7,8 +7,7 @@ import {
   type Outcome,
   type StressStrainCurve,
 } from '../base/index.js';
-import { median } from '../numeric/index.js';
-import { maximumIndex } from './maximumStress.js';
+import { maximumIndex, median } from '../numeric/index.js';
 import { requireCurve } from './requireCurve.js';
 
 /** Options of {@link fracture}. */

@@ -36,7 +36,7 @@ export { fractureKernel } from './fracture.js';
 /** @internal */
 export { requireCurve } from './requireCurve.js';
 /** @internal */
-export { maximumIndex, plateauOf } from './maximumStress.js';
+export { plateauOf } from './maximumStress.js';
 /** @internal */
 export { proofStrengthKernel } from './proofStrength.js';
 /** @internal */

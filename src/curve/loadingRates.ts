@@ -1,5 +1,4 @@
 import { InputError, requireBetween, requireColumn, requireOptions, type CurveColumns } from '../base/index.js';
-import { lineFit } from '../numeric/index.js';
 import { requireCurve } from './requireCurve.js';
 
 /** Options of {@link loadingRates}. */
@@ -55,16 +54,32 @@ export function loadingRates(curve: CurveColumns, time: ArrayLike<number>, optio
     if (clock[i]! < clock[i - 1]!) throw new InputError(from, `time[${i}]`, 'not-increasing', 'must not go back', clock[i]);
   const wanted = requireBetween(from, 'options.places', options.places ?? 200, 2, 10_000);
   const size = Math.max(LEAST, Math.ceil(n / wanted));
-  const rates: (readonly [number, number, number])[] = [];
+  const most = Math.ceil(n / size);
+  const rates = { time: new Float64Array(most), stressRate: new Float64Array(most), strainRate: new Float64Array(most) };
+  let places = 0;
   for (let first = 0; first + LEAST <= n; first += size) {
     const last = Math.min(first + size, n) - 1;
-    const forStress = lineFit(clock, stress, first, last);
-    const forStrain = lineFit(clock, strain, first, last);
-    if (forStress && forStrain) rates.push([(clock[first]! + clock[last]!) / 2, forStress.slope, forStrain.slope]);
+    let middle = 0;
+    for (let i = first; i <= last; i += 1) middle += clock[i]! - clock[first]!;
+    middle = clock[first]! + middle / (last - first + 1);
+    let tt = 0;
+    let te = 0;
+    let tR = 0;
+    for (let i = first; i <= last; i += 1) {
+      const t = clock[i]! - middle;
+      tt += t * t;
+      te += t * (strain[i]! - strain[first]!);
+      tR += t * (stress[i]! - stress[first]!);
+    }
+    if (!(tt > 0)) continue;
+    rates.time[places] = (clock[first]! + clock[last]!) / 2;
+    rates.stressRate[places] = tR / tt;
+    rates.strainRate[places] = te / tt;
+    places += 1;
   }
   return {
-    time: Float64Array.from(rates, ([t]) => t),
-    stressRate: Float64Array.from(rates, ([, rate]) => rate),
-    strainRate: Float64Array.from(rates, ([, , rate]) => rate),
+    time: rates.time.slice(0, places),
+    stressRate: rates.stressRate.slice(0, places),
+    strainRate: rates.strainRate.slice(0, places),
   };
 }

@@ -1,4 +1,5 @@
 import { requireBetween, requireNonNegative, requireOptions, type CurveColumns, type StressStrainCurve } from '../base/index.js';
+import { maximumIndex } from '../numeric/index.js';
 import { requireCurve } from './requireCurve.js';
 
 /** Options of {@link maximumStress}. */
@@ -19,18 +20,6 @@ export interface Maximum {
   readonly index: number;
   /** First and last strain of the plateau [mm/mm]. */
   readonly plateau: readonly [number, number];
-}
-
-/** @internal Sample of the highest value in a range, the first of equals. */
-export function maximumIndex(column: Float64Array, first: number, end: number): number {
-  let best = first;
-  let highest = column[first]!;
-  for (let i = first + 1; i < end; i += 1)
-    if (column[i]! > highest) {
-      highest = column[i]!;
-      best = i;
-    }
-  return best;
 }
 
 /** @internal {@link maximumStress} on a checked curve, with the sample of the maximum known. */

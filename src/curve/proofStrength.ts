@@ -9,8 +9,7 @@ import {
   type Outcome,
   type StressStrainCurve,
 } from '../base/index.js';
-import { parabolaNear } from '../numeric/index.js';
-import { maximumIndex } from './maximumStress.js';
+import { maximumIndex, parabolaNear } from '../numeric/index.js';
 import { requireCurve } from './requireCurve.js';
 import { sustainedCrossing } from './sustainedCrossing.js';
 

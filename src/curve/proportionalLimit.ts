@@ -12,8 +12,7 @@ import {
   type Outcome,
   type StressStrainCurve,
 } from '../base/index.js';
-import { lineFit, noiseLevel } from '../numeric/index.js';
-import { maximumIndex } from './maximumStress.js';
+import { maximumIndex, noiseLevel, slidingLine } from '../numeric/index.js';
 import { proofStrengthKernel, type CurvePoint } from './proofStrength.js';
 import { requireCurve } from './requireCurve.js';
 
@@ -75,14 +74,18 @@ function byTangent(curve: StressStrainCurve, task: ProportionalTask, share: numb
   if (end - first < 6) return failure('too-few-points', `only ${end - first} samples lie below the maximum`);
   // half-width in samples: narrow without noise, wide enough for the wanted error with it
   const noise = noiseLevel(stress, first, end);
-  const elastic = stress.findIndex((R, i) => i >= first && R > 0.9 * stress[end - 1]!);
-  const step = Math.max((strain[Math.max(elastic, first + 1)]! - strain[first]!) / Math.max(elastic - first, 1), Number.MIN_VALUE);
+  const high = 0.9 * stress[end - 1]!;
+  let elastic = first + 1;
+  while (elastic < end - 1 && stress[elastic]! <= high) elastic += 1;
+  const step = Math.max((strain[elastic]! - strain[first]!) / (elastic - first), Number.MIN_VALUE);
   const half = Math.max(2, Math.ceil(0.5 * (12 * (noise / (TANGENT_ERROR * slope * step)) ** 2) ** (1 / 3)));
+  const slopeAt = slidingLine(strain, stress, half);
   let before = NaN;
   let lasting = 0;
   let point: CurvePoint | undefined;
   for (let i = Math.max(first, half); i + half < end; i += 1) {
-    const tangent = lineFit(strain, stress, i - half, i + half)?.slope ?? before;
+    const found = slopeAt(i);
+    const tangent = Number.isNaN(found) ? before : found;
     if (tangent >= share * slope || Number.isNaN(before)) {
       lasting = 0;
       point = undefined;

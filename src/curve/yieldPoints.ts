@@ -12,8 +12,7 @@ import {
   type Outcome,
   type StressStrainCurve,
 } from '../base/index.js';
-import { noiseLevel } from '../numeric/index.js';
-import { maximumIndex } from './maximumStress.js';
+import { maximumIndex, noiseLevel } from '../numeric/index.js';
 import { requireCurve } from './requireCurve.js';
 import { yieldingRange } from './yieldingRange.js';
 

@@ -1,6 +1,5 @@
 import type { StressStrainCurve } from '../base/index.js';
-import { median, steepestLine } from '../numeric/index.js';
-import { maximumIndex } from './maximumStress.js';
+import { maximumIndex, median, steepestLine } from '../numeric/index.js';
 
 /** The first dip after ReH is a transient if it is over within so much strain and within this share of the yielding range. */
 const TRANSIENT_STRAIN = 0.0025;

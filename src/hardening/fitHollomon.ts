@@ -68,7 +68,9 @@ function project(x: Float64Array, y: Float64Array, n: number) {
 
 /** Residuals summed one by one: the difference of large sums would lose them. */
 function restOf(x: Float64Array, y: Float64Array, K: number, n: number): { rest: number; total: number } {
-  const mean = y.reduce((sum, one) => sum + one, 0) / y.length;
+  let sum = 0;
+  for (let i = 0; i < y.length; i += 1) sum += y[i]!;
+  const mean = sum / y.length;
   let rest = 0;
   let total = 0;
   for (let i = 0; i < x.length; i += 1) {
@@ -129,8 +131,13 @@ export function fitHollomon(flow: CurveColumns, options: HollomonOptions = {}): 
   const { strain, stress } = flowRange(from, flow, options);
   const points = strain.length;
   if (points < 3) return failure('too-few-points', `${points} samples lie in the range; 3 are needed`);
-  const logarithms = strain.map(Math.log);
-  const line = lineFit(logarithms, stress.map(Math.log), 0, points - 1);
+  const logarithms = new Float64Array(points);
+  const ofStress = new Float64Array(points);
+  for (let i = 0; i < points; i += 1) {
+    logarithms[i] = Math.log(strain[i]!);
+    ofStress[i] = Math.log(stress[i]!);
+  }
+  const line = lineFit(logarithms, ofStress, 0, points - 1);
   if (!line) return failure('no-spread', 'all samples have the same strain');
   const middle = logarithms.reduce((sum, one) => sum + one, 0) / points;
   const x = logarithms.map((one) => one - middle);

@@ -23,6 +23,13 @@ export function flowRange(from: string, flow: CurveColumns, range: FitRange, pat
   const stress = requireColumn(from, 'flow.stress', flow.stress, { length: strain.length, positive: true });
   const [low, high] = strainLimits(from, range, path);
   if (low === -Infinity && high === Infinity) return { strain, stress };
-  const inside = (_: number, i: number): boolean => strain[i]! >= low && strain[i]! <= high;
-  return { strain: strain.filter(inside), stress: stress.filter(inside) };
+  const inside = { strain: new Float64Array(strain.length), stress: new Float64Array(strain.length) };
+  let n = 0;
+  for (let i = 0; i < strain.length; i += 1) {
+    if (strain[i]! < low || strain[i]! > high) continue;
+    inside.strain[n] = strain[i]!;
+    inside.stress[n] = stress[i]!;
+    n += 1;
+  }
+  return { strain: inside.strain.subarray(0, n), stress: inside.stress.subarray(0, n) };
 }

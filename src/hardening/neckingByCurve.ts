@@ -1,5 +1,5 @@
 import { failure, success, type Outcome } from '../base/index.js';
-import { horner, noiseLevel, polynomialFit } from '../numeric/index.js';
+import { cellMeans, cubicFit, horner, noiseLevel } from '../numeric/index.js';
 import type { NeckingOnset, NeckingReason } from './considere.js';
 
 /** The widest region: where the force is above this share of its maximum. */
@@ -7,8 +7,8 @@ const SHARE = 0.98;
 /** Widths of the regions that are tried, as shares of the widest, narrowest first. */
 const WIDTHS = [0.16, 0.23, 0.32, 0.45, 0.63, 0.8, 1];
 const LEAST = 8;
-/** So many means stand for the samples: the place of the maximum is the same, at a fraction of the work. */
-const CELLS = 256;
+/** About so many means stand for the samples of a region. */
+const CELLS = 128;
 /** Noise of the running mean that finds the region, as a share of the fall at its ends. */
 const CALM = 1 / 12;
 /** Regions agree while the intervals of this many standard errors have a point in common. */
@@ -22,10 +22,21 @@ interface Peak {
   readonly byNoise: number;
 }
 
+/** Least and greatest value. */
+function limitsOf(values: Float64Array): readonly [number, number] {
+  let low = Infinity;
+  let high = -Infinity;
+  for (let i = 0; i < values.length; i += 1) {
+    if (values[i]! < low) low = values[i]!;
+    if (values[i]! > high) high = values[i]!;
+  }
+  return [low, high];
+}
+
 /** The samples around the maximum of the running mean, down to the share; the mean is as long as the noise asks for. */
 function regionOf(force: Float64Array): { readonly first: number; readonly last: number; readonly top: number } {
   const n = force.length;
-  const highest = force.reduce((most, one) => Math.max(most, one), -Infinity);
+  const highest = limitsOf(force)[1];
   const wanted = (noiseLevel(force) / (CALM * (1 - SHARE) * highest)) ** 2;
   const half = Math.floor(Math.min(wanted, n / 8) / 2);
   const sums = new Float64Array(n + 1);
@@ -45,21 +56,6 @@ function regionOf(force: Float64Array): { readonly first: number; readonly last:
   return { first, last, top };
 }
 
-/** Means over cells of equal numbers of samples, of those between two strains. */
-function cellMeans(strain: Float64Array, force: Float64Array, low: number, high: number) {
-  const inside: number[] = [];
-  for (let i = 0; i < strain.length; i += 1) if (strain[i]! >= low && strain[i]! <= high) inside.push(i);
-  const size = Math.max(1, Math.ceil(inside.length / CELLS));
-  const cells = Math.floor(inside.length / size);
-  const means = { x: new Float64Array(cells), y: new Float64Array(cells), size };
-  for (let k = 0; k < cells * size; k += 1) {
-    const cell = Math.floor(k / size);
-    means.x[cell]! += strain[inside[k]!]! / size;
-    means.y[cell]! += force[inside[k]!]! / size;
-  }
-  return means;
-}
-
 /** Root of a cubic's derivative where the cubic has a maximum, within its region. */
 function maximumOf(c: readonly number[]): number | undefined {
   const [, b = 0, two = 0, three = 0] = c;
@@ -72,30 +68,34 @@ function maximumOf(c: readonly number[]): number | undefined {
 
 /** Maximum of the cubic through the samples between two strains. */
 function peakBetween(strain: Float64Array, force: Float64Array, low: number, high: number, noise: number): Peak | undefined {
-  const { x, y, size } = cellMeans(strain, force, low, high);
+  let first = 0;
+  let last = strain.length - 1;
+  while (first < last && strain[first]! < low) first += 1;
+  while (last > first && strain[last]! > high) last -= 1;
+  const { x, y, size } = cellMeans(strain, force, first, last, CELLS);
   if (x.length < LEAST) return undefined;
-  const fit = polynomialFit(x, y, 3);
-  const u = maximumOf(fit.scaled);
+  const fit = cubicFit(x, y);
+  if (!fit) return undefined;
+  const u = maximumOf(fit.coefficients);
   if (u === undefined || Math.abs(u) > 1) return undefined;
   const gradient = [0, 1, 2 * u, 3 * u * u];
-  const variance = fit.scaledCovariance.reduce(
-    (sum, row, j) => sum + row.reduce((inner, one, k) => inner + gradient[j]! * one * gradient[k]!, 0),
-    0,
-  );
-  const byScatter = (fit.scale * Math.sqrt(Math.max(0, variance))) / Math.abs(2 * fit.scaled[2]! + 6 * fit.scaled[3]! * u);
-  const scatter = Math.sqrt(fit.residualSumOfSquares / fit.degreesOfFreedom);
+  let variance = 0;
+  for (let j = 0; j < 4; j += 1) for (let k = 0; k < 4; k += 1) variance += gradient[j]! * fit.inverse[4 * j + k]! * gradient[k]!;
+  const bend = Math.abs(2 * fit.coefficients[2]! + 6 * fit.coefficients[3]! * u);
+  const perScatter = (fit.scale * Math.sqrt(variance)) / bend;
   return {
     strain: fit.centre + fit.scale * u,
-    force: horner(fit.scaled, u),
-    byScatter,
-    byNoise: scatter > 0 ? (byScatter * noise) / Math.sqrt(size) / scatter : 0,
+    force: horner(fit.coefficients, u),
+    byScatter: perScatter * fit.residualStandardDeviation,
+    byNoise: (perScatter * noise) / Math.sqrt(size),
   };
 }
 
 /** @internal Onset of necking from the samples around the maximum of the force that goes with true values. */
 export function neckingByCurve(strain: Float64Array, stress: Float64Array): Outcome<NeckingOnset, NeckingReason> {
   // up to a factor: the original area
-  const force = stress.map((sigma, i) => sigma * Math.exp(-strain[i]!));
+  const force = new Float64Array(stress.length);
+  for (let i = 0; i < force.length; i += 1) force[i] = stress[i]! * Math.exp(-strain[i]!);
   const { first, last, top } = regionOf(force);
   if (!(force[top]! > 0)) return failure('no-maximum', 'the stress around its maximum is not above 0');
   if (top >= force.length - 2) return failure('maximum-at-end', 'the force does not fall after its highest sample');
@@ -103,8 +103,7 @@ export function neckingByCurve(strain: Float64Array, stress: Float64Array): Outc
   const x = strain.subarray(first, last + 1);
   const y = force.subarray(first, last + 1);
   const noise = noiseLevel(y);
-  const low = x.reduce((least, one) => Math.min(least, one), Infinity);
-  const high = x.reduce((most, one) => Math.max(most, one), -Infinity);
+  const [low, high] = limitsOf(x);
   const middle = peakBetween(x, y, low, high, noise)?.strain ?? strain[top]!;
   const reach = Math.max(middle - low, high - middle);
   let [from, to] = [-Infinity, Infinity];

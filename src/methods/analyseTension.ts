@@ -7,7 +7,8 @@ import {
   type PieceLengths,
   type RecordedCurve,
 } from '../curve/index.js';
-import { checkRecordKernel, findPauses, resolution } from '../record/index.js';
+import { checkRecordKernel, findPausesKernel, resolution } from '../record/index.js';
+import { maximumIndex } from '../numeric/index.js';
 import { columnsHash } from './columnsHash.js';
 import { frameFindings } from './frameFindings.js';
 import { isCurved, methodFindings } from './methodFindings.js';
@@ -85,15 +86,18 @@ export function analyseTension(record: TensionColumns, testPiece: TestPiece, opt
   const curve = { strain: recorded.strain, stress: recorded.stress };
   const n = curve.strain.length;
   const time = usableTime(given.time, n) ? given.time : undefined;
-  const pauses = time ? findPauses(given) : [];
   const stress = n === given.force.length ? curve.stress : given.force.map((F) => F / lengths.area);
+  const highest = maximumIndex(given.force);
   const motion = given.extension ?? given.strain ?? given.travel;
+  const moved = given.travel ?? motion;
+  const pauses = time && moved ? findPausesKernel(given.force, moved, time, highest) : [];
   const strainStep = motion ? resolution(motion) / (motion === given.strain ? 1 : recorded.strainLength) : 0;
 
   const numbers = tensionKernel(
     {
       curve,
       stress,
+      highest,
       resolution: resolution(given.force) / lengths.area,
       pauses: pauses.map(({ range }) => range),
       elasticLengthRatio: elasticLengthRatio(recorded, lengths, settings),
@@ -108,7 +112,7 @@ export function analyseTension(record: TensionColumns, testPiece: TestPiece, opt
     ...afterFracture(testPiece),
   };
   const findings: Finding[] = [
-    ...checkRecordKernel(given),
+    ...checkRecordKernel(given, {}, highest),
     ...recordFindings(given, recorded, numbers, { ...quantities, curve }, lengths.parallelLength),
     ...rateFindings(given, curve, quantities, numbers, rates, pauses, settings),
     ...pieceFindings(testPiece, quantities, settings, recorded.basis !== 'extensometer'),

@@ -94,14 +94,14 @@ function proofFindings(numbers: TensionNumbers, curve: TensionResult['curve'], r
     if (between < POINTS_BEFORE_PROOF) found.push(finding('few-points-before-proof', { points: Math.max(between, 0), symbol }, { field }));
     // back above the line and below it again: a yield point, or a slip
     let count = 1;
-    for (let i = proof.index; i >= 0 && i <= numbers.highest;) {
-      const above = curve.stress.findIndex(
-        (R, j) => j > i && j <= numbers.highest && R > line.slope * (curve.strain[j]! - offset) + 3 * line.residualStandardDeviation,
-      );
-      const next = above < 0 ? -1 : sustainedCrossing(curve.strain, curve.stress, line.slope, offset, above, numbers.highest + 1);
-      if (next < 0) break;
+    const last = Math.min(numbers.highest, curve.stress.length - 1);
+    // so far out that even the highest stress lies below the line
+    const out = 2 * offset + curve.stress[last]! / line.slope;
+    for (let i = proof.index + 1; i <= last && curve.strain[i]! <= out; i += 1) {
+      if (curve.stress[i]! <= line.slope * (curve.strain[i]! - offset) + 3 * line.residualStandardDeviation) continue;
+      i = sustainedCrossing(curve.strain, curve.stress, line.slope, offset, i, last + 1);
+      if (i < 0) break;
       count += 1;
-      i = next;
     }
     if (count > 1) found.push(finding('several-crossings', { symbol, count }, { field }));
   });

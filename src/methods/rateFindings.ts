@@ -1,6 +1,6 @@
 import { finding, type Finding, type TensionRecord } from '../base/index.js';
 import { loadingRates } from '../curve/index.js';
-import { lineFit, median } from '../numeric/index.js';
+import { lineFit } from '../numeric/index.js';
 import type { Pause } from '../record/index.js';
 import type { TensionNumbers } from './tensionKernel.js';
 import type { TensionSettings } from './tensionOptions.js';
@@ -32,8 +32,11 @@ export function ratesOf(curve: TensionResult['curve'], time: Float64Array, end: 
   if (end < 5) return undefined;
   // of a long record samples at equal intervals will do
   const stride = Math.max(1, Math.floor(end / RATE_SAMPLES));
-  const some = (column: Float64Array): Float64Array =>
-    Float64Array.from({ length: Math.floor(end / stride) }, (_, k) => column[k * stride]!);
+  const some = (column: Float64Array): Float64Array => {
+    const taken = new Float64Array(Math.floor(end / stride));
+    for (let k = 0; k < taken.length; k += 1) taken[k] = column[k * stride]!;
+    return taken;
+  };
   return loadingRates({ strain: some(curve.strain), stress: some(curve.stress) }, some(time));
 }
 
@@ -94,7 +97,7 @@ export function rateFindings(
     const [lowest, highest] = ranges;
     if (rate < lowest || rate > highest) found.push(finding('stress-rate-outside', { rate, lowest, highest }));
     const upper = result.upperYieldStrength;
-    const usual = median(Array.from({ length: line.last - line.first }, (_, k) => time[line.first + k + 1]! - time[line.first + k]!));
+    const usual = (time[line.last]! - time[line.first]!) / (line.last - line.first);
     if (upper && usual > 0 && rate * usual > SAMPLING_ERROR * upper.value)
       found.push(finding('sampling-slow-for-yield', { frequency: 1 / usual, rate, loss: rate * usual }, { field: 'upperYieldStrength' }));
   }
@@ -103,9 +106,8 @@ export function rateFindings(
   if (variation !== undefined && variation > UNEVEN[0])
     found.push(finding('uneven-loading', { variation: 100 * variation }, variation > UNEVEN[1] ? { severity: 'caution' } : {}));
 
-  const proof = result.proofStrengths[0];
-  const yieldSample = proof ? curve.strain.findIndex((e) => e >= proof.strain) : line.last;
-  const yieldTime = time[Math.max(yieldSample, 0)]!;
+  const first = numbers.proofs[0];
+  const yieldTime = time[first?.ok === true ? first.index : line.last]!;
   const { strainRateElastic, strainRatePlastic } = settings.thresholds;
   const fastest = (from: number, to: number): number => {
     let highest = -Infinity;

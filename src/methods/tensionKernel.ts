@@ -3,7 +3,6 @@ import {
   areaUnder,
   fitModulusKernel,
   fractureKernel,
-  maximumIndex,
   plateauOf,
   proofStrengthKernel,
   proportionalLimitKernel,
@@ -24,6 +23,7 @@ import {
   type YieldReason,
 } from '../curve/index.js';
 import { considere, fitHollomon, flowCurve, trueCurve, type HollomonFit, type NeckingOnset } from '../hardening/index.js';
+import { cellMeans, maximumIndex } from '../numeric/index.js';
 import type { TensionSettings } from './tensionOptions.js';
 
 /** @internal What the kernel needs: a checked curve, as recorded, that the kernel may keep. */
@@ -32,6 +32,8 @@ export interface TensionInput {
   readonly curve: StressStrainCurve;
   /** Stress of all samples; longer than the curve where the extensometer ends it early. */
   readonly stress: Float64Array;
+  /** Sample of its highest value; default: looked for. */
+  readonly highest?: number;
   /** One step of the stress reading [MPa]; 0 where it is not stepped. */
   readonly resolution: number;
   readonly pauses: readonly (readonly [number, number])[];
@@ -72,25 +74,13 @@ function withoutFillets({ strain, stress }: StressStrainCurve, slope: number, ra
   for (let i = 0; i < strain.length; i += 1) strain[i]! -= stress[i]! * surplus;
 }
 
-/** Places that stand for the samples of a long record in hardening and necking: means of so many samples lie on the curve just as well. */
-const PLACES = 2000;
+/** About so many means stand for the samples of a long record in hardening and necking. */
+const PLACES = 500;
 
-/** Means of strain and stress over equal numbers of samples, first to last (included); short stretches stay as they are. */
+/** The curve from one sample to another (included), by means. */
 function meansOf({ strain, stress }: StressStrainCurve, first: number, last: number): StressStrainCurve {
-  const size = Math.max(1, Math.floor((last - first + 1) / PLACES));
-  const places = Math.floor((last - first + 1) / size);
-  const means = { strain: new Float64Array(places), stress: new Float64Array(places) };
-  for (let k = 0, i = first; k < places; k += 1) {
-    let e = 0;
-    let R = 0;
-    for (const stop = i + size; i < stop; i += 1) {
-      e += strain[i]!;
-      R += stress[i]!;
-    }
-    means.strain[k] = e / size;
-    means.stress[k] = R / size;
-  }
-  return means;
+  const { x, y } = cellMeans(strain, stress, first, last, PLACES);
+  return { strain: x, stress: y };
 }
 
 /** The hardening law between yielding and maximum. */
@@ -121,16 +111,16 @@ export function tensionKernel(input: TensionInput, settings: TensionSettings): T
   const { curve, pauses } = input;
   const { strain, stress } = curve;
   const n = strain.length;
-  const highest = maximumIndex(input.stress, 0, input.stress.length);
-  let line = fitModulusKernel(curve, settings.window);
+  const highest = input.highest ?? maximumIndex(input.stress);
+  const top = highest < n ? highest : maximumIndex(stress);
+  let line = fitModulusKernel(curve, settings.window, top);
   if (line.ok && input.elasticLengthRatio !== 1) {
     withoutFillets(curve, line.slope, input.elasticLengthRatio);
-    line = fitModulusKernel(curve, settings.window);
+    line = fitModulusKernel(curve, settings.window, top);
   }
   const shift = line.ok ? line.strainShift : 0;
   if (shift !== 0) for (let i = 0; i < n; i += 1) strain[i]! -= shift;
 
-  const top = Math.min(highest, n - 1);
   const fracture = fractureKernel({ strain, stress }, top, 0.02);
   const end = fracture.ok ? fracture.index + 1 : n;
   const slope = line.ok ? line.slope : undefined;

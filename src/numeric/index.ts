@@ -1,8 +1,12 @@
+export { cellMeans } from './cellMeans.js';
+export { cubicFit } from './cubicFit.js';
 export { lineFit, type LineFit } from './lineFit.js';
 export { localParabola, type LocalParabola } from './localParabola.js';
+export { maximumIndex } from './maximumIndex.js';
 export { median } from './median.js';
 export { noiseLevel } from './noiseLevel.js';
 export { parabolaNear } from './parabolaNear.js';
+export { slidingLine } from './slidingLine.js';
 export { steepestLine } from './steepestLine.js';
 export { fExceeds, incompleteBeta } from './fDistribution.js';
 export { leastSquares, type FitEnd, type FitTask } from './levenbergMarquardt.js';

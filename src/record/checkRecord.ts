@@ -7,7 +7,7 @@ import {
   type TensionColumns,
   type TensionRecord,
 } from '../base/index.js';
-import { median, noiseLevel } from '../numeric/index.js';
+import { maximumIndex, median, noiseLevel } from '../numeric/index.js';
 import { resolution } from './resolution.js';
 
 /** Thresholds of {@link checkRecord}: common practice. */
@@ -36,10 +36,10 @@ function timeFindings({ time, force }: TensionRecord, most: number): Finding[] {
   const n = time.length;
   let back = 0;
   let firstBack = -1;
-  const stride = Math.max(1, Math.floor(n / 2000));
+  const stride = Math.max(1, Math.floor(n / 500));
   const steps: number[] = [];
-  for (let i = 1; i < n; i += stride) steps.push(time[i]! - time[i - 1]!);
-  const usual = median(steps.filter((one) => one > 0));
+  for (let i = 1; i < n; i += stride) if (time[i]! > time[i - 1]!) steps.push(time[i]! - time[i - 1]!);
+  const usual = median(steps);
   let gaps = 0;
   let longest = 0;
   let at = -1;
@@ -70,15 +70,14 @@ function saturation(force: Float64Array, top: number, least: number, noise: numb
   let last = top;
   while (last + 1 < force.length && force[last + 1] === highest) last += 1;
   const count = last - top + 1;
+  if (count < least) return [];
   const step = resolution(force);
   const before = highest - (force[top - 1] ?? 0);
   const after = highest - (force[last + 1] ?? highest);
   // a true maximum is approached by ever smaller steps; a cut one is run into at the pace of the loading
   const paced =
     before > 3 * Math.max(step, noise) || (count >= 4 * least && noise > 0.5 * step) || (before > 0 && after > 3 * Math.max(step, noise));
-  return count >= least && paced
-    ? [finding('force-saturated', { force: highest, count }, { field: 'maximumForce', range: [top, last] })]
-    : [];
+  return paced ? [finding('force-saturated', { force: highest, count }, { field: 'maximumForce', range: [top, last] })] : [];
 }
 
 /** What stands before loading and after fracture. */
@@ -118,25 +117,28 @@ function motionFindings(record: TensionRecord, top: number, repeated: number): F
   const n = force.length;
   let end = n;
   while (end > 0 && Number.isNaN(motion[end - 1])) end -= 1;
-  let same = 0;
-  for (let i = 1; i < end; i += 1) if (motion[i] === motion[i - 1] && force[i] === force[i - 1]) same += 1;
-  if (same > repeated * n) found.push(finding('samples-repeated', { share: (100 * same) / n }));
   const step = Math.max(3 * resolution(motion), 8 * noiseLevel(motion, 0, end));
   let highest = motion[0]!;
+  let before = highest;
+  let same = 0;
   let back = 0;
   let largest = 0;
   let inside = false;
-  for (let i = 1; i < Math.min(end, top + 1); i += 1) {
-    const below = highest - motion[i]!;
-    if (below > step && below > 0) {
+  for (let i = 1; i < end; i += 1) {
+    const now = motion[i]!;
+    if (now === before && force[i] === force[i - 1]) same += 1;
+    before = now;
+    // beyond the maximum the motion may do what it likes
+    if (now >= highest) {
+      inside = false;
+      highest = now;
+    } else if (highest - now > step && i <= top) {
       if (!inside) back += 1;
       inside = true;
-      largest = Math.max(largest, below);
-    } else if (below <= 0) {
-      inside = false;
-      highest = motion[i]!;
+      largest = Math.max(largest, highest - now);
     }
   }
+  if (same > repeated * n) found.push(finding('samples-repeated', { share: (100 * same) / n }));
   if (back > 0) found.push(finding('extension-goes-back', { count: back, largest }));
   if (end < n && end > 0 && name !== 'travel')
     found.push(finding('extensometer-taken-off', { sample: end, strain: motion[end - 1]! }, { range: [end, n - 1] }));
@@ -144,18 +146,15 @@ function motionFindings(record: TensionRecord, top: number, repeated: number): F
 }
 
 /** @internal {@link checkRecord} on a checked record. */
-export function checkRecordKernel(record: TensionRecord, thresholds: RecordThresholds = {}): Finding[] {
+export function checkRecordKernel(record: TensionRecord, thresholds: RecordThresholds = {}, top = maximumIndex(record.force)): Finding[] {
   const limits: Limits = {
     ...defaults,
     ...(Object.fromEntries(Object.entries(thresholds).filter(([, value]) => value !== undefined)) as Partial<Limits>),
   };
   const { force } = record;
-  let top = 0;
-  for (let i = 1; i < force.length; i += 1) if (force[i]! > force[top]!) top = i;
   const noise = noiseLevel(force);
   const highest = force[top]!;
-  const least = force.reduce((low, one) => Math.min(low, one), Infinity);
-  const flat = !(highest > 0) || highest - force[0]! <= Math.max(10 * noise, 1e-9 * Math.abs(highest)) || highest === least;
+  const flat = !(highest > 0) || highest - force[0]! <= Math.max(10 * noise, 1e-9 * Math.abs(highest));
   if (flat)
     return [finding('force-does-not-rise', { first: force[0]!, highest }, { field: 'maximumForce' }), ...timeFindings(record, limits.gap)];
   return [

@@ -7,7 +7,7 @@ import {
   requireOptions,
   type TensionColumns,
 } from '../base/index.js';
-import { noiseLevel } from '../numeric/index.js';
+import { maximumIndex, median, noiseLevel } from '../numeric/index.js';
 
 /** Options of {@link findPauses}. */
 export interface PauseOptions {
@@ -27,8 +27,13 @@ export interface Pause {
   readonly fall: number;
 }
 
+/** Standing still is slower than this share of the usual speed, for longer than so many seconds. */
+const SHARE = 0.05;
+const DURATION = 0.5;
 /** Places at which the usual speed is measured. */
 const PLACES = 400;
+/** Places at which a stretch of the least duration is looked at. */
+const PLACES_IN_PAUSE = 50;
 
 /** The usual speed: the median over stretches of the loaded part. */
 function usualSpeed(motion: Float64Array, time: Float64Array, first: number, last: number): number {
@@ -38,8 +43,50 @@ function usualSpeed(motion: Float64Array, time: Float64Array, first: number, las
     const dt = time[i + size]! - time[i]!;
     if (dt > 0) speeds.push((motion[i + size]! - motion[i]!) / dt);
   }
-  speeds.sort((a, b) => a - b);
-  return speeds[speeds.length >> 1] ?? 0;
+  return median(speeds);
+}
+
+/** @internal {@link findPauses} on checked columns; time never goes back, motion may end early with NaN. */
+export function findPausesKernel(
+  force: Float64Array,
+  motion: Float64Array,
+  time: Float64Array,
+  highest: number,
+  share = SHARE,
+  least = DURATION,
+): Pause[] {
+  let end = force.length;
+  while (end > 1 && Number.isNaN(motion[end - 1])) end -= 1;
+  const top = Math.min(highest, end - 1);
+  const loaded = 0.02 * force[top]!;
+  let first = 0;
+  while (first < top && force[first]! < loaded) first += 1;
+  let last = top;
+  while (last + 1 < end && force[last + 1]! >= loaded) last += 1;
+  const slow = share * usualSpeed(motion, time, first, last);
+  if (!(slow > 0)) return [];
+  const rise = 4 * noiseLevel(force, first, last + 1);
+  /** From i to j the crosshead moved no more than slowly, and the force did not rise. */
+  const still = (i: number, j: number): boolean => motion[j]! - motion[i]! < slow * (time[j]! - time[i]!) && force[j]! - force[i]! <= rise;
+
+  // fifty places in the least duration are enough: a faster logger is looked at in strides
+  const stride = Math.max(1, Math.floor((least * (last - first)) / (time[last]! - time[first]!) / PLACES_IN_PAUSE));
+  const pauses: Pause[] = [];
+  // both ends of the stretch only move forward, so the record is walked once
+  for (let i = first, j = first + stride; i < last; i += stride) {
+    // the stretch from i that spans the least duration, then as far as it stays slow
+    if (j <= i) j = Math.min(i + stride, last);
+    const from = time[i]! + least;
+    while (j < last && time[j]! < from) j = Math.min(j + stride, last);
+    if (time[j]! < from || !still(i, j)) continue;
+    for (let next = j; next < last; j = next) {
+      next = Math.min(j + stride, last);
+      if (motion[next]! - motion[j]! >= slow * (time[next]! - time[j]!) || !still(i, next)) break;
+    }
+    pauses.push({ range: [i, j], duration: time[j]! - time[i]!, fall: force[i]! - force[j]! });
+    i = j - stride;
+  }
+  return pauses;
 }
 
 /**
@@ -76,39 +123,10 @@ export function findPauses(record: TensionColumns, options: PauseOptions = {}): 
   const name = record.travel ? 'travel' : record.extension ? 'extension' : 'strain';
   const motion = requireColumn(from, `record.${name}`, record[name], { length, endsEarly: name !== 'travel' });
   requireOptions(from, options, ['share', 'duration']);
-  const share = requireBetween(from, 'options.share', options.share ?? 0.05, 0, 1);
-  const least = requireNonNegative(from, 'options.duration', options.duration ?? 0.5);
+  const share = requireBetween(from, 'options.share', options.share ?? SHARE, 0, 1);
+  const least = requireNonNegative(from, 'options.duration', options.duration ?? DURATION);
 
-  let top = 0;
-  let end = length;
-  while (end > 1 && Number.isNaN(motion[end - 1])) end -= 1;
-  for (let i = 1; i < end; i += 1) {
-    if (force[i]! > force[top]!) top = i;
+  for (let i = 1; i < length; i += 1)
     if (time[i]! < time[i - 1]!) throw new InputError(from, `record.time[${i}]`, 'not-increasing', 'must not go back', time[i]);
-  }
-  const loaded = 0.02 * force[top]!;
-  let first = 0;
-  while (first < top && force[first]! < loaded) first += 1;
-  let last = top;
-  while (last + 1 < end && force[last + 1]! >= loaded) last += 1;
-  const slow = share * usualSpeed(motion, time, first, last);
-  if (!(slow > 0)) return [];
-  const noise = noiseLevel(force, first, last + 1);
-
-  const pauses: Pause[] = [];
-  // both ends of the stretch only move forward, so the record is walked once
-  for (let i = first, j = first + 1; i < last;) {
-    // the stretch from i that spans the least duration, then as far as it stays slow
-    j = Math.max(j, i + 1);
-    while (j < last && time[j]! - time[i]! < least) j += 1;
-    const still = (to: number): boolean => motion[to]! - motion[i]! < slow * (time[to]! - time[i]!) && force[to]! - force[i]! <= 4 * noise;
-    if (time[j]! - time[i]! < least || !still(j)) {
-      i += 1;
-      continue;
-    }
-    while (j < last && motion[j + 1]! - motion[j]! < slow * (time[j + 1]! - time[j]!) && still(j + 1)) j += 1;
-    pauses.push({ range: [i, j], duration: time[j]! - time[i]!, fall: force[i]! - force[j]! });
-    i = j;
-  }
-  return pauses;
+  return findPausesKernel(force, motion, time, maximumIndex(force), share, least);
 }

@@ -16,4 +16,6 @@ export { tare, type TareOptions, type TareResult } from './tare.js';
 /** @internal */
 export { checkRecordKernel } from './checkRecord.js';
 /** @internal */
+export { findPausesKernel } from './findPauses.js';
+/** @internal */
 export { resolution } from './resolution.js';

@@ -9,11 +9,11 @@ const PAIRS = 20_000;
 /** @internal One step of a column that was read in steps (the least significant digit), or 0 where it is not stepped. */
 export function resolution(column: Float64Array): number {
   const n = column.length;
+  const stride = Math.max(1, Math.floor(n / PAIRS));
   let largest = 0;
-  for (let i = 0; i < n; i += 1) largest = Math.max(largest, Math.abs(column[i]!) || 0);
+  for (let i = 0; i < n; i += stride) if (Math.abs(column[i]!) > largest) largest = Math.abs(column[i]!);
   // differences below this are rounding of equal numbers
   const rounding = 1e-12 * largest;
-  const stride = Math.max(1, Math.floor(n / PAIRS));
   let step = Infinity;
   for (let i = 1; i < n; i += stride) {
     const d = Math.abs(column[i]! - column[i - 1]!);

@@ -1,0 +1,25 @@
+/** @internal Means of x and y over cells of equal numbers of samples. */
+export interface CellMeans {
+  readonly x: Float64Array;
+  readonly y: Float64Array;
+  /** Samples in a cell; 1 where there were few enough to stay as they are. */
+  readonly size: number;
+}
+
+/** @internal Samples first to last (included) as about so many means; of a smooth curve they say the same, at a fraction of the work. */
+export function cellMeans(x: Float64Array, y: Float64Array, first: number, last: number, wanted: number): CellMeans {
+  const size = Math.max(1, Math.floor((last - first + 1) / wanted));
+  const cells = Math.max(0, Math.floor((last - first + 1) / size));
+  const means = { x: new Float64Array(cells), y: new Float64Array(cells), size };
+  for (let k = 0, i = first; k < cells; k += 1) {
+    let sumX = 0;
+    let sumY = 0;
+    for (const stop = i + size; i < stop; i += 1) {
+      sumX += x[i]!;
+      sumY += y[i]!;
+    }
+    means.x[k] = sumX / size;
+    means.y[k] = sumY / size;
+  }
+  return means;
+}

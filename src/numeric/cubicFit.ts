@@ -1,0 +1,91 @@
+/** @internal A least-squares cubic in u = (x − centre) / scale, which lies within ±1. */
+export interface CubicFit {
+  readonly centre: number;
+  readonly scale: number;
+  /** Coefficients of ascending powers of u. */
+  readonly coefficients: readonly number[];
+  /** Inverse of the normal matrix, row by row: times the variance of y it is the covariance of the coefficients. */
+  readonly inverse: readonly number[];
+  readonly residualStandardDeviation: number;
+}
+
+const ORDER = 4;
+
+/** Inverse of a symmetric positive definite matrix of four rows, by Cholesky's factors; undefined where it is singular. */
+function inverseOf(matrix: readonly number[]): number[] | undefined {
+  const L = Array<number>(ORDER * ORDER).fill(0);
+  for (let i = 0; i < ORDER; i += 1)
+    for (let j = 0; j <= i; j += 1) {
+      let sum = matrix[ORDER * i + j]!;
+      for (let k = 0; k < j; k += 1) sum -= L[ORDER * i + k]! * L[ORDER * j + k]!;
+      if (i !== j) L[ORDER * i + j] = sum / L[ORDER * j + j]!;
+      else if (sum > 1e-12 * matrix[0]!) L[ORDER * i + i] = Math.sqrt(sum);
+      else return undefined;
+    }
+  const inverse = Array<number>(ORDER * ORDER).fill(0);
+  for (let column = 0; column < ORDER; column += 1) {
+    const v = [0, 0, 0, 0];
+    for (let i = column; i < ORDER; i += 1) {
+      let sum = i === column ? 1 : 0;
+      for (let k = column; k < i; k += 1) sum -= L[ORDER * i + k]! * v[k]!;
+      v[i] = sum / L[ORDER * i + i]!;
+    }
+    for (let i = ORDER - 1; i >= 0; i -= 1) {
+      let sum = v[i]!;
+      for (let k = i + 1; k < ORDER; k += 1) sum -= L[ORDER * k + i]! * v[k]!;
+      v[i] = sum / L[ORDER * i + i]!;
+      inverse[ORDER * i + column] = v[i]!;
+    }
+  }
+  return inverse;
+}
+
+/**
+ * @internal Least-squares cubic through at least five points, or undefined where x takes fewer than four values.
+ *
+ * Normal equations serve here: u is within ±1 and y is taken about its mean, so they cost few digits. `polynomialFit` does the same
+ * for any degree, weights and statistics at many times the cost.
+ */
+export function cubicFit(x: Float64Array, y: Float64Array): CubicFit | undefined {
+  const n = x.length;
+  let low = Infinity;
+  let high = -Infinity;
+  let sum = 0;
+  for (let i = 0; i < n; i += 1) {
+    if (x[i]! < low) low = x[i]!;
+    if (x[i]! > high) high = x[i]!;
+    sum += y[i]!;
+  }
+  const centre = (low + high) / 2;
+  const scale = (high - low) / 2;
+  const mean = sum / n;
+  if (n <= ORDER || !(scale > 0)) return undefined;
+  let [s1, s2, s3, s4, s5, s6, t0, t1, t2, t3] = [0, 0, 0, 0, 0, 0, 0, 0, 0, 0];
+  for (let i = 0; i < n; i += 1) {
+    const u = (x[i]! - centre) / scale;
+    const v = y[i]! - mean;
+    const uu = u * u;
+    const uuu = uu * u;
+    s1 += u;
+    s2 += uu;
+    s3 += uuu;
+    s4 += uu * uu;
+    s5 += uu * uuu;
+    s6 += uuu * uuu;
+    t0 += v;
+    t1 += u * v;
+    t2 += uu * v;
+    t3 += uuu * v;
+  }
+  const inverse = inverseOf([n, s1, s2, s3, s1, s2, s3, s4, s2, s3, s4, s5, s3, s4, s5, s6]);
+  if (!inverse) return undefined;
+  const row = (i: number): number => inverse[i]! * t0 + inverse[i + 1]! * t1 + inverse[i + 2]! * t2 + inverse[i + 3]! * t3;
+  const [a, b, c, d] = [row(0), row(ORDER), row(2 * ORDER), row(3 * ORDER)] as const;
+  let rest = 0;
+  for (let i = 0; i < n; i += 1) {
+    const u = (x[i]! - centre) / scale;
+    const e = y[i]! - mean - a - u * (b + u * (c + u * d));
+    rest += e * e;
+  }
+  return { centre, scale, coefficients: [mean + a, b, c, d], inverse, residualStandardDeviation: Math.sqrt(rest / (n - ORDER)) };
+}
