@@ -12,7 +12,15 @@ export interface EnergyOptions {
 /** @internal Area under samples first to last. */
 export function areaUnder({ strain, stress }: StressStrainCurve, first: number, last: number): number {
   let twice = 0;
-  for (let i = first; i < last; i += 1) twice += (strain[i + 1]! - strain[i]!) * (stress[i]! + stress[i + 1]!);
+  let e = strain[first]!;
+  let R = stress[first]!;
+  for (let i = first + 1; i <= last; i += 1) {
+    const nextStrain = strain[i]!;
+    const nextStress = stress[i]!;
+    twice += (nextStrain - e) * (R + nextStress);
+    e = nextStrain;
+    R = nextStress;
+  }
   return twice / 2;
 }
 

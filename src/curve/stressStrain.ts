@@ -82,9 +82,10 @@ export function stressStrainKernel(record: TensionRecord, lengths: PieceLengths)
   const reading = extensometer ? soundLength(extensometer) : 0;
   const basis = reading < 2 ? 'travel' : reading < force.length && travel ? 'extensometer-then-travel' : 'extensometer';
   const n = basis === 'extensometer' ? reading : force.length;
+  const { area } = lengths;
   const stress = new Float64Array(n);
-  for (let i = 0; i < n; i += 1) stress[i] = force[i]! / lengths.area;
   const strain = new Float64Array(n);
+  for (let i = 0; i < n; i += 1) stress[i] = force[i]! / area;
   if (basis !== 'travel' && extensometer) for (let i = 0; i < reading; i += 1) strain[i] = extensometer[i]! / scale;
   if (basis !== 'extensometer' && travel) {
     // travel counts from where the extensometer left off

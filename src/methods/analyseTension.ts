@@ -7,13 +7,12 @@ import {
   type PieceLengths,
   type RecordedCurve,
 } from '../curve/index.js';
-import { checkRecordKernel, findPausesKernel, resolution } from '../record/index.js';
-import { maximumIndex } from '../numeric/index.js';
+import { checkRecordKernel, findPausesKernel, resolution, surveyRecord } from '../record/index.js';
 import { columnsHash } from './columnsHash.js';
 import { frameFindings } from './frameFindings.js';
 import { isCurved, methodFindings } from './methodFindings.js';
 import { pieceFindings } from './pieceFindings.js';
-import { rateFindings, ratesOf, usableTime } from './rateFindings.js';
+import { rateFindings, ratesOf } from './rateFindings.js';
 import { recordFindings } from './recordFindings.js';
 import { structure } from './structure.js';
 import { tensionKernel, type TensionNumbers } from './tensionKernel.js';
@@ -85,19 +84,18 @@ export function analyseTension(record: TensionColumns, testPiece: TestPiece, opt
   const recorded = stressStrainKernel(used, lengths);
   const curve = { strain: recorded.strain, stress: recorded.stress };
   const n = curve.strain.length;
-  const time = usableTime(given.time, n) ? given.time : undefined;
   const stress = n === given.force.length ? curve.stress : given.force.map((F) => F / lengths.area);
-  const highest = maximumIndex(given.force);
-  const motion = given.extension ?? given.strain ?? given.travel;
-  const moved = given.travel ?? motion;
-  const pauses = time && moved ? findPausesKernel(given.force, moved, time, highest) : [];
-  const strainStep = motion ? resolution(motion) / (motion === given.strain ? 1 : recorded.strainLength) : 0;
+  const survey = surveyRecord(given);
+  const time = survey.clock?.backward === 0 && survey.clock.usual > 0 ? given.time : undefined;
+  const moved = given.travel ?? given.extension ?? given.strain;
+  const pauses = time && moved ? findPausesKernel(given.force, moved, time, survey.top) : [];
+  const strainStep = (survey.motion?.step ?? 0) / (survey.motion?.column === 'strain' ? 1 : recorded.strainLength);
 
   const numbers = tensionKernel(
     {
       curve,
       stress,
-      highest,
+      highest: survey.top,
       resolution: resolution(given.force) / lengths.area,
       pauses: pauses.map(({ range }) => range),
       elasticLengthRatio: elasticLengthRatio(recorded, lengths, settings),
@@ -112,7 +110,7 @@ export function analyseTension(record: TensionColumns, testPiece: TestPiece, opt
     ...afterFracture(testPiece),
   };
   const findings: Finding[] = [
-    ...checkRecordKernel(given, {}, highest),
+    ...checkRecordKernel(given, {}, survey),
     ...recordFindings(given, recorded, numbers, { ...quantities, curve }, lengths.parallelLength),
     ...rateFindings(given, curve, quantities, numbers, rates, pauses, settings),
     ...pieceFindings(testPiece, quantities, settings, recorded.basis !== 'extensometer'),

@@ -20,13 +20,6 @@ const RATE_SAMPLES = 20_000;
 /** Accepted error of ReH by sampling (ISO 6892-1, Annex A, from memory). */
 const SAMPLING_ERROR = 0.01;
 
-/** @internal True where time is there and never goes back over the curve. */
-export function usableTime(time: Float64Array | undefined, n: number): time is Float64Array {
-  if (!time) return false;
-  for (let i = 1; i < n; i += 1) if (time[i]! < time[i - 1]!) return false;
-  return time[n - 1]! > time[0]!;
-}
-
 /** @internal Local rates up to fracture; undefined where there is no usable time. */
 export function ratesOf(curve: TensionResult['curve'], time: Float64Array, end: number): Rates | undefined {
   if (end < 5) return undefined;

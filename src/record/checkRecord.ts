@@ -7,8 +7,9 @@ import {
   type TensionColumns,
   type TensionRecord,
 } from '../base/index.js';
-import { maximumIndex, median, noiseLevel } from '../numeric/index.js';
+import { median, noiseLevel } from '../numeric/index.js';
 import { resolution } from './resolution.js';
+import { GAP, surveyRecord, type ClockSurvey, type MotionSurvey, type RecordSurvey } from './surveyRecord.js';
 
 /** Thresholds of {@link checkRecord}: common practice. */
 export interface RecordThresholds {
@@ -25,42 +26,21 @@ export interface RecordThresholds {
 }
 
 /** The thresholds with their defaults. */
-const defaults = { gap: 5, repeated: 0.05, saturated: 5, lateStart: 0.05, zeroDrift: 0.005 };
+const defaults = { gap: GAP, repeated: 0.05, saturated: 5, lateStart: 0.05, zeroDrift: 0.005 };
 type Limits = typeof defaults;
 
 /** Below this share of the maximum the piece has broken. */
 const BROKEN = 0.02;
 
-function timeFindings({ time, force }: TensionRecord, most: number): Finding[] {
-  if (!time) return [finding('time-missing')];
-  const n = time.length;
-  let back = 0;
-  let firstBack = -1;
-  const stride = Math.max(1, Math.floor(n / 500));
-  const steps: number[] = [];
-  for (let i = 1; i < n; i += stride) if (time[i]! > time[i - 1]!) steps.push(time[i]! - time[i - 1]!);
-  const usual = median(steps);
-  let gaps = 0;
-  let longest = 0;
-  let at = -1;
-  for (let i = 1; i < n; i += 1) {
-    const step = time[i]! - time[i - 1]!;
-    if (step < 0) {
-      back += 1;
-      if (firstBack < 0) firstBack = i;
-    } else if (step > most * usual) {
-      gaps += 1;
-      if (step > longest) {
-        longest = step;
-        at = i - 1;
-      }
-    }
-  }
+function clockFindings(clock: ClockSurvey | undefined, samples: number): Finding[] {
+  if (!clock) return [finding('time-missing')];
+  const { usual, backward, firstBackward, gaps, longest, longestAt } = clock;
   const found: Finding[] = [];
-  if (back > 0) found.push(finding('time-not-increasing', { count: back, first: firstBack }, { range: [firstBack - 1, firstBack] }));
+  if (backward > 0)
+    found.push(finding('time-not-increasing', { count: backward, first: firstBackward }, { range: [firstBackward - 1, firstBackward] }));
   // a logger that writes by force or extension has no usual step: many long steps are its way, not gaps
-  if (gaps > 0 && gaps <= 0.01 * n)
-    found.push(finding('time-gap', { count: gaps, longest, first: at, usual }, { range: [at, Math.min(at + 1, force.length - 1)] }));
+  if (gaps > 0 && gaps <= 0.01 * samples)
+    found.push(finding('time-gap', { count: gaps, longest, first: longestAt, usual }, { range: [longestAt, longestAt + 1] }));
   return found;
 }
 
@@ -108,60 +88,39 @@ function endFindings({ force }: TensionRecord, top: number, { lateStart, zeroDri
 }
 
 /** Repeated samples, extension that goes back, an extensometer that ends early. */
-function motionFindings(record: TensionRecord, top: number, repeated: number): Finding[] {
-  const { force } = record;
-  const name = record.extension ? 'extension' : record.strain ? 'strain' : 'travel';
-  const motion = record[name];
+function motionFindings(record: TensionRecord, motion: MotionSurvey | undefined, most: number): Finding[] {
   if (!motion) return [];
+  const { column, end, repeated, backward, largest } = motion;
+  const n = record.force.length;
   const found: Finding[] = [];
-  const n = force.length;
-  let end = n;
-  while (end > 0 && Number.isNaN(motion[end - 1])) end -= 1;
-  const step = Math.max(3 * resolution(motion), 8 * noiseLevel(motion, 0, end));
-  let highest = motion[0]!;
-  let before = highest;
-  let same = 0;
-  let back = 0;
-  let largest = 0;
-  let inside = false;
-  for (let i = 1; i < end; i += 1) {
-    const now = motion[i]!;
-    if (now === before && force[i] === force[i - 1]) same += 1;
-    before = now;
-    // beyond the maximum the motion may do what it likes
-    if (now >= highest) {
-      inside = false;
-      highest = now;
-    } else if (highest - now > step && i <= top) {
-      if (!inside) back += 1;
-      inside = true;
-      largest = Math.max(largest, highest - now);
-    }
-  }
-  if (same > repeated * n) found.push(finding('samples-repeated', { share: (100 * same) / n }));
-  if (back > 0) found.push(finding('extension-goes-back', { count: back, largest }));
-  if (end < n && end > 0 && name !== 'travel')
-    found.push(finding('extensometer-taken-off', { sample: end, strain: motion[end - 1]! }, { range: [end, n - 1] }));
+  if (repeated > most * n) found.push(finding('samples-repeated', { share: (100 * repeated) / n }));
+  if (backward > 0) found.push(finding('extension-goes-back', { count: backward, largest }));
+  if (end < n && end > 0 && column !== 'travel')
+    found.push(finding('extensometer-taken-off', { sample: end, strain: record[column]![end - 1]! }, { range: [end, n - 1] }));
   return found;
 }
 
 /** @internal {@link checkRecord} on a checked record. */
-export function checkRecordKernel(record: TensionRecord, thresholds: RecordThresholds = {}, top = maximumIndex(record.force)): Finding[] {
+export function checkRecordKernel(record: TensionRecord, thresholds: RecordThresholds = {}, known?: RecordSurvey): Finding[] {
   const limits: Limits = {
     ...defaults,
     ...(Object.fromEntries(Object.entries(thresholds).filter(([, value]) => value !== undefined)) as Partial<Limits>),
   };
   const { force } = record;
+  const { top, clock, motion } = known ?? surveyRecord(record, limits.gap);
   const noise = noiseLevel(force);
   const highest = force[top]!;
   const flat = !(highest > 0) || highest - force[0]! <= Math.max(10 * noise, 1e-9 * Math.abs(highest));
   if (flat)
-    return [finding('force-does-not-rise', { first: force[0]!, highest }, { field: 'maximumForce' }), ...timeFindings(record, limits.gap)];
+    return [
+      finding('force-does-not-rise', { first: force[0]!, highest }, { field: 'maximumForce' }),
+      ...clockFindings(clock, force.length),
+    ];
   return [
-    ...timeFindings(record, limits.gap),
+    ...clockFindings(clock, force.length),
     ...saturation(force, top, limits.saturated, noise),
     ...endFindings(record, top, limits),
-    ...motionFindings(record, top, limits.repeated),
+    ...motionFindings(record, motion, limits.repeated),
   ];
 }
 

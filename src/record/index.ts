@@ -19,3 +19,5 @@ export { checkRecordKernel } from './checkRecord.js';
 export { findPausesKernel } from './findPauses.js';
 /** @internal */
 export { resolution } from './resolution.js';
+/** @internal */
+export { surveyRecord } from './surveyRecord.js';

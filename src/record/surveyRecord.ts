@@ -1,0 +1,129 @@
+import type { TensionRecord } from '../base/index.js';
+import { maximumIndex, median, noiseLevel } from '../numeric/index.js';
+import { resolution } from './resolution.js';
+
+/** How the clock of a record runs. */
+export interface ClockSurvey {
+  /** The usual time step [s]. */
+  readonly usual: number;
+  /** Steps that go back, and the first sample after one; -1 where there is none. */
+  readonly backward: number;
+  readonly firstBackward: number;
+  /** Steps far longer than the usual one, the longest of them [s] and the sample before it; -1 where there is none. */
+  readonly gaps: number;
+  readonly longest: number;
+  readonly longestAt: number;
+}
+
+/** How the motion of a record runs. */
+export interface MotionSurvey {
+  readonly column: 'extension' | 'strain' | 'travel';
+  /** One past the last sample that is a number. */
+  readonly end: number;
+  /** One step of the reading [its unit]; 0 where it is not stepped. */
+  readonly step: number;
+  /** Samples equal to the one before in force and motion. */
+  readonly repeated: number;
+  /** Times that it goes back before the highest force by more than its steps and noise, and the largest way. */
+  readonly backward: number;
+  readonly largest: number;
+}
+
+/** @internal What one walk over the columns of a record tells. */
+export interface RecordSurvey {
+  /** Sample of the highest force. */
+  readonly top: number;
+  readonly clock: ClockSurvey | undefined;
+  readonly motion: MotionSurvey | undefined;
+}
+
+/** Usual gap: so many usual time steps. */
+export const GAP = 5;
+/** Places at which the usual time step is taken. */
+const PLACES = 500;
+
+function surveyClock(time: Float64Array, gap: number): ClockSurvey {
+  const n = time.length;
+  const stride = Math.max(1, Math.floor(n / PLACES));
+  const steps: number[] = [];
+  for (let i = 1; i < n; i += stride) if (time[i]! > time[i - 1]!) steps.push(time[i]! - time[i - 1]!);
+  const usual = median(steps);
+  const long = gap * usual;
+  let backward = 0;
+  let firstBackward = -1;
+  let gaps = 0;
+  let longest = 0;
+  let longestAt = -1;
+  let before = time[0]!;
+  for (let i = 1; i < n; i += 1) {
+    const now = time[i]!;
+    const step = now - before;
+    before = now;
+    if (step >= 0 && step <= long) continue;
+    if (step < 0) {
+      backward += 1;
+      if (firstBackward < 0) firstBackward = i;
+    } else {
+      gaps += 1;
+      if (step > longest) {
+        longest = step;
+        longestAt = i - 1;
+      }
+    }
+  }
+  return { usual, backward, firstBackward, gaps, longest, longestAt };
+}
+
+/** Highest force and motion in one walk; what lies beyond the highest force may go back as it likes. */
+function surveyMotion(force: Float64Array, motion: Float64Array, column: MotionSurvey['column']): { top: number; motion: MotionSurvey } {
+  let end = force.length;
+  while (end > 0 && Number.isNaN(motion[end - 1])) end -= 1;
+  const step = resolution(motion);
+  const tolerated = Math.max(3 * step, 8 * noiseLevel(motion, 0, end));
+  let top = 0;
+  let highest = force[0]!;
+  let farthest = motion[0]!;
+  let forceBefore = highest;
+  let motionBefore = farthest;
+  let repeated = 0;
+  let backward = 0;
+  let largest = 0;
+  let inside = false;
+  // as they stood at the highest force
+  let backwardThere = 0;
+  let largestThere = 0;
+  for (let i = 1; i < end; i += 1) {
+    const F = force[i]!;
+    const x = motion[i]!;
+    if (x === motionBefore && F === forceBefore) repeated += 1;
+    forceBefore = F;
+    motionBefore = x;
+    if (x >= farthest) {
+      inside = false;
+      farthest = x;
+    } else if (farthest - x > tolerated) {
+      if (!inside) backward += 1;
+      inside = true;
+      if (farthest - x > largest) largest = farthest - x;
+    }
+    if (F > highest) {
+      top = i;
+      highest = F;
+      backwardThere = backward;
+      largestThere = largest;
+    }
+  }
+  const later = end < force.length ? maximumIndex(force, Math.max(end, 1) - 1) : top;
+  if (force[later]! > highest) return { top: later, motion: { column, end, step, repeated, backward, largest } };
+  return { top, motion: { column, end, step, repeated, backward: backwardThere, largest: largestThere } };
+}
+
+/** @internal Walks once over force and motion, and once over time. */
+export function surveyRecord(record: TensionRecord, gap = GAP): RecordSurvey {
+  const { force, time } = record;
+  const clock = time && surveyClock(time, gap);
+  const column = record.extension ? 'extension' : record.strain ? 'strain' : 'travel';
+  const motion = record[column];
+  if (!motion) return { top: maximumIndex(force), clock, motion: undefined };
+  return { clock, ...surveyMotion(force, motion, column) };
+}
