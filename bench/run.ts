@@ -1,26 +1,30 @@
-/** `npm run bench`: costs as ratios measured in one run; a pass is one sum over two columns. */
-import { analyseTension, fitModulus, round, type TensionRecord } from '../src/index.js';
-import { simulateTension } from '../src/simulate/index.js';
+/**
+ * `npm run bench`: costs as ratios measured in one run. A pass is one sum over two columns, unrolled by four. Compared with a search
+ * through every window in plain TypeScript and, where `python3` with NumPy and SciPy is found, with what one would write there.
+ * `-- --long` adds 1e7 samples, `-- --figure FILE` draws cost against the number of samples.
+ */
+import { spawnSync } from 'node:child_process';
+import { writeFileSync } from 'node:fs';
+import { parseArgs } from 'node:util';
+import { fitModulusKernel } from '../src/curve/index.js';
+import { coarseLine } from '../src/curve/coarseLine.js';
+import { windowSearch } from '../src/curve/windowSearch.js';
+import type { WindowTask } from '../src/curve/windowTask.js';
+import { analyseTension, sectionFromArea, type TensionRecord } from '../src/index.js';
+import { columnsHash } from '../src/methods/columnsHash.js';
+import { maximumIndex } from '../src/numeric/index.js';
+import { drawFigure } from '../src/render/index.js';
+import { everyWindow } from './everyWindow.js';
+import { knownCurve, scenarios, type Scenario } from './scenarios.js';
 
-const piece = { section: round({ diameter: 8 }), gaugeLength: 40, parallelLength: 48 };
+const { values } = parseArgs({ options: { long: { type: 'boolean', default: false }, figure: { type: 'string' } } });
+const AREA = 50;
+const LENGTH = 50;
+const piece = { section: sectionFromArea({ area: AREA }), gaugeLength: LENGTH };
 
-/** A noisy record of about n samples. */
-function recordOf(n: number): TensionRecord {
-  const seconds = 130;
-  return simulateTension({
-    material: {
-      modulus: 205_000,
-      hardening: { law: 'hollomon', strengthCoefficient: 450 / 0.002 ** 0.1, exponent: 0.1 },
-      fracture: { extension: 0.13 },
-    },
-    piece,
-    hand: { speed: 0.05 },
-    logger: { rate: n / seconds, extensometer: true, forceNoise: 20 },
-  }).record;
-}
-
-/** Median time of a call [ms]. */
-function time(call: () => unknown, times = 9): number {
+/** Median time of a call [ms], after calls that warm it up. */
+function time(call: () => unknown, times: number): number {
+  for (let k = 0; k < times / 3; k += 1) call();
   const taken = Array.from({ length: times }, () => {
     const start = performance.now();
     call();
@@ -41,20 +45,119 @@ function pass(x: Float64Array, y: Float64Array): number {
   return a + b + c + d;
 }
 
-console.log('| samples | fitModulus / pass | analyseTension / pass |\n| --- | --- | --- |');
-for (const n of [1e3, 1e4, 1e5, 1e6]) {
-  const record = recordOf(n);
-  const { extension } = record;
-  if (!extension) continue;
-  const curve = { strain: extension.map((x) => x / 40), stress: record.force.map((F) => F / piece.section.area) };
-  const warm = n < 1e5 ? 50 : 3;
-  for (let k = 0; k < warm; k += 1) {
-    pass(curve.strain, curve.stress);
-    fitModulus(curve);
-    analyseTension(record, piece);
+const python = 'bench/reference.py';
+/** What the Python side took and found; undefined where there is no Python with NumPy and SciPy. */
+function reference(columns: readonly Float64Array[], ...args: readonly (string | number)[]): Record<string, number> | undefined {
+  const input = Buffer.concat(columns.map(({ buffer, byteOffset, byteLength }) => Buffer.from(buffer, byteOffset, byteLength)));
+  const { status, stdout } = spawnSync('python3', [python, ...args.map(String)], { input, maxBuffer: 1e8 });
+  return status === 0 ? (JSON.parse(stdout.toString()) as Record<string, number>) : undefined;
+}
+
+/** The search that `fitModulus` makes for a curve, for comparison with others. */
+function taskOf({ strain, stress }: { strain: Float64Array; stress: Float64Array }): WindowTask {
+  const coarse = coarseLine(strain, stress, maximumIndex(stress));
+  if (!coarse) throw new Error('no coarse line');
+  let start = coarse.end;
+  while (start > 0 && stress[start - 1]! >= 0.2 * coarse.offsetStress) start -= 1;
+  const score = (slope: number, error: number): number => slope - 4 * error;
+  return { strain, stress, start, end: coarse.end, slope: coarse.slope, span: 0.2 * coarse.offsetStress, points: 8, score, gap: 0 };
+}
+
+const times = (n: number): number => Math.max(9, Math.min(2000, Math.round(3e6 / n)));
+const ratio = (value: number): string => (value >= 100 ? value.toFixed(0) : value >= 10 ? value.toFixed(1) : value.toFixed(2));
+const none = 'not measured';
+const drawn: { readonly what: string; readonly n: number; readonly ms: number }[] = [];
+
+console.log('## The elastic line: a steel curve, 30 % of the samples up to the proof strength\n');
+console.log('| samples | fitModulus / pass | gap 1e-4 / pass | every window in TypeScript / search | every window in NumPy / search |');
+console.log('| --- | --- | --- | --- | --- |');
+for (const n of [1e3, 1e4, 1e5, 1e6, ...(values.long ? [1e7] : [])]) {
+  const curve = knownCurve('steel', n, 5);
+  const task = taskOf(curve);
+  const one = time(() => pass(curve.strain, curve.stress), times(n));
+  const exact = time(() => fitModulusKernel(curve, { by: 'lower-bound' }), times(n));
+  const gap = time(() => fitModulusKernel(curve, { by: 'lower-bound', gap: 1e-4 }), times(n));
+  const search = time(() => windowSearch(task), times(n));
+  const every = n <= 1e4 ? time(() => everyWindow(task), n === 1e3 ? 50 : 3) : undefined;
+  const numpy =
+    n <= 1e5
+      ? reference([curve.strain, curve.stress], 'window', task.start, task.end, task.span, task.slope, n === 1e5 ? 1 : n === 1e4 ? 3 : 25)
+      : undefined;
+  if (numpy) {
+    const best = windowSearch(task)?.best;
+    if (!best || Math.abs(numpy['score']! - best.score) > 1e-9 * best.score) throw new Error(`NumPy finds ${JSON.stringify(numpy)}`);
   }
-  const one = time(() => pass(curve.strain, curve.stress), 99);
+  drawn.push(
+    { what: 'one pass over two columns', n, ms: one },
+    { what: 'fitModulus', n, ms: exact },
+    { what: 'fitModulus, gap 1e-4', n, ms: gap },
+    ...(every === undefined ? [] : [{ what: 'every window, TypeScript', n, ms: every }]),
+    ...(numpy ? [{ what: 'every window, NumPy', n, ms: numpy['ms']! }] : []),
+  );
   console.log(
-    `| ${record.force.length} | ${(time(() => fitModulus(curve)) / one).toFixed(1)} | ${(time(() => analyseTension(record, piece)) / one).toFixed(1)} |`,
+    `| ${n} | ${ratio(exact / one)} | ${ratio(gap / one)} | ${every === undefined ? none : ratio(every / search)} | ${numpy ? ratio(numpy['ms']! / search) : none} |`,
   );
 }
+
+console.log('\n## fitModulus / pass by kind of curve, exact (gap 1e-4)\n');
+console.log(`| samples | ${scenarios.join(' | ')} |\n|${' --- |'.repeat(scenarios.length + 1)}`);
+for (const n of [1e3, 1e4, 1e5, 1e6]) {
+  const cells = scenarios.map((scenario: Scenario) => {
+    const curve = knownCurve(scenario, n, 5);
+    const one = time(() => pass(curve.strain, curve.stress), times(n));
+    const repeats = Math.min(times(n), 200);
+    const exact = time(() => fitModulusKernel(curve, { by: 'lower-bound' }), repeats);
+    return `${ratio(exact / one)} (${ratio(time(() => fitModulusKernel(curve, { by: 'lower-bound', gap: 1e-4 }), repeats) / one)})`;
+  });
+  console.log(`| ${n} | ${cells.join(' | ')} |`);
+}
+
+console.log('\n## A whole analysis\n');
+console.log('| samples | analyseTension / pass | of which search | of which hash | the rest | NumPy script / analyseTension |');
+console.log('| --- | --- | --- | --- | --- | --- |');
+for (const n of [1e3, 1e4, 1e5, 1e6]) {
+  const curve = knownCurve('steel', n, 5);
+  const record: TensionRecord = {
+    force: curve.stress.map((R) => R * AREA),
+    extension: curve.strain.map((e) => e * LENGTH),
+    time: curve.strain.map((_, i) => i * 0.02),
+  };
+  const { force, extension, time: clock } = record;
+  if (!extension || !clock) continue;
+  const one = time(() => pass(curve.strain, curve.stress), times(n));
+  const whole = time(() => analyseTension(record, piece), times(n));
+  const search = time(() => fitModulusKernel(curve, { by: 'lower-bound' }), times(n));
+  const hash = time(() => columnsHash({ ...record }), times(n));
+  const numpy = reference([force, extension, clock], 'analysis', AREA, LENGTH, n === 1e6 ? 3 : 25);
+  drawn.push({ what: 'analyseTension', n, ms: whole }, ...(numpy ? [{ what: 'NumPy script', n, ms: numpy['ms']! }] : []));
+  console.log(
+    `| ${n} | ${ratio(whole / one)} | ${ratio(search / one)} | ${ratio(hash / one)} | ${ratio((whole - search - hash) / one)} | ${numpy ? ratio(numpy['ms']! / whole) : none} |`,
+  );
+}
+if (!reference([Float64Array.of(0, 0)], 'window', 0, 0, 0, 0, 1))
+  console.log('\npython3 with NumPy and SciPy was not found: not compared with it.');
+
+if (values.figure !== undefined)
+  writeFileSync(
+    values.figure,
+    await drawFigure({
+      $schema: 'https://vega.github.io/schema/vega-lite/v6.json',
+      title: 'Cost against the number of samples',
+      description: 'Time in milliseconds against the number of samples, both logarithmic',
+      width: 460,
+      height: 320,
+      layer: [
+        {
+          data: { values: drawn },
+          mark: { type: 'line', point: true },
+          encoding: {
+            x: { field: 'n', type: 'quantitative', scale: { type: 'log' }, title: 'samples', axis: { format: '.0e' } },
+            y: { field: 'ms', type: 'quantitative', scale: { type: 'log' }, title: 'time (ms)', axis: { format: '.0e' } },
+            color: { field: 'what', type: 'nominal', title: null },
+            strokeDash: { field: 'what', type: 'nominal', title: null },
+          },
+        },
+      ],
+      config: { font: 'sans-serif' },
+    }),
+  );

@@ -232,8 +232,23 @@ const entries = {
   },
   'windows-disagree': {
     severity: 'caution', about: 'method',
-    message: 'Other windows give slopes from {lowest} to {highest} MPa, {spread} % apart.',
+    message: 'The elastic line is fragile: {windows} other windows give slopes from {lowest} to {highest} MPa and Rp0.2 from {low} to {high} MPa.',
     remedy: 'Look at the elastic detail; report the range, or state the window.',
+  },
+  'window-slopes-disagree': {
+    severity: 'caution', about: 'method',
+    message: 'The elastic line is fragile: {windows} other windows give slopes from {lowest} to {highest} MPa.',
+    remedy: 'Look at the elastic detail; report the range, or state the window.',
+  },
+  'residuals-alike': {
+    severity: 'note', about: 'method',
+    message: 'Neighbouring residuals of the elastic line are alike ({runs} runs, {expected} expected of random ones): its standard error is too small.',
+    remedy: 'A filter or the rate of the logger correlates samples, or the window is bent; read the standard error as a lower limit.',
+  },
+  'window-bent': {
+    severity: 'caution', about: 'method',
+    message: 'A parabola through the elastic window changes its slope by {change} % from end to end.',
+    remedy: 'Look at the elastic detail: a toe or yielding reaches into the window.',
   },
   'slope-implausible': {
     severity: 'caution', about: 'method',

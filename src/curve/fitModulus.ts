@@ -1,155 +1,30 @@
-import {
-  failure,
-  InputError,
-  requireBetween,
-  requireFinite,
-  requireOneOf,
-  requireOptions,
-  success,
-  type CurveColumns,
-  type Outcome,
-  type StressStrainCurve,
-} from '../base/index.js';
+import { failure, success, type CurveColumns, type Outcome, type StressStrainCurve } from '../base/index.js';
 import { lineFit, maximumIndex } from '../numeric/index.js';
 import { coarseLine } from './coarseLine.js';
+import { explainLine } from './explainLine.js';
+import type { ElasticLine, ModulusFit, ModulusReason } from './ModulusFit.js';
 import { requireCurve } from './requireCurve.js';
+import { between, slopeFall } from './slopeFall.js';
+import { requireModulusOptions, type ModulusOptions, type WindowChoice } from './windowChoice.js';
 import { windowSearch } from './windowSearch.js';
 import type { WindowScore } from './windowTask.js';
 
-/** How the window of the elastic line is chosen. */
-export type WindowChoice =
-  | {
-      /** The window whose slope is highest after `z` standard errors were taken off. */
-      readonly by: 'lower-bound';
-      /** Standard errors taken off; default 4. */
-      readonly z?: number | undefined;
-      /** Least stress at the start, as a share of the 0.2 %-offset stress; default 0.2. */
-      readonly startShare?: number | undefined;
-      /** Least rise over the window, as a share of the same stress; default 0.2. */
-      readonly spanShare?: number | undefined;
-    }
-  | {
-      /** The window with the least relative standard error: tighter on records that are truly linear, biased low on curved ones. */
-      readonly by: 'relative-error';
-      /** As above; default 0.2. */
-      readonly startShare?: number | undefined;
-      /** As above; default 0.2. */
-      readonly spanShare?: number | undefined;
-    }
-  | {
-      /** Between two stresses on the way up. */
-      readonly by: 'stress';
-      /** Lower stress [MPa]. */
-      readonly from: number;
-      /** Upper stress [MPa]. */
-      readonly to: number;
-    }
-  | {
-      /** Between two strains as recorded. */
-      readonly by: 'strain';
-      /** Lower strain [mm/mm]. */
-      readonly from: number;
-      /** Upper strain [mm/mm]. */
-      readonly to: number;
-    }
-  | {
-      /** Between two samples, both included. */
-      readonly by: 'samples';
-      /** First sample. */
-      readonly first: number;
-      /** Last sample. */
-      readonly last: number;
-    };
-
-/** Options of {@link fitModulus}. */
-export interface ModulusOptions {
-  /** How the window is chosen; default `{ by: 'lower-bound' }`. */
-  readonly window?: WindowChoice | undefined;
-}
-
-/** A runner-up window. */
-export interface AlternativeWindow {
-  /** First sample. */
-  readonly first: number;
-  /** Last sample, included. */
-  readonly last: number;
-  /** Slope [MPa]. */
-  readonly slope: number;
-}
-
-/** How much lower a slope is in one band of stress than in the band below. */
-export interface SlopeFall {
-  /** Share of the slope that is lost [1]. */
-  readonly value: number;
-  /** Standard error of that share [1]. */
-  readonly standardError: number;
-}
-
-/** The elastic line. */
-export interface ModulusFit {
-  /** Slope of the line [MPa]. */
-  readonly slope: number;
-  /** Stress of the line at zero strain as recorded [MPa]. */
-  readonly intercept: number;
-  /** Strain where the line meets zero stress [mm/mm]. */
-  readonly strainShift: number;
-  /** First sample of the window. */
-  readonly first: number;
-  /** Last sample of the window, included. */
-  readonly last: number;
-  /** Number of samples. */
-  readonly points: number;
-  /** Standard error of the slope [MPa]. */
-  readonly standardError: number;
-  /** Standard error over slope, S_m(rel) [1]. */
-  readonly relativeStandardError: number;
-  /** Coefficient of determination [1]. */
-  readonly rSquared: number;
-  /** Standard deviation of the residuals [MPa]. */
-  readonly residualStandardDeviation: number;
-  /** Good windows elsewhere, best first. */
-  readonly alternatives: readonly AlternativeWindow[];
-  /** Bounds that had to be eased because the record has too few samples: none, or `start`, `points`, `span`. */
-  readonly eased: readonly ('start' | 'points' | 'span')[];
-  /** Stress where the 0.2 % offset line of a first coarse line meets the curve [MPa]; only where the window was searched. */
-  readonly offsetStress?: number | undefined;
-  /** How much lower the slope is between 0.3 and 0.4 of that stress than between 0.2 and 0.3 [1], and its standard error. */
-  readonly slopeFall?: SlopeFall | undefined;
-}
-
-/** Why there is no elastic line. */
-export type ModulusReason = 'too-few-points' | 'no-rise';
-
+/** Least start and rise of a window, as shares of the 0.2 %-offset stress, and the standard errors that are taken off. */
+const SHARE = 0.2;
+const Z = 4;
 /** A window needs so many samples unless the record is too sparse. */
 const POINTS = 8;
 
-const windowFields = {
-  'lower-bound': ['by', 'z', 'startShare', 'spanShare'],
-  'relative-error': ['by', 'startShare', 'spanShare'],
-  stress: ['by', 'from', 'to'],
-  strain: ['by', 'from', 'to'],
-  samples: ['by', 'first', 'last'],
-} as const;
-
-/** @internal Checks the options before any work. */
-export function requireModulusOptions(from: string, options: ModulusOptions, path = 'options'): WindowChoice {
-  requireOptions(from, options, ['window'], path);
-  const window = options.window ?? { by: 'lower-bound' };
-  const at = `${path}.window`;
-  const by = requireOneOf(from, `${at}.by`, window.by, Object.keys(windowFields) as WindowChoice['by'][]);
-  requireOptions(from, window, windowFields[by], at);
-  if (window.by === 'lower-bound' && window.z !== undefined) requireBetween(from, `${at}.z`, window.z, 0, 100);
-  if (window.by === 'lower-bound' || window.by === 'relative-error') {
-    if (window.startShare !== undefined) requireBetween(from, `${at}.startShare`, window.startShare, 0, 0.95);
-    if (window.spanShare !== undefined) requireBetween(from, `${at}.spanShare`, window.spanShare, 0, 1);
-  } else {
-    const [low, high, names] =
-      window.by === 'samples' ? [window.first, window.last, ['first', 'last']] : [window.from, window.to, ['from', 'to']];
-    requireFinite(from, `${at}.${names[0]!}`, low);
-    if (requireFinite(from, `${at}.${names[1]!}`, high) <= low)
-      throw new InputError(from, `${at}.${names[1]!}`, 'out-of-range', `must be above ${names[0]!}`, high);
-  }
-  return window;
+/** A searched window's criterion with its defaults, how it scores a line, and the gap that it accepts. */
+function criterionOf(
+  window: Extract<WindowChoice, { by: 'lower-bound' | 'relative-error' }>,
+  startShare: number,
+  spanShare: number,
+): readonly [WindowChoice, WindowScore, number] {
+  if (window.by === 'relative-error')
+    return [{ by: window.by, startShare, spanShare }, (slope, error) => (slope > 0 ? -error / slope : -Infinity), 0];
+  const { z = Z, gap = 0 } = window;
+  return [{ by: window.by, z, startShare, spanShare, gap }, (slope, error) => slope - z * error, gap];
 }
 
 /** The line through a window, with all that describes it. */
@@ -157,8 +32,8 @@ function describe(
   { strain, stress }: StressStrainCurve,
   first: number,
   last: number,
-  rest: Pick<ModulusFit, 'alternatives' | 'eased' | 'offsetStress' | 'slopeFall'>,
-): Outcome<ModulusFit, ModulusReason> {
+  rest: Pick<ElasticLine, 'criterion' | 'score' | 'alternatives' | 'eased' | 'offsetStress' | 'offsetSample' | 'slopeFall'>,
+): Outcome<ElasticLine, ModulusReason> {
   const line = last - first < 1 ? undefined : lineFit(strain, stress, first, last);
   if (!line) return failure('too-few-points', `the window from sample ${first} to ${last} holds no line`);
   if (line.slope <= 0) return failure('no-rise', `the stress does not rise from sample ${first} to ${last}`);
@@ -177,40 +52,14 @@ function describe(
   });
 }
 
-/** First and last sample whose value lies between two limits on the way up to the maximum. */
-function between(column: Float64Array, from: number, to: number, maximum: number): readonly [number, number] {
-  let last = 0;
-  while (last <= maximum && column[last]! <= to) last += 1;
-  last -= 1;
-  let first = last;
-  while (first > 0 && column[first - 1]! >= from) first -= 1;
-  return [first, last];
-}
-
-/** Fall of slope from one stress band to the next above it. */
-function slopeFall({ strain, stress }: StressStrainCurve, offsetStress: number, end: number): ModulusFit['slopeFall'] {
-  const band = (low: number, high: number) => {
-    const [first, last] = between(stress, low * offsetStress, high * offsetStress, end - 1);
-    return last - first < 2 ? undefined : lineFit(strain, stress, first, last);
-  };
-  const lower = band(0.2, 0.3);
-  const upper = band(0.3, 0.4);
-  if (!lower || !upper || lower.slope <= 0) return undefined;
-  const ratio = upper.slope / lower.slope;
-  return {
-    value: 1 - ratio,
-    standardError: Math.hypot(upper.standardError / lower.slope, (ratio * lower.standardError) / lower.slope),
-  };
-}
-
 /** @internal {@link fitModulus} on a checked curve. */
 export function fitModulusKernel(
   curve: StressStrainCurve,
   window: WindowChoice,
   maximum = maximumIndex(curve.stress),
-): Outcome<ModulusFit, ModulusReason> {
+): Outcome<ElasticLine, ModulusReason> {
   const { strain, stress } = curve;
-  const given = { alternatives: [], eased: [] };
+  const given = { criterion: window, alternatives: [], eased: [] };
   if (window.by === 'samples') {
     const last = Math.min(window.last, strain.length - 1);
     return describe(curve, Math.max(0, window.first), last, given);
@@ -222,11 +71,8 @@ export function fitModulusKernel(
   const coarse = coarseLine(strain, stress, maximum);
   if (!coarse) return failure('too-few-points', 'fewer than 3 samples lie on any rising part below the maximum');
   const { end, offsetStress } = coarse;
-  const startShare = window.startShare ?? 0.2;
-  const spanShare = window.spanShare ?? 0.2;
-  const z = window.by === 'lower-bound' ? (window.z ?? 4) : 0;
-  const score: WindowScore =
-    window.by === 'lower-bound' ? (slope, error) => slope - z * error : (slope, error) => (slope > 0 ? -error / slope : -Infinity);
+  const { startShare = SHARE, spanShare = SHARE } = window;
+  const [criterion, score, gap] = criterionOf(window, startShare, spanShare);
   let start = end;
   while (start > 0 && stress[start - 1]! >= startShare * offsetStress) start -= 1;
   const tries = [
@@ -237,13 +83,15 @@ export function fitModulusKernel(
     { start: 0, span: 0, points: 3, eased: ['start', 'points', 'span'] },
   ] as const;
   for (const { eased, ...bounds } of tries) {
-    const found = windowSearch({ ...bounds, span: bounds.span * offsetStress, strain, stress, end, slope: coarse.slope, score, gap: 0 });
+    const found = windowSearch({ ...bounds, span: bounds.span * offsetStress, strain, stress, end, slope: coarse.slope, score, gap });
     if (!found) continue;
-    const alternatives = found.runnersUp.map(({ first, last, slope }) => ({ first, last, slope }));
     return describe(curve, found.best.first, found.best.last, {
-      alternatives,
+      criterion,
+      score: found.best.score,
+      alternatives: found.runnersUp,
       eased,
       offsetStress,
+      offsetSample: end,
       slopeFall: slopeFall(curve, offsetStress, end),
     });
   }
@@ -259,7 +107,10 @@ export function fitModulusKernel(
  * A toe and yielding both lower a slope, so the window with the highest lower confidence bound $J$ avoids both. All windows are
  * compared that start at or above a share (0.2) of the 0.2 %-offset stress, span at least a share (0.2) of it, hold at least 8
  * samples and end before the offset line; the search is exact. Of windows whose $J$ agree within 1e-9 the widest counts. Where
- * too few samples lie between the bounds, `eased` tells which of them was given up. The method is explained in the guide "The elastic line".
+ * too few samples lie between the bounds, `eased` tells which of them was given up. Strain that repeats or goes back is taken as it
+ * stands, sample by sample in order of time. With the line come the runner-up windows, a runs test and the quadratic departure of its
+ * residuals, the envelope of slope and Rp0.2 over other windows (`robust` or `fragile`), and the leverage of the slope on Rp0.2. The
+ * method is explained in the guide "The elastic line".
  *
  * @param curve - Strain [mm/mm] and stress [MPa] as recorded, at least 3 samples, finite.
  * @param options - How the window is chosen.
@@ -278,5 +129,8 @@ export function fitModulusKernel(
  */
 export function fitModulus(curve: CurveColumns, options: ModulusOptions = {}): Outcome<ModulusFit, ModulusReason> {
   const window = requireModulusOptions('fitModulus', options);
-  return fitModulusKernel(requireCurve('fitModulus', curve, 3), window);
+  const checked = requireCurve('fitModulus', curve, 3);
+  const maximum = maximumIndex(checked.stress);
+  const line = fitModulusKernel(checked, window, maximum);
+  return line.ok ? { ...line, ...explainLine(checked, line, maximum) } : line;
 }

@@ -1,14 +1,18 @@
 export { elasticExtension, type ElasticBar } from './elasticExtension.js';
 export { energyDensity, type EnergyOptions } from './energyDensity.js';
+export { fitModulus } from './fitModulus.js';
+export { type LineResiduals } from './lineResiduals.js';
+export { type LineTrust } from './lineTrust.js';
 export {
-  fitModulus,
   type AlternativeWindow,
+  type ElasticLine,
+  type LineExplanation,
   type ModulusFit,
-  type ModulusOptions,
   type ModulusReason,
   type SlopeFall,
-  type WindowChoice,
-} from './fitModulus.js';
+} from './ModulusFit.js';
+export { type ModulusOptions, type WindowChoice } from './windowChoice.js';
+export { type WindowEnvelope } from './windowEnvelope.js';
 export { fracture, type Fracture, type FractureOptions, type FractureReason } from './fracture.js';
 export { frameCompliance, type KnownModulusTest } from './frameCompliance.js';
 export { loadingRates, type LoadingRates, type RateOptions } from './loadingRates.js';
@@ -30,7 +34,11 @@ export { yieldPoints, type YieldOptions, type YieldPoint, type YieldPoints, type
 /** @internal */
 export { areaUnder } from './energyDensity.js';
 /** @internal */
-export { fitModulusKernel, requireModulusOptions } from './fitModulus.js';
+export { explainLine } from './explainLine.js';
+/** @internal */
+export { fitModulusKernel } from './fitModulus.js';
+/** @internal */
+export { requireModulusOptions } from './windowChoice.js';
 /** @internal */
 export { fractureKernel } from './fracture.js';
 /** @internal */

@@ -1,4 +1,5 @@
 import type { Finding, Quantity, StressStrainCurve, TestPiece } from '../base/index.js';
+import type { LineExplanation } from '../curve/index.js';
 
 /** Who tested what, when and by which rule: carried through unchanged. */
 export interface TestInfo {
@@ -52,7 +53,7 @@ export interface WindowSummary {
 }
 
 /** The window of the elastic line. */
-export interface ModulusWindow extends WindowSummary {
+export interface ModulusWindow extends WindowSummary, LineExplanation {
   /** How the window was chosen, in words. */
   readonly criterion: string;
   /** Number of samples. */

@@ -4,7 +4,7 @@ import { resolution } from '../record/index.js';
 import { columnsHash } from './columnsHash.js';
 import { isCurved, methodFindings } from './methodFindings.js';
 import { structure } from './structure.js';
-import { tensionKernel } from './tensionKernel.js';
+import { explanationOf, tensionKernel } from './tensionKernel.js';
 import { curveOptionNames, requireTensionOptions, type CurveAnalysisOptions } from './tensionOptions.js';
 import { tensionQuantities } from './tensionQuantities.js';
 import type { TensionResult, TrailStep } from './TensionResult.js';
@@ -56,7 +56,7 @@ export function analyseCurve(curve: CurveColumns, options: CurveAnalysisOptions 
   );
   const { line } = numbers;
   const isModulus = line.ok && line.points >= settings.thresholds.leastElasticPoints && !isCurved(numbers, settings.thresholds.slopeFall);
-  const quantities = tensionQuantities(numbers, kept, kept.stress, settings, isModulus);
+  const quantities = tensionQuantities(numbers, kept, kept.stress, settings, isModulus, explanationOf(numbers, kept));
   const findings: Finding[] = methodFindings(numbers, kept, quantities, settings);
   const trail: TrailStep[] = line.ok
     ? [{ step: 'strain origin moved to where the line meets zero stress', values: { shift: numbers.shift } }]

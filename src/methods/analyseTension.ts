@@ -15,7 +15,7 @@ import { pieceFindings } from './pieceFindings.js';
 import { rateFindings, ratesOf } from './rateFindings.js';
 import { recordFindings } from './recordFindings.js';
 import { structure } from './structure.js';
-import { tensionKernel, type TensionNumbers } from './tensionKernel.js';
+import { explanationOf, tensionKernel, type TensionNumbers } from './tensionKernel.js';
 import { curveOptionNames, requireTensionOptions, type TensionOptions, type TensionSettings } from './tensionOptions.js';
 import { afterFracture, maximumForce, tensionQuantities } from './tensionQuantities.js';
 import { tensionTrail } from './tensionTrail.js';
@@ -106,7 +106,7 @@ export function analyseTension(record: TensionColumns, testPiece: TestPiece, opt
   const end = numbers.fracture.ok ? numbers.fracture.index + 1 : n;
   const rates = time && ratesOf(curve, time, end);
   const quantities = {
-    ...tensionQuantities(numbers, curve, stress, settings, slopeIsModulus(recorded, numbers, settings)),
+    ...tensionQuantities(numbers, curve, stress, settings, slopeIsModulus(recorded, numbers, settings), explanationOf(numbers, curve)),
     ...afterFracture(testPiece),
   };
   const findings: Finding[] = [

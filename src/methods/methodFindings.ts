@@ -18,9 +18,21 @@ const SCATTER_FAULT = 0.03;
 const HARDENING_CORRELATION = 0.995;
 const NECKING_AGREEMENT = 0.05;
 
+/** Residuals below this share of the stress are rounding; a runs test and a bend count from so many standard deviations on. */
+const EXACT = 1e-7;
+const ALIKE = 5;
+const BENT = 4;
+
 type Result = Pick<
   TensionResult,
-  'modulus' | 'proofStrengths' | 'tensileStrength' | 'totalExtensionAtMaximumForce' | 'upperYieldStrength' | 'hardening' | 'necking'
+  | 'modulus'
+  | 'modulusWindow'
+  | 'proofStrengths'
+  | 'tensileStrength'
+  | 'totalExtensionAtMaximumForce'
+  | 'upperYieldStrength'
+  | 'hardening'
+  | 'necking'
 >;
 
 /** @internal True where the slope falls within the elastic part by more than its scatter allows: no linear part. */
@@ -29,7 +41,7 @@ export function isCurved(numbers: TensionNumbers, limit: number): boolean {
   return fall !== undefined && fall.value > limit && fall.value > 4 * fall.standardError;
 }
 
-function lineFindings(numbers: TensionNumbers, result: Result, { thresholds }: TensionSettings): Finding[] {
+function lineFindings(numbers: TensionNumbers, curve: TensionResult['curve'], result: Result, { thresholds }: TensionSettings): Finding[] {
   const { line } = numbers;
   if (!line.ok)
     return [
@@ -53,12 +65,22 @@ function lineFindings(numbers: TensionNumbers, result: Result, { thresholds }: T
   const scatter = line.relativeStandardError;
   if (scatter > thresholds.slopeScatter)
     found.push(finding('slope-scatter', { error: 100 * scatter }, { field, severity: scatter > SCATTER_FAULT ? 'fault' : 'caution' }));
-  // runner-up windows, as far as they lie below the curved part
-  const slopes = line.alternatives.filter((one) => one.last <= line.last + line.points).map((one) => one.slope);
-  const lowest = Math.min(line.slope, ...slopes);
-  const highest = Math.max(line.slope, ...slopes);
-  if (highest / lowest - 1 > thresholds.windowSpread)
-    found.push(finding('windows-disagree', { lowest, highest, spread: 100 * (highest / lowest - 1) }, { field }));
+  const { envelope, residuals } = result.modulusWindow ?? {};
+  if (envelope?.verdict === 'fragile') {
+    const [lowest, highest] = envelope.slope;
+    const [low, high] = envelope.proofStrength ?? [NaN, NaN];
+    found.push(
+      envelope.proofStrength
+        ? finding('windows-disagree', { lowest, highest, low, high, windows: envelope.windows }, { field })
+        : finding('window-slopes-disagree', { lowest, highest, windows: envelope.windows }, { field }),
+    );
+  }
+  if (residuals && line.residualStandardDeviation > EXACT * curve.stress[line.last]!) {
+    const { runs, expectedRuns, runsDeviation, slopeChange, slopeChangeError } = residuals;
+    if (runsDeviation < -ALIKE) found.push(finding('residuals-alike', { runs, expected: expectedRuns }, { field: 'modulusWindow', range }));
+    if (Math.abs(slopeChange) > Math.max(thresholds.windowSpread, BENT * slopeChangeError))
+      found.push(finding('window-bent', { change: 100 * slopeChange }, { field: 'modulusWindow', range }));
+  }
   if (result.modulus && (line.slope < METALS[0] || line.slope > METALS[1]))
     found.push(finding('slope-implausible', { slope: line.slope, lowest: METALS[0], highest: METALS[1] }, { field: 'modulus' }));
   return found;
@@ -193,7 +215,7 @@ export function methodFindings(
   settings: TensionSettings,
 ): Finding[] {
   return [
-    ...lineFindings(numbers, result, settings),
+    ...lineFindings(numbers, curve, result, settings),
     ...proofFindings(numbers, curve, result, settings),
     ...yieldFindings(numbers),
     ...maximumFindings(numbers, curve, result),

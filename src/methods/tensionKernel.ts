@@ -1,6 +1,7 @@
 import type { Outcome, StressStrainCurve } from '../base/index.js';
 import {
   areaUnder,
+  explainLine,
   fitModulusKernel,
   fractureKernel,
   plateauOf,
@@ -11,8 +12,9 @@ import {
   type CurvePoint,
   type Fracture,
   type FractureReason,
+  type LineExplanation,
   type Maximum,
-  type ModulusFit,
+  type ElasticLine,
   type ModulusReason,
   type ProofReason,
   type ProofStrength,
@@ -43,7 +45,7 @@ export interface TensionInput {
 
 /** @internal Every number of a tension test; strains from the shifted origin, no text but reasons. */
 export interface TensionNumbers {
-  readonly line: Outcome<ModulusFit, ModulusReason>;
+  readonly line: Outcome<ElasticLine, ModulusReason>;
   /** Origin of strain in the strain as recorded. */
   readonly shift: number;
   /** Sample of the highest stress of all, and of the maximum that counts (after a yield point: from hardening on). */
@@ -75,7 +77,7 @@ function withoutFillets({ strain, stress }: StressStrainCurve, slope: number, ra
 }
 
 /** About so many means stand for the samples of a long record in hardening and necking. */
-const PLACES = 500;
+const PLACES = 250;
 
 /** The curve from one sample to another (included), by means. */
 function meansOf({ strain, stress }: StressStrainCurve, first: number, last: number): StressStrainCurve {
@@ -104,6 +106,13 @@ function neckingOf({ strain, stress }: StressStrainCurve, maximum: number, end: 
   while (last < end - 1 && stress[last + 1]! >= least) last += 1;
   if (last - first < 7) return undefined;
   return considere(trueCurve(meansOf({ strain, stress }, first, last)));
+}
+
+/** @internal What explains the elastic line, on the curve whose origin the kernel moved; not needed by a repeated evaluation. */
+export function explanationOf({ line, shift }: TensionNumbers, curve: StressStrainCurve): LineExplanation {
+  if (!line.ok) return {};
+  const moved = { ...line, intercept: line.intercept + line.slope * shift, strainShift: line.strainShift - shift };
+  return explainLine(curve, moved, maximumIndex(curve.stress));
 }
 
 /** @internal Columns in, numbers out: what a repeated evaluation (a Monte Carlo trial) runs alone. */
@@ -145,7 +154,7 @@ export function tensionKernel(input: TensionInput, settings: TensionSettings): T
   const first = line.ok ? line.first : 0;
   const beyond = top + 1;
   const proof = (offset: number) => proofStrengthKernel(curve, slope ?? NaN, 0, offset, first, beyond);
-  const limit = (definition: ProportionalDefinition, fit: ModulusFit) =>
+  const limit = (definition: ProportionalDefinition, fit: ElasticLine) =>
     proportionalLimitKernel(curve, {
       slope: fit.slope,
       shift: 0,

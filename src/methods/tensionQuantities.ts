@@ -1,4 +1,5 @@
 import type { BaseUnit, Quantity, TestPiece } from '../base/index.js';
+import type { LineExplanation, WindowChoice } from '../curve/index.js';
 import { elongationAfterFracture, reductionOfArea } from '../geometry/index.js';
 import type { TensionNumbers } from './tensionKernel.js';
 import type { TensionSettings } from './tensionOptions.js';
@@ -41,8 +42,15 @@ type Quantities = Omit<
   | 'provenance'
 >;
 
+/** How a window was chosen. */
+function criterionInWords(window: WindowChoice): string {
+  if (window.by === 'lower-bound') return `highest slope less ${window.z ?? 0} standard errors`;
+  if (window.by === 'relative-error') return 'least relative standard error';
+  return `given by its ${window.by === 'samples' ? 'samples' : `limits of ${window.by}`}`;
+}
+
 /** Elastic line, window and modulus. */
-function elastic(numbers: TensionNumbers, curve: TensionResult['curve'], isModulus: boolean) {
+function elastic(numbers: TensionNumbers, curve: TensionResult['curve'], isModulus: boolean, explanation: LineExplanation) {
   const { line, shift } = numbers;
   if (!line.ok) return {};
   const slope = (symbol: string, name: string, source: string) =>
@@ -51,7 +59,7 @@ function elastic(numbers: TensionNumbers, curve: TensionResult['curve'], isModul
     elasticSlope: slope('mE', 'slope of the elastic part', `${ISO}, slope of the elastic part of the curve`),
     ...(isModulus ? { modulus: slope('E', 'modulus of elasticity', `${ISO}, Annex G, modulus of elasticity`) } : {}),
     modulusWindow: {
-      criterion: line.offsetStress === undefined ? 'chosen by the user' : 'searched',
+      criterion: criterionInWords(line.criterion),
       first: line.first,
       last: line.last,
       points: line.points,
@@ -61,7 +69,8 @@ function elastic(numbers: TensionNumbers, curve: TensionResult['curve'], isModul
       strainShift: shift,
       rSquared: line.rSquared,
       relativeStandardError: line.relativeStandardError,
-      alternatives: line.alternatives,
+      alternatives: line.alternatives.map(({ first, last, slope: other }) => ({ first, last, slope: other })),
+      ...explanation,
     },
   };
 }
@@ -256,12 +265,13 @@ export function tensionQuantities(
   stress: Float64Array,
   settings: TensionSettings,
   isModulus: boolean,
+  explanation: LineExplanation,
 ): Quantities {
   const yields = yielding(numbers, settings);
   const proof = yields.proofStrengths[0];
   const { line } = numbers;
   return {
-    ...elastic(numbers, curve, isModulus),
+    ...elastic(numbers, curve, isModulus, explanation),
     ...yields,
     tensileStrength: quantity('Rm', 'tensile strength', stress[numbers.maximumSample]!, 'MPa', `${ISO}, tensile strength`),
     maximumIndex: numbers.maximumSample,

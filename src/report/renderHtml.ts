@@ -77,6 +77,27 @@ function resultsTable(rows: readonly SummaryRow[]): Html {
   </table>`;
 }
 
+/** What explains the elastic line: its residuals, other windows, and what it means for the proof strength. */
+function lineInWords({ residuals, envelope, trust }: NonNullable<TensionResult['modulusWindow']>): string[] {
+  return [
+    ...(residuals
+      ? [
+          `Residuals: ${residuals.runs} runs of one sign (${number(residuals.expectedRuns, 3)} expected in random order); a parabola changes the slope by ${percent(residuals.slopeChange)} from end to end.`,
+        ]
+      : []),
+    ...(envelope
+      ? [
+          `Other windows (${envelope.windows}) give slopes from ${number(envelope.slope[0] / 1000, 4)} to ${number(envelope.slope[1] / 1000, 4)} GPa${envelope.proofStrength ? ` and Rp0.2 from ${number(envelope.proofStrength[0], 4)} to ${number(envelope.proofStrength[1], 4)} MPa` : ''}: ${envelope.verdict}.`,
+        ]
+      : []),
+    ...(trust
+      ? [
+          `Leverage of the slope on Rp0.2: λ = ${number(trust.leverage, 3)}; one standard error of the slope moves the offset by ${percent(trust.offsetDoubt)} of itself: ${trust.verdict}.`,
+        ]
+      : []),
+  ];
+}
+
 /** How each value was found, in sentences with the numbers. */
 function howFound(result: TensionResult): Html {
   const { modulusWindow: line, fracture, hardening, upperYieldStrength: upper, proofStrengths } = result;
@@ -88,6 +109,7 @@ function howFound(result: TensionResult): Html {
       ...(line.alternatives.length > 0
         ? [`Runner-up windows give slopes of ${line.alternatives.map(({ slope }) => number(slope / 1000, 4)).join(', ')} GPa.`]
         : []),
+      ...lineInWords(line),
     );
   for (const proof of proofStrengths)
     sentences.push(

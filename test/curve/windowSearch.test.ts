@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
+import { everyWindow } from '../../bench/everyWindow.js';
 import { coarseLine } from '../../src/curve/coarseLine.js';
 import { windowSearch } from '../../src/curve/windowSearch.js';
-import type { WindowScore, WindowTask } from '../../src/curve/windowTask.js';
+import type { WindowScore } from '../../src/curve/windowTask.js';
 import { seeded } from '../support/random.js';
 
 type Family = 'smooth' | 'sharp' | 'yield point' | 'correlated' | 'coarse digits' | 'goes back' | 'clean';
@@ -37,40 +38,6 @@ function record(family: Family, n: number, seed: number): { strain: Float64Array
     stress[i] = R;
   }
   return { strain, stress };
-}
-
-/** Every window, one by one, by the same rule for ties. */
-function everyWindow({ strain, stress, start, end, span, points, slope, score }: WindowTask) {
-  const all: { first: number; last: number; score: number; rise: number }[] = [];
-  let top = -Infinity;
-  const x0 = strain[(start + end) >> 1]!;
-  const y0 = stress[(start + end) >> 1]!;
-  for (let i = start; i < end; i += 1) {
-    let [sx, sr, sxx, sxr, srr] = [0, 0, 0, 0, 0];
-    for (let j = i; j < end; j += 1) {
-      const u = strain[j]! - x0;
-      const v = stress[j]! - y0 - slope * u;
-      sx += u;
-      sr += v;
-      sxx += u * u;
-      sxr += u * v;
-      srr += v * v;
-      const n = j - i + 1;
-      const xx = sxx - (sx * sx) / n;
-      if (n < points || !(xx > 0)) continue;
-      const xr = sxr - (sx * sr) / n;
-      const d = xr / xx;
-      const rise = (slope + d) * (strain[j]! - strain[i]!);
-      if (rise < span) continue;
-      const value = score(slope + d, Math.sqrt(Math.max(0, srr - (sr * sr) / n - d * xr) / ((n - 2) * xx)));
-      if (value < top - 2e-9 * Math.abs(top)) continue;
-      all.push({ first: i, last: j, score: value, rise });
-      top = Math.max(top, value);
-    }
-  }
-  return all
-    .filter((one) => one.score >= top - 1e-9 * Math.abs(top))
-    .reduce<(typeof all)[0] | undefined>((a, b) => (a && a.rise >= b.rise ? a : b), undefined);
 }
 
 const lowerBound: WindowScore = (slope, error) => slope - 4 * error;

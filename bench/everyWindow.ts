@@ -1,0 +1,47 @@
+import type { WindowTask } from '../src/curve/windowTask.js';
+
+/** A window with its score. */
+export interface ScoredWindow {
+  readonly first: number;
+  readonly last: number;
+  readonly score: number;
+  readonly rise: number;
+}
+
+/** Every window, one by one, with the same rule for ties as the search: what it is compared with, for result and for cost. */
+export function everyWindow({ strain, stress, start, end, span, points, slope, score }: WindowTask): ScoredWindow | undefined {
+  const close: ScoredWindow[] = [];
+  let top = -Infinity;
+  const x0 = strain[(start + end) >> 1]!;
+  const y0 = stress[(start + end) >> 1]!;
+  for (let i = start; i < end; i += 1) {
+    let sx = 0;
+    let sr = 0;
+    let sxx = 0;
+    let sxr = 0;
+    let srr = 0;
+    for (let j = i; j < end; j += 1) {
+      const u = strain[j]! - x0;
+      const v = stress[j]! - y0 - slope * u;
+      sx += u;
+      sr += v;
+      sxx += u * u;
+      sxr += u * v;
+      srr += v * v;
+      const n = j - i + 1;
+      const xx = sxx - (sx * sx) / n;
+      if (n < points || !(xx > 0)) continue;
+      const xr = sxr - (sx * sr) / n;
+      const d = xr / xx;
+      const rise = (slope + d) * (strain[j]! - strain[i]!);
+      if (rise < span) continue;
+      const value = score(slope + d, Math.sqrt(Math.max(0, srr - (sr * sr) / n - d * xr) / ((n - 2) * xx)));
+      if (value < top - 2e-9 * Math.abs(top)) continue;
+      close.push({ first: i, last: j, score: value, rise });
+      top = Math.max(top, value);
+    }
+  }
+  return close
+    .filter((one) => one.score >= top - 1e-9 * Math.abs(top))
+    .reduce<ScoredWindow | undefined>((a, b) => (a && a.rise >= b.rise ? a : b), undefined);
+}
