@@ -60,7 +60,18 @@ function taskOf({ strain, stress }: { strain: Float64Array; stress: Float64Array
   let start = coarse.end;
   while (start > 0 && stress[start - 1]! >= 0.2 * coarse.offsetStress) start -= 1;
   const score = (slope: number, error: number): number => slope - 4 * error;
-  return { strain, stress, start, end: coarse.end, slope: coarse.slope, span: 0.2 * coarse.offsetStress, points: 8, score, gap: 0 };
+  return {
+    strain,
+    stress,
+    start,
+    end: coarse.end,
+    slope: coarse.slope,
+    span: 0.2 * coarse.offsetStress,
+    points: 8,
+    score,
+    slopeFor: (value) => value,
+    gap: 0,
+  };
 }
 
 const times = (n: number): number => Math.max(9, Math.min(2000, Math.round(3e6 / n)));

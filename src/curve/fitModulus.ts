@@ -7,7 +7,7 @@ import { requireCurve } from './requireCurve.js';
 import { between, slopeFall } from './slopeFall.js';
 import { requireModulusOptions, type ModulusOptions, type WindowChoice } from './windowChoice.js';
 import { windowSearch } from './windowSearch.js';
-import type { WindowScore } from './windowTask.js';
+import type { WindowTask } from './windowTask.js';
 
 /** Least start and rise of a window, as shares of the 0.2 %-offset stress, and the standard errors that are taken off. */
 const SHARE = 0.2;
@@ -15,16 +15,22 @@ const Z = 4;
 /** A window needs so many samples unless the record is too sparse. */
 const POINTS = 8;
 
-/** A searched window's criterion with its defaults, how it scores a line, and the gap that it accepts. */
+/** A searched window's criterion with its defaults, and how it scores a line. */
 function criterionOf(
   window: Extract<WindowChoice, { by: 'lower-bound' | 'relative-error' }>,
   startShare: number,
   spanShare: number,
-): readonly [WindowChoice, WindowScore, number] {
+): readonly [WindowChoice, Pick<WindowTask, 'score' | 'slopeFor' | 'gap'>] {
   if (window.by === 'relative-error')
-    return [{ by: window.by, startShare, spanShare }, (slope, error) => (slope > 0 ? -error / slope : -Infinity), 0];
+    return [
+      { by: window.by, startShare, spanShare },
+      { score: (slope, error) => (slope > 0 ? -error / slope : -Infinity), slopeFor: () => 0, gap: 0 },
+    ];
   const { z = Z, gap = 0 } = window;
-  return [{ by: window.by, z, startShare, spanShare, gap }, (slope, error) => slope - z * error, gap];
+  return [
+    { by: window.by, z, startShare, spanShare, gap },
+    { score: (slope, error) => slope - z * error, slopeFor: (score) => score, gap },
+  ];
 }
 
 /** The line through a window, with all that describes it. */
@@ -72,7 +78,7 @@ export function fitModulusKernel(
   if (!coarse) return failure('too-few-points', 'fewer than 3 samples lie on any rising part below the maximum');
   const { end, offsetStress } = coarse;
   const { startShare = SHARE, spanShare = SHARE } = window;
-  const [criterion, score, gap] = criterionOf(window, startShare, spanShare);
+  const [criterion, scoring] = criterionOf(window, startShare, spanShare);
   let start = end;
   while (start > 0 && stress[start - 1]! >= startShare * offsetStress) start -= 1;
   const tries = [
@@ -83,7 +89,7 @@ export function fitModulusKernel(
     { start: 0, span: 0, points: 3, eased: ['start', 'points', 'span'] },
   ] as const;
   for (const { eased, ...bounds } of tries) {
-    const found = windowSearch({ ...bounds, span: bounds.span * offsetStress, strain, stress, end, slope: coarse.slope, score, gap });
+    const found = windowSearch({ ...bounds, span: bounds.span * offsetStress, strain, stress, end, slope: coarse.slope, ...scoring });
     if (!found) continue;
     return describe(curve, found.best.first, found.best.last, {
       criterion,

@@ -1,29 +1,51 @@
 /** @internal Samples of a block; the ends of windows within a block are tried one by one. */
 export const BLOCK = 8;
 
-/** @internal Running moments at the edges of blocks, about the middle of the range. */
+/** @internal A line near the answer, taken off the stress before sums are made: what remains is small, so no digits are lost. */
+export interface BaseLine {
+  readonly slope: number;
+  /** Strain about which x is counted, and stress of the line there. */
+  readonly x0: number;
+  readonly y0: number;
+}
+
+/**
+ * @internal Running moments at the edges of blocks. Ranges of blocks are the nodes of a binary tree: node 1 holds all `width` (a power of
+ * two) of them, nodes 2k and 2k + 1 are the halves of node k; blocks from `blocks` on are empty.
+ */
 export interface WindowMoments {
-  /** Strain less that of the middle sample, and stress less a line of the expected slope: what remains is small, so no digits are lost. */
-  readonly x: Float64Array;
-  readonly r: Float64Array;
+  readonly base: BaseLine;
   /** At each edge, sums over all samples before it of x, r, x², xr, r², one after the other. */
   readonly sums: Float64Array;
   readonly blocks: number;
-  readonly slope: number;
-  /** Where x goes back: the smallest x from each block on, and the largest up to it; both absent where it never does. */
-  readonly lowest: Float64Array | undefined;
-  readonly highest: Float64Array | undefined;
+  readonly width: number;
+  /** By node: least and greatest running sum of r within it, both of its ends included. */
+  readonly lowest: Float64Array;
+  readonly highest: Float64Array;
+  /** Where x goes back: by block, the smallest x from it on, and the largest up to it; both absent where x never does. */
+  readonly leastFrom: Float64Array | undefined;
+  readonly greatestUpTo: Float64Array | undefined;
 }
 
-/** @internal Moments of samples start to end (end excluded), stress taken relative to a line of slope `slope`. */
-export function windowMoments(strain: Float64Array, stress: Float64Array, start: number, end: number, slope: number): WindowMoments {
+/** Least x from each block on, and greatest up to it. */
+function ranges(strain: Float64Array, start: number, end: number, blocks: number, x0: number) {
+  const n = end - start;
+  const leastFrom = new Float64Array(blocks);
+  const greatestUpTo = new Float64Array(blocks);
+  for (let i = 0, high = -Infinity; i < n; i += 1) greatestUpTo[Math.floor(i / BLOCK)] = high = Math.max(high, strain[start + i]! - x0);
+  for (let i = n - 1, low = Infinity; i >= 0; i -= 1) leastFrom[Math.floor(i / BLOCK)] = low = Math.min(low, strain[start + i]! - x0);
+  return { leastFrom, greatestUpTo };
+}
+
+/** @internal Moments of samples start to end (end excluded) about a line. */
+export function windowMoments(strain: Float64Array, stress: Float64Array, start: number, end: number, base: BaseLine): WindowMoments {
+  const { slope, x0, y0 } = base;
   const n = end - start;
   const blocks = Math.ceil(n / BLOCK);
-  const x = new Float64Array(n);
-  const r = new Float64Array(n);
+  const width = 2 ** Math.ceil(Math.log2(Math.max(1, blocks)));
   const sums = new Float64Array(5 * (blocks + 1));
-  const middle = strain[start + (n >> 1)]!;
-  const level = stress[start + (n >> 1)]!;
+  const lowest = new Float64Array(2 * width).fill(Infinity);
+  const highest = new Float64Array(2 * width).fill(-Infinity);
   let sx = 0;
   let sr = 0;
   let sxx = 0;
@@ -31,12 +53,12 @@ export function windowMoments(strain: Float64Array, stress: Float64Array, start:
   let srr = 0;
   let goesBack = false;
   let before = -Infinity;
-  for (let block = 0, i = 0; block < blocks; block += 1) {
-    for (const stop = Math.min(i + BLOCK, n); i < stop; i += 1) {
-      const u = strain[start + i]! - middle;
-      const v = stress[start + i]! - level - slope * u;
-      x[i] = u;
-      r[i] = v;
+  for (let block = 0, i = start; block < blocks; block += 1) {
+    let low = sr;
+    let high = sr;
+    for (const stop = Math.min(i + BLOCK, end); i < stop; i += 1) {
+      const u = strain[i]! - x0;
+      const v = stress[i]! - y0 - slope * u;
       if (u < before) goesBack = true;
       before = u;
       sx += u;
@@ -44,7 +66,11 @@ export function windowMoments(strain: Float64Array, stress: Float64Array, start:
       sxx += u * u;
       sxr += u * v;
       srr += v * v;
+      low = Math.min(low, sr);
+      high = Math.max(high, sr);
     }
+    lowest[width + block] = low;
+    highest[width + block] = high;
     const at = 5 * (block + 1);
     sums[at] = sx;
     sums[at + 1] = sr;
@@ -52,10 +78,17 @@ export function windowMoments(strain: Float64Array, stress: Float64Array, start:
     sums[at + 3] = sxr;
     sums[at + 4] = srr;
   }
-  if (!goesBack) return { x, r, sums, blocks, slope, lowest: undefined, highest: undefined };
-  const lowest = new Float64Array(blocks).fill(Infinity);
-  const highest = new Float64Array(blocks).fill(-Infinity);
-  for (let i = 0, high = -Infinity; i < n; i += 1) highest[Math.floor(i / BLOCK)] = high = Math.max(high, x[i]!);
-  for (let i = n - 1, low = Infinity; i >= 0; i -= 1) lowest[Math.floor(i / BLOCK)] = low = Math.min(low, x[i]!);
-  return { x, r, sums, blocks, slope, lowest, highest };
+  for (let node = width - 1; node > 0; node -= 1) {
+    lowest[node] = Math.min(lowest[2 * node]!, lowest[2 * node + 1]!);
+    highest[node] = Math.max(highest[2 * node]!, highest[2 * node + 1]!);
+  }
+  return {
+    base,
+    sums,
+    blocks,
+    width,
+    lowest,
+    highest,
+    ...(goesBack ? ranges(strain, start, end, blocks, x0) : { leastFrom: undefined, greatestUpTo: undefined }),
+  };
 }

@@ -1,32 +1,23 @@
-import { noIncumbent, offer, TIE, type Incumbent } from './windowIncumbent.js';
-import { latticeWindows, runnersUp } from './windowLattice.js';
-import { BLOCK, windowMoments, type WindowMoments } from './windowMoments.js';
+import { hopeless } from './windowBound.js';
+import { noIncumbent, offer, type Incumbent } from './windowIncumbent.js';
+import { runnersUp, windowLattice } from './windowLattice.js';
+import { BLOCK, windowMoments, type BaseLine, type WindowMoments } from './windowMoments.js';
 import type { FoundWindow, WindowTask } from './windowTask.js';
 
 /*
  * Exact search for the best window of a straight line: branch and bound over all pairs of first and last sample.
  *
- * A *box* holds all windows that start in one range of blocks and end in another. Its *inner* part lies in every such window, its
- * *outer* part is their union; A and B are what outer has beyond inner on the left and on the right. For a window W of the box:
- *
- * 1. Squares about the own mean or the own line only grow with more samples: Sxx(inner) <= Sxx(W) <= Sxx(outer) and
- *    RSS(inner) <= RSS(W). Hence SE(W)^2 >= RSS(inner) / ((n(outer) - 2) Sxx(outer)).
- * 2. Let e be the residuals about the line of inner, so that over inner the sums of e and of x e vanish. Then
- *    slope(W) - slope(inner) = (sum of (x - mean x(W)) e over what W has beyond inner) / Sxx(W), and by Cauchy's inequality this is
- *    at most (D_A sqrt(n_A E_A) + D_B sqrt(n_B E_B)) / Sxx(inner): E_A and E_B are the sums of e^2 over A and over B, D_A and D_B
- *    the largest distances from mean x(W) there. Where x never goes back, D_A <= mean x(inner and B) - x(first of A) and
- *    D_B <= x(last of B) - mean x(A and inner); otherwise the whole range of x serves for both.
- * 3. The two end samples alone hold half of (their distance)^2 in Sxx(W), and slope^2 <= Syy(W) / Sxx(W); so the rise of a line over
- *    its window, squared, is at most 2 Syy(W) <= 2 Syy(outer).
- *
- * A score that never falls with the slope and never rises with the standard error is thereby bounded over the whole box. A box that
- * cannot beat the best window found so far is dropped, any other is halved, down to pairs of blocks whose windows are all tried.
+ * A lattice of windows gives the first incumbent. A *box* holds all windows that start in one range of blocks and end in another; where
+ * none of them can beat the incumbent (windowBound.ts, with the proof) it is dropped, any other is halved, down to pairs of blocks whose
+ * windows are all tried.
  */
 
 /** Tries every window that starts in block a and ends in block b. */
-function tryBlocks(task: WindowTask, { x, r, sums, slope: base }: WindowMoments, a: number, b: number, best: Incumbent): void {
-  const { points, span, score } = task;
-  const n = task.end - task.start;
+function tryBlocks(task: WindowTask, { base, sums }: WindowMoments, a: number, b: number, best: Incumbent): void {
+  const { strain, stress, start, points, span, score, slopeFor } = task;
+  const { slope, x0, y0 } = base;
+  let needed = slopeFor(best.floor) - slope;
+  const n = task.end - start;
   const inner = a < b ? 5 * (a + 1) : -1;
   const stop = Math.min((b + 1) * BLOCK, n);
   let ax = 0;
@@ -35,6 +26,7 @@ function tryBlocks(task: WindowTask, { x, r, sums, slope: base }: WindowMoments,
   let axr = 0;
   let arr = 0;
   for (let i = Math.min((a + 1) * BLOCK, n) - 1; i >= a * BLOCK; i -= 1) {
+    const firstX = strain[start + i]! - x0;
     let sx = 0;
     let sr = 0;
     let sxx = 0;
@@ -42,12 +34,11 @@ function tryBlocks(task: WindowTask, { x, r, sums, slope: base }: WindowMoments,
     let srr = 0;
     if (inner >= 0) {
       // i to the end of its block, and the blocks between
-      const u = x[i]!;
-      const v = r[i]!;
-      ax += u;
+      const v = stress[start + i]! - y0 - slope * firstX;
+      ax += firstX;
       ar += v;
-      axx += u * u;
-      axr += u * v;
+      axx += firstX * firstX;
+      axr += firstX * v;
       arr += v * v;
       const q = 5 * b;
       sx = ax + sums[q]! - sums[inner]!;
@@ -57,8 +48,8 @@ function tryBlocks(task: WindowTask, { x, r, sums, slope: base }: WindowMoments,
       srr = arr + sums[q + 4]! - sums[inner + 4]!;
     }
     for (let j = inner >= 0 ? b * BLOCK : i; j < stop; j += 1) {
-      const u = x[j]!;
-      const v = r[j]!;
+      const u = strain[start + j]! - x0;
+      const v = stress[start + j]! - y0 - slope * u;
       sx += u;
       sr += v;
       sxx += u * u;
@@ -69,119 +60,111 @@ function tryBlocks(task: WindowTask, { x, r, sums, slope: base }: WindowMoments,
       const xx = sxx - (sx * sx) / count;
       if (!(xx > 0)) continue;
       const xr = sxr - (sx * sr) / count;
+      if (xr < needed * xx) continue; // cheap, and enough for most
       const d = xr / xx;
-      if (score(base + d, 0) < best.floor) continue; // cheap, and enough for most
-      const rise = (base + d) * (u - x[i]!);
+      const rise = (slope + d) * (u - firstX);
       if (rise < span) continue;
       const rest = Math.max(0, srr - (sr * sr) / count - d * xr);
-      const value = score(base + d, Math.sqrt(rest / ((count - 2) * xx)));
-      if (value >= best.floor) offer(best, i, j, base + d, value, rise);
+      const value = score(slope + d, Math.sqrt(rest / ((count - 2) * xx)));
+      if (value < best.floor) continue;
+      offer(best, i, j, slope + d, value, rise);
+      needed = slopeFor(best.floor) - slope;
     }
   }
 }
 
-/** True where no window that starts in blocks a0 to a1 and ends in blocks b0 to b1 (upper ends excluded) can be the best. */
-function hopeless(task: WindowTask, moments: WindowMoments, a0: number, a1: number, b0: number, b1: number, best: Incumbent): boolean {
-  const { x, sums, slope: base, lowest, highest } = moments;
-  const { points, span, score, gap } = task;
-  const n = task.end - task.start;
-  const outerLast = Math.min(b1 * BLOCK, n) - 1;
-  const outerCount = outerLast + 1 - a0 * BLOCK;
-  if (outerCount < points) return true;
-  const o = 5 * a0;
-  const z = 5 * b1;
-  const ox = sums[z]! - sums[o]!;
-  const or = sums[z + 1]! - sums[o + 1]!;
-  const oxx = sums[z + 2]! - sums[o + 2]! - (ox * ox) / outerCount;
-  const oxr = sums[z + 3]! - sums[o + 3]! - (ox * or) / outerCount;
-  const orr = sums[z + 4]! - sums[o + 4]! - (or * or) / outerCount;
-  if (2 * (orr + base * (2 * oxr + base * oxx)) < span * span) return true;
-  const innerCount = (b0 - a1) * BLOCK;
-  if (innerCount < 3) return false;
-  const p = 5 * a1;
-  const q = 5 * b0;
-  const ix = sums[q]! - sums[p]!;
-  const ir = sums[q + 1]! - sums[p + 1]!;
-  const ixx = sums[q + 2]! - sums[p + 2]! - (ix * ix) / innerCount;
-  if (!(ixx > 0)) return false;
-  const ixr = sums[q + 3]! - sums[p + 3]! - (ix * ir) / innerCount;
-  const d = ixr / ixx;
-  const rest = Math.max(0, sums[q + 4]! - sums[p + 4]! - (ir * ir) / innerCount - d * ixr);
-  // squares of A and B about the line of inner, r = c + d x
-  const c = (ir - d * ix) / innerCount;
-  const aCount = (a1 - a0) * BLOCK;
-  const bCount = outerLast + 1 - b0 * BLOCK;
-  const ax = sums[p]! - sums[o]!;
-  const ar = sums[p + 1]! - sums[o + 1]!;
-  const axr = sums[p + 3]! - sums[o + 3]!;
-  const aSquares =
-    sums[p + 4]! - sums[o + 4]! - 2 * c * ar - 2 * d * axr + 2 * c * d * ax + c * c * aCount + d * d * (sums[p + 2]! - sums[o + 2]!);
-  const bx = sums[z]! - sums[q]!;
-  const br = sums[z + 1]! - sums[q + 1]!;
-  const bxr = sums[z + 3]! - sums[q + 3]!;
-  const bSquares =
-    sums[z + 4]! - sums[q + 4]! - 2 * c * br - 2 * d * bxr + 2 * c * d * bx + c * c * bCount + d * d * (sums[z + 2]! - sums[q + 2]!);
-  let left: number;
-  let right: number;
-  let width: number;
-  if (lowest && highest) {
-    width = left = right = highest[b1 - 1]! - lowest[a0]!;
-  } else {
-    const firstX = x[a0 * BLOCK]!;
-    const lastX = x[outerLast]!;
-    left = (ix + bx) / (innerCount + bCount) - firstX;
-    right = lastX - (ax + ix) / (aCount + innerCount);
-    width = lastX - firstX;
-  }
-  const reach = left * Math.sqrt(Math.max(0, aCount * aSquares)) + right * Math.sqrt(Math.max(0, bCount * bSquares));
-  const highestSlope = base + d + reach / ixx;
-  const widestRise = highestSlope * width;
-  if (widestRise < span) return true;
-  const bound = score(highestSlope, Math.sqrt(rest / ((outerCount - 2) * oxx)));
-  if (bound < best.floor) return true;
-  // no more than a tie, and no wider
-  return bound <= best.top + Math.max(gap, TIE) * Math.abs(best.top) && (gap > 0 || widestRise <= best.rise);
-}
-
-/** Branch and bound over all boxes, improving `best`. */
+/** Branch and bound over all boxes, improving `best`; a box is a node of the tree of blocks for the start and one for the end. */
 function searchBoxes(task: WindowTask, moments: WindowMoments, best: Incumbent): void {
-  const stack = new Int32Array(4 * 256);
+  const { width } = moments;
+  const stack = new Int32Array(3 * 128);
   let depth = 0;
-  const push = (a0: number, a1: number, b0: number, b1: number): void => {
-    if (a0 >= b1 || hopeless(task, moments, a0, a1, b0, b1, best)) return;
-    stack[depth] = a0;
-    stack[depth + 1] = a1;
-    stack[depth + 2] = b0;
-    stack[depth + 3] = b1;
-    depth += 4;
+  const push = (a: number, b: number, size: number): void => {
+    stack[depth] = a;
+    stack[depth + 1] = b;
+    stack[depth + 2] = size;
+    depth += 3;
   };
-  push(0, moments.blocks, 0, moments.blocks);
+  push(1, 1, width);
   while (depth > 0) {
-    depth -= 4;
-    const a0 = stack[depth]!;
-    const a1 = stack[depth + 1]!;
-    const b0 = stack[depth + 2]!;
-    const b1 = stack[depth + 3]!;
-    if (a1 - a0 === 1 && b1 - b0 === 1) {
-      if (!hopeless(task, moments, a0, a1, b0, b1, best)) tryBlocks(task, moments, a0, b0, best);
-    } else if (b1 - b0 >= a1 - a0) {
-      const middle = (b0 + b1) >> 1;
-      push(a0, a1, b0, middle);
-      push(a0, a1, middle, b1); // the wider half is looked at first
-    } else {
-      const middle = (a0 + a1) >> 1;
-      push(middle, a1, b0, b1);
-      push(a0, middle, b0, b1);
+    depth -= 3;
+    const a = stack[depth]!;
+    const b = stack[depth + 1]!;
+    const size = stack[depth + 2]!;
+    if (hopeless(task, moments, a, b, size, best)) continue;
+    if (size === 1) {
+      tryBlocks(task, moments, a - width, b - width, best);
+      continue;
     }
+    // the latest start with the earliest end lies last on the stack's bottom: wide windows are looked at first
+    const half = size >> 1;
+    push(2 * a + 1, 2 * b, half);
+    push(2 * a + 1, 2 * b + 1, half);
+    push(2 * a, 2 * b, half);
+    push(2 * a, 2 * b + 1, half);
   }
+}
+
+/** Moves the ends of the best window by ever smaller numbers of blocks while that improves it: the better the incumbent, the fewer boxes. */
+function climb(task: WindowTask, { base, sums, blocks }: WindowMoments, best: Incumbent): void {
+  const { strain, start, points, span, score } = task;
+  const n = task.end - start;
+  /** Offers the window of blocks a to b (excluded); true where it is the best now. */
+  const better = (a: number, b: number): boolean => {
+    if (a < 0 || b > blocks || a >= b) return false;
+    const first = a * BLOCK;
+    const last = Math.min(b * BLOCK, n) - 1;
+    const count = last - first + 1;
+    const p = 5 * a;
+    const q = 5 * b;
+    const sx = sums[q]! - sums[p]!;
+    const sr = sums[q + 1]! - sums[p + 1]!;
+    const xx = sums[q + 2]! - sums[p + 2]! - (sx * sx) / count;
+    const xr = sums[q + 3]! - sums[p + 3]! - (sx * sr) / count;
+    const d = xr / xx;
+    const rise = (base.slope + d) * (strain[start + last]! - strain[start + first]!);
+    if (count < points || !(xx > 0) || rise < span) return false;
+    const rest = Math.max(0, sums[q + 4]! - sums[p + 4]! - (sr * sr) / count - d * xr);
+    const value = score(base.slope + d, Math.sqrt(rest / ((count - 2) * xx)));
+    if (!(value > best.top)) return false;
+    offer(best, first, last, base.slope + d, value, rise);
+    return true;
+  };
+  let a = Math.round(best.first / BLOCK);
+  let b = Math.round((best.last + 1) / BLOCK);
+  for (let step = Math.max(1, blocks >> 6); step > 0; step >>= 1)
+    for (let moved = true; moved;) {
+      moved = true;
+      if (better(a - step, b)) a -= step;
+      else if (better(a + step, b)) a += step;
+      else if (better(a, b - step)) b -= step;
+      else if (better(a, b + step)) b += step;
+      else moved = false;
+    }
+}
+
+/** The line of the best window of the lattice, or the expected one. */
+function baseLine({ strain, stress, start, end, slope }: WindowTask, best: Incumbent): BaseLine {
+  const middle = start + ((end - start) >> 1);
+  if (best.first < 0) return { slope, x0: strain[middle]!, y0: stress[middle]! };
+  let x = 0;
+  let y = 0;
+  const first = start + best.first;
+  const last = start + best.last;
+  for (let i = first; i <= last; i += 1) {
+    x += strain[i]! - strain[middle]!;
+    y += stress[i]! - stress[middle]!;
+  }
+  const count = last - first + 1;
+  return { slope: best.slope, x0: strain[middle]!, y0: stress[middle]! + y / count - (best.slope * x) / count };
 }
 
 /** @internal The best window by `task.score`, with runners-up; undefined where no window qualifies. */
 export function windowSearch(task: WindowTask): { readonly best: FoundWindow; readonly runnersUp: readonly FoundWindow[] } | undefined {
   if (task.end - task.start < task.points) return undefined;
-  const moments = windowMoments(task.strain, task.stress, task.start, task.end, task.slope);
   let found = noIncumbent(-Infinity);
-  const lattice = latticeWindows(task, moments, found);
+  const lattice = windowLattice(task, found);
+  const moments = windowMoments(task.strain, task.stress, task.start, task.end, baseLine(task, found));
+  if (found.first >= 0) climb(task, moments, found);
   searchBoxes(task, moments, found);
   if (found.again) {
     found = noIncumbent(found.top);

@@ -16,6 +16,8 @@ export interface WindowTask {
   /** Least number of samples, at least 3. */
   readonly points: number;
   readonly score: WindowScore;
+  /** The slope below which no window reaches a score, however small its standard error. */
+  readonly slopeFor: (score: number) => number;
   /** Scores may miss the best by this much of it; 0 is exact. */
   readonly gap: number;
 }

@@ -40,6 +40,7 @@ function record(family: Family, n: number, seed: number): { strain: Float64Array
   return { strain, stress };
 }
 
+const same = (score: number): number => score;
 const lowerBound: WindowScore = (slope, error) => slope - 4 * error;
 const relativeError: WindowScore = (slope, error) => (slope > 0 ? -error / slope : -Infinity);
 
@@ -69,6 +70,7 @@ test.each(families)('the window found is the best of all windows: %s', (family) 
           span: 0.2 * coarse.offsetStress,
           points: 8,
           score,
+          slopeFor: score === lowerBound ? same : () => 0,
           gap: 0,
         };
         const found = windowSearch(task)?.best;
@@ -87,14 +89,14 @@ test.each(families)('the window found is the best of all windows: %s', (family) 
 test('on a truly straight record all windows tie, and the widest is found', () => {
   const strain = Float64Array.from({ length: 500 }, (_, i) => i * 1e-5);
   const stress = strain.map((e) => 70_000 * e);
-  const task = { strain, stress, start: 100, end: 500, slope: 69_000, span: 50, points: 8, score: lowerBound, gap: 0 };
+  const task = { strain, stress, start: 100, end: 500, slope: 69_000, span: 50, points: 8, score: lowerBound, slopeFor: same, gap: 0 };
   expect(windowSearch(task)?.best).toMatchObject({ first: 100, last: 499 });
 });
 
 test('a bounded gap stays within its bound', () => {
   for (let seed = 1; seed < 20; seed += 1) {
     const { strain, stress } = record('smooth', 2000, seed);
-    const task = { strain, stress, start: 100, end: 600, slope: 200_000, span: 60, points: 8, score: lowerBound };
+    const task = { strain, stress, start: 100, end: 600, slope: 200_000, span: 60, points: 8, score: lowerBound, slopeFor: same };
     const exact = windowSearch({ ...task, gap: 0 })!.best.score;
     expect(windowSearch({ ...task, gap: 1e-4 })!.best.score).toBeGreaterThanOrEqual(exact * (1 - 1.01e-4));
   }
@@ -103,11 +105,11 @@ test('a bounded gap stays within its bound', () => {
 test('no window qualifies: nothing is returned', () => {
   const strain = Float64Array.of(0, 1, 2);
   expect(
-    windowSearch({ strain, stress: strain, start: 0, end: 3, slope: 1, span: 0, points: 8, score: lowerBound, gap: 0 }),
+    windowSearch({ strain, stress: strain, start: 0, end: 3, slope: 1, span: 0, points: 8, score: lowerBound, slopeFor: same, gap: 0 }),
   ).toBeUndefined();
   const flat = new Float64Array(40);
   const x = flat.map((_, i) => i);
   expect(
-    windowSearch({ strain: x, stress: flat, start: 0, end: 40, slope: 0, span: 1, points: 3, score: lowerBound, gap: 0 }),
+    windowSearch({ strain: x, stress: flat, start: 0, end: 40, slope: 0, span: 1, points: 3, score: lowerBound, slopeFor: same, gap: 0 }),
   ).toBeUndefined();
 });

@@ -1,0 +1,113 @@
+import { TIE, type Incumbent } from './windowIncumbent.js';
+import { BLOCK, type WindowMoments } from './windowMoments.js';
+import type { WindowTask } from './windowTask.js';
+
+/*
+ * An upper bound of the score over a box of windows: all that start in one range of blocks and end in another.
+ *
+ * The *inner* part lies in every window W of the box, the *outer* part is their union; A and B are what outer has beyond inner on the
+ * left and on the right. x is strain, r stress less a base line, both about fixed places.
+ *
+ * 1. Squares about the own mean or the own line only grow with more samples: Sxx(inner) <= Sxx(W) <= Sxx(outer) and
+ *    RSS(inner) <= RSS(W). Hence SE(W)^2 >= RSS(inner) / ((n(outer) - 2) Sxx(outer)).
+ * 2. Let r = c + d x + e with c + d x the line of inner, so that over inner the sums of e and of x e vanish. Then
+ *    slope(W) - slope(inner) = N / Sxx(W), N being the sum of (x - m) e over what W has beyond inner and m the mean of x over W. Where A
+ *    lies below the mean of inner and B above it, m is least with all of A at its least x, and greatest with all of B at its greatest.
+ * 3. By Cauchy's inequality N <= D_A sqrt(n_A E_A) + D_B sqrt(n_B E_B): E_A and E_B are the sums of e^2 over A and over B, D_A and D_B the
+ *    largest distances from m there; at worst the whole range of x.
+ * 4. Better where e is mostly noise: W meets A in its last samples, i to the end of A. With p the middle of the range of x over A the part of A in N is
+ *    (p - m) S + (sum of (x - p) e), S being the sum of e over those samples. The second sum is at most half the width of A times
+ *    sqrt(n_A E_A). S is the sum of r, which lies between the running sum of r at the end of A less its greatest and less its least value
+ *    within A, less the sum of c + d x, which is within n_A max |c + d x|, taken at an end of A. Likewise for B, met in its first
+ *    samples. A running sum of noise grows as the root of the number of samples, not as the number; that is what keeps boxes few.
+ * 5. The two end samples alone hold half of (their distance)^2 in Sxx(W), and slope^2 <= Syy(W) / Sxx(W); so the rise of a line over
+ *    its window, squared, is at most 2 Syy(W) <= 2 Syy(outer).
+ *
+ * A score that never falls with the slope and never rises with the standard error is thereby bounded over the whole box.
+ */
+
+/** Greatest product of a number of the first range with one of the second. */
+const greatestProduct = (p: number, q: number, s: number, t: number): number => Math.max(p * s, p * t, q * s, q * t);
+
+/** @internal True where no window that starts within node a and ends within node b, both of `size` blocks, can be the best. */
+export function hopeless(task: WindowTask, moments: WindowMoments, a: number, b: number, size: number, best: Incumbent): boolean {
+  const { base, sums, blocks, width, lowest, highest, leastFrom, greatestUpTo } = moments;
+  const { strain, start, points, span, score, gap } = task;
+  const nodes = width / size; // on this level, the first of them being number `nodes`
+  const a0 = (a - nodes) * size;
+  const b0 = (b - nodes) * size;
+  if (a0 >= blocks || b0 >= blocks || b0 + size <= a0) return true;
+  const a1 = Math.min(a0 + size, blocks);
+  const b1 = Math.min(b0 + size, blocks);
+  const n = task.end - start;
+  const outerEnd = Math.min(b1 * BLOCK, n);
+  const outerCount = outerEnd - a0 * BLOCK;
+  if (outerCount < points) return true;
+  const o = 5 * a0;
+  const z = 5 * b1;
+  const ox = sums[z]! - sums[o]!;
+  const or = sums[z + 1]! - sums[o + 1]!;
+  const oxx = sums[z + 2]! - sums[o + 2]! - (ox * ox) / outerCount;
+  const oxr = sums[z + 3]! - sums[o + 3]! - (ox * or) / outerCount;
+  const orr = sums[z + 4]! - sums[o + 4]! - (or * or) / outerCount;
+  if (2 * (orr + base.slope * (2 * oxr + base.slope * oxx)) < span * span) return true;
+  const innerCount = (b0 - a1) * BLOCK;
+  if (innerCount < 3) return false;
+  const p = 5 * a1;
+  const q = 5 * b0;
+  const ix = sums[q]! - sums[p]!;
+  const ir = sums[q + 1]! - sums[p + 1]!;
+  const ixx = sums[q + 2]! - sums[p + 2]! - (ix * ix) / innerCount;
+  if (!(ixx > 0)) return false;
+  const ixr = sums[q + 3]! - sums[p + 3]! - (ix * ir) / innerCount;
+  const d = ixr / ixx;
+  const c = (ir - d * ix) / innerCount;
+  const rest = Math.max(0, sums[q + 4]! - sums[p + 4]! - (ir * ir) / innerCount - d * ixr);
+  // squares of A and B about the line of inner
+  const aCount = (a1 - a0) * BLOCK;
+  const bCount = outerEnd - b0 * BLOCK;
+  const ax = sums[p]! - sums[o]!;
+  const ar = sums[p + 1]! - sums[o + 1]!;
+  const axr = sums[p + 3]! - sums[o + 3]!;
+  const aSquares =
+    sums[p + 4]! - sums[o + 4]! - 2 * c * ar - 2 * d * axr + 2 * c * d * ax + c * c * aCount + d * d * (sums[p + 2]! - sums[o + 2]!);
+  const bx = sums[z]! - sums[q]!;
+  const br = sums[z + 1]! - sums[q + 1]!;
+  const bxr = sums[z + 3]! - sums[q + 3]!;
+  const bSquares =
+    sums[z + 4]! - sums[q + 4]! - 2 * c * br - 2 * d * bxr + 2 * c * d * bx + c * c * bCount + d * d * (sums[z + 2]! - sums[q + 2]!);
+  const aRoot = Math.sqrt(Math.max(0, aCount * aSquares));
+  const bRoot = Math.sqrt(Math.max(0, bCount * bSquares));
+
+  // where x of A, of B and the mean of x over a window may lie
+  const aLow = leastFrom ? leastFrom[a0]! : strain[start + a0 * BLOCK]! - base.x0;
+  const aHigh = greatestUpTo ? greatestUpTo[a1 - 1]! : strain[start + a1 * BLOCK - 1]! - base.x0;
+  const bLow = leastFrom ? leastFrom[b0]! : strain[start + b0 * BLOCK]! - base.x0;
+  const bHigh = greatestUpTo ? greatestUpTo[b1 - 1]! : strain[start + outerEnd - 1]! - base.x0;
+  const distance = bHigh - aLow;
+  let most = distance * (aRoot + bRoot);
+  if (innerCount * aHigh <= ix && ix <= innerCount * bLow) {
+    const lowMean = (ix + aCount * aLow) / (innerCount + aCount);
+    const highMean = (ix + bCount * bHigh) / (innerCount + bCount);
+    const aReach = aCount * Math.max(Math.abs(c + d * aLow), Math.abs(c + d * aHigh));
+    const bReach = bCount * Math.max(Math.abs(c + d * bLow), Math.abs(c + d * bHigh));
+    const aPlace = (aLow + aHigh) / 2;
+    const bPlace = (bLow + bHigh) / 2;
+    const aEnd = sums[p + 1]!;
+    const bBegin = sums[q + 1]!;
+    most = Math.min(
+      (highMean - aLow) * aRoot + (bHigh - lowMean) * bRoot,
+      greatestProduct(aPlace - highMean, aPlace - lowMean, aEnd - highest[a]! - aReach, aEnd - lowest[a]! + aReach) +
+        greatestProduct(bPlace - highMean, bPlace - lowMean, lowest[b]! - bBegin - bReach, highest[b]! - bBegin + bReach) +
+        (aHigh - aPlace) * aRoot +
+        (bHigh - bPlace) * bRoot,
+    );
+  }
+  const highestSlope = base.slope + d + most / (most > 0 ? ixx : oxx);
+  const widestRise = highestSlope * distance;
+  if (widestRise < span) return true;
+  const bound = score(highestSlope, Math.sqrt(rest / ((outerCount - 2) * oxx)));
+  if (bound < best.floor) return true;
+  // no more than a tie, and no wider
+  return bound <= best.top + Math.max(gap, TIE) * Math.abs(best.top) && (gap > 0 || widestRise <= best.rise);
+}
