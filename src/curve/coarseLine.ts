@@ -1,3 +1,4 @@
+import { maximumIndex } from '../numeric/index.js';
 import { sustainedCrossing } from './sustainedCrossing.js';
 
 /** Equal steps of stress between zero and the highest stress; windows of the coarse line begin and end on them. */
@@ -6,6 +7,8 @@ const LEVELS = 60;
 const START_SHARE = 0.2;
 const SPAN_SHARE = 0.12;
 const OFFSET = 0.002;
+/** Samples that a coarse line rests on are enough: of a long record they are taken at equal intervals. */
+const PLACES = 4000;
 
 /** @internal What the window search starts from. */
 export interface CoarseLine {
@@ -79,6 +82,14 @@ function steepest(
   return best && best.slope > 0 ? best : undefined;
 }
 
+/** Every so many samples of a column up to `end`. */
+function strided(column: Float64Array, end: number, stride: number): Float64Array {
+  if (stride === 1) return column;
+  const taken = new Float64Array(Math.floor((end - 1) / stride) + 1);
+  for (let k = 0; k < taken.length; k += 1) taken[k] = column[k * stride]!;
+  return taken;
+}
+
 /**
  * @internal A coarse elastic line and where its 0.2 % offset line meets the curve, found twice: the second time without what lies
  * beyond the first crossing.
@@ -87,13 +98,14 @@ export function coarseLine(strain: Float64Array, stress: Float64Array, maximum: 
   let end = maximum + 1;
   let line: CoarseLine | undefined;
   for (let round = 0; round < 2; round += 1) {
-    let top = 0;
-    if (round === 0) top = stress[maximum]!;
-    else for (let i = 0; i < end; i += 1) if (stress[i]! > top) top = stress[i]!;
-    const found = steepest(strain, stress, end, top);
+    const stride = Math.max(1, Math.floor(end / PLACES));
+    const places = Math.floor((end - 1) / stride) + 1;
+    const x = strided(strain, end, stride);
+    const y = strided(stress, end, stride);
+    const found = steepest(x, y, places, round === 0 ? stress[maximum]! : y[maximumIndex(y, 0, places)]!);
     if (!found) return line;
     // the offset line cannot be met below the window that made it
-    let first = found.last;
+    let first = found.last * stride;
     while (first > 0 && stress[first]! < found.slope * (strain[first]! - found.origin - OFFSET)) first -= 1;
     const crossing = sustainedCrossing(strain, stress, found.slope, found.origin + OFFSET, first, maximum + 1);
     end = crossing < 0 ? maximum + 1 : crossing;

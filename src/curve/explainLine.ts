@@ -1,28 +1,55 @@
 import type { StressStrainCurve } from '../base/index.js';
-import type { ElasticLine, LineExplanation } from './ModulusFit.js';
+import { cellMeans } from '../numeric/index.js';
 import { lineResiduals } from './lineResiduals.js';
 import { lineTrust } from './lineTrust.js';
-import { proofStrengthKernel } from './proofStrength.js';
+import type { ElasticLine, LineExplanation } from './ModulusFit.js';
+import { sustainedCrossing } from './sustainedCrossing.js';
 import { windowEnvelope } from './windowEnvelope.js';
 
 const OFFSET = 0.002;
+/** The curve is looked at from this share of the offset stress on: below it no curve crosses its offset line. */
+const BELOW_CROSSING = 0.6;
+/** About so many means stand for the samples around the crossing: they calm the noise, and cost little. */
+const PLACES = 200;
+
+/** Crossings of 0.2 % offset lines, on means over the curve around the sample where a coarse one crosses. */
+function crossings({ strain, stress }: StressStrainCurve, offsetSample: number, beyond: number) {
+  const top = Math.min(offsetSample, beyond - 1);
+  let first = top;
+  while (first > 0 && stress[first - 1]! >= BELOW_CROSSING * stress[top]!) first -= 1;
+  let last = top;
+  while (last < beyond - 1 && strain[last]! <= strain[top]! + OFFSET) last += 1;
+  const { x, y } = cellMeans(strain, stress, first, last, PLACES);
+  return (slope: number, shift: number): number | undefined => {
+    const origin = shift + OFFSET;
+    const i = sustainedCrossing(x, y, slope, origin, 0, x.length);
+    if (i < 1) return undefined;
+    const before = y[i - 1]! - slope * (x[i - 1]! - origin);
+    const after = y[i]! - slope * (x[i]! - origin);
+    return y[i - 1]! + (before / (before - after)) * (y[i]! - y[i - 1]!);
+  };
+}
 
 /** @internal Residuals, envelope of other windows and trust of a line, on the curve that it was found on. */
 export function explainLine(curve: StressStrainCurve, line: ElasticLine, maximum: number): LineExplanation {
-  const { slope, strainShift, criterion, offsetStress, offsetSample } = line;
-  const proof = proofStrengthKernel(curve, slope, strainShift, OFFSET, line.first, maximum + 1);
-  const searched = criterion.by === 'lower-bound' || criterion.by === 'relative-error';
+  const { slope, strainShift, criterion, offsetStress } = line;
+  const { strain, stress } = curve;
+  const beyond = maximum + 1;
+  const searched = (criterion.by === 'lower-bound' || criterion.by === 'relative-error') && offsetStress !== undefined;
+  const offsetSample = line.offsetSample ?? sustainedCrossing(strain, stress, slope, strainShift + OFFSET, line.first, beyond);
+  const proofOf = offsetSample < 0 ? () => undefined : crossings(curve, offsetSample, beyond);
+  const proof = proofOf(slope, strainShift);
   return {
     residuals: lineResiduals(curve, line),
-    ...(proof.ok ? { trust: lineTrust(slope, line.relativeStandardError, proof.stress) } : {}),
-    ...(searched && offsetStress !== undefined && offsetSample !== undefined
+    ...(proof === undefined ? {} : { trust: lineTrust(slope, line.relativeStandardError, proof) }),
+    ...(searched
       ? {
           envelope: windowEnvelope(curve, line, {
             startShare: criterion.startShare ?? 0,
             spanShare: criterion.spanShare ?? 0,
             offsetStress,
-            end: offsetSample,
-            beyond: maximum + 1,
+            offsetSample,
+            proofOf,
           }),
         }
       : {}),

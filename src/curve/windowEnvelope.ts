@@ -1,6 +1,4 @@
 import type { StressStrainCurve } from '../base/index.js';
-import type { WindowLine } from './lineResiduals.js';
-import { proofStrengthKernel } from './proofStrength.js';
 
 /** What others would find who chose another window by the same bounds, in the lower half where every practice puts it. */
 export interface WindowEnvelope {
@@ -21,20 +19,18 @@ const ROOM = 0.1;
 /** Equal steps between the first and the last sample on which windows begin and end. */
 const STEPS = 24;
 const POINTS = 8;
-const OFFSET = 0.002;
-/** Below this share of the offset stress no curve crosses its offset line. */
-const BELOW_CROSSING = 0.6;
 const SLOPES_AGREE = 0.05;
 const PROOFS_AGREE = 0.01;
 
-/** @internal Where windows of the envelope may lie. */
+/** @internal Where windows of the envelope may lie, and where their offset lines meet the curve. */
 export interface EnvelopeBounds {
   readonly startShare: number;
   readonly spanShare: number;
-  /** Stress where the 0.2 % offset line meets the curve [MPa], the first sample there, and one past the highest stress. */
+  /** Stress where the 0.2 % offset line of a coarse line meets the curve [MPa], and the first sample there. */
   readonly offsetStress: number;
-  readonly end: number;
-  readonly beyond: number;
+  readonly offsetSample: number;
+  /** Where the 0.2 % offset line of a line with this slope and strain shift meets the curve [MPa], if it does. */
+  readonly proofOf: (slope: number, shift: number) => number | undefined;
 }
 
 /** Slope and strain shift of every window between the steps, by sums over the samples before each step. */
@@ -72,37 +68,36 @@ function linesOf({ strain, stress }: StressStrainCurve, start: number, end: numb
 }
 
 /** @internal The envelope around a line; undefined where the bounds leave no other window. */
-export function windowEnvelope(curve: StressStrainCurve, line: WindowLine, bounds: EnvelopeBounds): WindowEnvelope | undefined {
-  const { startShare, spanShare, offsetStress, beyond } = bounds;
+export function windowEnvelope(
+  curve: StressStrainCurve,
+  own: { readonly slope: number; readonly strainShift: number },
+  bounds: EnvelopeBounds,
+): WindowEnvelope | undefined {
+  const { startShare, spanShare, offsetStress, offsetSample, proofOf } = bounds;
   const { strain, stress } = curve;
   const upper = Math.max(UPPER_SHARE, startShare + spanShare + ROOM) * offsetStress;
-  let end = bounds.end;
+  let end = offsetSample;
   while (end > 0 && stress[end - 1]! > upper) end -= 1;
   let start = end;
   while (start > 0 && stress[start - 1]! >= startShare * offsetStress) start -= 1;
   const lines = linesOf(curve, start, end, spanShare * offsetStress);
   if (lines.length === 0) return undefined;
 
-  let from = end;
-  while (from < bounds.end && stress[from]! < BELOW_CROSSING * offsetStress) from += 1;
-  const own = [line.slope, -line.intercept / line.slope] as const;
-  const proofOf = ([slope, shift]: readonly [number, number]): number | undefined => {
-    const proof = proofStrengthKernel(curve, slope, shift, OFFSET, from, beyond);
-    return proof.ok ? proof.stress : undefined;
-  };
   // which lines lie extreme: by slope, and by where their offset lines pass the crossing of the chosen one
-  const at = strain[Math.min(bounds.end, strain.length - 1)]!;
+  const at = strain[Math.min(offsetSample, strain.length - 1)]!;
+  const chosen = [own.slope, own.strainShift] as const;
   const height = ([slope, shift]: readonly [number, number]): number => slope * (at - shift);
-  const extreme = [own, own, own, own];
+  let [flattest, steepest, lowest, highest] = [chosen, chosen, chosen, chosen];
   for (const one of lines) {
-    if (one[0] < extreme[0]![0]) extreme[0] = one;
-    if (one[0] > extreme[1]![0]) extreme[1] = one;
-    if (height(one) < height(extreme[2]!)) extreme[2] = one;
-    if (height(one) > height(extreme[3]!)) extreme[3] = one;
+    if (one[0] < flattest[0]) flattest = one;
+    if (one[0] > steepest[0]) steepest = one;
+    if (height(one) < height(lowest)) lowest = one;
+    if (height(one) > height(highest)) highest = one;
   }
-  const proofs = [...new Set(extreme)].map(proofOf).filter((one) => one !== undefined);
-  const slope = [extreme[0]![0], extreme[1]![0]] as const;
-  const proofStrength = proofs.length > 0 ? ([Math.min(...proofs), Math.max(...proofs)] as const) : undefined;
+  const proofs = [chosen, flattest, steepest, lowest, highest].map(([slope, shift]) => proofOf(slope, shift));
+  const known = proofs.filter((one) => one !== undefined);
+  const slope = [flattest[0], steepest[0]] as const;
+  const proofStrength = known.length > 0 ? ([Math.min(...known), Math.max(...known)] as const) : undefined;
   const agree = ([low, high]: readonly [number, number], share: number): boolean => high - low <= share * low;
   return {
     windows: lines.length,
