@@ -46,11 +46,14 @@ function pass(x: Float64Array, y: Float64Array): number {
 }
 
 const python = 'bench/reference.py';
+const hasPython = spawnSync('python3', ['-c', 'import numpy, scipy']).status === 0;
 /** What the Python side took and found; undefined where there is no Python with NumPy and SciPy. */
 function reference(columns: readonly Float64Array[], ...args: readonly (string | number)[]): Record<string, number> | undefined {
+  if (!hasPython) return undefined;
   const input = Buffer.concat(columns.map(({ buffer, byteOffset, byteLength }) => Buffer.from(buffer, byteOffset, byteLength)));
-  const { status, stdout } = spawnSync('python3', [python, ...args.map(String)], { input, maxBuffer: 1e8 });
-  return status === 0 ? (JSON.parse(stdout.toString()) as Record<string, number>) : undefined;
+  const { status, stdout, stderr } = spawnSync('python3', [python, ...args.map(String)], { input, maxBuffer: 1e8 });
+  if (status !== 0) throw new Error(stderr.toString());
+  return JSON.parse(stdout.toString()) as Record<string, number>;
 }
 
 /** The search that `fitModulus` makes for a curve, for comparison with others. */
@@ -145,8 +148,7 @@ for (const n of [1e3, 1e4, 1e5, 1e6]) {
     `| ${n} | ${ratio(whole / one)} | ${ratio(search / one)} | ${ratio(hash / one)} | ${ratio((whole - search - hash) / one)} | ${numpy ? ratio(numpy['ms']! / whole) : none} |`,
   );
 }
-if (!reference([Float64Array.of(0, 0)], 'window', 0, 0, 0, 0, 1))
-  console.log('\npython3 with NumPy and SciPy was not found: not compared with it.');
+if (!hasPython) console.log('\npython3 with NumPy and SciPy was not found: not compared with it.');
 
 if (values.figure !== undefined)
   writeFileSync(

@@ -1,5 +1,5 @@
 import { TIE, type Incumbent } from './windowIncumbent.js';
-import { BLOCK, type WindowMoments } from './windowMoments.js';
+import { BLOCK, type BaseLine, type WindowMoments } from './windowMoments.js';
 import type { WindowTask } from './windowTask.js';
 
 /*
@@ -20,7 +20,8 @@ import type { WindowTask } from './windowTask.js';
  *    sqrt(n_A E_A). S is the sum of r, which lies between the running sum of r at the end of A less its greatest and less its least value
  *    within A, less the sum of c + d x, which is within n_A max |c + d x|, taken at an end of A. Likewise for B, met in its first
  *    samples. A running sum of noise grows as the root of the number of samples, not as the number; that is what keeps boxes few.
- * 5. The two end samples alone hold half of (their distance)^2 in Sxx(W), and slope^2 <= Syy(W) / Sxx(W); so the rise of a line over
+ * 5. Where A and B are short, their parts of N are summed sample by sample, for every place where a window may begin or end.
+ * 6. Where nothing lies inside every window: the two end samples alone hold half of (their distance)^2 in Sxx(W), and slope^2 <= Syy(W) / Sxx(W); so the rise of a line over
  *    its window, squared, is at most 2 Syy(W) <= 2 Syy(outer).
  *
  * A score that never falls with the slope and never rises with the standard error is thereby bounded over the whole box.
@@ -28,6 +29,38 @@ import type { WindowTask } from './windowTask.js';
 
 /** Greatest product of a number of the first range with one of the second. */
 const greatestProduct = (p: number, q: number, s: number, t: number): number => Math.max(p * s, p * t, q * s, q * t);
+
+/** Of ranges up to so many blocks the residuals are summed one by one. */
+const SHORT = 2;
+
+/** The most that the samples next to inner can give to N: from sample `from`, beside inner, as far as `to` at most. */
+function greatestPart(
+  { strain, stress, start }: WindowTask,
+  { slope, x0, y0 }: BaseLine,
+  c: number,
+  d: number,
+  from: number,
+  to: number,
+  place: number,
+  lowMean: number,
+  highMean: number,
+): number {
+  const step = from < to ? 1 : -1;
+  const near = place - lowMean;
+  const far = place - highMean;
+  let S = 0;
+  let T = 0;
+  let most = -Infinity;
+  for (let i = start + from, after = start + to + step; i !== after; i += step) {
+    const x = strain[i]! - x0;
+    const e = stress[i]! - y0 - slope * x - c - d * x;
+    S += e;
+    T += (x - place) * e;
+    const part = T + (S > 0 ? near : far) * S;
+    if (part > most) most = part;
+  }
+  return most;
+}
 
 /** @internal True where no window that starts within node a and ends within node b, both of `size` blocks, can be the best. */
 export function hopeless(task: WindowTask, moments: WindowMoments, a: number, b: number, size: number, best: Incumbent): boolean {
@@ -46,23 +79,25 @@ export function hopeless(task: WindowTask, moments: WindowMoments, a: number, b:
   const o = 5 * a0;
   const z = 5 * b1;
   const ox = sums[z]! - sums[o]!;
-  const or = sums[z + 1]! - sums[o + 1]!;
   const oxx = sums[z + 2]! - sums[o + 2]! - (ox * ox) / outerCount;
-  const oxr = sums[z + 3]! - sums[o + 3]! - (ox * or) / outerCount;
-  const orr = sums[z + 4]! - sums[o + 4]! - (or * or) / outerCount;
-  if (2 * (orr + base.slope * (2 * oxr + base.slope * oxx)) < span * span) return true;
   const innerCount = (b0 - a1) * BLOCK;
-  if (innerCount < 3) return false;
+  if (innerCount < 3) {
+    const or = sums[z + 1]! - sums[o + 1]!;
+    const oxr = sums[z + 3]! - sums[o + 3]! - (ox * or) / outerCount;
+    const orr = sums[z + 4]! - sums[o + 4]! - (or * or) / outerCount;
+    return 2 * (orr + base.slope * (2 * oxr + base.slope * oxx)) < span * span;
+  }
   const p = 5 * a1;
   const q = 5 * b0;
   const ix = sums[q]! - sums[p]!;
   const ir = sums[q + 1]! - sums[p + 1]!;
-  const ixx = sums[q + 2]! - sums[p + 2]! - (ix * ix) / innerCount;
+  const share = 1 / innerCount;
+  const ixx = sums[q + 2]! - sums[p + 2]! - ix * ix * share;
   if (!(ixx > 0)) return false;
-  const ixr = sums[q + 3]! - sums[p + 3]! - (ix * ir) / innerCount;
+  const ixr = sums[q + 3]! - sums[p + 3]! - ix * ir * share;
   const d = ixr / ixx;
-  const c = (ir - d * ix) / innerCount;
-  const rest = Math.max(0, sums[q + 4]! - sums[p + 4]! - (ir * ir) / innerCount - d * ixr);
+  const c = (ir - d * ix) * share;
+  const rest = Math.max(0, sums[q + 4]! - sums[p + 4]! - ir * ir * share - d * ixr);
   // squares of A and B about the line of inner
   const aCount = (a1 - a0) * BLOCK;
   const bCount = outerEnd - b0 * BLOCK;
@@ -89,19 +124,25 @@ export function hopeless(task: WindowTask, moments: WindowMoments, a: number, b:
   if (innerCount * aHigh <= ix && ix <= innerCount * bLow) {
     const lowMean = (ix + aCount * aLow) / (innerCount + aCount);
     const highMean = (ix + bCount * bHigh) / (innerCount + bCount);
-    const aReach = aCount * Math.max(Math.abs(c + d * aLow), Math.abs(c + d * aHigh));
-    const bReach = bCount * Math.max(Math.abs(c + d * bLow), Math.abs(c + d * bHigh));
     const aPlace = (aLow + aHigh) / 2;
     const bPlace = (bLow + bHigh) / 2;
-    const aEnd = sums[p + 1]!;
-    const bBegin = sums[q + 1]!;
-    most = Math.min(
-      (highMean - aLow) * aRoot + (bHigh - lowMean) * bRoot,
-      greatestProduct(aPlace - highMean, aPlace - lowMean, aEnd - highest[a]! - aReach, aEnd - lowest[a]! + aReach) +
-        greatestProduct(bPlace - highMean, bPlace - lowMean, lowest[b]! - bBegin - bReach, highest[b]! - bBegin + bReach) +
-        (aHigh - aPlace) * aRoot +
-        (bHigh - bPlace) * bRoot,
-    );
+    if (size <= SHORT)
+      most =
+        greatestPart(task, base, c, d, a1 * BLOCK - 1, a0 * BLOCK, aPlace, lowMean, highMean) +
+        greatestPart(task, base, c, d, b0 * BLOCK, outerEnd - 1, bPlace, lowMean, highMean);
+    else {
+      const aReach = aCount * Math.max(Math.abs(c + d * aLow), Math.abs(c + d * aHigh));
+      const bReach = bCount * Math.max(Math.abs(c + d * bLow), Math.abs(c + d * bHigh));
+      const aEnd = sums[p + 1]!;
+      const bBegin = sums[q + 1]!;
+      most = Math.min(
+        (highMean - aLow) * aRoot + (bHigh - lowMean) * bRoot,
+        greatestProduct(aPlace - highMean, aPlace - lowMean, aEnd - highest[a]! - aReach, aEnd - lowest[a]! + aReach) +
+          greatestProduct(bPlace - highMean, bPlace - lowMean, lowest[b]! - bBegin - bReach, highest[b]! - bBegin + bReach) +
+          (aHigh - aPlace) * aRoot +
+          (bHigh - bPlace) * bRoot,
+      );
+    }
   }
   const highestSlope = base.slope + d + most / (most > 0 ? ixx : oxx);
   const widestRise = highestSlope * distance;

@@ -2,7 +2,7 @@ import { offer, type Incumbent } from './windowIncumbent.js';
 import type { FoundWindow, WindowTask } from './windowTask.js';
 
 /** Windows of the lattice begin and end on the edges of so many cells of equal numbers of samples. */
-const CELLS = 20;
+const CELLS = 16;
 
 /** @internal Windows between the edges of a lattice, with their scores: the first incumbent and the runners-up come from them. */
 export interface WindowLattice {

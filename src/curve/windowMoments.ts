@@ -19,7 +19,7 @@ export interface WindowMoments {
   readonly sums: Float64Array;
   readonly blocks: number;
   readonly width: number;
-  /** By node: least and greatest running sum of r within it, both of its ends included. */
+  /** By node: no more and no less than any running sum of r within it, both of its ends included. */
   readonly lowest: Float64Array;
   readonly highest: Float64Array;
   /** Where x goes back: by block, the smallest x from it on, and the largest up to it; both absent where x never does. */
@@ -54,8 +54,8 @@ export function windowMoments(strain: Float64Array, stress: Float64Array, start:
   let goesBack = false;
   let before = -Infinity;
   for (let block = 0, i = start; block < blocks; block += 1) {
-    let low = sr;
-    let high = sr;
+    const edge = sr;
+    const squares = srr;
     for (const stop = Math.min(i + BLOCK, end); i < stop; i += 1) {
       const u = strain[i]! - x0;
       const v = stress[i]! - y0 - slope * u;
@@ -66,11 +66,11 @@ export function windowMoments(strain: Float64Array, stress: Float64Array, start:
       sxx += u * u;
       sxr += u * v;
       srr += v * v;
-      low = Math.min(low, sr);
-      high = Math.max(high, sr);
     }
-    lowest[width + block] = low;
-    highest[width + block] = high;
+    // between its edges a running sum strays by no more than half the sum of |r|, and that is at most the root of n sum r²
+    const stray = Math.sqrt(BLOCK * Math.max(0, srr - squares)) / 2;
+    lowest[width + block] = (sr < edge ? sr : edge) - stray;
+    highest[width + block] = (sr > edge ? sr : edge) + stray;
     const at = 5 * (block + 1);
     sums[at] = sx;
     sums[at + 1] = sr;
@@ -79,8 +79,10 @@ export function windowMoments(strain: Float64Array, stress: Float64Array, start:
     sums[at + 4] = srr;
   }
   for (let node = width - 1; node > 0; node -= 1) {
-    lowest[node] = Math.min(lowest[2 * node]!, lowest[2 * node + 1]!);
-    highest[node] = Math.max(highest[2 * node]!, highest[2 * node + 1]!);
+    const left = 2 * node;
+    const right = left + 1;
+    lowest[node] = lowest[left]! < lowest[right]! ? lowest[left]! : lowest[right]!;
+    highest[node] = highest[left]! > highest[right]! ? highest[left]! : highest[right]!;
   }
   return {
     base,

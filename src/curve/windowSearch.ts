@@ -12,62 +12,67 @@ import type { FoundWindow, WindowTask } from './windowTask.js';
  * windows are all tried.
  */
 
+/** Samples of a block, x and r about the base line: written anew by each pair of blocks. */
+const scratch = { x: new Float64Array(BLOCK), r: new Float64Array(BLOCK) };
+
 /** Tries every window that starts in block a and ends in block b. */
 function tryBlocks(task: WindowTask, { base, sums }: WindowMoments, a: number, b: number, best: Incumbent): void {
   const { strain, stress, start, points, span, score, slopeFor } = task;
   const { slope, x0, y0 } = base;
+  const { x, r } = scratch;
   let needed = slopeFor(best.floor) - slope;
   const n = task.end - start;
-  const inner = a < b ? 5 * (a + 1) : -1;
-  const stop = Math.min((b + 1) * BLOCK, n);
-  let ax = 0;
-  let ar = 0;
-  let axx = 0;
-  let axr = 0;
-  let arr = 0;
+  const apart = a < b;
+  const bFirst = start + b * BLOCK;
+  const bCount = Math.min(BLOCK, n - b * BLOCK);
+  for (let j = 0; j < bCount; j += 1) {
+    x[j] = strain[bFirst + j]! - x0;
+    r[j] = stress[bFirst + j]! - y0 - slope * x[j]!;
+  }
+  // the blocks between, then from the end of block a backwards
+  const p = 5 * (a + 1);
+  const q = 5 * b;
+  let ax = apart ? sums[q]! - sums[p]! : 0;
+  let ar = apart ? sums[q + 1]! - sums[p + 1]! : 0;
+  let axx = apart ? sums[q + 2]! - sums[p + 2]! : 0;
+  let axr = apart ? sums[q + 3]! - sums[p + 3]! : 0;
+  let arr = apart ? sums[q + 4]! - sums[p + 4]! : 0;
   for (let i = Math.min((a + 1) * BLOCK, n) - 1; i >= a * BLOCK; i -= 1) {
     const firstX = strain[start + i]! - x0;
-    let sx = 0;
-    let sr = 0;
-    let sxx = 0;
-    let sxr = 0;
-    let srr = 0;
-    if (inner >= 0) {
-      // i to the end of its block, and the blocks between
+    if (apart) {
       const v = stress[start + i]! - y0 - slope * firstX;
       ax += firstX;
       ar += v;
       axx += firstX * firstX;
       axr += firstX * v;
       arr += v * v;
-      const q = 5 * b;
-      sx = ax + sums[q]! - sums[inner]!;
-      sr = ar + sums[q + 1]! - sums[inner + 1]!;
-      sxx = axx + sums[q + 2]! - sums[inner + 2]!;
-      sxr = axr + sums[q + 3]! - sums[inner + 3]!;
-      srr = arr + sums[q + 4]! - sums[inner + 4]!;
     }
-    for (let j = inner >= 0 ? b * BLOCK : i; j < stop; j += 1) {
-      const u = strain[start + j]! - x0;
-      const v = stress[start + j]! - y0 - slope * u;
+    let sx = ax;
+    let sr = ar;
+    let sxx = axx;
+    let sxr = axr;
+    let srr = arr;
+    for (let j = apart ? 0 : i - b * BLOCK; j < bCount; j += 1) {
+      const u = x[j]!;
+      const v = r[j]!;
       sx += u;
       sr += v;
       sxx += u * u;
       sxr += u * v;
       srr += v * v;
-      const count = j - i + 1;
-      if (count < points) continue;
+      const count = b * BLOCK + j - i + 1;
+      // cheap, without a division, and enough for most: the slope alone falls short
+      if (count * sxr - sx * sr < needed * (count * sxx - sx * sx) || count < points) continue;
       const xx = sxx - (sx * sx) / count;
       if (!(xx > 0)) continue;
       const xr = sxr - (sx * sr) / count;
-      if (xr < needed * xx) continue; // cheap, and enough for most
       const d = xr / xx;
       const rise = (slope + d) * (u - firstX);
       if (rise < span) continue;
       const rest = Math.max(0, srr - (sr * sr) / count - d * xr);
       const value = score(slope + d, Math.sqrt(rest / ((count - 2) * xx)));
       if (value < best.floor) continue;
-      offer(best, i, j, slope + d, value, rise);
+      offer(best, i, b * BLOCK + j, slope + d, value, rise);
       needed = slopeFor(best.floor) - slope;
     }
   }
