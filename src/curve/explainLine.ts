@@ -38,7 +38,7 @@ export function explainLine(curve: StressStrainCurve, line: ElasticLine, maximum
   const searched = (criterion.by === 'lower-bound' || criterion.by === 'relative-error') && offsetStress !== undefined;
   const offsetSample = line.offsetSample ?? sustainedCrossing(strain, stress, slope, strainShift + OFFSET, line.first, beyond);
   const proofOf = offsetSample < 0 ? () => undefined : crossings(curve, offsetSample, beyond);
-  const proof = proofOf(slope, strainShift);
+  const proof = proofOf(slope, strainShift) ?? offsetStress;
   return {
     residuals: lineResiduals(curve, line),
     ...(proof === undefined ? {} : { trust: lineTrust(slope, line.relativeStandardError, proof) }),

@@ -42,7 +42,7 @@ const LEAST = 5;
  * loadingRates(curve, time, { places: 2 }).stressRate; // => [20]
  * ```
  *
- * @see ISO 6892-1:2019, testing rates. Checked in `test/curve/loadingRates.test.ts`.
+ * @see ISO 6892-1:2019, testing rates. Checked in `test/curve/curve.test.ts`.
  */
 export function loadingRates(curve: CurveColumns, time: ArrayLike<number>, options: RateOptions = {}): LoadingRates {
   const from = 'loadingRates';

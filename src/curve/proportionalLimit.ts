@@ -154,7 +154,7 @@ export function proportionalLimitKernel(curve: StressStrainCurve, task: Proporti
  * required(proportionalLimit({ strain, stress }, { modulus: 70000, definition: 'johnson' })).stress; // => 234.07
  * ```
  *
- * @see ASTM E6, proportional limit. Checked in `test/handbook/ramberg-osgood-curve.test.ts`.
+ * @see ASTM E6, proportional limit. Checked in `test/handbook/ramberg-osgood.test.ts`.
  */
 export function proportionalLimit(curve: CurveColumns, line: ProportionalLine): Outcome<ProportionalLimit, ProportionalReason> {
   const from = 'proportionalLimit';

@@ -24,7 +24,7 @@ export interface SectionFromAreaDimensions {
  * sectionFromArea({ area: 120.444 }).area; // => 120.444
  * ```
  *
- * @see ISO 6892-1:2019, original cross-sectional area; measured elsewhere. Checked in `test/handbook/sections.test.ts`.
+ * @see ISO 6892-1:2019, original cross-sectional area; measured elsewhere. Checked in `test/geometry/sections.test.ts`.
  */
 export function sectionFromArea(dimensions: SectionFromAreaDimensions): Section {
   return section('from-area', 'sectionFromArea', dimensions, ['area'], ({ area }) => ({ area }));

@@ -23,7 +23,7 @@ const columnGroups = ['curve', 'rates'];
  * fromJson(toJson(analyseCurve(curve))).curve.stress; // => [0, 70, 140, 210]
  * ```
  *
- * @see ECMA-404, the JSON data interchange syntax. Checked in `test/methods/json.test.ts`.
+ * @see ECMA-404, the JSON data interchange syntax. Checked in `test/methods/analyseTension.test.ts`.
  */
 export function fromJson(text: string): TensionResult {
   const bad = (rule: string, received: unknown) => new InputError('fromJson', 'text', 'wrong-type', rule, received);

@@ -19,7 +19,7 @@ export const schemaVersion = 1;
  * fromJson(toJson(analyseCurve(curve))).tensileStrength.value; // => 210
  * ```
  *
- * @see ECMA-404, the JSON data interchange syntax. Checked in `test/methods/json.test.ts`.
+ * @see ECMA-404, the JSON data interchange syntax. Checked in `test/methods/analyseTension.test.ts`.
  */
 export function toJson(result: object): string {
   return JSON.stringify({ schemaVersion, ...result }, (_, value: unknown) =>

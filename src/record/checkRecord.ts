@@ -140,7 +140,7 @@ export function checkRecordKernel(record: TensionRecord, thresholds: RecordThres
  * checkRecord({ force: [0, 100, 200, 300, 400], travel: [0, 1, 2, 3, 4] }).map(({ code }) => code); // => ['time-missing']
  * ```
  *
- * @see Common practice. Checked in `test/record/checkRecord.test.ts`.
+ * @see Common practice. Checked in `test/record/record.test.ts`.
  */
 export function checkRecord(record: TensionColumns, thresholds: RecordThresholds = {}): Finding[] {
   const from = 'checkRecord';

@@ -112,7 +112,7 @@ export function findPausesKernel(
  * findPauses({ force, travel, time })[0]?.range; // => [4, 6]
  * ```
  *
- * @see Common practice with hand drives. Checked in `test/record/findPauses.test.ts`.
+ * @see Common practice with hand drives. Checked in `test/record/record.test.ts`.
  */
 export function findPauses(record: TensionColumns, options: PauseOptions = {}): Pause[] {
   const from = 'findPauses';

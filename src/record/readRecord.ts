@@ -67,7 +67,7 @@ function chosenColumns(columns: readonly NamedColumn[], options: ReadOptions): M
  * readRecord(file).reading.decimal; // => ','
  * ```
  *
- * @see Common practice of data loggers. Checked in `test/record/readRecord.test.ts`.
+ * @see Common practice of data loggers. Checked in `test/record/record.test.ts`.
  */
 export function readRecord(file: string | Uint8Array | ArrayBuffer, options: ReadOptions = {}): ReadResult {
   requireReadOptions(options);

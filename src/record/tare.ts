@@ -43,7 +43,7 @@ export interface TareResult {
  * tare({ force: [60, 62, 1061], travel: [0, 0, 1] }, { samples: [0, 1] }).record.force; // => [-1, 1, 1000]
  * ```
  *
- * @see ISO 6892-1:2019, setting the force zero point. Checked in `test/record/tare.test.ts`.
+ * @see ISO 6892-1:2019, setting the force zero point. Checked in `test/record/record.test.ts`.
  */
 export function tare(record: TensionColumns, options: TareOptions): TareResult {
   const from = 'tare';

@@ -19,7 +19,7 @@ import type { Figure } from '../report/index.js';
  * svg.startsWith('<svg'); // => true
  * ```
  *
- * @see Vega-Lite (open specification). Checked in `test/render/drawFigures.test.ts`.
+ * @see Vega-Lite (open specification). Checked in `test/report/report.test.ts`.
  */
 export async function drawFigure(figure: Figure): Promise<string> {
   const [vega, lite] = await Promise.all([import('vega'), import('vega-lite')]).catch((reason: unknown) => {

@@ -19,7 +19,7 @@ import { drawFigure } from './drawFigure.js';
  * page.includes('<svg'); // => true
  * ```
  *
- * @see Vega-Lite (open specification). Checked in `test/render/drawFigures.test.ts`.
+ * @see Vega-Lite (open specification). Checked in `test/report/report.test.ts`.
  */
 export async function drawFigures<Name extends string>(figures: Partial<Record<Name, Figure>>): Promise<Partial<Record<Name, string>>> {
   const entries = Object.entries(figures) as [Name, Figure | undefined][];

@@ -29,7 +29,7 @@ export type FigureName = 'loadExtension' | 'stressStrain' | 'elasticDetail' | 't
  * figures(result).stressStrain?.title; // => 'Stress against strain'
  * ```
  *
- * @see Vega-Lite, a grammar of graphics (open specification). Checked in `test/report/figures.test.ts`.
+ * @see Vega-Lite, a grammar of graphics (open specification). Checked in `test/report/report.test.ts`.
  */
 export function figures(result: TensionResult): Partial<Record<FigureName, Figure>> {
   requireObject('figures', 'result', result);

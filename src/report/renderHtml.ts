@@ -183,7 +183,7 @@ function drawn(result: TensionResult, drawings: NonNullable<RenderOptions['drawi
  * renderHtml(result).includes('bar &lt;1&gt;'); // => true
  * ```
  *
- * @see ISO 6892-1:2019, test report. Checked in `test/report/renderHtml.test.ts`.
+ * @see ISO 6892-1:2019, test report. Checked in `test/report/report.test.ts`.
  */
 export function renderHtml(result: TensionResult, options: RenderOptions = {}): string {
   requireObject('renderHtml', 'result', result);

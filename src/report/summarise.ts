@@ -111,7 +111,7 @@ function stampOf(result: TensionResult, field: ShownField): string | undefined {
  * rows.find(({ symbol }) => symbol === 'Rp0.2')?.text; // => '250'
  * ```
  *
- * @see ISO 6892-1:2019, rounding of the results; ISO 80000-1, rounding of numbers. Checked in `test/report/summarise.test.ts`.
+ * @see ISO 6892-1:2019, rounding of the results; ISO 80000-1, rounding of numbers. Checked in `test/report/report.test.ts`.
  */
 export function summarise(result: TensionResult): SummaryRow[] {
   const given: object = requireObject('summarise', 'result', result);

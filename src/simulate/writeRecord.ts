@@ -60,7 +60,7 @@ const own: Readonly<Record<ColumnName, Unit>> = {
  * writeRecord({ force: [1200], travel: [0.5] }, { columns: [{ quantity: 'force', name: 'Kraft', unit: 'kN', decimals: 2 }] }); // => 'Kraft\nkN\n1,20\n'
  * ```
  *
- * @see Common practice of data loggers. Checked in `test/simulate/writeRecord.test.ts`.
+ * @see Common practice of data loggers. Checked in `test/simulate/simulateTension.test.ts`.
  */
 export function writeRecord(record: TensionColumns | PressureColumns, options: WriteOptions): string {
   const from = 'writeRecord';
