@@ -2,7 +2,7 @@ import { maximumIndex } from '../numeric/index.js';
 import { sustainedCrossing } from './sustainedCrossing.js';
 
 /** Equal steps of stress between zero and the highest stress; windows of the coarse line begin and end on them. */
-const LEVELS = 60;
+const LEVELS = 40;
 /** The lowest fifth is left out: seating under friction can start far too steep. */
 const START_SHARE = 0.2;
 const SPAN_SHARE = 0.12;

@@ -77,7 +77,7 @@ function withoutFillets({ strain, stress }: StressStrainCurve, slope: number, ra
 }
 
 /** About so many means stand for the samples of a long record in hardening and necking. */
-const PLACES = 250;
+const PLACES = 150;
 
 /** The curve from one sample to another (included), by means. */
 function meansOf({ strain, stress }: StressStrainCurve, first: number, last: number): StressStrainCurve {

@@ -27,6 +27,8 @@ export function resolution(column: Float64Array): number {
     if (!(multiple > 0.5) || multiple > MOST_STEPS) continue;
     counted += 1;
     if (Math.abs(multiple - Math.round(multiple)) < CLOSE) whole += 1;
+    // so many that lie between are enough to tell
+    else if (counted - whole > (1 - SHARE) * n + 1) return 0;
   }
   // steps so fine that every multiple is near a whole one tell nothing: there must be small multiples too
   return counted >= 10 && whole >= SHARE * counted ? step : 0;
