@@ -20,6 +20,7 @@ import { knownCurve, scenarios, type Scenario } from './scenarios.js';
 const { values } = parseArgs({ options: { long: { type: 'boolean', default: false }, figure: { type: 'string' } } });
 const AREA = 50;
 const LENGTH = 50;
+const SECONDS = 130;
 const piece = { section: sectionFromArea({ area: AREA }), gaugeLength: LENGTH };
 
 /** Median time of a call [ms], after calls that warm it up. */
@@ -134,7 +135,7 @@ for (const n of [1e3, 1e4, 1e5, 1e6]) {
   const record: TensionRecord = {
     force: curve.stress.map((R) => R * AREA),
     extension: curve.strain.map((e) => e * LENGTH),
-    time: curve.strain.map((_, i) => i * 0.02),
+    time: curve.strain.map((_, i) => (i * SECONDS) / n),
   };
   const { force, extension, time: clock } = record;
   if (!extension || !clock) continue;

@@ -12,7 +12,7 @@ import {
   type Outcome,
   type StressStrainCurve,
 } from '../base/index.js';
-import { maximumIndex, noiseLevel, slidingLine } from '../numeric/index.js';
+import { cellMeans, maximumIndex, noiseLevel, slidingLine } from '../numeric/index.js';
 import { proofStrengthKernel, type CurvePoint } from './proofStrength.js';
 import { requireCurve } from './requireCurve.js';
 
@@ -67,11 +67,16 @@ export interface ProportionalTask {
   readonly end: number;
 }
 
+/** Of a long record tangents are taken on about so many means. */
+const PLACES = 4000;
+
 /** Where the local slope falls to a share of the line's, for good. */
 function byTangent(curve: StressStrainCurve, task: ProportionalTask, share: number): Outcome<ProportionalLimit, ProportionalReason> {
-  const { strain, stress } = curve;
-  const { first, end, slope, shift, definition } = task;
-  if (end - first < 6) return failure('too-few-points', `only ${end - first} samples lie below the maximum`);
+  const { slope, shift, definition } = task;
+  if (task.end - task.first < 6) return failure('too-few-points', `only ${task.end - task.first} samples lie below the maximum`);
+  const long = task.end - task.first > 2 * PLACES;
+  const means = long ? cellMeans(curve.strain, curve.stress, task.first, task.end - 1, PLACES) : undefined;
+  const [strain, stress, first, end] = means ? [means.x, means.y, 0, means.x.length] : [curve.strain, curve.stress, task.first, task.end];
   // half-width in samples: narrow without noise, wide enough for the wanted error with it
   const noise = noiseLevel(stress, first, end);
   const high = 0.9 * stress[end - 1]!;

@@ -8,6 +8,7 @@ import {
   type TensionColumns,
 } from '../base/index.js';
 import { maximumIndex, median, noiseLevel } from '../numeric/index.js';
+import { resolution } from './resolution.js';
 
 /** Options of {@link findPauses}. */
 export interface PauseOptions {
@@ -32,6 +33,8 @@ const SHARE = 0.05;
 const DURATION = 0.5;
 /** Places at which the usual speed is measured. */
 const PLACES = 400;
+/** Steps of the reading that the slowest motion must cover, or standing still cannot be told from it. */
+const STEPS = 2;
 /** Places at which a stretch of the least duration is looked at. */
 const PLACES_IN_PAUSE = 50;
 
@@ -53,7 +56,7 @@ export function findPausesKernel(
   time: Float64Array,
   highest: number,
   share = SHARE,
-  least = DURATION,
+  duration = DURATION,
 ): Pause[] {
   let end = force.length;
   while (end > 1 && Number.isNaN(motion[end - 1])) end -= 1;
@@ -65,6 +68,10 @@ export function findPausesKernel(
   while (last + 1 < end && force[last + 1]! >= loaded) last += 1;
   const slow = share * usualSpeed(motion, time, first, last);
   if (!(slow > 0)) return [];
+  // a reading that repeats stands still between its steps: the stretch must be long enough for some of them
+  const step = resolution(motion.subarray(first, last + 1));
+  const repeats = step > 2 * Math.abs((motion[last]! - motion[first]!) / (last - first));
+  const least = repeats ? Math.max(duration, (STEPS * step) / slow) : duration;
   const rise = 4 * noiseLevel(force, first, last + 1);
   /** From i to j the crosshead moved no more than slowly, and the force did not rise. */
   const still = (i: number, j: number): boolean => motion[j]! - motion[i]! < slow * (time[j]! - time[i]!) && force[j]! - force[i]! <= rise;
@@ -96,7 +103,7 @@ export function findPausesKernel(
  *
  * @remarks
  * Travel tells, or extension or strain where there is no travel. The force must not rise meanwhile: a stiff piece moves little in its
- * elastic part without standing still. Looked for from 2 % of the maximum force up to the end of the test. One long step between two
+ * elastic part without standing still; and motion read in steps must have time for two of them. Looked for from 2 % of the maximum force up to the end of the test. One long step between two
  * samples counts too. A fall of force in a pause is relaxation, never yield.
  *
  * @param record - `force` [N], `time` [s] never going back, and `travel`, `extension` or `strain`.
