@@ -1,3 +1,4 @@
+import { tieOf } from '../src/curve/windowIncumbent.js';
 import type { WindowTask } from '../src/curve/windowTask.js';
 
 /** A window with its score. */
@@ -9,7 +10,8 @@ export interface ScoredWindow {
 }
 
 /** Every window, one by one, with the same rule for ties as the search: what it is compared with, for result and for cost. */
-export function everyWindow({ strain, stress, start, end, span, points, slope, score }: WindowTask): ScoredWindow | undefined {
+export function everyWindow(task: WindowTask): ScoredWindow | undefined {
+  const { strain, stress, start, end, span, points, slope, score } = task;
   const close: ScoredWindow[] = [];
   let top = -Infinity;
   const x0 = strain[(start + end) >> 1]!;
@@ -34,14 +36,14 @@ export function everyWindow({ strain, stress, start, end, span, points, slope, s
       const xr = sxr - (sx * sr) / n;
       const d = xr / xx;
       const rise = (slope + d) * (strain[j]! - strain[i]!);
-      if (rise < span) continue;
+      if (rise < span || slope + d <= 0) continue;
       const value = score(slope + d, Math.sqrt(Math.max(0, srr - (sr * sr) / n - d * xr) / ((n - 2) * xx)));
-      if (value < top - 2e-9 * Math.abs(top)) continue;
+      if (top > -Infinity && value < top - 2 * tieOf(task, top)) continue;
       close.push({ first: i, last: j, score: value, rise });
       top = Math.max(top, value);
     }
   }
   return close
-    .filter((one) => one.score >= top - 1e-9 * Math.abs(top))
+    .filter((one) => one.score >= top - tieOf(task, top))
     .reduce<ScoredWindow | undefined>((a, b) => (a && a.rise >= b.rise ? a : b), undefined);
 }

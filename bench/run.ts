@@ -74,6 +74,7 @@ function taskOf({ strain, stress }: { strain: Float64Array; stress: Float64Array
     points: 8,
     score,
     slopeFor: (value) => value,
+    unit: 0,
     gap: 0,
   };
 }

@@ -17,9 +17,9 @@ const sizes = [
   [20_000, 3],
 ] as const;
 
-type Scoring = Pick<WindowTask, 'score' | 'slopeFor'>;
-const lowerBound: Scoring = { score: (slope, error) => slope - 4 * error, slopeFor: (score) => score };
-const relativeError: Scoring = { score: (slope, error) => (slope > 0 ? -error / slope : -Infinity), slopeFor: () => 0 };
+type Scoring = Pick<WindowTask, 'score' | 'slopeFor' | 'unit'>;
+const lowerBound: Scoring = { score: (slope, error) => slope - 4 * error, slopeFor: (score) => score, unit: 0 };
+const relativeError: Scoring = { score: (slope, error) => (slope > 0 ? -error / slope : -Infinity), slopeFor: () => 0, unit: 1 };
 
 console.log('| samples | curves | windows compared | the same window | largest relative difference of slope − 4 s |');
 console.log('| --- | --- | --- | --- | --- |');

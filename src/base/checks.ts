@@ -62,6 +62,13 @@ export interface ColumnRule {
   readonly endsEarly?: boolean;
 }
 
+/** @internal Number of samples before a column turns to NaN for good. */
+export function soundLength(column: Float64Array): number {
+  let end = column.length;
+  while (end > 0 && Number.isNaN(column[end - 1])) end -= 1;
+  return end;
+}
+
 /** True where the first samples are finite: zero times anything else is NaN, and stays so in a sum (four of them, which overlap in time). */
 function allFinite(column: Float64Array, count: number): boolean {
   let a = 0;
@@ -90,8 +97,7 @@ export function requireColumn(from: string, path: string, value: unknown, rule: 
   if (length !== undefined && given.length !== length)
     throw new InputError(from, path, 'unequal-lengths', `must have ${length} samples like the other columns`, given.length);
   const column = given instanceof Float64Array ? given : Float64Array.from(given, (one) => (typeof one === 'number' ? one : NaN));
-  let sound = column.length;
-  if (endsEarly) while (sound > 0 && Number.isNaN(column[sound - 1])) sound -= 1;
+  const sound = endsEarly ? soundLength(column) : column.length;
   if (!allFinite(column, sound))
     for (let i = 0; i < sound; i += 1)
       if (!Number.isFinite(column[i])) {

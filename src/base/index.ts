@@ -28,5 +28,6 @@ export {
   requireOneOf,
   requireOptions,
   requirePositive,
+  soundLength,
   type ColumnRule,
 } from './checks.js';

@@ -6,7 +6,8 @@ const LEVELS = 40;
 /** The lowest fifth is left out: seating under friction can start far too steep. */
 const START_SHARE = 0.2;
 const SPAN_SHARE = 0.12;
-const OFFSET = 0.002;
+/** @internal The plastic extension that bounds the elastic part and by which other windows are judged. */
+export const OFFSET = 0.002;
 /** Samples that a coarse line rests on are enough: of a long record they are taken at equal intervals. */
 const PLACES = 4000;
 

@@ -1,12 +1,12 @@
 import type { StressStrainCurve } from '../base/index.js';
 import { cellMeans } from '../numeric/index.js';
+import { OFFSET } from './coarseLine.js';
 import { lineResiduals } from './lineResiduals.js';
 import { lineTrust } from './lineTrust.js';
 import type { ElasticLine, LineExplanation } from './ModulusFit.js';
 import { sustainedCrossing } from './sustainedCrossing.js';
 import { windowEnvelope } from './windowEnvelope.js';
 
-const OFFSET = 0.002;
 /** The curve is looked at from this share of the offset stress on: below it no curve crosses its offset line. */
 const BELOW_CROSSING = 0.6;
 /** About so many means stand for the samples around the crossing: they calm the noise, and cost little. */

@@ -4,7 +4,8 @@ import { coarseLine } from './coarseLine.js';
 import { explainLine } from './explainLine.js';
 import type { ElasticLine, ModulusFit, ModulusReason } from './ModulusFit.js';
 import { requireCurve } from './requireCurve.js';
-import { between, slopeFall } from './slopeFall.js';
+import { between } from './between.js';
+import { slopeFall } from './slopeFall.js';
 import { requireModulusOptions, type ModulusOptions, type WindowChoice } from './windowChoice.js';
 import { windowSearch } from './windowSearch.js';
 import type { WindowTask } from './windowTask.js';
@@ -20,16 +21,16 @@ function criterionOf(
   window: Extract<WindowChoice, { by: 'lower-bound' | 'relative-error' }>,
   startShare: number,
   spanShare: number,
-): readonly [WindowChoice, Pick<WindowTask, 'score' | 'slopeFor' | 'gap'>] {
+): readonly [WindowChoice, Pick<WindowTask, 'score' | 'slopeFor' | 'unit' | 'gap'>] {
   if (window.by === 'relative-error')
     return [
       { by: window.by, startShare, spanShare },
-      { score: (slope, error) => (slope > 0 ? -error / slope : -Infinity), slopeFor: () => 0, gap: 0 },
+      { score: (slope, error) => (slope > 0 ? -error / slope : -Infinity), slopeFor: () => 0, unit: 1, gap: 0 },
     ];
   const { z = Z, gap = 0 } = window;
   return [
     { by: window.by, z, startShare, spanShare, gap },
-    { score: (slope, error) => slope - z * error, slopeFor: (score) => score, gap },
+    { score: (slope, error) => slope - z * error, slopeFor: (score) => score, unit: 0, gap },
   ];
 }
 

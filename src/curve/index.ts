@@ -52,10 +52,12 @@ export { proportionalLimitKernel } from './proportionalLimit.js';
 /** @internal */
 export { travelWithoutFrame } from './removeCompliance.js';
 /** @internal */
-export { requirePiece, requireRecord, stressStrainKernel, type PieceLengths } from './stressStrain.js';
+export { requirePiece, requireRecord, type PieceLengths } from './requireTest.js';
+/** @internal */
+export { stressStrainKernel } from './stressStrain.js';
 /** @internal */
 export { sustainedCrossing } from './sustainedCrossing.js';
 /** @internal */
 export { totalExtensionStrengthKernel } from './totalExtensionStrength.js';
 /** @internal */
-export { spoiltByPauses, yieldPointsKernel } from './yieldPoints.js';
+export { spoiltByPauses, yieldPointsKernel, yieldRule } from './yieldPoints.js';

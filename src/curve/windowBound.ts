@@ -1,30 +1,40 @@
-import { TIE, type Incumbent } from './windowIncumbent.js';
+import { tieOf, type Incumbent } from './windowIncumbent.js';
 import { BLOCK, type BaseLine, type WindowMoments } from './windowMoments.js';
 import type { WindowTask } from './windowTask.js';
 
 /*
- * An upper bound of the score over a box of windows: all that start in one range of blocks and end in another.
+ * An upper bound of the score over a box of windows: all that start in one range of blocks and end in another. Only windows whose line
+ * rises count.
  *
  * The *inner* part lies in every window W of the box, the *outer* part is their union; A and B are what outer has beyond inner on the
- * left and on the right. x is strain, r stress less a base line, both about fixed places.
+ * left and on the right. x is strain, r stress less a base line, both about fixed places. Inner is a whole number of blocks, or empty.
  *
  * 1. Squares about the own mean or the own line only grow with more samples: Sxx(inner) <= Sxx(W) <= Sxx(outer) and
  *    RSS(inner) <= RSS(W). Hence SE(W)^2 >= RSS(inner) / ((n(outer) - 2) Sxx(outer)).
  * 2. Let r = c + d x + e with c + d x the line of inner, so that over inner the sums of e and of x e vanish. Then
- *    slope(W) - slope(inner) = N / Sxx(W), N being the sum of (x - m) e over what W has beyond inner and m the mean of x over W. Where A
- *    lies below the mean of inner and B above it, m is least with all of A at its least x, and greatest with all of B at its greatest.
- * 3. By Cauchy's inequality N <= D_A sqrt(n_A E_A) + D_B sqrt(n_B E_B): E_A and E_B are the sums of e^2 over A and over B, D_A and D_B the
- *    largest distances from m there; at worst the whole range of x.
- * 4. Better where e is mostly noise: W meets A in its last samples, i to the end of A. With p the middle of the range of x over A the part of A in N is
- *    (p - m) S + (sum of (x - p) e), S being the sum of e over those samples. The second sum is at most half the width of A times
- *    sqrt(n_A E_A). S is the sum of r, which lies between the running sum of r at the end of A less its greatest and less its least value
- *    within A, less the sum of c + d x, which is within n_A max |c + d x|, taken at an end of A. Likewise for B, met in its first
- *    samples. A running sum of noise grows as the root of the number of samples, not as the number; that is what keeps boxes few.
- * 5. Where A and B are short, their parts of N are summed sample by sample, for every place where a window may begin or end.
- * 6. Where nothing lies inside every window: the two end samples alone hold half of (their distance)^2 in Sxx(W), and slope^2 <= Syy(W) / Sxx(W); so the rise of a line over
- *    its window, squared, is at most 2 Syy(W) <= 2 Syy(outer).
+ *    slope(W) - slope(inner) = N / Sxx(W), N being the sum of (x - m) e over what W has beyond inner and m the mean of x over W. So an upper
+ *    bound of N gives one of the slope: over Sxx(inner) where it is positive, over Sxx(outer) where it is negative.
+ * 3. By Cauchy's inequality N <= D (sqrt(n_A E_A) + sqrt(n_B E_B)): E_A and E_B are the sums of e^2 over A and over B, D the range of x.
  *
- * A score that never falls with the slope and never rises with the standard error is thereby bounded over the whole box.
+ * Steps 4 to 6 hold where all x of A lie at or below the mean of inner and all of B at or above it (always, where x never goes back):
+ *
+ * 4. m is least with all of A at its least x and nothing of B, and greatest with all of B at its greatest. In Cauchy's inequality A then
+ *    lies no farther from m than the greatest m less the least x of A (an x of A above m is nearer still: it is at most the mean of inner,
+ *    and m at least the least x of A), and B no farther than its greatest x less the least m.
+ * 5. Better where e is mostly noise: W meets A in its last samples, i to the end of A. With p the middle of the range of x over A the part
+ *    of A in N is (p - m) S + (sum of (x - p) e), S being the sum of e over those samples. The second sum is at most half the width of A times
+ *    sqrt(n_A E_A). S is the sum of r, which lies between the running sum of r at the end of A less its greatest and less its least value
+ *    within A, less the sum of c + d x, which is within n_A max |c + d x|, taken at an end of the range of x over A. Likewise for B, met in
+ *    its first samples. A running sum of noise grows as the root of the number of samples, not as the number; that is what keeps boxes few.
+ * 6. Where A and B are short, their parts of N are summed sample by sample, for every place where a window may begin or end.
+ *
+ * 7. The rise of a line over its window is its slope times its strain, at most the bound of the slope times the range of x; a box whose rise
+ *    falls short of the least is dropped. Where inner is empty: the two end samples alone hold half of (their distance)^2 in Sxx(W), and
+ *    slope^2 <= Syy(W) / Sxx(W); so the rise, squared, is at most 2 Syy(W) <= 2 Syy(outer).
+ * 8. A score that never falls with the slope and never rises with the standard error is thereby bounded over the whole box. A box is dropped
+ *    where its bound does not tie with the highest score found, or where it ties at best and its windows rise over no more than the
+ *    incumbent. So the highest score is found to one tie (1e-9), and the widest of the windows that tie with it; sums of running moments about a
+ *    line near the answer carry it to better than that.
  */
 
 /** Greatest product of a number of the first range with one of the second. */
@@ -146,9 +156,9 @@ export function hopeless(task: WindowTask, moments: WindowMoments, a: number, b:
   }
   const highestSlope = base.slope + d + most / (most > 0 ? ixx : oxx);
   const widestRise = highestSlope * distance;
-  if (widestRise < span) return true;
+  if (highestSlope <= 0 || widestRise < span) return true;
   const bound = score(highestSlope, Math.sqrt(rest / ((outerCount - 2) * oxx)));
   if (bound < best.floor) return true;
   // no more than a tie, and no wider
-  return bound <= best.top + Math.max(gap, TIE) * Math.abs(best.top) && (gap > 0 || widestRise <= best.rise);
+  return bound <= best.top + Math.max(gap * Math.abs(best.top), tieOf(task, best.top)) && (gap > 0 || widestRise <= best.rise);
 }

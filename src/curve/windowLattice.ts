@@ -4,7 +4,7 @@ import type { FoundWindow, WindowTask } from './windowTask.js';
 /** Windows of the lattice begin and end on the edges of so many cells of equal numbers of samples. */
 const CELLS = 16;
 
-/** @internal Windows between the edges of a lattice, with their scores: the first incumbent and the runners-up come from them. */
+/** @internal Windows between the edges of a lattice, by samples of the record, with their scores: the first incumbent and the runners-up come from them. */
 export interface WindowLattice {
   readonly count: number;
   readonly first: Int32Array;
@@ -80,11 +80,11 @@ export function windowLattice(task: WindowTask, best: Incumbent): WindowLattice 
       if (!(xx > 0)) continue;
       const d = xr / xx;
       const rise = (base + d) * (strain[last]! - strain[first]!);
-      if (rise < span) continue;
+      if (rise < span || base + d <= 0) continue;
       const rest = Math.max(0, srr - (sr * sr) / count - d * xr);
       const value = score(base + d, Math.sqrt(rest / ((count - 2) * xx)));
       if (Number.isNaN(value)) continue;
-      offer(best, first - start, last - start, base + d, value, rise);
+      offer(task, best, first - start, last - start, base + d, value, rise);
       found.first[found.count] = first;
       found.last[found.count] = last;
       found.slope[found.count] = base + d;

@@ -15,6 +15,8 @@ export interface BaseLine {
  */
 export interface WindowMoments {
   readonly base: BaseLine;
+  /** Room for x and r of one block, written anew by each pair of blocks that is tried. */
+  readonly block: { readonly x: Float64Array; readonly r: Float64Array };
   /** At each edge, sums over all samples before it of x, r, x², xr, r², one after the other. */
   readonly sums: Float64Array;
   readonly blocks: number;
@@ -67,7 +69,7 @@ export function windowMoments(strain: Float64Array, stress: Float64Array, start:
       sxr += u * v;
       srr += v * v;
     }
-    // between its edges a running sum strays by no more than half the sum of |r|, and that is at most the root of n sum r²
+    // between its edges a running sum strays by no more than half the sum of |r|; the sum is at most the root of n times that of r²
     const stray = Math.sqrt(BLOCK * Math.max(0, srr - squares)) / 2;
     lowest[width + block] = (sr < edge ? sr : edge) - stray;
     highest[width + block] = (sr > edge ? sr : edge) + stray;
@@ -86,6 +88,7 @@ export function windowMoments(strain: Float64Array, stress: Float64Array, start:
   }
   return {
     base,
+    block: { x: new Float64Array(BLOCK), r: new Float64Array(BLOCK) },
     sums,
     blocks,
     width,

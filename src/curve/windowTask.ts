@@ -1,7 +1,7 @@
 /** @internal How windows are compared, larger is better: must not fall with the slope, nor rise with the standard error. */
 export type WindowScore = (slope: number, standardError: number) => number;
 
-/** @internal Which windows count, and how. */
+/** @internal Which windows count, and how; lines that fall, or are level, are none. */
 export interface WindowTask {
   readonly strain: Float64Array;
   readonly stress: Float64Array;
@@ -18,6 +18,8 @@ export interface WindowTask {
   readonly score: WindowScore;
   /** The slope below which no window reaches a score, however small its standard error. */
   readonly slopeFor: (score: number) => number;
+  /** Scores closer than 1e-9 of themselves, or of this, are equal: 0 where a score is a slope, 1 where it is a share of it. */
+  readonly unit: number;
   /** Scores may miss the best by this much of it; 0 is exact. */
   readonly gap: number;
 }

@@ -57,6 +57,8 @@ export interface YieldPoints {
 /** Why there is no yield point. */
 export type YieldReason = 'no-fall' | 'fall-within-noise' | 'fall-in-pause' | 'no-hardening-after';
 
+/** @internal The standard's rule for ReH: a fall of so much, as a share, and no higher stress over so much strain. */
+export const yieldRule = { minimumFall: 0.005, minimumStrain: 0.0005 };
 /** Beyond so much plastic extension a fall of stress is no upper yield point. */
 const PLASTIC_LIMIT = 0.005;
 /** Below this share of the maximum a fall of stress is seating, not yield. */
@@ -163,7 +165,9 @@ export function yieldPointsKernel(curve: StressStrainCurve, task: YieldTask): Ou
  * $$ R_{eH} = \frac{F_{eH}}{S_0}, \qquad R_{eL} = \frac{F_{eL}}{S_0}, \qquad A_e = e_{\text{hardening}} - e(R_{eH}) $$
  *
  * @remarks
- * ReH: the highest stress before a fall of at least 0.5 %, with no higher stress over the next 0.05 % strain. A fall within noise, a
+ * ReH: the highest stress before a fall of at least 0.5 %, with no higher stress over the next 0.05 % strain; at or above a fifth of the
+ * maximum (below it a fall is seating), before 0.5 % plastic extension where the slope is known, the fall out of noise (about twice what n
+ * normal deviates span) and a rise of at least 0.5 % after it. A fall within noise, a
  * fall while the crosshead stood still (`pauses`) and the fall after the maximum force are none. ReL: the smallest stress of the
  * yielding range, the first dip after ReH left out where a later minimum is higher. Ae ends where the horizontal through the last
  * minimum meets the steepest line of the hardening that follows.
@@ -188,7 +192,14 @@ export function yieldPoints(curve: CurveColumns, options: YieldOptions = {}): Ou
   const from = 'yieldPoints';
   const checked = requireCurve(from, curve, 3);
   requireOptions(from, options, ['pauses', 'modulus', 'strainShift', 'minimumFall', 'minimumStrain', 'lowerRule']);
-  const { pauses = [], modulus, strainShift = 0, minimumFall = 0.005, minimumStrain = 0.0005, lowerRule = 'whole' } = options;
+  const {
+    pauses = [],
+    modulus,
+    strainShift = 0,
+    minimumFall = yieldRule.minimumFall,
+    minimumStrain = yieldRule.minimumStrain,
+    lowerRule = 'whole',
+  } = options;
   if (modulus !== undefined) requirePositive(from, 'options.modulus', modulus);
   requireFinite(from, 'options.strainShift', strainShift);
   requireBetween(from, 'options.minimumFall', minimumFall, 0, 1);

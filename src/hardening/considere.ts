@@ -8,7 +8,7 @@ import {
   type CurveColumns,
   type Outcome,
 } from '../base/index.js';
-import type { HardeningLaw } from './hollomon.js';
+import { crossingOf, type HardeningLaw } from './HardeningLaw.js';
 import { neckingByCurve } from './neckingByCurve.js';
 
 /** Options of {@link considere}. */
@@ -32,23 +32,11 @@ export interface NeckingOnset {
 /** Why there is no onset of necking. */
 export type NeckingReason = 'maximum-at-end' | 'too-few-points' | 'no-maximum' | 'no-crossing';
 
-/** A law is searched up to this true strain. */
-const FARTHEST = 3;
-
 /** By a law: where hardening rate equals stress. */
-function byLaw({ stress, rate }: Pick<HardeningLaw, 'stress' | 'rate'>): Outcome<NeckingOnset, NeckingReason> {
-  let low = 1e-9;
-  let high = FARTHEST;
-  const excess = (strain: number): number => rate(strain) - stress(strain);
-  if (!(excess(low) > 0) || !(excess(high) < 0))
-    return failure('no-crossing', `rate and stress do not cross up to a strain of ${FARTHEST}`);
-  for (let step = 0; step < 200 && high - low > 1e-15; step += 1) {
-    const middle = (low + high) / 2;
-    if (excess(middle) > 0) low = middle;
-    else high = middle;
-  }
-  const strain = (low + high) / 2;
-  return success({ strain, stress: stress(strain), standardUncertainty: 0, method: 'law' });
+function byLaw(law: Pick<HardeningLaw, 'stress' | 'rate'>): Outcome<NeckingOnset, NeckingReason> {
+  const strain = crossingOf(law);
+  if (!strain) return failure('no-crossing', 'hardening rate and stress of the law do not cross');
+  return success({ strain, stress: law.stress(strain), standardUncertainty: 0, method: 'law' });
 }
 
 /**

@@ -11,7 +11,7 @@ import {
   type CurveColumns,
   type Outcome,
 } from '../base/index.js';
-import { lineFit } from '../numeric/index.js';
+import { lineFit, maximumIndex } from '../numeric/index.js';
 
 /** How the strain of the regression is counted. */
 export type ExponentStrain = 'total' | 'plastic' | 'plastic-engineering';
@@ -89,8 +89,7 @@ export function hardeningExponent(curve: CurveColumns, options: ExponentOptions)
   if (kind !== 'total' && options.modulus === undefined)
     throw new InputError(from, 'options.modulus', 'missing', 'must be given for plastic strain', undefined);
   const modulus = kind === 'total' ? Infinity : requirePositive(from, 'options.modulus', options.modulus);
-  let top = 0;
-  for (let i = 1; i < stress.length; i += 1) if (stress[i]! > stress[top]!) top = i;
+  const top = maximumIndex(stress);
   if (high > strain[top]! * (1 + 1e-9))
     return failure('beyond-maximum', `the range ends at ${high}, the maximum force is at ${strain[top]!}`);
   const x: number[] = [];

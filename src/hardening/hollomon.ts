@@ -1,4 +1,5 @@
 import { requireOptions, requirePositive } from '../base/index.js';
+import { lawOf, type HardeningLaw } from './HardeningLaw.js';
 
 /** Parameters of Hollomon's law. */
 export interface HollomonParameters {
@@ -6,20 +7,6 @@ export interface HollomonParameters {
   readonly strengthCoefficient: number;
   /** Exponent n [1]. */
   readonly exponent: number;
-}
-
-/** A hardening law with its parameters fixed. */
-export interface HardeningLaw {
-  /** Name of the law. */
-  readonly name: string;
-  /** Flow stress [MPa] at a true strain [mm/mm]. */
-  readonly stress: (strain: number) => number;
-  /** Hardening rate dσ/dε [MPa] at a true strain [mm/mm]. */
-  readonly rate: (strain: number) => number;
-  /** True strain at which a neck begins [mm/mm]. */
-  readonly neckingStrain: number;
-  /** Engineering tensile strength that follows [MPa]. */
-  readonly tensileStrength: number;
 }
 
 /**
@@ -32,7 +19,7 @@ export interface HardeningLaw {
  * By Considère a neck begins where hardening rate equals stress. Whether the strain is total or plastic depends on how K and n were found.
  *
  * @param parameters - `strengthCoefficient` [MPa] and `exponent` [1], above 0.
- * @returns The law: stress, rate, necking strain [mm/mm], tensile strength [MPa].
+ * @returns The law: stress, rate, inverse, necking strain [mm/mm], tensile strength [MPa].
  * @throws {@link InputError} `missing`, `not-finite`, `not-positive`, `unknown-option`.
  *
  * @example
@@ -46,11 +33,10 @@ export function hollomon(parameters: HollomonParameters): HardeningLaw {
   requireOptions('hollomon', parameters, ['strengthCoefficient', 'exponent'], 'parameters');
   const K = requirePositive('hollomon', 'strengthCoefficient', parameters.strengthCoefficient);
   const n = requirePositive('hollomon', 'exponent', parameters.exponent);
-  return {
-    name: 'Hollomon',
+  return lawOf('Hollomon', {
     stress: (strain) => K * strain ** n,
     rate: (strain) => n * K * strain ** (n - 1),
+    inverse: (stress) => (stress / K) ** (1 / n),
     neckingStrain: n,
-    tensileStrength: K * n ** n * Math.exp(-n),
-  };
+  });
 }

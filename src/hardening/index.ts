@@ -1,7 +1,13 @@
+export { compareLaws, type ComparedLaw, type CompareOptions, type FittedLaw, type LawComparison, type LawName } from './compareLaws.js';
 export { considere, type ConsidereOptions, type NeckingOnset, type NeckingReason } from './considere.js';
 export { fitHollomon, type HollomonFit, type HollomonOptions, type HollomonReason } from './fitHollomon.js';
+export { fitHockettSherby, type HockettSherbyFit } from './fitHockettSherby.js';
 export { fitLaw, type CustomLaw, type LawFit, type LawReason } from './fitLaw.js';
+export { fitLudwik, type LudwikFit } from './fitLudwik.js';
 export { fitRambergOsgood, type RambergOsgoodFit, type RambergOsgoodOptions, type RambergOsgoodReason } from './fitRambergOsgood.js';
+export { type FitOptions, type FitReason, type FitSummary } from './fitShape.js';
+export { fitSwift, type SwiftFit } from './fitSwift.js';
+export { fitVoce, type VoceFit, type VoceOptions } from './fitVoce.js';
 export { flowCurve, type FlowCurve, type FlowOptions } from './flowCurve.js';
 export { type FitRange } from './flowRange.js';
 export {
@@ -11,13 +17,23 @@ export {
   type ExponentStrain,
   type HardeningExponent,
 } from './hardeningExponent.js';
-export { hollomon, type HardeningLaw, type HollomonParameters } from './hollomon.js';
+export { flowStress } from './flowStress.js';
+export { type HardeningLaw } from './HardeningLaw.js';
+export { hardeningRate } from './hardeningRate.js';
+export { hockettSherby, type HockettSherbyParameters } from './hockettSherby.js';
+export { hollomon, type HollomonParameters } from './hollomon.js';
+export { ludwik, type LudwikParameters } from './ludwik.js';
+export { mixedLaw } from './mixedLaw.js';
+export { rambergOsgood } from './rambergOsgood.js';
 export { rambergOsgoodFromProofStresses, type TwoProofStresses } from './rambergOsgoodFromProofStresses.js';
 export { rambergOsgoodFromSecants, type SecantForm, type TwoSecants } from './rambergOsgoodFromSecants.js';
 export { rambergOsgoodStrain, type RambergOsgoodParameters } from './rambergOsgoodStrain.js';
 export { rambergOsgoodStress } from './rambergOsgoodStress.js';
+export { swift, type SwiftParameters } from './swift.js';
 export { trueCurve, type TrueCurveOptions } from './trueCurve.js';
 export { trueFractureStrain, type FractureAreas } from './trueFractureStrain.js';
 export { trueFractureStress, type FractureForce } from './trueFractureStress.js';
 export { trueStrain } from './trueStrain.js';
 export { trueStress } from './trueStress.js';
+export { voce, type VoceParameters } from './voce.js';
+export { weightToPoint, type MeasuredPoint, type WeightedLaw } from './weightToPoint.js';

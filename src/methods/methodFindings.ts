@@ -2,6 +2,7 @@ import { finding, type Finding } from '../base/index.js';
 import { offsetLeverage, sustainedCrossing } from '../curve/index.js';
 import type { TensionNumbers } from './tensionKernel.js';
 import type { TensionSettings } from './tensionOptions.js';
+import { percent } from './tensionQuantities.js';
 import type { TensionResult } from './TensionResult.js';
 
 /** Slopes of metals, from lead to tungsten, with a margin [MPa] (common practice). */
@@ -78,7 +79,7 @@ function lineFindings(numbers: TensionNumbers, curve: TensionResult['curve'], re
   if (residuals && line.residualStandardDeviation > EXACT * curve.stress[line.last]!) {
     const { runs, expectedRuns, runsDeviation, slopeChange, slopeChangeError } = residuals;
     if (runsDeviation < -ALIKE) found.push(finding('residuals-alike', { runs, expected: expectedRuns }, { field: 'modulusWindow', range }));
-    if (Math.abs(slopeChange) > Math.max(thresholds.windowSpread, BENT * slopeChangeError))
+    if (Math.abs(slopeChange) > Math.max(thresholds.windowBend, BENT * slopeChangeError))
       found.push(finding('window-bent', { change: 100 * slopeChange }, { field: 'modulusWindow', range }));
   }
   if (result.modulus && (line.slope < METALS[0] || line.slope > METALS[1]))
@@ -93,7 +94,7 @@ function proofFindings(numbers: TensionNumbers, curve: TensionResult['curve'], r
   const field = 'proofStrengths';
   numbers.proofs.forEach((proof, k) => {
     const offset = settings.offsets[k]!;
-    const symbol = `Rp${Number((100 * offset).toPrecision(12))}`;
+    const symbol = `Rp${percent(offset)}`;
     if (!proof.ok) {
       found.push(
         proof.reason === 'not-reached'
@@ -132,7 +133,7 @@ function proofFindings(numbers: TensionNumbers, curve: TensionResult['curve'], r
       found.push(
         finding(
           'total-extension-not-reached',
-          { symbol: `Rt${Number((100 * settings.totalExtensions[k]!).toPrecision(12))}` },
+          { symbol: `Rt${percent(settings.totalExtensions[k]!)}` },
           { field: 'totalExtensionStrengths' },
         ),
       );

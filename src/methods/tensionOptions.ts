@@ -21,8 +21,8 @@ export interface TensionThresholds {
   readonly slopeScatter?: number | undefined;
   /** Fall of slope within the elastic part above which there is no linear part; default 0.1. */
   readonly slopeFall?: number | undefined;
-  /** Relative spread of slopes of runner-up windows that is a caution; default 0.05. */
-  readonly windowSpread?: number | undefined;
+  /** Change of slope over the window by a parabola, as a share of the slope, that is a caution; default 0.05. */
+  readonly windowBend?: number | undefined;
   /** Doubt of the offset by the slope, as a share of the offset, that is a caution; default 0.05. */
   readonly offsetDoubt?: number | undefined;
   /** Step of the displacement reading, as a share of the offset, that is a caution; default 0.1. */
@@ -45,7 +45,7 @@ export const defaultThresholds = {
   leastElasticPoints: 8,
   slopeScatter: 0.01,
   slopeFall: 0.1,
-  windowSpread: 0.05,
+  windowBend: 0.05,
   offsetDoubt: 0.05,
   displacementStep: 0.1,
   toeShare: 0.25,

@@ -16,8 +16,8 @@ const quantity = (symbol: string, name: string, value: number, unit: BaseUnit, s
   ...(standardUncertainty === undefined ? {} : { standardUncertainty }),
 });
 
-/** 0.002 as the index of a symbol: 0.2. */
-const percent = (strain: number): string => String(Number((100 * strain).toPrecision(12)));
+/** @internal 0.002 as the index of a symbol: 0.2. */
+export const percent = (strain: number): string => String(Number((100 * strain).toPrecision(12)));
 
 const definitions = {
   offset: '0.01 % plastic extension',

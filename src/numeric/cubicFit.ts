@@ -1,3 +1,5 @@
+import { choleskyInverse } from './choleskyInverse.js';
+
 /** @internal A least-squares cubic in u = (x − centre) / scale, which lies within ±1. */
 export interface CubicFit {
   readonly centre: number;
@@ -5,40 +7,11 @@ export interface CubicFit {
   /** Coefficients of ascending powers of u. */
   readonly coefficients: readonly number[];
   /** Inverse of the normal matrix, row by row: times the variance of y it is the covariance of the coefficients. */
-  readonly inverse: readonly number[];
+  readonly inverse: Float64Array;
   readonly residualStandardDeviation: number;
 }
 
 const ORDER = 4;
-
-/** Inverse of a symmetric positive definite matrix of four rows, by Cholesky's factors; undefined where it is singular. */
-function inverseOf(matrix: readonly number[]): number[] | undefined {
-  const L = Array<number>(ORDER * ORDER).fill(0);
-  for (let i = 0; i < ORDER; i += 1)
-    for (let j = 0; j <= i; j += 1) {
-      let sum = matrix[ORDER * i + j]!;
-      for (let k = 0; k < j; k += 1) sum -= L[ORDER * i + k]! * L[ORDER * j + k]!;
-      if (i !== j) L[ORDER * i + j] = sum / L[ORDER * j + j]!;
-      else if (sum > 1e-12 * matrix[0]!) L[ORDER * i + i] = Math.sqrt(sum);
-      else return undefined;
-    }
-  const inverse = Array<number>(ORDER * ORDER).fill(0);
-  for (let column = 0; column < ORDER; column += 1) {
-    const v = [0, 0, 0, 0];
-    for (let i = column; i < ORDER; i += 1) {
-      let sum = i === column ? 1 : 0;
-      for (let k = column; k < i; k += 1) sum -= L[ORDER * i + k]! * v[k]!;
-      v[i] = sum / L[ORDER * i + i]!;
-    }
-    for (let i = ORDER - 1; i >= 0; i -= 1) {
-      let sum = v[i]!;
-      for (let k = i + 1; k < ORDER; k += 1) sum -= L[ORDER * k + i]! * v[k]!;
-      v[i] = sum / L[ORDER * i + i]!;
-      inverse[ORDER * i + column] = v[i]!;
-    }
-  }
-  return inverse;
-}
 
 /**
  * @internal Least-squares cubic through at least five points, or undefined where x takes fewer than four values.
@@ -77,7 +50,7 @@ export function cubicFit(x: Float64Array, y: Float64Array): CubicFit | undefined
     t2 += uu * v;
     t3 += uuu * v;
   }
-  const inverse = inverseOf([n, s1, s2, s3, s1, s2, s3, s4, s2, s3, s4, s5, s3, s4, s5, s6]);
+  const inverse = choleskyInverse([n, s1, s2, s3, s1, s2, s3, s4, s2, s3, s4, s5, s3, s4, s5, s6], ORDER);
   if (!inverse) return undefined;
   const row = (i: number): number => inverse[i]! * t0 + inverse[i + 1]! * t1 + inverse[i + 2]! * t2 + inverse[i + 3]! * t3;
   const [a, b, c, d] = [row(0), row(ORDER), row(2 * ORDER), row(3 * ORDER)] as const;

@@ -5,6 +5,7 @@ import {
   requireNonNegative,
   requireObject,
   requireOptions,
+  soundLength,
   type TensionColumns,
 } from '../base/index.js';
 import { maximumIndex, median, noiseLevel } from '../numeric/index.js';
@@ -58,8 +59,7 @@ export function findPausesKernel(
   share = SHARE,
   duration = DURATION,
 ): Pause[] {
-  let end = force.length;
-  while (end > 1 && Number.isNaN(motion[end - 1])) end -= 1;
+  const end = Math.max(1, soundLength(motion));
   const top = Math.min(highest, end - 1);
   const loaded = 0.02 * force[top]!;
   let first = 0;

@@ -1,4 +1,4 @@
-import type { TensionRecord } from '../base/index.js';
+import { soundLength, type TensionRecord } from '../base/index.js';
 import { maximumIndex, median, noiseLevel } from '../numeric/index.js';
 import { resolution } from './resolution.js';
 
@@ -76,8 +76,7 @@ function surveyClock(time: Float64Array, gap: number): ClockSurvey {
 
 /** Highest force and motion in one walk; what lies beyond the highest force may go back as it likes. */
 function surveyMotion(force: Float64Array, motion: Float64Array, column: MotionSurvey['column']): { top: number; motion: MotionSurvey } {
-  let end = force.length;
-  while (end > 0 && Number.isNaN(motion[end - 1])) end -= 1;
+  const end = soundLength(motion);
   const step = resolution(motion);
   const tolerated = Math.max(3 * step, 8 * noiseLevel(motion, 0, end));
   let top = 0;

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { fitCalibration, fitHollomon, fitLaw, fitModulus, required } from '../../src/index.js';
+import { fitCalibration, fitHollomon, fitLaw, fitModulus, fitVoce, required } from '../../src/index.js';
 import { polynomialFit } from '../../src/numeric/index.js';
 
 interface CertifiedSet {
@@ -87,4 +87,16 @@ describe('NIST Statistical Reference Datasets: nonlinear least squares', () => {
       expect(fit.converged).toBe(true);
     },
   );
+
+  test.each(['Misra1a', 'BoxBOD'])('%s by fitVoce with the initial stress held at 0, without a start', (name) => {
+    const { x, y, certified } = sets[name]!;
+    const fit = required(fitVoce({ strain: x, stress: y }, { initialStress: 0 }));
+    expect(digits(fit.saturationStress, certified['b1']!)).toBeGreaterThan(9);
+    expect(digits(fit.rate, certified['b2']!)).toBeGreaterThan(9);
+    expect(digits(fit.standardErrors.saturationStress, certified['sd_b1']!)).toBeGreaterThan(6);
+    expect(digits(fit.standardErrors.rate, certified['sd_b2']!)).toBeGreaterThan(6);
+    expect(fit.initialStress).toBe(0);
+    expect(fit.standardErrors.initialStress).toBe(0);
+    expect(fit.converged).toBe(true);
+  });
 });

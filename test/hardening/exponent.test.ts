@@ -16,7 +16,7 @@ describe('fitHollomon', () => {
     expect(fit.exponent).toBeCloseTo(0.1975808549945737, 10);
     expect(fit.standardErrors.strengthCoefficient).toBeCloseTo(1.2806869826360943, 8);
     expect(fit.standardErrors.exponent).toBeCloseTo(0.0009508252237499892, 11);
-    expect(fit.correlation).toBeCloseTo(0.9493017143772386, 9);
+    expect(fit.correlations[0]![1]).toBeCloseTo(0.9493017143772386, 9);
     expect(fit.residualSumOfSquares).toBeCloseTo(2.6502710125654874, 9);
     expect(fit.rSquared).toBeCloseTo(0.9998762040083582, 12);
     expect(fit).toMatchObject({ converged: true, points: 8 });
@@ -76,12 +76,10 @@ describe('fitHollomon', () => {
     expect(part.exponent).toBe(required(fitHollomon({ strain: strain.slice(1, 7), stress: stress.slice(1, 7) })).exponent);
   });
 
-  test('1e5 samples take well under a second, and arrays of any kind are one', () => {
+  test('1e5 samples keep their digits, and arrays of any kind are one', () => {
     const e = Float64Array.from({ length: 100_000 }, (_, i) => 0.01 + 1.9e-6 * i);
     const s = e.map((one) => 500 * one ** 0.2);
-    const begin = performance.now();
     const fit = required(fitHollomon({ strain: e, stress: s }));
-    expect(performance.now() - begin).toBeLessThan(1000);
     expect(fit.exponent).toBeCloseTo(0.2, 13);
     expect(required(fitHollomon({ strain: [...e], stress: [...s] })).exponent).toBe(fit.exponent);
     expect(s[0]).toBe(500 * 0.01 ** 0.2);
@@ -109,7 +107,7 @@ describe('fitHollomon', () => {
   test('too few samples, or all at one strain', () => {
     expect(fitHollomon({ strain: [0.1, 0.2], stress: [300, 350] })).toMatchObject({ ok: false, reason: 'too-few-points' });
     expect(fitHollomon({ strain, stress }, { from: 0.1, to: 0.12 })).toMatchObject({ ok: false, reason: 'too-few-points' });
-    expect(fitHollomon({ strain: [0.1, 0.1, 0.1], stress: [300, 350, 320] })).toMatchObject({ ok: false, reason: 'no-spread' });
+    expect(fitHollomon({ strain: [0.1, 0.1, 0.1], stress: [300, 350, 320] })).toMatchObject({ ok: false, reason: 'not-increasing' });
   });
 
   test('wrong arguments are refused', () => {

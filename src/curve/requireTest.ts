@@ -1,0 +1,55 @@
+import {
+  InputError,
+  requireColumn,
+  requireObject,
+  requirePositive,
+  type TensionColumns,
+  type TensionRecord,
+  type TestPiece,
+} from '../base/index.js';
+
+/** @internal A checked record: every column finite and as long as the force; extension and strain may end early. */
+export function requireRecord(from: string, record: TensionColumns): TensionRecord {
+  requireObject(from, 'record', record);
+  const force = requireColumn(from, 'record.force', record.force, { least: 2 });
+  const length = force.length;
+  const column = (name: keyof TensionColumns, endsEarly = false) => {
+    const value = record[name];
+    return value === undefined ? {} : { [name]: requireColumn(from, `record.${name}`, value, { length, endsEarly }) };
+  };
+  const checked: TensionRecord = {
+    force,
+    ...column('extension', true),
+    ...column('strain', true),
+    ...column('travel'),
+    ...column('transverseStrain', true),
+    ...column('time'),
+  };
+  if (!checked.extension && !checked.strain && !checked.travel)
+    throw new InputError(from, 'record', 'missing', 'must have extension, strain or travel', Object.keys(record).join(', '));
+  return checked;
+}
+
+/** @internal Lengths of a checked test piece, with their defaults. */
+export interface PieceLengths {
+  readonly area: number;
+  readonly gaugeLength: number;
+  readonly extensometerLength: number;
+  readonly parallelLength: number;
+  readonly effectiveLength: number;
+}
+
+/** @internal Checks a test piece and fills in the default lengths. */
+export function requirePiece(from: string, piece: TestPiece): PieceLengths {
+  requireObject(from, 'testPiece', piece);
+  requireObject(from, 'testPiece.section', piece.section);
+  const area = requirePositive(from, 'testPiece.section.area', piece.section.area);
+  const gaugeLength = requirePositive(from, 'testPiece.gaugeLength', piece.gaugeLength);
+  const length = (name: 'extensometerLength' | 'parallelLength' | 'effectiveLength', otherwise: number) =>
+    piece[name] === undefined ? otherwise : requirePositive(from, `testPiece.${name}`, piece[name]);
+  const parallelLength = length('parallelLength', gaugeLength);
+  const effectiveLength = length('effectiveLength', parallelLength);
+  if (effectiveLength < parallelLength)
+    throw new InputError(from, 'testPiece.effectiveLength', 'out-of-range', 'must not be below parallelLength', effectiveLength);
+  return { area, gaugeLength, extensometerLength: length('extensometerLength', gaugeLength), parallelLength, effectiveLength };
+}

@@ -1,0 +1,68 @@
+import { offer, type Incumbent } from './windowIncumbent.js';
+import { BLOCK, type WindowMoments } from './windowMoments.js';
+import type { WindowTask } from './windowTask.js';
+
+/** @internal Tries every window that starts in block a and ends in block b. */
+export function tryBlocks(task: WindowTask, { base, sums, block }: WindowMoments, a: number, b: number, best: Incumbent): void {
+  const { strain, stress, start, points, span, score, slopeFor } = task;
+  const { slope, x0, y0 } = base;
+  const { x, r } = block;
+  // a line must rise, and steeply enough
+  let needed = Math.max(0, slopeFor(best.floor)) - slope;
+  const n = task.end - start;
+  const apart = a < b;
+  const bFirst = start + b * BLOCK;
+  const bCount = Math.min(BLOCK, n - b * BLOCK);
+  for (let j = 0; j < bCount; j += 1) {
+    x[j] = strain[bFirst + j]! - x0;
+    r[j] = stress[bFirst + j]! - y0 - slope * x[j]!;
+  }
+  // the blocks between, then from the end of block a backwards
+  const p = 5 * (a + 1);
+  const q = 5 * b;
+  let ax = apart ? sums[q]! - sums[p]! : 0;
+  let ar = apart ? sums[q + 1]! - sums[p + 1]! : 0;
+  let axx = apart ? sums[q + 2]! - sums[p + 2]! : 0;
+  let axr = apart ? sums[q + 3]! - sums[p + 3]! : 0;
+  let arr = apart ? sums[q + 4]! - sums[p + 4]! : 0;
+  for (let i = Math.min((a + 1) * BLOCK, n) - 1; i >= a * BLOCK; i -= 1) {
+    const firstX = strain[start + i]! - x0;
+    if (apart) {
+      const v = stress[start + i]! - y0 - slope * firstX;
+      ax += firstX;
+      ar += v;
+      axx += firstX * firstX;
+      axr += firstX * v;
+      arr += v * v;
+    }
+    let sx = ax;
+    let sr = ar;
+    let sxx = axx;
+    let sxr = axr;
+    let srr = arr;
+    for (let j = apart ? 0 : i - b * BLOCK; j < bCount; j += 1) {
+      const u = x[j]!;
+      const v = r[j]!;
+      sx += u;
+      sr += v;
+      sxx += u * u;
+      sxr += u * v;
+      srr += v * v;
+      const count = b * BLOCK + j - i + 1;
+      // cheap, without a division, and enough for most: the slope alone falls short
+      if (count * sxr - sx * sr < needed * (count * sxx - sx * sx) || count < points) continue;
+      const xx = sxx - (sx * sx) / count;
+      if (!(xx > 0)) continue;
+      const xr = sxr - (sx * sr) / count;
+      const d = xr / xx;
+      if (slope + d <= 0) continue;
+      const rise = (slope + d) * (u - firstX);
+      if (rise < span) continue;
+      const rest = Math.max(0, srr - (sr * sr) / count - d * xr);
+      const value = score(slope + d, Math.sqrt(rest / ((count - 2) * xx)));
+      if (value < best.floor) continue;
+      offer(task, best, i, b * BLOCK + j, slope + d, value, rise);
+      needed = Math.max(0, slopeFor(best.floor)) - slope;
+    }
+  }
+}

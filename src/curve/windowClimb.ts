@@ -1,0 +1,41 @@
+import { offer, type Incumbent } from './windowIncumbent.js';
+import { BLOCK, type WindowMoments } from './windowMoments.js';
+import type { WindowTask } from './windowTask.js';
+
+/** @internal Moves the ends of the best window by ever smaller numbers of blocks while that improves it: the better the incumbent, the fewer boxes. */
+export function climb(task: WindowTask, { base, sums, blocks }: WindowMoments, best: Incumbent): void {
+  const { strain, start, points, span, score } = task;
+  const n = task.end - start;
+  /** Offers the window of blocks a to b (excluded); true where it is the best now. */
+  const better = (a: number, b: number): boolean => {
+    if (a < 0 || b > blocks || a >= b) return false;
+    const first = a * BLOCK;
+    const last = Math.min(b * BLOCK, n) - 1;
+    const count = last - first + 1;
+    const p = 5 * a;
+    const q = 5 * b;
+    const sx = sums[q]! - sums[p]!;
+    const sr = sums[q + 1]! - sums[p + 1]!;
+    const xx = sums[q + 2]! - sums[p + 2]! - (sx * sx) / count;
+    const xr = sums[q + 3]! - sums[p + 3]! - (sx * sr) / count;
+    const d = xr / xx;
+    const rise = (base.slope + d) * (strain[start + last]! - strain[start + first]!);
+    if (count < points || !(xx > 0) || rise < span || base.slope + d <= 0) return false;
+    const rest = Math.max(0, sums[q + 4]! - sums[p + 4]! - (sr * sr) / count - d * xr);
+    const value = score(base.slope + d, Math.sqrt(rest / ((count - 2) * xx)));
+    if (!(value > best.top)) return false;
+    offer(task, best, first, last, base.slope + d, value, rise);
+    return true;
+  };
+  let a = Math.round(best.first / BLOCK);
+  let b = Math.round((best.last + 1) / BLOCK);
+  for (let step = Math.max(1, blocks >> 6); step > 0; step >>= 1)
+    for (let moved = true; moved;) {
+      moved = true;
+      if (better(a - step, b)) a -= step;
+      else if (better(a + step, b)) a += step;
+      else if (better(a, b - step)) b -= step;
+      else if (better(a, b + step)) b += step;
+      else moved = false;
+    }
+}

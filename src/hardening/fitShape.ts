@@ -1,0 +1,238 @@
+import {
+  failure,
+  InputError,
+  requireBetween,
+  requireColumn,
+  requireFinite,
+  requireOptions,
+  requirePositive,
+  success,
+  type CurveColumns,
+  type Outcome,
+} from '../base/index.js';
+import { cellMeans, gaussNewton, type GaussNewtonEnd } from '../numeric/index.js';
+import { flowRange, type FitRange } from './flowRange.js';
+import type { LawPoints, LawShape } from './lawShape.js';
+
+/** Options that all fits of laws share. */
+export interface FitOptions<Name extends string> extends FitRange {
+  /** Weight of each sample's squared residual, above 0, one for each sample of the flow curve; default 1. */
+  readonly weights?: ArrayLike<number> | undefined;
+  /** Parameters that are held at a value. */
+  readonly fixed?: Readonly<Partial<Record<Name, number>>> | undefined;
+  /** Least and greatest value of a parameter. */
+  readonly bounds?: Readonly<Partial<Record<Name, readonly [number, number]>>> | undefined;
+  /** True plastic strain at the maximum force [mm/mm]; a range that ends beyond it is refused. */
+  readonly uniformStrain?: number | undefined;
+}
+
+/** What every fitted law carries beside its parameters. */
+export interface FitSummary<Name extends string> {
+  /** Standard error of each parameter; 0 where it was held or ended on its bound. */
+  readonly standardErrors: Readonly<Record<Name, number>>;
+  /** Their correlations, row and column in the order of the standard errors. */
+  readonly correlations: readonly (readonly number[])[];
+  /** Pairs of parameters that trade off: correlated by more than 0.99, so that neither means much without the other. */
+  readonly tradeOffs: readonly (readonly [Name, Name])[];
+  /** Weighted sum of squared residuals [MPa²]. */
+  readonly residualSumOfSquares: number;
+  /** Coefficient of determination [1]. */
+  readonly rSquared: number;
+  /** Akaike's criterion with the correction for few samples; lower is better, compared on the same samples only. */
+  readonly aicc: number;
+  /** Number of samples. */
+  readonly points: number;
+  /** First and last strain of the fit [mm/mm]. */
+  readonly range: readonly [number, number];
+  /** True where no step lowers the sum. */
+  readonly converged: boolean;
+  /** Steps taken. */
+  readonly iterations: number;
+}
+
+/** Why a law was not fitted. */
+export type FitReason = 'too-few-points' | 'not-increasing' | 'beyond-maximum' | 'no-hardening' | 'undetermined';
+
+/** A correlation beyond this is a trade-off. */
+const TRADE_OFF = 0.99;
+/** Of a long curve the start is found on about so many means, and of those of the scan so many are followed. */
+const PLACES = 256;
+const FOLLOWED = 3;
+
+/** Points of a long curve as means; with weights they stay as they are. */
+function fewer(points: LawPoints): LawPoints {
+  const { strain, stress, weights } = points;
+  if (weights || strain.length <= 2 * PLACES) return points;
+  const { x, y } = cellMeans(strain, stress, 0, strain.length - 1, PLACES);
+  return { strain: x, stress: y, weights: undefined };
+}
+
+/** Checked limits of every parameter: its own, narrowed by bounds and by what is held. */
+function limitsOf<Name extends string>(from: string, { names, lowest }: LawShape<Name>, options: FitOptions<Name>) {
+  requireOptions(from, options.fixed ?? {}, names, 'options.fixed');
+  requireOptions(from, options.bounds ?? {}, names, 'options.bounds');
+  const limits = names.map((name, k): readonly [number, number] => {
+    const held = options.fixed?.[name];
+    if (held !== undefined) {
+      const value = requireBetween(from, `options.fixed.${name}`, held, lowest[k]!, Infinity);
+      return [value, value];
+    }
+    const [low, high] = options.bounds?.[name] ?? [-Infinity, Infinity];
+    if (!(low < high))
+      throw new InputError(from, `options.bounds.${name}`, 'out-of-range', 'must be two ascending numbers', `${low}, ${high}`);
+    return [Math.max(low, lowest[k]!), high];
+  });
+  return { lowest: limits.map(([low]) => low), highest: limits.map(([, high]) => high) };
+}
+
+/** Best end of the starts of a scan. */
+function search<Name extends string>(
+  shape: LawShape<Name>,
+  points: LawPoints,
+  lowest: readonly number[],
+  highest: readonly number[],
+  starts: readonly (readonly number[])[],
+): GaussNewtonEnd | undefined {
+  const { strain, stress, weights } = points;
+  const task = {
+    y: stress,
+    weights,
+    lowest,
+    highest,
+    model: (i: number, parameters: readonly number[], row: Float64Array) => shape.stress(strain[i]!, parameters, row),
+  };
+  let best: GaussNewtonEnd | undefined;
+  for (const start of starts) {
+    const end = gaussNewton({ ...task, start });
+    if (Number.isFinite(end.residualSumOfSquares) && (!best || end.residualSumOfSquares < best.residualSumOfSquares)) best = end;
+  }
+  return best;
+}
+
+/** Sum of squares of a start. */
+function costOf<Name extends string>(shape: LawShape<Name>, { strain, stress, weights }: LawPoints, parameters: readonly number[]): number {
+  const row = new Float64Array(parameters.length);
+  let sum = 0;
+  for (let i = 0; i < strain.length; i += 1)
+    sum += (weights ? weights[i]! : 1) * (stress[i]! - shape.stress(strain[i]!, parameters, row)) ** 2;
+  return Number.isNaN(sum) ? Infinity : sum;
+}
+
+/** The starts of a scan that are lower than their neighbours, best first. */
+function lowest<Name extends string>(shape: LawShape<Name>, points: LawPoints, starts: readonly (readonly number[])[]) {
+  const costs = starts.map((one) => (one.every(Number.isFinite) ? costOf(shape, points, one) : Infinity));
+  return starts
+    .map((start, k) => ({
+      start,
+      cost: costs[k]!,
+      valley: costs[k]! <= (costs[k - 1] ?? Infinity) && costs[k]! <= (costs[k + 1] ?? Infinity),
+    }))
+    .filter(({ cost, valley }) => valley && cost < Infinity)
+    .sort((a, b) => a.cost - b.cost)
+    .slice(0, FOLLOWED)
+    .map(({ start }) => start);
+}
+
+/** @internal Fits a law by least squares in stress: a scan for the start, then Gauss-Newton steps on all samples. */
+export function fitShape<Name extends string>(
+  from: string,
+  shape: LawShape<Name>,
+  flow: CurveColumns,
+  options: FitOptions<Name>,
+): Outcome<{ readonly parameters: Readonly<Record<Name, number>> } & FitSummary<Name>, FitReason> {
+  requireOptions(from, options, ['from', 'to', 'weights', 'fixed', 'bounds', 'uniformStrain']);
+  const { uniformStrain } = options;
+  if (uniformStrain !== undefined) requirePositive(from, 'options.uniformStrain', uniformStrain);
+  const limits = limitsOf(from, shape, options);
+  const { from: low, to: high } = options;
+  const range = { ...(low === undefined ? {} : { from: low }), ...(high === undefined ? {} : { to: high }) };
+  const { strain, stress } = flowRange(from, flow, range);
+  let weights: Float64Array | undefined;
+  if (options.weights !== undefined) {
+    const all = flowRange(from, flow, {}).strain;
+    const column = requireColumn(from, 'options.weights', options.weights, { length: all.length, positive: true });
+    weights = flowRange(from, { strain: all, stress: column }, range).stress;
+  }
+  const n = strain.length;
+  const names = shape.names;
+  const open = names.filter((_, k) => limits.lowest[k] !== limits.highest[k]).length;
+  if (n < open + 1) return failure('too-few-points', `${n} samples lie in the range; ${open + 1} are needed`);
+  if (!(strain[n - 1]! > strain[0]!)) return failure('not-increasing', 'the strain does not increase from the first sample to the last');
+  if (uniformStrain !== undefined && strain[n - 1]! > uniformStrain * (1 + 1e-9))
+    return failure('beyond-maximum', `the range ends at ${strain[n - 1]!}, the maximum force is at ${uniformStrain}`);
+
+  // stresses of any size do: they are counted in the largest
+  let unit = 0;
+  for (let i = 0; i < n; i += 1) if (stress[i]! > unit) unit = stress[i]!;
+  const points: LawPoints = { strain, stress, weights };
+  const few = fewer(points);
+  const within = (start: readonly number[]): number[] =>
+    start.map((one, k) => Math.min(Math.max(one, limits.lowest[k]!), limits.highest[k]!));
+  const starts = lowest(shape, few, shape.starts(few, options.fixed).map(within));
+  const rough = few === points ? undefined : search(shape, few, limits.lowest, limits.highest, starts);
+  const end = search(shape, points, limits.lowest, limits.highest, rough ? [rough.parameters] : starts);
+  if (!end) return failure('undetermined', 'no start gives the law a finite stress on all samples');
+  const { parameters, inverse } = end;
+  if (shape.flat(parameters)) return failure('no-hardening', 'the stress does not rise with strain');
+  if (!inverse) return failure('undetermined', 'the samples do not determine all parameters');
+  const p = names.length;
+  const rest = end.residualSumOfSquares;
+  const variance = n > open ? rest / (n - open) : 0;
+  const errors = names.map((_, k) => Math.sqrt(Math.max(0, variance * inverse[p * k + k]!)));
+  const correlations = names.map((_, j) =>
+    names.map((__, k) => {
+      const scale = Math.sqrt(inverse[p * j + j]! * inverse[p * k + k]!);
+      return j === k ? 1 : scale > 0 ? inverse[p * j + k]! / scale : 0;
+    }),
+  );
+  const named = (values: readonly number[]) => Object.fromEntries(names.map((name, k) => [name, values[k]!])) as Record<Name, number>;
+  let sum = 0;
+  let count = 0;
+  for (let i = 0; i < n; i += 1) {
+    const w = weights ? weights[i]! : 1;
+    sum += w * stress[i]!;
+    count += w;
+  }
+  let total = 0;
+  for (let i = 0; i < n; i += 1) total += (weights ? weights[i]! : 1) * (stress[i]! - sum / count) ** 2;
+  const k = open + 1;
+  // residuals of nothing are rounding of the stress
+  const least = Math.max(rest, count * (2 ** -52 * unit) ** 2);
+  return success({
+    parameters: named(parameters),
+    standardErrors: named(errors),
+    correlations,
+    tradeOffs: names.flatMap((a, i) =>
+      names.slice(i + 1).flatMap((b, j) => (Math.abs(correlations[i]![i + 1 + j]!) > TRADE_OFF ? [[a, b] as const] : [])),
+    ),
+    residualSumOfSquares: rest,
+    rSquared: total > 0 ? 1 - rest / total : 1,
+    aicc: n * Math.log(least / n) + 2 * k + (n > k + 1 ? (2 * k * (k + 1)) / (n - k - 1) : 0),
+    points: n,
+    range: [strain[0]!, strain[n - 1]!],
+    converged: end.converged,
+    iterations: end.iterations + (rough?.iterations ?? 0),
+  });
+}
+
+/** @internal The parameters beside the summary, as the public fits return them. */
+export function flattened<Name extends string, Reason extends string>(
+  found: Outcome<{ readonly parameters: Readonly<Record<Name, number>> } & FitSummary<Name>, Reason>,
+): Outcome<Readonly<Record<Name, number>> & FitSummary<Name>, Reason> {
+  if (!found.ok) return found;
+  const { parameters, ...summary } = found;
+  return success({ ...parameters, ...summary });
+}
+
+/** @internal A fixed parameter given by an option of its own. */
+export function withFixed<Name extends string>(
+  from: string,
+  options: FitOptions<Name>,
+  name: Name,
+  value: number | undefined,
+): FitOptions<Name> {
+  if (value === undefined) return options;
+  const fixed: Partial<Record<Name, number>> = { ...options.fixed };
+  fixed[name] = requireFinite(from, `options.${name}`, value);
+  return { ...options, fixed };
+}

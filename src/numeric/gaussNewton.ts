@@ -1,0 +1,150 @@
+import { choleskyInverse } from './choleskyInverse.js';
+
+/** @internal A model of few parameters, point by point. */
+export interface GaussNewtonTask {
+  readonly y: Float64Array;
+  /** Weights of the squared residuals; default 1. */
+  readonly weights?: Float64Array | undefined;
+  readonly start: readonly number[];
+  readonly lowest: readonly number[];
+  readonly highest: readonly number[];
+  /** Value at point i, and its derivatives by the parameters in `row`. */
+  readonly model: (i: number, parameters: readonly number[], row: Float64Array) => number;
+}
+
+/** @internal Where it ended. */
+export interface GaussNewtonEnd {
+  readonly parameters: readonly number[];
+  readonly residualSumOfSquares: number;
+  /** Inverse of JᵀJ row by row, 0 for a parameter on its bound; undefined where the points do not determine the parameters. */
+  readonly inverse: readonly number[] | undefined;
+  readonly iterations: number;
+  /** True where no step lowers the sum by more than 1e-12 of it, or by more than rounding. */
+  readonly converged: boolean;
+}
+
+const MOST = 200;
+const FLAT = 1e-12;
+const POLISHED = 5000;
+
+interface Sums {
+  readonly rest: number;
+  readonly normal: Float64Array;
+  readonly gradient: Float64Array;
+}
+
+/** JᵀJ, Jᵀr and the sum of squares in one walk. */
+function sumsAt({ y, weights, model }: GaussNewtonTask, parameters: readonly number[]): Sums {
+  const p = parameters.length;
+  const normal = new Float64Array(p * p);
+  const gradient = new Float64Array(p);
+  const row = new Float64Array(p);
+  let rest = 0;
+  for (let i = 0; i < y.length; i += 1) {
+    const residual = y[i]! - model(i, parameters, row);
+    const w = weights ? weights[i]! : 1;
+    rest += w * residual * residual;
+    for (let j = 0; j < p; j += 1) {
+      const scaled = w * row[j]!;
+      gradient[j]! += scaled * residual;
+      for (let k = 0; k <= j; k += 1) normal[p * j + k]! += scaled * row[k]!;
+    }
+  }
+  return { rest: Number.isNaN(rest) ? Infinity : rest, normal, gradient };
+}
+
+/** Step of the free parameters for a damping, how far it should lower the sum, and the inverse of JᵀJ; undefined where it is singular. */
+function stepFor({ normal, gradient }: Sums, free: readonly number[], damping: number) {
+  const p = gradient.length;
+  const size = free.map((k) => Math.sqrt(normal[p * k + k]!));
+  if (!size.every((one) => one > 0 && one < Infinity)) return undefined;
+  const m = free.length;
+  const scaled = new Float64Array(m * m);
+  free.forEach((j, a) => {
+    free.forEach((k, b) => {
+      scaled[m * a + b] = normal[p * Math.max(j, k) + Math.min(j, k)]! / (size[a]! * size[b]!) + (a === b ? damping : 0);
+    });
+  });
+  const inverted = choleskyInverse(scaled, m);
+  if (!inverted) return undefined;
+  const step = Array<number>(p).fill(0);
+  const inverse = Array<number>(p * p).fill(0);
+  let fall = 0;
+  free.forEach((j, a) => {
+    free.forEach((k, b) => {
+      const one = inverted[m * a + b]! / (size[a]! * size[b]!);
+      inverse[p * j + k] = one;
+      step[j]! += one * gradient[k]!;
+      fall += gradient[j]! * one * gradient[k]!;
+    });
+  });
+  return { step, inverse, fall };
+}
+
+/**
+ * @internal Least squares by Gauss-Newton steps from a good start, damped only where a step fails; bounds are kept by holding a parameter
+ * that the sum pushes outwards. One walk over the points for each step.
+ */
+export function gaussNewton(task: GaussNewtonTask): GaussNewtonEnd {
+  const { lowest, highest, y, weights } = task;
+  const within = (values: readonly number[]): number[] => values.map((one, k) => Math.min(Math.max(one, lowest[k]!), highest[k]!));
+  let total = 0;
+  for (let i = 0; i < y.length; i += 1) total += (weights ? weights[i]! : 1) * y[i]! * y[i]!;
+  let parameters = within(task.start);
+  let here = sumsAt(task, parameters);
+  let damping = 0;
+  let iterations = 0;
+  const freeAt = ({ gradient }: Sums): number[] =>
+    parameters
+      .map((_, k) => k)
+      .filter((k) => {
+        const low = parameters[k]! <= lowest[k]! && (gradient[k]! <= 0 || lowest[k] === highest[k]);
+        return !low && !(parameters[k]! >= highest[k]! && gradient[k]! >= 0);
+      });
+  const end = (inverse: readonly number[] | undefined, converged: boolean): GaussNewtonEnd => ({
+    parameters,
+    residualSumOfSquares: here.rest,
+    inverse,
+    iterations,
+    converged,
+  });
+  while (iterations < MOST) {
+    const free = freeAt(here);
+    const plain = stepFor(here, free, 0);
+    // what rounding does to the sum, and to residuals of nothing
+    const flat = FLAT * here.rest + 1e-15 * Math.sqrt(here.rest) * Math.sqrt(total) + 1e-29 * total;
+    if (plain && plain.fall <= flat) {
+      // the sum cannot resolve the last digits; the steps can, and on few points they are worth more walks
+      if (y.length > POLISHED) return end(plain.inverse, true);
+      let known = plain;
+      let size = Infinity;
+      for (let k = 0; k < MOST; k += 1) {
+        const next = within(parameters.map((one, j) => one + known.step[j]!));
+        const there = sumsAt(task, next);
+        const step = Math.max(...next.map((one, j) => Math.abs(one - parameters[j]!) / (Math.abs(one) || 1)));
+        if (!(step < size) || !(there.rest <= here.rest + flat)) break;
+        parameters = next;
+        here = there;
+        size = step;
+        const after = stepFor(here, freeAt(here), 0);
+        if (!after) break;
+        known = after;
+      }
+      return end(known.inverse, true);
+    }
+    iterations += 1;
+    const { step } = (damping === 0 ? plain : stepFor(here, free, damping)) ?? { step: undefined };
+    const next = step && within(parameters.map((one, k) => one + step[k]!));
+    const there = next && next.every(Number.isFinite) ? sumsAt(task, next) : undefined;
+    if (next && there && there.rest < here.rest) {
+      parameters = next;
+      here = there;
+      damping = damping > 1e-9 ? damping / 10 : 0;
+    } else {
+      if (damping > 1e10) break;
+      damping = damping === 0 ? 1e-6 : damping * 10;
+    }
+  }
+  const last = stepFor(here, freeAt(here), 0);
+  return end(last?.inverse, false);
+}

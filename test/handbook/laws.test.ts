@@ -1,0 +1,135 @@
+import { describe, expect, test } from 'vitest';
+import {
+  considere,
+  flowStress,
+  hardeningRate,
+  hockettSherby,
+  hollomon,
+  ludwik,
+  mixedLaw,
+  rambergOsgood,
+  required,
+  swift,
+  voce,
+  weightToPoint,
+  type HardeningLaw,
+} from '../../src/index.js';
+import { expectPrinted } from '../support/handbook.js';
+
+// computed from the definitions; the second derivation beside each is the check of its identities below
+describe('necking strain and strength of laws by Considère', () => {
+  test('Swift K 500, ε0 0.01, n 0.2: ε_u 0.19, Rm 299.682 MPa', () => {
+    const law = swift({ strengthCoefficient: 500, prestrain: 0.01, exponent: 0.2 });
+    expectPrinted(law.neckingStrain, '0.19');
+    expectPrinted(law.tensileStrength, '299.682');
+  });
+
+  test('Voce σs 400, σ0 150, θ 10: ε_u 0.192789, σ_u 363.636, Rm 299.875 MPa', () => {
+    const law = voce({ saturationStress: 400, initialStress: 150, rate: 10 });
+    expectPrinted(law.neckingStrain, '0.192789');
+    expectPrinted(flowStress(law, law.neckingStrain), '363.636');
+    expectPrinted(law.tensileStrength, '299.875');
+  });
+
+  test('Ludwik 200 + 400 ε^0.5: ε_u 0.25, σ_u 400, Rm 311.520 MPa', () => {
+    const law = ludwik({ yieldStress: 200, strengthCoefficient: 400, exponent: 0.5 });
+    expectPrinted(law.neckingStrain, '0.25');
+    expectPrinted(flowStress(law, law.neckingStrain), '400');
+    expectPrinted(law.tensileStrength, '311.520');
+  });
+
+  test('Hollomon K 530, n 0.26: Rm 287.907 MPa', () => {
+    expectPrinted(hollomon({ strengthCoefficient: 530, exponent: 0.26 }).tensileStrength, '287.907');
+  });
+
+  test('instantaneous exponent of Swift: 0.166667 at 0.05, 0.19 at 0.19 where it equals the strain', () => {
+    const law = swift({ strengthCoefficient: 500, prestrain: 0.01, exponent: 0.2 });
+    const exponentAt = (e: number) => (hardeningRate(law, e) * e) / flowStress(law, e);
+    expectPrinted(exponentAt(0.05), '0.166667');
+    expectPrinted(exponentAt(0.19), '0.19');
+  });
+
+  test('Ramberg-Osgood E 70 000, Rp0.2 300, n 10: tangent 12 353 MPa at 300 MPa', () => {
+    const law = rambergOsgood({ modulus: 70_000, proofStress: 300, exponent: 10 });
+    expectPrinted(hardeningRate(law, law.inverse!(300)), '12353');
+    expectPrinted(flowStress(law, 0.00628571), '300.000');
+  });
+});
+
+const laws: readonly (readonly [string, HardeningLaw])[] = [
+  ['Hollomon', hollomon({ strengthCoefficient: 700, exponent: 0.18 })],
+  ['Ludwik', ludwik({ yieldStress: 220, strengthCoefficient: 480, exponent: 0.6 })],
+  ['Swift', swift({ strengthCoefficient: 640, prestrain: 0.004, exponent: 0.21 })],
+  ['Voce', voce({ saturationStress: 520, initialStress: 240, rate: 14 })],
+  ['Hockett-Sherby', hockettSherby({ saturationStress: 610, initialStress: 230, rate: 6, power: 0.75 })],
+  ['Ramberg-Osgood', rambergOsgood({ modulus: 205_000, proofStress: 420, exponent: 8 })],
+  [
+    'mixture',
+    mixedLaw(
+      swift({ strengthCoefficient: 640, prestrain: 0.004, exponent: 0.21 }),
+      voce({ saturationStress: 520, initialStress: 240, rate: 14 }),
+      0.4,
+    ),
+  ],
+];
+
+describe.each(laws)('%s', (_, law) => {
+  const strains = [0.01, 0.05, 0.12, 0.3, 0.45];
+
+  test('the hardening rate is the derivative of the stress', () => {
+    for (const e of strains) {
+      const h = 1e-5 * e;
+      const slope = (law.stress(e + h) - law.stress(e - h)) / (2 * h);
+      expect(law.rate(e) / slope).toBeCloseTo(1, 7);
+    }
+  });
+
+  test('the inverse gives back the strain', () => {
+    if (!law.inverse) return expect(law.name).toContain('and');
+    for (const e of strains) expect(law.inverse(law.stress(e)) / e).toBeCloseTo(1, 9);
+  });
+
+  test('a neck begins where rate equals stress, which is where the engineering stress is highest', () => {
+    const e = law.neckingStrain;
+    expect(law.rate(e) / law.stress(e)).toBeCloseTo(1, 9);
+    const engineering = (x: number) => law.stress(x) * Math.exp(-x);
+    expect(engineering(e)).toBeGreaterThan(engineering(0.99 * e));
+    expect(engineering(e)).toBeGreaterThan(engineering(1.01 * e));
+    expect(law.tensileStrength).toBeCloseTo(engineering(e), 9);
+    const curve = { strain: [0.1], stress: [1] };
+    expect(required(considere(curve, { law })).strain).toBeCloseTo(e, 12);
+  });
+});
+
+test('Hockett-Sherby with power 1 is Voce; Swift without prestrain is Hollomon; Ludwik without yield stress too', () => {
+  const at = [0.01, 0.1, 0.4];
+  const same = (a: HardeningLaw, b: HardeningLaw) => {
+    for (const e of at) expect(a.stress(e)).toBeCloseTo(b.stress(e), 10);
+    expect(a.neckingStrain).toBeCloseTo(b.neckingStrain, 12);
+  };
+  const parameters = { saturationStress: 520, initialStress: 240, rate: 14 };
+  same(hockettSherby({ ...parameters, power: 1 }), voce(parameters));
+  const hollomons = hollomon({ strengthCoefficient: 700, exponent: 0.2 });
+  same(swift({ strengthCoefficient: 700, prestrain: 0, exponent: 0.2 }), hollomons);
+  same(ludwik({ yieldStress: 0, strengthCoefficient: 700, exponent: 0.2 }), hollomons);
+});
+
+test('a law that necks from the start says 0, and its strength is its first stress', () => {
+  const law = voce({ saturationStress: 300, initialStress: 290, rate: 2 });
+  expect(law.neckingStrain).toBe(0);
+  expect(law.tensileStrength).toBe(290);
+  expect(swift({ strengthCoefficient: 500, prestrain: 0.3, exponent: 0.2 }).neckingStrain).toBe(0);
+});
+
+test('the mixture goes through the measured point, and outside the laws there is none', () => {
+  const [one, other] = [
+    swift({ strengthCoefficient: 640, prestrain: 0.004, exponent: 0.21 }),
+    voce({ saturationStress: 520, initialStress: 240, rate: 14 }),
+  ];
+  const { weight, law } = required(weightToPoint(one, other, { strain: 0.8, stress: 560 }));
+  expect(law.stress(0.8)).toBeCloseTo(560, 10);
+  expect(weight).toBeGreaterThan(0);
+  expect(weight).toBeLessThan(1);
+  expect(weightToPoint(one, other, { strain: 0.8, stress: 900 })).toMatchObject({ ok: false, reason: 'not-between' });
+  expect(weightToPoint(one, one, { strain: 0.8, stress: 600 })).toMatchObject({ ok: false, reason: 'laws-agree' });
+});
