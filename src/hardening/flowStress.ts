@@ -9,9 +9,7 @@ export function along(from: string, formula: (strain: number) => number, strain:
     if (!Number.isFinite(value)) throw new InputError(from, path, 'out-of-range', 'must be a strain at which the law is finite', one);
     return value;
   };
-  return typeof strain === 'object' && strain !== null
-    ? requireColumn(from, 'strain', strain).map((one, i) => at(`strain[${i}]`, one))
-    : at('strain', strain);
+  return typeof strain === 'number' ? at('strain', strain) : requireColumn(from, 'strain', strain).map((one, i) => at(`strain[${i}]`, one));
 }
 
 /**

@@ -85,8 +85,9 @@ describe.each(laws)('%s', (_, law) => {
   });
 
   test('the inverse gives back the strain', () => {
-    if (!law.inverse) return expect(law.name).toContain('and');
-    for (const e of strains) expect(law.inverse(law.stress(e)) / e).toBeCloseTo(1, 9);
+    const { inverse } = law;
+    if (inverse) for (const e of strains) expect(inverse(law.stress(e)) / e).toBeCloseTo(1, 9);
+    else expect(law.name).toContain('and');
   });
 
   test('a neck begins where rate equals stress, which is where the engineering stress is highest', () => {
