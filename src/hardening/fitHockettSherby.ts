@@ -13,15 +13,24 @@ export const hockettSherbyShape: LawShape<Name> = {
   name: 'Hockett-Sherby',
   names: ['saturationStress', 'initialStress', 'rate', 'power'],
   lowest: [0, 0, 0, 0],
-  stress: (strain, [top, first, N, p], row) => {
-    const power = strain ** p!;
-    const left = Math.exp(-N! * power);
-    const rise = top! - first!;
-    row[0] = 1 - left;
-    row[1] = left;
-    row[2] = rise * power * left;
-    row[3] = rise * N! * power * Math.log(strain) * left;
-    return top! - rise * left;
+  evaluate: ({ strain, first, end }, parameters, { stress, rows }) => {
+    const top = parameters[0]!;
+    const initial = parameters[1]!;
+    const N = parameters[2]!;
+    const p = parameters[3]!;
+    const [d0, d1, d2, d3] = rows;
+    for (let i = first, k = 0; i < end; i += 1, k += 1) {
+      const e = strain[i]!;
+      const logarithm = Math.log(e);
+      const power = Math.exp(p * logarithm);
+      const left = Math.exp(-N * power);
+      const rise = top - initial;
+      d0[k] = 1 - left;
+      d1[k] = left;
+      d2[k] = rise * power * left;
+      d3[k] = rise * N * power * logarithm * left;
+      stress[k] = top - rise * left;
+    }
   },
   starts: (points, held) => {
     const span = points.strain.reduce((most, e) => Math.max(most, e), 0);

@@ -38,12 +38,18 @@ export const hollomonShape: LawShape<Name> = {
   name: 'Hollomon',
   names: ['strengthCoefficient', 'exponent'],
   lowest: [0, -100],
-  stress: (strain, [K, n], row) => {
-    const logarithm = Math.log(strain);
-    const power = Math.exp(n! * logarithm);
-    row[0] = power;
-    row[1] = K! * power * logarithm;
-    return K! * power;
+  evaluate: ({ strain, first, end }, parameters, { stress, rows }) => {
+    const K = parameters[0]!;
+    const n = parameters[1]!;
+    const [d0, d1] = rows;
+    for (let i = first, k = 0; i < end; i += 1, k += 1) {
+      const e = strain[i]!;
+      const logarithm = Math.log(e);
+      const power = Math.exp(n * logarithm);
+      d0[k] = power;
+      d1[k] = K * power * logarithm;
+      stress[k] = K * power;
+    }
   },
   // the one exponent of the logarithms is near enough: beside it there is no other valley
   starts: (points, held) => {

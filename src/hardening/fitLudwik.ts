@@ -13,12 +13,20 @@ export const ludwikShape: LawShape<Name> = {
   name: 'Ludwik',
   names: ['yieldStress', 'strengthCoefficient', 'exponent'],
   lowest: [0, 0, 0],
-  stress: (strain, [s0, K, n], row) => {
-    const power = strain ** n!;
-    row[0] = 1;
-    row[1] = power;
-    row[2] = K! * power * Math.log(strain);
-    return s0! + K! * power;
+  evaluate: ({ strain, first, end }, parameters, { stress, rows }) => {
+    const s0 = parameters[0]!;
+    const K = parameters[1]!;
+    const n = parameters[2]!;
+    const [d0, d1, d2] = rows;
+    for (let i = first, k = 0; i < end; i += 1, k += 1) {
+      const e = strain[i]!;
+      const logarithm = Math.log(e);
+      const power = Math.exp(n * logarithm);
+      d0[k] = 1;
+      d1[k] = power;
+      d2[k] = K * power * logarithm;
+      stress[k] = s0 + K * power;
+    }
   },
   starts: (points, held) => {
     const exponents = held?.exponent === undefined ? geometric(0.02, 4, 20) : [held.exponent];

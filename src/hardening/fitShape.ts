@@ -10,7 +10,7 @@ import {
   type CurveColumns,
   type Outcome,
 } from '../base/index.js';
-import { cellMeans, gaussNewton, type GaussNewtonEnd } from '../numeric/index.js';
+import { cellMeans, gaussNewton, squaresAbout, sumOfSquares, type GaussNewtonEnd } from '../numeric/index.js';
 import { flowRange, type FitRange } from './flowRange.js';
 import type { LawPoints, LawShape } from './lawShape.js';
 
@@ -94,13 +94,7 @@ function search<Name extends string>(
   starts: readonly (readonly number[])[],
 ): GaussNewtonEnd | undefined {
   const { strain, stress, weights } = points;
-  const task = {
-    y: stress,
-    weights,
-    lowest,
-    highest,
-    model: (i: number, parameters: readonly number[], row: Float64Array) => shape.stress(strain[i]!, parameters, row),
-  };
+  const task = { x: strain, y: stress, weights, lowest, highest, evaluate: shape.evaluate };
   let best: GaussNewtonEnd | undefined;
   for (const start of starts) {
     const end = gaussNewton({ ...task, start });
@@ -109,18 +103,13 @@ function search<Name extends string>(
   return best;
 }
 
-/** Sum of squares of a start. */
-function costOf<Name extends string>(shape: LawShape<Name>, { strain, stress, weights }: LawPoints, parameters: readonly number[]): number {
-  const row = new Float64Array(parameters.length);
-  let sum = 0;
-  for (let i = 0; i < strain.length; i += 1)
-    sum += (weights ? weights[i]! : 1) * (stress[i]! - shape.stress(strain[i]!, parameters, row)) ** 2;
-  return Number.isNaN(sum) ? Infinity : sum;
-}
-
 /** The starts of a scan that are lower than their neighbours, best first. */
 function lowest<Name extends string>(shape: LawShape<Name>, points: LawPoints, starts: readonly (readonly number[])[]) {
-  const costs = starts.map((one) => (one.every(Number.isFinite) ? costOf(shape, points, one) : Infinity));
+  const costs = starts.map((one) =>
+    one.every(Number.isFinite)
+      ? sumOfSquares({ x: points.strain, y: points.stress, weights: points.weights, evaluate: shape.evaluate }, one)
+      : Infinity,
+  );
   return starts
     .map((start, k) => ({
       start,
@@ -131,6 +120,18 @@ function lowest<Name extends string>(shape: LawShape<Name>, points: LawPoints, s
     .sort((a, b) => a.cost - b.cost)
     .slice(0, FOLLOWED)
     .map(({ start }) => start);
+}
+
+/** Weighted mean and the sum of the weights. */
+function weightedMean(y: Float64Array, weights: Float64Array | undefined): readonly [number, number] {
+  let sum = 0;
+  let count = 0;
+  for (let i = 0; i < y.length; i += 1) {
+    const w = weights ? weights[i]! : 1;
+    sum += w * y[i]!;
+    count += w;
+  }
+  return [sum / count, count];
 }
 
 /** @internal Fits a law by least squares in stress: a scan for the start, then Gauss-Newton steps on all samples. */
@@ -161,9 +162,6 @@ export function fitShape<Name extends string>(
   if (uniformStrain !== undefined && strain[n - 1]! > uniformStrain * (1 + 1e-9))
     return failure('beyond-maximum', `the range ends at ${strain[n - 1]!}, the maximum force is at ${uniformStrain}`);
 
-  // stresses of any size do: they are counted in the largest
-  let unit = 0;
-  for (let i = 0; i < n; i += 1) if (stress[i]! > unit) unit = stress[i]!;
   const points: LawPoints = { strain, stress, weights };
   const few = fewer(points);
   const within = (start: readonly number[]): number[] =>
@@ -186,18 +184,11 @@ export function fitShape<Name extends string>(
     }),
   );
   const named = (values: readonly number[]) => Object.fromEntries(names.map((name, k) => [name, values[k]!])) as Record<Name, number>;
-  let sum = 0;
-  let count = 0;
-  for (let i = 0; i < n; i += 1) {
-    const w = weights ? weights[i]! : 1;
-    sum += w * stress[i]!;
-    count += w;
-  }
-  let total = 0;
-  for (let i = 0; i < n; i += 1) total += (weights ? weights[i]! : 1) * (stress[i]! - sum / count) ** 2;
+  const [mean, count] = weightedMean(stress, weights);
+  const total = squaresAbout(mean, stress, weights);
   const k = open + 1;
   // residuals of nothing are rounding of the stress
-  const least = Math.max(rest, count * (2 ** -52 * unit) ** 2);
+  const least = Math.max(rest, count * (2 ** -52 * mean) ** 2);
   return success({
     parameters: named(parameters),
     standardErrors: named(errors),

@@ -28,13 +28,21 @@ export const swiftShape: LawShape<Name> = {
   name: 'Swift',
   names: ['strengthCoefficient', 'prestrain', 'exponent'],
   lowest: [0, 0, 0],
-  stress: (strain, [K, e0, n], row) => {
-    const sum = e0! + strain;
-    const power = sum ** n!;
-    row[0] = power;
-    row[1] = (n! * K! * power) / sum;
-    row[2] = K! * power * Math.log(sum);
-    return K! * power;
+  evaluate: ({ strain, first, end }, parameters, { stress, rows }) => {
+    const K = parameters[0]!;
+    const e0 = parameters[1]!;
+    const n = parameters[2]!;
+    const [d0, d1, d2] = rows;
+    for (let i = first, k = 0; i < end; i += 1, k += 1) {
+      const e = strain[i]!;
+      const sum = e0 + e;
+      const logarithm = Math.log(sum);
+      const power = Math.exp(n * logarithm);
+      d0[k] = power;
+      d1[k] = (n * K * power) / sum;
+      d2[k] = K * power * logarithm;
+      stress[k] = K * power;
+    }
   },
   starts: (points, held) => {
     const span = points.strain.reduce((most, e) => Math.max(most, e), 0);

@@ -19,12 +19,19 @@ export const voceShape: LawShape<Name> = {
   name: 'Voce',
   names: ['saturationStress', 'initialStress', 'rate'],
   lowest: [0, 0, 0],
-  stress: (strain, [top, first, theta], row) => {
-    const left = Math.exp(-theta! * strain);
-    row[0] = 1 - left;
-    row[1] = left;
-    row[2] = (top! - first!) * strain * left;
-    return top! - (top! - first!) * left;
+  evaluate: ({ strain, first, end }, parameters, { stress, rows }) => {
+    const top = parameters[0]!;
+    const initial = parameters[1]!;
+    const theta = parameters[2]!;
+    const [d0, d1, d2] = rows;
+    for (let i = first, k = 0; i < end; i += 1, k += 1) {
+      const e = strain[i]!;
+      const left = Math.exp(-theta * e);
+      d0[k] = 1 - left;
+      d1[k] = left;
+      d2[k] = (top - initial) * e * left;
+      stress[k] = top - (top - initial) * left;
+    }
   },
   starts: (points, held) => {
     const span = points.strain.reduce((most, e) => Math.max(most, e), 0);

@@ -1,11 +1,13 @@
+import type { Evaluate } from '../numeric/index.js';
+
 /** @internal A law as least squares sees it: parameters in a fixed order. */
 export interface LawShape<Name extends string> {
   readonly name: string;
   readonly names: readonly Name[];
   /** Least value of each parameter. */
   readonly lowest: readonly number[];
-  /** Stress at a strain, and its derivatives by the parameters in `row`. */
-  readonly stress: (strain: number, parameters: readonly number[], row: Float64Array) => number;
+  /** Stress at each sample of a stretch, and its derivatives by the parameters, one column for each. */
+  readonly evaluate: Evaluate;
   /** Parameters to start from: for each of a scan of nonlinear ones, the best of the others, those that are held kept. */
   readonly starts: (points: LawPoints, held: Readonly<Partial<Record<Name, number>>> | undefined) => readonly (readonly number[])[];
   /** True where the parameters describe no hardening. */

@@ -1,6 +1,6 @@
 export { cellMeans } from './cellMeans.js';
 export { cubicFit } from './cubicFit.js';
-export { gaussNewton, type GaussNewtonEnd } from './gaussNewton.js';
+export { gaussNewton, squaresAbout, sumOfSquares, type Evaluate, type GaussNewtonEnd } from './gaussNewton.js';
 export { lineFit, type LineFit } from './lineFit.js';
 export { localParabola, type LocalParabola } from './localParabola.js';
 export { maximumIndex } from './maximumIndex.js';
