@@ -27,6 +27,8 @@ export interface NeckingOnset {
   readonly standardUncertainty: number;
   /** By the curve or by a law. */
   readonly method: 'curve' | 'law';
+  /** By the curve: whether its curvature jumps at the onset, as it does where a neck begins suddenly. */
+  readonly shape?: 'smooth' | 'corner' | undefined;
 }
 
 /** Why there is no onset of necking. */
@@ -48,8 +50,8 @@ function byLaw(law: Pick<HardeningLaw, 'stress' | 'rate'>): Outcome<NeckingOnset
  * By the curve: the maximum of the engineering stress, from a cubic through the samples above 98 % of it, or the widest narrower region
  * that agrees with all still narrower ones within their scatter, so that lack of fit does not shift it. The standard's Agt is the sample
  * of the maximum; this one is for physics. The standard uncertainty joins the cubic's scatter, taken as independent from sample to
- * sample, with the shift of the last widening. Where the force has a corner at the onset, the strain comes out 1 to 2 % of itself too
- * low, beyond that uncertainty. By a law: the strain at which its hardening rate equals its stress.
+ * sample, with the shift of the last widening. Where the curvature of the force jumps at the onset (by the criterion of Bayes and Schwarz, and
+ * better than a polynomial of as many parameters), a split parabola takes the cubic's place; `shape` tells. By a law: the strain at which its hardening rate equals its stress.
  *
  * @param curve - True total strain [mm/mm] and true stress [MPa], to beyond the maximum force.
  * @param options - A law instead of the curve.

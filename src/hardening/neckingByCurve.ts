@@ -1,6 +1,7 @@
 import { failure, success, type Outcome } from '../base/index.js';
-import { cellMeans, cubicFit, horner, noiseLevel } from '../numeric/index.js';
+import { cellMeans, cubicFit, horner, noiseLevel, polynomialRest } from '../numeric/index.js';
 import type { NeckingOnset, NeckingReason } from './considere.js';
+import { CORNER_PARAMETERS, neckingCorner, type Corner } from './neckingCorner.js';
 
 /** The widest region: where the force is above this share of its maximum. */
 const SHARE = 0.98;
@@ -91,6 +92,25 @@ function peakBetween(strain: Float64Array, force: Float64Array, low: number, hig
   };
 }
 
+/**
+ * A corner at the onset, where it explains the whole region better than a cubic by the criterion of Bayes and Schwarz, and better than a
+ * polynomial of as many parameters: a curve that is merely not cubic has none.
+ */
+function cornerOf(strain: Float64Array, force: Float64Array): (Corner & { readonly standardUncertainty: number }) | undefined {
+  const { x, y } = cellMeans(strain, force, 0, strain.length - 1, CELLS);
+  const n = x.length;
+  const cubic = cubicFit(x, y);
+  const corner = cubic && neckingCorner(x, y);
+  if (!corner) return undefined;
+  const rest = cubic.residualStandardDeviation ** 2 * (n - 4);
+  const gain = n * Math.log(rest / corner.residualSumOfSquares) - (CORNER_PARAMETERS - 4) * Math.log(n);
+  if (!(gain > 0) || corner.residualSumOfSquares >= (polynomialRest(x, y, CORNER_PARAMETERS - 1) ?? Infinity)) return undefined;
+  // the smooth one has some share of the belief, and another place
+  const u = maximumOf(cubic.coefficients);
+  const apart = u === undefined ? 0 : cubic.centre + cubic.scale * u - corner.strain;
+  return { ...corner, standardUncertainty: Math.hypot(corner.standardError, apart * Math.sqrt(1 / (1 + Math.exp(gain / 2)))) };
+}
+
 /** @internal Onset of necking from the samples around the maximum of the force that goes with true values. */
 export function neckingByCurve(strain: Float64Array, stress: Float64Array): Outcome<NeckingOnset, NeckingReason> {
   // up to a factor: the original area
@@ -102,6 +122,15 @@ export function neckingByCurve(strain: Float64Array, stress: Float64Array): Outc
   if (last - first + 1 < LEAST) return failure('too-few-points', `${last - first + 1} samples lie around the maximum; ${LEAST} are needed`);
   const x = strain.subarray(first, last + 1);
   const y = force.subarray(first, last + 1);
+  const corner = cornerOf(x, y);
+  if (corner)
+    return success({
+      strain: corner.strain,
+      stress: corner.force * Math.exp(corner.strain),
+      standardUncertainty: corner.standardUncertainty,
+      method: 'curve',
+      shape: 'corner',
+    });
   const noise = noiseLevel(y);
   const [low, high] = limitsOf(x);
   const middle = peakBetween(x, y, low, high, noise)?.strain ?? strain[top]!;
@@ -125,5 +154,6 @@ export function neckingByCurve(strain: Float64Array, stress: Float64Array): Outc
     // how far the last widening moved it stands for the lack of fit that no scatter shows
     standardUncertainty: Math.hypot(found.byScatter, moved),
     method: 'curve',
+    shape: 'smooth',
   });
 }

@@ -39,16 +39,18 @@ export interface GaussNewtonEnd {
 
 const MOST = 200;
 const FLAT = 1e-12;
+const STILL = 1e-14;
 /** Points from which walks are dear, and the fall of the sum, in variances, of a step within two standard errors. */
 const POLISHED = 5000;
 const NEAR = 4;
 
 /** Samples of a stretch, and room for what a model gives on it; each call that fits has its own. */
 const STRETCH = 512;
-const room = () => {
-  const column = (): Float64Array => new Float64Array(STRETCH);
+const roomFor = (samples: number) => {
+  const column = (): Float64Array => new Float64Array(Math.min(samples, STRETCH));
   return { stress: column(), rows: [column(), column(), column(), column()] as const };
 };
+type Room = ReturnType<typeof roomFor>;
 
 /** @internal Weighted sum of the squares of y about a number. */
 export function squaresAbout(centre: number, y: Float64Array, weights: Float64Array | undefined): number {
@@ -60,7 +62,7 @@ export function squaresAbout(centre: number, y: Float64Array, weights: Float64Ar
 
 /** @internal Weighted sum of squared residuals; infinite where the model is not a number. */
 export function sumOfSquares({ x, y, weights, evaluate }: FitPoints, parameters: readonly number[]): number {
-  const out = room();
+  const out = roomFor(y.length);
   let rest = 0;
   for (let first = 0; first < y.length; first += STRETCH) {
     const end = Math.min(first + STRETCH, y.length);
@@ -77,8 +79,7 @@ interface Sums {
 }
 
 /** JᵀJ (lower half), Jᵀr and the sum of squares in one walk; derivatives that a model of fewer parameters does not have are 0. */
-function sumsAt({ x, y, weights, evaluate }: GaussNewtonTask, parameters: readonly number[]): Sums {
-  const out = room();
+function sumsAt({ x, y, weights, evaluate }: GaussNewtonTask, parameters: readonly number[], out: Room): Sums {
   const { stress, rows } = out;
   const [d0, d1, d2, d3] = rows;
   let rest = 0;
@@ -168,7 +169,8 @@ export function gaussNewton(task: GaussNewtonTask): GaussNewtonEnd {
   const within = (values: readonly number[]): number[] => values.map((one, k) => Math.min(Math.max(one, lowest[k]!), highest[k]!));
   const total = squaresAbout(0, y, weights);
   let parameters = within(task.start);
-  let here = sumsAt(task, parameters);
+  const out = roomFor(y.length);
+  let here = sumsAt(task, parameters, out);
   let damping = 0;
   let iterations = 0;
   const freeAt = ({ gradient }: Sums): number[] =>
@@ -202,12 +204,13 @@ export function gaussNewton(task: GaussNewtonTask): GaussNewtonEnd {
       let size = Infinity;
       for (let k = 0; k < MOST; k += 1) {
         const next = within(parameters.map((one, j) => one + known.step[j]!));
-        const there = sumsAt(task, next);
+        const there = sumsAt(task, next, out);
         const step = Math.max(...next.map((one, j) => Math.abs(one - parameters[j]!) / (Math.abs(one) || 1)));
         if (!(step < size) || !(there.rest <= here.rest + flat)) break;
         parameters = next;
         here = there;
         size = step;
+        if (step < STILL) break;
         const after = stepFor(here, freeAt(here), 0);
         if (!after) break;
         known = after;
@@ -217,7 +220,7 @@ export function gaussNewton(task: GaussNewtonTask): GaussNewtonEnd {
     iterations += 1;
     const { step } = (damping === 0 ? plain : stepFor(here, free, damping)) ?? { step: undefined };
     const next = step && within(parameters.map((one, k) => one + step[k]!));
-    const there = next && next.every(Number.isFinite) ? sumsAt(task, next) : undefined;
+    const there = next && next.every(Number.isFinite) ? sumsAt(task, next, out) : undefined;
     if (next && there && there.rest < here.rest) {
       parameters = next;
       here = there;

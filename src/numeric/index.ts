@@ -1,4 +1,5 @@
 export { cellMeans } from './cellMeans.js';
+export { choleskyInverse } from './choleskyInverse.js';
 export { cubicFit } from './cubicFit.js';
 export { gaussNewton, squaresAbout, sumOfSquares, type Evaluate, type GaussNewtonEnd } from './gaussNewton.js';
 export { lineFit, type LineFit } from './lineFit.js';
@@ -12,5 +13,6 @@ export { steepestLine } from './steepestLine.js';
 export { fExceeds, incompleteBeta } from './fDistribution.js';
 export { leastSquares, type FitEnd, type FitTask } from './levenbergMarquardt.js';
 export { horner, polynomialFit, type PolynomialFit } from './polynomialFit.js';
+export { polynomialRest } from './polynomialRest.js';
 export { randomNumbers, type RandomNumbers } from './randomNumbers.js';
 export { roundToStep } from './roundToStep.js';
