@@ -18,6 +18,7 @@ export { frameCompliance, type KnownModulusTest } from './frameCompliance.js';
 export { loadingRates, type LoadingRates, type RateOptions } from './loadingRates.js';
 export { maximumStress, type Maximum, type MaximumOptions } from './maximumStress.js';
 export { offsetLeverage, type LeverageInput } from './offsetLeverage.js';
+export { poissonRatio, type ElasticSamples, type PoissonRatio, type TransverseCurve } from './poissonRatio.js';
 export { proofStrength, type CurvePoint, type ProofLine, type ProofReason, type ProofStrength } from './proofStrength.js';
 export {
   proportionalLimit,
@@ -27,6 +28,7 @@ export {
   type ProportionalReason,
 } from './proportionalLimit.js';
 export { removeCompliance } from './removeCompliance.js';
+export { serrations, type Serration, type SerrationOptions, type Serrations } from './serrations.js';
 export { slopeScatter, type Correlation } from './slopeScatter.js';
 export { stressStrain, type RecordedCurve } from './stressStrain.js';
 export { totalExtensionStrength, type TotalExtension } from './totalExtensionStrength.js';

@@ -1,4 +1,6 @@
 export { compareLaws, type ComparedLaw, type CompareOptions, type FittedLaw, type LawComparison, type LawName } from './compareLaws.js';
+export { averageStrainRatio, type DirectionalRatios, type SheetAnisotropy } from './averageStrainRatio.js';
+export { bridgmanCorrection, type NeckRadii, type NeckStrain } from './bridgmanCorrection.js';
 export { considere, type ConsidereOptions, type NeckingOnset, type NeckingReason } from './considere.js';
 export { fitHollomon, type HollomonFit, type HollomonOptions, type HollomonReason } from './fitHollomon.js';
 export { fitHockettSherby, type HockettSherbyFit } from './fitHockettSherby.js';
@@ -19,16 +21,19 @@ export {
 } from './hardeningExponent.js';
 export { flowStress } from './flowStress.js';
 export { type HardeningLaw } from './HardeningLaw.js';
+export { hardeningPicture, type HardeningPicture, type PictureOptions } from './hardeningPicture.js';
 export { hardeningRate } from './hardeningRate.js';
 export { hockettSherby, type HockettSherbyParameters } from './hockettSherby.js';
 export { hollomon, type HollomonParameters } from './hollomon.js';
 export { ludwik, type LudwikParameters } from './ludwik.js';
 export { mixedLaw } from './mixedLaw.js';
+export { plasticStrainRatio, type SheetMeasures } from './plasticStrainRatio.js';
 export { rambergOsgood } from './rambergOsgood.js';
 export { rambergOsgoodFromProofStresses, type TwoProofStresses } from './rambergOsgoodFromProofStresses.js';
 export { rambergOsgoodFromSecants, type SecantForm, type TwoSecants } from './rambergOsgoodFromSecants.js';
 export { rambergOsgoodStrain, type RambergOsgoodParameters } from './rambergOsgoodStrain.js';
 export { rambergOsgoodStress } from './rambergOsgoodStress.js';
+export { rateSensitivity, type TwoRates } from './rateSensitivity.js';
 export { swift, type SwiftParameters } from './swift.js';
 export { trueCurve, type TrueCurveOptions } from './trueCurve.js';
 export { trueFractureStrain, type FractureAreas } from './trueFractureStrain.js';

@@ -9,6 +9,7 @@ export { median } from './median.js';
 export { noiseLevel } from './noiseLevel.js';
 export { parabolaNear } from './parabolaNear.js';
 export { slidingLine } from './slidingLine.js';
+export { slidingSlope } from './slidingSlope.js';
 export { steepestLine } from './steepestLine.js';
 export { fExceeds, incompleteBeta } from './fDistribution.js';
 export { leastSquares, type FitEnd, type FitTask } from './levenbergMarquardt.js';
