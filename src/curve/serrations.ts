@@ -14,8 +14,9 @@ export interface SerrationOptions {
 
 /** One drop of a serrated curve. */
 export interface Serration {
-  /** Sample of the peak before it, and of its lowest point. */
+  /** Sample of the peak before it. */
   readonly peak: number;
+  /** Sample of its lowest point. */
   readonly valley: number;
   /** Fall of stress [MPa]. */
   readonly fall: number;

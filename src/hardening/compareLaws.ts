@@ -38,16 +38,16 @@ const one =
   };
 
 /** The laws that are compared; a new one is a line here. */
-const laws = {
+const laws: Readonly<Record<LawName, (flow: CurveColumns, options: FitOptions<never>) => Outcome<FittedLaw, FitReason>>> = {
   Hollomon: one(['strengthCoefficient', 'exponent'], fitHollomon, hollomon),
   Ludwik: one(['yieldStress', 'strengthCoefficient', 'exponent'], fitLudwik, ludwik),
   Swift: one(['strengthCoefficient', 'prestrain', 'exponent'], fitSwift, swift),
   Voce: one(['saturationStress', 'initialStress', 'rate'], fitVoce, voce),
   'Hockett-Sherby': one(['saturationStress', 'initialStress', 'rate', 'power'], fitHockettSherby, hockettSherby),
-} as const;
+};
 
 /** Names of the laws that {@link compareLaws} knows. */
-export type LawName = keyof typeof laws;
+export type LawName = 'Hollomon' | 'Ludwik' | 'Swift' | 'Voce' | 'Hockett-Sherby';
 
 /** Options of {@link compareLaws}. */
 export interface CompareOptions extends Pick<FitOptions<never>, 'from' | 'to' | 'weights' | 'uniformStrain'> {
@@ -69,12 +69,22 @@ export interface ComparedLaw extends FittedLaw {
   readonly extrapolated: Float64Array;
 }
 
+/** A law that could not be fitted. */
+export interface FailedLaw {
+  /** Its name. */
+  readonly name: LawName;
+  /** Why, as a word. */
+  readonly reason: FitReason;
+  /** Why, in a sentence. */
+  readonly message: string;
+}
+
 /** Laws compared on one flow curve. */
 export interface LawComparison {
   /** Best first. */
   readonly ranked: readonly ComparedLaw[];
   /** Laws that could not be fitted, and why. */
-  readonly failed: readonly { readonly name: LawName; readonly reason: FitReason; readonly message: string }[];
+  readonly failed: readonly FailedLaw[];
   /** True plastic strains of the extrapolation [mm/mm]. */
   readonly strains: Float64Array;
   /** Highest less lowest stress of the laws at each strain, as a share of their mean [1]. */

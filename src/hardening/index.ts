@@ -1,4 +1,12 @@
-export { compareLaws, type ComparedLaw, type CompareOptions, type FittedLaw, type LawComparison, type LawName } from './compareLaws.js';
+export {
+  compareLaws,
+  type ComparedLaw,
+  type CompareOptions,
+  type FailedLaw,
+  type FittedLaw,
+  type LawComparison,
+  type LawName,
+} from './compareLaws.js';
 export { averageStrainRatio, type DirectionalRatios, type SheetAnisotropy } from './averageStrainRatio.js';
 export { bridgmanCorrection, type NeckRadii, type NeckStrain } from './bridgmanCorrection.js';
 export { considere, type ConsidereOptions, type NeckingOnset, type NeckingReason } from './considere.js';
