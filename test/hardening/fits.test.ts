@@ -5,6 +5,7 @@ import {
   fitHollomon,
   fitLudwik,
   fitSwift,
+  fitSwiftVoce,
   fitVoce,
   hockettSherby,
   hollomon,
@@ -218,3 +219,42 @@ describe('compareLaws', () => {
     expect(thrown(() => compareLaws({ strain: [1], stress: [1] }, { laws: ['Gauss' as never] })).path).toBe('options.laws[0]');
   });
 });
+
+describe('fitSwiftVoce', () => {
+  const one = swift({ strengthCoefficient: 640, prestrain: 0.004, exponent: 0.21 });
+  const other = voce({ saturationStress: 520, initialStress: 240, rate: 14 });
+  const strain = Float64Array.from({ length: 200 }, (_, i) => 0.002 + 0.0008 * i);
+
+  test('a curve of either law alone has weight 1 or 0', () => {
+    expect(required(fitSwiftVoce({ strain, stress: strain.map(one.stress) })).weight).toBeCloseTo(1, 6);
+    expect(required(fitSwiftVoce({ strain, stress: strain.map(other.stress) })).weight).toBeCloseTo(0, 6);
+  });
+
+  test('between them the mixture follows a mixed curve better than either, and no other weight does better', () => {
+    const stress = strain.map((e) => 0.4 * one.stress(e) + 0.6 * other.stress(e));
+    const fit = required(fitSwiftVoce({ strain, stress }));
+    expect(fit.residualSumOfSquares).toBeLessThan(fit.swift.residualSumOfSquares);
+    expect(fit.residualSumOfSquares).toBeLessThan(fit.voce.residualSumOfSquares);
+    const restAt = (weight: number) => {
+      const [a, b] = [
+        swift(parametersOf(fit.swift, ['strengthCoefficient', 'prestrain', 'exponent'])),
+        voce(parametersOf(fit.voce, ['saturationStress', 'initialStress', 'rate'])),
+      ];
+      return strain.reduce((sum, e, i) => sum + (stress[i]! - weight * a.stress(e) - (1 - weight) * b.stress(e)) ** 2, 0);
+    };
+    expect(restAt(fit.weight)).toBeCloseTo(fit.residualSumOfSquares, 9);
+    expect(restAt(fit.weight + 0.01)).toBeGreaterThan(fit.residualSumOfSquares);
+    expect(restAt(fit.weight - 0.01)).toBeGreaterThan(fit.residualSumOfSquares);
+    expect(fit.law.stress(0.1)).toBeCloseTo(stress[122]!, -1);
+  });
+
+  test('what one of the laws cannot fit is told', () => {
+    expect(fitSwiftVoce({ strain: [0.01, 0.02], stress: [300, 320] })).toMatchObject({ ok: false, reason: 'too-few-points' });
+    expect(thrown(() => fitSwiftVoce({ strain, stress: strain }, { weight: 0.5 } as never)).path).toBe('options.weight');
+  });
+});
+
+/** Some parameters of a fit, as its law takes them. */
+function parametersOf<Name extends string>(fit: Readonly<Record<Name, number>>, names: readonly Name[]): Record<Name, number> {
+  return Object.fromEntries(names.map((name) => [name, fit[name]])) as Record<Name, number>;
+}
