@@ -37,7 +37,7 @@ export { hollomon, type HollomonParameters } from './hollomon.js';
 export { ludwik, type LudwikParameters } from './ludwik.js';
 export { mixedLaw } from './mixedLaw.js';
 export { plasticStrainRatio, type SheetMeasures } from './plasticStrainRatio.js';
-export { plasticStrainRatioFromCurve, type RatioOptions, type StrainRatio } from './plasticStrainRatioFromCurve.js';
+export { plasticStrainRatioFromCurve, type RatioOptions, type SheetCurve, type StrainRatio } from './plasticStrainRatioFromCurve.js';
 export { rambergOsgood } from './rambergOsgood.js';
 export { rambergOsgoodFromProofStresses, type TwoProofStresses } from './rambergOsgoodFromProofStresses.js';
 export { rambergOsgoodFromSecants, type SecantForm, type TwoSecants } from './rambergOsgoodFromSecants.js';
