@@ -37,7 +37,8 @@ export interface GaussNewtonEnd {
   readonly converged: boolean;
 }
 
-const MOST = 200;
+/** Steps at most: along a valley in which parameters trade off they are many. */
+const MOST = 1000;
 const FLAT = 1e-12;
 const STILL = 1e-14;
 /** Points from which walks are dear, and the fall of the sum, in variances, of a step within two standard errors. */

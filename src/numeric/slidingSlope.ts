@@ -1,5 +1,5 @@
-/** Samples after which the sums start anew, about a value nearby: without it rounding grows with the cube of the number of samples. */
-const RESTART = 256;
+/** Least number of samples after which the sums start anew, about a value nearby: without it rounding grows with the cube of the number of samples. */
+const RESTART = 128;
 
 /**
  * @internal Slope by the sample number, and value, at the middle of a least-squares parabola (or line, whose middle slope is the same) over
@@ -18,7 +18,11 @@ export function slidingSlope(y: Float64Array, half: number): { readonly value: F
     a4 += 2 * k ** 4;
   }
   const determinant = m * a4 - a2 * a2;
-  for (let start = half; start + half < n; start += RESTART) {
+  const perSlope = 1 / a2;
+  const perValue = determinant > 0 ? 1 / determinant : 0;
+  // a wide window costs more to sum anew, and its sums lose digits more slowly
+  const restart = Math.max(RESTART, 2 * m);
+  for (let start = half; start + half < n; start += restart) {
     const base = y[start]!;
     let s0 = 0;
     let s1 = 0;
@@ -30,10 +34,10 @@ export function slidingSlope(y: Float64Array, half: number): { readonly value: F
       s2 += k * k * v;
     }
     for (let i = start; ;) {
-      slope[i] = s1 / a2;
-      value[i] = base + (determinant > 0 ? (a4 * s0 - a2 * s2) / determinant : s0 / m);
+      slope[i] = s1 * perSlope;
+      value[i] = base + (perValue > 0 ? (a4 * s0 - a2 * s2) * perValue : s0 / m);
       i += 1;
-      if (i === start + RESTART || i + half >= n) break;
+      if (i === start + restart || i + half >= n) break;
       // the window moves on by one: every k falls by one
       const out = y[i - 1 - half]! - base;
       const next = y[i + half]! - base;
