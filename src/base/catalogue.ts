@@ -335,6 +335,11 @@ const entries = {
     message: 'The fit from {from} to {to} true plastic strain reaches beyond uniform deformation.',
     remedy: 'Fit from the end of yielding to the maximum force only.',
   },
+  'necking-answers-differ': {
+    severity: 'note', about: 'method',
+    message: 'A neck begins at a true strain of {curve} (u = {uncertainty}) by the curve, and at {law} by the hardening law.',
+    remedy: 'Another law may follow this curve better; compare laws before extrapolating.',
+  },
   'necking-unlike-exponent': {
     severity: 'caution', about: 'method',
     message: 'The exponent n = {exponent} and the true uniform strain {strain} do not agree as Considère asks.',

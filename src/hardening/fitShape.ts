@@ -57,7 +57,7 @@ export type FitReason = 'too-few-points' | 'not-increasing' | 'beyond-maximum' |
 const TRADE_OFF = 0.99;
 /** Of a long curve the start is found on about so many means, and of those of the scan so many are followed. */
 const PLACES = 256;
-const FOLLOWED = 3;
+const FOLLOWED = 2;
 
 /** Points of a long curve as means; with weights they stay as they are. */
 function fewer(points: LawPoints): LawPoints {
@@ -125,11 +125,14 @@ function lowest<Name extends string>(shape: LawShape<Name>, points: LawPoints, s
 /** Weighted mean and the sum of the weights. */
 function weightedMean(y: Float64Array, weights: Float64Array | undefined): readonly [number, number] {
   let sum = 0;
+  if (!weights) {
+    for (let i = 0; i < y.length; i += 1) sum += y[i]!;
+    return [sum / y.length, y.length];
+  }
   let count = 0;
   for (let i = 0; i < y.length; i += 1) {
-    const w = weights ? weights[i]! : 1;
-    sum += w * y[i]!;
-    count += w;
+    sum += weights[i]! * y[i]!;
+    count += weights[i]!;
   }
   return [sum / count, count];
 }

@@ -18,6 +18,9 @@ const SCATTER_FAULT = 0.03;
 /** Correlation wanted of a hardening fit, and how far n may lie from the true uniform strain (common practice). */
 const HARDENING_CORRELATION = 0.995;
 const NECKING_AGREEMENT = 0.05;
+/** The curve's onset of necking and the law's differ by so many standard uncertainties and by this share (common practice). */
+const NECKING_SURE = 3;
+const NECKING_SHARE = 0.1;
 
 /** Residuals below this share of the stress are rounding; a runs test and a bend count from so many standard deviations on. */
 const EXACT = 1e-7;
@@ -195,13 +198,22 @@ function maximumFindings(numbers: TensionNumbers, curve: TensionResult['curve'],
   return found;
 }
 
-function hardeningFindings({ hardening, necking, maximum }: TensionNumbers, result: Result): Finding[] {
+function hardeningFindings({ line, hardening, necking, maximum }: TensionNumbers, result: Result): Finding[] {
   const found: Finding[] = [];
   if (hardening?.ok === false) found.push(finding('not-determined', { symbol: 'n', why: hardening.message }, { field: 'hardening' }));
   if (necking?.ok === false) found.push(finding('not-determined', { symbol: 'εu', why: necking.message }, { field: 'necking' }));
   if (!result.hardening) return found;
   const { rSquared, exponent } = result.hardening;
   if (rSquared < HARDENING_CORRELATION) found.push(finding('hardening-correlation-low', { correlation: rSquared }, { field: 'hardening' }));
+  // both answers count total strain: the law's has the elastic part at its own stress added
+  if (necking?.ok === true && hardening?.ok === true && line.ok) {
+    const law = hardening.exponent + (hardening.strengthCoefficient * hardening.exponent ** hardening.exponent) / line.slope;
+    const apart = Math.abs(necking.strain - law);
+    if (apart > Math.max(NECKING_SURE * necking.standardUncertainty, NECKING_SHARE * necking.strain))
+      found.push(
+        finding('necking-answers-differ', { curve: necking.strain, uncertainty: necking.standardUncertainty, law }, { field: 'necking' }),
+      );
+  }
   const uniform = maximum && maximum.strain > 0 ? Math.log1p(maximum.strain) : undefined;
   if (uniform !== undefined && Math.abs(exponent.value - uniform) > NECKING_AGREEMENT)
     found.push(finding('necking-unlike-exponent', { exponent: exponent.value, strain: uniform }, { field: 'hardening' }));

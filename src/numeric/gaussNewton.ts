@@ -83,6 +83,7 @@ interface Sums {
 function sumsAt({ x, y, weights, evaluate }: GaussNewtonTask, parameters: readonly number[], out: Room): Sums {
   const { stress, rows } = out;
   const [d0, d1, d2, d3] = rows;
+  const p = parameters.length;
   let rest = 0;
   let g0 = 0;
   let g1 = 0;
@@ -106,27 +107,28 @@ function sumsAt({ x, y, weights, evaluate }: GaussNewtonTask, parameters: readon
       const w = weights ? weights[i]! : 1;
       const r0 = d0[k]!;
       const r1 = d1[k]!;
-      const r2 = d2[k]!;
-      const r3 = d3[k]!;
       const weighted = w * residual;
       rest += weighted * residual;
       g0 += weighted * r0;
       g1 += weighted * r1;
-      g2 += weighted * r2;
-      g3 += weighted * r3;
       n00 += w * r0 * r0;
       n10 += w * r1 * r0;
       n11 += w * r1 * r1;
+      if (p < 3) continue;
+      const r2 = d2[k]!;
+      g2 += weighted * r2;
       n20 += w * r2 * r0;
       n21 += w * r2 * r1;
       n22 += w * r2 * r2;
+      if (p < 4) continue;
+      const r3 = d3[k]!;
+      g3 += weighted * r3;
       n30 += w * r3 * r0;
       n31 += w * r3 * r1;
       n32 += w * r3 * r2;
       n33 += w * r3 * r3;
     }
   }
-  const p = parameters.length;
   const all = [n00, n10, n11, n20, n21, n22, n30, n31, n32, n33];
   const normal = new Float64Array(p * p);
   for (let j = 0; j < p; j += 1) for (let k = 0; k <= j; k += 1) normal[p * j + k] = all[(j * (j + 1)) / 2 + k]!;
