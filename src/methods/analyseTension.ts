@@ -8,16 +8,19 @@ import {
   type RecordedCurve,
 } from '../curve/index.js';
 import { checkRecordKernel, findPausesKernel, resolution, surveyRecord } from '../record/index.js';
+import { afterFracture } from './afterFracture.js';
 import { columnsHash } from './columnsHash.js';
 import { frameFindings } from './frameFindings.js';
-import { isCurved, methodFindings } from './methodFindings.js';
+import { isCurved } from './lineFindings.js';
+import { methodFindings } from './methodFindings.js';
 import { pieceFindings } from './pieceFindings.js';
 import { rateFindings, ratesOf } from './rateFindings.js';
 import { recordFindings } from './recordFindings.js';
 import { structure } from './structure.js';
 import { explanationOf, tensionKernel, type TensionNumbers } from './tensionKernel.js';
 import { curveOptionNames, requireTensionOptions, type TensionOptions, type TensionSettings } from './tensionOptions.js';
-import { afterFracture, maximumForce, tensionQuantities } from './tensionQuantities.js';
+import { maximumForce } from './quantity.js';
+import { tensionQuantities } from './tensionQuantities.js';
 import { tensionTrail } from './tensionTrail.js';
 import type { TensionResult } from './TensionResult.js';
 import { version } from './version.js';

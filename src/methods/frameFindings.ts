@@ -1,6 +1,6 @@
 import { finding, type Finding } from '../base/index.js';
 import type { RecordedCurve } from '../curve/index.js';
-import { isCurved } from './methodFindings.js';
+import { isCurved } from './lineFindings.js';
 import type { TensionNumbers } from './tensionKernel.js';
 import type { TensionSettings } from './tensionOptions.js';
 import type { TensionResult } from './TensionResult.js';

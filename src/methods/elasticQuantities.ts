@@ -1,0 +1,42 @@
+import type { LineExplanation, WindowChoice } from '../curve/index.js';
+import { ISO, quantity } from './quantity.js';
+import type { TensionNumbers } from './tensionKernel.js';
+import type { TensionResult } from './TensionResult.js';
+
+/** How a window was chosen. */
+function criterionInWords(window: WindowChoice): string {
+  if (window.by === 'lower-bound') return `highest slope less ${window.z ?? 0} standard errors`;
+  if (window.by === 'relative-error') return 'least relative standard error';
+  return `given by its ${window.by === 'samples' ? 'samples' : `limits of ${window.by}`}`;
+}
+
+/** @internal Elastic line, window and modulus. */
+export function elasticQuantities(
+  numbers: TensionNumbers,
+  curve: TensionResult['curve'],
+  isModulus: boolean,
+  explanation: LineExplanation,
+) {
+  const { line, shift } = numbers;
+  if (!line.ok) return {};
+  const slope = (symbol: string, name: string, source: string) =>
+    quantity(symbol, name, line.slope, 'MPa', source, line.points > 2 ? line.standardError : undefined);
+  return {
+    elasticSlope: slope('mE', 'slope of the elastic part', `${ISO}, slope of the elastic part of the curve`),
+    ...(isModulus ? { modulus: slope('E', 'modulus of elasticity', `${ISO}, Annex G, modulus of elasticity`) } : {}),
+    modulusWindow: {
+      criterion: criterionInWords(line.criterion),
+      first: line.first,
+      last: line.last,
+      points: line.points,
+      slope: line.slope,
+      strainLimits: [curve.strain[line.first]!, curve.strain[line.last]!] as const,
+      stressLimits: [curve.stress[line.first]!, curve.stress[line.last]!] as const,
+      strainShift: shift,
+      rSquared: line.rSquared,
+      relativeStandardError: line.relativeStandardError,
+      alternatives: line.alternatives.map(({ first, last, slope: other }) => ({ first, last, slope: other })),
+      ...explanation,
+    },
+  };
+}

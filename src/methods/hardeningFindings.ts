@@ -1,0 +1,36 @@
+import { finding, type Finding } from '../base/index.js';
+import type { TensionNumbers } from './tensionKernel.js';
+import type { TensionResult } from './TensionResult.js';
+
+/** Correlation wanted of a hardening fit, and how far n may lie from the true uniform strain (common practice). */
+const HARDENING_CORRELATION = 0.995;
+const NECKING_AGREEMENT = 0.05;
+/** The curve's onset of necking and the law's differ by so many standard uncertainties and by this share (common practice). */
+const NECKING_SURE = 3;
+const NECKING_SHARE = 0.1;
+
+/** @internal Doubts about hardening law and onset of necking. */
+export function hardeningFindings(
+  { line, hardening, necking, maximum }: TensionNumbers,
+  result: Pick<TensionResult, 'hardening'>,
+): Finding[] {
+  const found: Finding[] = [];
+  if (hardening?.ok === false) found.push(finding('not-determined', { symbol: 'n', why: hardening.message }, { field: 'hardening' }));
+  if (necking?.ok === false) found.push(finding('not-determined', { symbol: 'εu', why: necking.message }, { field: 'necking' }));
+  if (!result.hardening) return found;
+  const { rSquared, exponent } = result.hardening;
+  if (rSquared < HARDENING_CORRELATION) found.push(finding('hardening-correlation-low', { correlation: rSquared }, { field: 'hardening' }));
+  // both answers count total strain: the law's has the elastic part at its own stress added
+  if (necking?.ok === true && hardening?.ok === true && line.ok) {
+    const law = hardening.exponent + (hardening.strengthCoefficient * hardening.exponent ** hardening.exponent) / line.slope;
+    const apart = Math.abs(necking.strain - law);
+    if (apart > Math.max(NECKING_SURE * necking.standardUncertainty, NECKING_SHARE * necking.strain))
+      found.push(
+        finding('necking-answers-differ', { curve: necking.strain, uncertainty: necking.standardUncertainty, law }, { field: 'necking' }),
+      );
+  }
+  const uniform = maximum && maximum.strain > 0 ? Math.log1p(maximum.strain) : undefined;
+  if (uniform !== undefined && Math.abs(exponent.value - uniform) > NECKING_AGREEMENT)
+    found.push(finding('necking-unlike-exponent', { exponent: exponent.value, strain: uniform }, { field: 'hardening' }));
+  return found;
+}

@@ -1,0 +1,32 @@
+import { quantity } from './quantity.js';
+import type { TensionNumbers } from './tensionKernel.js';
+import type { TensionResult } from './TensionResult.js';
+
+/** @internal The hardening law. */
+export function hardeningQuantities({ hardening: fit }: TensionNumbers): Pick<TensionResult, 'hardening'> {
+  if (fit?.ok !== true) return {};
+  return {
+    hardening: {
+      law: 'Hollomon',
+      exponent: quantity(
+        'n',
+        'hardening exponent',
+        fit.exponent,
+        '1',
+        'Hollomon, least squares on true plastic strain',
+        fit.standardErrors.exponent,
+      ),
+      strengthCoefficient: quantity(
+        'K',
+        'strength coefficient',
+        fit.strengthCoefficient,
+        'MPa',
+        'Hollomon, least squares on true plastic strain',
+        fit.standardErrors.strengthCoefficient,
+      ),
+      range: fit.range,
+      points: fit.points,
+      rSquared: fit.rSquared,
+    },
+  };
+}

@@ -1,0 +1,69 @@
+import { finding, type Finding } from '../base/index.js';
+import type { TensionNumbers } from './tensionKernel.js';
+import type { TensionSettings } from './tensionOptions.js';
+import type { TensionResult } from './TensionResult.js';
+
+/** Slopes of metals, from lead to tungsten, with a margin [MPa] (common practice). */
+const METALS = [10_000, 450_000] as const;
+const SCATTER_FAULT = 0.03;
+/** Residuals below this share of the stress are rounding; a runs test and a bend count from so many standard deviations on. */
+const EXACT = 1e-7;
+const ALIKE = 5;
+const BENT = 4;
+
+/** @internal True where the slope falls within the elastic part by more than its scatter allows: no linear part. */
+export function isCurved(numbers: TensionNumbers, limit: number): boolean {
+  const fall = numbers.line.ok ? numbers.line.slopeFall : undefined;
+  return fall !== undefined && fall.value > limit && fall.value > 4 * fall.standardError;
+}
+
+/** @internal Doubts about the elastic line and its window. */
+export function lineFindings(
+  numbers: TensionNumbers,
+  curve: TensionResult['curve'],
+  result: Pick<TensionResult, 'modulus' | 'modulusWindow'>,
+  { thresholds }: TensionSettings,
+): Finding[] {
+  const { line } = numbers;
+  if (!line.ok)
+    return [
+      finding('not-determined', { symbol: 'mE', why: line.message }, { field: 'elasticSlope' }),
+      ...['Rp', 'Rt', 'Ag', 'n'].map((symbol) => finding('not-determined', { symbol, why: 'there is no elastic line' })),
+    ];
+  const found: Finding[] = [];
+  const field = 'elasticSlope';
+  const range = [line.first, line.last] as const;
+  for (const bound of line.eased) found.push(finding('window-bound-eased', { bound }, { field: 'modulusWindow', range }));
+  if (isCurved(numbers, thresholds.slopeFall))
+    found.push(finding('no-linear-part', { fall: 100 * (line.slopeFall?.value ?? 0) }, { field: 'modulus', range }));
+  if (line.points < thresholds.elasticPoints)
+    found.push(
+      finding(
+        'few-points-in-elastic-part',
+        { points: line.points },
+        { field, range, severity: line.points < thresholds.leastElasticPoints ? 'fault' : 'caution' },
+      ),
+    );
+  const scatter = line.relativeStandardError;
+  if (scatter > thresholds.slopeScatter)
+    found.push(finding('slope-scatter', { error: 100 * scatter }, { field, severity: scatter > SCATTER_FAULT ? 'fault' : 'caution' }));
+  const { envelope, residuals } = result.modulusWindow ?? {};
+  if (envelope?.verdict === 'fragile') {
+    const [lowest, highest] = envelope.slope;
+    const [low, high] = envelope.proofStrength ?? [NaN, NaN];
+    found.push(
+      envelope.proofStrength
+        ? finding('windows-disagree', { lowest, highest, low, high, windows: envelope.windows }, { field })
+        : finding('window-slopes-disagree', { lowest, highest, windows: envelope.windows }, { field }),
+    );
+  }
+  if (residuals && line.residualStandardDeviation > EXACT * curve.stress[line.last]!) {
+    const { runs, expectedRuns, runsDeviation, slopeChange, slopeChangeError } = residuals;
+    if (runsDeviation < -ALIKE) found.push(finding('residuals-alike', { runs, expected: expectedRuns }, { field: 'modulusWindow', range }));
+    if (Math.abs(slopeChange) > Math.max(thresholds.windowBend, BENT * slopeChangeError))
+      found.push(finding('window-bent', { change: 100 * slopeChange }, { field: 'modulusWindow', range }));
+  }
+  if (result.modulus && (line.slope < METALS[0] || line.slope > METALS[1]))
+    found.push(finding('slope-implausible', { slope: line.slope, lowest: METALS[0], highest: METALS[1] }, { field: 'modulus' }));
+  return found;
+}

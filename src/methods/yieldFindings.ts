@@ -1,0 +1,28 @@
+import { finding, type Finding } from '../base/index.js';
+import type { TensionNumbers } from './tensionKernel.js';
+
+/** @internal Doubts about yield point and proportional limit. */
+export function yieldFindings({ yielding, proportional }: TensionNumbers): Finding[] {
+  const found: Finding[] = [];
+  if (yielding?.ok === false) {
+    found.push(
+      yielding.reason === 'fall-in-pause'
+        ? finding('yield-fall-in-pause', {}, { field: 'upperYieldStrength' })
+        : finding('no-yield-point', { why: yielding.message }, { field: 'upperYieldStrength' }),
+    );
+  }
+  const limits = Object.values(proportional ?? {}).flatMap((one) => (one.ok ? [one.stress] : []));
+  if (limits.length > 1)
+    found.push(
+      finding(
+        'proportional-limit-by-definition',
+        { lowest: Math.min(...limits), highest: Math.max(...limits) },
+        { field: 'proportionalLimit' },
+      ),
+    );
+  else if (limits.length === 0 && proportional)
+    found.push(
+      finding('not-determined', { symbol: 'the proportional limit', why: 'no definition finds one' }, { field: 'proportionalLimit' }),
+    );
+  return found;
+}

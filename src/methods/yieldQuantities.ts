@@ -1,0 +1,58 @@
+import { ISO, percent, quantity } from './quantity.js';
+import type { TensionNumbers } from './tensionKernel.js';
+import type { TensionSettings } from './tensionOptions.js';
+import type { StrengthAtExtension, YieldStrength } from './TensionResult.js';
+
+const definitions = {
+  offset: '0.01 % plastic extension',
+  deviation: 'first lasting deviation of three standard deviations',
+  tangent: 'tangent of 90 % of the slope',
+  johnson: "Johnson's apparent elastic limit",
+} as const;
+
+/** @internal Yield strengths, proof strengths and the proportional limit. */
+export function yieldQuantities(numbers: TensionNumbers, settings: TensionSettings) {
+  const points = numbers.yielding;
+  const limit = numbers.proportional?.[settings.proportionalLimit];
+  const at = (symbol: string, name: string, source: string, point: { stress: number; strain: number; index: number }): YieldStrength => ({
+    ...quantity(symbol, name, point.stress, 'MPa', source),
+    strain: point.strain,
+    index: point.index,
+  });
+  const strengths = (
+    symbol: string,
+    name: string,
+    found: TensionNumbers['proofs'] | TensionNumbers['totals'],
+    extensions: readonly number[],
+  ): StrengthAtExtension[] =>
+    found.flatMap((one, i) => {
+      const extension = extensions[i]!;
+      return one.ok
+        ? [{ ...quantity(`${symbol}${percent(extension)}`, name, one.stress, 'MPa', `${ISO}, ${name}`), extension, strain: one.strain }]
+        : [];
+    });
+  return {
+    ...(limit?.ok === true
+      ? {
+          proportionalLimit: quantity(
+            'Rpl',
+            `limit of proportionality (${definitions[limit.definition]})`,
+            limit.stress,
+            'MPa',
+            limit.definition === 'johnson'
+              ? "Johnson's apparent elastic limit (textbooks)"
+              : 'ASTM E6, proportional limit; common practice',
+          ),
+        }
+      : {}),
+    ...(points?.ok === true
+      ? {
+          upperYieldStrength: at('ReH', 'upper yield strength', `${ISO}, upper yield strength`, points.upper),
+          lowerYieldStrength: at('ReL', 'lower yield strength', `${ISO}, lower yield strength`, points.lower),
+          yieldPointExtension: quantity('Ae', 'yield point extension', points.extension, '1', `${ISO}, percentage yield point extension`),
+        }
+      : {}),
+    proofStrengths: strengths('Rp', 'proof strength, plastic extension', numbers.proofs, settings.offsets),
+    totalExtensionStrengths: strengths('Rt', 'proof strength, total extension', numbers.totals, settings.totalExtensions),
+  };
+}
