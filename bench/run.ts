@@ -7,14 +7,12 @@ import { spawnSync } from 'node:child_process';
 import { writeFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { fitModulusKernel } from '../src/curve/index.js';
-import { coarseLine } from '../src/curve/coarseLine.js';
 import { windowSearch } from '../src/curve/windowSearch.js';
-import type { WindowTask } from '../src/curve/windowTask.js';
 import { analyseTension, sectionFromArea, type TensionRecord } from '../src/index.js';
 import { columnsHash } from '../src/methods/columnsHash.js';
-import { maximumIndex } from '../src/numeric/index.js';
 import { drawFigure } from '../src/render/index.js';
 import { everyWindow } from './everyWindow.js';
+import { searchTask } from './searchTask.js';
 import { knownCurve, scenarios, type Scenario } from './scenarios.js';
 
 const { values } = parseArgs({ options: { long: { type: 'boolean', default: false }, figure: { type: 'string' } } });
@@ -57,28 +55,6 @@ function reference(columns: readonly Float64Array[], ...args: readonly (string |
   return JSON.parse(stdout.toString()) as Record<string, number>;
 }
 
-/** The search that `fitModulus` makes for a curve, for comparison with others. */
-function taskOf({ strain, stress }: { strain: Float64Array; stress: Float64Array }): WindowTask {
-  const coarse = coarseLine(strain, stress, maximumIndex(stress));
-  if (!coarse) throw new Error('no coarse line');
-  let start = coarse.end;
-  while (start > 0 && stress[start - 1]! >= 0.2 * coarse.offsetStress) start -= 1;
-  const score = (slope: number, error: number): number => slope - 4 * error;
-  return {
-    strain,
-    stress,
-    start,
-    end: coarse.end,
-    slope: coarse.slope,
-    span: 0.2 * coarse.offsetStress,
-    points: 8,
-    score,
-    slopeFor: (value) => value,
-    unit: 0,
-    gap: 0,
-  };
-}
-
 const times = (n: number): number => Math.max(9, Math.min(2000, Math.round(3e6 / n)));
 const ratio = (value: number): string => (value >= 100 ? value.toFixed(0) : value >= 10 ? value.toFixed(1) : value.toFixed(2));
 const none = 'not measured';
@@ -89,7 +65,8 @@ console.log('| samples | fitModulus / pass | gap 1e-4 / pass | every window in T
 console.log('| --- | --- | --- | --- | --- |');
 for (const n of [1e3, 1e4, 1e5, 1e6, ...(values.long ? [1e7] : [])]) {
   const curve = knownCurve('steel', n, 5);
-  const task = taskOf(curve);
+  const task = searchTask(curve);
+  if (!task) throw new Error('no coarse line');
   const one = time(() => pass(curve.strain, curve.stress), times(n));
   const exact = time(() => fitModulusKernel(curve, { by: 'lower-bound' }), times(n));
   const gap = time(() => fitModulusKernel(curve, { by: 'lower-bound', gap: 1e-4 }), times(n));

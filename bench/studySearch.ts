@@ -1,10 +1,8 @@
 /** `npm run study:search`: the window search against a search through every window, on many curves of every kind. */
-import { coarseLine } from '../src/curve/coarseLine.js';
 import { windowSearch } from '../src/curve/windowSearch.js';
-import type { WindowTask } from '../src/curve/windowTask.js';
-import { maximumIndex } from '../src/numeric/index.js';
 import { everyWindow } from './everyWindow.js';
 import { knownCurve, scenarios } from './scenarios.js';
+import { lowerBound, relativeError, searchTask } from './searchTask.js';
 
 /** Samples of a curve, and curves of each kind. */
 const sizes = [
@@ -17,10 +15,6 @@ const sizes = [
   [20_000, 3],
 ] as const;
 
-type Scoring = Pick<WindowTask, 'score' | 'slopeFor' | 'unit'>;
-const lowerBound: Scoring = { score: (slope, error) => slope - 4 * error, slopeFor: (score) => score, unit: 0 };
-const relativeError: Scoring = { score: (slope, error) => (slope > 0 ? -error / slope : -Infinity), slopeFor: () => 0, unit: 1 };
-
 console.log('| samples | curves | windows compared | the same window | largest relative difference of slope − 4 s |');
 console.log('| --- | --- | --- | --- | --- |');
 let wrong = 0;
@@ -30,14 +24,10 @@ for (const [n, curves] of sizes) {
   let largest = 0;
   for (const scenario of scenarios)
     for (let seed = 1; seed <= curves; seed += 1) {
-      const { strain, stress } = knownCurve(scenario, n, 104_729 * seed + n);
-      const coarse = coarseLine(strain, stress, maximumIndex(stress));
-      if (!coarse) continue;
-      const { end, slope, offsetStress } = coarse;
-      let start = end;
-      while (start > 0 && stress[start - 1]! >= 0.2 * offsetStress) start -= 1;
+      const curve = knownCurve(scenario, n, 104_729 * seed + n);
       for (const scoring of [lowerBound, relativeError]) {
-        const task = { strain, stress, start, end, slope, span: 0.2 * offsetStress, points: 8, gap: 0, ...scoring };
+        const task = searchTask(curve, scoring);
+        if (!task) continue;
         const best = everyWindow(task);
         const found = windowSearch(task)?.best;
         compared += 1;

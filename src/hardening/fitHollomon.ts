@@ -1,5 +1,15 @@
-import { failure, requireOneOf, requireOptions, success, type CurveColumns, type Outcome } from '../base/index.js';
+import {
+  failure,
+  InputError,
+  requireOneOf,
+  requireOptions,
+  requirePositive,
+  success,
+  type CurveColumns,
+  type Outcome,
+} from '../base/index.js';
 import { lineFit } from '../numeric/index.js';
+import { aicc } from './aicc.js';
 import { fitShape, flattened, type FitOptions, type FitReason, type FitSummary } from './fitShape.js';
 import { flowRange } from './flowRange.js';
 import type { HollomonParameters } from './hollomon.js';
@@ -9,7 +19,7 @@ type Name = keyof HollomonParameters;
 
 /** Options of {@link fitHollomon}. */
 export interface HollomonOptions extends FitOptions<Name> {
-  /** Least squares in stress, or the straight line through the logarithms, which knows no weights or bounds; default `least-squares`. */
+  /** Least squares in stress, or the straight line through the logarithms, which takes no weights, bounds or held parameters; default `least-squares`. */
   readonly method?: 'least-squares' | 'log-log' | undefined;
 }
 
@@ -61,10 +71,17 @@ export const hollomonShape: LawShape<Name> = {
 
 /** The straight line through the logarithms, as the standards draw it. */
 function byLogarithms(from: string, flow: CurveColumns, options: HollomonOptions): Outcome<HollomonFit, HollomonReason> {
+  for (const name of ['weights', 'fixed', 'bounds'] as const)
+    if (options[name] !== undefined)
+      throw new InputError(from, `options.${name}`, 'unknown-option', 'goes with the method least-squares only', name);
   const { from: low, to: high } = options;
   const points = { ...flowRange(from, flow, { from: low, to: high }), weights: undefined };
   const n = points.strain.length;
+  const uniform = options.uniformStrain;
+  if (uniform !== undefined) requirePositive(from, 'options.uniformStrain', uniform);
   if (n < 3) return failure('too-few-points', `${n} samples lie in the range; 3 are needed`);
+  if (uniform !== undefined && points.strain[n - 1]! > uniform * (1 + 1e-9))
+    return failure('beyond-maximum', `the range ends at ${points.strain[n - 1]!}, the maximum force is at ${uniform}`);
   const { x, line } = logLine(points);
   if (!line) return failure('not-increasing', 'all samples have the same strain');
   if (!(line.slope > NO_EXPONENT))
@@ -79,7 +96,6 @@ function byLogarithms(from: string, flow: CurveColumns, options: HollomonOptions
   // of ln K, which is the line at x = 0, far from the middle
   const reach = Math.sqrt(spread + middle * middle);
   const correlation = -middle / reach;
-  const k = 3;
   return success({
     strengthCoefficient: K,
     exponent: line.slope,
@@ -91,7 +107,7 @@ function byLogarithms(from: string, flow: CurveColumns, options: HollomonOptions
     tradeOffs: Math.abs(correlation) > 0.99 ? [['strengthCoefficient', 'exponent'] as const] : [],
     residualSumOfSquares: rest,
     rSquared: line.rSquared,
-    aicc: n * Math.log(Math.max(rest, Number.MIN_VALUE) / n) + 2 * k + (n > k + 1 ? (2 * k * (k + 1)) / (n - k - 1) : 0),
+    aicc: aicc(rest, n, 2, points.stress[n - 1]!),
     points: n,
     range: [points.strain[0]!, points.strain[n - 1]!],
     converged: true,

@@ -10,8 +10,10 @@ import {
   type CurveColumns,
   type Outcome,
 } from '../base/index.js';
-import { cellMeans, gaussNewton, squaresAbout, sumOfSquares, type GaussNewtonEnd } from '../numeric/index.js';
+import { squaresAbout } from '../numeric/index.js';
+import { aicc } from './aicc.js';
 import { flowRange, type FitRange } from './flowRange.js';
+import { lawSearch } from './lawSearch.js';
 import type { LawPoints, LawShape } from './lawShape.js';
 
 /** Options that all fits of laws share. */
@@ -55,18 +57,6 @@ export type FitReason = 'too-few-points' | 'not-increasing' | 'beyond-maximum' |
 
 /** A correlation beyond this is a trade-off. */
 const TRADE_OFF = 0.99;
-/** Of a long curve the start is found on about so many means, and of those of the scan so many are followed. */
-const PLACES = 256;
-const FOLLOWED = 2;
-
-/** Points of a long curve as means; with weights they stay as they are. */
-function fewer(points: LawPoints): LawPoints {
-  const { strain, stress, weights } = points;
-  if (weights || strain.length <= 2 * PLACES) return points;
-  const { x, y } = cellMeans(strain, stress, 0, strain.length - 1, PLACES);
-  return { strain: x, stress: y, weights: undefined };
-}
-
 /** Checked limits of every parameter: its own, narrowed by bounds and by what is held. */
 function limitsOf<Name extends string>(from: string, { names, lowest }: LawShape<Name>, options: FitOptions<Name>) {
   requireOptions(from, options.fixed ?? {}, names, 'options.fixed');
@@ -80,61 +70,26 @@ function limitsOf<Name extends string>(from: string, { names, lowest }: LawShape
     const [low, high] = options.bounds?.[name] ?? [-Infinity, Infinity];
     if (!(low < high))
       throw new InputError(from, `options.bounds.${name}`, 'out-of-range', 'must be two ascending numbers', `${low}, ${high}`);
+    if (high <= lowest[k]!)
+      throw new InputError(from, `options.bounds.${name}`, 'out-of-range', `must reach above ${lowest[k]!}`, `${low}, ${high}`);
     return [Math.max(low, lowest[k]!), high];
   });
   return { lowest: limits.map(([low]) => low), highest: limits.map(([, high]) => high) };
 }
 
-/** Best end of the starts of a scan. */
-function search<Name extends string>(
-  shape: LawShape<Name>,
-  points: LawPoints,
-  lowest: readonly number[],
-  highest: readonly number[],
-  starts: readonly (readonly number[])[],
-): GaussNewtonEnd | undefined {
-  const { strain, stress, weights } = points;
-  const task = { x: strain, y: stress, weights, lowest, highest, evaluate: shape.evaluate };
-  let best: GaussNewtonEnd | undefined;
-  for (const start of starts) {
-    const end = gaussNewton({ ...task, start });
-    if (Number.isFinite(end.residualSumOfSquares) && (!best || end.residualSumOfSquares < best.residualSumOfSquares)) best = end;
-  }
-  return best;
-}
-
-/** The starts of a scan that are lower than their neighbours, best first. */
-function lowest<Name extends string>(shape: LawShape<Name>, points: LawPoints, starts: readonly (readonly number[])[]) {
-  const costs = starts.map((one) =>
-    one.every(Number.isFinite)
-      ? sumOfSquares({ x: points.strain, y: points.stress, weights: points.weights, evaluate: shape.evaluate }, one)
-      : Infinity,
-  );
-  return starts
-    .map((start, k) => ({
-      start,
-      cost: costs[k]!,
-      valley: costs[k]! <= (costs[k - 1] ?? Infinity) && costs[k]! <= (costs[k + 1] ?? Infinity),
-    }))
-    .filter(({ cost, valley }) => valley && cost < Infinity)
-    .sort((a, b) => a.cost - b.cost)
-    .slice(0, FOLLOWED)
-    .map(({ start }) => start);
-}
-
-/** Weighted mean and the sum of the weights. */
-function weightedMean(y: Float64Array, weights: Float64Array | undefined): readonly [number, number] {
+/** Weighted mean. */
+function weightedMean(y: Float64Array, weights: Float64Array | undefined): number {
   let sum = 0;
   if (!weights) {
     for (let i = 0; i < y.length; i += 1) sum += y[i]!;
-    return [sum / y.length, y.length];
+    return sum / y.length;
   }
   let count = 0;
   for (let i = 0; i < y.length; i += 1) {
     sum += weights[i]! * y[i]!;
     count += weights[i]!;
   }
-  return [sum / count, count];
+  return sum / count;
 }
 
 /** @internal Fits a law by least squares in stress: a scan for the start, then Gauss-Newton steps on all samples. */
@@ -166,12 +121,7 @@ export function fitShape<Name extends string>(
     return failure('beyond-maximum', `the range ends at ${strain[n - 1]!}, the maximum force is at ${uniformStrain}`);
 
   const points: LawPoints = { strain, stress, weights };
-  const few = fewer(points);
-  const within = (start: readonly number[]): number[] =>
-    start.map((one, k) => Math.min(Math.max(one, limits.lowest[k]!), limits.highest[k]!));
-  const starts = lowest(shape, few, shape.starts(few, options.fixed).map(within));
-  const rough = few === points ? undefined : search(shape, few, limits.lowest, limits.highest, starts);
-  const end = search(shape, points, limits.lowest, limits.highest, rough ? [rough.parameters] : starts);
+  const { end, before } = lawSearch(shape, points, limits, options.fixed);
   if (!end) return failure('undetermined', 'no start gives the law a finite stress on all samples');
   const { parameters, inverse } = end;
   if (shape.flat(parameters)) return failure('no-hardening', 'the stress does not rise with strain');
@@ -187,11 +137,8 @@ export function fitShape<Name extends string>(
     }),
   );
   const named = (values: readonly number[]) => Object.fromEntries(names.map((name, k) => [name, values[k]!])) as Record<Name, number>;
-  const [mean, count] = weightedMean(stress, weights);
+  const mean = weightedMean(stress, weights);
   const total = squaresAbout(mean, stress, weights);
-  const k = open + 1;
-  // residuals of nothing are rounding of the stress
-  const least = Math.max(rest, count * (2 ** -52 * mean) ** 2);
   return success({
     parameters: named(parameters),
     standardErrors: named(errors),
@@ -201,11 +148,11 @@ export function fitShape<Name extends string>(
     ),
     residualSumOfSquares: rest,
     rSquared: total > 0 ? 1 - rest / total : 1,
-    aicc: n * Math.log(least / n) + 2 * k + (n > k + 1 ? (2 * k * (k + 1)) / (n - k - 1) : 0),
+    aicc: aicc(rest, n, open, mean),
     points: n,
     range: [strain[0]!, strain[n - 1]!],
     converged: end.converged,
-    iterations: end.iterations + (rough?.iterations ?? 0),
+    iterations: end.iterations + before,
   });
 }
 

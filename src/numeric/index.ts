@@ -1,7 +1,7 @@
 export { cellMeans } from './cellMeans.js';
 export { choleskyInverse } from './choleskyInverse.js';
 export { cubicFit } from './cubicFit.js';
-export { gaussNewton, squaresAbout, sumOfSquares, type Evaluate, type GaussNewtonEnd } from './gaussNewton.js';
+export { gaussNewton, type GaussNewtonEnd } from './gaussNewton.js';
 export { lineFit, type LineFit } from './lineFit.js';
 export { localParabola, type LocalParabola } from './localParabola.js';
 export { maximumIndex } from './maximumIndex.js';
@@ -17,3 +17,4 @@ export { horner, polynomialFit, type PolynomialFit } from './polynomialFit.js';
 export { polynomialRest } from './polynomialRest.js';
 export { randomNumbers, type RandomNumbers } from './randomNumbers.js';
 export { roundToStep } from './roundToStep.js';
+export { squaresAbout, sumOfSquares, type Evaluate } from './residualSums.js';

@@ -1,9 +1,8 @@
 import { expect, test } from 'vitest';
 import { everyWindow } from '../../bench/everyWindow.js';
+import { lowerBound, relativeError, searchTask } from '../../bench/searchTask.js';
 import { fitModulus } from '../../src/index.js';
-import { coarseLine } from '../../src/curve/coarseLine.js';
 import { windowSearch } from '../../src/curve/windowSearch.js';
-import type { WindowScore } from '../../src/curve/windowTask.js';
 import { seeded } from '../support/random.js';
 
 type Family = 'smooth' | 'sharp' | 'yield point' | 'correlated' | 'coarse digits' | 'goes back' | 'clean' | 'held';
@@ -43,10 +42,6 @@ function record(family: Family, n: number, seed: number): { strain: Float64Array
   return { strain, stress };
 }
 
-const same = (score: number): number => score;
-const lowerBound: WindowScore = (slope, error) => slope - 4 * error;
-const relativeError: WindowScore = (slope, error) => (slope > 0 ? -error / slope : -Infinity);
-
 const families: readonly Family[] = ['smooth', 'sharp', 'yield point', 'correlated', 'coarse digits', 'goes back', 'clean', 'held'];
 
 test.each(families)('the window found is the best of all windows: %s', (family) => {
@@ -59,25 +54,9 @@ test.each(families)('the window found is the best of all windows: %s', (family) 
     [20_000, 1],
   ] as const)
     for (let seed = 1; seed <= records; seed += 1) {
-      const { strain, stress } = record(family, n, 1000 * seed + n);
-      const maximum = stress.indexOf(stress.reduce((a, b) => Math.max(a, b)));
-      const coarse = coarseLine(strain, stress, maximum)!;
-      let start = coarse.end;
-      while (start > 0 && stress[start - 1]! >= 0.2 * coarse.offsetStress) start -= 1;
-      for (const score of [lowerBound, relativeError]) {
-        const task = {
-          strain,
-          stress,
-          start,
-          end: coarse.end,
-          slope: coarse.slope,
-          span: 0.2 * coarse.offsetStress,
-          points: 8,
-          score,
-          slopeFor: score === lowerBound ? same : () => 0,
-          unit: score === lowerBound ? 0 : 1,
-          gap: 0,
-        };
+      const curve = record(family, n, 1000 * seed + n);
+      for (const scoring of [lowerBound, relativeError]) {
+        const task = searchTask(curve, scoring)!;
         const found = windowSearch(task)?.best;
         const best = everyWindow(task);
         expect(found === undefined).toBe(best === undefined);
@@ -85,7 +64,7 @@ test.each(families)('the window found is the best of all windows: %s', (family) 
         compared += 1;
         expect({ first: found.first, last: found.last }).toEqual({ first: best.first, last: best.last });
         // a tenth of what counts as a tie
-        expect(Math.abs(found.score - best.score)).toBeLessThan(score === lowerBound ? 1e-10 * best.score : 1e-10);
+        expect(Math.abs(found.score - best.score)).toBeLessThan(scoring === lowerBound ? 1e-10 * best.score : 1e-10);
       }
     }
   expect(compared).toBeGreaterThan(60);
@@ -102,9 +81,7 @@ test('on a truly straight record all windows tie, and the widest is found', () =
     slope: 69_000,
     span: 50,
     points: 8,
-    score: lowerBound,
-    slopeFor: same,
-    unit: 0,
+    ...lowerBound,
     gap: 0,
   };
   expect(windowSearch(task)?.best).toMatchObject({ first: 100, last: 499 });
@@ -121,9 +98,7 @@ test('on a truly straight record the least relative error is a tie of all window
     slope: 69_000,
     span: 50,
     points: 8,
-    score: relativeError,
-    slopeFor: () => 0,
-    unit: 1,
+    ...relativeError,
     gap: 0,
   };
   expect(windowSearch(task)?.best).toMatchObject({ first: 100, last: 499 });
@@ -141,9 +116,7 @@ test('strain that falls all the way has no rising line, whatever the sign of its
     slope: -99_000,
     span: 10,
     points: 8,
-    score: lowerBound,
-    slopeFor: same,
-    unit: 0,
+    ...lowerBound,
     gap: 0,
   };
   expect(windowSearch(task)).toBeUndefined();
@@ -153,7 +126,7 @@ test('strain that falls all the way has no rising line, whatever the sign of its
 test('a bounded gap stays within its bound', () => {
   for (let seed = 1; seed < 20; seed += 1) {
     const { strain, stress } = record('smooth', 2000, seed);
-    const task = { strain, stress, start: 100, end: 600, slope: 200_000, span: 60, points: 8, score: lowerBound, slopeFor: same, unit: 0 };
+    const task = { strain, stress, start: 100, end: 600, slope: 200_000, span: 60, points: 8, ...lowerBound };
     const exact = windowSearch({ ...task, gap: 0 })!.best.score;
     expect(windowSearch({ ...task, gap: 1e-4 })!.best.score).toBeGreaterThanOrEqual(exact * (1 - 1.01e-4));
   }
@@ -170,9 +143,7 @@ test('no window qualifies: nothing is returned', () => {
       slope: 1,
       span: 0,
       points: 8,
-      score: lowerBound,
-      slopeFor: same,
-      unit: 0,
+      ...lowerBound,
       gap: 0,
     }),
   ).toBeUndefined();
@@ -187,9 +158,7 @@ test('no window qualifies: nothing is returned', () => {
       slope: 0,
       span: 1,
       points: 3,
-      score: lowerBound,
-      slopeFor: same,
-      unit: 0,
+      ...lowerBound,
       gap: 0,
     }),
   ).toBeUndefined();

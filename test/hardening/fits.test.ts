@@ -165,6 +165,11 @@ describe('options', () => {
     expect(fitVoce(given, options)).toMatchObject({ ok: false, reason });
   });
 
+  test('the line through logarithms takes no weights, and keeps to the uniform strain', () => {
+    expect(thrown(() => fitHollomon(flow, { method: 'log-log', weights: flow.strain })).path).toBe('options.weights');
+    expect(fitHollomon(flow, { method: 'log-log', uniformStrain: 0.05 })).toMatchObject({ ok: false, reason: 'beyond-maximum' });
+  });
+
   test('huge and tiny stresses do not matter', () => {
     const big = required(fitVoce({ strain: flow.strain, stress: flow.stress.map((s) => s * 1e120) }));
     const small = required(fitVoce({ strain: flow.strain, stress: flow.stress.map((s) => s * 1e-120) }));
@@ -176,6 +181,7 @@ describe('options', () => {
     [{ fixed: { slope: 1 } }, 'options.fixed.slope'],
     [{ fixed: { rate: -1 } }, 'options.fixed.rate'],
     [{ bounds: { rate: [2, 1] } }, 'options.bounds.rate'],
+    [{ bounds: { rate: [-5, -1] } }, 'options.bounds.rate'],
     [{ weights: [1, 2] }, 'options.weights'],
     [{ weights: flow.strain.map(() => 0) }, 'options.weights[0]'],
     [{ initialStress: NaN }, 'options.initialStress'],
