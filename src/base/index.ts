@@ -2,7 +2,8 @@ export { InputError, isInputError, type InputErrorCode } from './InputError.js';
 export { required, type Failure, type Outcome, type Success } from './Outcome.js';
 export { type BaseUnit, type Quantity } from './Quantity.js';
 export { type Finding, type Severity, type Subject } from './Finding.js';
-export { catalogue, type FindingCode, type FindingEntry } from './catalogue.js';
+export { catalogue, type FindingCode } from './catalogue.js';
+export { type FindingEntry } from './FindingEntry.js';
 export {
   type ColumnName,
   type CurveColumns,

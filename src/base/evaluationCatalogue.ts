@@ -1,0 +1,140 @@
+import type { FindingEntry } from './FindingEntry.js';
+
+/** @internal Findings about the evaluation of a tension test. */
+export const evaluationEntries = {
+  'window-bound-eased': {
+    severity: 'caution', about: 'method',
+    message: 'The record has too few samples between the bounds of the elastic window; {bound} was eased.',
+    remedy: 'Log faster in the elastic part, or choose the window yourself.',
+  },
+  'no-linear-part': {
+    severity: 'fault', about: 'method',
+    message: 'The curve has no linear part (the slope falls by {fall} % within the window): E is withheld.',
+    remedy: 'Take E from an unloading line or from another method; the offset line uses the steepest slope.',
+  },
+  'slope-scatter': {
+    severity: 'caution', about: 'method',
+    message: 'The slope has a relative standard error of {error} %.',
+    remedy: 'Reduce noise or log more samples; up to 1 % is wanted.',
+  },
+  'windows-disagree': {
+    severity: 'caution', about: 'method',
+    message: 'The elastic line is fragile: {windows} other windows give slopes from {lowest} to {highest} MPa and Rp0.2 from {low} to {high} MPa.',
+    remedy: 'Look at the elastic detail; report the range, or state the window.',
+  },
+  'window-slopes-disagree': {
+    severity: 'caution', about: 'method',
+    message: 'The elastic line is fragile: {windows} other windows give slopes from {lowest} to {highest} MPa.',
+    remedy: 'Look at the elastic detail; report the range, or state the window.',
+  },
+  'residuals-alike': {
+    severity: 'note', about: 'method',
+    message: 'Neighbouring residuals of the elastic line are alike ({runs} runs, {expected} expected of random ones): its standard error is too small.',
+    remedy: 'A filter or the rate of the logger correlates samples, or the window is bent; read the standard error as a lower limit.',
+  },
+  'window-bent': {
+    severity: 'caution', about: 'method',
+    message: 'A parabola through the elastic window changes its slope by {change} % from end to end.',
+    remedy: 'Look at the elastic detail: a toe or yielding reaches into the window.',
+  },
+  'slope-implausible': {
+    severity: 'caution', about: 'method',
+    message: 'A modulus of {slope} MPa is outside {lowest} to {highest} MPa, where metals lie.',
+    remedy: 'Check units, the area (radius for diameter?), the length and the frame compliance.',
+  },
+  'offset-leverage': {
+    severity: 'caution', about: 'method',
+    message: 'With leverage {leverage} the doubt of the slope moves the offset of {symbol} by {share} %.',
+    remedy: 'Use an extensometer or a steadier record: the slope decides this value.',
+  },
+  'toe-long': {
+    severity: 'caution', about: 'method',
+    message: 'The toe takes a strain of {shift}, {share} % of the elastic strain at the top of the window.',
+    remedy: 'Preload to seat the grips; the origin was moved to where the line meets zero stress.',
+  },
+  'toe-outside-record': {
+    severity: 'caution', about: 'method',
+    message: 'The line meets zero stress at a strain of {shift}, before the record begins.',
+    remedy: 'The record starts late or starts steeper than the line; check zero and preload.',
+  },
+  'no-yield-point': {
+    severity: 'note', about: 'method',
+    message: 'No upper yield strength: {why}.',
+    remedy: 'Report the proof strength.',
+  },
+  'yield-fall-in-pause': {
+    severity: 'caution', about: 'method',
+    message: 'The stress fell only while the crosshead stood still: that is relaxation, not yield.',
+    remedy: 'Load without stopping through yield.',
+  },
+  'few-points-before-proof': {
+    severity: 'caution', about: 'method',
+    message: 'Only {points} samples lie between the end of the elastic window and {symbol}.',
+    remedy: 'Log faster: between distant samples the chord runs below the curve.',
+  },
+  'several-crossings': {
+    severity: 'caution', about: 'method',
+    message: 'The curve crosses the line of {symbol} {count} times; the first lasting crossing counts.',
+    remedy: 'Look at the elastic detail; with a yield point report ReH and ReL first.',
+  },
+  'proof-strength-not-reached': {
+    severity: 'fault', about: 'method',
+    message: '{symbol} was not reached before the maximum: brittle, or stopped early.',
+    remedy: 'Report strength only.',
+  },
+  'total-extension-not-reached': {
+    severity: 'note', about: 'method',
+    message: '{symbol} was not reached in the record.',
+    remedy: 'Leave it out of the report.',
+  },
+  'maximum-wide': {
+    severity: 'caution', about: 'method',
+    message: 'The force stays within 0.1 % of its maximum over {width} strain: Agt is uncertain by half of it.',
+    remedy: 'Give Agt with this doubt.',
+  },
+  'maximum-below-upper-yield': {
+    severity: 'note', about: 'method',
+    message: 'The maximum after the start of hardening, {strength} MPa, is below the upper yield strength {upper} MPa.',
+    remedy: 'State which is meant by the strength.',
+  },
+  'proportional-limit-by-definition': {
+    severity: 'note', about: 'method',
+    message: 'The proportional limit is {lowest} to {highest} MPa, depending on the definition.',
+    remedy: 'Name the definition with the value.',
+  },
+  'stress-rate-outside': {
+    severity: 'caution', about: 'method',
+    message: 'The stress rate in the elastic window, {rate} MPa/s, is outside {lowest} to {highest} MPa/s (ISO 6892-1 method B, from memory).',
+    remedy: 'Load at a rate within the range; see the figure of rate over time.',
+  },
+  'strain-rate-high': {
+    severity: 'caution', about: 'method',
+    message: 'The strain rate {where} is {rate} 1/s, above {highest} 1/s (ISO 6892-1, from memory).',
+    remedy: 'Load more slowly there; a high rate raises the yield values.',
+  },
+  'hardening-correlation-low': {
+    severity: 'caution', about: 'method',
+    message: 'The hardening law fits with R² = {correlation} only.',
+    remedy: 'Another law may fit better; look at the true curve.',
+  },
+  'hardening-range-outside-uniform': {
+    severity: 'caution', about: 'method',
+    message: 'The fit from {from} to {to} true plastic strain reaches beyond uniform deformation.',
+    remedy: 'Fit from the end of yielding to the maximum force only.',
+  },
+  'necking-answers-differ': {
+    severity: 'note', about: 'method',
+    message: 'A neck begins at a true strain of {curve} (u = {uncertainty}) by the curve, and at {law} by the hardening law.',
+    remedy: 'Another law may follow this curve better; compare laws before extrapolating.',
+  },
+  'necking-unlike-exponent': {
+    severity: 'caution', about: 'method',
+    message: 'The exponent n = {exponent} and the true uniform strain {strain} do not agree as Considère asks.',
+    remedy: 'The law does not hold up to necking; state the range of the fit with n.',
+  },
+  'not-determined': {
+    severity: 'note', about: 'method',
+    message: '{symbol} was not determined: {why}.',
+    remedy: 'See the reason; the record cannot support this value as it is.',
+  },
+} as const satisfies Readonly<Record<string, FindingEntry>>;

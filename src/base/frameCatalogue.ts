@@ -1,0 +1,30 @@
+import type { FindingEntry } from './FindingEntry.js';
+
+/** @internal Findings about the frame. */
+export const frameEntries = {
+  'extension-from-travel': {
+    severity: 'caution', about: 'frame',
+    message: 'Strains are determined from crosshead displacement, not by an extensometer as the standards ask.',
+    remedy: 'State it beside every strain-based value; use an extensometer where the value decides.',
+  },
+  'frame-compliance-removed': {
+    severity: 'note', about: 'frame',
+    message: 'A frame compliance of {compliance} mm/N was removed; it was {share} % of the motion in the elastic part.',
+    remedy: 'State where the compliance comes from; its doubt carries into E.',
+  },
+  'frame-stretches-more-than-piece': {
+    severity: 'caution', about: 'frame',
+    message: 'The frame stretches {ratio} times as much as the piece: E carries at least {ratio} times the relative doubt of the compliance.',
+    remedy: 'Use an extensometer for E.',
+  },
+  'modulus-includes-frame-compliance': {
+    severity: 'fault', about: 'frame',
+    message: 'E is withheld: the slope {slope} MPa is that of frame and piece together.',
+    remedy: 'Give the frame compliance, or use an extensometer. Rp by the curve\'s own slope is still right.',
+  },
+  'displacement-steps-coarse': {
+    severity: 'caution', about: 'frame',
+    message: 'One step of the displacement reading is {share} % of the offset of {symbol}.',
+    remedy: 'Use a finer displacement sensor: a tenth of the offset is wanted.',
+  },
+} as const satisfies Readonly<Record<string, FindingEntry>>;

@@ -1,0 +1,120 @@
+import type { FindingEntry } from './FindingEntry.js';
+
+/** @internal Findings about what the logger wrote. */
+export const recordEntries = {
+  'time-missing': {
+    severity: 'caution', about: 'record',
+    message: 'The record has no time column, so rates, pauses and the evenness of loading are unknown.',
+    remedy: 'Log time with every sample; no time step is assumed.',
+  },
+  'time-not-increasing': {
+    severity: 'caution', about: 'record',
+    message: 'Time goes back {count} times, first at sample {first}; rates are withheld.',
+    remedy: 'Check the clock of the logger, or whether two tests are in one file.',
+  },
+  'time-gap': {
+    severity: 'caution', about: 'record',
+    message: '{count} gaps in time, the longest {longest} s at sample {first}, where samples come every {usual} s.',
+    remedy: 'Check that no gap lies in yielding, at the maximum or at fracture; a pause of the logger there loses the event.',
+  },
+  'samples-repeated': {
+    severity: 'note', about: 'record',
+    message: '{share} % of the samples repeat the one before: the logger was faster than the sensor.',
+    remedy: 'Repeated samples flatter the scatter of a slope; log at the rate of the slowest sensor.',
+  },
+  'force-saturated': {
+    severity: 'fault', about: 'record',
+    message: 'The force stands at its highest value {force} N for {count} samples: the channel was probably at its end.',
+    remedy: 'Check the range of transmitter and logger; the true maximum may be higher.',
+  },
+  'force-does-not-rise': {
+    severity: 'fault', about: 'record',
+    message: 'The force never rises: from {first} N at the start to at most {highest} N.',
+    remedy: 'Check the sign and the column of the force, and that the file holds a loading part.',
+  },
+  'force-looks-like-kilonewton': {
+    severity: 'fault', about: 'record',
+    message: 'A highest stress of {stress} MPa is too low for a metal: the force may be in kN where N was expected.',
+    remedy: 'Name the unit of the force when reading the file.',
+  },
+  'strain-looks-like-percent': {
+    severity: 'fault', about: 'record',
+    message: 'A strain of {strain} with a slope of {slope} MPa does not fit a metal: the strain may be in % where a ratio was expected.',
+    remedy: 'Name the unit of the strain when reading the file.',
+  },
+  'record-starts-late': {
+    severity: 'caution', about: 'record',
+    message: 'The first sample already carries {share} % of the maximum force: the start of loading is missing.',
+    remedy: 'Start the logger before loading; the zero of the force cannot be checked.',
+  },
+  'zero-drift': {
+    severity: 'caution', about: 'record',
+    message: 'The force after fracture reads {force} N ({share} % of the maximum) away from the zero before the test.',
+    remedy: 'Check the zero of the force channel before and after each test; every force carries this doubt.',
+  },
+  'tail-after-fracture': {
+    severity: 'note', about: 'record',
+    message: '{count} samples after the fracture were left out; they served to check the zero.',
+    remedy: 'Nothing to do.',
+  },
+  'fracture-not-recorded': {
+    severity: 'caution', about: 'record',
+    message: 'No sudden fall of force is in the record; its last sample is taken as the fracture.',
+    remedy: 'Log until the piece has broken; a record cut short gives too small an extension at fracture.',
+  },
+  'stopped-before-fracture': {
+    severity: 'caution', about: 'record',
+    message: 'The record ends at {share} % of the maximum force, before the piece broke.',
+    remedy: 'Log until fracture; strength may still be valid if the maximum was passed.',
+  },
+  'maximum-at-end': {
+    severity: 'caution', about: 'record',
+    message: 'The highest force is the last sample: the test was stopped early, or the piece broke without a neck.',
+    remedy: 'State which; strength holds only for a piece that broke.',
+  },
+  'maximum-is-spike': {
+    severity: 'caution', about: 'record',
+    message: 'The maximum is a single sample {excess} MPa above its neighbours.',
+    remedy: 'Check the signal for a spike before strength is reported.',
+  },
+  'few-points-in-elastic-part': {
+    severity: 'caution', about: 'record',
+    message: 'The elastic line rests on {points} samples.',
+    remedy: 'Log faster or load slower; 50 samples in the elastic part are wanted, and below 8 no modulus is given.',
+  },
+  'sampling-slow-for-yield': {
+    severity: 'caution', about: 'record',
+    message: '{frequency} samples a second at a stress rate of {rate} MPa/s: the upper yield strength may be low by up to {loss} MPa.',
+    remedy: 'Log faster or load slower around yield.',
+  },
+  'extension-goes-back': {
+    severity: 'note', about: 'record',
+    message: 'The extension goes back in {count} places, by {largest} at most.',
+    remedy: 'Backlash, a reversal of the drive or an unloading frame does this; the line and the crossings allow for it.',
+  },
+  'extensometer-taken-off': {
+    severity: 'note', about: 'record',
+    message: 'The extensometer ends at sample {sample}, at a strain of {strain}.',
+    remedy: 'Nothing to do; beyond it the strain has another basis.',
+  },
+  'travel-carries-on': {
+    severity: 'caution', about: 'record',
+    message: 'Beyond a strain of {strain} the curve is carried on by crosshead travel over {length} mm.',
+    remedy: 'From necking on the two bases differ; extensions beyond here are estimates.',
+  },
+  pause: {
+    severity: 'note', about: 'record',
+    message: 'The crosshead stood still for {duration} s at a strain of {strain}; the stress fell by {fall} MPa.',
+    remedy: 'A fall of force while the crosshead stands still is relaxation, never yield.',
+  },
+  'pause-near-yield': {
+    severity: 'caution', about: 'record',
+    message: 'A pause of {duration} s lies within 0.2 % strain of {symbol}.',
+    remedy: 'Load through yield without stopping; repeat the test if this value decides.',
+  },
+  'uneven-loading': {
+    severity: 'note', about: 'record',
+    message: 'The speed in the elastic window varies by {variation} % (standard deviation over mean).',
+    remedy: 'Load in even strokes or turns; see the figure of rate over time.',
+  },
+} as const satisfies Readonly<Record<string, FindingEntry>>;
