@@ -1,27 +1,6 @@
-import type { Finding, Quantity, StressStrainCurve, TestPiece } from '../base/index.js';
+import type { Quantity, StressStrainCurve, TestPiece } from '../base/index.js';
 import type { LineExplanation } from '../curve/index.js';
-
-/** Who tested what, when and by which rule: carried through unchanged. */
-export interface TestInfo {
-  /** Name or number of the test piece. */
-  readonly identity?: string | undefined;
-  /** Material, as it is named on the order or the bar. */
-  readonly material?: string | undefined;
-  /** Who ran the test. */
-  readonly operator?: string | undefined;
-  /** Date of the test, as written. */
-  readonly date?: string | undefined;
-  /** Test temperature [°C]. */
-  readonly temperature?: number | undefined;
-  /** Standard that the test claims to follow. */
-  readonly standard?: string | undefined;
-  /** Certificate or calibration of the force. */
-  readonly forceCalibration?: string | undefined;
-  /** Anything else. */
-  readonly remarks?: string | undefined;
-  /** True for data made by a simulation or for a class: every page says so. */
-  readonly invented?: boolean | undefined;
-}
+import type { MethodResult } from './MethodResult.js';
 
 /** Where the strain of the curve comes from. */
 export type ExtensionBasis = 'extensometer' | 'extensometer-then-travel' | 'travel' | 'curve';
@@ -110,32 +89,10 @@ export interface Rates {
   readonly strainRate: Float64Array;
 }
 
-/** One thing that was done to the record, in order. */
-export interface TrailStep {
-  /** What was done. */
-  readonly step: string;
-  /** The numbers it was done with, and what they were before. */
-  readonly values: Readonly<Record<string, number | string>>;
-}
-
-/** What reproduces a result. */
-export interface Provenance {
-  /** Name of this package. */
-  readonly package: string;
-  /** Its version. */
-  readonly version: string;
-  /** Options of the analysis as given (functions and tables as plain data). */
-  readonly options: Readonly<Record<string, unknown>>;
-  /** Fast hash of the columns as given, 16 hexadecimal digits; not cryptographic. */
-  readonly hash: string;
-}
-
 /** All that a tension test gives. A quantity that the record cannot support is absent, and a finding says why. */
-export interface TensionResult {
+export interface TensionResult extends MethodResult {
   /** Which test this is. */
   readonly method: 'tension';
-  /** Who tested what. */
-  readonly test: TestInfo;
   /** The piece as given. */
   readonly testPiece: TestPiece;
   /** Where the strain comes from. */
@@ -192,10 +149,4 @@ export interface TensionResult {
   readonly hardening?: HardeningSummary | undefined;
   /** Local rates, where time was recorded. */
   readonly rates?: Rates | undefined;
-  /** Doubts about the test. */
-  readonly findings: readonly Finding[];
-  /** What was done to the record, in order. */
-  readonly trail: readonly TrailStep[];
-  /** What reproduces this result. */
-  readonly provenance: Provenance;
 }

@@ -1,15 +1,14 @@
 import type { CurveColumns, Finding } from '../base/index.js';
 import { requireCurve, type RecordedCurve } from '../curve/index.js';
 import { resolution } from '../record/index.js';
-import { columnsHash } from './columnsHash.js';
 import { isCurved } from './lineFindings.js';
 import { methodFindings } from './methodFindings.js';
-import { structure } from './structure.js';
 import { explanationOf, tensionKernel } from './tensionKernel.js';
 import { curveOptionNames, requireTensionOptions, type CurveAnalysisOptions } from './tensionOptions.js';
 import { tensionQuantities } from './tensionQuantities.js';
-import type { TensionResult, TrailStep } from './TensionResult.js';
-import { version } from './version.js';
+import type { TrailStep } from './MethodResult.js';
+import type { TensionResult } from './TensionResult.js';
+import { provenanceOf } from './provenanceOf.js';
 
 /** What stress and strain alone give: a {@link TensionResult} without what needs the test piece. */
 export type CurveResult = Omit<
@@ -70,11 +69,6 @@ export function analyseCurve(curve: CurveColumns, options: CurveAnalysisOptions 
     ...quantities,
     findings,
     trail,
-    provenance: {
-      package: 'testpiece',
-      version,
-      options: structure({ ...options }),
-      hash: columnsHash({ strain: given.strain, stress: given.stress }),
-    },
+    provenance: provenanceOf(options, { strain: given.strain, stress: given.stress }),
   };
 }

@@ -9,7 +9,6 @@ import {
 } from '../curve/index.js';
 import { checkRecordKernel, findPausesKernel, resolution, surveyRecord } from '../record/index.js';
 import { afterFracture } from './afterFracture.js';
-import { columnsHash } from './columnsHash.js';
 import { frameFindings } from './frameFindings.js';
 import { isCurved } from './lineFindings.js';
 import { methodFindings } from './methodFindings.js';
@@ -23,7 +22,7 @@ import { maximumForce } from './quantity.js';
 import { tensionQuantities } from './tensionQuantities.js';
 import { tensionTrail } from './tensionTrail.js';
 import type { TensionResult } from './TensionResult.js';
-import { version } from './version.js';
+import { provenanceOf } from './provenanceOf.js';
 
 /** The frame's motion taken out of the travel, where its compliance is known. */
 function withoutFrame(record: TensionRecord, compliance: number | undefined): TensionRecord {
@@ -132,11 +131,6 @@ export function analyseTension(record: TensionColumns, testPiece: TestPiece, opt
     ...(rates ? { rates } : {}),
     findings,
     trail: tensionTrail(given, recorded, lengths, numbers, settings),
-    provenance: {
-      package: 'testpiece',
-      version,
-      options: structure({ ...options }),
-      hash: columnsHash({ ...given }),
-    },
+    provenance: provenanceOf(options, { ...given }),
   };
 }

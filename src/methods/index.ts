@@ -7,14 +7,13 @@ export {
   type FracturePoint,
   type HardeningSummary,
   type ModulusWindow,
-  type Provenance,
   type Rates,
   type StrengthAtExtension,
   type TensionResult,
-  type TestInfo,
-  type TrailStep,
   type WindowSummary,
   type YieldStrength,
 } from './TensionResult.js';
+export { type MethodResult, type Provenance, type TestInfo, type TrailStep } from './MethodResult.js';
+export { type TestResult } from './TestResult.js';
 export { toJson } from './toJson.js';
 export { version } from './version.js';

@@ -1,15 +1,7 @@
-import {
-  InputError,
-  requireColumn,
-  requireFinite,
-  requireNonNegative,
-  requireObject,
-  requireOneOf,
-  requireOptions,
-  requirePositive,
-} from '../base/index.js';
+import { requireColumn, requireNonNegative, requireObject, requireOneOf, requireOptions, requirePositive } from '../base/index.js';
 import { requireModulusOptions, type ModulusOptions, type ProportionalDefinition, type WindowChoice } from '../curve/index.js';
-import type { TestInfo } from './TensionResult.js';
+import type { TestInfo } from './MethodResult.js';
+import { requireTest } from './testInfo.js';
 
 /** Thresholds of findings: common practice where no standard is named. */
 export interface TensionThresholds {
@@ -89,26 +81,6 @@ export interface TensionSettings {
   readonly frameCompliance: number | undefined;
   readonly test: TestInfo;
   readonly thresholds: typeof defaultThresholds;
-}
-
-const testFields = ['identity', 'material', 'operator', 'date', 'temperature', 'standard', 'forceCalibration', 'remarks', 'invented'];
-
-/** Checks who tested what: text, a number of degrees, a yes or no. */
-function requireTest(from: string, test: TestInfo): TestInfo {
-  requireOptions(from, test, testFields, 'options.test');
-  for (const [name, value] of Object.entries(test)) {
-    if (value === undefined) continue;
-    if (name === 'temperature') requireFinite(from, 'options.test.temperature', value);
-    else if (typeof value !== (name === 'invented' ? 'boolean' : 'string'))
-      throw new InputError(
-        from,
-        `options.test.${name}`,
-        'wrong-type',
-        name === 'invented' ? 'must be true or false' : 'must be text',
-        value,
-      );
-  }
-  return { ...test };
 }
 
 /** @internal Checks the options before any work, and fills in defaults. */

@@ -1,13 +1,8 @@
-import { requireObject } from '../base/index.js';
-import type { TensionResult } from '../methods/index.js';
-import { elasticDetailFigure } from './elasticDetailFigure.js';
+import type { TestResult } from '../methods/index.js';
 import type { Figure } from './figureParts.js';
-import { loadExtensionFigure } from './loadExtensionFigure.js';
-import { ratesFigure } from './ratesFigure.js';
-import { stressStrainFigure } from './stressStrainFigure.js';
-import { trueCurveFigure } from './trueCurveFigure.js';
+import { pageOf } from './pageOf.js';
 
-/** Names of the figures of a tension test. */
+/** Names of the figures, of all methods. */
 export type FigureName = 'loadExtension' | 'stressStrain' | 'elasticDetail' | 'trueCurve' | 'rates';
 
 /**
@@ -15,10 +10,10 @@ export type FigureName = 'loadExtension' | 'stressStrain' | 'elasticDetail' | 't
  *
  * @remarks
  * Force against extension, stress against strain, the elastic part with window and offset line, the true curve with its law and the
- * onset of necking, strain rate over time; those that the result supports. At most about a thousand points a line however long the
+ * onset of necking, strain rate over time; those that the result supports; other methods have figures of their own. At most about a thousand points a line however long the
  * record, peaks kept. `testpiece/render` draws them.
  *
- * @param result - A result of `analyseTension`.
+ * @param result - A result of any `analyse` function.
  * @returns The figures by name.
  * @throws {@link InputError} `wrong-type`, `missing`.
  *
@@ -31,14 +26,7 @@ export type FigureName = 'loadExtension' | 'stressStrain' | 'elasticDetail' | 't
  *
  * @see Vega-Lite, a grammar of graphics (open specification). Checked in `test/report/report.test.ts`.
  */
-export function figures(result: TensionResult): Partial<Record<FigureName, Figure>> {
-  requireObject('figures', 'result', result);
-  const made: Readonly<Record<FigureName, Figure | undefined>> = {
-    loadExtension: loadExtensionFigure(result),
-    stressStrain: stressStrainFigure(result),
-    elasticDetail: elasticDetailFigure(result),
-    trueCurve: trueCurveFigure(result),
-    rates: ratesFigure(result),
-  };
-  return Object.fromEntries(Object.entries(made).filter(([, one]) => one !== undefined));
+export function figures(result: TestResult): Partial<Record<FigureName, Figure>> {
+  const made = Object.entries(pageOf('figures', result).figures(result));
+  return Object.fromEntries(made.filter(([, one]) => one !== undefined));
 }

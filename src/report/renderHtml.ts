@@ -1,8 +1,9 @@
-import { requireObject, requireOptions, type Finding, type Severity } from '../base/index.js';
-import type { TensionResult } from '../methods/index.js';
-import { tensionCautions } from './cautions.js';
+import { requireOptions, type Finding, type Severity } from '../base/index.js';
+import type { TestResult } from '../methods/index.js';
 import { figures, type FigureName } from './figures.js';
 import { html, raw, type Html } from './html.js';
+import { number, type MethodPage } from './MethodPage.js';
+import { pageOf } from './pageOf.js';
 import { pageStyle } from './pageStyle.js';
 import { summarise, type SummaryRow } from './summarise.js';
 
@@ -12,16 +13,9 @@ export interface RenderOptions {
   readonly drawings?: Partial<Record<FigureName, string>> | undefined;
 }
 
-const number = (value: number, figures: number): string => String(Number(value.toPrecision(figures)));
-const percent = (value: number, figures = 3): string => `${number(100 * value, figures)} %`;
-
-function identity(result: TensionResult): Html {
-  const { test, testPiece } = result;
-  const { section } = testPiece;
-  const dimensions = Object.entries(section.dimensions)
-    .map(([name, value]) => `${name} ${number(value, 5)}`)
-    .join(', ');
-  const rows: (readonly [string, string | undefined])[] = [
+/** Who tested what, then piece and set-up of the method. */
+function identity({ test }: TestResult, own: ReturnType<MethodPage<TestResult>['identity']>): Html {
+  const rows: ReturnType<MethodPage<TestResult>['identity']> = [
     ['Test piece', test.identity],
     ['Material', test.material],
     ['Date', test.date],
@@ -30,10 +24,7 @@ function identity(result: TensionResult): Html {
     ['Standard claimed', test.standard],
     ['Force calibration', test.forceCalibration],
     ['Remarks', test.remarks],
-    ['Section', `${section.shape}, ${dimensions} (mm); S0 = ${number(section.area, 5)} mm²`],
-    ['Gauge length L0', `${number(testPiece.gaugeLength, 5)} mm`],
-    ['Parallel length Lc', testPiece.parallelLength === undefined ? undefined : `${number(testPiece.parallelLength, 5)} mm`],
-    ['Strain from', `${result.extensionBasis.replaceAll('-', ' ')}, over ${number(result.strainLength, 5)} mm`],
+    ...own,
   ];
   return html`<dl>
     ${rows.flatMap(([name, value]) =>
@@ -77,59 +68,6 @@ function resultsTable(rows: readonly SummaryRow[]): Html {
   </table>`;
 }
 
-/** What explains the elastic line: its residuals, other windows, and what it means for the proof strength. */
-function lineInWords({ residuals, envelope, trust }: NonNullable<TensionResult['modulusWindow']>): string[] {
-  return [
-    ...(residuals
-      ? [
-          `Residuals: ${residuals.runs} runs of one sign (${number(residuals.expectedRuns, 3)} expected in random order); a parabola changes the slope by ${percent(residuals.slopeChange)} from end to end.`,
-        ]
-      : []),
-    ...(envelope
-      ? [
-          `Other windows (${envelope.windows}) give slopes from ${number(envelope.slope[0] / 1000, 4)} to ${number(envelope.slope[1] / 1000, 4)} GPa${envelope.proofStrength ? ` and Rp0.2 from ${number(envelope.proofStrength[0], 4)} to ${number(envelope.proofStrength[1], 4)} MPa` : ''}: ${envelope.verdict}.`,
-        ]
-      : []),
-    ...(trust
-      ? [
-          `Leverage of the slope on Rp0.2: λ = ${number(trust.leverage, 3)}; one standard error of the slope moves the offset by ${percent(trust.offsetDoubt)} of itself: ${trust.verdict}.`,
-        ]
-      : []),
-  ];
-}
-
-/** How each value was found, in sentences with the numbers. */
-function howFound(result: TensionResult): Html {
-  const { modulusWindow: line, fracture, hardening, upperYieldStrength: upper, proofStrengths } = result;
-  const sentences: string[] = [];
-  if (line)
-    sentences.push(
-      `Elastic line: window ${line.criterion}, samples ${line.first} to ${line.last} (${line.points}), ${number(line.stressLimits[0], 4)} to ${number(line.stressLimits[1], 4)} MPa; slope ${number(line.slope / 1000, 5)} GPa, R² = ${line.rSquared.toFixed(6)}, S_m(rel) = ${percent(line.relativeStandardError)}.`,
-      `Strain origin: moved by ${number(line.strainShift, 4)} to where the line meets zero stress; all strains count from there.`,
-      ...(line.alternatives.length > 0
-        ? [`Runner-up windows give slopes of ${line.alternatives.map(({ slope }) => number(slope / 1000, 4)).join(', ')} GPa.`]
-        : []),
-      ...lineInWords(line),
-    );
-  for (const proof of proofStrengths)
-    sentences.push(
-      `${proof.symbol}: first lasting crossing with a line of the same slope, offset by ${percent(proof.extension)}; at a strain of ${percent(proof.strain)}.`,
-    );
-  if (upper)
-    sentences.push(
-      `Yield point: the highest stress before a fall of at least 0.5 % with no higher stress over the next 0.05 % strain, at sample ${upper.index}; ReL without the first transient.`,
-    );
-  sentences.push(`Maximum: sample ${result.maximumIndex}.`);
-  if (fracture) sentences.push(`Fracture: sample ${fracture.index}, recognised as ${fracture.how.replaceAll('-', ' ')}.`);
-  if (hardening)
-    sentences.push(
-      `${hardening.law}'s law: true plastic strain ${number(hardening.range[0], 3)} to ${number(hardening.range[1], 3)}, ${hardening.points} samples, R² = ${hardening.rSquared.toFixed(5)}.`,
-    );
-  return html`<ul>
-    ${sentences.map((sentence) => html`<li>${sentence}</li>`)}
-  </ul>`;
-}
-
 const severities: readonly (readonly [Severity, string])[] = [
   ['fault', 'Faults: a value is withheld or must not be used'],
   ['caution', 'Cautions: read them beside the values'],
@@ -156,7 +94,7 @@ function findingsList(findings: readonly Finding[]): Html {
 }
 
 /** Drawings in the order of the figures, each with its words. The SVG is our renderer's own. */
-function drawn(result: TensionResult, drawings: NonNullable<RenderOptions['drawings']>): Html[] {
+function drawn(result: TestResult, drawings: NonNullable<RenderOptions['drawings']>): Html[] {
   return Object.entries(figures(result)).flatMap(([name, { title, description }]) => {
     const svg = drawings[name as FigureName];
     return svg === undefined ? [] : [html`<figure role="img" aria-label="${`${title}. ${description}`}">${raw(svg)}</figure>`];
@@ -171,7 +109,7 @@ function drawn(result: TensionResult, drawings: NonNullable<RenderOptions['drawi
  * record; what reproduces it. Prints on A4. Text from outside (identity, remarks, messages) is escaped; the drawings are put in as they are
  * and must come from `testpiece/render`.
  *
- * @param result - A result of `analyseTension`.
+ * @param result - A result of any `analyse` function.
  * @param options - Drawings of the figures.
  * @returns The page.
  * @throws {@link InputError} `wrong-type`, `missing`, `unknown-option`.
@@ -185,11 +123,11 @@ function drawn(result: TensionResult, drawings: NonNullable<RenderOptions['drawi
  *
  * @see ISO 6892-1:2019, test report. Checked in `test/report/report.test.ts`.
  */
-export function renderHtml(result: TensionResult, options: RenderOptions = {}): string {
-  requireObject('renderHtml', 'result', result);
+export function renderHtml(result: TestResult, options: RenderOptions = {}): string {
+  const method = pageOf('renderHtml', result);
   requireOptions('renderHtml', options, ['drawings']);
   const { test, provenance, trail } = result;
-  const title = `Tension test${test.identity === undefined ? '' : `: ${test.identity}`}`;
+  const title = `${method.title}${test.identity === undefined ? '' : `: ${test.identity}`}`;
   const pictures = drawn(result, options.drawings ?? {});
   const steps = trail.map(({ step, values }) => {
     const numbers = Object.entries(values).map(([name, value]) => `${name} ${typeof value === 'number' ? number(value, 6) : value}`);
@@ -210,7 +148,7 @@ export function renderHtml(result: TensionResult, options: RenderOptions = {}): 
           <h1>${title}</h1>
           <p class="lead">Properties from the record, how each was found, and what stands in doubt.</p>
           ${test.invented === true ? html`<p class="invented"><strong>Invented data.</strong> Made by a simulation for teaching; no real test stands behind these numbers.</p>` : []}
-          ${identity(result)}
+          ${identity(result, method.identity(result))}
           <h2>Results</h2>
           ${resultsTable(summarise(result))}
           <h2>Findings</h2>
@@ -222,10 +160,12 @@ export function renderHtml(result: TensionResult, options: RenderOptions = {}): 
               : []
           }
           <h2>How each value was found</h2>
-          ${howFound(result)}
+          <ul>
+            ${method.howFound(result).map((sentence) => html`<li>${sentence}</li>`)}
+          </ul>
           <h2>Cautions</h2>
           <ul>
-            ${tensionCautions.map((caution) => html`<li>${caution}</li>`)}
+            ${method.cautions.map((caution) => html`<li>${caution}</li>`)}
           </ul>
           <h2>What was done to the record</h2>
           <ol>

@@ -1,0 +1,19 @@
+import { InputError, requireObject } from '../base/index.js';
+import type { TestResult } from '../methods/index.js';
+import type { MethodPage } from './MethodPage.js';
+import { tensionPage } from './tensionPage.js';
+
+type Pages = { readonly [Method in TestResult['method']]: MethodPage<Extract<TestResult, { method: Method }>> };
+
+/** What the report says of each method. */
+const pages: Pages = { tension: tensionPage };
+
+/** @internal What the report says of a result's method. */
+export function pageOf(from: string, result: TestResult): MethodPage<TestResult> {
+  const given: object = requireObject(from, 'result', result);
+  const known = Object.keys(pages);
+  const method: unknown = 'method' in given ? given.method : undefined;
+  if (typeof method !== 'string' || !known.includes(method))
+    throw new InputError(from, 'result.method', 'wrong-type', `must be that of a result (${known.join(', ')})`, method);
+  return pages[method as keyof Pages];
+}
