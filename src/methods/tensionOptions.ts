@@ -1,5 +1,6 @@
 import { requireColumn, requireNonNegative, requireObject, requireOneOf, requireOptions, requirePositive } from '../base/index.js';
 import { requireModulusOptions, type ModulusOptions, type ProportionalDefinition, type WindowChoice } from '../curve/index.js';
+import { requireRepairs, type Repairs } from '../record/index.js';
 import type { TestInfo } from './MethodResult.js';
 import { requireTest } from './testInfo.js';
 
@@ -69,6 +70,8 @@ export interface CurveAnalysisOptions {
 export interface TensionOptions extends CurveAnalysisOptions {
   /** Compliance of the frame [mm/N], taken out of crosshead travel; default none. */
   readonly frameCompliance?: number | undefined;
+  /** Repairs of the record before anything else; default spikes only. What leaves samples out makes `curve` shorter. */
+  readonly repairs?: Repairs | undefined;
 }
 
 /** @internal Options after the checks, with defaults. */
@@ -79,6 +82,7 @@ export interface TensionSettings {
   readonly proportionalLimit: ProportionalDefinition;
   readonly lowerYield: 'whole' | 'short';
   readonly frameCompliance: number | undefined;
+  readonly repairs: Repairs;
   readonly test: TestInfo;
   readonly thresholds: typeof defaultThresholds;
 }
@@ -107,6 +111,7 @@ export function requireTensionOptions(from: string, options: TensionOptions, nam
     lowerYield: requireOneOf(from, 'options.lowerYield', options.lowerYield ?? 'whole', ['whole', 'short']),
     frameCompliance:
       options.frameCompliance === undefined ? undefined : requireNonNegative(from, 'options.frameCompliance', options.frameCompliance),
+    repairs: requireRepairs(from, options.repairs ?? {}, 'options.repairs'),
     test: requireTest(from, options.test ?? {}),
     thresholds: { ...defaultThresholds, ...Object.fromEntries(given) },
   };

@@ -7,8 +7,10 @@ import {
   requireOptions,
   soundLength,
   type TensionColumns,
+  type TensionRecord,
 } from '../base/index.js';
 import { maximumIndex, median, noiseLevel } from '../numeric/index.js';
+import type { ClockSurvey } from './clock.js';
 import { resolution } from './resolution.js';
 
 /** Options of {@link findPauses}. */
@@ -94,6 +96,13 @@ export function findPausesKernel(
     i = j - stride;
   }
   return pauses;
+}
+
+/** @internal Pauses of a checked record whose clock runs; none where there is no clock that does. */
+export function pausesOf(record: TensionRecord, clock: ClockSurvey | undefined, highest: number): Pause[] {
+  const moved = record.travel ?? record.extension ?? record.strain;
+  const runs = record.time && clock && clock.backward === 0 && clock.usual > 0;
+  return runs && moved ? findPausesKernel(record.force, moved, record.time, highest) : [];
 }
 
 /**
