@@ -102,7 +102,7 @@ export function repairRecordKernel(record: TensionRecord, repairs: Repairs): Rep
  * @example
  * ```ts
  * const way = Array.from({ length: 40 }, (_, i) => Math.floor(i / 2));
- * const raw = { force: way.map((x, i) => (i === 20 ? 900 : x ** 1.5)), travel: way };
+ * const raw = { force: way.map((x) => x ** 1.5), travel: way };
  * repairRecord(raw, { repeats: true }).record.force.length; // => 20
  * ```
  *

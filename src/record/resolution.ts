@@ -29,7 +29,7 @@ export function resolution(column: Float64Array): number {
   let stood = false;
   for (let i = 1; i < n; i += stride) {
     const multiple = Math.abs(column[i]! - column[i - 1]!) / step;
-    if (multiple > 1.5) several += STARTS;
+    if (multiple > 1.5) several += 1;
     else if (multiple > 0.5 && stood) several += 1;
     stood = !(multiple > 0.5);
     if (!(multiple > 0.5) || multiple > MOST_STEPS) continue;
