@@ -9,6 +9,8 @@ const FEW_STEPS = 2000;
 const TOO_FEW_STEPS = 200;
 /** Spikes up to this length; longer ones are drop-outs. */
 const SPIKE = 3;
+/** A force at its end stands so many times as long as at the step before it. */
+const DWELL = 4;
 /** Equal samples at the end of a motion that mean its sensor was at its end, while the force still rises or falls by so much of its maximum. */
 const STANDING = 20;
 const GOES_ON = 0.05;
@@ -40,6 +42,10 @@ function forceSaturation({ force, top, habit: { noise, step } }: RecordOutline, 
   while (last + 1 < force.length && force[last + 1] === highest) last += 1;
   const count = last - top + 1;
   if (count < least) return [];
+  // a coarse reading stays at each of its steps: the last one must stand out
+  let run = 1;
+  while (top - run - 1 >= 0 && force[top - run - 1] === force[top - 1]) run += 1;
+  if (count < DWELL * run) return [];
   const before = highest - (force[top - 1] ?? 0);
   const after = highest - (force[last + 1] ?? highest);
   // a true maximum is approached by ever smaller steps; a cut one is run into at the pace of the loading

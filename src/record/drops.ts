@@ -19,7 +19,7 @@ export interface Drop {
 }
 
 /** Falls below so many standard deviations and steps, or this share of the highest force, are none. */
-const DEVIATIONS = 6;
+const DEVIATIONS = 10;
 const STEPS = 3;
 const SHARE = 0.01;
 /** A rise steeper than this share of the stiffness is elastic. */

@@ -36,8 +36,12 @@ const SHARE = 0.05;
 const DURATION = 0.5;
 /** Places at which the usual speed is measured. */
 const PLACES = 400;
-/** Steps of the reading that the slowest motion must cover, or standing still cannot be told from it. */
-const STEPS = 2;
+/** Standard deviations and steps of the reading within which a motion that stands still stays. */
+const BAND = 7;
+const BAND_STEPS = 1.5;
+/** The speed inside is less than this share of the speed before and after; and at the most that the reading allows, of that share. */
+const CONTRAST = 0.2;
+const AT_MOST = 0.6;
 /** Places at which a stretch of the least duration is looked at. */
 const PLACES_IN_PAUSE = 50;
 
@@ -70,29 +74,47 @@ export function findPausesKernel(
   while (last + 1 < end && force[last + 1]! >= loaded) last += 1;
   const slow = share * usualSpeed(motion, time, first, last);
   if (!(slow > 0)) return [];
-  // a reading that repeats stands still between its steps: the stretch must be long enough for some of them
   const step = resolution(motion.subarray(first, last + 1));
-  const repeats = step > 2 * Math.abs((motion[last]! - motion[first]!) / (last - first));
-  const least = repeats ? Math.max(duration, (STEPS * step) / slow) : duration;
+  const noise = noiseLevel(motion, first, last + 1);
+  const band = Math.max(BAND * noise, BAND_STEPS * step);
   const rise = 4 * noiseLevel(force, first, last + 1);
-  /** From i to j the crosshead moved no more than slowly, and the force did not rise. */
-  const still = (i: number, j: number): boolean => motion[j]! - motion[i]! < slow * (time[j]! - time[i]!) && force[j]! - force[i]! <= rise;
+  /** From i to j the crosshead moved no more than slowly, as far as the reading tells, and the force did not rise. */
+  const still = (i: number, j: number): boolean =>
+    motion[j]! - motion[i]! < slow * (time[j]! - time[i]!) + band && force[j]! - force[i]! <= rise;
+  /** It stood, against how it moved before and after: a slow part of the test, or one step of a coarse reading, is no pause. */
+  const stood = (i: number, j: number): boolean => {
+    let lowest = Infinity;
+    let farthest = -Infinity;
+    for (let k = i; k <= j; k += 1) {
+      if (motion[k]! < lowest) lowest = motion[k]!;
+      if (motion[k]! > farthest) farthest = motion[k]!;
+    }
+    const span = time[j]! - time[i]!;
+    // a crosshead that goes back and on again moved: a frame that unloads at yield does so
+    if (farthest - lowest > slow * span + band) return false;
+    const speed = (from: number, to: number): number =>
+      time[to]! > time[from]! ? (motion[to]! - motion[from]!) / (time[to]! - time[from]!) : Infinity;
+    const around = Math.min(speed(Math.max(first, 2 * i - j), i), speed(j, Math.min(last, 2 * j - i)));
+    const doubt = Math.max(4 * noise, step);
+    const moved = Math.abs(motion[j]! - motion[i]!) / span;
+    return moved < CONTRAST * around && moved + doubt / span < AT_MOST * around;
+  };
 
   // fifty places in the least duration are enough: a faster logger is looked at in strides
-  const stride = Math.max(1, Math.floor((least * (last - first)) / (time[last]! - time[first]!) / PLACES_IN_PAUSE));
+  const stride = Math.max(1, Math.floor((duration * (last - first)) / (time[last]! - time[first]!) / PLACES_IN_PAUSE));
   const pauses: Pause[] = [];
   // both ends of the stretch only move forward, so the record is walked once
   for (let i = first, j = first + stride; i < last; i += stride) {
     // the stretch from i that spans the least duration, then as far as it stays slow
     if (j <= i) j = Math.min(i + stride, last);
-    const from = time[i]! + least;
+    const from = time[i]! + duration;
     while (j < last && time[j]! < from) j = Math.min(j + stride, last);
     if (time[j]! < from || !still(i, j)) continue;
     for (let next = j; next < last; j = next) {
       next = Math.min(j + stride, last);
-      if (motion[next]! - motion[j]! >= slow * (time[next]! - time[j]!) || !still(i, next)) break;
+      if (motion[next]! - motion[j]! >= slow * (time[next]! - time[j]!) + band || !still(i, next)) break;
     }
-    pauses.push({ range: [i, j], duration: time[j]! - time[i]!, fall: force[i]! - force[j]! });
+    if (stood(i, j)) pauses.push({ range: [i, j], duration: time[j]! - time[i]!, fall: force[i]! - force[j]! });
     i = j - stride;
   }
   return pauses;
