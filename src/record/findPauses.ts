@@ -53,7 +53,10 @@ function usualSpeed(motion: Float64Array, time: Float64Array, first: number, las
     const dt = time[i + size]! - time[i]!;
     if (dt > 0) speeds.push((motion[i + size]! - motion[i]!) / dt);
   }
-  return median(speeds);
+  // a coarse reading shows no motion over most of the short stretches: then the mean over the whole serves
+  const whole = (motion[last]! - motion[first]!) / (time[last]! - time[first]!);
+  const usual = median(speeds);
+  return usual > 0.1 * whole ? usual : whole;
 }
 
 /** @internal {@link findPauses} on checked columns; time never goes back, motion may end early with NaN. */
