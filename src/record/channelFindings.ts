@@ -9,8 +9,8 @@ const FEW_STEPS = 2000;
 const TOO_FEW_STEPS = 200;
 /** Spikes up to this length; longer ones are drop-outs. */
 const SPIKE = 3;
-/** A force at its end stands so many times as long as at the step before it. */
-const DWELL = 4;
+/** A force at its end stands so many times as long as at any other value. */
+const DWELL = 2;
 /** Equal samples at the end of a motion that mean its sensor was at its end, while the force still rises or falls by so much of its maximum. */
 const STANDING = 20;
 const GOES_ON = 0.05;
@@ -36,16 +36,22 @@ export const allSpikeFindings = (record: TensionRecord): Finding[] =>
   });
 
 /** Equal highest samples: a channel at its end, unless the reading is stepped and stays near its top anyway. */
-function forceSaturation({ force, top, habit: { noise, step } }: RecordOutline, least: number): Finding[] {
-  const highest = force[top]!;
-  let last = top;
-  while (last + 1 < force.length && force[last + 1] === highest) last += 1;
-  const count = last - top + 1;
-  if (count < least) return [];
-  // a coarse reading stays at each of its steps: the last one must stand out
-  let run = 1;
-  while (top - run - 1 >= 0 && force[top - run - 1] === force[top - 1]) run += 1;
-  if (count < DWELL * run) return [];
+function forceSaturation({ force, highest, first, last: end, habit: { noise, step } }: RecordOutline, least: number): Finding[] {
+  // the longest stretch at the very highest value, and at any other
+  let top = 0;
+  let count = 0;
+  let other = 0;
+  for (let i = first, run = 1; i <= end; i += 1) {
+    run = i > first && force[i] === force[i - 1] ? run + 1 : 1;
+    if (force[i] !== highest) other = Math.max(other, run);
+    else if (run > count) {
+      count = run;
+      top = i - run + 1;
+    }
+  }
+  const last = top + count - 1;
+  // a coarse reading, or a logger that repeats samples, stays at other values too
+  if (count < least || count < DWELL * other) return [];
   const before = highest - (force[top - 1] ?? 0);
   const after = highest - (force[last + 1] ?? highest);
   // a true maximum is approached by ever smaller steps; a cut one is run into at the pace of the loading

@@ -55,13 +55,20 @@ export function channelLag({ force, motion, first, top, highest }: RecordOutline
   while (to < top && force[to]! < TO * highest) to += 1;
   const count = Math.min(to - from, MOST);
   if (count < LEAST) return undefined;
-  // the pulses of a hand last many samples: a few of them together stand out of the noise
-  const width = Math.max(1, Math.floor(count / 200));
-  const pulls = rates(force, to - count, count, width);
-  const moves = rates(motion.values, to - count, count, width);
-  const mean = (motion.values[to]! - motion.values[to - count]!) / (count / width);
-  const spread = Math.sqrt(moves.reduce((sum, one) => sum + one * one, 0) / moves.length);
-  if (!(spread > VARIES * mean) || spread < 4 * Math.max(motion.noise, motion.step / 3)) return undefined;
+  // the pulses of a hand last many samples: so many together that they stand out of the noise
+  const start = to - count;
+  const quiet = 4 * Math.max(motion.noise, motion.step / 3);
+  for (let width = Math.max(1, Math.floor(count / 200)); width <= count / 8; width *= 2) {
+    const moves = rates(motion.values, start, count, width);
+    const mean = ((motion.values[to]! - motion.values[start]!) / count) * width;
+    const spread = Math.sqrt(moves.reduce((sum, one) => sum + one * one, 0) / moves.length);
+    if (spread > VARIES * mean && spread > quiet) return bestLag(rates(force, start, count, width), moves, count);
+  }
+  return undefined;
+}
+
+/** The lag at which the rates agree best, where that is clearly better than none. */
+function bestLag(pulls: Float64Array, moves: Float64Array, count: number): ChannelLag | undefined {
   const farthest = Math.min(FARTHEST, count >> 2);
   const without = correlation(pulls, moves, 0);
   let best = { samples: 0, correlation: without };

@@ -2,8 +2,8 @@ import { finding, requireOptions, type Finding, type TensionColumns, type Tensio
 import { noiseLevel } from '../numeric/index.js';
 import { allSpikeFindings, channelFindings } from './channelFindings.js';
 import { clockFindings, GAP } from './clock.js';
-import { findDrops } from './drops.js';
-import { pausesOf, type Pause } from './findPauses.js';
+import { excursionsOf } from './excursions.js';
+import type { Pause } from './findPauses.js';
 import { motionFindings } from './motionFindings.js';
 import { recordOutline, type RecordOutline } from './recordOutline.js';
 import { replaceSpikesKernel } from './replaceSpikes.js';
@@ -11,7 +11,6 @@ import { requireColumns } from './requireColumns.js';
 import { testSegments } from './segments.js';
 import { surveyRecord, type RecordSurvey } from './surveyRecord.js';
 import { zeroFindings } from './zeroFindings.js';
-import { surveyZeros } from './zeros.js';
 
 /** Thresholds of {@link checkRecord}: common practice. */
 export interface RecordThresholds {
@@ -89,18 +88,12 @@ export function checkRecordKernel(record: TensionRecord, thresholds: RecordThres
   const tests = testSegments(force, highest, time);
   if (tests.length > 1)
     return [...ofClock, finding('several-tests', { count: tests.length, second: tests[1]![0] }, { range: [tests[1]![0], tests[1]![1]] })];
-  const zeros = surveyZeros(outline);
-  const pauses = known?.pauses ?? pausesOf(record, clock, top);
-  const drops = findDrops(
-    outline,
-    pauses.map(({ range }) => range),
-    zeros.after,
-  );
+  const excursions = excursionsOf(record, outline, known?.pauses);
   return [
     ...ofClock,
     ...channelFindings(outline, limits.saturated),
-    ...zeroFindings(outline, zeros, limits),
-    ...motionFindings(record, outline, motion, drops, limits.repeated),
+    ...zeroFindings(outline, excursions, limits),
+    ...motionFindings(record, outline, motion, excursions.drops, limits.repeated),
   ];
 }
 

@@ -24,8 +24,8 @@ export const GAP = 5;
 const PLACES = 500;
 /** A change of the unit of time is at least so much: minutes for seconds, milliseconds for seconds. */
 const FACTOR = 30;
-/** More steps than this share that stand still mean a clock coarser than the logging. */
-const STANDING = 0.1;
+/** @internal More steps than this share that stand still mean a clock coarser than the logging. */
+export const STANDING = 0.1;
 /** A test by hand does not take less [s], nor so long between samples [s]. */
 const SHORTEST = 1;
 const SLOWEST = 5;

@@ -10,10 +10,9 @@ export interface Drop {
    * - `slip`: the force comes back along the elastic slope, farther on: the piece moved in the grips
    * - `reversal`: the drive went back and the force with it
    * - `backlash`: the motion went back by far more than the force asks for
-   * - `zero`: the force was set to another zero while the drive stood or went on: every later force is less by the fall
    * - `yield`: the force comes back slowly: the material yields
    */
-  readonly kind: 'slip' | 'reversal' | 'backlash' | 'zero' | 'yield';
+  readonly kind: 'slip' | 'reversal' | 'backlash' | 'yield';
   /** Motion that was lost [unit of the motion]; for a slip the way in the grips. */
   readonly way: number;
 }
@@ -26,14 +25,13 @@ const SHARE = 0.01;
 const ELASTIC = 0.5;
 /** Falls looked at; a serrated curve has more, and they are the material's. */
 const MOST = 40;
-/** A fall to this share of the highest force looks like a new zero. */
-const NOTHING = 0.01;
+/** A fall over at most so many samples is sudden. */
 const SUDDEN = 3;
 
 type Stretch = readonly [number, number, number];
 
 /** Falls from the highest force so far, each to where that force is reached again. */
-function falls({ force, habit, highest, first, top }: RecordOutline): Stretch[] {
+function falls({ force, habit, highest, top }: RecordOutline, first: number): Stretch[] {
   const least = Math.max(DEVIATIONS * habit.noise, STEPS * habit.step, SHARE * highest);
   const found: Stretch[] = [];
   let peak = first;
@@ -69,17 +67,17 @@ function recovery({ force }: RecordOutline, motion: Float64Array, [peak, valley,
   return way > 0 ? (force[j]! - force[i]!) / way : j > i ? Infinity : 0;
 }
 
-/** @internal The falls of a record, each with what it looks like; `pauses` and what they explain are left out. */
-export function findDrops(outline: RecordOutline, pauses: readonly (readonly [number, number])[], zeroAfter: number | undefined): Drop[] {
-  const { motion, force, stiffness, highest } = outline;
+/** @internal The falls of a record, each with what it looks like; what pauses and zeros set under load explain is left out; from some sample on. */
+export function findDrops(outline: RecordOutline, explained: readonly (readonly [number, number])[], from: number): Drop[] {
+  const { motion, force, stiffness } = outline;
   if (!motion || stiffness <= 0) return [];
   const { values } = motion;
-  const stretches = falls(outline);
+  const stretches = falls(outline, Math.max(outline.first, from));
   if (stretches.length > MOST) return [];
   const still = Math.max(STEPS * motion.step, DEVIATIONS * motion.noise);
   const drops = stretches.flatMap((range): Drop[] => {
     const [peak, valley, back] = range;
-    if (pauses.some(([from, to]) => from <= valley && to >= peak)) return [];
+    if (explained.some(([begin, end]) => begin <= valley && end >= peak)) return [];
     const fall = force[peak]! - force[valley]!;
     const way = values[valley]! - values[peak]!;
     const elastic = fall / stiffness;
@@ -87,9 +85,6 @@ export function findDrops(outline: RecordOutline, pauses: readonly (readonly [nu
       return [{ range, fall, way: -way, kind: -way > 2 * elastic + still ? 'backlash' : 'reversal' }];
     if (recovery(outline, values, range) < ELASTIC * stiffness) return [{ range, fall, way, kind: 'yield' }];
     const sudden = valley - peak <= SUDDEN;
-    const newZero =
-      sudden && (Math.abs(force[valley]!) < NOTHING * highest || (zeroAfter !== undefined && Math.abs(zeroAfter + fall) < 0.3 * fall));
-    if (newZero) return [{ range, fall, way, kind: 'zero' }];
     // without a clock a slow fall at a standstill may be a pause of the hand
     if (!sudden && outline.time === undefined && Math.abs(way) <= still) return [];
     return [{ range, fall, way: values[back]! - values[peak]! - (force[back]! - force[peak]!) / stiffness, kind: 'slip' }];

@@ -10,7 +10,7 @@ import {
   type TensionRecord,
 } from '../base/index.js';
 import { maximumIndex, median, noiseLevel } from '../numeric/index.js';
-import type { ClockSurvey } from './clock.js';
+import { STANDING, type ClockSurvey } from './clock.js';
 import { resolution } from './resolution.js';
 
 /** Options of {@link findPauses}. */
@@ -84,23 +84,24 @@ export function findPausesKernel(
   /** From i to j the crosshead moved no more than slowly, as far as the reading tells, and the force did not rise. */
   const still = (i: number, j: number): boolean =>
     motion[j]! - motion[i]! < slow * (time[j]! - time[i]!) + band && force[j]! - force[i]! <= rise;
+  /** Mean speed from one sample to another. */
+  const speed = (from: number, to: number): number =>
+    time[to]! > time[from]! ? (motion[to]! - motion[from]!) / (time[to]! - time[from]!) : Infinity;
   /** It stood, against how it moved before and after: a slow part of the test, or one step of a coarse reading, is no pause. */
   const stood = (i: number, j: number): boolean => {
+    const span = time[j]! - time[i]!;
+    const around = Math.min(speed(Math.max(first, 2 * i - j), i), speed(j, Math.min(last, 2 * j - i)));
+    const doubt = Math.max(4 * noise, step);
+    const moved = Math.abs(motion[j]! - motion[i]!) / span;
+    if (moved >= CONTRAST * around || moved + doubt / span >= AT_MOST * around) return false;
+    // a crosshead that goes back and on again moved: a frame that unloads at yield does so
     let lowest = Infinity;
     let farthest = -Infinity;
     for (let k = i; k <= j; k += 1) {
       if (motion[k]! < lowest) lowest = motion[k]!;
       if (motion[k]! > farthest) farthest = motion[k]!;
     }
-    const span = time[j]! - time[i]!;
-    // a crosshead that goes back and on again moved: a frame that unloads at yield does so
-    if (farthest - lowest > slow * span + band) return false;
-    const speed = (from: number, to: number): number =>
-      time[to]! > time[from]! ? (motion[to]! - motion[from]!) / (time[to]! - time[from]!) : Infinity;
-    const around = Math.min(speed(Math.max(first, 2 * i - j), i), speed(j, Math.min(last, 2 * j - i)));
-    const doubt = Math.max(4 * noise, step);
-    const moved = Math.abs(motion[j]! - motion[i]!) / span;
-    return moved < CONTRAST * around && moved + doubt / span < AT_MOST * around;
+    return farthest - lowest <= slow * span + band;
   };
 
   // fifty places in the least duration are enough: a faster logger is looked at in strides
@@ -113,11 +114,19 @@ export function findPausesKernel(
     const from = time[i]! + duration;
     while (j < last && time[j]! < from) j = Math.min(j + stride, last);
     if (time[j]! < from || !still(i, j)) continue;
+    // beside a slow part of the test even the slow speed is motion
+    const before = speed(Math.max(first, 2 * i - j), i);
+    const creep = before > 0 ? Math.min(slow, 0.5 * CONTRAST * before) : slow;
     for (let next = j; next < last; j = next) {
       next = Math.min(j + stride, last);
-      if (motion[next]! - motion[j]! >= slow * (time[next]! - time[j]!) + band || !still(i, next)) break;
+      const crept = creep * (time[next]! - time[j]!) + band;
+      if (motion[next]! - motion[j]! >= crept || motion[next]! - motion[i]! >= creep * (time[next]! - time[i]!) + band || !still(i, next))
+        break;
     }
-    if (stood(i, j)) pauses.push({ range: [i, j], duration: time[j]! - time[i]!, fall: force[i]! - force[j]! });
+    if (!stood(i, j)) continue;
+    let lowest = i;
+    for (let k = i; k <= j; k += 1) if (force[k]! < force[lowest]!) lowest = k;
+    pauses.push({ range: [i, j], duration: time[j]! - time[i]!, fall: force[i]! - force[lowest]! });
     i = j - stride;
   }
   return pauses;
@@ -126,7 +135,7 @@ export function findPausesKernel(
 /** @internal Pauses of a checked record whose clock runs; none where there is no clock that does. */
 export function pausesOf(record: TensionRecord, clock: ClockSurvey | undefined, highest: number): Pause[] {
   const moved = record.travel ?? record.extension ?? record.strain;
-  const runs = record.time && clock && clock.backward === 0 && clock.usual > 0;
+  const runs = record.time && clock && clock.backward === 0 && clock.usual > 0 && clock.standing <= STANDING * record.time.length;
   return runs && moved ? findPausesKernel(record.force, moved, record.time, highest) : [];
 }
 
@@ -147,10 +156,10 @@ export function pausesOf(record: TensionRecord, clock: ClockSurvey | undefined, 
  *
  * @example
  * ```ts
- * const time = [0, 1, 2, 3, 4, 5, 6, 7, 8, 9];
- * const travel = [0, 1, 2, 3, 4, 4, 4, 5, 6, 7];
- * const force = [0, 10, 20, 30, 40, 39, 38, 50, 60, 70];
- * findPauses({ force, travel, time })[0]?.range; // => [4, 6]
+ * const time = Array.from({ length: 40 }, (_, i) => 0.1 * i);
+ * const travel = time.map((t, i) => (i < 20 ? t : Math.max(2, t - 1)));
+ * const force = travel.map((x, i) => 1000 * x - (i > 20 && x === 2 ? 10 : 0));
+ * findPauses({ force, travel, time })[0]?.range; // => [20, 30]
  * ```
  *
  * @see Common practice with hand drives. Checked in `test/record/record.test.ts`.

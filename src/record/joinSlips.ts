@@ -1,19 +1,15 @@
 import type { TensionColumns, TensionRecord, TrailStep } from '../base/index.js';
-import { findDrops } from './drops.js';
-import { pausesOf } from './findPauses.js';
+import { excursionsOf } from './excursions.js';
 import { ownColumns, repairedBy, type Repaired } from './repaired.js';
 import { recordOutline } from './recordOutline.js';
-import { surveyRecord } from './surveyRecord.js';
-import { surveyZeros } from './zeros.js';
 
 /** @internal {@link joinSlips} on a checked record. */
 export function joinSlipsKernel(record: TensionRecord): Repaired {
   const outline = recordOutline(record);
   if (!outline?.motion) return { record, trail: [] };
-  const { motion, force, top } = outline;
-  const pauses = pausesOf(record, surveyRecord(record).clock, top).map(({ range }) => range);
+  const { motion, force } = outline;
   const last = force.length - 1;
-  const slips = findDrops(outline, pauses, surveyZeros(outline).after).flatMap(({ kind, range, way }): TrailStep[][] => {
+  const slips = excursionsOf(record, outline).drops.flatMap(({ kind, range, way }): TrailStep[][] => {
     if (kind !== 'slip' || way <= 0) return [];
     const [from, , to] = range;
     const cut: TrailStep = {

@@ -14,6 +14,9 @@ export interface Jump {
 /** A jump is so many times the largest of the changes near it, and so many deviations and steps. */
 const TIMES = 5;
 const NEAR = 5;
+/** And so many times what the motion does in a sample around there. */
+const PACES = 10;
+const AROUND = 25;
 const DEVIATIONS = 10;
 const STEPS = 5;
 /** And at least this share of the whole way. */
@@ -40,6 +43,12 @@ export function findJumps(outline: RecordOutline, motion: Float64Array): Jump[] 
       if (i + k <= last) near = Math.max(near, Math.abs(motion[i + k]! - motion[i + k - 1]!));
     }
     if (Math.abs(size) < TIMES * near) continue;
+    // a logger that repeats samples catches up by as much as it missed
+    let missed = 1;
+    while (i - missed > first && motion[i - missed] === motion[i - missed - 1]) missed += 1;
+    const [from, to] = [Math.max(first, i - AROUND), Math.min(last, i + AROUND)];
+    const pace = Math.abs(motion[to]! - motion[from]! - size) / (to - from);
+    if (Math.abs(size) < PACES * missed * pace) continue;
     if (time && time[i]! - time[i - 1]! > GAP * Math.max(time[i - 1]! - time[i - 2]!, time[i + 1]! - time[i]!)) continue;
     const rise = Math.abs(force[i]! - force[i - 1]!);
     if (rise > Math.max(6 * habit.noise, 3 * habit.step, 6 * habit.usual, 0.01 * highest)) continue;

@@ -1,16 +1,13 @@
 import type { TensionColumns, TensionRecord } from '../base/index.js';
-import { findDrops } from './drops.js';
-import { pausesOf } from './findPauses.js';
+import { excursionsOf } from './excursions.js';
 import { ownColumns, repairedBy, type Repaired } from './repaired.js';
 import { recordOutline } from './recordOutline.js';
-import { surveyRecord } from './surveyRecord.js';
 
 /** @internal {@link loadingEnvelope} on a checked record. */
 export function loadingEnvelopeKernel(record: TensionRecord): Repaired {
   const outline = recordOutline(record);
   if (!outline) return { record, trail: [] };
-  const pauses = pausesOf(record, surveyRecord(record).clock, outline.top).map(({ range }) => range);
-  const away = findDrops(outline, pauses, undefined).filter(({ kind }) => kind === 'reversal' || kind === 'backlash');
+  const away = excursionsOf(record, outline).drops.filter(({ kind }) => kind === 'reversal' || kind === 'backlash');
   if (away.length === 0) return { record, trail: [] };
   const ranges: [number, number][] = [];
   let next = 0;

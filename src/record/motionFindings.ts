@@ -9,7 +9,6 @@ const codes = {
   slip: 'grip-slip',
   reversal: 'drive-reversed',
   backlash: 'motion-backlash',
-  zero: 'force-zero-moved',
 } as const;
 
 /** Falls of the force that are no yield of the material. */

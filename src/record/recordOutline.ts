@@ -33,6 +33,11 @@ export interface RecordOutline {
 
 /** Below this share of the highest force nothing is loaded. */
 export const LOADED = 0.02;
+/** Samples at the end that show the level after fracture, and below which share of the highest force that level is none of a load. */
+const TAIL = 8;
+const GONE = 0.3;
+/** What stands out of the noise by so many deviations is loaded. */
+const DEVIATIONS = 6;
 /** Places at which usual changes are taken. */
 const PLACES = 501;
 /** The stiffness is looked for between these shares of the highest force, by chords that span so many of the levels. */
@@ -64,6 +69,20 @@ function steepestChord(force: Float64Array, motion: Float64Array, first: number,
   return steepest;
 }
 
+/** The last sample before the force is gone for good: above the level at the end, where that is flat and far below the maximum. */
+function lastLoaded(force: Float64Array, top: number, end: number, highest: number): number {
+  const n = force.length;
+  const tail = force.subarray(Math.max(top + 1, n - TAIL));
+  const level = tail.length === TAIL ? median(tail) : 0;
+  // a tail that is not flat, or still high, is no tail
+  const flat = tail.every((one) => Math.abs(one - level) < Math.max(LOADED * highest, DEVIATIONS * noiseLevel(force)));
+  const zero = flat && level < GONE * highest ? level : 0;
+  const loaded = zero + Math.max(LOADED * highest, DEVIATIONS * noiseLevel(force));
+  let last = end;
+  while (last > top && force[last]! < loaded) last -= 1;
+  return last;
+}
+
 /** @internal The rough shape of a checked record; undefined where the force never rises. */
 export function recordOutline(record: TensionRecord): RecordOutline | undefined {
   const { force, time } = record;
@@ -75,8 +94,7 @@ export function recordOutline(record: TensionRecord): RecordOutline | undefined 
   if (!(highest > 0)) return undefined;
   let first = 0;
   while (first < top && force[first]! < LOADED * highest) first += 1;
-  let last = Math.max(top, sound - 1);
-  while (last > top && force[last]! < LOADED * highest) last -= 1;
+  const last = lastLoaded(force, top, Math.max(top, sound - 1), highest);
   return {
     force,
     time,

@@ -1,17 +1,14 @@
 import type { TensionColumns, TensionRecord, TrailStep } from '../base/index.js';
-import { findDrops } from './drops.js';
-import { pausesOf } from './findPauses.js';
+import { excursionsOf } from './excursions.js';
 import { ownColumns, repairedBy, type Repaired } from './repaired.js';
 import { recordOutline } from './recordOutline.js';
-import { surveyRecord } from './surveyRecord.js';
-import { surveyZeros } from './zeros.js';
 
 /** @internal {@link restoreZero} on a checked record. */
 export function restoreZeroKernel(record: TensionRecord): Repaired {
   const outline = recordOutline(record);
   if (!outline) return { record, trail: [] };
-  const { force, top } = outline;
-  const zeros = surveyZeros(outline);
+  const { force } = outline;
+  const { zeros, zeroMoves } = excursionsOf(record, outline);
   const trail: TrailStep[] = [];
   if (zeros.tareStep !== undefined)
     trail.push({
@@ -19,17 +16,13 @@ export function restoreZeroKernel(record: TensionRecord): Repaired {
       values: { sample: zeros.from, step: zeros.tareStep },
       change: { kind: 'add', column: 'force', range: [0, zeros.from - 1], amount: zeros.tareStep },
     });
-  const pauses = pausesOf(record, surveyRecord(record).clock, top).map(({ range }) => range);
-  for (const { kind, range, fall } of findDrops(outline, pauses, zeros.after)) {
-    if (kind !== 'zero') continue;
-    const [peak, valley] = range;
+  for (const { at, fall } of zeroMoves) {
     // the force would have gone on as it did before
-    const usual = force[peak]! - force[peak - 1]!;
-    const amount = fall + Math.max(0, usual) * (valley - peak);
+    const amount = fall + Math.max(0, force[at - 1]! - force[at - 2]!);
     trail.push({
-      step: 'zero of the force that was moved during the test put back',
-      values: { sample: valley, fall, amount },
-      change: { kind: 'add', column: 'force', range: [valley, force.length - 1], amount },
+      step: 'zero of the force that was set under load put back',
+      values: { sample: at, fall, amount },
+      change: { kind: 'add', column: 'force', range: [at, force.length - 1], amount },
     });
   }
   return repairedBy(record, trail);

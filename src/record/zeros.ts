@@ -36,7 +36,7 @@ function isFlat(force: Float64Array, from: number, to: number, tolerance: number
 }
 
 /** The sample after the last step of the force between two flat levels, before the loading. */
-function tareStepAt({ force, habit, highest, top, motion }: RecordOutline): number {
+function tareStepAt({ force, habit, highest, top, motion, stiffness }: RecordOutline): number {
   const tolerance = Math.max(FLAT * habit.noise, 1.5 * habit.step, 1e-9 * highest);
   const least = Math.max(2 * tolerance, STEP_SHARE * highest);
   // the loading begins where the force leaves the lower part for good
@@ -47,7 +47,7 @@ function tareStepAt({ force, habit, highest, top, motion }: RecordOutline): numb
     if (!isFlat(force, i - LEAST, i, tolerance) || !isFlat(force, i, i + LEAST, tolerance)) continue;
     const moved = motion ? Math.abs(motion.values[i + 1]! - motion.values[i - 2]!) : 0;
     // a drive that pulls would raise the force by so much over that way
-    if (moved * 0.2 * (motion ? highest / Math.max(motion.values[top]! - motion.values[0]!, 1e-12) : 0) < least) return i;
+    if (0.2 * moved * stiffness < least) return i;
   }
   return 0;
 }

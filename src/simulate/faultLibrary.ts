@@ -90,7 +90,7 @@ const highest = ({ force }: TensionRecord): number => force.reduce((a, b) => Mat
 export const faultLibrary: readonly Fault[] = [
   fault('slip in the grips', 'The piece slips in the jaws on the way up and holds again.', 'grip-slip', (seed, between) => {
     const record = sound(seed);
-    const [share, way] = [between(0.3, 0.6), between(0.05, 0.15)];
+    const [share, way] = [between(0.35, 0.6), between(0.03, 0.08)];
     return { record: slipped(record, sampleAt(record, share), way), parameters: { share, way } };
   }),
   fault('late tare', 'Zero is pressed after the record has begun, before loading.', 'late-tare', (seed, between) => {
@@ -205,9 +205,9 @@ export const faultLibrary: readonly Fault[] = [
     const seconds = between(3, 8);
     return { record: inOneFile(sound(seed), sound(seed + 1), seconds), parameters: { seconds } };
   }),
-  fault('stopped early', 'The record ends before the piece breaks.', 'fracture-not-recorded', (seed, between) => {
+  fault('stopped early', 'The record ends in the neck, before the piece breaks.', 'fracture-not-recorded', (seed, between) => {
     const record = sound(seed);
-    const share = between(0.65, 0.85);
+    const share = between(0.8, 0.9);
     return {
       record: picked(
         record,
@@ -228,7 +228,7 @@ export const faultLibrary: readonly Fault[] = [
     };
   }),
   fault('pause at yield', 'The hand rests just at the proof strength.', 'pause-near-yield', (seed, between) => {
-    const [stress, duration] = [between(310, 330), between(2, 5)];
+    const [stress, duration] = [between(321, 326), between(2, 5)];
     return { record: sound(seed, { hand: { pauses: [{ stress, duration }] } }), parameters: { stress, duration } };
   }),
   fault('pause like a yield point', 'The force falls while the crosshead stands still.', 'yield-fall-in-pause', (seed, between) => {
