@@ -1,3 +1,4 @@
+export { crossheadSpeed, type YieldingFrame } from './crossheadSpeed.js';
 export { elasticExtension, type ElasticBar } from './elasticExtension.js';
 export { energyDensity, type EnergyOptions } from './energyDensity.js';
 export { fitModulus } from './fitModulus.js';
@@ -15,6 +16,7 @@ export { type ModulusOptions, type WindowChoice } from './windowChoice.js';
 export { type WindowEnvelope } from './windowEnvelope.js';
 export { fracture, type Fracture, type FractureOptions, type FractureReason } from './fracture.js';
 export { frameCompliance, type KnownModulusTest } from './frameCompliance.js';
+export { leastSamplingRate, type SamplingInput } from './leastSamplingRate.js';
 export { loadingRates, type LoadingRates, type RateOptions } from './loadingRates.js';
 export { maximumStress, type Maximum, type MaximumOptions } from './maximumStress.js';
 export { offsetLeverage, type LeverageInput } from './offsetLeverage.js';
@@ -27,10 +29,13 @@ export {
   type ProportionalLine,
   type ProportionalReason,
 } from './proportionalLimit.js';
+export { rateOfStress, type RateOfStress, type StressRateInput } from './rateOfStress.js';
 export { removeCompliance } from './removeCompliance.js';
 export { serrations, type Serration, type SerrationOptions, type Serrations } from './serrations.js';
 export { slopeScatter, type Correlation } from './slopeScatter.js';
+export { strainRateOfSpeed } from './strainRateOfSpeed.js';
 export { stressStrain, type RecordedCurve } from './stressStrain.js';
+export { testingRates, type RateLimits, type StrainRateRange, type TestingRates } from './testingRates.js';
 export { totalExtensionStrength, type TotalExtension } from './totalExtensionStrength.js';
 export { yieldPoints, type YieldOptions, type YieldPoint, type YieldPoints, type YieldReason } from './yieldPoints.js';
 /** @internal */
