@@ -1,5 +1,6 @@
 import type { Quantity, StressStrainCurve, TestPiece } from '../base/index.js';
 import type { LineExplanation } from '../curve/index.js';
+import type { Loading } from './loadingOf.js';
 import type { MethodResult } from './MethodResult.js';
 
 /** Where the strain of the curve comes from. */
@@ -147,6 +148,8 @@ export interface TensionResult extends MethodResult {
   readonly fracture?: FracturePoint | undefined;
   /** Hardening law. */
   readonly hardening?: HardeningSummary | undefined;
+  /** How the piece was loaded against the testing rates of the standards, where time was recorded. */
+  readonly loading?: Loading | undefined;
   /** Local rates, where time was recorded. */
   readonly rates?: Rates | undefined;
 }

@@ -11,6 +11,7 @@ import { allSpikeFindings, checkRecordKernel, pausesOf, repairRecordKernel, reso
 import { afterFracture } from './afterFracture.js';
 import { frameFindings } from './frameFindings.js';
 import { isCurved } from './lineFindings.js';
+import { loadingOf } from './loadingOf.js';
 import { methodFindings } from './methodFindings.js';
 import { pieceFindings } from './pieceFindings.js';
 import { rateFindings, ratesOf } from './rateFindings.js';
@@ -111,6 +112,7 @@ export function analyseTension(record: TensionColumns, testPiece: TestPiece, opt
     ...tensionQuantities(numbers, curve, stress, settings, slopeIsModulus(recorded, numbers, settings), explanationOf(numbers, curve)),
     ...afterFracture(testPiece),
   };
+  const loading = loadingOf(curve, time, numbers, quantities.modulus?.value);
   const findings: Finding[] = [
     ...allSpikeFindings(raw),
     ...checkRecordKernel(given, {}, { survey, pauses }),
@@ -129,6 +131,7 @@ export function analyseTension(record: TensionColumns, testPiece: TestPiece, opt
     curve,
     ...quantities,
     maximumForce: maximumForce(given.force[numbers.maximumSample]!),
+    ...(loading ? { loading } : {}),
     ...(rates ? { rates } : {}),
     findings,
     trail: [...repairs, ...tensionTrail(given, recorded, lengths, numbers, settings)],

@@ -1,5 +1,6 @@
 export { analyseCurve, type CurveResult } from './analyseCurve.js';
 export { analyseTension } from './analyseTension.js';
+export { type Loading, type LoadingControl, type LoadingStage, type RateSpread } from './loadingOf.js';
 export { fromJson } from './fromJson.js';
 export { type CurveAnalysisOptions, type TensionOptions, type TensionThresholds } from './tensionOptions.js';
 export {

@@ -1,14 +1,11 @@
 import { finding, type Finding, type TensionRecord } from '../base/index.js';
-import { loadingRates } from '../curve/index.js';
+import { loadingRates, testingRates } from '../curve/index.js';
 import { lineFit } from '../numeric/index.js';
 import type { Pause } from '../record/index.js';
 import type { TensionNumbers } from './tensionKernel.js';
 import type { TensionSettings } from './tensionOptions.js';
 import type { Rates, TensionResult } from './TensionResult.js';
 
-/** Stress rates of ISO 6892-1 method B (from memory): slower for materials of low modulus. */
-const METHOD_B = { soft: [2, 20], stiff: [6, 60] } as const;
-const STIFF = 150_000;
 /** Speeds vary by so much: a note, a caution (common practice). */
 const UNEVEN = [0.2, 0.5] as const;
 /** Stretches of the elastic window whose speeds are compared. */
@@ -85,13 +82,9 @@ export function rateFindings(
   if (!line.ok || !time || !rates) return found;
   const rate = lineFit(time, curve.stress, line.first, line.last)?.slope;
   if (rate !== undefined) {
-    const ranges =
-      result.modulus === undefined
-        ? ([METHOD_B.soft[0], METHOD_B.stiff[1]] as const)
-        : result.modulus.value < STIFF
-          ? METHOD_B.soft
-          : METHOD_B.stiff;
-    const [lowest, highest] = ranges;
+    const { soft, stiff, stiffFrom } = testingRates.methodB;
+    const modulus = result.modulus?.value;
+    const [lowest, highest] = modulus === undefined ? [soft[0], stiff[1]] : modulus < stiffFrom ? soft : stiff;
     if (rate < lowest || rate > highest) found.push(finding('stress-rate-outside', { rate, lowest, highest }));
     const upper = result.upperYieldStrength;
     const usual = (time[line.last]! - time[line.first]!) / (line.last - line.first);

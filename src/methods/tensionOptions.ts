@@ -1,5 +1,11 @@
 import { requireColumn, requireNonNegative, requireObject, requireOneOf, requireOptions, requirePositive } from '../base/index.js';
-import { requireModulusOptions, type ModulusOptions, type ProportionalDefinition, type WindowChoice } from '../curve/index.js';
+import {
+  requireModulusOptions,
+  testingRates,
+  type ModulusOptions,
+  type ProportionalDefinition,
+  type WindowChoice,
+} from '../curve/index.js';
 import { requireRepairs, type Repairs } from '../record/index.js';
 import type { TestInfo } from './MethodResult.js';
 import { requireTest } from './testInfo.js';
@@ -44,8 +50,8 @@ export const defaultThresholds = {
   toeShare: 0.25,
   sectionSpread: 0.005,
   gaugeLengthDeviation: 0.1,
-  strainRateElastic: 0.0025,
-  strainRatePlastic: 0.008,
+  strainRateElastic: testingRates.methodB.upToProof,
+  strainRatePlastic: testingRates.methodB.afterYield,
 };
 
 /** Options of an analysis of a curve. */
