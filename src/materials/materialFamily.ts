@@ -1,5 +1,6 @@
 import { requireOneOf } from '../base/index.js';
-import { materialFamilies, type MaterialFamily, type MaterialFamilyKey } from './materialFamilies.js';
+import type { MaterialFamily } from './UsualRange.js';
+import { materialFamilies, type MaterialFamilyKey } from './materialFamilies.js';
 
 /**
  * A family of metals by its key: usual ranges of modulus, strengths, elongation and exponent.

@@ -8,6 +8,7 @@ import {
   requireOptions,
   requirePositive,
 } from '../base/index.js';
+import { materialFamilies, type MaterialFamilyKey } from '../materials/index.js';
 import { requireModulusOptions, type ModulusOptions, type ProportionalDefinition, type WindowChoice } from '../curve/index.js';
 import type { TestInfo } from './TensionResult.js';
 
@@ -33,6 +34,8 @@ export interface TensionThresholds {
   readonly sectionSpread?: number | undefined;
   /** Deviation of the gauge length from the proportional one that is a caution; default 0.1, a note from a tenth of it. */
   readonly gaugeLengthDeviation?: number | undefined;
+  /** Share by which a property may lie beyond the usual range of its family; default 0.1. */
+  readonly familyMargin?: number | undefined;
   /** Strain rate up to the proof strength that is a caution [1/s]; default 0.0025. */
   readonly strainRateElastic?: number | undefined;
   /** Strain rate beyond it that is a caution [1/s]; default 0.008. */
@@ -51,6 +54,7 @@ export const defaultThresholds = {
   toeShare: 0.25,
   sectionSpread: 0.005,
   gaugeLengthDeviation: 0.1,
+  familyMargin: 0.1,
   strainRateElastic: 0.0025,
   strainRatePlastic: 0.008,
 };
@@ -67,6 +71,8 @@ export interface CurveAnalysisOptions {
   readonly proportionalLimit?: ProportionalDefinition | undefined;
   /** Rule for ReL; default `whole`. */
   readonly lowerYield?: 'whole' | 'short' | undefined;
+  /** Family of the metal: properties outside its usual ranges are findings, with what may explain them; default none. */
+  readonly family?: MaterialFamilyKey | undefined;
   /** Who tested what. */
   readonly test?: TestInfo | undefined;
   /** Thresholds of findings. */
@@ -87,6 +93,7 @@ export interface TensionSettings {
   readonly proportionalLimit: ProportionalDefinition;
   readonly lowerYield: 'whole' | 'short';
   readonly frameCompliance: number | undefined;
+  readonly family: MaterialFamilyKey | undefined;
   readonly test: TestInfo;
   readonly thresholds: typeof defaultThresholds;
 }
@@ -135,10 +142,28 @@ export function requireTensionOptions(from: string, options: TensionOptions, nam
     lowerYield: requireOneOf(from, 'options.lowerYield', options.lowerYield ?? 'whole', ['whole', 'short']),
     frameCompliance:
       options.frameCompliance === undefined ? undefined : requireNonNegative(from, 'options.frameCompliance', options.frameCompliance),
+    family:
+      options.family === undefined
+        ? undefined
+        : requireOneOf(
+            from,
+            'options.family',
+            options.family,
+            materialFamilies.map(({ key }) => key),
+          ),
     test: requireTest(from, options.test ?? {}),
     thresholds: { ...defaultThresholds, ...Object.fromEntries(given) },
   };
 }
 
 /** @internal Names that {@link TensionOptions} knows. */
-export const curveOptionNames = ['offsets', 'totalExtensions', 'modulus', 'proportionalLimit', 'lowerYield', 'test', 'thresholds'];
+export const curveOptionNames = [
+  'offsets',
+  'totalExtensions',
+  'modulus',
+  'proportionalLimit',
+  'lowerYield',
+  'family',
+  'test',
+  'thresholds',
+];
