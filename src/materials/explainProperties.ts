@@ -29,7 +29,7 @@ export interface ExplainPropertiesOptions extends Measurement {
 /** Ranks below this are no help. */
 const LEAST_SCORE = 0.02;
 /** How common a wrong family is. */
-const WRONG_FAMILY = 0.6;
+const WRONG_FAMILY = 0.5;
 
 /** Lowest and highest value of a property over all families. */
 function anyMetal(name: PropertyName): UsualRange {
@@ -71,7 +71,7 @@ function sentence(clause: string, factor: number, explains: readonly PropertyNam
  * @remarks
  * A mistake multiplies all stresses by $f_s$ and all strains by $f_e$, so strengths move by $f_s$, the slope by $f_s / f_e$ and the plastic
  * extension by $f_e$; each is taken out in thought, and what is left is compared with the range whose nearest end is $r_i$ (a property inside
- * its range counts 1, one that does not fit at all 0.1). The weight $w$ says how common the mistake is (common practice). Of travel that still
+ * its range counts 1, one that does not fit at all 0.1, one for which the family has no range 0.7). The weight $w$ says how common the mistake is (common practice). Of travel that still
  * holds the frame only the upper end of the modulus counts in a comparison with all metals. Ranges of the trade are no limits: a cause is where
  * to look first, never a correction.
  *

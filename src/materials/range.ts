@@ -5,6 +5,8 @@ import { rangeOf, type Properties, type PropertyName } from './measuredPropertie
 export const MARGIN = 0.1;
 /** A property that does not fit at all still leaves this much: two mistakes can meet. */
 const LEAST_FIT = 0.1;
+/** A property for which a family has no range speaks a little against it. */
+const NO_RANGE = 0.7;
 
 /** @internal On which side of a range, widened by a margin, a value lies. */
 export function sideOf(value: number, [low, high]: UsualRange, margin: number): 'low' | 'high' | undefined {
@@ -34,7 +36,8 @@ export function fitAll(properties: Properties, family: MaterialFamily, frameInsi
   let fit = 1;
   for (const name of namesOf(properties)) {
     const range = boundsOf(family, name, frameInside);
-    if (range && !free.includes(name)) fit *= fitOf(properties[name]!, range);
+    if (!range) fit *= name === 'yieldRatio' ? 1 : NO_RANGE;
+    else if (!free.includes(name)) fit *= fitOf(properties[name]!, range);
   }
   return fit;
 }

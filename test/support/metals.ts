@@ -1,5 +1,5 @@
 /** A metal of each family for the simulation, invented within the usual ranges. */
-import type { MaterialFamilyKey } from '../../src/index.js';
+import type { MaterialFamily, MaterialFamilyKey } from '../../src/index.js';
 import type { SimulatedMaterial } from '../../src/simulate/index.js';
 
 const swift = (
@@ -50,3 +50,20 @@ export const metals: Readonly<Record<MaterialFamilyKey, SimulatedMaterial>> = {
   zinc: smooth(95_000, 130, 0.1, 0.3, 0.3),
   lead: swift(16_000, 8, 0.02, 0.2, 0.4, 0.9),
 };
+
+const range = (pair: readonly [number, number] | undefined, scale = 1): string =>
+  pair ? pair.map((one) => String(Number((one * scale).toPrecision(4)))).join('-') : 'none';
+
+/** A family as a row of the table in the guide: GPa, MPa, MPa, 1, %, 1, g/cm³. */
+export const familyRow = (family: MaterialFamily): string =>
+  `| ${[
+    `\`${family.key}\``,
+    range(family.modulus, 1e-3),
+    range(family.yieldStrength),
+    range(family.tensileStrength),
+    range(family.yieldRatio),
+    range(family.elongation, 100),
+    range(family.exponent),
+    String(family.density),
+    family.yieldPoint,
+  ].join(' | ')} |`;
