@@ -20,7 +20,10 @@ export { failure, success } from './Outcome.js';
 /** @internal */
 export { finding, type FindingDetails } from './Finding.js';
 /** @internal */
+export { requireSection } from './requireSection.js';
+/** @internal */
 export {
+  requireArray,
   requireBetween,
   requireColumn,
   requireFinite,
@@ -28,6 +31,7 @@ export {
   requireObject,
   requireOneOf,
   requireOptions,
+  requirePair,
   requirePositive,
   soundLength,
   type ColumnRule,

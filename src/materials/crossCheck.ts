@@ -9,7 +9,7 @@ import {
   type Finding,
   type Severity,
 } from '../base/index.js';
-import { materialFamily } from './materialFamily.js';
+import { requireFamily } from './materialFamily.js';
 import type { MaterialFamilyKey } from './materialFamilies.js';
 
 /** Properties of one test that must go together; all that are given are compared. */
@@ -151,7 +151,7 @@ export function crossCheck(input: CrossCheckInput): Finding[] {
   const { trueFractureStress: fracture, reductionOfArea: reduction } = input;
   if (fracture !== undefined && strength !== undefined && reduction !== undefined && reduction > NECKED)
     expect(fracture > strength, ['the true stress at fracture', fracture], ['Rm', strength], 'with a neck it lies above Rm', 'note');
-  const family = input.family === undefined ? undefined : materialFamily(input.family);
+  const family = input.family === undefined ? undefined : requireFamily(from, 'family', input.family);
   const yields = upper ?? proofs.find(({ extension }) => Math.abs(extension - 0.002) < 1e-9)?.value;
   if (family?.yieldRatio && yields !== undefined && strength !== undefined) {
     const [low, high] = family.yieldRatio;

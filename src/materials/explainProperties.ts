@@ -1,7 +1,7 @@
 import { requireOptions, requirePositive } from '../base/index.js';
 import type { MaterialFamily, UsualRange } from './UsualRange.js';
 import { materialFamilies, type MaterialFamilyKey } from './materialFamilies.js';
-import { materialFamily } from './materialFamily.js';
+import { materialFamily, requireFamily } from './materialFamily.js';
 import {
   measurementNames,
   propertyWords,
@@ -93,7 +93,7 @@ export function explainProperties(properties: MeasuredProperties, options: Expla
   requireOptions(from, options, ['family', 'margin', ...measurementNames]);
   const given = requireProperties(from, properties);
   const how = requireMeasurement(from, options);
-  const one = options.family === undefined ? undefined : materialFamily(options.family);
+  const one = options.family === undefined ? undefined : requireFamily(from, 'options.family', options.family);
   const margin = requirePositive(from, 'options.margin', options.margin ?? (one ? MARGIN : 1));
   const frameInside = how.strainFrom === 'travel' && how.frameRemoved !== true;
 

@@ -8,7 +8,7 @@ import {
   requireOptions,
   requirePositive,
 } from '../base/index.js';
-import { materialFamilies, type MaterialFamilyKey } from '../materials/index.js';
+import { requireFamily, type MaterialFamilyKey } from '../materials/index.js';
 import { requireModulusOptions, type ModulusOptions, type ProportionalDefinition, type WindowChoice } from '../curve/index.js';
 import type { TestInfo } from './TensionResult.js';
 
@@ -142,15 +142,7 @@ export function requireTensionOptions(from: string, options: TensionOptions, nam
     lowerYield: requireOneOf(from, 'options.lowerYield', options.lowerYield ?? 'whole', ['whole', 'short']),
     frameCompliance:
       options.frameCompliance === undefined ? undefined : requireNonNegative(from, 'options.frameCompliance', options.frameCompliance),
-    family:
-      options.family === undefined
-        ? undefined
-        : requireOneOf(
-            from,
-            'options.family',
-            options.family,
-            materialFamilies.map(({ key }) => key),
-          ),
+    family: options.family === undefined ? undefined : requireFamily(from, 'options.family', options.family).key,
     test: requireTest(from, options.test ?? {}),
     thresholds: { ...defaultThresholds, ...Object.fromEntries(given) },
   };

@@ -1,6 +1,7 @@
 import {
   finding,
   requireColumn,
+  requireNonNegative,
   requireObject,
   requireOptions,
   type Finding,
@@ -146,12 +147,20 @@ export function checkRecord(record: TensionColumns, thresholds: RecordThresholds
   const from = 'checkRecord';
   requireObject(from, 'record', record);
   requireOptions(from, thresholds, Object.keys(defaults), 'thresholds');
+  for (const [name, value] of Object.entries(thresholds)) if (value !== undefined) requireNonNegative(from, `thresholds.${name}`, value);
   const force = requireColumn(from, 'record.force', record.force);
   const length = force.length;
   const column = (name: keyof TensionColumns, endsEarly = false) =>
     record[name] === undefined ? {} : { [name]: requireColumn(from, `record.${name}`, record[name], { length, endsEarly }) };
   return checkRecordKernel(
-    { force, ...column('extension', true), ...column('strain', true), ...column('travel'), ...column('time') },
+    {
+      force,
+      ...column('extension', true),
+      ...column('strain', true),
+      ...column('travel'),
+      ...column('transverseStrain', true),
+      ...column('time'),
+    },
     thresholds,
   );
 }

@@ -59,7 +59,7 @@ test.each<[string, unknown]>([
   ['wrong-type proofStrengths[0]', { proofStrengths: [5] }],
   ['not-positive proofStrengths[0].value', { proofStrengths: [{ extension: 0.002, value: -1 }] }],
   ['missing proofStrengths[0].extension', { proofStrengths: [{ value: 1 }] }],
-  ['out-of-range key', { family: 'wood' }],
+  ['out-of-range family', { family: 'wood' }],
   ['unknown-option input.Rm', { Rm: 5 }],
 ])('%s', (expected, input) => {
   expect(refusal(() => crossCheck(input as CrossCheckInput))).toBe(expected);

@@ -154,7 +154,7 @@ test.each<[string, MeasuredProperties, object]>([
   ['out-of-range properties.elongation', { elongation: -0.1 }, {}],
   ['wrong-type properties.exponent', { exponent: 'x' as never }, {}],
   ['unknown-option properties.strength', { strength: 5 } as never, {}],
-  ['out-of-range key', steel, { family: 'wood' }],
+  ['out-of-range options.family', steel, { family: 'wood' }],
   ['not-positive options.margin', steel, { margin: 0 }],
   ['out-of-range options.strainFrom', steel, { strainFrom: 'guess' }],
   ['out-of-range options.forceFrom', steel, { forceFrom: 'guess' }],
