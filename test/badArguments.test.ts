@@ -15,7 +15,7 @@ const functions = await publicFunctions(program);
 
 const written = (name: string, path: Path): string =>
   `${name} ${path.map((key) => (typeof key === 'number' ? `[${key}]` : `.${key}`)).join('')}`;
-const shown = (value: unknown): string => (typeof value === 'number' ? String(value) : (JSON.stringify(value) ?? 'undefined')).slice(0, 40);
+const shown = (value: unknown): string => String(typeof value === 'number' ? value : JSON.stringify(value)).slice(0, 40);
 
 /** What is wrong with the outcome of one wrong call; nothing where it is refused by name, or sound. */
 async function violation(
