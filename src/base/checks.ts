@@ -43,6 +43,13 @@ export function requireObject(from: string, path: string, value: unknown): objec
   return value;
 }
 
+/** @internal An array of anything, such as of names or of pairs. */
+export function requireArray<T>(from: string, path: string, value: readonly T[]): readonly T[] {
+  const given: unknown = value;
+  if (!Array.isArray(given)) throw new InputError(from, path, given === undefined ? 'missing' : 'wrong-type', 'must be an array', given);
+  return value;
+}
+
 /** @internal An options object without unknown names. */
 export function requireOptions(from: string, options: object, known: readonly string[], path = 'options'): void {
   for (const name of Object.keys(requireObject(from, path, options)))
@@ -98,6 +105,9 @@ export function requireColumn(from: string, path: string, value: unknown, rule: 
     throw new InputError(from, path, 'unequal-lengths', `must have ${length} samples like the other columns`, given.length);
   const column = given instanceof Float64Array ? given : Float64Array.from(given, (one) => (typeof one === 'number' ? one : NaN));
   const sound = endsEarly ? soundLength(column) : column.length;
+  // what ends early ends in NaN, not in text
+  for (let i = sound; i < column.length && column !== given; i += 1)
+    if (typeof given[i] !== 'number') throw new InputError(from, `${path}[${i}]`, 'wrong-type', 'must be a number or NaN', given[i]);
   if (!allFinite(column, sound))
     for (let i = 0; i < sound; i += 1)
       if (!Number.isFinite(column[i])) {
@@ -108,4 +118,10 @@ export function requireColumn(from: string, path: string, value: unknown, rule: 
     for (let i = 0; i < sound; i += 1)
       if ((column[i] as number) <= 0) throw new InputError(from, `${path}[${i}]`, 'not-positive', 'must be above 0', column[i]);
   return column;
+}
+
+/** @internal Two finite numbers, such as first and last sample. */
+export function requirePair(from: string, path: string, value: unknown): readonly [number, number] {
+  const [first, second] = requireColumn(from, path, value, { length: 2 });
+  return [first!, second!];
 }

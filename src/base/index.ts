@@ -21,7 +21,10 @@ export { failure, success } from './Outcome.js';
 /** @internal */
 export { finding, type FindingDetails } from './Finding.js';
 /** @internal */
+export { requireSection } from './requireSection.js';
+/** @internal */
 export {
+  requireArray,
   requireBetween,
   requireColumn,
   requireFinite,
@@ -29,6 +32,7 @@ export {
   requireObject,
   requireOneOf,
   requireOptions,
+  requirePair,
   requirePositive,
   soundLength,
   type ColumnRule,

@@ -1,8 +1,10 @@
 import {
   InputError,
   requireColumn,
+  requireNonNegative,
   requireObject,
   requirePositive,
+  requireSection,
   type TensionColumns,
   type TensionRecord,
   type TestPiece,
@@ -42,8 +44,7 @@ export interface PieceLengths {
 /** @internal Checks a test piece and fills in the default lengths. */
 export function requirePiece(from: string, piece: TestPiece): PieceLengths {
   requireObject(from, 'testPiece', piece);
-  requireObject(from, 'testPiece.section', piece.section);
-  const area = requirePositive(from, 'testPiece.section.area', piece.section.area);
+  const { area } = requireSection(from, 'testPiece.section', piece.section);
   const gaugeLength = requirePositive(from, 'testPiece.gaugeLength', piece.gaugeLength);
   const length = (name: 'extensometerLength' | 'parallelLength' | 'effectiveLength', otherwise: number) =>
     piece[name] === undefined ? otherwise : requirePositive(from, `testPiece.${name}`, piece[name]);
@@ -51,5 +52,11 @@ export function requirePiece(from: string, piece: TestPiece): PieceLengths {
   const effectiveLength = length('effectiveLength', parallelLength);
   if (effectiveLength < parallelLength)
     throw new InputError(from, 'testPiece.effectiveLength', 'out-of-range', 'must not be below parallelLength', effectiveLength);
+  const { afterFracture: after } = piece;
+  if (after !== undefined) {
+    requireObject(from, 'testPiece.afterFracture', after);
+    if (after.gaugeLength !== undefined) requirePositive(from, 'testPiece.afterFracture.gaugeLength', after.gaugeLength);
+    if (after.area !== undefined) requireNonNegative(from, 'testPiece.afterFracture.area', after.area);
+  }
   return { area, gaugeLength, extensometerLength: length('extensometerLength', gaugeLength), parallelLength, effectiveLength };
 }

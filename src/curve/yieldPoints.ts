@@ -1,11 +1,13 @@
 import {
-  failure,
   InputError,
+  failure,
+  requireArray,
   requireBetween,
   requireFinite,
   requireNonNegative,
   requireOneOf,
   requireOptions,
+  requirePair,
   requirePositive,
   success,
   type CurveColumns,
@@ -206,7 +208,8 @@ export function yieldPoints(curve: CurveColumns, options: YieldOptions = {}): Ou
   requireNonNegative(from, 'options.minimumStrain', minimumStrain);
   requireOneOf(from, 'options.lowerRule', lowerRule, ['whole', 'short']);
   const last = checked.stress.length - 1;
-  pauses.forEach(([first, end], k) => {
+  requireArray(from, 'options.pauses', pauses).forEach((pause, k) => {
+    const [first, end] = requirePair(from, `options.pauses[${k}]`, pause);
     requireBetween(from, `options.pauses[${k}][0]`, first, 0, last);
     requireBetween(from, `options.pauses[${k}][1]`, end, first, last);
     if (!Number.isInteger(first) || !Number.isInteger(end))

@@ -1,4 +1,12 @@
-import { InputError, requireColumn, requireFinite, requireOptions, type PressureColumns, type TensionRecord } from '../base/index.js';
+import {
+  InputError,
+  requireColumn,
+  requireFinite,
+  requireObject,
+  requireOptions,
+  type PressureColumns,
+  type TensionRecord,
+} from '../base/index.js';
 import { areaOf, efficiencyOf, type Cylinder } from './pistonArea.js';
 
 /** The pull that a spring-return cylinder keeps back, growing with travel. */
@@ -21,12 +29,18 @@ const FROM = 'pressureToForce';
 
 const isColumns = (given: unknown): given is PressureColumns => typeof given === 'object' && given !== null && 'pressure' in given;
 
-/** Interpolates a tare table at each travel; beyond its ends nothing is invented. */
-function tareOver(table: TareTable, travel: Float64Array): Float64Array {
+/** A checked tare table. */
+function requireTable(table: TareTable): { readonly x: Float64Array; readonly y: Float64Array } {
+  requireObject(FROM, 'tareForce', table);
   const x = requireColumn(FROM, 'tareForce.travel', table.travel, { least: 2 });
   const y = requireColumn(FROM, 'tareForce.force', table.force, { length: x.length });
   for (let k = 1; k < x.length; k += 1)
     if (x[k]! <= x[k - 1]!) throw new InputError(FROM, `tareForce.travel[${k}]`, 'not-increasing', 'must be above the one before', x[k]);
+  return { x, y };
+}
+
+/** Interpolates a tare table at each travel; beyond its ends nothing is invented. */
+function tareOver({ x, y }: ReturnType<typeof requireTable>, travel: Float64Array): Float64Array {
   return travel.map((at, i) => {
     if (at < x[0]! || at > x[x.length - 1]!)
       throw new InputError(FROM, `travel[${i}]`, 'out-of-range', `must lie within tareForce.travel (${x[0]!} to ${x[x.length - 1]!})`, at);
@@ -67,10 +81,11 @@ export function pressureToForce(
 ): number | Float64Array | TensionRecord {
   requireOptions(FROM, chain, ['bore', 'rod', 'efficiency', 'tareForce'], 'chain');
   const perPressure = efficiencyOf(FROM, chain.efficiency) * areaOf(FROM, chain);
-  const tare = chain.tareForce ?? 0;
+  const tare = typeof chain.tareForce === 'object' ? requireTable(chain.tareForce) : requireFinite(FROM, 'tareForce', chain.tareForce ?? 0);
   if (typeof given === 'number') {
-    if (typeof tare !== 'number') throw new InputError(FROM, 'tareForce', 'wrong-type', 'must be a number where there is no travel', tare);
-    return requireFinite(FROM, 'pressure', given) * perPressure - requireFinite(FROM, 'tareForce', tare);
+    if (typeof tare !== 'number')
+      throw new InputError(FROM, 'tareForce', 'wrong-type', 'must be a number where there is no travel', chain.tareForce);
+    return requireFinite(FROM, 'pressure', given) * perPressure - tare;
   }
   const isRecord = isColumns(given);
   const column = requireColumn(FROM, isRecord ? 'record.pressure' : 'pressure', isRecord ? given.pressure : given);
@@ -81,10 +96,8 @@ export function pressureToForce(
   });
   const kept = Object.fromEntries(others) as Omit<TensionRecord, 'force'>;
   let force: Float64Array;
-  if (typeof tare === 'number') {
-    const zero = requireFinite(FROM, 'tareForce', tare);
-    force = column.map((p) => p * perPressure - zero);
-  } else {
+  if (typeof tare === 'number') force = column.map((p) => p * perPressure - tare);
+  else {
     if (!kept.travel) throw new InputError(FROM, 'record.travel', 'missing', 'must be there for a tare over travel', undefined);
     const zero = tareOver(tare, kept.travel);
     force = column.map((p, i) => p * perPressure - zero[i]!);

@@ -1,4 +1,4 @@
-import { requireObject, requireOptions, requirePositive, type Section } from '../base/index.js';
+import { requireOptions, requirePositive, requireSection, type Section } from '../base/index.js';
 
 /** What the least parallel length follows from. */
 export interface ParallelLengthInput {
@@ -35,10 +35,9 @@ const THIN = 3;
 export function leastParallelLength(input: ParallelLengthInput): number {
   const from = 'leastParallelLength';
   requireOptions(from, input, ['section', 'gaugeLength', 'arbitration'], 'input');
-  requireObject(from, 'section', input.section);
   const length = requirePositive(from, 'gaugeLength', input.gaugeLength);
-  const { shape, area, dimensions } = input.section;
-  const root = Math.sqrt(requirePositive(from, 'section.area', area));
+  const { shape, area, dimensions } = requireSection(from, 'section', input.section);
+  const root = Math.sqrt(area);
   const { diameter, width, thickness } = dimensions;
   const arbitration = input.arbitration === true;
   if (shape === 'round' && diameter !== undefined) return length + (arbitration ? 2 : 0.5) * diameter;

@@ -1,6 +1,7 @@
 import {
-  failure,
   InputError,
+  failure,
+  requireArray,
   requireBetween,
   requireColumn,
   requireFinite,
@@ -67,7 +68,7 @@ function limitsOf<Name extends string>(from: string, { names, lowest }: LawShape
       const value = requireBetween(from, `options.fixed.${name}`, held, lowest[k]!, Infinity);
       return [value, value];
     }
-    const [low, high] = options.bounds?.[name] ?? [-Infinity, Infinity];
+    const [low = NaN, high = NaN] = requireArray(from, `options.bounds.${name}`, options.bounds?.[name] ?? [-Infinity, Infinity]);
     if (!(low < high))
       throw new InputError(from, `options.bounds.${name}`, 'out-of-range', 'must be two ascending numbers', `${low}, ${high}`);
     if (high <= lowest[k]!)

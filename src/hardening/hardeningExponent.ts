@@ -88,7 +88,8 @@ export function hardeningExponent(curve: CurveColumns, options: ExponentOptions)
   const kind = requireOneOf(from, 'options.strainMeasure', options.strainMeasure ?? 'total', ['total', 'plastic', 'plastic-engineering']);
   if (kind !== 'total' && options.modulus === undefined)
     throw new InputError(from, 'options.modulus', 'missing', 'must be given for plastic strain', undefined);
-  const modulus = kind === 'total' ? Infinity : requirePositive(from, 'options.modulus', options.modulus);
+  const given = options.modulus === undefined ? Infinity : requirePositive(from, 'options.modulus', options.modulus);
+  const modulus = kind === 'total' ? Infinity : given;
   const top = maximumIndex(stress);
   if (high > strain[top]! * (1 + 1e-9))
     return failure('beyond-maximum', `the range ends at ${high}, the maximum force is at ${strain[top]!}`);

@@ -1,5 +1,17 @@
 import { requireOneOf } from '../base/index.js';
-import { materialFamilies, type MaterialFamily, type MaterialFamilyKey } from './materialFamilies.js';
+import type { MaterialFamily } from './UsualRange.js';
+import { materialFamilies, type MaterialFamilyKey } from './materialFamilies.js';
+
+/** @internal A family by its key, wherever the key stands. */
+export function requireFamily(from: string, path: string, key: unknown): MaterialFamily {
+  const known = requireOneOf(
+    from,
+    path,
+    key,
+    materialFamilies.map((family) => family.key),
+  );
+  return materialFamilies.find((family) => family.key === known)!;
+}
 
 /**
  * A family of metals by its key: usual ranges of modulus, strengths, elongation and exponent.
@@ -21,12 +33,5 @@ import { materialFamilies, type MaterialFamily, type MaterialFamilyKey } from '.
  * @see Usual ranges from memory. Checked in `test/materials/materialFamily.test.ts`.
  */
 export function materialFamily(key: MaterialFamilyKey): MaterialFamily {
-  const from = 'materialFamily';
-  const known = requireOneOf(
-    from,
-    'key',
-    key,
-    materialFamilies.map((family) => family.key),
-  );
-  return materialFamilies.find((family) => family.key === known)!;
+  return requireFamily('materialFamily', 'key', key);
 }

@@ -1,6 +1,7 @@
 import type { CurveColumns, Finding, TrailStep } from '../base/index.js';
 import { requireCurve, type RecordedCurve } from '../curve/index.js';
 import { resolution } from '../record/index.js';
+import { familyFindings } from './familyFindings.js';
 import { isCurved } from './lineFindings.js';
 import { methodFindings } from './methodFindings.js';
 import { explanationOf, tensionKernel } from './tensionKernel.js';
@@ -56,7 +57,10 @@ export function analyseCurve(curve: CurveColumns, options: CurveAnalysisOptions 
   const { line } = numbers;
   const isModulus = line.ok && line.points >= settings.thresholds.leastElasticPoints && !isCurved(numbers, settings.thresholds.slopeFall);
   const quantities = tensionQuantities(numbers, kept, kept.stress, settings, isModulus, explanationOf(numbers, kept));
-  const findings: Finding[] = methodFindings(numbers, kept, quantities, settings);
+  const findings: Finding[] = [
+    ...familyFindings(quantities, numbers, settings, { strainFrom: 'extensometer' }),
+    ...methodFindings(numbers, kept, quantities, settings),
+  ];
   const trail: TrailStep[] = line.ok
     ? [{ step: 'strain origin moved to where the line meets zero stress', values: { shift: numbers.shift } }]
     : [];

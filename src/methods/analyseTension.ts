@@ -13,6 +13,7 @@ import { frameFindings } from './frameFindings.js';
 import { isCurved } from './lineFindings.js';
 import { loadingOf } from './loadingOf.js';
 import { methodFindings } from './methodFindings.js';
+import { familyFindings } from './familyFindings.js';
 import { pieceFindings } from './pieceFindings.js';
 import { rateFindings, ratesOf } from './rateFindings.js';
 import { recordFindings } from './recordFindings.js';
@@ -58,7 +59,7 @@ function elasticLengthRatio(recorded: RecordedCurve, lengths: PieceLengths, sett
  * @param record - `force` [N] and at least one of `extension` [mm], `strain` [mm/mm], `travel` [mm]; `time` [s] where it was logged. At
  * least 2 samples, finite; extension and strain may end early with NaN.
  * @param testPiece - Section, gauge length [mm], and the lengths that apply.
- * @param options - Offsets, frame compliance [mm/N], window, identity of the test, thresholds of findings.
+ * @param options - Offsets, frame compliance [mm/N], window, family of the metal, identity of the test, thresholds of findings.
  * @returns The result, as plain data.
  * @throws {@link InputError} before anything is computed: `missing`, `not-finite`, `not-positive`, `unequal-lengths`, `too-few`,
  * `out-of-range`, `unknown-option`, `wrong-type`.
@@ -117,6 +118,12 @@ export function analyseTension(record: TensionColumns, testPiece: TestPiece, opt
     ...allSpikeFindings(raw),
     ...checkRecordKernel(given, {}, { survey, pauses }),
     ...recordFindings(given, recorded, numbers, { ...quantities, curve }, lengths.parallelLength),
+    ...familyFindings(quantities, numbers, settings, {
+      strainFrom: recorded.basis === 'travel' ? 'travel' : 'extensometer',
+      frameRemoved: settings.frameCompliance !== undefined && settings.frameCompliance > 0,
+      parallelLengthGiven: testPiece.parallelLength !== undefined,
+      shape: testPiece.section.shape,
+    }),
     ...rateFindings(given, curve, quantities, numbers, rates, pauses, settings),
     ...pieceFindings(testPiece, quantities, settings, recorded.basis !== 'extensometer'),
     ...frameFindings(recorded, numbers, quantities, settings, lengths.area, strainStep),

@@ -36,7 +36,11 @@ export function maximumFindings(
     if (maximumSample >= curve.stress.length - LAST) found.push(finding('maximum-at-end', {}, { field: 'tensileStrength' }));
     else
       found.push(
-        finding('stopped-before-fracture', { share: (100 * curve.stress[curve.stress.length - 1]!) / top }, { field: 'fracture' }),
+        finding(
+          'stopped-before-fracture',
+          { share: top > 0 ? (100 * curve.stress[curve.stress.length - 1]!) / top : 0 },
+          { field: 'fracture' },
+        ),
       );
     found.push(finding('not-determined', { symbol: 'At', why: fracture.message }, { field: 'totalExtensionAtFracture' }));
   } else if (fracture.how === 'end-of-record') found.push(finding('fracture-not-recorded', {}, { field: 'fracture' }));

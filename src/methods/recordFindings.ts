@@ -5,16 +5,12 @@ import { resolution } from '../record/index.js';
 import type { TensionNumbers } from './tensionKernel.js';
 import type { TensionResult } from './TensionResult.js';
 
-/** No metal breaks below this stress [MPa]; kN taken for N gives a thousandth of the true one. */
-const LEAST_STRENGTH = 5;
-/** A slope below this with a strength above that one: strain in % makes it a hundredth. */
-const LEAST_SLOPE = 5_000;
 /** A maximum that stands out of both neighbours by so many standard deviations is a spike. */
 const SPIKE = 6;
 /** And by so many steps of the reading. */
 const STEPS = 3;
 
-/** @internal Doubts about the record that show only in the evaluated curve: units, spikes, the extensometer's end. */
+/** @internal Doubts about the record that show only in the evaluated curve: spikes, the extensometer's end. */
 export function recordFindings(
   record: TensionRecord,
   recorded: RecordedCurve,
@@ -24,13 +20,7 @@ export function recordFindings(
 ): Finding[] {
   const found: Finding[] = [];
   const strength = result.tensileStrength.value;
-  const { line, maximumSample } = numbers;
-  if (strength > 0 && strength < LEAST_STRENGTH)
-    found.push(finding('force-looks-like-kilonewton', { stress: strength }, { field: 'tensileStrength' }));
-  else if (line.ok && recorded.basis !== 'travel' && line.slope < LEAST_SLOPE) {
-    const last = result.curve.strain[result.curve.strain.length - 1]!;
-    found.push(finding('strain-looks-like-percent', { strain: last, slope: line.slope }, { field: 'elasticSlope' }));
-  }
+  const { maximumSample } = numbers;
   const { force } = record;
   const before = force[maximumSample - 1];
   const after = force[maximumSample + 1];

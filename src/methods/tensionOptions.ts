@@ -6,6 +6,7 @@ import {
   type ProportionalDefinition,
   type WindowChoice,
 } from '../curve/index.js';
+import { requireFamily, type MaterialFamilyKey } from '../materials/index.js';
 import { requireRepairs, type Repairs } from '../record/index.js';
 import type { TestInfo } from './MethodResult.js';
 import { requireTest } from './testInfo.js';
@@ -32,6 +33,8 @@ export interface TensionThresholds {
   readonly sectionSpread?: number | undefined;
   /** Deviation of the gauge length from the proportional one that is a caution; default 0.1, a note from a tenth of it. */
   readonly gaugeLengthDeviation?: number | undefined;
+  /** Share by which a property may lie beyond the usual range of its family; default 0.1. */
+  readonly familyMargin?: number | undefined;
   /** Strain rate up to the proof strength that is a caution [1/s]; default 0.0025. */
   readonly strainRateElastic?: number | undefined;
   /** Strain rate beyond it that is a caution [1/s]; default 0.008. */
@@ -52,6 +55,7 @@ export const defaultThresholds = {
   gaugeLengthDeviation: 0.1,
   strainRateElastic: testingRates.methodB.upToProof,
   strainRatePlastic: testingRates.methodB.afterYield,
+  familyMargin: 0.1,
 };
 
 /** Options of an analysis of a curve. */
@@ -66,6 +70,8 @@ export interface CurveAnalysisOptions {
   readonly proportionalLimit?: ProportionalDefinition | undefined;
   /** Rule for ReL; default `whole`. */
   readonly lowerYield?: 'whole' | 'short' | undefined;
+  /** Family of the metal: properties outside its usual ranges are findings, with what may explain them; default none. */
+  readonly family?: MaterialFamilyKey | undefined;
   /** Who tested what. */
   readonly test?: TestInfo | undefined;
   /** Thresholds of findings. */
@@ -89,6 +95,7 @@ export interface TensionSettings {
   readonly lowerYield: 'whole' | 'short';
   readonly frameCompliance: number | undefined;
   readonly repairs: Repairs;
+  readonly family: MaterialFamilyKey | undefined;
   readonly test: TestInfo;
   readonly thresholds: typeof defaultThresholds;
 }
@@ -118,10 +125,20 @@ export function requireTensionOptions(from: string, options: TensionOptions, nam
     frameCompliance:
       options.frameCompliance === undefined ? undefined : requireNonNegative(from, 'options.frameCompliance', options.frameCompliance),
     repairs: requireRepairs(from, options.repairs ?? {}, 'options.repairs'),
+    family: options.family === undefined ? undefined : requireFamily(from, 'options.family', options.family).key,
     test: requireTest(from, options.test ?? {}),
     thresholds: { ...defaultThresholds, ...Object.fromEntries(given) },
   };
 }
 
 /** @internal Names that {@link TensionOptions} knows. */
-export const curveOptionNames = ['offsets', 'totalExtensions', 'modulus', 'proportionalLimit', 'lowerYield', 'test', 'thresholds'];
+export const curveOptionNames = [
+  'offsets',
+  'totalExtensions',
+  'modulus',
+  'proportionalLimit',
+  'lowerYield',
+  'family',
+  'test',
+  'thresholds',
+];

@@ -1,3 +1,5 @@
+import { requireObject } from '../base/index.js';
+
 /** @internal Version of the layout of a result as JSON; a higher one can read a lower one. */
 export const schemaVersion = 1;
 
@@ -12,6 +14,7 @@ export const schemaVersion = 1;
  *
  * @param result - A result of `analyseTension`.
  * @returns JSON text.
+ * @throws {@link InputError} `missing`, `wrong-type`.
  *
  * @example
  * ```ts
@@ -22,6 +25,7 @@ export const schemaVersion = 1;
  * @see ECMA-404, the JSON data interchange syntax. Checked in `test/methods/analyseTension.test.ts`.
  */
 export function toJson(result: object): string {
+  requireObject('toJson', 'result', result);
   return JSON.stringify({ schemaVersion, ...result }, (_, value: unknown) =>
     ArrayBuffer.isView(value) ? Array.from(value as Float64Array) : value,
   );

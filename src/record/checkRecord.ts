@@ -1,4 +1,4 @@
-import { finding, requireOptions, type Finding, type TensionColumns, type TensionRecord } from '../base/index.js';
+import { finding, requireNonNegative, requireOptions, type Finding, type TensionColumns, type TensionRecord } from '../base/index.js';
 import { noiseLevel } from '../numeric/index.js';
 import { allSpikeFindings, channelFindings } from './channelFindings.js';
 import { clockFindings, GAP } from './clock.js';
@@ -118,6 +118,7 @@ export function checkRecordKernel(record: TensionRecord, thresholds: RecordThres
 export function checkRecord(record: TensionColumns, thresholds: RecordThresholds = {}): Finding[] {
   const from = 'checkRecord';
   requireOptions(from, thresholds, Object.keys(defaults), 'thresholds');
+  for (const [name, value] of Object.entries(thresholds)) if (value !== undefined) requireNonNegative(from, `thresholds.${name}`, value);
   const columns = requireColumns(from, record, 1);
   return [...allSpikeFindings(columns), ...checkRecordKernel(replaceSpikesKernel(columns).record, thresholds)];
 }

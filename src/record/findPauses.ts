@@ -172,6 +172,9 @@ export function findPauses(record: TensionColumns, options: PauseOptions = {}): 
   const time = requireColumn(from, 'record.time', record.time, { length });
   const name = record.travel ? 'travel' : record.extension ? 'extension' : 'strain';
   const motion = requireColumn(from, `record.${name}`, record[name], { length, endsEarly: name !== 'travel' });
+  // the other columns are not used, but a record that is none is refused
+  for (const other of ['extension', 'strain', 'transverseStrain'] as const)
+    if (record[other] !== undefined) requireColumn(from, `record.${other}`, record[other], { length, endsEarly: true });
   requireOptions(from, options, ['share', 'duration']);
   const share = requireBetween(from, 'options.share', options.share ?? SHARE, 0, 1);
   const least = requireNonNegative(from, 'options.duration', options.duration ?? DURATION);

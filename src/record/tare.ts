@@ -5,6 +5,7 @@ import {
   requireFinite,
   requireObject,
   requireOptions,
+  requirePair,
   type TensionColumns,
   type TensionRecord,
 } from '../base/index.js';
@@ -53,7 +54,7 @@ export function tare(record: TensionColumns, options: TareOptions): TareResult {
   let zero: number;
   if (options.force !== undefined) zero = requireFinite(from, 'options.force', options.force);
   else if (options.samples !== undefined) {
-    const [first, last] = options.samples;
+    const [first, last] = requirePair(from, 'options.samples', options.samples);
     requireBetween(from, 'options.samples[0]', first, 0, force.length - 1);
     requireBetween(from, 'options.samples[1]', last, first, force.length - 1);
     let sum = 0;

@@ -1,3 +1,4 @@
+import { requireObject } from '../base/index.js';
 import type { Figure } from '../report/index.js';
 import { drawFigure } from './drawFigure.js';
 
@@ -22,7 +23,7 @@ import { drawFigure } from './drawFigure.js';
  * @see Vega-Lite (open specification). Checked in `test/report/report.test.ts`.
  */
 export async function drawFigures<Name extends string>(figures: Partial<Record<Name, Figure>>): Promise<Partial<Record<Name, string>>> {
-  const entries = Object.entries(figures) as [Name, Figure | undefined][];
+  const entries = Object.entries(requireObject('drawFigures', 'figures', figures)) as [Name, Figure | undefined][];
   const drawn = await Promise.all(entries.map(async ([name, figure]) => (figure ? [[name, await drawFigure(figure)] as const] : [])));
   return Object.fromEntries(drawn.flat()) as Partial<Record<Name, string>>;
 }

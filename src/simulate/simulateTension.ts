@@ -1,5 +1,6 @@
 import {
   InputError,
+  requireArray,
   requireBetween,
   requireColumn,
   requireFinite,
@@ -149,8 +150,11 @@ function settings(scenario: TensionScenario) {
   ]);
   const some = (path: string, value: number | undefined, otherwise: number): number => requireNonNegative(FROM, path, value ?? otherwise);
   const speed = requirePositive(FROM, 'hand.speed', hand.speed ?? 0.05);
-  const off =
-    typeof logger.extensometer === 'object' ? requirePositive(FROM, 'logger.extensometer.offAt', logger.extensometer.offAt) : Infinity;
+  if (frame.rod !== undefined) requirePositive(FROM, 'frame.rod', frame.rod);
+  const on = logger.extensometer ?? false;
+  if (typeof on !== 'boolean') requireOptions(FROM, on, ['offAt'], 'logger.extensometer');
+  /** Strain up to which the extensometer is on; none where there is none. */
+  const off = typeof on === 'object' ? requirePositive(FROM, 'logger.extensometer.offAt', on.offAt) : on ? Infinity : undefined;
   return {
     compliance: some('frame.compliance', frame.compliance, 0),
     slack: some('frame.slack', frame.slack, 0),
@@ -162,7 +166,7 @@ function settings(scenario: TensionScenario) {
     speedAfterYield: requirePositive(FROM, 'hand.speedAfterYield', hand.speedAfterYield ?? speed),
     strokes: some('hand.strokes', hand.strokes, 0),
     depth: requireBetween(FROM, 'hand.depth', hand.depth ?? 0.5, 0, 1),
-    pauses: (hand.pauses ?? []).map((pause, k) => ({
+    pauses: requireArray(FROM, 'hand.pauses', hand.pauses ?? []).map((pause, k) => ({
       stress: requirePositive(FROM, `hand.pauses[${k}].stress`, pause.stress),
       duration: requirePositive(FROM, `hand.pauses[${k}].duration`, pause.duration),
       relaxation: requireBetween(FROM, `hand.pauses[${k}].relaxation`, pause.relaxation ?? 0.02, 0, 0.5),
@@ -177,8 +181,8 @@ function settings(scenario: TensionScenario) {
     lead: some('logger.lead', logger.lead, 0),
     tail: some('logger.tail', logger.tail, 0),
     repeated: requireBetween(FROM, 'logger.repeated', logger.repeated ?? 0, 0, 0.9),
-    extensometer: logger.extensometer !== undefined && logger.extensometer !== false,
-    offAt: off,
+    extensometer: off !== undefined,
+    offAt: off ?? Infinity,
   };
 }
 

@@ -1,5 +1,8 @@
 import {
   InputError,
+  requireArray,
+  requireBetween,
+  requireColumn,
   requireObject,
   requireOneOf,
   requireOptions,
@@ -70,7 +73,14 @@ export function writeRecord(record: TensionColumns | PressureColumns, options: W
   const decimal = requireOneOf(from, 'options.decimal', options.decimal ?? ',', ['.', ',']);
   if (separator === decimal)
     throw new InputError(from, 'options.separator', 'out-of-range', 'must differ from the decimal sign', separator);
-  const columns = options.columns.map(({ quantity, unit, decimals }, k) => {
+  for (const name of Object.keys(own) as ColumnName[]) {
+    const column = (record as Partial<Record<ColumnName, ArrayLike<number>>>)[name];
+    if (column !== undefined) requireColumn(from, `record.${name}`, column, { least: 0, endsEarly: true });
+  }
+  const columns = requireArray(from, 'options.columns', options.columns).map((written, k) => {
+    const { quantity, unit, decimals } = requireObject(from, `options.columns[${k}]`, written) as WrittenColumn;
+    if (!Number.isInteger(requireBetween(from, `options.columns[${k}].decimals`, decimals, 0, 20)))
+      throw new InputError(from, `options.columns[${k}].decimals`, 'out-of-range', 'must be a whole number', decimals);
     const column = (record as Partial<Record<ColumnName, ArrayLike<number>>>)[quantity];
     if (!column) throw new InputError(from, `options.columns[${k}]`, 'missing', 'must name a column of the record', quantity);
     if (dimensionOf(unit) !== dimensionOf(own[quantity]))
@@ -83,5 +93,5 @@ export function writeRecord(record: TensionColumns | PressureColumns, options: W
   );
   const names = options.columns.map(({ name }) => name).join(separator);
   const units = options.columns.map(({ unit }) => unit).join(separator);
-  return `${[...(options.preamble ?? []), names, units, ...rows].join('\n')}\n`;
+  return `${[...requireArray(from, 'options.preamble', options.preamble ?? []), names, units, ...rows].join('\n')}\n`;
 }

@@ -1,5 +1,7 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { materialFamilies, materialFamily, type MaterialFamily } from '../../src/index.js';
+import { familyRow } from '../support/metals.js';
 import { refusal } from '../support/thrown.js';
 
 const ranges = ['modulus', 'yieldStrength', 'tensileStrength', 'elongation', 'exponent'] as const;
@@ -35,4 +37,9 @@ test('keys are words with hyphens, and no two are the same', () => {
 test('an unknown key is refused with all that are known', () => {
   expect(refusal(() => materialFamily('wood' as never))).toBe('out-of-range key');
   expect(() => materialFamily('wood' as never)).toThrow(/brass.*titanium/);
+});
+
+test('the table of the guide is that of the data', () => {
+  const guide = readFileSync('docs/plausibility.md', 'utf8');
+  expect(guide.split('\n').filter((line) => line.startsWith('| `'))).toEqual(materialFamilies.map(familyRow));
 });
