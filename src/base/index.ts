@@ -24,6 +24,7 @@ export {
   requireBetween,
   requireColumn,
   requireFinite,
+  requireList,
   requireNonNegative,
   requireObject,
   requireOneOf,
