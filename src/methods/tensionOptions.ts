@@ -1,5 +1,13 @@
-import { requireColumn, requireNonNegative, requireObject, requireOneOf, requireOptions, requirePositive } from '../base/index.js';
-import { requireModulusOptions, type ModulusOptions, type ProportionalDefinition, type WindowChoice } from '../curve/index.js';
+import { requireColumn, requireObject, requireOneOf, requireOptions, requirePositive } from '../base/index.js';
+import {
+  requireCompliance,
+  requireModulusOptions,
+  type Compliance,
+  type FrameMotion,
+  type ModulusOptions,
+  type ProportionalDefinition,
+  type WindowChoice,
+} from '../curve/index.js';
 import type { TestInfo } from './MethodResult.js';
 import { requireTest } from './testInfo.js';
 
@@ -67,8 +75,8 @@ export interface CurveAnalysisOptions {
 
 /** Options of {@link analyseTension}. */
 export interface TensionOptions extends CurveAnalysisOptions {
-  /** Compliance of the frame [mm/N], taken out of crosshead travel; default none. */
-  readonly frameCompliance?: number | undefined;
+  /** Compliance of the frame, taken out of crosshead travel: a number [mm/N], a table or a power law (see `frameTravel`); default none. */
+  readonly frameCompliance?: Compliance | undefined;
 }
 
 /** @internal Options after the checks, with defaults. */
@@ -78,7 +86,7 @@ export interface TensionSettings {
   readonly window: WindowChoice;
   readonly proportionalLimit: ProportionalDefinition;
   readonly lowerYield: 'whole' | 'short';
-  readonly frameCompliance: number | undefined;
+  readonly frameCompliance: FrameMotion | undefined;
   readonly test: TestInfo;
   readonly thresholds: typeof defaultThresholds;
 }
@@ -90,6 +98,8 @@ export function requireTensionOptions(from: string, options: TensionOptions, nam
     const given = options[name];
     return given === undefined ? [...otherwise] : [...requireColumn(from, `options.${name}`, given, { least: 0, positive: true })];
   };
+  const { frameCompliance } = options;
+  const motion = frameCompliance === undefined ? undefined : requireCompliance(from, 'options.frameCompliance', frameCompliance);
   const thresholds = requireObject(from, 'options.thresholds', options.thresholds ?? {});
   requireOptions(from, thresholds, Object.keys(defaultThresholds), 'options.thresholds');
   const given = Object.entries(thresholds).filter(([, value]) => value !== undefined);
@@ -105,8 +115,7 @@ export function requireTensionOptions(from: string, options: TensionOptions, nam
       'johnson',
     ]),
     lowerYield: requireOneOf(from, 'options.lowerYield', options.lowerYield ?? 'whole', ['whole', 'short']),
-    frameCompliance:
-      options.frameCompliance === undefined ? undefined : requireNonNegative(from, 'options.frameCompliance', options.frameCompliance),
+    frameCompliance: motion?.constant === 0 ? undefined : motion,
     test: requireTest(from, options.test ?? {}),
     thresholds: { ...defaultThresholds, ...Object.fromEntries(given) },
   };
