@@ -132,6 +132,11 @@ export const verificationEntries = {
     message: 'The runs differ: at the top their compliances spread by {share} % of the mean, more than their scatter explains.',
     remedy: 'Grips, direction or friction changed between the runs; measure again, and give rising and falling forces a compliance each.',
   },
+  'compliance-curved': {
+    severity: 'caution', about: 'frame',
+    message: 'One number does not fit this frame: its motion goes with the power {exponent} of the force, at a fifth of the highest force {share} % more than in proportion.',
+    remedy: 'Take a table or a power law, or measure between the forces that are used.',
+  },
   'compliance-poorly-determined': {
     severity: 'caution', about: 'frame',
     message: 'The standard uncertainty of the compliance is {uncertainty} % of it.',

@@ -1,5 +1,6 @@
 import { finding, type Finding } from '../base/index.js';
 import { lineFit } from '../numeric/index.js';
+import { fitComplianceKernel, type ComplianceEnd, type ComplianceTask } from './complianceFit.js';
 
 /** @internal A checked pull: what the piece is, is its length over its area. */
 export interface CheckedPull {
@@ -10,6 +11,8 @@ export interface CheckedPull {
 }
 
 const POORLY = 0.05;
+/** Exponents nearer to 1 than this bend the motion by less than a few per cent. */
+const BENT = 0.03;
 /** Spread of runs that is a finding: this share of the mean, and this many standard errors. */
 const SPREAD = 0.02;
 const ERRORS = 5;
@@ -34,15 +37,27 @@ function differing(pulls: readonly CheckedPull[], softness: number, [low, high]:
   return spread > SPREAD * mean && spread > known ? [finding('compliance-runs-differ', { share: (100 * spread) / mean })] : [];
 }
 
+/** A doubt where one number is asked of a frame whose motion bends: a power law with another exponent is well beyond chance (25 is five sigma). */
+function curved(task: ComplianceTask, fit: ComplianceEnd, widening: number): Finding[] {
+  if (task.shape !== 'constant') return [];
+  const power = fitComplianceKernel({ ...task, shape: 'power' });
+  if (!power || Math.abs(power.exponent - 1) < BENT) return [];
+  const scatter = (widening * power.residualSumOfSquares) / Math.max(1, task.f.length - fit.parameters.length - 1);
+  if (fit.residualSumOfSquares - power.residualSumOfSquares <= 25 * scatter) return [];
+  const { exponent } = power;
+  return [finding('compliance-curved', { exponent, share: 100 * (0.2 ** (exponent - 1) - 1) })];
+}
+
 /** @internal Doubts about a measured compliance. */
 export function complianceFindings(
   pulls: readonly CheckedPull[],
+  task: ComplianceTask,
+  fit: ComplianceEnd,
   softness: number,
-  range: readonly [number, number],
-  relativeStandardUncertainty: number,
+  known: { readonly range: readonly [number, number]; readonly relativeStandardUncertainty: number; readonly widening: number },
 ): Finding[] {
-  const found = differing(pulls, softness, range);
-  if (relativeStandardUncertainty > POORLY)
-    found.push(finding('compliance-poorly-determined', { uncertainty: 100 * relativeStandardUncertainty }));
+  const found = [...differing(pulls, softness, known.range), ...curved(task, fit, known.widening)];
+  const uncertainty = 100 * known.relativeStandardUncertainty;
+  if (known.relativeStandardUncertainty > POORLY) found.push(finding('compliance-poorly-determined', { uncertainty }));
   return found;
 }

@@ -7,7 +7,7 @@ export function motionOf(fit: ComplianceEnd, f: Float64Array): Float64Array {
 }
 
 /** How much wider the scatter of a mean is where neighbours are alike: (1 + ρ)/(1 − ρ) of the residuals, at least 1. */
-function widening({ residuals }: ComplianceEnd, pull: Uint16Array): number {
+function wideningOf({ residuals }: ComplianceEnd, pull: Uint16Array): number {
   let along = 0;
   let all = 0;
   for (let i = 0; i < residuals.length; i += 1) {
@@ -27,12 +27,12 @@ export function complianceUncertainty(
   fit: ComplianceEnd,
   doubts: readonly number[],
   modulusDoubt: number,
-): { readonly standardUncertainty: Float64Array; readonly factor: number } {
+): { readonly standardUncertainty: Float64Array; readonly widening: number } {
   const f = task.knots;
   const columns = fit.frame(f);
   const unknowns = fit.parameters.length;
-  const factor = widening(fit, task.pull);
-  const variance = (factor * fit.residualSumOfSquares) / Math.max(1, task.f.length - unknowns);
+  const widening = wideningOf(fit, task.pull);
+  const variance = (widening * fit.residualSumOfSquares) / Math.max(1, task.f.length - unknowns);
   const travel = motionOf(fit, f);
   const squares = f.map((_, i) => {
     const gradient = columns.map((one) => one[i]! - one[0]!);
@@ -51,5 +51,5 @@ export function complianceUncertainty(
     if (doubt > 0) moved({ ...task, pieces: task.pieces.map((one, j) => (j === k ? one * (1 + doubt) : one)) });
   });
   if (task.softness !== undefined && modulusDoubt > 0) moved({ ...task, softness: task.softness * (1 + modulusDoubt) });
-  return { standardUncertainty: squares.map((one) => Math.sqrt(Math.max(0, one))), factor };
+  return { standardUncertainty: squares.map((one) => Math.sqrt(Math.max(0, one))), widening };
 }

@@ -126,7 +126,7 @@ export function fitCompliance(
   const top = travel[travel.length - 1]!;
   if (!travel.every((one, k) => k === 0 || one >= travel[k - 1]!) || !(top > 0))
     return failure('not-rising', 'the motion of the frame does not rise with the force: the pieces alone would be softer than measured');
-  const { standardUncertainty, factor } = complianceUncertainty(
+  const { standardUncertainty, widening } = complianceUncertainty(
     task,
     fit,
     given.map(({ doubt }) => doubt),
@@ -154,10 +154,13 @@ export function fitCompliance(
     standardUncertainty,
     relativeStandardUncertainty,
     ...(softness === undefined
-      ? { modulus: 1 / found, modulusStandardError: Math.sqrt(factor * variance * fit.inverse[given.length]![given.length]!) / found ** 2 }
+      ? {
+          modulus: 1 / found,
+          modulusStandardError: Math.sqrt(widening * variance * fit.inverse[given.length]![given.length]!) / found ** 2,
+        }
       : {}),
     residualStandardDeviation: Math.sqrt(variance),
     samples,
-    findings: complianceFindings(given, found, range, relativeStandardUncertainty),
+    findings: complianceFindings(given, task, fit, found, { ...about, widening }),
   });
 }

@@ -137,6 +137,20 @@ describe('fitCompliance', () => {
     expect(codes([pull(400, 2e-5)], { modulusUncertainty: 0.05 })).toEqual(['compliance-poorly-determined']);
   });
 
+  test('one number for a frame that bends is a finding; for one that is straight, or by a law that bends, none', () => {
+    const codes = (law: 'constant' | 'power', shape: 'constant' | 'power' | 'table', seed: number): FindingCode[] => {
+      const { pulls, options } = pulled('known modulus', law, usual, seed);
+      const fitted = required(fitCompliance(pulls, { ...options, shape, points: undefined, from: 520, to: 11_950 }));
+      return fitted.findings.map(({ code }) => code);
+    };
+    for (let seed = 1; seed <= 20; seed += 1) {
+      expect(codes('power', 'constant', seed)).toContain('compliance-curved');
+      expect(codes('constant', 'constant', seed)).toEqual([]);
+      expect(codes('power', 'power', seed)).toEqual([]);
+      expect(codes('power', 'table', seed)).toEqual([]);
+    }
+  });
+
   test('the scale of travel scales the compliance; where each pull begins does not matter', () => {
     fc.assert(
       fc.property(fc.double({ min: 0.1, max: 10, noNaN: true }), fc.double({ min: -5, max: 5, noNaN: true }), (factor, origin) => {
