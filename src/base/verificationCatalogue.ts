@@ -24,7 +24,7 @@ export const verificationEntries = {
   },
   'verification-steps-few': {
     severity: 'caution', about: 'frame',
-    message: '{count} steps lie between 20 % and 100 % of the range; five are wanted.',
+    message: 'Steps between 20 % and 100 % of the range: {count}; five are wanted.',
     remedy: 'Verify at about 20, 40, 60, 80 and 100 % of the range, and below 20 % at 10, 5, 2 and 1 % where forces are used there.',
   },
   'range-not-reached': {
@@ -39,7 +39,7 @@ export const verificationEntries = {
   },
   'friction-negative': {
     severity: 'caution', about: 'frame',
-    message: '{count} steps give a friction below zero, the lowest {friction} N: friction never helps.',
+    message: 'At {count} of the steps the friction comes out below zero, the lowest {friction} N; friction never helps.',
     remedy: 'Check whether rising and falling runs were exchanged, and whether the zero of pressure drifted.',
   },
   'pointer-above-record': {
@@ -69,7 +69,7 @@ export const verificationEntries = {
   },
   'leak-down-settles': {
     severity: 'note', about: 'frame',
-    message: 'The pressure fell {ratio} times as fast in the first half as in the second: oil, hose or piece were still settling.',
+    message: 'The pressure fell by {early} MPa a minute in the first half and by {late} in the second: oil, hose or piece were still settling.',
     remedy: 'Wait before the leak is read, or read the second half alone (`from`).',
   },
   'check-out-of-limits': {

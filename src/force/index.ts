@@ -29,6 +29,7 @@ export {
   type DisplacementStep,
   type DisplacementTerm,
   type DisplacementVerification,
+  type ExtensometerBase,
   type VerifiedDisplacement,
 } from './verifyDisplacement.js';
 export {

@@ -95,8 +95,8 @@ export function leakDown(record: StandstillRecord, options: LeakOptions = {}): O
   const findings: Finding[] = [];
   if (sharePerMinute > allowed) findings.push(finding('leak-down-fast', { share: 100 * sharePerMinute }));
   const scatter = 2 * Math.hypot(early.standardError, late.standardError);
-  if (early.slope < SETTLES * late.slope - scatter && late.slope < 0)
-    findings.push(finding('leak-down-settles', { ratio: early.slope / late.slope }));
+  if (early.slope < SETTLES * Math.min(0, late.slope) - scatter)
+    findings.push(finding('leak-down-settles', { early: -60 * early.slope, late: -60 * late.slope }));
   return success({
     pressureRate: -line.slope,
     forceRate: -area * line.slope,

@@ -27,14 +27,22 @@ export interface DisplacementStep {
   readonly falling?: ArrayLike<number> | undefined;
 }
 
+/** The base of an extensometer. */
+export interface ExtensometerBase {
+  /** What it is taken as [mm]. */
+  readonly nominal: number;
+  /** What it is [mm]. */
+  readonly measured: number;
+}
+
 /** A verification of a travel sensor or an extensometer. */
 export interface DisplacementVerification {
   /** Steps of ascending displacement from the zero of the sensor. */
   readonly steps: readonly DisplacementStep[];
   /** One step of the reading r [mm]. */
   readonly resolution: number;
-  /** Base of an extensometer: nominal and measured [mm]; default none, for a travel sensor. */
-  readonly gaugeLength?: { readonly nominal: number; readonly measured: number } | undefined;
+  /** Base of an extensometer; default none, for a travel sensor. */
+  readonly gaugeLength?: ExtensometerBase | undefined;
 }
 
 /** One verified displacement. */

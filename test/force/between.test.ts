@@ -91,6 +91,8 @@ describe('leakDown', () => {
     const pressure = time.map((t) => 10 + 0.1 * Math.exp(-t / 15) - 0.0002 * t);
     const all = required(leakDown({ time, pressure, bore: 40 }));
     expect(codes(all)).toContain('leak-down-settles');
+    const still = time.map((t) => 10 + 0.1 * Math.max(0, 1 - t / 50) + 1e-5 * t);
+    expect(codes(required(leakDown({ time, pressure: still, bore: 40 })))).toContain('leak-down-settles');
     const late = required(leakDown({ time, pressure, bore: 40 }, { from: 90 }));
     expect(late.pressureRate).toBeCloseTo(0.0002, 4);
     expect(leakDown({ time, pressure, bore: 40 }, { from: 119 })).toMatchObject({ ok: false, reason: 'too-short' });
