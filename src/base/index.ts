@@ -13,6 +13,7 @@ export {
   type TensionColumns,
   type TensionRecord,
 } from './columns.js';
+export { type RecordChange, type TrailStep } from './TrailStep.js';
 export { type Section, type SectionShape } from './Section.js';
 export { type AfterFracture, type TestPiece } from './TestPiece.js';
 /** @internal */

@@ -17,6 +17,106 @@ export const recordEntries = {
     message: '{count} gaps in time, the longest {longest} s at sample {first}, where samples come every {usual} s.',
     remedy: 'Check that no gap lies in yielding, at the maximum or at fracture; a pause of the logger there loses the event.',
   },
+  'time-unit-changes': {
+    severity: 'caution', about: 'record',
+    message: 'From sample {sample} on the time steps are {factor} times what they were: two units of time, or a clock set anew.',
+    remedy: 'Rebuild the time from the rate of the logger (`rebuildTime`), or leave time out; rates across the change mean nothing.',
+  },
+  'time-coarse': {
+    severity: 'caution', about: 'record',
+    message: '{share} % of the samples carry the time of the one before: the clock steps by {step} s, coarser than the logging.',
+    remedy: 'Log time with more digits, or rebuild it from the rate of the logger (`rebuildTime`).',
+  },
+  'time-unit-unlikely': {
+    severity: 'caution', about: 'record',
+    message: '{samples} samples in {duration} s, one every {usual} s: no hand pulls so; the unit of time may be another.',
+    remedy: 'Name the unit of time when reading the file.',
+  },
+  'force-sign-reversed': {
+    severity: 'fault', about: 'record',
+    message: 'The force falls to {lowest} N and rises to {highest} N only: pull is probably counted as negative.',
+    remedy: 'Turn the sign of the force (`reverseSign`), and check the wiring or the convention of the logger.',
+  },
+  'motion-sign-reversed': {
+    severity: 'fault', about: 'record',
+    message: 'The {column} goes from {first} to {last} while the force rises: its sign is the other way.',
+    remedy: 'Turn its sign (`reverseSign`), and check the convention of the logger.',
+  },
+  spikes: {
+    severity: 'caution', about: 'record',
+    message: '{count} spikes in the {column}, the largest {largest} off its neighbours, at sample {first}.',
+    remedy: 'They are replaced by the line between their neighbours unless that is switched off; look for a loose plug or a disturbance.',
+  },
+  'signal-drops-out': {
+    severity: 'caution', about: 'record',
+    message: 'The {column} reads nothing for {count} samples from sample {first} on and comes back.',
+    remedy: 'Check plug and cable; nothing is known of the test in between.',
+  },
+  'signal-noisy': {
+    severity: 'caution', about: 'record',
+    message: 'The noise of the {column} is {noise}, {share} % of its range.',
+    remedy: 'Screen and ground the signal; every value carries this scatter.',
+  },
+  'reading-coarse': {
+    severity: 'note', about: 'record',
+    message: 'The {column} was read in steps of {step}, {counts} over the test.',
+    remedy: 'A finer range of the logger gives more digits; below some hundred steps of force the resolution limits every strength.',
+  },
+  'motion-saturated': {
+    severity: 'caution', about: 'record',
+    message: 'The {column} stands at its end {value} for the last {count} samples while the force goes on: the sensor was probably at its end.',
+    remedy: 'Check the stroke of the sensor; strains from there on are too small.',
+  },
+  'late-tare': {
+    severity: 'note', about: 'record',
+    message: 'The force was set to zero at sample {sample}, by {step} N, while nothing moved; what stands before counts from another zero.',
+    remedy: 'Nothing to do; zero belongs before the piece is gripped at both ends.',
+  },
+  'zero-before-loading': {
+    severity: 'caution', about: 'record',
+    message: 'Before loading the force reads {force} N, {share} % of its maximum.',
+    remedy: 'Take it off (`tare`) if the piece was held at one end only; zero belongs before the piece is gripped at both ends.',
+  },
+  'zero-after-fracture': {
+    severity: 'caution', about: 'record',
+    message: 'After fracture the force reads {force} N, {share} % of its maximum, and no stretch before loading tells the zero.',
+    remedy: 'Record some seconds before loading; every force may carry this offset.',
+  },
+  'grip-slip': {
+    severity: 'caution', about: 'record',
+    message: 'The piece slipped in the grips at sample {sample}: the force fell by {fall} N and came back along the elastic line, {way} farther on.',
+    remedy: 'Clean or change the jaws; strains by travel beyond the slip are too large unless it is taken out (`joinSlips`). Strength is not touched.',
+  },
+  'drive-reversed': {
+    severity: 'caution', about: 'record',
+    message: 'The drive went back by {way} at sample {sample} and the force with it, by {fall} N: the piece was unloaded and loaded again.',
+    remedy: 'Load in one direction; the loading envelope (`loadingEnvelope`) leaves the excursion out.',
+  },
+  'motion-backlash': {
+    severity: 'caution', about: 'record',
+    message: 'The motion went back by {way} at sample {sample}, far more than the force that fell by {fall} N asks for: play in the drive or the sensor.',
+    remedy: 'Look for play in the screw, the pins or the sensor; strains near there are in doubt.',
+  },
+  'force-zero-moved': {
+    severity: 'fault', about: 'record',
+    message: 'The force drops by {fall} N at once at sample {sample} and goes on from there: its zero was moved during the test.',
+    remedy: 'Join the force (`restoreZero`) only if that is what happened; never press zero on a loaded piece.',
+  },
+  'motion-jumps': {
+    severity: 'caution', about: 'record',
+    message: 'The {column} jumps {count} times while the force goes on, by {largest} at sample {sample}: the sensor slipped or was set anew.',
+    remedy: 'Join the parts (`joinJumps`) if the piece was not touched; extensions across a jump are in doubt.',
+  },
+  'channels-out-of-step': {
+    severity: 'caution', about: 'record',
+    message: 'Force and motion are {samples} samples apart: their rates agree to {correlation} so shifted, and to {without} as recorded.',
+    remedy: 'Log both with one clock, or align them (`alignChannels`); a lag bends the elastic line.',
+  },
+  'several-tests': {
+    severity: 'fault', about: 'record',
+    message: 'The record holds {count} tests, the second from sample {second} on.',
+    remedy: 'Split it (`splitTests`) and evaluate each by itself.',
+  },
   'samples-repeated': {
     severity: 'note', about: 'record',
     message: '{share} % of the samples repeat the one before: the logger was faster than the sensor.',

@@ -41,7 +41,8 @@ export function explainLine(curve: StressStrainCurve, line: ElasticLine, maximum
   const proof = proofOf(slope, strainShift) ?? offsetStress;
   return {
     residuals: lineResiduals(curve, line),
-    ...(proof === undefined ? {} : { trust: lineTrust(slope, line.relativeStandardError, proof) }),
+    // a line through noise may end below zero
+    ...(proof === undefined || proof <= 0 ? {} : { trust: lineTrust(slope, line.relativeStandardError, proof) }),
     ...(searched
       ? {
           envelope: windowEnvelope(curve, line, {

@@ -1,4 +1,4 @@
-import type { Finding } from '../base/index.js';
+import type { Finding, TrailStep } from '../base/index.js';
 
 /** Who tested what, when and by which rule: carried through unchanged. */
 export interface TestInfo {
@@ -20,14 +20,6 @@ export interface TestInfo {
   readonly remarks?: string | undefined;
   /** True for data made by a simulation or for a class: every page says so. */
   readonly invented?: boolean | undefined;
-}
-
-/** One thing that was done to the record, in order. */
-export interface TrailStep {
-  /** What was done. */
-  readonly step: string;
-  /** The numbers it was done with, and what they were before. */
-  readonly values: Readonly<Record<string, number | string>>;
 }
 
 /** What reproduces a result. */

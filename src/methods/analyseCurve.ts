@@ -1,4 +1,4 @@
-import type { CurveColumns, Finding } from '../base/index.js';
+import type { CurveColumns, Finding, TrailStep } from '../base/index.js';
 import { requireCurve, type RecordedCurve } from '../curve/index.js';
 import { resolution } from '../record/index.js';
 import { isCurved } from './lineFindings.js';
@@ -6,7 +6,6 @@ import { methodFindings } from './methodFindings.js';
 import { explanationOf, tensionKernel } from './tensionKernel.js';
 import { curveOptionNames, requireTensionOptions, type CurveAnalysisOptions } from './tensionOptions.js';
 import { tensionQuantities } from './tensionQuantities.js';
-import type { TrailStep } from './MethodResult.js';
 import type { TensionResult } from './TensionResult.js';
 import { provenanceOf } from './provenanceOf.js';
 

@@ -8,7 +8,7 @@ import {
   type PieceLengths,
   type RecordedCurve,
 } from '../curve/index.js';
-import { checkRecordKernel, findPausesKernel, resolution, surveyRecord } from '../record/index.js';
+import { allSpikeFindings, checkRecordKernel, pausesOf, repairRecordKernel, resolution, surveyRecord } from '../record/index.js';
 import { afterFracture } from './afterFracture.js';
 import { frameFindings } from './frameFindings.js';
 import { frameShare, modulusWithFrame } from './frameShare.js';
@@ -79,8 +79,9 @@ function elasticLengthRatio(recorded: RecordedCurve, lengths: PieceLengths, sett
  */
 export function analyseTension(record: TensionColumns, testPiece: TestPiece, options: TensionOptions = {}): TensionResult {
   const from = 'analyseTension';
-  const settings = requireTensionOptions(from, options, [...curveOptionNames, 'frameCompliance']);
-  const given = requireRecord(from, record);
+  const settings = requireTensionOptions(from, options, [...curveOptionNames, 'frameCompliance', 'repairs']);
+  const raw = requireRecord(from, record);
+  const { record: given, trail: repairs } = repairRecordKernel(raw, settings.repairs);
   const lengths = requirePiece(from, testPiece);
 
   const used = withoutFrame(given, settings.frameCompliance);
@@ -90,8 +91,7 @@ export function analyseTension(record: TensionColumns, testPiece: TestPiece, opt
   const stress = n === given.force.length ? curve.stress : given.force.map((F) => F / lengths.area);
   const survey = surveyRecord(given);
   const time = survey.clock?.backward === 0 && survey.clock.usual > 0 ? given.time : undefined;
-  const moved = given.travel ?? given.extension ?? given.strain;
-  const pauses = time && moved ? findPausesKernel(given.force, moved, time, survey.top) : [];
+  const pauses = pausesOf(given, survey.clock, survey.top);
   const strainStep = (survey.motion?.step ?? 0) / (survey.motion?.column === 'strain' ? 1 : recorded.strainLength);
 
   const numbers = tensionKernel(
@@ -115,7 +115,8 @@ export function analyseTension(record: TensionColumns, testPiece: TestPiece, opt
     ...afterFracture(testPiece),
   };
   const findings: Finding[] = [
-    ...checkRecordKernel(given, {}, survey),
+    ...allSpikeFindings(raw),
+    ...checkRecordKernel(given, {}, { survey, pauses }),
     ...recordFindings(given, recorded, numbers, { ...quantities, curve }, lengths.parallelLength),
     ...rateFindings(given, curve, quantities, numbers, rates, pauses, settings),
     ...pieceFindings(testPiece, quantities, settings, recorded.basis !== 'extensometer'),
@@ -133,7 +134,7 @@ export function analyseTension(record: TensionColumns, testPiece: TestPiece, opt
     maximumForce: maximumForce(given.force[numbers.maximumSample]!),
     ...(rates ? { rates } : {}),
     findings,
-    trail: tensionTrail(given, recorded, lengths, numbers, settings),
-    provenance: provenanceOf(options, { ...given }),
+    trail: [...repairs, ...tensionTrail(given, recorded, lengths, numbers, settings)],
+    provenance: provenanceOf(options, { ...raw }),
   };
 }

@@ -13,7 +13,7 @@ export {
   type WindowSummary,
   type YieldStrength,
 } from './TensionResult.js';
-export { type MethodResult, type Provenance, type TestInfo, type TrailStep } from './MethodResult.js';
+export { type MethodResult, type Provenance, type TestInfo } from './MethodResult.js';
 export { type TestResult } from './TestResult.js';
 export { toJson } from './toJson.js';
 export { version } from './version.js';

@@ -5,6 +5,8 @@ import type { TensionResult } from './TensionResult.js';
 /** Stress within this share of the maximum counts as its neighbourhood, and may be this wide (common practice). */
 const NEAR_MAXIMUM = 0.001;
 const WIDEST_MAXIMUM = 0.02;
+/** A maximum among so many last samples is at the end. */
+const LAST = 3;
 
 /** @internal Doubts about maximum and fracture. */
 export function maximumFindings(
@@ -30,7 +32,8 @@ export function maximumFindings(
   if (upper && highest === upper.index)
     found.push(finding('maximum-below-upper-yield', { strength: top, upper: upper.value }, { field: 'tensileStrength' }));
   if (!fracture.ok) {
-    if (maximumSample === curve.stress.length - 1) found.push(finding('maximum-at-end', {}, { field: 'tensileStrength' }));
+    // by noise the highest of the last samples need not be the very last
+    if (maximumSample >= curve.stress.length - LAST) found.push(finding('maximum-at-end', {}, { field: 'tensileStrength' }));
     else
       found.push(
         finding('stopped-before-fracture', { share: (100 * curve.stress[curve.stress.length - 1]!) / top }, { field: 'fracture' }),

@@ -27,6 +27,8 @@ export function proofFindings(numbers: TensionNumbers, curve: TensionResult['cur
       );
       return;
     }
+    // a line through noise may cross below zero
+    if (proof.stress <= 0) return;
     const leverage = offsetLeverage({ stress: proof.stress, modulus: line.slope, offset });
     const share = leverage * line.relativeStandardError;
     if (share > settings.thresholds.offsetDoubt)

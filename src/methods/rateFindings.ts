@@ -33,18 +33,22 @@ export function ratesOf(curve: TensionResult['curve'], time: Float64Array, end: 
   return loadingRates({ strain: some(curve.strain), stress: some(curve.stress) }, some(time));
 }
 
-/** How much the speed varies over the elastic window: standard deviation over mean of the slopes of stretches. */
+/** How much the speed varies over the elastic window: standard deviation over mean of the slopes of stretches, less what noise makes of it. */
 function unevenness(motion: Float64Array, time: Float64Array, first: number, last: number): number | undefined {
   const size = Math.floor((last - first + 1) / STRETCHES);
   if (size < 3) return undefined;
   const speeds: number[] = [];
+  let noise = 0;
   for (let k = 0; k < STRETCHES; k += 1) {
     const line = lineFit(time, motion, first + k * size, first + (k + 1) * size - 1);
-    if (line) speeds.push(line.slope);
+    if (!line) continue;
+    speeds.push(line.slope);
+    noise += line.standardError ** 2;
   }
   const mean = speeds.reduce((sum, one) => sum + one, 0) / speeds.length;
   const squares = speeds.reduce((sum, one) => sum + (one - mean) ** 2, 0);
-  return mean > 0 ? Math.sqrt(squares / (speeds.length - 1)) / mean : undefined;
+  const spread = squares / (speeds.length - 1) - noise / speeds.length;
+  return mean > 0 ? Math.sqrt(Math.max(0, spread)) / mean : undefined;
 }
 
 /** Pauses, each as a note; near a yield value as a caution. */

@@ -1,6 +1,7 @@
 import { finding, type Finding, type TensionRecord } from '../base/index.js';
 import { noiseLevel } from '../numeric/index.js';
 import type { RecordedCurve } from '../curve/index.js';
+import { resolution } from '../record/index.js';
 import type { TensionNumbers } from './tensionKernel.js';
 import type { TensionResult } from './TensionResult.js';
 
@@ -10,6 +11,8 @@ const LEAST_STRENGTH = 5;
 const LEAST_SLOPE = 5_000;
 /** A maximum that stands out of both neighbours by so many standard deviations is a spike. */
 const SPIKE = 6;
+/** And by so many steps of the reading. */
+const STEPS = 3;
 
 /** @internal Doubts about the record that show only in the evaluated curve: units, spikes, the extensometer's end. */
 export function recordFindings(
@@ -34,7 +37,7 @@ export function recordFindings(
   if (before !== undefined && after !== undefined && numbers.highest === maximumSample) {
     const excess = force[maximumSample]! - Math.max(before, after);
     const noise = noiseLevel(force, Math.max(0, maximumSample - 100), Math.min(force.length, maximumSample + 100));
-    if (excess > SPIKE * noise && excess > 0.01 * force[maximumSample]!)
+    if (excess > Math.max(SPIKE * noise, STEPS * resolution(force), 0.01 * force[maximumSample]!))
       found.push(
         finding(
           'maximum-is-spike',

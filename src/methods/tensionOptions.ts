@@ -8,6 +8,7 @@ import {
   type ProportionalDefinition,
   type WindowChoice,
 } from '../curve/index.js';
+import { requireRepairs, type Repairs } from '../record/index.js';
 import type { TestInfo } from './MethodResult.js';
 import { requireTest } from './testInfo.js';
 
@@ -77,6 +78,8 @@ export interface CurveAnalysisOptions {
 export interface TensionOptions extends CurveAnalysisOptions {
   /** Compliance of the frame, taken out of crosshead travel: a number [mm/N], a table or a power law (see `frameTravel`); default none. */
   readonly frameCompliance?: Compliance | undefined;
+  /** Repairs of the record before anything else; default spikes only. What leaves samples out makes `curve` shorter. */
+  readonly repairs?: Repairs | undefined;
 }
 
 /** @internal Options after the checks, with defaults. */
@@ -87,6 +90,7 @@ export interface TensionSettings {
   readonly proportionalLimit: ProportionalDefinition;
   readonly lowerYield: 'whole' | 'short';
   readonly frameCompliance: FrameMotion | undefined;
+  readonly repairs: Repairs;
   readonly test: TestInfo;
   readonly thresholds: typeof defaultThresholds;
 }
@@ -116,6 +120,7 @@ export function requireTensionOptions(from: string, options: TensionOptions, nam
     ]),
     lowerYield: requireOneOf(from, 'options.lowerYield', options.lowerYield ?? 'whole', ['whole', 'short']),
     frameCompliance: motion?.constant === 0 ? undefined : motion,
+    repairs: requireRepairs(from, options.repairs ?? {}, 'options.repairs'),
     test: requireTest(from, options.test ?? {}),
     thresholds: { ...defaultThresholds, ...Object.fromEntries(given) },
   };

@@ -1,8 +1,7 @@
-import type { TensionRecord } from '../base/index.js';
+import type { TensionRecord, TrailStep } from '../base/index.js';
 import type { PieceLengths, RecordedCurve } from '../curve/index.js';
 import type { TensionNumbers } from './tensionKernel.js';
 import type { TensionSettings } from './tensionOptions.js';
-import type { TrailStep } from './MethodResult.js';
 
 /** @internal What was done to the record, in order, with the numbers it was done with. */
 export function tensionTrail(

@@ -1,15 +1,16 @@
-import {
-  finding,
-  requireColumn,
-  requireObject,
-  requireOptions,
-  type Finding,
-  type TensionColumns,
-  type TensionRecord,
-} from '../base/index.js';
-import { median, noiseLevel } from '../numeric/index.js';
-import { resolution } from './resolution.js';
-import { GAP, surveyRecord, type ClockSurvey, type MotionSurvey, type RecordSurvey } from './surveyRecord.js';
+import { finding, requireOptions, type Finding, type TensionColumns, type TensionRecord } from '../base/index.js';
+import { noiseLevel } from '../numeric/index.js';
+import { allSpikeFindings, channelFindings } from './channelFindings.js';
+import { clockFindings, GAP } from './clock.js';
+import { excursionsOf } from './excursions.js';
+import type { Pause } from './findPauses.js';
+import { motionFindings } from './motionFindings.js';
+import { recordOutline, type RecordOutline } from './recordOutline.js';
+import { replaceSpikesKernel } from './replaceSpikes.js';
+import { requireColumns } from './requireColumns.js';
+import { testSegments } from './segments.js';
+import { surveyRecord, type RecordSurvey } from './surveyRecord.js';
+import { zeroFindings } from './zeroFindings.js';
 
 /** Thresholds of {@link checkRecord}: common practice. */
 export interface RecordThresholds {
@@ -29,98 +30,70 @@ export interface RecordThresholds {
 const defaults = { gap: GAP, repeated: 0.05, saturated: 5, lateStart: 0.05, zeroDrift: 0.005 };
 type Limits = typeof defaults;
 
-/** Below this share of the maximum the piece has broken. */
-const BROKEN = 0.02;
+/** The force is the other way where its negative part is so many times the positive one. */
+const REVERSED = 3;
 
-function clockFindings(clock: ClockSurvey | undefined, samples: number): Finding[] {
-  if (!clock) return [finding('time-missing')];
-  const { usual, backward, firstBackward, gaps, longest, longestAt } = clock;
-  const found: Finding[] = [];
-  if (backward > 0)
-    found.push(finding('time-not-increasing', { count: backward, first: firstBackward }, { range: [firstBackward - 1, firstBackward] }));
-  // a logger that writes by force or extension has no usual step: many long steps are its way, not gaps
-  if (gaps > 0 && gaps <= 0.01 * samples)
-    found.push(finding('time-gap', { count: gaps, longest, first: longestAt, usual }, { range: [longestAt, longestAt + 1] }));
-  return found;
+/** @internal What the checks of a record share, so that an analysis need not look twice. */
+export interface KnownRecord {
+  readonly survey: RecordSurvey;
+  readonly pauses: readonly Pause[];
 }
 
-/** Equal highest samples: a channel at its end, unless the reading is stepped and stays near its top anyway. */
-function saturation(force: Float64Array, top: number, least: number, noise: number): Finding[] {
-  const highest = force[top]!;
-  let last = top;
-  while (last + 1 < force.length && force[last + 1] === highest) last += 1;
-  const count = last - top + 1;
-  if (count < least) return [];
-  const step = resolution(force);
-  const before = highest - (force[top - 1] ?? 0);
-  const after = highest - (force[last + 1] ?? highest);
-  // a true maximum is approached by ever smaller steps; a cut one is run into at the pace of the loading
-  const paced =
-    before > 3 * Math.max(step, noise) || (count >= 4 * least && noise > 0.5 * step) || (before > 0 && after > 3 * Math.max(step, noise));
-  return paced ? [finding('force-saturated', { force: highest, count }, { field: 'maximumForce', range: [top, last] })] : [];
+/** Signs that are the other way: the force is negative for the most part, or the motion falls while the force rises. */
+function signFindings({ force }: TensionRecord, outline: RecordOutline | undefined): Finding[] {
+  let lowest = Infinity;
+  let highest = -Infinity;
+  for (const F of force) {
+    if (F < lowest) lowest = F;
+    if (F > highest) highest = F;
+  }
+  if (lowest < 0 && -lowest > REVERSED * Math.max(highest, 0))
+    return [finding('force-sign-reversed', { lowest, highest }, { field: 'maximumForce' })];
+  if (!outline?.motion) return [];
+  const { motion, first, top } = outline;
+  const { values, column, noise, step } = motion;
+  const fell = values[first]! - values[top]!;
+  return fell > Math.max(20 * noise, 20 * step, 0) && fell > 0.5 * rangeOf(values.subarray(first, top + 1))
+    ? [finding('motion-sign-reversed', { column, first: values[first]!, last: values[top]! })]
+    : [];
 }
 
-/** What stands before loading and after fracture. */
-function endFindings({ force }: TensionRecord, top: number, { lateStart, zeroDrift }: Limits): Finding[] {
-  const found: Finding[] = [];
-  const highest = force[top]!;
-  const n = force.length;
-  if (force[0]! > lateStart * highest) found.push(finding('record-starts-late', { share: (100 * force[0]!) / highest }));
-  let tail = n;
-  while (tail > top + 1 && Math.abs(force[tail - 1]!) < BROKEN * highest) tail -= 1;
-  if (tail === n) return found;
-  found.push(finding('tail-after-fracture', { count: n - tail }, { range: [tail, n - 1] }));
-  // zero before: the first stretch without load
-  let start = 0;
-  while (start < top && Math.abs(force[start]!) < BROKEN * highest) start += 1;
-  if (start < 3 || n - tail < 3) return found;
-  const mean = (from: number, to: number): number => median(force.subarray(from, to));
-  const drift = mean(tail + ((n - tail) >> 2), n) - mean(0, Math.max(3, start >> 2));
-  if (Math.abs(drift) > zeroDrift * highest)
-    found.push(
-      finding(
-        'zero-drift',
-        { force: drift, share: (100 * Math.abs(drift)) / highest },
-        { severity: Math.abs(drift) > 2 * zeroDrift * highest ? 'fault' : 'caution' },
-      ),
-    );
-  return found;
+function rangeOf(values: Float64Array): number {
+  let low = Infinity;
+  let high = -Infinity;
+  for (const value of values) {
+    if (value < low) low = value;
+    if (value > high) high = value;
+  }
+  return high - low;
 }
 
-/** Repeated samples, extension that goes back, an extensometer that ends early. */
-function motionFindings(record: TensionRecord, motion: MotionSurvey | undefined, most: number): Finding[] {
-  if (!motion) return [];
-  const { column, end, repeated, backward, largest } = motion;
-  const n = record.force.length;
-  const found: Finding[] = [];
-  if (repeated > most * n) found.push(finding('samples-repeated', { share: (100 * repeated) / n }));
-  if (backward > 0) found.push(finding('extension-goes-back', { count: backward, largest }));
-  if (end < n && end > 0 && column !== 'travel')
-    found.push(finding('extensometer-taken-off', { sample: end, strain: record[column]![end - 1]! }, { range: [end, n - 1] }));
-  return found;
-}
-
-/** @internal {@link checkRecord} on a checked record. */
-export function checkRecordKernel(record: TensionRecord, thresholds: RecordThresholds = {}, known?: RecordSurvey): Finding[] {
+/** @internal {@link checkRecord} on a checked record; spikes are looked for by whoever may take them out. */
+export function checkRecordKernel(record: TensionRecord, thresholds: RecordThresholds = {}, known?: KnownRecord): Finding[] {
   const limits: Limits = {
     ...defaults,
     ...(Object.fromEntries(Object.entries(thresholds).filter(([, value]) => value !== undefined)) as Partial<Limits>),
   };
-  const { force } = record;
-  const { top, clock, motion } = known ?? surveyRecord(record, limits.gap);
+  const { force, time } = record;
+  const { top, clock, motion } = known?.survey ?? surveyRecord(record, limits.gap);
   const noise = noiseLevel(force);
   const highest = force[top]!;
+  const ofClock = clockFindings(clock, time);
+  const outline = recordOutline(record);
+  const signs = signFindings(record, outline);
   const flat = !(highest > 0) || highest - force[0]! <= Math.max(10 * noise, 1e-9 * Math.abs(highest));
-  if (flat)
-    return [
-      finding('force-does-not-rise', { first: force[0]!, highest }, { field: 'maximumForce' }),
-      ...clockFindings(clock, force.length),
-    ];
+  if (flat || !outline)
+    return [...signs, finding('force-does-not-rise', { first: force[0]!, highest }, { field: 'maximumForce' }), ...ofClock];
+  if (signs.length > 0) return [...ofClock, ...signs];
+  const tests = testSegments(force, highest, time);
+  if (tests.length > 1)
+    return [...ofClock, finding('several-tests', { count: tests.length, second: tests[1]![0] }, { range: [tests[1]![0], tests[1]![1]] })];
+  const excursions = excursionsOf(record, outline, known?.pauses);
   return [
-    ...clockFindings(clock, force.length),
-    ...saturation(force, top, limits.saturated, noise),
-    ...endFindings(record, top, limits),
-    ...motionFindings(record, motion, limits.repeated),
+    ...ofClock,
+    ...channelFindings(outline, limits.saturated),
+    ...zeroFindings(outline, excursions, limits),
+    ...motionFindings(record, outline, motion, excursions.drops, limits.repeated),
   ];
 }
 
@@ -144,14 +117,7 @@ export function checkRecordKernel(record: TensionRecord, thresholds: RecordThres
  */
 export function checkRecord(record: TensionColumns, thresholds: RecordThresholds = {}): Finding[] {
   const from = 'checkRecord';
-  requireObject(from, 'record', record);
   requireOptions(from, thresholds, Object.keys(defaults), 'thresholds');
-  const force = requireColumn(from, 'record.force', record.force);
-  const length = force.length;
-  const column = (name: keyof TensionColumns, endsEarly = false) =>
-    record[name] === undefined ? {} : { [name]: requireColumn(from, `record.${name}`, record[name], { length, endsEarly }) };
-  return checkRecordKernel(
-    { force, ...column('extension', true), ...column('strain', true), ...column('travel'), ...column('time') },
-    thresholds,
-  );
+  const columns = requireColumns(from, record, 1);
+  return [...allSpikeFindings(columns), ...checkRecordKernel(replaceSpikesKernel(columns).record, thresholds)];
 }

@@ -1,7 +1,12 @@
 export { type DecimalSign, type Separator } from './cells.js';
+export { alignChannels } from './alignChannels.js';
 export { checkRecord, type RecordThresholds } from './checkRecord.js';
+export { collapseRepeats } from './collapseRepeats.js';
 export { type TextEncoding } from './decodeText.js';
 export { findPauses, type Pause, type PauseOptions } from './findPauses.js';
+export { joinJumps } from './joinJumps.js';
+export { joinSlips } from './joinSlips.js';
+export { loadingEnvelope } from './loadingEnvelope.js';
 export {
   type IgnoredColumn,
   type LeftOutRow,
@@ -12,11 +17,25 @@ export {
   type ReadResult,
 } from './reading.js';
 export { readRecord } from './readRecord.js';
+export { reapplySteps } from './reapplySteps.js';
+export { rebuildTime } from './rebuildTime.js';
+export { removeZeroDrift } from './removeZeroDrift.js';
+export { type Repaired } from './repaired.js';
+export { repairRecord, type Repairs } from './repairRecord.js';
+export { replaceSpikes, type SpikeColumn } from './replaceSpikes.js';
+export { restoreZero } from './restoreZero.js';
+export { reverseSign } from './reverseSign.js';
+export { splitTests } from './splitTests.js';
 export { tare, type TareOptions, type TareResult } from './tare.js';
+export { undoStep } from './undoStep.js';
+/** @internal */
+export { allSpikeFindings } from './channelFindings.js';
 /** @internal */
 export { checkRecordKernel } from './checkRecord.js';
 /** @internal */
-export { findPausesKernel } from './findPauses.js';
+export { pausesOf } from './findPauses.js';
+/** @internal */
+export { repairRecordKernel, requireRepairs } from './repairRecord.js';
 /** @internal */
 export { resolution } from './resolution.js';
 /** @internal */

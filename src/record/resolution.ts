@@ -3,6 +3,8 @@ const SHARE = 0.99;
 const CLOSE = 0.02;
 /** More steps than this between neighbours are no evidence. */
 const MOST_STEPS = 1000;
+/** Starts from a standstill that tell of steps. */
+const STARTS = 5;
 /** Pairs of neighbours that are looked at: enough to meet single steps. */
 const PAIRS = 20_000;
 
@@ -22,8 +24,14 @@ export function resolution(column: Float64Array): number {
   if (!Number.isFinite(step)) return 0;
   let counted = 0;
   let whole = 0;
+  // an even motion changes by the same amount each time, and stands for a while: only different multiples, or stops and starts, tell of steps
+  let several = 0;
+  let stood = false;
   for (let i = 1; i < n; i += stride) {
     const multiple = Math.abs(column[i]! - column[i - 1]!) / step;
+    if (multiple > 1.5) several += 1;
+    else if (multiple > 0.5 && stood) several += 1;
+    stood = !(multiple > 0.5);
     if (!(multiple > 0.5) || multiple > MOST_STEPS) continue;
     counted += 1;
     if (Math.abs(multiple - Math.round(multiple)) < CLOSE) whole += 1;
@@ -31,5 +39,5 @@ export function resolution(column: Float64Array): number {
     else if (counted - whole > (1 - SHARE) * n + 1) return 0;
   }
   // steps so fine that every multiple is near a whole one tell nothing: there must be small multiples too
-  return counted >= 10 && whole >= SHARE * counted ? step : 0;
+  return several >= STARTS && counted >= 10 && whole >= SHARE * counted ? step : 0;
 }

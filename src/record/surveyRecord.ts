@@ -1,19 +1,7 @@
 import { soundLength, type TensionRecord } from '../base/index.js';
-import { maximumIndex, median, noiseLevel } from '../numeric/index.js';
+import { maximumIndex, noiseLevel } from '../numeric/index.js';
+import { GAP, surveyClock, type ClockSurvey } from './clock.js';
 import { resolution } from './resolution.js';
-
-/** How the clock of a record runs. */
-export interface ClockSurvey {
-  /** The usual time step [s]. */
-  readonly usual: number;
-  /** Steps that go back, and the first sample after one; -1 where there is none. */
-  readonly backward: number;
-  readonly firstBackward: number;
-  /** Steps far longer than the usual one, the longest of them [s] and the sample before it; -1 where there is none. */
-  readonly gaps: number;
-  readonly longest: number;
-  readonly longestAt: number;
-}
 
 /** How the motion of a record runs. */
 export interface MotionSurvey {
@@ -35,43 +23,6 @@ export interface RecordSurvey {
   readonly top: number;
   readonly clock: ClockSurvey | undefined;
   readonly motion: MotionSurvey | undefined;
-}
-
-/** Usual gap: so many usual time steps. */
-export const GAP = 5;
-/** Places at which the usual time step is taken. */
-const PLACES = 500;
-
-function surveyClock(time: Float64Array, gap: number): ClockSurvey {
-  const n = time.length;
-  const stride = Math.max(1, Math.floor(n / PLACES));
-  const steps: number[] = [];
-  for (let i = 1; i < n; i += stride) if (time[i]! > time[i - 1]!) steps.push(time[i]! - time[i - 1]!);
-  const usual = median(steps);
-  const long = gap * usual;
-  let backward = 0;
-  let firstBackward = -1;
-  let gaps = 0;
-  let longest = 0;
-  let longestAt = -1;
-  let before = time[0]!;
-  for (let i = 1; i < n; i += 1) {
-    const now = time[i]!;
-    const step = now - before;
-    before = now;
-    if (step >= 0 && step <= long) continue;
-    if (step < 0) {
-      backward += 1;
-      if (firstBackward < 0) firstBackward = i;
-    } else {
-      gaps += 1;
-      if (step > longest) {
-        longest = step;
-        longestAt = i - 1;
-      }
-    }
-  }
-  return { usual, backward, firstBackward, gaps, longest, longestAt };
 }
 
 /** Highest force and motion in one walk; what lies beyond the highest force may go back as it likes. */

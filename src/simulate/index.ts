@@ -11,3 +11,5 @@ export {
 } from './simulateTension.js';
 export { type SimulatedTruth, type TrueProofStrength } from './truth.js';
 export { writeRecord, type WriteOptions, type WrittenColumn } from './writeRecord.js';
+export { soundTest, type SimulatedCase } from './soundTest.js';
+export { faultLibrary, type Fault, type FaultyTest } from './faultLibrary.js';

@@ -1,0 +1,83 @@
+import type { RecordOutline } from './recordOutline.js';
+
+/** @internal By how much one channel is late. */
+export interface ChannelLag {
+  /** Samples by which the force is later than the motion; negative where the motion is later. */
+  readonly samples: number;
+  /** Correlation of the rates of force and motion with that lag, and without it. */
+  readonly correlation: number;
+  readonly without: number;
+}
+
+/** The rates are compared between these shares of the highest force. */
+const FROM = 0.1;
+const TO = 0.6;
+/** At least and at most so many samples; lags up to so many. */
+const LEAST = 100;
+const MOST = 4096;
+const FARTHEST = 50;
+/** The speed must vary by this share, or there is nothing to compare. */
+const VARIES = 0.1;
+/** Correlation that a lag must reach, and by how much it must be better than none. */
+const CLEAR = 0.6;
+const BETTER = 0.1;
+
+/** Changes over a few samples, without their mean. */
+function rates(column: Float64Array, from: number, count: number, width: number): Float64Array {
+  const changes = new Float64Array(count - width);
+  let sum = 0;
+  for (let i = 0; i < changes.length; i += 1) {
+    changes[i] = column[from + i + width]! - column[from + i]!;
+    sum += changes[i]!;
+  }
+  const mean = sum / changes.length;
+  return changes.map((one) => one - mean);
+}
+
+function correlation(a: Float64Array, b: Float64Array, lag: number): number {
+  const from = Math.max(0, -lag);
+  const to = Math.min(b.length, a.length - lag);
+  let [ab, aa, bb] = [0, 0, 0];
+  for (let i = from; i < to; i += 1) {
+    ab += a[i + lag]! * b[i]!;
+    aa += a[i + lag]! ** 2;
+    bb += b[i]! ** 2;
+  }
+  return aa > 0 && bb > 0 ? ab / Math.sqrt(aa * bb) : 0;
+}
+
+/** @internal The lag between force and motion, from how their rates pulse together; undefined where the drive is too even to tell. */
+export function channelLag({ force, motion, first, top, highest }: RecordOutline): ChannelLag | undefined {
+  if (!motion) return undefined;
+  let from = first;
+  while (from < top && force[from]! < FROM * highest) from += 1;
+  let to = from;
+  while (to < top && force[to]! < TO * highest) to += 1;
+  const count = Math.min(to - from, MOST);
+  if (count < LEAST) return undefined;
+  // the pulses of a hand last many samples: so many together that they stand out of the noise
+  const start = to - count;
+  const quiet = 4 * Math.max(motion.noise, motion.step / 3);
+  for (let width = Math.max(1, Math.floor(count / 200)); width <= count / 8; width *= 2) {
+    const moves = rates(motion.values, start, count, width);
+    const mean = ((motion.values[to]! - motion.values[start]!) / count) * width;
+    const spread = Math.sqrt(moves.reduce((sum, one) => sum + one * one, 0) / moves.length);
+    if (spread > VARIES * mean && spread > quiet) return bestLag(rates(force, start, count, width), moves, count);
+  }
+  return undefined;
+}
+
+/** The lag at which the rates agree best, where that is clearly better than none. */
+function bestLag(pulls: Float64Array, moves: Float64Array, count: number): ChannelLag | undefined {
+  const farthest = Math.min(FARTHEST, count >> 2);
+  const without = correlation(pulls, moves, 0);
+  let best = { samples: 0, correlation: without };
+  for (let size = 1; size <= farthest; size += 1)
+    for (const samples of [size, -size]) {
+      const found = correlation(pulls, moves, samples);
+      // pulses repeat: of equal answers the nearest
+      if (found > best.correlation + 0.01) best = { samples, correlation: found };
+    }
+  const clear = Math.abs(best.samples) >= 2 && best.correlation > CLEAR && best.correlation > without + BETTER;
+  return clear ? { ...best, without } : undefined;
+}

@@ -1,0 +1,106 @@
+import { finding, type Finding } from '../base/index.js';
+import { median } from '../numeric/index.js';
+
+/** @internal How the clock of a record runs. */
+export interface ClockSurvey {
+  /** The usual time step [s]. */
+  readonly usual: number;
+  /** Steps that go back, and the first sample after one; -1 where there is none. */
+  readonly backward: number;
+  readonly firstBackward: number;
+  /** Steps of no time at all. */
+  readonly standing: number;
+  /** Steps far longer than the usual one, the longest of them [s] and the sample before it; -1 where there is none. */
+  readonly gaps: number;
+  readonly longest: number;
+  readonly longestAt: number;
+  /** Where the usual step changes for good: the sample, and by which factor; undefined where it does not. */
+  readonly change: { readonly at: number; readonly factor: number } | undefined;
+}
+
+/** @internal A gap is longer than so many usual time steps. */
+export const GAP = 5;
+/** Places at which the usual time step is taken; places of each half at which a change of it is looked for. */
+const PLACES = 500;
+/** A change of the unit of time is at least so much: minutes for seconds, milliseconds for seconds. */
+const FACTOR = 30;
+/** @internal More steps than this share that stand still mean a clock coarser than the logging. */
+export const STANDING = 0.1;
+/** A test by hand does not take less [s], nor so long between samples [s]. */
+const SHORTEST = 1;
+const SLOWEST = 5;
+
+/** Where the step changes by a large factor and stays so: a few hundred places tell whether, then the sample is looked for. */
+function stepChange(time: Float64Array): ClockSurvey['change'] {
+  const n = time.length;
+  if (n < 40) return undefined;
+  const blocks = 20;
+  const size = Math.floor((n - 1) / blocks);
+  const pace = (k: number): number => (time[(k + 1) * size]! - time[k * size]!) / size;
+  for (let k = 1; k < blocks; k += 1) {
+    const factor = pace(k) / pace(k - 1);
+    // the block of the change lies between, so its neighbours tell
+    const far = k + 1 < blocks ? pace(k + 1) / pace(k - 1) : factor;
+    const large = (one: number): boolean => one > FACTOR || one < 1 / FACTOR;
+    if (!(pace(k - 1) > 0) || !large(far) || !large(pace(blocks - 1) / pace(0))) continue;
+    const limit = Math.sqrt(far) * pace(k - 1);
+    let at = (k - 1) * size + 1;
+    while (at < n - 1 && time[at]! - time[at - 1]! < limit === far > 1) at += 1;
+    return { at, factor: far };
+  }
+  return undefined;
+}
+
+/** @internal Walks once over the time. */
+export function surveyClock(time: Float64Array, gap = GAP): ClockSurvey {
+  const n = time.length;
+  const stride = Math.max(1, Math.floor(n / PLACES));
+  const steps: number[] = [];
+  for (let i = 1; i < n; i += stride) if (time[i]! > time[i - 1]!) steps.push(time[i]! - time[i - 1]!);
+  const usual = median(steps);
+  const long = gap * usual;
+  let backward = 0;
+  let firstBackward = -1;
+  let standing = 0;
+  let gaps = 0;
+  let longest = 0;
+  let longestAt = -1;
+  let before = time[0]!;
+  for (let i = 1; i < n; i += 1) {
+    const now = time[i]!;
+    const step = now - before;
+    before = now;
+    if (step > 0 && step <= long) continue;
+    if (step === 0) standing += 1;
+    else if (step < 0) {
+      backward += 1;
+      if (firstBackward < 0) firstBackward = i;
+    } else {
+      gaps += 1;
+      if (step > longest) {
+        longest = step;
+        longestAt = i - 1;
+      }
+    }
+  }
+  return { usual, backward, firstBackward, standing, gaps, longest, longestAt, change: backward > 0 ? undefined : stepChange(time) };
+}
+
+/** @internal Doubts about the clock. */
+export function clockFindings(clock: ClockSurvey | undefined, time: Float64Array | undefined): Finding[] {
+  if (!clock || !time) return [finding('time-missing')];
+  const n = time.length;
+  const { usual, backward, firstBackward, standing, gaps, longest, longestAt, change } = clock;
+  const found: Finding[] = [];
+  if (backward > 0)
+    found.push(finding('time-not-increasing', { count: backward, first: firstBackward }, { range: [firstBackward - 1, firstBackward] }));
+  if (change) found.push(finding('time-unit-changes', { factor: change.factor, sample: change.at }, { range: [change.at, n - 1] }));
+  // a logger that writes by force or extension has no usual step: many long steps are its way, not gaps
+  else if (gaps > 0 && gaps <= 0.01 * n)
+    found.push(finding('time-gap', { count: gaps, longest, first: longestAt, usual }, { range: [longestAt, longestAt + 1] }));
+  if (standing > STANDING * n) found.push(finding('time-coarse', { share: (100 * standing) / n, step: usual }));
+  const duration = time[n - 1]! - time[0]!;
+  if (!change && backward === 0 && n >= 50 && usual > 0 && (duration < SHORTEST || usual > SLOWEST))
+    found.push(finding('time-unit-unlikely', { duration, samples: n, usual }));
+  return found;
+}

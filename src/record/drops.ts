@@ -1,0 +1,95 @@
+import type { RecordOutline } from './recordOutline.js';
+
+/** @internal A fall of the force on the way up that it makes good later. */
+export interface Drop {
+  /** Sample of the force before it, of the lowest force, and where the force is back; the record's maximum at the latest. */
+  readonly range: readonly [number, number, number];
+  /** Fall of the force [N]. */
+  readonly fall: number;
+  /**
+   * - `slip`: the force comes back along the elastic slope, farther on: the piece moved in the grips
+   * - `reversal`: the drive went back and the force with it
+   * - `backlash`: the motion went back by far more than the force asks for
+   * - `yield`: the force comes back slowly: the material yields
+   */
+  readonly kind: 'slip' | 'reversal' | 'backlash' | 'yield';
+  /** Motion that was lost [unit of the motion]; for a slip the way in the grips. */
+  readonly way: number;
+}
+
+/** Falls below so many standard deviations and steps, or this share of the highest force, are none. */
+const DEVIATIONS = 10;
+const STEPS = 3;
+const SHARE = 0.01;
+/** A rise steeper than this share of the stiffness is elastic. */
+const ELASTIC = 0.5;
+/** Falls looked at; a serrated curve has more, and they are the material's. */
+const MOST = 40;
+/** A fall over at most so many samples is sudden. */
+const SUDDEN = 3;
+
+type Stretch = readonly [number, number, number];
+
+/** Falls from the highest force so far, each to where that force is reached again. */
+function falls({ force, habit, highest, top }: RecordOutline, first: number): Stretch[] {
+  const least = Math.max(DEVIATIONS * habit.noise, STEPS * habit.step, SHARE * highest);
+  const found: Stretch[] = [];
+  let peak = first;
+  for (let i = first + 1; i <= top; i += 1) {
+    if (force[i]! >= force[peak]!) {
+      peak = i;
+      continue;
+    }
+    if (force[peak]! - force[i]! < least) continue;
+    let valley = i;
+    let back = i;
+    while (back < top && force[back]! < force[peak]!) {
+      back += 1;
+      if (force[back]! < force[valley]!) valley = back;
+    }
+    found.push([peak, valley, back]);
+    if (found.length > MOST) return found;
+    peak = back;
+    i = back;
+  }
+  return found;
+}
+
+/** Slope of the rise after a valley: over its first part, where the recovery shows most plainly. */
+function recovery({ force }: RecordOutline, motion: Float64Array, [peak, valley, back]: Stretch): number {
+  const fall = force[peak]! - force[valley]!;
+  let i = valley;
+  while (i < back && force[i]! < force[valley]! + 0.2 * fall) i += 1;
+  let j = i;
+  while (j < back && force[j]! < force[valley]! + 0.8 * fall) j += 1;
+  if (j === i) j = Math.min(back, i + 1);
+  const way = motion[j]! - motion[i]!;
+  return way > 0 ? (force[j]! - force[i]!) / way : j > i ? Infinity : 0;
+}
+
+/** @internal The falls of a record, each with what it looks like; what pauses and zeros set under load explain is left out; from some sample on. */
+export function findDrops(outline: RecordOutline, explained: readonly (readonly [number, number])[], from: number): Drop[] {
+  const { motion, force, stiffness } = outline;
+  if (!motion || stiffness <= 0) return [];
+  const { values } = motion;
+  const stretches = falls(outline, Math.max(outline.first, from));
+  if (stretches.length > MOST) return [];
+  const still = Math.max(STEPS * motion.step, DEVIATIONS * motion.noise);
+  const drops = stretches.flatMap((range): Drop[] => {
+    const [peak, valley, back] = range;
+    if (explained.some(([begin, end]) => begin <= valley && end >= peak)) return [];
+    const fall = force[peak]! - force[valley]!;
+    const way = values[valley]! - values[peak]!;
+    const elastic = fall / stiffness;
+    if (way < -Math.max(still, 0.5 * elastic))
+      return [{ range, fall, way: -way, kind: -way > 2 * elastic + still ? 'backlash' : 'reversal' }];
+    if (recovery(outline, values, range) < ELASTIC * stiffness) return [{ range, fall, way, kind: 'yield' }];
+    const sudden = valley - peak <= SUDDEN;
+    // without a clock a slow fall at a standstill may be a pause of the hand
+    if (!sudden && outline.time === undefined && Math.abs(way) <= still) return [];
+    return [{ range, fall, way: values[back]! - values[peak]! - (force[back]! - force[peak]!) / stiffness, kind: 'slip' }];
+  });
+  // many falls that come back elastically are serrations of the material
+  const slips = drops.filter(({ kind }) => kind === 'slip');
+  return slips.length > 5 ? drops.filter(({ kind }) => kind !== 'slip') : drops;
+}

@@ -1,0 +1,26 @@
+import type { TensionRecord } from '../base/index.js';
+import { findDrops, type Drop } from './drops.js';
+import { pausesOf, type Pause } from './findPauses.js';
+import type { RecordOutline } from './recordOutline.js';
+import { surveyRecord } from './surveyRecord.js';
+import { findZeroMoves, type ZeroMove } from './zeroMoves.js';
+import { surveyZeros, type ZeroSurvey } from './zeros.js';
+
+/** @internal Where a record leaves its rising curve, and why. */
+export interface Excursions {
+  readonly zeros: ZeroSurvey;
+  readonly zeroMoves: readonly ZeroMove[];
+  readonly drops: readonly Drop[];
+}
+
+/** @internal Zeros, zeros set under load, and the falls that neither these nor pauses explain. */
+export function excursionsOf(
+  record: TensionRecord,
+  outline: RecordOutline,
+  pauses: readonly Pause[] = pausesOf(record, surveyRecord(record).clock, outline.top),
+): Excursions {
+  const zeros = surveyZeros(outline);
+  const zeroMoves = findZeroMoves(outline, zeros);
+  const explained = [...pauses.map(({ range }) => range), ...zeroMoves.map(({ at }) => [at - 1, at] as const)];
+  return { zeros, zeroMoves, drops: findDrops(outline, explained, zeros.from) };
+}

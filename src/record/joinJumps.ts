@@ -1,0 +1,50 @@
+import { type TensionColumns, type TensionRecord, type TrailStep } from '../base/index.js';
+import { findJumps } from './jumps.js';
+import { ownColumns, repairedBy, type Repaired } from './repaired.js';
+import { recordOutline } from './recordOutline.js';
+
+/** @internal {@link joinJumps} on a checked record. */
+export function joinJumpsKernel(record: TensionRecord): Repaired {
+  const outline = recordOutline(record);
+  const trail = (['travel', 'extension', 'strain'] as const).flatMap((column): TrailStep[] => {
+    const values = record[column];
+    if (!values || !outline) return [];
+    // what the motion would have done between the two samples is the mean of the steps beside
+    return findJumps(outline, values).map(({ at, size }) => {
+      const usual = (values[at - 1]! - values[at - 2]! + values[at + 1]! - values[at]!) / 2;
+      const amount = usual - size;
+      return {
+        step: `jump of ${column} joined`,
+        values: { sample: at, size, amount },
+        change: { kind: 'add', column, range: [at, values.length - 1], amount },
+      };
+    });
+  });
+  return repairedBy(record, trail);
+}
+
+/**
+ * Jumps of travel, extension or strain joined: the part behind each is moved back by its size.
+ *
+ * $$ x_j \leftarrow x_j - (x_i - x_{i-1}) + \tfrac12 (\Delta x_{i-1} + \Delta x_{i+1}), \qquad j \ge i $$
+ *
+ * @remarks
+ * A jump is a step of the motion between two samples, far larger than those near it, while the force goes on as before: a sensor that slipped
+ * or was set anew. The step that the motion would have made is kept. Only join what is known to be no motion of the piece.
+ *
+ * @param record - `force` [N] and the other columns as logged.
+ * @returns New columns and the trail.
+ * @throws {@link InputError} `missing`, `not-finite`, `unequal-lengths`.
+ *
+ * @example
+ * ```ts
+ * const force = Array.from({ length: 40 }, (_, i) => 100 * i);
+ * const raw = { force, extension: force.map((F, i) => F / 50000 - (i >= 20 ? 0.03 : 0)) };
+ * joinJumps(raw).record.extension?.[39]; // => 0.078
+ * ```
+ *
+ * @see Common practice. Checked in `test/record/repairs.test.ts`.
+ */
+export function joinJumps(record: TensionColumns): Repaired {
+  return joinJumpsKernel(ownColumns('joinJumps', record));
+}

@@ -1,0 +1,63 @@
+import type { TensionColumns, TensionRecord, TrailStep } from '../base/index.js';
+import { excursionsOf } from './excursions.js';
+import { ownColumns, repairedBy, type Repaired } from './repaired.js';
+import { recordOutline } from './recordOutline.js';
+
+/** @internal {@link joinSlips} on a checked record. */
+export function joinSlipsKernel(record: TensionRecord): Repaired {
+  const outline = recordOutline(record);
+  if (!outline?.motion) return { record, trail: [] };
+  const { motion, force } = outline;
+  const last = force.length - 1;
+  const slips = excursionsOf(record, outline).drops.flatMap(({ kind, range, way }): TrailStep[][] => {
+    if (kind !== 'slip' || way <= 0) return [];
+    const [from, , to] = range;
+    const cut: TrailStep = {
+      step: 'excursion of a slip in the grips left out',
+      values: { fromSample: from + 1, toSample: to - 1, samples: to - from - 1 },
+      change: {
+        kind: 'keep',
+        ranges: [
+          [0, from],
+          [to, last],
+        ],
+      },
+    };
+    const shift: TrailStep = {
+      step: `way in the grips taken out of ${motion.column}`,
+      values: { sample: from + 1, way },
+      change: { kind: 'add', column: motion.column, range: [from + 1, last], amount: -way },
+    };
+    return [to - from > 1 ? [cut, shift] : [shift]];
+  });
+  // later slips first, so that the samples of earlier ones keep their numbers
+  return repairedBy(record, slips.reverse().flat());
+}
+
+/**
+ * Slips of the piece in the grips taken out of the motion: the excursion is left out and what follows is moved back by the way that was lost.
+ *
+ * $$ \Delta x = x_{back} - x_{peak} - \frac{F_{back} - F_{peak}}{k} $$
+ *
+ * @remarks
+ * A slip is a sudden fall of the force that comes back along the elastic line (slope $k$) farther on, not in a pause of the hand and not by a drive that
+ * went back. Samples from the fall to where the force is reached again are left out, so the record is shorter. Strength is not touched;
+ * extensions beyond a slip stay in doubt.
+ *
+ * @param record - `force` [N] and the other columns as logged.
+ * @returns New columns and the trail.
+ * @throws {@link InputError} `missing`, `not-finite`, `unequal-lengths`.
+ *
+ * @example
+ * ```ts
+ * const travel = Array.from({ length: 200 }, (_, i) => 0.01 * i);
+ * const force = travel.map((x) => 10000 * (x < 1 ? x : x - 0.2));
+ * const { record } = joinSlips({ force, travel });
+ * record.travel?.[record.force.length - 1]; // => 1.79
+ * ```
+ *
+ * @see Common practice. Checked in `test/record/repairs.test.ts`.
+ */
+export function joinSlips(record: TensionColumns): Repaired {
+  return joinSlipsKernel(ownColumns('joinSlips', record));
+}

@@ -1,0 +1,48 @@
+import type { TensionColumns, TensionRecord } from '../base/index.js';
+import { excursionsOf } from './excursions.js';
+import { ownColumns, repairedBy, type Repaired } from './repaired.js';
+import { recordOutline } from './recordOutline.js';
+
+/** @internal {@link loadingEnvelope} on a checked record. */
+export function loadingEnvelopeKernel(record: TensionRecord): Repaired {
+  const outline = recordOutline(record);
+  if (!outline) return { record, trail: [] };
+  const away = excursionsOf(record, outline).drops.filter(({ kind }) => kind === 'reversal' || kind === 'backlash');
+  if (away.length === 0) return { record, trail: [] };
+  const ranges: [number, number][] = [];
+  let next = 0;
+  for (const { range } of away) {
+    ranges.push([next, range[0]]);
+    next = range[2];
+  }
+  ranges.push([next, record.force.length - 1]);
+  const samples = away.reduce((sum, { range }) => sum + range[2] - range[0] - 1, 0);
+  return repairedBy(record, [
+    { step: 'excursions of a drive that went back left out', values: { count: away.length, samples }, change: { kind: 'keep', ranges } },
+  ]);
+}
+
+/**
+ * The loading envelope of a record whose drive went back on the way: each excursion is left out, from the force before it to where that force is
+ * reached again.
+ *
+ * @remarks
+ * Unloading is part of the truth (its slope shows the modulus); take it out only where a single rising curve is wanted. The record is shorter
+ * afterwards.
+ *
+ * @param record - `force` [N] and the other columns as logged.
+ * @returns New columns and the trail.
+ * @throws {@link InputError} `missing`, `not-finite`, `unequal-lengths`.
+ *
+ * @example
+ * ```ts
+ * const way = Array.from({ length: 160 }, (_, i) => (i < 60 ? i : i < 90 ? 118 - i : i - 60));
+ * const raw = { force: way.map((x) => 100 * x), travel: way.map((x) => 0.01 * x) };
+ * loadingEnvelope(raw).record.force.length; // => 101
+ * ```
+ *
+ * @see Common practice. Checked in `test/record/repairs.test.ts`.
+ */
+export function loadingEnvelope(record: TensionColumns): Repaired {
+  return loadingEnvelopeKernel(ownColumns('loadingEnvelope', record));
+}

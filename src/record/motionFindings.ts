@@ -1,0 +1,54 @@
+import { finding, type ColumnName, type Finding, type TensionRecord } from '../base/index.js';
+import { channelLag } from './channelLag.js';
+import type { Drop } from './drops.js';
+import { findJumps } from './jumps.js';
+import type { RecordOutline } from './recordOutline.js';
+import type { MotionSurvey } from './surveyRecord.js';
+
+const codes = {
+  slip: 'grip-slip',
+  reversal: 'drive-reversed',
+  backlash: 'motion-backlash',
+} as const;
+
+/** Falls of the force that are no yield of the material. */
+function dropFindings(drops: readonly Drop[]): Finding[] {
+  return drops.flatMap(({ kind, range, fall, way }) =>
+    kind === 'yield' ? [] : [finding(codes[kind], { sample: range[0], fall, way }, { range: [range[0], range[2]] })],
+  );
+}
+
+/** Jumps of each motion; a travel that jumps ahead under load slipped. */
+function jumpFindings(record: TensionRecord, outline: RecordOutline): Finding[] {
+  return (['travel', 'extension', 'strain'] as const).flatMap((column: ColumnName & keyof TensionRecord) => {
+    const values = record[column];
+    const jumps = values ? findJumps(outline, values) : [];
+    const largest = jumps.reduce((a, b) => (Math.abs(b.size) > Math.abs(a.size) ? b : a), jumps[0]!);
+    if (jumps.length === 0) return [];
+    const { at, size } = largest;
+    if (column === 'travel' && jumps.every((one) => one.size > 0))
+      return jumps.map((one) => finding('grip-slip', { sample: one.at - 1, fall: 0, way: one.size }, { range: [one.at - 1, one.at] }));
+    return [finding('motion-jumps', { column, count: jumps.length, largest: size, sample: at }, { range: [at - 1, at] })];
+  });
+}
+
+/** @internal Doubts about the motion: slips, reversals, jumps, a lag, repeated samples, an extensometer that ends early. */
+export function motionFindings(
+  record: TensionRecord,
+  outline: RecordOutline,
+  motion: MotionSurvey | undefined,
+  drops: readonly Drop[],
+  most: number,
+): Finding[] {
+  if (!motion) return [];
+  const { column, end, repeated, backward, largest } = motion;
+  const n = record.force.length;
+  const found: Finding[] = [...dropFindings(drops), ...jumpFindings(record, outline)];
+  const lag = channelLag(outline);
+  if (lag) found.push(finding('channels-out-of-step', { ...lag }));
+  if (repeated > most * n) found.push(finding('samples-repeated', { share: (100 * repeated) / n }));
+  if (backward > 0) found.push(finding('extension-goes-back', { count: backward, largest }));
+  if (end < n && end > 0 && column !== 'travel')
+    found.push(finding('extensometer-taken-off', { sample: end, strain: record[column]![end - 1]! }, { range: [end, n - 1] }));
+  return found;
+}

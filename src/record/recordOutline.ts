@@ -1,0 +1,109 @@
+import { soundLength, type TensionRecord } from '../base/index.js';
+import { maximumIndex, median, noiseLevel } from '../numeric/index.js';
+import { resolution } from './resolution.js';
+
+/** @internal How one column behaves over the loaded part: its noise, one step of its reading, its usual change from sample to sample. */
+export interface ColumnHabit {
+  readonly noise: number;
+  readonly step: number;
+  readonly usual: number;
+}
+
+/** @internal The motion that tells most of the drive: travel, else extension, else strain. */
+export interface OutlinedMotion extends ColumnHabit {
+  readonly column: 'travel' | 'extension' | 'strain';
+  readonly values: Float64Array;
+}
+
+/** @internal The rough shape of a record, that its checks and repairs share. */
+export interface RecordOutline {
+  readonly force: Float64Array;
+  readonly time: Float64Array | undefined;
+  readonly motion: OutlinedMotion | undefined;
+  /** Sample of the highest force, and that force [N]. */
+  readonly top: number;
+  readonly highest: number;
+  /** First loaded sample, and the last one before the force is gone for good. */
+  readonly first: number;
+  readonly last: number;
+  readonly habit: ColumnHabit;
+  /** Steepest rise of force over motion on the way up [N per unit of motion]: nearly the elastic stiffness; 0 without motion. */
+  readonly stiffness: number;
+}
+
+/** Below this share of the highest force nothing is loaded. */
+export const LOADED = 0.02;
+/** Samples at the end that show the level after fracture, and below which share of the highest force that level is none of a load. */
+const TAIL = 8;
+const GONE = 0.3;
+/** What stands out of the noise by so many deviations is loaded. */
+const DEVIATIONS = 6;
+/** Places at which usual changes are taken. */
+const PLACES = 501;
+/** The stiffness is looked for between these shares of the highest force, by chords that span so many of the levels. */
+const LEVELS = Array.from({ length: 15 }, (_, k) => 0.05 * (k + 1));
+const SPAN = 3;
+
+function habitOf(column: Float64Array, first: number, last: number): ColumnHabit {
+  const stride = Math.max(1, Math.floor((last - first) / PLACES));
+  const changes: number[] = [];
+  for (let i = first + 1; i <= last; i += stride) changes.push(Math.abs(column[i]! - column[i - 1]!));
+  return { noise: noiseLevel(column, first, last + 1), step: resolution(column), usual: changes.length > 0 ? median(changes) : 0 };
+}
+
+/** The steepest chord between the first crossings of a few levels of force. */
+function steepestChord(force: Float64Array, motion: Float64Array, first: number, top: number): number {
+  const places: number[] = [];
+  let level = 0;
+  for (let i = first; i <= top && level < LEVELS.length; i += 1)
+    while (level < LEVELS.length && force[i]! >= LEVELS[level]! * force[top]!) {
+      places.push(i);
+      level += 1;
+    }
+  let steepest = 0;
+  for (let k = SPAN; k < places.length; k += 1) {
+    const [from, to] = [places[k - SPAN]!, places[k]!];
+    const way = motion[to]! - motion[from]!;
+    if (way > 0) steepest = Math.max(steepest, (force[to]! - force[from]!) / way);
+  }
+  return steepest;
+}
+
+/** The last sample before the force is gone for good: above the level at the end, where that is flat and far below the maximum. */
+function lastLoaded(force: Float64Array, top: number, end: number, highest: number): number {
+  const n = force.length;
+  const tail = force.subarray(Math.max(top + 1, n - TAIL));
+  const level = tail.length === TAIL ? median(tail) : 0;
+  // a tail that is not flat, or still high, is no tail
+  const flat = tail.every((one) => Math.abs(one - level) < Math.max(LOADED * highest, DEVIATIONS * noiseLevel(force)));
+  const zero = flat && level < GONE * highest ? level : 0;
+  const loaded = zero + Math.max(LOADED * highest, DEVIATIONS * noiseLevel(force));
+  let last = end;
+  while (last > top && force[last]! < loaded) last -= 1;
+  return last;
+}
+
+/** @internal The rough shape of a checked record; undefined where the force never rises. */
+export function recordOutline(record: TensionRecord): RecordOutline | undefined {
+  const { force, time } = record;
+  const column = record.travel ? 'travel' : record.extension ? 'extension' : 'strain';
+  const values = record[column];
+  const sound = values ? soundLength(values) : force.length;
+  const top = Math.min(maximumIndex(force), Math.max(0, sound - 1));
+  const highest = force[top]!;
+  if (!(highest > 0)) return undefined;
+  let first = 0;
+  while (first < top && force[first]! < LOADED * highest) first += 1;
+  const last = lastLoaded(force, top, Math.max(top, sound - 1), highest);
+  return {
+    force,
+    time,
+    motion: values && sound > 2 ? { column, values, ...habitOf(values, first, Math.min(last, sound - 1)) } : undefined,
+    top,
+    highest,
+    first,
+    last,
+    habit: habitOf(force, first, last),
+    stiffness: values ? steepestChord(force, values, first, top) : 0,
+  };
+}

@@ -1,0 +1,53 @@
+import type { TensionColumns, TensionRecord } from '../base/index.js';
+import { ownColumns, repairedBy, type Repaired } from './repaired.js';
+import { recordOutline } from './recordOutline.js';
+import { surveyZeros } from './zeros.js';
+
+/** A drift below so many standard errors of the two zeros is none. */
+const ERRORS = 6;
+/** And below this share of the highest force it touches no result. */
+const LEAST = 0.0005;
+
+/** @internal {@link removeZeroDrift} on a checked record. */
+export function removeZeroDriftKernel(record: TensionRecord): Repaired {
+  const outline = recordOutline(record);
+  if (!outline) return { record, trail: [] };
+  const { force, habit, last, highest } = outline;
+  const { from, before, after } = surveyZeros(outline);
+  if (before === undefined || after === undefined) return { record, trail: [] };
+  const doubt = Math.max(habit.noise, habit.step) / Math.sqrt(Math.min(force.length - last, 25));
+  if (Math.abs(after - before) <= Math.max(ERRORS * doubt, LEAST * highest)) return { record, trail: [] };
+  return repairedBy(record, [
+    {
+      step: 'drift of the zero removed, straight over the record',
+      values: { before, after, fromSample: from },
+      change: { kind: 'ramp', column: 'force', amounts: [-before, -after] },
+    },
+  ]);
+}
+
+/**
+ * Drift of the zero removed: a straight ramp from the zero before loading to the zero after fracture.
+ *
+ * $$ F_i \leftarrow F_i - F_{0} - (F_{0}' - F_{0}) \frac{i}{n - 1} $$
+ *
+ * @remarks
+ * Needs a stretch before loading and one after fracture. A drift that the noise explains, or below 0.05 % of the highest force, is left. That the drift ran evenly
+ * is an assumption: say so with the result.
+ *
+ * @param record - `force` [N] and the other columns as logged.
+ * @returns New columns and the trail.
+ * @throws {@link InputError} `missing`, `not-finite`, `unequal-lengths`.
+ *
+ * @example
+ * ```ts
+ * const pull = Array.from({ length: 201 }, (_, i) => (i < 20 || i > 180 ? 0 : 50 * (i - 20)));
+ * const raw = { force: pull.map((F, i) => F + i / 4), travel: pull.map((_, i) => 0.01 * i) };
+ * removeZeroDrift(raw).trail.length; // => 1
+ * ```
+ *
+ * @see Common practice. Checked in `test/record/repairs.test.ts`.
+ */
+export function removeZeroDrift(record: TensionColumns): Repaired {
+  return removeZeroDriftKernel(ownColumns('removeZeroDrift', record));
+}

@@ -1,0 +1,90 @@
+import { median, noiseLevel } from '../numeric/index.js';
+import { resolution } from './resolution.js';
+
+/** @internal Neighbouring samples that leave the line of a column and come back to it. */
+export interface Spike {
+  /** First and last sample that is off. */
+  readonly range: readonly [number, number];
+  /** Greatest distance from the line between its neighbours [unit of the column]. */
+  readonly height: number;
+}
+
+/** A spike is at most so many samples long; a signal that drops out, so many. */
+const LONGEST = 3;
+const LONGEST_DROPOUT = 200;
+/** It leaves by so many standard deviations, steps of the reading, usual changes, and by this share of the range. */
+const DEVIATIONS = 8;
+const STEPS = 4;
+const CHANGES = 6;
+const SHARE = 0.02;
+/** And by so many times the changes beside it: a peak that the loading ran up to is no spike. */
+const TIMES = 3;
+/** And comes back to this share of its height. */
+const BACK = 0.25;
+/** More spikes than this share of the samples are noise or serrations, not spikes. */
+const MOST = 0.01;
+const PLACES = 501;
+
+/** Least change that begins a spike. */
+function threshold(column: Float64Array, end: number): number {
+  let low = Infinity;
+  let high = -Infinity;
+  const changes: number[] = [];
+  const stride = Math.max(1, Math.floor(end / PLACES));
+  for (let i = 0; i < end; i += 1) {
+    const value = column[i]!;
+    if (value < low) low = value;
+    if (value > high) high = value;
+    if (i > 0 && i % stride === 0) changes.push(Math.abs(value - column[i - 1]!));
+  }
+  return Math.max(
+    DEVIATIONS * noiseLevel(column, 0, end),
+    STEPS * resolution(column.subarray(0, end)),
+    CHANGES * median(changes),
+    SHARE * (high - low),
+  );
+}
+
+/** Samples after which the column is back where it was, and stays near; 0 where it does not come back. */
+function lengthOf(column: Float64Array, at: number, end: number, least: number): number {
+  const before = column[at - 1]!;
+  const jump = column[at]! - before;
+  for (let k = 1; k <= LONGEST && at + k < end; k += 1) {
+    const back = column[at + k]! - before;
+    if (Math.abs(back) > BACK * Math.abs(jump)) continue;
+    // the way back is a jump too, and what follows is no part of it
+    const home = Math.abs(column[at + k]! - column[at + k - 1]!);
+    let beside = 0;
+    for (let j = Math.max(1, at - 3); j < at; j += 1) beside = Math.max(beside, Math.abs(column[j]! - column[j - 1]!));
+    for (let j = at + k + 1; j < Math.min(end, at + k + 4); j += 1) beside = Math.max(beside, Math.abs(column[j]! - column[j - 1]!));
+    return home > least / 2 && TIMES * beside < Math.min(home, Math.abs(jump)) ? k : 0;
+  }
+  // a signal that drops out: to nearly nothing and back in single jumps
+  if (Math.abs(column[at]!) > 0.05 * Math.abs(before) || Math.abs(before) < 5 * least) return 0;
+  for (let k = LONGEST + 1; k <= LONGEST_DROPOUT && at + k < end; k += 1) {
+    const now = column[at + k]!;
+    if (Math.abs(now) <= 0.05 * Math.abs(before)) continue;
+    return Math.abs(now - before) < 0.3 * Math.abs(before) ? k : 0;
+  }
+  return 0;
+}
+
+/** @internal Spikes of a column, in order; none where there are too many to be spikes. */
+export function findSpikes(column: Float64Array, end = column.length): Spike[] {
+  if (end < 8) return [];
+  const least = threshold(column, end);
+  const spikes: Spike[] = [];
+  for (let i = 1; i < end - 1; i += 1) {
+    if (!(Math.abs(column[i]! - column[i - 1]!) > least)) continue;
+    const k = lengthOf(column, i, end, least);
+    if (k === 0) continue;
+    let height = 0;
+    for (let j = i; j < i + k; j += 1) {
+      const line = column[i - 1]! + ((column[i + k]! - column[i - 1]!) * (j - i + 1)) / (k + 1);
+      height = Math.max(height, Math.abs(column[j]! - line));
+    }
+    spikes.push({ range: [i, i + k - 1], height });
+    i += k;
+  }
+  return spikes.length > Math.max(10, MOST * end) ? [] : spikes;
+}
