@@ -18,7 +18,12 @@ const LOW = 0.2;
 const STEPS = 5;
 
 /** @internal Doubts about a verification. */
-export function verificationFindings(steps: readonly VerifiedStep[], ranges: readonly VerifiedRange[], range: number): Finding[] {
+export function verificationFindings(
+  steps: readonly VerifiedStep[],
+  ranges: readonly VerifiedRange[],
+  range: number,
+  resolution: number,
+): Finding[] {
   const found: Finding[] = [];
   const worse = steps.filter(({ forceClass }) => forceClass === undefined || forceClass > 1);
   const [first] = worse;
@@ -35,7 +40,7 @@ export function verificationFindings(steps: readonly VerifiedStep[], ranges: rea
   const limit = forceClasses.find(({ forceClass }) => forceClass === 1)!.reversibility;
   if (reversibility > limit * (1 + ON_LIMIT)) found.push(finding('rising-force-only', { reversibility: 100 * reversibility }));
   for (const { force, friction } of steps)
-    if (friction !== undefined && friction < 0) found.push(finding('falling-above-rising', { force, excess: -2 * friction }));
+    if (friction !== undefined && -2 * friction > resolution) found.push(finding('falling-above-rising', { force, excess: -2 * friction }));
   if (steps.every(({ zeroError }) => zeroError === undefined)) found.push(finding('zero-not-verified'));
   const counted = steps.filter(({ force }) => force >= LOW * range * (1 - ON_LIMIT));
   if (counted.length < STEPS) found.push(finding('verification-steps-few', { count: counted.length }));

@@ -186,6 +186,6 @@ export function verifyForce(verification: ForceVerification): ForceVerificationR
     ranges,
     resolution,
     fallingVerified: steps.every(({ reversibility }) => reversibility !== undefined),
-    findings: verificationFindings(steps, ranges, range),
+    findings: verificationFindings(steps, ranges, range, resolution),
   };
 }

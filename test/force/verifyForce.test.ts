@@ -72,6 +72,12 @@ describe('findings', () => {
     expect(codes(verification)).toContain(code);
   });
 
+  test('falling above rising by less than one step of the reading is none', () => {
+    const above = (excess: number) => codes({ ...perfect((step) => ({ ...step, falling: [step.force + excess] })) });
+    expect(above(1)).toEqual([]);
+    expect(above(1.1)).toContain('falling-above-rising');
+  });
+
   test('a reversibility of 1.5 % is still class 1, and no finding', () => {
     expect(codes(perfect(low(0.985)))).toEqual([]);
   });
