@@ -1,3 +1,4 @@
+export { crossheadSpeed, type YieldingFrame } from './crossheadSpeed.js';
 export { elasticExtension, type ElasticBar } from './elasticExtension.js';
 export { energyDensity, type EnergyOptions } from './energyDensity.js';
 export { fitModulus } from './fitModulus.js';
@@ -18,6 +19,7 @@ export { type ComplianceOptions, type CompliancePull, type ComplianceReason, typ
 export { fracture, type Fracture, type FractureOptions, type FractureReason } from './fracture.js';
 export { frameCompliance, type KnownModulusTest } from './frameCompliance.js';
 export { frameTravel, type Compliance, type CompliancePower, type ComplianceTable, type ConstantCompliance } from './frameTravel.js';
+export { leastSamplingRate, type SamplingInput } from './leastSamplingRate.js';
 export { loadingRates, type LoadingRates, type RateOptions } from './loadingRates.js';
 export { maximumStress, type Maximum, type MaximumOptions } from './maximumStress.js';
 export { modulusUncertainty, type CorrectedModulus, type ModulusDoubts, type ModulusUncertainty } from './modulusUncertainty.js';
@@ -32,9 +34,12 @@ export {
   type ProportionalReason,
 } from './proportionalLimit.js';
 export { removeCompliance, type RecordWithoutFrame } from './removeCompliance.js';
+export { rateOfStress, type RateOfStress, type StressRateInput } from './rateOfStress.js';
 export { serrations, type Serration, type SerrationOptions, type Serrations } from './serrations.js';
 export { slopeScatter, type Correlation } from './slopeScatter.js';
+export { strainRateOfSpeed } from './strainRateOfSpeed.js';
 export { stressStrain, type RecordedCurve } from './stressStrain.js';
+export { testingRates, type RateLimits, type StrainRateRange, type TestingRates } from './testingRates.js';
 export { totalExtensionStrength, type TotalExtension } from './totalExtensionStrength.js';
 export { yieldPoints, type YieldOptions, type YieldPoint, type YieldPoints, type YieldReason } from './yieldPoints.js';
 /** @internal */

@@ -1,0 +1,78 @@
+import { describe, expect, test } from 'vitest';
+import { convert, crossheadSpeed, leastSamplingRate, rateOfStress, round, strainRateOfSpeed, testingRates } from '../../src/index.js';
+import { expectPrinted } from '../support/handbook.js';
+import { refusal } from '../support/thrown.js';
+
+const { area } = round({ diameter: 8 });
+const frame = { length: 48, area, slope: 210_000, compliance: 2e-5 };
+
+// ISO 6892-1, method A: rates from memory; speeds over 48 mm by hand
+test.each([
+  [1, '0.2016'],
+  [2, '0.720'],
+  [3, '5.76'],
+  [4, '19.296'],
+])('strain rate range %i over 48 mm is %s mm/min', (number, printed) => {
+  const { strainRate, limits, range } = testingRates.strainRanges[number - 1]!;
+  expect(range).toBe(number);
+  expectPrinted(60 * crossheadSpeed({ strainRate, length: 48 }), printed);
+  expect(limits[0]).toBeCloseTo(0.8 * strainRate, 12);
+  expect(limits[1]).toBeCloseTo(1.2 * strainRate, 12);
+});
+
+// ISO 6892-1, method B: 6 to 60 MPa/s, 2 to 20 below 150 GPa (from memory)
+test('method B on 8 mm of steel: 301.59 to 3015.9 N/s, 2.857e-5 to 2.857e-4 per second', () => {
+  const { stiff, soft, stiffFrom, upToProof, afterYield, lowerYield } = testingRates.methodB;
+  const [low, high] = stiff.map((stressRate) => rateOfStress({ stressRate, area, modulus: 210_000 }));
+  expectPrinted(low!.forceRate, '301.59');
+  expectPrinted(high!.forceRate, '3015.9');
+  expectPrinted(low!.strainRate, '2.857e-5');
+  expectPrinted(high!.strainRate, '2.857e-4');
+  expect([soft, stiffFrom, lowerYield, upToProof, afterYield]).toEqual([[2, 20], 150_000, [0.00025, 0.0025], 0.0025, 0.008]);
+});
+
+// ASTM E8: 10 000 to 100 000 psi/min, 0.015 ± 0.006 and ± 0.003 per minute, 0.05 to 0.5 per minute (from memory)
+test('E8: 10 000 psi a minute is 1.15 MPa/s; 0.015 a minute is 0.00025 per second', () => {
+  const { stressRate, strainRate, crosshead, strength } = testingRates.e8;
+  const perMinute = (psi: number) => convert(psi, 'psi', 'MPa') / 60;
+  expectPrinted(perMinute(10_000), '1.1491');
+  expectPrinted(stressRate[0], '1.15');
+  expectPrinted(perMinute(10_000), String(stressRate[0]), 2);
+  expectPrinted(perMinute(100_000), String(stressRate[1]), 2);
+  for (const [low, high] of [strainRate, crosshead]) expectPrinted((low + high) / 2, '0.00025');
+  expect(strainRate.map((one) => 60 * one)).toEqual([expect.closeTo(0.009, 12), expect.closeTo(0.021, 12)]);
+  expect(crosshead.map((one) => 60 * one)).toEqual([expect.closeTo(0.012, 12), expect.closeTo(0.018, 12)]);
+  expect(strength.map((one) => 60 * one)).toEqual([expect.closeTo(0.05, 12), expect.closeTo(0.5, 12)]);
+});
+
+describe('a frame of 20 µm/kN', () => {
+  test('0.00025 per second needs 0.0647788 mm/s; the naive 0.012 mm/s gives 4.631e-5 only', () => {
+    expectPrinted(crossheadSpeed({ ...frame, strainRate: 0.00025 }), '0.0647788');
+    expectPrinted(strainRateOfSpeed({ ...frame, speed: 0.012 }), '4.631e-5');
+  });
+
+  test('second derivation: springs in series share the motion as their compliances', () => {
+    const piece = 48 / (210_000 * area);
+    const share = piece / (piece + 2e-5);
+    expect(strainRateOfSpeed({ ...frame, speed: 0.05 })).toBeCloseTo((share * 0.05) / 48, 15);
+    expect(strainRateOfSpeed({ ...frame, slope: 0, speed: 0.0647788 })).toBeCloseTo(0.0647788 / 48, 15);
+    expect(strainRateOfSpeed({ ...frame, speed: crossheadSpeed({ ...frame, strainRate: 0.002 }) })).toBeCloseTo(0.002, 15);
+  });
+
+  test('refusals', () => {
+    expect(refusal(() => crossheadSpeed({ length: 48, strainRate: 0 }))).toBe('not-positive strainRate');
+    expect(refusal(() => crossheadSpeed({ length: 48, strainRate: 1, slope: 1, compliance: 1 }))).toBe('missing area');
+    expect(refusal(() => crossheadSpeed({ ...frame, strainRate: 1, compliance: -1 }))).toBe('out-of-range compliance');
+    expect(refusal(() => strainRateOfSpeed({ ...frame, speed: NaN }))).toBe('not-finite speed');
+    expect(refusal(() => strainRateOfSpeed({ ...frame, speed: 1, size: 2 } as never))).toBe('unknown-option input.size');
+    expect(refusal(() => rateOfStress({ stressRate: 6, area: 0, modulus: 1 }))).toBe('not-positive area');
+  });
+});
+
+// ISO 6892-1, Annex A (from memory): 100 e E / (ReH q) with q in per cent
+test('least sampling rate: 21 Hz at 0.00025 per second, 12 Hz at 30 MPa/s', () => {
+  expectPrinted(leastSamplingRate({ stressRate: 0.00025 * 210_000, stress: 250 }), '21');
+  expectPrinted(leastSamplingRate({ stressRate: 30, stress: 250 }), '12');
+  expect(leastSamplingRate({ stressRate: 30, stress: 250, error: 0.005 })).toBeCloseTo(24, 12);
+  expect(refusal(() => leastSamplingRate({ stressRate: 30, stress: 250, error: 0 }))).toBe('not-positive error');
+});

@@ -1,0 +1,27 @@
+import { expect, test } from 'vitest';
+import { analyseTension } from '../../src/index.js';
+import { faultLibrary } from '../../src/simulate/index.js';
+import { refusal } from '../support/thrown.js';
+
+test('at least twenty-five faults, each with a name of its own', () => {
+  expect(faultLibrary.length).toBeGreaterThanOrEqual(25);
+  expect(new Set(faultLibrary.map(({ name }) => name)).size).toBe(faultLibrary.length);
+});
+
+test.each(faultLibrary.map((fault) => [fault.name, fault] as const))(
+  '%s is named with its code, wherever it is and however large',
+  (_, fault) => {
+    for (const seed of [1, 2, 3, 4, 5, 6]) {
+      const { record, piece } = fault.make(seed);
+      const codes = analyseTension(record, piece).findings.map(({ code }) => code);
+      expect(codes, `seed ${seed}`).toContain(fault.expected);
+    }
+  },
+);
+
+test('the same seed gives the same record, another gives another', () => {
+  const { make } = faultLibrary.find(({ name }) => name === 'spike')!;
+  expect(make(4)).toEqual(make(4));
+  expect(make(4).record.force).not.toEqual(make(5).record.force);
+  expect(refusal(() => make(0.5))).toBe('out-of-range seed');
+});

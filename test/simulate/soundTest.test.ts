@@ -1,0 +1,29 @@
+import { expect, test } from 'vitest';
+import { analyseTension } from '../../src/index.js';
+import { soundTest } from '../../src/simulate/index.js';
+import { refusal } from '../support/thrown.js';
+
+test('two hundred sound tests raise no caution and no fault about their record', () => {
+  const names = new Set<string>();
+  const alarms: string[] = [];
+  for (let k = 0; k < 200; k += 1) {
+    const { record, piece, name } = soundTest(k);
+    names.add(name);
+    for (const { about, severity, code, message } of analyseTension(record, piece).findings)
+      if (about === 'record' && severity !== 'note') alarms.push(`${k} ${name}: ${code} ${message}`);
+  }
+  expect(alarms).toEqual([]);
+  expect(names.size).toBeGreaterThan(100);
+});
+
+test('their strengths are those of the truth', () => {
+  for (const k of [0, 13, 40, 77, 130]) {
+    const { record, piece, truth } = soundTest(k);
+    const result = analyseTension(record, piece);
+    // the highest of many noisy samples lies some three standard deviations above
+    expect(Math.abs(result.tensileStrength.value / truth.tensileStrength - 1)).toBeLessThan(0.01);
+  }
+  expect(soundTest(7)).toEqual(soundTest(7));
+  expect(refusal(() => soundTest(1.5))).toBe('out-of-range number');
+  expect(refusal(() => soundTest(-1))).toBe('out-of-range number');
+});
