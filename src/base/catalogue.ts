@@ -4,8 +4,9 @@ import { frameEntries } from './frameCatalogue.js';
 import { materialEntries } from './materialCatalogue.js';
 import { pieceEntries } from './pieceCatalogue.js';
 import { recordEntries } from './recordCatalogue.js';
+import { verificationEntries } from './verificationCatalogue.js';
 
-const entries = { ...recordEntries, ...pieceEntries, ...frameEntries, ...evaluationEntries, ...materialEntries };
+const entries = { ...recordEntries, ...pieceEntries, ...frameEntries, ...evaluationEntries, ...materialEntries, ...verificationEntries };
 
 /** Codes of findings. */
 export type FindingCode = keyof typeof entries;

@@ -57,6 +57,16 @@ export function requireOptions(from: string, options: object, known: readonly st
       throw new InputError(from, `${path}.${name}`, 'unknown-option', `is not an option (known: ${known.join(', ')})`, name);
 }
 
+/** @internal A list of anything, with at least so many entries. */
+export function requireList<Entry>(from: string, path: string, value: readonly Entry[] | undefined, least = 1): readonly Entry[] {
+  const given: unknown = value;
+  if (value === undefined || !Array.isArray(given))
+    throw new InputError(from, path, value === undefined ? 'missing' : 'wrong-type', 'must be an array', value);
+  if (value.length < least)
+    throw new InputError(from, path, value.length === 0 ? 'empty' : 'too-few', `must have at least ${least} entries`, value.length);
+  return value;
+}
+
 /** @internal Column rules. */
 export interface ColumnRule {
   /** Least number of samples; default 1. */

@@ -28,6 +28,7 @@ export {
   requireBetween,
   requireColumn,
   requireFinite,
+  requireList,
   requireNonNegative,
   requireObject,
   requireOneOf,

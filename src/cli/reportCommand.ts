@@ -2,6 +2,7 @@ import { Command, Option } from 'commander';
 import { readFile } from 'node:fs/promises';
 import { basename, dirname, extname, join } from 'node:path';
 import { InputError, required, type PressureRecord, type TensionRecord, type TestPiece } from '../base/index.js';
+import type { Compliance } from '../curve/index.js';
 import { applyCalibration, fitCalibration, pressureToForce } from '../force/index.js';
 import { analyseTension, toJson, type TestInfo } from '../methods/index.js';
 import { readRecord, type ReadOptions, type ReadResult } from '../record/index.js';
@@ -23,6 +24,7 @@ interface ReportFlags extends SectionFlags {
   readonly offsets?: readonly number[];
   readonly totalExtensions?: readonly number[];
   readonly frameCompliance?: number;
+  readonly frameTable?: string;
   readonly bore?: number;
   readonly rod?: number;
   readonly efficiency?: number;
@@ -87,8 +89,8 @@ function readOptions(flags: ReportFlags): ReadOptions {
 /** Force of the record: as it is, by calibration, or from pressure by the cylinder. */
 async function withForce(record: ReadResult['record'], flags: ReportFlags): Promise<TensionRecord> {
   if (flags.calibration !== undefined) {
-    const table = await calibrationTable(flags.calibration);
-    const calibration = required(fitCalibration(table));
+    const table = await twoColumns(flags.calibration);
+    const calibration = required(fitCalibration({ indicated: table[0], reference: table[1] }));
     const { pressure, force, ...others } = record as TensionRecord & PressureRecord;
     return { force: applyCalibration(calibration, 'pressure' in record ? pressure : force), ...others };
   }
@@ -103,8 +105,8 @@ async function withForce(record: ReadResult['record'], flags: ReportFlags): Prom
   });
 }
 
-/** Two columns of numbers: indicated, and reference in N. */
-async function calibrationTable(path: string): Promise<{ readonly indicated: number[]; readonly reference: number[] }> {
+/** Two columns of numbers from a file; other lines are left out. */
+async function twoColumns(path: string): Promise<readonly [number[], number[]]> {
   const rows = (await readFile(path, 'utf8')).split(/\r?\n/).map((line) =>
     line
       .trim()
@@ -112,7 +114,14 @@ async function calibrationTable(path: string): Promise<{ readonly indicated: num
       .map((one) => Number(one.replace(',', '.'))),
   );
   const numeric = rows.filter((row) => row.length === 2 && row.every(Number.isFinite));
-  return { indicated: numeric.map(([x]) => x!), reference: numeric.map(([, y]) => y!) };
+  return [numeric.map(([x]) => x!), numeric.map(([, y]) => y!)];
+}
+
+/** Compliance of the frame: a number, or a table of its motion over the force. */
+async function complianceOf(flags: ReportFlags): Promise<Compliance | undefined> {
+  if (flags.frameTable === undefined) return flags.frameCompliance;
+  const [force, travel] = await twoColumns(flags.frameTable);
+  return { force, travel };
 }
 
 function pieceOf(flags: ReportFlags): TestPiece {
@@ -150,7 +159,7 @@ async function report(file: string, flags: ReportFlags, out: (text: string) => v
     test,
     ...some('offsets', flags.offsets),
     ...some('totalExtensions', flags.totalExtensions),
-    ...some('frameCompliance', flags.frameCompliance),
+    ...some('frameCompliance', await complianceOf(flags)),
   });
   const page = renderHtml(result, { drawings: await drawFigures(figures(result)) });
   await writeFiles({ [pagePath]: page, [dataPath]: toJson(result) }, flags.overwrite === true);
@@ -181,6 +190,9 @@ export function reportCommand(out: (text: string) => void): Command {
     .addOption(new Option('--offsets <list>', 'plastic extensions, for example 0.1%,0.2%').argParser(toStrains))
     .addOption(new Option('--total-extensions <list>', 'total extensions, for example 0.5%').argParser(toStrains))
     .addOption(number('--frame-compliance <C>', 'compliance of the frame [mm/N], taken out of travel'))
+    .addOption(
+      new Option('--frame-table <file>', 'the same as two columns: force [N], motion of the frame [mm]').conflicts('frameCompliance'),
+    )
     .addOption(number('--bore <D>', 'bore of the cylinder [mm], for files of pressure'))
     .addOption(number('--rod <d>', 'rod [mm], where the rod side pulls'))
     .addOption(number('--efficiency <eta>', 'force over pressure times area'))

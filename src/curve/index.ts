@@ -14,11 +14,15 @@ export {
 } from './ModulusFit.js';
 export { type ModulusOptions, type WindowChoice } from './windowChoice.js';
 export { type WindowEnvelope } from './windowEnvelope.js';
+export { fitCompliance } from './fitCompliance.js';
+export { type ComplianceOptions, type CompliancePull, type ComplianceReason, type FittedCompliance } from './FittedCompliance.js';
 export { fracture, type Fracture, type FractureOptions, type FractureReason } from './fracture.js';
 export { frameCompliance, type KnownModulusTest } from './frameCompliance.js';
+export { frameTravel, type Compliance, type CompliancePower, type ComplianceTable, type ConstantCompliance } from './frameTravel.js';
 export { leastSamplingRate, type SamplingInput } from './leastSamplingRate.js';
 export { loadingRates, type LoadingRates, type RateOptions } from './loadingRates.js';
 export { maximumStress, type Maximum, type MaximumOptions } from './maximumStress.js';
+export { modulusUncertainty, type CorrectedModulus, type ModulusDoubts, type ModulusUncertainty } from './modulusUncertainty.js';
 export { offsetLeverage, type LeverageInput } from './offsetLeverage.js';
 export { poissonRatio, type ElasticSamples, type PoissonRatio, type TransverseCurve } from './poissonRatio.js';
 export { proofStrength, type CurvePoint, type ProofLine, type ProofReason, type ProofStrength } from './proofStrength.js';
@@ -29,8 +33,8 @@ export {
   type ProportionalLine,
   type ProportionalReason,
 } from './proportionalLimit.js';
+export { removeCompliance, type RecordWithoutFrame } from './removeCompliance.js';
 export { rateOfStress, type RateOfStress, type StressRateInput } from './rateOfStress.js';
-export { removeCompliance } from './removeCompliance.js';
 export { serrations, type Serration, type SerrationOptions, type Serrations } from './serrations.js';
 export { slopeScatter, type Correlation } from './slopeScatter.js';
 export { strainRateOfSpeed } from './strainRateOfSpeed.js';
@@ -57,7 +61,9 @@ export { proofStrengthKernel } from './proofStrength.js';
 /** @internal */
 export { proportionalLimitKernel } from './proportionalLimit.js';
 /** @internal */
-export { travelWithoutFrame } from './removeCompliance.js';
+export { beyondCompliance, travelWithoutFrame } from './removeCompliance.js';
+/** @internal */
+export { requireCompliance, type FrameMotion } from './frameTravel.js';
 /** @internal */
 export { requirePiece, requireRecord, type PieceLengths } from './requireTest.js';
 /** @internal */

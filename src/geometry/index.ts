@@ -1,8 +1,10 @@
 export { bendingFromEccentricity, type EccentricityInput } from './bendingFromEccentricity.js';
 export { convertElongation, type ConvertElongationInput } from './convertElongation.js';
+export { effectiveLength, type FlatShoulders, type RoundShoulders } from './effectiveLength.js';
 export { elongationAfterFracture, type ElongationInput } from './elongationAfterFracture.js';
 export { hexagon, type HexagonDimensions } from './hexagon.js';
 export { leastParallelLength, type ParallelLengthInput } from './leastParallelLength.js';
+export { percentBending, type BendingStrains, type PercentBending } from './percentBending.js';
 export { proportionalGaugeLength, type GaugeLengthInput } from './proportionalGaugeLength.js';
 export { proportionalityCoefficient, type CoefficientInput } from './proportionalityCoefficient.js';
 export { type Readings } from './readings.js';

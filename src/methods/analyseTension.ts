@@ -4,12 +4,14 @@ import {
   requireRecord,
   stressStrainKernel,
   travelWithoutFrame,
+  type FrameMotion,
   type PieceLengths,
   type RecordedCurve,
 } from '../curve/index.js';
 import { allSpikeFindings, checkRecordKernel, pausesOf, repairRecordKernel, resolution, surveyRecord } from '../record/index.js';
 import { afterFracture } from './afterFracture.js';
 import { frameFindings } from './frameFindings.js';
+import { frameShare, modulusWithFrame } from './frameShare.js';
 import { isCurved } from './lineFindings.js';
 import { loadingOf } from './loadingOf.js';
 import { methodFindings } from './methodFindings.js';
@@ -27,21 +29,20 @@ import type { TensionResult } from './TensionResult.js';
 import { provenanceOf } from './provenanceOf.js';
 
 /** The frame's motion taken out of the travel, where its compliance is known. */
-function withoutFrame(record: TensionRecord, compliance: number | undefined): TensionRecord {
-  if (compliance === undefined || compliance === 0 || !record.travel) return record;
-  return { ...record, travel: travelWithoutFrame(record.travel, record.force, compliance) };
+function withoutFrame(record: TensionRecord, motion: FrameMotion | undefined): TensionRecord {
+  return motion && record.travel ? { ...record, travel: travelWithoutFrame(record.travel, record.force, motion) } : record;
 }
 
 /** E is the piece's only where the strain is: an extensometer's, or travel less the frame; on a straight line of enough samples. */
 function slopeIsModulus(recorded: RecordedCurve, numbers: TensionNumbers, settings: TensionSettings): boolean {
   const { line } = numbers;
-  const ofPiece = recorded.basis !== 'travel' || (settings.frameCompliance !== undefined && settings.frameCompliance > 0);
+  const ofPiece = recorded.basis !== 'travel' || settings.frameCompliance !== undefined;
   return line.ok && ofPiece && line.points >= settings.thresholds.leastElasticPoints && !isCurved(numbers, settings.thresholds.slopeFall);
 }
 
 /** Travel without the frame still holds the fillets' share; an extensometer's strain, and a raw one, are left as they are. */
 function elasticLengthRatio(recorded: RecordedCurve, lengths: PieceLengths, settings: TensionSettings): number {
-  const corrected = recorded.basis === 'travel' && settings.frameCompliance !== undefined && settings.frameCompliance > 0;
+  const corrected = recorded.basis === 'travel' && settings.frameCompliance !== undefined;
   return corrected ? lengths.effectiveLength / lengths.parallelLength : 1;
 }
 
@@ -59,7 +60,7 @@ function elasticLengthRatio(recorded: RecordedCurve, lengths: PieceLengths, sett
  * @param record - `force` [N] and at least one of `extension` [mm], `strain` [mm/mm], `travel` [mm]; `time` [s] where it was logged. At
  * least 2 samples, finite; extension and strain may end early with NaN.
  * @param testPiece - Section, gauge length [mm], and the lengths that apply.
- * @param options - Offsets, frame compliance [mm/N], window, family of the metal, identity of the test, thresholds of findings.
+ * @param options - Offsets, frame compliance (a number [mm/N], a table or a power law), window, family of the metal, identity of the test, thresholds of findings.
  * @returns The result, as plain data.
  * @throws {@link InputError} before anything is computed: `missing`, `not-finite`, `not-positive`, `unequal-lengths`, `too-few`,
  * `out-of-range`, `unknown-option`, `wrong-type`.
@@ -109,8 +110,10 @@ export function analyseTension(record: TensionColumns, testPiece: TestPiece, opt
 
   const end = numbers.fracture.ok ? numbers.fracture.index + 1 : n;
   const rates = time && ratesOf(curve, time, end);
+  const share = frameShare(recorded, numbers, lengths, settings);
+  const isModulus = slopeIsModulus(recorded, numbers, settings);
   const quantities = {
-    ...tensionQuantities(numbers, curve, stress, settings, slopeIsModulus(recorded, numbers, settings), explanationOf(numbers, curve)),
+    ...modulusWithFrame(tensionQuantities(numbers, curve, stress, settings, isModulus, explanationOf(numbers, curve)), share),
     ...afterFracture(testPiece),
   };
   const loading = loadingOf(curve, time, numbers, quantities.modulus?.value);
@@ -120,13 +123,13 @@ export function analyseTension(record: TensionColumns, testPiece: TestPiece, opt
     ...recordFindings(given, recorded, numbers, { ...quantities, curve }, lengths.parallelLength),
     ...familyFindings(quantities, numbers, settings, {
       strainFrom: recorded.basis === 'travel' ? 'travel' : 'extensometer',
-      frameRemoved: settings.frameCompliance !== undefined && settings.frameCompliance > 0,
+      frameRemoved: settings.frameCompliance !== undefined,
       parallelLengthGiven: testPiece.parallelLength !== undefined,
       shape: testPiece.section.shape,
     }),
     ...rateFindings(given, curve, quantities, numbers, rates, pauses, settings),
     ...pieceFindings(testPiece, quantities, settings, recorded.basis !== 'extensometer'),
-    ...frameFindings(recorded, numbers, quantities, settings, lengths.area, strainStep),
+    ...frameFindings(given, recorded, numbers, quantities, settings, share, strainStep),
     ...methodFindings(numbers, curve, quantities, settings),
   ];
   return {

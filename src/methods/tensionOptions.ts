@@ -1,7 +1,10 @@
-import { requireColumn, requireNonNegative, requireObject, requireOneOf, requireOptions, requirePositive } from '../base/index.js';
+import { requireColumn, requireObject, requireOneOf, requireOptions, requirePositive } from '../base/index.js';
 import {
+  requireCompliance,
   requireModulusOptions,
   testingRates,
+  type Compliance,
+  type FrameMotion,
   type ModulusOptions,
   type ProportionalDefinition,
   type WindowChoice,
@@ -80,8 +83,8 @@ export interface CurveAnalysisOptions {
 
 /** Options of {@link analyseTension}. */
 export interface TensionOptions extends CurveAnalysisOptions {
-  /** Compliance of the frame [mm/N], taken out of crosshead travel; default none. */
-  readonly frameCompliance?: number | undefined;
+  /** Compliance of the frame, taken out of crosshead travel: a number [mm/N], a table or a power law (see `frameTravel`); default none. */
+  readonly frameCompliance?: Compliance | undefined;
   /** Repairs of the record before anything else; default spikes only. What leaves samples out makes `curve` shorter. */
   readonly repairs?: Repairs | undefined;
 }
@@ -93,7 +96,7 @@ export interface TensionSettings {
   readonly window: WindowChoice;
   readonly proportionalLimit: ProportionalDefinition;
   readonly lowerYield: 'whole' | 'short';
-  readonly frameCompliance: number | undefined;
+  readonly frameCompliance: FrameMotion | undefined;
   readonly repairs: Repairs;
   readonly family: MaterialFamilyKey | undefined;
   readonly test: TestInfo;
@@ -107,6 +110,8 @@ export function requireTensionOptions(from: string, options: TensionOptions, nam
     const given = options[name];
     return given === undefined ? [...otherwise] : [...requireColumn(from, `options.${name}`, given, { least: 0, positive: true })];
   };
+  const { frameCompliance } = options;
+  const motion = frameCompliance === undefined ? undefined : requireCompliance(from, 'options.frameCompliance', frameCompliance);
   const thresholds = requireObject(from, 'options.thresholds', options.thresholds ?? {});
   requireOptions(from, thresholds, Object.keys(defaultThresholds), 'options.thresholds');
   const given = Object.entries(thresholds).filter(([, value]) => value !== undefined);
@@ -122,8 +127,7 @@ export function requireTensionOptions(from: string, options: TensionOptions, nam
       'johnson',
     ]),
     lowerYield: requireOneOf(from, 'options.lowerYield', options.lowerYield ?? 'whole', ['whole', 'short']),
-    frameCompliance:
-      options.frameCompliance === undefined ? undefined : requireNonNegative(from, 'options.frameCompliance', options.frameCompliance),
+    frameCompliance: motion?.constant === 0 ? undefined : motion,
     repairs: requireRepairs(from, options.repairs ?? {}, 'options.repairs'),
     family: options.family === undefined ? undefined : requireFamily(from, 'options.family', options.family).key,
     test: requireTest(from, options.test ?? {}),

@@ -12,11 +12,15 @@ export function tensionTrail(
   settings: TensionSettings,
 ): TrailStep[] {
   const trail: TrailStep[] = [];
-  const compliance = settings.frameCompliance;
-  if (compliance !== undefined && compliance > 0 && record.travel)
+  const motion = settings.frameCompliance;
+  if (motion && record.travel)
     trail.push({
       step: 'frame compliance removed from travel',
-      values: { compliance, largest: compliance * record.force[numbers.highest]! },
+      values: {
+        ...(motion.constant === undefined ? {} : { compliance: motion.constant }),
+        ...(motion.law === undefined ? {} : { law: motion.law }),
+        largest: motion.at(record.force[numbers.highest]!),
+      },
     });
   trail.push({ step: 'force divided by the original area', values: { area: lengths.area } });
   trail.push({

@@ -3,6 +3,7 @@ export { choleskyInverse } from './choleskyInverse.js';
 export { cubicFit } from './cubicFit.js';
 export { gaussNewton, type GaussNewtonEnd } from './gaussNewton.js';
 export { lineFit, type LineFit } from './lineFit.js';
+export { linearLeastSquares, type LinearFit } from './linearLeastSquares.js';
 export { localParabola, type LocalParabola } from './localParabola.js';
 export { maximumIndex } from './maximumIndex.js';
 export { median } from './median.js';

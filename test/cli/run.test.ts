@@ -99,6 +99,17 @@ describe('a report', () => {
     expect((await report('--round', '8', ...lengths)).error).toContain('--bore');
   });
 
+  test('a frame by its table gives the same E as by its number', async () => {
+    const table = join(folder, 'frame.txt');
+    writeFileSync(table, 'force N; motion mm\n0; 0\n10000; 0,2\n30000; 0,6\n');
+    expect((await report('--round', '8', ...lengths, '--frame-table', table, '--output', join(folder, 'a'))).error).toBe('');
+    expect((await report('--round', '8', ...lengths, '--frame-compliance', '2e-5', '--output', join(folder, 'b'))).error).toBe('');
+    const modulus = (name: string) => fromJson(readFileSync(join(folder, name, 'pull.report.json'), 'utf8')).modulus!.value;
+    expect(modulus('a')).toBeCloseTo(modulus('b'), 3);
+    const both = await report('--round', '8', ...lengths, '--frame-table', table, '--frame-compliance', '2e-5');
+    expect(both.status).toBe(2);
+  });
+
   test.each([
     [['--rectangular', '10x5']],
     [['--square', '7']],

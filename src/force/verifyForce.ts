@@ -1,0 +1,191 @@
+import {
+  InputError,
+  requireColumn,
+  requireList,
+  requireNonNegative,
+  requireObject,
+  requireOneOf,
+  requireOptions,
+  requirePositive,
+  type Finding,
+} from '../base/index.js';
+import { forceClasses, type ForceClass } from './forceClasses.js';
+import { gradeTerms, type GradedTerm } from './gradeTerms.js';
+import { verificationFindings } from './verificationFindings.js';
+import { verifiedRanges, type VerifiedRange } from './verifiedRanges.js';
+
+/** Terms that decide on the class of a force. */
+export type ForceTerm = 'indicationError' | 'repeatability' | 'reversibility' | 'zeroError' | 'resolution';
+
+/** One force of a verification. */
+export interface ForceStep {
+  /** The force that was set [N]: the true one, or the indicated one, by `held`. */
+  readonly force: number;
+  /** Readings of the other one with rising force [N], one a run, at least three. */
+  readonly rising: ArrayLike<number>;
+  /** Readings with falling force [N], of the first runs in the same order; default none. */
+  readonly falling?: ArrayLike<number> | undefined;
+}
+
+/** A verification of a force-measuring system. */
+export interface ForceVerification {
+  /** Steps of ascending force. */
+  readonly steps: readonly ForceStep[];
+  /** End of the range F_N [N]. */
+  readonly range: number;
+  /** One step of the reading r [N]. */
+  readonly resolution: number;
+  /** Range over which the reading wanders at a steady force [N]; default 0. */
+  readonly fluctuation?: number | undefined;
+  /** Readings of the indicator without force after the runs [N]. */
+  readonly zeros?: ArrayLike<number> | undefined;
+  /** Which force was set: the true one (the indicator is read) or the indicated one (the reference is read); default `true`. */
+  readonly held?: 'true' | 'indicated' | undefined;
+}
+
+/** One verified force. */
+export interface VerifiedStep {
+  /** The force that was set [N]. */
+  readonly force: number;
+  /** Indication error q [1]. */
+  readonly indicationError: number;
+  /** Repeatability b [1]. */
+  readonly repeatability: number;
+  /** Reversibility v, the largest of the runs [1]; negative where falling forces read low. */
+  readonly reversibility?: number | undefined;
+  /** Zero error f0, of the end of the range [1]. */
+  readonly zeroError?: number | undefined;
+  /** Resolution a [1]. */
+  readonly resolution: number;
+  /** Friction between rising and falling force, half of their difference [N]. */
+  readonly friction?: number | undefined;
+  /** Best class that this step reaches; absent where it reaches none. */
+  readonly forceClass?: ForceClass | undefined;
+  /** The term that stops a better class, or uses most of its limit in the best one. */
+  readonly limitedBy: ForceTerm;
+}
+
+/** What a verification found. */
+export interface ForceVerificationResult {
+  /** Which force was set. */
+  readonly held: 'true' | 'indicated';
+  /** Steps as given, with their terms and classes. */
+  readonly steps: readonly VerifiedStep[];
+  /** Class that every step reaches; absent where one reaches none. */
+  readonly forceClass?: ForceClass | undefined;
+  /** Forces over which each class holds, best class first. */
+  readonly ranges: readonly VerifiedRange[];
+  /** Resolution r that counts [N]: with a wandering reading half its range and one step. */
+  readonly resolution: number;
+  /** True where every step has falling readings too. */
+  readonly fallingVerified: boolean;
+  /** Doubts. */
+  readonly findings: readonly Finding[];
+}
+
+const FROM = 'verifyForce';
+const limitsOf = (name: ForceTerm): readonly number[] => forceClasses.map((one) => one[name]);
+
+/** Terms of one step: q, b, v by the definitions for either force that was set. */
+function stepTerms(force: number, rising: Float64Array, falling: Float64Array | undefined, held: 'true' | 'indicated') {
+  const mean = rising.reduce((sum, one) => sum + one, 0) / rising.length;
+  const trueForce = held === 'true' ? force : mean;
+  const pairs = [...(falling ?? [])].map((down, run) => (held === 'true' ? down - rising[run]! : rising[run]! - down));
+  const largest = pairs.reduce((most, one) => (Math.abs(one) > Math.abs(most) ? one : most), 0);
+  return {
+    indicationError: ((held === 'true' ? mean : force) - trueForce) / trueForce,
+    repeatability: (Math.max(...rising) - Math.min(...rising)) / trueForce,
+    ...(falling ? { reversibility: largest / trueForce, friction: -pairs.reduce((sum, one) => sum + one, 0) / (2 * pairs.length) } : {}),
+  };
+}
+
+/**
+ * Verification of a force-measuring system by rising and falling runs against a reference instrument: terms and class of each step,
+ * what limits it, and over which forces each class holds.
+ *
+ * $$ q = \frac{F_i - F}{F}, \quad b = \frac{F_{i,max} - F_{i,min}}{F}, \quad v = \frac{F'_i - F_i}{F}, \quad f_0 = \frac{F_{i0}}{F_N}, \quad a = \frac{r}{F} $$
+ *
+ * @remarks
+ * As written with the true force $F$ held and the indicator $F_i$ read; with the indicated force held the reference is read, $q = (F_i - \bar F)/\bar F$,
+ * $b = (F_{max} - F_{min})/\bar F$, $v = (F - F')/\bar F$, so that friction makes v negative either way. q is of the mean of the rising runs; each
+ * falling reading is compared with the rising one of its run. A term that exceeds a limit by 1e-9 of it or less lies on it, and values on a
+ * limit are in. The classes judge the runs as given: the reference instrument's own class, temperature, exercise of the frame and preloads are
+ * the verifier's to see to. A class is claimed only by whoever is entitled to.
+ *
+ * @param verification - `steps` with `force` [N] above 0, ascending, `rising` (three runs at least) and `falling` [N] above 0; `range`, `resolution` [N] above 0;
+ * `fluctuation` [N] of 0 or more; `zeros` [N]; `held`.
+ * @returns Terms as ratios, classes, ranges and findings.
+ * @throws {@link InputError} `missing`, `wrong-type`, `empty`, `too-few`, `not-finite`, `not-positive`, `not-increasing`, `out-of-range`, `unequal-lengths`
+ * (more falling runs than rising ones, or a number of runs that changes), `unknown-option`.
+ *
+ * @example
+ * ```ts
+ * const steps = [{ force: 10000, rising: [10050, 10070, 10020], falling: [9930] }];
+ * const { forceClass, limitedBy, reversibility } = verifyForce({ steps, range: 25000, resolution: 6 }).steps[0]!;
+ * forceClass; // => 1
+ * limitedBy; // => 'reversibility'
+ * reversibility; // => -0.0120
+ * ```
+ *
+ * @see ISO 7500-1, calibration and verification of the force-measuring system (limits from memory). Checked in `test/handbook/verification.test.ts`.
+ */
+export function verifyForce(verification: ForceVerification): ForceVerificationResult {
+  const known = ['steps', 'range', 'resolution', 'fluctuation', 'zeros', 'held'];
+  requireOptions(FROM, requireObject(FROM, 'verification', verification), known, 'verification');
+  const given = requireList(FROM, 'steps', verification.steps);
+  const range = requirePositive(FROM, 'range', verification.range);
+  const increment = requirePositive(FROM, 'resolution', verification.resolution);
+  const fluctuation = requireNonNegative(FROM, 'fluctuation', verification.fluctuation ?? 0);
+  const zeros = verification.zeros === undefined ? undefined : requireColumn(FROM, 'zeros', verification.zeros);
+  const held = requireOneOf(FROM, 'held', verification.held ?? 'true', ['true', 'indicated']);
+  const resolution = fluctuation > increment ? fluctuation / 2 + increment : increment;
+  const zeroError = zeros?.reduce((most, one) => (Math.abs(one) > Math.abs(most) ? one : most), 0);
+  let runs: number | undefined;
+  let before = 0;
+  const steps = given.map((step, k): VerifiedStep => {
+    const path = `steps[${k}]`;
+    requireOptions(FROM, requireObject(FROM, path, step), ['force', 'rising', 'falling'], path);
+    const force = requirePositive(FROM, `${path}.force`, step.force);
+    if (force <= before) throw new InputError(FROM, `${path}.force`, 'not-increasing', 'must be above that of the step before', force);
+    before = force;
+    const rising = requireColumn(FROM, `${path}.rising`, step.rising, {
+      least: 3,
+      positive: true,
+      ...(runs === undefined ? {} : { length: runs }),
+    });
+    runs = rising.length;
+    const falling = step.falling === undefined ? undefined : requireColumn(FROM, `${path}.falling`, step.falling, { positive: true });
+    if (falling && falling.length > runs)
+      throw new InputError(
+        FROM,
+        `${path}.falling`,
+        'unequal-lengths',
+        `must have at most one reading for each of the ${runs} runs`,
+        falling.length,
+      );
+    const terms = {
+      ...stepTerms(force, rising, falling, held),
+      ...(zeroError === undefined ? {} : { zeroError: zeroError / range }),
+      resolution: resolution / force,
+    };
+    const names = ['indicationError', 'repeatability', 'reversibility', 'zeroError', 'resolution'] as const;
+    const graded = names.flatMap((name): GradedTerm<ForceTerm>[] => {
+      const value = terms[name];
+      return value === undefined ? [] : [{ name, value, limits: limitsOf(name) }];
+    });
+    const { grade, limitedBy } = gradeTerms(graded);
+    const { forceClass } = forceClasses[grade] ?? {};
+    return { force, ...terms, ...(forceClass === undefined ? {} : { forceClass }), limitedBy };
+  });
+  const ranges = verifiedRanges(steps, resolution);
+  const whole = steps.every((step) => step.forceClass !== undefined) ? Math.max(...steps.map((step) => step.forceClass!)) : undefined;
+  return {
+    held,
+    steps,
+    ...(whole === undefined ? {} : { forceClass: whole as ForceClass }),
+    ranges,
+    resolution,
+    fallingVerified: steps.every(({ reversibility }) => reversibility !== undefined),
+    findings: verificationFindings(steps, ranges, range, resolution),
+  };
+}

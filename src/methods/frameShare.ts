@@ -1,0 +1,42 @@
+import type { Quantity } from '../base/index.js';
+import type { PieceLengths, RecordedCurve } from '../curve/index.js';
+import type { TensionNumbers } from './tensionKernel.js';
+import type { TensionSettings } from './tensionOptions.js';
+
+/** @internal What a removed frame is to the elastic line. */
+export interface FrameShare {
+  /** Compliance over the elastic window [mm/N]. */
+  readonly compliance: number;
+  /** Motion of the frame over that of the piece. */
+  readonly ratio: number;
+  /** Lowest force of the elastic window [N]. */
+  readonly lowest: number;
+  /** What the uncertainty of the compliance is of E, where it is known. */
+  readonly uncertainty?: number;
+}
+
+/** @internal The frame's share of the motion in the elastic window, where a compliance was taken out of travel. */
+export function frameShare(
+  { basis, stress }: RecordedCurve,
+  { line }: TensionNumbers,
+  lengths: PieceLengths,
+  { frameCompliance: motion }: TensionSettings,
+): FrameShare | undefined {
+  if (basis !== 'travel' || !motion || !line.ok) return undefined;
+  const [a, b] = [stress[line.first]! * lengths.area, stress[line.last]! * lengths.area];
+  const compliance = motion.constant ?? (motion.at(b) - motion.at(a)) / (b - a);
+  const ratio = (compliance * lengths.area * line.slope) / lengths.effectiveLength;
+  const { relativeStandardUncertainty: doubt } = motion;
+  return { compliance, ratio, lowest: Math.min(a, b), ...(doubt === undefined ? {} : { uncertainty: ratio * doubt }) };
+}
+
+/** @internal E with what the compliance of the frame adds to its uncertainty. */
+export function modulusWithFrame<Given extends { readonly modulus?: Quantity | undefined }>(
+  quantities: Given,
+  share: FrameShare | undefined,
+): Given {
+  const { modulus } = quantities;
+  if (!modulus || share?.uncertainty === undefined) return quantities;
+  const standardUncertainty = Math.hypot(modulus.standardUncertainty ?? 0, modulus.value * share.uncertainty);
+  return { ...quantities, modulus: { ...modulus, standardUncertainty } };
+}
