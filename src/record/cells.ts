@@ -22,19 +22,19 @@ export function splitCells(text: string, separator: Separator): SplitText {
     const lines: number[] = [];
     let start = 0;
     let line = 0;
-    let broken = false;
+    const errors: string[] = [];
     Papa.parse(text, {
       delimiter: separator,
       newline: '\n',
-      step: ({ data, errors, meta }) => {
-        broken ||= errors.some(({ type }) => type === 'Quotes');
+      step: ({ data, errors: found, meta }) => {
+        errors.push(...found.map(({ type }) => type));
         rows.push(data.map((cell) => cell.replaceAll('\n', ' ').trim()));
         lines.push(line);
         for (let at = text.indexOf('\n', start); at >= 0 && at < meta.cursor; at = text.indexOf('\n', at + 1)) line += 1;
         start = meta.cursor;
       },
     });
-    if (!broken) return { rows, lines };
+    if (!errors.includes('Quotes')) return { rows, lines };
   }
   const rows = text
     .split('\n')

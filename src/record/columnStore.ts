@@ -21,11 +21,11 @@ export interface ColumnStore {
   readonly from: string;
   readonly count: number;
   readonly full: (readonly Float64Array[])[];
-  readonly fullLines: Int32Array[];
   /** The block that is written, and its next row. */
   columns: readonly Float64Array[];
-  lines: Int32Array;
   at: number;
+  /** Rows that do not stand on the line after the row before, and by how much line and row differ from there on. */
+  readonly breaks: { readonly row: number; readonly ahead: number }[];
   readonly odd: OddRow[];
   /** The first sign between groups of digits that was met. */
   thousands: ThousandsSign;
@@ -38,22 +38,19 @@ export const columnStore = (from: string, count: number, thousands: ThousandsSig
   from,
   count,
   full: [],
-  fullLines: [],
   columns: blocks(count),
-  lines: new Int32Array(BLOCK),
   at: 0,
+  breaks: [],
   odd: [],
   thousands,
 });
 
-/** @internal Puts a full block away; called where `at` has reached the end of the block. */
-export function nextBlock(store: ColumnStore): void {
+/** Puts a full block away. */
+function nextBlock(store: ColumnStore): void {
   store.full.push(store.columns);
-  store.fullLines.push(store.lines);
   if (store.full.length * BLOCK >= MOST_ROWS)
     throw new InputError(store.from, 'file', 'too-large', `must have fewer than ${MOST_ROWS} rows`, store.full.length * BLOCK);
   store.columns = blocks(store.count);
-  store.lines = new Int32Array(BLOCK);
   store.at = 0;
 }
 
@@ -65,22 +62,37 @@ export function leaveOdd(store: ColumnStore, line: number, why: string, date = f
     throw new InputError(store.from, `line ${line}`, 'no-numbers', 'and most lines above must hold numbers in the columns that serve', why);
 }
 
-/** @internal The columns as one array each, and the lines of the rows. The store is empty afterwards. */
-export function joinColumns(store: ColumnStore): { readonly columns: Float64Array[]; readonly lines: Int32Array } {
+/** @internal Ends a row that stands on a line: it is counted, and the next one begins. */
+export function endRow(store: ColumnStore, line: number): void {
+  const row = store.full.length * BLOCK + store.at;
+  if (line - row !== store.breaks.at(-1)?.ahead) store.breaks.push({ row, ahead: line - row });
+  store.at += 1;
+  if (store.at === BLOCK) nextBlock(store);
+}
+
+/** @internal The line that a row stands on. */
+export function lineOf({ breaks }: ColumnStore, row: number): number {
+  let low = 0;
+  let high = breaks.length - 1;
+  while (low < high) {
+    const middle = (low + high + 1) >> 1;
+    if (breaks[middle]!.row <= row) low = middle;
+    else high = middle - 1;
+  }
+  return row + breaks[low]!.ahead;
+}
+
+/** @internal The columns as one array each. The store keeps its lines only. */
+export function joinColumns(store: ColumnStore): Float64Array[] {
   const whole = store.full.length;
-  const rows = whole * BLOCK + store.at;
   const parts = [...store.full.splice(0), store.columns];
-  const sizeOf = (k: number): number => (k < whole ? BLOCK : store.at);
-  const columns = Array.from({ length: store.count }, (_, c) => {
-    const column = new Float64Array(rows);
+  return Array.from({ length: store.count }, (_, c) => {
+    const column = new Float64Array(whole * BLOCK + store.at);
     parts.forEach((part, k) => {
-      column.set(part[c]!.subarray(0, sizeOf(k)), k * BLOCK);
+      column.set(k < whole ? part[c]! : part[c]!.subarray(0, store.at), k * BLOCK);
       // a block is let go as soon as it is copied
       parts[k] = part.map((block, other) => (other === c ? new Float64Array(0) : block));
     });
     return column;
   });
-  const lines = new Int32Array(rows);
-  [...store.fullLines.splice(0), store.lines].forEach((part, k) => lines.set(part.subarray(0, sizeOf(k)), k * BLOCK));
-  return { columns, lines };
 }

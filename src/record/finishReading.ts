@@ -1,6 +1,6 @@
 import { InputError } from '../base/index.js';
 import { secondsFromFirst } from './clockTime.js';
-import { joinColumns, type ColumnStore } from './columnStore.js';
+import { joinColumns, lineOf, type ColumnStore } from './columnStore.js';
 import { metadataOf } from './metadata.js';
 import type { ReadColumn, Reading, ReadOptions, ReadResult } from './reading.js';
 import { tellApart } from './tellApart.js';
@@ -23,7 +23,7 @@ const asRead = ({ quantity, name, index, unit, unitFrom, factor, clock }: Wanted
 });
 
 /** Numbers in the units of the package, in place. */
-function scale(from: string, { column, factor, name, clock }: Filled, lines: Int32Array): void {
+function scale(from: string, { column, factor, name, clock }: Filled, line: (row: number) => number): void {
   if (clock === true) secondsFromFirst(column);
   else
     for (let i = 0; i < column.length; i += 1) {
@@ -31,7 +31,7 @@ function scale(from: string, { column, factor, name, clock }: Filled, lines: Int
       if (value === Infinity || value === -Infinity)
         throw new InputError(
           from,
-          `line ${lines[i]!}`,
+          `line ${line(i)}`,
           'not-finite',
           `must hold a number for '${name}' that is finite in its own unit`,
           column[i],
@@ -63,11 +63,12 @@ export function finishReading(
 ): ReadResult {
   requireNoDates(from, store.odd, options);
   const { odd, thousands } = store;
-  const { columns, lines } = joinColumns(store);
+  const columns = joinColumns(store);
+  const line = (row: number): number => lineOf(store, row);
   const filled = wanted.map((one, k): Filled => ({ ...one, column: columns[k]! }));
-  for (const one of filled) scale(from, one, lines);
+  for (const one of filled) scale(from, one, line);
   const used = assign(from, filled, options);
-  const { keep, rows, leftOut } = usableRows(from, used, lines, options);
+  const { keep, rows, leftOut } = usableRows(from, used, columns[0]!.length, line, options);
   if (rows < 2) throw new InputError(from, 'file', 'too-few', 'must hold at least 2 rows of numbers', rows);
   const record: object = Object.fromEntries(
     used.map(({ quantity, column }) => [quantity, rows === keep.length ? column : column.filter((_, i) => keep[i] === 1)]),

@@ -1,6 +1,7 @@
-export { type DecimalSign, type Separator } from './cells.js';
+export { type Cell, type DecimalSign, type Separator, type ThousandsSign } from './cells.js';
 export { checkRecord, type RecordThresholds } from './checkRecord.js';
 export { type TextEncoding } from './decodeText.js';
+export { exportCsv, type ExportColumn, type ExportOptions } from './exportCsv.js';
 export { findPauses, type Pause, type PauseOptions } from './findPauses.js';
 export {
   type IgnoredColumn,
@@ -11,7 +12,10 @@ export {
   type ReadOptions,
   type ReadResult,
 } from './reading.js';
+export { readChunks, type Chunks } from './readChunks.js';
+export { readingOptions } from './readingOptions.js';
 export { readRecord } from './readRecord.js';
+export { readRows, type CellColumns } from './readRows.js';
 export { tare, type TareOptions, type TareResult } from './tare.js';
 /** @internal */
 export { checkRecordKernel } from './checkRecord.js';

@@ -126,12 +126,12 @@ function isUnitsRow(row: readonly string[]): boolean {
   );
 }
 
-/** Names of a row whose separator is a space: names may hold single spaces, and a unit in brackets stays with its name. */
+/** Names of a row whose separator is a space: a unit in brackets stays with its name. */
 function joinedNames(line: readonly string[], width: number): readonly string[] {
   if (line.length === width) return line;
   const joined: string[] = [];
   for (const word of line)
-    if (joined.length > 0 && (/^[[({<]/.test(word) || /[[({<][^\])}>]*$/.test(joined.at(-1)!))) joined[joined.length - 1] += ` ${word}`;
+    if (joined.length > 0 && (/^[[({<]/.test(word) || /[[({<][^\])}>]*$/.test(joined.at(-1)!))) joined.push(`${joined.pop()!} ${word}`);
     else joined.push(word);
   return joined.length === width ? joined : [];
 }

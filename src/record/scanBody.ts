@@ -1,7 +1,7 @@
 import { InputError } from '../base/index.js';
 import { cellValue, isDate, thousandsIn, type DecimalSign, type Separator, type ThousandsSign } from './cells.js';
 import { clockTime } from './clockTime.js';
-import { leaveOdd, nextBlock, type ColumnStore } from './columnStore.js';
+import { endRow, leaveOdd, type ColumnStore } from './columnStore.js';
 
 /** @internal How the body of a text is written, and what is wanted of it. */
 export interface BodyFormat {
@@ -59,7 +59,6 @@ export function scanBody(bytes: Uint8Array, start: number, end: number, firstLin
   const clocks = Uint8Array.from(wanted, ({ clock }) => Number(clock));
   const blank = spaced ? TAB : SPACE;
   let { columns, at: row } = store;
-  let capacity = store.lines.length;
   let line = firstLine;
   let at = start;
   while (at < end) {
@@ -162,23 +161,15 @@ export function scanBody(bytes: Uint8Array, start: number, end: number, firstLin
     }
     at += bytes[at] === RETURN && bytes[at + 1] === NEWLINE && at + 1 < end ? 2 : 1;
     if (wrong !== undefined || (filled && cell <= last)) {
-      store.at = row;
       if (format.unproven && wrong !== undefined && filled) requireSigns(store.from, line, wrong, format);
       const date = wrong !== undefined && filled && isDate(wrong);
       const why = wrong === undefined ? `${cell} cells only` : date ? `'${wrong}' is a date` : `'${wrong.slice(0, 40)}' is no number`;
       leaveOdd(store, line, why, date);
     } else if (filled) {
-      store.lines[row] = line;
-      row += 1;
-      if (row === capacity) {
-        store.at = row;
-        nextBlock(store);
-        ({ columns, at: row } = store);
-        capacity = store.lines.length;
-      }
+      endRow(store, line);
+      ({ columns, at: row } = store);
     }
   }
-  store.at = row;
   return line - firstLine;
 }
 

@@ -34,29 +34,29 @@ export function requireNoDates(from: string, odd: readonly OddRow[], options: Re
 export function usableRows(
   from: string,
   columns: readonly { readonly quantity: ColumnName; readonly column: Float64Array }[],
-  lines: Int32Array,
+  rows: number,
+  lineOf: (row: number) => number,
   options: ReadOptions,
 ): UsableRows {
-  const n = lines.length;
-  const keep = new Uint8Array(n).fill(1);
+  const keep = new Uint8Array(rows).fill(1);
   const leftOut: LeftOutRow[] = [];
   for (const { quantity, column } of columns) {
     const load = quantity === 'force' || quantity === 'pressure';
-    let end = n;
+    let end = rows;
     if (mayEnd(quantity)) while (end > 0 && Number.isNaN(column[end - 1])) end -= 1;
     for (let i = 0; i < end; i += 1) {
       if (!Number.isNaN(column[i]) || keep[i] === 0) continue;
       if (!load && options.leaveOutHoles !== true)
         throw new InputError(
           from,
-          `line ${lines[i]!}`,
+          `line ${lineOf(i)}`,
           'not-finite',
           `must hold a number for ${quantity} (or set options.leaveOutHoles)`,
           'an empty cell',
         );
-      leftOut.push({ line: lines[i]!, why: `no number for ${quantity}` });
+      leftOut.push({ line: lineOf(i), why: `no number for ${quantity}` });
       keep[i] = 0;
     }
   }
-  return { keep, rows: n - leftOut.length, leftOut };
+  return { keep, rows: rows - leftOut.length, leftOut };
 }
