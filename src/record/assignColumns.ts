@@ -64,10 +64,12 @@ export function assignColumns(
       return false;
     })
     .map((column) => ({ column, ...meaningOf(column) }));
-  // a plain displacement is the extensometer's beside a qualified travel, else the crosshead's
-  const travels = used.has('travel') || free.some(({ meaning }) => meaning === 'travel');
+  // a plain displacement is the extensometer's beside a qualified travel, else the crosshead's; beside another one, who knows
+  const travel = used.get('travel');
+  const travels =
+    (travel !== undefined && meaningOf(travel).meaning !== 'displacement') || free.some(({ meaning }) => meaning === 'travel');
   const measured = used.has('extension') || free.some(({ meaning }) => meaning === 'extension');
-  const plain = travels && !measured ? 'extension' : travels ? 'ignored' : 'travel';
+  const plain = travels && !measured ? 'extension' : travels || travel ? 'ignored' : 'travel';
   const candidates = new Map<ColumnName, (typeof free)[number][]>();
   for (const one of free) {
     const quantity = one.meaning === 'displacement' ? plain : one.meaning;

@@ -43,7 +43,7 @@ export function splitCells(text: string, separator: Separator): SplitText {
 }
 
 /** Empty, or a text that says there is no number: of loggers, of spreadsheets (`#N/A`, `#DIV/0!`, `####`). */
-const NOT_A_NUMBER = /^(?:[-+]?nan|n\/a|null|none|-+|#[\p{L}\d/]*[!?]?|#+)?$/iu;
+const NOT_A_NUMBER = /^(?:[-+]?nan|n\/a|null|none|-+|#[¡¿]?[\p{L}\d/]*[!?]?|#+)?$/iu;
 const PLAIN = /^[-+]?(?:\d+\.?\d*|\.\d+)(?:e[-+]?\d+)?$/i;
 const GROUPED = {
   '.': /^[-+]?[1-9]\d{0,2}([ \u00a0\u2009\u202f'’,])\d{3}(?:\1\d{3})*(?:\.\d*)?$/,

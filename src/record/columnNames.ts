@@ -54,7 +54,7 @@ const words: readonly (readonly [Meaning, RegExp])[] = [
   ['displacement', /^(x|s)$|\b(displacement|weg|deplacement|desplazamiento|verschiebung|spostamento|deslocamento|lvdt|dial)\b|位移|変位/],
 ];
 /** Words of raw readings: counts of a converter, of an encoder, of electric signals. */
-const counts = /\b(counts?|adc|raw|digits?|inkremente?|ticks?|rohwert\w*|mv v|mv|volts?|ma|cuentas|bits?|lsb)\b/;
+const counts = /\b(counts?|adc|raw|digits?|inkremente?|ticks?|rohwert\w*|m ?v|volts?|m ?a|cuentas|bits?|lsb)\b/;
 
 const plain = (name: string): string =>
   name

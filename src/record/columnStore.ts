@@ -1,7 +1,8 @@
 import { InputError } from '../base/index.js';
 import type { ThousandsSign } from './cells.js';
 
-/** Rows of one block. */
+/** Rows of the first block, and of the largest. */
+const FIRST = 512;
 const BLOCK = 1 << 16;
 /** More rows than this are refused. */
 const MOST_ROWS = 50_000_000;
@@ -21,6 +22,8 @@ export interface ColumnStore {
   readonly from: string;
   readonly count: number;
   readonly full: (readonly Float64Array[])[];
+  /** Rows in them. */
+  done: number;
   /** The block that is written, and its next row. */
   columns: readonly Float64Array[];
   at: number;
@@ -31,14 +34,15 @@ export interface ColumnStore {
   thousands: ThousandsSign;
 }
 
-const blocks = (count: number): Float64Array[] => Array.from({ length: count }, () => new Float64Array(BLOCK));
+const blocks = (count: number, rows: number): Float64Array[] => Array.from({ length: count }, () => new Float64Array(rows));
 
 /** @internal An empty store of so many columns. */
 export const columnStore = (from: string, count: number, thousands: ThousandsSign): ColumnStore => ({
   from,
   count,
   full: [],
-  columns: blocks(count),
+  done: 0,
+  columns: blocks(count, FIRST),
   at: 0,
   breaks: [],
   odd: [],
@@ -48,26 +52,26 @@ export const columnStore = (from: string, count: number, thousands: ThousandsSig
 /** Puts a full block away. */
 function nextBlock(store: ColumnStore): void {
   store.full.push(store.columns);
-  if (store.full.length * BLOCK >= MOST_ROWS)
-    throw new InputError(store.from, 'file', 'too-large', `must have fewer than ${MOST_ROWS} rows`, store.full.length * BLOCK);
-  store.columns = blocks(store.count);
+  store.done += store.at;
+  if (store.done >= MOST_ROWS) throw new InputError(store.from, 'file', 'too-large', `must have fewer than ${MOST_ROWS} rows`, store.done);
+  store.columns = blocks(store.count, Math.min(store.done, BLOCK));
   store.at = 0;
 }
 
 /** @internal Lists a row as left out; where most rows are, the file is no table of numbers. */
 export function leaveOdd(store: ColumnStore, line: number, why: string, date = false): void {
   store.odd.push({ line, why, date });
-  const rows = store.full.length * BLOCK + store.at;
+  const rows = store.done + store.at;
   if (store.odd.length > FEW && store.odd.length > rows)
     throw new InputError(store.from, `line ${line}`, 'no-numbers', 'and most lines above must hold numbers in the columns that serve', why);
 }
 
 /** @internal Ends a row that stands on a line: it is counted, and the next one begins. */
 export function endRow(store: ColumnStore, line: number): void {
-  const row = store.full.length * BLOCK + store.at;
+  const row = store.done + store.at;
   if (line - row !== store.breaks.at(-1)?.ahead) store.breaks.push({ row, ahead: line - row });
   store.at += 1;
-  if (store.at === BLOCK) nextBlock(store);
+  if (store.at === store.columns[0]!.length) nextBlock(store);
 }
 
 /** @internal The line that a row stands on. */
@@ -87,9 +91,11 @@ export function joinColumns(store: ColumnStore): Float64Array[] {
   const whole = store.full.length;
   const parts = [...store.full.splice(0), store.columns];
   return Array.from({ length: store.count }, (_, c) => {
-    const column = new Float64Array(whole * BLOCK + store.at);
+    const column = new Float64Array(store.done + store.at);
+    let at = 0;
     parts.forEach((part, k) => {
-      column.set(k < whole ? part[c]! : part[c]!.subarray(0, store.at), k * BLOCK);
+      column.set(k < whole ? part[c]! : part[c]!.subarray(0, store.at), at);
+      at += part[c]!.length;
       // a block is let go as soon as it is copied
       parts[k] = part.map((block, other) => (other === c ? new Float64Array(0) : block));
     });

@@ -3,7 +3,7 @@ import { cellValue, thousandsIn, type Cell, type DecimalSign, type Separator, ty
 import { clockTime } from './clockTime.js';
 import { meaningOfName } from './columnNames.js';
 
-/** @internal What the cells of a column are. */
+/** @internal What most cells of a column are. */
 export type CellKind = 'number' | 'clock' | 'text' | 'empty';
 
 /** @internal How a table is laid out. */
@@ -115,14 +115,14 @@ function evidenceOf(rows: readonly (readonly Cell[])[], decimal: DecimalSign, qu
   return open === '.' && (quotedComma || !marked.some((one, k) => one && bare[k] === true)) ? 'proven' : 'open';
 }
 
-/** True for a row of units: half of its cells at least are known, and none has a meaning as a name. */
+/** True for a row of units: half of its cells at least are known, one by its letters (1 is a unit of strain, and a number), and none has a meaning as a name. */
 function isUnitsRow(row: readonly string[]): boolean {
-  const filled = row.filter((cell) => cell !== '');
-  const known = filled.filter((cell) => parseUnit(cell.replace(/^[[({<]|[\])}>]$/g, '')) !== undefined).length;
+  const filled = row.filter((cell) => cell !== '').map((cell) => cell.replace(/^[[({<]|[\])}>]$/g, ''));
+  const known = filled.filter((cell) => parseUnit(cell) !== undefined);
   return (
-    known > 0 &&
-    2 * known >= filled.length &&
-    filled.every((cell) => /^[[({<]/.test(cell) || parseUnit(cell) !== undefined || meaningOfName(cell) === 'unknown')
+    known.some((cell) => !/^\d/.test(cell)) &&
+    2 * known.length >= filled.length &&
+    filled.every((cell) => known.includes(cell) || meaningOfName(cell) === 'unknown')
   );
 }
 
@@ -148,21 +148,19 @@ export function layoutOf(
   if (!run) return undefined;
   const { end, width } = run;
   const columnKinds = Array.from({ length: width }, (_, k): CellKind => {
-    const found = new Set(kinds.slice(run.first, end).map((row) => row[k]!));
-    return found.has('text') || (found.has('number') && found.has('clock'))
-      ? 'text'
-      : found.has('number')
-        ? 'number'
-        : found.has('clock')
-          ? 'clock'
-          : 'empty';
+    const among = (kind: CellKind): number => kinds.slice(run.first, end).filter((row) => row[k] === kind).length;
+    const [numbers, clocks, texts] = [among('number'), among('clock'), among('text')];
+    if (numbers + clocks + texts === 0) return 'empty';
+    return numbers >= clocks + texts ? 'number' : clocks >= numbers + texts ? 'clock' : 'text';
   });
   // rows above that are spoiled in some cells belong to the body, which lists them
+  const isUnits = (row: number): boolean => isUnitsRow(rows[row]!.map(cellText));
   let first = run.first;
+  while (first < end - 1 && isUnits(first)) first += 1;
   const numbers = columnKinds.filter((kind) => kind === 'number').length;
   const spoiled = (row: readonly CellKind[]): boolean =>
     row.length === width && 2 * row.filter((kind, k) => kind === 'number' && columnKinds[k] === 'number').length >= Math.max(numbers, 2);
-  while (first > 0 && spoiled(kinds[first - 1]!)) first -= 1;
+  while (first > 0 && spoiled(kinds[first - 1]!) && !isUnits(first - 1)) first -= 1;
   const head = rows.slice(0, first).map((row) => row.map(cellText));
   const above = (row: number): number => {
     let at = row - 1;
