@@ -26,6 +26,7 @@ export async function readArrow(bytes: Uint8Array | ArrayBuffer, options: ReadOp
   const { DataType, tableFromIPC } = await library(from, 'apache-arrow', () => import('apache-arrow'));
   const rows = await content(from, 'an Arrow table', () => {
     const table = tableFromIPC(new Uint8Array(file));
+    if (table.schema.fields.length === 0) throw new Error('no columns');
     const columns = table.schema.fields.map((field, k) => {
       const unit = field.metadata.get('unit');
       const values = table.getChildAt(k);

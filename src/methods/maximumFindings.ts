@@ -31,7 +31,7 @@ export function maximumFindings(
     found.push(finding('maximum-below-upper-yield', { strength: top, upper: upper.value }, { field: 'tensileStrength' }));
   if (!fracture.ok) {
     if (maximumSample === curve.stress.length - 1) found.push(finding('maximum-at-end', {}, { field: 'tensileStrength' }));
-    else
+    else if (top > 0)
       found.push(
         finding('stopped-before-fracture', { share: (100 * curve.stress[curve.stress.length - 1]!) / top }, { field: 'fracture' }),
       );

@@ -10,15 +10,18 @@ const PIECE = 1 << 20;
  * Reads a delimited text file as loggers write them.
  *
  * @remarks
- * Found from the text: encoding, separator, decimal sign, the lines above, the row of names and the row of units (or units in the
- * names), and which column is which, by English, German, French and Spanish names. A qualified name (machine, crosshead, extensometer)
- * decides. What cannot be decided is an error that lists the candidates and names the option; nothing is guessed. `reading` tells what was
- * understood. No cell is ever evaluated.
+ * Found from the text: encoding, separator, decimal sign and the sign between groups of digits, the lines above, the row of names and the
+ * row of units (or units in the names), and which column is which, by English, German, French, Spanish, Italian, Portuguese, Chinese and
+ * Japanese names. A qualified name (machine, crosshead, extensometer) decides; of two plain displacements beside a strain, the option
+ * `length` tells the extension. Clock times and dates with times become seconds from the first row, over midnight too. What cannot
+ * be decided is an error that lists the candidates and names the option; nothing is guessed. `reading` tells what was understood, and
+ * {@link readingOptions} turns it into options for the next file. No cell is ever evaluated.
  *
  * Where extension or strain ends before the file does, the extensometer was taken off: the rest of that column is NaN. Rows without a
- * load are left out and listed.
+ * load, and lines that are no numbers (footers, names again), are left out and listed. A date among numbers is a spreadsheet's damage
+ * and an error with its lines. The file is scanned as it is, in one pass: numbers are correctly rounded.
  *
- * @param file - Text, or the bytes of a file (UTF-8, UTF-16 or Latin-1, at most 512 MB).
+ * @param file - Text, or the bytes of a file (UTF-8, UTF-16 or Windows-1252, which holds Latin-1, at most 512 MB, 500 columns, 50 million rows and 1 MiB a line).
  * @param options - What decides where the file does not.
  * @returns The columns in N (or MPa of pressure), mm, s and ratios; the lines above by name; what was understood.
  * @throws {@link InputError} `empty`, `not-text`, `no-numbers`, `too-few`, `missing`, `ambiguous`, `unknown-unit`, `unknown-option`,
@@ -31,7 +34,7 @@ const PIECE = 1 << 20;
  * readRecord(file).reading.decimal; // => ','
  * ```
  *
- * @see Common practice of data loggers. Checked in `test/record/record.test.ts`.
+ * @see Common practice of data loggers. Checked in `test/record/record.test.ts`, `test/record/readRealities.test.ts`, `test/record/fileVariants.test.ts`.
  */
 export function readRecord(file: string | Uint8Array | ArrayBuffer, options: ReadOptions = {}): ReadResult {
   const from = 'readRecord';

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { createReadStream, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { isInputError, readChunks, readRecord, type ReadResult } from '../../src/index.js';
+import { isInputError, readChunks, readRecord } from '../../src/index.js';
 import { encoded } from '../support/encoded.js';
 
 const body = Array.from({ length: 900 }, (_, i) => `${i},25;"${i},5";1.234,5;Ende §`).join('\r\n');
@@ -83,7 +83,7 @@ describe('pieces give the same as the whole, to the last bit', () => {
 });
 
 test('what is no row of pieces', async () => {
-  const refused = (chunks: unknown, options = {}): Promise<unknown> => outcome(readChunks(chunks as never, options) as Promise<ReadResult>);
+  const refused = (chunks: unknown, options = {}): Promise<unknown> => outcome(readChunks(chunks as never, options));
   expect(await refused('text')).toBe('wrong-type chunks');
   expect(await refused(new Uint8Array(3))).toBe('wrong-type chunks');
   expect(await refused([1])).toBe('wrong-type chunks[0]');
