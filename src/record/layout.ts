@@ -1,7 +1,6 @@
-import { parseUnit } from '../units/index.js';
 import { cellValue, thousandsIn, type Cell, type DecimalSign, type Separator, type ThousandsSign } from './cells.js';
 import { clockTime } from './clockTime.js';
-import { meaningOfName } from './columnNames.js';
+import { isUnitsRow, joinedNames } from './headRows.js';
 
 /** @internal What most cells of a column are. */
 export type CellKind = 'number' | 'clock' | 'text' | 'empty';
@@ -113,27 +112,6 @@ function evidenceOf(rows: readonly (readonly Cell[])[], decimal: DecimalSign, qu
   if (open === undefined) return 'none';
   // a point is the decimal sign where the cells are commas' own, or where every cell of a column has it; beside bare numbers it may be either
   return open === '.' && (quotedComma || !marked.some((one, k) => one && bare[k] === true)) ? 'proven' : 'open';
-}
-
-/** True for a row of units: half of its cells at least are known, one by its letters (1 is a unit of strain, and a number), and none has a meaning as a name. */
-function isUnitsRow(row: readonly string[]): boolean {
-  const filled = row.filter((cell) => cell !== '').map((cell) => cell.replace(/^[[({<]|[\])}>]$/g, ''));
-  const known = filled.filter((cell) => parseUnit(cell) !== undefined);
-  return (
-    known.some((cell) => !/^\d/.test(cell)) &&
-    2 * known.length >= filled.length &&
-    filled.every((cell) => known.includes(cell) || meaningOfName(cell) === 'unknown')
-  );
-}
-
-/** Names of a row whose separator is a space: a unit in brackets stays with its name. */
-function joinedNames(line: readonly string[], width: number): readonly string[] {
-  if (line.length === width) return line;
-  const joined: string[] = [];
-  for (const word of line)
-    if (joined.length > 0 && (/^[[({<]/.test(word) || /[[({<][^\])}>]*$/.test(joined.at(-1)!))) joined.push(`${joined.pop()!} ${word}`);
-    else joined.push(word);
-  return joined.length === width ? joined : [];
 }
 
 /** @internal Lays out rows of cells read with one decimal sign; undefined where they hold no two numbers in a row. */
