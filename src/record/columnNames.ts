@@ -51,7 +51,10 @@ const words: readonly (readonly [Meaning, RegExp])[] = [
     /\b(wegaufnehmer|extension|elongation|verlangerung|langenanderung|allongement|alargamiento|elongacion|allungamento|alongamento)\b|伸长|变形|伸び/,
   ],
   ['strain', /^(e|eps|epsilon|ε)$|\b(strain|dehnung|deformation|deformacion|deformazione|deformacao)\b|dehnung$|应变|ひずみ/],
-  ['displacement', /^(x|s)$|\b(displacement|weg|deplacement|desplazamiento|verschiebung|spostamento|deslocamento|lvdt|dial)\b|位移|変位/],
+  [
+    'displacement',
+    /^(x|s)$|\b(displacement|weg|deplacement|desplazamiento|verschiebung|spostamento|deslocamento|lvdt|dial)\b|weg$|位移|変位/,
+  ],
 ];
 /** Words of raw readings: counts of a converter, of an encoder, of electric signals. */
 const counts = /\b(counts?|adc|raw|digits?|inkremente?|ticks?|rohwert\w*|m ?v|volts?|m ?a|cuentas|bits?|lsb)\b/;

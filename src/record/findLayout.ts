@@ -47,7 +47,8 @@ export function findTextLayout(text: string, hints: LayoutHints): TextLayout | u
       .flatMap((separator) => {
         const { rows, lines } = splitCells(text, separator);
         return signsOf(hints).flatMap((decimal): TextLayout[] => {
-          const layout = separator === decimal ? undefined : layoutOf(rows, separator, decimal, hints.thousands);
+          // one sign for both can only be read where the cells stand in quotes
+          const layout = separator === decimal && !text.includes('"') ? undefined : layoutOf(rows, separator, decimal, hints.thousands);
           return layout ? [{ ...layout, separator, bodyLine: lines[layout.bodyRow]! }] : [];
         });
       }),

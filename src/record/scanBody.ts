@@ -52,6 +52,7 @@ export function scanBody(bytes: Uint8Array, start: number, end: number, firstLin
   const { separator, decimal, wanted } = format;
   const mark = separator.charCodeAt(0);
   const point = decimal.charCodeAt(0);
+  const barePoint = point === mark ? -1 : point; // a comma for both is a decimal sign within quotes only
   const spaced = separator === ' ';
   const last = wanted.at(-1)!.index;
   const slots = new Int32Array(last + 1).fill(-1);
@@ -85,7 +86,7 @@ export function scanBody(bytes: Uint8Array, start: number, end: number, firstLin
         }
         let digits = at - first;
         let power = 0;
-        if (code === point) {
+        if (code === (quoted ? point : barePoint)) {
           code = bytes[++at]!;
           const fraction = at;
           while (code >= ZERO && code <= NINE) {

@@ -189,6 +189,13 @@ describe('what stands around the numbers', () => {
     expect(force(units)[1]).toBe(1000);
   });
 
+  test('commas between cells and in them, by their quotes', () => {
+    const text = `"t [s]","F [N]","Standardweg [mm]"\n${Array.from({ length: 6 }, (_, i) => `${i},"1.23${i},5","${i},25"`).join('\n')}\n`;
+    expect(force(text)).toEqual([1230.5, 1231.5, 1232.5, 1233.5, 1234.5, 1235.5]);
+    expect([...readRecord(text).record.travel!]).toEqual([0.25, 1.25, 2.25, 3.25, 4.25, 5.25]);
+    expect(time(text)).toEqual([0, 1, 2, 3, 4, 5]);
+  });
+
   test('columns aligned by spaces', () => {
     const text = `Time [s] Force [kN]  Travel [mm]\n${Array.from({ length: 6 }, (_, i) => `   ${i}.0 \t  ${i}.5  ${i}.25  `).join('\n')}\n`;
     expect(force(text)[1]).toBe(1500);
