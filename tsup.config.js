@@ -4,11 +4,18 @@ import { bundledLicences } from './tools/bundled-licences.js';
 
 const all = { clean: false, silent: true };
 const core = { ...all, platform: 'neutral', target: 'es2022', tsconfig: 'tsconfig.core.json' };
-const drawing = /^vega/; // optional peers, loaded only when a figure is drawn
+const peers = /^(vega|read-excel-file|hyparquet|apache-arrow)/; // optional, loaded only where a figure is drawn or such a file is read
 
 export default defineConfig([
   { ...core, entry: ['src/**/*.ts', '!src/**/*.d.ts', '!src/cli/**'], format: 'esm', bundle: false },
-  { ...core, entry: doors, format: 'cjs', noExternal: [/^(?!vega)/], external: [drawing], splitting: true },
+  {
+    ...core,
+    entry: doors,
+    format: 'cjs',
+    noExternal: [/^(?!vega|read-excel-file|hyparquet|apache-arrow)/],
+    external: [peers],
+    splitting: true,
+  },
   { ...core, entry: doors, format: ['esm', 'cjs'], dts: { only: true, compilerOptions: { ignoreDeprecations: '6.0' } } },
   {
     ...all,

@@ -57,6 +57,7 @@ function largestFall(stress: Float64Array, first: number, end: number): number {
 export function fractureKernel({ strain, stress }: StressStrainCurve, maximum: number, share: number): Outcome<Fracture, FractureReason> {
   const n = stress.length;
   const top = stress[maximum]!;
+  if (top <= 0) return failure('not-fractured', 'the force never rises above zero');
   const at = (index: number, how: Fracture['how']) => success({ index, stress: stress[index]!, strain: strain[index]!, how });
   // falls of a typical step, from a few hundred places
   const typical = (end: number): number => {

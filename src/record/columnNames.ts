@@ -1,56 +1,96 @@
-import { InputError, type ColumnName } from '../base/index.js';
+import type { ColumnName } from '../base/index.js';
 import { parseUnit, type Dimension, type Unit } from '../units/index.js';
+import type { CellKind } from './layout.js';
 
 /** @internal A column of a file: its name, and the unit that stands with it. */
 export interface NamedColumn {
   readonly index: number;
   readonly name: string;
+  /** The whole heading, unit included. */
+  readonly heading: string;
   readonly unit: Unit | undefined;
   readonly dimension: Dimension | undefined;
   /** True where a units row has an empty cell: without dimension, that says. */
   readonly blankUnit: boolean;
+  /** What its cells are, as far as was looked. */
+  readonly kind: CellKind;
 }
 
-/** Words of the trade in English, German, French and Spanish, accents and case taken off; whole words, longest meaning first. */
-const words: readonly (readonly [ColumnName | 'ignored' | 'displacement', RegExp])[] = [
+/** @internal What a name can say. */
+export type Meaning = ColumnName | 'ignored' | 'displacement' | 'unknown';
+
+/**
+ * Words of the trade in English, German, French, Spanish, Italian, Portuguese, Chinese and Japanese, accents and case taken off; what
+ * qualifies a word goes before the word.
+ */
+const words: readonly (readonly [Meaning, RegExp])[] = [
   [
     'ignored',
-    /\b(true|wahre|wahrer|vraie?|verdadera?|real(es)?|stress|spannung|contrainte|tension mecanica|esfuerzo|temperature?|temperatur|temperatura|status|index|nr|no|cycle|zyklus)\b/,
+    /\b(true|wahre[rs]?|vraie?|verdadera?|vero|vera|real(es)?|reale|stress|spannung|contrainte|tension mecanica|esfuerzo|sforzo|tensao|temp|temperature?|temperatur|temperatura|status|index|nr|no|cycle|zyklus|peak|max|min|maximum|minimum|set ?point|target|command|demand|soll|sollwert|sollweg|consigne|rate|speed|velocity|geschwindigkeit|vitesse|velocidad|velocita|velocidade|energy|energie|work|arbeit)\b|spannung$|应力|応力|温度|速度|真/,
   ],
+  ['time', /^t$|\b(time|zeit|uhrzeit|temps|tiempo|hora|heure|duree|duracion|tempo|durata|timestamp|zeitstempel)\b|\w+zeit$|时间|時間/],
   [
-    'time',
-    /^(t|time|zeit|temps|tiempo|elapsed time|test time|prufzeit|versuchszeit|laufzeit|messzeit|duree|duracion|total time)$|\b(time|zeit|temps|tiempo)\b|prufzeit|versuchszeit|laufzeit|messzeit/,
+    'transverseStrain',
+    /\b(transverse|transversal\w*|lateral|latitudinal|width|quer\w*|breiten\w*|larghezza|trasversale)\b|querdehnung|breitenanderung|横向/,
   ],
-  ['transverseStrain', /\b(transverse|transversal\w*|lateral|width|quer\w*|breiten\w*|transversale)\b|querdehnung|breitenanderung/],
-  ['pressure', /^p$|\b(pressure|oil pressure|druck|oldruck|pression|presion|hydraulic)\b|oldruck|hydraulikdruck/],
-  ['force', /^f$|\b(force|load|kraft|last|prufkraft|standardkraft|zugkraft|effort|charge|fuerza|carga)\b|kraft$/],
+  ['pressure', /^p$|\b(pressure|druck|pression|presion|pressione|pressao|hydraulic)\b|(ol|hydraulik)druck|压力|油压|圧力/],
   [
-    'travel',
-    /\b(travel|crosshead|cross head|machine|traverse|traversenweg|stroke|kolbenweg|kolben|hub|maschinenweg|position|course|vérin|verin|piston|actuator|ram|carrera|cruceta|cabezal|mordazas|grip separation|bewegung)\b|traversenweg|maschinenweg|kolbenweg/,
+    'force',
+    /^f$|\b(force|load|kraft|last|effort|charge|fuerza|carga|forza|carico|forca|loadcell|kraftaufnehmer)\b|kraft$|载荷|负荷|荷载|荷重|^力$|拉力|试验力/,
   ],
   [
     'extension',
-    /\b(extension|extensometer|extensometre|extensometro|elongation|verlangerung|langenanderung|ansetzaufnehmer|feinwegaufnehmer|allongement|alargamiento|elongacion|wegaufnehmer)\b/,
+    /\b(extensometer\w*|extensometre|extensometro|estensometro|dehnungsaufnehmer|ansetzaufnehmer|feinwegaufnehmer|feindehnungsmesser|dehnungsmesser|clip ?gauge|clip on)\b|extensometer|引伸计/,
   ],
-  ['strain', /^(e|eps|epsilon|ε)$|\b(strain|dehnung|deformation|deformacion)\b/],
-  ['displacement', /^(x|s)$|\b(displacement|weg|deplacement|desplazamiento|verschiebung)\b/],
+  [
+    'travel',
+    /\b(travel|crosshead|cross head|machine|maschine\w*|traverse\w*|stroke|kolben\w*|hub|position|course|verin|piston|actuator|ram|carrera|recorrido|cruceta|cabezal|mordazas|grip|bewegung|traversa|corsa|travessa|curso|maquina|macchina)\b|横梁|行程|夹头/,
+  ],
+  [
+    'extension',
+    /\b(wegaufnehmer|extension|elongation|verlangerung|langenanderung|allongement|alargamiento|elongacion|allungamento|alongamento)\b|伸长|变形|伸び/,
+  ],
+  ['strain', /^(e|eps|epsilon|ε)$|\b(strain|dehnung|deformation|deformacion|deformazione|deformacao)\b|dehnung$|应变|ひずみ/],
+  [
+    'displacement',
+    /^(x|s)$|\b(displacement|weg|deplacement|desplazamiento|verschiebung|spostamento|deslocamento|lvdt|dial)\b|weg$|位移|変位/,
+  ],
 ];
+/** Words of raw readings: counts of a converter, of an encoder, of electric signals. */
+const counts = /\b(counts?|adc|raw|digits?|inkremente?|ticks?|rohwert\w*|m ?v|volts?|m ?a|cuentas|bits?|lsb)\b/;
 
 const plain = (name: string): string =>
   name
+    .replace(/(\p{Ll})(\p{Lu})/gu, '$1 $2')
     .normalize('NFKD')
     .replace(/[\u0300-\u036f]/g, '')
     .toLowerCase()
-    .replace(/[_.\-/:]+/g, ' ')
+    .replace(/ß/g, 'ss')
+    .replace(/[_.\-/:[\](){}#"']+/g, ' ')
     .replace(/\s+/g, ' ')
     .trim();
 
-/** Where a unit stands in a name: [kN], (kN), "in kN", "/ kN", "_kN", ", kN" or as the last word. */
+/** @internal What a name says by itself; the place of the word is how strongly it is qualified. */
+function wordOf(name: string): { readonly meaning: Meaning; readonly qualified: boolean } {
+  const text = plain(name);
+  const at = words.findIndex(([, pattern]) => pattern.test(text));
+  const meaning = words[at]?.[0] ?? 'unknown';
+  return { meaning, qualified: meaning === 'extension' && words.findIndex(([one]) => one === 'extension') === at };
+}
+
+/** @internal What a name says by itself. */
+export const meaningOfName = (name: string): Meaning => wordOf(name).meaning;
+
+/** @internal True for a name of raw readings. */
+export const isCounts = (name: string): boolean => counts.test(plain(name));
+
+/** Where a unit stands in a name: [kN], (kN), "in kN", "/ kN", "_kN", ", kN", "..kN." or as the last word. */
 const unitPlaces = [
   /^(.*?)\s*[[({<]\s*([^\])}>]*)\s*[\])}>]\s*$/,
-  /^(.+?)\s+(?:in|en)\s+(\S+)$/i,
+  /^(.+?)\s+(?:in|en|em|su)\s+(\S+)$/i,
   /^(.+?)\s*\/\s*(\S+(?:\/\S+)?)$/,
-  /^(.+?)[_,]\s*([^\s_,]+)$/,
+  /^(.+?)(?:[_,:]|\s-)\s*([^\s_,]+)$/,
+  /^(.+?)\.+([^.\s]+)\.*$/,
   /^(.+?)\s+(\S+)$/,
 ];
 
@@ -60,21 +100,28 @@ export function splitName(text: string): { readonly name: string; readonly unit:
     const [, name, unit] = place.exec(text) ?? [];
     if (name !== undefined && unit !== undefined && name !== '' && parseUnit(unit)) return { name: name.trim(), unit };
   }
-  // a bracket that holds no unit that is known is still a unit
+  // a bracket that holds no unit that is known is still one, unless it holds a word of the trade
   const [, name, unit] = unitPlaces[0]!.exec(text) ?? [];
-  return name !== undefined && unit !== undefined && name !== '' && unit !== '' ? { name, unit } : { name: text, unit: undefined };
+  const isUnit = name !== undefined && unit !== undefined && name !== '' && unit !== '' && meaningOfName(unit) === 'unknown';
+  return isUnit ? { name, unit } : { name: text, unit: undefined };
 }
 
+/** Meaning of a name that says nothing, where its unit leaves no choice. */
+const byDimension: Partial<Record<Dimension, Meaning>> = { force: 'force', time: 'time' };
+
 /** @internal What a column holds, by its name and the dimension of its unit. */
-export function meaningOf(column: NamedColumn): ColumnName | 'ignored' | 'displacement' | 'unknown' {
-  const name = plain(column.name);
-  const found = words.find(([, pattern]) => pattern.test(name))?.[0] ?? 'unknown';
-  const { dimension } = column;
-  if (found === 'extension' && dimension === 'strain') return 'strain';
-  if ((found === 'strain' || found === 'transverseStrain') && dimension === 'length') return found === 'strain' ? 'extension' : 'ignored';
-  if (found === 'travel' && dimension === 'strain') return 'ignored';
-  if (found === 'force' && dimension === 'stress') return 'ignored';
-  return found;
+export function meaningOf({ name, dimension, kind }: NamedColumn): { readonly meaning: Meaning; readonly qualified: boolean } {
+  if (kind === 'clock') return { meaning: 'time', qualified: false };
+  const { meaning: found, qualified } = wordOf(name);
+  const as = (meaning: Meaning) => ({ meaning, qualified });
+  if (found === 'unknown' && name !== '') return as((dimension && byDimension[dimension]) ?? 'unknown');
+  if (found === 'extension' && dimension === 'strain') return as('strain');
+  if (found === 'strain' && dimension === 'length') return as('extension');
+  if (found === 'transverseStrain' && dimension === 'length') return as('ignored');
+  if (found === 'travel' && dimension === 'strain') return as('ignored');
+  if (found === 'force' && dimension === 'stress') return as('ignored');
+  if (found === 'pressure' && dimension === 'force') return as('force');
+  return as(found);
 }
 
 /** @internal Dimension that each column must have. */
@@ -87,54 +134,3 @@ export const dimensions: Readonly<Record<ColumnName, Dimension>> = {
   transverseStrain: 'strain',
   time: 'time',
 };
-
-/** @internal Why a strain column is not in use. */
-export const SERVES = 'the extension serves';
-
-/** @internal Which column serves for what. `ignored` says why another does not. */
-export interface Assignment {
-  readonly used: ReadonlyMap<ColumnName, NamedColumn>;
-  readonly ignored: readonly { readonly column: NamedColumn; readonly why: string }[];
-}
-
-/** @internal Assigns columns to quantities; `given` decides first. */
-export function assignColumns(columns: readonly NamedColumn[], given: ReadonlyMap<ColumnName, NamedColumn>): Assignment {
-  const used = new Map(given);
-  const ignored: { column: NamedColumn; why: string }[] = [];
-  const taken = new Set([...given.values()].map(({ index }) => index));
-  const free = columns.filter(({ index }) => !taken.has(index)).map((column) => ({ column, meaning: meaningOf(column) }));
-  // a plain displacement is the extensometer's beside a qualified travel, else the crosshead's
-  const qualified = used.has('travel') || free.some(({ meaning }) => meaning === 'travel');
-  const measured = used.has('extension') || free.some(({ meaning }) => meaning === 'extension');
-  const candidates = new Map<ColumnName, NamedColumn[]>();
-  for (const { column, meaning } of free) {
-    const quantity = meaning === 'displacement' ? (qualified && !measured ? 'extension' : qualified ? 'ignored' : 'travel') : meaning;
-    if (quantity === 'ignored' || quantity === 'unknown')
-      ignored.push({ column, why: quantity === 'unknown' ? 'its name is not known' : 'it is not needed' });
-    else if (used.has(quantity)) ignored.push({ column, why: `another column was chosen for ${quantity}` });
-    else candidates.set(quantity, [...(candidates.get(quantity) ?? []), column]);
-  }
-  for (const [quantity, list] of candidates) {
-    // of several, those whose unit is of the right kind
-    const fitting = list.filter(({ dimension }) => dimension === dimensions[quantity]);
-    const choice = fitting.length > 0 ? fitting : list;
-    if (choice.length > 1)
-      throw new InputError(
-        'readRecord',
-        `options.columns.${quantity}`,
-        'ambiguous',
-        `must name one of the columns ${choice.map(({ name }) => `'${name}'`).join(', ')}`,
-        `${choice.length} candidates`,
-      );
-    used.set(quantity, choice[0]!);
-  }
-  const drop = (name: ColumnName, why: string): void => {
-    const column = used.get(name);
-    if (!column || given.has(name)) return;
-    used.delete(name);
-    ignored.push({ column, why });
-  };
-  if (used.has('force')) drop('pressure', 'the force serves');
-  if (used.has('extension')) drop('strain', SERVES);
-  return { used, ignored };
-}

@@ -3,20 +3,18 @@ import { InputError } from '../base/index.js';
 /** Text encodings that loggers use. */
 export type TextEncoding = 'utf-8' | 'utf-16le' | 'utf-16be' | 'windows-1252';
 
-/** @internal Text of a file, without byte order mark, with line feeds only. */
-export interface DecodedText {
-  readonly text: string;
-  readonly encoding: TextEncoding;
+/** @internal Bytes looked at for zeros and control characters. */
+export const LOOK = 4096;
+/** Files larger than this are refused [bytes]. */
+const MOST = 512 * 1024 * 1024;
+
+/** @internal Refuses more bytes than can be read. */
+export function requireSize(from: string, size: number): void {
+  if (size > MOST) throw new InputError(from, 'file', 'too-large', `must be at most ${MOST} bytes`, size);
 }
 
-/** Files larger than this are refused [bytes or characters]. */
-const MOST = 512 * 1024 * 1024;
-/** Bytes looked at for zeros. */
-const LOOK = 4096;
-
 /** Zero bytes at even and odd places: text of two-byte characters without a mark has them on one side only. */
-function byZeros(bytes: Uint8Array): TextEncoding | 'binary' | undefined {
-  const look = bytes.subarray(0, LOOK);
+function byZeros(look: Uint8Array): TextEncoding | 'binary' | undefined {
   let even = 0;
   let odd = 0;
   look.forEach((byte, i) => {
@@ -31,49 +29,33 @@ function byZeros(bytes: Uint8Array): TextEncoding | 'binary' | undefined {
   return 'binary';
 }
 
-/** Which encoding the bytes are in. */
-function encodingOf(bytes: Uint8Array): TextEncoding | 'binary' {
-  if (bytes[0] === 0xff && bytes[1] === 0xfe) return 'utf-16le';
-  if (bytes[0] === 0xfe && bytes[1] === 0xff) return 'utf-16be';
-  const zeros = byZeros(bytes);
-  if (zeros) return zeros;
-  try {
-    new TextDecoder('utf-8', { fatal: true }).decode(bytes);
-    return 'utf-8';
-  } catch {
-    return 'windows-1252'; // every byte is a character there
-  }
+/** @internal Bytes a character of the text by its first bytes: two-byte characters by name, else one byte for each sign that counts. */
+export function findWidth(from: string, look: Uint8Array): 'utf-16le' | 'utf-16be' | 'bytes' {
+  if (look[0] === 0xff && look[1] === 0xfe) return 'utf-16le';
+  if (look[0] === 0xfe && look[1] === 0xff) return 'utf-16be';
+  const found = byZeros(look);
+  if (found === 'binary') throw new InputError(from, 'file', 'not-text', 'must be text, and holds zero bytes', 'binary data');
+  return found === 'utf-16le' || found === 'utf-16be' ? found : 'bytes';
 }
 
-/** Control characters do not occur in text: a share of them means a binary file. */
-function looksBinary(text: string): boolean {
-  const look = text.slice(0, LOOK);
+/** @internal Control characters do not occur in text: a share of them means a binary file. */
+export function requireText(from: string, look: Uint8Array): void {
   let control = 0;
-  for (let i = 0; i < look.length; i += 1) {
-    const code = look.charCodeAt(i);
-    if (code < 32 && code !== 9 && code !== 10 && code !== 13 && code !== 12) control += 1;
-  }
-  return control > 0.01 * look.length;
+  for (const byte of look) if (byte < 32 && byte !== 9 && byte !== 10 && byte !== 13 && byte !== 12) control += 1;
+  if (control > 0.01 * look.length)
+    throw new InputError(from, 'file', 'not-text', 'must be text, and holds control characters', 'binary data');
 }
 
-/** @internal Decodes bytes, or takes text as it is. */
-export function decodeText(given: string | Uint8Array | ArrayBuffer, encoding?: TextEncoding): DecodedText {
-  const from = 'readRecord';
-  const size = typeof given === 'string' ? given.length : given.byteLength;
-  if (size === 0) throw new InputError(from, 'file', 'empty', 'must not be empty', size);
-  if (size > MOST) throw new InputError(from, 'file', 'too-large', `must be at most ${MOST} bytes`, size);
-  let text: string;
-  let found: TextEncoding | 'binary' = 'utf-8';
-  if (typeof given === 'string') text = given;
-  else {
-    const bytes = given instanceof Uint8Array ? given : new Uint8Array(given);
-    found = encoding ?? encodingOf(bytes);
-    if (found === 'binary') throw new InputError(from, 'file', 'not-text', 'must be text, and holds zero bytes', 'binary data');
-    text = new TextDecoder(found).decode(bytes);
+/** @internal Text of bytes as UTF-8, or where they are none as Windows-1252, where every byte is a character. */
+export function decodeBytes(
+  bytes: Uint8Array,
+  encoding: TextEncoding | undefined,
+): { readonly text: string; readonly encoding: TextEncoding } {
+  if (encoding === 'windows-1252') return { text: new TextDecoder(encoding).decode(bytes), encoding };
+  if (encoding !== undefined) return { text: new TextDecoder('utf-8').decode(bytes), encoding };
+  try {
+    return { text: new TextDecoder('utf-8', { fatal: true }).decode(bytes), encoding: 'utf-8' };
+  } catch {
+    return { text: new TextDecoder('windows-1252').decode(bytes), encoding: 'windows-1252' };
   }
-  if (looksBinary(text)) throw new InputError(from, 'file', 'not-text', 'must be text, and holds control characters', 'binary data');
-  if (text.charCodeAt(0) === 0xfeff) text = text.slice(1);
-  if (text.includes('\r')) text = text.replace(/\r\n?/g, '\n');
-  if (text.trim() === '') throw new InputError(from, 'file', 'empty', 'must not be empty', 'only white space');
-  return { text, encoding: found };
 }

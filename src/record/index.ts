@@ -1,8 +1,9 @@
-export { type DecimalSign, type Separator } from './cells.js';
 export { alignChannels } from './alignChannels.js';
+export { type Cell, type DecimalSign, type Separator, type ThousandsSign } from './cells.js';
 export { checkRecord, type RecordThresholds } from './checkRecord.js';
 export { collapseRepeats } from './collapseRepeats.js';
 export { type TextEncoding } from './decodeText.js';
+export { exportCsv, type ExportColumn, type ExportOptions } from './exportCsv.js';
 export { findPauses, type Pause, type PauseOptions } from './findPauses.js';
 export { joinJumps } from './joinJumps.js';
 export { joinSlips } from './joinSlips.js';
@@ -16,6 +17,8 @@ export {
   type ReadOptions,
   type ReadResult,
 } from './reading.js';
+export { readChunks, type Chunks } from './readChunks.js';
+export { readingOptions } from './readingOptions.js';
 export { readRecord } from './readRecord.js';
 export { reapplySteps } from './reapplySteps.js';
 export { rebuildTime } from './rebuildTime.js';
@@ -26,6 +29,7 @@ export { replaceSpikes, type SpikeColumn } from './replaceSpikes.js';
 export { restoreZero } from './restoreZero.js';
 export { reverseSign } from './reverseSign.js';
 export { splitTests } from './splitTests.js';
+export { readRows, type CellColumns } from './readRows.js';
 export { tare, type TareOptions, type TareResult } from './tare.js';
 export { undoStep } from './undoStep.js';
 /** @internal */

@@ -1,158 +1,184 @@
-import { InputError } from '../base/index.js';
-import { parseUnit } from '../units/index.js';
-import { cellValue, splitCells, type DecimalSign, type Separator } from './cells.js';
+import { cellValue, thousandsIn, type Cell, type DecimalSign, type Separator, type ThousandsSign } from './cells.js';
+import { clockTime } from './clockTime.js';
+import { isUnitsRow, joinedNames } from './headRows.js';
 
-/** @internal How a file is laid out. */
+/** @internal What most cells of a column are. */
+export type CellKind = 'number' | 'clock' | 'text' | 'empty';
+
+/** @internal How a table is laid out. */
 export interface Layout {
-  readonly separator: Separator;
   readonly decimal: DecimalSign;
-  /** Sign between groups of three digits; empty for none. */
-  readonly thousands: string;
-  /** Rows above the numbers, as cells. */
+  /** Sign between groups of three digits; empty for none seen. */
+  readonly thousands: ThousandsSign;
+  /** Whether a cell proves the decimal sign (`proven`), every mark could be of thousands (`open`), or there is no mark at all (`none`). */
+  readonly evidence: 'proven' | 'open' | 'none';
+  /** Rows above the numbers. */
   readonly head: readonly (readonly string[])[];
   /** Row of names among them, row of units where there is one. */
   readonly namesRow: number | undefined;
   readonly unitsRow: number | undefined;
-  /** First row of numbers, from 0. */
+  /** First row of numbers, from 0, and rows of numbers as far as was looked. */
   readonly bodyRow: number;
+  readonly body: readonly (readonly Cell[])[];
   readonly columns: number;
-}
-
-/** Rows looked at for the layout, and how many numeric rows in a run make a body. */
-const LOOK_ROWS = 400;
-const RUN = 5;
-/** More cells in a row than this are no logger file. */
-const MOST_COLUMNS = 500;
-
-const separators: readonly Separator[] = [';', '\t', '|', ',', ' '];
-const signs = [
-  { decimal: '.', thousands: '' },
-  { decimal: ',', thousands: '' },
-  { decimal: '.', thousands: ',' },
-  { decimal: ',', thousands: '.' },
-  { decimal: '.', thousands: ' ' },
-  { decimal: ',', thousands: ' ' },
-] as const;
-
-interface Candidate {
-  readonly separator: Separator;
-  readonly decimal: DecimalSign;
-  readonly thousands: string;
-  readonly rows: string[][];
-  readonly first: number;
-  readonly run: number;
-  readonly columns: number;
-}
-
-/** A row counts as numeric where every cell is a number or empty, and two at least are numbers. */
-function numericCells(row: readonly string[], decimal: DecimalSign, thousands: string): number {
-  let numbers = 0;
-  for (const cell of row) {
-    const value = cellValue(cell, decimal, thousands);
-    if (value === undefined) return 0;
-    if (!Number.isNaN(value)) numbers += 1;
-  }
-  return numbers;
-}
-
-/** The first run of numeric rows of equal width. */
-function runOf(rows: string[][], separator: Separator, { decimal, thousands }: (typeof signs)[number]): Candidate | undefined {
-  let best: Candidate | undefined;
-  for (let first = 0; first < rows.length;) {
-    const columns = rows[first]!.length;
-    let end = first;
-    while (end < rows.length && rows[end]!.length === columns && numericCells(rows[end]!, decimal, thousands) >= 2) end += 1;
-    const run = end - first;
-    if (run > 0 && (!best || (best.run < RUN && run > best.run))) best = { separator, decimal, thousands, rows, first, run, columns };
-    if (best && best.run >= RUN) break;
-    first = Math.max(end, first + 1);
-  }
-  return best;
-}
-
-/** True where a comma or a point could be either sign: always before exactly three digits, never twice, never after a lone 0. */
-function undecided({ rows, first, run, decimal, thousands }: Candidate): boolean {
-  const mark = thousands === '' ? decimal : thousands;
-  if (mark === ' ') return false;
-  const other = mark === ',' ? '.' : ',';
-  let seen = 0;
-  for (const row of rows.slice(first, first + run))
-    for (const cell of row) {
-      if (cell.includes(other)) return false;
-      if (!cell.includes(mark)) continue;
-      seen += 1;
-      if (!new RegExp(`^[-+]?[1-9]\\d{0,2}\\${mark}\\d{3}$`).test(cell)) return false;
-    }
-  return seen > 0 && mark === ',';
-}
-
-/** True where all filled cells of a row are units. */
-function isUnitsRow(row: readonly string[]): boolean {
-  const filled = row.filter((cell) => cell !== '');
-  return filled.length > 0 && filled.every((cell) => parseUnit(cell.replace(/^[[(]|[\])]$/g, '')) !== undefined);
+  readonly kinds: readonly CellKind[];
+  /** Cells that are numbers less those that are text. */
+  readonly score: number;
 }
 
 /** @internal What may be fixed from outside. */
 export interface LayoutHints {
   readonly separator?: Separator | undefined;
   readonly decimal?: DecimalSign | undefined;
+  readonly thousands?: ThousandsSign | undefined;
 }
 
-/** @internal Finds separator, decimal sign, names and units of a text. */
-export function findLayout(text: string, hints: LayoutHints): Layout {
-  const from = 'readRecord';
-  let cut = -1;
-  for (let row = 0; row < LOOK_ROWS; row += 1) {
-    const next = text.indexOf('\n', cut + 1);
-    if (next < 0) {
-      cut = text.length;
-      break;
+/** Numeric rows in a run that make a body. */
+const RUN = 5;
+
+/** @internal A cell as text: dates as a clock that is read again, nothing as empty. */
+export const cellText = (cell: Cell): string =>
+  cell === null || cell === undefined
+    ? ''
+    : cell instanceof Date
+      ? Number.isNaN(cell.getTime())
+        ? ''
+        : cell.toISOString()
+      : String(cell).trim();
+
+/** @internal The value of a cell: a number as it is, text by its signs, no number where there is none; undefined for other text and dates. */
+export function numberOf(cell: Cell, decimal: DecimalSign, thousands: ThousandsSign | undefined): number | undefined {
+  if (typeof cell === 'number') return Number.isFinite(cell) ? cell : NaN;
+  if (typeof cell === 'bigint') return Number(cell);
+  if (cell === null || cell === undefined) return NaN;
+  return typeof cell === 'string' ? cellValue(cell, decimal, thousands) : undefined;
+}
+
+/** @internal Clock time of a cell [µs]. */
+export const clockOf = (cell: Cell): number | undefined =>
+  cell instanceof Date
+    ? Number.isNaN(cell.getTime())
+      ? undefined
+      : cell.getTime() * 1000
+    : typeof cell === 'string'
+      ? clockTime(cell)
+      : undefined;
+
+function kindOf(cell: Cell, decimal: DecimalSign, thousands: ThousandsSign | undefined): CellKind {
+  const value = numberOf(cell, decimal, thousands);
+  if (value !== undefined) return Number.isNaN(value) ? 'empty' : 'number';
+  return clockOf(cell) === undefined ? 'text' : 'clock';
+}
+
+interface Run {
+  readonly first: number;
+  readonly end: number;
+  readonly width: number;
+}
+
+/** The first run of numeric rows of equal width; text may stand in columns where it stands in the first of them. */
+function findRun(kinds: readonly (readonly CellKind[])[]): Run | undefined {
+  let best: Run | undefined;
+  for (let first = 0; first < kinds.length;) {
+    const top = kinds[first]!;
+    const numeric = (row: readonly CellKind[]): boolean =>
+      row.length === top.length &&
+      row.filter((kind) => kind === 'number' || kind === 'clock').length >= 2 &&
+      row.every((kind, k) => kind !== 'text' || top[k] === 'text');
+    let end = first;
+    while (end < kinds.length && numeric(kinds[end]!)) end += 1;
+    if (end > first && (!best || end - first > best.end - best.first)) best = { first, end, width: top.length };
+    if (end - first >= RUN) return best;
+    first = Math.max(end, first + 1);
+  }
+  return best;
+}
+
+/** What the marks in the cells say about the decimal sign. */
+function evidenceOf(rows: readonly (readonly Cell[])[], decimal: DecimalSign, quotedComma: boolean): Layout['evidence'] {
+  const marked: boolean[] = [];
+  const bare: boolean[] = [];
+  let open: '.' | ',' | undefined;
+  for (const row of rows)
+    for (const [k, cell] of row.entries()) {
+      if (typeof cell !== 'string' || cellValue(cell, decimal, undefined) === undefined) continue;
+      const marks = cell.replace(/[^.,]/g, '');
+      if (marks === '' && /\d/.test(cell)) bare[k] = true;
+      if (marks === '') continue;
+      if (marks.length > 1 || !/^[-+]?[1-9]\d{0,2}[.,]\d{3}$/.test(cell)) return 'proven';
+      open = marks as '.' | ',';
+      marked[k] = true;
     }
-    cut = next;
-  }
-  const look = text.slice(0, cut);
-  const candidates = separators
-    .filter((separator) => hints.separator === undefined || separator === hints.separator)
-    .flatMap((separator) => {
-      const rows = splitCells(look, separator);
-      return signs
-        .filter(
-          ({ decimal, thousands }) =>
-            (hints.decimal === undefined || decimal === hints.decimal) && separator !== decimal && separator !== thousands,
-        )
-        .flatMap((sign) => runOf(rows, separator, sign) ?? []);
-    });
-  // more numbers first; the simpler reading (earlier in the lists) where they are equal
-  const best = candidates.reduce<Candidate | undefined>((a, b) => (a && a.run * a.columns >= b.run * b.columns ? a : b), undefined);
-  if (!best) {
-    const rows = look.split('\n').length;
-    throw new InputError(from, 'file', 'no-numbers', 'must hold rows of at least two numbers', `${rows} rows of text`);
-  }
-  if (best.columns > MOST_COLUMNS)
-    throw new InputError(from, 'file', 'too-large', `must have at most ${MOST_COLUMNS} columns`, best.columns);
-  if (hints.decimal === undefined && undecided(best))
-    throw new InputError(
-      from,
-      'options.decimal',
-      'ambiguous',
-      "must be '.' or ',': every comma stands before three digits, so it may be a decimal sign or one of thousands",
-      best.rows[best.first]!.join(best.separator),
-    );
-  const { rows, first } = best;
+  if (open === undefined) return 'none';
+  // a point is the decimal sign where the cells are commas' own, or where every cell of a column has it; beside bare numbers it may be either
+  return open === '.' && (quotedComma || !marked.some((one, k) => one && bare[k] === true)) ? 'proven' : 'open';
+}
+
+/** @internal Lays out rows of cells read with one decimal sign; undefined where they hold no two numbers in a row. */
+export function layoutOf(
+  rows: readonly (readonly Cell[])[],
+  separator: Separator | undefined,
+  decimal: DecimalSign,
+  thousands: ThousandsSign | undefined,
+): Layout | undefined {
+  const kinds = rows.map((row) => row.map((cell) => kindOf(cell, decimal, thousands)));
+  const run = findRun(kinds);
+  if (!run) return undefined;
+  const { end, width } = run;
+  const columnKinds = Array.from({ length: width }, (_, k): CellKind => {
+    const among = (kind: CellKind): number => kinds.slice(run.first, end).filter((row) => row[k] === kind).length;
+    const [numbers, clocks, texts] = [among('number'), among('clock'), among('text')];
+    if (numbers + clocks + texts === 0) return 'empty';
+    return numbers >= clocks + texts ? 'number' : clocks >= numbers + texts ? 'clock' : 'text';
+  });
+  // rows above that are spoiled in some cells belong to the body, which lists them
+  const isUnits = (row: number): boolean => isUnitsRow(rows[row]!.map(cellText));
+  let first = run.first;
+  while (first < end - 1 && isUnits(first)) first += 1;
+  const numbers = columnKinds.filter((kind) => kind === 'number').length;
+  const spoiled = (row: readonly CellKind[]): boolean =>
+    row.length === width && 2 * row.filter((kind, k) => kind === 'number' && columnKinds[k] === 'number').length >= Math.max(numbers, 2);
+  while (first > 0 && spoiled(kinds[first - 1]!) && !isUnits(first - 1)) first -= 1;
+  const head = rows.slice(0, first).map((row) => row.map(cellText));
   const above = (row: number): number => {
     let at = row - 1;
-    while (at >= 0 && rows[at]!.every((cell) => cell === '')) at -= 1;
+    while (at >= 0 && head[at]!.every((cell) => cell === '')) at -= 1;
     return at;
   };
-  const width = best.columns;
-  const fits = (row: number): boolean => row >= 0 && rows[row]!.length >= Math.min(width, 2) && rows[row]!.some((cell) => cell !== '');
+  const namesIn = (row: number): readonly string[] => {
+    const cells = head[row] ?? [];
+    if (separator === ' ') return joinedNames(cells, width);
+    return cells.length >= width - 1 && cells.length >= Math.min(width, 2) && cells.some((cell) => cell !== '') ? cells : [];
+  };
   let namesRow: number | undefined = above(first);
   let unitsRow: number | undefined;
-  if (fits(namesRow) && isUnitsRow(rows[namesRow]!) && fits(above(namesRow)) && rows[above(namesRow)]!.length >= width - 1) {
+  if (isUnitsRow(namesIn(namesRow)) && namesIn(above(namesRow)).length > 0) {
     unitsRow = namesRow;
     namesRow = above(namesRow);
   }
-  if (!fits(namesRow) || rows[namesRow]!.length < width - 1) namesRow = undefined;
-  const { separator, decimal, thousands, columns } = best;
-  return { separator, decimal, thousands, head: rows.slice(0, first), namesRow, unitsRow, bodyRow: first, columns };
+  if (namesIn(namesRow).length === 0) namesRow = undefined;
+  for (const row of [namesRow, unitsRow]) if (row !== undefined) head[row] = [...namesIn(row)];
+  const body = rows.slice(first).filter((row) => row.length === width);
+  let score = 0;
+  let seen: ThousandsSign = '';
+  for (const [i, row] of kinds.entries())
+    if (i >= first && row.length === width)
+      row.forEach((kind, k) => {
+        score += kind === 'number' || kind === 'clock' ? 1 : kind === 'text' ? -1 : 0;
+        const cell = rows[i]![k];
+        if (seen === '' && thousands !== '' && kind === 'number' && typeof cell === 'string') seen = thousandsIn(cell, decimal);
+      });
+  return {
+    decimal,
+    thousands: seen,
+    evidence: evidenceOf(body, decimal, separator === ','),
+    head,
+    namesRow,
+    unitsRow,
+    bodyRow: first,
+    body,
+    columns: width,
+    kinds: columnKinds,
+    score,
+  };
 }

@@ -1,9 +1,8 @@
 import { InputError, requireOneOf, requireOptions, requirePositive, type ColumnName } from '../base/index.js';
 import { dimensionOf, type Unit } from '../units/index.js';
-import { dimensions, type NamedColumn } from './columnNames.js';
+import { dimensions, isCounts, type NamedColumn } from './columnNames.js';
 import type { ReadOptions } from './reading.js';
 
-const FROM = 'readRecord';
 /** @internal Unit that each quantity is turned into. */
 export const ownUnits: Readonly<Record<ColumnName, Unit>> = {
   force: 'N',
@@ -15,36 +14,57 @@ export const ownUnits: Readonly<Record<ColumnName, Unit>> = {
   time: 's',
 };
 const quantities = Object.keys(ownUnits) as ColumnName[];
-const optionNames = ['separator', 'decimal', 'encoding', 'columns', 'units', 'length', 'leaveOutHoles'];
+const optionNames = ['separator', 'decimal', 'thousands', 'encoding', 'columns', 'units', 'fallbackUnits', 'length', 'leaveOutHoles'];
 
 /** @internal Checks the options before anything is read. */
-export function requireReadOptions(options: ReadOptions): void {
-  requireOptions(FROM, options, optionNames);
-  if (options.separator !== undefined) requireOneOf(FROM, 'options.separator', options.separator, [';', ',', '\t', '|', ' ']);
-  if (options.decimal !== undefined) requireOneOf(FROM, 'options.decimal', options.decimal, ['.', ',']);
+export function requireReadOptions(from: string, options: ReadOptions): void {
+  requireOptions(from, options, optionNames);
+  if (options.separator !== undefined) requireOneOf(from, 'options.separator', options.separator, [';', ',', '\t', '|', ' ']);
+  if (options.decimal !== undefined) requireOneOf(from, 'options.decimal', options.decimal, ['.', ',']);
+  if (options.thousands !== undefined) requireOneOf(from, 'options.thousands', options.thousands, ['', ' ', "'", '.', ',']);
+  if (options.decimal !== undefined && options.decimal === options.thousands)
+    throw new InputError(from, 'options.thousands', 'out-of-range', 'must differ from the decimal sign', options.thousands);
   if (options.encoding !== undefined)
-    requireOneOf(FROM, 'options.encoding', options.encoding, ['utf-8', 'utf-16le', 'utf-16be', 'windows-1252']);
-  if (options.length !== undefined) requirePositive(FROM, 'options.length', options.length);
-  requireOptions(FROM, options.columns ?? {}, quantities, 'options.columns');
-  requireOptions(FROM, options.units ?? {}, quantities, 'options.units');
-  for (const quantity of quantities) {
-    const unit = options.units?.[quantity];
-    if (unit !== undefined && dimensionOf(unit) !== dimensions[quantity])
-      throw new InputError(FROM, `options.units.${quantity}`, 'unknown-unit', `must be a unit of ${dimensions[quantity]}`, unit);
+    requireOneOf(from, 'options.encoding', options.encoding, ['utf-8', 'utf-16le', 'utf-16be', 'windows-1252']);
+  if (options.length !== undefined) requirePositive(from, 'options.length', options.length);
+  requireOptions(from, options.columns ?? {}, quantities, 'options.columns');
+  for (const name of ['units', 'fallbackUnits'] as const) {
+    requireOptions(from, options[name] ?? {}, quantities, `options.${name}`);
+    for (const quantity of quantities) {
+      const unit = options[name]?.[quantity];
+      if (unit !== undefined && dimensionOf(unit) !== dimensions[quantity])
+        throw new InputError(from, `options.${name}.${quantity}`, 'unknown-unit', `must be a unit of ${dimensions[quantity]}`, unit);
+    }
   }
 }
 
-/** @internal Unit of a used column; strain in a file with a units row may have none. */
-export function unitOf(quantity: ColumnName, column: NamedColumn, options: ReadOptions): Unit {
+/** @internal Unit of a used column, and where it is from; strain in a file with a units row may have none. */
+export function unitOf(
+  from: string,
+  quantity: ColumnName,
+  column: NamedColumn,
+  options: ReadOptions,
+  largest: number | undefined,
+): { readonly unit: Unit; readonly unitFrom: 'file' | 'options' } {
   const given = options.units?.[quantity];
-  if (given !== undefined) return given;
-  if (column.unit !== undefined && column.dimension === dimensions[quantity]) return column.unit;
-  if (column.unit === undefined && column.blankUnit && dimensions[quantity] === 'strain') return '1';
+  if (column.kind === 'clock') return { unit: 's', unitFrom: 'file' };
+  if (given !== undefined) return { unit: given, unitFrom: 'options' };
+  const dimension = dimensions[quantity];
+  if (column.unit !== undefined && column.dimension === dimension) return { unit: column.unit, unitFrom: 'file' };
+  const fallback = options.fallbackUnits?.[quantity];
+  if (column.unit === undefined && fallback !== undefined) return { unit: fallback, unitFrom: 'options' };
+  if (column.unit === undefined && column.blankUnit && dimension === 'strain') return { unit: '1', unitFrom: 'file' };
+  const own = ownUnits[quantity];
+  const why = isCounts(column.heading)
+    ? `the column '${column.heading}' holds raw readings, which need a calibration (read them as '${own}', then applyCalibration)`
+    : column.unit !== undefined
+      ? `the column '${column.heading}' has '${column.unit}'`
+      : `the column '${column.heading}' has none that is known${largest === undefined ? '' : ` (its numbers go up to ${largest})`}`;
   throw new InputError(
-    FROM,
+    from,
     `options.units.${quantity}`,
     column.unit === undefined ? 'missing' : 'unknown-unit',
-    `must name a unit of ${dimensions[quantity]}: the column '${column.name}' ${column.unit === undefined ? 'has none that is known' : `has '${column.unit}'`}`,
+    `must name a unit of ${dimension}: ${why}`,
     given,
   );
 }

@@ -1,23 +1,30 @@
 import type { ColumnName, PressureRecord, TensionRecord } from '../base/index.js';
 import type { Unit } from '../units/index.js';
-import type { DecimalSign, Separator } from './cells.js';
+import type { DecimalSign, Separator, ThousandsSign } from './cells.js';
 import type { TextEncoding } from './decodeText.js';
 
-/** Options of `readRecord`: what decides where the file does not. */
+/** Options of `readRecord`, `readChunks` and `readRows`: what decides where the file does not. */
 export interface ReadOptions {
   /** Separator of cells. */
   readonly separator?: Separator | undefined;
   /** Decimal sign. */
   readonly decimal?: DecimalSign | undefined;
+  /** Sign between groups of three digits, empty for none; default any that is not the decimal sign. */
+  readonly thousands?: ThousandsSign | undefined;
   /** Encoding of bytes. */
   readonly encoding?: TextEncoding | undefined;
-  /** Which column serves for a quantity: its name in the file, or its place from 0. */
+  /** Which column serves for a quantity: its name in the file (with or without its unit), or its place from 0. */
   readonly columns?: Partial<Record<ColumnName, string | number>> | undefined;
   /** Unit of a quantity, where the file names none or a wrong one. */
   readonly units?: Partial<Record<ColumnName, Unit>> | undefined;
-  /** Length that strain is counted over [mm]; where extension and strain are both there, they are checked against each other. */
+  /** Unit of a quantity where the file names none; a unit in the file goes before it. */
+  readonly fallbackUnits?: Partial<Record<ColumnName, Unit>> | undefined;
+  /**
+   * Length that strain is counted over [mm]. Where extension and strain are both there, they are checked against each other; of two
+   * columns of displacement beside a strain, it tells which is the extension.
+   */
   readonly length?: number | undefined;
-  /** Leave out rows with a hole in extension or strain; default they are an error. */
+  /** Leave out rows with a hole in extension or strain, or with a date where a number should be; default they are an error. */
   readonly leaveOutHoles?: boolean | undefined;
 }
 
@@ -25,12 +32,16 @@ export interface ReadOptions {
 export interface ReadColumn {
   /** What it serves for. */
   readonly quantity: ColumnName;
-  /** Its name in the file. */
+  /** Its name in the file; empty where it has none. */
   readonly name: string;
   /** Its place in the file, from 0. */
   readonly index: number;
-  /** Its unit in the file. */
+  /** Its unit in the file; seconds for clock times. */
   readonly unit: Unit;
+  /** Who named the unit. */
+  readonly unitFrom: 'file' | 'options';
+  /** True for clock times or dates, which become seconds from the first row. */
+  readonly clock?: boolean | undefined;
   /** What its numbers were multiplied by. */
   readonly factor: number;
 }
@@ -47,7 +58,7 @@ export interface IgnoredColumn {
 
 /** A row left out. */
 export interface LeftOutRow {
-  /** Line of the file, from 1. */
+  /** Line of the file, or row, from 1. */
   readonly line: number;
   /** Why it was left out. */
   readonly why: string;
@@ -55,14 +66,14 @@ export interface LeftOutRow {
 
 /** What was understood of a file. */
 export interface Reading {
-  /** Encoding of the text. */
-  readonly encoding: TextEncoding;
-  /** Separator of cells. */
-  readonly separator: Separator;
-  /** Decimal sign. */
+  /** Encoding of the text; absent for rows. */
+  readonly encoding?: TextEncoding | undefined;
+  /** Separator of cells; absent for rows. */
+  readonly separator?: Separator | undefined;
+  /** Decimal sign; of cells of text where rows were given. */
   readonly decimal: DecimalSign;
-  /** Sign between groups of three digits; empty for none. */
-  readonly thousands: string;
+  /** Sign between groups of three digits; empty for none seen. */
+  readonly thousands: ThousandsSign;
   /** Columns in use. */
   readonly columns: readonly ReadColumn[];
   /** Columns not in use, and why. */

@@ -1,76 +1,62 @@
 import { InputError, type ColumnName } from '../base/index.js';
-import { unitFactor } from '../units/index.js';
-import type { NamedColumn } from './columnNames.js';
+import type { OddRow } from './columnStore.js';
 import type { LeftOutRow, ReadOptions } from './reading.js';
-import { ownUnits, unitOf } from './readOptions.js';
-import { scanBody, type BodyFormat, type ScannedBody } from './scanBody.js';
 
-const FROM = 'readRecord';
-/** How well strain times length must agree with the extension, as a share of it. */
-const LENGTH_AGREEMENT = 0.05;
+/** Lines that a message names. */
+const NAMED = 5;
+
+/** @internal Rows that can be used, and those that cannot, with the reason. */
+export interface UsableRows {
+  readonly keep: Uint8Array;
+  readonly rows: number;
+  readonly leftOut: readonly LeftOutRow[];
+}
+
+/** Columns that may end before the file does: the sensor was taken off. */
+const mayEnd = (quantity: ColumnName): boolean => quantity === 'extension' || quantity === 'strain' || quantity === 'transverseStrain';
+
+/** @internal Dates where numbers should be are a spreadsheet's damage: an error with the lines, unless rows may be left out. */
+export function requireNoDates(from: string, odd: readonly OddRow[], options: ReadOptions): void {
+  const dates = odd.filter(({ date }) => date);
+  if (dates.length === 0 || options.leaveOutHoles === true) return;
+  const lines = dates.slice(0, NAMED).map(({ line }) => line);
+  const more = dates.length > NAMED ? ` and ${dates.length - NAMED} more` : '';
+  throw new InputError(
+    from,
+    `line ${lines[0]!}`,
+    'not-finite',
+    `must hold numbers, and a spreadsheet made dates of them on lines ${lines.join(', ')}${more} (restore them, or set options.leaveOutHoles)`,
+    dates[0]!.why,
+  );
+}
 
 /** @internal Rows that can be used: the load is a number; holes elsewhere are an error, or left out on request; extension may end early. */
 export function usableRows(
-  body: ScannedBody,
-  used: readonly ColumnName[],
+  from: string,
+  columns: readonly { readonly quantity: ColumnName; readonly column: Float64Array }[],
+  rows: number,
+  lineOf: (row: number) => number,
   options: ReadOptions,
-): { readonly keep: Uint8Array; readonly leftOut: LeftOutRow[] } {
-  const n = body.lines.length;
-  const keep = new Uint8Array(n).fill(1);
+): UsableRows {
+  const keep = new Uint8Array(rows).fill(1);
   const leftOut: LeftOutRow[] = [];
-  const leave = (i: number, why: string): void => {
-    if (keep[i] === 1) leftOut.push({ line: body.lines[i]!, why });
-    keep[i] = 0;
-  };
-  used.forEach((quantity, k) => {
-    const column = body.columns[k]!;
-    let end = n;
-    if (quantity === 'extension' || quantity === 'strain' || quantity === 'transverseStrain')
-      while (end > 0 && Number.isNaN(column[end - 1])) end -= 1;
+  for (const { quantity, column } of columns) {
+    const load = quantity === 'force' || quantity === 'pressure';
+    let end = rows;
+    if (mayEnd(quantity)) while (end > 0 && Number.isNaN(column[end - 1])) end -= 1;
     for (let i = 0; i < end; i += 1) {
-      if (!Number.isNaN(column[i]!)) continue;
-      if (quantity === 'force' || quantity === 'pressure' || options.leaveOutHoles === true) leave(i, `no number for ${quantity}`);
-      else
+      if (!Number.isNaN(column[i]) || keep[i] === 0) continue;
+      if (!load && options.leaveOutHoles !== true)
         throw new InputError(
-          FROM,
-          `line ${body.lines[i]!}`,
+          from,
+          `line ${lineOf(i)}`,
           'not-finite',
           `must hold a number for ${quantity} (or set options.leaveOutHoles)`,
           'an empty cell',
         );
+      leftOut.push({ line: lineOf(i), why: `no number for ${quantity}` });
+      keep[i] = 0;
     }
-  });
-  return { keep, leftOut };
-}
-
-/** @internal Strain times the length must be the extension, where the file has both: else the length or a column is wrong. */
-export function confirmLength(
-  text: string,
-  format: Omit<BodyFormat, 'wanted'>,
-  used: ReadonlyMap<ColumnName, NamedColumn>,
-  strain: NamedColumn,
-  options: ReadOptions,
-): void {
-  const extension = used.get('extension');
-  if (!extension || options.length === undefined) return;
-  const pair = [extension, strain].sort((a, b) => a.index - b.index);
-  const { columns } = scanBody(text, { ...format, wanted: pair.map(({ index }) => index) });
-  const own = (column: NamedColumn, quantity: 'extension' | 'strain') =>
-    columns[pair.indexOf(column)]!.map((value) => value * unitFactor(unitOf(quantity, column, options), ownUnits[quantity]));
-  const x = own(extension, 'extension');
-  const e = own(strain, 'strain');
-  let largest = 0;
-  let deviation = 0;
-  for (let i = 0; i < x.length; i += 1) {
-    largest = Math.max(largest, Math.abs(x[i]! - x[0]!) || 0);
-    deviation = Math.max(deviation, Math.abs((e[i]! - e[0]!) * options.length - (x[i]! - x[0]!)) || 0);
   }
-  if (deviation > LENGTH_AGREEMENT * largest)
-    throw new InputError(
-      FROM,
-      'options.length',
-      'ambiguous',
-      `does not lead from '${strain.name}' to '${extension.name}': name the column with options.columns`,
-      options.length,
-    );
+  return { keep, rows: rows - leftOut.length, leftOut };
 }

@@ -240,6 +240,7 @@ describe('fracture', () => {
     expect(required(fracture({ strain, stress: fade.map((R) => Math.max(R, 1)) })).how).toBe('faded-away');
     expect(required(fracture({ strain, stress: neck })).how).toBe('end-of-record');
     expect(fracture(ramp)).toMatchObject({ ok: false, reason: 'not-fractured' });
+    expect(fracture({ strain: [0, 1, 2], stress: [0, -1, 0] })).toMatchObject({ ok: false, message: 'the force never rises above zero' });
     expect(thrown(() => fracture(ramp, { share: 0.9 }))).toBe('out-of-range options.share');
   });
 });

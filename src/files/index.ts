@@ -1,0 +1,3 @@
+export { readArrow } from './readArrow.js';
+export { readParquet } from './readParquet.js';
+export { readSpreadsheet, type SpreadsheetOptions } from './readSpreadsheet.js';

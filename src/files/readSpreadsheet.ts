@@ -1,0 +1,36 @@
+import { readRows, type Cell, type ReadOptions, type ReadResult } from '../record/index.js';
+import { content, library, wholeFile } from './wholeFile.js';
+
+/** Options of {@link readSpreadsheet}: those of reading rows, and which sheet. */
+export interface SpreadsheetOptions extends ReadOptions {
+  /** Name or place (from 1) of the sheet; default the first. */
+  readonly sheet?: string | number | undefined;
+}
+
+/**
+ * Reads a sheet of a spreadsheet file (.xlsx) as {@link readRows} reads rows.
+ *
+ * @remarks
+ * Needs the optional peer `read-excel-file`, which is loaded on the first call. Works in Node and in browsers. Values are those that the
+ * file holds; formulas are not evaluated. Rows are counted as the sheet counts them.
+ *
+ * @param bytes - The bytes of the file, at most 512 MB.
+ * @param options - Which sheet, and what decides where its rows do not.
+ * @returns Columns, rows above, what was understood: as {@link readRows}.
+ * @throws {@link InputError} As {@link readRows}; `missing` where the peer is not installed; `wrong-type` for other files and sheets that are not there.
+ *
+ * @example
+ * ```ts
+ * await readSpreadsheet(new Uint8Array(0)).catch((error: InputError) => error.code); // => 'empty'
+ * ```
+ *
+ * @see Office Open XML (ECMA-376). Checked in `test/files/files.test.ts`.
+ */
+export async function readSpreadsheet(bytes: Uint8Array | ArrayBuffer, options: SpreadsheetOptions = {}): Promise<ReadResult> {
+  const from = 'readSpreadsheet';
+  const file = wholeFile(from, bytes);
+  const { sheet, ...others } = options;
+  const { readSheet } = await library(from, 'read-excel-file', () => import('read-excel-file/universal'));
+  const rows = await content(from, 'a sheet of a spreadsheet', () => readSheet(file, sheet ?? 1));
+  return readRows(rows as unknown as readonly (readonly Cell[])[], others);
+}

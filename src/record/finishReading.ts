@@ -1,0 +1,88 @@
+import { InputError } from '../base/index.js';
+import { secondsFromFirst } from './clockTime.js';
+import { joinColumns, lineOf, type ColumnStore } from './columnStore.js';
+import { metadataOf } from './metadata.js';
+import type { ReadColumn, Reading, ReadOptions, ReadResult } from './reading.js';
+import { tellApart } from './tellApart.js';
+import type { Understanding, WantedColumn } from './understand.js';
+import { requireNoDates, usableRows } from './usableRows.js';
+
+interface Filled extends WantedColumn {
+  readonly column: Float64Array;
+}
+
+/** A column without its helping fields. */
+const asRead = ({ quantity, name, index, unit, unitFrom, factor, clock }: WantedColumn): ReadColumn => ({
+  quantity,
+  name,
+  index,
+  unit,
+  unitFrom,
+  factor,
+  ...(clock === true ? { clock } : {}),
+});
+
+/** Numbers in the units of the package, in place. */
+function scale(from: string, { column, factor, name, clock }: Filled, line: (row: number) => number): void {
+  if (clock === true) secondsFromFirst(column);
+  else
+    for (let i = 0; i < column.length; i += 1) {
+      const value = column[i]! * factor;
+      if (value === Infinity || value === -Infinity)
+        throw new InputError(
+          from,
+          `line ${line(i)}`,
+          'not-finite',
+          `must hold a number for '${name}' that is finite in its own unit`,
+          column[i],
+        );
+      column[i] = value;
+    }
+}
+
+/** Of two displacements beside a strain, the extension by the length; the other is the travel. */
+function assign(from: string, filled: readonly Filled[], options: ReadOptions): Filled[] {
+  const serving = filled.filter(({ role }) => role === 'serves');
+  const check = filled.find(({ role }) => role === 'check');
+  if (!check || options.length === undefined) return serving;
+  const rivals = filled.filter(({ role }) => role === 'rival');
+  const possible = rivals.length > 0 ? rivals : serving.filter(({ quantity }) => quantity === 'extension');
+  const extension = tellApart(from, possible, check, options.length);
+  return [...serving, ...rivals.map((one): Filled => ({ ...one, quantity: one === extension ? 'extension' : 'travel' }))].sort(
+    (a, b) => a.index - b.index,
+  );
+}
+
+/** @internal The result of reading: units, holes, rows that are left out. */
+export function finishReading(
+  from: string,
+  store: ColumnStore,
+  { layout, wanted, ignored }: Understanding,
+  options: ReadOptions,
+  text: Pick<Reading, 'encoding' | 'separator' | 'decimal'>,
+): ReadResult {
+  requireNoDates(from, store.odd, options);
+  const { odd, thousands } = store;
+  const columns = joinColumns(store);
+  const line = (row: number): number => lineOf(store, row);
+  const filled = wanted.map((one, k): Filled => ({ ...one, column: columns[k]! }));
+  for (const one of filled) scale(from, one, line);
+  const used = assign(from, filled, options);
+  const { keep, rows, leftOut } = usableRows(from, used, columns[0]!.length, line, options);
+  if (rows < 2) throw new InputError(from, 'file', 'too-few', 'must hold at least 2 rows of numbers', rows);
+  const record: object = Object.fromEntries(
+    used.map(({ quantity, column }) => [quantity, rows === keep.length ? column : column.filter((_, i) => keep[i] === 1)]),
+  );
+  return {
+    record: record as ReadResult['record'],
+    metadata: metadataOf(layout),
+    reading: {
+      ...text,
+      thousands,
+      columns: used.map(asRead),
+      ignored: ignored.map(({ column: { name, index }, why }) => ({ name, index, why })),
+      rows,
+      leftOut: [...odd.map(({ line, why }) => ({ line, why })), ...leftOut].sort((a, b) => a.line - b.line),
+    },
+  };
+}
