@@ -1,3 +1,6 @@
+export { beamDeflection, type ElasticBeam } from './beamDeflection.js';
+export { type BendingSetup } from './beamSetup.js';
+export { chordModulus, type ChordModulus, type ChordOptions, type ChordReason } from './chordModulus.js';
 export { elasticExtension, type ElasticBar } from './elasticExtension.js';
 export { energyDensity, type EnergyOptions } from './energyDensity.js';
 export { fitModulus } from './fitModulus.js';
@@ -13,6 +16,10 @@ export {
 } from './ModulusFit.js';
 export { type ModulusOptions, type WindowChoice } from './windowChoice.js';
 export { type WindowEnvelope } from './windowEnvelope.js';
+export { eulerLoad, type ColumnInput } from './eulerLoad.js';
+export { flexuralModulus, type BeamStiffness } from './flexuralModulus.js';
+export { flexuralStrain, type DeflectedBeam } from './flexuralStrain.js';
+export { flexuralStress, type LoadedBeam } from './flexuralStress.js';
 export { fracture, type Fracture, type FractureOptions, type FractureReason } from './fracture.js';
 export { frameCompliance, type KnownModulusTest } from './frameCompliance.js';
 export { loadingRates, type LoadingRates, type RateOptions } from './loadingRates.js';
@@ -29,10 +36,15 @@ export {
 } from './proportionalLimit.js';
 export { removeCompliance } from './removeCompliance.js';
 export { serrations, type Serration, type SerrationOptions, type Serrations } from './serrations.js';
+export { shearDeflectionShare, type ShearedBeam } from './shearDeflectionShare.js';
 export { slopeScatter, type Correlation } from './slopeScatter.js';
 export { stressStrain, type RecordedCurve } from './stressStrain.js';
 export { totalExtensionStrength, type TotalExtension } from './totalExtensionStrength.js';
 export { yieldPoints, type YieldOptions, type YieldPoint, type YieldPoints, type YieldReason } from './yieldPoints.js';
+/** @internal */
+export { requireBeam, type Beam } from './beamSetup.js';
+/** @internal */
+export { chordModulusKernel, requireChord } from './chordModulus.js';
 /** @internal */
 export { areaUnder } from './energyDensity.js';
 /** @internal */
