@@ -1,13 +1,39 @@
 import type { LineExplanation, WindowChoice } from '../curve/index.js';
+import type { StressStrainCurve } from '../base/index.js';
 import { ISO, quantity } from './quantity.js';
 import type { TensionNumbers } from './tensionKernel.js';
-import type { TensionResult } from './TensionResult.js';
+import type { ModulusWindow, TensionResult } from './TensionResult.js';
 
 /** How a window was chosen. */
 function criterionInWords(window: WindowChoice): string {
   if (window.by === 'lower-bound') return `highest slope less ${window.z ?? 0} standard errors`;
   if (window.by === 'relative-error') return 'least relative standard error';
   return `given by its ${window.by === 'samples' ? 'samples' : `limits of ${window.by}`}`;
+}
+
+/** @internal The window of an elastic line, on the curve whose origin was moved. */
+export function modulusWindowOf(
+  { line, shift }: Pick<TensionNumbers, 'line' | 'shift'>,
+  { strain, stress }: StressStrainCurve,
+  explanation: LineExplanation,
+): { readonly modulusWindow?: ModulusWindow } {
+  if (!line.ok) return {};
+  return {
+    modulusWindow: {
+      criterion: criterionInWords(line.criterion),
+      first: line.first,
+      last: line.last,
+      points: line.points,
+      slope: line.slope,
+      strainLimits: [strain[line.first]!, strain[line.last]!] as const,
+      stressLimits: [stress[line.first]!, stress[line.last]!] as const,
+      strainShift: shift,
+      rSquared: line.rSquared,
+      relativeStandardError: line.relativeStandardError,
+      alternatives: line.alternatives.map(({ first, last, slope: other }) => ({ first, last, slope: other })),
+      ...explanation,
+    },
+  };
 }
 
 /** @internal Elastic line, window and modulus. */
@@ -17,26 +43,13 @@ export function elasticQuantities(
   isModulus: boolean,
   explanation: LineExplanation,
 ) {
-  const { line, shift } = numbers;
+  const { line } = numbers;
   if (!line.ok) return {};
   const slope = (symbol: string, name: string, source: string) =>
     quantity(symbol, name, line.slope, 'MPa', source, line.points > 2 ? line.standardError : undefined);
   return {
     elasticSlope: slope('mE', 'slope of the elastic part', `${ISO}, slope of the elastic part of the curve`),
     ...(isModulus ? { modulus: slope('E', 'modulus of elasticity', `${ISO}, Annex G, modulus of elasticity`) } : {}),
-    modulusWindow: {
-      criterion: criterionInWords(line.criterion),
-      first: line.first,
-      last: line.last,
-      points: line.points,
-      slope: line.slope,
-      strainLimits: [curve.strain[line.first]!, curve.strain[line.last]!] as const,
-      stressLimits: [curve.stress[line.first]!, curve.stress[line.last]!] as const,
-      strainShift: shift,
-      rSquared: line.rSquared,
-      relativeStandardError: line.relativeStandardError,
-      alternatives: line.alternatives.map(({ first, last, slope: other }) => ({ first, last, slope: other })),
-      ...explanation,
-    },
+    ...modulusWindowOf(numbers, curve, explanation),
   };
 }

@@ -2,46 +2,55 @@ import { finding, type Finding } from '../base/index.js';
 import type { RecordedCurve } from '../curve/index.js';
 import { isCurved } from './lineFindings.js';
 import type { TensionNumbers } from './tensionKernel.js';
-import type { TensionSettings } from './tensionOptions.js';
+import type { LineThresholds } from './thresholds.js';
 import type { TensionResult } from './TensionResult.js';
 
 /** The step of the displacement at which a proof strength is worth a fault, as a share of the offset. */
 const STEP_FAULT = 0.33;
 
-/** @internal Doubts about frame and displacement: what the strain is of, and how fine it was read. */
-export function frameFindings(
-  recorded: RecordedCurve,
-  numbers: TensionNumbers,
-  result: Pick<TensionResult, 'proofStrengths' | 'modulus' | 'modulusWindow'>,
-  settings: TensionSettings,
+/** What the strain is of. */
+type Strained = Pick<RecordedCurve, 'basis' | 'strainLength' | 'firstStrain'>;
+type Settings = { readonly thresholds: LineThresholds };
+type Found = Pick<TensionResult, 'proofStrengths' | 'modulusWindow'>;
+
+/** @internal Whose motion a slope is of, where the strain comes from travel. `compliance` is that of the frame, where it was removed. */
+export function slopeFindings(
+  { strainLength }: Pick<Strained, 'strainLength'>,
+  { line }: Pick<TensionNumbers, 'line'>,
+  compliance: number | undefined,
   area: number,
+): Finding[] {
+  if (!line.ok) return [];
+  if (compliance === undefined || compliance <= 0)
+    return [finding('modulus-includes-frame-compliance', { slope: line.slope }, { field: 'modulus' })];
+  // as springs in series: the frame's share of the whole motion
+  const ratio = (compliance * area * line.slope) / strainLength;
+  return [
+    finding('frame-compliance-removed', { compliance, share: (100 * ratio) / (1 + ratio) }),
+    ...(ratio > 1 ? [finding('frame-stretches-more-than-piece', { ratio }, { field: 'modulus' })] : []),
+  ];
+}
+
+/** @internal Doubts about the toe, and how fine the displacement was read. */
+export function displacementFindings(
+  { firstStrain }: Pick<Strained, 'firstStrain'>,
+  numbers: Pick<TensionNumbers, 'line'>,
+  { modulusWindow, proofStrengths }: Found,
+  { thresholds }: Settings,
   strainStep: number,
 ): Finding[] {
   const found: Finding[] = [];
-  const { line } = numbers;
-  const { basis, strainLength } = recorded;
-  const compliance = settings.frameCompliance;
-  if (basis === 'travel') {
-    found.push(finding('extension-from-travel'));
-    if (line.ok && compliance !== undefined && compliance > 0) {
-      // as springs in series: the frame's share of the whole motion
-      const ratio = (compliance * area * line.slope) / strainLength;
-      found.push(finding('frame-compliance-removed', { compliance, share: (100 * ratio) / (1 + ratio) }));
-      if (ratio > 1) found.push(finding('frame-stretches-more-than-piece', { ratio }, { field: 'modulus' }));
-    } else if (line.ok) found.push(finding('modulus-includes-frame-compliance', { slope: line.slope }, { field: 'modulus' }));
-  }
-  const { modulusWindow } = result;
   if (modulusWindow) {
-    const shift = modulusWindow.strainShift - recorded.firstStrain;
+    const shift = modulusWindow.strainShift - firstStrain;
     const elastic = modulusWindow.stressLimits[1] / modulusWindow.slope;
     const share = shift / elastic;
-    if (share > settings.thresholds.toeShare && !isCurved(numbers, settings.thresholds.slopeFall))
+    if (share > thresholds.toeShare && !isCurved(numbers, thresholds.slopeFall))
       found.push(finding('toe-long', { shift, share: 100 * share }, { field: 'modulusWindow' }));
-    if (shift < -settings.thresholds.toeShare * elastic) found.push(finding('toe-outside-record', { shift }, { field: 'modulusWindow' }));
+    if (shift < -thresholds.toeShare * elastic) found.push(finding('toe-outside-record', { shift }, { field: 'modulusWindow' }));
   }
-  for (const { symbol, extension } of result.proofStrengths) {
+  for (const { symbol, extension } of proofStrengths) {
     const share = strainStep / extension;
-    if (share > settings.thresholds.displacementStep)
+    if (share > thresholds.displacementStep)
       found.push(
         finding(
           'displacement-steps-coarse',
@@ -51,4 +60,21 @@ export function frameFindings(
       );
   }
   return found;
+}
+
+/** @internal Doubts about frame and displacement: what the strain is of, and how fine it was read. */
+export function frameFindings(
+  recorded: Strained,
+  numbers: Pick<TensionNumbers, 'line'>,
+  result: Found,
+  settings: Settings & { readonly frameCompliance: number | undefined },
+  area: number,
+  strainStep: number,
+): Finding[] {
+  return [
+    ...(recorded.basis === 'travel'
+      ? [finding('extension-from-travel'), ...slopeFindings(recorded, numbers, settings.frameCompliance, area)]
+      : []),
+    ...displacementFindings(recorded, numbers, result, settings, strainStep),
+  ];
 }

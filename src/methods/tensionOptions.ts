@@ -1,7 +1,8 @@
-import { requireColumn, requireNonNegative, requireObject, requireOneOf, requireOptions, requirePositive } from '../base/index.js';
+import { requireNonNegative, requireOneOf, requireOptions } from '../base/index.js';
 import { requireModulusOptions, type ModulusOptions, type ProportionalDefinition, type WindowChoice } from '../curve/index.js';
 import type { TestInfo } from './MethodResult.js';
 import { requireTest } from './testInfo.js';
+import { requireStrains, requireThresholds } from './thresholds.js';
 
 /** Thresholds of findings: common practice where no standard is named. */
 export interface TensionThresholds {
@@ -86,17 +87,9 @@ export interface TensionSettings {
 /** @internal Checks the options before any work, and fills in defaults. */
 export function requireTensionOptions(from: string, options: TensionOptions, names: readonly string[]): TensionSettings {
   requireOptions(from, options, names);
-  const strains = (name: 'offsets' | 'totalExtensions', otherwise: readonly number[]): number[] => {
-    const given = options[name];
-    return given === undefined ? [...otherwise] : [...requireColumn(from, `options.${name}`, given, { least: 0, positive: true })];
-  };
-  const thresholds = requireObject(from, 'options.thresholds', options.thresholds ?? {});
-  requireOptions(from, thresholds, Object.keys(defaultThresholds), 'options.thresholds');
-  const given = Object.entries(thresholds).filter(([, value]) => value !== undefined);
-  for (const [name, value] of given) requirePositive(from, `options.thresholds.${name}`, value);
   return {
-    offsets: strains('offsets', [0.002]),
-    totalExtensions: strains('totalExtensions', [0.005]),
+    offsets: requireStrains(from, 'options.offsets', options.offsets, [0.002]),
+    totalExtensions: requireStrains(from, 'options.totalExtensions', options.totalExtensions, [0.005]),
     window: requireModulusOptions(from, options.modulus ?? {}, 'options.modulus'),
     proportionalLimit: requireOneOf(from, 'options.proportionalLimit', options.proportionalLimit ?? 'offset', [
       'offset',
@@ -108,7 +101,7 @@ export function requireTensionOptions(from: string, options: TensionOptions, nam
     frameCompliance:
       options.frameCompliance === undefined ? undefined : requireNonNegative(from, 'options.frameCompliance', options.frameCompliance),
     test: requireTest(from, options.test ?? {}),
-    thresholds: { ...defaultThresholds, ...Object.fromEntries(given) },
+    thresholds: requireThresholds(from, options.thresholds, defaultThresholds),
   };
 }
 
