@@ -1,10 +1,11 @@
+import { compressionAndBendingEntries } from './compressionAndBendingCatalogue.js';
 import { evaluationEntries } from './evaluationCatalogue.js';
 import type { FindingEntry } from './FindingEntry.js';
 import { frameEntries } from './frameCatalogue.js';
 import { pieceEntries } from './pieceCatalogue.js';
 import { recordEntries } from './recordCatalogue.js';
 
-const entries = { ...recordEntries, ...pieceEntries, ...frameEntries, ...evaluationEntries };
+const entries = { ...recordEntries, ...pieceEntries, ...frameEntries, ...evaluationEntries, ...compressionAndBendingEntries };
 
 /** Codes of findings. */
 export type FindingCode = keyof typeof entries;

@@ -1,3 +1,17 @@
+export { analyseBending } from './analyseBending.js';
+export { type BendingOptions, type BendingThresholds } from './bendingOptions.js';
+export { type BendingColumns, type BendingPiece, type BendingResult } from './BendingResult.js';
+export { analyseCompression } from './analyseCompression.js';
+export { type CompressionOptions, type CompressionThresholds } from './compressionOptions.js';
+export {
+  type AfterCompression,
+  type BucklingCheck,
+  type CompressionColumns,
+  type CompressionPiece,
+  type CompressionResult,
+} from './CompressionResult.js';
+export { type ComplianceTable } from './frameMotion.js';
+export { type LineThresholdName } from './thresholds.js';
 export { analyseCurve, type CurveResult } from './analyseCurve.js';
 export { analyseTension } from './analyseTension.js';
 export { fromJson } from './fromJson.js';

@@ -2,7 +2,7 @@ import { requireNonNegative, requireOneOf, requireOptions } from '../base/index.
 import { requireModulusOptions, type ModulusOptions, type ProportionalDefinition, type WindowChoice } from '../curve/index.js';
 import type { TestInfo } from './MethodResult.js';
 import { requireTest } from './testInfo.js';
-import { requireStrains, requireThresholds } from './thresholds.js';
+import { lineThresholds, requireStrains, requireThresholds } from './thresholds.js';
 
 /** Thresholds of findings: common practice where no standard is named. */
 export interface TensionThresholds {
@@ -34,14 +34,7 @@ export interface TensionThresholds {
 
 /** @internal The thresholds when nothing is asked. */
 export const defaultThresholds = {
-  elasticPoints: 50,
-  leastElasticPoints: 8,
-  slopeScatter: 0.01,
-  slopeFall: 0.1,
-  windowBend: 0.05,
-  offsetDoubt: 0.05,
-  displacementStep: 0.1,
-  toeShare: 0.25,
+  ...lineThresholds,
   sectionSpread: 0.005,
   gaugeLengthDeviation: 0.1,
   strainRateElastic: 0.0025,

@@ -1,10 +1,21 @@
 import { requireColumn, requireObject, requireOptions, requirePositive } from '../base/index.js';
-import type { defaultThresholds } from './tensionOptions.js';
 
-/** @internal Thresholds that every method with an elastic line has, defaults filled in. */
-export type LineThresholds = Pick<typeof defaultThresholds, LineThresholdName>;
+/** @internal Thresholds that every method with an elastic line has, when nothing is asked; documented with {@link TensionThresholds}. */
+export const lineThresholds: Readonly<Record<LineThresholdName, number>> = {
+  elasticPoints: 50,
+  leastElasticPoints: 8,
+  slopeScatter: 0.01,
+  slopeFall: 0.1,
+  windowBend: 0.05,
+  offsetDoubt: 0.05,
+  displacementStep: 0.1,
+  toeShare: 0.25,
+};
 
-/** Names of the thresholds of an elastic line, of {@link TensionThresholds}. */
+/** @internal The same after the checks. */
+export type LineThresholds = Readonly<Record<LineThresholdName, number>>;
+
+/** Names of the thresholds of an elastic line. */
 export type LineThresholdName =
   'elasticPoints' | 'leastElasticPoints' | 'slopeScatter' | 'slopeFall' | 'windowBend' | 'offsetDoubt' | 'displacementStep' | 'toeShare';
 
