@@ -31,3 +31,7 @@ export { type MethodResult, type Provenance, type TestInfo, type TrailStep } fro
 export { type TestResult } from './TestResult.js';
 export { toJson } from './toJson.js';
 export { version } from './version.js';
+/** @internal */
+export { requireBendingPiece } from './bendingOptions.js';
+/** @internal */
+export { requireCompressionPiece } from './compressionOptions.js';
