@@ -69,7 +69,7 @@ export function analyseCompression(
   const ofPiece = recorded.basis !== 'travel' || frame !== undefined;
   const isModulus = line.ok && ofPiece && line.points >= thresholds.leastElasticPoints && !isCurved(numbers, thresholds.slopeFall);
   const broken = piece.afterTest?.broken ?? brokeSuddenly(numbers, curve);
-  const buckling = bucklingOf(numbers, curve, lengths, thresholds.bucklingShare);
+  const buckling = bucklingOf(numbers, curve, lengths, thresholds.bucklingShare, broken);
   const trueCurve = ofPiece && line.ok ? trueCurveOf(curve, highest) : undefined;
   const flow = flowCurveOf(curve, numbers, lengths, settings.friction);
   const quantities = compressionQuantities({

@@ -2,7 +2,7 @@ import type { StressStrainCurve } from '../base/index.js';
 import { eulerLoad } from '../curve/index.js';
 import { uniformDiameter } from '../geometry/index.js';
 import { compressiveTrueCurve, siebelCorrection } from '../hardening/index.js';
-import { cellMeans, lineFit } from '../numeric/index.js';
+import { cellMeans, lineFit, maximumIndex } from '../numeric/index.js';
 import type { CompressionLengths } from './compressionOptions.js';
 import type { LineNumbers } from './lineKernel.js';
 
@@ -14,14 +14,17 @@ const MOST = 1000;
 
 /** @internal The force over the tangent-modulus buckling load along the curve; undefined where the shape has no second moment. */
 export function bucklingOf(
-  { line, highest }: Pick<LineNumbers, 'line' | 'highest'>,
+  { line, highest, fracture }: Pick<LineNumbers, 'line' | 'highest' | 'fracture'>,
   { strain, stress }: StressStrainCurve,
   { area, secondMoment, gaugeLength, endFactor }: CompressionLengths,
   watched: number,
+  broken: boolean,
 ) {
   if (!line.ok || secondMoment === undefined) return undefined;
   const elasticLoad = eulerLoad({ modulus: line.slope, secondMoment, length: gaugeLength, endFactor });
-  const { x, y } = cellMeans(strain, stress, line.first, highest, PLACES);
+  // a force that falls while the piece is pressed on has no tangent load at all; what springs back is no loading
+  const end = broken && fracture.ok ? fracture.index : Math.max(highest, maximumIndex(strain));
+  const { x, y } = cellMeans(strain, stress, line.first, end, PLACES);
   let largestShare = (stress[line.last]! * area) / elasticLoad;
   let halfAt: number | undefined;
   let reachedAt: { readonly strain: number; readonly stress: number } | undefined;

@@ -42,7 +42,8 @@ export function lineKernel(curve: StressStrainCurve, settings: LineSettings): Li
   const { strain, stress } = curve;
   const highest = maximumIndex(stress);
   const line = fitModulusKernel(curve, settings.window, highest);
-  const shift = line.ok ? line.strainShift : 0;
+  // no shift is 0, never -0, which JSON does not know
+  const shift = line.ok ? line.strainShift + 0 : 0;
   if (shift !== 0) for (let i = 0; i < strain.length; i += 1) strain[i]! -= shift;
   return {
     line,
