@@ -31,36 +31,37 @@ export interface Beam {
 const fields = ['points', 'span', 'arm', 'measuredAt', 'hexagonOn'];
 
 /** Distance of the outer fibre from the neutral axis. */
-function outerFibreOf(from: string, section: Section, on: 'flats' | 'corners'): { secondMoment: number; outerFibre: number } {
-  const path = 'section';
+function outerFibreOf(from: string, at: string, section: Section, on: 'flats' | 'corners'): { secondMoment: number; outerFibre: number } {
+  const path = `${at}section`;
   requireObject(from, path, section);
   const secondMoment = requirePositive(from, `${path}.secondMoment`, section.secondMoment);
   if (on === 'flats')
     return { secondMoment, outerFibre: secondMoment / requirePositive(from, `${path}.sectionModulus`, section.sectionModulus) };
   const corner = section.sectionModulusCorner;
   if (corner === undefined)
-    throw new InputError(from, 'setup.hexagonOn', 'out-of-range', 'must be left out: the section has no corners to lie on', on);
+    throw new InputError(from, `${at}setup.hexagonOn`, 'out-of-range', 'must be left out: the section has no corners to lie on', on);
   return { secondMoment, outerFibre: secondMoment / requirePositive(from, `${path}.sectionModulusCorner`, corner) };
 }
 
-/** @internal Checks a set-up and a section. Three points are four points whose noses have met at mid-span. */
-export function requireBeam(from: string, setup: BendingSetup, section: Section): Beam {
-  requireOptions(from, requireObject(from, 'setup', setup), fields, 'setup');
+/** @internal Checks a set-up and a section. Three points are four points whose noses have met at mid-span; `at` stands before the paths. */
+export function requireBeam(from: string, setup: BendingSetup, section: Section, at = ''): Beam {
+  const path = `${at}setup`;
+  requireOptions(from, requireObject(from, path, setup), fields, path);
   const points: unknown = setup.points;
-  if (points !== 3 && points !== 4) throw new InputError(from, 'setup.points', 'out-of-range', 'must be 3 or 4', points);
-  const span = requirePositive(from, 'setup.span', setup.span);
+  if (points !== 3 && points !== 4) throw new InputError(from, `${path}.points`, 'out-of-range', 'must be 3 or 4', points);
+  const span = requirePositive(from, `${path}.span`, setup.span);
   if (points === 3 && setup.arm !== undefined)
-    throw new InputError(from, 'setup.arm', 'out-of-range', 'belongs to four points only', setup.arm);
-  const arm = points === 3 ? span / 2 : requirePositive(from, 'setup.arm', setup.arm);
+    throw new InputError(from, `${path}.arm`, 'out-of-range', 'belongs to four points only', setup.arm);
+  const arm = points === 3 ? span / 2 : requirePositive(from, `${path}.arm`, setup.arm);
   if (points === 4 && arm >= span / 2)
-    throw new InputError(from, 'setup.arm', 'out-of-range', `must be below half of the span (${span / 2})`, arm);
-  const at = requireOneOf(from, 'setup.measuredAt', setup.measuredAt ?? 'nose', ['nose', 'mid-span']);
-  const on = requireOneOf(from, 'setup.hexagonOn', setup.hexagonOn ?? 'flats', ['flats', 'corners']);
+    throw new InputError(from, `${path}.arm`, 'out-of-range', `must be below half of the span (${span / 2})`, arm);
+  const place = requireOneOf(from, `${path}.measuredAt`, setup.measuredAt ?? 'nose', ['nose', 'mid-span']);
+  const on = requireOneOf(from, `${path}.hexagonOn`, setup.hexagonOn ?? 'flats', ['flats', 'corners']);
   return {
     span,
     arm,
     moment: arm / 2,
-    reach: at === 'nose' ? (arm ** 2 * (3 * span - 4 * arm)) / 12 : (arm * (3 * span ** 2 - 4 * arm ** 2)) / 48,
-    ...outerFibreOf(from, section, on),
+    reach: place === 'nose' ? (arm ** 2 * (3 * span - 4 * arm)) / 12 : (arm * (3 * span ** 2 - 4 * arm ** 2)) / 48,
+    ...outerFibreOf(from, at, section, on),
   };
 }

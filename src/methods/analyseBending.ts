@@ -45,7 +45,8 @@ export function analyseBending(record: BendingColumns, piece: BendingPiece, opti
   const settings = requireBendingOptions(from, options);
   const lengths = requireBendingPiece(from, piece);
   const asGiven = requireBendingRecord(from, record);
-  const { record: given, turned } = loadingPositive(asGiven);
+  const { record: given, turned: columns } = loadingPositive(asGiven);
+  const turned = columns.map((name) => (name === 'extension' ? 'deflection' : name));
 
   const { frame, thresholds } = settings;
   const used = frame && given.travel ? { ...given, travel: withoutMotion(given.travel, given.force, frame) } : given;

@@ -110,8 +110,8 @@ export const isBeamShape = ({ shape }: Section): boolean => withShapeFactor.incl
 export function requireBendingPiece(from: string, piece: BendingPiece): BeamLengths {
   requireOptions(from, requireObject(from, 'piece', piece), ['section', 'setup'], 'piece');
   const { section, setup } = piece;
-  const atNose = requireBeam(from, { ...setup, measuredAt: setup.measuredAt ?? 'nose' }, section);
-  const inMiddle = requireBeam(from, { ...setup, measuredAt: setup.measuredAt ?? 'mid-span' }, section);
+  const atNose = requireBeam(from, setup, section, 'piece.');
+  const inMiddle = requireBeam(from, { ...setup, measuredAt: setup.measuredAt ?? 'mid-span' }, section, 'piece.');
   const perStress = atNose.moment * atNose.outerFibre;
   const nose = atNose.reach / perStress;
   return {
