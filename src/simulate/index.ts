@@ -19,6 +19,7 @@ export {
   simulateCompression,
   type CompressionScenario,
   type CompressionTruth,
+  type FinishedPiece,
   type PlainFrame,
   type SimulatedCompression,
   type SteadyHand,

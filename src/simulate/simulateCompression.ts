@@ -1,7 +1,7 @@
 import { requireBetween, requireColumn, requireObject, requireOptions, requirePositive, type TensionRecord } from '../base/index.js';
 import { uniformDiameter } from '../geometry/index.js';
 import { siebelCorrection } from '../hardening/index.js';
-import { requireCompressionPiece, type AfterCompression, type CompressionPiece } from '../methods/index.js';
+import { requireCompressionPiece, type CompressionPiece } from '../methods/index.js';
 import { requireFlow, type SimulatedMaterial } from './material.js';
 import { motionOf, tensionWay } from './motion.js';
 import { recorded } from './recorded.js';
@@ -29,6 +29,16 @@ export interface CompressionScenario extends Driven<PlainFrame, SteadyHand> {
   readonly offsets?: ArrayLike<number> | undefined;
 }
 
+/** What a person would measure on a compressed piece. */
+export interface FinishedPiece {
+  /** Height [mm], unloaded. */
+  readonly height: number;
+  /** Diameter at half of the height [mm]. */
+  readonly middleDiameter: number;
+  /** Diameter at the ends [mm]. */
+  readonly endDiameter: number;
+}
+
 /** What is true of a simulated compression test, compression counted positive. */
 export interface CompressionTruth {
   /** E [MPa]. */
@@ -42,7 +52,7 @@ export interface CompressionTruth {
   /** True flow stress at the end, without friction [MPa]. */
   readonly flowStress: number;
   /** What a person would measure on the piece after the test. */
-  readonly afterTest: Required<Omit<AfterCompression, 'broken'>>;
+  readonly afterTest: FinishedPiece;
 }
 
 /** A simulated compression test. */

@@ -332,9 +332,9 @@ describe('the report', () => {
 });
 
 test('wrong arguments are refused by name, before any work', () => {
-  const bad = (change: object) => refusal(() => analyseCompression(record, { ...piece, ...change } as never));
-  const option = (options: object) => refusal(() => analyseCompression(record, piece, options as never));
-  expect(refusal(() => analyseCompression({ force: [1, 2] } as never, piece))).toBe('missing record');
+  const bad = (change: object) => refusal(() => analyseCompression(record, { ...piece, ...change }));
+  const option = (options: object) => refusal(() => analyseCompression(record, piece, options));
+  expect(refusal(() => analyseCompression({ force: [1, 2] }, piece))).toBe('missing record');
   expect(bad({ height: 0 })).toBe('not-positive piece.height');
   expect(bad({ section: undefined })).toBe('missing piece.section');
   expect(bad({ length: 5 })).toBe('unknown-option piece.length');

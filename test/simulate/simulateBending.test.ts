@@ -126,7 +126,7 @@ test('seeds, and wrong scenarios', () => {
   };
   expect(simulateBending(scenario)).toEqual(simulateBending(scenario));
   expect(simulateBending(scenario).record.force).not.toEqual(simulateBending({ ...scenario, seed: 2 }).record.force);
-  const with_ = (change: object) => refusal(() => simulateBending({ ...scenario, ...change } as never));
+  const with_ = (change: object) => refusal(() => simulateBending({ ...scenario, ...change }));
   const setup = { points: 3, span: 90 };
   expect(with_({ piece: { section: hexagon({ acrossFlats: 5 }), setup } })).toBe('out-of-range piece.section.shape');
   expect(with_({ piece: { section: rectangle, setup: { ...setup, measuredAt: 'nose' } } })).toBe('out-of-range piece.setup.measuredAt');

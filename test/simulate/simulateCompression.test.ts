@@ -70,7 +70,7 @@ test('offsets beyond the end have no strength; the same seed gives the same reco
 });
 
 test('wrong scenarios are refused by name', () => {
-  const with_ = (change: object) => refusal(() => simulateCompression({ ...swift, ...change } as never));
+  const with_ = (change: object) => refusal(() => simulateCompression({ ...swift, ...change }));
   expect(with_({ until: 0.95 })).toBe('out-of-range until');
   expect(with_({ friction: -0.1 })).toBe('out-of-range friction');
   expect(with_({ bulge: 0 })).toBe('not-positive bulge');
