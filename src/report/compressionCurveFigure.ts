@@ -18,20 +18,30 @@ export function compressionCurveFigure(result: CompressionResult): Figure {
   });
   const at = result.buckling?.reachedAt;
   const watched = result.findings.some(({ code }) => code === 'buckled');
-  const buckles =
-    at !== undefined && watched
-      ? [
-          { i: 0, x: 100 * at, y: 0 },
-          { i: 1, x: 100 * at, y: 1.1 * top },
-        ]
-      : undefined;
+  const buckles = watched ? at : undefined;
+  const points = [...result.proofStrengths.map(named('right')), ...result.stressesAtStrain.map(named('left'))];
+  if (buckles !== undefined) {
+    const i = strain.findIndex((one) => one >= buckles);
+    points.push({ x: 100 * buckles, y: stress[Math.max(i, 0)]!, text: 'buckling load', side: 'right' });
+  }
   return figure(
     'Compressive stress against compression',
-    `Compression curve up to ${(100 * most).toFixed(1)} % and ${top.toFixed(0)} MPa, both counted positive${buckles ? '; a dashed line marks where buckling begins' : ''}.`,
+    `Compression curve up to ${(100 * most).toFixed(1)} % and ${top.toFixed(0)} MPa, both counted positive${buckles === undefined ? '' : '; a dashed line marks where buckling begins'}.`,
     [
       lineLayer(thinned({ x: strain, y: stress, xFactor: 100 }), encoding, { color: ink.curve, strokeWidth: 1.6 }),
-      ...(buckles ? [lineLayer(buckles, encoding, { color: ink.line, strokeDash: [6, 4], strokeWidth: 1.2 })] : []),
-      ...pointLayers([...result.proofStrengths.map(named('right')), ...result.stressesAtStrain.map(named('left'))], encoding),
+      ...(buckles === undefined
+        ? []
+        : [
+            lineLayer(
+              [
+                { i: 0, x: 100 * buckles, y: 0 },
+                { i: 1, x: 100 * buckles, y: 1.1 * top },
+              ],
+              encoding,
+              { color: ink.line, strokeDash: [6, 4], strokeWidth: 1.2 },
+            ),
+          ]),
+      ...pointLayers(points, encoding),
     ],
   );
 }

@@ -18,7 +18,8 @@ export function compressionFlowFigure({ flowCurve, trueCurve, hardening }: Compr
   layers.push(lineLayer(thinned({ x: flowCurve.strain, y: flowCurve.stress }), encoding, { color: ink.curve, strokeWidth: 1.7 }));
   if (hardening) {
     const law = hollomon({ strengthCoefficient: hardening.strengthCoefficient.value, exponent: hardening.exponent.value });
-    const x = Array.from({ length: PLACES }, (_, k) => (hardening.range[1] * (k + 1)) / PLACES);
+    const [from, to] = hardening.range;
+    const x = Array.from({ length: PLACES }, (_, k) => from + ((to - from) * k) / (PLACES - 1));
     layers.push(lineLayer(thinned({ x, y: x.map(law.stress) }), encoding, { color: ink.law, strokeDash: [5, 3], strokeWidth: 1.3 }));
   }
   return figure(
