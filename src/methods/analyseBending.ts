@@ -67,7 +67,16 @@ export function analyseBending(record: BendingColumns, piece: BendingPiece, opti
   const shearShare = shearShareOf(piece, settings.poissonRatio, recorded.basis === 'travel' ? 'nose' : 'mid-span');
   const quantities = bendingQuantities({ numbers, curve, lengths, settings, isModulus, chord, shearShare, highestForce, top: survey.top });
 
-  const evidence = { recorded: { ...recorded, strainLength }, numbers, chord, lengths, highestForce, strainStep, turned };
+  const evidence = {
+    recorded: { ...recorded, strainLength },
+    numbers,
+    chord,
+    lengths,
+    highestForce,
+    strainStep,
+    turned,
+    section: piece.section,
+  };
   const trail: TrailStep[] = [
     ...(turned.length > 0 ? [{ step: 'signs turned: loading counts positive', values: { columns: turned.join(', ') } }] : []),
     ...(frame && given.travel

@@ -12,6 +12,7 @@ import { isCurved } from './lineFindings.js';
 import { brokeSuddenly, lineKernel } from './lineKernel.js';
 import { provenanceOf } from './provenanceOf.js';
 import { structure } from './structure.js';
+import { hollomonOf, meansOf } from './tensionKernel.js';
 
 /**
  * A compression test from its record: yield strength, stresses at stated strains, flow curve, and every doubt that the data show.
@@ -72,6 +73,7 @@ export function analyseCompression(
   const buckling = bucklingOf(numbers, curve, lengths, thresholds.bucklingShare, broken);
   const trueCurve = ofPiece && line.ok ? trueCurveOf(curve, highest) : undefined;
   const flow = flowCurveOf(curve, numbers, lengths, settings.friction);
+  const hardening = flow && hollomonOf(meansOf(flow, 0, flow.strain.length - 1));
   const quantities = compressionQuantities({
     numbers,
     curve,
@@ -82,6 +84,7 @@ export function analyseCompression(
     buckling,
     flow,
     trueCurve,
+    hardening,
     piece,
     top: survey.top,
     highestForce: positive.force[survey.top]!,
@@ -94,6 +97,7 @@ export function analyseCompression(
     highestForce: positive.force[survey.top]!,
     strainStep,
     frictionShare: flow?.largestShare,
+    hardening,
     broken,
     turned,
   };

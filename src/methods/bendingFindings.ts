@@ -1,12 +1,12 @@
-import { finding, type Finding } from '../base/index.js';
+import { finding, type Finding, type Outcome, type Section } from '../base/index.js';
 import type { ChordModulus, ChordReason, RecordedCurve } from '../curve/index.js';
-import type { Outcome } from '../base/index.js';
 import type { BeamLengths, BendingSettings } from './bendingOptions.js';
 import type { BendingResult } from './BendingResult.js';
 import { displacementFindings, slopeFindings } from './frameFindings.js';
 import { tableFindings } from './frameMotion.js';
 import { lineFindings } from './lineFindings.js';
 import type { LineNumbers } from './lineKernel.js';
+import { readingFindings } from './pieceFindings.js';
 import { proofFindings } from './proofFindings.js';
 
 /** @internal What the findings of a bending test rest on. */
@@ -18,6 +18,7 @@ export interface BendingEvidence {
   readonly highestForce: number;
   readonly strainStep: number;
   readonly turned: readonly string[];
+  readonly section: Section;
 }
 
 type Found = Pick<BendingResult, 'curve' | 'modulus' | 'chordModulus' | 'modulusWindow' | 'proofStrengths' | 'spanRatio' | 'shearShare'>;
@@ -54,6 +55,7 @@ export function bendingFindings(result: Found, evidence: BendingEvidence, settin
   const { spanRatio, shearShare, modulus, chordModulus } = result;
   const found: Finding[] = travelFindings(evidence, settings);
   if (evidence.turned.length > 0) found.push(finding('signs-turned', { columns: evidence.turned.join(', ') }));
+  found.push(...readingFindings(evidence.section, thresholds.sectionSpread));
   found.push(...displacementFindings(recorded, numbers, result, settings, evidence.strainStep));
   // a span that is just long enough passes, whatever the last bit of the height
   if (spanRatio.value < thresholds.spanRatio * (1 - 1e-9))
@@ -74,6 +76,10 @@ export function bendingFindings(result: Found, evidence: BendingEvidence, settin
     found.push(finding('chord-unlike-slope', { chord: chordModulus.value, slope: modulus.value }, { field: 'chordModulus' }));
   if (result.proofStrengths.length > 0 && line.ok && lengths.shapeFactor !== undefined)
     found.push(finding('flexural-stress-nominal', { factor: lengths.shapeFactor }, { field: 'flexuralStrength' }));
-  if (numbers.highest === result.curve.stress.length - 1) found.push(finding('maximum-at-end', {}, { field: 'flexuralStrength' }));
+  const { stress } = result.curve;
+  const last = stress.length - 1;
+  if (numbers.highest === last) found.push(finding('maximum-at-end', {}, { field: 'flexuralStrength' }));
+  else if (!numbers.fracture.ok)
+    found.push(finding('stopped-before-fracture', { share: (100 * stress[last]!) / stress[numbers.highest]! }, { field: 'fracture' }));
   return found;
 }

@@ -5,9 +5,12 @@ import type { CompressionSettings } from './compressionOptions.js';
 import type { CompressionPiece, CompressionResult } from './CompressionResult.js';
 import { tableFindings } from './frameMotion.js';
 import { frameFindings } from './frameFindings.js';
+import { hardeningFindings } from './hardeningFindings.js';
 import { lineFindings } from './lineFindings.js';
 import type { LineNumbers } from './lineKernel.js';
+import { readingFindings } from './pieceFindings.js';
 import { proofFindings } from './proofFindings.js';
+import type { TensionNumbers } from './tensionKernel.js';
 
 /** @internal What the findings of a compression test rest on. */
 export interface CompressionEvidence {
@@ -18,13 +21,14 @@ export interface CompressionEvidence {
   readonly highestForce: number;
   readonly strainStep: number;
   readonly frictionShare: number | undefined;
+  readonly hardening: TensionNumbers['hardening'];
   readonly broken: boolean;
   readonly turned: readonly string[];
 }
 
 type Found = Pick<
   CompressionResult,
-  'curve' | 'modulus' | 'modulusWindow' | 'proofStrengths' | 'stressesAtStrain' | 'heightRatio' | 'bulgeRatio' | 'flowCurve'
+  'curve' | 'modulus' | 'modulusWindow' | 'proofStrengths' | 'stressesAtStrain' | 'heightRatio' | 'bulgeRatio' | 'flowCurve' | 'hardening'
 >;
 
 /** Height, buckling, barrelling, and the height that was measured after the test. */
@@ -72,6 +76,7 @@ export function compressionFindings(
   found.push(
     ...tableFindings(settings.frame, evidence.highestForce),
     ...frameFindings(recorded, numbers, result, { frameCompliance, thresholds: settings.thresholds }, evidence.area, evidence.strainStep),
+    ...readingFindings(piece.section, settings.thresholds.sectionSpread),
     ...shapeFindings(piece, result, evidence, settings),
     ...lineFindings(numbers, result.curve, result, settings, ['Rpc']),
     ...proofFindings(numbers, result.curve, settings, ['Rpc', 'Rtc']),
@@ -82,6 +87,9 @@ export function compressionFindings(
         ? finding('end-friction-not-removed', {}, { field: 'flowCurve' })
         : finding('end-friction-removed', { friction: settings.friction, share: 100 * (frictionShare ?? 0) }, { field: 'flowCurve' }),
     );
+  else if (line.ok)
+    found.push(finding('not-determined', { symbol: 'The flow curve', why: 'there is no plastic compression' }, { field: 'flowCurve' }));
+  found.push(...hardeningFindings({ line, hardening: evidence.hardening, necking: undefined, maximum: undefined }, result));
   if (!broken)
     found.push(
       finding(

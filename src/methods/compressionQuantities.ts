@@ -7,7 +7,7 @@ import { modulusWindowOf } from './elasticQuantities.js';
 import { hardeningQuantities } from './hardeningQuantities.js';
 import type { LineNumbers } from './lineKernel.js';
 import { maximumForce, percent, quantity } from './quantity.js';
-import { explanationOf, hollomonOf, meansOf } from './tensionKernel.js';
+import { explanationOf, type TensionNumbers } from './tensionKernel.js';
 
 const E9 = 'ASTM E9';
 
@@ -53,6 +53,7 @@ interface Evaluated {
   readonly buckling: ReturnType<typeof bucklingOf>;
   readonly flow: ReturnType<typeof flowCurveOf>;
   readonly trueCurve: StressStrainCurve | undefined;
+  readonly hardening: TensionNumbers['hardening'];
   readonly piece: CompressionPiece;
   /** Highest force and its sample. */
   readonly highestForce: number;
@@ -61,7 +62,7 @@ interface Evaluated {
 
 /** @internal The quantities of a compression test, each only where the numbers support it. */
 export function compressionQuantities(evaluated: Evaluated) {
-  const { numbers, curve, lengths, settings, isModulus, broken, buckling, flow, trueCurve, piece } = evaluated;
+  const { numbers, curve, lengths, settings, isModulus, broken, buckling, flow, trueCurve, hardening, piece } = evaluated;
   const { fracture, highest } = numbers;
   const { middleDiameter, endDiameter } = piece.afterTest ?? {};
   return {
@@ -75,12 +76,8 @@ export function compressionQuantities(evaluated: Evaluated) {
       ? { fracture: { index: fracture.index, strain: fracture.strain, stress: fracture.stress, how: fracture.how } }
       : {}),
     ...(trueCurve ? { trueCurve } : {}),
-    ...(flow
-      ? {
-          flowCurve: { strain: flow.strain, stress: flow.stress },
-          ...hardeningQuantities({ hardening: hollomonOf(meansOf(flow, 0, flow.strain.length - 1)) }),
-        }
-      : {}),
+    ...(flow ? { flowCurve: { strain: flow.strain, stress: flow.stress } } : {}),
+    ...hardeningQuantities({ hardening }),
     heightRatio: quantity('h0/d0', 'height over diameter', lengths.gaugeLength / lengths.width, '1', E9),
     ...(middleDiameter !== undefined && endDiameter !== undefined
       ? { bulgeRatio: quantity('dm/de', 'bulge ratio', bulgeRatio({ middleDiameter, endDiameter }), '1', 'common practice') }

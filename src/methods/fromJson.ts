@@ -17,7 +17,6 @@ const methods = Object.keys(resultColumns) as TestResult['method'][];
  * and the type is that of a tension test. A text of a newer layout is refused.
  *
  * @param text - JSON text made by `toJson`.
- * @param method - Which method the result must be of; default any.
  * @returns The result; of `analyseCurve` it lacks what needs a test piece.
  * @throws {@link InputError} `wrong-type` where the text is no such result, `out-of-range` where its layout is newer or the method unknown.
  *
@@ -30,6 +29,13 @@ const methods = Object.keys(resultColumns) as TestResult['method'][];
  * @see ECMA-404, the JSON data interchange syntax. Checked in `test/methods/analyseTension.test.ts`.
  */
 export function fromJson(text: string): TensionResult;
+/**
+ * A result of a named method from the text that {@link toJson} made.
+ *
+ * @param text - JSON text made by `toJson`.
+ * @param method - Which method the result must be of.
+ * @returns The result, typed by its method.
+ */
 export function fromJson<Method extends TestResult['method']>(text: string, method: Method): Extract<TestResult, { method: Method }>;
 export function fromJson(text: string, method?: TestResult['method']): TestResult {
   const bad = (rule: string, received: unknown) => new InputError('fromJson', 'text', 'wrong-type', rule, received);

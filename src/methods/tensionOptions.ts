@@ -35,7 +35,6 @@ export interface TensionThresholds {
 /** @internal The thresholds when nothing is asked. */
 export const defaultThresholds = {
   ...lineThresholds,
-  sectionSpread: 0.005,
   gaugeLengthDeviation: 0.1,
   strainRateElastic: 0.0025,
   strainRatePlastic: 0.008,

@@ -10,6 +10,7 @@ export const lineThresholds: Readonly<Record<LineThresholdName, number>> = {
   offsetDoubt: 0.05,
   displacementStep: 0.1,
   toeShare: 0.25,
+  sectionSpread: 0.005,
 };
 
 /** @internal The same after the checks. */
@@ -17,7 +18,15 @@ export type LineThresholds = Readonly<Record<LineThresholdName, number>>;
 
 /** Names of the thresholds of an elastic line. */
 export type LineThresholdName =
-  'elasticPoints' | 'leastElasticPoints' | 'slopeScatter' | 'slopeFall' | 'windowBend' | 'offsetDoubt' | 'displacementStep' | 'toeShare';
+  | 'elasticPoints'
+  | 'leastElasticPoints'
+  | 'slopeScatter'
+  | 'slopeFall'
+  | 'windowBend'
+  | 'offsetDoubt'
+  | 'displacementStep'
+  | 'toeShare'
+  | 'sectionSpread';
 
 /** @internal Thresholds as given over their defaults; each above 0, none unknown. */
 export function requireThresholds<T extends Readonly<Record<string, number>>>(

@@ -210,6 +210,24 @@ describe('doubts', () => {
     expect(find(stiff, 'not-determined')!.message).toContain('chord');
   });
 
+  test('readings that spread; a force that falls without a break', () => {
+    const uneven = rectangular({ width: 10, thickness: [4.95, 5.05] });
+    expect(codes(analyseBending(straight(200, 1), { section: uneven, setup: three }))).toContain('section-spread');
+    const deflection = Array.from({ length: 400 }, (_, i) => i * 0.01);
+    const peaked = { force: deflection.map((s) => 500 * Math.sin(Math.min(s / 2, 1.62))), deflection };
+    const falls = analyseBending(peaked, piece);
+    expect(codes(falls)).toContain('stopped-before-fracture');
+    expect(falls.fracture).toBeUndefined();
+  });
+
+  test('a beam twice as wide under the same force: half the stress, half the modulus', () => {
+    const wide = analyseBending(straight(200, 1), { section: rectangular({ width: 20, thickness: 5 }), setup: three });
+    const single = analyseBending(straight(200, 1), piece);
+    expect(wide.modulus!.value / single.modulus!.value).toBeCloseTo(0.5, 9);
+    expect(wide.flexuralStrength.value / single.flexuralStrength.value).toBeCloseTo(0.5, 9);
+    expect(wide.strainAtMaximum.value).toBeCloseTo(single.strainAtMaximum.value, 12);
+  });
+
   test('stopped before it broke, or broken', () => {
     expect(codes(result)).toContain('maximum-at-end');
     expect(result.stressAtBreak).toBeUndefined();

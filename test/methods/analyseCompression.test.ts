@@ -215,6 +215,31 @@ describe('shape', () => {
     expect(codes(analyseCompression(record, piece))).toContain('barrelling-not-measured');
   });
 
+  test('readings of the section that spread; nothing plastic, so no flow curve', () => {
+    const uneven = { ...piece, section: round({ diameter: [9.9, 10, 10.1] }) };
+    expect(codes(analyseCompression(record, uneven))).toEqual(expect.arrayContaining(['section-spread', 'section-taper']));
+    const strain = Array.from({ length: 100 }, (_, i) => i * 1e-5);
+    const elastic = recordOf(
+      strain,
+      strain.map((e) => 70_000 * e),
+    );
+    const found = analyseCompression(elastic, piece);
+    expect(found.flowCurve).toBeUndefined();
+    expect(found.findings.filter(({ code }) => code === 'not-determined').map(({ values }) => values['symbol'])).toContain(
+      'The flow curve',
+    );
+  });
+
+  test('a long piece whose force falls while it is pressed on has buckled; one that springs back has not', () => {
+    const long = { ...piece, height: 60 };
+    const strain = Array.from({ length: 900 }, (_, i) => i * 1e-5);
+    const stress = strain.map((e) => 70_000 * (e < 0.003 ? e : 0.003 - 0.2 * (e - 0.003)));
+    expect(codes(analyseCompression(recordOf(strain, stress, long), long))).toContain('buckled');
+    const back = strain.map((e) => Math.min(e, 0.006 - e));
+    const unloaded = back.map((e) => 70_000 * e);
+    expect(codes(analyseCompression(recordOf(back.slice(0, 590), unloaded.slice(0, 590), long), long))).not.toContain('buckled');
+  });
+
   test('a height that does not fit the record', () => {
     expect(codes(result)).not.toContain('height-unlike-record');
     const off = analyseCompression(record, { ...piece, afterTest: { height: 11.5 } });
@@ -296,6 +321,15 @@ describe('the result as data', () => {
     expect(fromJson(toJson(tension), 'tension')).toEqual(tension);
   });
 
+  test('twice the area at the same force is half the stress, and a record twice as dense tells the same', () => {
+    const twice = { ...piece, section: round({ diameter: 10 * Math.SQRT2 }) };
+    const half = analyseCompression(record, twice);
+    expect(half.proofStrengths[0]!.value / analyseCompression(record, piece).proofStrengths[0]!.value).toBeCloseTo(0.5, 9);
+    const dense = simulateCompression({ ...aluminium, logger: { rate: 200, extensometer: true } });
+    const again = analyseCompression(dense.record, piece);
+    expect(again.proofStrengths[0]!.value / (2 * half.proofStrengths[0]!.value)).toBeCloseTo(1, 6);
+  });
+
   test('provenance knows the columns as given, and the options', () => {
     const turned = { ...record, force: record.force.map((F) => -F) };
     expect(analyseCompression(turned, piece).provenance.hash).not.toBe(result.provenance.hash);
@@ -348,7 +382,7 @@ test('wrong arguments are refused by name, before any work', () => {
   expect(option({ strains: [0.1, NaN] })).toBe('not-finite options.strains[1]');
   expect(option({ mu: 0.1 })).toBe('unknown-option options.mu');
   expect(option({ thresholds: { bulge: 0 } })).toBe('not-positive options.thresholds.bulge');
-  expect(option({ thresholds: { sectionSpread: 1 } })).toBe('unknown-option options.thresholds.sectionSpread');
+  expect(option({ thresholds: { gaugeLengthDeviation: 1 } })).toBe('unknown-option options.thresholds.gaugeLengthDeviation');
   expect(option({ frameCompliance: -1 })).toBe('out-of-range options.frameCompliance');
   expect(option({ frameCompliance: { force: [0, 0], motion: [0, 1] } })).toBe('not-increasing options.frameCompliance.force[1]');
   expect(option({ frameCompliance: { force: [0, 1], motion: [1, 0] } })).toBe('out-of-range options.frameCompliance.motion[1]');
