@@ -21,7 +21,7 @@ import { structure } from './structure.js';
  * Three points, and four points with any arm; deflection by a gauge at mid-span, travel of the noses, or strain of the outer fibre. The crosshead
  * measures the noses, which of four points sink less than mid-span: the formulas know. A modulus from travel needs the compliance of frame and indentation.
  * Stress and strain are those of the elastic formulas throughout: beyond yielding they are nominal, and a finding says by how much.
- * The chord between strains of 0.0005 and 0.0025 is the rule for plastics; of metals take the slope. Brittle pieces throw fragments: guard closed.
+ * The chord between strains of 0.0005 and 0.0025 is the rule for plastics, counted from the line's origin but from no earlier than the record; of metals take the slope. Brittle pieces throw fragments: guard closed.
  *
  * @param record - `force` [N], whole; at least one of `deflection` [mm] at mid-span, `strain` [mm/mm], `travel` [mm]; `time` [s] where it was logged.
  * @param piece - `section` and `setup`: points, span [mm], of four points the arm [mm].
@@ -61,7 +61,9 @@ export function analyseBending(record: BendingColumns, piece: BendingPiece, opti
   const numbers = lineKernel(curve, settings);
   const { line, highest, shift } = numbers;
   const ofPiece = recorded.basis !== 'travel' || frame !== undefined;
-  const chord = ofPiece && line.ok ? chordModulusKernel(curve, settings.chord, 0, highest + 1) : undefined;
+  // a curve that softens from the start has its line meet zero stress before the record: the chord counts from no earlier than that start
+  const origin = line.ok ? Math.max(0, curve.strain[0]! - curve.stress[0]! / line.slope) : 0;
+  const chord = ofPiece && line.ok ? chordModulusKernel(curve, settings.chord, origin, highest + 1) : undefined;
   const isModulus = line.ok && ofPiece && line.points >= thresholds.leastElasticPoints && !isCurved(numbers, thresholds.slopeFall);
   const highestForce = given.force[survey.top]!;
   const shearShare = shearShareOf(piece, settings.poissonRatio, recorded.basis === 'travel' ? 'nose' : 'mid-span');
@@ -82,7 +84,7 @@ export function analyseBending(record: BendingColumns, piece: BendingPiece, opti
     ...(frame && given.travel
       ? [{ step: 'frame and indentation removed from travel', values: { largest: frame.at(given.force[survey.top]!) } }]
       : []),
-    { step: 'force times moment arm over section modulus: stress of the outer fibre', values: { area: lengths.area } },
+    { step: 'force times moment arm over section modulus: stress of the outer fibre', values: { forcePerStress: lengths.area } },
     recorded.basis !== 'travel' && gauge === 'strain'
       ? { step: 'strain of the gauge on the outer fibre', values: {} }
       : {

@@ -43,7 +43,7 @@ function deflectionFindings({ recorded, numbers, lengths }: BendingEvidence, { s
   const most = share * lengths.span;
   for (let i = 0; i <= numbers.highest; i += 1)
     if (strain[i]! * recorded.strainLength > most)
-      return [finding('large-deflection', { stress: stress[i]!, share: `${100 * share} %` }, { range: [i, numbers.highest] })];
+      return [finding('large-deflection', { stress: stress[i]!, share: 100 * share }, { range: [i, numbers.highest] })];
   return [];
 }
 
@@ -69,7 +69,10 @@ export function bendingFindings(result: Found, evidence: BendingEvidence, settin
   found.push(...deflectionFindings(evidence, result.curve, thresholds.deflectionShare));
   // plastics and ceramics are bent as well: no modulus is implausible here
   found.push(...lineFindings(numbers, result.curve, { modulusWindow: result.modulusWindow }, settings, ['σfp', 'Ef']));
-  found.push(...proofFindings(numbers, result.curve, settings, ['σfp', 'σf']));
+  // a brittle beam that nobody asked a proof strength of has none: no fault
+  const weight = settings.offsetsAsked ? {} : ({ severity: 'note' } as const);
+  for (const one of proofFindings(numbers, result.curve, settings, ['σfp', 'σf']))
+    found.push(one.code === 'proof-strength-not-reached' ? { ...one, ...weight } : one);
   if (chord && !chord.ok)
     found.push(finding('not-determined', { symbol: 'Ef by the chord', why: chord.message }, { field: 'chordModulus' }));
   if (modulus && chordModulus && Math.abs(chordModulus.value / modulus.value - 1) > thresholds.chordDifference)
@@ -79,7 +82,7 @@ export function bendingFindings(result: Found, evidence: BendingEvidence, settin
   const { stress } = result.curve;
   const last = stress.length - 1;
   if (numbers.highest === last) found.push(finding('maximum-at-end', {}, { field: 'flexuralStrength' }));
-  else if (!numbers.fracture.ok)
+  else if (!numbers.fracture.ok && stress[numbers.highest]! > 0)
     found.push(finding('stopped-before-fracture', { share: (100 * stress[last]!) / stress[numbers.highest]! }, { field: 'fracture' }));
   return found;
 }

@@ -77,6 +77,7 @@ export function requireBendingOptions(from: string, options: BendingOptions) {
   const parts = [own, indentation].filter((one): one is FrameMotion => one !== undefined);
   return {
     offsets: requireStrains(from, 'options.offsets', options.offsets, [0.002]),
+    offsetsAsked: options.offsets !== undefined,
     totalExtensions: [],
     chord: requireChord(from, [low, high], ['options.chord[0]', 'options.chord[1]']),
     window: requireModulusOptions(from, options.modulus ?? {}, 'options.modulus'),

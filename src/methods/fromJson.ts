@@ -36,7 +36,7 @@ export function fromJson(text: string): TensionResult;
  * @param method - Which method the result must be of.
  * @returns The result, typed by its method.
  */
-export function fromJson<Method extends TestResult['method']>(text: string, method: Method): Extract<TestResult, { method: Method }>;
+export function fromJson<Method extends TestResult['method']>(text: string, method: Method): Extract<TestResult, Record<'method', Method>>;
 export function fromJson(text: string, method?: TestResult['method']): TestResult {
   const bad = (rule: string, received: unknown) => new InputError('fromJson', 'text', 'wrong-type', rule, received);
   if (method !== undefined) requireOneOf('fromJson', 'method', method, methods);

@@ -11,10 +11,12 @@ const share: Shown = { unit: '%', factor: 100, step: { figures: 2 } };
 
 function quantities(result: BendingResult): ShownQuantity[] {
   const stamp = result.motionBasis === 'travel' ? STAMP : undefined;
+  // two figures where a compliance was removed
+  const ofPiece = stamp === undefined ? modulus : { ...modulus, step: { figures: 2 } };
   return [
     ...shownAs('elasticSlope', modulus, result.elasticSlope, stamp),
-    ...shownAs('modulus', modulus, result.modulus, stamp),
-    ...shownAs('chordModulus', modulus, result.chordModulus, stamp),
+    ...shownAs('modulus', ofPiece, result.modulus, stamp),
+    ...shownAs('chordModulus', ofPiece, result.chordModulus, stamp),
     ...shownAs('proofStrengths', strength, result.proofStrengths, stamp),
     ...shownAs('maximumForce', { unit: 'kN', factor: 1e-3, step: { figures: 3 } }, result.maximumForce),
     ...shownAs('flexuralStrength', strength, result.flexuralStrength),

@@ -189,6 +189,7 @@ describe('doubts', () => {
     const finding = find(large, 'large-deflection')!;
     // first sample beyond 10 mm: 100 N
     expect(finding.range![0]).toBe(1001);
+    expect(finding.message).toContain('more than 10 % of the span');
     expect(finding.values['stress']).toBeCloseTo((3 * 100.1 * 100) / (2 * 10 * 25), 6);
     expect(codes(analyseBending(straight(10, 10), piece))).not.toContain('large-deflection');
   });
@@ -228,6 +229,18 @@ describe('doubts', () => {
     expect(wide.strainAtMaximum.value).toBeCloseTo(single.strainAtMaximum.value, 12);
   });
 
+  test('the chord of a curve that softens from the start counts from its start, slack or not', () => {
+    const stress = (e: number) => 60 * (1 - Math.exp(-Math.max(0, e) / 0.024));
+    const known = (stress(0.0025) - stress(0.0005)) / 0.002;
+    for (const slack of [0, 0.003]) {
+      const strain = Array.from({ length: 2000 }, (_, i) => i * 1e-5);
+      const force = strain.map((e) => (stress(e - slack) * 4 * section.sectionModulus!) / 100);
+      const found = analyseBending({ force: force.slice(slack === 0 ? 0 : 300), strain: strain.slice(slack === 0 ? 0 : 300) }, piece);
+      expect(found.chordModulus!.value / known).toBeCloseTo(1, 6);
+      expect(found.modulus!.value).toBeLessThan(known);
+    }
+  });
+
   test('stopped before it broke, or broken', () => {
     expect(codes(result)).toContain('maximum-at-end');
     expect(result.stressAtBreak).toBeUndefined();
@@ -244,7 +257,8 @@ describe('doubts', () => {
   });
 
   test('proof strengths that are not reached, and noise', () => {
-    expect(codes(analyseBending(record, piece, { offsets: [0.05] }))).toContain('proof-strength-not-reached');
+    expect(find(analyseBending(record, piece, { offsets: [0.05] }), 'proof-strength-not-reached')!.severity).toBe('fault');
+    expect(find(analyseBending(straight(200, 1), piece), 'proof-strength-not-reached')!.severity).toBe('note');
     const noisy = simulateBending(scenario(piece, { logger: { rate: 100, extensometer: true, forceNoise: 2, motionNoise: 5e-4 } }));
     const found = analyseBending(noisy.record, piece);
     expect(Math.abs(found.modulus!.value / 200_000 - 1)).toBeLessThan(0.01);
@@ -256,6 +270,7 @@ describe('the result as data, and its report', () => {
   test('no number is NaN or infinite, inputs stay', () => {
     expect(notFinite(result)).toEqual([]);
     expect(notFinite(analyseBending({ force: [0, 1], travel: [0, 1] }, piece))).toEqual([]);
+    expect(notFinite(analyseBending({ force: [0, 0, 0], travel: [0, 1, 2] }, piece))).toEqual([]);
     expect(simulateBending(scenario(piece)).record).toEqual(record);
     expect(result.piece).not.toBe(piece);
     expect(analyseBending({ force: Array.from(record.force), deflection: Array.from(record.deflection!) }, piece).curve).toEqual(
