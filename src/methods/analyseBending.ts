@@ -7,6 +7,7 @@ import type { BendingColumns, BendingPiece, BendingResult } from './BendingResul
 import { withoutMotion } from './frameMotion.js';
 import { isCurved } from './lineFindings.js';
 import { lineKernel } from './lineKernel.js';
+import { lineTrail } from './lineTrail.js';
 import type { TrailStep } from './MethodResult.js';
 import { loadingPositive } from './positiveSigns.js';
 import { provenanceOf } from './provenanceOf.js';
@@ -59,7 +60,7 @@ export function analyseBending(record: BendingColumns, piece: BendingPiece, opti
   const strainStep = (survey.motion?.step ?? 0) / (survey.motion?.column === 'strain' ? 1 : recorded.strainLength);
 
   const numbers = lineKernel(curve, settings);
-  const { line, highest, shift } = numbers;
+  const { line, highest } = numbers;
   const ofPiece = recorded.basis !== 'travel' || frame !== undefined;
   // a curve that softens from the start has its line meet zero stress before the record: the chord counts from no earlier than that start
   const origin = line.ok ? Math.max(0, curve.strain[0]! - curve.stress[0]! / line.slope) : 0;
@@ -91,12 +92,7 @@ export function analyseBending(record: BendingColumns, piece: BendingPiece, opti
           step: `${recorded.basis === 'travel' ? 'travel' : 'deflection'} turned into strain of the outer fibre`,
           values: { length: strainLength },
         },
-    ...(line.ok
-      ? [
-          { step: 'elastic line fitted', values: { first: line.first, last: line.last, slope: line.slope } },
-          { step: 'strain origin moved to where the line meets zero stress', values: { shift } },
-        ]
-      : []),
+    ...lineTrail(numbers),
   ];
   return {
     method: 'bending',

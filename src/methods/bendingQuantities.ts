@@ -2,9 +2,10 @@ import type { Outcome, StressStrainCurve } from '../base/index.js';
 import type { ChordModulus, ChordReason } from '../curve/index.js';
 import type { BeamLengths, BendingSettings } from './bendingOptions.js';
 import type { BendingResult } from './BendingResult.js';
-import { modulusWindowOf } from './elasticQuantities.js';
+import { modulusWindowOf, slopeQuantity } from './elasticQuantities.js';
 import { brokeSuddenly, type LineNumbers } from './lineKernel.js';
 import { maximumForce, percent, quantity } from './quantity.js';
+import { strengthsAt } from './strengthsAt.js';
 import { explanationOf } from './tensionKernel.js';
 
 const ISO178 = 'ISO 178';
@@ -25,13 +26,9 @@ interface Evaluated {
 /** Moduli by slope and chord, and the proof strengths. */
 function elasticPart({ numbers, curve, settings, isModulus, chord }: Evaluated) {
   const { line, proofs } = numbers;
-  const slope = (symbol: string, name: string, source: string) =>
-    line.ok ? quantity(symbol, name, line.slope, 'MPa', source, line.points > 2 ? line.standardError : undefined) : undefined;
-  const elasticSlope = slope('mf', 'slope of the elastic part in bending', 'elementary beam theory');
-  const modulus = isModulus ? slope('Ef', 'flexural modulus, slope', 'ASTM E855; elementary beam theory') : undefined;
   return {
-    ...(elasticSlope ? { elasticSlope } : {}),
-    ...(modulus ? { modulus } : {}),
+    ...(line.ok ? { elasticSlope: slopeQuantity(line, 'mf', 'slope of the elastic part in bending', 'elementary beam theory') } : {}),
+    ...(line.ok && isModulus ? { modulus: slopeQuantity(line, 'Ef', 'flexural modulus, slope', 'ASTM E855; elementary beam theory') } : {}),
     ...(chord?.ok === true
       ? {
           chordModulus: quantity(
@@ -44,18 +41,13 @@ function elasticPart({ numbers, curve, settings, isModulus, chord }: Evaluated) 
         }
       : {}),
     ...modulusWindowOf(numbers, curve, explanationOf(numbers, curve)),
-    proofStrengths: proofs.flatMap((one, k) => {
-      const extension = settings.offsets[k]!;
-      const named = (stress: number) =>
-        quantity(
-          `σfp${percent(extension)}`,
-          'flexural proof strength, offset',
-          stress,
-          'MPa',
-          'ASTM E855, offset yield strength in bending',
-        );
-      return one.ok ? [{ ...named(one.stress), extension, strain: one.strain }] : [];
-    }),
+    proofStrengths: strengthsAt(
+      'σfp',
+      'flexural proof strength, offset',
+      'ASTM E855, offset yield strength in bending',
+      proofs,
+      settings.offsets,
+    ),
   };
 }
 

@@ -3,10 +3,11 @@ import { bulgeRatio } from '../geometry/index.js';
 import type { bucklingOf, flowCurveOf } from './compressionKernel.js';
 import type { CompressionLengths, CompressionSettings } from './compressionOptions.js';
 import type { CompressionPiece, CompressionResult } from './CompressionResult.js';
-import { modulusWindowOf } from './elasticQuantities.js';
+import { modulusWindowOf, slopeQuantity } from './elasticQuantities.js';
 import { hardeningQuantities } from './hardeningQuantities.js';
 import type { LineNumbers } from './lineKernel.js';
-import { maximumForce, percent, quantity } from './quantity.js';
+import { maximumForce, quantity } from './quantity.js';
+import { strengthsAt } from './strengthsAt.js';
 import { explanationOf, type TensionNumbers } from './tensionKernel.js';
 
 const E9 = 'ASTM E9';
@@ -19,26 +20,22 @@ function lineQuantities(
   isModulus: boolean,
 ): Pick<CompressionResult, 'elasticSlope' | 'modulus' | 'modulusWindow' | 'proofStrengths' | 'stressesAtStrain'> {
   const { line, proofs, totals } = numbers;
-  const slope = (symbol: string, name: string, source: string) =>
-    line.ok ? quantity(symbol, name, line.slope, 'MPa', source, line.points > 2 ? line.standardError : undefined) : undefined;
-  const elasticSlope = slope('mEc', 'slope of the elastic part in compression', `${E9}, straight part of the curve`);
-  const modulus = isModulus ? slope('Ec', 'compressive modulus of elasticity', `${E9}; ASTM E111, Young's modulus`) : undefined;
   return {
-    ...(elasticSlope ? { elasticSlope } : {}),
-    ...(modulus ? { modulus } : {}),
+    ...(line.ok
+      ? { elasticSlope: slopeQuantity(line, 'mEc', 'slope of the elastic part in compression', `${E9}, straight part of the curve`) }
+      : {}),
+    ...(line.ok && isModulus
+      ? { modulus: slopeQuantity(line, 'Ec', 'compressive modulus of elasticity', `${E9}; ASTM E111, Young's modulus`) }
+      : {}),
     ...modulusWindowOf(numbers, curve, explanationOf(numbers, curve)),
-    proofStrengths: proofs.flatMap((one, k) => {
-      const extension = settings.offsets[k]!;
-      const named = (stress: number) =>
-        quantity(`Rpc${percent(extension)}`, 'compressive yield strength, offset', stress, 'MPa', `${E9}, yield strength by offset`);
-      return one.ok ? [{ ...named(one.stress), extension, strain: one.strain }] : [];
-    }),
-    stressesAtStrain: totals.flatMap((one, k) => {
-      const extension = settings.totalExtensions[k]!;
-      const named = (stress: number) =>
-        quantity(`Rtc${percent(extension)}`, 'compressive stress at a stated strain', stress, 'MPa', `${E9}, stress at a specified strain`);
-      return one.ok ? [{ ...named(one.stress), extension, strain: one.strain }] : [];
-    }),
+    proofStrengths: strengthsAt('Rpc', 'compressive yield strength, offset', `${E9}, yield strength by offset`, proofs, settings.offsets),
+    stressesAtStrain: strengthsAt(
+      'Rtc',
+      'compressive stress at a stated strain',
+      `${E9}, stress at a specified strain`,
+      totals,
+      settings.totalExtensions,
+    ),
   };
 }
 

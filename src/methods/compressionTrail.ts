@@ -1,6 +1,7 @@
 import type { TensionRecord } from '../base/index.js';
 import type { RecordedCurve } from '../curve/index.js';
 import type { CompressionSettings } from './compressionOptions.js';
+import { lineTrail } from './lineTrail.js';
 import type { LineNumbers } from './lineKernel.js';
 import type { TrailStep } from './MethodResult.js';
 
@@ -25,12 +26,7 @@ export function compressionTrail(
       step: recorded.basis === 'travel' ? 'travel divided by the height' : 'strain of the extensometer',
       values: { length: recorded.strainLength },
     },
-    ...(line.ok
-      ? [
-          { step: 'elastic line fitted', values: { first: line.first, last: line.last, slope: line.slope } },
-          { step: 'strain origin moved to where the line meets zero stress', values: { shift: numbers.shift } },
-        ]
-      : []),
+    ...lineTrail(numbers),
     ...(friction !== undefined && line.ok
       ? [{ step: 'friction of the ends taken off the flow stress (Siebel)', values: { friction } }]
       : []),

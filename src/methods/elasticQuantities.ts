@@ -1,5 +1,5 @@
-import type { LineExplanation, WindowChoice } from '../curve/index.js';
-import type { StressStrainCurve } from '../base/index.js';
+import type { ElasticLine, LineExplanation, WindowChoice } from '../curve/index.js';
+import type { Quantity, StressStrainCurve } from '../base/index.js';
 import { ISO, quantity } from './quantity.js';
 import type { TensionNumbers } from './tensionKernel.js';
 import type { ModulusWindow, TensionResult } from './TensionResult.js';
@@ -36,6 +36,10 @@ export function modulusWindowOf(
   };
 }
 
+/** @internal The slope of an elastic line as a quantity, with its standard error where there is one. */
+export const slopeQuantity = (line: ElasticLine, symbol: string, name: string, source: string): Quantity =>
+  quantity(symbol, name, line.slope, 'MPa', source, line.points > 2 ? line.standardError : undefined);
+
 /** @internal Elastic line, window and modulus. */
 export function elasticQuantities(
   numbers: TensionNumbers,
@@ -45,11 +49,9 @@ export function elasticQuantities(
 ) {
   const { line } = numbers;
   if (!line.ok) return {};
-  const slope = (symbol: string, name: string, source: string) =>
-    quantity(symbol, name, line.slope, 'MPa', source, line.points > 2 ? line.standardError : undefined);
   return {
-    elasticSlope: slope('mE', 'slope of the elastic part', `${ISO}, slope of the elastic part of the curve`),
-    ...(isModulus ? { modulus: slope('E', 'modulus of elasticity', `${ISO}, Annex G, modulus of elasticity`) } : {}),
+    elasticSlope: slopeQuantity(line, 'mE', 'slope of the elastic part', `${ISO}, slope of the elastic part of the curve`),
+    ...(isModulus ? { modulus: slopeQuantity(line, 'E', 'modulus of elasticity', `${ISO}, Annex G, modulus of elasticity`) } : {}),
     ...modulusWindowOf(numbers, curve, explanation),
   };
 }

@@ -2,15 +2,14 @@ import type { BendingResult } from '../methods/index.js';
 import { bendingCurveFigure } from './bendingCurveFigure.js';
 import { bentAndPressedCautions } from './cautions.js';
 import { lineInWords, sectionInWords } from './lineInWords.js';
-import { number, percent, shownAs, type MethodPage, type Shown, type ShownQuantity } from './MethodPage.js';
+import { fromCrosshead, number, percent, shownAs, type MethodPage, type Shown, type ShownQuantity } from './MethodPage.js';
 
-const STAMP = 'determined from crosshead displacement';
 const strength: Shown = { unit: 'MPa', factor: 1, step: { figures: 3 } };
 const modulus: Shown = { unit: 'GPa', factor: 1e-3, step: { figures: 3 } };
 const share: Shown = { unit: '%', factor: 100, step: { figures: 2 } };
 
 function quantities(result: BendingResult): ShownQuantity[] {
-  const stamp = result.motionBasis === 'travel' ? STAMP : undefined;
+  const stamp = result.motionBasis === 'travel' ? fromCrosshead : undefined;
   // two figures where a compliance was removed
   const ofPiece = stamp === undefined ? modulus : { ...modulus, step: { figures: 2 } };
   return [

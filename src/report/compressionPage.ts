@@ -3,10 +3,7 @@ import { bentAndPressedCautions } from './cautions.js';
 import { compressionCurveFigure } from './compressionCurveFigure.js';
 import { compressionFlowFigure } from './compressionFlowFigure.js';
 import { lineInWords, sectionInWords } from './lineInWords.js';
-import { number, percent, shownAs, type MethodPage, type Shown, type ShownQuantity } from './MethodPage.js';
-
-/** What stands beside every value that a strain from travel went into. */
-const STAMP = 'determined from crosshead displacement';
+import { fromCrosshead, number, percent, shownAs, type MethodPage, type Shown, type ShownQuantity } from './MethodPage.js';
 
 const strength: Shown = { unit: 'MPa', factor: 1, step: 1 };
 const ratio: Shown = { unit: '', factor: 1, step: 0.01 };
@@ -14,7 +11,7 @@ const modulus: Shown = { unit: 'GPa', factor: 1e-3, step: { figures: 3 } };
 const kilonewtons: Shown = { unit: 'kN', factor: 1e-3, step: 0.01 };
 
 function quantities(result: CompressionResult): ShownQuantity[] {
-  const stamp = result.extensionBasis === 'travel' ? STAMP : undefined;
+  const stamp = result.extensionBasis === 'travel' ? fromCrosshead : undefined;
   return [
     ...shownAs('elasticSlope', modulus, result.elasticSlope, stamp),
     ...shownAs('modulus', stamp === undefined ? modulus : { ...modulus, step: { figures: 2 } }, result.modulus, stamp),
