@@ -1,3 +1,4 @@
+import { compressionAndBendingEntries } from './compressionAndBendingCatalogue.js';
 import { evaluationEntries } from './evaluationCatalogue.js';
 import type { FindingEntry } from './FindingEntry.js';
 import { frameEntries } from './frameCatalogue.js';
@@ -6,7 +7,7 @@ import { pieceEntries } from './pieceCatalogue.js';
 import { recordEntries } from './recordCatalogue.js';
 import { verificationEntries } from './verificationCatalogue.js';
 
-const entries = { ...recordEntries, ...pieceEntries, ...frameEntries, ...evaluationEntries, ...materialEntries, ...verificationEntries };
+const entries = { ...recordEntries, ...pieceEntries, ...frameEntries, ...evaluationEntries, ...materialEntries, ...verificationEntries, ...compressionAndBendingEntries };
 
 /** Codes of findings. */
 export type FindingCode = keyof typeof entries;

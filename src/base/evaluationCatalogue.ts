@@ -19,7 +19,7 @@ export const evaluationEntries = {
   },
   'windows-disagree': {
     severity: 'caution', about: 'method',
-    message: 'The elastic line is fragile: {windows} other windows give slopes from {lowest} to {highest} MPa and Rp0.2 from {low} to {high} MPa.',
+    message: 'The elastic line is fragile: {windows} other windows give slopes from {lowest} to {highest} MPa and 0.2 % proof strengths from {low} to {high} MPa.',
     remedy: 'Look at the elastic detail; report the range, or state the window.',
   },
   'window-slopes-disagree': {

@@ -20,7 +20,7 @@ export const frameEntries = {
   'modulus-includes-frame-compliance': {
     severity: 'fault', about: 'frame',
     message: 'E is withheld: the slope {slope} MPa is that of frame and piece together.',
-    remedy: 'Give the frame compliance, or use an extensometer. Rp by the curve\'s own slope is still right.',
+    remedy: 'Give the frame compliance, or use an extensometer. A proof strength by the curve\'s own slope is still right.',
   },
   'displacement-steps-coarse': {
     severity: 'caution', about: 'frame',

@@ -1,6 +1,8 @@
 import { Command, CommanderError } from 'commander';
 import { isInputError } from '../base/index.js';
 import { version } from '../methods/index.js';
+import { bendingCommand } from './bendingCommand.js';
+import { compressionCommand } from './compressionCommand.js';
 import { reportCommand } from './reportCommand.js';
 
 /** Where the command writes. */
@@ -26,8 +28,8 @@ export async function run(argv: readonly string[], { out, error }: Streams): Pro
     .version(version)
     .exitOverride()
     .configureOutput({ writeOut: out, writeErr });
-  const report = reportCommand(out).exitOverride().configureOutput({ writeOut: out, writeErr });
-  program.addCommand(report);
+  for (const command of [reportCommand(out), compressionCommand(out), bendingCommand(out)])
+    program.addCommand(command.exitOverride().configureOutput({ writeOut: out, writeErr }));
   try {
     await program.parseAsync([...argv], { from: 'user' });
     return STATUS.well;

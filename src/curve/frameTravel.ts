@@ -113,6 +113,12 @@ export function requireCompliance(from: string, path: string, compliance: Compli
   return { at: (force) => constant * force, constant, ...limits, ...about };
 }
 
+/** @internal {@link requireCompliance} of what may be absent; a frame that gives nothing is none. */
+export function requireFrameCompliance(from: string, path: string, compliance: Compliance | undefined): FrameMotion | undefined {
+  const motion = compliance === undefined ? undefined : requireCompliance(from, path, compliance);
+  return motion?.constant === 0 ? undefined : motion;
+}
+
 /**
  * Motion of a frame at a force, by its compliance in any form.
  *

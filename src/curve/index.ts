@@ -1,4 +1,7 @@
 export { crossheadSpeed, type YieldingFrame } from './crossheadSpeed.js';
+export { beamDeflection, type ElasticBeam } from './beamDeflection.js';
+export { type BendingSetup } from './beamSetup.js';
+export { chordModulus, type ChordModulus, type ChordOptions, type ChordReason } from './chordModulus.js';
 export { elasticExtension, type ElasticBar } from './elasticExtension.js';
 export { energyDensity, type EnergyOptions } from './energyDensity.js';
 export { fitModulus } from './fitModulus.js';
@@ -16,6 +19,10 @@ export { type ModulusOptions, type WindowChoice } from './windowChoice.js';
 export { type WindowEnvelope } from './windowEnvelope.js';
 export { fitCompliance } from './fitCompliance.js';
 export { type ComplianceOptions, type CompliancePull, type ComplianceReason, type FittedCompliance } from './FittedCompliance.js';
+export { eulerLoad, type ColumnInput } from './eulerLoad.js';
+export { flexuralModulus, type BeamStiffness } from './flexuralModulus.js';
+export { flexuralStrain, type DeflectedBeam } from './flexuralStrain.js';
+export { flexuralStress, type LoadedBeam } from './flexuralStress.js';
 export { fracture, type Fracture, type FractureOptions, type FractureReason } from './fracture.js';
 export { frameCompliance, type KnownModulusTest } from './frameCompliance.js';
 export { frameTravel, type Compliance, type CompliancePower, type ComplianceTable, type ConstantCompliance } from './frameTravel.js';
@@ -36,12 +43,17 @@ export {
 export { removeCompliance, type RecordWithoutFrame } from './removeCompliance.js';
 export { rateOfStress, type RateOfStress, type StressRateInput } from './rateOfStress.js';
 export { serrations, type Serration, type SerrationOptions, type Serrations } from './serrations.js';
+export { shearDeflectionShare, type ShearedBeam } from './shearDeflectionShare.js';
 export { slopeScatter, type Correlation } from './slopeScatter.js';
 export { strainRateOfSpeed } from './strainRateOfSpeed.js';
 export { stressStrain, type RecordedCurve } from './stressStrain.js';
 export { testingRates, type RateLimits, type StrainRateRange, type TestingRates } from './testingRates.js';
 export { totalExtensionStrength, type TotalExtension } from './totalExtensionStrength.js';
 export { yieldPoints, type YieldOptions, type YieldPoint, type YieldPoints, type YieldReason } from './yieldPoints.js';
+/** @internal */
+export { requireBeam, type Beam } from './beamSetup.js';
+/** @internal */
+export { chordModulusKernel, requireChord } from './chordModulus.js';
 /** @internal */
 export { areaUnder } from './energyDensity.js';
 /** @internal */
@@ -63,7 +75,7 @@ export { proportionalLimitKernel } from './proportionalLimit.js';
 /** @internal */
 export { beyondCompliance, travelWithoutFrame } from './removeCompliance.js';
 /** @internal */
-export { requireCompliance, type FrameMotion } from './frameTravel.js';
+export { requireFrameCompliance, type FrameMotion } from './frameTravel.js';
 /** @internal */
 export { requirePiece, requireRecord, type PieceLengths } from './requireTest.js';
 /** @internal */

@@ -1,10 +1,14 @@
 export { bendingFromEccentricity, type EccentricityInput } from './bendingFromEccentricity.js';
+export { bendTestSpan, type BendTestInput, type SupportDistance } from './bendTestSpan.js';
+export { bendTestStrain } from './bendTestStrain.js';
+export { bulgeRatio, type BarrelDiameters } from './bulgeRatio.js';
 export { convertElongation, type ConvertElongationInput } from './convertElongation.js';
 export { effectiveLength, type FlatShoulders, type RoundShoulders } from './effectiveLength.js';
 export { elongationAfterFracture, type ElongationInput } from './elongationAfterFracture.js';
 export { hexagon, type HexagonDimensions } from './hexagon.js';
 export { leastParallelLength, type ParallelLengthInput } from './leastParallelLength.js';
 export { percentBending, type BendingStrains, type PercentBending } from './percentBending.js';
+export { plasticShapeFactor } from './plasticShapeFactor.js';
 export { proportionalGaugeLength, type GaugeLengthInput } from './proportionalGaugeLength.js';
 export { proportionalityCoefficient, type CoefficientInput } from './proportionalityCoefficient.js';
 export { type Readings } from './readings.js';
@@ -17,3 +21,4 @@ export { sectionFromMass, type SectionFromMassDimensions } from './sectionFromMa
 export { square, type SquareDimensions } from './square.js';
 export { tube, type TubeDimensions } from './tube.js';
 export { tubeStrip, type TubeStripDimensions } from './tubeStrip.js';
+export { uniformDiameter, type UpsetCylinder } from './uniformDiameter.js';

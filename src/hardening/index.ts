@@ -7,6 +7,9 @@ export {
   type LawComparison,
   type LawName,
 } from './compareLaws.js';
+export { compressiveTrueCurve } from './compressiveTrueCurve.js';
+export { compressiveTrueStrain, type CompressedHeights } from './compressiveTrueStrain.js';
+export { compressiveTrueStress, type CompressedPiece } from './compressiveTrueStress.js';
 export { averageStrainRatio, type DirectionalRatios, type SheetAnisotropy } from './averageStrainRatio.js';
 export { bridgmanCorrection, type NeckRadii, type NeckStrain } from './bridgmanCorrection.js';
 export { considere, type ConsidereOptions, type NeckingOnset, type NeckingReason } from './considere.js';
@@ -44,6 +47,7 @@ export { rambergOsgoodFromSecants, type SecantForm, type TwoSecants } from './ra
 export { rambergOsgoodStrain, type RambergOsgoodParameters } from './rambergOsgoodStrain.js';
 export { rambergOsgoodStress } from './rambergOsgoodStress.js';
 export { rateSensitivity, type TwoRates } from './rateSensitivity.js';
+export { siebelCorrection, type FrictionInput } from './siebelCorrection.js';
 export { swift, type SwiftParameters } from './swift.js';
 export { trueCurve, type TrueCurveOptions } from './trueCurve.js';
 export { trueFractureStrain, type FractureAreas } from './trueFractureStrain.js';

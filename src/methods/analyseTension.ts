@@ -110,7 +110,7 @@ export function analyseTension(record: TensionColumns, testPiece: TestPiece, opt
 
   const end = numbers.fracture.ok ? numbers.fracture.index + 1 : n;
   const rates = time && ratesOf(curve, time, end);
-  const share = frameShare(recorded, numbers, lengths, settings);
+  const share = frameShare(recorded, numbers, lengths, settings.frameCompliance);
   const isModulus = slopeIsModulus(recorded, numbers, settings);
   const quantities = {
     ...modulusWithFrame(tensionQuantities(numbers, curve, stress, settings, isModulus, explanationOf(numbers, curve)), share),

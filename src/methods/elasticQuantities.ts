@@ -1,7 +1,8 @@
-import type { LineExplanation, WindowChoice } from '../curve/index.js';
+import type { ElasticLine, LineExplanation, WindowChoice } from '../curve/index.js';
+import type { Quantity, StressStrainCurve } from '../base/index.js';
 import { ISO, quantity } from './quantity.js';
 import type { TensionNumbers } from './tensionKernel.js';
-import type { TensionResult } from './TensionResult.js';
+import type { ModulusWindow, TensionResult } from './TensionResult.js';
 
 /** How a window was chosen. */
 function criterionInWords(window: WindowChoice): string {
@@ -10,6 +11,35 @@ function criterionInWords(window: WindowChoice): string {
   return `given by its ${window.by === 'samples' ? 'samples' : `limits of ${window.by}`}`;
 }
 
+/** @internal The window of an elastic line, on the curve whose origin was moved. */
+export function modulusWindowOf(
+  { line, shift }: Pick<TensionNumbers, 'line' | 'shift'>,
+  { strain, stress }: StressStrainCurve,
+  explanation: LineExplanation,
+): { readonly modulusWindow?: ModulusWindow } {
+  if (!line.ok) return {};
+  return {
+    modulusWindow: {
+      criterion: criterionInWords(line.criterion),
+      first: line.first,
+      last: line.last,
+      points: line.points,
+      slope: line.slope,
+      strainLimits: [strain[line.first]!, strain[line.last]!] as const,
+      stressLimits: [stress[line.first]!, stress[line.last]!] as const,
+      strainShift: shift,
+      rSquared: line.rSquared,
+      relativeStandardError: line.relativeStandardError,
+      alternatives: line.alternatives.map(({ first, last, slope: other }) => ({ first, last, slope: other })),
+      ...explanation,
+    },
+  };
+}
+
+/** @internal The slope of an elastic line as a quantity, with its standard error where there is one. */
+export const slopeQuantity = (line: ElasticLine, symbol: string, name: string, source: string): Quantity =>
+  quantity(symbol, name, line.slope, 'MPa', source, line.points > 2 ? line.standardError : undefined);
+
 /** @internal Elastic line, window and modulus. */
 export function elasticQuantities(
   numbers: TensionNumbers,
@@ -17,26 +47,11 @@ export function elasticQuantities(
   isModulus: boolean,
   explanation: LineExplanation,
 ) {
-  const { line, shift } = numbers;
+  const { line } = numbers;
   if (!line.ok) return {};
-  const slope = (symbol: string, name: string, source: string) =>
-    quantity(symbol, name, line.slope, 'MPa', source, line.points > 2 ? line.standardError : undefined);
   return {
-    elasticSlope: slope('mE', 'slope of the elastic part', `${ISO}, slope of the elastic part of the curve`),
-    ...(isModulus ? { modulus: slope('E', 'modulus of elasticity', `${ISO}, Annex G, modulus of elasticity`) } : {}),
-    modulusWindow: {
-      criterion: criterionInWords(line.criterion),
-      first: line.first,
-      last: line.last,
-      points: line.points,
-      slope: line.slope,
-      strainLimits: [curve.strain[line.first]!, curve.strain[line.last]!] as const,
-      stressLimits: [curve.stress[line.first]!, curve.stress[line.last]!] as const,
-      strainShift: shift,
-      rSquared: line.rSquared,
-      relativeStandardError: line.relativeStandardError,
-      alternatives: line.alternatives.map(({ first, last, slope: other }) => ({ first, last, slope: other })),
-      ...explanation,
-    },
+    elasticSlope: slopeQuantity(line, 'mE', 'slope of the elastic part', `${ISO}, slope of the elastic part of the curve`),
+    ...(isModulus ? { modulus: slopeQuantity(line, 'E', 'modulus of elasticity', `${ISO}, Annex G, modulus of elasticity`) } : {}),
+    ...modulusWindowOf(numbers, curve, explanation),
   };
 }

@@ -1,7 +1,6 @@
 import type { Quantity } from '../base/index.js';
-import type { PieceLengths, RecordedCurve } from '../curve/index.js';
+import type { FrameMotion, PieceLengths, RecordedCurve } from '../curve/index.js';
 import type { TensionNumbers } from './tensionKernel.js';
-import type { TensionSettings } from './tensionOptions.js';
 
 /** @internal What a removed frame is to the elastic line. */
 export interface FrameShare {
@@ -17,10 +16,10 @@ export interface FrameShare {
 
 /** @internal The frame's share of the motion in the elastic window, where a compliance was taken out of travel. */
 export function frameShare(
-  { basis, stress }: RecordedCurve,
-  { line }: TensionNumbers,
-  lengths: PieceLengths,
-  { frameCompliance: motion }: TensionSettings,
+  { basis, stress }: Pick<RecordedCurve, 'basis' | 'stress'>,
+  { line }: Pick<TensionNumbers, 'line'>,
+  lengths: Pick<PieceLengths, 'area' | 'effectiveLength'>,
+  motion: FrameMotion | undefined,
 ): FrameShare | undefined {
   if (basis !== 'travel' || !motion || !line.ok) return undefined;
   const [a, b] = [stress[line.first]! * lengths.area, stress[line.last]! * lengths.area];

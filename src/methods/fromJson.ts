@@ -1,9 +1,11 @@
-import { InputError } from '../base/index.js';
+import { InputError, requireOneOf } from '../base/index.js';
+import { resultColumns } from './resultColumns.js';
 import type { TensionResult } from './TensionResult.js';
+import type { TestResult } from './TestResult.js';
 import { schemaVersion } from './toJson.js';
 
-/** The groups of columns in a result. */
-const columnGroups = ['curve', 'rates'];
+/** Methods that this version knows. */
+const methods = Object.keys(resultColumns) as TestResult['method'][];
 
 /**
  * A result from the text that {@link toJson} made.
@@ -11,11 +13,12 @@ const columnGroups = ['curve', 'rates'];
  * $$ \text{fromJson}(\text{toJson}(r)) = r $$
  *
  * @remarks
- * The columns of `curve` and `rates` become `Float64Array` again. A text of a newer layout is refused.
+ * Columns become `Float64Array` again, whatever the method. Name the method to have it checked and typed; without, the text may be of any method,
+ * and the type is that of a tension test. A text of a newer layout is refused.
  *
  * @param text - JSON text made by `toJson`.
  * @returns The result; of `analyseCurve` it lacks what needs a test piece.
- * @throws {@link InputError} `wrong-type` where the text is no such result, `out-of-range` where its layout is newer.
+ * @throws {@link InputError} `wrong-type` where the text is no such result, `out-of-range` where its layout is newer or the method unknown.
  *
  * @example
  * ```ts
@@ -25,8 +28,18 @@ const columnGroups = ['curve', 'rates'];
  *
  * @see ECMA-404, the JSON data interchange syntax. Checked in `test/methods/analyseTension.test.ts`.
  */
-export function fromJson(text: string): TensionResult {
+export function fromJson(text: string): TensionResult;
+/**
+ * A result of a named method from the text that {@link toJson} made.
+ *
+ * @param text - JSON text made by `toJson`.
+ * @param method - Which method the result must be of.
+ * @returns The result, typed by its method.
+ */
+export function fromJson<Method extends TestResult['method']>(text: string, method: Method): Extract<TestResult, Record<'method', Method>>;
+export function fromJson(text: string, method?: TestResult['method']): TestResult {
   const bad = (rule: string, received: unknown) => new InputError('fromJson', 'text', 'wrong-type', rule, received);
+  if (method !== undefined) requireOneOf('fromJson', 'method', method, methods);
   if (typeof text !== 'string') throw bad('must be text', text);
   let parsed: unknown;
   try {
@@ -34,8 +47,7 @@ export function fromJson(text: string): TensionResult {
   } catch {
     throw bad('must be JSON', text);
   }
-  if (typeof parsed !== 'object' || parsed === null || !('schemaVersion' in parsed) || !('curve' in parsed))
-    throw bad('must be a result with schemaVersion and curve', text);
+  if (typeof parsed !== 'object' || parsed === null || !('schemaVersion' in parsed)) throw bad('must be a result with schemaVersion', text);
   const { schemaVersion: found, ...result } = parsed as Record<string, unknown>;
   if (found !== schemaVersion)
     throw new InputError(
@@ -45,11 +57,16 @@ export function fromJson(text: string): TensionResult {
       `must be ${schemaVersion}, the layout that this version reads`,
       found,
     );
-  for (const group of columnGroups) {
+  const own = methods.find((one) => one === result['method']);
+  if (own === undefined || (method !== undefined && own !== method))
+    throw bad(`must be a result of the method ${method ?? methods.join(' or ')}`, result['method']);
+  const [first] = resultColumns[own];
+  if (first !== undefined && !(first in result)) throw bad(`must be a result with ${first}`, text);
+  for (const group of resultColumns[own]) {
     const columns = result[group];
     if (typeof columns !== 'object' || columns === null) continue;
     result[group] = Object.fromEntries(Object.entries(columns).map(([name, one]) => [name, Float64Array.from(one as number[])]));
   }
   const whole: object = result;
-  return whole as TensionResult;
+  return whole as TestResult;
 }

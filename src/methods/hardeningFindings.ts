@@ -11,7 +11,7 @@ const NECKING_SHARE = 0.1;
 
 /** @internal Doubts about hardening law and onset of necking. */
 export function hardeningFindings(
-  { line, hardening, necking, maximum }: TensionNumbers,
+  { line, hardening, necking, maximum }: Pick<TensionNumbers, 'line' | 'hardening' | 'necking' | 'maximum'>,
   result: Pick<TensionResult, 'hardening'>,
 ): Finding[] {
   const found: Finding[] = [];

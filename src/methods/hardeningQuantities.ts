@@ -3,7 +3,7 @@ import type { TensionNumbers } from './tensionKernel.js';
 import type { TensionResult } from './TensionResult.js';
 
 /** @internal The hardening law. */
-export function hardeningQuantities({ hardening: fit }: TensionNumbers): Pick<TensionResult, 'hardening'> {
+export function hardeningQuantities({ hardening: fit }: Pick<TensionNumbers, 'hardening'>): Pick<TensionResult, 'hardening'> {
   if (fit?.ok !== true) return {};
   return {
     hardening: {

@@ -1,3 +1,16 @@
+export { analyseBending } from './analyseBending.js';
+export { type BendingOptions, type BendingThresholds } from './bendingOptions.js';
+export { type BendingColumns, type BendingPiece, type BendingResult } from './BendingResult.js';
+export { analyseCompression } from './analyseCompression.js';
+export { type CompressionOptions, type CompressionThresholds } from './compressionOptions.js';
+export {
+  type AfterCompression,
+  type BucklingCheck,
+  type CompressionColumns,
+  type CompressionPiece,
+  type CompressionResult,
+} from './CompressionResult.js';
+export { type LineThresholdName } from './thresholds.js';
 export { analyseCurve, type CurveResult } from './analyseCurve.js';
 export { analyseTension } from './analyseTension.js';
 export { type Loading, type LoadingControl, type LoadingStage, type RateSpread } from './loadingOf.js';
@@ -18,3 +31,7 @@ export { type MethodResult, type Provenance, type TestInfo } from './MethodResul
 export { type TestResult } from './TestResult.js';
 export { toJson } from './toJson.js';
 export { version } from './version.js';
+/** @internal */
+export { requireBendingPiece } from './bendingOptions.js';
+/** @internal */
+export { requireCompressionPiece } from './compressionOptions.js';

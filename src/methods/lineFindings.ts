@@ -1,6 +1,6 @@
 import { finding, type Finding } from '../base/index.js';
 import type { TensionNumbers } from './tensionKernel.js';
-import type { TensionSettings } from './tensionOptions.js';
+import type { LineThresholds } from './thresholds.js';
 import type { TensionResult } from './TensionResult.js';
 
 /** Slopes of metals, from lead to tungsten, with a margin [MPa] (common practice). */
@@ -12,23 +12,24 @@ const ALIKE = 5;
 const BENT = 4;
 
 /** @internal True where the slope falls within the elastic part by more than its scatter allows: no linear part. */
-export function isCurved(numbers: TensionNumbers, limit: number): boolean {
+export function isCurved(numbers: Pick<TensionNumbers, 'line'>, limit: number): boolean {
   const fall = numbers.line.ok ? numbers.line.slopeFall : undefined;
   return fall !== undefined && fall.value > limit && fall.value > 4 * fall.standardError;
 }
 
-/** @internal Doubts about the elastic line and its window. */
+/** @internal Doubts about the elastic line and its window; without a line, what else there is none of. */
 export function lineFindings(
-  numbers: TensionNumbers,
+  numbers: Pick<TensionNumbers, 'line'>,
   curve: TensionResult['curve'],
   result: Pick<TensionResult, 'modulus' | 'modulusWindow'>,
-  { thresholds }: TensionSettings,
+  { thresholds }: { readonly thresholds: LineThresholds },
+  others: readonly string[] = ['Rp', 'Rt', 'Ag', 'n'],
 ): Finding[] {
   const { line } = numbers;
   if (!line.ok)
     return [
       finding('not-determined', { symbol: 'mE', why: line.message }, { field: 'elasticSlope' }),
-      ...['Rp', 'Rt', 'Ag', 'n'].map((symbol) => finding('not-determined', { symbol, why: 'there is no elastic line' })),
+      ...others.map((symbol) => finding('not-determined', { symbol, why: 'there is no elastic line' })),
     ];
   const found: Finding[] = [];
   const field = 'elasticSlope';

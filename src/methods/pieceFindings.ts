@@ -20,6 +20,12 @@ function sectionFindings({ section }: TestPiece, limit: number): Finding[] {
       found.push(finding('section-small', { dimension: 'thickness', value: thickness, limit: LEAST_THICKNESS }));
     if (width / thickness > WIDEST) found.push(finding('section-wide', { ratio: width / thickness }));
   }
+  return [...found, ...readingFindings(section, limit)];
+}
+
+/** @internal Doubts about the readings of a section. */
+export function readingFindings(section: TestPiece['section'], limit: number): Finding[] {
+  const found: Finding[] = [];
   if (section.spread !== undefined && section.spread > limit) found.push(finding('section-spread', { spread: 100 * section.spread }));
   if (section.taper !== undefined && Math.abs(section.taper) > limit) found.push(finding('section-taper', { taper: 100 * section.taper }));
   if (section.readings < 3) found.push(finding('few-section-readings', { readings: section.readings }));

@@ -1,7 +1,7 @@
 import { finding, type Finding } from '../base/index.js';
 import { offsetLeverage, sustainedCrossing } from '../curve/index.js';
 import type { TensionNumbers } from './tensionKernel.js';
-import type { TensionSettings } from './tensionOptions.js';
+import type { LineThresholds } from './thresholds.js';
 import { percent } from './quantity.js';
 import type { TensionResult } from './TensionResult.js';
 
@@ -10,15 +10,27 @@ const POINTS_BEFORE_PROOF = 5;
 /** The doubt of the offset at which a proof strength is worth a fault. */
 const DOUBT_FAULT = 0.2;
 
-/** @internal Doubts about proof strengths and strengths at total extensions. */
-export function proofFindings(numbers: TensionNumbers, curve: TensionResult['curve'], settings: TensionSettings): Finding[] {
+/** What the proof strengths were asked with. */
+interface ProofSettings {
+  readonly offsets: readonly number[];
+  readonly totalExtensions: readonly number[];
+  readonly thresholds: LineThresholds;
+}
+
+/** @internal Doubts about proof strengths and strengths at total extensions; `symbols` without their index. */
+export function proofFindings(
+  numbers: Pick<TensionNumbers, 'line' | 'proofs' | 'totals' | 'highest'>,
+  curve: TensionResult['curve'],
+  settings: ProofSettings,
+  symbols: readonly [string, string] = ['Rp', 'Rt'],
+): Finding[] {
   const { line } = numbers;
   if (!line.ok) return [];
   const found: Finding[] = [];
   const field = 'proofStrengths';
   numbers.proofs.forEach((proof, k) => {
     const offset = settings.offsets[k]!;
-    const symbol = `Rp${percent(offset)}`;
+    const symbol = `${symbols[0]}${percent(offset)}`;
     if (!proof.ok) {
       found.push(
         proof.reason === 'not-reached'
@@ -59,7 +71,7 @@ export function proofFindings(numbers: TensionNumbers, curve: TensionResult['cur
       found.push(
         finding(
           'total-extension-not-reached',
-          { symbol: `Rt${percent(settings.totalExtensions[k]!)}` },
+          { symbol: `${symbols[1]}${percent(settings.totalExtensions[k]!)}` },
           { field: 'totalExtensionStrengths' },
         ),
       );

@@ -80,22 +80,26 @@ function withoutFillets({ strain, stress }: StressStrainCurve, slope: number, ra
 /** About so many means stand for the samples of a long record in hardening and necking. */
 const PLACES = 150;
 
-/** The curve from one sample to another (included), by means. */
-function meansOf({ strain, stress }: StressStrainCurve, first: number, last: number): StressStrainCurve {
+/** @internal The curve from one sample to another (included), by means. */
+export function meansOf({ strain, stress }: StressStrainCurve, first: number, last: number): StressStrainCurve {
   const { x, y } = cellMeans(strain, stress, first, last, PLACES);
   return { strain: x, stress: y };
 }
 
-/** The hardening law between yielding and maximum. */
-function hardeningOf(curve: StressStrainCurve, slope: number, first: number, maximum: number): TensionNumbers['hardening'] {
-  if (maximum - first < 5) return undefined;
-  const flow = flowCurve(trueCurve(meansOf(curve, first, maximum)), { modulus: slope });
+/** @internal Hollomon's law on a flow curve, from 2 % plastic strain on where it reaches twice as far. */
+export function hollomonOf(flow: StressStrainCurve): TensionNumbers['hardening'] {
   const last = flow.strain.length - 1;
   if (last < 4) return undefined;
   const to = flow.strain[last]!;
   const from = to > 2 * FIT_FROM ? Math.max(FIT_FROM, flow.strain[0]!) : flow.strain[0]!;
   if (to <= from) return undefined; // noise on a curve without plastic strain
   return { ...fitHollomon(flow, { from, to }), range: [from, to] };
+}
+
+/** The hardening law between yielding and maximum. */
+function hardeningOf(curve: StressStrainCurve, slope: number, first: number, maximum: number): TensionNumbers['hardening'] {
+  if (maximum - first < 5) return undefined;
+  return hollomonOf(flowCurve(trueCurve(meansOf(curve, first, maximum)), { modulus: slope }));
 }
 
 /** The onset of necking by Considère, from the samples around the maximum. */
@@ -110,7 +114,7 @@ function neckingOf({ strain, stress }: StressStrainCurve, maximum: number, end: 
 }
 
 /** @internal What explains the elastic line, on the curve whose origin the kernel moved; not needed by a repeated evaluation. */
-export function explanationOf({ line, shift }: TensionNumbers, curve: StressStrainCurve): LineExplanation {
+export function explanationOf({ line, shift }: Pick<TensionNumbers, 'line' | 'shift'>, curve: StressStrainCurve): LineExplanation {
   if (!line.ok) return {};
   const moved = { ...line, intercept: line.intercept + line.slope * shift, strainShift: line.strainShift - shift };
   return explainLine(curve, moved, maximumIndex(curve.stress));

@@ -1,6 +1,6 @@
-import { requireColumn, requireObject, requireOneOf, requireOptions, requirePositive } from '../base/index.js';
+import { requireOneOf, requireOptions } from '../base/index.js';
 import {
-  requireCompliance,
+  requireFrameCompliance,
   requireModulusOptions,
   testingRates,
   type Compliance,
@@ -13,6 +13,7 @@ import { requireFamily, type MaterialFamilyKey } from '../materials/index.js';
 import { requireRepairs, type Repairs } from '../record/index.js';
 import type { TestInfo } from './MethodResult.js';
 import { requireTest } from './testInfo.js';
+import { lineThresholds, requireStrains, requireThresholds } from './thresholds.js';
 
 /** Thresholds of findings: common practice where no standard is named. */
 export interface TensionThresholds {
@@ -46,15 +47,7 @@ export interface TensionThresholds {
 
 /** @internal The thresholds when nothing is asked. */
 export const defaultThresholds = {
-  elasticPoints: 50,
-  leastElasticPoints: 8,
-  slopeScatter: 0.01,
-  slopeFall: 0.1,
-  windowBend: 0.05,
-  offsetDoubt: 0.05,
-  displacementStep: 0.1,
-  toeShare: 0.25,
-  sectionSpread: 0.005,
+  ...lineThresholds,
   gaugeLengthDeviation: 0.1,
   strainRateElastic: testingRates.methodB.upToProof,
   strainRatePlastic: testingRates.methodB.afterYield,
@@ -106,19 +99,9 @@ export interface TensionSettings {
 /** @internal Checks the options before any work, and fills in defaults. */
 export function requireTensionOptions(from: string, options: TensionOptions, names: readonly string[]): TensionSettings {
   requireOptions(from, options, names);
-  const strains = (name: 'offsets' | 'totalExtensions', otherwise: readonly number[]): number[] => {
-    const given = options[name];
-    return given === undefined ? [...otherwise] : [...requireColumn(from, `options.${name}`, given, { least: 0, positive: true })];
-  };
-  const { frameCompliance } = options;
-  const motion = frameCompliance === undefined ? undefined : requireCompliance(from, 'options.frameCompliance', frameCompliance);
-  const thresholds = requireObject(from, 'options.thresholds', options.thresholds ?? {});
-  requireOptions(from, thresholds, Object.keys(defaultThresholds), 'options.thresholds');
-  const given = Object.entries(thresholds).filter(([, value]) => value !== undefined);
-  for (const [name, value] of given) requirePositive(from, `options.thresholds.${name}`, value);
   return {
-    offsets: strains('offsets', [0.002]),
-    totalExtensions: strains('totalExtensions', [0.005]),
+    offsets: requireStrains(from, 'options.offsets', options.offsets, [0.002]),
+    totalExtensions: requireStrains(from, 'options.totalExtensions', options.totalExtensions, [0.005]),
     window: requireModulusOptions(from, options.modulus ?? {}, 'options.modulus'),
     proportionalLimit: requireOneOf(from, 'options.proportionalLimit', options.proportionalLimit ?? 'offset', [
       'offset',
@@ -127,11 +110,11 @@ export function requireTensionOptions(from: string, options: TensionOptions, nam
       'johnson',
     ]),
     lowerYield: requireOneOf(from, 'options.lowerYield', options.lowerYield ?? 'whole', ['whole', 'short']),
-    frameCompliance: motion?.constant === 0 ? undefined : motion,
+    frameCompliance: requireFrameCompliance(from, 'options.frameCompliance', options.frameCompliance),
     repairs: requireRepairs(from, options.repairs ?? {}, 'options.repairs'),
     family: options.family === undefined ? undefined : requireFamily(from, 'options.family', options.family).key,
     test: requireTest(from, options.test ?? {}),
-    thresholds: { ...defaultThresholds, ...Object.fromEntries(given) },
+    thresholds: requireThresholds(from, options.thresholds, defaultThresholds),
   };
 }
 

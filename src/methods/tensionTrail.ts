@@ -2,6 +2,7 @@ import type { TensionRecord, TrailStep } from '../base/index.js';
 import type { PieceLengths, RecordedCurve } from '../curve/index.js';
 import type { TensionNumbers } from './tensionKernel.js';
 import type { TensionSettings } from './tensionOptions.js';
+import { lineTrail } from './lineTrail.js';
 
 /** @internal What was done to the record, in order, with the numbers it was done with. */
 export function tensionTrail(
@@ -34,11 +35,7 @@ export function tensionTrail(
         ? { step: 'curve carried on by travel over the parallel length', values: { fromSample: end, length: lengths.parallelLength } }
         : { step: 'curve ended with the extensometer', values: { samples: end } },
     );
-  const { line } = numbers;
-  if (line.ok) {
-    trail.push({ step: 'elastic line fitted', values: { first: line.first, last: line.last, slope: line.slope } });
-    trail.push({ step: 'strain origin moved to where the line meets zero stress', values: { shift: numbers.shift } });
-  }
+  trail.push(...lineTrail(numbers));
   if (numbers.fracture.ok && numbers.fracture.index < recorded.strain.length - 1)
     trail.push({ step: 'samples after the fracture left out', values: { fromSample: numbers.fracture.index + 1 } });
   return trail;

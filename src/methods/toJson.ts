@@ -12,7 +12,7 @@ export const schemaVersion = 1;
  * Typed arrays become arrays of numbers. Every number is written with all its digits, so the round trip is exact. The text carries
  * `schemaVersion`.
  *
- * @param result - A result of `analyseTension`.
+ * @param result - A result of any `analyse` function.
  * @returns JSON text.
  * @throws {@link InputError} `missing`, `wrong-type`.
  *

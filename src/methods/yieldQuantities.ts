@@ -1,7 +1,8 @@
-import { ISO, percent, quantity } from './quantity.js';
+import { ISO, quantity } from './quantity.js';
+import { strengthsAt } from './strengthsAt.js';
 import type { TensionNumbers } from './tensionKernel.js';
 import type { TensionSettings } from './tensionOptions.js';
-import type { StrengthAtExtension, YieldStrength } from './TensionResult.js';
+import type { YieldStrength } from './TensionResult.js';
 
 const definitions = {
   offset: '0.01 % plastic extension',
@@ -12,6 +13,7 @@ const definitions = {
 
 /** @internal Yield strengths, proof strengths and the proportional limit. */
 export function yieldQuantities(numbers: TensionNumbers, settings: TensionSettings) {
+  const [plastic, total] = ['proof strength, plastic extension', 'proof strength, total extension'] as const;
   const points = numbers.yielding;
   const limit = numbers.proportional?.[settings.proportionalLimit];
   const at = (symbol: string, name: string, source: string, point: { stress: number; strain: number; index: number }): YieldStrength => ({
@@ -19,18 +21,6 @@ export function yieldQuantities(numbers: TensionNumbers, settings: TensionSettin
     strain: point.strain,
     index: point.index,
   });
-  const strengths = (
-    symbol: string,
-    name: string,
-    found: TensionNumbers['proofs'] | TensionNumbers['totals'],
-    extensions: readonly number[],
-  ): StrengthAtExtension[] =>
-    found.flatMap((one, i) => {
-      const extension = extensions[i]!;
-      return one.ok
-        ? [{ ...quantity(`${symbol}${percent(extension)}`, name, one.stress, 'MPa', `${ISO}, ${name}`), extension, strain: one.strain }]
-        : [];
-    });
   return {
     ...(limit?.ok === true
       ? {
@@ -52,7 +42,7 @@ export function yieldQuantities(numbers: TensionNumbers, settings: TensionSettin
           yieldPointExtension: quantity('Ae', 'yield point extension', points.extension, '1', `${ISO}, percentage yield point extension`),
         }
       : {}),
-    proofStrengths: strengths('Rp', 'proof strength, plastic extension', numbers.proofs, settings.offsets),
-    totalExtensionStrengths: strengths('Rt', 'proof strength, total extension', numbers.totals, settings.totalExtensions),
+    proofStrengths: strengthsAt('Rp', plastic, `${ISO}, ${plastic}`, numbers.proofs, settings.offsets),
+    totalExtensionStrengths: strengthsAt('Rt', total, `${ISO}, ${total}`, numbers.totals, settings.totalExtensions),
   };
 }

@@ -36,7 +36,8 @@ const REVERSED = 3;
 /** @internal What the checks of a record share, so that an analysis need not look twice. */
 export interface KnownRecord {
   readonly survey: RecordSurvey;
-  readonly pauses: readonly Pause[];
+  /** Default: looked for. */
+  readonly pauses?: readonly Pause[];
 }
 
 /** Signs that are the other way: the force is negative for the most part, or the motion falls while the force rises. */

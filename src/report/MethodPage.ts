@@ -47,6 +47,9 @@ export const shownAs = (
     ...(stamp === undefined ? {} : { stamp }),
   }));
 
+/** @internal What stands beside every value that a strain from travel went into. */
+export const fromCrosshead = 'determined from crosshead displacement';
+
 /** @internal A number for a sentence: so many significant figures. */
 export const number = (value: number, figures: number): string => String(Number(value.toPrecision(figures)));
 /** @internal A ratio for a sentence, in per cent. */

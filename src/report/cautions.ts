@@ -7,3 +7,16 @@ export const tensionCautions: readonly string[] = [
   'Broken edges are sharp and may be hot; chips and dust of magnesium, titanium and beryllium alloys are hazards of their own.',
   'These results describe these test pieces. They are not design values. Decisions about structures, pressure equipment, lifting, aircraft or medical use follow the governing code and a licensed or otherwise authorised professional; acceptance needs a verified machine, an extensometer where one is required, and a competent laboratory.',
 ];
+
+const [guard, reach, capacity, drive, edges, results] = tensionCautions;
+
+/** @internal What must be said with tests between plates and on supports. */
+export const bentAndPressedCautions: readonly string[] = [
+  guard!,
+  'Pieces between plates or on supports are held by nothing but the load: slender and slanting ones shoot out sideways, bent ones spring off, hard ones shatter. Keep hands out from between plates, noses and supports at all times.',
+  reach!,
+  capacity!,
+  drive!,
+  edges!,
+  results!,
+];

@@ -1,19 +1,27 @@
 import { InputError, requireObject } from '../base/index.js';
 import type { TestResult } from '../methods/index.js';
+import { bendingPage } from './bendingPage.js';
+import { compressionPage } from './compressionPage.js';
 import type { MethodPage } from './MethodPage.js';
 import { tensionPage } from './tensionPage.js';
 
 type Pages = { readonly [Method in TestResult['method']]: MethodPage<Extract<TestResult, { method: Method }>> };
 
 /** What the report says of each method. */
-const pages: Pages = { tension: tensionPage };
+const pages: Pages = {
+  tension: tensionPage,
+  compression: compressionPage,
+  bending: bendingPage,
+};
 
 /** @internal What the report says of a result's method. */
-export function pageOf(from: string, result: TestResult): MethodPage<TestResult> {
+export function pageOf<Result extends TestResult>(from: string, result: Result): MethodPage<Result> {
   const given: object = requireObject(from, 'result', result);
   const known = Object.keys(pages);
   const method: unknown = 'method' in given ? given.method : undefined;
   if (typeof method !== 'string' || !known.includes(method))
     throw new InputError(from, 'result.method', 'wrong-type', `must be that of a result (${known.join(', ')})`, method);
-  return pages[method as keyof Pages];
+  // the page under a result's own method is the page of that result
+  const page: unknown = pages[method as keyof Pages];
+  return page as MethodPage<Result>;
 }

@@ -2,6 +2,7 @@ import type { TensionResult } from '../methods/index.js';
 import { tensionCautions } from './cautions.js';
 import { elasticDetailFigure } from './elasticDetailFigure.js';
 import { loadExtensionFigure } from './loadExtensionFigure.js';
+import { lineInWords, sectionInWords } from './lineInWords.js';
 import { number, percent, type MethodPage } from './MethodPage.js';
 import { ratesFigure } from './ratesFigure.js';
 import { stressStrainFigure } from './stressStrainFigure.js';
@@ -10,12 +11,8 @@ import { trueCurveFigure } from './trueCurveFigure.js';
 
 function identity(result: TensionResult): [string, string | undefined][] {
   const { testPiece } = result;
-  const { section } = testPiece;
-  const dimensions = Object.entries(section.dimensions)
-    .map(([name, value]) => `${name} ${number(value, 5)}`)
-    .join(', ');
   return [
-    ['Section', `${section.shape}, ${dimensions} (mm); S0 = ${number(section.area, 5)} mm²`],
+    ['Section', sectionInWords(testPiece.section)],
     ['Gauge length L0', `${number(testPiece.gaugeLength, 5)} mm`],
     ['Parallel length Lc', testPiece.parallelLength === undefined ? undefined : `${number(testPiece.parallelLength, 5)} mm`],
     ['Strain from', `${result.extensionBasis.replaceAll('-', ' ')}, over ${number(result.strainLength, 5)} mm`],
@@ -23,7 +20,7 @@ function identity(result: TensionResult): [string, string | undefined][] {
 }
 
 /** What explains the elastic line: its residuals, other windows, and what it means for the proof strength. */
-function lineInWords({ residuals, envelope, trust }: NonNullable<TensionResult['modulusWindow']>): string[] {
+function trustInWords({ residuals, envelope, trust }: NonNullable<TensionResult['modulusWindow']>): string[] {
   return [
     ...(residuals
       ? [
@@ -55,15 +52,7 @@ function loadingInWords({ loading }: TensionResult): string[] {
 function howFound(result: TensionResult): string[] {
   const { modulusWindow: line, fracture, hardening, upperYieldStrength: upper, proofStrengths } = result;
   const sentences: string[] = [];
-  if (line)
-    sentences.push(
-      `Elastic line: window ${line.criterion}, samples ${line.first} to ${line.last} (${line.points}), ${number(line.stressLimits[0], 4)} to ${number(line.stressLimits[1], 4)} MPa; slope ${number(line.slope / 1000, 5)} GPa, R² = ${line.rSquared.toFixed(6)}, S_m(rel) = ${percent(line.relativeStandardError)}.`,
-      `Strain origin: moved by ${number(line.strainShift, 4)} to where the line meets zero stress; all strains count from there.`,
-      ...(line.alternatives.length > 0
-        ? [`Runner-up windows give slopes of ${line.alternatives.map(({ slope }) => number(slope / 1000, 4)).join(', ')} GPa.`]
-        : []),
-      ...lineInWords(line),
-    );
+  if (line) sentences.push(...lineInWords(line), ...trustInWords(line));
   for (const proof of proofStrengths)
     sentences.push(
       `${proof.symbol}: first lasting crossing with a line of the same slope, offset by ${percent(proof.extension)}; at a strain of ${percent(proof.strain)}.`,

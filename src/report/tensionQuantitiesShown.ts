@@ -1,6 +1,6 @@
 import type { Quantity } from '../base/index.js';
 import type { TensionResult } from '../methods/index.js';
-import { shownAs, type Shown, type ShownQuantity } from './MethodPage.js';
+import { fromCrosshead, shownAs, type Shown, type ShownQuantity } from './MethodPage.js';
 
 /** How a field is shown, and whether strain is in it. */
 interface ShownField extends Shown {
@@ -39,13 +39,10 @@ const shown = {
 
 type Field = keyof typeof shown;
 
-/** What stands beside every value that a strain from travel went into. */
-const STAMP = 'determined from crosshead displacement';
-
 /** Where the extensometer still held, a value is its own, else the crosshead's. */
 function stampOf(result: TensionResult, field: Field): string | undefined {
   if (!('strain' in shown[field])) return undefined;
-  if (result.extensionBasis === 'travel') return STAMP;
+  if (result.extensionBasis === 'travel') return fromCrosshead;
   const beyond: readonly Field[] = [
     'uniformExtension',
     'totalExtensionAtMaximumForce',
@@ -56,7 +53,9 @@ function stampOf(result: TensionResult, field: Field): string | undefined {
     'hardeningExponent',
     'strengthCoefficient',
   ];
-  return result.extensionBasis === 'extensometer-then-travel' && beyond.includes(field) ? `${STAMP} beyond the extensometer` : undefined;
+  return result.extensionBasis === 'extensometer-then-travel' && beyond.includes(field)
+    ? `${fromCrosshead} beyond the extensometer`
+    : undefined;
 }
 
 /** The quantities of a field. */

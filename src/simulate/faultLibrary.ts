@@ -2,7 +2,8 @@ import { InputError, requireNonNegative, type FindingCode, type TensionRecord, t
 import { round } from '../geometry/index.js';
 import { randomNumbers } from '../numeric/index.js';
 import type { SimulatedMaterial } from './material.js';
-import { simulateTension, type SimulatedHand, type SimulatedLogger, type TensionScenario } from './simulateTension.js';
+import type { SimulatedHand, SimulatedLogger } from './settings.js';
+import { simulateTension, type TensionScenario } from './simulateTension.js';
 import { changed, inOneFile, picked, reversed, sampleAt, slipped } from './spoil.js';
 
 /** A record with a fault, as it would reach a laboratory. */

@@ -87,26 +87,27 @@ const DROP = 0.0008;
 
 /** True stress by true plastic strain, and the true plastic strain at which a neck begins. */
 function flowLaw(
+  from: string,
   hardening: SimulatedHardening,
   yieldStress: number,
 ): { readonly flow: (strain: number) => number; readonly necks: number } {
   switch (hardening.law) {
     case 'hollomon': {
-      const K = requirePositive(FROM, 'material.hardening.strengthCoefficient', hardening.strengthCoefficient);
-      const n = requireBetween(FROM, 'material.hardening.exponent', hardening.exponent, 1e-3, 1);
+      const K = requirePositive(from, 'material.hardening.strengthCoefficient', hardening.strengthCoefficient);
+      const n = requireBetween(from, 'material.hardening.exponent', hardening.exponent, 1e-3, 1);
       return { flow: (strain) => K * strain ** n, necks: n };
     }
     case 'swift': {
-      const start = requirePositive(FROM, 'material.hardening.prestrain', hardening.prestrain);
-      const n = requireBetween(FROM, 'material.hardening.exponent', hardening.exponent, 1e-3, 1);
+      const start = requirePositive(from, 'material.hardening.prestrain', hardening.prestrain);
+      const n = requireBetween(from, 'material.hardening.exponent', hardening.exponent, 1e-3, 1);
       return { flow: (strain) => yieldStress * (1 + strain / start) ** n, necks: Math.max(0, n - start) };
     }
     case 'voce': {
-      const top = requirePositive(FROM, 'material.hardening.saturationStress', hardening.saturationStress);
-      const rate = requirePositive(FROM, 'material.hardening.rate', hardening.rate);
+      const top = requirePositive(from, 'material.hardening.saturationStress', hardening.saturationStress);
+      const rate = requirePositive(from, 'material.hardening.rate', hardening.rate);
       if (top <= yieldStress)
         throw new InputError(
-          FROM,
+          from,
           'material.hardening.saturationStress',
           'out-of-range',
           `must be above yieldStress (${yieldStress})`,
@@ -129,6 +130,27 @@ const fields = {
   none: ['law'],
 } as const;
 
+/** @internal Modulus, yield stress and flow law of a material, checked. */
+export function requireFlow(from: string, material: Pick<SimulatedMaterial, 'modulus' | 'yieldStress' | 'hardening'>) {
+  const modulus = requirePositive(from, 'material.modulus', material.modulus);
+  requireObject(from, 'material.hardening', material.hardening);
+  const law = requireOneOf(from, 'material.hardening.law', material.hardening.law, ['hollomon', 'swift', 'voce', 'none']);
+  requireOptions(from, material.hardening, fields[law], 'material.hardening');
+  const smooth = law === 'hollomon';
+  if (smooth && material.yieldStress !== undefined)
+    throw new InputError(
+      from,
+      'material.yieldStress',
+      'out-of-range',
+      'does not go with the law hollomon, which is smooth from the start',
+      material.yieldStress,
+    );
+  const lower = smooth ? 0 : requirePositive(from, 'material.yieldStress', material.yieldStress);
+  // steps of plastic strain grow with this power, so that steps of stress stay even
+  const spacing = material.hardening.law === 'hollomon' ? Math.max(2, 1 / material.hardening.exponent) : 2;
+  return { modulus, law, smooth, lower, spacing, ...flowLaw(from, material.hardening, lower) };
+}
+
 /** @internal Checks a material and makes its curve. */
 export function materialCurve(material: SimulatedMaterial): MaterialCurve {
   requireOptions(
@@ -137,22 +159,16 @@ export function materialCurve(material: SimulatedMaterial): MaterialCurve {
     ['modulus', 'yieldStress', 'yieldPoint', 'hardening', 'fracture', 'reductionOfArea'],
     'material',
   );
-  const modulus = requirePositive(FROM, 'material.modulus', material.modulus);
-  requireObject(FROM, 'material.hardening', material.hardening);
-  const law = requireOneOf(FROM, 'material.hardening.law', material.hardening.law, ['hollomon', 'swift', 'voce', 'none']);
-  requireOptions(FROM, material.hardening, fields[law], 'material.hardening');
+  const { modulus, law, smooth, lower, spacing, flow, necks } = requireFlow(FROM, material);
   requireBetween(FROM, 'material.reductionOfArea', material.reductionOfArea ?? 0.5, 0, 0.999);
-  const smooth = law === 'hollomon';
-  if (smooth && (material.yieldPoint || material.yieldStress !== undefined))
+  if (smooth && material.yieldPoint)
     throw new InputError(
       FROM,
-      'material.yieldStress',
+      'material.yieldPoint',
       'out-of-range',
       'does not go with the law hollomon, which is smooth from the start',
-      material.yieldStress,
+      material.yieldPoint.upper,
     );
-  const lower = smooth ? 0 : requirePositive(FROM, 'material.yieldStress', material.yieldStress);
-  const { flow, necks } = flowLaw(material.hardening, lower);
   const point = material.yieldPoint;
   const upper = point && requirePositive(FROM, 'material.yieldPoint.upper', point.upper);
   if (upper !== undefined && upper <= lower)
@@ -192,6 +208,6 @@ export function materialCurve(material: SimulatedMaterial): MaterialCurve {
     lower: upper === undefined ? undefined : lower,
     drop: DROP,
     plateau,
-    spacing: material.hardening.law === 'hollomon' ? Math.max(2, 1 / material.hardening.exponent) : 2,
+    spacing,
   };
 }

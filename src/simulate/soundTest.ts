@@ -2,13 +2,8 @@ import { InputError, requireNonNegative, type TestPiece } from '../base/index.js
 import { rectangular, round, type RoundDimensions } from '../geometry/index.js';
 import { randomNumbers } from '../numeric/index.js';
 import type { SimulatedMaterial } from './material.js';
-import {
-  simulateTension,
-  type SimulatedFrame,
-  type SimulatedHand,
-  type SimulatedTension,
-  type TensionScenario,
-} from './simulateTension.js';
+import type { SimulatedFrame, SimulatedHand } from './settings.js';
+import { simulateTension, type SimulatedTension, type TensionScenario } from './simulateTension.js';
 
 /** A simulated test with its name and its piece. */
 export interface SimulatedCase extends SimulatedTension {

@@ -1,4 +1,5 @@
 import type { AfterFracture, TestPiece } from '../base/index.js';
+import { integral } from './integral.js';
 import type { MaterialCurve, SimulatedMaterial } from './material.js';
 
 /** A true proof strength. */
@@ -43,26 +44,6 @@ export interface SimulatedTruth {
   readonly afterFracture: Required<AfterFracture>;
   /** First and last sample of each pause of the hand. */
   readonly pauses: readonly (readonly [number, number])[];
-}
-
-/** Nodes and weights of Gauss-Legendre quadrature of five points. */
-const GAUSS = [
-  [0, 0.5688888888888889],
-  [0.5384693101056831, 0.47862867049936647],
-  [-0.5384693101056831, 0.47862867049936647],
-  [0.906179845938664, 0.23692688505618908],
-  [-0.906179845938664, 0.23692688505618908],
-] as const;
-
-/** Integral of a smooth function, by panels. */
-function integral(f: (p: number) => number, low: number, high: number, panels = 200): number {
-  let sum = 0;
-  const half = (high - low) / (2 * panels);
-  for (let k = 0; k < panels; k += 1) {
-    const middle = low + (2 * k + 1) * half;
-    for (const [at, weight] of GAUSS) sum += weight * f(middle + half * at);
-  }
-  return sum * half;
 }
 
 /** @internal The truth of a material and a piece. */

@@ -54,7 +54,7 @@ describe('summarise', () => {
   });
 
   test('anything else than a result is refused', () => {
-    expect(refusal(() => summarise({ method: 'bending' } as never))).toBe('wrong-type result.method');
+    expect(refusal(() => summarise({ method: 'torsion' } as never))).toBe('wrong-type result.method');
     expect(refusal(() => summarise(undefined as never))).toBe('missing result');
   });
 });

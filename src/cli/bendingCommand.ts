@@ -1,0 +1,72 @@
+import { Command, Option } from 'commander';
+import type { TensionRecord } from '../base/index.js';
+import { analyseBending, type BendingColumns, type BendingPiece } from '../methods/index.js';
+import { numberOption, some, strainsOption } from './flags.js';
+import { complianceOf, withFrameFlags, type FrameFlags } from './frameFlags.js';
+import { recordOf, withRecordFlags, type RecordFlags } from './recordFlags.js';
+import { sectionOf, withSectionFlags, type SectionFlags } from './sectionOptions.js';
+import { withTestFlags, writeReport, type TestFlags } from './testFlags.js';
+
+/** Flags of the command, as they were typed. */
+interface BendingFlags extends SectionFlags, FrameFlags, RecordFlags, TestFlags {
+  readonly span: number;
+  readonly arm?: number;
+  readonly hexagonOn?: 'flats' | 'corners';
+  readonly offsets?: readonly number[];
+  readonly chord?: readonly [number, number];
+  readonly indentationCompliance?: number;
+  readonly poissonRatio?: number;
+}
+
+/** Four points where an arm is given, three else. */
+const pieceOf = (flags: BendingFlags): BendingPiece => ({
+  section: sectionOf(flags),
+  setup: {
+    points: flags.arm === undefined ? 3 : 4,
+    span: flags.span,
+    ...some('arm', flags.arm),
+    ...some('hexagonOn', flags.hexagonOn),
+  },
+});
+
+/** The file's extension is the deflection at mid-span. */
+const bendingRecord = ({ force, extension, strain, travel, time }: TensionRecord): BendingColumns => ({
+  force,
+  ...some('deflection', extension),
+  ...some('strain', strain),
+  ...some('travel', travel),
+  ...some('time', time),
+});
+
+/** The command `bending`: a logger's file of a bending test becomes a table, a page and data. */
+export function bendingCommand(out: (text: string) => void): Command {
+  const command = withSectionFlags(
+    new Command('bending')
+      .description('A bending test from the file of a logger: results in the terminal, page and JSON beside the file.')
+      .argument('<file>', 'delimited text as the logger wrote it; an extension is the deflection at mid-span, travel that of the noses'),
+  )
+    .addOption(numberOption('--span <L>', 'distance of the supports [mm]').makeOptionMandatory())
+    .addOption(numberOption('--arm <a>', 'four points: distance from a support to the next nose [mm]; without it three points'))
+    .addOption(new Option('--hexagon-on <side>', 'how a hexagon lies; default flats').choices(['flats', 'corners']))
+    .addOption(strainsOption('--offsets <list>', 'plastic strains of the proof strengths, for example 0.1%,0.2%'))
+    .addOption(strainsOption('--chord <list>', 'the two strains of the chord; default 0.05%,0.25%'))
+    .addOption(numberOption('--indentation-compliance <C>', 'what supports and noses sink in [mm/N], taken out of travel'))
+    .addOption(numberOption('--poisson-ratio <nu>', "Poisson's ratio, for the share of shear; default 0.3"));
+  withTestFlags(withRecordFlags(withFrameFlags(command))).addHelpText(
+    'after',
+    '\nExample:\n  testpiece bending bar-02.csv --rectangular 10x4 --span 64 --frame-compliance 2e-5\n  Of a rectangle the second number is the height in the direction of the force.\n',
+  );
+  return command.action((file: string, flags: BendingFlags) => {
+    const piece = pieceOf(flags);
+    return writeReport(file, flags, out, async (test) =>
+      analyseBending(bendingRecord(await recordOf(file, flags)), piece, {
+        test,
+        ...some('offsets', flags.offsets),
+        ...some('chord', flags.chord),
+        ...some('frameCompliance', await complianceOf(flags)),
+        ...some('indentationCompliance', flags.indentationCompliance),
+        ...some('poissonRatio', flags.poissonRatio),
+      }),
+    );
+  });
+}

@@ -1,0 +1,69 @@
+import { Command } from 'commander';
+import { analyseCompression, type CompressionPiece } from '../methods/index.js';
+import { numberOption, some, strainsOption } from './flags.js';
+import { complianceOf, withFrameFlags, type FrameFlags } from './frameFlags.js';
+import { recordOf, withRecordFlags, type RecordFlags } from './recordFlags.js';
+import { sectionOf, withSectionFlags, type SectionFlags } from './sectionOptions.js';
+import { withTestFlags, writeReport, type TestFlags } from './testFlags.js';
+
+/** Flags of the command, as they were typed. */
+interface CompressionFlags extends SectionFlags, FrameFlags, RecordFlags, TestFlags {
+  readonly height: number;
+  readonly extensometerLength?: number;
+  readonly endFactor?: number;
+  readonly finalHeight?: number;
+  readonly middleDiameter?: number;
+  readonly endDiameter?: number;
+  readonly broken?: true;
+  readonly offsets?: readonly number[];
+  readonly strains?: readonly number[];
+  readonly friction?: number;
+}
+
+const pieceOf = (flags: CompressionFlags): CompressionPiece => ({
+  section: sectionOf(flags),
+  height: flags.height,
+  ...some('extensometerLength', flags.extensometerLength),
+  ...some('endFactor', flags.endFactor),
+  afterTest: {
+    ...some('height', flags.finalHeight),
+    ...some('middleDiameter', flags.middleDiameter),
+    ...some('endDiameter', flags.endDiameter),
+    ...some('broken', flags.broken),
+  },
+});
+
+/** The command `compression`: a logger's file of a compression test becomes a table, a page and data. */
+export function compressionCommand(out: (text: string) => void): Command {
+  const command = withSectionFlags(
+    new Command('compression')
+      .description('A compression test from the file of a logger: results in the terminal, page and JSON beside the file.')
+      .argument('<file>', 'delimited text as the logger wrote it; compression may be negative'),
+  )
+    .addOption(numberOption('--height <h0>', 'height of the piece [mm]').makeOptionMandatory())
+    .addOption(numberOption('--extensometer-length <Le>', 'base of the extensometer [mm]; default the height'))
+    .addOption(numberOption('--end-factor <k>', 'end factor of buckling, 0.5 to 2; default 0.5, flat ends'))
+    .addOption(numberOption('--final-height <h>', 'height after the test [mm]'))
+    .addOption(numberOption('--middle-diameter <dm>', 'diameter at half of the height after the test [mm]'))
+    .addOption(numberOption('--end-diameter <de>', 'diameter at the ends after the test [mm]'))
+    .option('--broken', 'the piece broke')
+    .addOption(strainsOption('--offsets <list>', 'plastic strains of the yield strengths, for example 0.1%,0.2%'))
+    .addOption(strainsOption('--strains <list>', 'strains at which the stress is given, for example 5%,10%'))
+    .addOption(numberOption('--friction <mu>', 'coefficient of friction at the ends, taken off the flow stress'));
+  withTestFlags(withRecordFlags(withFrameFlags(command, 'frame and plates'))).addHelpText(
+    'after',
+    '\nExample:\n  testpiece compression puck-03.csv --round 10 --height 15 --frame-compliance 4e-6 --friction 0.1\n',
+  );
+  return command.action((file: string, flags: CompressionFlags) => {
+    const piece = pieceOf(flags);
+    return writeReport(file, flags, out, async (test) =>
+      analyseCompression(await recordOf(file, flags, flags.extensometerLength ?? flags.height), piece, {
+        test,
+        ...some('offsets', flags.offsets),
+        ...some('strains', flags.strains),
+        ...some('frameCompliance', await complianceOf(flags)),
+        ...some('friction', flags.friction),
+      }),
+    );
+  });
+}

@@ -1,0 +1,108 @@
+import { chordModulusKernel, stressStrainKernel, travelWithoutFrame } from '../curve/index.js';
+import { checkRecordKernel, surveyRecord } from '../record/index.js';
+import { bendingFindings } from './bendingFindings.js';
+import { requireBendingOptions, requireBendingPiece, requireBendingRecord, shearShareOf, type BendingOptions } from './bendingOptions.js';
+import { bendingQuantities } from './bendingQuantities.js';
+import type { BendingColumns, BendingPiece, BendingResult } from './BendingResult.js';
+import { isCurved } from './lineFindings.js';
+import { lineKernel } from './lineKernel.js';
+import { lineTrail } from './lineTrail.js';
+import type { TrailStep } from '../base/index.js';
+import { loadingPositive } from './positiveSigns.js';
+import { provenanceOf } from './provenanceOf.js';
+import { structure } from './structure.js';
+
+/**
+ * A bending test from its record: modulus by slope and chord, flexural strengths, and every doubt that the data show.
+ *
+ * $$ \text{record} \to s - C_f F \to \sigma_f = \frac{F a}{2 W}, \; \varepsilon_f = \frac{m c}{\kappa}\, s \to E_f \to \varepsilon_0 \to \sigma_{fp}, \sigma_{fM}, \varepsilon_{fM} $$
+ *
+ * @remarks
+ * Three points, and four points with any arm; deflection by a gauge at mid-span, travel of the noses, or strain of the outer fibre. The crosshead
+ * measures the noses, which of four points sink less than mid-span: the formulas know. A modulus from travel needs the compliance of frame and indentation.
+ * Stress and strain are those of the elastic formulas throughout: beyond yielding they are nominal, and a finding says by how much.
+ * The chord between strains of 0.0005 and 0.0025 is the rule for plastics, counted from the line's origin but from no earlier than the record; of metals take the slope. Brittle pieces throw fragments: guard closed.
+ *
+ * @param record - `force` [N], whole; at least one of `deflection` [mm] at mid-span, `strain` [mm/mm], `travel` [mm]; `time` [s] where it was logged.
+ * @param piece - `section` and `setup`: points, span [mm], of four points the arm [mm].
+ * @param options - Offsets, chord, compliances [mm/N] or tables, window, identity of the test, thresholds of findings.
+ * @returns The result, as plain data.
+ * @throws {@link InputError} before anything is computed: `missing`, `not-finite`, `not-positive`, `unequal-lengths`, `too-few`,
+ * `out-of-range`, `not-increasing`, `unknown-option`, `wrong-type`.
+ *
+ * @example
+ * ```ts
+ * const deflection = Array.from({ length: 200 }, (_, i) => 0.005 * i);
+ * const record = { force: deflection.map((s) => 100 * s), deflection };
+ * const piece = { section: rectangular({ width: 10, thickness: 4 }), setup: { points: 3 as const, span: 64 } };
+ * analyseBending(record, piece).chordModulus?.value; // => 10240.0
+ * ```
+ *
+ * @see ISO 178, flexural properties; ASTM E855, bend testing of metallic flat materials. Checked in `test/methods/analyseBending.test.ts`.
+ */
+export function analyseBending(record: BendingColumns, piece: BendingPiece, options: BendingOptions = {}): BendingResult {
+  const from = 'analyseBending';
+  const settings = requireBendingOptions(from, options);
+  const lengths = requireBendingPiece(from, piece);
+  const asGiven = requireBendingRecord(from, record);
+  const { record: given, turned: columns } = loadingPositive(asGiven);
+  const turned = columns.map((name) => (name === 'extension' ? 'deflection' : name));
+
+  const { frameCompliance: frame, thresholds } = settings;
+  const used = frame && given.travel ? { ...given, travel: travelWithoutFrame(given.travel, given.force, frame) } : given;
+  const recorded = stressStrainKernel(used, lengths);
+  const curve = { strain: recorded.strain, stress: recorded.stress };
+  const gauge = given.extension ? 'deflection' : 'strain';
+  // a strain gauge reads strain itself
+  const strainLength = recorded.basis !== 'travel' && gauge === 'strain' ? 1 : recorded.strainLength;
+  const survey = surveyRecord(given);
+  const strainStep = (survey.motion?.step ?? 0) / (survey.motion?.column === 'strain' ? 1 : recorded.strainLength);
+
+  const numbers = lineKernel(curve, settings);
+  const { line, highest } = numbers;
+  const ofPiece = recorded.basis !== 'travel' || frame !== undefined;
+  // a curve that softens from the start has its line meet zero stress before the record: the chord counts from no earlier than that start
+  const origin = line.ok ? Math.max(0, curve.strain[0]! - curve.stress[0]! / line.slope) : 0;
+  const chord = ofPiece && line.ok ? chordModulusKernel(curve, settings.chord, origin, highest + 1) : undefined;
+  const isModulus = line.ok && ofPiece && line.points >= thresholds.leastElasticPoints && !isCurved(numbers, thresholds.slopeFall);
+  const highestForce = given.force[survey.top]!;
+  const shearShare = shearShareOf(piece, settings.poissonRatio, recorded.basis === 'travel' ? 'nose' : 'mid-span');
+  const quantities = bendingQuantities({ numbers, curve, lengths, settings, isModulus, chord, shearShare, highestForce, top: survey.top });
+
+  const evidence = {
+    recorded: { ...recorded, strainLength },
+    numbers,
+    chord,
+    lengths,
+    force: given.force,
+    strainStep,
+    turned,
+    section: piece.section,
+  };
+  const trail: TrailStep[] = [
+    ...(turned.length > 0 ? [{ step: 'signs turned: loading counts positive', values: { columns: turned.join(', ') } }] : []),
+    ...(frame && given.travel
+      ? [{ step: 'frame and indentation removed from travel', values: { largest: frame.at(given.force[survey.top]!) } }]
+      : []),
+    { step: 'force times moment arm over section modulus: stress of the outer fibre', values: { forcePerStress: lengths.area } },
+    recorded.basis !== 'travel' && gauge === 'strain'
+      ? { step: 'strain of the gauge on the outer fibre', values: {} }
+      : {
+          step: `${recorded.basis === 'travel' ? 'travel' : 'deflection'} turned into strain of the outer fibre`,
+          values: { length: strainLength },
+        },
+    ...lineTrail(numbers),
+  ];
+  return {
+    method: 'bending',
+    test: settings.test,
+    piece: structure(piece),
+    motionBasis: recorded.basis === 'travel' ? 'travel' : recorded.basis === 'extensometer' ? gauge : `${gauge}-then-travel`,
+    deflectionLength: strainLength,
+    curve,
+    ...quantities,
+    findings: [...checkRecordKernel(given, {}, { survey }), ...bendingFindings({ curve, ...quantities }, evidence, settings)],
+    trail,
+    provenance: provenanceOf(options, { ...asGiven }),
+  };
+}

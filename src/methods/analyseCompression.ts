@@ -1,0 +1,115 @@
+import { requireRecord, stressStrainKernel, travelWithoutFrame } from '../curve/index.js';
+import { checkRecordKernel, surveyRecord } from '../record/index.js';
+import { compressionFindings } from './compressionFindings.js';
+import { bucklingOf, flowCurveOf, trueCurveOf } from './compressionKernel.js';
+import { requireCompressionOptions, requireCompressionPiece, type CompressionOptions } from './compressionOptions.js';
+import { compressionQuantities } from './compressionQuantities.js';
+import type { CompressionColumns, CompressionPiece, CompressionResult } from './CompressionResult.js';
+import { loadingPositive } from './positiveSigns.js';
+import { compressionTrail } from './compressionTrail.js';
+import { isCurved } from './lineFindings.js';
+import { brokeSuddenly, lineKernel } from './lineKernel.js';
+import { provenanceOf } from './provenanceOf.js';
+import { structure } from './structure.js';
+import { hollomonOf, meansOf } from './tensionKernel.js';
+
+/**
+ * A compression test from its record: yield strength, stresses at stated strains, flow curve, and every doubt that the data show.
+ *
+ * $$ \text{record} \to F - C_f \to (e, R) \to m_E \to e_0 \to R_{pc}, R_{tc} \to \varepsilon_p = -\ln(1 - p), \; \sigma = \frac{R (1 - p)}{1 + \mu d / 3h} $$
+ *
+ * @remarks
+ * Compression may be negative or positive in each column; signs are turned and the trail says so. In results it counts positive. The modulus is given only where an extensometer or a
+ * removed compliance (of frame and plates, measured in compression) justifies it. A piece that does not break has no compressive strength: stresses are given
+ * at stated strains. The flow curve takes the plastic part of the compression p alone; with a coefficient of friction Siebel's correction
+ * is applied with the present diameter and height. Of pieces longer than three diameters the force is compared with the tangent-modulus
+ * buckling load all along the curve. Hard pieces shatter and slender ones shoot out: guard closed.
+ *
+ * @param record - `force` [N] and at least one of `extension` [mm], `strain` [mm/mm], `travel` [mm]; `time` [s] where it was logged.
+ * @param piece - Section, height [mm], and what applies: base of the extensometer, end factor, what was measured after the test.
+ * @param options - Offsets, stated strains, frame compliance [mm/N] or a table, friction, window, identity of the test, thresholds of findings.
+ * @returns The result, as plain data.
+ * @throws {@link InputError} before anything is computed: `missing`, `not-finite`, `not-positive`, `unequal-lengths`, `too-few`,
+ * `out-of-range`, `not-increasing`, `unknown-option`, `wrong-type`.
+ *
+ * @example
+ * ```ts
+ * const stress = Array.from({ length: 3001 }, (_, i) => i / 10);
+ * const record = {
+ *   force: stress.map((R) => -R * 78.53982),
+ *   extension: stress.map((R) => -15 * (R / 70000 + 0.002 * (R / 250) ** 20)),
+ * };
+ * const result = analyseCompression(record, { section: round({ diameter: 10 }), height: 15 });
+ * result.proofStrengths[0]?.value; // => 250.00
+ * result.modulus?.value; // => 70000.0
+ * ```
+ *
+ * @see ASTM E9, compression testing of metallic materials at room temperature. Checked in `test/methods/analyseCompression.test.ts`.
+ */
+export function analyseCompression(
+  record: CompressionColumns,
+  piece: CompressionPiece,
+  options: CompressionOptions = {},
+): CompressionResult {
+  const from = 'analyseCompression';
+  const settings = requireCompressionOptions(from, options);
+  const given = requireRecord(from, record);
+  const lengths = requireCompressionPiece(from, piece);
+
+  const { record: positive, turned } = loadingPositive(given);
+  const { frameCompliance: frame, thresholds } = settings;
+  const used = frame && positive.travel ? { ...positive, travel: travelWithoutFrame(positive.travel, positive.force, frame) } : positive;
+  const recorded = stressStrainKernel(used, lengths);
+  const curve = { strain: recorded.strain, stress: recorded.stress };
+  const survey = surveyRecord(positive);
+  const strainStep = (survey.motion?.step ?? 0) / (survey.motion?.column === 'strain' ? 1 : recorded.strainLength);
+
+  const numbers = lineKernel(curve, settings);
+  const { line, highest } = numbers;
+  const ofPiece = recorded.basis !== 'travel' || frame !== undefined;
+  const isModulus = line.ok && ofPiece && line.points >= thresholds.leastElasticPoints && !isCurved(numbers, thresholds.slopeFall);
+  const broken = piece.afterTest?.broken ?? brokeSuddenly(numbers, curve);
+  const buckling = bucklingOf(numbers, curve, lengths, thresholds.bucklingShare, broken);
+  const trueCurve = ofPiece && line.ok ? trueCurveOf(curve, highest) : undefined;
+  const flow = flowCurveOf(curve, numbers, lengths, settings.friction);
+  const hardening = flow && hollomonOf(meansOf(flow, 0, flow.strain.length - 1));
+  const quantities = compressionQuantities({
+    numbers,
+    curve,
+    lengths,
+    settings,
+    isModulus,
+    broken,
+    buckling,
+    flow,
+    trueCurve,
+    hardening,
+    piece,
+    top: survey.top,
+    highestForce: positive.force[survey.top]!,
+  });
+  const evidence = {
+    recorded,
+    numbers,
+    buckling,
+    area: lengths.area,
+    record: positive,
+    strainStep,
+    frictionShare: flow?.largestShare,
+    hardening,
+    broken,
+    turned,
+  };
+  return {
+    method: 'compression',
+    test: settings.test,
+    piece: structure(piece),
+    extensionBasis: recorded.basis,
+    strainLength: recorded.strainLength,
+    curve,
+    ...quantities,
+    findings: [...checkRecordKernel(positive, {}, { survey }), ...compressionFindings(piece, { curve, ...quantities }, evidence, settings)],
+    trail: compressionTrail(turned, positive, recorded, lengths.area, numbers, settings),
+    provenance: provenanceOf(options, { ...given }),
+  };
+}

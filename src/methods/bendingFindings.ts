@@ -1,0 +1,85 @@
+import { finding, type Finding, type Outcome, type Section } from '../base/index.js';
+import { beyondCompliance, type ChordModulus, type ChordReason, type RecordedCurve } from '../curve/index.js';
+import type { BeamLengths, BendingSettings } from './bendingOptions.js';
+import type { BendingResult } from './BendingResult.js';
+import { displacementFindings, slopeFindings } from './frameFindings.js';
+import { frameShare } from './frameShare.js';
+import { lineFindings } from './lineFindings.js';
+import type { LineNumbers } from './lineKernel.js';
+import { readingFindings } from './pieceFindings.js';
+import { proofFindings } from './proofFindings.js';
+
+/** @internal What the findings of a bending test rest on. */
+export interface BendingEvidence {
+  readonly recorded: RecordedCurve;
+  readonly numbers: LineNumbers;
+  readonly chord: Outcome<ChordModulus, ChordReason> | undefined;
+  readonly lengths: BeamLengths;
+  readonly force: Float64Array;
+  readonly strainStep: number;
+  readonly turned: readonly string[];
+  readonly section: Section;
+}
+
+type Found = Pick<BendingResult, 'curve' | 'modulus' | 'chordModulus' | 'modulusWindow' | 'proofStrengths' | 'spanRatio' | 'shearShare'>;
+
+/** Frame and indentation, where the strain comes from travel. */
+function travelFindings({ recorded, numbers, lengths, force }: BendingEvidence, settings: BendingSettings): Finding[] {
+  if (recorded.basis !== 'travel') return [];
+  const { frameCompliance: motion, indentationKnown } = settings;
+  return [
+    ...(motion ? beyondCompliance(force, motion) : []),
+    ...slopeFindings(numbers, motion, frameShare(recorded, numbers, lengths, motion)),
+    ...(motion && !indentationKnown ? [finding('indentation-not-removed', {}, { field: 'modulus' })] : []),
+  ];
+}
+
+/** Where the deflection grows too large for the formulas; a strain gauge tells none. */
+function deflectionFindings({ recorded, numbers, lengths }: BendingEvidence, { strain, stress }: Found['curve'], share: number): Finding[] {
+  if (recorded.strainLength === 1) return [];
+  const most = share * lengths.span;
+  for (let i = 0; i <= numbers.highest; i += 1)
+    if (strain[i]! * recorded.strainLength > most)
+      return [finding('large-deflection', { stress: stress[i]!, share: 100 * share }, { range: [i, numbers.highest] })];
+  return [];
+}
+
+/** @internal Doubts about a bending test, beside those of the record itself. */
+export function bendingFindings(result: Found, evidence: BendingEvidence, settings: BendingSettings): Finding[] {
+  const { numbers, chord, recorded, lengths } = evidence;
+  const { thresholds } = settings;
+  const { line } = numbers;
+  const { spanRatio, shearShare, modulus, chordModulus } = result;
+  const found: Finding[] = travelFindings(evidence, settings);
+  if (evidence.turned.length > 0) found.push(finding('signs-turned', { columns: evidence.turned.join(', ') }));
+  found.push(...readingFindings(evidence.section, thresholds.sectionSpread));
+  found.push(...displacementFindings(recorded, numbers, result, settings, evidence.strainStep));
+  // a span that is just long enough passes, whatever the last bit of the height
+  if (spanRatio.value < thresholds.spanRatio * (1 - 1e-9))
+    found.push(
+      finding(
+        'span-short',
+        { ratio: spanRatio.value, least: thresholds.spanRatio, share: shearShare ? 100 * shearShare.value : 'an unknown part' },
+        { field: 'modulus' },
+      ),
+    );
+  found.push(...deflectionFindings(evidence, result.curve, thresholds.deflectionShare));
+  // plastics and ceramics are bent as well: no modulus is implausible here
+  found.push(...lineFindings(numbers, result.curve, { modulusWindow: result.modulusWindow }, settings, ['σfp', 'Ef']));
+  // a brittle beam that nobody asked a proof strength of has none: no fault
+  const weight = settings.offsetsAsked ? {} : ({ severity: 'note' } as const);
+  for (const one of proofFindings(numbers, result.curve, settings, ['σfp', 'σf']))
+    found.push(one.code === 'proof-strength-not-reached' ? { ...one, ...weight } : one);
+  if (chord && !chord.ok)
+    found.push(finding('not-determined', { symbol: 'Ef by the chord', why: chord.message }, { field: 'chordModulus' }));
+  if (modulus && chordModulus && Math.abs(chordModulus.value / modulus.value - 1) > thresholds.chordDifference)
+    found.push(finding('chord-unlike-slope', { chord: chordModulus.value, slope: modulus.value }, { field: 'chordModulus' }));
+  if (result.proofStrengths.length > 0 && line.ok && lengths.shapeFactor !== undefined)
+    found.push(finding('flexural-stress-nominal', { factor: lengths.shapeFactor }, { field: 'flexuralStrength' }));
+  const { stress } = result.curve;
+  const last = stress.length - 1;
+  if (numbers.highest === last) found.push(finding('maximum-at-end', {}, { field: 'flexuralStrength' }));
+  else if (!numbers.fracture.ok && stress[numbers.highest]! > 0)
+    found.push(finding('stopped-before-fracture', { share: (100 * stress[last]!) / stress[numbers.highest]! }, { field: 'fracture' }));
+  return found;
+}

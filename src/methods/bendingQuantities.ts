@@ -1,0 +1,87 @@
+import type { Outcome, StressStrainCurve } from '../base/index.js';
+import type { ChordModulus, ChordReason } from '../curve/index.js';
+import type { BeamLengths, BendingSettings } from './bendingOptions.js';
+import type { BendingResult } from './BendingResult.js';
+import { modulusWindowOf, slopeQuantity } from './elasticQuantities.js';
+import { brokeSuddenly, type LineNumbers } from './lineKernel.js';
+import { maximumForce, percent, quantity } from './quantity.js';
+import { strengthsAt } from './strengthsAt.js';
+import { explanationOf } from './tensionKernel.js';
+
+const ISO178 = 'ISO 178';
+
+/** The numbers of a bending test, before they have names. */
+interface Evaluated {
+  readonly numbers: LineNumbers;
+  readonly curve: StressStrainCurve;
+  readonly lengths: BeamLengths;
+  readonly settings: BendingSettings;
+  readonly isModulus: boolean;
+  readonly chord: Outcome<ChordModulus, ChordReason> | undefined;
+  readonly shearShare: number | undefined;
+  readonly highestForce: number;
+  readonly top: number;
+}
+
+/** Moduli by slope and chord, and the proof strengths. */
+function elasticPart({ numbers, curve, settings, isModulus, chord }: Evaluated) {
+  const { line, proofs } = numbers;
+  return {
+    ...(line.ok ? { elasticSlope: slopeQuantity(line, 'mf', 'slope of the elastic part in bending', 'elementary beam theory') } : {}),
+    ...(line.ok && isModulus ? { modulus: slopeQuantity(line, 'Ef', 'flexural modulus, slope', 'ASTM E855; elementary beam theory') } : {}),
+    ...(chord?.ok === true
+      ? {
+          chordModulus: quantity(
+            'Ef',
+            `flexural modulus, chord from ${percent(chord.strains[0])} to ${percent(chord.strains[1])} % strain`,
+            chord.modulus,
+            'MPa',
+            `${ISO178}, flexural modulus`,
+          ),
+        }
+      : {}),
+    ...modulusWindowOf(numbers, curve, explanationOf(numbers, curve)),
+    proofStrengths: strengthsAt(
+      'σfp',
+      'flexural proof strength, offset',
+      'ASTM E855, offset yield strength in bending',
+      proofs,
+      settings.offsets,
+    ),
+  };
+}
+
+/** @internal The quantities of a bending test, each only where the numbers support it. */
+export function bendingQuantities(evaluated: Evaluated) {
+  const { numbers, curve, lengths, shearShare } = evaluated;
+  const { fracture, highest } = numbers;
+  return {
+    ...elasticPart(evaluated),
+    maximumForce: maximumForce(evaluated.highestForce),
+    maximumIndex: evaluated.top,
+    flexuralStrength: quantity('σfM', 'flexural strength', curve.stress[highest]!, 'MPa', `${ISO178}, flexural strength`),
+    strainAtMaximum: quantity(
+      'εfM',
+      'flexural strain at flexural strength',
+      curve.strain[highest]!,
+      '1',
+      `${ISO178}, flexural strain at flexural strength`,
+    ),
+    ...(fracture.ok && brokeSuddenly(numbers, curve)
+      ? {
+          stressAtBreak: quantity('σfB', 'flexural stress at break', fracture.stress, 'MPa', `${ISO178}, flexural stress at break`),
+          strainAtBreak: quantity('εfB', 'flexural strain at break', fracture.strain, '1', `${ISO178}, flexural strain at break`),
+          fracture: { index: fracture.index, strain: fracture.strain, stress: fracture.stress, how: fracture.how },
+        }
+      : {}),
+    spanRatio: quantity('L/h', 'span over height', lengths.span / lengths.height, '1', ISO178),
+    ...(shearShare === undefined
+      ? {}
+      : {
+          shearShare: quantity('ss/sb', 'deflection by shear over that by bending', shearShare, '1', 'elementary beam theory, by energy'),
+        }),
+    ...(lengths.shapeFactor === undefined
+      ? {}
+      : { shapeFactor: quantity('Mpl/My', 'plastic shape factor', lengths.shapeFactor, '1', 'plastic bending (textbooks)') }),
+  } satisfies Partial<BendingResult>;
+}

@@ -1,0 +1,107 @@
+import { finding, type Finding, type TensionRecord } from '../base/index.js';
+import type { RecordedCurve } from '../curve/index.js';
+import type { bucklingOf } from './compressionKernel.js';
+import type { CompressionSettings } from './compressionOptions.js';
+import type { CompressionPiece, CompressionResult } from './CompressionResult.js';
+import { frameFindings } from './frameFindings.js';
+import { frameShare } from './frameShare.js';
+import { hardeningFindings } from './hardeningFindings.js';
+import { lineFindings } from './lineFindings.js';
+import type { LineNumbers } from './lineKernel.js';
+import { readingFindings } from './pieceFindings.js';
+import { proofFindings } from './proofFindings.js';
+import type { TensionNumbers } from './tensionKernel.js';
+
+/** @internal What the findings of a compression test rest on. */
+export interface CompressionEvidence {
+  readonly recorded: RecordedCurve;
+  readonly numbers: LineNumbers;
+  readonly buckling: ReturnType<typeof bucklingOf>;
+  readonly area: number;
+  readonly record: Pick<TensionRecord, 'force' | 'travel'>;
+  readonly strainStep: number;
+  readonly frictionShare: number | undefined;
+  readonly hardening: TensionNumbers['hardening'];
+  readonly broken: boolean;
+  readonly turned: readonly string[];
+}
+
+type Found = Pick<
+  CompressionResult,
+  'curve' | 'modulus' | 'modulusWindow' | 'proofStrengths' | 'stressesAtStrain' | 'heightRatio' | 'bulgeRatio' | 'flowCurve' | 'hardening'
+>;
+
+/** Height, buckling, barrelling, and the height that was measured after the test. */
+function shapeFindings(piece: CompressionPiece, result: Found, evidence: CompressionEvidence, settings: CompressionSettings): Finding[] {
+  const found: Finding[] = [];
+  const { thresholds } = settings;
+  const ratio = result.heightRatio.value;
+  const { buckling, numbers } = evidence;
+  if (ratio < thresholds.leastRatio) found.push(finding('piece-squat', { ratio, least: thresholds.leastRatio }));
+  if (ratio > thresholds.mostRatio) found.push(finding('piece-slender', { ratio, most: thresholds.mostRatio }));
+  if (buckling && ratio > thresholds.bucklingRatio) {
+    const { halfAt, reachedAt, largestShare } = buckling;
+    if (reachedAt) found.push(finding('buckled', { ...reachedAt, endFactor: piece.endFactor ?? 0.5 }, { field: 'buckling' }));
+    else if (halfAt !== undefined)
+      found.push(finding('buckling-near', { ratio, share: largestShare, strain: halfAt }, { field: 'buckling' }));
+  }
+  const strain = result.curve.strain[numbers.highest]!;
+  const bulge = result.bulgeRatio?.value;
+  if (bulge === undefined) {
+    if (strain > thresholds.barrelStrain) found.push(finding('barrelling-not-measured', { strain }, { field: 'bulgeRatio' }));
+  } else if (bulge > thresholds.bulge) found.push(finding('barrelled', { ratio: bulge }, { field: 'bulgeRatio' }));
+  const after = piece.afterTest?.height;
+  if (after !== undefined && numbers.line.ok && !evidence.broken) {
+    const recorded = (strain - result.curve.stress[numbers.highest]! / numbers.line.slope) * piece.height;
+    const measured = piece.height - after;
+    if (Math.abs(recorded - measured) > thresholds.heightDifference * Math.max(Math.abs(measured), 0.01 * piece.height))
+      found.push(finding('height-unlike-record', { recorded, measured }));
+  }
+  return found;
+}
+
+/** @internal Doubts about a compression test, beside those of the record itself. */
+export function compressionFindings(
+  piece: CompressionPiece,
+  result: Found,
+  evidence: CompressionEvidence,
+  settings: CompressionSettings,
+): Finding[] {
+  const { recorded, numbers, frictionShare, broken, turned } = evidence;
+  const { line } = numbers;
+  const found: Finding[] = [];
+  if (turned.length > 0) found.push(finding('signs-turned', { columns: turned.join(', ') }));
+  found.push(
+    ...frameFindings(
+      evidence.record,
+      recorded,
+      numbers,
+      result,
+      settings,
+      frameShare(recorded, numbers, { area: evidence.area, effectiveLength: recorded.strainLength }, settings.frameCompliance),
+      evidence.strainStep,
+    ),
+    ...readingFindings(piece.section, settings.thresholds.sectionSpread),
+    ...shapeFindings(piece, result, evidence, settings),
+    ...lineFindings(numbers, result.curve, result, settings, ['Rpc']),
+    ...proofFindings(numbers, result.curve, settings, ['Rpc', 'Rtc']),
+  );
+  if (result.flowCurve)
+    found.push(
+      settings.friction === undefined
+        ? finding('end-friction-not-removed', {}, { field: 'flowCurve' })
+        : finding('end-friction-removed', { friction: settings.friction, share: 100 * (frictionShare ?? 0) }, { field: 'flowCurve' }),
+    );
+  else if (line.ok)
+    found.push(finding('not-determined', { symbol: 'The flow curve', why: 'there is no plastic compression' }, { field: 'flowCurve' }));
+  found.push(...hardeningFindings({ line, hardening: evidence.hardening, necking: undefined, maximum: undefined }, result));
+  if (!broken)
+    found.push(
+      finding(
+        'compressive-strength-without-strain',
+        {},
+        { field: 'compressiveStrength', severity: result.stressesAtStrain.length + result.proofStrengths.length > 0 ? 'note' : 'caution' },
+      ),
+    );
+  return found;
+}

@@ -1,0 +1,19 @@
+import type { Outcome } from '../base/index.js';
+import type { CurvePoint } from '../curve/index.js';
+import { percent, quantity } from './quantity.js';
+import type { StrengthAtExtension } from './TensionResult.js';
+
+/** @internal Strengths read at offsets or total strains, each only where the curve reaches it; the symbol takes the strain in per cent. */
+export const strengthsAt = (
+  symbol: string,
+  name: string,
+  source: string,
+  found: readonly Outcome<CurvePoint, string>[],
+  extensions: readonly number[],
+): StrengthAtExtension[] =>
+  found.flatMap((one, i) => {
+    const extension = extensions[i]!;
+    return one.ok
+      ? [{ ...quantity(`${symbol}${percent(extension)}`, name, one.stress, 'MPa', source), extension, strain: one.strain }]
+      : [];
+  });

@@ -1,0 +1,59 @@
+import type { BendingResult } from '../methods/index.js';
+import { bendingCurveFigure } from './bendingCurveFigure.js';
+import { bentAndPressedCautions } from './cautions.js';
+import { lineInWords, sectionInWords } from './lineInWords.js';
+import { fromCrosshead, number, percent, shownAs, type MethodPage, type Shown, type ShownQuantity } from './MethodPage.js';
+
+const strength: Shown = { unit: 'MPa', factor: 1, step: { figures: 3 } };
+const modulus: Shown = { unit: 'GPa', factor: 1e-3, step: { figures: 3 } };
+const share: Shown = { unit: '%', factor: 100, step: { figures: 2 } };
+
+function quantities(result: BendingResult): ShownQuantity[] {
+  const stamp = result.motionBasis === 'travel' ? fromCrosshead : undefined;
+  // two figures where a compliance was removed
+  const ofPiece = stamp === undefined ? modulus : { ...modulus, step: { figures: 2 } };
+  return [
+    ...shownAs('elasticSlope', modulus, result.elasticSlope, stamp),
+    ...shownAs('modulus', ofPiece, result.modulus, stamp),
+    ...shownAs('chordModulus', ofPiece, result.chordModulus, stamp),
+    ...shownAs('proofStrengths', strength, result.proofStrengths, stamp),
+    ...shownAs('maximumForce', { unit: 'kN', factor: 1e-3, step: { figures: 3 } }, result.maximumForce),
+    ...shownAs('flexuralStrength', strength, result.flexuralStrength),
+    ...shownAs('strainAtMaximum', share, result.strainAtMaximum, stamp),
+    ...shownAs('stressAtBreak', strength, result.stressAtBreak),
+    ...shownAs('strainAtBreak', share, result.strainAtBreak, stamp),
+    ...shownAs('spanRatio', { unit: '', factor: 1, step: 0.1 }, result.spanRatio),
+    ...shownAs('shearShare', share, result.shearShare),
+    ...shownAs('shapeFactor', { unit: '', factor: 1, step: 0.001 }, result.shapeFactor),
+  ];
+}
+
+function howFound(result: BendingResult): string[] {
+  const { chordModulus, proofStrengths, shearShare } = result;
+  return [
+    ...lineInWords(result.modulusWindow),
+    ...(chordModulus ? [`Chord: stresses at both strains of the chord, counted from the shifted origin.`] : []),
+    ...proofStrengths.map(
+      ({ symbol, extension, strain }) =>
+        `${symbol}: first lasting crossing with a line of the same slope, offset by ${percent(extension)} strain of the outer fibre; at a strain of ${percent(strain)}.`,
+    ),
+    'Stress and strain are those of the outer fibre by the elastic formulas; beyond yielding they are nominal.',
+    ...(shearShare ? [`Shear adds about ${percent(shearShare.value, 2)} to the deflection; it was not taken off.`] : []),
+  ];
+}
+
+/** @internal The page of a bending test. */
+export const bendingPage: MethodPage<BendingResult> = {
+  title: 'Bending test',
+  identity: ({ piece: { section, setup }, motionBasis }) => [
+    ['Section', sectionInWords(section)],
+    ['Set-up', `${setup.points} points${setup.hexagonOn === undefined ? '' : `, on ${setup.hexagonOn}`}`],
+    ['Span L', `${number(setup.span, 5)} mm`],
+    ['Arm a', setup.arm === undefined ? undefined : `${number(setup.arm, 5)} mm`],
+    ['Strain from', motionBasis.replaceAll('-', ' ')],
+  ],
+  quantities,
+  howFound,
+  figures: (result) => ({ bendingCurve: bendingCurveFigure(result) }),
+  cautions: bentAndPressedCautions,
+};
