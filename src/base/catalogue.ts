@@ -3,14 +3,15 @@ import type { FindingEntry } from './FindingEntry.js';
 import { frameEntries } from './frameCatalogue.js';
 import { pieceEntries } from './pieceCatalogue.js';
 import { recordEntries } from './recordCatalogue.js';
+import { statisticsEntries } from './statisticsCatalogue.js';
 
-const entries = { ...recordEntries, ...pieceEntries, ...frameEntries, ...evaluationEntries };
+const entries = { ...recordEntries, ...pieceEntries, ...frameEntries, ...evaluationEntries, ...statisticsEntries };
 
 /** Codes of findings. */
 export type FindingCode = keyof typeof entries;
 
 /**
- * Every finding by its code, in the order of the job: record, piece, frame, evaluation.
+ * Every finding by its code, in the order of the job: record, piece, frame, evaluation, several tests.
  *
  * @remarks
  * Codes are never renamed. Thresholds behind the findings are options of the functions that make them; their defaults are common

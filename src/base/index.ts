@@ -29,6 +29,8 @@ export {
   requireOneOf,
   requireOptions,
   requirePositive,
+  requireProbability,
+  requireWhole,
   soundLength,
   type ColumnRule,
 } from './checks.js';
