@@ -7,7 +7,13 @@ export function mean(values: ArrayLike<number>): number {
   return values[0]! + sum / values.length;
 }
 
-/** @internal Sample standard deviation, over n − 1; 0 of a single value. */
+/** Differences from the mean below this share of it are rounding. */
+const ROUNDING = 1e-12;
+
+/** @internal Sample standard deviation, over n − 1; 0 of a single value, and of values that differ by rounding alone. */
 export function sampleDeviation(values: Float64Array): number {
-  return values.length < 2 ? 0 : Math.sqrt(squaresAbout(mean(values), values, undefined) / (values.length - 1));
+  const centre = mean(values);
+  const most = values.reduce((largest, one) => Math.max(largest, Math.abs(one - centre)), 0);
+  if (values.length < 2 || most <= ROUNDING * Math.abs(centre)) return 0;
+  return Math.sqrt(squaresAbout(centre, values, undefined) / (values.length - 1));
 }

@@ -1,6 +1,14 @@
-import { InputError, requireObject, type Quantity } from '../base/index.js';
-import { roundToStep } from '../numeric/index.js';
+import { InputError, requireObject, requireOneOf, requireOptions, type Quantity } from '../base/index.js';
 import type { TensionResult } from '../methods/index.js';
+import { roundingStep, roundResult, type HalfRule, type RoundedValue, type RoundingKind, type RoundingRule } from '../statistics/index.js';
+
+/** Options of {@link summarise}. */
+export interface SummaryOptions {
+  /** Whose steps of rounding: ISO 6892-1, or ASTM E8/E8M; default `iso`. */
+  readonly rounding?: RoundingRule | undefined;
+  /** Where a half goes: to the even step or away from 0; default `even`. */
+  readonly half?: HalfRule | undefined;
+}
 
 /** One row of a results table. */
 export interface SummaryRow {
@@ -16,6 +24,10 @@ export interface SummaryRow {
   readonly unit: string;
   /** The value in that unit, unrounded. */
   readonly value: number;
+  /** The value rounded, in that unit. */
+  readonly rounded: number;
+  /** Step of the rounding, in that unit. */
+  readonly step: number;
   /** Standard uncertainty in that unit, where it is known. */
   readonly standardUncertainty?: number | undefined;
   /** Where the rule stands. */
@@ -28,38 +40,38 @@ export interface SummaryRow {
 interface Shown {
   readonly unit: string;
   readonly factor: number;
-  readonly step: number | { readonly figures: number };
+  readonly step: RoundingKind | number | { readonly figures: number };
   readonly strain?: true;
 }
 
-const strength: Shown = { unit: 'MPa', factor: 1, step: 1 };
+const strength: Shown = { unit: 'MPa', factor: 1, step: 'strength' };
 const proof: Shown = { ...strength, strain: true };
-const extension: Shown = { unit: '%', factor: 100, step: 0.5, strain: true };
+const extension: Shown = { unit: '%', factor: 100, step: 'extension', strain: true };
 const energy: Shown = { unit: 'MJ/m³', factor: 1, step: { figures: 3 }, strain: true };
 
-/** Rounding steps of ISO 6892-1 (from memory): strengths 1 MPa, Ae 0.1 %, other extensions and A 0.5 %, Z 1 %. */
+/** What the standards round by kind, and steps of common practice for the rest. */
 const shown = {
   elasticSlope: { unit: 'GPa', factor: 1e-3, step: { figures: 3 }, strain: true },
   modulus: { unit: 'GPa', factor: 1e-3, step: { figures: 3 }, strain: true },
   proportionalLimit: proof,
   upperYieldStrength: strength,
   lowerYieldStrength: strength,
-  yieldPointExtension: { ...extension, step: 0.1 },
+  yieldPointExtension: { ...extension, step: 'yieldPointExtension' },
   proofStrengths: proof,
   totalExtensionStrengths: proof,
   maximumForce: { unit: 'kN', factor: 1e-3, step: 0.01 },
   tensileStrength: strength,
   uniformExtension: extension,
   totalExtensionAtMaximumForce: extension,
-  elongationAfterFracture: { unit: '%', factor: 100, step: 0.5 },
+  elongationAfterFracture: { unit: '%', factor: 100, step: 'elongation' },
   totalExtensionAtFracture: extension,
   plasticExtensionAtFracture: extension,
-  reductionOfArea: { unit: '%', factor: 100, step: 1 },
+  reductionOfArea: { unit: '%', factor: 100, step: 'reductionOfArea' },
   resilience: energy,
   toughness: energy,
   necking: { unit: '', factor: 1, step: 0.001, strain: true },
   hardeningExponent: { unit: '', factor: 1, step: 0.01, strain: true },
-  strengthCoefficient: proof,
+  strengthCoefficient: { ...proof, step: 1 },
 } as const satisfies Readonly<Record<string, Shown>>;
 
 type ShownField = keyof typeof shown;
@@ -67,12 +79,12 @@ type ShownField = keyof typeof shown;
 /** What stands beside every value that a strain from travel went into. */
 const STAMP = 'determined from crosshead displacement';
 
-/** Rounded text with as many decimals as the step has. */
-function rounded(value: number, step: Shown['step']): string {
-  if (typeof step === 'number') return roundToStep(value, step).toFixed(Math.max(0, -Math.floor(Math.log10(step))));
-  if (value === 0) return '0';
-  const size = 10 ** (Math.floor(Math.log10(Math.abs(value))) + 1 - step.figures);
-  return roundToStep(value, size).toFixed(Math.max(0, -Math.round(Math.log10(size))));
+/** A value in the unit that is shown, rounded by the rule of its kind, or by a step or a number of figures. */
+function rounded(value: number, { factor, step }: Shown, { rounding = 'iso', half }: SummaryOptions): RoundedValue {
+  if (typeof step === 'string') return roundResult(value, { step: roundingStep(step, value / factor, rounding) * factor, half });
+  if (typeof step === 'number') return roundResult(value, { step, half });
+  const size = value === 0 ? 1 : 10 ** (Math.floor(Math.log10(Math.abs(value))) + 1 - step.figures);
+  return roundResult(value, { step: size, half });
 }
 
 /** Where the extensometer still held, a value is its own, else the crosshead's. */
@@ -96,12 +108,13 @@ function stampOf(result: TensionResult, field: ShownField): string | undefined {
  * The results of a test as rows of a table, rounded by the standard, each with its source.
  *
  * @remarks
- * Each row carries the rounded text and the unrounded value: round once, and last. Half is rounded to even, by decimal digits. E has
+ * Each row carries the rounded value and the unrounded one: round once, and last ({@link roundResult}). Half is told by decimal digits. E has
  * three figures, two where a frame compliance was removed. Values whose strain came from the crosshead say so.
  *
  * @param result - A result of `analyseTension`.
+ * @param options - Whose steps, and where a half goes.
  * @returns Rows in the order of the test: elastic, yield, strength, extensions, energies, hardening.
- * @throws {@link InputError} `wrong-type` for anything else.
+ * @throws {@link InputError} `wrong-type` for anything else; `out-of-range`, `unknown-option`.
  *
  * @example
  * ```ts
@@ -111,12 +124,14 @@ function stampOf(result: TensionResult, field: ShownField): string | undefined {
  * rows.find(({ symbol }) => symbol === 'Rp0.2')?.text; // => '250'
  * ```
  *
- * @see ISO 6892-1:2019, rounding of the results; ISO 80000-1, rounding of numbers. Checked in `test/report/report.test.ts`.
+ * @see ISO 6892-1:2019 and ASTM E8/E8M, rounding of results; ISO 80000-1, rounding of numbers. Checked in `test/report/report.test.ts`.
  */
-export function summarise(result: TensionResult): SummaryRow[] {
+export function summarise(result: TensionResult, options: SummaryOptions = {}): SummaryRow[] {
   const given: object = requireObject('summarise', 'result', result);
   if (!('method' in given) || given.method !== 'tension')
     throw new InputError('summarise', 'result.method', 'wrong-type', 'must be that of analyseTension', result);
+  requireOptions('summarise', options, ['rounding', 'half']);
+  requireOneOf('summarise', 'options.rounding', options.rounding ?? 'iso', ['iso', 'astm']);
   const frameRemoved = result.trail.some(({ step }) => step.startsWith('frame compliance removed'));
   return (Object.keys(shown) as ShownField[]).flatMap((field) => {
     const quantities: (Quantity | undefined)[] =
@@ -130,16 +145,20 @@ export function summarise(result: TensionResult): SummaryRow[] {
     const stamp = stampOf(result, field);
     return quantities.flatMap((quantity): SummaryRow[] => {
       if (!quantity) return [];
-      const { unit, factor, step }: Shown = shown[field];
+      const how: Shown = field === 'modulus' && frameRemoved ? { ...shown[field], step: { figures: 2 } } : shown[field];
+      const { unit, factor } = how;
       const value = quantity.value * factor;
+      const { text, rounded: shownValue, step } = rounded(value, how, options);
       return [
         {
           field,
           symbol: quantity.symbol,
           name: quantity.name,
-          text: rounded(value, field === 'modulus' && frameRemoved ? { figures: 2 } : step),
+          text,
           unit,
           value,
+          rounded: shownValue,
+          step,
           ...(quantity.standardUncertainty === undefined ? {} : { standardUncertainty: quantity.standardUncertainty * factor }),
           source: quantity.source,
           ...(stamp === undefined ? {} : { stamp }),

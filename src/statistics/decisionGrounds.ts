@@ -1,5 +1,5 @@
 import { failure, type Failure } from '../base/index.js';
-import type { DecisionReason, Measured, Specification } from './decide.js';
+import type { DecisionReason, Measured, Specification } from './Decision.js';
 
 /** Gauge lengths within this share count as one: a proportional length may be rounded to 5 mm (ISO 6892-1). */
 const SAME_LENGTH = 0.1;

@@ -7,88 +7,11 @@ import {
   requireOptions,
   requireProbability,
   success,
-  type Finding,
   type Outcome,
 } from '../base/index.js';
 import { mean, sampleDeviation } from '../numeric/index.js';
 import { criticalH, criticalK, criticalShare } from './consistencyLimits.js';
-
-/** Results of one laboratory, or of one group of a class, on the same material. */
-export interface StudyGroup {
-  /** Name of the group; default its number, from 1. */
-  readonly name?: string | undefined;
-  /** Its results of one property, at least 1, in the unit of all groups. */
-  readonly values: ArrayLike<number>;
-}
-
-/** Options of {@link interlaboratoryStudy}. */
-export interface StudyOptions {
-  /** Level of h and k, above 0 and below 1; default 0.005 (ASTM E691). */
-  readonly alpha?: number | undefined;
-}
-
-/** One group beside the others. */
-export interface GroupConsistency {
-  /** Name. */
-  readonly name: string;
-  /** Number of results. */
-  readonly n: number;
-  /** Mean of the group. */
-  readonly mean: number;
-  /** Standard deviation within the group; absent for a single result. */
-  readonly standardDeviation?: number;
-  /** Mandel's h: how far its mean is off, in standard deviations of the means [1]. */
-  readonly h: number;
-  /** Mandel's k: its scatter over the common one [1]; absent for a single result. */
-  readonly k?: number;
-  /** What k exceeds by chance in a share α [1]; absent for a single result. */
-  readonly criticalK?: number;
-}
-
-/** Cochran's test of the largest scatter. */
-export interface CochranTest {
-  /** Name of the group that scatters most. */
-  readonly group: string;
-  /** Its share of all squares C [1]; with unequal groups, of the squares weighted by degrees of freedom. */
-  readonly statistic: number;
-  /** What C exceeds by chance in 5 % of all studies [1]. */
-  readonly criticalValue5: number;
-  /** What C exceeds by chance in 1 % of all studies [1]. */
-  readonly criticalValue1: number;
-  /** Nothing, a straggler (above 5 %) or an outlier (above 1 %), as ISO 5725-2 names them. */
-  readonly verdict: 'none' | 'straggler' | 'outlier';
-}
-
-/** Precision of a method from groups that did the same, in the unit of the values. */
-export interface InterlaboratoryStudy {
-  /** The groups, in the order given. */
-  readonly groups: readonly GroupConsistency[];
-  /** Mean of all results. */
-  readonly mean: number;
-  /** Standard deviation of the means of the groups. */
-  readonly deviationOfMeans: number;
-  /** Standard deviation between groups s_L, 0 where the means differ by no more than the scatter within explains. */
-  readonly betweenDeviation: number;
-  /** Repeatability standard deviation s_r: one group, one frame, one day. */
-  readonly repeatability: number;
-  /** Reproducibility standard deviation s_R: any group; never below s_r. */
-  readonly reproducibility: number;
-  /** Repeatability limit r = 2.8 s_r: two results of one group differ by less in 95 % of cases. */
-  readonly repeatabilityLimit: number;
-  /** Reproducibility limit R = 2.8 s_R: the same for two groups. */
-  readonly reproducibilityLimit: number;
-  /** What h exceeds by chance in a share α, either way [1]. */
-  readonly criticalH: number;
-  /** Level α of h and k [1]. */
-  readonly alpha: number;
-  /** Cochran's test. */
-  readonly cochran: CochranTest;
-  /** Groups whose mean or scatter stands out; nothing is left out. */
-  readonly findings: readonly Finding[];
-}
-
-/** Why there is no precision. */
-export type StudyReason = 'too-few-groups' | 'no-repeats' | 'no-scatter';
+import type { CochranTest, GroupConsistency, InterlaboratoryStudy, StudyGroup, StudyOptions, StudyReason } from './GroupStudy.js';
 
 /** 1.96 √2, as ISO 5725 and ASTM E691 round it. */
 const LIMIT = 2.8;
@@ -139,7 +62,7 @@ function cochranOf(cells: readonly Cell[], all: number, squares: number): Cochra
  * @param groups - At least 3 groups for an answer, one of them at least with repeated results.
  * @param options - Level of h and k.
  * @returns Standard deviations, limits, consistency of each group; fails with `too-few-groups`, with `no-repeats` where fewer than two
- * groups have repeated results, or with `no-scatter` where none of them scatters or all their means are equal.
+ * groups have repeated results, or with `no-scatter` where none of them scatters.
  * @throws {@link InputError} `missing`, `wrong-type`, `empty`, `not-finite`, `out-of-range`, `unknown-option`.
  *
  * @example
@@ -156,7 +79,8 @@ export function interlaboratoryStudy(
   options: StudyOptions = {},
 ): Outcome<InterlaboratoryStudy, StudyReason> {
   const given: unknown = groups;
-  if (!Array.isArray(given)) throw new InputError(FROM, 'groups', given === undefined ? 'missing' : 'wrong-type', 'must be an array', given);
+  if (!Array.isArray(given))
+    throw new InputError(FROM, 'groups', given === undefined ? 'missing' : 'wrong-type', 'must be an array', given);
   const cells = groups.map(requireCell);
   requireOptions(FROM, options, ['alpha']);
   const alpha = requireProbability(FROM, 'options.alpha', options.alpha ?? 0.005);
@@ -168,7 +92,7 @@ export function interlaboratoryStudy(
   const squares = sum(({ n, s }) => (n - 1) * s ** 2);
   const means = Float64Array.from(cells, (cell) => cell.mean);
   const deviationOfMeans = sampleDeviation(means);
-  if (squares === 0 || deviationOfMeans === 0) return failure('no-scatter', 'The results do not scatter within or between groups.');
+  if (squares === 0) return failure('no-scatter', 'The results of no group scatter.');
 
   const repeatability = Math.sqrt(squares / all);
   const results = sum(({ n }) => n);
@@ -181,7 +105,7 @@ export function interlaboratoryStudy(
   const centre = mean(means);
   const hLimit = criticalH(p, alpha);
   const consistency = cells.map(({ name, n, mean: own, s }): GroupConsistency => {
-    const h = (own - centre) / deviationOfMeans;
+    const h = deviationOfMeans > 0 ? (own - centre) / deviationOfMeans : 0;
     if (n === 1) return { name, n, mean: own, h };
     return { name, n, mean: own, standardDeviation: s, h, k: s / repeatability, criticalK: criticalK(n - 1, all, alpha) };
   });
