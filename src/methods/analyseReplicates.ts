@@ -8,7 +8,7 @@ import {
   type Finding,
   type Quantity,
 } from '../base/index.js';
-import { grubbsTest, summariseReplicates, toleranceLimit } from '../statistics/index.js';
+import { grubbsTest, roundingStep, summariseReplicates, toleranceLimit } from '../statistics/index.js';
 import { replicateDifferences, type FoundDifference } from './replicateDifferences.js';
 import { replicateFields, type ReplicateField } from './replicateFields.js';
 import type { ReplicateDifference, ReplicateProperty, ReplicatesResult } from './ReplicatesResult.js';
@@ -76,7 +76,7 @@ function propertyOf(field: ReplicateField, found: readonly { test: number; quant
   const values = found.map(({ quantity }) => quantity.value);
   const outlier = grubbsTest(values, { alpha: settings.alpha });
   const tolerance =
-    field.strength && values.length > 2
+    field.kind === 'strength' && values.length > 2
       ? toleranceLimit(values, { content: settings.content, confidence: settings.confidence })
       : undefined;
   return {
@@ -93,6 +93,12 @@ function propertyOf(field: ReplicateField, found: readonly { test: number; quant
   };
 }
 
+/** True where a value lies farther from the mean than one step of rounding: ties of rounded readings look like outliers and matter to nobody. */
+function matters({ field, summary }: ReplicateProperty, value: number): boolean {
+  const kind = replicateFields.find((one) => one.field === field)?.kind;
+  return kind === undefined || Math.abs(value - summary.mean) > roundingStep(kind, value, 'iso');
+}
+
 function propertyFindings(property: ReplicateProperty, names: readonly string[]): Finding[] {
   const { symbol, field, summary, outlier, usualVariation: usual, tests } = property;
   const found: Finding[] = [];
@@ -100,7 +106,7 @@ function propertyFindings(property: ReplicateProperty, names: readonly string[])
   const variation = summary.coefficientOfVariation;
   if (usual !== undefined && variation !== undefined && variation > UNUSUAL * usual)
     found.push(finding('variation-above-usual', { symbol, variation: 100 * variation, usual: 100 * usual }, { field }));
-  if (outlier?.flagged === true) {
+  if (outlier?.flagged === true && matters(property, outlier.value)) {
     const { index, value, statistic, criticalValue } = outlier;
     found.push(finding('replicate-outlying', { symbol, test: names[tests[index]!]!, value, statistic, limit: criticalValue }, { field }));
   }
@@ -123,7 +129,8 @@ function differenceFinding({ difference, what, values }: FoundDifference, kept: 
  * $$ \bar x \pm t\,\frac{s}{\sqrt n}, \qquad G = \frac{\max |x_i - \bar x|}{s}, \qquad \bar x - k s $$
  *
  * @remarks
- * Outliers are flagged and stay in: removal needs a physical cause, written down. Tests that differ in gauge length (over $\sqrt{S_0}$,
+ * Outliers are flagged and stay in: removal needs a physical cause, written down. A flagged value within one step of rounding (ISO 6892-1)
+ * of the mean makes no finding. Tests that differ in gauge length (over $\sqrt{S_0}$,
  * by more than 10 %), section or source of strain are not pooled in the properties that depend on it, unless the options ask for it;
  * different materials, operators or rates are pooled with a finding. Two tests give a range only. A value that some tests lack is
  * summarised over the others.

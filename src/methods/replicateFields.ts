@@ -1,5 +1,5 @@
 import type { Quantity } from '../base/index.js';
-import { usualVariation } from '../statistics/index.js';
+import { usualVariation, type RoundingKind } from '../statistics/index.js';
 import type { ReplicateDifference } from './ReplicatesResult.js';
 import type { TensionResult } from './TensionResult.js';
 
@@ -11,8 +11,8 @@ export interface ReplicateField {
   readonly bars: readonly ReplicateDifference[];
   /** Usual coefficient of variation within a laboratory. */
   readonly usual?: number;
-  /** A strength: its lower tolerance limit is of interest. */
-  readonly strength?: true;
+  /** How the standards round it; of a strength the lower tolerance limit is of interest. */
+  readonly kind?: RoundingKind;
 }
 
 const strain = ['extensionBasis'] as const;
@@ -24,24 +24,31 @@ export const replicateFields: readonly ReplicateField[] = [
   { field: 'elasticSlope', of: (r) => [r.elasticSlope], bars: strain },
   { field: 'modulus', of: (r) => [r.modulus], bars: strain },
   { field: 'proportionalLimit', of: (r) => [r.proportionalLimit], bars: strain },
-  { field: 'upperYieldStrength', of: (r) => [r.upperYieldStrength], bars: [], strength: true },
-  { field: 'lowerYieldStrength', of: (r) => [r.lowerYieldStrength], bars: [], strength: true },
-  { field: 'yieldPointExtension', of: (r) => [r.yieldPointExtension], bars: strain },
-  { field: 'proofStrengths', of: (r) => r.proofStrengths, bars: strain, usual: usualVariation.proofStrength.within, strength: true },
-  { field: 'totalExtensionStrengths', of: (r) => r.totalExtensionStrengths, bars: strain, strength: true },
+  { field: 'upperYieldStrength', of: (r) => [r.upperYieldStrength], bars: [], kind: 'strength' },
+  { field: 'lowerYieldStrength', of: (r) => [r.lowerYieldStrength], bars: [], kind: 'strength' },
+  { field: 'yieldPointExtension', of: (r) => [r.yieldPointExtension], bars: strain, kind: 'yieldPointExtension' },
+  { field: 'proofStrengths', of: (r) => r.proofStrengths, bars: strain, usual: usualVariation.proofStrength.within, kind: 'strength' },
+  { field: 'totalExtensionStrengths', of: (r) => r.totalExtensionStrengths, bars: strain, kind: 'strength' },
   { field: 'maximumForce', of: (r) => [r.maximumForce], bars: ['section'] },
-  { field: 'tensileStrength', of: (r) => [r.tensileStrength], bars: [], usual: usualVariation.tensileStrength.within, strength: true },
-  { field: 'uniformExtension', of: (r) => [r.uniformExtension], bars: strain },
-  { field: 'totalExtensionAtMaximumForce', of: (r) => [r.totalExtensionAtMaximumForce], bars: strain },
+  { field: 'tensileStrength', of: (r) => [r.tensileStrength], bars: [], usual: usualVariation.tensileStrength.within, kind: 'strength' },
+  { field: 'uniformExtension', of: (r) => [r.uniformExtension], bars: strain, kind: 'extension' },
+  { field: 'totalExtensionAtMaximumForce', of: (r) => [r.totalExtensionAtMaximumForce], bars: strain, kind: 'extension' },
   {
     field: 'elongationAfterFracture',
     of: (r) => [r.elongationAfterFracture],
     bars: ['gaugeLength'],
     usual: usualVariation.elongationAfterFracture.within,
+    kind: 'elongation',
   },
-  { field: 'totalExtensionAtFracture', of: (r) => [r.totalExtensionAtFracture], bars: throughNeck },
-  { field: 'plasticExtensionAtFracture', of: (r) => [r.plasticExtensionAtFracture], bars: throughNeck },
-  { field: 'reductionOfArea', of: (r) => [r.reductionOfArea], bars: ['section'], usual: usualVariation.reductionOfArea.within },
+  { field: 'totalExtensionAtFracture', of: (r) => [r.totalExtensionAtFracture], bars: throughNeck, kind: 'extension' },
+  { field: 'plasticExtensionAtFracture', of: (r) => [r.plasticExtensionAtFracture], bars: throughNeck, kind: 'extension' },
+  {
+    field: 'reductionOfArea',
+    of: (r) => [r.reductionOfArea],
+    bars: ['section'],
+    usual: usualVariation.reductionOfArea.within,
+    kind: 'reductionOfArea',
+  },
   { field: 'resilience', of: (r) => [r.resilience], bars: strain },
   { field: 'toughness', of: (r) => [r.toughness], bars: throughNeck },
   { field: 'necking', of: (r) => [r.necking], bars: strain },

@@ -87,6 +87,14 @@ describe('doubts', () => {
     )!;
     expect(found.message).toContain('Rm of test P6');
     expect(of(results, 'Rm')!.summary.n).toBe(6);
+    // its Agt differs by one sample of the record from the others': flagged, and within a step of rounding
+    expect(
+      of(
+        [450, 451, 449, 452].map((top) => made(top)),
+        'Agt',
+      )!.outlier!.flagged,
+    ).toBe(true);
+    expect(codes([450, 451, 449, 452].map((top) => made(top)))).toEqual([]);
     expect(codes(results, { alpha: 1e-7 }).filter(([code]) => code === 'replicate-outlying')).toEqual([]);
   });
 
