@@ -20,6 +20,6 @@ export { type HalfRule } from '../numeric/index.js';
 export { summariseReplicates, type ConfidenceInterval, type ReplicateOptions, type ReplicateSummary } from './summariseReplicates.js';
 export { toleranceFactor, type ToleranceArguments } from './toleranceFactor.js';
 export { toleranceLimit, type ToleranceLimit, type ToleranceOptions, type ToleranceReason } from './toleranceLimit.js';
-export { usualVariation, type UsualVariation } from './usualVariation.js';
+export { usualVariation, type UsualVariation, type VariedProperty } from './usualVariation.js';
 /** @internal */
 export { roundingStep } from './roundResult.js';

@@ -6,6 +6,9 @@ export interface UsualVariation {
   readonly between: number;
 }
 
+/** Properties whose usual scatter is known. */
+export type VariedProperty = 'tensileStrength' | 'proofStrength' | 'elongationAfterFracture' | 'reductionOfArea';
+
 /**
  * Usual coefficients of variation of tension tests of metals, by field of a result.
  *
@@ -13,9 +16,9 @@ export interface UsualVariation {
  * From the interlaboratory study in ASTM E8/E8M, precision and bias (from memory): means over several alloys. Three times these is a
  * doubt about the test, not about the metal.
  */
-export const usualVariation = {
+export const usualVariation: Readonly<Record<VariedProperty, UsualVariation>> = {
   tensileStrength: { within: 0.009, between: 0.013 },
   proofStrength: { within: 0.014, between: 0.023 },
   elongationAfterFracture: { within: 0.028, between: 0.054 },
   reductionOfArea: { within: 0.028, between: 0.046 },
-} as const satisfies Readonly<Record<string, UsualVariation>>;
+};
