@@ -3,17 +3,19 @@ import type { ConsistencyLink } from './checkConsistency.js';
 import { link } from './consistencyLink.js';
 import type { TensionResult } from './TensionResult.js';
 
-/** Work by trapezoids against work by the result, and the toe and yield peak against the straight corner (common practice). */
+/** Work by trapezoids against work by the result, and the toe against the straight corner (common practice). */
 const WORK_DOUBT = 0.02;
 const ELASTIC_DOUBT = 0.1;
 
 /** @internal Work up to the proof strength: what is stored, and the plastic part beside it. */
-export function elasticEnergyLink({ curve, resilience, proofStrengths: [Rp] }: TensionResult): ConsistencyLink[] {
+export function elasticEnergyLink({ curve, resilience, proofStrengths: [Rp], upperYieldStrength: ReH }: TensionResult): ConsistencyLink[] {
   if (!resilience || !Rp) return [];
   const end = curve.strain.findIndex((e) => e >= Rp.strain);
   if (end < 1) return [];
   const plastic = Rp.value * Rp.extension;
   const right = resilience.value + plastic / 2;
+  // a yield peak adds work before the proof strength, at most its height all the way
+  const peak = Math.max(0, (ReH?.value ?? 0) - Rp.value) * Rp.strain;
   return [
     link({
       link: 'work-stored-energy',
@@ -21,11 +23,11 @@ export function elasticEnergyLink({ curve, resilience, proofStrengths: [Rp] }: T
       left: { symbol: `work up to ${Rp.symbol}`, value: areaUnder(curve, 0, end), unit: 'MPa' },
       right: { symbol: `stored + ${Rp.symbol} ep/2`, value: right, unit: 'MPa' },
       doubts: [],
-      open: plastic / 2 + ELASTIC_DOUBT * right,
+      open: plastic / 2 + ELASTIC_DOUBT * right + peak,
       causes: [
         'the slope is not that of the curve below the proof strength',
         'slack or slip in the elastic part',
-        'a yield peak far above the proof strength',
+        'a spike of the force before the proof strength',
       ],
       source: 'energy balance: the work is the stored part and between nothing and Rp ep of plastic work',
     }),

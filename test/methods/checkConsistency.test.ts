@@ -1,5 +1,16 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { analyseTension, checkConsistency, type ConsistencyLink, type ConsistencyOptions, type TensionResult } from '../../src/index.js';
+import {
+  analyseTension,
+  checkConsistency,
+  readRecord,
+  round,
+  sectionFromArea,
+  type ConsistencyLink,
+  type ConsistencyOptions,
+  type TensionRecord,
+  type TensionResult,
+} from '../../src/index.js';
 import { COMPLIANCE, roundPiece } from '../support/records.js';
 import { refusal } from '../support/thrown.js';
 
@@ -143,4 +154,35 @@ test('wrong arguments', () => {
   );
   expect(refusal(() => checkConsistency(result, { record: { force: [1, 2] } }))).toBe('missing record');
   expect(refusal(() => checkConsistency(result, { web: 1 } as never))).toBe('unknown-option options.web');
+});
+
+// measured records under handbook/open-data, with their sources there: two sound tests of two laboratories must hold every link
+describe('measured tests hold', () => {
+  const measured = (name: string): TensionRecord =>
+    readRecord(readFileSync(new URL(`../handbook/open-data/${name}.csv`, import.meta.url))).record as TensionRecord;
+
+  test('S355 sheet, with a yield peak and an extensometer that was taken off', () => {
+    const sheet = analyseTension(measured('s355-zx2'), {
+      section: sectionFromArea({ area: 120.444 }),
+      gaugeLength: 60,
+      extensometerLength: 50,
+      afterFracture: { gaugeLength: 81, area: 3.38 * 14.67 },
+    });
+    const { links, findings } = checkConsistency(sheet);
+    expect(findings).toEqual([]);
+    expect(links.map(({ link }) => link)).toEqual([
+      'exponent-uniform-strain',
+      'elongation-uniform-extension',
+      'fracture-strain-elongation',
+      'work-stored-energy',
+    ]);
+  });
+
+  test('42CrMoS4 round piece', () => {
+    const given = measured('42crmos4-46nt75');
+    const steel = analyseTension(given, { section: round({ diameter: 5.013 }), gaugeLength: 25, parallelLength: 30 });
+    const { links, findings } = checkConsistency(steel, { record: given });
+    expect(findings).toEqual([]);
+    expect(links.map(({ link }) => link)).toEqual(['exponent-uniform-strain', 'work-stored-energy', 'work-energy']);
+  });
 });
