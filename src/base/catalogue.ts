@@ -5,15 +5,16 @@ import { frameEntries } from './frameCatalogue.js';
 import { materialEntries } from './materialCatalogue.js';
 import { pieceEntries } from './pieceCatalogue.js';
 import { recordEntries } from './recordCatalogue.js';
+import { statisticsEntries } from './statisticsCatalogue.js';
 import { verificationEntries } from './verificationCatalogue.js';
 
-const entries = { ...recordEntries, ...pieceEntries, ...frameEntries, ...evaluationEntries, ...materialEntries, ...verificationEntries, ...compressionAndBendingEntries };
+const entries = { ...recordEntries, ...pieceEntries, ...frameEntries, ...evaluationEntries, ...materialEntries, ...verificationEntries, ...compressionAndBendingEntries, ...statisticsEntries };
 
 /** Codes of findings. */
 export type FindingCode = keyof typeof entries;
 
 /**
- * Every finding by its code, in the order of the job: record, piece, frame, evaluation, material.
+ * Every finding by its code, in the order of the job: record, piece, frame, evaluation, material, other tests, several tests.
  *
  * @remarks
  * Codes are never renamed. Thresholds behind the findings are options of the functions that make them; their defaults are common

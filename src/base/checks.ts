@@ -29,6 +29,21 @@ export function requireBetween(from: string, path: string, value: unknown, least
   return number;
 }
 
+/** @internal A whole number of `least` or more. */
+export function requireWhole(from: string, path: string, value: unknown, least: number): number {
+  const number = requireFinite(from, path, value);
+  if (!Number.isInteger(number) || number < least)
+    throw new InputError(from, path, 'out-of-range', `must be a whole number of ${least} or more`, value);
+  return number;
+}
+
+/** @internal A probability above 0 and below 1. */
+export function requireProbability(from: string, path: string, value: unknown): number {
+  const number = requireFinite(from, path, value);
+  if (number <= 0 || number >= 1) throw new InputError(from, path, 'out-of-range', 'must be above 0 and below 1', value);
+  return number;
+}
+
 /** @internal One of the listed words. */
 export function requireOneOf<Word extends string>(from: string, path: string, value: unknown, words: readonly Word[]): Word {
   const word = words.find((one) => one === value);

@@ -35,6 +35,8 @@ export {
   requireOptions,
   requirePair,
   requirePositive,
+  requireProbability,
+  requireWhole,
   soundLength,
   type ColumnRule,
 } from './checks.js';

@@ -12,8 +12,10 @@ export {
 } from './CompressionResult.js';
 export { type LineThresholdName } from './thresholds.js';
 export { analyseCurve, type CurveResult } from './analyseCurve.js';
+export { analyseReplicates, type ReplicatesOptions } from './analyseReplicates.js';
 export { analyseTension } from './analyseTension.js';
 export { type Loading, type LoadingControl, type LoadingStage, type RateSpread } from './loadingOf.js';
+export { checkConsistency, type ConsistencyLink, type ConsistencyOptions, type ConsistencyWeb, type LinkSide } from './checkConsistency.js';
 export { fromJson } from './fromJson.js';
 export { type CurveAnalysisOptions, type TensionOptions, type TensionThresholds } from './tensionOptions.js';
 export {
@@ -29,6 +31,7 @@ export {
 } from './TensionResult.js';
 export { type MethodResult, type Provenance, type TestInfo } from './MethodResult.js';
 export { type TestResult } from './TestResult.js';
+export { type ReplicateDifference, type ReplicateProperty, type ReplicatesProvenance, type ReplicatesResult } from './ReplicatesResult.js';
 export { toJson } from './toJson.js';
 export { version } from './version.js';
 /** @internal */

@@ -1,12 +1,13 @@
 import type { Quantity } from '../base/index.js';
 import type { MethodResult } from '../methods/index.js';
+import type { RoundingKind } from '../statistics/index.js';
 import type { Figure } from './figureParts.js';
 
-/** @internal How a quantity is shown: unit, factor from the unit of the library, step of rounding or significant figures. */
+/** @internal How a quantity is shown: unit, factor from the unit of the library, kind of rounding by the standards, step, or significant figures. */
 export interface Shown {
   readonly unit: string;
   readonly factor: number;
-  readonly step: number | { readonly figures: number };
+  readonly step: RoundingKind | number | { readonly figures: number };
 }
 
 /** @internal A quantity of a result with the way in which it is shown. */

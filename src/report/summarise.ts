@@ -1,7 +1,16 @@
-import { roundToStep } from '../numeric/index.js';
+import { requireOneOf, requireOptions } from '../base/index.js';
 import type { TestResult } from '../methods/index.js';
+import { roundingStep, roundResult, type HalfRule, type RoundedValue, type RoundingRule } from '../statistics/index.js';
 import type { Shown } from './MethodPage.js';
 import { pageOf } from './pageOf.js';
+
+/** Options of {@link summarise}. */
+export interface SummaryOptions {
+  /** Whose steps of rounding: ISO 6892-1, or ASTM E8/E8M; default `iso`. */
+  readonly rounding?: RoundingRule | undefined;
+  /** Where a half goes: to the even step or away from 0; default `even`. */
+  readonly half?: HalfRule | undefined;
+}
 
 /** One row of a results table. */
 export interface SummaryRow {
@@ -17,6 +26,10 @@ export interface SummaryRow {
   readonly unit: string;
   /** The value in that unit, unrounded. */
   readonly value: number;
+  /** The value rounded, in that unit. */
+  readonly rounded: number;
+  /** Step of the rounding, in that unit. */
+  readonly step: number;
   /** Standard uncertainty in that unit, where it is known. */
   readonly standardUncertainty?: number | undefined;
   /** Where the rule stands. */
@@ -25,24 +38,25 @@ export interface SummaryRow {
   readonly stamp?: string | undefined;
 }
 
-/** Rounded text with as many decimals as the step has. */
-function rounded(value: number, step: Shown['step']): string {
-  if (typeof step === 'number') return roundToStep(value, step).toFixed(Math.max(0, -Math.floor(Math.log10(step))));
-  if (value === 0) return '0';
-  const size = 10 ** (Math.floor(Math.log10(Math.abs(value))) + 1 - step.figures);
-  return roundToStep(value, size).toFixed(Math.max(0, -Math.round(Math.log10(size))));
+/** A value in the unit that is shown, rounded by the rule of its kind, or by a step or a number of figures. */
+function rounded(value: number, { factor, step }: Shown, { rounding = 'iso', half }: SummaryOptions): RoundedValue {
+  if (typeof step === 'string') return roundResult(value, { step: roundingStep(step, value / factor, rounding) * factor, half });
+  if (typeof step === 'number') return roundResult(value, { step, half });
+  const size = value === 0 ? 1 : 10 ** (Math.floor(Math.log10(Math.abs(value))) + 1 - step.figures);
+  return roundResult(value, { step: size, half });
 }
 
 /**
  * The results of a test as rows of a table, rounded by the standard, each with its source.
  *
  * @remarks
- * Each row carries the rounded text and the unrounded value: round once, and last. Half is rounded to even, by decimal digits. E has
+ * Each row carries the rounded value and the unrounded one: round once, and last ({@link roundResult}). Half is told by decimal digits. E has
  * three figures, two where a frame compliance was removed. Values whose strain came from the crosshead say so.
  *
  * @param result - A result of any `analyse` function.
+ * @param options - Whose steps, and where a half goes.
  * @returns Rows in the order of the test; in tension: elastic, yield, strength, extensions, energies, hardening.
- * @throws {@link InputError} `wrong-type` for anything else.
+ * @throws {@link InputError} `wrong-type` for anything else; `out-of-range`, `unknown-option`.
  *
  * @example
  * ```ts
@@ -52,23 +66,27 @@ function rounded(value: number, step: Shown['step']): string {
  * rows.find(({ symbol }) => symbol === 'Rp0.2')?.text; // => '250'
  * ```
  *
- * @see ISO 6892-1:2019, rounding of the results; ISO 80000-1, rounding of numbers. Checked in `test/report/report.test.ts`.
+ * @see ISO 6892-1:2019 and ASTM E8/E8M, rounding of results; ISO 80000-1, rounding of numbers. Checked in `test/report/report.test.ts`.
  */
-export function summarise(result: TestResult): SummaryRow[] {
-  return pageOf('summarise', result)
-    .quantities(result)
-    .map(({ field, quantity, unit, factor, step, stamp }) => {
-      const value = quantity.value * factor;
-      return {
-        field,
-        symbol: quantity.symbol,
-        name: quantity.name,
-        text: rounded(value, step),
-        unit,
-        value,
-        ...(quantity.standardUncertainty === undefined ? {} : { standardUncertainty: quantity.standardUncertainty * factor }),
-        source: quantity.source,
-        ...(stamp === undefined ? {} : { stamp }),
-      };
-    });
+export function summarise(result: TestResult, options: SummaryOptions = {}): SummaryRow[] {
+  const page = pageOf('summarise', result);
+  requireOptions('summarise', options, ['rounding', 'half']);
+  requireOneOf('summarise', 'options.rounding', options.rounding ?? 'iso', ['iso', 'astm']);
+  return page.quantities(result).map(({ field, quantity, unit, factor, step, stamp }) => {
+    const value = quantity.value * factor;
+    const shown = rounded(value, { unit, factor, step }, options);
+    return {
+      field,
+      symbol: quantity.symbol,
+      name: quantity.name,
+      text: shown.text,
+      unit,
+      value,
+      rounded: shown.rounded,
+      step: shown.step,
+      ...(quantity.standardUncertainty === undefined ? {} : { standardUncertainty: quantity.standardUncertainty * factor }),
+      source: quantity.source,
+      ...(stamp === undefined ? {} : { stamp }),
+    };
+  });
 }

@@ -7,34 +7,34 @@ interface ShownField extends Shown {
   readonly strain?: true;
 }
 
-const strength: ShownField = { unit: 'MPa', factor: 1, step: 1 };
+const strength: ShownField = { unit: 'MPa', factor: 1, step: 'strength' };
 const proof: ShownField = { ...strength, strain: true };
-const extension: ShownField = { unit: '%', factor: 100, step: 0.5, strain: true };
+const extension: ShownField = { unit: '%', factor: 100, step: 'extension', strain: true };
 const energy: ShownField = { unit: 'MJ/m³', factor: 1, step: { figures: 3 }, strain: true };
 
-/** Rounding steps of ISO 6892-1 (from memory): strengths 1 MPa, Ae 0.1 %, other extensions and A 0.5 %, Z 1 %. */
+/** What the standards round by kind, and steps of common practice for the rest. */
 const shown = {
   elasticSlope: { unit: 'GPa', factor: 1e-3, step: { figures: 3 }, strain: true },
   modulus: { unit: 'GPa', factor: 1e-3, step: { figures: 3 }, strain: true },
   proportionalLimit: proof,
   upperYieldStrength: strength,
   lowerYieldStrength: strength,
-  yieldPointExtension: { ...extension, step: 0.1 },
+  yieldPointExtension: { ...extension, step: 'yieldPointExtension' },
   proofStrengths: proof,
   totalExtensionStrengths: proof,
   maximumForce: { unit: 'kN', factor: 1e-3, step: 0.01 },
   tensileStrength: strength,
   uniformExtension: extension,
   totalExtensionAtMaximumForce: extension,
-  elongationAfterFracture: { unit: '%', factor: 100, step: 0.5 },
+  elongationAfterFracture: { unit: '%', factor: 100, step: 'elongation' },
   totalExtensionAtFracture: extension,
   plasticExtensionAtFracture: extension,
-  reductionOfArea: { unit: '%', factor: 100, step: 1 },
+  reductionOfArea: { unit: '%', factor: 100, step: 'reductionOfArea' },
   resilience: energy,
   toughness: energy,
   necking: { unit: '', factor: 1, step: 0.001, strain: true },
   hardeningExponent: { unit: '', factor: 1, step: 0.01, strain: true },
-  strengthCoefficient: proof,
+  strengthCoefficient: { ...proof, step: 1 },
 } as const satisfies Readonly<Record<string, ShownField>>;
 
 type Field = keyof typeof shown;

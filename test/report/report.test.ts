@@ -146,3 +146,15 @@ describe('renderHtml', () => {
     expect(refusal(() => renderHtml(bare, { figures: {} } as never))).toBe('unknown-option options.figures');
   });
 });
+
+test('summarise by the steps of ASTM E8, and with halves up; both values are kept', () => {
+  const of = (options: Parameters<typeof summarise>[1]) => summarise(result, options);
+  const strong = summarise({ ...result, tensileStrength: { ...result.tensileStrength, value: 1234.4 } }, { rounding: 'astm' });
+  expect(strong.find(({ symbol }) => symbol === 'Rm')).toMatchObject({ text: '1230', value: 1234.4, rounded: 1230, step: 10 });
+  const half = { ...result, elongationAfterFracture: { ...result.elongationAfterFracture!, value: 0.2425 } };
+  expect(row(half, 'A')).toMatchObject({ text: '24.0', rounded: 24, step: 0.5 });
+  expect(summarise(half, { half: 'up' }).find(({ symbol }) => symbol === 'A')).toMatchObject({ text: '24.5' });
+  expect(summarise(half, { rounding: 'astm' }).find(({ symbol }) => symbol === 'A')).toMatchObject({ text: '24', step: 1 });
+  expect(refusal(() => of({ rounding: 'din' as never }))).toBe('out-of-range options.rounding');
+  expect(refusal(() => of({ step: 1 } as never))).toBe('unknown-option options.step');
+});

@@ -1,0 +1,190 @@
+import {
+  finding,
+  InputError,
+  requireObject,
+  requireOneOf,
+  requireOptions,
+  requireProbability,
+  type Finding,
+  type Quantity,
+} from '../base/index.js';
+import { grubbsTest, roundingStep, summariseReplicates, toleranceLimit } from '../statistics/index.js';
+import { replicateDifferences, type FoundDifference } from './replicateDifferences.js';
+import { replicateFields, type ReplicateField } from './replicateFields.js';
+import type { ReplicateDifference, ReplicateProperty, ReplicatesResult } from './ReplicatesResult.js';
+import { structure } from './structure.js';
+import type { TensionResult } from './TensionResult.js';
+import { version } from './version.js';
+
+/** Options of {@link analyseReplicates}. */
+export interface ReplicatesOptions {
+  /** Confidence of intervals and of tolerance limits, above 0 and below 1; default 0.95. */
+  readonly confidence?: number | undefined;
+  /** Share of all pieces that a tolerance limit is to hold, above 0 and below 1; default 0.9. */
+  readonly content?: number | undefined;
+  /** Level of Grubbs's test, above 0 and below 1; default 0.05. */
+  readonly alpha?: number | undefined;
+  /** Differences to pool across all the same, with a finding; default none. */
+  readonly pool?: readonly ('extensionBasis' | 'gaugeLength' | 'section')[] | undefined;
+}
+
+const FROM = 'analyseReplicates';
+/** Times the usual variation that is a doubt about the test. */
+const UNUSUAL = 3;
+
+type Settings = Required<{ [Name in keyof ReplicatesOptions]: NonNullable<ReplicatesOptions[Name]> }>;
+
+function requireSettings(options: ReplicatesOptions): Settings {
+  requireOptions(FROM, options, ['confidence', 'content', 'alpha', 'pool']);
+  const probability = (name: 'confidence' | 'content' | 'alpha', usual: number) =>
+    requireProbability(FROM, `options.${name}`, options[name] ?? usual);
+  const pool: unknown = options.pool ?? [];
+  if (!Array.isArray(pool)) throw new InputError(FROM, 'options.pool', 'wrong-type', 'must be an array', pool);
+  return {
+    confidence: probability('confidence', 0.95),
+    content: probability('content', 0.9),
+    alpha: probability('alpha', 0.05),
+    pool: pool.map((one, i) => requireOneOf(FROM, `options.pool[${i}]`, one, ['extensionBasis', 'gaugeLength', 'section'])),
+  };
+}
+
+function requireResults(results: readonly TensionResult[]): void {
+  const given: unknown = results;
+  if (!Array.isArray(given))
+    throw new InputError(FROM, 'results', given === undefined ? 'missing' : 'wrong-type', 'must be an array', given);
+  if (given.length < 2)
+    throw new InputError(FROM, 'results', given.length === 0 ? 'empty' : 'too-few', 'must hold at least 2 tests', given.length);
+  given.forEach((one, i) => {
+    const result = requireObject(FROM, `results[${i}]`, one);
+    if (!('method' in result) || result.method !== 'tension' || !('testPiece' in result))
+      throw new InputError(FROM, `results[${i}].method`, 'wrong-type', 'must be that of analyseTension', one);
+  });
+}
+
+/** The quantities of a field over all tests, by symbol: Rp0.2 beside Rp0.2. */
+function bySymbol(results: readonly TensionResult[], { of }: ReplicateField): Map<string, { test: number; quantity: Quantity }[]> {
+  const groups = new Map<string, { test: number; quantity: Quantity }[]>();
+  results.forEach((result, test) => {
+    for (const quantity of of(result))
+      if (quantity) groups.set(quantity.symbol, [...(groups.get(quantity.symbol) ?? []), { test, quantity }]);
+  });
+  return groups;
+}
+
+function propertyOf(field: ReplicateField, found: readonly { test: number; quantity: Quantity }[], settings: Settings): ReplicateProperty {
+  const { symbol, name, unit } = found[0]!.quantity;
+  const values = found.map(({ quantity }) => quantity.value);
+  const outlier = grubbsTest(values, { alpha: settings.alpha });
+  const tolerance =
+    field.kind === 'strength' && values.length > 2
+      ? toleranceLimit(values, { content: settings.content, confidence: settings.confidence })
+      : undefined;
+  return {
+    field: field.field,
+    symbol,
+    name,
+    unit,
+    tests: found.map(({ test }) => test),
+    values,
+    summary: summariseReplicates(values, { confidence: settings.confidence }),
+    ...(outlier.ok ? { outlier } : {}),
+    ...(tolerance?.ok === true ? { tolerance } : {}),
+    ...(field.usual === undefined ? {} : { usualVariation: field.usual }),
+  };
+}
+
+/** True where a value lies farther from the mean than one step of rounding: ties of rounded readings look like outliers and matter to nobody. */
+function matters({ field, summary }: ReplicateProperty, value: number): boolean {
+  const kind = replicateFields.find((one) => one.field === field)?.kind;
+  return kind === undefined || Math.abs(value - summary.mean) > roundingStep(kind, value, 'iso');
+}
+
+function propertyFindings(property: ReplicateProperty, names: readonly string[]): Finding[] {
+  const { symbol, field, summary, outlier, usualVariation: usual, tests } = property;
+  const found: Finding[] = [];
+  if (summary.n === 2) found.push(finding('few-replicates', { symbol, n: 2 }, { field }));
+  const variation = summary.coefficientOfVariation;
+  if (usual !== undefined && variation !== undefined && variation > UNUSUAL * usual)
+    found.push(finding('variation-above-usual', { symbol, variation: 100 * variation, usual: 100 * usual }, { field }));
+  if (outlier?.flagged === true && matters(property, outlier.value)) {
+    const { index, value, statistic, criticalValue } = outlier;
+    found.push(finding('replicate-outlying', { symbol, test: names[tests[index]!]!, value, statistic, limit: criticalValue }, { field }));
+  }
+  return found;
+}
+
+/** What is said of each difference: which properties it kept apart, or that it was pooled across. */
+function differenceFinding({ difference, what, values }: FoundDifference, kept: readonly ReplicateProperty[], pooled: boolean): Finding[] {
+  const apart = kept.filter(({ field }) => replicateFields.some((one) => one.field === field && one.bars.includes(difference)));
+  const symbols = apart.map(({ symbol }) => symbol).join(', ');
+  return [
+    ...(apart.length > 0 && !pooled ? [finding('replicates-not-pooled', { symbols, what, values })] : []),
+    ...(pooled || difference === 'section' || apart.length === 0 ? [finding('replicates-mixed', { what, values })] : []),
+  ];
+}
+
+/**
+ * Several tension tests together: per property mean, scatter, interval, outliers and tolerance limit, with every doubt.
+ *
+ * $$ \bar x \pm t\,\frac{s}{\sqrt n}, \qquad G = \frac{\max |x_i - \bar x|}{s}, \qquad \bar x - k s $$
+ *
+ * @remarks
+ * Outliers are flagged and stay in: removal needs a physical cause, written down. A flagged value within one step of rounding (ISO 6892-1)
+ * of the mean makes no finding. Tests that differ in gauge length (over $\sqrt{S_0}$,
+ * by more than 10 %), section or source of strain are not pooled in the properties that depend on it, unless the options ask for it;
+ * different materials, operators or rates are pooled with a finding. Two tests give a range only. A value that some tests lack is
+ * summarised over the others.
+ *
+ * @param results - Results of `analyseTension`, at least 2.
+ * @param options - Confidence, level, what to pool across.
+ * @returns The result, as plain data; `JSON.stringify` keeps all of it.
+ * @throws {@link InputError} `missing`, `wrong-type`, `empty`, `too-few`, `not-finite`, `out-of-range`, `unknown-option`.
+ *
+ * @example
+ * ```ts
+ * const piece = { section: sectionFromArea({ area: 50 }), gaugeLength: 40 };
+ * const results = [400, 404, 402].map((R) => analyseTension({ force: [0, 25 * R, 50 * R], strain: [0, 0.001, 0.1] }, piece));
+ * const { properties } = analyseReplicates(results);
+ * properties.find(({ symbol }) => symbol === 'Rm')?.summary.mean; // => 402
+ * ```
+ *
+ * @see ISO 2602; ASTM E178; ISO 16269-6; usual variation: ASTM E8/E8M. Checked in `test/methods/analyseReplicates.test.ts`.
+ */
+export function analyseReplicates(results: readonly TensionResult[], options: ReplicatesOptions = {}): ReplicatesResult {
+  requireResults(results);
+  const settings = requireSettings(options);
+  const names = results.map(({ test }, i) => test.identity ?? String(i + 1));
+  const differences = replicateDifferences(results);
+  const pooled = (difference: ReplicateDifference) => (settings.pool as readonly string[]).includes(difference);
+  const barred = (field: ReplicateField) => differences.some(({ difference }) => field.bars.includes(difference) && !pooled(difference));
+
+  const all = replicateFields.flatMap((field) =>
+    [...bySymbol(results, field).values()].map((found) => ({ barred: barred(field), property: propertyOf(field, found, settings) })),
+  );
+  const properties = all.filter((one) => !one.barred).map(({ property }) => property);
+  const every = all.map(({ property }) => property);
+  return {
+    method: 'replicates',
+    tests: results.map(({ test }) => structure(test)),
+    properties,
+    differences: differences.map(({ difference }) => difference),
+    findings: [
+      ...differences.flatMap((one) => differenceFinding(one, every, pooled(one.difference))),
+      ...properties.flatMap((property) => propertyFindings(property, names)),
+    ],
+    trail: [
+      { step: 'results taken together', values: { tests: results.length } },
+      ...differences.map(({ difference, values }) => ({
+        step: `tests differ: ${difference}`,
+        values: { values, pooled: String(pooled(difference)) },
+      })),
+      { step: 'outliers flagged, none removed', values: { alpha: settings.alpha } },
+    ],
+    provenance: {
+      package: 'testpiece',
+      version,
+      options: structure({ ...options }),
+      hashes: results.map(({ provenance }) => provenance.hash),
+    },
+  };
+}

@@ -1,0 +1,58 @@
+import { InputError, requireObject } from '../base/index.js';
+import type { InterlaboratoryStudy } from '../statistics/index.js';
+import { axes, figure, ink, largest, lineLayer, pointLayers, type Figure } from './figureParts.js';
+
+/**
+ * The groups of a study beside each other, as plain Vega-Lite JSON: how far each mean is off, and how much each group scatters.
+ *
+ * @remarks
+ * A plane of Mandel's two statistics, in the spirit of Youden's plot: to the side of the dashed lines a group is off the mean of all,
+ * which is its own error (frame, length, unit); above them it scatters more than the others, which is its handling. A group with a
+ * single result has no scatter and stands on the axis. Where groups are of unequal size the line across is that of the largest.
+ *
+ * @param study - A result of `interlaboratoryStudy`.
+ * @returns The figure; `testpiece/render` draws it.
+ * @throws {@link InputError} `missing`, `wrong-type`.
+ *
+ * @example
+ * ```ts
+ * const groups = [[41.0, 41.4], [42.0, 41.2], [40.7, 41.5]].map((values) => ({ values }));
+ * studyFigure(required(interlaboratoryStudy(groups))).title; // => 'Groups beside each other'
+ * ```
+ *
+ * @see ASTM E691, consistency statistics h and k; Youden (1959), Graphical diagnosis of interlaboratory test results. Checked in `test/report/studyFigure.test.ts`.
+ */
+export function studyFigure(study: InterlaboratoryStudy): Figure {
+  const given = requireObject('studyFigure', 'study', study);
+  if (!('groups' in given) || !Array.isArray(given.groups) || !('criticalH' in given))
+    throw new InputError('studyFigure', 'study', 'wrong-type', 'must be that of interlaboratoryStudy', study);
+  const { groups, criticalH } = study;
+  const biggest = groups.reduce((best, one) => (one.n > best.n ? one : best));
+  const criticalK = biggest.criticalK ?? 0;
+  const width = 1.15 * Math.max(criticalH, largest(groups.map(({ h }) => Math.abs(h))));
+  const height = 1.15 * Math.max(criticalK, largest(groups.map(({ k = 0 }) => k)));
+  const encoding = axes(
+    { title: 'Mean off the mean of all, h', from: -width, to: width },
+    { title: 'Scatter over the common scatter, k', from: 0, to: height },
+  );
+  const limit = (...ends: readonly (readonly [number, number])[]) =>
+    lineLayer(
+      ends.map(([x, y], i) => ({ i, x, y })),
+      encoding,
+      { color: ink.line, strokeWidth: 1, strokeDash: [5, 4] },
+    );
+  const odd = groups.filter(({ h, k = 0, criticalK: own = Infinity }) => Math.abs(h) > criticalH || k > own).map(({ name }) => name);
+  return figure(
+    'Groups beside each other',
+    `${groups.length} groups by h and k; beyond the limits (level ${study.alpha}): ${odd.length > 0 ? odd.join(', ') : 'none'}.`,
+    [
+      limit([-criticalH, 0], [-criticalH, height]),
+      limit([criticalH, 0], [criticalH, height]),
+      limit([-width, criticalK], [width, criticalK]),
+      ...pointLayers(
+        groups.map(({ name, h, k = 0 }) => ({ x: h, y: k, text: name, side: h < 0 ? ('right' as const) : ('left' as const) })),
+        encoding,
+      ),
+    ],
+  );
+}

@@ -1,0 +1,74 @@
+import type { Finding } from '../base/index.js';
+import type { RoundedValue, RoundingOptions } from './roundResult.js';
+
+/** A measured value to decide about; a `Quantity` of a result is one. */
+export interface Measured {
+  /** The value, unrounded, in the unit of the limits. */
+  readonly value: number;
+  /** Standard uncertainty u in the same unit; 0 or absent: unknown. */
+  readonly standardUncertainty?: number | undefined;
+  /** Symbol, for example `Rp0.2`. */
+  readonly symbol?: string | undefined;
+  /** Of an elongation: its gauge length [mm]. */
+  readonly gaugeLength?: number | undefined;
+  /** Of an elongation: the original area of its piece [mm²]. */
+  readonly area?: number | undefined;
+  /** Where its strain comes from; `travel` never gives a bare pass to a value that a strain went into. */
+  readonly extensionBasis?: string | undefined;
+}
+
+/** What was asked for, and by which rule it is decided. */
+export interface Specification {
+  /** Least value allowed. */
+  readonly lower?: number | undefined;
+  /** Greatest value allowed. */
+  readonly upper?: number | undefined;
+  /** Symbol that the limits are stated for; default that of the value. */
+  readonly symbol?: string | undefined;
+  /** Of an elongation: the gauge length [mm] that the limit is stated for. */
+  readonly gaugeLength?: number | undefined;
+  /** Of an elongation: coefficient of a proportional gauge length; default 5.65, which a bare A stands for. */
+  readonly coefficient?: number | undefined;
+  /** Agreed beforehand: the limits as they are, or drawn in by a guard band; default `simple`. */
+  readonly rule?: 'simple' | 'guarded' | undefined;
+  /** Width of the guard band in u, above 0; default 1.645 (5 % risk at most on one side). */
+  readonly guardFactor?: number | undefined;
+  /** Coverage factor of U = k u, above 0; default 2. */
+  readonly coverageFactor?: number | undefined;
+  /** How the value is rounded before it is compared, where the specification says so; default not at all. */
+  readonly rounding?: RoundingOptions | undefined;
+  /** True where a structure or a person depends on it: never a bare pass. */
+  readonly structuralUse?: boolean | undefined;
+}
+
+/** A decision by a named rule. */
+export interface Decision {
+  /** The verdict; the two in the middle only by a guard band, or where a condition stands against a bare pass. */
+  readonly verdict: 'pass' | 'conditional-pass' | 'conditional-fail' | 'fail';
+  /** The rule, in words that may stand in a report. */
+  readonly rule: string;
+  /** The value that was compared: rounded where that was asked for. */
+  readonly compared: number;
+  /** The rounding, where it was asked for. */
+  readonly rounding?: RoundedValue;
+  /** Least and greatest value that pass by the rule. */
+  readonly acceptance: {
+    /** Least value that passes. */
+    readonly lower?: number;
+    /** Greatest value that passes. */
+    readonly upper?: number;
+  };
+  /** Probability that the true value keeps the limits [1]; absent where the uncertainty is unknown. */
+  readonly probabilityOfConformity?: number;
+  /** Of a value that is accepted: probability that it does not conform [1]. */
+  readonly consumersRisk?: number;
+  /** Of a value that is rejected: probability that it does conform [1]. */
+  readonly producersRisk?: number;
+  /** False where the nearest limit is within U of the value: they cannot be told apart. */
+  readonly toldApart?: boolean;
+  /** What stands against reading the verdict without a second thought. */
+  readonly findings: readonly Finding[];
+}
+
+/** Why there is no decision. */
+export type DecisionReason = 'other-quantity' | 'other-gauge-length' | 'uncertainty-unknown';

@@ -1,0 +1,157 @@
+import {
+  failure,
+  finding,
+  InputError,
+  requireFinite,
+  requireNonNegative,
+  requireObject,
+  requireOneOf,
+  requireOptions,
+  requirePositive,
+  success,
+  type Finding,
+  type Outcome,
+} from '../base/index.js';
+import { normalCdf, normalQuantile } from '../numeric/index.js';
+import type { Decision, DecisionReason, Measured, Specification } from './Decision.js';
+import { isElongation, takesStrain, withoutGrounds } from './decisionGrounds.js';
+import { roundResult } from './roundResult.js';
+
+const FROM = 'decide';
+const lengths = ['gaugeLength', 'area', 'coefficient', 'guardFactor', 'coverageFactor'] as const;
+
+function requireArguments(measured: Measured, specification: Specification): void {
+  requireObject(FROM, 'measured', measured);
+  requireFinite(FROM, 'measured.value', measured.value);
+  requireNonNegative(FROM, 'measured.standardUncertainty', measured.standardUncertainty ?? 0);
+  const known = [
+    'lower',
+    'upper',
+    'symbol',
+    'gaugeLength',
+    'coefficient',
+    'rule',
+    'guardFactor',
+    'coverageFactor',
+    'rounding',
+    'structuralUse',
+  ];
+  requireOptions(FROM, specification, known, 'specification');
+  for (const [path, given] of [
+    ['measured', measured],
+    ['specification', specification],
+  ] as const)
+    for (const name of lengths)
+      if (name in given) {
+        const value = (given as Readonly<Record<string, unknown>>)[name];
+        if (value !== undefined) requirePositive(FROM, `${path}.${name}`, value);
+      }
+  const { lower, upper } = specification;
+  if (lower === undefined && upper === undefined)
+    throw new InputError(FROM, 'specification.lower', 'missing', 'or upper must be given', lower);
+  requireFinite(FROM, 'specification.lower', lower ?? 0);
+  requireFinite(FROM, 'specification.upper', upper ?? 0);
+  if (lower !== undefined && upper !== undefined && lower > upper)
+    throw new InputError(FROM, 'specification.upper', 'out-of-range', 'must not be below lower', upper);
+}
+
+/** What stands against a bare pass, or beside any verdict. */
+function doubts(measured: Measured, specification: Specification, u: number, reach: number, distance: number): Finding[] {
+  const { symbol = 'the value' } = measured;
+  const found: Finding[] = [];
+  if (u === 0) found.push(finding('decision-without-uncertainty', { symbol }));
+  else if (distance < reach) found.push(finding('limit-within-uncertainty', { symbol, distance, uncertainty: reach }));
+  if (measured.extensionBasis === 'travel' && takesStrain(measured.symbol)) found.push(finding('decision-on-travel', { symbol }));
+  if (specification.structuralUse === true) found.push(finding('decision-for-structure', { symbol }));
+  if (
+    isElongation(measured.symbol) &&
+    (measured.gaugeLength === undefined || (measured.area === undefined && specification.gaugeLength === undefined))
+  )
+    found.push(finding('gauge-length-unstated', { symbol }));
+  return found;
+}
+
+/**
+ * Whether a value keeps its limits, by a rule that is named, with the risk of being wrong.
+ *
+ * $$ p_c = \Phi\left( \frac{T_U - y}{u} \right) - \Phi\left( \frac{T_L - y}{u} \right), \qquad A_L = T_L + g u, \quad A_U = T_U - g u $$
+ *
+ * @remarks
+ * `simple`: the value passes within the limits. `guarded`: it passes within limits drawn in by a guard band g u, fails beyond limits
+ * drawn out by as much, and between passes or fails conditionally. A limit exactly hit is kept. The probability of conformity is that
+ * of a normal distribution about the unrounded value; the risk of the consumer is 1 − p of a value accepted, the risk of the producer
+ * p of a value rejected. A value from crosshead strain, and one that a structure depends on, never pass barely: the verdict is
+ * conditional and a finding says on what. No verdict replaces local codes and licensed practice.
+ *
+ * @param measured - The value with its uncertainty and symbol, as in a result; of an elongation also `gaugeLength` [mm] and `area` [mm²].
+ * @param specification - Limits in the same unit, rule, rounding.
+ * @returns Verdict, rule, probability and risks; fails with `other-quantity` or `other-gauge-length` where the value and the limit do
+ * not speak of the same, and with `uncertainty-unknown` where a guard band has nothing to go by.
+ * @throws {@link InputError} `missing`, `wrong-type`, `not-finite`, `not-positive`, `out-of-range`, `unknown-option`.
+ *
+ * @example
+ * ```ts
+ * const decision = required(decide({ value: 241, standardUncertainty: 3, symbol: 'ReH' }, { lower: 235, rule: 'guarded' }));
+ * decision.verdict; // => 'pass'
+ * decision.acceptance.lower; // => 239.93
+ * decision.probabilityOfConformity; // => 0.97725
+ * ```
+ *
+ * @see JCGM 106:2012, conformity assessment; ILAC-G8:09/2019, decision rules. Checked in `test/handbook/decisions.test.ts`.
+ */
+export function decide(measured: Measured, specification: Specification): Outcome<Decision, DecisionReason> {
+  requireArguments(measured, specification);
+  const rule = requireOneOf(FROM, 'specification.rule', specification.rule ?? 'simple', ['simple', 'guarded']);
+  const { lower = -Infinity, upper = Infinity } = specification;
+  const { value, standardUncertainty: u = 0 } = measured;
+  const rounding = specification.rounding && roundResult(value, specification.rounding);
+  const compared = rounding?.rounded ?? value;
+  const refused = withoutGrounds(measured, specification);
+  if (refused) return refused;
+  if (rule === 'guarded' && u === 0)
+    return failure(
+      'uncertainty-unknown',
+      'A guard band needs the standard uncertainty of the value: give it, or agree on simple acceptance.',
+    );
+
+  const factor = specification.guardFactor ?? normalQuantile(0.95);
+  const guard = rule === 'guarded' ? factor * u : 0;
+  const within = (low: number, high: number) => compared >= low && compared <= high;
+  const accepted = within(lower + guard, upper - guard);
+  const plain = accepted
+    ? 'pass'
+    : within(lower, upper)
+      ? 'conditional-pass'
+      : within(lower - guard, upper + guard)
+        ? 'conditional-fail'
+        : 'fail';
+
+  const reach = (specification.coverageFactor ?? 2) * u;
+  const distance = Math.min(Math.abs(value - lower), Math.abs(value - upper));
+  const findings = doubts(measured, specification, u, reach, distance);
+  const held = findings.some(({ code }) => code === 'decision-on-travel' || code === 'decision-for-structure');
+  const verdict = plain === 'pass' && held ? 'conditional-pass' : plain;
+  // of two tails the smaller is subtracted from 1, so that a small risk keeps its digits
+  const risk = normalCdf((value - upper) / u) + normalCdf((lower - value) / u);
+  const passes = plain === 'pass' || plain === 'conditional-pass';
+  return success({
+    verdict,
+    rule:
+      (rule === 'simple' ? 'simple acceptance (JCGM 106)' : `guard band of ${Number(factor.toPrecision(4))} u (JCGM 106, ILAC-G8)`) +
+      (rounding ? `, value rounded before: ${rounding.rule}` : ''),
+    compared,
+    ...(rounding ? { rounding } : {}),
+    acceptance: {
+      ...(lower === -Infinity ? {} : { lower: lower + guard }),
+      ...(upper === Infinity ? {} : { upper: upper - guard }),
+    },
+    ...(u === 0
+      ? {}
+      : {
+          probabilityOfConformity: 1 - risk,
+          ...(passes ? { consumersRisk: risk } : { producersRisk: 1 - risk }),
+          toldApart: distance >= reach,
+        }),
+    findings,
+  });
+}

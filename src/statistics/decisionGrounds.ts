@@ -1,0 +1,38 @@
+import { failure, type Failure } from '../base/index.js';
+import type { DecisionReason, Measured, Specification } from './Decision.js';
+
+/** Gauge lengths within this share count as one: a proportional length may be rounded to 5 mm (ISO 6892-1). */
+const SAME_LENGTH = 0.1;
+/** Coefficient that a bare A stands for in ISO 6892-1. */
+const USUAL_COEFFICIENT = 5.65;
+
+/** @internal True for an elongation after fracture, which means nothing without its gauge length. */
+export const isElongation = (symbol: string | undefined): boolean => symbol !== undefined && /^A(\d|$)/.test(symbol);
+
+/** @internal Strains of a crosshead go into these. */
+export const takesStrain = (symbol: string | undefined): boolean => symbol !== undefined && /^(Rp|Rt|m?E$|A[gt])/.test(symbol);
+
+/** @internal Why the value cannot be held against the limit at all, with what to do instead; nothing where it can. */
+export function withoutGrounds(measured: Measured, specification: Specification): Failure<DecisionReason> | undefined {
+  const { symbol, gaugeLength, area } = measured;
+  const asked = specification.symbol ?? symbol;
+  if (symbol !== undefined && asked !== undefined && symbol !== asked) {
+    const yields = [symbol, asked].every((one) => /^(Re|Rp|Rt)/.test(one));
+    const remedy = yields
+      ? `determine ${asked} itself from the record, or have the limit stated for ${symbol}`
+      : `give the ${asked} that was measured`;
+    return failure('other-quantity', `A limit for ${asked} says nothing of ${symbol}: ${remedy}.`);
+  }
+  if (!isElongation(symbol) || gaugeLength === undefined) return undefined;
+  const differ = (own: number, wanted: number) => Math.abs(own / wanted - 1) > SAME_LENGTH;
+  const remedy = 'convert the elongation with convertElongation (ISO 2566) where its limits allow, and say so';
+  if (specification.gaugeLength !== undefined)
+    return differ(gaugeLength, specification.gaugeLength)
+      ? failure('other-gauge-length', `A on ${gaugeLength} mm does not compare with a limit on ${specification.gaugeLength} mm: ${remedy}.`)
+      : undefined;
+  const wanted = specification.coefficient ?? USUAL_COEFFICIENT;
+  const own = area === undefined ? undefined : gaugeLength / Math.sqrt(area);
+  return own !== undefined && differ(own, wanted)
+    ? failure('other-gauge-length', `A on ${own.toFixed(2)}√S0 does not compare with a limit on ${wanted}√S0: ${remedy}.`)
+    : undefined;
+}

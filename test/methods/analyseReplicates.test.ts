@@ -1,0 +1,164 @@
+import { describe, expect, test } from 'vitest';
+import {
+  analyseReplicates,
+  analyseTension,
+  rectangular,
+  round,
+  summariseReplicates,
+  type TensionResult,
+  type TestInfo,
+  type TestPiece,
+} from '../../src/index.js';
+import { refusal } from '../support/thrown.js';
+
+const piece: TestPiece = { section: round({ diameter: 8 }), gaugeLength: 40, parallelLength: 48 };
+
+/** A test whose strengths are known by construction: elastic, then a line that rises to `top`, then a fall. */
+function made(
+  top: number,
+  own: TestPiece = piece,
+  options: { test?: TestInfo; by?: 'strain' | 'travel'; A?: number; seconds?: number } = {},
+): TensionResult {
+  const { area } = own.section;
+  const strain = Array.from({ length: 400 }, (_, i) => (i < 100 ? i * 1.5e-5 : 1.5e-3 + (i - 100) * 7e-4));
+  const stress = strain.map((e) => (e < 1.5e-3 ? 200_000 * e : 300 + ((top - 300) * (e - 1.5e-3)) / 0.21));
+  const motion = options.by === 'travel' ? { travel: strain.map((e) => e * 48) } : { strain };
+  const time = options.seconds === undefined ? {} : { time: strain.map((_, i) => (i * options.seconds!) / 400) };
+  const finalLength = own.gaugeLength * (1 + (options.A ?? 0.25));
+  return analyseTension(
+    { force: stress.map((R) => R * area), ...motion, ...time },
+    { ...own, afterFracture: { gaugeLength: finalLength, area: 0.4 * area } },
+    { test: options.test ?? {} },
+  );
+}
+const of = (results: readonly TensionResult[], symbol: string, options = {}) =>
+  analyseReplicates(results, options).properties.find((one) => one.symbol === symbol);
+const codes = (results: readonly TensionResult[], options = {}) =>
+  analyseReplicates(results, options).findings.map(({ code, field }) => [code, field]);
+
+describe('the statistics of each property', () => {
+  const tops = [452.1, 449.8, 455.0, 451.2, 447.6];
+  const results = tops.map((top, i) => made(top, piece, { test: { identity: `P${i + 1}` } }));
+  const whole = analyseReplicates(results);
+  const strength = whole.properties.find(({ symbol }) => symbol === 'Rm')!;
+
+  test('are those of its values', () => {
+    const values = results.map(({ tensileStrength }) => tensileStrength.value);
+    expect(strength).toMatchObject({ field: 'tensileStrength', unit: 'MPa', values, tests: [0, 1, 2, 3, 4], usualVariation: 0.009 });
+    expect(strength.summary).toEqual(summariseReplicates(values));
+    expect(strength.outlier).toMatchObject({ flagged: false, alpha: 0.05 });
+    expect(strength.tolerance!.label).toContain('B-like');
+    // 455 − 451.14 over 2.7455, and 3.4066 times that below: the records hold these strengths but for their last step
+    expect(strength.outlier!.statistic).toBeCloseTo(1.4059, 2);
+    expect(strength.tolerance!.lower).toBeCloseTo(441.79, 0);
+  });
+
+  test('cover every property by its symbol; only strengths have a tolerance limit', () => {
+    expect(whole.properties.map(({ symbol }) => symbol)).toEqual(
+      expect.arrayContaining(['mE', 'E', 'Rp0.2', 'Rm', 'Agt', 'A', 'Z', 'n', 'K']),
+    );
+    expect(whole.properties.find(({ symbol }) => symbol === 'A')).not.toHaveProperty('tolerance');
+    expect(whole).toMatchObject({ method: 'replicates', differences: [], findings: [], tests: [{ identity: 'P1' }, {}, {}, {}, {}] });
+    expect(whole.provenance).toMatchObject({ package: 'testpiece', options: {}, hashes: results.map(({ provenance }) => provenance.hash) });
+  });
+
+  test('are plain data', () => {
+    expect(JSON.parse(JSON.stringify(whole))).toEqual(whole);
+  });
+
+  test('two tests give a range, with a note', () => {
+    const two = analyseReplicates(results.slice(0, 2));
+    expect(two.properties.find(({ symbol }) => symbol === 'Rm')!.summary).not.toHaveProperty('standardDeviation');
+    expect(two.properties.find(({ symbol }) => symbol === 'Rm')).not.toHaveProperty('tolerance');
+    expect(two.findings.filter(({ code }) => code === 'few-replicates').length).toBe(two.properties.length);
+  });
+
+  test('a value that some tests lack is summarised over the others', () => {
+    const without = { ...results[1]!, reductionOfArea: undefined };
+    expect(of([results[0]!, without, results[2]!, results[3]!], 'Z')).toMatchObject({ tests: [0, 2, 3], summary: { n: 3 } });
+  });
+});
+
+describe('doubts', () => {
+  test('an outlier is flagged by the name of its test, and stays', () => {
+    const results = [450, 451, 449, 450.5, 449.5, 470].map((top, i) => made(top, piece, { test: { identity: `P${i + 1}` } }));
+    const found = analyseReplicates(results).findings.find(
+      ({ code, field }) => code === 'replicate-outlying' && field === 'tensileStrength',
+    )!;
+    expect(found.message).toContain('Rm of test P6');
+    expect(of(results, 'Rm')!.summary.n).toBe(6);
+    // its Agt differs by one sample of the record from the others': flagged, and within a step of rounding
+    expect(
+      of(
+        [450, 451, 449, 452].map((top) => made(top)),
+        'Agt',
+      )!.outlier!.flagged,
+    ).toBe(true);
+    expect(codes([450, 451, 449, 452].map((top) => made(top)))).toEqual([]);
+    expect(codes(results, { alpha: 1e-7 }).filter(([code]) => code === 'replicate-outlying')).toEqual([]);
+  });
+
+  test('a variation of more than three times the usual', () => {
+    expect(codes([400, 440, 480].map((top) => made(top)))).toContainEqual(['variation-above-usual', 'tensileStrength']);
+    expect(codes([440, 441, 442].map((top) => made(top)))).toEqual([]);
+  });
+});
+
+describe('tests that differ', () => {
+  const long: TestPiece = { ...piece, gaugeLength: 80, parallelLength: 90 };
+
+  test('in gauge length: A is not pooled, unless asked', () => {
+    const results = [made(450), made(451, long, { A: 0.2 }), made(452)];
+    expect(of(results, 'A')).toBeUndefined();
+    expect(of(results, 'Rm')!.summary.n).toBe(3);
+    const said = analyseReplicates(results).findings.find(({ code }) => code === 'replicates-not-pooled')!;
+    expect(said.message).toMatch(/^A were not pooled: the tests differ in the gauge length over √S0 \(5\.64 to 11\.3\)/);
+    expect(of(results, 'A', { pool: ['gaugeLength'] })!.summary.n).toBe(3);
+    expect(codes(results, { pool: ['gaugeLength'] })).toContainEqual(['replicates-mixed', undefined]);
+    expect(codes(results, { pool: ['gaugeLength'] })).not.toContainEqual(['replicates-not-pooled', undefined]);
+  });
+
+  test('in the source of strain: what strain went into is not pooled, what the force gives is', () => {
+    const results = [made(450), made(451, piece, { by: 'travel' }), made(452)];
+    const { properties, differences, trail } = analyseReplicates(results);
+    expect(differences).toEqual(['extensionBasis']);
+    expect(properties.map(({ symbol }) => symbol)).toEqual(['Fm', 'Rm', 'A', 'Z']);
+    expect(trail.map(({ step }) => step)).toContain('tests differ: extensionBasis');
+  });
+
+  test('in section: strengths are pooled with a finding, Fm and Z are not', () => {
+    const flat: TestPiece = { section: rectangular({ width: 12.5, thickness: 4 }), gaugeLength: 40, parallelLength: 48 };
+    const results = [made(450), made(451, flat), made(452)];
+    expect(of(results, 'Fm')).toBeUndefined();
+    expect(of(results, 'Z')).toBeUndefined();
+    expect(of(results, 'Rm')!.summary.n).toBe(3);
+    expect(codes(results).map(([code]) => code)).toEqual(['replicates-not-pooled', 'replicates-mixed']);
+    const thick: TestPiece = { section: round({ diameter: 10 }), gaugeLength: 50, parallelLength: 60 };
+    const found = analyseReplicates([made(450), made(451, thick), made(452.5)]).findings.find(({ code }) => code === 'replicates-mixed')!;
+    expect(found.message).toContain('50.27 to 78.54 mm²');
+  });
+
+  test('in material, operator or rate: pooled with a finding', () => {
+    const results = [
+      made(450, piece, { test: { material: 'S235', operator: 'first' }, seconds: 100 }),
+      made(451, piece, { test: { material: 'S355', operator: 'second' }, seconds: 1000 }),
+      made(452, piece, { test: { material: 'S235' }, seconds: 100 }),
+    ];
+    const { differences, findings } = analyseReplicates(results);
+    expect(differences).toEqual(['material', 'operator', 'rate']);
+    expect(findings.map(({ code }) => code)).toEqual(['replicates-mixed', 'replicates-mixed', 'replicates-mixed']);
+    expect(findings[0]!.message).toContain('the material (S235, S355)');
+  });
+});
+
+test('wrong arguments', () => {
+  const one = made(450);
+  expect(refusal(() => analyseReplicates(undefined as never))).toBe('missing results');
+  expect(refusal(() => analyseReplicates([]))).toBe('empty results');
+  expect(refusal(() => analyseReplicates([one]))).toBe('too-few results');
+  expect(refusal(() => analyseReplicates([one, { method: 'bending' } as never]))).toBe('wrong-type results[1].method');
+  expect(refusal(() => analyseReplicates([one, one], { pool: ['operator' as never] }))).toBe('out-of-range options.pool[0]');
+  expect(refusal(() => analyseReplicates([one, one], { pool: 'section' as never }))).toBe('wrong-type options.pool');
+  expect(refusal(() => analyseReplicates([one, one], { confidence: 0 }))).toBe('out-of-range options.confidence');
+  expect(refusal(() => analyseReplicates([one, one], { level: 0 } as never))).toBe('unknown-option options.level');
+});

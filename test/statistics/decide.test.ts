@@ -1,0 +1,103 @@
+import { describe, expect, test } from 'vitest';
+import { decide, required } from '../../src/index.js';
+import { refusal } from '../support/thrown.js';
+
+const codes = (decision: ReturnType<typeof decide>) => required(decision).findings.map(({ code }) => code);
+
+describe('simple acceptance', () => {
+  test('a limit exactly hit is kept; both limits are looked at', () => {
+    expect(required(decide({ value: 235 }, { lower: 235 })).verdict).toBe('pass');
+    expect(required(decide({ value: 234.999 }, { lower: 235 })).verdict).toBe('fail');
+    expect(required(decide({ value: 300 }, { upper: 300 })).verdict).toBe('pass');
+    expect(required(decide({ value: 301 }, { lower: 200, upper: 300 })).verdict).toBe('fail');
+  });
+
+  test('without uncertainty there is no probability, and a finding says so', () => {
+    const decision = required(decide({ value: 241, symbol: 'ReH' }, { lower: 235 }));
+    expect(codes(decide({ value: 241, symbol: 'ReH' }, { lower: 235 }))).toEqual(['decision-without-uncertainty']);
+    expect(decision).not.toHaveProperty('probabilityOfConformity');
+    expect(decision.acceptance).toEqual({ lower: 235 });
+    expect(decision.rule).toBe('simple acceptance (JCGM 106)');
+  });
+
+  test('within U of a limit they cannot be told apart; at U they can', () => {
+    const close = decide({ value: 240, standardUncertainty: 3 }, { lower: 235 });
+    expect(required(close).toldApart).toBe(false);
+    expect(codes(close)).toEqual(['limit-within-uncertainty']);
+    expect(codes(decide({ value: 241, standardUncertainty: 3 }, { lower: 235 }))).toEqual([]);
+    expect(codes(decide({ value: 241, standardUncertainty: 3 }, { lower: 235, coverageFactor: 2.1 }))).toEqual([
+      'limit-within-uncertainty',
+    ]);
+  });
+
+  test('compares the rounded value when asked, and keeps both', () => {
+    const rounded = required(decide({ value: 234.6 }, { lower: 235, rounding: { kind: 'strength' } }));
+    expect(rounded).toMatchObject({ verdict: 'pass', compared: 235, rounding: { value: 234.6, rounded: 235 } });
+    expect(rounded.rule).toContain('value rounded before: steps of ISO 6892-1');
+    expect(required(decide({ value: 234.6 }, { lower: 235 })).verdict).toBe('fail');
+  });
+
+  test('the two risks of one value add up to 1', () => {
+    const measured = { value: 236, standardUncertainty: 3 };
+    const accepted = required(decide(measured, { lower: 235 }));
+    const rejected = required(decide(measured, { upper: 235 }));
+    expect(accepted.consumersRisk! + accepted.probabilityOfConformity!).toBeCloseTo(1, 14);
+    expect(rejected.producersRisk).toBeCloseTo(accepted.consumersRisk!, 14);
+  });
+});
+
+describe('never a bare pass', () => {
+  test('of a proof strength from crosshead travel', () => {
+    const measured = { value: 300, standardUncertainty: 3, symbol: 'Rp0.2', extensionBasis: 'travel' };
+    expect(required(decide(measured, { lower: 235 })).verdict).toBe('conditional-pass');
+    expect(codes(decide(measured, { lower: 235 }))).toEqual(['decision-on-travel']);
+    expect(required(decide({ ...measured, symbol: 'ReH' }, { lower: 235 })).verdict).toBe('pass');
+    expect(required(decide({ ...measured, value: 200 }, { lower: 235 })).verdict).toBe('fail');
+  });
+
+  test('of anything that a structure depends on', () => {
+    const decision = decide({ value: 500, standardUncertainty: 3, symbol: 'Rm' }, { lower: 360, structuralUse: true });
+    expect(required(decision).verdict).toBe('conditional-pass');
+    expect(codes(decision)).toEqual(['decision-for-structure']);
+  });
+});
+
+describe('refuses what does not compare, with a remedy', () => {
+  test('ReH against a limit for Rp0.2, and Rm against one for A', () => {
+    const yields = decide({ value: 300, symbol: 'ReH' }, { lower: 235, symbol: 'Rp0.2' });
+    expect(yields).toMatchObject({ ok: false, reason: 'other-quantity' });
+    expect(!yields.ok && yields.message).toContain('determine Rp0.2 itself');
+    const others = decide({ value: 300, symbol: 'Rm' }, { lower: 0.2, symbol: 'A' });
+    expect(!others.ok && others.message).toContain('give the A that was measured');
+  });
+
+  test('an elongation on another gauge length', () => {
+    const measured = { value: 0.24, standardUncertainty: 0.006, symbol: 'A', gaugeLength: 50 };
+    const other = decide(measured, { lower: 0.2, gaugeLength: 80 });
+    expect(other).toMatchObject({ ok: false, reason: 'other-gauge-length' });
+    expect(!other.ok && other.message).toContain('ISO 2566');
+    expect(decide({ ...measured, area: 50.27 }, { lower: 0.2 })).toMatchObject({ ok: false, reason: 'other-gauge-length' });
+    expect(decide({ ...measured, area: 50.27 }, { lower: 0.2, coefficient: 7.05 }).ok).toBe(true);
+    expect(codes(decide({ ...measured, area: 78.54 }, { lower: 0.2 }))).toEqual([]);
+    expect(codes(decide(measured, { lower: 0.2, gaugeLength: 50 }))).toEqual([]);
+    expect(codes(decide({ ...measured, gaugeLength: undefined }, { lower: 0.2 }))).toEqual(['gauge-length-unstated']);
+  });
+
+  test('a guard band without uncertainty', () => {
+    expect(decide({ value: 300, standardUncertainty: 0 }, { lower: 235, rule: 'guarded' })).toMatchObject({
+      reason: 'uncertainty-unknown',
+    });
+  });
+});
+
+test('wrong arguments', () => {
+  expect(refusal(() => decide({ value: NaN }, { lower: 1 }))).toBe('not-finite measured.value');
+  expect(refusal(() => decide({ value: 1 }, {}))).toBe('missing specification.lower');
+  expect(refusal(() => decide({ value: 1 }, { lower: 2, upper: 1 }))).toBe('out-of-range specification.upper');
+  expect(refusal(() => decide({ value: 1 }, { lower: 0, rule: 'strict' as never }))).toBe('out-of-range specification.rule');
+  expect(refusal(() => decide({ value: 1 }, { lower: 0, limit: 2 } as never))).toBe('unknown-option specification.limit');
+  expect(refusal(() => decide({ value: 1, standardUncertainty: -1 }, { lower: 0 }))).toBe('out-of-range measured.standardUncertainty');
+  expect(refusal(() => decide({ value: 1, area: 0 }, { lower: 0 }))).toBe('not-positive measured.area');
+  expect(refusal(() => decide({ value: 1 }, { lower: 0, guardFactor: -1 }))).toBe('not-positive specification.guardFactor');
+  expect(refusal(() => decide(undefined as never, { lower: 0 }))).toBe('missing measured');
+});
