@@ -4,5 +4,6 @@ export * from './force/index.js';
 export * from './record/index.js';
 export * from './curve/index.js';
 export * from './hardening/index.js';
+export * from './uncertainty/index.js';
 export * from './methods/index.js';
 export * from './base/index.js';

@@ -3,8 +3,9 @@ import type { FindingEntry } from './FindingEntry.js';
 import { frameEntries } from './frameCatalogue.js';
 import { pieceEntries } from './pieceCatalogue.js';
 import { recordEntries } from './recordCatalogue.js';
+import { uncertaintyEntries } from './uncertaintyCatalogue.js';
 
-const entries = { ...recordEntries, ...pieceEntries, ...frameEntries, ...evaluationEntries };
+const entries = { ...recordEntries, ...pieceEntries, ...frameEntries, ...evaluationEntries, ...uncertaintyEntries };
 
 /** Codes of findings. */
 export type FindingCode = keyof typeof entries;

@@ -1,5 +1,6 @@
 import type { Finding, Quantity, StressStrainCurve, TestPiece } from '../base/index.js';
 import type { LineExplanation } from '../curve/index.js';
+import type { UncertaintyBudget } from '../uncertainty/index.js';
 
 /** Who tested what, when and by which rule: carried through unchanged. */
 export interface TestInfo {
@@ -192,6 +193,8 @@ export interface TensionResult {
   readonly hardening?: HardeningSummary | undefined;
   /** Local rates, where time was recorded. */
   readonly rates?: Rates | undefined;
+  /** Budgets of the quantities by symbol, where the option `uncertainty` was given; their findings speak of the budgets. */
+  readonly uncertainty?: Readonly<Record<string, UncertaintyBudget>> | undefined;
   /** Doubts about the test. */
   readonly findings: readonly Finding[];
   /** What was done to the record, in order. */

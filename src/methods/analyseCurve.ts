@@ -14,7 +14,7 @@ import { version } from './version.js';
 /** What stress and strain alone give: a {@link TensionResult} without what needs the test piece. */
 export type CurveResult = Omit<
   TensionResult,
-  'testPiece' | 'strainLength' | 'maximumForce' | 'elongationAfterFracture' | 'reductionOfArea' | 'rates'
+  'testPiece' | 'strainLength' | 'maximumForce' | 'elongationAfterFracture' | 'reductionOfArea' | 'rates' | 'uncertainty'
 >;
 
 /**

@@ -1,4 +1,4 @@
-import type { Finding, TensionColumns, TensionRecord, TestPiece } from '../base/index.js';
+import { finding, type Finding, type TensionColumns, type TensionRecord, type TestPiece } from '../base/index.js';
 import {
   requirePiece,
   requireRecord,
@@ -16,13 +16,17 @@ import { methodFindings } from './methodFindings.js';
 import { pieceFindings } from './pieceFindings.js';
 import { rateFindings, ratesOf } from './rateFindings.js';
 import { recordFindings } from './recordFindings.js';
+import { quantitiesOf, statedResult } from './statedResult.js';
 import { structure } from './structure.js';
+import { missingDoubts, tensionBudgets } from './tensionBudgets.js';
 import { explanationOf, tensionKernel, type TensionNumbers } from './tensionKernel.js';
+import type { TensionTask } from './tensionModel.js';
 import { curveOptionNames, requireTensionOptions, type TensionOptions, type TensionSettings } from './tensionOptions.js';
 import { maximumForce } from './quantity.js';
 import { tensionQuantities } from './tensionQuantities.js';
 import { tensionTrail } from './tensionTrail.js';
 import type { TensionResult } from './TensionResult.js';
+import { requireTensionUncertainty, type TensionDoubts } from './tensionUncertainty.js';
 import { version } from './version.js';
 
 /** The frame's motion taken out of the travel, where its compliance is known. */
@@ -78,10 +82,22 @@ function elasticLengthRatio(recorded: RecordedCurve, lengths: PieceLengths, sett
  * @see ISO 6892-1:2019; ASTM E8/E8M. Checked in `test/handbook/tension.test.ts` and on measured records in `test/handbook/real-curves.test.ts`.
  */
 export function analyseTension(record: TensionColumns, testPiece: TestPiece, options: TensionOptions = {}): TensionResult {
-  const from = 'analyseTension';
-  const settings = requireTensionOptions(from, options, [...curveOptionNames, 'frameCompliance']);
+  return tensionRoad('analyseTension', record, testPiece, options).result;
+}
+
+/** @internal What an analysis leaves for evaluating the test again. */
+export interface TensionRoad {
+  readonly result: TensionResult;
+  readonly task: TensionTask;
+  readonly doubts: TensionDoubts | undefined;
+}
+
+/** @internal {@link analyseTension}, with what a Monte Carlo run starts from. */
+export function tensionRoad(from: string, record: TensionColumns, testPiece: TestPiece, options: TensionOptions): TensionRoad {
+  const settings = requireTensionOptions(from, options, [...curveOptionNames, 'frameCompliance', 'uncertainty']);
   const given = requireRecord(from, record);
   const lengths = requirePiece(from, testPiece);
+  const doubts = options.uncertainty && requireTensionUncertainty(from, options.uncertainty, testPiece, lengths);
 
   const used = withoutFrame(given, settings.frameCompliance);
   const recorded = stressStrainKernel(used, lengths);
@@ -108,8 +124,10 @@ export function analyseTension(record: TensionColumns, testPiece: TestPiece, opt
 
   const end = numbers.fracture.ok ? numbers.fracture.index + 1 : n;
   const rates = time && ratesOf(curve, time, end);
+  const isModulus = slopeIsModulus(recorded, numbers, settings);
+  const explanation = explanationOf(numbers, curve);
   const quantities = {
-    ...tensionQuantities(numbers, curve, stress, settings, slopeIsModulus(recorded, numbers, settings), explanationOf(numbers, curve)),
+    ...tensionQuantities(numbers, curve, stress, settings, isModulus, explanation),
     ...afterFracture(testPiece),
   };
   const findings: Finding[] = [
@@ -120,7 +138,7 @@ export function analyseTension(record: TensionColumns, testPiece: TestPiece, opt
     ...frameFindings(recorded, numbers, quantities, settings, lengths.area, strainStep),
     ...methodFindings(numbers, curve, quantities, settings),
   ];
-  return {
+  const result: TensionResult = {
     method: 'tension',
     test: settings.test,
     testPiece: structure(testPiece),
@@ -138,5 +156,32 @@ export function analyseTension(record: TensionColumns, testPiece: TestPiece, opt
       options: structure({ ...options }),
       hash: columnsHash({ ...given }),
     },
+  };
+  const task: TensionTask = {
+    record: given,
+    piece: testPiece,
+    lengths,
+    settings,
+    withoutFrame: (one) => withoutFrame(one, settings.frameCompliance),
+    elasticLengthRatio: (one, its) => elasticLengthRatio(one, its, settings),
+    isModulus,
+    resolution: resolution(given.force) / lengths.area,
+    pauses: pauses.map(({ range }) => range),
+    top: survey.top,
+    numbers,
+    recorded,
+    residuals: explanation.residuals,
+  };
+  if (!doubts) return { result, task, doubts };
+  const missing = missingDoubts(task, doubts);
+  const uncertainty = tensionBudgets(task, doubts, quantitiesOf(result));
+  return {
+    result: {
+      ...statedResult(result, uncertainty),
+      findings: missing.length > 0 ? [...findings, finding('uncertainty-incomplete', { missing: missing.join(', ') })] : findings,
+      uncertainty,
+    },
+    task,
+    doubts,
   };
 }

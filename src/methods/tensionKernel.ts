@@ -42,6 +42,8 @@ export interface TensionInput {
   readonly pauses: readonly (readonly [number, number])[];
   /** Where the strain is travel without the frame: length that stretches elastically over the one that strain is counted over; else 1. */
   readonly elasticLengthRatio: number;
+  /** Turns the elastic line about the middle of its window by this factor, where its doubt is carried on; else absent. */
+  readonly slopeFactor?: number | undefined;
 }
 
 /** @internal Every number of a tension test; strains from the shifted origin, no text but reasons. */
@@ -75,6 +77,14 @@ function withoutFillets({ strain, stress }: StressStrainCurve, slope: number, ra
   // with the slope m over Lc, E = m ratio, and the surplus is R (ratio - 1) / E
   const surplus = (ratio - 1) / (slope * ratio);
   for (let i = 0; i < strain.length; i += 1) strain[i]! -= stress[i]! * surplus;
+}
+
+/** The line with another slope, turned about the middle of its window. */
+function turned<T extends ElasticLine>(line: T, { strain }: StressStrainCurve, factor: number): T {
+  const middle = (strain[line.first]! + strain[line.last]!) / 2;
+  const slope = factor * line.slope;
+  const intercept = line.intercept + (line.slope - slope) * middle;
+  return { ...line, slope, intercept, strainShift: -intercept / slope };
 }
 
 /** About so many means stand for the samples of a long record in hardening and necking. */
@@ -128,6 +138,7 @@ export function tensionKernel(input: TensionInput, settings: TensionSettings): T
     withoutFillets(curve, line.slope, input.elasticLengthRatio);
     line = fitModulusKernel(curve, settings.window, top);
   }
+  if (line.ok && input.slopeFactor !== undefined) line = turned(line, curve, input.slopeFactor);
   const shift = line.ok ? line.strainShift : 0;
   if (shift !== 0) for (let i = 0; i < n; i += 1) strain[i]! -= shift;
 

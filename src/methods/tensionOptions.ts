@@ -10,6 +10,7 @@ import {
 } from '../base/index.js';
 import { requireModulusOptions, type ModulusOptions, type ProportionalDefinition, type WindowChoice } from '../curve/index.js';
 import type { TestInfo } from './TensionResult.js';
+import type { TensionUncertainty } from './tensionUncertainty.js';
 
 /** Thresholds of findings: common practice where no standard is named. */
 export interface TensionThresholds {
@@ -77,6 +78,8 @@ export interface CurveAnalysisOptions {
 export interface TensionOptions extends CurveAnalysisOptions {
   /** Compliance of the frame [mm/N], taken out of crosshead travel; default none. */
   readonly frameCompliance?: number | undefined;
+  /** What is doubtful about the test: with it every quantity states its standard uncertainty, and the result carries the budgets. */
+  readonly uncertainty?: TensionUncertainty | undefined;
 }
 
 /** @internal Options after the checks, with defaults. */

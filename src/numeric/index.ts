@@ -1,4 +1,5 @@
 export { cellMeans } from './cellMeans.js';
+export { choleskyFactor } from './choleskyFactor.js';
 export { choleskyInverse } from './choleskyInverse.js';
 export { cubicFit } from './cubicFit.js';
 export { gaussNewton, type GaussNewtonEnd } from './gaussNewton.js';
@@ -15,6 +16,8 @@ export { fExceeds, incompleteBeta } from './fDistribution.js';
 export { leastSquares, type FitEnd, type FitTask } from './levenbergMarquardt.js';
 export { horner, polynomialFit, type PolynomialFit } from './polynomialFit.js';
 export { polynomialRest } from './polynomialRest.js';
-export { randomNumbers, type RandomNumbers } from './randomNumbers.js';
+export { randomNumbers } from './randomNumbers.js';
+export { randomStreams, type RandomStreams } from './randomStreams.js';
+export { type RandomNumbers } from './xoshiro.js';
 export { roundToStep } from './roundToStep.js';
 export { squaresAbout, sumOfSquares, type Evaluate } from './residualSums.js';
