@@ -22,6 +22,11 @@ export const uncertaintyEntries = {
     message: 'Uncertainties leave out what was not given: {missing}.',
     remedy: 'Give their uncertainties; what is left out counts as exact.',
   },
+  'noise-correlated': {
+    severity: 'caution', about: 'record',
+    message: 'The noise of neighbouring samples goes together (correlation {correlation}): the elastic window follows it, and the stated uncertainty of the slope is too small.',
+    remedy: 'Find the source of the slow disturbance; choose the window yourself, wide, and give the noise where it is known.',
+  },
   'budget-not-validated': {
     severity: 'caution', about: 'method',
     message: 'Budget and Monte Carlo differ at the ends of the interval of {symbol} by {low} and {high}, where {tolerance} is allowed.',

@@ -23,6 +23,7 @@ import { explanationOf, tensionKernel, type TensionNumbers } from './tensionKern
 import type { TensionTask } from './tensionModel.js';
 import { curveOptionNames, requireTensionOptions, type TensionOptions, type TensionSettings } from './tensionOptions.js';
 import { maximumForce } from './quantity.js';
+import { tensionNoise } from './tensionNoise.js';
 import { tensionQuantities } from './tensionQuantities.js';
 import { tensionTrail } from './tensionTrail.js';
 import type { TensionResult } from './TensionResult.js';
@@ -92,9 +93,15 @@ export interface TensionRoad {
   readonly doubts: TensionDoubts | undefined;
 }
 
-/** @internal {@link analyseTension}, with what a Monte Carlo run starts from. */
-export function tensionRoad(from: string, record: TensionColumns, testPiece: TestPiece, options: TensionOptions): TensionRoad {
-  const settings = requireTensionOptions(from, options, [...curveOptionNames, 'frameCompliance', 'uncertainty']);
+/** @internal {@link analyseTension}, with what a Monte Carlo run starts from; `others` are options that are read elsewhere. */
+export function tensionRoad(
+  from: string,
+  record: TensionColumns,
+  testPiece: TestPiece,
+  options: TensionOptions,
+  others: readonly string[] = [],
+): TensionRoad {
+  const settings = requireTensionOptions(from, options, [...curveOptionNames, 'frameCompliance', 'uncertainty', ...others]);
   const given = requireRecord(from, record);
   const lengths = requirePiece(from, testPiece);
   const doubts = options.uncertainty && requireTensionUncertainty(from, options.uncertainty, testPiece, lengths);
@@ -174,11 +181,16 @@ export function tensionRoad(from: string, record: TensionColumns, testPiece: Tes
   };
   if (!doubts) return { result, task, doubts };
   const missing = missingDoubts(task, doubts);
-  const uncertainty = tensionBudgets(task, doubts, quantitiesOf(result));
+  const noise = tensionNoise(task, doubts.noise);
+  const uncertainty = tensionBudgets(task, doubts, noise, quantitiesOf(result));
   return {
     result: {
       ...statedResult(result, uncertainty),
-      findings: missing.length > 0 ? [...findings, finding('uncertainty-incomplete', { missing: missing.join(', ') })] : findings,
+      findings: [
+        ...findings,
+        ...(missing.length > 0 ? [finding('uncertainty-incomplete', { missing: missing.join(', ') })] : []),
+        ...(noise.correlation > 0 ? [finding('noise-correlated', { correlation: noise.correlation }, { field: 'elasticSlope' })] : []),
+      ],
       uncertainty,
     },
     task,

@@ -60,9 +60,9 @@ const SLICE = 100;
  *
  * @remarks
  * Needs no derivatives: choice of the window, crossing, maximum and frame are taken as they are, so a skewed E on a soft frame comes out
- * skewed. Noise is added to samples that carry their own already, so what noise does to a value in one direction (a highest sample is
- * lifted) moves the mean of the trials off the value. Each quantity with a budget is compared with it. The same seed gives the same
- * result; how to share the work among workers stands at `monteCarloTensionTrials`.
+ * skewed. Fresh noise, as strong as the elastic part shows or as `noise` says, is added to the record with most of its own noise taken out by
+ * sliding parabolas, so that it is not counted twice. Each quantity with a budget is compared with it. The same seed gives the same result; how to
+ * share the work among workers stands at `monteCarloTensionTrials`.
  *
  * @param record - As of `analyseTension`.
  * @param testPiece - As of `analyseTension`.
@@ -104,10 +104,9 @@ export function monteCarloTension(record: TensionColumns, testPiece: TestPiece, 
     const distribution = trialDistribution(output, { coverage: budget?.coverage ?? options.uncertainty?.coverage });
     if (output.failed > 0) findings.push(finding('monte-carlo-trials-failed', { failed: output.failed, trials: whole.trials, symbol }));
     if (!distribution.ok) continue;
-    const { ok: _ok, ...figures } = distribution;
     const validation = budget && validateBudget(budget, distribution);
     findings.push(...(validation?.findings ?? []));
-    distributions[symbol] = { symbol, unit, value, ...figures, ...(validation ? { validation } : {}) };
+    distributions[symbol] = { symbol, unit, value, ...distribution, ...(validation ? { validation } : {}) };
   }
   return { result, distributions, seed, trials: whole.trials, ended: whole.trials < trials && !part ? 'aborted' : 'all-trials', findings };
 }

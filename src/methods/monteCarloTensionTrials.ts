@@ -3,7 +3,7 @@ import { randomStreams } from '../numeric/index.js';
 import { collectTrials, drawInputs, requireCorrelations, requireRange, type TrialRange, type TrialSet } from '../uncertainty/index.js';
 import { tensionRoad, type TensionRoad } from './analyseTension.js';
 import { tensionModel } from './tensionModel.js';
-import { fillNoise, tensionNoise } from './tensionNoise.js';
+import { calmed, fillNoise, tensionNoise } from './tensionNoise.js';
 import type { TensionOptions } from './tensionOptions.js';
 
 /** Options of {@link monteCarloTensionTrials}: those of the analysis, and which trials. */
@@ -14,14 +14,13 @@ const TRIALS = 2000;
 
 /** @internal Runs the analysis once, with doubts that must be given, and makes what runs its trials. */
 export function tensionTrials(from: string, record: TensionColumns, testPiece: TestPiece, options: TensionTrialOptions) {
-  const { seed: _seed, firstTrial: _first, trials: _trials, ...analysis } = options;
   const { seed, firstTrial, trials } = requireRange(from, options, TRIALS);
-  const road: TensionRoad = tensionRoad(from, record, testPiece, analysis);
+  const road: TensionRoad = tensionRoad(from, record, testPiece, options, ['seed', 'firstTrial', 'trials']);
   const { task, doubts, result } = road;
   if (!doubts) throw new InputError(from, 'options.uncertainty', 'missing', 'must say what is doubtful', undefined);
   const { inputs } = doubts;
-  const model = tensionModel(task);
   const noise = tensionNoise(task, doubts.noise);
+  const model = tensionModel(calmed(task, noise));
   const correlations = requireCorrelations(from, inputs);
   const random = randomStreams(seed);
   const drawn: Record<string, number> = {};

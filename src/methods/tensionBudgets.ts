@@ -2,12 +2,14 @@ import type { Quantity } from '../base/index.js';
 import { randomStreams } from '../numeric/index.js';
 import { budgetOf, requireInput, type CheckedInput, type UncertaintyBudget } from '../uncertainty/index.js';
 import { tensionModel, type TensionChange, type TensionTask } from './tensionModel.js';
-import { fillNoise, tensionNoise } from './tensionNoise.js';
+import { calmed, fillNoise, type KnownNoise } from './tensionNoise.js';
 import type { TensionDoubts } from './tensionUncertainty.js';
 
 const FROM = 'analyseTension';
 /** Repeats with fresh noise: their standard deviation is known to an eighth. */
 const REPEATS = 40;
+/** Standard errors of the mean of the repeats beyond which it is shifted. */
+const SURE = 2.5;
 /** Contributions below this share of the value are no lines. */
 const NOTHING = 1e-9;
 /** What a quantity cannot do without. */
@@ -29,10 +31,11 @@ function bendInput({ residuals }: TensionTask): CheckedInput[] {
   return [requireInput(FROM, 'bend', 'bend of the elastic line', { value: 1, unit: '1', uncertainty: { halfWidth: surplus / 2 } })];
 }
 
-/** Scatter and lift of every quantity by noise, from repeats with as much again. */
-function scatterOf(task: TensionTask, doubts: TensionDoubts, nominal: Values) {
-  const noise = tensionNoise(task, doubts.noise);
-  const model = tensionModel(task);
+/** Scatter and shift of every quantity by noise, from repeats of the calmed record with fresh noise. */
+function scatterOf(task: TensionTask, noise: KnownNoise, kept: Partial<TensionChange>) {
+  const model = tensionModel(calmed(task, noise));
+  // by the window that was found: what is left of the noise is smooth, and a search would follow it
+  const quiet = bySymbol(model({ inputs: {}, ...kept }));
   const random = randomStreams(1);
   const n = task.record.force.length;
   const forceNoise = new Float64Array(n);
@@ -47,26 +50,34 @@ function scatterOf(task: TensionTask, doubts: TensionDoubts, nominal: Values) {
   return (symbol: string, value: number): CheckedInput[] => {
     const values = found.get(symbol) ?? [];
     const count = values.length;
-    if (count < REPEATS / 2 || nominal.get(symbol) === undefined) return [];
+    const without = quiet.get(symbol);
+    if (count < REPEATS / 2 || without === undefined) return [];
     const mean = values.reduce((sum, one) => sum + one, 0) / count;
     const s = Math.sqrt(values.reduce((sum, one) => sum + (one - mean) ** 2, 0) / (count - 1));
     if (!(s > NOTHING * Math.abs(value))) return [];
-    // noise lifts a highest sample: twice the variance lifts it by a factor of √2, so the lift already in the value follows
-    const lift = (mean - value) / (Math.SQRT2 - 1);
-    const lifted = Math.abs(mean - value) > (2.5 * s) / Math.sqrt(count);
+    // noise lifts a highest sample, and whatever is chosen because it is extreme: on average, and in this record
+    const shifted = Math.abs(mean - without) > (SURE * s) / Math.sqrt(count);
+    const shift = Math.max(Math.abs(mean - without), Math.abs(value - without));
     const source = (name: string, standardUncertainty: number, degreesOfFreedom?: number) =>
       requireInput(FROM, name, name, {
         value: 0,
         uncertainty: { standardUncertainty, degreesOfFreedom, type: degreesOfFreedom ? 'A' : 'B' },
       });
-    return [source('noise', s, count - 1), ...(lifted ? [source('lift by noise', Math.abs(lift))] : [])];
+    return [source('noise', s, count - 1), ...(shifted ? [source('shift by noise', shift)] : [])];
   };
 }
+
+/** Of an extension at the maximum: where on a plateau of equal forces it lies. */
+const plateau = (symbol: string, width: number | undefined): CheckedInput[] =>
+  (symbol === 'Ag' || symbol === 'Agt') && width !== undefined
+    ? [requireInput(FROM, 'plateau', 'plateau of the force', { value: 0, uncertainty: width })]
+    : [];
 
 /** @internal A budget for every quantity of a test that the inputs reach, by symbol. */
 export function tensionBudgets(
   task: TensionTask,
   doubts: TensionDoubts,
+  noise: KnownNoise,
   quantities: readonly Quantity[],
 ): Readonly<Record<string, UncertaintyBudget>> {
   const model = tensionModel(task);
@@ -92,18 +103,18 @@ export function tensionBudgets(
       .map((input) => answerOf(input, (x) => ({ inputs: { [input.name]: x } }))),
     ...bendInput(task).map((input) => answerOf(input, (slopeFactor) => ({ slopeFactor }))),
   ];
-  const scatter = scatterOf(task, doubts, centre);
+  const scatter = scatterOf(task, noise, kept);
   const given = new Set(doubts.inputs.map(({ name }) => name));
 
   const budgets: Record<string, UncertaintyBudget> = {};
-  for (const { symbol, value, unit } of quantities) {
+  for (const { symbol, value, unit, standardUncertainty } of quantities) {
     const need = needed[symbol];
     if (need !== undefined && !given.has(need)) continue;
     const lines = answers.flatMap(({ input, answer }) => {
       const found = answer(symbol);
       return found && Math.abs(found.slope) * input.standardUncertainty > NOTHING * Math.abs(value) ? [{ input, ...found }] : [];
     });
-    const own = scatter(symbol, value).map((input) => ({ input, slope: 1, bend: 0 }));
+    const own = [...scatter(symbol, value), ...plateau(symbol, standardUncertainty)].map((input) => ({ input, slope: 1, bend: 0 }));
     const all = [...lines, ...own];
     if (all.length === 0) continue;
     budgets[symbol] = budgetOf(

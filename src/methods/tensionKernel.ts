@@ -28,6 +28,7 @@ import {
 import { considere, fitHollomon, flowCurve, trueCurve, type HollomonFit, type NeckingOnset } from '../hardening/index.js';
 import { cellMeans, maximumIndex } from '../numeric/index.js';
 import type { TensionSettings } from './tensionOptions.js';
+import { turned } from './turned.js';
 
 /** @internal What the kernel needs: a checked curve, as recorded, that the kernel may keep. */
 export interface TensionInput {
@@ -77,14 +78,6 @@ function withoutFillets({ strain, stress }: StressStrainCurve, slope: number, ra
   // with the slope m over Lc, E = m ratio, and the surplus is R (ratio - 1) / E
   const surplus = (ratio - 1) / (slope * ratio);
   for (let i = 0; i < strain.length; i += 1) strain[i]! -= stress[i]! * surplus;
-}
-
-/** The line with another slope, turned about the middle of its window. */
-function turned<T extends ElasticLine>(line: T, { strain }: StressStrainCurve, factor: number): T {
-  const middle = (strain[line.first]! + strain[line.last]!) / 2;
-  const slope = factor * line.slope;
-  const intercept = line.intercept + (line.slope - slope) * middle;
-  return { ...line, slope, intercept, strainShift: -intercept / slope };
 }
 
 /** About so many means stand for the samples of a long record in hardening and necking. */

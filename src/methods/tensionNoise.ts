@@ -1,13 +1,44 @@
-import { lineFit, noiseLevel, type RandomNumbers } from '../numeric/index.js';
+import { soundLength, type TensionRecord } from '../base/index.js';
+import { maximumIndex, noiseLevel, slidingSlope, type RandomNumbers } from '../numeric/index.js';
 import type { TensionTask } from './tensionModel.js';
 import type { RecordNoise } from './tensionUncertainty.js';
 
-/** Residuals that follow each other closer than this cannot be told from a bend of the curve. */
-const MOST_CORRELATION = 0.98;
-/** Fewer samples in the window say little of their scatter: the whole rise is looked at instead. */
-const LEAST = 12;
+/** @internal Noise of a record: standard deviations of a sample [N, mm], and correlation of the force's from sample to sample. */
+export type KnownNoise = Readonly<Record<keyof RecordNoise, number>>;
 
-/** How much more force noise a residual shows where the force also makes the correction of the frame. */
+/** The noise is read where the stress is between these shares of the 0.2 %-offset stress. */
+const FROM_SHARE = 0.1;
+const TO_SHARE = 0.7;
+/** Distances between samples at which third differences are taken, so many samples to each. */
+const STRIDES = [1, 2, 4, 8, 16];
+const PER_STRIDE = 12;
+/** Noise at a distance is correlated where it is above that of neighbours by more than this over √n: levels of n samples are known no better. */
+const CORRELATED = 5;
+const MOST_CORRELATION = 0.98;
+
+/** Noise level by third differences between samples that lie a stride apart. */
+function levelAt(column: Float64Array, stride: number): number {
+  let squares = 0;
+  for (let phase = 0; phase < stride; phase += 1) {
+    const count = Math.floor((column.length - 1 - phase) / stride) + 1;
+    squares += noiseLevel(Float64Array.from({ length: count }, (_, k) => column[phase + k * stride]!)) ** 2;
+  }
+  return Math.sqrt(squares / stride);
+}
+
+/** The correlation ρ at which neighbours show this share of the variance: third differences then show (10 − 15ρ + 6ρ² − ρ³)/10 of it. */
+function correlationOf(share: number): number {
+  let low = 0;
+  let high = MOST_CORRELATION;
+  for (let k = 0; k < 40; k += 1) {
+    const rho = (low + high) / 2;
+    if ((10 - 15 * rho + 6 * rho ** 2 - rho ** 3) / 10 > share) low = rho;
+    else high = rho;
+  }
+  return (low + high) / 2;
+}
+
+/** How much more stress noise a residual shows where the force also makes the correction of the frame. */
 function leverOf({ record, recorded, lengths, withoutFrame }: TensionTask, slope: number, first: number, last: number): number {
   if (recorded.basis !== 'travel' || !record.travel) return 1;
   const { travel } = withoutFrame(record);
@@ -16,43 +47,48 @@ function leverOf({ record, recorded, lengths, withoutFrame }: TensionTask, slope
   return rise > 0 ? 1 + (slope * lengths.area * (motion(last) - motion(first))) / rise / recorded.strainLength : 1;
 }
 
+/** Samples where the noise is read. */
+function placeOf({ numbers: { line, highest }, recorded: { stress } }: TensionTask): readonly [number, number] {
+  const level = line.ok ? line.offsetStress : undefined;
+  if (!line.ok || level === undefined) return line.ok ? [line.first, line.last] : [0, Math.min(highest, stress.length - 1)];
+  let last = Math.max(line.offsetSample ?? line.last, line.last);
+  while (last > line.last && stress[last]! > TO_SHARE * level) last -= 1;
+  let first = line.first;
+  while (first > 0 && stress[first - 1]! >= FROM_SHARE * level) first -= 1;
+  return [first, last];
+}
+
 /**
- * @internal Noise of force and displacement of a record. Third differences of the columns tell how it divides between them, the
- * residuals of the elastic line how much there is in all: jerks of the hand move both columns together and are no noise, drift and slow
- * disturbances are noise that third differences do not see.
+ * @internal Noise of force and displacement of a record. Third differences of the columns tell how it divides between them, those of what
+ * is left of the elastic line how much there is: jerks of the hand move both columns together and are no noise. Third differences
+ * of samples farther apart show noise that drifts slowly.
  */
-export function tensionNoise(task: TensionTask, given: RecordNoise): Required<{ [K in keyof RecordNoise]: number }> {
+export function tensionNoise(task: TensionTask, given: RecordNoise): KnownNoise {
   const { record, recorded, numbers, lengths } = task;
   const { line } = numbers;
   const column = record.extension ?? record.strain ?? record.travel!;
   const per = !record.extension && record.strain ? lengths.extensometerLength : 1;
-  const first = line.ok && line.points >= LEAST ? line.first : 0;
-  const last = line.ok && line.points >= LEAST ? line.last : Math.min(numbers.highest, recorded.strain.length - 1);
-  let force = noiseLevel(record.force, first, last + 1);
-  let displacement = per * noiseLevel(column, first, last + 1);
+  const beyond = Math.min(numbers.highest + 1, soundLength(column));
+  let force = noiseLevel(record.force, 0, beyond);
+  let displacement = per * noiseLevel(column, 0, beyond);
   let correlation = 0;
-  const { strain, stress } = recorded;
-  const fit = line.ok && line.points >= LEAST ? lineFit(strain, stress, first, last) : undefined;
-  if (fit) {
-    const lever = leverOf(task, fit.slope, first, last) / lengths.area;
-    const fromForce = (lever * force) ** 2;
-    const fromDisplacement = ((fit.slope * displacement) / recorded.strainLength) ** 2;
-    const seen = fit.residualStandardDeviation ** 2;
-    const white = fromForce + fromDisplacement;
-    if (white > seen) {
-      force *= Math.sqrt(seen / white);
-      displacement *= Math.sqrt(seen / white);
-    } else if (lever > 0) {
-      let along = 0;
-      let before = 0;
-      for (let i = first; i <= last; i += 1) {
-        const e = stress[i]! - fit.intercept - fit.slope * strain[i]!;
-        along += e * before;
-        before = e;
-      }
-      const ofForce = seen - fromDisplacement;
-      force = Math.sqrt(ofForce) / lever;
-      if (ofForce > 0) correlation = Math.min(MOST_CORRELATION, Math.max(0, along / (fit.points - 2) / ofForce));
+  const [first, last] = placeOf(task);
+  if (line.ok && last - first >= PER_STRIDE) {
+    const { strain, stress } = recorded;
+    const rest = Float64Array.from({ length: last - first + 1 }, (_, i) => stress[first + i]! - line.slope * strain[first + i]!);
+    const near = levelAt(rest, 1) ** 2;
+    const lever = leverOf(task, line.slope, first, last) / lengths.area;
+    const ofDisplacement = ((line.slope * displacement) / recorded.strainLength) ** 2;
+    const whole = (lever * force) ** 2 + ofDisplacement;
+    const kept = whole > near ? near / whole : 1;
+    force *= Math.sqrt(kept);
+    displacement *= Math.sqrt(kept);
+    const levels = STRIDES.filter((stride) => rest.length >= PER_STRIDE * stride).map((stride) => levelAt(rest, stride) ** 2);
+    const [before = near, far = near] = levels.slice(-2);
+    if (Math.min(before, far) > (1 + CORRELATED / Math.sqrt(rest.length)) ** 2 * near) {
+      const rising = far - kept * ofDisplacement;
+      force = Math.sqrt(rising) / lever;
+      correlation = correlationOf(Math.max(0, near - kept * ofDisplacement) / rising);
     }
   }
   return {
@@ -63,12 +99,8 @@ export function tensionNoise(task: TensionTask, given: RecordNoise): Required<{ 
 }
 
 /** @internal Fills columns with noise: of the force correlated from sample to sample, of the displacement not. */
-export function fillNoise(
-  random: RandomNumbers,
-  { force, displacement, correlation }: Required<{ [K in keyof RecordNoise]: number }>,
-  forceNoise: Float64Array,
-  displacementNoise: Float64Array,
-): void {
+export function fillNoise(random: RandomNumbers, noise: KnownNoise, forceNoise: Float64Array, displacementNoise: Float64Array): void {
+  const { force, displacement, correlation } = noise;
   const fresh = Math.sqrt(1 - correlation ** 2);
   let last = random.normal();
   for (let i = 0; i < forceNoise.length; i += 1) {
@@ -76,4 +108,36 @@ export function fillNoise(
     last = correlation * last + fresh * random.normal();
   }
   if (displacement > 0) for (let i = 0; i < displacementNoise.length; i += 1) displacementNoise[i] = displacement * random.normal();
+}
+
+/** Samples to either side of a sliding parabola that takes two thirds of white noise away; a corner stands out by so many deviations. */
+const HALF = 10;
+const CORNER = 4;
+
+/**
+ * @internal The test with most of its noise taken out, so that fresh noise is not added to noise: sliding parabolas over the samples of all
+ * columns alike, which leaves straight lines between them straight; where a sample stands out of its parabola (a yield point, a fall) it stays.
+ */
+export function calmed(task: TensionTask, noise: KnownNoise): TensionTask {
+  const { record, lengths } = task;
+  if (noise.force === 0 && noise.displacement === 0) return task;
+  const half = Math.min(Math.ceil((HALF * (1 + noise.correlation)) / (1 - noise.correlation)), Math.floor(record.force.length / 40));
+  if (half < 2) return task;
+  const stays = new Uint8Array(record.force.length);
+  const smooth = (column: Float64Array | undefined, level: number): Float64Array | undefined => {
+    if (!column) return undefined;
+    const sound = column.subarray(0, soundLength(column));
+    const { value } = slidingSlope(sound, half);
+    for (let i = 0; i < column.length; i += 1) if (!(Math.abs(value[i]! - column[i]!) <= CORNER * level)) stays[i] = 1;
+    return value;
+  };
+  const names = ['force', 'extension', 'strain', 'travel'] as const;
+  const levels = [noise.force, noise.displacement, noise.displacement / lengths.extensometerLength, noise.displacement];
+  const values = names.map((name, k) => smooth(record[name], levels[k]!));
+  const columns = names.flatMap((name, k) => {
+    const value = values[k];
+    return value ? [[name, record[name]!.map((one, i) => (stays[i] === 1 ? one : value[i]!))] as const] : [];
+  });
+  const quiet = { ...record, ...(Object.fromEntries(columns) as Partial<TensionRecord>) };
+  return { ...task, record: quiet, top: maximumIndex(quiet.force) };
 }

@@ -29,10 +29,10 @@ export function requireCorrelations(
   for (let i = 0; i < n; i += 1) matrix[n * i + i] = 1;
   const tied = inputs.map(() => false);
   if (!Array.isArray(given)) throw new InputError(from, 'options.correlations', 'wrong-type', 'must be an array', given);
-  given.forEach((one, k) => {
+  (given as readonly InputCorrelation[]).forEach((one, k) => {
     const path = `options.correlations[${k}]`;
     requireOptions(from, requireObject(from, path, one), ['between', 'coefficient'], path);
-    if (!Array.isArray(one.between) || one.between.length !== 2)
+    if (!Array.isArray(one.between) || (one.between as readonly string[]).length !== 2)
       throw new InputError(from, `${path}.between`, 'wrong-type', 'must be two names', one.between);
     const [a, b] = (one.between as readonly string[]).map((name, side) => {
       const at = inputs.findIndex((input) => input.name === name);

@@ -97,7 +97,7 @@ function scaleSources(from: string, doubt: ForceDoubt): readonly UncertaintySour
  */
 export function forceBudget(doubt: ForceDoubt, options: CoverageOptions = {}): UncertaintyBudget {
   const from = 'forceBudget';
-  requireOptions(from, requireObject(from, 'doubt', doubt) as ForceDoubt, names, 'doubt');
+  requireOptions(from, requireObject(from, 'doubt', doubt), names, 'doubt');
   requireOptions(from, options, ['coverage', 'coverageFactor']);
   const force = requirePositive(from, 'doubt.force', doubt.force);
   const scale = scaleSources(from, doubt);

@@ -112,7 +112,7 @@ export function monteCarlo<Name extends string>(
   inputs: UncertainInputs<Name>,
   options: MonteCarloOptions = {},
 ): Outcome<MonteCarloResult, 'too-few-trials'> {
-  const run = monteCarloRun('monteCarlo', model as TrialModel, inputs, options);
+  const run = monteCarloRun('monteCarlo', model, inputs, options);
   for (;;) {
     const step = run.next();
     if (step.done === true) return step.value;

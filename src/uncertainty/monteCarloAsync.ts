@@ -1,6 +1,5 @@
 import type { Outcome } from '../base/index.js';
 import { monteCarloRun, type MonteCarloOptions, type MonteCarloResult } from './monteCarlo.js';
-import type { TrialModel } from './monteCarloTrials.js';
 import type { UncertainInputs } from './UncertaintySource.js';
 
 /** Options of {@link monteCarloAsync}. */
@@ -37,7 +36,7 @@ export async function monteCarloAsync<Name extends string>(
   inputs: UncertainInputs<Name>,
   options: AsyncMonteCarloOptions = {},
 ): Promise<Outcome<MonteCarloResult, 'too-few-trials'>> {
-  const run = monteCarloRun('monteCarloAsync', model as TrialModel, inputs, options, ['pause']);
+  const run = monteCarloRun('monteCarloAsync', model, inputs, options, ['pause']);
   for (;;) {
     const step = run.next();
     if (step.done === true) return step.value;

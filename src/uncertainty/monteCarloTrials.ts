@@ -56,7 +56,7 @@ export function monteCarloTrials<Name extends string>(
   const from = 'monteCarloTrials';
   requireOptions(from, options, ['seed', 'firstTrial', 'trials', 'correlations']);
   const { seed, firstTrial, trials } = requireRange(from, options, TRIALS);
-  return trialRunner(from, model as TrialModel, inputs, options.correlations, seed)(firstTrial, trials);
+  return trialRunner(from, model, inputs, options.correlations, seed)(firstTrial, trials);
 }
 
 /** @internal Checks a model and its inputs once; what it returns runs any range of trials. */

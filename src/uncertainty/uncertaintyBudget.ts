@@ -112,7 +112,7 @@ export function uncertaintyBudget<Name extends string>(
   options: BudgetOptions = {},
 ): UncertaintyBudget {
   const from = 'uncertaintyBudget';
-  return budgetOf(from, model as Model, requireInputs(from, inputs), options);
+  return budgetOf(from, model, requireInputs(from, inputs), options);
 }
 
 const optionNames = ['symbol', 'unit', 'correlations', 'sensitivities', 'coverage', 'coverageFactor'];
