@@ -84,7 +84,7 @@ const SLICE = 100;
 export function monteCarloTension(record: TensionColumns, testPiece: TestPiece, options: MonteCarloTensionOptions): MonteCarloTension {
   const from = 'monteCarloTension';
   const { part, progress, signal, ...trialOptions } = options;
-  const { run, result, trials, seed } = tensionTrials(from, record, testPiece, trialOptions);
+  const { run, result, trials, seed } = tensionTrials(from, record, testPiece, trialOptions, ['seed', 'trials']);
   if (part && part.seed !== seed)
     throw new InputError(from, 'options.part.seed', 'out-of-range', `must be the seed of the run (${seed})`, part.seed);
   const parts: TrialSet[] = part ? [part] : [];

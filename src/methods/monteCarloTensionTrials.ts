@@ -13,9 +13,15 @@ export interface TensionTrialOptions extends TensionOptions, TrialRange {}
 const TRIALS = 2000;
 
 /** @internal Runs the analysis once, with doubts that must be given, and makes what runs its trials. */
-export function tensionTrials(from: string, record: TensionColumns, testPiece: TestPiece, options: TensionTrialOptions) {
+export function tensionTrials(
+  from: string,
+  record: TensionColumns,
+  testPiece: TestPiece,
+  options: TensionTrialOptions,
+  others: readonly string[],
+) {
   const { seed, firstTrial, trials } = requireRange(from, options, TRIALS);
-  const road: TensionRoad = tensionRoad(from, record, testPiece, options, ['seed', 'firstTrial', 'trials']);
+  const road: TensionRoad = tensionRoad(from, record, testPiece, options, others);
   const { task, doubts, result } = road;
   if (!doubts) throw new InputError(from, 'options.uncertainty', 'missing', 'must say what is doubtful', undefined);
   const { inputs } = doubts;
@@ -67,6 +73,10 @@ export function tensionTrials(from: string, record: TensionColumns, testPiece: T
  * @see JCGM 101:2008, Monte Carlo method. Checked in `test/methods/monteCarloTension.test.ts`, which calls monteCarloTensionTrials.
  */
 export function monteCarloTensionTrials(record: TensionColumns, testPiece: TestPiece, options: TensionTrialOptions): TrialSet {
-  const { run, firstTrial, trials } = tensionTrials('monteCarloTensionTrials', record, testPiece, options);
+  const { run, firstTrial, trials } = tensionTrials('monteCarloTensionTrials', record, testPiece, options, [
+    'seed',
+    'firstTrial',
+    'trials',
+  ]);
   return run(firstTrial, trials);
 }

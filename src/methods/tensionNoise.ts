@@ -8,7 +8,9 @@ export type KnownNoise = Readonly<Record<keyof RecordNoise, number>>;
 
 /** The noise is read where the stress is between these shares of the 0.2 %-offset stress. */
 const FROM_SHARE = 0.1;
-const TO_SHARE = 0.7;
+const TO_SHARE = 0.5;
+/** Noise below this share of the stress is rounding. */
+const ROUNDING = 1e-6;
 /** Distances between samples at which third differences are taken, so many samples to each. */
 const STRIDES = [1, 2, 4, 8, 16];
 const PER_STRIDE = 12;
@@ -85,7 +87,8 @@ export function tensionNoise(task: TensionTask, given: RecordNoise): KnownNoise 
     displacement *= Math.sqrt(kept);
     const levels = STRIDES.filter((stride) => rest.length >= PER_STRIDE * stride).map((stride) => levelAt(rest, stride) ** 2);
     const [before = near, far = near] = levels.slice(-2);
-    if (Math.min(before, far) > (1 + CORRELATED / Math.sqrt(rest.length)) ** 2 * near) {
+    const real = near > (ROUNDING * stress[last]!) ** 2;
+    if (real && Math.min(before, far) > (1 + CORRELATED / Math.sqrt(rest.length)) ** 2 * near) {
       const rising = far - kept * ofDisplacement;
       force = Math.sqrt(rising) / lever;
       correlation = correlationOf(Math.max(0, near - kept * ofDisplacement) / rising);

@@ -21,7 +21,7 @@ export interface BudgetOptions extends CoverageOptions {
 
 /** Shares of the variance from which a finding speaks: of one line, and of what the linear model leaves out. */
 const DOMINATES = 0.5;
-const NOT_LINEAR = 0.05;
+const NOT_LINEAR = 0.02;
 /** Effective degrees of freedom below which a factor of 2 is far off. */
 const FEW = 10;
 
@@ -84,7 +84,8 @@ function freedomOf(lines: readonly BudgetLine[], variance: number): number {
  * extrapolation. The model must be smooth and defined within one standard uncertainty of the estimates. k is the quantile of Student's t
  * at the effective degrees of freedom cut to a whole number; with correlated inputs the effective degrees of freedom are only a guide. A
  * line's `toHalve` tells by what its source alone must shrink for u_c to halve. Findings tell where one source makes more than half
- * of the variance, where the effective degrees of freedom are below 10, and where second-order terms exceed 5 % of the variance: check
+ * of the variance, where the effective degrees of freedom are below 10, and where second-order terms exceed 2 % of the variance (the ends of the
+ * interval are then off by about a third of u): check
  * those by `monteCarlo`.
  *
  * @param model - The result as a function of the inputs by name.

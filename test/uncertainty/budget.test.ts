@@ -217,7 +217,7 @@ describe('refusals', () => {
     ['not-finite model', () => uncertaintyBudget(({ x }) => Math.log(x), { x: { value: 1, uncertainty: 2 } })],
     ['missing inputs', () => uncertaintyBudget(f, undefined as never)],
     ['empty inputs', () => uncertaintyBudget(f, {} as never)],
-    ['missing inputs.x.uncertainty', () => uncertaintyBudget(f, { x: { value: 1 } as never })],
+    ['missing inputs.x.uncertainty', () => uncertaintyBudget(f, { x: { value: 1 } })],
     ['missing inputs.x.value', () => uncertaintyBudget(f, { x: { uncertainty: 1 } })],
     ['unknown-option inputs.x.u', () => uncertaintyBudget(f, { x: { value: 1, uncertainty: 1, u: 2 } as never })],
     ['missing inputs.x.standardUncertainty', () => uncertaintyBudget(f, { x: { value: 1, standardUncertainty: undefined } })],
