@@ -3,7 +3,7 @@ import type { UncertaintyBudget } from './Budget.js';
 import { requireInput } from './components.js';
 import type { CoverageOptions } from './coverageFactor.js';
 import { budgetOf } from './uncertaintyBudget.js';
-import type { UncertainInput, UncertaintySource } from './UncertaintySource.js';
+import type { ExpandedSource, UncertainInput, UncertaintySource } from './UncertaintySource.js';
 
 /** What is known of a force channel. Errors are shares of the force; what is not given counts as exact. */
 export interface ForceDoubt {
@@ -20,7 +20,7 @@ export interface ForceDoubt {
   /** Standard uncertainty of the reference instrument [1]. */
   readonly reference?: number | undefined;
   /** From a calibration certificate instead of class or errors: expanded uncertainty [1] with its coverage factor. */
-  readonly certificate?: { readonly expanded: number; readonly coverageFactor?: number | undefined } | undefined;
+  readonly certificate?: Pick<ExpandedSource, 'expanded' | 'coverageFactor'> | undefined;
   /** One step of the reading r [N]. */
   readonly resolution?: number | undefined;
   /** Doubt of the zero z either way [N]. */
