@@ -24,8 +24,8 @@ export const uncertaintyEntries = {
   },
   'noise-correlated': {
     severity: 'caution', about: 'record',
-    message: 'The noise of neighbouring samples goes together (correlation {correlation}): the elastic window follows it, and the stated uncertainty of the slope is too small.',
-    remedy: 'Find the source of the slow disturbance; choose the window yourself, wide, and give the noise where it is known.',
+    message: 'The noise of neighbouring samples goes together (correlation {correlation}): the elastic window follows it, and its choice is a line of the budgets.',
+    remedy: 'Find the source of the slow disturbance; choose the window yourself, and wide.',
   },
   'budget-not-validated': {
     severity: 'caution', about: 'method',

@@ -67,6 +67,19 @@ function scatterOf(task: TensionTask, noise: KnownNoise, kept: Partial<TensionCh
   };
 }
 
+/** Where noise drifts, the window that is steepest follows it: how far a window that is rather long lies from it. */
+function choiceOf(task: TensionTask, { correlation }: KnownNoise) {
+  const { by } = task.settings.window;
+  const searched = by === 'lower-bound' && correlation > 0;
+  const long = searched ? bySymbol(tensionModel(task)({ inputs: {}, window: { by: 'relative-error' } })) : undefined;
+  return (symbol: string, value: number): CheckedInput[] => {
+    const other = long?.get(symbol);
+    return other === undefined || Math.abs(other - value) <= NOTHING * Math.abs(value)
+      ? []
+      : [requireInput(FROM, 'choice', 'choice of the window', { value: 0, uncertainty: Math.abs(other - value) })];
+  };
+}
+
 /** Of an extension at the maximum: where on a plateau of equal forces it lies. */
 const plateau = (symbol: string, width: number | undefined): CheckedInput[] =>
   (symbol === 'Ag' || symbol === 'Agt') && width !== undefined
@@ -104,6 +117,7 @@ export function tensionBudgets(
     ...bendInput(task).map((input) => answerOf(input, (slopeFactor) => ({ slopeFactor }))),
   ];
   const scatter = scatterOf(task, noise, kept);
+  const choice = choiceOf(task, noise);
   const given = new Set(doubts.inputs.map(({ name }) => name));
 
   const budgets: Record<string, UncertaintyBudget> = {};
@@ -114,7 +128,11 @@ export function tensionBudgets(
       const found = answer(symbol);
       return found && Math.abs(found.slope) * input.standardUncertainty > NOTHING * Math.abs(value) ? [{ input, ...found }] : [];
     });
-    const own = [...scatter(symbol, value), ...plateau(symbol, standardUncertainty)].map((input) => ({ input, slope: 1, bend: 0 }));
+    const own = [...scatter(symbol, value), ...choice(symbol, value), ...plateau(symbol, standardUncertainty)].map((input) => ({
+      input,
+      slope: 1,
+      bend: 0,
+    }));
     const all = [...lines, ...own];
     if (all.length === 0) continue;
     budgets[symbol] = budgetOf(

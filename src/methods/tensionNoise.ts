@@ -8,15 +8,15 @@ export type KnownNoise = Readonly<Record<keyof RecordNoise, number>>;
 
 /** The noise is read where the stress is between these shares of the 0.2 %-offset stress. */
 const FROM_SHARE = 0.1;
-const TO_SHARE = 0.5;
+const TO_SHARE = 0.7;
 /** Noise below this share of the stress is rounding. */
 const ROUNDING = 1e-6;
 /** Distances between samples at which third differences are taken, so many samples to each. */
-const STRIDES = [1, 2, 4, 8, 16];
+const STRIDES = [1, 2, 4, 8];
 const PER_STRIDE = 12;
 /** Noise at a distance is correlated where it is above that of neighbours by more than this over √n: levels of n samples are known no better. */
 const CORRELATED = 5;
-const MOST_CORRELATION = 0.98;
+const MOST_CORRELATION = 0.95;
 
 /** Noise level by third differences between samples that lie a stride apart. */
 function levelAt(column: Float64Array, stride: number): number {
@@ -28,13 +28,16 @@ function levelAt(column: Float64Array, stride: number): number {
   return Math.sqrt(squares / stride);
 }
 
-/** The correlation ρ at which neighbours show this share of the variance: third differences then show (10 − 15ρ + 6ρ² − ρ³)/10 of it. */
-function correlationOf(share: number): number {
+/** Share of the variance that third differences show of noise whose samples, a stride apart, have this correlation. */
+const shownAt = (rho: number): number => (10 - 15 * rho + 6 * rho ** 2 - rho ** 3) / 10;
+
+/** The correlation of neighbours at which they show this share of what samples a stride apart show. */
+function correlationOf(share: number, stride: number): number {
   let low = 0;
   let high = MOST_CORRELATION;
   for (let k = 0; k < 40; k += 1) {
     const rho = (low + high) / 2;
-    if ((10 - 15 * rho + 6 * rho ** 2 - rho ** 3) / 10 > share) low = rho;
+    if (shownAt(rho) > share * shownAt(rho ** stride)) low = rho;
     else high = rho;
   }
   return (low + high) / 2;
@@ -85,13 +88,14 @@ export function tensionNoise(task: TensionTask, given: RecordNoise): KnownNoise 
     const kept = whole > near ? near / whole : 1;
     force *= Math.sqrt(kept);
     displacement *= Math.sqrt(kept);
-    const levels = STRIDES.filter((stride) => rest.length >= PER_STRIDE * stride).map((stride) => levelAt(rest, stride) ** 2);
-    const [before = near, far = near] = levels.slice(-2);
+    const strides = STRIDES.filter((stride) => rest.length >= PER_STRIDE * stride);
+    const [before = near, far = near] = strides.map((stride) => levelAt(rest, stride) ** 2).slice(-2);
     const real = near > (ROUNDING * stress[last]!) ** 2;
     if (real && Math.min(before, far) > (1 + CORRELATED / Math.sqrt(rest.length)) ** 2 * near) {
+      const stride = strides[strides.length - 1]!;
       const rising = far - kept * ofDisplacement;
-      force = Math.sqrt(rising) / lever;
-      correlation = correlationOf(Math.max(0, near - kept * ofDisplacement) / rising);
+      correlation = correlationOf(Math.max(0, near - kept * ofDisplacement) / rising, stride);
+      force = Math.sqrt(rising / shownAt(correlation ** stride)) / lever;
     }
   }
   return {
