@@ -1,5 +1,6 @@
 import { soundLength, type TensionRecord } from '../base/index.js';
 import { maximumIndex, noiseLevel, slidingSlope, type RandomNumbers } from '../numeric/index.js';
+import { resolution } from '../record/index.js';
 import type { TensionTask } from './tensionModel.js';
 import type { RecordNoise } from './tensionUncertainty.js';
 
@@ -63,6 +64,16 @@ function placeOf({ numbers: { line, highest }, recorded: { stress } }: TensionTa
   return [first, last];
 }
 
+/** Share of neighbours that are equal, from which the steps of a reading hide its noise. */
+const EQUAL = 0.2;
+
+/** Noise of a column that was read in steps so coarse that many neighbours are equal: that of rounding; else 0. */
+function stepNoise(column: Float64Array, beyond: number): number {
+  let equal = 0;
+  for (let i = 1; i < beyond; i += 1) if (column[i] === column[i - 1]) equal += 1;
+  return equal > EQUAL * beyond ? resolution(column.subarray(0, beyond)) / Math.sqrt(12) : 0;
+}
+
 /**
  * @internal Noise of force and displacement of a record. Third differences of the columns tell how it divides between them, those of what
  * is left of the elastic line how much there is: jerks of the hand move both columns together and are no noise. Third differences
@@ -99,8 +110,8 @@ export function tensionNoise(task: TensionTask, given: RecordNoise): KnownNoise 
     }
   }
   return {
-    force: given.force ?? force,
-    displacement: given.displacement ?? displacement,
+    force: given.force ?? Math.max(force, stepNoise(record.force, beyond)),
+    displacement: given.displacement ?? Math.max(displacement, per * stepNoise(column, beyond)),
     correlation: given.correlation ?? (given.force === undefined ? correlation : 0),
   };
 }

@@ -1,4 +1,4 @@
-import { requireBetween, requireNonNegative, requireObject, requireOptions, type TestPiece } from '../base/index.js';
+import { InputError, requireBetween, requireNonNegative, requireObject, requireOptions, type TestPiece } from '../base/index.js';
 import type { PieceLengths } from '../curve/index.js';
 import {
   classSources,
@@ -93,7 +93,7 @@ export function requireTensionUncertainty(from: string, given: TensionUncertaint
   const path = 'options.uncertainty';
   requireOptions(from, requireObject(from, path, given), names, path);
   if (given.force !== undefined && given.forceClass !== undefined)
-    requireOptions(from, { forceClass: given.forceClass }, ['force instead'], path);
+    throw new InputError(from, `${path}.forceClass`, 'ambiguous', 'must not be given beside force', given.forceClass);
   const { dimensions } = piece.section;
   const section = given.section ?? {};
   requireOptions(from, section, Object.keys(dimensions), `${path}.section`);
@@ -116,7 +116,7 @@ export function requireTensionUncertainty(from: string, given: TensionUncertaint
       ...doubt('finalGaugeLength', after?.gaugeLength, given.finalGaugeLength, 'mm'),
       ...doubt('finalArea', after?.area, given.finalArea, 'mm²'),
     ],
-    coverage: requireCoverage(from, { coverage: given.coverage, coverageFactor: given.coverageFactor }),
+    coverage: requireCoverage(from, { coverage: given.coverage, coverageFactor: given.coverageFactor }, path),
     noise: requireNoise(from, `${path}.noise`, given.noise ?? {}),
   };
 }

@@ -13,12 +13,12 @@ export interface CoverageOptions {
 }
 
 /** @internal Checked: a probability or a factor. */
-export function requireCoverage(from: string, options: CoverageOptions): CoverageOptions {
+export function requireCoverage(from: string, options: CoverageOptions, path = 'options'): CoverageOptions {
   if (options.coverage !== undefined && options.coverageFactor !== undefined)
-    throw new InputError(from, 'options.coverageFactor', 'ambiguous', 'must not be given beside coverage', options.coverageFactor);
+    throw new InputError(from, `${path}.coverageFactor`, 'ambiguous', 'must not be given beside coverage', options.coverageFactor);
   if (options.coverageFactor !== undefined)
-    return { coverageFactor: requirePositive(from, 'options.coverageFactor', options.coverageFactor) };
-  return { coverage: requireBetween(from, 'options.coverage', options.coverage ?? TWO_SIGMA, 1e-6, 1 - 1e-9) };
+    return { coverageFactor: requirePositive(from, `${path}.coverageFactor`, options.coverageFactor) };
+  return { coverage: requireBetween(from, `${path}.coverage`, options.coverage ?? TWO_SIGMA, 1e-6, 1 - 1e-9) };
 }
 
 /** @internal Factor and probability; degrees of freedom are cut to a whole number, as the Guide does for its table. */

@@ -83,10 +83,9 @@ function freedomOf(lines: readonly BudgetLine[], variance: number): number {
  * The sensitivities come from the model itself, by central differences with a step of an eighth of the uncertainty and one
  * extrapolation. The model must be smooth and defined within one standard uncertainty of the estimates. k is the quantile of Student's t
  * at the effective degrees of freedom cut to a whole number; with correlated inputs the effective degrees of freedom are only a guide. A
- * line's `toHalve` tells by what its source alone must shrink for u_c to halve. Findings tell where one source makes more than half
- * of the variance, where the effective degrees of freedom are below 10, and where second-order terms exceed 2 % of the variance (the ends of the
- * interval are then off by about a third of u): check
- * those by `monteCarlo`.
+ * line's `toHalve` tells by what its source alone must shrink for u_c to halve. Findings tell where one source makes more than half of the
+ * variance, where the effective degrees of freedom are below 10, and where second-order terms exceed 2 % of the variance (the ends of the
+ * interval are then off by about a third of u): check those by `monteCarlo`.
  *
  * @param model - The result as a function of the inputs by name.
  * @param inputs - For each name an estimate and where its uncertainty comes from; one source or several.

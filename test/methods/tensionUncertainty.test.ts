@@ -15,7 +15,9 @@ import {
   type TensionOptions,
   type TestPiece,
 } from '../../src/index.js';
+import { tensionRoad } from '../../src/methods/analyseTension.js';
 import { quantitiesOf } from '../../src/methods/statedResult.js';
+import { tensionNoise } from '../../src/methods/tensionNoise.js';
 import { simulateTension } from '../../src/simulate/index.js';
 import { AREA, caseT1, COMPLIANCE, roundPiece } from '../support/records.js';
 import { refusal } from '../support/thrown.js';
@@ -191,6 +193,15 @@ describe('noise', () => {
     expect(silent.uncertainty!['Rm']).toBeUndefined();
   });
 
+  test('a reading in coarse steps has noise of a step over √12, though most neighbours are equal', () => {
+    const steps = { force: 120, travel: 0.008 };
+    const coarse = simulateTension({ ...scenario, logger: { rate: 100, loadStep: steps.force, motionStep: steps.travel } });
+    const { task, doubts } = tensionRoad('analyseTension', coarse.record, scenario.piece, { uncertainty: {} });
+    const noise = tensionNoise(task, doubts!.noise);
+    expect(noise.force).toBeGreaterThan(0.99 * (steps.force / Math.sqrt(12)));
+    expect(noise.displacement).toBeGreaterThan(0.99 * (steps.travel / Math.sqrt(12)));
+  });
+
   test('a slope by a given window: its scatter is its standard error', () => {
     const noisy = simulateTension({ ...scenario, logger: { extensometer: true, forceNoise: 20 }, seed: 3 });
     const modulus = { window: { by: 'stress' as const, from: 50, to: 200 } };
@@ -228,14 +239,15 @@ describe('refusals', () => {
   const refused = (uncertainty: object) => refusal(() => analyseTension(record, piece, { uncertainty }));
   test.each<[string, object]>([
     ['unknown-option options.uncertainty.forces', { forces: 1 }],
-    ['unknown-option options.uncertainty.forceClass', { force: 0.01, forceClass: 1 }],
+    ['ambiguous options.uncertainty.forceClass', { force: 0.01, forceClass: 1 }],
     ['out-of-range options.uncertainty.forceClass', { forceClass: 5 }],
     ['unknown-option options.uncertainty.section.width', { section: { width: 0.1 } }],
     ['out-of-range options.uncertainty.force.uncertainty', { force: -1 }],
     ['unknown-option options.uncertainty.noise.level', { noise: { level: 1 } }],
     ['out-of-range options.uncertainty.noise.force', { noise: { force: -1 } }],
     ['out-of-range options.uncertainty.noise.correlation', { noise: { correlation: 1 } }],
-    ['out-of-range options.coverage', { coverage: 2 }],
+    ['out-of-range options.uncertainty.coverage', { coverage: 2 }],
+    ['ambiguous options.uncertainty.coverageFactor', { coverage: 0.9, coverageFactor: 2 }],
   ])('%s', (expected, uncertainty) => {
     expect(refused(uncertainty)).toBe(expected);
   });
