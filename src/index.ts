@@ -5,6 +5,7 @@ export * from './record/index.js';
 export * from './curve/index.js';
 export * from './hardening/index.js';
 export * from './materials/index.js';
+export * from './uncertainty/index.js';
 export * from './statistics/index.js';
 export * from './methods/index.js';
 export * from './base/index.js';

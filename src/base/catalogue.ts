@@ -6,9 +6,10 @@ import { materialEntries } from './materialCatalogue.js';
 import { pieceEntries } from './pieceCatalogue.js';
 import { recordEntries } from './recordCatalogue.js';
 import { statisticsEntries } from './statisticsCatalogue.js';
+import { uncertaintyEntries } from './uncertaintyCatalogue.js';
 import { verificationEntries } from './verificationCatalogue.js';
 
-const entries = { ...recordEntries, ...pieceEntries, ...frameEntries, ...evaluationEntries, ...materialEntries, ...verificationEntries, ...compressionAndBendingEntries, ...statisticsEntries };
+const entries = { ...recordEntries, ...pieceEntries, ...frameEntries, ...evaluationEntries, ...materialEntries, ...verificationEntries, ...compressionAndBendingEntries, ...uncertaintyEntries, ...statisticsEntries };
 
 /** Codes of findings. */
 export type FindingCode = keyof typeof entries;

@@ -1,6 +1,7 @@
 import type { Quantity, StressStrainCurve, TestPiece } from '../base/index.js';
 import type { LineExplanation } from '../curve/index.js';
 import type { Loading } from './loadingOf.js';
+import type { UncertaintyBudget } from '../uncertainty/index.js';
 import type { MethodResult } from './MethodResult.js';
 
 /** Where the strain of the curve comes from. */
@@ -152,4 +153,6 @@ export interface TensionResult extends MethodResult {
   readonly loading?: Loading | undefined;
   /** Local rates, where time was recorded. */
   readonly rates?: Rates | undefined;
+  /** Budgets of the quantities by symbol, where the option `uncertainty` was given; their findings speak of the budgets. */
+  readonly uncertainty?: Readonly<Record<string, UncertaintyBudget>> | undefined;
 }

@@ -1,50 +1,7 @@
-import type { Finding, TensionColumns, TensionRecord, TestPiece } from '../base/index.js';
-import {
-  requirePiece,
-  requireRecord,
-  stressStrainKernel,
-  travelWithoutFrame,
-  type FrameMotion,
-  type PieceLengths,
-  type RecordedCurve,
-} from '../curve/index.js';
-import { allSpikeFindings, checkRecordKernel, pausesOf, repairRecordKernel, resolution, surveyRecord } from '../record/index.js';
-import { afterFracture } from './afterFracture.js';
-import { frameFindings } from './frameFindings.js';
-import { frameShare, modulusWithFrame } from './frameShare.js';
-import { isCurved } from './lineFindings.js';
-import { loadingOf } from './loadingOf.js';
-import { methodFindings } from './methodFindings.js';
-import { familyFindings } from './familyFindings.js';
-import { pieceFindings } from './pieceFindings.js';
-import { rateFindings, ratesOf } from './rateFindings.js';
-import { recordFindings } from './recordFindings.js';
-import { structure } from './structure.js';
-import { explanationOf, tensionKernel, type TensionNumbers } from './tensionKernel.js';
-import { curveOptionNames, requireTensionOptions, type TensionOptions, type TensionSettings } from './tensionOptions.js';
-import { maximumForce } from './quantity.js';
-import { tensionQuantities } from './tensionQuantities.js';
-import { tensionTrail } from './tensionTrail.js';
+import type { TensionColumns, TestPiece } from '../base/index.js';
+import type { TensionOptions } from './tensionOptions.js';
 import type { TensionResult } from './TensionResult.js';
-import { provenanceOf } from './provenanceOf.js';
-
-/** The frame's motion taken out of the travel, where its compliance is known. */
-function withoutFrame(record: TensionRecord, motion: FrameMotion | undefined): TensionRecord {
-  return motion && record.travel ? { ...record, travel: travelWithoutFrame(record.travel, record.force, motion) } : record;
-}
-
-/** E is the piece's only where the strain is: an extensometer's, or travel less the frame; on a straight line of enough samples. */
-function slopeIsModulus(recorded: RecordedCurve, numbers: TensionNumbers, settings: TensionSettings): boolean {
-  const { line } = numbers;
-  const ofPiece = recorded.basis !== 'travel' || settings.frameCompliance !== undefined;
-  return line.ok && ofPiece && line.points >= settings.thresholds.leastElasticPoints && !isCurved(numbers, settings.thresholds.slopeFall);
-}
-
-/** Travel without the frame still holds the fillets' share; an extensometer's strain, and a raw one, are left as they are. */
-function elasticLengthRatio(recorded: RecordedCurve, lengths: PieceLengths, settings: TensionSettings): number {
-  const corrected = recorded.basis === 'travel' && settings.frameCompliance !== undefined;
-  return corrected ? lengths.effectiveLength / lengths.parallelLength : 1;
-}
+import { tensionRoad } from './tensionRoad.js';
 
 /**
  * A tension test from its record: properties, how each was found, and every doubt that the data show.
@@ -60,7 +17,7 @@ function elasticLengthRatio(recorded: RecordedCurve, lengths: PieceLengths, sett
  * @param record - `force` [N] and at least one of `extension` [mm], `strain` [mm/mm], `travel` [mm]; `time` [s] where it was logged. At
  * least 2 samples, finite; extension and strain may end early with NaN.
  * @param testPiece - Section, gauge length [mm], and the lengths that apply.
- * @param options - Offsets, frame compliance (a number [mm/N], a table or a power law), window, family of the metal, identity of the test, thresholds of findings.
+ * @param options - Offsets, frame compliance (a number [mm/N], a table or a power law), window, family of the metal, repairs, uncertainties, identity of the test, thresholds of findings.
  * @returns The result, as plain data.
  * @throws {@link InputError} before anything is computed: `missing`, `not-finite`, `not-positive`, `unequal-lengths`, `too-few`,
  * `out-of-range`, `unknown-option`, `wrong-type`.
@@ -80,71 +37,5 @@ function elasticLengthRatio(recorded: RecordedCurve, lengths: PieceLengths, sett
  * @see ISO 6892-1:2019; ASTM E8/E8M. Checked in `test/handbook/tension.test.ts` and on measured records in `test/handbook/real-curves.test.ts`.
  */
 export function analyseTension(record: TensionColumns, testPiece: TestPiece, options: TensionOptions = {}): TensionResult {
-  const from = 'analyseTension';
-  const settings = requireTensionOptions(from, options, [...curveOptionNames, 'frameCompliance', 'repairs']);
-  const raw = requireRecord(from, record);
-  const { record: given, trail: repairs } = repairRecordKernel(raw, settings.repairs);
-  const lengths = requirePiece(from, testPiece);
-
-  const used = withoutFrame(given, settings.frameCompliance);
-  const recorded = stressStrainKernel(used, lengths);
-  const curve = { strain: recorded.strain, stress: recorded.stress };
-  const n = curve.strain.length;
-  const stress = n === given.force.length ? curve.stress : given.force.map((F) => F / lengths.area);
-  const survey = surveyRecord(given);
-  const time = survey.clock?.backward === 0 && survey.clock.usual > 0 ? given.time : undefined;
-  const pauses = pausesOf(given, survey.clock, survey.top);
-  const strainStep = (survey.motion?.step ?? 0) / (survey.motion?.column === 'strain' ? 1 : recorded.strainLength);
-
-  const numbers = tensionKernel(
-    {
-      curve,
-      stress,
-      highest: survey.top,
-      resolution: resolution(given.force) / lengths.area,
-      pauses: pauses.map(({ range }) => range),
-      elasticLengthRatio: elasticLengthRatio(recorded, lengths, settings),
-    },
-    settings,
-  );
-
-  const end = numbers.fracture.ok ? numbers.fracture.index + 1 : n;
-  const rates = time && ratesOf(curve, time, end);
-  const share = frameShare(recorded, numbers, lengths, settings.frameCompliance);
-  const isModulus = slopeIsModulus(recorded, numbers, settings);
-  const quantities = {
-    ...modulusWithFrame(tensionQuantities(numbers, curve, stress, settings, isModulus, explanationOf(numbers, curve)), share),
-    ...afterFracture(testPiece),
-  };
-  const loading = loadingOf(curve, time, numbers, quantities.modulus?.value);
-  const findings: Finding[] = [
-    ...allSpikeFindings(raw),
-    ...checkRecordKernel(given, {}, { survey, pauses }),
-    ...recordFindings(given, recorded, numbers, { ...quantities, curve }, lengths.parallelLength),
-    ...familyFindings(quantities, numbers, settings, {
-      strainFrom: recorded.basis === 'travel' ? 'travel' : 'extensometer',
-      frameRemoved: settings.frameCompliance !== undefined,
-      parallelLengthGiven: testPiece.parallelLength !== undefined,
-      shape: testPiece.section.shape,
-    }),
-    ...rateFindings(given, curve, quantities, numbers, rates, pauses, settings),
-    ...pieceFindings(testPiece, quantities, settings, recorded.basis !== 'extensometer'),
-    ...frameFindings(given, recorded, numbers, quantities, settings, share, strainStep),
-    ...methodFindings(numbers, curve, quantities, settings),
-  ];
-  return {
-    method: 'tension',
-    test: settings.test,
-    testPiece: structure(testPiece),
-    extensionBasis: recorded.basis,
-    strainLength: recorded.strainLength,
-    curve,
-    ...quantities,
-    maximumForce: maximumForce(given.force[numbers.maximumSample]!),
-    ...(loading ? { loading } : {}),
-    ...(rates ? { rates } : {}),
-    findings,
-    trail: [...repairs, ...tensionTrail(given, recorded, lengths, numbers, settings)],
-    provenance: provenanceOf(options, { ...raw }),
-  };
+  return tensionRoad('analyseTension', record, testPiece, options).result;
 }

@@ -17,6 +17,8 @@ export { analyseTension } from './analyseTension.js';
 export { type Loading, type LoadingControl, type LoadingStage, type RateSpread } from './loadingOf.js';
 export { checkConsistency, type ConsistencyLink, type ConsistencyOptions, type ConsistencyWeb, type LinkSide } from './checkConsistency.js';
 export { fromJson } from './fromJson.js';
+export { monteCarloTension, type MonteCarloTension, type MonteCarloTensionOptions, type TensionDistribution } from './monteCarloTension.js';
+export { monteCarloTensionTrials, type TensionTrialOptions } from './monteCarloTensionTrials.js';
 export { type CurveAnalysisOptions, type TensionOptions, type TensionThresholds } from './tensionOptions.js';
 export {
   type ExtensionBasis,
@@ -32,6 +34,7 @@ export {
 export { type MethodResult, type Provenance, type TestInfo } from './MethodResult.js';
 export { type TestResult } from './TestResult.js';
 export { type ReplicateDifference, type ReplicateProperty, type ReplicatesProvenance, type ReplicatesResult } from './ReplicatesResult.js';
+export { type RecordNoise, type TensionUncertainty } from './tensionUncertainty.js';
 export { toJson } from './toJson.js';
 export { version } from './version.js';
 /** @internal */

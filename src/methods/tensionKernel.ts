@@ -28,6 +28,7 @@ import {
 import { considere, fitHollomon, flowCurve, trueCurve, type HollomonFit, type NeckingOnset } from '../hardening/index.js';
 import { cellMeans, maximumIndex } from '../numeric/index.js';
 import type { TensionSettings } from './tensionOptions.js';
+import { turned } from './turned.js';
 
 /** @internal What the kernel needs: a checked curve, as recorded, that the kernel may keep. */
 export interface TensionInput {
@@ -42,6 +43,8 @@ export interface TensionInput {
   readonly pauses: readonly (readonly [number, number])[];
   /** Where the strain is travel without the frame: length that stretches elastically over the one that strain is counted over; else 1. */
   readonly elasticLengthRatio: number;
+  /** Turns the elastic line about the middle of its window by this factor, where its doubt is carried on; else absent. */
+  readonly slopeFactor?: number | undefined;
 }
 
 /** @internal Every number of a tension test; strains from the shifted origin, no text but reasons. */
@@ -132,6 +135,7 @@ export function tensionKernel(input: TensionInput, settings: TensionSettings): T
     withoutFillets(curve, line.slope, input.elasticLengthRatio);
     line = fitModulusKernel(curve, settings.window, top);
   }
+  if (line.ok && input.slopeFactor !== undefined) line = turned(line, curve, input.slopeFactor);
   const shift = line.ok ? line.strainShift : 0;
   if (shift !== 0) for (let i = 0; i < n; i += 1) strain[i]! -= shift;
 

@@ -12,6 +12,7 @@ import {
 import { requireFamily, type MaterialFamilyKey } from '../materials/index.js';
 import { requireRepairs, type Repairs } from '../record/index.js';
 import type { TestInfo } from './MethodResult.js';
+import type { TensionUncertainty } from './tensionUncertainty.js';
 import { requireTest } from './testInfo.js';
 import { lineThresholds, requireStrains, requireThresholds } from './thresholds.js';
 
@@ -80,6 +81,8 @@ export interface TensionOptions extends CurveAnalysisOptions {
   readonly frameCompliance?: Compliance | undefined;
   /** Repairs of the record before anything else; default spikes only. What leaves samples out makes `curve` shorter. */
   readonly repairs?: Repairs | undefined;
+  /** What is doubtful about the test: with it every quantity states its standard uncertainty, and the result carries the budgets. */
+  readonly uncertainty?: TensionUncertainty | undefined;
 }
 
 /** @internal Options after the checks, with defaults. */

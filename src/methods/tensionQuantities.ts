@@ -19,6 +19,7 @@ export type Quantities = Omit<
   | 'curve'
   | 'maximumForce'
   | 'rates'
+  | 'uncertainty'
   | 'findings'
   | 'trail'
   | 'provenance'

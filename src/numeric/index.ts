@@ -1,4 +1,5 @@
 export { cellMeans } from './cellMeans.js';
+export { choleskyFactor } from './choleskyFactor.js';
 export { chiSquareCdf, chiSquareExceeds, chiSquareQuantile } from './chiSquareDistribution.js';
 export { choleskyInverse } from './choleskyInverse.js';
 export { cubicFit } from './cubicFit.js';
@@ -23,7 +24,9 @@ export { steepestLine } from './steepestLine.js';
 export { leastSquares, type FitEnd, type FitTask } from './levenbergMarquardt.js';
 export { horner, polynomialFit, type PolynomialFit } from './polynomialFit.js';
 export { polynomialRest } from './polynomialRest.js';
-export { randomNumbers, type RandomNumbers } from './randomNumbers.js';
+export { randomNumbers } from './randomNumbers.js';
+export { randomStreams, type RandomStreams } from './randomStreams.js';
+export { type RandomNumbers } from './xoshiro.js';
 export { roundToStep, type HalfRule } from './roundToStep.js';
 export { squaresAbout, sumOfSquares, type Evaluate } from './residualSums.js';
 export { studentCdf, studentQuantile } from './studentDistribution.js';

@@ -1,0 +1,53 @@
+/** `npm run study:uncertainty`: whether stated uncertainties cover the truth, and how fast Monte Carlo over a whole test is. */
+import { monteCarloTension } from '../src/index.js';
+import { analysed, compared, kinds, uncertainTest } from './uncertainTests.js';
+
+const TESTS = Number(process.argv[2] ?? 200);
+
+for (const systematic of [true, false]) {
+  const tests = systematic ? TESTS : TESTS / 2;
+  console.log(
+    `\n${systematic ? 'Force, dimensions, displacement, lengths, frame and noise drawn' : 'Noise alone drawn'}, ${tests} tests of each kind:\n`,
+  );
+  console.log('| kind | quantity | covered at k = 2 | mean error / u | RMS error / RMS u | u, median |');
+  console.log('| --- | --- | --- | --- | --- | --- |');
+  for (const kind of kinds) {
+    const found = new Map<string, { error: number; u: number; truth: number }[]>();
+    for (let seed = 1; seed <= tests; seed += 1) {
+      const test = uncertainTest(kind, seed, systematic);
+      for (const [symbol, [value, truth, u]] of Object.entries(compared(test, analysed(test))))
+        found.set(symbol, [...(found.get(symbol) ?? []), { error: value - truth, u, truth }]);
+    }
+    for (const [symbol, all] of found) {
+      const covered = all.filter(({ error, u }) => Math.abs(error) <= 2 * u).length / all.length;
+      const rms = (pick: (one: (typeof all)[number]) => number): number =>
+        Math.sqrt(all.reduce((sum, one) => sum + pick(one) ** 2, 0) / all.length);
+      const mean = all.reduce((sum, { error, u }) => sum + error / u, 0) / all.length;
+      const shares = all.map(({ u, truth }) => u / truth).sort((a, b) => a - b);
+      const ratio = rms(({ error }) => error) / rms(({ u }) => u);
+      console.log(
+        `| ${kind} | ${symbol}${all.length < tests ? ` (${all.length})` : ''} | ${(100 * covered).toFixed(1)} % | ${mean.toFixed(2)} | ${ratio.toFixed(2)} | ${(100 * shares[all.length >> 1]!).toFixed(3)} % |`,
+      );
+    }
+  }
+}
+
+console.log('\n| samples | trials a second, search and all | analysis with budgets and one trial (ms) |\n| --- | --- | --- |');
+for (const n of [1000, 10_000]) {
+  const { record, piece, options } = uncertainTest('aluminium, extensometer', 1);
+  const step = record.force.length / n;
+  const pick = (column: Float64Array): Float64Array => Float64Array.from({ length: n }, (_, i) => column[Math.floor(i * step)]!);
+  const thinned = { force: pick(record.force), extension: pick(record.extension!) };
+  const run = (trials: number): number => {
+    // processor time, so that others on the machine do not count
+    const start = process.cpuUsage();
+    monteCarloTension(thinned, piece, { ...options, trials });
+    const { user, system } = process.cpuUsage(start);
+    return (user + system) / 1000;
+  };
+  run(300);
+  const times = Array.from({ length: 5 }, () => [run(1), run(1001)] as const);
+  const median = (all: number[]): number => all.sort((a, b) => a - b)[all.length >> 1]!;
+  const [once, many] = [median(times.map(([one]) => one)), median(times.map(([, more]) => more))];
+  console.log(`| ${n} | ${Math.round(1e6 / (many - once))} | ${once.toFixed(1)} |`);
+}

@@ -1,0 +1,45 @@
+import type { FindingEntry } from './FindingEntry.js';
+
+/** @internal Findings about uncertainty. */
+export const uncertaintyEntries = {
+  'budget-not-linear': {
+    severity: 'caution', about: 'method',
+    message: 'The model bends within the uncertainty of {input}: what the budget leaves out is {share} % of the variance.',
+    remedy: 'Check by Monte Carlo, and state its interval; the distribution is probably skewed.',
+  },
+  'one-term-dominates': {
+    severity: 'note', about: 'method',
+    message: '{input} makes {share} % of the variance of {symbol}.',
+    remedy: 'Improve this one first; check by Monte Carlo, since its shape is the shape of the result.',
+  },
+  'few-degrees-of-freedom': {
+    severity: 'caution', about: 'method',
+    message: 'The uncertainty of {symbol} rests on {freedom} effective degrees of freedom: the coverage factor is {factor}.',
+    remedy: 'Take more readings of what dominates, or use a pooled standard deviation.',
+  },
+  'uncertainty-incomplete': {
+    severity: 'note', about: 'method',
+    message: 'Uncertainties leave out what was not given: {missing}.',
+    remedy: 'Give their uncertainties; what is left out counts as exact.',
+  },
+  'noise-correlated': {
+    severity: 'caution', about: 'record',
+    message: 'The noise of neighbouring samples goes together (correlation {correlation}): the elastic window follows it, and its choice is a line of the budgets.',
+    remedy: 'Find the source of the slow disturbance; choose the window yourself, and wide.',
+  },
+  'budget-not-validated': {
+    severity: 'caution', about: 'method',
+    message: 'Budget and Monte Carlo differ at the ends of the interval of {symbol} by {low} and {high}, where {tolerance} is allowed.',
+    remedy: 'State the interval of Monte Carlo; the model is not linear enough, or the shape not normal enough, for the budget.',
+  },
+  'monte-carlo-not-converged': {
+    severity: 'caution', about: 'method',
+    message: 'Monte Carlo ended after {trials} trials before its results were stable within {tolerance}.',
+    remedy: 'Allow more trials, or ask for fewer digits.',
+  },
+  'monte-carlo-trials-failed': {
+    severity: 'caution', about: 'method',
+    message: '{failed} of {trials} trials gave no {symbol}.',
+    remedy: 'The distribution is of those that gave one; see whether the value exists at all within its uncertainty.',
+  },
+} as const satisfies Readonly<Record<string, FindingEntry>>;

@@ -1,0 +1,141 @@
+import type { Quantity, TensionRecord, TestPiece } from '../base/index.js';
+import { stressStrainKernel, type LineResiduals, type PieceLengths, type RecordedCurve, type WindowChoice } from '../curve/index.js';
+import { areaOf } from '../uncertainty/index.js';
+import { afterFracture } from './afterFracture.js';
+import { maximumForce } from './quantity.js';
+import { tensionKernel, type TensionNumbers } from './tensionKernel.js';
+import type { TensionSettings } from './tensionOptions.js';
+import { quantitiesOf } from './statedResult.js';
+import { tensionQuantities } from './tensionQuantities.js';
+import { SECTION } from './tensionUncertainty.js';
+
+/** @internal A test as it was analysed, ready to be evaluated again with something changed. */
+export interface TensionTask {
+  readonly record: TensionRecord;
+  readonly piece: TestPiece;
+  readonly lengths: PieceLengths;
+  readonly settings: TensionSettings;
+  /** The record without the frame's motion. */
+  readonly withoutFrame: (record: TensionRecord) => TensionRecord;
+  /** Elastic over strain length, by basis and lengths. */
+  readonly elasticLengthRatio: (recorded: RecordedCurve, lengths: PieceLengths) => number;
+  /** Whether the slope is named modulus. */
+  readonly isModulus: boolean;
+  readonly resolution: number;
+  readonly pauses: readonly (readonly [number, number])[];
+  readonly top: number;
+  /** What the analysis found. */
+  readonly numbers: TensionNumbers;
+  readonly recorded: RecordedCurve;
+  readonly residuals: LineResiduals | undefined;
+}
+
+/** @internal What is changed: inputs of the uncertainty by name, and noise on the samples. */
+export interface TensionChange {
+  readonly inputs: Readonly<Record<string, number>>;
+  /** Turns the elastic line about the middle of its window by this factor. */
+  readonly slopeFactor?: number | undefined;
+  /** Added to the force [N], sample by sample. */
+  readonly forceNoise?: Float64Array | undefined;
+  /** Added to extension and travel [mm], sample by sample. */
+  readonly displacementNoise?: Float64Array | undefined;
+  /** The window that is kept, as samples; default: searched anew. */
+  readonly window?: WindowChoice | undefined;
+}
+
+/** A column with a scale, an offset and noise (in units of one `per`). */
+function changed(column: Float64Array, scale: number, offset: number, noise: Float64Array | undefined, per = 1): Float64Array {
+  const result = new Float64Array(column.length);
+  if (noise) for (let i = 0; i < result.length; i += 1) result[i] = scale * column[i]! + offset + noise[i]! / per;
+  else for (let i = 0; i < result.length; i += 1) result[i] = scale * column[i]! + offset;
+  return result;
+}
+
+/** The lengths with what was changed; a length that was not given goes with the one that stands for it. */
+function changedLengths({ piece, lengths }: TensionTask, inputs: TensionChange['inputs'], area: number): PieceLengths {
+  const gaugeLength = inputs['gaugeLength'] ?? lengths.gaugeLength;
+  const parallelLength = inputs['parallelLength'] ?? piece.parallelLength ?? gaugeLength;
+  return {
+    area,
+    gaugeLength,
+    extensometerLength: inputs['extensometerLength'] ?? piece.extensometerLength ?? gaugeLength,
+    parallelLength,
+    effectiveLength: inputs['effectiveLength'] ?? piece.effectiveLength ?? parallelLength,
+  };
+}
+
+/** The area with other dimensions; of repeated readings the mean of their areas moves along. */
+function changedArea({ shape, dimensions, area }: TestPiece['section'], inputs: TensionChange['inputs']): number {
+  const moved: Record<string, number> = { ...dimensions };
+  let any = false;
+  for (const name in dimensions) {
+    const value = inputs[SECTION + name];
+    if (value === undefined) continue;
+    moved[name] = value;
+    any = true;
+  }
+  return any ? (area * areaOf(shape, moved)) / areaOf(shape, dimensions) : area;
+}
+
+/** The record with what was changed, less the frame. */
+function changedRecord({ record, withoutFrame, lengths }: TensionTask, change: TensionChange): TensionRecord {
+  const { inputs, displacementNoise: noise } = change;
+  const scale = inputs['displacement'] ?? 1;
+  const { extension, strain, travel } = record;
+  const moved: TensionRecord = {
+    force: changed(record.force, inputs['force'] ?? 1, inputs['forceZero'] ?? 0, change.forceNoise),
+    ...(extension ? { extension: changed(extension, scale, 0, noise) } : {}),
+    ...(strain ? { strain: changed(strain, scale, 0, noise, lengths.extensometerLength) } : {}),
+    ...(travel ? { travel: changed(travel, scale, 0, noise) } : {}),
+  };
+  const used = withoutFrame(moved);
+  const frame = inputs['frameCompliance'] ?? 1;
+  if (frame === 1 || !moved.travel || !used.travel) return used;
+  // so much more or less than the frame's motion as it was taken out
+  const piece = used.travel;
+  return { ...used, travel: moved.travel.map((x, i) => x - frame * (x - piece[i]!)) };
+}
+
+/** @internal Evaluates a test again with something changed: every quantity. */
+export function tensionModel(task: TensionTask): (change: TensionChange) => readonly Quantity[] {
+  const { piece, settings } = task;
+  return (change) => {
+    const area = changedArea(piece.section, change.inputs);
+    const lengths = changedLengths(task, change.inputs, area);
+    const record = changedRecord(task, change);
+    const recorded = stressStrainKernel(record, lengths);
+    const curve = { strain: recorded.strain, stress: recorded.stress };
+    const stress = curve.stress.length === record.force.length ? curve.stress : record.force.map((F) => F / area);
+    const numbers = tensionKernel(
+      {
+        curve,
+        stress,
+        ...(change.forceNoise ? {} : { highest: task.top }),
+        resolution: task.resolution,
+        pauses: task.pauses,
+        elasticLengthRatio: task.elasticLengthRatio(recorded, lengths),
+        slopeFactor: change.slopeFactor,
+      },
+      change.window ? { ...settings, window: change.window } : settings,
+    );
+    const after = piece.afterFracture;
+    const broken = {
+      ...piece,
+      section: { ...piece.section, area },
+      gaugeLength: lengths.gaugeLength,
+      ...(after
+        ? {
+            afterFracture: {
+              gaugeLength: after.gaugeLength === undefined ? undefined : (change.inputs['finalGaugeLength'] ?? after.gaugeLength),
+              area: after.area === undefined ? undefined : (change.inputs['finalArea'] ?? after.area),
+            },
+          }
+        : {}),
+    };
+    return quantitiesOf({
+      ...tensionQuantities(numbers, curve, stress, settings, task.isModulus, {}),
+      maximumForce: maximumForce(record.force[numbers.maximumSample]!),
+      ...afterFracture(broken),
+    });
+  };
+}

@@ -1,0 +1,77 @@
+import { InputError, requireBetween, requireFinite } from '../base/index.js';
+
+/** What trials gave for one output. */
+export interface TrialValues {
+  /** Values in the order of their trials, those that failed left out. */
+  readonly values: Float64Array;
+  /** Trials that gave no number. */
+  readonly failed: number;
+}
+
+/** Trials of a Monte Carlo run, or a part of them: what one worker hands to another. */
+export interface TrialSet {
+  /** Seed of the run. */
+  readonly seed: number;
+  /** Number of the first trial. */
+  readonly firstTrial: number;
+  /** How many trials. */
+  readonly trials: number;
+  /** Outputs by name; `value` where the model gives one number. */
+  readonly outputs: Readonly<Record<string, TrialValues>>;
+}
+
+/** Which trials to run. */
+export interface TrialRange {
+  /** Seed, a whole number; default 1. */
+  readonly seed?: number | undefined;
+  /** Number of the first trial, from 0; default 0. */
+  readonly firstTrial?: number | undefined;
+  /** How many trials. */
+  readonly trials?: number | undefined;
+}
+
+/** A loop may be told to stop; `AbortSignal` of browsers and Node is one. */
+export interface StopSignal {
+  /** True from when it should stop. */
+  readonly aborted: boolean;
+}
+
+/** Streams have distinct starts up to here. */
+const MOST = 2 ** 30;
+
+/** @internal Checks a whole number. */
+export function requireWhole(from: string, path: string, value: unknown, least: number, most: number): number {
+  const number = requireBetween(from, path, value, least, most);
+  if (!Number.isInteger(number)) throw new InputError(from, path, 'out-of-range', 'must be a whole number', number);
+  return number;
+}
+
+/** @internal Checks seed and range of trials. */
+export function requireRange(from: string, range: TrialRange, otherwise: number): Required<{ [K in keyof TrialRange]: number }> {
+  const seed = requireFinite(from, 'options.seed', range.seed ?? 1);
+  if (!Number.isInteger(seed)) throw new InputError(from, 'options.seed', 'out-of-range', 'must be a whole number', seed);
+  const firstTrial = requireWhole(from, 'options.firstTrial', range.firstTrial ?? 0, 0, MOST - 1);
+  return { seed, firstTrial, trials: requireWhole(from, 'options.trials', range.trials ?? otherwise, 1, MOST - firstTrial) };
+}
+
+/** @internal Runs trials one by one and keeps what they give. */
+export function collectTrials(
+  seed: number,
+  firstTrial: number,
+  trials: number,
+  run: (trial: number) => number | Readonly<Record<string, number | undefined>>,
+): TrialSet {
+  const kept = new Map<string, { readonly values: Float64Array; count: number }>();
+  const keep = (name: string, value: number | undefined): void => {
+    let output = kept.get(name);
+    if (!output) kept.set(name, (output = { values: new Float64Array(trials), count: 0 }));
+    if (value !== undefined && Number.isFinite(value)) output.values[output.count++] = value;
+  };
+  for (let k = 0; k < trials; k += 1) {
+    const result = run(firstTrial + k);
+    if (typeof result === 'number') keep('value', result);
+    else for (const name in result) keep(name, result[name]);
+  }
+  const outputs = [...kept].map(([name, { values, count }]) => [name, { values: values.slice(0, count), failed: trials - count }] as const);
+  return { seed, firstTrial, trials, outputs: Object.fromEntries(outputs) };
+}

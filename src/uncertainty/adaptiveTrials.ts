@@ -1,0 +1,71 @@
+import { intervalsOf } from './trialDistribution.js';
+import { mergeTrials } from './mergeTrials.js';
+import { numericalTolerance } from './numericalTolerance.js';
+import type { StopSignal, TrialSet } from './TrialSet.js';
+
+/** @internal When to stop. */
+export interface AdaptiveTask {
+  readonly run: (firstTrial: number, trials: number) => TrialSet;
+  readonly coverage: number;
+  /** Digits of the standard uncertainty that must be stable; undefined: all trials are run. */
+  readonly digits: number | undefined;
+  readonly most: number;
+  readonly progress: ((done: number, most: number) => void) | undefined;
+  readonly signal: StopSignal | undefined;
+}
+
+/** @internal All trials of a run, and where it stood when it ended. */
+export interface RunEnd {
+  readonly whole: TrialSet;
+  readonly converged: boolean;
+  /** δ of all trials so far, where digits were asked for. */
+  readonly tolerance: number;
+}
+
+/** Least trials in a block, and per share outside the interval (JCGM 101, 7.9.4). */
+const BLOCK = 10_000;
+const OUTSIDE = 100;
+
+/** Mean, standard deviation and ends of the interval of one block. */
+function figures(values: Float64Array, coverage: number): readonly number[] {
+  const n = values.length;
+  if (n < 2) return [0, 0, 0, 0];
+  const sorted = values.slice().sort();
+  const mean = values.reduce((sum, one) => sum + one, 0) / n;
+  const squares = values.reduce((sum, one) => sum + (one - mean) ** 2, 0);
+  return [mean, Math.sqrt(squares / (n - 1)), ...intervalsOf(sorted, coverage).interval];
+}
+
+/**
+ * @internal Blocks of trials until mean, standard uncertainty and both ends of the interval are stable: twice the standard deviation of each
+ * average over the blocks is at most δ (JCGM 101, 7.9). Rests after each block, for others to have their turn.
+ */
+export function* adaptiveTrials({ run, coverage, digits, most, progress, signal }: AdaptiveTask): Generator<undefined, RunEnd, undefined> {
+  const block = Math.max(BLOCK, Math.ceil(OUTSIDE / (1 - coverage)));
+  const parts: TrialSet[] = [];
+  const blocks: (readonly number[])[] = [];
+  let done = 0;
+  let tolerance = 0;
+  let converged = false;
+  while (done < most && !converged) {
+    const part = run(done, Math.min(block, most - done));
+    parts.push(part);
+    done += part.trials;
+    if (digits !== undefined) {
+      blocks.push(figures(part.outputs['value']!.values, coverage));
+      const h = blocks.length;
+      const average = (k: number): number => blocks.reduce((sum, one) => sum + one[k]!, 0) / h;
+      tolerance = numericalTolerance(average(1), digits);
+      const unstable = [0, 1, 2, 3].some((k) => {
+        const mean = average(k);
+        const variance = blocks.reduce((sum, one) => sum + (one[k]! - mean) ** 2, 0) / (h - 1) / h;
+        return !(2 * Math.sqrt(variance) <= tolerance);
+      });
+      converged = h > 1 && !unstable;
+    }
+    progress?.(done, most);
+    yield;
+    if (signal?.aborted === true) break;
+  }
+  return { whole: mergeTrials(parts), converged, tolerance };
+}

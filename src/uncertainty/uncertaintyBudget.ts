@@ -1,0 +1,186 @@
+import { finding, InputError, requireFinite, requireObject, requireOptions, type BaseUnit, type Finding } from '../base/index.js';
+import { requireInputs, type CheckedInput, type Component } from './components.js';
+import { requireCorrelations, type InputCorrelation } from './correlations.js';
+import { coverageOf, requireCoverage, type CoverageOptions } from './coverageFactor.js';
+import { halving } from './halving.js';
+import { sensitivity, type Model } from './sensitivity.js';
+import type { BudgetLine, UncertaintyBudget } from './Budget.js';
+import type { UncertainInputs } from './UncertaintySource.js';
+
+/** Options of {@link uncertaintyBudget}. */
+export interface BudgetOptions extends CoverageOptions {
+  /** Symbol of the result, for tables and findings. */
+  readonly symbol?: string | undefined;
+  /** Unit of the result. */
+  readonly unit?: BaseUnit | undefined;
+  /** Correlations between inputs; default none. */
+  readonly correlations?: readonly InputCorrelation[] | undefined;
+  /** Partial derivatives that are known; the others are taken from the model. */
+  readonly sensitivities?: Readonly<Record<string, number>> | undefined;
+}
+
+/** Shares of the variance from which a finding speaks: of one line, and of what the linear model leaves out. */
+const DOMINATES = 0.5;
+const NOT_LINEAR = 0.02;
+/** Effective degrees of freedom below which a factor of 2 is far off. */
+const FEW = 10;
+
+/** An input with how the result answers to it. */
+interface Answered extends CheckedInput {
+  readonly slope: number;
+  readonly bend: number;
+}
+
+/** Variance of the result, one source multiplied by a factor. */
+function varianceOf(inputs: readonly Answered[], matrix: Float64Array, changed?: Component, factor = 1): number {
+  const parts = inputs.map(
+    ({ slope, components }) => slope * Math.hypot(...components.map((one) => one.standardUncertainty * (one === changed ? factor : 1))),
+  );
+  return parts.reduce((sum, a, i) => sum + parts.reduce((inner, b, j) => inner + a * b * matrix[parts.length * i + j]!, 0), 0);
+}
+
+/** The lines of a budget. */
+function linesOf(inputs: readonly Answered[], matrix: Float64Array, variance: number): BudgetLine[] {
+  const n = inputs.length;
+  return inputs.flatMap(({ name, unit, value, components, standardUncertainty, slope }, i) => {
+    const cross = inputs.reduce(
+      (sum, other, j) => (i === j ? sum : sum + slope * standardUncertainty * other.slope * other.standardUncertainty * matrix[n * i + j]!),
+      0,
+    );
+    return components.map((one): BudgetLine => {
+      const part = standardUncertainty > 0 ? (one.standardUncertainty / standardUncertainty) ** 2 : 0;
+      const toHalve = halving((factor) => varianceOf(inputs, matrix, one, factor));
+      return {
+        input: name,
+        ...(one.name === undefined ? {} : { source: one.name }),
+        type: one.type,
+        distribution: one.distribution,
+        value,
+        ...(unit === undefined ? {} : { unit }),
+        standardUncertainty: one.standardUncertainty,
+        ...(one.degreesOfFreedom === Infinity ? {} : { degreesOfFreedom: one.degreesOfFreedom }),
+        sensitivity: slope,
+        contribution: slope * one.standardUncertainty,
+        share: variance > 0 ? ((slope * one.standardUncertainty) ** 2 + cross * part) / variance : 0,
+        ...(toHalve === undefined ? {} : { toHalve }),
+      };
+    });
+  });
+}
+
+/** Effective degrees of freedom of Welch and Satterthwaite. */
+function freedomOf(lines: readonly BudgetLine[], variance: number): number {
+  const sum = lines.reduce((rest, line) => rest + line.contribution ** 4 / (line.degreesOfFreedom ?? Infinity), 0);
+  return sum > 0 ? variance ** 2 / sum : Infinity;
+}
+
+/**
+ * An uncertainty budget by the Guide: what each input adds to the uncertainty of a result, and which one to improve.
+ *
+ * $$ u_c^2(y) = \sum_i \sum_j c_i c_j\, r_{ij}\, u(x_i)\, u(x_j), \qquad c_i = \frac{\partial f}{\partial x_i}, \qquad \nu_{eff} = \frac{u_c^4}{\sum_i (c_i u_i)^4 / \nu_i}, \qquad U = k\, u_c $$
+ *
+ * @remarks
+ * The sensitivities come from the model itself, by central differences with a step of an eighth of the uncertainty and one
+ * extrapolation. The model must be smooth and defined within one standard uncertainty of the estimates. k is the quantile of Student's t
+ * at the effective degrees of freedom cut to a whole number; with correlated inputs the effective degrees of freedom are only a guide. A
+ * line's `toHalve` tells by what its source alone must shrink for u_c to halve. Findings tell where one source makes more than half of the
+ * variance, where the effective degrees of freedom are below 10, and where second-order terms exceed 2 % of the variance (the ends of the
+ * interval are then off by about a third of u): check those by `monteCarlo`.
+ *
+ * @param model - The result as a function of the inputs by name.
+ * @param inputs - For each name an estimate and where its uncertainty comes from; one source or several.
+ * @param options - Symbol and unit of the result, correlations, known sensitivities, coverage.
+ * @returns Value, combined and expanded uncertainty, and the lines they are made of.
+ * @throws {@link InputError} `missing`, `wrong-type`, `empty`, `too-few`, `not-text`, `not-positive`, `out-of-range`, `ambiguous`, `unknown-option`;
+ * `not-finite` also where the model gives no number at or near the estimates.
+ *
+ * @example
+ * ```ts
+ * const budget = uncertaintyBudget(({ F, d }) => F / ((Math.PI / 4) * d ** 2), {
+ *   F: { value: 22619, uncertainty: { halfWidth: 226 } },
+ *   d: { value: 8, uncertainty: [{ standardDeviation: 0.006, count: 3 }, { halfWidth: 0.01 }] },
+ * });
+ * budget.standardUncertainty; // => 2.704
+ * budget.lines[0]?.share; // => 0.922
+ * ```
+ *
+ * @see JCGM 100:2008, determining combined standard uncertainty; annex G. Checked in `test/handbook/uncertainty.test.ts`.
+ */
+export function uncertaintyBudget<Name extends string>(
+  model: (inputs: Readonly<Record<Name, number>>) => number,
+  inputs: UncertainInputs<Name>,
+  options: BudgetOptions = {},
+): UncertaintyBudget {
+  const from = 'uncertaintyBudget';
+  return budgetOf(from, model, requireInputs(from, inputs), options);
+}
+
+const optionNames = ['symbol', 'unit', 'correlations', 'sensitivities', 'coverage', 'coverageFactor'];
+
+/** @internal {@link uncertaintyBudget} of checked inputs; of sensitivities that are given, what the model bends by over one u may be given as well. */
+export function budgetOf(
+  from: string,
+  model: Model,
+  inputs: readonly CheckedInput[],
+  options: BudgetOptions,
+  bends: Readonly<Record<string, number>> = {},
+): UncertaintyBudget {
+  requireOptions(from, options, optionNames);
+  if (typeof model !== 'function') throw new InputError(from, 'model', 'wrong-type', 'must be a function', model);
+  const coverage = requireCoverage(from, options);
+  const known = requireObject(from, 'options.sensitivities', options.sensitivities ?? {}) as Readonly<Record<string, number>>;
+  requireOptions(
+    from,
+    known,
+    inputs.map(({ name }) => name),
+    'options.sensitivities',
+  );
+  for (const [name, c] of Object.entries(known)) requireFinite(from, `options.sensitivities.${name}`, c);
+  const { matrix, tied } = requireCorrelations(from, inputs, options.correlations);
+
+  const value = model(Object.fromEntries(inputs.map(({ name, value: x }) => [name, x])));
+  if (!Number.isFinite(value)) throw new InputError(from, 'model', 'not-finite', 'must give a number at the estimates', value);
+  const answered: Answered[] = inputs.map((input) => {
+    const slope = known[input.name];
+    return {
+      ...input,
+      ...(slope === undefined ? sensitivity(from, model, inputs, input, value) : { slope, bend: bends[input.name] ?? 0 }),
+    };
+  });
+  const variance = Math.max(0, varianceOf(answered, matrix));
+  const standardUncertainty = Math.sqrt(variance);
+  const lines = linesOf(answered, matrix, variance);
+  const freedom = freedomOf(lines, variance);
+  const k = coverageOf(coverage, freedom);
+  const dominant = variance > 0 ? lines.reduce((best, line, i) => (line.share > lines[best]!.share ? i : best), 0) : undefined;
+  const { symbol = 'the result', unit } = options;
+
+  const findings: Finding[] = [];
+  const curved = answered.reduce((worst, one) => (Math.abs(one.bend) > Math.abs(worst.bend) ? one : worst));
+  // a normal input with f'' u²/2 = b adds 2 b² to the variance
+  const left = variance > 0 ? (2 * curved.bend ** 2) / variance : Number(curved.bend !== 0);
+  if (left > NOT_LINEAR) findings.push(finding('budget-not-linear', { input: curved.name, share: 100 * left }));
+  const most = dominant === undefined ? undefined : lines[dominant];
+  if (most && lines.length > 1 && most.share > DOMINATES)
+    findings.push(finding('one-term-dominates', { input: labelOf(most), share: 100 * most.share, symbol }));
+  if (freedom < FEW && !tied.includes(true))
+    findings.push(finding('few-degrees-of-freedom', { symbol, freedom, factor: k.coverageFactor }));
+  return {
+    ...(options.symbol === undefined ? {} : { symbol: options.symbol }),
+    ...(unit === undefined ? {} : { unit }),
+    value,
+    standardUncertainty,
+    ...(value === 0 ? {} : { relativeStandardUncertainty: standardUncertainty / Math.abs(value) }),
+    ...(freedom === Infinity ? {} : { degreesOfFreedom: freedom }),
+    ...k,
+    expandedUncertainty: k.coverageFactor * standardUncertainty,
+    lines,
+    ...(dominant === undefined ? {} : { dominant }),
+    correlations: (options.correlations ?? []).map(({ between, coefficient }) => ({ between: [...between] as const, coefficient })),
+    findings,
+  };
+}
+
+/** @internal A line's name in a sentence. */
+export const labelOf = ({ input, source }: Pick<BudgetLine, 'input' | 'source'>): string =>
+  source === undefined || source === input ? input : `${input} (${source})`;

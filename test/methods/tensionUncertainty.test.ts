@@ -1,0 +1,254 @@
+import { describe, expect, test } from 'vitest';
+import { analysed, compared, uncertainTest, type Kind } from '../../bench/uncertainTests.js';
+import {
+  analyseTension,
+  areaBudget,
+  elongationBudget,
+  forceBudget,
+  fromJson,
+  modulusBudget,
+  proofStrengthBudget,
+  reductionBudget,
+  round,
+  tensileStrengthBudget,
+  toJson,
+  type TensionOptions,
+  type TestPiece,
+} from '../../src/index.js';
+import { tensionRoad } from '../../src/methods/tensionRoad.js';
+import { quantitiesOf } from '../../src/methods/statedResult.js';
+import { tensionNoise } from '../../src/methods/tensionNoise.js';
+import { simulateTension } from '../../src/simulate/index.js';
+import { AREA, caseT1, COMPLIANCE, roundPiece } from '../support/records.js';
+import { refusal } from '../support/thrown.js';
+
+const after = { gaugeLength: 51.2, area: (Math.PI / 4) * 4.8 ** 2 };
+const piece: TestPiece = { ...roundPiece, afterFracture: after };
+const section = { diameter: { halfWidth: 0.01 } };
+const options: TensionOptions = {
+  frameCompliance: COMPLIANCE,
+  uncertainty: {
+    forceClass: 1,
+    section,
+    displacement: 0.004,
+    gaugeLength: 0.15,
+    parallelLength: 0.24,
+    frameCompliance: 0.03,
+    finalGaugeLength: 0.15,
+    finalArea: (Math.PI / 4) * 2 * 4.8 * 0.05,
+  },
+};
+// without noise and without scatter, so that only what was given is in the budgets
+const record = caseT1();
+const result = analyseTension(record, piece, options);
+const budgets = result.uncertainty!;
+
+/** A number within a share of another: the kernel takes differences over one u, the ready budgets derivatives. */
+const near = (value: number, expected: number, share: number): void => {
+  expect(Math.abs(value / expected - 1)).toBeLessThan(share);
+};
+
+describe('budgets of a test agree with those of the formulas', () => {
+  const force = forceBudget({ force: result.maximumForce.value, class: 1 });
+  const area = areaBudget(piece.section, section);
+
+  test('Fm and Rm', () => {
+    near(budgets['Fm']!.standardUncertainty, force.standardUncertainty, 1e-6);
+    near(budgets['Rm']!.standardUncertainty, tensileStrengthBudget({ force, area }).standardUncertainty, 1e-4);
+  });
+
+  test('A and Z', () => {
+    const length = (value: number) => ({ value, uncertainty: 0.15 });
+    near(
+      budgets['A']!.standardUncertainty,
+      elongationBudget({ originalLength: length(40), finalLength: length(51.2) }).standardUncertainty,
+      1e-4,
+    );
+    const byArea = reductionBudget({ originalArea: area, finalArea: { value: after.area, uncertainty: (Math.PI / 4) * 9.6 * 0.05 } });
+    near(budgets['Z']!.standardUncertainty, byArea.standardUncertainty, 1e-4);
+  });
+
+  test('E on a frame that gives more than the piece', () => {
+    const length = { value: 48, uncertainty: 0.24 };
+    const scale = (uncertainty: number) => ({ value: 1, uncertainty });
+    const byFormula = modulusBudget({
+      stiffness: 1 / (COMPLIANCE + 48 / (result.modulus!.value * AREA)),
+      area,
+      length,
+      frameCompliance: { value: COMPLIANCE, uncertainty: 0.03 * COMPLIANCE },
+      forceScale: scale(force.relativeStandardUncertainty!),
+      extensionScale: scale(0.004),
+    });
+    near(budgets['E']!.value, byFormula.value, 1e-9);
+    // E bends within its uncertainty, so the difference over one u is a little more than the derivative
+    near(budgets['E']!.standardUncertainty, byFormula.standardUncertainty, 0.02);
+    const most = budgets['E']!.lines[budgets['E']!.dominant!]!;
+    expect(most.input).toBe('frameCompliance');
+  });
+
+  test('Rp0.2: the line turns by u(E), the exponent is 20', () => {
+    const proof = result.proofStrengths[0]!;
+    const slope = result.modulus!.value;
+    const at = { value: proof.value * AREA, uncertainty: force.relativeStandardUncertainty! * proof.value * AREA };
+    const scales = proofStrengthBudget({ force: at, area, slope, offset: 0.002, exponent: 20 });
+    // a wrong frame, length or displacement moves curve and line alike: the line's own turn cancels, what is left is below its leverage
+    expect(proof.standardUncertainty!).toBeGreaterThan(0.999 * scales.standardUncertainty);
+    const turned = proofStrengthBudget({
+      force: at,
+      area,
+      slope: { value: slope, uncertainty: result.modulus!.standardUncertainty! },
+      offset: 0.002,
+      exponent: 20,
+    });
+    expect(proof.standardUncertainty!).toBeLessThan(turned.standardUncertainty);
+  });
+});
+
+describe('what a result states', () => {
+  test('every quantity has its standard uncertainty, and its budget under its symbol', () => {
+    for (const { symbol, standardUncertainty } of quantitiesOf(result)) {
+      expect(standardUncertainty, symbol).toBeGreaterThan(0);
+      expect(standardUncertainty, symbol).toBe(budgets[symbol]?.standardUncertainty);
+      expect(budgets[symbol]?.symbol).toBe(symbol);
+    }
+    expect(Object.keys(budgets)).toEqual(
+      expect.arrayContaining(['mE', 'E', 'Rp0.2', 'Rt0.5', 'Fm', 'Rm', 'Agt', 'Ag', 'A', 'Z', 'n', 'K', 'Ur']),
+    );
+  });
+
+  test('of a whole simulated test too: yield points, fracture, necking, energies', () => {
+    const whole = uncertainTest('steel with a yield point, extensometer', 2);
+    const found = analysed(whole);
+    const stated = quantitiesOf(found).map(({ symbol, standardUncertainty }) => [symbol, standardUncertainty !== undefined] as const);
+    expect(stated.filter(([, known]) => !known)).toEqual([]);
+    expect(stated.map(([symbol]) => symbol)).toEqual(expect.arrayContaining(['ReH', 'ReL', 'Ae', 'At', 'U', 'εu', 'n', 'K']));
+    expect(found.uncertainty!['Rm']!.lines.map(({ input, type }) => `${input} ${type}`)).toEqual(
+      expect.arrayContaining(['force B', 'section.diameter B', 'noise A', 'shift by noise B']),
+    );
+  });
+
+  test('nothing but a finding changes where the option is not given', () => {
+    const plain = analyseTension(record, piece, { frameCompliance: COMPLIANCE });
+    expect(plain).not.toHaveProperty('uncertainty');
+    expect(plain.tensileStrength).not.toHaveProperty('standardUncertainty');
+    expect(plain.proofStrengths[0]?.value).toBe(result.proofStrengths[0]?.value);
+    expect(plain.findings).toEqual(result.findings);
+  });
+
+  test('coverage is carried through; the result survives its round trip as JSON', () => {
+    expect(budgets['Rm']!.coverageFactor).toBeCloseTo(2, 6);
+    const wider = analyseTension(record, piece, { ...options, uncertainty: { forceClass: 1, coverageFactor: 3 } });
+    expect(wider.uncertainty!['Rm']!.coverageFactor).toBe(3);
+    expect(fromJson(toJson(result))).toEqual(result);
+  });
+
+  test('readings of L0 move what defaults to it', () => {
+    const short: TestPiece = { section: piece.section, gaugeLength: 40 };
+    const byExtension = { force: record.force, extension: record.travel! };
+    const found = analyseTension(byExtension, short, { uncertainty: { gaugeLength: 0.4 } });
+    near(found.elasticSlope!.standardUncertainty! / found.elasticSlope!.value, 0.01, 1e-3);
+    expect(found.findings.find(({ code }) => code === 'uncertainty-incomplete')?.values['missing']).toBe('force, section, displacement');
+  });
+});
+
+describe('findings', () => {
+  const codes = (found: { readonly findings: readonly { readonly code: string }[] }) => found.findings.map(({ code }) => code);
+
+  test('what was not given is named, and A and Z wait for their readings', () => {
+    const found = analyseTension(record, piece, { frameCompliance: COMPLIANCE, uncertainty: { force: 0.005 } });
+    const finding = found.findings.find(({ code }) => code === 'uncertainty-incomplete');
+    expect(finding?.values['missing']).toBe(
+      'section, displacement, parallelLength, frameCompliance, gaugeLength, finalGaugeLength, finalArea',
+    );
+    expect(found.elongationAfterFracture).not.toHaveProperty('standardUncertainty');
+    expect(found.reductionOfArea).not.toHaveProperty('standardUncertainty');
+    near(found.tensileStrength.standardUncertainty! / found.tensileStrength.value, 0.005, 1e-6);
+    expect(codes(result)).not.toContain('uncertainty-incomplete');
+  });
+
+  test('noise that drifts: noise-correlated', () => {
+    expect(codes(analysed(uncertainTest('aluminium, correlated noise', 1)))).toContain('noise-correlated');
+    expect(codes(analysed(uncertainTest('aluminium, extensometer', 1)))).not.toContain('noise-correlated');
+  });
+
+  test('E on a frame in doubt is not linear: the budget says so', () => {
+    const soft = analyseTension(record, piece, { frameCompliance: COMPLIANCE, uncertainty: { frameCompliance: 0.15 } });
+    expect(codes(soft.uncertainty!['E']!)).toContain('budget-not-linear');
+  });
+});
+
+describe('noise', () => {
+  const scenario = {
+    material: { modulus: 70_000, yieldStress: 250, hardening: { law: 'swift' as const, prestrain: 0.02, exponent: 0.2 } },
+    piece: { section: round({ diameter: 8 }), gaugeLength: 40, parallelLength: 48 },
+    hand: { speed: 0.02, speedAfterYield: 0.2 },
+  };
+
+  test('noise that is given counts instead of what the record shows', () => {
+    const clean = simulateTension({ ...scenario, logger: { extensometer: true } });
+    const uncertainty = { noise: { force: 20, displacement: 2e-4, correlation: 0 } };
+    const found = analyseTension(clean.record, scenario.piece, { uncertainty });
+    expect(found.uncertainty!['Rp0.2']!.lines[0]).toMatchObject({ input: 'noise', type: 'A', degreesOfFreedom: 39 });
+    const silent = analyseTension(clean.record, scenario.piece, { uncertainty: {} });
+    expect(silent.uncertainty!['Rm']).toBeUndefined();
+  });
+
+  test('a reading in coarse steps has noise of a step over √12, though most neighbours are equal', () => {
+    const steps = { force: 120, travel: 0.008 };
+    const coarse = simulateTension({ ...scenario, logger: { rate: 100, loadStep: steps.force, motionStep: steps.travel } });
+    const { task, doubts } = tensionRoad('analyseTension', coarse.record, scenario.piece, { uncertainty: {} });
+    const noise = tensionNoise(task, doubts!.noise);
+    expect(noise.force).toBeGreaterThan(0.99 * (steps.force / Math.sqrt(12)));
+    expect(noise.displacement).toBeGreaterThan(0.99 * (steps.travel / Math.sqrt(12)));
+  });
+
+  test('a slope by a given window: its scatter is its standard error', () => {
+    const noisy = simulateTension({ ...scenario, logger: { extensometer: true, forceNoise: 20 }, seed: 3 });
+    const modulus = { window: { by: 'stress' as const, from: 50, to: 200 } };
+    const plain = analyseTension(noisy.record, scenario.piece, { modulus, uncertainty: {} });
+    const line = plain.uncertainty!['mE']!.lines.find(({ input }) => input === 'noise')!;
+    // 40 repeats know it to 11 %, the noise level of some hundred samples to 10 %
+    near(line.standardUncertainty, plain.modulusWindow!.relativeStandardError * plain.elasticSlope!.value, 0.4);
+  });
+});
+
+describe('coverage of the truth, 40 tests of each kind', () => {
+  /** Least count that a binomial variable of 40 with 0.9545 reaches with all but 0.1 % of probability. */
+  const least = (() => {
+    let sum = 0;
+    for (let k = 0; ; k += 1) {
+      let choose = 1;
+      for (let i = 0; i < k; i += 1) choose *= (40 - i) / (k - i);
+      sum += choose * 0.9545 ** k * 0.0455 ** (40 - k);
+      if (sum > 0.001) return k;
+    }
+  })();
+
+  test.each<Kind>(['steel, extensometer', 'aluminium, extensometer', 'steel, travel less the frame'])('%s: Rp0.2, Rm, E', (kind) => {
+    const covered: Record<string, number> = {};
+    for (let seed = 1001; seed <= 1040; seed += 1) {
+      const one = uncertainTest(kind, seed);
+      for (const [symbol, [value, truth, u]] of Object.entries(compared(one, analysed(one))))
+        covered[symbol] = (covered[symbol] ?? 0) + Number(Math.abs(value - truth) <= 2 * u);
+    }
+    for (const symbol of ['Rp0.2', 'Rm', 'E']) expect(covered[symbol], symbol).toBeGreaterThanOrEqual(least);
+  });
+});
+
+describe('refusals', () => {
+  const refused = (uncertainty: object) => refusal(() => analyseTension(record, piece, { uncertainty }));
+  test.each<[string, object]>([
+    ['unknown-option options.uncertainty.forces', { forces: 1 }],
+    ['ambiguous options.uncertainty.forceClass', { force: 0.01, forceClass: 1 }],
+    ['out-of-range options.uncertainty.forceClass', { forceClass: 5 }],
+    ['unknown-option options.uncertainty.section.width', { section: { width: 0.1 } }],
+    ['out-of-range options.uncertainty.force.uncertainty', { force: -1 }],
+    ['unknown-option options.uncertainty.noise.level', { noise: { level: 1 } }],
+    ['out-of-range options.uncertainty.noise.force', { noise: { force: -1 } }],
+    ['out-of-range options.uncertainty.noise.correlation', { noise: { correlation: 1 } }],
+    ['out-of-range options.uncertainty.coverage', { coverage: 2 }],
+    ['ambiguous options.uncertainty.coverageFactor', { coverage: 0.9, coverageFactor: 2 }],
+  ])('%s', (expected, uncertainty) => {
+    expect(refused(uncertainty)).toBe(expected);
+  });
+});
