@@ -14,7 +14,7 @@ export {
   type TensionRecord,
 } from './columns.js';
 export { type Section, type SectionShape } from './Section.js';
-export { type AfterFracture, type TestPiece } from './TestPiece.js';
+export { type AfterFracture, type SubdividedLengths, type TestPiece } from './TestPiece.js';
 /** @internal */
 export { failure, success } from './Outcome.js';
 /** @internal */

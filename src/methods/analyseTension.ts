@@ -9,6 +9,7 @@ import {
 } from '../curve/index.js';
 import { checkRecordKernel, findPausesKernel, resolution, surveyRecord } from '../record/index.js';
 import { afterFracture } from './afterFracture.js';
+import { requireBrokenPiece } from './brokenPiece.js';
 import { frameFindings } from './frameFindings.js';
 import { isCurved } from './lineFindings.js';
 import { methodFindings } from './methodFindings.js';
@@ -78,9 +79,10 @@ function elasticLengthRatio(recorded: RecordedCurve, lengths: PieceLengths, sett
  */
 export function analyseTension(record: TensionColumns, testPiece: TestPiece, options: TensionOptions = {}): TensionResult {
   const from = 'analyseTension';
-  const settings = requireTensionOptions(from, options, [...curveOptionNames, 'frameCompliance']);
+  const settings = requireTensionOptions(from, options, [...curveOptionNames, 'frameCompliance', 'minimumElongation']);
   const given = requireRecord(from, record);
   const lengths = requirePiece(from, testPiece);
+  const broken = requireBrokenPiece(from, testPiece);
 
   const used = withoutFrame(given, settings.frameCompliance);
   const recorded = stressStrainKernel(used, lengths);
@@ -109,13 +111,13 @@ export function analyseTension(record: TensionColumns, testPiece: TestPiece, opt
   const rates = time && ratesOf(curve, time, end);
   const quantities = {
     ...tensionQuantities(numbers, curve, stress, settings, slopeIsModulus(recorded, numbers, settings), explanationOf(numbers, curve)),
-    ...afterFracture(testPiece),
+    ...afterFracture(testPiece, broken),
   };
   const findings: Finding[] = [
     ...checkRecordKernel(given, {}, survey),
     ...recordFindings(given, recorded, numbers, { ...quantities, curve }, lengths.parallelLength),
     ...rateFindings(given, curve, quantities, numbers, rates, pauses, settings),
-    ...pieceFindings(testPiece, quantities, settings, recorded.basis !== 'extensometer'),
+    ...pieceFindings(testPiece, broken, quantities, settings, recorded.basis !== 'extensometer'),
     ...frameFindings(recorded, numbers, quantities, settings, lengths.area, strainStep),
     ...methodFindings(numbers, curve, quantities, settings),
   ];

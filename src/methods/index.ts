@@ -14,6 +14,7 @@ export {
   type BrinellReadings,
   type BrinellResult,
 } from './BrinellResult.js';
+export { type ElongationMethod } from './brokenPiece.js';
 export { cautions, type Caution, type CautionTag } from './cautions.js';
 export { cautionsFor, type FrameWork } from './cautionsFor.js';
 export { type CuppingBlank, type CuppingResult, type CuppingSheet } from './CuppingResult.js';

@@ -69,6 +69,8 @@ export interface CurveAnalysisOptions {
 export interface TensionOptions extends CurveAnalysisOptions {
   /** Compliance of the frame [mm/N], taken out of crosshead travel; default none. */
   readonly frameCompliance?: number | undefined;
+  /** Least elongation after fracture that is specified [mm/mm]: where it is reached, A is valid wherever the piece broke; default none. */
+  readonly minimumElongation?: number | undefined;
 }
 
 /** @internal Options after the checks, with defaults. */
@@ -79,6 +81,7 @@ export interface TensionSettings {
   readonly proportionalLimit: ProportionalDefinition;
   readonly lowerYield: 'whole' | 'short';
   readonly frameCompliance: number | undefined;
+  readonly minimumElongation: number | undefined;
   readonly test: TestInfo;
   readonly thresholds: typeof defaultThresholds;
 }
@@ -107,6 +110,10 @@ export function requireTensionOptions(from: string, options: TensionOptions, nam
     lowerYield: requireOneOf(from, 'options.lowerYield', options.lowerYield ?? 'whole', ['whole', 'short']),
     frameCompliance:
       options.frameCompliance === undefined ? undefined : requireNonNegative(from, 'options.frameCompliance', options.frameCompliance),
+    minimumElongation:
+      options.minimumElongation === undefined
+        ? undefined
+        : requireNonNegative(from, 'options.minimumElongation', options.minimumElongation),
     test: requireTest(from, options.test ?? {}),
     thresholds: { ...defaultThresholds, ...Object.fromEntries(given) },
   };

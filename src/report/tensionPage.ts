@@ -65,6 +65,9 @@ function howFound(result: TensionResult): string[] {
     );
   sentences.push(`Maximum: sample ${result.maximumIndex}.`);
   if (fracture) sentences.push(`Fracture: sample ${fracture.index}, recognised as ${fracture.how.replaceAll('-', ' ')}.`);
+  if (result.elongationMethod === 'subdivision')
+    sentences.push('A: by subdivision of the gauge length, since the piece broke near a mark.');
+  if (result.elongationMethod === 'fine-marks') sentences.push('A: by fine marks, read under a microscope.');
   if (hardening)
     sentences.push(
       `${hardening.law}'s law: true plastic strain ${number(hardening.range[0], 3)} to ${number(hardening.range[1], 3)}, ${hardening.points} samples, R² = ${hardening.rSquared.toFixed(5)}.`,

@@ -40,7 +40,7 @@ export interface SimulatedTruth {
   /** Z [1]. */
   readonly reductionOfArea: number;
   /** What a person would measure on the broken piece. */
-  readonly afterFracture: Required<AfterFracture>;
+  readonly afterFracture: Required<Pick<AfterFracture, 'gaugeLength' | 'area'>>;
   /** First and last sample of each pause of the hand. */
   readonly pauses: readonly (readonly [number, number])[];
 }
