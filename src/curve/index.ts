@@ -32,6 +32,8 @@ export { serrations, type Serration, type SerrationOptions, type Serrations } fr
 export { slopeScatter, type Correlation } from './slopeScatter.js';
 export { stressStrain, type RecordedCurve } from './stressStrain.js';
 export { totalExtensionStrength, type TotalExtension } from './totalExtensionStrength.js';
+export { type UnloadingWindow } from './unloadingLoop.js';
+export { unloadingLoops, type UnloadingLoop, type UnloadingLoops, type UnloadingOptions, type UnloadingReason } from './unloadingLoops.js';
 export { yieldPoints, type YieldOptions, type YieldPoint, type YieldPoints, type YieldReason } from './yieldPoints.js';
 /** @internal */
 export { areaUnder } from './energyDensity.js';
@@ -61,5 +63,7 @@ export { stressStrainKernel } from './stressStrain.js';
 export { sustainedCrossing } from './sustainedCrossing.js';
 /** @internal */
 export { totalExtensionStrengthKernel } from './totalExtensionStrength.js';
+/** @internal */
+export { requireUnloadingOptions, unloadingLoopsKernel } from './unloadingLoops.js';
 /** @internal */
 export { spoiltByPauses, yieldPointsKernel, yieldRule } from './yieldPoints.js';

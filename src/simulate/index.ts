@@ -14,4 +14,5 @@ export {
   type TensionScenario,
 } from './simulateTension.js';
 export { type SimulatedTruth, type TrueProofStrength } from './truth.js';
+export { type SimulatedUnloading, type TrueUnloading } from './unloadings.js';
 export { writeRecord, type WriteOptions, type WrittenColumn } from './writeRecord.js';

@@ -16,6 +16,7 @@ import { pistonArea } from '../force/index.js';
 import { randomNumbers } from '../numeric/index.js';
 import { materialCurve, type SimulatedMaterial } from './material.js';
 import { motionOf, type Motion } from './motion.js';
+import { requireUnloadings, withUnloadings, type SimulatedUnloading } from './unloadings.js';
 import { truthOf, type SimulatedTruth } from './truth.js';
 
 /** A frame. */
@@ -58,6 +59,8 @@ export interface SimulatedHand {
   readonly depth?: number | undefined;
   /** Pauses, in order of stress. */
   readonly pauses?: readonly SimulatedPause[] | undefined;
+  /** Unloadings, in order of stress. */
+  readonly unloadings?: readonly SimulatedUnloading[] | undefined;
 }
 
 /** An extensometer that is taken off. */
@@ -133,7 +136,7 @@ function settings(scenario: TensionScenario) {
     return given;
   };
   part('frame', frame, ['compliance', 'slack', 'seating', 'seatingForce', 'bore', 'rod', 'friction']);
-  part('hand', hand, ['speed', 'speedAfterYield', 'strokes', 'depth', 'pauses']);
+  part('hand', hand, ['speed', 'speedAfterYield', 'strokes', 'depth', 'pauses', 'unloadings']);
   part('logger', logger, [
     'rate',
     'forceNoise',
@@ -256,10 +259,14 @@ export function simulateTension(scenario: TensionScenario): SimulatedTension {
   if (!Number.isInteger(seed)) throw new InputError(FROM, 'seed', 'out-of-range', 'must be a whole number', seed);
   const offsets = requireColumn(FROM, 'offsets', scenario.offsets ?? [0.001, 0.002, 0.01], { least: 0, positive: true });
   const set = settings(scenario);
-  const motion = motionOf(curve, lengths, set);
+  const unloadings = requireUnloadings(scenario.hand?.unloadings ?? [], curve.modulus);
+  const { motion, truth: unloaded } = withUnloadings(motionOf(curve, lengths, set), unloadings, lengths, set, curve.modulus);
   const { load, others, first } = recorded(motion, set, lengths.extensometerLength, seed);
   const pauses = motion.pauses.map(([from, to]) => [Math.max(0, from - first), to - first] as const).filter(([, to]) => to > 0);
-  const truth = truthOf(scenario.material, curve, scenario.piece, [...offsets], pauses);
+  const truth: SimulatedTruth = {
+    ...truthOf(scenario.material, curve, scenario.piece, [...offsets], pauses),
+    ...(unloaded.length > 0 ? { unloadings: unloaded.map((one) => ({ ...one, index: one.index - first })) } : {}),
+  };
   const { area } = set;
   if (area === undefined) return { record: { force: load, ...others }, truth };
   return { record: { force: load.map((p) => p * area), ...others }, pressureRecord: { pressure: load, ...others }, truth };

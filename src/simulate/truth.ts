@@ -1,5 +1,6 @@
 import type { AfterFracture, TestPiece } from '../base/index.js';
 import type { MaterialCurve, SimulatedMaterial } from './material.js';
+import type { TrueUnloading } from './unloadings.js';
 
 /** A true proof strength. */
 export interface TrueProofStrength {
@@ -43,6 +44,8 @@ export interface SimulatedTruth {
   readonly afterFracture: Required<Pick<AfterFracture, 'gaugeLength' | 'area'>>;
   /** First and last sample of each pause of the hand. */
   readonly pauses: readonly (readonly [number, number])[];
+  /** Unloadings of the hand, where there are any. */
+  readonly unloadings?: readonly TrueUnloading[] | undefined;
 }
 
 /** Nodes and weights of Gauss-Legendre quadrature of five points. */
