@@ -2,6 +2,7 @@ import type { BrinellResult } from './BrinellResult.js';
 import type { CuppingResult } from './CuppingResult.js';
 import type { ShearResult } from './ShearResult.js';
 import type { TensionResult } from './TensionResult.js';
+import type { UnloadingResult } from './UnloadingResult.js';
 
 /** The result of any method; `method` tells which. */
-export type TestResult = TensionResult | ShearResult | BrinellResult | CuppingResult;
+export type TestResult = TensionResult | ShearResult | BrinellResult | CuppingResult | UnloadingResult;

@@ -3,6 +3,7 @@ export { analyseCupping, type CuppingOptions } from './analyseCupping.js';
 export { analyseCurve, type CurveResult } from './analyseCurve.js';
 export { analyseShear, type ShearFamily, type ShearOptions } from './analyseShear.js';
 export { analyseTension } from './analyseTension.js';
+export { analyseUnloading, type UnloadingAnalysisOptions } from './analyseUnloading.js';
 export { brinellCombinations, type BrinellCapacity, type BrinellCombination, type BrinellUse } from './brinellCombinations.js';
 export { brinellDwell, type BrinellDwell } from './brinellDwell.js';
 export { brinellHardness, type BrinellHardness, type BrinellInput } from './brinellHardness.js';
@@ -44,4 +45,5 @@ export {
 } from './strengthFromBrinell.js';
 export { type TestResult } from './TestResult.js';
 export { toJson } from './toJson.js';
+export { type UnloadingLoopResult, type UnloadingResult } from './UnloadingResult.js';
 export { version } from './version.js';

@@ -3,7 +3,8 @@ import type { Figure } from './figureParts.js';
 import { pageOf } from './pageOf.js';
 
 /** Names of the figures, of all methods. */
-export type FigureName = 'loadExtension' | 'stressStrain' | 'elasticDetail' | 'trueCurve' | 'rates' | 'force' | 'indentations';
+export type FigureName =
+  'loadExtension' | 'stressStrain' | 'elasticDetail' | 'trueCurve' | 'rates' | 'force' | 'indentations' | 'unloadingSlopes';
 
 /**
  * The figures of a test as plain Vega-Lite JSON.

@@ -5,11 +5,12 @@ import { cuppingPage } from './cuppingPage.js';
 import type { MethodPage } from './MethodPage.js';
 import { shearPage } from './shearPage.js';
 import { tensionPage } from './tensionPage.js';
+import { unloadingPage } from './unloadingPage.js';
 
 type Pages = { readonly [Method in TestResult['method']]: MethodPage<Extract<TestResult, { method: Method }>> };
 
 /** What the report says of each method. */
-const pages: Pages = { tension: tensionPage, shear: shearPage, brinell: brinellPage, cupping: cuppingPage };
+const pages: Pages = { tension: tensionPage, shear: shearPage, brinell: brinellPage, cupping: cuppingPage, unloading: unloadingPage };
 
 /** @internal What the report says of a result's method. */
 export function pageOf(from: string, result: TestResult): MethodPage<TestResult> {

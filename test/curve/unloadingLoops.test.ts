@@ -20,8 +20,8 @@ describe('unloadingLoops', () => {
       const loop = found.loops[k]!;
       expect(loop.top.index).toBe(truth.index);
       expect(loop.top.stress).toBeCloseTo(truth.stress, 9);
-      // the bow is even about the middle of the fall, so a line through its middle keeps the slope
-      expect(loop.slope / truth.slope).toBeCloseTo(1, 3);
+      // the bow is even about the middle of the fall; a window that ends on samples (one of 230) and leaves out 0.3 % is off it by 0.7 %
+      expect(Math.abs(loop.slope / truth.slope - 1)).toBeLessThan((8 * 8e-5 * 0.007) / (370 / 190_000));
       // up to 0.3 % of the fall is left out at the bottom, where the bow still holds four times that share of itself
       expect(Math.abs(loop.permanentSet - truth.permanentSet)).toBeLessThan(4 * 0.003 * 8e-5 + 1e-7);
       // trapezoids over some thirty steps of a parabola, and the end of the fall that is left out
