@@ -18,6 +18,7 @@ export {
 export { type ElongationMethod } from './brokenPiece.js';
 export { cautions, type Caution, type CautionTag } from './cautions.js';
 export { cautionsFor, type FrameWork } from './cautionsFor.js';
+export { compareStandards, type StandardsRow, type StandardValue } from './compareStandards.js';
 export { type CuppingBlank, type CuppingResult, type CuppingSheet } from './CuppingResult.js';
 export { type ForceColumns, type ForceRecord } from './ForceColumns.js';
 export { fromJson } from './fromJson.js';
@@ -36,6 +37,7 @@ export {
 export { type MethodResult, type Provenance, type TestInfo, type TrailStep } from './MethodResult.js';
 export { type ShearPiece, type ShearResult } from './ShearResult.js';
 export { shearStress, type ShearInput } from './shearStress.js';
+export { type StandardRule } from './standardRules.js';
 export {
   strengthFromBrinell,
   type EstimatedStrength,

@@ -16,5 +16,6 @@ export { leastSquares, type FitEnd, type FitTask } from './levenbergMarquardt.js
 export { horner, polynomialFit, type PolynomialFit } from './polynomialFit.js';
 export { polynomialRest } from './polynomialRest.js';
 export { randomNumbers, type RandomNumbers } from './randomNumbers.js';
+export { roundedText, type RoundingStep } from './roundedText.js';
 export { roundToStep } from './roundToStep.js';
 export { squaresAbout, sumOfSquares, type Evaluate } from './residualSums.js';

@@ -1,4 +1,5 @@
 import type { Quantity } from '../base/index.js';
+import type { RoundingStep } from '../numeric/index.js';
 import type { MethodResult } from '../methods/index.js';
 import type { Figure } from './figureParts.js';
 
@@ -6,7 +7,7 @@ import type { Figure } from './figureParts.js';
 export interface Shown {
   readonly unit: string;
   readonly factor: number;
-  readonly step: number | { readonly figures: number };
+  readonly step: RoundingStep;
 }
 
 /** @internal A quantity of a result with the way in which it is shown. */
@@ -15,6 +16,14 @@ export interface ShownQuantity extends Shown {
   readonly quantity: Quantity;
   /** What must be said beside the value. */
   readonly stamp?: string | undefined;
+}
+
+/** @internal A further table of a page; the first cell of a row names it. */
+export interface PageTable {
+  readonly heading: string;
+  readonly caption: string;
+  readonly columns: readonly string[];
+  readonly rows: readonly (readonly string[])[];
 }
 
 /** @internal What the report says of one method; the page around it is the same for all. */
@@ -29,6 +38,8 @@ export interface MethodPage<Result extends MethodResult> {
   readonly howFound: (result: Result) => readonly string[];
   /** Figures by name, in the order of the page. */
   readonly figures: (result: Result) => Readonly<Record<string, Figure | undefined>>;
+  /** A further table, where the method has one. */
+  readonly table?: (result: Result) => PageTable;
   /** Cautions of this test. */
   readonly cautions: readonly string[];
 }

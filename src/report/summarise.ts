@@ -1,6 +1,5 @@
-import { roundToStep } from '../numeric/index.js';
+import { roundedText } from '../numeric/index.js';
 import type { TestResult } from '../methods/index.js';
-import type { Shown } from './MethodPage.js';
 import { pageOf } from './pageOf.js';
 
 /** One row of a results table. */
@@ -23,15 +22,6 @@ export interface SummaryRow {
   readonly source: string;
   /** What must be said beside the value: that its strain is of the crosshead. */
   readonly stamp?: string | undefined;
-}
-
-/** Rounded text with as many decimals as the step has. */
-function rounded(value: number, step: Shown['step']): string {
-  if (typeof step === 'number') return roundToStep(value, step).toFixed(Math.max(0, -Math.floor(Math.log10(step))));
-  if (value === 0) return '0';
-  // 99.97 to three figures is 100, so the place of the first figure is that of the rounded value
-  const size = 10 ** (Math.floor(Math.log10(Math.abs(Number(value.toPrecision(step.figures))))) + 1 - step.figures);
-  return roundToStep(value, size).toFixed(Math.max(0, -Math.round(Math.log10(size))));
 }
 
 /**
@@ -64,7 +54,7 @@ export function summarise(result: TestResult): SummaryRow[] {
         field,
         symbol: quantity.symbol,
         name: quantity.name,
-        text: rounded(value, step),
+        text: roundedText(value, step),
         unit,
         value,
         ...(quantity.standardUncertainty === undefined ? {} : { standardUncertainty: quantity.standardUncertainty * factor }),

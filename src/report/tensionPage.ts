@@ -3,6 +3,7 @@ import { elasticDetailFigure } from './elasticDetailFigure.js';
 import { loadExtensionFigure } from './loadExtensionFigure.js';
 import { number, percent, type MethodPage } from './MethodPage.js';
 import { ratesFigure } from './ratesFigure.js';
+import { standardsTable } from './standardsTable.js';
 import { stressStrainFigure } from './stressStrainFigure.js';
 import { tensionQuantitiesShown } from './tensionQuantitiesShown.js';
 import { trueCurveFigure } from './trueCurveFigure.js';
@@ -88,5 +89,6 @@ export const tensionPage: MethodPage<TensionResult> = {
     trueCurve: trueCurveFigure(result),
     rates: ratesFigure(result),
   }),
+  table: standardsTable,
   cautions: cautionsFor('tension'),
 };
