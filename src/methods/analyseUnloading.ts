@@ -44,6 +44,8 @@ export interface UnloadingAnalysisOptions {
 /** Above this reversibility a force holds while rising only: class 1 of ISO 7500-1. */
 const REVERSIBILITY = 0.015;
 const LIMIT = 0.002;
+/** A set below this share of the limit is next to nothing: noise and rounding decide its logarithm. */
+const NOTHING = 0.01;
 /** A loop that ends above this share of its top does not go to zero. */
 const NEAR_ZERO = 0.05;
 
@@ -70,13 +72,17 @@ function named(loop: UnloadingLoop, ofPiece: boolean, limit: number): UnloadingL
   };
 }
 
-/** Stress at which the set reaches the limit, between the loops on either side of it. */
+/** Stress at which the set reaches the limit, between the loops on either side of it: on a power of the set, or a straight line where the lower set is next to nothing. */
 function strengthAt(loops: readonly UnloadingLoop[], limit: number): number | undefined {
   for (let k = 1; k < loops.length; k += 1) {
     const [a, b] = [loops[k - 1]!, loops[k]!];
-    if (a.permanentSet > limit || b.permanentSet < limit) continue;
-    const share = b.permanentSet > a.permanentSet ? (limit - a.permanentSet) / (b.permanentSet - a.permanentSet) : 0;
-    return a.top.stress + share * (b.top.stress - a.top.stress);
+    if (a.permanentSet > limit || b.permanentSet <= limit) continue;
+    if (a.permanentSet < NOTHING * limit) {
+      const share = (limit - a.permanentSet) / (b.permanentSet - a.permanentSet);
+      return a.top.stress + share * (b.top.stress - a.top.stress);
+    }
+    const share = Math.log(limit / a.permanentSet) / Math.log(b.permanentSet / a.permanentSet);
+    return a.top.stress * (b.top.stress / a.top.stress) ** share;
   }
   return undefined;
 }
@@ -114,7 +120,7 @@ function loopFindings(loops: readonly UnloadingLoop[], limit: number, strength: 
  * $$ R_r: \quad e_r(R_r) = 0.2\,\% \quad\text{between two unloadings} $$
  *
  * @remarks
- * Each loop passes or fails the permanent set that is allowed; the strength itself is interpolated between a loop below and one above. A force that holds while rising only (reversibility above 1.5 %) gives no loop: a
+ * Each loop passes or fails the permanent set that is allowed; the strength itself is interpolated between a loop below and one above, on the power of the set through both. A force that holds while rising only (reversibility above 1.5 %) gives no loop: a
  * friction band would be read as modulus and energy. Slopes are named modulus only where an extensometer or a removed frame compliance justifies it.
  *
  * @param record - `force` [N] and at least one of `extension` [mm], `strain` [mm/mm], `travel` [mm]; `time` [s] where it was logged.
