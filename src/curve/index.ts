@@ -32,7 +32,7 @@ export { serrations, type Serration, type SerrationOptions, type Serrations } fr
 export { slopeScatter, type Correlation } from './slopeScatter.js';
 export { stressStrain, type RecordedCurve } from './stressStrain.js';
 export { totalExtensionStrength, type TotalExtension } from './totalExtensionStrength.js';
-export { type UnloadingWindow } from './unloadingLoop.js';
+export { type FallShares, type UnloadingWindow } from './unloadingLoop.js';
 export { unloadingLoops, type UnloadingLoop, type UnloadingLoops, type UnloadingOptions, type UnloadingReason } from './unloadingLoops.js';
 export { yieldPoints, type YieldOptions, type YieldPoint, type YieldPoints, type YieldReason } from './yieldPoints.js';
 /** @internal */

@@ -2,8 +2,16 @@ import type { StressStrainCurve } from '../base/index.js';
 import { lineFit, maximumIndex } from '../numeric/index.js';
 import { fitModulusKernel } from './fitModulus.js';
 
+/** Part of an unloading, in shares of its fall from the top. */
+export interface FallShares {
+  /** Where it begins, 0 at the top. */
+  readonly from: number;
+  /** Where it ends, 1 at the bottom. */
+  readonly to: number;
+}
+
 /** Part of an unloading whose line counts: shares of the fall from the top, or the window that a search finds. */
-export type UnloadingWindow = { readonly from: number; readonly to: number } | 'search';
+export type UnloadingWindow = FallShares | 'search';
 
 /** @internal Samples between which the stress falls, and up to which it rises again. */
 export interface TurningPoints {

@@ -1,8 +1,16 @@
 export { type SimulatedFracture, type SimulatedHardening, type SimulatedMaterial } from './material.js';
 export { type PushedRecord, type SimulatedPush } from './pushed.js';
-export { simulateBrinell, type BrinellScenario, type SimulatedBrinell, type SimulatedHold } from './simulateBrinell.js';
-export { simulateCupping, type CuppingScenario, type SimulatedCupping } from './simulateCupping.js';
-export { simulateShear, type ShearScenario, type SimulatedShear } from './simulateShear.js';
+export {
+  simulateBrinell,
+  type BrinellScenario,
+  type BrinellTruth,
+  type SimulatedBrinell,
+  type SimulatedIndentation,
+  type SimulatedReadings,
+  type SimulatedHold,
+} from './simulateBrinell.js';
+export { simulateCupping, type CuppingScenario, type CuppingTruth, type SimulatedCupping } from './simulateCupping.js';
+export { simulateShear, type ShearScenario, type ShearTruth, type SimulatedShear } from './simulateShear.js';
 export {
   simulateTension,
   type SimulatedFrame,

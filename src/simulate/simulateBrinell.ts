@@ -1,6 +1,6 @@
 import { InputError, requireBetween, requireNonNegative, requireObject, requireOptions, requirePositive } from '../base/index.js';
 import { randomNumbers, roundToStep } from '../numeric/index.js';
-import { requireSeed } from './pushed.js';
+import { requireSeed, type PushedRecord } from './pushed.js';
 
 /** How the hand brings the force on, and the logger writes it. */
 export interface SimulatedHold {
@@ -36,20 +36,40 @@ export interface BrinellScenario {
   readonly seed?: number | undefined;
 }
 
+/** A simulated indentation. */
+export interface SimulatedIndentation {
+  /** Two diameters at right angles, as they were read [mm]. */
+  readonly diameters: readonly [number, number];
+  /** Force [N] over time [s]. */
+  readonly record: Pick<PushedRecord, 'force' | 'time'>;
+}
+
+/** Ball and indentations, as `analyseBrinell` takes them. */
+export interface SimulatedReadings {
+  /** Diameter of the ball D [mm]. */
+  readonly ballDiameter: number;
+  /** The indentations. */
+  readonly indentations: readonly SimulatedIndentation[];
+}
+
+/** What is true of a simulated Brinell test. */
+export interface BrinellTruth {
+  /** HBW. */
+  readonly hardness: number;
+  /** Diameter of the indentation d [mm]. */
+  readonly diameter: number;
+  /** Its depth h [mm]. */
+  readonly depth: number;
+  /** Highest force held F [N]. */
+  readonly force: number;
+}
+
 /** A simulated Brinell test. */
 export interface SimulatedBrinell {
-  /** Ball and indentations, as `analyseBrinell` takes them. */
-  readonly readings: {
-    /** Diameter of the ball D [mm]. */
-    readonly ballDiameter: number;
-    /** Two diameters [mm] at right angles, and force [N] over time [s]. */
-    readonly indentations: readonly {
-      readonly diameters: readonly [number, number];
-      readonly record: { readonly force: Float64Array; readonly time: Float64Array };
-    }[];
-  };
-  /** What is true: hardness [HBW], diameter and depth of the indentation [mm], the highest force held [N]. */
-  readonly truth: { readonly hardness: number; readonly diameter: number; readonly depth: number; readonly force: number };
+  /** What was read and recorded. */
+  readonly readings: SimulatedReadings;
+  /** What is true. */
+  readonly truth: BrinellTruth;
 }
 
 /** Time before the rise, and of the release [s]. */

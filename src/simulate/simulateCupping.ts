@@ -17,12 +17,22 @@ export interface CuppingScenario {
   readonly seed?: number | undefined;
 }
 
+/** What is true of a simulated cupping test. */
+export interface CuppingTruth {
+  /** Depth of the cup at the crack [mm]. */
+  readonly depth: number;
+  /** Force at the crack [N]. */
+  readonly maximumForce: number;
+  /** Travel at which the ball touches [mm]. */
+  readonly contact: number;
+}
+
 /** A simulated cupping test. */
 export interface SimulatedCupping {
   /** Force [N], travel [mm] and time [s]. */
   readonly record: PushedRecord;
-  /** What is true: depth at the crack [mm], force there [N], travel at which the ball touches [mm]. */
-  readonly truth: { readonly depth: number; readonly maximumForce: number; readonly contact: number };
+  /** What is true. */
+  readonly truth: CuppingTruth;
 }
 
 /**

@@ -17,12 +17,20 @@ export interface ShearScenario {
   readonly seed?: number | undefined;
 }
 
+/** What is true of a simulated shear test. */
+export interface ShearTruth {
+  /** τm [MPa]. */
+  readonly shearStrength: number;
+  /** Fm [N]. */
+  readonly maximumForce: number;
+}
+
 /** A simulated shear test. */
 export interface SimulatedShear {
   /** Force [N], travel [mm] and time [s]. */
   readonly record: PushedRecord;
-  /** What is true: shear strength [MPa] and maximum force [N]. */
-  readonly truth: { readonly shearStrength: number; readonly maximumForce: number };
+  /** What is true. */
+  readonly truth: ShearTruth;
 }
 
 /**
