@@ -72,6 +72,21 @@ describe('analyseUnloading', () => {
     expect(codes(analysed({ reversibility: undefined }))).toContain('reversibility-unknown');
   });
 
+  test('friction of a cylinder makes a loop of its own: twice the friction over the strain of the fall', () => {
+    const friction = 100;
+    const oily = simulateTension({
+      material: { modulus: 70_000, hardening: { law: 'hollomon', strengthCoefficient: 420, exponent: 0.12 } },
+      piece,
+      frame: { bore: 40, friction },
+      hand: { speed: 0.02, unloadings: [{ stress: 200 }] },
+      logger: { rate: 50, extensometer: true },
+    });
+    const { loops } = analysed({ reversibility: undefined }, { force: oily.record.force, extension: oily.record.extension! });
+    const made = (2 * friction * (0.98 * 200)) / piece.section.area / 70_000;
+    expect(oily.truth.unloadings![0]!.energy).toBe(0);
+    expect(Math.abs(loops[0]!.energy!.value / made - 1)).toBeLessThan(0.05);
+  });
+
   test('from travel: a slope of frame and piece, or the modulus where the frame was taken out', () => {
     const travel = { force: record.force, travel: record.travel!, time: record.time! };
     const raw = analysed({}, travel);
