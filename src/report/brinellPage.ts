@@ -1,4 +1,5 @@
 import { cautionsFor, type BrinellResult } from '../methods/index.js';
+import { roundedText } from '../numeric/index.js';
 import { axes, figure, ink, lineLayer, pointLayers, type Figure } from './figureParts.js';
 import { forceFigure } from './forceFigure.js';
 import { number, percent, shownAs, type MethodPage, type Shown } from './MethodPage.js';
@@ -34,7 +35,7 @@ function indentationsFigure({ indentations, hardness }: BrinellResult): Figure |
   const room = Math.max(0.3 * (most - least), 0.01 * most);
   const n = indentations.length;
   const encoding = axes(
-    { title: 'Indentation', from: 0.5, to: n + 0.9 },
+    { title: 'Indentation', from: 0.5, to: n + 0.9, whole: true },
     { title: 'Brinell hardness / HBW', from: least - room, to: most + room },
   );
   const mean = [
@@ -50,7 +51,7 @@ function indentationsFigure({ indentations, hardness }: BrinellResult): Figure |
         indentations.map(({ hardness: one, valid }, k) => ({
           x: k + 1,
           y: one.value,
-          text: valid ? number(one.value, 3) : `${number(one.value, 3)} (outside)`,
+          text: `${roundedText(one.value, { figures: 3 })}${valid ? '' : ' (outside)'}`,
           side: 'right',
         })),
         encoding,

@@ -10,8 +10,10 @@ function cuppingFigure({ blanks }: CuppingResult): Figure {
     description: `Force against depth of ${blanks.length} blanks${blanks[0]?.depth ? `, the first cracked at ${number(blanks[0].depth.value, 3)} mm` : ''}.`,
     along: 'Depth of the cup h / mm',
     lines: blanks.map(({ depths, record }) => ({ x: depths, force: record.force })),
-    points: blanks.flatMap(({ depth, crackIndex, record }) =>
-      depth && crackIndex !== undefined ? [{ x: depth.value, y: record.force[crackIndex]!, text: 'crack', side: 'left' as const }] : [],
+    points: blanks.flatMap(({ depth, crackIndex, record }, k) =>
+      depth && crackIndex !== undefined
+        ? [{ x: depth.value, y: record.force[crackIndex]!, text: k === 0 ? 'crack' : '', side: 'left' as const }]
+        : [],
     ),
   });
 }

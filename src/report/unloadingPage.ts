@@ -18,11 +18,11 @@ function loopsFigure({ curve, loops }: UnloadingResult): Figure {
       color: ink.curve,
       strokeWidth: 1.4,
     }),
-    ...loops.map(({ permanentSet, slope }) =>
+    ...loops.map(({ top: { stress: level }, permanentSet, slope }) =>
       lineLayer(
         [
           { i: 0, x: 100 * permanentSet.value, y: 0 },
-          { i: 1, x: 100 * (permanentSet.value + (0.9 * top) / slope.value), y: 0.9 * top },
+          { i: 1, x: 100 * (permanentSet.value + level / slope.value), y: level },
         ],
         encoding,
         { color: ink.line, strokeDash: [5, 4], strokeWidth: 1 },
