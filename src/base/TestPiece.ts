@@ -1,11 +1,37 @@
 import type { Section } from './Section.js';
 
-/** What was measured on the broken piece. */
+/** Lengths over the marks of a piece whose gauge length was divided before the test: X is the end mark on the short side of the break, Y the mark as far beyond it. */
+export interface SubdividedLengths {
+  /** Number of equal intervals in the gauge length N. */
+  readonly intervals: number;
+  /** Number of intervals between X and Y n. */
+  readonly between: number;
+  /** Distance from X to Y after fracture [mm]. */
+  readonly xToY: number;
+  /** Distance from Y to the mark (N − n)/2 intervals beyond it [mm], N − n even; or to the two marks (N − n ∓ 1)/2 beyond it, N − n odd. */
+  readonly beyondY: number | readonly [number, number];
+}
+
+/** What was measured on the broken piece; what was not is left out. */
 export interface AfterFracture {
   /** Final gauge length Lu [mm], the pieces fitted together. */
   readonly gaugeLength?: number | undefined;
+  /** Lengths over marks that divided the gauge length; where they are given A comes from them. */
+  readonly subdivision?: SubdividedLengths | undefined;
+  /** Extension between fine marks (scribed arcs, read under a microscope) over the gauge length [mm]; where it is given A comes from it. */
+  readonly fineMarksExtension?: number | undefined;
   /** Least cross-sectional area after fracture Su [mm²]. */
   readonly area?: number | undefined;
+  /** Least diameter of a round neck [mm], read in two directions at right angles or more; in place of `area`. */
+  readonly diameters?: ArrayLike<number> | undefined;
+  /** Width of a flat neck [mm]; with `thickness`, in place of `area`. */
+  readonly width?: number | undefined;
+  /** Thickness of a flat neck [mm]: one reading, or edge, middle, edge where the middle is pulled in. */
+  readonly thickness?: number | ArrayLike<number> | undefined;
+  /** Distance of the fracture from the nearest gauge mark [mm]. */
+  readonly fractureDistance?: number | undefined;
+  /** Where it broke, if not in the parallel length between the marks. */
+  readonly fracturePlace?: 'at-mark' | 'in-fillet' | 'in-grip' | undefined;
 }
 
 /** A test piece: its section and its lengths. */

@@ -49,6 +49,8 @@ export { strainRateOfSpeed } from './strainRateOfSpeed.js';
 export { stressStrain, type RecordedCurve } from './stressStrain.js';
 export { testingRates, type RateLimits, type StrainRateRange, type TestingRates } from './testingRates.js';
 export { totalExtensionStrength, type TotalExtension } from './totalExtensionStrength.js';
+export { type FallShares, type UnloadingWindow } from './unloadingLoop.js';
+export { unloadingLoops, type UnloadingLoop, type UnloadingLoops, type UnloadingOptions, type UnloadingReason } from './unloadingLoops.js';
 export { yieldPoints, type YieldOptions, type YieldPoint, type YieldPoints, type YieldReason } from './yieldPoints.js';
 /** @internal */
 export { requireBeam, type Beam } from './beamSetup.js';
@@ -84,5 +86,7 @@ export { stressStrainKernel } from './stressStrain.js';
 export { sustainedCrossing } from './sustainedCrossing.js';
 /** @internal */
 export { totalExtensionStrengthKernel } from './totalExtensionStrength.js';
+/** @internal */
+export { requireUnloadingOptions, unloadingLoopsKernel } from './unloadingLoops.js';
 /** @internal */
 export { spoiltByPauses, yieldPointsKernel, yieldRule } from './yieldPoints.js';

@@ -2,6 +2,7 @@ import type { Quantity, StressStrainCurve, TestPiece } from '../base/index.js';
 import type { LineExplanation } from '../curve/index.js';
 import type { Loading } from './loadingOf.js';
 import type { UncertaintyBudget } from '../uncertainty/index.js';
+import type { ElongationMethod } from './brokenPiece.js';
 import type { MethodResult } from './MethodResult.js';
 
 /** Where the strain of the curve comes from. */
@@ -131,8 +132,10 @@ export interface TensionResult extends MethodResult {
   readonly uniformExtension?: Quantity | undefined;
   /** Agt. */
   readonly totalExtensionAtMaximumForce?: Quantity | undefined;
-  /** A, from the gauge length after fracture. */
+  /** A, from what was measured on the broken piece. */
   readonly elongationAfterFracture?: Quantity | undefined;
+  /** How A was measured. */
+  readonly elongationMethod?: ElongationMethod | undefined;
   /** At, from the curve. */
   readonly totalExtensionAtFracture?: Quantity | undefined;
   /** Plastic extension at fracture from the curve: At less the elastic part. */

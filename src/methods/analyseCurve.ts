@@ -13,7 +13,14 @@ import { provenanceOf } from './provenanceOf.js';
 /** What stress and strain alone give: a {@link TensionResult} without what needs the test piece. */
 export type CurveResult = Omit<
   TensionResult,
-  'testPiece' | 'strainLength' | 'maximumForce' | 'elongationAfterFracture' | 'reductionOfArea' | 'rates' | 'uncertainty'
+  | 'testPiece'
+  | 'strainLength'
+  | 'maximumForce'
+  | 'elongationAfterFracture'
+  | 'elongationMethod'
+  | 'reductionOfArea'
+  | 'rates'
+  | 'uncertainty'
 >;
 
 /**

@@ -39,3 +39,9 @@ export function modulusWithFrame<Given extends { readonly modulus?: Quantity | u
   const standardUncertainty = Math.hypot(modulus.standardUncertainty ?? 0, modulus.value * share.uncertainty);
   return { ...quantities, modulus: { ...modulus, standardUncertainty } };
 }
+
+/** @internal What was taken out of travel, for the trail: the number, or the law in words. */
+export const frameInWords = ({ constant, law }: FrameMotion): Readonly<Record<string, number | string>> => ({
+  ...(constant === undefined ? {} : { compliance: constant }),
+  ...(law === undefined ? {} : { law }),
+});

@@ -7,6 +7,20 @@ import { schemaVersion } from './toJson.js';
 /** Methods that this version knows. */
 const methods = Object.keys(resultColumns) as TestResult['method'][];
 
+type Fields = Record<string, unknown>;
+const isFields = (one: unknown): one is Fields => typeof one === 'object' && one !== null && !Array.isArray(one);
+
+/** Turns the columns at the end of a path into typed arrays again: one column, or a group of them. */
+function revive(fields: Fields, [name, ...rest]: readonly string[]): void {
+  const one = name === undefined ? undefined : fields[name];
+  if (name === undefined || one === undefined) return;
+  if (rest[0] === '*') {
+    if (Array.isArray(one)) for (const item of one as unknown[]) if (isFields(item)) revive(item, rest.slice(1));
+  } else if (Array.isArray(one)) fields[name] = Float64Array.from(one as number[]);
+  else if (isFields(one))
+    fields[name] = Object.fromEntries(Object.entries(one).map(([key, column]) => [key, Float64Array.from(column as number[])]));
+}
+
 /**
  * A result from the text that {@link toJson} made.
  *
@@ -60,13 +74,9 @@ export function fromJson(text: string, method?: TestResult['method']): TestResul
   const own = methods.find((one) => one === result['method']);
   if (own === undefined || (method !== undefined && own !== method))
     throw bad(`must be a result of the method ${method ?? methods.join(' or ')}`, result['method']);
-  const [first] = resultColumns[own];
-  if (first !== undefined && !(first in result)) throw bad(`must be a result with ${first}`, text);
-  for (const group of resultColumns[own]) {
-    const columns = result[group];
-    if (typeof columns !== 'object' || columns === null) continue;
-    result[group] = Object.fromEntries(Object.entries(columns).map(([name, one]) => [name, Float64Array.from(one as number[])]));
-  }
+  const first = resultColumns[own][0]?.split('.')[0];
+  if (first !== undefined && own !== 'shear' && !(first in result)) throw bad(`must be a result with ${first}`, text);
+  for (const group of resultColumns[own]) revive(result, group.split('.'));
   const whole: object = result;
   return whole as TestResult;
 }

@@ -16,6 +16,27 @@ export { analyseReplicates, type ReplicatesOptions } from './analyseReplicates.j
 export { analyseTension } from './analyseTension.js';
 export { type Loading, type LoadingControl, type LoadingStage, type RateSpread } from './loadingOf.js';
 export { checkConsistency, type ConsistencyLink, type ConsistencyOptions, type ConsistencyWeb, type LinkSide } from './checkConsistency.js';
+export { analyseBrinell, type BrinellOptions } from './analyseBrinell.js';
+export { analyseCupping, type CuppingOptions } from './analyseCupping.js';
+export { analyseShear, type ShearFamily, type ShearOptions } from './analyseShear.js';
+export { analyseUnloading, type UnloadingAnalysisOptions } from './analyseUnloading.js';
+export { brinellCombinations, type BrinellCapacity, type BrinellCombination, type BrinellUse } from './brinellCombinations.js';
+export { brinellDwell, type BrinellDwell } from './brinellDwell.js';
+export { brinellHardness, type BrinellHardness, type BrinellInput } from './brinellHardness.js';
+export { brinellIndices, type BrinellMaterial } from './brinellIndices.js';
+export {
+  type BrinellIndentation,
+  type BrinellIndentationResult,
+  type BrinellPiece,
+  type BrinellReadings,
+  type BrinellResult,
+} from './BrinellResult.js';
+export { type ElongationMethod } from './brokenPiece.js';
+export { cautions, type Caution, type CautionTag } from './cautions.js';
+export { cautionsFor, type FrameWork } from './cautionsFor.js';
+export { compareStandards, type StandardsRow, type StandardValue } from './compareStandards.js';
+export { type CuppingBlank, type CuppingResult, type CuppingSheet } from './CuppingResult.js';
+export { type ForceColumns, type ForceRecord } from './ForceColumns.js';
 export { fromJson } from './fromJson.js';
 export { monteCarloTension, type MonteCarloTension, type MonteCarloTensionOptions, type TensionDistribution } from './monteCarloTension.js';
 export { monteCarloTensionTrials, type TensionTrialOptions } from './monteCarloTensionTrials.js';
@@ -32,10 +53,21 @@ export {
   type YieldStrength,
 } from './TensionResult.js';
 export { type MethodResult, type Provenance, type TestInfo } from './MethodResult.js';
+export { type ShearPiece, type ShearResult } from './ShearResult.js';
+export { shearStress, type ShearInput } from './shearStress.js';
+export { type StandardRule } from './standardRules.js';
+export {
+  strengthFromBrinell,
+  type EstimatedStrength,
+  type StrengthInput,
+  type StrengthMaterial,
+  type StrengthReason,
+} from './strengthFromBrinell.js';
 export { type TestResult } from './TestResult.js';
 export { type ReplicateDifference, type ReplicateProperty, type ReplicatesProvenance, type ReplicatesResult } from './ReplicatesResult.js';
 export { type RecordNoise, type TensionUncertainty } from './tensionUncertainty.js';
 export { toJson } from './toJson.js';
+export { type UnloadingLoopResult, type UnloadingResult } from './UnloadingResult.js';
 export { version } from './version.js';
 /** @internal */
 export { requireBendingPiece } from './bendingOptions.js';

@@ -1,14 +1,13 @@
 import { finding, type Finding, type TestPiece } from '../base/index.js';
 import { leastParallelLength, proportionalGaugeLength } from '../geometry/index.js';
+import type { BrokenPiece } from './brokenPiece.js';
+import { brokenPieceFindings, type BrokenPieceValues } from './brokenPieceFindings.js';
 import type { TensionSettings } from './tensionOptions.js';
-import type { TensionResult } from './TensionResult.js';
 
 /** Dimensions below which another annex of ISO 6892-1 applies (from memory), and the usual limit of width over thickness. */
 const LEAST_DIAMETER = 4;
 const LEAST_THICKNESS = 3;
 const WIDEST = 8;
-/** Elongation by the marks over plastic extension by the curve: outside this a length, a unit or the grips are wrong (common practice). */
-const ELONGATION_RATIO = [0.7, 1.6] as const;
 
 function sectionFindings({ section }: TestPiece, limit: number): Finding[] {
   const found: Finding[] = [];
@@ -55,55 +54,11 @@ function lengthFindings(piece: TestPiece, limit: number, travelUsed: boolean): F
   return found;
 }
 
-function brokenPieceFindings(
-  { section, gaugeLength, afterFracture: after }: TestPiece,
-  result: Pick<TensionResult, 'plasticExtensionAtFracture' | 'elongationAfterFracture' | 'reductionOfArea'>,
-): Finding[] {
-  const found: Finding[] = [];
-  const missing = (symbol: string, what: string, field: string) =>
-    found.push(finding('after-fracture-missing', { symbol, missing: what }, { field }));
-  if (after?.gaugeLength === undefined) missing('A', 'the gauge length after fracture', 'elongationAfterFracture');
-  else if (after.gaugeLength < gaugeLength)
-    found.push(
-      finding(
-        'after-fracture-larger',
-        { what: 'The gauge length', after: after.gaugeLength, before: gaugeLength },
-        { field: 'elongationAfterFracture' },
-      ),
-    );
-  if (after?.area === undefined) missing('Z', 'the area after fracture', 'reductionOfArea');
-  else if (after.area > section.area)
-    found.push(
-      finding('after-fracture-larger', { what: 'The area', after: after.area, before: section.area }, { field: 'reductionOfArea' }),
-    );
-  const elongation = result.elongationAfterFracture?.value;
-  const reduction = result.reductionOfArea?.value;
-  if (reduction !== undefined) {
-    const odd = elongation !== undefined && ((reduction < 0.05 && elongation > 0.15) || (reduction > 0.4 && elongation < 0.03));
-    if (odd || reduction > 0.95)
-      found.push(
-        finding(
-          'reduction-unusual',
-          { reduction: 100 * reduction, elongation: elongation === undefined ? 'unknown' : 100 * elongation },
-          { field: 'reductionOfArea' },
-        ),
-      );
-  }
-  const byCurve = result.plasticExtensionAtFracture?.value;
-  if (elongation !== undefined && byCurve !== undefined && byCurve > 0) {
-    const ratio = elongation / byCurve;
-    if (ratio < ELONGATION_RATIO[0] || ratio > ELONGATION_RATIO[1])
-      found.push(
-        finding('elongation-unlike-travel', { elongation: 100 * elongation, travel: 100 * byCurve }, { field: 'elongationAfterFracture' }),
-      );
-  }
-  return found;
-}
-
 /** @internal Doubts about the test piece: its section, its lengths, and what was measured on it when broken. */
 export function pieceFindings(
   piece: TestPiece,
-  result: Parameters<typeof brokenPieceFindings>[1],
+  broken: BrokenPiece,
+  result: BrokenPieceValues,
   settings: TensionSettings,
   travelUsed: boolean,
 ): Finding[] {
@@ -111,6 +66,6 @@ export function pieceFindings(
   return [
     ...sectionFindings(piece, sectionSpread),
     ...lengthFindings(piece, gaugeLengthDeviation, travelUsed),
-    ...brokenPieceFindings(piece, result),
+    ...brokenPieceFindings(piece, broken, result, settings.minimumElongation),
   ];
 }

@@ -2,6 +2,7 @@ import type { Quantity, TensionRecord, TestPiece } from '../base/index.js';
 import { stressStrainKernel, type LineResiduals, type PieceLengths, type RecordedCurve, type WindowChoice } from '../curve/index.js';
 import { areaOf } from '../uncertainty/index.js';
 import { afterFracture } from './afterFracture.js';
+import type { BrokenPiece } from './brokenPiece.js';
 import { maximumForce } from './quantity.js';
 import { tensionKernel, type TensionNumbers } from './tensionKernel.js';
 import type { TensionSettings } from './tensionOptions.js';
@@ -13,6 +14,7 @@ import { SECTION } from './tensionUncertainty.js';
 export interface TensionTask {
   readonly record: TensionRecord;
   readonly piece: TestPiece;
+  readonly broken: BrokenPiece;
   readonly lengths: PieceLengths;
   readonly settings: TensionSettings;
   /** The record without the frame's motion. */
@@ -118,24 +120,14 @@ export function tensionModel(task: TensionTask): (change: TensionChange) => read
       },
       change.window ? { ...settings, window: change.window } : settings,
     );
-    const after = piece.afterFracture;
-    const broken = {
-      ...piece,
-      section: { ...piece.section, area },
-      gaugeLength: lengths.gaugeLength,
-      ...(after
-        ? {
-            afterFracture: {
-              gaugeLength: after.gaugeLength === undefined ? undefined : (change.inputs['finalGaugeLength'] ?? after.gaugeLength),
-              area: after.area === undefined ? undefined : (change.inputs['finalArea'] ?? after.area),
-            },
-          }
-        : {}),
-    };
+    const { broken } = task;
+    const lengthAfter = broken.length === undefined ? undefined : (change.inputs['finalGaugeLength'] ?? broken.length);
+    const areaAfter = broken.area === undefined ? undefined : (change.inputs['finalArea'] ?? broken.area);
+    const changedPiece = { ...piece, section: { ...piece.section, area }, gaugeLength: lengths.gaugeLength };
     return quantitiesOf({
       ...tensionQuantities(numbers, curve, stress, settings, task.isModulus, {}),
       maximumForce: maximumForce(record.force[numbers.maximumSample]!),
-      ...afterFracture(broken),
+      ...afterFracture(changedPiece, { ...broken, length: lengthAfter, area: areaAfter }),
     });
   };
 }

@@ -1,4 +1,4 @@
-import { requireOneOf, requireOptions } from '../base/index.js';
+import { requireNonNegative, requireOneOf, requireOptions } from '../base/index.js';
 import {
   requireFrameCompliance,
   requireModulusOptions,
@@ -83,6 +83,8 @@ export interface TensionOptions extends CurveAnalysisOptions {
   readonly repairs?: Repairs | undefined;
   /** What is doubtful about the test: with it every quantity states its standard uncertainty, and the result carries the budgets. */
   readonly uncertainty?: TensionUncertainty | undefined;
+  /** Least elongation after fracture that is specified [mm/mm]: where it is reached, A is valid wherever the piece broke; default none. */
+  readonly minimumElongation?: number | undefined;
 }
 
 /** @internal Options after the checks, with defaults. */
@@ -95,6 +97,7 @@ export interface TensionSettings {
   readonly frameCompliance: FrameMotion | undefined;
   readonly repairs: Repairs;
   readonly family: MaterialFamilyKey | undefined;
+  readonly minimumElongation: number | undefined;
   readonly test: TestInfo;
   readonly thresholds: typeof defaultThresholds;
 }
@@ -116,6 +119,10 @@ export function requireTensionOptions(from: string, options: TensionOptions, nam
     frameCompliance: requireFrameCompliance(from, 'options.frameCompliance', options.frameCompliance),
     repairs: requireRepairs(from, options.repairs ?? {}, 'options.repairs'),
     family: options.family === undefined ? undefined : requireFamily(from, 'options.family', options.family).key,
+    minimumElongation:
+      options.minimumElongation === undefined
+        ? undefined
+        : requireNonNegative(from, 'options.minimumElongation', options.minimumElongation),
     test: requireTest(from, options.test ?? {}),
     thresholds: requireThresholds(from, options.thresholds, defaultThresholds),
   };

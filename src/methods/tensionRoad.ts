@@ -10,6 +10,7 @@ import {
 } from '../curve/index.js';
 import { allSpikeFindings, checkRecordKernel, pausesOf, repairRecordKernel, resolution, surveyRecord } from '../record/index.js';
 import { afterFracture } from './afterFracture.js';
+import { requireBrokenPiece } from './brokenPiece.js';
 import { frameFindings } from './frameFindings.js';
 import { frameShare, modulusWithFrame } from './frameShare.js';
 import { isCurved } from './lineFindings.js';
@@ -66,10 +67,18 @@ export function tensionRoad(
   options: TensionOptions,
   others: readonly string[] = [],
 ): TensionRoad {
-  const settings = requireTensionOptions(from, options, [...curveOptionNames, 'frameCompliance', 'repairs', 'uncertainty', ...others]);
+  const settings = requireTensionOptions(from, options, [
+    ...curveOptionNames,
+    'frameCompliance',
+    'minimumElongation',
+    'repairs',
+    'uncertainty',
+    ...others,
+  ]);
   const raw = requireRecord(from, record);
   const { record: given, trail: repairs } = repairRecordKernel(raw, settings.repairs);
   const lengths = requirePiece(from, testPiece);
+  const broken = requireBrokenPiece(from, testPiece);
   const doubts = options.uncertainty && requireTensionUncertainty(from, options.uncertainty, testPiece, lengths);
 
   const used = withoutFrame(given, settings.frameCompliance);
@@ -101,7 +110,7 @@ export function tensionRoad(
   const explanation = explanationOf(numbers, curve);
   const quantities = {
     ...modulusWithFrame(tensionQuantities(numbers, curve, stress, settings, isModulus, explanation), share),
-    ...afterFracture(testPiece),
+    ...afterFracture(testPiece, broken),
   };
   const loading = loadingOf(curve, time, numbers, quantities.modulus?.value);
   const findings: Finding[] = [
@@ -115,7 +124,7 @@ export function tensionRoad(
       shape: testPiece.section.shape,
     }),
     ...rateFindings(given, curve, quantities, numbers, rates, pauses, settings),
-    ...pieceFindings(testPiece, quantities, settings, recorded.basis !== 'extensometer'),
+    ...pieceFindings(testPiece, broken, quantities, settings, recorded.basis !== 'extensometer'),
     ...frameFindings(given, recorded, numbers, quantities, settings, share, strainStep),
     ...methodFindings(numbers, curve, quantities, settings),
   ];
@@ -137,6 +146,7 @@ export function tensionRoad(
   const task: TensionTask = {
     record: given,
     piece: testPiece,
+    broken,
     lengths,
     settings,
     withoutFrame: (one) => withoutFrame(one, settings.frameCompliance),

@@ -2,6 +2,7 @@ import type { TensionRecord, TrailStep } from '../base/index.js';
 import type { PieceLengths, RecordedCurve } from '../curve/index.js';
 import type { TensionNumbers } from './tensionKernel.js';
 import type { TensionSettings } from './tensionOptions.js';
+import { frameInWords } from './frameShare.js';
 import { lineTrail } from './lineTrail.js';
 
 /** @internal What was done to the record, in order, with the numbers it was done with. */
@@ -18,8 +19,7 @@ export function tensionTrail(
     trail.push({
       step: 'frame compliance removed from travel',
       values: {
-        ...(motion.constant === undefined ? {} : { compliance: motion.constant }),
-        ...(motion.law === undefined ? {} : { law: motion.law }),
+        ...frameInWords(motion),
         largest: motion.at(record.force[numbers.highest]!),
       },
     });

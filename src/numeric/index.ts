@@ -27,6 +27,7 @@ export { polynomialRest } from './polynomialRest.js';
 export { randomNumbers } from './randomNumbers.js';
 export { randomStreams, type RandomStreams } from './randomStreams.js';
 export { type RandomNumbers } from './xoshiro.js';
+export { stepOfFigures } from './stepOfFigures.js';
 export { roundToStep, type HalfRule } from './roundToStep.js';
 export { squaresAbout, sumOfSquares, type Evaluate } from './residualSums.js';
 export { studentCdf, studentQuantile } from './studentDistribution.js';

@@ -18,6 +18,14 @@ export interface ShownQuantity extends Shown {
   readonly stamp?: string | undefined;
 }
 
+/** @internal A further table of a page; the first cell of a row names it. */
+export interface PageTable {
+  readonly heading: string;
+  readonly caption: string;
+  readonly columns: readonly string[];
+  readonly rows: readonly (readonly string[])[];
+}
+
 /** @internal What the report says of one method; the page around it is the same for all. */
 export interface MethodPage<Result extends MethodResult> {
   /** Heading, to which the name of the piece is added. */
@@ -30,6 +38,8 @@ export interface MethodPage<Result extends MethodResult> {
   readonly howFound: (result: Result) => readonly string[];
   /** Figures by name, in the order of the page. */
   readonly figures: (result: Result) => Readonly<Record<string, Figure | undefined>>;
+  /** A further table, where the method has one. */
+  readonly table?: (result: Result) => PageTable;
   /** Cautions of this test. */
   readonly cautions: readonly string[];
 }

@@ -1,6 +1,5 @@
-import type { BendingResult } from '../methods/index.js';
+import { cautionsFor, type BendingResult } from '../methods/index.js';
 import { bendingCurveFigure } from './bendingCurveFigure.js';
-import { bentAndPressedCautions } from './cautions.js';
 import { lineInWords, sectionInWords } from './lineInWords.js';
 import { fromCrosshead, number, percent, shownAs, type MethodPage, type Shown, type ShownQuantity } from './MethodPage.js';
 
@@ -55,5 +54,5 @@ export const bendingPage: MethodPage<BendingResult> = {
   quantities,
   howFound,
   figures: (result) => ({ bendingCurve: bendingCurveFigure(result) }),
-  cautions: bentAndPressedCautions,
+  cautions: cautionsFor('bending'),
 };

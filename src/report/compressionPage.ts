@@ -1,5 +1,4 @@
-import type { CompressionResult } from '../methods/index.js';
-import { bentAndPressedCautions } from './cautions.js';
+import { cautionsFor, type CompressionResult } from '../methods/index.js';
 import { compressionCurveFigure } from './compressionCurveFigure.js';
 import { compressionFlowFigure } from './compressionFlowFigure.js';
 import { lineInWords, sectionInWords } from './lineInWords.js';
@@ -65,5 +64,5 @@ export const compressionPage: MethodPage<CompressionResult> = {
   quantities,
   howFound,
   figures: (result) => ({ compressionCurve: compressionCurveFigure(result), compressionFlow: compressionFlowFigure(result) }),
-  cautions: bentAndPressedCautions,
+  cautions: cautionsFor('compression'),
 };

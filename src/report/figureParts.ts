@@ -58,14 +58,17 @@ export interface Axis {
   readonly title: string;
   readonly from?: number;
   readonly to?: number;
+  /** True where only whole numbers lie on it. */
+  readonly whole?: true;
 }
 
 /** @internal Both axes as encoding. */
 export function axes(x: Axis, y: Axis): { readonly x: FigureValue; readonly y: FigureValue } {
-  const one = (field: string, { title, from, to }: Axis): FigureValue => ({
+  const one = (field: string, { title, from, to, whole }: Axis): FigureValue => ({
     field,
     type: 'quantitative',
     title,
+    ...(whole === undefined ? {} : { axis: { tickMinStep: 1 } }),
     ...(from === undefined || to === undefined ? { scale: { zero: false } } : { scale: { domain: [from, to], nice: false } }),
   });
   return { x: one('x', x), y: one('y', y) };

@@ -4,7 +4,17 @@ import { pageOf } from './pageOf.js';
 
 /** Names of the figures, of all methods. */
 export type FigureName =
-  'loadExtension' | 'stressStrain' | 'elasticDetail' | 'trueCurve' | 'rates' | 'compressionCurve' | 'compressionFlow' | 'bendingCurve';
+  | 'loadExtension'
+  | 'stressStrain'
+  | 'elasticDetail'
+  | 'trueCurve'
+  | 'rates'
+  | 'compressionCurve'
+  | 'compressionFlow'
+  | 'bendingCurve'
+  | 'force'
+  | 'indentations'
+  | 'unloadingSlopes';
 
 /**
  * The figures of a test as plain Vega-Lite JSON.

@@ -2,8 +2,12 @@ import { InputError, requireObject } from '../base/index.js';
 import type { TestResult } from '../methods/index.js';
 import { bendingPage } from './bendingPage.js';
 import { compressionPage } from './compressionPage.js';
+import { brinellPage } from './brinellPage.js';
+import { cuppingPage } from './cuppingPage.js';
 import type { MethodPage } from './MethodPage.js';
+import { shearPage } from './shearPage.js';
 import { tensionPage } from './tensionPage.js';
+import { unloadingPage } from './unloadingPage.js';
 
 type Pages = { readonly [Method in TestResult['method']]: MethodPage<Extract<TestResult, { method: Method }>> };
 
@@ -12,6 +16,10 @@ const pages: Pages = {
   tension: tensionPage,
   compression: compressionPage,
   bending: bendingPage,
+  shear: shearPage,
+  brinell: brinellPage,
+  cupping: cuppingPage,
+  unloading: unloadingPage,
 };
 
 /** @internal What the report says of a result's method. */

@@ -2,7 +2,7 @@ import { requireOptions, type Finding, type Severity } from '../base/index.js';
 import type { TestResult } from '../methods/index.js';
 import { figures, type FigureName } from './figures.js';
 import { html, raw, type Html } from './html.js';
-import { number, type MethodPage } from './MethodPage.js';
+import { number, type MethodPage, type PageTable } from './MethodPage.js';
 import { pageOf } from './pageOf.js';
 import { pageStyle } from './pageStyle.js';
 import { summarise, type SummaryRow } from './summarise.js';
@@ -66,6 +66,29 @@ function resultsTable(rows: readonly SummaryRow[]): Html {
       ${rows.map(row)}
     </tbody>
   </table>`;
+}
+
+function furtherTable({ heading, caption, columns, rows }: PageTable): Html {
+  return html`<h2>${heading}</h2>
+    <table>
+      <caption>
+        ${caption}
+      </caption>
+      <thead>
+        <tr>
+          ${columns.map((one) => html`<th scope="col">${one}</th>`)}
+        </tr>
+      </thead>
+      <tbody>
+        ${rows.map(
+          ([name = '', ...cells]) =>
+            html`<tr>
+              <th scope="row">${name}</th>
+              ${cells.map((one) => html`<td>${one}</td>`)}
+            </tr>`,
+        )}
+      </tbody>
+    </table>`;
 }
 
 const severities: readonly (readonly [Severity, string])[] = [
@@ -163,6 +186,7 @@ export function renderHtml(result: TestResult, options: RenderOptions = {}): str
           <ul>
             ${method.howFound(result).map((sentence) => html`<li>${sentence}</li>`)}
           </ul>
+          ${method.table ? furtherTable(method.table(result)) : []}
           <h2>Cautions</h2>
           <ul>
             ${method.cautions.map((caution) => html`<li>${caution}</li>`)}

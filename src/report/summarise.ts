@@ -1,5 +1,6 @@
 import { requireOneOf, requireOptions } from '../base/index.js';
 import type { TestResult } from '../methods/index.js';
+import { stepOfFigures } from '../numeric/index.js';
 import { roundingStep, roundResult, type HalfRule, type RoundedValue, type RoundingRule } from '../statistics/index.js';
 import type { Shown } from './MethodPage.js';
 import { pageOf } from './pageOf.js';
@@ -42,8 +43,7 @@ export interface SummaryRow {
 function rounded(value: number, { factor, step }: Shown, { rounding = 'iso', half }: SummaryOptions): RoundedValue {
   if (typeof step === 'string') return roundResult(value, { step: roundingStep(step, value / factor, rounding) * factor, half });
   if (typeof step === 'number') return roundResult(value, { step, half });
-  const size = value === 0 ? 1 : 10 ** (Math.floor(Math.log10(Math.abs(value))) + 1 - step.figures);
-  return roundResult(value, { step: size, half });
+  return roundResult(value, { step: stepOfFigures(value, step.figures), half });
 }
 
 /**

@@ -1,10 +1,10 @@
-import type { TensionResult } from '../methods/index.js';
-import { tensionCautions } from './cautions.js';
+import { cautionsFor, type TensionResult } from '../methods/index.js';
 import { elasticDetailFigure } from './elasticDetailFigure.js';
 import { loadExtensionFigure } from './loadExtensionFigure.js';
 import { lineInWords, sectionInWords } from './lineInWords.js';
 import { number, percent, type MethodPage } from './MethodPage.js';
 import { ratesFigure } from './ratesFigure.js';
+import { standardsTable } from './standardsTable.js';
 import { stressStrainFigure } from './stressStrainFigure.js';
 import { tensionQuantitiesShown } from './tensionQuantitiesShown.js';
 import { trueCurveFigure } from './trueCurveFigure.js';
@@ -64,6 +64,9 @@ function howFound(result: TensionResult): string[] {
   sentences.push(...loadingInWords(result));
   sentences.push(`Maximum: sample ${result.maximumIndex}.`);
   if (fracture) sentences.push(`Fracture: sample ${fracture.index}, recognised as ${fracture.how.replaceAll('-', ' ')}.`);
+  if (result.elongationMethod === 'subdivision')
+    sentences.push('A: by subdivision of the gauge length, since the piece broke near a mark.');
+  if (result.elongationMethod === 'fine-marks') sentences.push('A: by fine marks, read under a microscope.');
   if (hardening)
     sentences.push(
       `${hardening.law}'s law: true plastic strain ${number(hardening.range[0], 3)} to ${number(hardening.range[1], 3)}, ${hardening.points} samples, R² = ${hardening.rSquared.toFixed(5)}.`,
@@ -84,5 +87,6 @@ export const tensionPage: MethodPage<TensionResult> = {
     trueCurve: trueCurveFigure(result),
     rates: ratesFigure(result),
   }),
-  cautions: tensionCautions,
+  table: standardsTable,
+  cautions: cautionsFor('tension'),
 };

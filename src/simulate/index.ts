@@ -1,4 +1,16 @@
 export { type SimulatedFracture, type SimulatedHardening, type SimulatedMaterial } from './material.js';
+export { type PushedRecord, type SimulatedPush } from './pushed.js';
+export {
+  simulateBrinell,
+  type BrinellScenario,
+  type BrinellTruth,
+  type SimulatedBrinell,
+  type SimulatedIndentation,
+  type SimulatedReadings,
+  type SimulatedHold,
+} from './simulateBrinell.js';
+export { simulateCupping, type CuppingScenario, type CuppingTruth, type SimulatedCupping } from './simulateCupping.js';
+export { simulateShear, type ShearScenario, type ShearTruth, type SimulatedShear } from './simulateShear.js';
 export {
   type Driven,
   type SimulatedFrame,
@@ -26,6 +38,7 @@ export {
 } from './simulateCompression.js';
 export { simulateTension, type SimulatedTension, type TensionScenario } from './simulateTension.js';
 export { type SimulatedTruth, type TrueProofStrength } from './truth.js';
+export { type SimulatedUnloading, type TrueUnloading } from './unloadings.js';
 export { writeRecord, type WriteOptions, type WrittenColumn } from './writeRecord.js';
 export { soundTest, type SimulatedCase } from './soundTest.js';
 export { faultLibrary, type Fault, type FaultyTest } from './faultLibrary.js';

@@ -8,6 +8,7 @@ import {
   requirePositive,
 } from '../base/index.js';
 import { pistonArea } from '../force/index.js';
+import type { SimulatedUnloading } from './unloadings.js';
 
 /** A frame. */
 export interface SimulatedFrame {
@@ -23,7 +24,7 @@ export interface SimulatedFrame {
   readonly bore?: number | undefined;
   /** Rod [mm], where the rod side pulls. */
   readonly rod?: number | undefined;
-  /** Friction of the cylinder [N], that pressure must overcome while rising; default 0. */
+  /** Friction of the cylinder [N], that pressure must overcome while rising, and that holds the load while falling; default 0. */
   readonly friction?: number | undefined;
 }
 
@@ -49,6 +50,8 @@ export interface SimulatedHand {
   readonly depth?: number | undefined;
   /** Pauses, in order of stress. */
   readonly pauses?: readonly SimulatedPause[] | undefined;
+  /** Unloadings, in order of stress. */
+  readonly unloadings?: readonly SimulatedUnloading[] | undefined;
 }
 
 /** An extensometer that is taken off. */
@@ -107,7 +110,7 @@ export function simulationSettings(from: string, { frame = {}, hand = {}, logger
     return given;
   };
   part('frame', frame, ['compliance', 'slack', 'seating', 'seatingForce', 'bore', 'rod', 'friction']);
-  part('hand', hand, ['speed', 'speedAfterYield', 'strokes', 'depth', 'pauses']);
+  part('hand', hand, ['speed', 'speedAfterYield', 'strokes', 'depth', 'pauses', 'unloadings']);
   part('logger', logger, [
     'rate',
     'forceNoise',

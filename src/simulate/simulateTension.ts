@@ -4,6 +4,7 @@ import { materialCurve, type SimulatedMaterial } from './material.js';
 import { motionOf, tensionWay } from './motion.js';
 import { recorded } from './recorded.js';
 import { requireSeed, simulationSettings, type Driven } from './settings.js';
+import { requireUnloadings, withUnloadings } from './unloadings.js';
 import { truthOf, type SimulatedTruth } from './truth.js';
 
 /** A tension test to simulate. */
@@ -64,10 +65,20 @@ export function simulateTension(scenario: TensionScenario): SimulatedTension {
   const seed = requireSeed(FROM, scenario.seed);
   const offsets = requireColumn(FROM, 'offsets', scenario.offsets ?? [0.001, 0.002, 0.01], { least: 0, positive: true });
   const set = simulationSettings(FROM, scenario);
-  const motion = motionOf(FROM, tensionWay(curve), lengths, set);
+  const unloadings = requireUnloadings(scenario.hand?.unloadings ?? [], curve.modulus);
+  const { motion, truth: unloaded } = withUnloadings(
+    motionOf(FROM, tensionWay(curve), lengths, set),
+    unloadings,
+    lengths,
+    set,
+    curve.modulus,
+  );
   const { load, others, first } = recorded(motion, set, lengths.extensometerLength, seed);
   const pauses = motion.pauses.map(([from, to]) => [Math.max(0, from - first), to - first] as const).filter(([, to]) => to > 0);
-  const truth = truthOf(scenario.material, curve, scenario.piece, [...offsets], pauses);
+  const truth: SimulatedTruth = {
+    ...truthOf(scenario.material, curve, scenario.piece, [...offsets], pauses),
+    ...(unloaded.length > 0 ? { unloadings: unloaded.map((one) => ({ ...one, index: one.index - first })) } : {}),
+  };
   const { area } = set;
   if (area === undefined) return { record: { force: load, ...others }, truth };
   return { record: { force: load.map((p) => p * area), ...others }, pressureRecord: { pressure: load, ...others }, truth };

@@ -1,6 +1,7 @@
 import type { AfterFracture, TestPiece } from '../base/index.js';
 import { integral } from './integral.js';
 import type { MaterialCurve, SimulatedMaterial } from './material.js';
+import type { TrueUnloading } from './unloadings.js';
 
 /** A true proof strength. */
 export interface TrueProofStrength {
@@ -41,9 +42,11 @@ export interface SimulatedTruth {
   /** Z [1]. */
   readonly reductionOfArea: number;
   /** What a person would measure on the broken piece. */
-  readonly afterFracture: Required<AfterFracture>;
+  readonly afterFracture: Required<Pick<AfterFracture, 'gaugeLength' | 'area'>>;
   /** First and last sample of each pause of the hand. */
   readonly pauses: readonly (readonly [number, number])[];
+  /** Unloadings of the hand, where there are any. */
+  readonly unloadings?: readonly TrueUnloading[] | undefined;
 }
 
 /** @internal The truth of a material and a piece. */

@@ -1,0 +1,202 @@
+import {
+  finding,
+  requireNonNegative,
+  requireOptions,
+  requirePositive,
+  type Finding,
+  type TensionColumns,
+  type TestPiece,
+} from '../base/index.js';
+import {
+  beyondCompliance,
+  requireFrameCompliance,
+  requirePiece,
+  requireRecord,
+  requireUnloadingOptions,
+  stressStrainKernel,
+  travelWithoutFrame,
+  unloadingLoopsKernel,
+  type Compliance,
+  type UnloadingLoop,
+  type UnloadingWindow,
+} from '../curve/index.js';
+import { checkRecordKernel } from '../record/index.js';
+import { frameInWords } from './frameShare.js';
+import type { TestInfo } from './MethodResult.js';
+import { provenanceOf } from './provenanceOf.js';
+import { ISO, percent, quantity } from './quantity.js';
+import { structure } from './structure.js';
+import { requireTest } from './testInfo.js';
+import type { UnloadingLoopResult, UnloadingResult } from './UnloadingResult.js';
+
+/** Options of {@link analyseUnloading}. */
+export interface UnloadingAnalysisOptions {
+  /** Reversibility of the force, falling against rising [1]; above 0.015 nothing is taken from unloading. */
+  readonly reversibility?: number | undefined;
+  /** Permanent set that is allowed [mm/mm]; default 0.002. */
+  readonly setLimit?: number | undefined;
+  /** Compliance of the frame [mm/N], taken out of crosshead travel; default none. */
+  readonly frameCompliance?: Compliance | undefined;
+  /** Least fall of stress, as a share of the stress at the top; default 0.1. */
+  readonly minimumFall?: number | undefined;
+  /** Part of the fall whose line counts, in shares from the top, or `search`; default 0.1 to 0.9. */
+  readonly window?: UnloadingWindow | undefined;
+  /** Who tested what. */
+  readonly test?: TestInfo | undefined;
+}
+
+/** Above this reversibility a force holds while rising only: class 1 of ISO 7500-1. */
+const REVERSIBILITY = 0.015;
+const LIMIT = 0.002;
+/** A set below this share of the limit is next to nothing: noise and rounding decide its logarithm. */
+const NOTHING = 0.01;
+/** A loop that ends above this share of its top does not go to zero. */
+const NEAR_ZERO = 0.05;
+
+/** A loop with names, units and sources. */
+function named(loop: UnloadingLoop, ofPiece: boolean, limit: number): UnloadingLoopResult {
+  const { top, bottom, slope, standardError, permanentSet, energy } = loop;
+  return {
+    top,
+    bottom,
+    slope: ofPiece
+      ? quantity('Eu', 'modulus of elasticity, unloading', slope, 'MPa', 'ASTM E111; line of the unloading', standardError)
+      : quantity('mu', 'slope of the unloading, frame and piece', slope, 'MPa', 'line of the unloading', standardError),
+    permanentSet: quantity(
+      'er',
+      `permanent set from ${Number(top.stress.toPrecision(4))} MPa`,
+      permanentSet,
+      '1',
+      `${ISO}, permanent set strength`,
+    ),
+    ...(energy === undefined
+      ? {}
+      : { energy: quantity('w', 'energy per volume lost in the loop', energy, 'MPa', 'area of the loop (textbooks)') }),
+    withinLimit: permanentSet <= limit,
+  };
+}
+
+/** Stress at which the set reaches the limit, between the loops on either side of it: on a power of the set, or a straight line where the lower set is next to nothing. */
+function strengthAt(loops: readonly UnloadingLoop[], limit: number): number | undefined {
+  for (let k = 1; k < loops.length; k += 1) {
+    const [a, b] = [loops[k - 1]!, loops[k]!];
+    if (a.permanentSet > limit || b.permanentSet <= limit) continue;
+    if (a.permanentSet < NOTHING * limit) {
+      const share = (limit - a.permanentSet) / (b.permanentSet - a.permanentSet);
+      return a.top.stress + share * (b.top.stress - a.top.stress);
+    }
+    const share = Math.log(limit / a.permanentSet) / Math.log(b.permanentSet / a.permanentSet);
+    return a.top.stress * (b.top.stress / a.top.stress) ** share;
+  }
+  return undefined;
+}
+
+/** Doubts about the loops that were found. */
+function loopFindings(loops: readonly UnloadingLoop[], limit: number, strength: number | undefined): Finding[] {
+  const sets = loops.map(({ permanentSet }) => permanentSet);
+  return [
+    ...loops.flatMap(({ top, bottom }, k) =>
+      bottom.stress > NEAR_ZERO * top.stress
+        ? [
+            finding(
+              'unloading-not-to-zero',
+              { number: k + 1, share: (100 * bottom.stress) / top.stress },
+              { range: [top.index, bottom.index] },
+            ),
+          ]
+        : [],
+    ),
+    ...(strength === undefined
+      ? [
+          finding(
+            'permanent-set-not-bracketed',
+            { symbol: `Rr${percent(limit)}`, least: 100 * Math.min(...sets), most: 100 * Math.max(...sets) },
+            { field: 'permanentSetStrength' },
+          ),
+        ]
+      : []),
+  ];
+}
+
+/**
+ * The unloadings of a tension test: modulus, permanent set and lost energy of each, and the permanent set strength.
+ *
+ * $$ R_r: \quad e_r(R_r) = 0.2\,\% \quad\text{between two unloadings} $$
+ *
+ * @remarks
+ * Each loop passes or fails the permanent set that is allowed; the strength itself is interpolated between a loop below and one above, on the power of the set through both. A force that holds while rising only (reversibility above 1.5 %) gives no loop: a
+ * friction band would be read as modulus and energy. Slopes are named modulus only where an extensometer or a removed frame compliance justifies it.
+ *
+ * @param record - `force` [N] and at least one of `extension` [mm], `strain` [mm/mm], `travel` [mm]; `time` [s] where it was logged.
+ * @param testPiece - Section and lengths [mm].
+ * @param options - Reversibility of the force, permanent set that is allowed, frame compliance [mm/N], window, identity of the test.
+ * @returns The result, as plain data.
+ * @throws {@link InputError} `missing`, `not-finite`, `not-positive`, `unequal-lengths`, `too-few`, `out-of-range`, `unknown-option`, `wrong-type`.
+ *
+ * @example
+ * ```ts
+ * const up = (from: number, to: number) => Array.from({ length: 101 }, (_, i) => from + ((to - from) * i) / 100);
+ * const stress = [...up(0, 300), ...up(300, 0), ...up(0, 320)];
+ * const strain = [...up(0, 300).map((R) => R / 2e5 + 1e-3 * (R / 300) ** 20), ...up(300, 0).map((R) => R / 2e5 + 1e-3), ...up(0, 320).map((R) => R / 2e5 + 1e-3)];
+ * const piece = { section: sectionFromArea({ area: 50 }), gaugeLength: 40 };
+ * const result = analyseUnloading({ force: stress.map((R) => 50 * R), strain }, piece, { reversibility: 0.004 });
+ * result.loops[0]?.slope.value; // => 200000
+ * result.loops[0]?.withinLimit; // => true
+ * ```
+ *
+ * @see ISO 6892-1:2019, permanent set strength; ISO 7500-1, reversibility. Checked in `test/methods/unloading.test.ts`.
+ */
+export function analyseUnloading(record: TensionColumns, testPiece: TestPiece, options: UnloadingAnalysisOptions = {}): UnloadingResult {
+  const from = 'analyseUnloading';
+  requireOptions(from, options, ['reversibility', 'setLimit', 'frameCompliance', 'minimumFall', 'window', 'test']);
+  const { reversibility: v, minimumFall, window } = options;
+  if (v !== undefined) requireNonNegative(from, 'options.reversibility', v);
+  const setLimit = requirePositive(from, 'options.setLimit', options.setLimit ?? LIMIT);
+  const frame = requireFrameCompliance(from, 'options.frameCompliance', options.frameCompliance);
+  const settings = requireUnloadingOptions(from, { minimumFall, window });
+  const test = requireTest(from, options.test ?? {});
+  const given = requireRecord(from, record);
+  const lengths = requirePiece(from, testPiece);
+
+  const used = frame && given.travel ? { ...given, travel: travelWithoutFrame(given.travel, given.force, frame) } : given;
+  const recorded = stressStrainKernel(used, lengths);
+  const found = unloadingLoopsKernel(recorded, settings);
+  const refused = v !== undefined && v > REVERSIBILITY;
+  const loops = found.ok && !refused ? found.loops : [];
+  const shift = found.ok ? found.strainShift : 0;
+  const strength = strengthAt(loops, setLimit);
+  const findings = [...checkRecordKernel(given), ...(frame && given.travel ? beyondCompliance(given.force, frame) : [])];
+  if (refused) findings.push(finding('unloading-refused', { reversibility: 100 * v }, { field: 'loops' }));
+  else if (!found.ok) findings.push(finding('unloading-none', { why: found.message }, { field: 'loops' }));
+  else findings.push(...loopFindings(loops, setLimit, strength));
+  if (v === undefined) findings.push(finding('reversibility-unknown', {}, { field: 'loops' }));
+  if (recorded.basis === 'travel') findings.push(finding('extension-from-travel', {}, { field: 'loops' }));
+  const ofPiece = recorded.basis !== 'travel' || frame !== undefined;
+  return {
+    method: 'unloading',
+    test,
+    testPiece: structure(testPiece),
+    extensionBasis: recorded.basis,
+    curve: { strain: recorded.strain.map((e) => e - shift), stress: recorded.stress },
+    setLimit,
+    loops: loops.map((loop) => named(loop, ofPiece, setLimit)),
+    ...(strength === undefined
+      ? {}
+      : {
+          permanentSetStrength: quantity(
+            `Rr${percent(setLimit)}`,
+            'permanent set strength, between two unloadings',
+            strength,
+            'MPa',
+            `${ISO}, permanent set strength`,
+          ),
+        }),
+    findings,
+    trail: [
+      ...(frame && given.travel ? [{ step: 'frame compliance removed from travel', values: frameInWords(frame) }] : []),
+      { step: 'force divided by the original area', values: { area: lengths.area } },
+      ...(shift === 0 ? [] : [{ step: 'strain origin moved to where the line meets zero stress', values: { shift } }]),
+    ],
+    provenance: provenanceOf(options, { ...given }),
+  };
+}

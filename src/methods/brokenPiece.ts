@@ -1,0 +1,72 @@
+import {
+  InputError,
+  requireNonNegative,
+  requireObject,
+  requireOneOf,
+  requireOptions,
+  requirePositive,
+  type AfterFracture,
+  type TestPiece,
+} from '../base/index.js';
+import { neckArea, subdividedElongation } from '../geometry/index.js';
+
+/** How the elongation after fracture was measured. */
+export type ElongationMethod = 'marks' | 'subdivision' | 'fine-marks';
+
+/** @internal What was measured on the broken piece, checked: one final length with its method, one area, the place. */
+export interface BrokenPiece {
+  /** Lu [mm], or what stands for it. */
+  readonly length?: number | undefined;
+  readonly method?: ElongationMethod | undefined;
+  /** Su [mm²]. */
+  readonly area?: number | undefined;
+  readonly distance?: number | undefined;
+  readonly place?: AfterFracture['fracturePlace'];
+}
+
+const names = [
+  'gaugeLength',
+  'subdivision',
+  'fineMarksExtension',
+  'area',
+  'diameters',
+  'width',
+  'thickness',
+  'fractureDistance',
+  'fracturePlace',
+];
+
+/** The length that counts: fine marks, else subdivision, else the gauge marks. */
+function lengthOf(from: string, path: string, after: AfterFracture, gaugeLength: number): Pick<BrokenPiece, 'length' | 'method'> {
+  const { gaugeLength: final, subdivision, fineMarksExtension: fine } = after;
+  const own = final === undefined ? undefined : requirePositive(from, `${path}.gaugeLength`, final);
+  if (fine !== undefined)
+    return { length: gaugeLength + requireNonNegative(from, `${path}.fineMarksExtension`, fine), method: 'fine-marks' };
+  if (subdivision !== undefined) {
+    const at = `${path}.subdivision`;
+    requireOptions(from, requireObject(from, at, subdivision), ['intervals', 'between', 'xToY', 'beyondY'], at);
+    const elongation = subdividedElongation(from, `${at}.`, gaugeLength, subdivision);
+    return { length: gaugeLength * (1 + elongation), method: 'subdivision' };
+  }
+  return own === undefined ? {} : { length: own, method: 'marks' };
+}
+
+/** @internal Checks what was measured on the broken piece, before any work. */
+export function requireBrokenPiece(from: string, { afterFracture: after, gaugeLength }: TestPiece): BrokenPiece {
+  if (after === undefined) return {};
+  const path = 'testPiece.afterFracture';
+  requireOptions(from, requireObject(from, path, after), names, path);
+  const { area, diameters, width, thickness, fractureDistance: distance, fracturePlace: place } = after;
+  const read = diameters !== undefined || width !== undefined || thickness !== undefined;
+  if (read && area !== undefined)
+    throw new InputError(from, `${path}.area`, 'ambiguous', 'must not stand beside readings of the neck', area);
+  return {
+    ...lengthOf(from, path, after, gaugeLength),
+    ...(area === undefined ? {} : { area: requirePositive(from, `${path}.area`, area) }),
+    ...(read ? { area: neckArea(from, `${path}.`, { diameters, width, thickness }) } : {}),
+    ...(distance === undefined ? {} : { distance: requireNonNegative(from, `${path}.fractureDistance`, distance) }),
+    ...(place === undefined
+      ? {}
+      : { place: requireOneOf(from, `${path}.fracturePlace`, place, ['at-mark', 'in-fillet', 'in-grip'] as const) }),
+  };
+}
