@@ -1,5 +1,7 @@
 export { analyseCurve, type CurveResult } from './analyseCurve.js';
 export { analyseTension } from './analyseTension.js';
+export { cautions, type Caution, type CautionTag } from './cautions.js';
+export { cautionsFor, type FrameWork } from './cautionsFor.js';
 export { fromJson } from './fromJson.js';
 export { type CurveAnalysisOptions, type TensionOptions, type TensionThresholds } from './tensionOptions.js';
 export {

@@ -1,5 +1,4 @@
-import type { TensionResult } from '../methods/index.js';
-import { tensionCautions } from './cautions.js';
+import { cautionsFor, type TensionResult } from '../methods/index.js';
 import { elasticDetailFigure } from './elasticDetailFigure.js';
 import { loadExtensionFigure } from './loadExtensionFigure.js';
 import { number, percent, type MethodPage } from './MethodPage.js';
@@ -86,5 +85,5 @@ export const tensionPage: MethodPage<TensionResult> = {
     trueCurve: trueCurveFigure(result),
     rates: ratesFigure(result),
   }),
-  cautions: tensionCautions,
+  cautions: cautionsFor('tension'),
 };
