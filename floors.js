@@ -1,5 +1,5 @@
 /** The floors of src/, lowest first: a folder imports only from floors below it, through their index.ts. */
-export const floors = 'base units numeric geometry force record curve hardening materials methods simulate report render cli'.split(' ');
+export const floors = 'base units numeric geometry force record curve hardening materials methods planning simulate report render cli'.split(' ');
 
 /** Folders that nobody outside imports, so they have no subpath. */
 const inner = ['numeric', 'cli'];

@@ -6,4 +6,5 @@ export * from './curve/index.js';
 export * from './hardening/index.js';
 export * from './materials/index.js';
 export * from './methods/index.js';
+export * from './planning/index.js';
 export * from './base/index.js';

@@ -1,5 +1,6 @@
 export { bendingFromEccentricity, type EccentricityInput } from './bendingFromEccentricity.js';
 export { convertElongation, type ConvertElongationInput } from './convertElongation.js';
+export { effectiveLength, type FilletedPiece } from './effectiveLength.js';
 export { elongationAfterFracture, type ElongationInput } from './elongationAfterFracture.js';
 export { hexagon, type HexagonDimensions } from './hexagon.js';
 export { leastParallelLength, type ParallelLengthInput } from './leastParallelLength.js';
