@@ -19,3 +19,5 @@ export { type MethodResult, type Provenance, type TestInfo, type TrailStep } fro
 export { type TestResult } from './TestResult.js';
 export { toJson } from './toJson.js';
 export { version } from './version.js';
+/** @internal */
+export { dimensionFindings, lengthFindings } from './pieceFindings.js';

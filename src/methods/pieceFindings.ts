@@ -1,4 +1,4 @@
-import { finding, type Finding, type TestPiece } from '../base/index.js';
+import { finding, type Finding, type Section, type TestPiece } from '../base/index.js';
 import { leastParallelLength, proportionalGaugeLength } from '../geometry/index.js';
 import type { TensionSettings } from './tensionOptions.js';
 import type { TensionResult } from './TensionResult.js';
@@ -10,7 +10,8 @@ const WIDEST = 8;
 /** Elongation by the marks over plastic extension by the curve: outside this a length, a unit or the grips are wrong (common practice). */
 const ELONGATION_RATIO = [0.7, 1.6] as const;
 
-function sectionFindings({ section }: TestPiece, limit: number): Finding[] {
+/** @internal Doubts about the nominal dimensions of a section. */
+export function dimensionFindings(section: Section): Finding[] {
   const found: Finding[] = [];
   const { diameter, width, thickness } = section.dimensions;
   if (section.shape === 'round' && diameter !== undefined && diameter < LEAST_DIAMETER)
@@ -20,13 +21,19 @@ function sectionFindings({ section }: TestPiece, limit: number): Finding[] {
       found.push(finding('section-small', { dimension: 'thickness', value: thickness, limit: LEAST_THICKNESS }));
     if (width / thickness > WIDEST) found.push(finding('section-wide', { ratio: width / thickness }));
   }
+  return found;
+}
+
+function sectionFindings({ section }: TestPiece, limit: number): Finding[] {
+  const found = dimensionFindings(section);
   if (section.spread !== undefined && section.spread > limit) found.push(finding('section-spread', { spread: 100 * section.spread }));
   if (section.taper !== undefined && Math.abs(section.taper) > limit) found.push(finding('section-taper', { taper: 100 * section.taper }));
   if (section.readings < 3) found.push(finding('few-section-readings', { readings: section.readings }));
   return found;
 }
 
-function lengthFindings(piece: TestPiece, limit: number, travelUsed: boolean): Finding[] {
+/** @internal Doubts about gauge length and parallel length. */
+export function lengthFindings(piece: TestPiece, limit: number, travelUsed: boolean): Finding[] {
   const found: Finding[] = [];
   const { section, gaugeLength, parallelLength } = piece;
   const proportional = proportionalGaugeLength({ area: section.area });

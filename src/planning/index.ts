@@ -2,7 +2,33 @@ export { bendingForce, type BendingForceInput } from './bendingForce.js';
 export { largestSection, type LargestSection, type LargestSectionInput } from './largestSection.js';
 export { oilEnergy, type OilVolume } from './oilEnergy.js';
 export { oilFlow, type OilFlowInput } from './oilFlow.js';
+export { planBending, type BendingPlan, type BendingPlanInput } from './planBending.js';
+export { planBrinell, type BrinellPlan, type BrinellPlanInput } from './planBrinell.js';
+export { planShear, type ShearPlan, type ShearPlanInput } from './planShear.js';
+export { planTension } from './planTension.js';
 export { storedEnergy, type StoredEnergyInput } from './storedEnergy.js';
 export { threadStressArea, type MetricThread } from './threadStressArea.js';
 export { travelNeeded, type TravelInput, type TravelNeeded } from './travelNeeded.js';
 export { wedgeGripMargin, type WedgeGrip, type WedgeGripMargin } from './wedgeGripMargin.js';
+export { type ExpectedProperties, type PlannedMaterial } from './expectedProperties.js';
+export { type PlannedForce, type PlanThresholds } from './planForce.js';
+export {
+  type Answer,
+  type ExpectedUncertainty,
+  type GivenLengths,
+  type PaceAction,
+  type PaceRow,
+  type PlannedEnergy,
+  type PlannedErrors,
+  type PlannedExtensometer,
+  type PlannedLengths,
+  type PlannedResolution,
+  type RateControl,
+  type SpeedStage,
+  type TensionPlan,
+  type TensionPlanInput,
+  type UseOfValues,
+  type Verdict,
+} from './TensionPlan.js';
+export { type HandDrive, type TestFrame } from './TestFrame.js';
+export { type HandLoading } from './handLoading.js';
