@@ -77,20 +77,15 @@ export const planningEntries = {
     message: 'The values are to accept a part that carries load: this plan cannot do that.',
     remedy: 'Follow the governing code; a competent laboratory with a verified machine, and a licensed or otherwise authorised professional, decide.',
   },
-  'ball-force-unusual': {
+  'planned-index-unusual': {
     severity: 'caution', about: 'method',
-    message: '0.102 F/D² = {index} is not one of the indices in use ({usual}).',
+    message: 'The force-diameter index 0.102 F/D² = {index} is none of {usual}.',
     remedy: 'Take a force of the table for this ball.',
   },
-  'indentation-outside': {
+  'planned-indentation-outside': {
     severity: 'caution', about: 'method',
     message: 'At {hardness} HBW the indentation would be {ratio} times the ball, outside 0.24 to 0.60.',
     remedy: 'Take another index of force over ball diameter squared.',
-  },
-  'indented-piece-thin': {
-    severity: 'caution', about: 'piece',
-    message: 'The piece is {thickness} mm thick; eight times the depth of the indentation is {least} mm.',
-    remedy: 'Take a smaller ball with the same index, or a thicker piece.',
   },
   'planned-span-short': {
     severity: 'caution', about: 'piece',

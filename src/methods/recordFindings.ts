@@ -1,6 +1,6 @@
 import { finding, type Finding, type TensionRecord } from '../base/index.js';
-import { noiseLevel } from '../numeric/index.js';
 import type { RecordedCurve } from '../curve/index.js';
+import { spikeFindings } from './spikeFindings.js';
 import type { TensionNumbers } from './tensionKernel.js';
 import type { TensionResult } from './TensionResult.js';
 
@@ -8,8 +8,6 @@ import type { TensionResult } from './TensionResult.js';
 const LEAST_STRENGTH = 5;
 /** A slope below this with a strength above that one: strain in % makes it a hundredth. */
 const LEAST_SLOPE = 5_000;
-/** A maximum that stands out of both neighbours by so many standard deviations is a spike. */
-const SPIKE = 6;
 
 /** @internal Doubts about the record that show only in the evaluated curve: units, spikes, the extensometer's end. */
 export function recordFindings(
@@ -28,21 +26,7 @@ export function recordFindings(
     const last = result.curve.strain[result.curve.strain.length - 1]!;
     found.push(finding('strain-looks-like-percent', { strain: last, slope: line.slope }, { field: 'elasticSlope' }));
   }
-  const { force } = record;
-  const before = force[maximumSample - 1];
-  const after = force[maximumSample + 1];
-  if (before !== undefined && after !== undefined && numbers.highest === maximumSample) {
-    const excess = force[maximumSample]! - Math.max(before, after);
-    const noise = noiseLevel(force, Math.max(0, maximumSample - 100), Math.min(force.length, maximumSample + 100));
-    if (excess > SPIKE * noise && excess > 0.01 * force[maximumSample]!)
-      found.push(
-        finding(
-          'maximum-is-spike',
-          { excess: (excess / force[maximumSample]!) * strength },
-          { field: 'tensileStrength', range: [maximumSample, maximumSample] },
-        ),
-      );
-  }
+  if (numbers.highest === maximumSample) found.push(...spikeFindings(record.force, maximumSample, strength, 'tensileStrength'));
   const end = recorded.extensometerEnd;
   if (end !== undefined) {
     const strain = result.curve.strain[end - 1]!;

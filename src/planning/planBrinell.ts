@@ -1,5 +1,5 @@
 import { finding, InputError, requireObject, requireOptions, requirePositive, type Finding } from '../base/index.js';
-import { cautionsFor } from '../methods/index.js';
+import { brinellCombinations, brinellHardness, cautionsFor, type BrinellCombination, type BrinellHardness } from '../methods/index.js';
 import type { UsualRange } from '../materials/index.js';
 import { requireRange } from './expectedProperties.js';
 import { handLoading, type HandLoading } from './handLoading.js';
@@ -10,7 +10,7 @@ import { requireFrame, type TestFrame } from './TestFrame.js';
 /** What a Brinell test is planned from. */
 export interface BrinellPlanInput {
   /** Ball diameter D [mm]. */
-  readonly ball: number;
+  readonly ballDiameter: number;
   /** Test force [N]; or `index`. */
   readonly force?: number | undefined;
   /** Index 0.102 F/D² [N/mm² by convention]; or `force`. */
@@ -32,7 +32,7 @@ export interface BrinellPlan {
   /** The frame, as given. */
   readonly frame: TestFrame;
   /** Ball diameter [mm]. */
-  readonly ball: number;
+  readonly ballDiameter: number;
   /** Index 0.102 F/D². */
   readonly index: number;
   /** Hardness to be expected [HBW]. */
@@ -51,6 +51,8 @@ export interface BrinellPlan {
   readonly loading: HandLoading;
   /** How long the force is held, from least to most [s]. */
   readonly dwell: UsualRange;
+  /** Balls and forces that this frame reaches and that can show the hardness. */
+  readonly possible: readonly BrinellCombination[];
   /** What to do where the force is not reached. */
   readonly ifItStalls: readonly string[];
   /** Cautions of the test. */
@@ -64,23 +66,23 @@ const OLD = 0.102;
 const USUAL = [1, 2.5, 5, 10, 15, 30];
 /** An index may be so far off by rounding of the forces. */
 const ROUNDING = 0.01;
-const RATIO = { least: 0.24, most: 0.6 } as const;
 /** The test force may be off by so much (ISO 6506-1, from memory). */
 const FORCE_ERROR = 0.01;
 const LOADING: UsualRange = [2, 8];
 const DWELL: UsualRange = [10, 15];
 
 /** Force from force or index. */
-function requireForce(from: string, { ball, force, index }: BrinellPlanInput): number {
+function requireForce(from: string, { ballDiameter, force, index }: BrinellPlanInput): number {
   if ((force === undefined) === (index === undefined))
     throw new InputError(from, 'force', force === undefined ? 'missing' : 'out-of-range', 'or index must be given, and not both', force);
-  return force === undefined ? (requirePositive(from, 'index', index) * ball ** 2) / OLD : requirePositive(from, 'force', force);
+  return force === undefined ? (requirePositive(from, 'index', index) * ballDiameter ** 2) / OLD : requirePositive(from, 'force', force);
 }
 
-/** Diameter and depth of the indentation at a hardness; undefined where the ball would sink in by more than its radius. */
-function indentationOf(force: number, ball: number, hardness: number): { readonly diameter: number; readonly depth: number } | undefined {
-  const depth = (OLD * force) / (Math.PI * ball * hardness);
-  return depth > ball / 2 ? undefined : { depth, diameter: 2 * Math.sqrt(depth * (ball - depth)) };
+/** The indentation at a hardness, with what it asks of the piece; undefined where the ball would sink in by its radius or more. */
+function indentationOf(force: number, ballDiameter: number, hardness: number): BrinellHardness | undefined {
+  const depth = (OLD * force) / (Math.PI * ballDiameter * hardness);
+  if (depth >= ballDiameter / 2) return undefined;
+  return brinellHardness({ force, ballDiameter, diameters: 2 * Math.sqrt(depth * (ballDiameter - depth)) });
 }
 
 /**
@@ -93,13 +95,13 @@ function indentationOf(force: number, ball: number, hardness: number): { readonl
  * 8 s without overshoot and held for 10 to 15 s (ISO 6506-1, from memory). A force that the frame reaches is not yet a valid one: it must lie in
  * the verified range with an error of at most 1 %.
  *
- * @param input - `ball` [mm], `force` [N] or `index`, `hardness` [HBW], `thickness` [mm], `frame`.
+ * @param input - `ballDiameter` [mm], `force` [N] or `index`, `hardness` [HBW], `thickness` [mm], `frame`.
  * @returns Plan with force, indentation, distances, loading, cautions, findings.
  * @throws {@link InputError} `missing`, `wrong-type`, `not-finite`, `not-positive`, `out-of-range`, `unknown-option`.
  *
  * @example
  * ```ts
- * const plan = planBrinell({ ball: 10, index: 30, hardness: 229, frame: { capacity: 25000 } });
+ * const plan = planBrinell({ ballDiameter: 10, index: 30, hardness: 229, frame: { capacity: 25000 } });
  * plan.findings[0]?.code; // => 'force-above-capacity'
  * ```
  *
@@ -110,46 +112,51 @@ export function planBrinell(input: BrinellPlanInput): BrinellPlan {
   requireOptions(
     from,
     requireObject(from, 'input', input),
-    ['ball', 'force', 'index', 'hardness', 'thickness', 'frame', 'thresholds'],
+    ['ballDiameter', 'force', 'index', 'hardness', 'thickness', 'frame', 'thresholds'],
     'input',
   );
-  const ball = requirePositive(from, 'ball', input.ball);
+  const ballDiameter = requirePositive(from, 'ballDiameter', input.ballDiameter);
   const hardness = requireRange(from, 'hardness', input.hardness);
   const force = requireForce(from, input);
   const thickness = input.thickness === undefined ? undefined : requirePositive(from, 'thickness', input.thickness);
   const frame = requireFrame(from, input.frame);
   const load = planForce(frame, { greatest: force, least: force, what: 'of the test' }, requireLimits(from, input.thresholds));
-  const index = (OLD * force) / ball ** 2;
+  const index = (OLD * force) / ballDiameter ** 2;
   const findings = [...load.findings];
   if (frame.forceError !== undefined && frame.forceError > FORCE_ERROR)
     findings.push(finding('ball-force-error', { error: 100 * frame.forceError, limit: 100 * FORCE_ERROR }));
   if (!USUAL.some((one) => Math.abs(index / one - 1) < ROUNDING))
-    findings.push(finding('ball-force-unusual', { index, usual: USUAL.join(', ') }));
-  const hard = indentationOf(force, ball, hardness[1]);
-  const soft = indentationOf(force, ball, hardness[0]);
-  for (const [value, mark] of [[hardness[1], hard] as const, [hardness[0], soft] as const].slice(hardness[0] === hardness[1] ? 1 : 0)) {
-    const ratio = mark === undefined ? 1 : mark.diameter / ball;
-    if (ratio < RATIO.least || ratio > RATIO.most) findings.push(finding('indentation-outside', { hardness: value, ratio }));
-  }
-  if (soft && thickness !== undefined && thickness < 8 * soft.depth)
-    findings.push(finding('indented-piece-thin', { thickness, least: 8 * soft.depth }));
+    findings.push(finding('planned-index-unusual', { index, usual: USUAL.join(', ') }));
+  const hard = indentationOf(force, ballDiameter, hardness[1]);
+  const soft = indentationOf(force, ballDiameter, hardness[0]);
+  const marks = hardness[0] === hardness[1] ? [soft] : [hard, soft];
+  marks.forEach((mark, k) => {
+    if (!mark?.valid)
+      findings.push(finding('planned-indentation-outside', { hardness: hardness[marks.length - 1 - k]!, ratio: mark?.ratio ?? 1 }));
+  });
+  if (soft && thickness !== undefined && thickness < soft.leastThickness)
+    findings.push(finding('brinell-piece-thin', { thickness, least: soft.leastThickness }));
+  const { capacity, verifiedFrom } = frame;
   return {
     planOf: 'brinell',
     frame,
-    ball,
+    ballDiameter,
     index,
     hardness,
     force: load.force,
     ...(hard && soft
       ? {
           indentation: [hard.diameter, soft.diameter] as const,
-          leastThickness: 8 * soft.depth,
-          leastEdge: 2.5 * soft.diameter,
-          leastSpacing: 3 * soft.diameter,
+          leastThickness: soft.leastThickness,
+          leastEdge: soft.leastEdgeDistance,
+          leastSpacing: soft.leastSpacing,
         }
       : {}),
     loading: handLoading(frame, force, LOADING),
     dwell: DWELL,
+    possible: brinellCombinations({ capacity, verifiedFrom }).filter(
+      (one) => one.hardness[0] <= hardness[0] && one.hardness[1] >= hardness[1],
+    ),
     ifItStalls: ifItStalls(frame, 'take a smaller ball with the same index'),
     cautions: cautionsFor('brinell'),
     findings,

@@ -3,7 +3,7 @@ import type { Figure } from './figureParts.js';
 import { pageOf } from './pageOf.js';
 
 /** Names of the figures, of all methods. */
-export type FigureName = 'loadExtension' | 'stressStrain' | 'elasticDetail' | 'trueCurve' | 'rates';
+export type FigureName = 'loadExtension' | 'stressStrain' | 'elasticDetail' | 'trueCurve' | 'rates' | 'force' | 'indentations';
 
 /**
  * The figures of a test as plain Vega-Lite JSON.

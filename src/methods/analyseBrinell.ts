@@ -1,0 +1,168 @@
+import { finding, requireOneOf, requireOptions, type Finding } from '../base/index.js';
+import { nearestCombination, brinellPieceFindings, indentationFindings } from './brinellFindings.js';
+import { brinellHardness } from './brinellHardness.js';
+import { heldForce } from './brinellDwell.js';
+import { requireBrinell, type CheckedIndentation } from './brinellReadings.js';
+import type { BrinellIndentationResult, BrinellPiece, BrinellReadings, BrinellResult } from './BrinellResult.js';
+import type { TestInfo } from './MethodResult.js';
+import { meanOf } from './meanOf.js';
+import { provenanceOf } from './provenanceOf.js';
+import { quantity } from './quantity.js';
+import { strengthFromBrinell, type StrengthMaterial } from './strengthFromBrinell.js';
+import { structure } from './structure.js';
+import { requireTest } from './testInfo.js';
+
+/** Options of {@link analyseBrinell}. */
+export interface BrinellOptions {
+  /** The metal, where a tensile strength is to be estimated; default: none is. */
+  readonly strengthOf?: StrengthMaterial | undefined;
+  /** Who tested what. */
+  readonly test?: TestInfo | undefined;
+}
+
+const ISO = 'ISO 6506-1:2014';
+/** 1 kgf [N]. */
+const KGF = 9.80665;
+const strengthMaterials: readonly StrengthMaterial[] = [
+  'steel',
+  'cold-worked steel',
+  'austenitic steel',
+  'cast iron',
+  'aluminium',
+  'copper',
+  'other',
+];
+
+/** One indentation: the force that counts, what follows, its doubts. */
+function evaluated(given: CheckedIndentation, ball: number, number: number) {
+  const { record, diameters } = given;
+  const dwell = record && heldForce(record.force, record.time!);
+  const force = dwell?.force ?? given.force ?? record!.force.reduce((a, b) => Math.max(a, b));
+  const found = brinellHardness({ force, ballDiameter: ball, diameters });
+  const result: BrinellIndentationResult = {
+    hardness: quantity('HBW', 'Brinell hardness', found.hardness, 'HBW', `${ISO}, principle`),
+    diameter: quantity('d', 'mean diameter of the indentation', found.diameter, 'mm', `${ISO}, symbols`),
+    depth: quantity('h', 'depth of the indentation', found.depth, 'mm', `${ISO}, symbols`),
+    force: quantity('F', 'test force', force, 'N', `${ISO}, symbols`),
+    diameters,
+    forceIndex: found.forceIndex,
+    valid: found.valid,
+    ...(dwell ? { dwell } : {}),
+    ...(record ? { record } : {}),
+  };
+  return { found, force, result, findings: indentationFindings(number, ball, given, found, force, dwell) };
+}
+
+/** Ball, force in kgf (nominal where it is within 1 %), time where it was recorded. */
+function designationOf(ball: number, force: number, indentations: readonly BrinellIndentationResult[]): string {
+  const nearest = nearestCombination(ball, force);
+  const name =
+    nearest && Math.abs(force / nearest.force - 1) <= 0.01 ? nearest.designation : `HBW ${ball}/${Number((force / KGF).toPrecision(4))}`;
+  const times = indentations.flatMap(({ dwell }) => (dwell ? [dwell.duration] : []));
+  return times.length === 0 ? name : `${name}/${Math.round(times.reduce((a, b) => a + b) / times.length)}`;
+}
+
+/**
+ * A Brinell test: one indentation or several, with the force as it was set or as it was recorded over time.
+ *
+ * $$ \text{HBW} = \frac{0.102 \cdot 2 F}{\pi D \left( D - \sqrt{D^2 - d^2} \right)} $$
+ *
+ * @remarks
+ * Where force was recorded, the highest while it was held governs: a force that fell in the dwell made its indentation before it fell. Each
+ * indentation has its own hardness; the mean is over those whose diameter lies within 0.24 and 0.60 of the ball. Index, time, steadiness, thickness, edge and
+ * spacing are looked at where they are known.
+ *
+ * @param readings - `ballDiameter` [mm]; `indentations` with `diameters` [mm], and `force` [N] or a `record` of force [N] over time [s].
+ * @param piece - Thickness [mm] and group of the material.
+ * @param options - Metal for an estimate of strength, identity of the test.
+ * @returns The result, as plain data.
+ * @throws {@link InputError} `missing`, `empty`, `wrong-type`, `not-finite`, `not-positive`, `not-increasing`, `unequal-lengths`, `too-few`,
+ * `out-of-range`, `unknown-option`.
+ *
+ * @example
+ * ```ts
+ * const readings = { ballDiameter: 10, force: 9807, indentations: [{ diameters: [3.98, 4.02] }, { diameters: [4.05, 4.07] }] };
+ * const result = analyseBrinell(readings, { thickness: 12, material: 'copper alloys' });
+ * result.hardness?.value; // => 75.1
+ * result.designation; // => 'HBW 10/1000'
+ * ```
+ *
+ * @see ISO 6506-1:2014, Brinell hardness test. Checked in `test/handbook/brinell.test.ts`.
+ */
+export function analyseBrinell(readings: BrinellReadings, piece: BrinellPiece = {}, options: BrinellOptions = {}): BrinellResult {
+  const from = 'analyseBrinell';
+  requireOptions(from, options, ['strengthOf', 'test']);
+  const strengthOf =
+    options.strengthOf === undefined ? undefined : requireOneOf(from, 'options.strengthOf', options.strengthOf, strengthMaterials);
+  const test = requireTest(from, options.test ?? {});
+  const { ball, list } = requireBrinell(from, readings, piece);
+
+  const all = list.map((one, k) => evaluated(one, ball, k + 1));
+  const force = all.reduce((sum, one) => sum + one.force, 0) / all.length;
+  const indentations = all.map(({ result }) => result);
+  const mean = meanOf(all.filter(({ found }) => found.valid).map(({ found }) => found.hardness));
+  const findings: Finding[] = [
+    ...all.flatMap((one) => one.findings),
+    ...brinellPieceFindings(
+      piece,
+      all.map(({ found }) => found),
+      ball,
+      force,
+      mean?.mean,
+    ),
+  ];
+  const strength = strengthOf === undefined || !mean ? undefined : strengthFromBrinell({ hardness: mean.mean, material: strengthOf });
+  if (strength)
+    findings.push(
+      strength.ok
+        ? finding('strength-estimated', { strength: strength.strength }, { field: 'estimatedStrength' })
+        : finding('strength-not-estimated', { why: strength.message }, { field: 'estimatedStrength' }),
+    );
+  return {
+    method: 'brinell',
+    test,
+    ballDiameter: ball,
+    piece: structure(piece),
+    indentations,
+    ...(mean ? { hardness: quantity('HBW', 'Brinell hardness, mean', mean.mean, 'HBW', `${ISO}, principle`, mean.uncertainty) } : {}),
+    designation: designationOf(ball, force, indentations),
+    ...(strength?.ok === true
+      ? {
+          // a tenth either way, any value of it as likely
+          estimatedStrength: quantity(
+            'Rm(HBW)',
+            'tensile strength, estimated from hardness',
+            strength.strength,
+            'MPa',
+            '3.45 HBW (common practice)',
+            (0.1 * strength.strength) / Math.sqrt(3),
+          ),
+        }
+      : {}),
+    findings,
+    trail: all.flatMap(({ result: { dwell } }, k) =>
+      dwell
+        ? [
+            {
+              step: `highest force held for indentation ${k + 1}`,
+              values: { force: dwell.force, first: dwell.range[0], last: dwell.range[1] },
+            },
+          ]
+        : [],
+    ),
+    provenance: provenanceOf(options, {
+      diameters: Float64Array.from(list.flatMap(({ diameters }) => diameters)),
+      forces: Float64Array.from(all.map((one) => one.force)),
+      ...Object.fromEntries(
+        list.flatMap(({ record }, k) =>
+          record
+            ? [
+                [`force${k}`, record.force],
+                [`time${k}`, record.time],
+              ]
+            : [],
+        ),
+      ),
+    }),
+  };
+}

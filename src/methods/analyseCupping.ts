@@ -1,0 +1,192 @@
+import {
+  finding,
+  InputError,
+  requireBetween,
+  requireNonNegative,
+  requireObject,
+  requireOptions,
+  requirePositive,
+  type Finding,
+} from '../base/index.js';
+import { travelWithoutFrame } from '../curve/index.js';
+import { checkRecordKernel, resolution } from '../record/index.js';
+import { cupDepth } from './cupDepth.js';
+import type { CuppingBlank, CuppingResult, CuppingSheet } from './CuppingResult.js';
+import { requireForceColumns, type ForceColumns, type ForceRecord } from './ForceColumns.js';
+import type { TestInfo } from './MethodResult.js';
+import { meanOf } from './meanOf.js';
+import { provenanceOf } from './provenanceOf.js';
+import { quantity } from './quantity.js';
+import { structure } from './structure.js';
+import { requireTest } from './testInfo.js';
+
+/** Options of {@link analyseCupping}. */
+export interface CuppingOptions {
+  /** Compliance of the frame [mm/N], taken out of the travel; default none. */
+  readonly frameCompliance?: number | undefined;
+  /** Diameter of the ball [mm]; default 20. */
+  readonly ballDiameter?: number | undefined;
+  /** Bore of the die [mm]; default 27. */
+  readonly dieDiameter?: number | undefined;
+  /** Force that holds the blank [N], where it was measured. */
+  readonly holdingForce?: number | undefined;
+  /** Fall of the force after its maximum, as a share of it, that shows the crack; default 0.05, a choice of this package. */
+  readonly fall?: number | undefined;
+  /** Who tested what. */
+  readonly test?: TestInfo | undefined;
+}
+
+const ISO = 'ISO 20482:2013';
+const BALL = 20;
+const DIE = 27;
+const FALL = 0.05;
+/** Limits of the standard: sheet [mm], blank [mm], reading [mm], number of blanks; about 10 kN [N], a fifth either way. */
+const SHEET = [0.1, 2] as const;
+const NARROW = 90;
+const READING = 0.1;
+const BLANKS = 3;
+const HOLDING = [8000, 12_000] as const;
+/** A crack whose fall takes a longer way than this is no moment [mm]. */
+const GRADUAL = 0.3;
+
+/** One blank: its cup, and what stands in doubt. */
+function evaluated(record: ForceRecord, compliance: number, fall: number, number: number): { blank: CuppingBlank; findings: Finding[] } {
+  const { force } = record;
+  const travel = compliance > 0 ? travelWithoutFrame(record.travel!, force, compliance) : record.travel!;
+  const { contact, highest, crack } = cupDepth(force, travel, fall);
+  const depths = travel.map((x) => x - contact);
+  const findings: Finding[] = checkRecordKernel(record);
+  const step = resolution(record.travel!);
+  if (step > READING * (1 + 1e-9)) findings.push(finding('cupping-displacement-coarse', { number, step }, { field: 'cuppingIndex' }));
+  const way = crack ? depths[crack.fallen]! - depths[crack.begins]! : 0;
+  if (!crack) findings.push(finding('cupping-crack-not-recorded', { number, share: 100 * fall }, { field: 'cuppingIndex' }));
+  else if (way > GRADUAL)
+    findings.push(finding('cupping-fall-gradual', { number, depth: way }, { field: 'cuppingIndex', range: [crack.begins, crack.fallen] }));
+  const blank: CuppingBlank = {
+    ...(crack
+      ? {
+          depth: quantity('h', 'depth of the cup at the crack', depths[crack.begins]!, 'mm', `${ISO}, procedure`),
+          crackIndex: crack.begins,
+        }
+      : {}),
+    maximumForce: quantity('Fm', 'maximum force', force[highest]!, 'N', 'common practice'),
+    contact,
+    depths,
+    record,
+  };
+  return { blank, findings };
+}
+
+function setUpFindings(sheet: CuppingSheet, ball: number, die: number, holding: number | undefined, blanks: number): Finding[] {
+  const { thickness, width } = sheet;
+  return [
+    ...(thickness < SHEET[0] || thickness > SHEET[1] ? [finding('cupping-sheet-outside', { thickness })] : []),
+    ...(width !== undefined && width < NARROW ? [finding('cupping-blank-narrow', { width })] : []),
+    ...(holding !== undefined && (holding < HOLDING[0] || holding > HOLDING[1])
+      ? [finding('cupping-holding-force', { force: holding })]
+      : []),
+    ...(ball !== BALL || die !== DIE ? [finding('cupping-tools-other', { ball, die }, { field: 'cuppingIndex' })] : []),
+    ...(blanks < BLANKS ? [finding('cupping-few-blanks', { blanks }, { field: 'cuppingIndex' })] : []),
+  ];
+}
+
+/** One record, or one of each blank. */
+function requireBlanks(from: string, records: ForceColumns | readonly ForceColumns[]): ForceRecord[] {
+  const list = Array.isArray(records) ? (records as readonly ForceColumns[]) : undefined;
+  if (list?.length === 0) throw new InputError(from, 'record', 'empty', 'must be of one blank at least', 0);
+  const checked = list
+    ? list.map((one, k) => requireForceColumns(from, `record[${k}]`, one, ['travel']))
+    : [requireForceColumns(from, 'record', records as ForceColumns, ['travel'])];
+  checked.forEach(({ force }, k) => {
+    if (!force.some((F) => F > 0))
+      throw new InputError(from, list ? `record[${k}].force` : 'record.force', 'not-positive', 'must rise above 0', 0);
+  });
+  return checked;
+}
+
+/**
+ * A cupping test of sheet: depth of the cup when the first crack goes through, of one blank or several.
+ *
+ * $$ IE = x_{crack} - C_f F_{crack} - x_{contact} $$
+ *
+ * @remarks
+ * The ball touches where the first rise of the force, extrapolated, meets zero. The crack is where the force begins to fall away after its
+ * maximum, by 5 % at least; a fall over more than 0.3 mm of depth is no moment, and a finding says so. Depth counts without the frame where its compliance is given. A quantity that a record cannot support is
+ * absent.
+ *
+ * @param record - `force` [N] and `travel` [mm], with `time` [s] where it was logged; of one blank, or a list of one for each.
+ * @param sheet - Thickness and width of the blank [mm].
+ * @param options - Frame compliance [mm/N], tools [mm], holding force [N], identity of the test.
+ * @returns The result, as plain data.
+ * @throws {@link InputError} `missing`, `empty`, `not-finite`, `not-positive`, `out-of-range`, `unequal-lengths`, `too-few`, `unknown-option`, `wrong-type`.
+ *
+ * @example
+ * ```ts
+ * const travel = Array.from({ length: 130 }, (_, i) => i / 10);
+ * const force = travel.map((x) => (x < 1 ? 0 : x <= 11.5 ? 1800 * (x - 1) : 9000));
+ * analyseCupping({ force, travel }, { thickness: 1, width: 90 }).cuppingIndex?.value; // => 10.5
+ * ```
+ *
+ * @see ISO 20482:2013, cupping test of sheet and strip. Checked in `test/handbook/cupping.test.ts`.
+ */
+export function analyseCupping(
+  record: ForceColumns | readonly ForceColumns[],
+  sheet: CuppingSheet,
+  options: CuppingOptions = {},
+): CuppingResult {
+  const from = 'analyseCupping';
+  requireOptions(from, options, ['frameCompliance', 'ballDiameter', 'dieDiameter', 'holdingForce', 'fall', 'test']);
+  requireOptions(from, requireObject(from, 'sheet', sheet), ['thickness', 'width'], 'sheet');
+  requirePositive(from, 'sheet.thickness', sheet.thickness);
+  if (sheet.width !== undefined) requirePositive(from, 'sheet.width', sheet.width);
+  const given = options.frameCompliance;
+  const compliance = given === undefined ? 0 : requireNonNegative(from, 'options.frameCompliance', given);
+  const ballDiameter = requirePositive(from, 'options.ballDiameter', options.ballDiameter ?? BALL);
+  const dieDiameter = requirePositive(from, 'options.dieDiameter', options.dieDiameter ?? DIE);
+  const holding = options.holdingForce === undefined ? undefined : requirePositive(from, 'options.holdingForce', options.holdingForce);
+  const fall = requireBetween(from, 'options.fall', options.fall ?? FALL, 0.005, 0.9);
+  const test = requireTest(from, options.test ?? {});
+  const records = requireBlanks(from, record);
+
+  const all = records.map((one, k) => evaluated(one, compliance, fall, k + 1));
+  const blanks = all.map(({ blank }) => blank);
+  const depths = blanks.flatMap(({ depth }) => (depth ? [depth.value] : []));
+  const mean = meanOf(depths);
+  return {
+    method: 'cupping',
+    test,
+    sheet: structure(sheet),
+    ballDiameter,
+    dieDiameter,
+    blanks,
+    ...(mean
+      ? {
+          cuppingIndex: quantity(
+            'IE',
+            `cupping index, mean of ${depths.length}`,
+            mean.mean,
+            'mm',
+            `${ISO}, cupping index`,
+            mean.uncertainty,
+          ),
+        }
+      : {}),
+    findings: [
+      ...all.flatMap(({ findings }) => findings),
+      ...(given === undefined ? [finding('cupping-frame-included', {}, { field: 'cuppingIndex' })] : []),
+      ...setUpFindings(sheet, ballDiameter, dieDiameter, holding, blanks.length),
+    ],
+    trail: [
+      ...(compliance > 0 ? [{ step: 'frame compliance removed from travel', values: { compliance } }] : []),
+      ...blanks.map(({ contact }, k) => ({ step: `depth of blank ${k + 1} counted from contact`, values: { contact } })),
+    ],
+    provenance: provenanceOf(
+      options,
+      Object.fromEntries(
+        records.flatMap((one, k) =>
+          Object.entries(one as unknown as Record<string, Float64Array>).map(([name, column]) => [`${name}${k}`, column]),
+        ),
+      ),
+    ),
+  };
+}
