@@ -59,7 +59,7 @@ export const planningEntries = {
   },
   'drive-strokes-coarse': {
     severity: 'caution', about: 'frame',
-    message: 'One {what} moves the crosshead by {travel} mm, {ratio} times the offset of Rp0.2: yield passes within one.',
+    message: 'One stroke of the pump moves the crosshead by {travel} mm, {ratio} times the offset of Rp0.2: yield passes within one.',
     remedy: 'Move the handle slowly and only in part past the elastic range, or use a drive with finer steps.',
   },
   'planned-sampling-slow': {

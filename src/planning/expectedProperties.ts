@@ -1,4 +1,4 @@
-import { InputError, requireFinite, requireObject, requireOneOf, requireOptions, requirePositive } from '../base/index.js';
+import { InputError, requireNonNegative, requireObject, requireOneOf, requireOptions, requirePositive } from '../base/index.js';
 import { materialFamily, type MaterialFamilyKey, type UsualRange } from '../materials/index.js';
 
 /** Properties to be expected, each as one number or from lowest to highest. */
@@ -52,35 +52,44 @@ const ranges = ['modulus', 'yieldStrength', 'tensileStrength', 'elongation', 'ex
 /** @internal The middle of a range. */
 export const middle = ([low, high]: UsualRange): number => (low + high) / 2;
 
-/** @internal A number, or lowest and highest. */
-export function requireRange(from: string, path: string, value: unknown): UsualRange {
+/** @internal A number above 0, or lowest and highest; the lowest may be 0 where `fromZero` says so. */
+export function requireRange(from: string, path: string, value: unknown, fromZero = false): UsualRange {
   if (typeof value === 'number') return [requirePositive(from, path, value), value];
   if (!Array.isArray(value) || value.length !== 2)
     throw new InputError(from, path, value === undefined ? 'missing' : 'wrong-type', 'must be a number, or lowest and highest', value);
-  const low = requirePositive(from, `${path}[0]`, value[0]);
-  const high = requireFinite(from, `${path}[1]`, value[1]);
+  const low = (fromZero ? requireNonNegative : requirePositive)(from, `${path}[0]`, value[0]);
+  const high = requirePositive(from, `${path}[1]`, value[1]);
   if (high < low) throw new InputError(from, `${path}[1]`, 'out-of-range', `must be at least the lowest (${low})`, high);
   return [low, high];
+}
+
+/** The yield strength: where it is the family's, a strength that is known better bounds it. */
+function yieldWithin(from: string, range: UsualRange, own: boolean, strength: UsualRange): UsualRange {
+  if (!own) return [Math.min(range[0], strength[0]), Math.min(range[1], strength[1])];
+  if (range[0] > strength[0] || range[1] > strength[1])
+    throw new InputError(
+      from,
+      'expected.yieldStrength',
+      'out-of-range',
+      `must not be above the tensile strength (${strength.join(' to ')})`,
+      range.join(' to '),
+    );
+  return range;
 }
 
 /** @internal The material of a plan, from family and expectations. */
 export function requireMaterial(from: string, { family, expected = {} }: MaterialInput): PlannedMaterial {
   requireOptions(from, requireObject(from, 'expected', expected), [...ranges, 'yieldPoint', 'ductile'], 'expected');
   const base = family === undefined ? undefined : materialFamily(family);
-  const of = (name: (typeof ranges)[number]): UsualRange => requireRange(from, `expected.${name}`, expected[name] ?? base?.[name]);
+  const of = (name: (typeof ranges)[number]): UsualRange =>
+    requireRange(from, `expected.${name}`, expected[name] ?? base?.[name], name === 'elongation');
   const known = (name: (typeof ranges)[number]): boolean => (expected[name] ?? base?.[name]) !== undefined;
   const modulus = of('modulus');
   const tensileStrength = of('tensileStrength');
   const elongation = of('elongation');
-  const yieldStrength = known('yieldStrength') ? of('yieldStrength') : undefined;
-  if (yieldStrength && (yieldStrength[0] > tensileStrength[0] || yieldStrength[1] > tensileStrength[1]))
-    throw new InputError(
-      from,
-      'expected.yieldStrength',
-      'out-of-range',
-      `must not be above the tensile strength (${tensileStrength.join(' to ')})`,
-      yieldStrength.join(' to '),
-    );
+  const yieldStrength = known('yieldStrength')
+    ? yieldWithin(from, of('yieldStrength'), expected.yieldStrength !== undefined, tensileStrength)
+    : undefined;
   const uniform = known('exponent') ? of('exponent').map((n) => Math.exp(n) - 1) : elongation;
   const yieldPoint = requireOneOf(from, 'expected.yieldPoint', expected.yieldPoint ?? base?.yieldPoint ?? 'possible', [
     'usual',

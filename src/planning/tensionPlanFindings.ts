@@ -60,11 +60,14 @@ function speedFindings(stages: readonly SpeedStage[], { frame, length }: StageIn
   for (const { stage, drivePerMinute } of stages)
     if (drivePerMinute !== undefined && drivePerMinute > BY_HAND)
       found.push(finding('drive-too-fast', { number: drivePerMinute, what, stage, limit: BY_HAND }));
+  // a wheel turns as finely as the hand likes, a stroke has an end
   const { drive } = frame;
   const piston = cylinderArea(frame);
-  const travel = drive?.kind === 'screw' ? drive.travelPerTurn : drive && piston !== undefined ? drive.volumePerStroke / piston : 0;
-  const ratio = travel / (OFFSET * length);
-  if (next?.stage === 'yield' && ratio > 1) found.push(finding('drive-strokes-coarse', { what: what.slice(0, -1), travel, ratio }));
+  if (drive?.kind === 'pump' && piston !== undefined && next?.stage === 'yield') {
+    const travel = drive.volumePerStroke / piston;
+    const ratio = travel / (OFFSET * length);
+    if (ratio > 1) found.push(finding('drive-strokes-coarse', { travel, ratio }));
+  }
   return found;
 }
 
