@@ -94,7 +94,7 @@ export const planningEntries = {
   },
   'head-weak': {
     severity: 'caution', about: 'piece',
-    message: '{what} of the head is stressed to {stress} MPa, against {limit} MPa that it may carry: {margin} times.',
+    message: '{what}: {stress} MPa at the greatest force, against {limit} MPa that the head may carry; {margin} times what is needed.',
     remedy: 'Make the head larger, or the section smaller; the piece must break within its parallel length.',
   },
   'head-too-small': {

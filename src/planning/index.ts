@@ -1,4 +1,5 @@
 export { bendingForce, type BendingForceInput } from './bendingForce.js';
+export { checkPiece, type MeasuredShape, type PieceCheck, type PieceCheckInput, type PieceCheckRow } from './checkPiece.js';
 export { largestSection, type LargestSection, type LargestSectionInput } from './largestSection.js';
 export { oilEnergy, type OilVolume } from './oilEnergy.js';
 export { oilFlow, type OilFlowInput } from './oilFlow.js';
@@ -6,6 +7,7 @@ export { planBending, type BendingPlan, type BendingPlanInput } from './planBend
 export { planBrinell, type BrinellPlan, type BrinellPlanInput } from './planBrinell.js';
 export { planShear, type ShearPlan, type ShearPlanInput } from './planShear.js';
 export { planTension } from './planTension.js';
+export { shapeTolerance, type MachinedDimension, type ShapeTolerance } from './shapeTolerance.js';
 export { storedEnergy, type StoredEnergyInput } from './storedEnergy.js';
 export { threadStressArea, type MetricThread } from './threadStressArea.js';
 export { travelNeeded, type TravelInput, type TravelNeeded } from './travelNeeded.js';
@@ -32,3 +34,4 @@ export {
 } from './TensionPlan.js';
 export { type HandDrive, type TestFrame } from './TestFrame.js';
 export { type HandLoading } from './handLoading.js';
+export { type PieceHead } from './PieceHead.js';
