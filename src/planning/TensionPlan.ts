@@ -95,6 +95,8 @@ export interface PlannedLengths {
   readonly parallelLength: number;
   /** Length that stretches elastically [mm]. */
   readonly effectiveLength: number;
+  /** Least radius of the fillets where the piece has heads [mm]. */
+  readonly leastFilletRadius: number;
 }
 
 /** Part of a test with a speed of its own. */

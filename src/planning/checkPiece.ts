@@ -13,6 +13,7 @@ import type { MaterialFamilyKey } from '../materials/index.js';
 import { dimensionFindings, lengthFindings } from '../methods/index.js';
 import { checkHead } from './checkHead.js';
 import { requireMaterial, type ExpectedProperties, type PlannedMaterial } from './expectedProperties.js';
+import { leastFilletRadius } from './leastFilletRadius.js';
 import { requireHead, type PieceHead } from './PieceHead.js';
 import { toleranceOf } from './shapeTolerance.js';
 
@@ -84,8 +85,6 @@ export interface PieceCheck {
   readonly findings: readonly Finding[];
 }
 
-/** Least fillets: a share of the diameter, flats under 3 mm, other bars (ISO 6892-1 Annexes B and D, from memory). */
-const FILLET = { round: 0.75, thin: 20, other: 12, thinBelow: 3 } as const;
 /** Least width of a head over that of the section (from memory of Annex B; for rounds common practice). */
 const HEAD = 1.2;
 /** A parallel length so many times that of arbitration is long (common practice). */
@@ -94,12 +93,6 @@ const LONG = 1.2;
 const PROPORTIONAL = 0.1;
 /** A metal without a yield point in use must not be loaded in its head beyond this share of its strength (common practice). */
 const BRITTLE = 2 / 3;
-
-function leastFillet({ shape, dimensions }: Section): number {
-  const { diameter, thickness } = dimensions;
-  if (shape === 'round' && diameter !== undefined) return FILLET.round * diameter;
-  return thickness !== undefined && thickness < FILLET.thinBelow ? FILLET.thin : FILLET.other;
-}
 
 /** Length along the axis that a fillet takes up between section and head. */
 function filletRun(radius: number, size: number, head: number): number {
@@ -197,7 +190,7 @@ export function checkPiece(input: PieceCheckInput): PieceCheck {
   const longest = leastParallelLength({ section, gaugeLength, arbitration: true });
   if (parallelLength > LONG * longest)
     findings.push(finding('parallel-length-long', { length: parallelLength, ratio: parallelLength / gaugeLength, gauge: gaugeLength }));
-  const least = radius === undefined ? undefined : leastFillet(section);
+  const least = radius === undefined ? undefined : leastFilletRadius({ section });
   if (radius !== undefined && least !== undefined && radius < least) findings.push(finding('fillet-small', { radius, least }));
   const heads = head ? checkHead(head, { force, yieldStress: carried(material), thickness: thickness ?? size }) : [];
   if (head) findings.push(...headFindings(heads, head, size));

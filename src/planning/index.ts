@@ -1,6 +1,7 @@
 export { bendingForce, type BendingForceInput } from './bendingForce.js';
 export { checkPiece, type MeasuredShape, type PieceCheck, type PieceCheckInput, type PieceCheckRow } from './checkPiece.js';
 export { largestSection, type LargestSection, type LargestSectionInput } from './largestSection.js';
+export { leastFilletRadius } from './leastFilletRadius.js';
 export { oilEnergy, type OilVolume } from './oilEnergy.js';
 export { oilFlow, type OilFlowInput } from './oilFlow.js';
 export { planBending, type BendingPlan, type BendingPlanInput } from './planBending.js';
@@ -35,3 +36,4 @@ export {
 export { type HandDrive, type TestFrame } from './TestFrame.js';
 export { type HandLoading } from './handLoading.js';
 export { type PieceHead } from './PieceHead.js';
+export { type TestPlan } from './TestPlan.js';

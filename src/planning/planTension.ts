@@ -6,6 +6,7 @@ import { middle, requireMaterial, type PlannedMaterial } from './expectedPropert
 import { expectedUncertainties, plannedResolution, requireErrors } from './expectedUncertainties.js';
 import { ifItStalls } from './ifItStalls.js';
 import { largestSection, type LargestSection } from './largestSection.js';
+import { leastFilletRadius } from './leastFilletRadius.js';
 import { oilEnergy } from './oilEnergy.js';
 import { paceSheet } from './paceSheet.js';
 import { planForce, requireLimits } from './planForce.js';
@@ -87,7 +88,14 @@ function plannedLengths(from: string, section: Section, given: GivenLengths): Pl
       `must be at least the parallel length (${parallelLength})`,
       effective,
     );
-  return { proportionalLength, gaugeLength, leastParallelLength: least, parallelLength, effectiveLength: effective };
+  return {
+    proportionalLength,
+    gaugeLength,
+    leastParallelLength: least,
+    parallelLength,
+    effectiveLength: effective,
+    leastFilletRadius: leastFilletRadius({ section }),
+  };
 }
 
 /** Round, square and, where the thickness is given, flat. */

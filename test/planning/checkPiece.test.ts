@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import {
   checkPiece,
+  leastFilletRadius,
   rectangular,
   round,
   shapeTolerance,
@@ -63,7 +64,7 @@ describe('heads', () => {
     expect(held!.limit).toBeCloseTo(20, 9);
     expect(codes({ head: { ...wedge, faceFriction: 0.22 }, totalLength: undefined })).toEqual(['caution grip-may-slip']);
     expect(codes({ head: { ...wedge, faceLength: 50 }, totalLength: undefined })).toEqual(['caution grip-short']);
-    expect(codes({ head: { ...wedge, gripped: 10 } })).toEqual(['caution head-weak']);
+    expect(codes({ head: { ...wedge, gripped: 8 } })).toEqual(['caution head-weak']);
   });
 
   test('clamps hold by their own force on two sides', () => {
@@ -136,6 +137,8 @@ describe('proportions', () => {
       }).leastFilletRadius;
     expect(of(2)).toBe(20);
     expect(of(3)).toBe(12);
+    expect(leastFilletRadius({ section: d8 })).toBe(6);
+    expect(refusal(() => leastFilletRadius({} as never))).toBe('missing section');
     expect(checkPiece({ ...base, section: square({ side: 6 }), filletRadius: undefined, head: undefined })).not.toHaveProperty(
       'leastFilletRadius',
     );

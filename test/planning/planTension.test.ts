@@ -89,6 +89,7 @@ describe('lengths', () => {
       leastParallelLength: 44,
       parallelLength: 44,
       effectiveLength: 44,
+      leastFilletRadius: 6,
     });
     expect(plan({ lengths: { arbitration: true } }).lengths.parallelLength).toBe(56);
     expect(plan({ lengths: { coefficient: 11.3 } }).lengths.gaugeLength).toBe(80);
