@@ -37,6 +37,11 @@ export const planningEntries = {
     message: 'The compliance of the frame is not known: speed, travel and stored energy are least values, and E cannot be had from travel.',
     remedy: 'Measure the compliance with a stiff block, a known bar or two lengths, or use an extensometer.',
   },
+  'oil-volume-unknown': {
+    severity: 'note', about: 'frame',
+    message: 'The volume of oil under pressure is not known: strokes in the elastic part and stored energy are least values.',
+    remedy: 'Estimate cylinder, lines and hoses; oil often takes more strokes than the piston.',
+  },
   'elastic-speed-too-fast-for-yield': {
     severity: 'note', about: 'method',
     message: 'Held through yield, the speed of the elastic part would strain the piece at {rate} 1/s, {ratio} times the rate to aim at there.',
@@ -44,7 +49,7 @@ export const planningEntries = {
   },
   'elastic-part-quick': {
     severity: 'note', about: 'method',
-    message: 'At this rate the elastic part up to the change of speed lasts {time} s: too short to be read from a dial.',
+    message: 'At this rate the elastic part up to the change of speed lasts {time} s: hardly five readings of a dial.',
     remedy: 'Log it, or aim at the lower end of the rates that the standard allows.',
   },
   'ball-force-error': {

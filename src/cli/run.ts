@@ -1,6 +1,7 @@
 import { Command, CommanderError } from 'commander';
 import { isInputError } from '../base/index.js';
 import { version } from '../methods/index.js';
+import { planCommand } from './planCommand.js';
 import { reportCommand } from './reportCommand.js';
 
 /** Where the command writes. */
@@ -26,8 +27,8 @@ export async function run(argv: readonly string[], { out, error }: Streams): Pro
     .version(version)
     .exitOverride()
     .configureOutput({ writeOut: out, writeErr });
-  const report = reportCommand(out).exitOverride().configureOutput({ writeOut: out, writeErr });
-  program.addCommand(report);
+  for (const command of [reportCommand(out), planCommand(out)])
+    program.addCommand(command.exitOverride().configureOutput({ writeOut: out, writeErr }));
   try {
     await program.parseAsync([...argv], { from: 'user' });
     return STATUS.well;

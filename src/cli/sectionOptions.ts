@@ -1,3 +1,4 @@
+import type { Command } from 'commander';
 import { InputError, type Section } from '../base/index.js';
 import { hexagon, rectangular, round, sectionFromArea, sectionFromMass, square, tube, tubeStrip } from '../geometry/index.js';
 
@@ -77,3 +78,15 @@ export function sectionOf(flags: SectionFlags): Section {
     );
   return makers[name](flags[name]!);
 }
+
+/** Adds the flags of the section. */
+export const withSectionFlags = (command: Command): Command =>
+  command
+    .option('--round <d>', 'diameter [mm]; several readings as 8.01,8.00,7.99')
+    .option('--rectangular <bxa>', 'width x thickness [mm], for example 12.5x3')
+    .option('--square <a>', 'side [mm]')
+    .option('--hexagon <f>', 'width across flats [mm]')
+    .option('--tube <Dxa>', 'outer diameter x wall [mm]')
+    .option('--tube-strip <bxDxa>', 'width x outer diameter x wall of a strip cut from a tube [mm]')
+    .option('--mass <mxLxrho>', 'mass [g] x length [mm] x density [g/cm³]')
+    .option('--area <S0>', 'area of the section [mm²]');

@@ -126,7 +126,7 @@ export interface SpeedStage {
 }
 
 /** What the operator does at a row of the pace sheet. */
-export type PaceAction = 'start' | 'read' | 'slow-down' | 'watch-yield' | 'speed-up' | 'maximum';
+export type PaceAction = 'start' | 'read' | 'slow-down' | 'hold-speed' | 'watch-yield' | 'speed-up' | 'maximum';
 
 /** One row of the pace sheet. */
 export interface PaceRow {

@@ -7,6 +7,8 @@ import { pressureOf } from './TestFrame.js';
 /** Rows of the elastic part at most, and from yield to maximum. */
 const ELASTIC_ROWS = 8;
 const STRENGTH_ROWS = 5;
+/** Speeds nearer than this are one speed. */
+const SAME = 0.99;
 /** @internal Nobody reads a dial more often than so [s] (common practice). */
 export const READ_EVERY = 2;
 
@@ -27,10 +29,10 @@ export function paceSheet(stages: readonly SpeedStage[], material: PlannedMateri
   const [elastic, yielding, hardening] = [stages[0]!, stages.find(({ stage }) => stage === 'yield'), stages[stages.length - 1]!];
   const top = elastic.untilStress ?? strength;
   const climb = elastic.strainRate * modulus;
+  const last = !yielding ? 'maximum' : yielding.speed < SAME * elastic.speed ? 'slow-down' : 'hold-speed';
   const parts = Math.max(1, Math.min(ELASTIC_ROWS, Math.floor(top / climb / READ_EVERY)));
   for (let k = 0; k <= parts; k += 1) {
     const stress = (k * top) / parts;
-    const last = yielding ? 'slow-down' : 'maximum';
     add('elastic', stress / climb, stress, 0, k === 0 ? 'start' : k === parts ? last : 'read');
   }
   if (!yielding || !material.yieldStrength) return rows;

@@ -26,6 +26,7 @@ function frameFindings({ travel }: Pick<TensionPlan, 'travel'>, { frame, limits 
       ),
     );
   if (frame.compliance === undefined) found.push(finding('frame-compliance-unknown'));
+  if (frame.bore !== undefined && frame.oilVolume === undefined) found.push(finding('oil-volume-unknown'));
   return found;
 }
 

@@ -1,4 +1,8 @@
 export { type Figure, type FigureValue } from './figureParts.js';
 export { figures, type FigureName } from './figures.js';
+export { pieceFigure, type PieceDrawing } from './pieceFigure.js';
+export { planFigures, type PlanFigureName } from './planFigures.js';
 export { renderHtml, type RenderOptions } from './renderHtml.js';
+export { renderPlan, type RenderPlanOptions } from './renderPlan.js';
 export { summarise, type SummaryRow } from './summarise.js';
+export { summarisePlan, type PlanRow } from './summarisePlan.js';

@@ -162,7 +162,7 @@ describe('pace sheet', () => {
       if (k > 0) expect(row.travel).toBeGreaterThan(pace[k - 1]!.travel);
     });
     // at a constant speed the travel is speed times time, up to the change
-    const change = pace.find(({ action }) => action === 'slow-down')!;
+    const change = pace.find(({ action }) => action === 'hold-speed')!;
     expect(change.stress).toBeCloseTo(188, 9);
     expect(change.travel).toBeCloseTo(stages[0]!.speed * change.time, 9);
     const before = pace.filter(({ stage }) => stage === 'elastic');
@@ -289,6 +289,7 @@ describe('findings', () => {
     ['note section-small', { section: round({ diameter: 3.5 }), lengths: {} }],
     ['note section-wide', { section: rectangular({ width: 30, thickness: 3 }), lengths: {} }],
     ['caution frame-compliance-unknown', {}, { compliance: undefined }],
+    ['note oil-volume-unknown', {}, { oilVolume: undefined }],
     ['caution displacement-steps-coarse', {}, { travelStep: 0.0122 }],
     ['fault displacement-steps-coarse', {}, { travelStep: 0.04 }],
     ['note elastic-speed-too-fast-for-yield', { control: 'iso-b' }, { compliance: 2e-4, travelStep: undefined }],
