@@ -1,5 +1,5 @@
 import { finding, requireOneOf, requireOptions, type Finding } from '../base/index.js';
-import { nearestCombination, brinellPieceFindings, indentationFindings } from './brinellFindings.js';
+import { nearestCombination, brinellPieceFindings, indentationFindings, isNominal } from './brinellFindings.js';
 import { brinellHardness } from './brinellHardness.js';
 import { heldForce } from './brinellDwell.js';
 import { requireBrinell, type CheckedIndentation } from './brinellReadings.js';
@@ -56,8 +56,7 @@ function evaluated(given: CheckedIndentation, ball: number, number: number) {
 /** Ball, force in kgf (nominal where it is within 1 %), time where it was recorded. */
 function designationOf(ball: number, force: number, indentations: readonly BrinellIndentationResult[]): string {
   const nearest = nearestCombination(ball, force);
-  const name =
-    nearest && Math.abs(force / nearest.force - 1) <= 0.01 ? nearest.designation : `HBW ${ball}/${Number((force / KGF).toPrecision(4))}`;
+  const name = nearest && isNominal(force, nearest.force) ? nearest.designation : `HBW ${ball}/${Number((force / KGF).toPrecision(4))}`;
   const times = indentations.flatMap(({ dwell }) => (dwell ? [dwell.duration] : []));
   return times.length === 0 ? name : `${name}/${Math.round(times.reduce((a, b) => a + b) / times.length)}`;
 }

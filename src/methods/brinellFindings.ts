@@ -6,8 +6,8 @@ import { brinellIndices } from './brinellIndices.js';
 import type { BrinellPiece } from './BrinellResult.js';
 import type { CheckedIndentation } from './brinellReadings.js';
 
-/** The force may be off its nominal value, and change while it is held, by this share (ISO 6506-1). */
-const FORCE = 0.01;
+/** The force may be off its nominal value, and change while it is held, by this share (ISO 6506-1); the last bits of a share are rounding. */
+const FORCE = 0.01 * (1 + 1e-9);
 /** Two diameters that differ by more are a caution (common practice). */
 const DIAMETERS = 0.01;
 /** Time of holding and of bringing on [s] (ISO 6506-1, from memory). */
@@ -15,6 +15,9 @@ const HOLD = [10, 15] as const;
 const RISE = [2, 8] as const;
 /** Times are read from samples: so much beyond a limit is none [s]. */
 const SLACK = 0.25;
+
+/** @internal True where a force is a nominal one within what is allowed. */
+export const isNominal = (force: number, nominal: number): boolean => Math.abs(force / nominal - 1) <= FORCE;
 
 /** @internal The combination of the standard whose force is nearest, for this ball. */
 export function nearestCombination(ball: number, force: number) {
@@ -25,8 +28,8 @@ export function nearestCombination(ball: number, force: number) {
 
 function forceFindings(number: number, ball: number, force: number): Finding[] {
   const nearest = nearestCombination(ball, force);
+  if (nearest && isNominal(force, nearest.force)) return [];
   const share = nearest ? force / nearest.force - 1 : Infinity;
-  if (Math.abs(share) <= FORCE) return [];
   // nearer than a tenth it was meant, farther it is another index
   if (nearest && Math.abs(share) <= 0.1)
     return [

@@ -29,7 +29,8 @@ export interface SummaryRow {
 function rounded(value: number, step: Shown['step']): string {
   if (typeof step === 'number') return roundToStep(value, step).toFixed(Math.max(0, -Math.floor(Math.log10(step))));
   if (value === 0) return '0';
-  const size = 10 ** (Math.floor(Math.log10(Math.abs(value))) + 1 - step.figures);
+  // 99.97 to three figures is 100, so the place of the first figure is that of the rounded value
+  const size = 10 ** (Math.floor(Math.log10(Math.abs(Number(value.toPrecision(step.figures))))) + 1 - step.figures);
   return roundToStep(value, size).toFixed(Math.max(0, -Math.round(Math.log10(size))));
 }
 

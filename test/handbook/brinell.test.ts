@@ -1,0 +1,129 @@
+import { describe, expect, test } from 'vitest';
+import { analyseBrinell, brinellCombinations, brinellHardness, strengthFromBrinell } from '../../src/index.js';
+import { expectPrinted } from '../support/handbook.js';
+
+/** HBW of one diameter. */
+const hbw = (ballDiameter: number, force: number, diameters: number): number =>
+  brinellHardness({ force, ballDiameter, diameters }).hardness;
+
+describe('tables of Brinell hardness (ISO 6506-4, ASTM E10), from memory', () => {
+  test.each([
+    { d: 2.75, printed: '495' },
+    { d: 3, printed: '415' },
+    { d: 3.25, printed: '352' },
+    { d: 3.5, printed: '302' },
+    { d: 4, printed: '229' },
+    { d: 4.25, printed: '201' },
+    { d: 4.5, printed: '179' },
+    { d: 4.75, printed: '159' },
+    { d: 5, printed: '143' },
+    { d: 5.25, printed: '128' },
+    { d: 5.5, printed: '116' },
+    { d: 5.75, printed: '105' },
+    { d: 6, printed: '95.5' },
+  ])('10/3000, d $d: $printed', ({ d, printed }) => {
+    expectPrinted(hbw(10, 29_420, d), printed, 2);
+  });
+
+  test.each([
+    { scale: '10/1000', ball: 10, force: 9807, d: 4, printed: '76.3' },
+    { scale: '10/500', ball: 10, force: 4903, d: 4, printed: '38.1' },
+    { scale: '5/750', ball: 5, force: 7355, d: 2, printed: '229' },
+    { scale: '5/750', ball: 5, force: 7355, d: 1.5, printed: '415' },
+    { scale: '5/250', ball: 5, force: 2452, d: 2, printed: '76.3' },
+    { scale: '2.5/187.5', ball: 2.5, force: 1839, d: 1, printed: '229' },
+    { scale: '2.5/62.5', ball: 2.5, force: 612.9, d: 1, printed: '76.3' },
+  ])('$scale, d $d: $printed', ({ ball, force, d, printed }) => {
+    expectPrinted(hbw(ball, force, d), printed, 2);
+  });
+
+  // tables compute with 3000 kgf: 601.45 and 653.46; the force in newtons and 0.102 give more
+  test.each([
+    { d: 2.5, table: '601', own: '601.6' },
+    { d: 2.4, table: '653', own: '653.6' },
+  ])('10/3000, d $d: $own from newtons, $table from kilogram-force', ({ d, table, own }) => {
+    expectPrinted(hbw(10, 29_420, d), own);
+    expectPrinted(hbw(10, 3000 / 0.102, d), table);
+  });
+});
+
+describe('the formula, against the area of the cap', () => {
+  test.each([
+    { ball: 10, force: 29_420, d: 4, printed: '228.83' },
+    { ball: 10, force: 29_420, d: 3, printed: '414.75' },
+    { ball: 10, force: 29_420, d: 5, printed: '142.59' },
+    { ball: 10, force: 29_420, d: 6, printed: '95.52' },
+    { ball: 10, force: 9807, d: 4, printed: '76.28' },
+    { ball: 5, force: 7355, d: 1.5, printed: '414.75' },
+    { ball: 2.5, force: 1839, d: 1, printed: '228.86' },
+  ])('$ball mm, $force N, d $d: $printed', ({ ball, force, d, printed }) => {
+    const value = hbw(ball, force, d);
+    expectPrinted(value, printed);
+    // area of the cap as the turned arc of its circle, summed in rings
+    const rings = 20_000;
+    const half = Math.asin(d / ball);
+    let area = 0;
+    for (let k = 0; k < rings; k += 1) area += (2 * Math.PI * (ball / 2) ** 2 * Math.sin((half * (k + 0.5)) / rings) * half) / rings;
+    expect((0.102 * force) / area / value).toBeCloseTo(1, 7);
+  });
+
+  test('depth, least thickness and index', () => {
+    const found = brinellHardness({ force: 29_420, ballDiameter: 10, diameters: [4, 4] });
+    expectPrinted(found.depth, '0.417424');
+    expectPrinted(found.leastThickness, '3.339');
+    expectPrinted(found.forceIndex, '30.008');
+    expectPrinted(brinellHardness({ force: 9807, ballDiameter: 10, diameters: 4 }).forceIndex, '10.003');
+    expectPrinted(brinellHardness({ force: 1226, ballDiameter: 5, diameters: 2 }).forceIndex, '5.002');
+  });
+
+  test('one per cent more diameter is 2.06 % less hardness', () => {
+    expectPrinted(100 * (hbw(10, 29_420, 4.04) / hbw(10, 29_420, 4) - 1), '-2.06');
+  });
+});
+
+// ISO 6506-1, test forces (from memory): what is printed there in newtons and kilonewtons
+test.each([
+  ['HBW 10/1500', '14710'],
+  ['HBW 10/1000', '9807'],
+  ['HBW 10/500', '4903'],
+  ['HBW 10/250', '2452'],
+  ['HBW 5/750', '7355'],
+  ['HBW 5/250', '2452'],
+  ['HBW 5/125', '1226'],
+  ['HBW 2.5/187.5', '1839'],
+  ['HBW 2.5/62.5', '612.9'],
+])('%s is %s N and possible on a frame of 25 kN', (designation, printed) => {
+  const one = brinellCombinations({ capacity: 25_000 }).find((other) => other.designation === designation);
+  expectPrinted(one!.force, printed, 2);
+});
+
+// ISO 18265, unalloyed and low-alloy steels (from memory): strength and Brinell hardness side by side
+test.each([
+  [119, 400],
+  [152, 510],
+  [190, 640],
+  [238, 800],
+  [285, 965],
+  [333, 1125],
+  [380, 1290],
+  [428, 1455],
+])('%i HBW stands beside %i MPa: within the tenth that the estimate allows', (hardness, strength) => {
+  const estimate = strengthFromBrinell({ hardness, material: 'steel' });
+  expect(estimate.ok && estimate.range[0] <= strength && strength <= estimate.range[1]).toBe(true);
+});
+
+test('229 HBW: about 790 MPa', () => {
+  const estimate = strengthFromBrinell({ hardness: 229, material: 'steel' });
+  expectPrinted(estimate.ok ? estimate.strength : NaN, '790');
+});
+
+test('a whole test: mean of its indentations, designation, estimate', () => {
+  const result = analyseBrinell(
+    { ballDiameter: 10, force: 29_420, indentations: [{ diameters: [4, 4] }, { diameters: [3.98, 4.02] }] },
+    { thickness: 10, material: 'steel, nickel and titanium alloys' },
+    { strengthOf: 'steel' },
+  );
+  expectPrinted(result.hardness!.value, '228.83');
+  expect(result.designation).toBe('HBW 10/3000');
+  expect(result.estimatedStrength!.value).toBeCloseTo(3.45 * result.hardness!.value, 9);
+});
