@@ -20,6 +20,8 @@ export { failure, success } from './Outcome.js';
 /** @internal */
 export { finding, type FindingDetails } from './Finding.js';
 /** @internal */
+export { requireSection } from './requireSection.js';
+/** @internal */
 export {
   requireBetween,
   requireColumn,

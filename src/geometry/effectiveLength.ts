@@ -1,4 +1,4 @@
-import { InputError, requireObject, requireOptions, requirePositive, type Section } from '../base/index.js';
+import { InputError, requireObject, requireOptions, requirePositive, requireSection, type Section } from '../base/index.js';
 
 /** A parallel length with a fillet at each end. */
 export interface FilletedPiece {
@@ -38,11 +38,11 @@ const POINTS = 400;
 export function effectiveLength(piece: FilletedPiece): number {
   const from = 'effectiveLength';
   requireOptions(from, requireObject(from, 'piece', piece), ['section', 'parallelLength', 'filletRadius', 'headSize'], 'piece');
-  requireObject(from, 'section', piece.section);
-  const { diameter, width } = piece.section.dimensions;
+  const { diameter, width } = requireSection(from, 'section', piece.section).dimensions;
   const size = diameter ?? width;
   if (size === undefined || !['round', 'rectangular'].includes(piece.section.shape))
     throw new InputError(from, 'section.shape', 'out-of-range', 'must be round or rectangular', piece.section.shape);
+  requirePositive(from, diameter === undefined ? 'section.dimensions.width' : 'section.dimensions.diameter', size);
   const length = requirePositive(from, 'parallelLength', piece.parallelLength);
   const radius = requirePositive(from, 'filletRadius', piece.filletRadius);
   const head = requirePositive(from, 'headSize', piece.headSize);

@@ -1,4 +1,4 @@
-import { InputError, requireFinite, requireObject, requireOptions, requirePositive, type Section } from '../base/index.js';
+import { InputError, requireFinite, requireObject, requireOptions, requirePositive, requireSection, type Section } from '../base/index.js';
 
 /** A bar on two supports. */
 export interface BendingForceInput {
@@ -34,8 +34,8 @@ export interface BendingForceInput {
 export function bendingForce(input: BendingForceInput): number {
   const from = 'bendingForce';
   requireOptions(from, requireObject(from, 'input', input), ['section', 'span', 'arm', 'stress'], 'input');
-  requireObject(from, 'section', input.section);
-  const modulus = requirePositive(from, 'section.sectionModulus', input.section.sectionModulus);
+  const section = requireSection(from, 'section', input.section);
+  const modulus = requirePositive(from, 'section.sectionModulus', section.sectionModulus);
   const span = requirePositive(from, 'span', input.span);
   const stress = requirePositive(from, 'stress', input.stress);
   if (input.arm === undefined) return (4 * modulus * stress) / span;

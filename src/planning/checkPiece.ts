@@ -1,10 +1,11 @@
 import {
-  finding,
   InputError,
+  finding,
   requireObject,
   requireOneOf,
   requireOptions,
   requirePositive,
+  requireSection,
   type Finding,
   type Section,
 } from '../base/index.js';
@@ -169,9 +170,8 @@ export function checkPiece(input: PieceCheckInput): PieceCheck {
   const from = 'checkPiece';
   const known = ['family', 'expected', 'section', 'gaugeLength', 'parallelLength', 'filletRadius', 'totalLength', 'head', 'shape'];
   requireOptions(from, requireObject(from, 'input', input), known, 'input');
-  const { section } = input;
-  requireObject(from, 'section', section);
-  const area = requirePositive(from, 'section.area', section.area);
+  const section = requireSection(from, 'section', input.section);
+  const { area } = section;
   const gaugeLength = requirePositive(from, 'gaugeLength', input.gaugeLength);
   const parallelLength = requirePositive(from, 'parallelLength', input.parallelLength);
   const radius = input.filletRadius === undefined ? undefined : requirePositive(from, 'filletRadius', input.filletRadius);

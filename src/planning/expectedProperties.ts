@@ -1,5 +1,5 @@
 import { InputError, requireNonNegative, requireObject, requireOneOf, requireOptions, requirePositive } from '../base/index.js';
-import { materialFamily, type MaterialFamilyKey, type UsualRange } from '../materials/index.js';
+import { materialFamilies, materialFamily, type MaterialFamilyKey, type UsualRange } from '../materials/index.js';
 
 /** Properties to be expected, each as one number or from lowest to highest. */
 export interface ExpectedProperties {
@@ -80,7 +80,8 @@ function yieldWithin(from: string, range: UsualRange, own: boolean, strength: Us
 /** @internal The material of a plan, from family and expectations. */
 export function requireMaterial(from: string, { family, expected = {} }: MaterialInput): PlannedMaterial {
   requireOptions(from, requireObject(from, 'expected', expected), [...ranges, 'yieldPoint', 'ductile'], 'expected');
-  const base = family === undefined ? undefined : materialFamily(family);
+  const keys = materialFamilies.map(({ key }) => key);
+  const base = family === undefined ? undefined : materialFamily(requireOneOf(from, 'family', family, keys));
   const of = (name: (typeof ranges)[number]): UsualRange =>
     requireRange(from, `expected.${name}`, expected[name] ?? base?.[name], name === 'elongation');
   const known = (name: (typeof ranges)[number]): boolean => (expected[name] ?? base?.[name]) !== undefined;

@@ -53,7 +53,7 @@ export function largestSection(input: LargestSectionInput): LargestSection {
   const utilisation = requireBetween(from, 'utilisation', input.utilisation ?? 0.8, Number.MIN_VALUE, 1);
   const step = requirePositive(from, 'step', input.step ?? 0.1);
   const most = (utilisation * requirePositive(from, 'capacity', input.capacity)) / requirePositive(from, 'strength', input.strength);
-  const thickness = shape === 'flat' ? requirePositive(from, 'thickness', input.thickness) : 1;
+  const thickness = shape === 'flat' || input.thickness !== undefined ? requirePositive(from, 'thickness', input.thickness) : 1;
   const exact = { round: Math.sqrt((4 * most) / Math.PI), square: Math.sqrt(most), flat: most / thickness }[shape];
   // a whole number of steps must not lose one to binary rounding
   const dimension = Number((Math.floor((exact / step) * (1 + 1e-12)) * step).toPrecision(12));

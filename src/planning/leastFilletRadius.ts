@@ -1,4 +1,4 @@
-import { requireObject, requireOptions, type Section } from '../base/index.js';
+import { requireObject, requireOptions, requireSection, type Section } from '../base/index.js';
 
 /** Share of the diameter of a round; flats under 3 mm; other bars [mm]. */
 const ROUND = 0.75;
@@ -28,8 +28,7 @@ const THIN_BELOW = 3;
 export function leastFilletRadius(input: { readonly section: Section }): number {
   const from = 'leastFilletRadius';
   requireOptions(from, requireObject(from, 'input', input), ['section'], 'input');
-  requireObject(from, 'section', input.section);
-  const { shape, dimensions } = input.section;
+  const { shape, dimensions } = requireSection(from, 'section', input.section);
   const { diameter, thickness } = dimensions;
   if (shape === 'round' && diameter !== undefined) return ROUND * diameter;
   return thickness !== undefined && thickness < THIN_BELOW ? THIN : OTHER;

@@ -1,4 +1,4 @@
-import { finding, requireObject, requireOptions, requirePositive, type Finding, type Section } from '../base/index.js';
+import { finding, requireObject, requireOptions, requirePositive, requireSection, type Finding, type Section } from '../base/index.js';
 import { cautionsFor } from '../methods/index.js';
 import type { MaterialFamilyKey } from '../materials/index.js';
 import { bendingForce } from './bendingForce.js';
@@ -89,7 +89,8 @@ export function planBending(input: BendingPlanInput): BendingPlan {
   const from = 'planBending';
   const known = ['family', 'expected', 'section', 'span', 'arm', 'strainRate', 'frame', 'thresholds'];
   requireOptions(from, requireObject(from, 'input', input), known, 'input');
-  const { section, span, arm } = input;
+  const { span, arm } = input;
+  const section = requireSection(from, 'section', input.section);
   const strainRate = requirePositive(from, 'strainRate', input.strainRate ?? STRAIN_RATE);
   const material = requireMaterial(from, input);
   const frame = requireFrame(from, input.frame);
@@ -101,7 +102,7 @@ export function planBending(input: BendingPlanInput): BendingPlan {
   const greatest = factor * forceAt(material.tensileStrength[1]);
   const { force, findings } = planForce(frame, { greatest, least: forceAt(yields[0]), what: 'of the lowest yield' }, limits);
   // depth in the direction of bending, from I = W h / 2
-  const depth = (2 * section.secondMoment!) / section.sectionModulus!;
+  const depth = (2 * requirePositive(from, 'section.secondMoment', section.secondMoment)) / section.sectionModulus!;
   const perStrain = arm === undefined ? span ** 2 / (6 * depth) : (3 * span ** 2 - 4 * arm ** 2) / (12 * depth);
   const deflectionAtYield = (yields[1] / modulus) * perStrain;
   const speed = strainRate * (perStrain + (frame.compliance ?? 0) * forceAt(modulus));

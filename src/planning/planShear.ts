@@ -1,4 +1,4 @@
-import { requireObject, requireOneOf, requireOptions, requirePositive, type Finding, type Section } from '../base/index.js';
+import { requireObject, requireOneOf, requireOptions, requirePositive, requireSection, type Finding, type Section } from '../base/index.js';
 import { cautionsFor } from '../methods/index.js';
 import type { MaterialFamilyKey, UsualRange } from '../materials/index.js';
 import { requireMaterial, requireRange, type ExpectedProperties, type PlannedMaterial } from './expectedProperties.js';
@@ -81,8 +81,7 @@ export function planShear(input: ShearPlanInput): ShearPlan {
   const from = 'planShear';
   const known = ['family', 'expected', 'section', 'planes', 'shearRatio', 'stressRate', 'frame', 'thresholds'];
   requireOptions(from, requireObject(from, 'input', input), known, 'input');
-  requireObject(from, 'section', input.section);
-  const area = requirePositive(from, 'section.area', input.section.area);
+  const { area } = requireSection(from, 'section', input.section);
   const planes = requireOneOf(from, 'planes', String(input.planes ?? 2), ['1', '2']) === '1' ? 1 : 2;
   const ratio = requireRange(from, 'shearRatio', input.shearRatio ?? RATIO);
   const stressRate = requirePositive(from, 'stressRate', input.stressRate ?? RATE);

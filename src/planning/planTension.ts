@@ -1,4 +1,13 @@
-import { InputError, requireBetween, requireObject, requireOneOf, requireOptions, requirePositive, type Section } from '../base/index.js';
+import {
+  InputError,
+  requireBetween,
+  requireObject,
+  requireOneOf,
+  requireOptions,
+  requirePositive,
+  requireSection,
+  type Section,
+} from '../base/index.js';
 import { leastSamplingRate } from '../curve/index.js';
 import { leastParallelLength, proportionalGaugeLength, roundedGaugeLength } from '../geometry/index.js';
 import { cautionsFor } from '../methods/index.js';
@@ -47,8 +56,7 @@ const uses: readonly UseOfValues[] = ['teaching', 'comparison', 'acceptance', 's
 /** Refuses an input that cannot be planned with; material, frame, thresholds and errors have checks of their own. */
 function requireInput(from: string, input: TensionPlanInput): void {
   requireOptions(from, requireObject(from, 'input', input), known, 'input');
-  requireObject(from, 'section', input.section);
-  requirePositive(from, 'section.area', input.section.area);
+  requireSection(from, 'section', input.section);
   requireOneOf(from, 'control', input.control ?? 'iso-a', controls);
   requireOneOf(from, 'use', input.use ?? 'teaching', uses);
   requireOneOf(from, 'strengthRange', String(input.strengthRange ?? 4), ['2', '3', '4']);

@@ -1,4 +1,4 @@
-import { InputError, requireObject, requireOptions, requirePositive, type Section } from '../base/index.js';
+import { InputError, requireObject, requireOptions, requirePositive, requireSection, type Section } from '../base/index.js';
 import { figure, ink, type Figure, type FigureValue } from './figureParts.js';
 
 /** A test piece to draw. */
@@ -63,8 +63,7 @@ export function pieceFigure(piece: PieceDrawing): Figure {
   const from = 'pieceFigure';
   const known = ['section', 'gaugeLength', 'parallelLength', 'filletRadius', 'headSize', 'totalLength'];
   requireOptions(from, requireObject(from, 'piece', piece), known, 'piece');
-  requireObject(from, 'section', piece.section);
-  const { diameter, width, thickness, side } = piece.section.dimensions;
+  const { diameter, width, thickness, side } = requireSection(from, 'section', piece.section).dimensions;
   const size = diameter ?? width ?? side;
   if (size === undefined || !['round', 'rectangular', 'square'].includes(piece.section.shape))
     throw new InputError(from, 'section.shape', 'out-of-range', 'must be round, rectangular or square', piece.section.shape);

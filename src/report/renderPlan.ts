@@ -152,6 +152,7 @@ export function renderPlan(plan: TestPlan, options: RenderPlanOptions = {}): str
   requirePlan(from, plan);
   requireOptions(from, options, ['drawings', 'identity', 'invented']);
   const { drawings = {}, identity, invented } = options;
+  requireOptions(from, drawings, ['piece', 'pace'], 'drawings');
   const title = `${titles[plan.planOf]}${identity === undefined ? '' : `: ${identity}`}`;
   const list = (sentences: readonly string[]): Html =>
     html`<ul>

@@ -340,7 +340,7 @@ test('refusals name the field', () => {
   expect(refused({ expected: { ...soft, modulus: '210' } })).toBe('wrong-type expected.modulus');
   expect(refused({ expected: { ...soft, hardness: 1 } })).toBe('unknown-option expected.hardness');
   expect(refused({ expected: { ...soft, tensileStrength: [0, 390] } })).toBe('not-positive expected.tensileStrength[0]');
-  expect(refused({ family: 'cheese' })).toBe('out-of-range key');
+  expect(refused({ family: 'cheese' })).toBe('out-of-range family');
   expect(refused({ control: 'iso-c' })).toBe('out-of-range control');
   expect(refused({ strengthRange: 1 })).toBe('out-of-range strengthRange');
   expect(refused({ use: 'fun' })).toBe('out-of-range use');

@@ -75,6 +75,7 @@ describe('summarisePlan', () => {
     expect(refusal(() => planFigures({ planOf: 'cupping' } as never))).toBe('out-of-range plan.planOf');
     expect(refusal(() => renderPlan(1 as never))).toBe('wrong-type plan');
     expect(refusal(() => renderPlan(plan, { colour: 1 } as never))).toBe('unknown-option options.colour');
+    expect(refusal(() => renderPlan(plan, { drawings: null } as never))).toBe('wrong-type drawings');
   });
 });
 
