@@ -1,4 +1,4 @@
-import type { PieceCheckRow } from './checkPiece.js';
+import type { PieceCheckRow } from './PieceCheck.js';
 import type { PieceHead } from './PieceHead.js';
 import { threadStressArea } from './threadStressArea.js';
 import { wedgeGripMargin } from './wedgeGripMargin.js';

@@ -1,6 +1,7 @@
 import { requireOptions, requirePositive } from '../base/index.js';
 import { middle, type PlannedMaterial } from './expectedProperties.js';
-import type { ExpectedUncertainty, PlannedErrors, PlannedExtensometer, PlannedLengths, PlannedResolution } from './TensionPlan.js';
+import type { ExpectedUncertainty, PlannedLengths, PlannedResolution } from './TensionPlan.js';
+import type { PlannedErrors, PlannedExtensometer } from './TensionPlanInput.js';
 import type { PlannedForce } from './planForce.js';
 import type { TestFrame } from './TestFrame.js';
 

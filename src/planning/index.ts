@@ -1,5 +1,6 @@
 export { bendingForce, type BendingForceInput } from './bendingForce.js';
-export { checkPiece, type MeasuredShape, type PieceCheck, type PieceCheckInput, type PieceCheckRow } from './checkPiece.js';
+export { checkPiece } from './checkPiece.js';
+export { type MeasuredShape, type PieceCheck, type PieceCheckInput, type PieceCheckRow } from './PieceCheck.js';
 export { largestSection, type LargestSection, type LargestSectionInput } from './largestSection.js';
 export { leastFilletRadius } from './leastFilletRadius.js';
 export { oilEnergy, type OilVolume } from './oilEnergy.js';
@@ -18,21 +19,23 @@ export { type PlannedForce, type PlanThresholds } from './planForce.js';
 export {
   type Answer,
   type ExpectedUncertainty,
-  type GivenLengths,
   type PaceAction,
   type PaceRow,
   type PlannedEnergy,
-  type PlannedErrors,
-  type PlannedExtensometer,
   type PlannedLengths,
   type PlannedResolution,
-  type RateControl,
   type SpeedStage,
   type TensionPlan,
-  type TensionPlanInput,
-  type UseOfValues,
   type Verdict,
 } from './TensionPlan.js';
+export {
+  type GivenLengths,
+  type PlannedErrors,
+  type PlannedExtensometer,
+  type RateControl,
+  type TensionPlanInput,
+  type UseOfValues,
+} from './TensionPlanInput.js';
 export { type HandDrive, type TestFrame } from './TestFrame.js';
 export { type HandLoading } from './handLoading.js';
 export { type PieceHead } from './PieceHead.js';

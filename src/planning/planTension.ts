@@ -1,110 +1,23 @@
-import {
-  InputError,
-  requireBetween,
-  requireObject,
-  requireOneOf,
-  requireOptions,
-  requirePositive,
-  requireSection,
-  type Section,
-} from '../base/index.js';
+import type { Section } from '../base/index.js';
 import { leastSamplingRate } from '../curve/index.js';
-import { leastParallelLength, proportionalGaugeLength, roundedGaugeLength } from '../geometry/index.js';
 import { cautionsFor } from '../methods/index.js';
 import { middle, requireMaterial, type PlannedMaterial } from './expectedProperties.js';
 import { expectedUncertainties, plannedResolution, requireErrors } from './expectedUncertainties.js';
 import { ifItStalls } from './ifItStalls.js';
 import { largestSection, type LargestSection } from './largestSection.js';
-import { leastFilletRadius } from './leastFilletRadius.js';
 import { oilEnergy } from './oilEnergy.js';
 import { paceSheet } from './paceSheet.js';
 import { planForce, requireLimits } from './planForce.js';
+import { plannedLengths } from './plannedLengths.js';
+import { requirePlanInput } from './requirePlanInput.js';
 import { speedStages, type StageInput } from './speedStages.js';
 import { storedEnergy } from './storedEnergy.js';
-import type {
-  GivenLengths,
-  PlannedEnergy,
-  PlannedLengths,
-  RateControl,
-  TensionPlan,
-  TensionPlanInput,
-  UseOfValues,
-} from './TensionPlan.js';
+import type { PlannedEnergy, TensionPlan } from './TensionPlan.js';
+import type { TensionPlanInput } from './TensionPlanInput.js';
 import { tensionPlanFindings } from './tensionPlanFindings.js';
 import { pressureOf, requireFrame, type TestFrame } from './TestFrame.js';
 import { travelNeeded } from './travelNeeded.js';
 import { trustLadder } from './trustLadder.js';
-
-const known = [
-  'family',
-  'expected',
-  'section',
-  'frame',
-  'lengths',
-  'extensometer',
-  'control',
-  'strengthRange',
-  'samplingRate',
-  'use',
-  'claimsStandard',
-  'errors',
-  'thresholds',
-];
-const controls: readonly RateControl[] = ['iso-a', 'iso-b', 'e8-a', 'e8-b', 'e8-c'];
-const uses: readonly UseOfValues[] = ['teaching', 'comparison', 'acceptance', 'structural'];
-
-/** Refuses an input that cannot be planned with; material, frame, thresholds and errors have checks of their own. */
-function requireInput(from: string, input: TensionPlanInput): void {
-  requireOptions(from, requireObject(from, 'input', input), known, 'input');
-  requireSection(from, 'section', input.section);
-  requireOneOf(from, 'control', input.control ?? 'iso-a', controls);
-  requireOneOf(from, 'use', input.use ?? 'teaching', uses);
-  requireOneOf(from, 'strengthRange', String(input.strengthRange ?? 4), ['2', '3', '4']);
-  if (input.samplingRate !== undefined) requirePositive(from, 'samplingRate', input.samplingRate);
-  if (input.extensometer !== undefined) {
-    const { extensometer } = input;
-    requireOptions(from, requireObject(from, 'extensometer', extensometer), ['length', 'step', 'error'], 'extensometer');
-    requirePositive(from, 'extensometer.length', extensometer.length);
-    if (extensometer.step !== undefined) requirePositive(from, 'extensometer.step', extensometer.step);
-    if (extensometer.error !== undefined) requireBetween(from, 'extensometer.error', extensometer.error, 0, 0.2);
-  }
-}
-
-/** Lengths that are given, and those that the standard asks for. */
-function plannedLengths(from: string, section: Section, given: GivenLengths): PlannedLengths {
-  const names = ['gaugeLength', 'coefficient', 'parallelLength', 'effectiveLength'] as const;
-  requireOptions(from, requireObject(from, 'lengths', given), [...names, 'arbitration'], 'lengths');
-  for (const name of names) if (given[name] !== undefined) requirePositive(from, `lengths.${name}`, given[name]);
-  const proportionalLength = proportionalGaugeLength({ area: section.area, coefficient: given.coefficient });
-  const gaugeLength = given.gaugeLength ?? roundedGaugeLength({ gaugeLength: proportionalLength });
-  const least = leastParallelLength({ section, gaugeLength, arbitration: given.arbitration });
-  const parallelLength = given.parallelLength ?? least;
-  const effective = given.effectiveLength ?? parallelLength;
-  if (parallelLength < gaugeLength)
-    throw new InputError(
-      from,
-      'lengths.parallelLength',
-      'out-of-range',
-      `must be at least the gauge length (${gaugeLength})`,
-      parallelLength,
-    );
-  if (effective < parallelLength)
-    throw new InputError(
-      from,
-      'lengths.effectiveLength',
-      'out-of-range',
-      `must be at least the parallel length (${parallelLength})`,
-      effective,
-    );
-  return {
-    proportionalLength,
-    gaugeLength,
-    leastParallelLength: least,
-    parallelLength,
-    effectiveLength: effective,
-    leastFilletRadius: leastFilletRadius({ section }),
-  };
-}
 
 /** Round, square and, where the thickness is given, flat. */
 function largestSections(section: Section, capacity: number, strength: number, utilisation: number): LargestSection[] {
@@ -155,7 +68,7 @@ function plannedEnergy(frame: TestFrame, greatest: number, material: PlannedMate
  */
 export function planTension(input: TensionPlanInput): TensionPlan {
   const from = 'planTension';
-  requireInput(from, input);
+  requirePlanInput(from, input);
   const material = requireMaterial(from, input);
   const frame = requireFrame(from, input.frame);
   const limits = requireLimits(from, input.thresholds);

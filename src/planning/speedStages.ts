@@ -1,6 +1,7 @@
 import { crossheadSpeed, strainRateOfSpeed, testingRates, type RateLimits } from '../curve/index.js';
 import { oilFlow } from './oilFlow.js';
-import type { RateControl, SpeedStage } from './TensionPlan.js';
+import type { SpeedStage } from './TensionPlan.js';
+import type { RateControl } from './TensionPlanInput.js';
 import { cylinderArea, type TestFrame } from './TestFrame.js';
 
 /** @internal What the speeds follow from. */

@@ -4,7 +4,8 @@ import { dimensionFindings, lengthFindings } from '../methods/index.js';
 import { READ_EVERY } from './paceSheet.js';
 import type { PlanLimits } from './planForce.js';
 import type { StageInput } from './speedStages.js';
-import type { PlannedResolution, SpeedStage, TensionPlan, TensionPlanInput } from './TensionPlan.js';
+import type { PlannedResolution, SpeedStage, TensionPlan } from './TensionPlan.js';
+import type { TensionPlanInput } from './TensionPlanInput.js';
 import { cylinderArea, type TestFrame } from './TestFrame.js';
 
 /** A gauge length so far off is no longer proportional. */
