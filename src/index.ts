@@ -8,4 +8,5 @@ export * from './materials/index.js';
 export * from './uncertainty/index.js';
 export * from './statistics/index.js';
 export * from './methods/index.js';
+export * from './planning/index.js';
 export * from './base/index.js';

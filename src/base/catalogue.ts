@@ -5,12 +5,13 @@ import { frameEntries } from './frameCatalogue.js';
 import { materialEntries } from './materialCatalogue.js';
 import { otherTestsEntries } from './otherTestsCatalogue.js';
 import { pieceEntries } from './pieceCatalogue.js';
+import { planningEntries } from './planningCatalogue.js';
 import { recordEntries } from './recordCatalogue.js';
 import { statisticsEntries } from './statisticsCatalogue.js';
 import { uncertaintyEntries } from './uncertaintyCatalogue.js';
 import { verificationEntries } from './verificationCatalogue.js';
 
-const entries = { ...recordEntries, ...pieceEntries, ...frameEntries, ...evaluationEntries, ...materialEntries, ...verificationEntries, ...compressionAndBendingEntries, ...otherTestsEntries, ...uncertaintyEntries, ...statisticsEntries };
+const entries = { ...recordEntries, ...pieceEntries, ...frameEntries, ...evaluationEntries, ...materialEntries, ...verificationEntries, ...compressionAndBendingEntries, ...otherTestsEntries, ...planningEntries, ...uncertaintyEntries, ...statisticsEntries };
 
 /** Codes of findings. */
 export type FindingCode = keyof typeof entries;

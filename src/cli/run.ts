@@ -3,6 +3,7 @@ import { isInputError } from '../base/index.js';
 import { version } from '../methods/index.js';
 import { bendingCommand } from './bendingCommand.js';
 import { compressionCommand } from './compressionCommand.js';
+import { planCommand } from './planCommand.js';
 import { reportCommand } from './reportCommand.js';
 
 /** Where the command writes. */
@@ -28,7 +29,7 @@ export async function run(argv: readonly string[], { out, error }: Streams): Pro
     .version(version)
     .exitOverride()
     .configureOutput({ writeOut: out, writeErr });
-  for (const command of [reportCommand(out), compressionCommand(out), bendingCommand(out)])
+  for (const command of [reportCommand(out), compressionCommand(out), bendingCommand(out), planCommand(out)])
     program.addCommand(command.exitOverride().configureOutput({ writeOut: out, writeErr }));
   try {
     await program.parseAsync([...argv], { from: 'user' });

@@ -73,3 +73,4 @@ export { version } from './version.js';
 export { requireBendingPiece } from './bendingOptions.js';
 /** @internal */
 export { requireCompressionPiece } from './compressionOptions.js';
+export { dimensionFindings, lengthFindings } from './pieceFindings.js';

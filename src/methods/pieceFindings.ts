@@ -1,4 +1,4 @@
-import { finding, type Finding, type TestPiece } from '../base/index.js';
+import { finding, type Finding, type Section, type TestPiece } from '../base/index.js';
 import { leastParallelLength, proportionalGaugeLength } from '../geometry/index.js';
 import type { BrokenPiece } from './brokenPiece.js';
 import { brokenPieceFindings, type BrokenPieceValues } from './brokenPieceFindings.js';
@@ -9,7 +9,8 @@ const LEAST_DIAMETER = 4;
 const LEAST_THICKNESS = 3;
 const WIDEST = 8;
 
-function sectionFindings({ section }: TestPiece, limit: number): Finding[] {
+/** @internal Doubts about the nominal dimensions of a section. */
+export function dimensionFindings(section: Section): Finding[] {
   const found: Finding[] = [];
   const { diameter, width, thickness } = section.dimensions;
   if (section.shape === 'round' && diameter !== undefined && diameter < LEAST_DIAMETER)
@@ -19,11 +20,11 @@ function sectionFindings({ section }: TestPiece, limit: number): Finding[] {
       found.push(finding('section-small', { dimension: 'thickness', value: thickness, limit: LEAST_THICKNESS }));
     if (width / thickness > WIDEST) found.push(finding('section-wide', { ratio: width / thickness }));
   }
-  return [...found, ...readingFindings(section, limit)];
+  return found;
 }
 
 /** @internal Doubts about the readings of a section. */
-export function readingFindings(section: TestPiece['section'], limit: number): Finding[] {
+export function readingFindings(section: Section, limit: number): Finding[] {
   const found: Finding[] = [];
   if (section.spread !== undefined && section.spread > limit) found.push(finding('section-spread', { spread: 100 * section.spread }));
   if (section.taper !== undefined && Math.abs(section.taper) > limit) found.push(finding('section-taper', { taper: 100 * section.taper }));
@@ -31,7 +32,8 @@ export function readingFindings(section: TestPiece['section'], limit: number): F
   return found;
 }
 
-function lengthFindings(piece: TestPiece, limit: number, travelUsed: boolean): Finding[] {
+/** @internal Doubts about gauge length and parallel length. */
+export function lengthFindings(piece: TestPiece, limit: number, travelUsed: boolean): Finding[] {
   const found: Finding[] = [];
   const { section, gaugeLength, parallelLength } = piece;
   const proportional = proportionalGaugeLength({ area: section.area });
@@ -64,7 +66,8 @@ export function pieceFindings(
 ): Finding[] {
   const { sectionSpread, gaugeLengthDeviation } = settings.thresholds;
   return [
-    ...sectionFindings(piece, sectionSpread),
+    ...dimensionFindings(piece.section),
+    ...readingFindings(piece.section, sectionSpread),
     ...lengthFindings(piece, gaugeLengthDeviation, travelUsed),
     ...brokenPieceFindings(piece, broken, result, settings.minimumElongation),
   ];

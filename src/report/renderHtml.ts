@@ -1,10 +1,11 @@
-import { requireOptions, type Finding, type Severity } from '../base/index.js';
+import { requireOptions } from '../base/index.js';
 import type { TestResult } from '../methods/index.js';
 import { figures, type FigureName } from './figures.js';
+import { findingsList } from './findingsList.js';
 import { html, raw, type Html } from './html.js';
+import { htmlPage } from './htmlPage.js';
 import { number, type MethodPage, type PageTable } from './MethodPage.js';
 import { pageOf } from './pageOf.js';
-import { pageStyle } from './pageStyle.js';
 import { summarise, type SummaryRow } from './summarise.js';
 
 /** Options of {@link renderHtml}. */
@@ -91,31 +92,6 @@ function furtherTable({ heading, caption, columns, rows }: PageTable): Html {
     </table>`;
 }
 
-const severities: readonly (readonly [Severity, string])[] = [
-  ['fault', 'Faults: a value is withheld or must not be used'],
-  ['caution', 'Cautions: read them beside the values'],
-  ['note', 'Notes'],
-];
-
-function findingsList(findings: readonly Finding[]): Html {
-  if (findings.length === 0) return html`<p>Nothing to report.</p>`;
-  const item = ({ severity, message, remedy }: Finding): Html =>
-    html`<li class="${severity}">${message} <span class="remedy">${remedy}</span></li>`;
-  return raw(
-    severities
-      .map(([severity, heading]) => {
-        const own = findings.filter((one) => one.severity === severity);
-        return own.length === 0
-          ? ''
-          : html`<h3>${heading}</h3>
-              <ul class="findings">
-                ${own.map(item)}
-              </ul>`.markup;
-      })
-      .join(''),
-  );
-}
-
 /** Drawings in the order of the figures, each with its words. The SVG is our renderer's own. */
 function drawn(result: TestResult, drawings: NonNullable<RenderOptions['drawings']>): Html[] {
   return Object.entries(figures(result)).flatMap(([name, { title, description }]) => {
@@ -156,56 +132,43 @@ export function renderHtml(result: TestResult, options: RenderOptions = {}): str
     const numbers = Object.entries(values).map(([name, value]) => `${name} ${typeof value === 'number' ? number(value, 6) : value}`);
     return html`<li>${step} (${numbers.join(', ')})</li>`;
   });
-  const page = html`<!doctype html>
-    <html lang="en">
-      <head>
-        <meta charset="utf-8" />
-        <meta name="viewport" content="width=device-width, initial-scale=1" />
-        <title>${title}</title>
-        <style>
-          ${raw(pageStyle)}
-        </style>
-      </head>
-      <body>
-        <main>
-          <h1>${title}</h1>
-          <p class="lead">Properties from the record, how each was found, and what stands in doubt.</p>
-          ${test.invented === true ? html`<p class="invented"><strong>Invented data.</strong> Made by a simulation for teaching; no real test stands behind these numbers.</p>` : []}
-          ${identity(result, method.identity(result))}
-          <h2>Results</h2>
-          ${resultsTable(summarise(result))}
-          <h2>Findings</h2>
-          ${findingsList(result.findings)}
-          ${
-            pictures.length > 0
-              ? html`<h2>Figures</h2>
-                  ${pictures}`
-              : []
-          }
-          <h2>How each value was found</h2>
-          <ul>
-            ${method.howFound(result).map((sentence) => html`<li>${sentence}</li>`)}
-          </ul>
-          ${method.table ? furtherTable(method.table(result)) : []}
-          <h2>Cautions</h2>
-          <ul>
-            ${method.cautions.map((caution) => html`<li>${caution}</li>`)}
-          </ul>
-          <h2>What was done to the record</h2>
-          <ol>
-            ${steps}
-          </ol>
-          <h2>Provenance</h2>
-          <dl>
-            <dt>Evaluated by</dt>
-            <dd>${provenance.package} ${provenance.version}</dd>
-            <dt>Hash of the columns</dt>
-            <dd><code>${provenance.hash}</code> (tells records apart; not cryptographic)</dd>
-            <dt>Options</dt>
-            <dd><code>${JSON.stringify(provenance.options)}</code></dd>
-          </dl>
-        </main>
-      </body>
-    </html> `;
-  return page.markup;
+  return htmlPage(
+    title,
+    html`<h1>${title}</h1>
+      <p class="lead">Properties from the record, how each was found, and what stands in doubt.</p>
+      ${test.invented === true ? html`<p class="invented"><strong>Invented data.</strong> Made by a simulation for teaching; no real test stands behind these numbers.</p>` : []}
+      ${identity(result, method.identity(result))}
+      <h2>Results</h2>
+      ${resultsTable(summarise(result))}
+      <h2>Findings</h2>
+      ${findingsList(result.findings)}
+      ${
+        pictures.length > 0
+          ? html`<h2>Figures</h2>
+              ${pictures}`
+          : []
+      }
+      <h2>How each value was found</h2>
+      <ul>
+        ${method.howFound(result).map((sentence) => html`<li>${sentence}</li>`)}
+      </ul>
+      ${method.table ? furtherTable(method.table(result)) : []}
+      <h2>Cautions</h2>
+      <ul>
+        ${method.cautions.map((caution) => html`<li>${caution}</li>`)}
+      </ul>
+      <h2>What was done to the record</h2>
+      <ol>
+        ${steps}
+      </ol>
+      <h2>Provenance</h2>
+      <dl>
+        <dt>Evaluated by</dt>
+        <dd>${provenance.package} ${provenance.version}</dd>
+        <dt>Hash of the columns</dt>
+        <dd><code>${provenance.hash}</code> (tells records apart; not cryptographic)</dd>
+        <dt>Options</dt>
+        <dd><code>${JSON.stringify(provenance.options)}</code></dd>
+      </dl>`,
+  );
 }

@@ -1,0 +1,176 @@
+import { Argument, Command, Option } from 'commander';
+import { InputError } from '../base/index.js';
+import { materialFamilies, type MaterialFamilyKey, type UsualRange } from '../materials/index.js';
+import {
+  planBending,
+  planBrinell,
+  planShear,
+  planTension,
+  type ExpectedProperties,
+  type RateControl,
+  type TestFrame,
+  type TestPlan,
+  type UseOfValues,
+} from '../planning/index.js';
+import { drawFigures } from '../render/index.js';
+import { planFigures, renderPlan } from '../report/index.js';
+import { numberOption, some, toStrains } from './flags.js';
+import { frameOf, withFrameFlags, type FrameFlags } from './testFrameFlags.js';
+import { planTable } from './planTable.js';
+import { sectionOf, withSectionFlags, type SectionFlags } from './sectionOptions.js';
+import { requireFree, writeFiles } from './writeFiles.js';
+
+/** Flags of the command, as they were typed. */
+interface PlanFlags extends SectionFlags, FrameFlags {
+  readonly family?: MaterialFamilyKey;
+  readonly modulus?: UsualRange;
+  readonly yieldStrength?: UsualRange;
+  readonly tensileStrength?: UsualRange;
+  readonly elongation?: UsualRange;
+  readonly gaugeLength?: number;
+  readonly parallelLength?: number;
+  readonly effectiveLength?: number;
+  readonly arbitration?: true;
+  readonly extensometerLength?: number;
+  readonly extensometerStep?: number;
+  readonly control?: RateControl;
+  readonly strengthRange?: number;
+  readonly samplingRate?: number;
+  readonly use?: UseOfValues;
+  readonly claimsStandard?: true;
+  readonly ball?: number;
+  readonly force?: number;
+  readonly index?: number;
+  readonly hardness?: UsualRange;
+  readonly thickness?: number;
+  readonly planes?: number;
+  readonly span?: number;
+  readonly arm?: number;
+  readonly page?: string;
+  readonly identity?: string;
+  readonly invented?: true;
+  readonly overwrite?: true;
+}
+
+const tests = ['tension', 'brinell', 'shear', 'bending'] as const;
+type PlannedTest = (typeof tests)[number];
+
+/** `235`, `235-355`, or with per cent signs. */
+function toRange(text: string): UsualRange {
+  const [low, high = low, ...more] = text.split('-').flatMap(toStrains);
+  if (low === undefined || high === undefined || more.length > 0)
+    throw new InputError('plan', 'option', 'wrong-type', 'must be a number, or lowest-highest', text);
+  return [low, high];
+}
+
+const expectedOf = (flags: PlanFlags): ExpectedProperties => ({
+  ...some('modulus', flags.modulus),
+  ...some('yieldStrength', flags.yieldStrength),
+  ...some('tensileStrength', flags.tensileStrength),
+  ...some('elongation', flags.elongation),
+});
+
+const plans: Readonly<Record<PlannedTest, (flags: PlanFlags, frame: TestFrame) => TestPlan>> = {
+  tension: (flags, frame) =>
+    planTension({
+      ...some('family', flags.family),
+      expected: expectedOf(flags),
+      section: sectionOf(flags),
+      frame,
+      lengths: {
+        ...some('gaugeLength', flags.gaugeLength),
+        ...some('parallelLength', flags.parallelLength),
+        ...some('effectiveLength', flags.effectiveLength),
+        ...some('arbitration', flags.arbitration),
+      },
+      ...(flags.extensometerLength === undefined
+        ? {}
+        : { extensometer: { length: flags.extensometerLength, ...some('step', flags.extensometerStep) } }),
+      ...some('control', flags.control),
+      ...some('strengthRange', flags.strengthRange as 2 | 3 | 4 | undefined),
+      ...some('samplingRate', flags.samplingRate),
+      ...some('use', flags.use),
+      ...some('claimsStandard', flags.claimsStandard),
+    }),
+  brinell: (flags, frame) =>
+    planBrinell({
+      ballDiameter: flags.ball as number,
+      hardness: flags.hardness as UsualRange,
+      ...some('force', flags.force),
+      ...some('index', flags.index),
+      ...some('thickness', flags.thickness),
+      frame,
+    }),
+  shear: (flags, frame) =>
+    planShear({
+      ...some('family', flags.family),
+      expected: expectedOf(flags),
+      section: sectionOf(flags),
+      ...some('planes', flags.planes as 1 | 2 | undefined),
+      frame,
+    }),
+  bending: (flags, frame) =>
+    planBending({
+      ...some('family', flags.family),
+      expected: expectedOf(flags),
+      section: sectionOf(flags),
+      span: flags.span as number,
+      ...some('arm', flags.arm),
+      frame,
+    }),
+};
+
+async function makePlan(test: PlannedTest, flags: PlanFlags, out: (text: string) => void): Promise<void> {
+  const plan = plans[test](flags, await frameOf(flags));
+  if (flags.page === undefined) {
+    out(planTable(plan));
+    return;
+  }
+  await requireFree([flags.page], flags.overwrite === true);
+  const drawings = await drawFigures(planFigures(plan));
+  const page = renderPlan(plan, { drawings, ...some('identity', flags.identity), ...some('invented', flags.invented) });
+  await writeFiles({ [flags.page]: page }, flags.overwrite === true);
+  out(`${planTable(plan)}\n  ${flags.page}\n`);
+}
+
+/** The command `plan`: whether a frame does a test, at which pace, and what it can answer. */
+export function planCommand(out: (text: string) => void): Command {
+  const range = (flags: string, description: string): Option => new Option(flags, description).argParser(toRange);
+  const command = new Command('plan')
+    .description('A test before it is done: whether the frame does it, lengths, speeds, pace sheet, what can be answered.')
+    .addArgument(new Argument('[test]', 'which test').choices(tests).default('tension'))
+    .addOption(new Option('--family <key>', 'family of the material').choices(materialFamilies.map(({ key }) => key)))
+    .addOption(range('--modulus <E>', 'modulus to be expected [MPa]; here and below one number, or lowest-highest'))
+    .addOption(range('--yield-strength <Re>', 'Rp0.2 or ReH to be expected [MPa]'))
+    .addOption(range('--tensile-strength <Rm>', 'tensile strength to be expected [MPa]'))
+    .addOption(range('--elongation <A>', 'elongation to be expected, for example 20%-30%'));
+  withFrameFlags(withSectionFlags(command))
+    .addOption(numberOption('--gauge-length <L0>', 'gauge length [mm]; default by the standard'))
+    .addOption(numberOption('--parallel-length <Lc>', 'parallel length [mm]; default the least of the standard'))
+    .addOption(numberOption('--effective-length <Leff>', 'length that stretches elastically, fillets included [mm]'))
+    .option('--arbitration', 'parallel length for arbitration')
+    .addOption(numberOption('--extensometer-length <Le>', 'base of the extensometer [mm]'))
+    .addOption(numberOption('--extensometer-step <r>', 'step of its reading [mm]'))
+    .addOption(new Option('--control <way>', 'how rates are chosen').choices(['iso-a', 'iso-b', 'e8-a', 'e8-b', 'e8-c']))
+    .addOption(numberOption('--strength-range <n>', 'strain rate range after yield: 2, 3 or 4'))
+    .addOption(numberOption('--sampling-rate <f>', 'samples of the logger per second'))
+    .addOption(new Option('--use <what>', 'what the values are for').choices(['teaching', 'comparison', 'acceptance', 'structural']))
+    .option('--claims-standard', 'the report is to claim the standard')
+    .addOption(numberOption('--ball <D>', 'brinell: ball [mm]'))
+    .addOption(numberOption('--force <F>', 'brinell: test force [N]'))
+    .addOption(numberOption('--index <k>', 'brinell: index 0.102 F/D², instead of the force'))
+    .addOption(range('--hardness <HBW>', 'brinell: hardness to be expected'))
+    .addOption(numberOption('--thickness <t>', 'brinell: thickness of the piece [mm]'))
+    .addOption(numberOption('--planes <n>', 'shear: planes, 1 or 2'))
+    .addOption(numberOption('--span <L>', 'bending: distance of the supports [mm]'))
+    .addOption(numberOption('--arm <a>', 'bending: distance of two noses from their supports [mm]'))
+    .option('--page <file>', 'write a page to print')
+    .option('--identity <text>', 'what is to be tested, for the page')
+    .option('--invented', 'the frame or the piece is invented: the page says so')
+    .option('--overwrite', 'replace an existing page')
+    .addHelpText(
+      'after',
+      '\nExample:\n  testpiece plan --family structural-steel --round 5 --capacity 25000 --bore 40 --rod 20 --frame-compliance 2e-5 --page plan.html\n',
+    );
+  return command.action((test: PlannedTest, flags: PlanFlags) => makePlan(test, flags, out));
+}

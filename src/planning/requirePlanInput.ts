@@ -1,0 +1,37 @@
+import { requireBetween, requireObject, requireOneOf, requireOptions, requirePositive, requireSection } from '../base/index.js';
+import type { RateControl, TensionPlanInput, UseOfValues } from './TensionPlanInput.js';
+
+const known = [
+  'family',
+  'expected',
+  'section',
+  'frame',
+  'lengths',
+  'extensometer',
+  'control',
+  'strengthRange',
+  'samplingRate',
+  'use',
+  'claimsStandard',
+  'errors',
+  'thresholds',
+];
+const controls: readonly RateControl[] = ['iso-a', 'iso-b', 'e8-a', 'e8-b', 'e8-c'];
+const uses: readonly UseOfValues[] = ['teaching', 'comparison', 'acceptance', 'structural'];
+
+/** @internal Refuses an input that cannot be planned with; material, frame, thresholds and errors have checks of their own. */
+export function requirePlanInput(from: string, input: TensionPlanInput): void {
+  requireOptions(from, requireObject(from, 'input', input), known, 'input');
+  requireSection(from, 'section', input.section);
+  requireOneOf(from, 'control', input.control ?? 'iso-a', controls);
+  requireOneOf(from, 'use', input.use ?? 'teaching', uses);
+  requireOneOf(from, 'strengthRange', String(input.strengthRange ?? 4), ['2', '3', '4']);
+  if (input.samplingRate !== undefined) requirePositive(from, 'samplingRate', input.samplingRate);
+  if (input.extensometer !== undefined) {
+    const { extensometer } = input;
+    requireOptions(from, requireObject(from, 'extensometer', extensometer), ['length', 'step', 'error'], 'extensometer');
+    requirePositive(from, 'extensometer.length', extensometer.length);
+    if (extensometer.step !== undefined) requirePositive(from, 'extensometer.step', extensometer.step);
+    if (extensometer.error !== undefined) requireBetween(from, 'extensometer.error', extensometer.error, 0, 0.2);
+  }
+}

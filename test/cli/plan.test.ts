@@ -1,0 +1,108 @@
+import { existsSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { beforeEach, describe, expect, test } from 'vitest';
+import { run } from '../../src/cli/run.js';
+
+let folder = '';
+beforeEach(() => {
+  folder = mkdtempSync(join(tmpdir(), 'testpiece-'));
+});
+
+async function plan(...flags: string[]): Promise<{ status: number; out: string; error: string }> {
+  let [out, error] = ['', ''];
+  const status = await run(['plan', ...flags], { out: (text) => (out += text), error: (text) => (error += text) });
+  return { status, out, error };
+}
+const steel = ['--family', 'low-carbon-steel-annealed', '--round', '6'];
+const frame = ['--capacity', '25000', '--bore', '40', '--rod', '20', '--frame-compliance', '2e-5', '--verified-from', '2500'];
+
+describe('tension', () => {
+  test('a table with pace, answers, findings and cautions', async () => {
+    const { status, out, error } = await plan(...steel, ...frame, '--stroke-volume', '200', '--travel-step', '0.01');
+    expect([status, error]).toEqual([0, '']);
+    expect(out).toMatch(/share of the capacity +63\.3 %/);
+    expect(out).toMatch(/t\/s +p\/bar +F\/kN/);
+    expect(out).toMatch(/slow-down/);
+    expect(out).toMatch(/strokes\/min/);
+    expect(out).toMatch(/E +teaching only/);
+    expect(out).toMatch(/caution: The frame stretches/);
+    expect(out).toMatch(/If it does not give way/);
+    expect(out).toMatch(/not design values/);
+  });
+
+  test('strengths in place of a family; lengths, extensometer, rates', async () => {
+    const { status, out } = await plan(
+      '--rectangular', '12.5x3', '--modulus', '210000', '--yield-strength', '235-265', '--tensile-strength', '360-390', '--elongation', '20%-30%',
+      ...frame, '--gauge-length', '35', '--parallel-length', '50', '--effective-length', '55', '--extensometer-length', '25', '--extensometer-step', '0.001',
+      '--control', 'e8-b', '--sampling-rate', '5', '--use', 'structural', '--claims-standard', '--turn-travel', '0.5', '--slack', '1',
+    ); // prettier-ignore
+    expect(status).toBe(0);
+    expect(out).toMatch(/largest flat/);
+    expect(out).toMatch(/Rp0\.2 +good/);
+    expect(out).toMatch(/turns\/min/);
+    expect(out).toMatch(/fault: The values are to accept/);
+    expect(out).toMatch(/caution: 5 samples a second/);
+  });
+
+  test('a frame from a file, which flags correct; without oil no pressure', async () => {
+    const file = join(folder, 'frame.json');
+    writeFileSync(file, JSON.stringify({ capacity: 10_000, compliance: 2e-5 }));
+    expect((await plan(...steel, '--frame', file)).out).toMatch(/share of the capacity +158 %/);
+    const corrected = (await plan(...steel, '--frame', file, '--capacity', '25000')).out;
+    expect(corrected).toMatch(/share of the capacity +63\.3 %/);
+    expect(corrected).not.toMatch(/bar/);
+  });
+
+  test('a page to print, never over an existing one', async () => {
+    const file = join(folder, 'plan.html');
+    const made = await plan(...steel, ...frame, '--page', file, '--identity', 'bar <3>', '--invented');
+    expect(made.status).toBe(0);
+    expect(made.out).toContain(file);
+    const page = readFileSync(file, 'utf8');
+    expect(page).toContain('bar &lt;3&gt;');
+    expect(page).toContain('Invented example');
+    expect(page).toContain('<svg');
+    const again = await plan(...steel, ...frame, '--page', file);
+    expect(again.status).toBe(2);
+    expect(again.error).toMatch(/exists/);
+    expect((await plan(...steel, ...frame, '--page', file, '--overwrite')).status).toBe(0);
+  });
+});
+
+test('brinell, shear and bending', async () => {
+  const ball = await plan('brinell', '--ball', '10', '--index', '30', '--hardness', '200-250', '--thickness', '20', ...frame);
+  expect(ball.out).toMatch(/fault: The greatest force to be expected/);
+  const pin = await plan('shear', '--family', 'brass', '--round', '5', '--planes', '1', ...frame);
+  expect(pin.out).toMatch(/planes +1/);
+  const bar = await plan('bending', '--family', 'brass', '--rectangular', '20x5', '--span', '90', '--arm', '30', ...frame);
+  expect(bar.out).toMatch(/span +90 mm/);
+  for (const { status } of [ball, pin, bar]) expect(status).toBe(0);
+});
+
+test.each([
+  [[...steel], /frame\.capacity must be a number/],
+  [['--round', '6', ...frame], /expected\.modulus/],
+  [[...steel, ...frame, '--control', 'iso-c'], /control/],
+  [[...steel, ...frame, '--tensile-strength', '1-2-3'], /lowest-highest/],
+  [[...steel, ...frame, '--tensile-strength', 'much'], /must be a number/],
+  [['cupping', ...frame], /choices/],
+  [['brinell', '--index', '10', '--hardness', '80', ...frame], /ballDiameter/],
+  [['bending', ...steel, ...frame], /span/],
+  [[...steel, ...frame, '--stroke-volume', '1', '--turn-travel', '1'], /cannot be used/],
+])('%j is refused in one line', async (flags, message) => {
+  const { status, out, error } = await plan(...flags);
+  expect([status, out]).toEqual([2, '']);
+  expect(error).toMatch(message);
+  expect(error.trim().split('\n')).toHaveLength(1);
+});
+
+test('a frame file that is no object is refused', async () => {
+  const file = join(folder, 'frame.json');
+  writeFileSync(file, '[1]');
+  expect((await plan(...steel, '--frame', file)).error).toMatch(/--frame/);
+  writeFileSync(file, '{');
+  expect((await plan(...steel, '--frame', file)).status).toBe(2);
+  expect((await plan(...steel, '--frame', join(folder, 'none.json'))).status).toBe(2);
+  expect(existsSync(join(folder, 'none.json'))).toBe(false);
+});
