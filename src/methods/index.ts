@@ -73,4 +73,5 @@ export { version } from './version.js';
 export { requireBendingPiece } from './bendingOptions.js';
 /** @internal */
 export { requireCompressionPiece } from './compressionOptions.js';
+/** @internal */
 export { dimensionFindings, lengthFindings } from './pieceFindings.js';
