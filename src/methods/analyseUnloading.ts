@@ -165,7 +165,9 @@ export function analyseUnloading(record: TensionColumns, testPiece: TestPiece, o
   const loops = found.ok && !refused ? found.loops : [];
   const shift = found.ok ? found.strainShift : 0;
   const strength = strengthAt(loops, setLimit);
-  const findings = [...checkRecordKernel(given), ...(frame && given.travel ? beyondCompliance(given.force, frame) : [])];
+  // the drive goes back on purpose here
+  const ofRecord = checkRecordKernel(given).filter(({ code }) => code !== 'drive-reversed');
+  const findings = [...ofRecord, ...(frame && given.travel ? beyondCompliance(given.force, frame) : [])];
   if (refused) findings.push(finding('unloading-refused', { reversibility: 100 * v }, { field: 'loops' }));
   else if (!found.ok) findings.push(finding('unloading-none', { why: found.message }, { field: 'loops' }));
   else findings.push(...loopFindings(loops, setLimit, strength));
