@@ -117,11 +117,6 @@ export const evaluationEntries = {
     message: 'The hardening law fits with R² = {correlation} only.',
     remedy: 'Another law may fit better; look at the true curve.',
   },
-  'hardening-range-outside-uniform': {
-    severity: 'caution', about: 'method',
-    message: 'The fit from {from} to {to} true plastic strain reaches beyond uniform deformation.',
-    remedy: 'Fit from the end of yielding to the maximum force only.',
-  },
   'necking-answers-differ': {
     severity: 'note', about: 'method',
     message: 'A neck begins at a true strain of {curve} (u = {uncertainty}) by the curve, and at {law} by the hardening law.',

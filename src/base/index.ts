@@ -1,4 +1,5 @@
 export { InputError, isInputError, type InputErrorCode } from './InputError.js';
+export { reasons, type ReasonEntry } from './reasons.js';
 export { required, type Failure, type Outcome, type Success } from './Outcome.js';
 export { type BaseUnit, type Quantity } from './Quantity.js';
 export { type Finding, type Severity, type Subject } from './Finding.js';

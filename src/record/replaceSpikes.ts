@@ -2,9 +2,10 @@ import { requireOneOf, requireOptions, soundLength, type TensionColumns, type Te
 import { ownColumns, repairedBy, type Repaired } from './repaired.js';
 import { findSpikes, type Spike } from './spikes.js';
 
-const spikeColumns = ['force', 'extension', 'strain', 'travel'] as const;
 /** Columns in which spikes are looked for. */
-export type SpikeColumn = (typeof spikeColumns)[number];
+export type SpikeColumn = 'force' | 'extension' | 'strain' | 'travel';
+
+const spikeColumns: readonly SpikeColumn[] = ['force', 'extension', 'strain', 'travel'];
 
 /** @internal The step that puts the straight line between the neighbours in the place of spikes. */
 export function spikeStep(name: SpikeColumn, column: Float64Array, spikes: readonly Spike[]): TrailStep {
