@@ -77,6 +77,8 @@ export function tensionRoad(
   ]);
   const raw = requireRecord(from, record);
   const { record: given, trail: repairs } = repairRecordKernel(raw, settings.repairs);
+  // where spikes were looked for and none replaced, there are none to speak of
+  const spikeless = settings.repairs.spikes !== false && !repairs.some(({ change }) => change?.kind === 'set');
   const lengths = requirePiece(from, testPiece);
   const broken = requireBrokenPiece(from, testPiece);
   const doubts = options.uncertainty && requireTensionUncertainty(from, options.uncertainty, testPiece, lengths);
@@ -114,7 +116,7 @@ export function tensionRoad(
   };
   const loading = loadingOf(curve, time, numbers, quantities.modulus?.value);
   const findings: Finding[] = [
-    ...allSpikeFindings(raw),
+    ...(spikeless ? [] : allSpikeFindings(raw)),
     ...checkRecordKernel(given, {}, { survey, pauses }),
     ...recordFindings(given, recorded, numbers, { ...quantities, curve }, lengths.parallelLength),
     ...familyFindings(quantities, numbers, settings, {
