@@ -4,7 +4,7 @@ import ts from 'typescript-eslint';
 import { floorRules } from './floors.js';
 
 export default defineConfig(
-  { ignores: ['dist', 'site', 'coverage', 'demo-output', 'test/examples.test.ts', '**/*.d.ts'] },
+  { ignores: ['.stryker-tmp', 'dist', 'site', 'coverage', 'demo-output', 'test/examples.test.ts', '**/*.d.ts'] },
   js.configs.recommended,
   {
     files: ['**/*.ts'],
