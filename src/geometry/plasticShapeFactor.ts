@@ -16,7 +16,7 @@ const hexagonOn = { flats: 1.6, corners: 28 / 15 };
  * @param section - Section of shape rectangular, square, round, tube or hexagon.
  * @param on - How a hexagon lies: `flats` (default) or `corners`.
  * @returns Shape factor [1].
- * @throws {@link InputError} `missing`, `wrong-type`, `out-of-range` for other shapes.
+ * @throws {@link InputError} `missing`, `wrong-type`, `not-finite`, `not-positive`; `out-of-range` for other shapes, or a wall above half of the diameter.
  *
  * @example
  * ```ts

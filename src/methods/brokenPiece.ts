@@ -37,6 +37,7 @@ const names = [
   'fracturePlace',
 ];
 
+/** A from lengths over marks that divided the gauge length. */
 function dividedElongation(from: string, path: string, lengths: SubdividedLengths, gaugeLength: number): number {
   requireOptions(from, requireObject(from, path, lengths), ['intervals', 'between', 'xToY', 'beyondY'], path);
   return subdividedElongation(from, `${path}.`, gaugeLength, lengths);
