@@ -81,7 +81,7 @@ export function tensionRoad(
   const spikeless = settings.repairs.spikes !== false && !repairs.some(({ change }) => change?.kind === 'set');
   const lengths = requirePiece(from, testPiece);
   const broken = requireBrokenPiece(from, testPiece);
-  const doubts = options.uncertainty && requireTensionUncertainty(from, options.uncertainty, testPiece, lengths);
+  const doubts = options.uncertainty && requireTensionUncertainty(from, options.uncertainty, testPiece.section, lengths, broken);
 
   const used = withoutFrame(given, settings.frameCompliance);
   const recorded = stressStrainKernel(used, lengths);

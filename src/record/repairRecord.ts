@@ -1,5 +1,6 @@
 import {
   InputError,
+  requireArray,
   requireFinite,
   requireOptions,
   requirePositive,
@@ -50,8 +51,9 @@ export function requireRepairs(from: string, repairs: Repairs, path = 'repairs')
   requireOptions(from, repairs, names, path);
   for (const name of names) {
     const value: unknown = repairs[name];
-    if (value === undefined || name === 'reverse') continue;
-    if (name === 'rate') requirePositive(from, `${path}.rate`, value);
+    if (value === undefined) continue;
+    if (name === 'reverse') requireArray(from, `${path}.reverse`, value as readonly unknown[]);
+    else if (name === 'rate') requirePositive(from, `${path}.rate`, value);
     else if (name === 'lag' && typeof value !== 'boolean') {
       if (!Number.isInteger(requireFinite(from, `${path}.lag`, value)))
         throw new InputError(from, `${path}.lag`, 'out-of-range', 'must be true, false or a whole number of samples', value);
