@@ -38,6 +38,14 @@ export function requireReadOptions(from: string, options: ReadOptions): void {
   }
 }
 
+/** @internal Checks the options of reading rows, before anything is read. */
+export function requireRowsOptions(from: string, options: ReadOptions): void {
+  requireReadOptions(from, options);
+  for (const name of ['separator', 'encoding'] as const)
+    if (options[name] !== undefined)
+      throw new InputError(from, `options.${name}`, 'unknown-option', 'has no meaning for rows', options[name]);
+}
+
 /** @internal Unit of a used column, and where it is from; strain in a file with a units row may have none. */
 export function unitOf(
   from: string,
