@@ -34,8 +34,8 @@ export interface AfterFracture {
   readonly fracturePlace?: 'at-mark' | 'in-fillet' | 'in-grip' | undefined;
 }
 
-/** A test piece: its section and its lengths. */
-export interface TestPiece {
+/** A test piece before its test: its section and its lengths. */
+export interface UnbrokenPiece {
   /** The section, from `round()`, `rectangular()`, `tube()` and so on. */
   readonly section: Section;
   /** Original gauge length L0 [mm], between the marks. */
@@ -46,6 +46,10 @@ export interface TestPiece {
   readonly parallelLength?: number | undefined;
   /** Length that stretches elastically with travel Leff [mm], fillets included; default `parallelLength`. */
   readonly effectiveLength?: number | undefined;
+}
+
+/** A test piece, with what was measured once it had broken. */
+export interface TestPiece extends UnbrokenPiece {
   /** What was measured on the broken piece. */
   readonly afterFracture?: AfterFracture | undefined;
 }

@@ -17,7 +17,7 @@ export {
 } from './columns.js';
 export { type RecordChange, type TrailStep } from './TrailStep.js';
 export { type Section, type SectionShape } from './Section.js';
-export { type AfterFracture, type SubdividedLengths, type TestPiece } from './TestPiece.js';
+export { type AfterFracture, type SubdividedLengths, type TestPiece, type UnbrokenPiece } from './TestPiece.js';
 /** @internal */
 export { failure, success } from './Outcome.js';
 /** @internal */

@@ -1,4 +1,4 @@
-import { requireFinite, requireObject, requirePositive } from './checks.js';
+import { requireFinite, requireNonNegative, requireObject, requirePositive } from './checks.js';
 import type { Section } from './Section.js';
 
 /** @internal A section whose every number is one; also one that was written by hand. */
@@ -6,8 +6,10 @@ export function requireSection(from: string, path: string, section: Section): Se
   requireObject(from, path, section);
   requirePositive(from, `${path}.area`, section.area);
   for (const [name, value] of Object.entries(requireObject(from, `${path}.dimensions`, section.dimensions)))
-    requireFinite(from, `${path}.dimensions.${name}`, value);
-  for (const name of ['secondMoment', 'sectionModulus', 'sectionModulusCorner', 'spread', 'taper', 'readings'] as const)
-    if (section[name] !== undefined) requireFinite(from, `${path}.${name}`, section[name]);
+    requirePositive(from, `${path}.dimensions.${name}`, value);
+  for (const name of ['secondMoment', 'sectionModulus', 'sectionModulusCorner', 'readings'] as const)
+    if (section[name] !== undefined) requirePositive(from, `${path}.${name}`, section[name]);
+  if (section.spread !== undefined) requireNonNegative(from, `${path}.spread`, section.spread);
+  if (section.taper !== undefined) requireFinite(from, `${path}.taper`, section.taper);
   return section;
 }

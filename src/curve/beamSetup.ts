@@ -1,4 +1,4 @@
-import { InputError, requireObject, requireOneOf, requireOptions, requirePositive, type Section } from '../base/index.js';
+import { InputError, requireObject, requireOneOf, requireOptions, requirePositive, requireSection, type Section } from '../base/index.js';
 
 /** How a beam lies on its supports and is loaded. */
 export interface BendingSetup {
@@ -33,7 +33,7 @@ const fields = ['points', 'span', 'arm', 'measuredAt', 'hexagonOn'];
 /** Distance of the outer fibre from the neutral axis. */
 function outerFibreOf(from: string, at: string, section: Section, on: 'flats' | 'corners'): { secondMoment: number; outerFibre: number } {
   const path = `${at}section`;
-  requireObject(from, path, section);
+  requireSection(from, path, section);
   const secondMoment = requirePositive(from, `${path}.secondMoment`, section.secondMoment);
   if (on === 'flats')
     return { secondMoment, outerFibre: secondMoment / requirePositive(from, `${path}.sectionModulus`, section.sectionModulus) };

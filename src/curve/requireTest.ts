@@ -1,13 +1,12 @@
 import {
   InputError,
   requireColumn,
-  requireNonNegative,
   requireObject,
   requirePositive,
   requireSection,
   type TensionColumns,
   type TensionRecord,
-  type TestPiece,
+  type UnbrokenPiece,
 } from '../base/index.js';
 
 /** @internal A checked record: every column finite and as long as the force; extension and strain may end early. */
@@ -41,8 +40,8 @@ export interface PieceLengths {
   readonly effectiveLength: number;
 }
 
-/** @internal Checks a test piece and fills in the default lengths. */
-export function requirePiece(from: string, piece: TestPiece): PieceLengths {
+/** @internal Checks a test piece as it was before its test, and fills in the default lengths. */
+export function requirePiece(from: string, piece: UnbrokenPiece): PieceLengths {
   requireObject(from, 'testPiece', piece);
   const { area } = requireSection(from, 'testPiece.section', piece.section);
   const gaugeLength = requirePositive(from, 'testPiece.gaugeLength', piece.gaugeLength);
@@ -52,11 +51,5 @@ export function requirePiece(from: string, piece: TestPiece): PieceLengths {
   const effectiveLength = length('effectiveLength', parallelLength);
   if (effectiveLength < parallelLength)
     throw new InputError(from, 'testPiece.effectiveLength', 'out-of-range', 'must not be below parallelLength', effectiveLength);
-  const { afterFracture: after } = piece;
-  if (after !== undefined) {
-    requireObject(from, 'testPiece.afterFracture', after);
-    if (after.gaugeLength !== undefined) requirePositive(from, 'testPiece.afterFracture.gaugeLength', after.gaugeLength);
-    if (after.area !== undefined) requireNonNegative(from, 'testPiece.afterFracture.area', after.area);
-  }
   return { area, gaugeLength, extensometerLength: length('extensometerLength', gaugeLength), parallelLength, effectiveLength };
 }

@@ -1,4 +1,4 @@
-import { soundLength, type StressStrainCurve, type TensionColumns, type TensionRecord, type TestPiece } from '../base/index.js';
+import { soundLength, type StressStrainCurve, type TensionColumns, type TensionRecord, type UnbrokenPiece } from '../base/index.js';
 import { requirePiece, requireRecord, type PieceLengths } from './requireTest.js';
 
 /** A curve with where its strain comes from. */
@@ -66,6 +66,6 @@ export function stressStrainKernel(record: TensionRecord, lengths: PieceLengths)
  *
  * @see ISO 6892-1:2019, stress; extension; percentage extension. Checked in `test/handbook/tension.test.ts`.
  */
-export function stressStrain(record: TensionColumns, testPiece: TestPiece): RecordedCurve {
+export function stressStrain(record: TensionColumns, testPiece: UnbrokenPiece): RecordedCurve {
   return stressStrainKernel(requireRecord('stressStrain', record), requirePiece('stressStrain', testPiece));
 }

@@ -11,22 +11,26 @@ export interface NeckReadings {
   readonly thickness?: number | ArrayLike<number> | undefined;
 }
 
+/** The thickness that counts: the one reading, or the effective one of three. */
+function throughNeck(from: string, path: string, thickness: number | ArrayLike<number>): number {
+  if (typeof thickness === 'number') return requirePositive(from, path, thickness);
+  const read = requireColumn(from, path, thickness, { positive: true });
+  if (read.length !== 1 && read.length !== 3)
+    throw new InputError(from, path, 'too-few', 'must be one reading, or three: edge, middle, edge', read.length);
+  const [edge, middle = edge!, otherEdge = edge!] = read;
+  return effectiveThickness({ edge: edge!, middle, otherEdge });
+}
+
 /** @internal {@link areaAfterFracture} for a caller that names where the readings stand. */
 export function neckArea(from: string, path: string, neck: NeckReadings): number {
   const { diameters, width, thickness } = neck;
-  if (diameters !== undefined) {
-    if (width !== undefined || thickness !== undefined)
-      throw new InputError(from, `${path}width`, 'ambiguous', 'and thickness must not stand beside diameters', width ?? thickness);
-    const read = requireColumn(from, `${path}diameters`, diameters, { positive: true });
-    return (Math.PI / 4) * (read.reduce((sum, d) => sum + d) / read.length) ** 2;
-  }
-  const across = requirePositive(from, `${path}width`, width);
-  if (thickness === undefined || typeof thickness === 'number') return across * requirePositive(from, `${path}thickness`, thickness);
-  const read = requireColumn(from, `${path}thickness`, thickness, { positive: true });
-  if (read.length !== 1 && read.length !== 3)
-    throw new InputError(from, `${path}thickness`, 'too-few', 'must be one reading, or three: edge, middle, edge', read.length);
-  const [edge, middle = edge!, otherEdge = edge!] = read;
-  return across * effectiveThickness({ edge: edge!, middle, otherEdge });
+  const across = width === undefined ? undefined : requirePositive(from, `${path}width`, width);
+  const through = thickness === undefined ? undefined : throughNeck(from, `${path}thickness`, thickness);
+  if (diameters === undefined) return requirePositive(from, `${path}width`, across) * requirePositive(from, `${path}thickness`, through);
+  const read = requireColumn(from, `${path}diameters`, diameters, { positive: true });
+  if (across !== undefined || through !== undefined)
+    throw new InputError(from, `${path}width`, 'ambiguous', 'and thickness must not stand beside diameters', width ?? thickness);
+  return (Math.PI / 4) * (read.reduce((sum, d) => sum + d) / read.length) ** 2;
 }
 
 /**

@@ -1,4 +1,4 @@
-import { InputError, requireObject, requireOneOf, type Section } from '../base/index.js';
+import { InputError, requireBetween, requireOneOf, requirePositive, requireSection, type Section } from '../base/index.js';
 
 /** Full plastic moment over moment of first yield, of the shapes that have one number. */
 const factors: Partial<Record<Section['shape'], number>> = { rectangular: 1.5, square: 1.5, round: 16 / (3 * Math.PI) };
@@ -28,11 +28,12 @@ const hexagonOn = { flats: 1.6, corners: 28 / 15 };
  */
 export function plasticShapeFactor(section: Section, on: 'flats' | 'corners' = 'flats'): number {
   const from = 'plasticShapeFactor';
-  requireObject(from, 'section', section);
+  requireSection(from, 'section', section);
   requireOneOf(from, 'on', on, ['flats', 'corners']);
   const { outerDiameter: D, wallThickness: wall } = section.dimensions;
-  if (section.shape === 'tube' && D !== undefined && wall !== undefined) {
-    const inner = 1 - (2 * wall) / D;
+  if (section.shape === 'tube') {
+    const outer = requirePositive(from, 'section.dimensions.outerDiameter', D);
+    const inner = 1 - (2 * requireBetween(from, 'section.dimensions.wallThickness', wall, 0, outer / 2)) / outer;
     return ((16 / (3 * Math.PI)) * (1 - inner ** 3)) / (1 - inner ** 4);
   }
   const factor = section.shape === 'hexagon' ? hexagonOn[on] : factors[section.shape];

@@ -21,6 +21,7 @@ import {
   type UnloadingWindow,
 } from '../curve/index.js';
 import { checkRecordKernel } from '../record/index.js';
+import { requireBrokenPiece } from './brokenPiece.js';
 import { frameInWords } from './frameShare.js';
 import type { TestInfo } from './MethodResult.js';
 import { provenanceOf } from './provenanceOf.js';
@@ -157,6 +158,7 @@ export function analyseUnloading(record: TensionColumns, testPiece: TestPiece, o
   const test = requireTest(from, options.test ?? {});
   const given = requireRecord(from, record);
   const lengths = requirePiece(from, testPiece);
+  requireBrokenPiece(from, testPiece);
 
   const used = frame && given.travel ? { ...given, travel: travelWithoutFrame(given.travel, given.force, frame) } : given;
   const recorded = stressStrainKernel(used, lengths);

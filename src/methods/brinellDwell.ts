@@ -59,6 +59,7 @@ export function brinellDwell(record: ForceColumns): Outcome<BrinellDwell, 'not-h
 export function heldForce(force: Float64Array, time: Float64Array): BrinellDwell | undefined {
   const top = maximumIndex(force);
   const highest = force[top]!;
+  if (highest <= 0) return undefined;
   let first = top;
   while (first > 0 && force[first - 1]! >= NEAR * highest) first -= 1;
   let last = top;

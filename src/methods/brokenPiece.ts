@@ -6,6 +6,7 @@ import {
   requireOptions,
   requirePositive,
   type AfterFracture,
+  type SubdividedLengths,
   type TestPiece,
 } from '../base/index.js';
 import { neckArea, subdividedElongation } from '../geometry/index.js';
@@ -36,18 +37,19 @@ const names = [
   'fracturePlace',
 ];
 
+function dividedElongation(from: string, path: string, lengths: SubdividedLengths, gaugeLength: number): number {
+  requireOptions(from, requireObject(from, path, lengths), ['intervals', 'between', 'xToY', 'beyondY'], path);
+  return subdividedElongation(from, `${path}.`, gaugeLength, lengths);
+}
+
 /** The length that counts: fine marks, else subdivision, else the gauge marks. */
 function lengthOf(from: string, path: string, after: AfterFracture, gaugeLength: number): Pick<BrokenPiece, 'length' | 'method'> {
   const { gaugeLength: final, subdivision, fineMarksExtension: fine } = after;
   const own = final === undefined ? undefined : requirePositive(from, `${path}.gaugeLength`, final);
-  if (fine !== undefined)
-    return { length: gaugeLength + requireNonNegative(from, `${path}.fineMarksExtension`, fine), method: 'fine-marks' };
-  if (subdivision !== undefined) {
-    const at = `${path}.subdivision`;
-    requireOptions(from, requireObject(from, at, subdivision), ['intervals', 'between', 'xToY', 'beyondY'], at);
-    const elongation = subdividedElongation(from, `${at}.`, gaugeLength, subdivision);
-    return { length: gaugeLength * (1 + elongation), method: 'subdivision' };
-  }
+  const extension = fine === undefined ? undefined : requireNonNegative(from, `${path}.fineMarksExtension`, fine);
+  const elongation = subdivision === undefined ? undefined : dividedElongation(from, `${path}.subdivision`, subdivision, gaugeLength);
+  if (extension !== undefined) return { length: gaugeLength + extension, method: 'fine-marks' };
+  if (elongation !== undefined) return { length: gaugeLength * (1 + elongation), method: 'subdivision' };
   return own === undefined ? {} : { length: own, method: 'marks' };
 }
 

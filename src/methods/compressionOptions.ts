@@ -1,4 +1,4 @@
-import { requireBetween, requireObject, requireOptions, requirePositive, InputError } from '../base/index.js';
+import { requireBetween, requireObject, requireOptions, requirePositive, requireSection, InputError } from '../base/index.js';
 import { requireFrameCompliance, requireModulusOptions, type Compliance, type ModulusOptions, type PieceLengths } from '../curve/index.js';
 import type { CompressionPiece } from './CompressionResult.js';
 import type { TestInfo } from './MethodResult.js';
@@ -83,8 +83,7 @@ export interface CompressionLengths extends PieceLengths {
 /** @internal Checks a piece before any work. */
 export function requireCompressionPiece(from: string, piece: CompressionPiece): CompressionLengths {
   requireOptions(from, requireObject(from, 'piece', piece), ['section', 'height', 'extensometerLength', 'endFactor', 'afterTest'], 'piece');
-  const section = requireObject(from, 'piece.section', piece.section) as CompressionPiece['section'];
-  const area = requirePositive(from, 'piece.section.area', section.area);
+  const section = requireSection(from, 'piece.section', piece.section);
   const height = requirePositive(from, 'piece.height', piece.height);
   const after = requireObject(from, 'piece.afterTest', piece.afterTest ?? {}) as NonNullable<CompressionPiece['afterTest']>;
   requireOptions(from, after, ['height', 'middleDiameter', 'endDiameter', 'broken'], 'piece.afterTest');
@@ -92,7 +91,8 @@ export function requireCompressionPiece(from: string, piece: CompressionPiece): 
     if (after[name] !== undefined) requirePositive(from, `piece.afterTest.${name}`, after[name]);
   if (after.broken !== undefined && typeof after.broken !== 'boolean')
     throw new InputError(from, 'piece.afterTest.broken', 'wrong-type', 'must be true or false', after.broken);
-  const { diameter, width, thickness, side, acrossFlats, outerDiameter } = section.dimensions;
+  const { area, dimensions } = section;
+  const { diameter, width, thickness, side, acrossFlats, outerDiameter } = dimensions;
   const circle = Math.sqrt((4 * area) / Math.PI);
   const lateral = [diameter, width, thickness, side, acrossFlats, outerDiameter].filter((one) => one !== undefined);
   const flat = section.shape === 'rectangular' && width !== undefined && thickness !== undefined && width < thickness;

@@ -63,7 +63,7 @@ export function tensionTrials(
  *
  * @example
  * ```ts
- * const stress = Array.from({ length: 101 }, (_, i) => 4 * i);
+ * const stress = Array.from({ length: 21 }, (_, i) => 20 * i);
  * const record = { force: stress.map((R) => 50.26548 * R), extension: stress.map((R) => 40 * (R / 70000 + 0.002 * (R / 350) ** 20)) };
  * const piece = { section: round({ diameter: 8 }), gaugeLength: 40 };
  * const half = (firstTrial: number) => monteCarloTensionTrials(record, piece, { uncertainty: { force: 0.005 }, firstTrial, trials: 10 });

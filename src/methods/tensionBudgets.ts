@@ -147,9 +147,8 @@ export function tensionBudgets(
 }
 
 /** @internal Names of what was not given although the result depends on it. */
-export function missingDoubts({ record, recorded, piece, settings }: TensionTask, { inputs }: TensionDoubts): readonly string[] {
+export function missingDoubts({ record, recorded, piece, broken, settings }: TensionTask, { inputs }: TensionDoubts): readonly string[] {
   const given = new Set(inputs.map(({ name }) => name));
-  const after = piece.afterFracture;
   const { basis } = recorded;
   const stood = (length: 'extensometerLength' | 'parallelLength'): readonly string[] =>
     given.has(length) || (piece[length] === undefined && given.has('gaugeLength')) ? [] : [length];
@@ -161,8 +160,8 @@ export function missingDoubts({ record, recorded, piece, settings }: TensionTask
     ...(basis !== 'travel' && record.extension ? stood('extensometerLength') : []),
     ...(basis === 'extensometer' ? [] : stood('parallelLength')),
     ...without('frameCompliance', basis !== 'extensometer' && settings.frameCompliance !== undefined),
-    ...without('gaugeLength', after?.gaugeLength !== undefined),
-    ...without('finalGaugeLength', after?.gaugeLength !== undefined),
-    ...without('finalArea', after?.area !== undefined),
+    ...without('gaugeLength', broken.length !== undefined),
+    ...without('finalGaugeLength', broken.length !== undefined),
+    ...without('finalArea', broken.area !== undefined),
   ];
 }

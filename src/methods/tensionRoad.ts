@@ -79,7 +79,7 @@ export function tensionRoad(
   const { record: given, trail: repairs } = repairRecordKernel(raw, settings.repairs);
   const lengths = requirePiece(from, testPiece);
   const broken = requireBrokenPiece(from, testPiece);
-  const doubts = options.uncertainty && requireTensionUncertainty(from, options.uncertainty, testPiece, lengths);
+  const doubts = options.uncertainty && requireTensionUncertainty(from, options.uncertainty, testPiece.section, lengths, broken);
 
   const used = withoutFrame(given, settings.frameCompliance);
   const recorded = stressStrainKernel(used, lengths);

@@ -1,4 +1,4 @@
-import { InputError, requireBetween, requireNonNegative, requireObject, requireOptions, type TestPiece } from '../base/index.js';
+import { InputError, requireBetween, requireNonNegative, requireObject, requireOptions, type Section } from '../base/index.js';
 import type { PieceLengths } from '../curve/index.js';
 import {
   classSources,
@@ -9,6 +9,7 @@ import {
   type CoverageOptions,
   type UncertaintySources,
 } from '../uncertainty/index.js';
+import type { BrokenPiece } from './brokenPiece.js';
 
 /** Noise of a record, where it is known better than the record shows. */
 export interface RecordNoise {
@@ -89,19 +90,27 @@ function requireNoise(from: string, path: string, noise: RecordNoise): RecordNoi
 }
 
 /** @internal Checks what is doubtful about a test. */
-export function requireTensionUncertainty(from: string, given: TensionUncertainty, piece: TestPiece, lengths: PieceLengths): TensionDoubts {
+export function requireTensionUncertainty(
+  from: string,
+  given: TensionUncertainty,
+  { dimensions }: Section,
+  lengths: PieceLengths,
+  broken: BrokenPiece,
+): TensionDoubts {
   const path = 'options.uncertainty';
   requireOptions(from, requireObject(from, path, given), names, path);
   if (given.force !== undefined && given.forceClass !== undefined)
     throw new InputError(from, `${path}.forceClass`, 'ambiguous', 'must not be given beside force', given.forceClass);
-  const { dimensions } = piece.section;
   const section = given.section ?? {};
   requireOptions(from, section, Object.keys(dimensions), `${path}.section`);
-  const doubt = (name: string, value: number | undefined, uncertainty: UncertaintySources | undefined, unit: string, where = name) =>
-    uncertainty === undefined || value === undefined ? [] : [requireInput(from, `${path}.${where}`, name, { value, uncertainty, unit })];
+  const doubt = (name: string, value: number | undefined, uncertainty: UncertaintySources | undefined, unit: string) => {
+    if (uncertainty === undefined) return [];
+    const input = requireInput(from, `${path}.${name}`, name, { value: value ?? 0, uncertainty, unit });
+    // checked also where the piece has no such value
+    return value === undefined ? [] : [input];
+  };
   const scale =
     given.forceClass === undefined ? given.force : classSources(requireForceClass(from, `${path}.forceClass`, given.forceClass));
-  const after = piece.afterFracture;
   return {
     inputs: [
       ...doubt('force', 1, scale, '1'),
@@ -113,8 +122,8 @@ export function requireTensionUncertainty(from: string, given: TensionUncertaint
       ...doubt('parallelLength', lengths.parallelLength, given.parallelLength, 'mm'),
       ...doubt('effectiveLength', lengths.effectiveLength, given.effectiveLength, 'mm'),
       ...doubt('frameCompliance', 1, given.frameCompliance, '1'),
-      ...doubt('finalGaugeLength', after?.gaugeLength, given.finalGaugeLength, 'mm'),
-      ...doubt('finalArea', after?.area, given.finalArea, 'mm²'),
+      ...doubt('finalGaugeLength', broken.length, given.finalGaugeLength, 'mm'),
+      ...doubt('finalArea', broken.area, given.finalArea, 'mm²'),
     ],
     coverage: requireCoverage(from, { coverage: given.coverage, coverageFactor: given.coverageFactor }, path),
     noise: requireNoise(from, `${path}.noise`, given.noise ?? {}),

@@ -4,7 +4,9 @@ import { axes, figure, ink, largest, lineLayer, pointLayers, type Figure } from 
 
 /** Checks that a study is one: an outcome without precision, or anything else, cannot be drawn. */
 function requireStudy(from: string, study: InterlaboratoryStudy): InterlaboratoryStudy {
-  const { ok = true } = requireObject(from, 'study', study) as { readonly ok?: unknown };
+  const given = requireObject(from, 'study', study);
+  if (!('groups' in given)) throw new InputError(from, 'study', 'wrong-type', 'must be that of interlaboratoryStudy', study);
+  const { ok = true } = given as { readonly ok?: unknown };
   if (ok !== true) throw new InputError(from, 'study.ok', 'wrong-type', 'must be true, as of a study that has a result', ok);
   requireList(from, 'study.groups', study.groups, 3).forEach((group: GroupConsistency, i) => {
     const path = `study.groups[${i}]`;

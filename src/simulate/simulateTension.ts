@@ -1,4 +1,11 @@
-import { requireColumn, requireObject, requireOptions, type PressureRecord, type TensionRecord, type TestPiece } from '../base/index.js';
+import {
+  requireColumn,
+  requireObject,
+  requireOptions,
+  type PressureRecord,
+  type TensionRecord,
+  type UnbrokenPiece,
+} from '../base/index.js';
 import { requirePiece } from '../curve/index.js';
 import { requireBrokenPiece } from '../methods/index.js';
 import { materialCurve, type SimulatedMaterial } from './material.js';
@@ -13,7 +20,7 @@ export interface TensionScenario extends Driven {
   /** The material. */
   readonly material: SimulatedMaterial;
   /** The piece; with an extensometer its base is `extensometerLength`, default the gauge length. */
-  readonly piece: TestPiece;
+  readonly piece: UnbrokenPiece;
   /** Plastic extensions whose proof strength the truth names [mm/mm]; default 0.001, 0.002, 0.01. */
   readonly offsets?: ArrayLike<number> | undefined;
 }

@@ -1,4 +1,4 @@
-import type { AfterFracture, TestPiece } from '../base/index.js';
+import type { AfterFracture, UnbrokenPiece } from '../base/index.js';
 import { integral } from './integral.js';
 import type { MaterialCurve, SimulatedMaterial } from './material.js';
 import type { TrueUnloading } from './unloadings.js';
@@ -53,7 +53,7 @@ export interface SimulatedTruth {
 export function truthOf(
   material: SimulatedMaterial,
   curve: MaterialCurve,
-  piece: TestPiece,
+  piece: UnbrokenPiece,
   offsets: readonly number[],
   pauses: SimulatedTruth['pauses'],
 ): SimulatedTruth {

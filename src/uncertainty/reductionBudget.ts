@@ -46,7 +46,7 @@ const diameters: readonly [string, string] = ['originalDiameter', 'finalDiameter
 export function reductionBudget(inputs: ReductionInputs, options: CoverageOptions = {}): UncertaintyBudget {
   const from = 'reductionBudget';
   const given = requireNamedInputs(from, inputs, [], [...areas, ...diameters]);
-  const byArea = given.some(({ name }) => areas.includes(name));
+  const byArea = given.some(({ name }) => name === 'originalArea');
   const [before, after] = byArea ? areas : diameters;
   const power = byArea ? 1 : 2;
   const checked = requireNamedInputs(from, inputs, [before, after]);

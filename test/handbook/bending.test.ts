@@ -262,6 +262,8 @@ test('wrong set-ups are refused by name', () => {
   expect(stress({ points: 3, span: 10, measuredAt: 'end' })).toBe('out-of-range setup.measuredAt');
   expect(stress({ points: 3, span: 10, hexagonOn: 'corners' })).toBe('out-of-range setup.hexagonOn');
   expect(stress({ points: 3, span: 10 }, sectionFromArea({ area: 5 }))).toBe('missing section.secondMoment');
+  expect(stress({ points: 3, span: 10 }, { ...section, area: NaN })).toBe('not-finite section.area');
+  expect(stress({ points: 3, span: 10 }, { ...section, dimensions: null })).toBe('wrong-type section.dimensions');
   const setup = three(10);
   expect(refusal(() => flexuralModulus({ stiffness: 0, section, setup }))).toBe('not-positive stiffness');
   expect(refusal(() => flexuralStrain({ deflection: NaN, section, setup }))).toBe('not-finite deflection');
@@ -270,6 +272,10 @@ test('wrong set-ups are refused by name', () => {
   const plain = { ...sectionFromArea({ area: 5 }), secondMoment: 1, sectionModulus: 1 };
   expect(refusal(() => shearDeflectionShare({ section: plain, setup }))).toBe('out-of-range section.shape');
   expect(refusal(() => plasticShapeFactor(plain))).toBe('out-of-range section.shape');
+  const pipe = (dimensions: Record<string, number>) =>
+    refusal(() => plasticShapeFactor({ shape: 'tube', dimensions, area: 1, readings: 1 }));
+  expect(pipe({ outerDiameter: 8 })).toBe('missing section.dimensions.wallThickness');
+  expect(pipe({ outerDiameter: 8, wallThickness: 4.1 })).toBe('out-of-range section.dimensions.wallThickness');
   expect(refusal(() => plasticShapeFactor(section, 'edge' as never))).toBe('out-of-range on');
   expect(refusal(() => bendTestSpan({ formerDiameter: 12, thickness: 0 }))).toBe('not-positive thickness');
   expect(refusal(() => bendTestStrain({ thickness: 1 } as never))).toBe('missing formerDiameter');

@@ -370,6 +370,8 @@ test('wrong arguments are refused by name, before any work', () => {
   const option = (options: object) => refusal(() => analyseCompression(record, piece, options));
   expect(refusal(() => analyseCompression({ force: [1, 2] }, piece))).toBe('missing record');
   expect(bad({ height: 0 })).toBe('not-positive piece.height');
+  expect(bad({ section: { ...piece.section, spread: -1 } })).toBe('out-of-range piece.section.spread');
+  expect(bad({ section: { ...piece.section, dimensions: { diameter: 0 } } })).toBe('not-positive piece.section.dimensions.diameter');
   expect(bad({ section: undefined })).toBe('missing piece.section');
   expect(bad({ length: 5 })).toBe('unknown-option piece.length');
   expect(bad({ endFactor: 3 })).toBe('out-of-range piece.endFactor');

@@ -36,6 +36,7 @@ describe('brinellDwell', () => {
 
   test('what is never held is a reason, and time that stands still is refused', () => {
     expect(brinellDwell({ force: [0, 0, 1, 0, 0], time: [0, 1, 2, 3, 4] })).toMatchObject({ ok: false, reason: 'not-held' });
+    expect(brinellDwell({ force: [0, 0, 0, 0], time: [0, 1, 2, 3] })).toMatchObject({ ok: false, reason: 'not-held' });
     expect(refusal(() => brinellDwell({ force: [0, 1], time: [0, 0] }))).toBe('not-increasing record.time[1]');
     expect(refusal(() => brinellDwell({ force: [0, 1] }))).toBe('missing record.time');
   });

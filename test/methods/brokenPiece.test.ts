@@ -88,6 +88,7 @@ describe('A and Z of a broken piece', () => {
     expect(call({ fractureDistance: -1 })).toBe(`out-of-range ${path}.fractureDistance`);
     expect(call({ fracturePlace: 'somewhere' })).toBe(`out-of-range ${path}.fracturePlace`);
     expect(call({ fineMarksExtension: -1 })).toBe(`out-of-range ${path}.fineMarksExtension`);
+    expect(call({ fineMarksExtension: 1, subdivision: { ...subdivision, between: 8 } })).toBe(`out-of-range ${path}.subdivision.between`);
     expect(call({ subdivision: { ...subdivision, between: 8 } })).toBe(`out-of-range ${path}.subdivision.between`);
     expect(call({ subdivision: { ...subdivision, intervals: 7 } })).toBe(`wrong-type ${path}.subdivision.beyondY`);
     expect(call({ subdivision: { ...subdivision, beyondY: [1, 2] } })).toBe(`wrong-type ${path}.subdivision.beyondY`);
@@ -119,5 +120,7 @@ test('the formulas refuse what cannot be', () => {
   expect(refusal(() => barba({ ...one, area: 0 }, one))).toBe('not-positive first.area');
   expect(refusal(() => effectiveThickness({ edge: 1, middle: 1, otherEdge: NaN }))).toBe('not-finite otherEdge');
   expect(refusal(() => areaAfterFracture({ diameters: [] }))).toBe('empty diameters');
+  expect(refusal(() => areaAfterFracture({ diameters: [5], thickness: NaN }))).toBe('not-finite thickness');
+  expect(refusal(() => areaAfterFracture({ diameters: 5 as never, width: 5, thickness: 2 }))).toBe('wrong-type diameters');
   expect(refusal(() => areaAfterFracture({ width: 5, height: 1 } as never))).toBe('unknown-option neck.height');
 });

@@ -166,6 +166,21 @@ describe('findings', () => {
     expect(codes(result)).not.toContain('uncertainty-incomplete');
   });
 
+  test('a neck read as diameters counts like its area, lengths over marks like a final length', () => {
+    const read: TestPiece = {
+      ...roundPiece,
+      afterFracture: { diameters: [4.8, 4.8], subdivision: { intervals: 10, between: 4, xToY: 22, beyondY: 14.6 } },
+    };
+    const found = analyseTension(record, read, options);
+    expect(found.elongationAfterFracture!.value).toBeCloseTo(result.elongationAfterFracture!.value, 12);
+    for (const symbol of ['A', 'Z'])
+      expect(found.uncertainty![symbol]!.standardUncertainty).toBeCloseTo(budgets[symbol]!.standardUncertainty, 12);
+    const without = analyseTension(record, read, { frameCompliance: COMPLIANCE, uncertainty: { force: 0.005 } });
+    expect(without.findings.find(({ code }) => code === 'uncertainty-incomplete')?.values['missing']).toContain(
+      'gaugeLength, finalGaugeLength, finalArea',
+    );
+  });
+
   test('noise that drifts: noise-correlated', () => {
     expect(codes(analysed(uncertainTest('aluminium, correlated noise', 1)))).toContain('noise-correlated');
     expect(codes(analysed(uncertainTest('aluminium, extensometer', 1)))).not.toContain('noise-correlated');
@@ -250,5 +265,12 @@ describe('refusals', () => {
     ['ambiguous options.uncertainty.coverageFactor', { coverage: 0.9, coverageFactor: 2 }],
   ])('%s', (expected, uncertainty) => {
     expect(refused(uncertainty)).toBe(expected);
+  });
+
+  test('a doubt about what the piece does not have is checked, and then counts for nothing', () => {
+    const call = (uncertainty: object) => analyseTension(record, roundPiece, { frameCompliance: COMPLIANCE, uncertainty });
+    expect(refusal(() => call({ finalArea: NaN }))).toMatch(/^not-finite options\.uncertainty\.finalArea/);
+    expect(refusal(() => call({ finalGaugeLength: { halfWidth: 'x' } }))).toMatch(/^wrong-type .*\.halfWidth$/);
+    expect(call({ force: 0.01, finalArea: 1 }).uncertainty).toEqual(call({ force: 0.01 }).uncertainty);
   });
 });

@@ -114,6 +114,9 @@ describe('analyseUnloading', () => {
     expect(call({ frameCompliance: NaN })).toBe('not-finite options.frameCompliance');
     expect(call({ minimumFall: 0 })).toBe('out-of-range options.minimumFall');
     expect(call({ offsets: [1] })).toBe('unknown-option options.offsets');
+    expect(refusal(() => analyseUnloading(byExtensometer, { ...piece, afterFracture: { fractureDistance: -1 } }))).toBe(
+      'out-of-range testPiece.afterFracture.fractureDistance',
+    );
   });
 
   test('has a page of its own', () => {
