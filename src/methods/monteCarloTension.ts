@@ -87,7 +87,7 @@ const SLICE = 100;
  * const record = { force: stress.map((R) => 50.26548 * R), extension: stress.map((R) => 40 * (R / 70000 + 0.002 * (R / 350) ** 20)) };
  * const piece = { section: round({ diameter: 8 }), gaugeLength: 40 };
  * const { distributions } = monteCarloTension(record, piece, { uncertainty: { force: 0.005 }, trials: 100 });
- * distributions['Rm']?.standardUncertainty; // => 2
+ * distributions['Rm']?.standardUncertainty.toFixed(0); // => '2'
  * ```
  *
  * @see JCGM 101:2008, Monte Carlo method. Checked in `test/methods/monteCarloTension.test.ts`.

@@ -48,6 +48,7 @@ export function requireWhole(from: string, path: string, value: unknown, least: 
 
 /** @internal Checks seed and range of trials. */
 export function requireRange(from: string, range: TrialRange, otherwise: number): Required<{ [K in keyof TrialRange]: number }> {
+  requireObject(from, 'options', range);
   const seed = requireFinite(from, 'options.seed', range.seed ?? 1);
   if (!Number.isInteger(seed)) throw new InputError(from, 'options.seed', 'out-of-range', 'must be a whole number', seed);
   const firstTrial = requireWhole(from, 'options.firstTrial', range.firstTrial ?? 0, 0, MOST - 1);

@@ -114,5 +114,5 @@ test('what are no rows', () => {
         [Infinity, 3],
       ]),
     ),
-  ).toBe('too-few file');
+  ).toBe('too-few rows');
 });
