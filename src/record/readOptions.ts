@@ -29,7 +29,7 @@ export function requireReadOptions(from: string, options: ReadOptions): void {
   if (options.length !== undefined) requirePositive(from, 'options.length', options.length);
   if (options.leaveOutHoles !== undefined) requireBoolean(from, 'options.leaveOutHoles', options.leaveOutHoles);
   requireOptions(from, options.columns ?? {}, quantities, 'options.columns');
-  for (const [quantity, place] of Object.entries(options.columns ?? {}))
+  for (const [quantity, place] of Object.entries<unknown>(options.columns ?? {}))
     if (place !== undefined && typeof place !== 'string') requireWhole(from, `options.columns.${quantity}`, place, 0);
   for (const name of ['units', 'fallbackUnits'] as const) {
     requireOptions(from, options[name] ?? {}, quantities, `options.${name}`);
