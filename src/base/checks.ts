@@ -58,6 +58,29 @@ export function requireObject(from: string, path: string, value: unknown): objec
   return value;
 }
 
+/** @internal A function, such as a model or what is called on the way. */
+export function requireFunction(from: string, path: string, value: unknown): void {
+  if (typeof value !== 'function')
+    throw new InputError(from, path, value === undefined ? 'missing' : 'wrong-type', 'must be a function', value);
+}
+
+/** @internal True or false. */
+export function requireBoolean(from: string, path: string, value: unknown): boolean {
+  if (typeof value !== 'boolean')
+    throw new InputError(from, path, value === undefined ? 'missing' : 'wrong-type', 'must be true or false', value);
+  return value;
+}
+
+/** @internal A list of words, each one of those listed. */
+export function requireWords<Word extends string>(
+  from: string,
+  path: string,
+  value: readonly Word[],
+  words: readonly Word[],
+): readonly Word[] {
+  return requireArray(from, path, value).map((one, k) => requireOneOf(from, `${path}[${k}]`, one, words));
+}
+
 /** @internal An array of anything, such as of names or of pairs. */
 export function requireArray<T>(from: string, path: string, value: readonly T[]): readonly T[] {
   const given: unknown = value;

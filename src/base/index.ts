@@ -1,6 +1,8 @@
 export { InputError, isInputError, type InputErrorCode } from './InputError.js';
 export { reasons, type ReasonEntry } from './reasons.js';
 export { required, type Failure, type Outcome, type Success } from './Outcome.js';
+/** @internal */
+export { baseUnits } from './Quantity.js';
 export { type BaseUnit, type Quantity } from './Quantity.js';
 export { type Finding, type Severity, type Subject } from './Finding.js';
 export { catalogue, type FindingCode } from './catalogue.js';
@@ -26,6 +28,9 @@ export { requireSection } from './requireSection.js';
 /** @internal */
 export {
   requireArray,
+  requireBoolean,
+  requireFunction,
+  requireWords,
   requireBetween,
   requireColumn,
   requireFinite,

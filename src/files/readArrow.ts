@@ -1,4 +1,4 @@
-import { readRows, type Cell, type ReadOptions, type ReadResult } from '../record/index.js';
+import { readRows, requireRowsOptions, type Cell, type ReadOptions, type ReadResult } from '../record/index.js';
 import { content, library, wholeFile } from './wholeFile.js';
 
 /**
@@ -22,6 +22,7 @@ import { content, library, wholeFile } from './wholeFile.js';
  */
 export async function readArrow(bytes: Uint8Array | ArrayBuffer, options: ReadOptions = {}): Promise<ReadResult> {
   const from = 'readArrow';
+  requireRowsOptions(from, options);
   const file = wholeFile(from, bytes);
   const { DataType, tableFromIPC } = await library(from, 'apache-arrow', () => import('apache-arrow'));
   const rows = await content(from, 'an Arrow table', () => {

@@ -1,4 +1,4 @@
-import { readRows, type Cell, type ReadOptions, type ReadResult } from '../record/index.js';
+import { readRows, requireRowsOptions, type Cell, type ReadOptions, type ReadResult } from '../record/index.js';
 import { content, library, wholeFile } from './wholeFile.js';
 
 /**
@@ -22,6 +22,7 @@ import { content, library, wholeFile } from './wholeFile.js';
  */
 export async function readParquet(bytes: Uint8Array | ArrayBuffer, options: ReadOptions = {}): Promise<ReadResult> {
   const from = 'readParquet';
+  requireRowsOptions(from, options);
   const file = wholeFile(from, bytes);
   const { parquetMetadata, parquetRead, parquetSchema } = await library(from, 'hyparquet', () => import('hyparquet'));
   const rows = await content(from, 'a Parquet file', async () => {

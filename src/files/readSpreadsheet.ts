@@ -1,4 +1,5 @@
-import { readRows, type Cell, type ReadOptions, type ReadResult } from '../record/index.js';
+import { requireObject, requireWhole } from '../base/index.js';
+import { readRows, requireRowsOptions, type Cell, type ReadOptions, type ReadResult } from '../record/index.js';
 import { content, library, wholeFile } from './wholeFile.js';
 
 /** Options of {@link readSpreadsheet}: those of reading rows, and which sheet. */
@@ -28,9 +29,11 @@ export interface SpreadsheetOptions extends ReadOptions {
  */
 export async function readSpreadsheet(bytes: Uint8Array | ArrayBuffer, options: SpreadsheetOptions = {}): Promise<ReadResult> {
   const from = 'readSpreadsheet';
+  const { sheet = 1, ...others } = requireObject(from, 'options', options) as SpreadsheetOptions;
+  if (typeof sheet !== 'string') requireWhole(from, 'options.sheet', sheet, 1);
+  requireRowsOptions(from, others);
   const file = wholeFile(from, bytes);
-  const { sheet, ...others } = options;
   const { readSheet } = await library(from, 'read-excel-file', () => import('read-excel-file/universal'));
-  const rows = await content(from, 'a sheet of a spreadsheet', () => readSheet(file, sheet ?? 1));
+  const rows = await content(from, 'a sheet of a spreadsheet', () => readSheet(file, sheet));
   return readRows(rows as unknown as readonly (readonly Cell[])[], others);
 }

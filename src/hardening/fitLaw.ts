@@ -3,6 +3,7 @@ import {
   InputError,
   requireBetween,
   requireFinite,
+  requireFunction,
   requireObject,
   requireOptions,
   success,
@@ -60,10 +61,6 @@ function centralDifferences(model: Model, parameters: readonly number[]): (i: nu
     return { up: moved(k, step), down: moved(k, -step), width: 2 * step };
   });
   return (i) => pairs.map(({ up, down, width }) => (up(i) - down(i)) / width);
-}
-
-function requireFunction(from: string, path: string, value: unknown): void {
-  if (typeof value !== 'function') throw new InputError(from, path, 'wrong-type', 'must be a function', value);
 }
 
 /** Bounds in the order of the names; the start must lie within. */

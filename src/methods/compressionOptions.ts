@@ -1,4 +1,4 @@
-import { requireBetween, requireObject, requireOptions, requirePositive, requireSection, InputError } from '../base/index.js';
+import { requireBetween, requireBoolean, requireObject, requireOptions, requirePositive, requireSection } from '../base/index.js';
 import { requireFrameCompliance, requireModulusOptions, type Compliance, type ModulusOptions, type PieceLengths } from '../curve/index.js';
 import type { CompressionPiece } from './CompressionResult.js';
 import type { TestInfo } from './MethodResult.js';
@@ -89,8 +89,7 @@ export function requireCompressionPiece(from: string, piece: CompressionPiece): 
   requireOptions(from, after, ['height', 'middleDiameter', 'endDiameter', 'broken'], 'piece.afterTest');
   for (const name of ['height', 'middleDiameter', 'endDiameter'] as const)
     if (after[name] !== undefined) requirePositive(from, `piece.afterTest.${name}`, after[name]);
-  if (after.broken !== undefined && typeof after.broken !== 'boolean')
-    throw new InputError(from, 'piece.afterTest.broken', 'wrong-type', 'must be true or false', after.broken);
+  if (after.broken !== undefined) requireBoolean(from, 'piece.afterTest.broken', after.broken);
   const { area, dimensions } = section;
   const { diameter, width, thickness, side, acrossFlats, outerDiameter } = dimensions;
   const circle = Math.sqrt((4 * area) / Math.PI);

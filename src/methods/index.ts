@@ -32,6 +32,8 @@ export {
   type BrinellResult,
 } from './BrinellResult.js';
 export { type ElongationMethod } from './brokenPiece.js';
+/** @internal */
+export { requireBrokenPiece } from './brokenPiece.js';
 export { cautions, type Caution, type CautionTag } from './cautions.js';
 export { cautionsFor, type FrameWork } from './cautionsFor.js';
 export { compareStandards, type StandardsRow, type StandardValue } from './compareStandards.js';

@@ -1,6 +1,17 @@
-import { finding, InputError, type BaseUnit, type Finding, type TensionColumns, type TestPiece } from '../base/index.js';
+import {
+  finding,
+  InputError,
+  requireFunction,
+  requireObject,
+  type BaseUnit,
+  type Finding,
+  type TensionColumns,
+  type TestPiece,
+} from '../base/index.js';
 import {
   mergeTrials,
+  requireSignal,
+  requireTrialSet,
   trialDistribution,
   validateBudget,
   type BudgetValidation,
@@ -72,18 +83,21 @@ const SLICE = 100;
  *
  * @example
  * ```ts
- * const stress = Array.from({ length: 401 }, (_, i) => i);
+ * const stress = Array.from({ length: 21 }, (_, i) => 20 * i);
  * const record = { force: stress.map((R) => 50.26548 * R), extension: stress.map((R) => 40 * (R / 70000 + 0.002 * (R / 350) ** 20)) };
  * const piece = { section: round({ diameter: 8 }), gaugeLength: 40 };
- * const { distributions } = monteCarloTension(record, piece, { uncertainty: { force: 0.005 }, trials: 4000 });
- * distributions['Rm']?.standardUncertainty; // => 2.0
+ * const { distributions } = monteCarloTension(record, piece, { uncertainty: { force: 0.005 }, trials: 100 });
+ * distributions['Rm']?.standardUncertainty.toFixed(0); // => '2'
  * ```
  *
  * @see JCGM 101:2008, Monte Carlo method. Checked in `test/methods/monteCarloTension.test.ts`.
  */
 export function monteCarloTension(record: TensionColumns, testPiece: TestPiece, options: MonteCarloTensionOptions): MonteCarloTension {
   const from = 'monteCarloTension';
-  const { part, progress, signal, ...trialOptions } = options;
+  const { part, progress, signal, ...trialOptions } = requireObject(from, 'options', options) as MonteCarloTensionOptions;
+  if (part !== undefined) requireTrialSet(from, 'options.part', part);
+  if (progress !== undefined) requireFunction(from, 'options.progress', progress);
+  requireSignal(from, signal);
   const { run, result, trials, seed } = tensionTrials(from, record, testPiece, trialOptions, ['seed', 'trials']);
   if (part && part.seed !== seed)
     throw new InputError(from, 'options.part.seed', 'out-of-range', `must be the seed of the run (${seed})`, part.seed);

@@ -20,6 +20,8 @@ export interface OddRow {
 /** @internal Columns while they are read, in blocks, so that they grow without copies. */
 export interface ColumnStore {
   readonly from: string;
+  /** Argument that is read. */
+  readonly path: string;
   readonly count: number;
   readonly full: (readonly Float64Array[])[];
   /** Rows in them. */
@@ -37,8 +39,9 @@ export interface ColumnStore {
 const blocks = (count: number, rows: number): Float64Array[] => Array.from({ length: count }, () => new Float64Array(rows));
 
 /** @internal An empty store of so many columns. */
-export const columnStore = (from: string, count: number, thousands: ThousandsSign): ColumnStore => ({
+export const columnStore = (from: string, count: number, thousands: ThousandsSign, path = 'file'): ColumnStore => ({
   from,
+  path,
   count,
   full: [],
   done: 0,
@@ -53,7 +56,8 @@ export const columnStore = (from: string, count: number, thousands: ThousandsSig
 function nextBlock(store: ColumnStore): void {
   store.full.push(store.columns);
   store.done += store.at;
-  if (store.done >= MOST_ROWS) throw new InputError(store.from, 'file', 'too-large', `must have fewer than ${MOST_ROWS} rows`, store.done);
+  if (store.done >= MOST_ROWS)
+    throw new InputError(store.from, store.path, 'too-large', `must have fewer than ${MOST_ROWS} rows`, store.done);
   store.columns = blocks(store.count, Math.min(store.done, BLOCK));
   store.at = 0;
 }

@@ -37,7 +37,8 @@ function textCell(text: string, separator: string): string {
  * with `=`, `+`, `-`, `@`, a tab or a carriage return) gets an apostrophe in front. {@link readRecord} reads the columns of a record
  * back as they were.
  *
- * @param columns - Columns of equal lengths by their names; columns that are undefined are left out.
+ * @param columns - Columns of equal lengths by their names; columns that are undefined are left out, those named after quantities
+ * (`force`, `time`, `stress`...) hold numbers.
  * @param options - Units, lines above, separator, decimal sign.
  * @returns Text with line feeds.
  * @throws {@link InputError} `missing`, `wrong-type`, `unequal-lengths`, `not-finite` for an infinite number, `unknown-option`, `out-of-range`.
@@ -65,24 +66,33 @@ export function exportCsv(columns: Readonly<Record<string, ExportColumn | undefi
   const names = given.map(([name]) => name);
   requireOptions(from, options.units ?? {}, names, 'options.units');
   requireObject(from, 'options.provenance', options.provenance ?? {});
-  const length = given[0]![1].length;
   const cellOf = (name: string, column: ExportColumn, i: number): string => {
     const value = column[i];
-    if (typeof value === 'string') return textCell(value, separator);
-    if (typeof value !== 'number') throw new InputError(from, `columns.${name}[${i}]`, 'wrong-type', 'must be a number or text', value);
+    const isQuantity = Object.hasOwn(defaultUnits, name);
+    if (typeof value === 'string' && !isQuantity) return textCell(value, separator);
+    if (typeof value !== 'number')
+      throw new InputError(
+        from,
+        `columns.${name}[${i}]`,
+        'wrong-type',
+        isQuantity ? 'must be a number' : 'must be a number or text',
+        value,
+      );
     if (Number.isNaN(value)) return '';
     if (!Number.isFinite(value)) throw new InputError(from, `columns.${name}[${i}]`, 'not-finite', 'must be finite', value);
     const text = Object.is(value, -0) ? '-0' : String(value);
     return decimal === '.' ? text : text.replace('.', ',');
   };
   for (const [name, column] of given) {
-    if (typeof column !== 'object' || typeof (column as Partial<ExportColumn>).length !== 'number')
+    if (typeof column !== 'object' || typeof (column as Partial<ExportColumn> | null)?.length !== 'number')
       throw new InputError(from, `columns.${name}`, 'wrong-type', 'must be an array of numbers or of text', column);
+  }
+  const length = given[0]![1].length;
+  for (const [name, column] of given)
     if (column.length !== length)
       throw new InputError(from, `columns.${name}`, 'unequal-lengths', `must have ${length} samples like the other columns`, column.length);
-  }
-  const unitOf = ([name, column]: [string, ExportColumn]): string =>
-    options.units?.[name] ?? (typeof column[0] === 'string' || !Object.hasOwn(defaultUnits, name) ? '' : defaultUnits[name]!);
+  const unitOf = ([name]: [string, ExportColumn]): string =>
+    options.units?.[name] ?? (Object.hasOwn(defaultUnits, name) ? defaultUnits[name]! : '');
   const rows = Array.from({ length }, (_, i) => given.map(([name, column]) => cellOf(name, column, i)).join(separator));
   const texts = (cells: readonly (string | number)[]): string => cells.map((cell) => textCell(String(cell), separator)).join(separator);
   const above = Object.entries(options.provenance ?? {}).map(([name, value]) => texts([name, value]));

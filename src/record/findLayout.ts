@@ -24,10 +24,16 @@ export const isOpen = (layout: Layout | undefined, hints: LayoutHints): boolean 
   layout === undefined || (hints.decimal === undefined && hints.thousands === undefined && layout.evidence !== 'proven');
 
 /** @internal Refuses a layout that cannot be read without a word from outside. */
-export function requireLayout<One extends Layout>(from: string, layout: One | undefined, hints: LayoutHints, rows: number): One {
-  if (!layout) throw new InputError(from, 'file', 'no-numbers', 'must hold rows of at least two numbers', `${rows} rows of text`);
+export function requireLayout<One extends Layout>(
+  from: string,
+  layout: One | undefined,
+  hints: LayoutHints,
+  rows: number,
+  path = 'file',
+): One {
+  if (!layout) throw new InputError(from, path, 'no-numbers', 'must hold rows of at least two numbers', `${rows} rows of text`);
   if (layout.columns > MOST_COLUMNS)
-    throw new InputError(from, 'file', 'too-large', `must have at most ${MOST_COLUMNS} columns`, layout.columns);
+    throw new InputError(from, path, 'too-large', `must have at most ${MOST_COLUMNS} columns`, layout.columns);
   if (layout.evidence === 'open' && isOpen(layout, hints))
     throw new InputError(
       from,

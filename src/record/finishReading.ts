@@ -69,7 +69,7 @@ export function finishReading(
   for (const one of filled) scale(from, one, line);
   const used = assign(from, filled, options);
   const { keep, rows, leftOut } = usableRows(from, used, columns[0]!.length, line, options);
-  if (rows < 2) throw new InputError(from, 'file', 'too-few', 'must hold at least 2 rows of numbers', rows);
+  if (rows < 2) throw new InputError(from, store.path, 'too-few', 'must hold at least 2 rows of numbers', rows);
   const record: object = Object.fromEntries(
     used.map(({ quantity, column }) => [quantity, rows === keep.length ? column : column.filter((_, i) => keep[i] === 1)]),
   );

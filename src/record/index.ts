@@ -41,6 +41,8 @@ export { pausesOf } from './findPauses.js';
 /** @internal */
 export { repairRecordKernel, requireRepairs } from './repairRecord.js';
 /** @internal */
+export { requireRowsOptions } from './readOptions.js';
+/** @internal */
 export { resolution } from './resolution.js';
 /** @internal */
 export { surveyRecord } from './surveyRecord.js';

@@ -1,4 +1,4 @@
-import { InputError, requireOneOf, requireOptions, requirePositive, type ColumnName } from '../base/index.js';
+import { InputError, requireBoolean, requireOneOf, requireOptions, requirePositive, requireWhole, type ColumnName } from '../base/index.js';
 import { dimensionOf, type Unit } from '../units/index.js';
 import { dimensions, isCounts, type NamedColumn } from './columnNames.js';
 import type { ReadOptions } from './reading.js';
@@ -27,7 +27,10 @@ export function requireReadOptions(from: string, options: ReadOptions): void {
   if (options.encoding !== undefined)
     requireOneOf(from, 'options.encoding', options.encoding, ['utf-8', 'utf-16le', 'utf-16be', 'windows-1252']);
   if (options.length !== undefined) requirePositive(from, 'options.length', options.length);
+  if (options.leaveOutHoles !== undefined) requireBoolean(from, 'options.leaveOutHoles', options.leaveOutHoles);
   requireOptions(from, options.columns ?? {}, quantities, 'options.columns');
+  for (const [quantity, place] of Object.entries<unknown>(options.columns ?? {}))
+    if (place !== undefined && typeof place !== 'string') requireWhole(from, `options.columns.${quantity}`, place, 0);
   for (const name of ['units', 'fallbackUnits'] as const) {
     requireOptions(from, options[name] ?? {}, quantities, `options.${name}`);
     for (const quantity of quantities) {
@@ -36,6 +39,14 @@ export function requireReadOptions(from: string, options: ReadOptions): void {
         throw new InputError(from, `options.${name}.${quantity}`, 'unknown-unit', `must be a unit of ${dimensions[quantity]}`, unit);
     }
   }
+}
+
+/** @internal Checks the options of reading rows, before anything is read. */
+export function requireRowsOptions(from: string, options: ReadOptions): void {
+  requireReadOptions(from, options);
+  for (const name of ['separator', 'encoding'] as const)
+    if (options[name] !== undefined)
+      throw new InputError(from, `options.${name}`, 'unknown-option', 'has no meaning for rows', options[name]);
 }
 
 /** @internal Unit of a used column, and where it is from; strain in a file with a units row may have none. */

@@ -5,7 +5,7 @@ import { findRowsLayout, requireLayout } from './findLayout.js';
 import { finishReading } from './finishReading.js';
 import { cellText, clockOf, numberOf } from './layout.js';
 import type { ReadOptions, ReadResult } from './reading.js';
-import { requireReadOptions } from './readOptions.js';
+import { requireRowsOptions } from './readOptions.js';
 import { understand } from './understand.js';
 
 /** Rows looked at for the layout. */
@@ -14,6 +14,9 @@ const LOOK_ROWS = 1600;
 export type CellColumns = Readonly<Record<string, ArrayLike<Cell>>>;
 
 const trimmed = (cell: Cell): Cell => (typeof cell === 'string' ? cell.trim() : cell);
+
+/** A number that is known, written with either sign. */
+const isNumber = (cell: Cell): boolean => (['.', ','] as const).some((sign) => Number.isFinite(numberOf(cell, sign, undefined)));
 
 /** A row that is one. */
 function requireRow(from: string, row: unknown, at: number): readonly Cell[] {
@@ -70,10 +73,7 @@ function* rowsOf(from: string, columns: CellColumns): Generator<readonly Cell[]>
  */
 export function readRows(rows: Iterable<readonly Cell[]> | CellColumns, options: ReadOptions = {}): ReadResult {
   const from = 'readRows';
-  requireReadOptions(from, options);
-  for (const name of ['separator', 'encoding'] as const)
-    if (options[name] !== undefined)
-      throw new InputError(from, `options.${name}`, 'unknown-option', 'has no meaning for rows', options[name]);
+  requireRowsOptions(from, options);
   const given: unknown = rows;
   if (typeof given !== 'object' || given === null)
     throw new InputError(from, 'rows', 'wrong-type', 'must be rows of cells, or columns by name', given);
@@ -91,10 +91,14 @@ export function readRows(rows: Iterable<readonly Cell[]> | CellColumns, options:
   const padded = look.map((row) => Array.from({ length: width }, (_, k) => trimmed(row[k])));
   if (padded.every((row) => row.every((cell) => cellText(cell) === '')))
     throw new InputError(from, 'rows', 'empty', 'must not be empty', look.length);
-  const layout = requireLayout(from, findRowsLayout(padded, options), options, look.length);
+  const found = findRowsLayout(padded, options);
+  // of a column store, the column that holds no number is named
+  const textual = found || Symbol.iterator in given ? -1 : padded[0]!.findIndex((_, k) => !padded.some((row) => isNumber(row[k])));
+  const path = textual < 0 ? 'rows' : `rows.${Object.keys(given)[textual]!}`;
+  const layout = requireLayout(from, found, options, look.length, path);
   const understanding = understand(from, layout, options);
   const { wanted } = understanding;
-  const store = columnStore(from, wanted.length, layout.thousands);
+  const store = columnStore(from, wanted.length, layout.thousands, 'rows');
   const take = (row: readonly Cell[], line: number): void => {
     const cells = wanted.map(({ index }) => trimmed(row[index]));
     const values = cells.map((cell, k) =>

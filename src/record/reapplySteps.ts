@@ -1,12 +1,10 @@
-import { InputError, type RecordChange, type TensionColumns, type TensionRecord, type TrailStep } from '../base/index.js';
+import { requireArray, type RecordChange, type TensionColumns, type TensionRecord, type TrailStep } from '../base/index.js';
 import { applyChange } from './applyChange.js';
 import { ownColumns } from './repaired.js';
 
 /** The changes of a trail; steps without one (a division by the area, a line) changed no column. */
 function changesOf(from: string, trail: readonly TrailStep[]): RecordChange[] {
-  const given: unknown = trail;
-  if (!Array.isArray(given)) throw new InputError(from, 'trail', 'wrong-type', 'must be a list of steps', given);
-  return trail.flatMap(({ change }) => (change === undefined ? [] : [change]));
+  return requireArray(from, 'trail', trail).flatMap(({ change }) => (change === undefined ? [] : [change]));
 }
 
 /**

@@ -1,9 +1,10 @@
 import {
   InputError,
-  requireArray,
+  requireBoolean,
   requireFinite,
   requireOptions,
   requirePositive,
+  requireWords,
   type TensionColumns,
   type TensionRecord,
   type TrailStep,
@@ -18,7 +19,7 @@ import { removeZeroDriftKernel } from './removeZeroDrift.js';
 import { ownColumns, type Repaired } from './repaired.js';
 import { replaceSpikesKernel } from './replaceSpikes.js';
 import { restoreZeroKernel } from './restoreZero.js';
-import { reverseSign } from './reverseSign.js';
+import { reverseSign, reversible } from './reverseSign.js';
 
 /** Which repairs are made. Only `spikes` is on by default: it does nothing to a record without them. */
 export interface Repairs {
@@ -52,12 +53,12 @@ export function requireRepairs(from: string, repairs: Repairs, path = 'repairs')
   for (const name of names) {
     const value: unknown = repairs[name];
     if (value === undefined) continue;
-    if (name === 'reverse') requireArray(from, `${path}.reverse`, value as readonly unknown[]);
+    if (name === 'reverse') requireWords(from, `${path}.reverse`, repairs.reverse!, reversible);
     else if (name === 'rate') requirePositive(from, `${path}.rate`, value);
     else if (name === 'lag' && typeof value !== 'boolean') {
       if (!Number.isInteger(requireFinite(from, `${path}.lag`, value)))
         throw new InputError(from, `${path}.lag`, 'out-of-range', 'must be true, false or a whole number of samples', value);
-    } else if (typeof value !== 'boolean') throw new InputError(from, `${path}.${name}`, 'wrong-type', 'must be true or false', value);
+    } else requireBoolean(from, `${path}.${name}`, value);
   }
   return repairs;
 }

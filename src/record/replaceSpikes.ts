@@ -1,4 +1,4 @@
-import { requireOneOf, requireOptions, soundLength, type TensionColumns, type TensionRecord, type TrailStep } from '../base/index.js';
+import { requireOptions, requireWords, soundLength, type TensionColumns, type TensionRecord, type TrailStep } from '../base/index.js';
 import { ownColumns, repairedBy, type Repaired } from './repaired.js';
 import { findSpikes, type Spike } from './spikes.js';
 
@@ -69,6 +69,6 @@ export function replaceSpikes(record: TensionColumns, options: { readonly column
   const from = 'replaceSpikes';
   const own = ownColumns(from, record);
   requireOptions(from, options, ['columns']);
-  const columns = (options.columns ?? spikeColumns).map((name, k) => requireOneOf(from, `options.columns[${k}]`, name, spikeColumns));
+  const columns = requireWords(from, 'options.columns', options.columns ?? spikeColumns, spikeColumns);
   return replaceSpikesKernel(own, columns);
 }

@@ -1,7 +1,8 @@
-import { InputError, requireOneOf, type TensionColumns } from '../base/index.js';
+import { InputError, requireWords, type TensionColumns } from '../base/index.js';
 import { ownColumns, repairedBy, type Repaired } from './repaired.js';
 
-const reversible = ['force', 'travel', 'extension', 'strain'] as const;
+/** @internal Columns whose sign may be turned. */
+export const reversible = ['force', 'travel', 'extension', 'strain'] as const;
 
 /**
  * Columns whose sign is the other way, turned.
@@ -23,9 +24,7 @@ const reversible = ['force', 'travel', 'extension', 'strain'] as const;
 export function reverseSign(record: TensionColumns, columns: readonly (typeof reversible)[number][]): Repaired {
   const from = 'reverseSign';
   const own = ownColumns(from, record);
-  if (!Array.isArray(columns)) throw new InputError(from, 'columns', 'wrong-type', 'must be a list of columns', columns);
-  const trail = columns.map((name, k) => {
-    const column = requireOneOf(from, `columns[${k}]`, name, reversible);
+  const trail = requireWords(from, 'columns', columns, reversible).map((column, k) => {
     if (!own[column]) throw new InputError(from, `columns[${k}]`, 'missing', 'must name a column of the record', column);
     return { step: `sign of ${column} turned`, values: { factor: -1 }, change: { kind: 'multiply', column, factor: -1 } as const };
   });

@@ -1,4 +1,4 @@
-import { InputError, requireBetween, type TensionColumns, type TensionRecord, type TrailStep } from '../base/index.js';
+import { InputError, requireArray, requireBetween, type TensionColumns, type TensionRecord, type TrailStep } from '../base/index.js';
 import { reapplySteps } from './reapplySteps.js';
 
 /**
@@ -22,8 +22,10 @@ import { reapplySteps } from './reapplySteps.js';
  *
  * @see Common practice: a repair that cannot be undone is a loss. Checked in `test/record/repairs.test.ts`.
  */
-export function undoStep(raw: TensionColumns, trail: readonly TrailStep[], step = trail.length - 1): TensionRecord {
-  if (!Number.isInteger(requireBetween('undoStep', 'step', step, 0, trail.length - 1)))
-    throw new InputError('undoStep', 'step', 'out-of-range', 'must be a whole number', step);
-  return reapplySteps(raw, trail.slice(0, step));
+export function undoStep(raw: TensionColumns, trail: readonly TrailStep[], step?: number): TensionRecord {
+  const from = 'undoStep';
+  const last = requireArray(from, 'trail', trail).length - 1;
+  const undone = requireBetween(from, 'step', step ?? last, 0, last);
+  if (!Number.isInteger(undone)) throw new InputError(from, 'step', 'out-of-range', 'must be a whole number', step);
+  return reapplySteps(raw, trail.slice(0, undone));
 }

@@ -1,6 +1,31 @@
-import { InputError, requireObject } from '../base/index.js';
-import type { InterlaboratoryStudy } from '../statistics/index.js';
+import { InputError, requireFinite, requireList, requireNonNegative, requireObject, requirePositive, requireWhole } from '../base/index.js';
+import type { GroupConsistency, InterlaboratoryStudy } from '../statistics/index.js';
 import { axes, figure, ink, largest, lineLayer, pointLayers, type Figure } from './figureParts.js';
+
+/** Checks that a study is one: an outcome without precision, or anything else, cannot be drawn. */
+function requireStudy(from: string, study: InterlaboratoryStudy): InterlaboratoryStudy {
+  const given = requireObject(from, 'study', study);
+  if (!('groups' in given)) throw new InputError(from, 'study', 'wrong-type', 'must be that of interlaboratoryStudy', study);
+  const { ok = true } = given as { readonly ok?: unknown };
+  if (ok !== true) throw new InputError(from, 'study.ok', 'wrong-type', 'must be true, as of a study that has a result', ok);
+  requireList(from, 'study.groups', study.groups, 3).forEach((group: GroupConsistency, i) => {
+    const path = `study.groups[${i}]`;
+    requireObject(from, path, group);
+    requireWhole(from, `${path}.n`, group.n, 1);
+    for (const name of ['mean', 'h'] as const) requireFinite(from, `${path}.${name}`, group[name]);
+    for (const name of ['standardDeviation', 'k', 'criticalK'] as const)
+      if (group[name] !== undefined) requireNonNegative(from, `${path}.${name}`, group[name]);
+  });
+  requireFinite(from, 'study.mean', study.mean);
+  for (const name of ['deviationOfMeans', 'betweenDeviation', 'repeatability', 'reproducibility'] as const)
+    requireNonNegative(from, `study.${name}`, study[name]);
+  for (const name of ['repeatabilityLimit', 'reproducibilityLimit', 'criticalH', 'alpha'] as const)
+    requirePositive(from, `study.${name}`, study[name]);
+  const cochran = requireObject(from, 'study.cochran', study.cochran) as InterlaboratoryStudy['cochran'];
+  for (const name of ['statistic', 'criticalValue5', 'criticalValue1'] as const)
+    requireNonNegative(from, `study.cochran.${name}`, cochran[name]);
+  return study;
+}
 
 /**
  * The groups of a study beside each other, as plain Vega-Lite JSON: how far each mean is off, and how much each group scatters.
@@ -12,7 +37,7 @@ import { axes, figure, ink, largest, lineLayer, pointLayers, type Figure } from 
  *
  * @param study - A result of `interlaboratoryStudy`.
  * @returns The figure; `testpiece/render` draws it.
- * @throws {@link InputError} `missing`, `wrong-type`.
+ * @throws {@link InputError} `missing`, `wrong-type`, `too-few`, `not-finite`, `not-positive`, `out-of-range`.
  *
  * @example
  * ```ts
@@ -23,10 +48,7 @@ import { axes, figure, ink, largest, lineLayer, pointLayers, type Figure } from 
  * @see ASTM E691, consistency statistics h and k; Youden (1959), Graphical diagnosis of interlaboratory test results. Checked in `test/report/studyFigure.test.ts`.
  */
 export function studyFigure(study: InterlaboratoryStudy): Figure {
-  const given = requireObject('studyFigure', 'study', study);
-  if (!('groups' in given) || !Array.isArray(given.groups) || !('criticalH' in given))
-    throw new InputError('studyFigure', 'study', 'wrong-type', 'must be that of interlaboratoryStudy', study);
-  const { groups, criticalH } = study;
+  const { groups, criticalH } = requireStudy('studyFigure', study);
   const biggest = groups.reduce((best, one) => (one.n > best.n ? one : best));
   const criticalK = biggest.criticalK ?? 0;
   const width = 1.15 * Math.max(criticalH, largest(groups.map(({ h }) => Math.abs(h))));

@@ -7,6 +7,7 @@ import {
   type UnbrokenPiece,
 } from '../base/index.js';
 import { requirePiece } from '../curve/index.js';
+import { requireBrokenPiece } from '../methods/index.js';
 import { materialCurve, type SimulatedMaterial } from './material.js';
 import { motionOf, tensionWay } from './motion.js';
 import { recorded } from './recorded.js';
@@ -69,6 +70,7 @@ export function simulateTension(scenario: TensionScenario): SimulatedTension {
   );
   const curve = materialCurve(scenario.material);
   const lengths = requirePiece(FROM, scenario.piece);
+  requireBrokenPiece(FROM, scenario.piece);
   const seed = requireSeed(FROM, scenario.seed);
   const offsets = requireColumn(FROM, 'offsets', scenario.offsets ?? [0.001, 0.002, 0.01], { least: 0, positive: true });
   const set = simulationSettings(FROM, scenario);

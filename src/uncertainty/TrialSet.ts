@@ -1,4 +1,4 @@
-import { InputError, requireBetween, requireFinite } from '../base/index.js';
+import { InputError, requireBetween, requireBoolean, requireFinite, requireObject } from '../base/index.js';
 
 /** What trials gave for one output. */
 export interface TrialValues {
@@ -48,10 +48,32 @@ export function requireWhole(from: string, path: string, value: unknown, least: 
 
 /** @internal Checks seed and range of trials. */
 export function requireRange(from: string, range: TrialRange, otherwise: number): Required<{ [K in keyof TrialRange]: number }> {
+  requireObject(from, 'options', range);
   const seed = requireFinite(from, 'options.seed', range.seed ?? 1);
   if (!Number.isInteger(seed)) throw new InputError(from, 'options.seed', 'out-of-range', 'must be a whole number', seed);
   const firstTrial = requireWhole(from, 'options.firstTrial', range.firstTrial ?? 0, 0, MOST - 1);
   return { seed, firstTrial, trials: requireWhole(from, 'options.trials', range.trials ?? otherwise, 1, MOST - firstTrial) };
+}
+
+/** @internal Checks that something is a set of trials, as `monteCarloTrials` makes it. */
+export function requireTrialSet(from: string, path: string, set: TrialSet): TrialSet {
+  requireObject(from, path, set);
+  requireFinite(from, `${path}.seed`, set.seed);
+  requireWhole(from, `${path}.firstTrial`, set.firstTrial, 0, MOST - 1);
+  requireWhole(from, `${path}.trials`, set.trials, 1, MOST);
+  for (const [name, output] of Object.entries(requireObject(from, `${path}.outputs`, set.outputs) as TrialSet['outputs']))
+    if (!(requireObject(from, `${path}.outputs.${name}`, output) as { values?: unknown }).values)
+      throw new InputError(from, `${path}.outputs.${name}.values`, 'missing', 'must be the values of the trials', undefined);
+  return set;
+}
+
+/** @internal Checks a signal to stop, where there is one. */
+export function requireSignal(from: string, signal: StopSignal | undefined): StopSignal | undefined {
+  if (signal !== undefined) {
+    requireObject(from, 'options.signal', signal);
+    requireBoolean(from, 'options.signal.aborted', signal.aborted);
+  }
+  return signal;
 }
 
 /** @internal Runs trials one by one and keeps what they give. */

@@ -1,4 +1,4 @@
-import { InputError, requireObject, requireOptions, type Section, type SectionShape } from '../base/index.js';
+import { InputError, requireOptions, requireSection, type Section, type SectionShape } from '../base/index.js';
 import { hexagon, rectangular, round, sectionFromArea, sectionFromMass, square, tube, tubeStrip } from '../geometry/index.js';
 import type { UncertaintyBudget } from './Budget.js';
 import { requireInput } from './components.js';
@@ -50,8 +50,7 @@ export function areaBudget(
   options: CoverageOptions = {},
 ): UncertaintyBudget {
   const from = 'areaBudget';
-  requireObject(from, 'section', section);
-  requireObject(from, 'section.dimensions', section.dimensions);
+  requireSection(from, 'section', section);
   if (!(section.shape in sections))
     throw new InputError(from, 'section.shape', 'out-of-range', `must be one of ${Object.keys(sections).join(', ')}`, section.shape);
   requireOptions(from, options, ['coverage', 'coverageFactor']);

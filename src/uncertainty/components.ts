@@ -149,6 +149,8 @@ function sourced(from: string, path: string, input: UncertainQuantity): Uncertai
     if (uncertainty === undefined) throw new InputError(from, `${path}.uncertainty`, 'missing', 'must be a source or several', undefined);
     return input as UncertainInput;
   }
+  if ('uncertainty' in input)
+    throw new InputError(from, `${path}.uncertainty`, 'ambiguous', 'must not be given beside standardUncertainty', 'both');
   const { value, standardUncertainty, degreesOfFreedom, unit } = input satisfies StatedValue;
   return {
     value,

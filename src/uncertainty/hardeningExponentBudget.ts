@@ -48,15 +48,16 @@ export function hardeningExponentBudget(inputs: ExponentInputs, options: Coverag
   const n = requirePositive(from, 'inputs.exponent.value', exponent.value);
   const [low = 0, high = 0] = requireColumn(from, 'inputs.range', inputs.range, { least: 2, positive: true });
   if (high <= low) throw new InputError(from, 'inputs.range', 'not-increasing', 'must end above its start', high);
-  const stress = inputs.stressZero === undefined && inputs.stress === undefined ? 1 : requirePositive(from, 'inputs.stress', inputs.stress);
   const zero = (name: 'strainOrigin' | 'stressZero') =>
     inputs[name] === undefined ? [] : [requireInput(from, `inputs.${name}`, name, { value: 0, uncertainty: inputs[name] })];
+  const zeros = [...zero('strainOrigin'), ...zero('stressZero')];
+  const stress = inputs.stressZero === undefined && inputs.stress === undefined ? 1 : requirePositive(from, 'inputs.stress', inputs.stress);
   const start = stress * (low / high) ** n;
   return budgetOf(
     from,
     ({ exponent: fitted, strainOrigin: e = 0, stressZero: s = 0 }) =>
       fitted! - n + Math.log((stress + s) / (start + s)) / Math.log((high + e) / (low + e)),
-    [exponent, ...zero('strainOrigin'), ...zero('stressZero')],
+    [exponent, ...zeros],
     { ...options, symbol: 'n', unit: '1' },
   );
 }

@@ -48,4 +48,4 @@ export { classSources, requireForceClass } from './forceBudget.js';
 /** @internal */
 export { budgetOf } from './uncertaintyBudget.js';
 /** @internal */
-export { collectTrials, requireRange } from './TrialSet.js';
+export { collectTrials, requireRange, requireSignal, requireTrialSet } from './TrialSet.js';

@@ -1,5 +1,5 @@
-import { InputError } from '../base/index.js';
-import type { TrialSet } from './TrialSet.js';
+import { InputError, requireList } from '../base/index.js';
+import { requireTrialSet, type TrialSet } from './TrialSet.js';
 
 /**
  * Parts of a Monte Carlo run put together, as if one had run them all.
@@ -11,7 +11,7 @@ import type { TrialSet } from './TrialSet.js';
  *
  * @param parts - Sets of trials, at least one.
  * @returns One set of trials.
- * @throws {@link InputError} `empty`; `out-of-range` for another seed, a gap or an overlap.
+ * @throws {@link InputError} `missing`, `wrong-type`, `not-finite`, `empty`; `out-of-range` for another seed, a gap or an overlap.
  *
  * @example
  * ```ts
@@ -23,9 +23,10 @@ import type { TrialSet } from './TrialSet.js';
  */
 export function mergeTrials(parts: readonly TrialSet[]): TrialSet {
   const from = 'mergeTrials';
-  const sorted = [...parts].sort((a, b) => a.firstTrial - b.firstTrial);
-  const first = sorted[0];
-  if (!first) throw new InputError(from, 'parts', 'empty', 'must have at least one part', 0);
+  const sorted = requireList(from, 'parts', parts)
+    .map((part, k) => requireTrialSet(from, `parts[${k}]`, part))
+    .sort((a, b) => a.firstTrial - b.firstTrial);
+  const first = sorted[0]!;
   let next = first.firstTrial;
   for (const part of sorted) {
     if (part.seed !== first.seed)

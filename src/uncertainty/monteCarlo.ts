@@ -1,9 +1,9 @@
-import { finding, InputError, requireOptions, success, type Finding, type Outcome } from '../base/index.js';
+import { finding, InputError, requireFunction, requireOptions, success, type Finding, type Outcome } from '../base/index.js';
 import { adaptiveTrials, type RunEnd } from './adaptiveTrials.js';
 import type { InputCorrelation } from './correlations.js';
 import { trialRunner, type TrialModel } from './monteCarloTrials.js';
 import { requireProbability, trialDistribution, type DistributionOptions, type TrialDistribution } from './trialDistribution.js';
-import { requireRange, requireWhole, type StopSignal, type TrialSet } from './TrialSet.js';
+import { requireRange, requireSignal, requireWhole, type StopSignal, type TrialSet } from './TrialSet.js';
 import type { UncertainInputs } from './UncertaintySource.js';
 
 /** Options of {@link monteCarlo}. */
@@ -54,8 +54,12 @@ export function* monteCarloRun(
   ]);
   const coverage = requireProbability(from, options.coverage);
   const { seed, trials } = requireRange(from, { seed: options.seed, trials: options.trials }, MOST);
-  const digits = options.trials === undefined ? requireWhole(from, 'options.digits', options.digits ?? 2, 1, 8) : undefined;
-  const most = options.trials === undefined ? requireWhole(from, 'options.mostTrials', options.mostTrials ?? MOST, 1, 2 ** 30) : trials;
+  const stable = requireWhole(from, 'options.digits', options.digits ?? 2, 1, 8);
+  const mostTrials = requireWhole(from, 'options.mostTrials', options.mostTrials ?? MOST, 1, 2 ** 30);
+  const [digits, most] = options.trials === undefined ? [stable, mostTrials] : [undefined, trials];
+  const { progress } = options;
+  if (progress !== undefined) requireFunction(from, 'options.progress', progress);
+  const signal = requireSignal(from, options.signal);
   const runner = trialRunner(from, model, inputs, options.correlations, seed);
   const run = (firstTrial: number, count: number): TrialSet => {
     const part = runner(firstTrial, count);
@@ -63,7 +67,6 @@ export function* monteCarloRun(
       throw new InputError(from, 'model', 'wrong-type', 'must give one number', Object.keys(part.outputs).join(', '));
     return part;
   };
-  const { progress, signal } = options;
   const { whole, converged, tolerance }: RunEnd = yield* adaptiveTrials({ run, coverage, digits, most, progress, signal });
   const distribution = trialDistribution(whole.outputs['value']!, { coverage });
   if (!distribution.ok) return distribution;
@@ -101,7 +104,7 @@ export function* monteCarloRun(
  * @example
  * ```ts
  * const x = { value: 0, uncertainty: { halfWidth: Math.sqrt(3) } };
- * const sum = required(monteCarlo(({ a, b, c, d }) => a + b + c + d, { a: x, b: x, c: x, d: x }, { coverage: 0.95, trials: 100000 }));
+ * const sum = required(monteCarlo(({ a, b, c, d }) => a + b + c + d, { a: x, b: x, c: x, d: x }, { coverage: 0.95, trials: 20000 }));
  * sum.interval[1]; // => 3.9
  * ```
  *

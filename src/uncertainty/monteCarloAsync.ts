@@ -1,4 +1,4 @@
-import type { Outcome } from '../base/index.js';
+import { requireFunction, requireObject, type Outcome } from '../base/index.js';
 import { monteCarloRun, type MonteCarloOptions, type MonteCarloResult } from './monteCarlo.js';
 import type { UncertainInputs } from './UncertaintySource.js';
 
@@ -36,10 +36,12 @@ export async function monteCarloAsync<Name extends string>(
   inputs: UncertainInputs<Name>,
   options: AsyncMonteCarloOptions = {},
 ): Promise<Outcome<MonteCarloResult, 'too-few-trials'>> {
+  const { pause } = requireObject('monteCarloAsync', 'options', options) as AsyncMonteCarloOptions;
+  if (pause !== undefined) requireFunction('monteCarloAsync', 'options.pause', pause);
   const run = monteCarloRun('monteCarloAsync', model, inputs, options, ['pause']);
   for (;;) {
     const step = run.next();
     if (step.done === true) return step.value;
-    await options.pause?.();
+    await pause?.();
   }
 }

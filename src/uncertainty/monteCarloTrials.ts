@@ -1,4 +1,4 @@
-import { InputError, requireOptions } from '../base/index.js';
+import { requireFunction, requireOptions } from '../base/index.js';
 import { randomStreams } from '../numeric/index.js';
 import { requireInputs } from './components.js';
 import { requireCorrelations, type InputCorrelation } from './correlations.js';
@@ -67,7 +67,7 @@ export function trialRunner(
   given: readonly InputCorrelation[] | undefined,
   seed: number,
 ): (firstTrial: number, trials: number) => TrialSet {
-  if (typeof model !== 'function') throw new InputError(from, 'model', 'wrong-type', 'must be a function', model);
+  requireFunction(from, 'model', model);
   const checked = requireInputs(from, inputs);
   const correlations = requireCorrelations(from, checked, given);
   requireNormalTies(from, checked, correlations);

@@ -1,4 +1,3 @@
-import { requireObject } from '../base/index.js';
 import type { UncertaintyBudget } from './Budget.js';
 import { requireNamedInputs } from './components.js';
 import type { CoverageOptions } from './coverageFactor.js';
@@ -19,6 +18,9 @@ export type ReductionInputs =
       /** Least area after fracture Su [mm²]. */
       readonly finalArea: UncertainQuantity;
     };
+
+const areas: readonly [string, string] = ['originalArea', 'finalArea'];
+const diameters: readonly [string, string] = ['originalDiameter', 'finalDiameter'];
 
 /**
  * Uncertainty budget of the reduction of area.
@@ -43,10 +45,10 @@ export type ReductionInputs =
  */
 export function reductionBudget(inputs: ReductionInputs, options: CoverageOptions = {}): UncertaintyBudget {
   const from = 'reductionBudget';
-  const [before, after, power] =
-    'originalArea' in requireObject(from, 'inputs', inputs)
-      ? (['originalArea', 'finalArea', 1] as const)
-      : (['originalDiameter', 'finalDiameter', 2] as const);
+  const given = requireNamedInputs(from, inputs, [], [...areas, ...diameters]);
+  const byArea = given.some(({ name }) => name === 'originalArea');
+  const [before, after] = byArea ? areas : diameters;
+  const power = byArea ? 1 : 2;
   const checked = requireNamedInputs(from, inputs, [before, after]);
   return budgetOf(from, (x) => 1 - (x[after]! / x[before]!) ** power, checked, { ...options, symbol: 'Z', unit: '1' });
 }

@@ -7,9 +7,9 @@ import type { UncertainQuantity } from './UncertaintySource.js';
 /** What a tensile strength is made of. */
 export interface StrengthInputs {
   /** Maximum force Fm [N]; a `forceBudget` serves. */
-  readonly force: UncertainQuantity;
+  readonly force: UncertainQuantity | UncertaintyBudget;
   /** Original area S0 [mm²]; an `areaBudget` serves. */
-  readonly area: UncertainQuantity;
+  readonly area: UncertainQuantity | UncertaintyBudget;
 }
 
 /**

@@ -1,4 +1,15 @@
-import { finding, InputError, requireFinite, requireObject, requireOptions, type BaseUnit, type Finding } from '../base/index.js';
+import {
+  baseUnits,
+  finding,
+  InputError,
+  requireFinite,
+  requireFunction,
+  requireObject,
+  requireOneOf,
+  requireOptions,
+  type BaseUnit,
+  type Finding,
+} from '../base/index.js';
 import { requireInputs, type CheckedInput, type Component } from './components.js';
 import { requireCorrelations, type InputCorrelation } from './correlations.js';
 import { coverageOf, requireCoverage, type CoverageOptions } from './coverageFactor.js';
@@ -126,7 +137,8 @@ export function budgetOf(
   bends: Readonly<Record<string, number>> = {},
 ): UncertaintyBudget {
   requireOptions(from, options, optionNames);
-  if (typeof model !== 'function') throw new InputError(from, 'model', 'wrong-type', 'must be a function', model);
+  requireFunction(from, 'model', model);
+  if (options.unit !== undefined) requireOneOf(from, 'options.unit', options.unit, baseUnits);
   const coverage = requireCoverage(from, options);
   const known = requireObject(from, 'options.sensitivities', options.sensitivities ?? {}) as Readonly<Record<string, number>>;
   requireOptions(

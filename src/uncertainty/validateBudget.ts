@@ -1,7 +1,8 @@
-import { finding, InputError, requireBetween, requireObject, type Finding } from '../base/index.js';
+import { finding, InputError, requireBetween, requireObject, requirePair, type Finding } from '../base/index.js';
 import type { UncertaintyBudget } from './Budget.js';
 import { numericalTolerance } from './numericalTolerance.js';
 import type { TrialDistribution } from './trialDistribution.js';
+import { requireWhole } from './TrialSet.js';
 
 /** How a budget compares with trials. */
 export interface BudgetValidation {
@@ -35,8 +36,8 @@ export interface BudgetValidation {
  * @example
  * ```ts
  * const x = { value: 1, uncertainty: 0.1 };
- * const distribution = required(monteCarlo(({ a, b }) => a + b, { a: x, b: x }, { trials: 100000 }));
- * validateBudget(uncertaintyBudget(({ a, b }) => a + b, { a: x, b: x }), distribution).valid; // => true
+ * const { interval, coverage } = required(monteCarlo(({ a, b }) => a + b, { a: x, b: x }, { trials: 20000 }));
+ * validateBudget(uncertaintyBudget(({ a, b }) => a + b, { a: x, b: x }), { interval, coverage }).valid; // => true
  * ```
  *
  * @see JCGM 101:2008, validation of the GUM uncertainty framework. Checked in `test/handbook/uncertainty.test.ts`.
@@ -50,6 +51,8 @@ export function validateBudget(
   requireObject(from, 'budget', budget);
   requireObject(from, 'distribution', distribution);
   requireBetween(from, 'distribution.coverage', distribution.coverage, 0, 1);
+  const [lower, upper] = requirePair(from, 'distribution.interval', distribution.interval);
+  requireWhole(from, 'digits', digits, 1, 8);
   if (Math.abs(distribution.coverage - budget.coverage) > 1e-6)
     throw new InputError(
       from,
@@ -60,8 +63,8 @@ export function validateBudget(
     );
   const { value, expandedUncertainty, symbol = 'the result' } = budget;
   const tolerance = numericalTolerance(budget.standardUncertainty, digits);
-  const low = Math.abs(value - expandedUncertainty - distribution.interval[0]);
-  const high = Math.abs(value + expandedUncertainty - distribution.interval[1]);
+  const low = Math.abs(value - expandedUncertainty - lower);
+  const high = Math.abs(value + expandedUncertainty - upper);
   const valid = low <= tolerance && high <= tolerance;
   return { valid, low, high, tolerance, findings: valid ? [] : [finding('budget-not-validated', { symbol, low, high, tolerance })] };
 }

@@ -76,6 +76,8 @@ test('what cannot be written', () => {
   expect(refused({})).toBe('missing columns');
   expect(refused({ a: 1 })).toBe('wrong-type columns.a');
   expect(refused({ a: [1, {}] })).toBe('wrong-type columns.a[1]');
+  expect(refused({ a: null })).toBe('wrong-type columns.a');
+  expect(refused({ force: [1, 'x'] })).toBe('wrong-type columns.force[1]');
   expect(refused({ a: [1, Infinity] })).toBe('not-finite columns.a[1]');
   expect(refused({ a: [1], b: [1, 2] })).toBe('unequal-lengths columns.b');
   expect(refused({ a: [1] }, { units: { b: 'N' } })).toBe('unknown-option options.units.b');

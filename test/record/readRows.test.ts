@@ -102,7 +102,7 @@ test('what are no rows', () => {
   expect(refusal(() => readRows({}))).toBe('empty rows');
   expect(refusal(() => readRows([['a', 'b'], 'c'] as never))).toBe('wrong-type rows[1]');
   expect(refusal(() => readRows([['a', {}]] as never))).toBe('wrong-type rows[0][1]');
-  expect(refusal(() => readRows([['a', 'b']]))).toBe('no-numbers file');
+  expect(refusal(() => readRows([['a', 'b']]))).toBe('no-numbers rows');
   expect(refusal(() => readRows([], { separator: ';' }))).toBe('unknown-option options.separator');
   expect(refusal(() => readRows([], { encoding: 'utf-8' }))).toBe('unknown-option options.encoding');
   expect(
@@ -114,5 +114,5 @@ test('what are no rows', () => {
         [Infinity, 3],
       ]),
     ),
-  ).toBe('too-few file');
+  ).toBe('too-few rows');
 });

@@ -281,6 +281,10 @@ describe('refusals', () => {
     ['missing inputs.exponent', () => proofStrengthBudget({ force: 1, area: 1, slope: 1, offset: 1 } as never)],
     ['not-increasing inputs.range', () => hardeningExponentBudget({ exponent: 0.2, range: [0.2, 0.1] })],
     ['missing inputs.stress', () => hardeningExponentBudget({ exponent: 0.2, range: [0.1, 0.2], stressZero: 1 })],
+    [
+      'ambiguous inputs.force.uncertainty',
+      () => tensileStrengthBudget({ force: { value: 1, standardUncertainty: 1, uncertainty: 1 }, area: 1 }),
+    ],
     ['not-positive inputs.exponent', () => strengthCoefficientBudget({ strengthCoefficient: 500, exponent: 0 })],
   ])('%s', (expected, call) => {
     expect(refusal(call)).toBe(expected);

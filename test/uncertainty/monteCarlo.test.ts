@@ -211,6 +211,8 @@ describe('refusals', () => {
   const set = monteCarloTrials(self, one, { trials: 10 });
   test.each<[string, () => unknown]>([
     ['wrong-type model', () => monteCarlo(1 as never, one)],
+    ['wrong-type options.signal', () => monteCarlo(({ x }) => x, one, { signal: null as never })],
+    ['wrong-type options.progress', () => monteCarlo(({ x }) => x, one, { progress: 5 as never })],
     ['wrong-type model', () => monteCarlo((() => ({ a: 1 })) as never, one)],
     ['out-of-range options.seed', () => monteCarlo(self, one, { seed: 0.5 })],
     ['out-of-range options.trials', () => monteCarlo(self, one, { trials: 0 })],
