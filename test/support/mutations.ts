@@ -94,7 +94,8 @@ export function presentFields(value: unknown, path: Path): Mutation[] {
       ...whole,
       { path, value: Array.from(value).slice(0, -1), never: false },
       { path, value: Array.from(value, () => 0), never: false },
-      { path, value: Array.from(value, () => 'x'), never: true },
+      // a row of text among rows of cells may be the names of the columns
+      { path, value: Array.from(value, () => 'x'), never: path.length < 2 || typeof path[path.length - 1] !== 'number' },
       ...[NaN, Infinity, -Infinity, 'x', undefined].map((one) => ({ path: middle, value: one, never: false })),
     ];
   }
@@ -127,7 +128,10 @@ export function absentFields(checker: ts.TypeChecker, type: ts.Type, given: unkn
       const at = [...path, name];
       const parts = own.isUnion() ? own.types : [own];
       if (value === undefined) {
-        if (parts.some((part) => part.flags & ts.TypeFlags.NumberLike)) found.push(...numbers(at, false));
+        // where a name may stand for a number, a text is no wrong kind of value
+        const named = parts.some((part) => part.flags & ts.TypeFlags.StringLike);
+        if (parts.some((part) => part.flags & ts.TypeFlags.NumberLike))
+          found.push(...numbers(at, false).filter(({ value: one }) => !(named && one === 'x')));
         else if (parts.every((part) => part.flags & ts.TypeFlags.StringLiteral))
           found.push({ path: at, value: 'no such word', never: true }, { path: at, value: 5, never: true });
         else if (parts.some((part) => isNumberColumn(checker, part)))
