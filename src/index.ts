@@ -1,5 +1,6 @@
 export * from './units/index.js';
 export * from './geometry/index.js';
+export * from './piece/index.js';
 export * from './force/index.js';
 export * from './record/index.js';
 export * from './curve/index.js';

@@ -21,14 +21,14 @@ for node in "$@"; do npx -y -p "node@$node" sh -c "$run"; done
 echo "import { round } from 'testpiece'; globalThis.out = round({ diameter: 10 });" >round.mjs
 echo "import * as all from 'testpiece/geometry'; globalThis.out = all;" >geometry.mjs
 peers='vega vega-lite read-excel-file/universal hyparquet apache-arrow'
-for job in round:1500 geometry:8000 use:300000; do
+for job in round:1500 geometry:8000 use:750000; do
   name=${job%:*}
   "$bin/esbuild" $name.mjs --bundle --minify --log-level=warning $(printf -- '--external:%s ' $peers) --outfile=$name.1.js
   node -e "require('$root/node_modules/webpack')({ mode: 'production', context: '$dir', entry: './$name.mjs', externals: '$peers'.split(' '),
     output: { path: '$dir', filename: '$name.2.js' } },
     (error, stats) => { if (error || stats.hasErrors()) throw error ?? stats.toString(); })"
   for file in $name.[12].js; do
-    node -e "vm.runInNewContext(fs.readFileSync('$file', 'utf8'), { self: {}, TextDecoder })"
+    node -e "vm.runInNewContext(fs.readFileSync('$file', 'utf8'), { self: {}, TextDecoder, TextEncoder })"
     size=$(wc -c <$file); echo "$file: $size bytes of ${job#*:}"; [ "$size" -le "${job#*:}" ]
   done
 done

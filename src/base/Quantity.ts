@@ -1,8 +1,24 @@
-/** @internal Units of results. */
-export const baseUnits = ['1', '1/s', 'HBW', 'MPa', 'MPa/s', 'N', 'N·mm', 'N/s', 'mm', 'mm/N', 'mm/s', 'mm²', 'mm³', 'mm⁴', 's'] as const;
-
 /** Units of results: N, mm, MPa and s throughout; strains are ratios. */
-export type BaseUnit = (typeof baseUnits)[number];
+export type BaseUnit = '1' | '1/s' | 'HBW' | 'MPa' | 'MPa/s' | 'N' | 'N·mm' | 'N/s' | 'mm' | 'mm/N' | 'mm/s' | 'mm²' | 'mm³' | 'mm⁴' | 's';
+
+/** @internal The same as a list. */
+export const baseUnits: readonly BaseUnit[] = [
+  '1',
+  '1/s',
+  'HBW',
+  'MPa',
+  'MPa/s',
+  'N',
+  'N·mm',
+  'N/s',
+  'mm',
+  'mm/N',
+  'mm/s',
+  'mm²',
+  'mm³',
+  'mm⁴',
+  's',
+];
 
 /** A determined quantity: its value, its unit, what it is called, and where the rule for it stands. */
 export interface Quantity {

@@ -19,7 +19,7 @@ import {
   type ModulusOptions,
   type PieceLengths,
 } from '../curve/index.js';
-import { plasticShapeFactor } from '../geometry/index.js';
+import { plasticShapeFactor } from '../piece/index.js';
 import type { BendingColumns, BendingPiece } from './BendingResult.js';
 import type { TestInfo } from './MethodResult.js';
 import type { TensionThresholds } from './tensionOptions.js';

@@ -9,7 +9,7 @@ import {
   type SubdividedLengths,
   type TestPiece,
 } from '../base/index.js';
-import { neckArea, subdividedElongation } from '../geometry/index.js';
+import { neckArea, subdividedElongation } from '../piece/index.js';
 
 /** How the elongation after fracture was measured. */
 export type ElongationMethod = 'marks' | 'subdivision' | 'fine-marks';

@@ -1,5 +1,5 @@
 import { finding, type Finding, type TestPiece } from '../base/index.js';
-import { fracturePosition } from '../geometry/index.js';
+import { fracturePosition } from '../piece/index.js';
 import type { BrokenPiece } from './brokenPiece.js';
 import type { TensionResult } from './TensionResult.js';
 

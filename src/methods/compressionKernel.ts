@@ -1,6 +1,6 @@
 import type { StressStrainCurve } from '../base/index.js';
 import { eulerLoad } from '../curve/index.js';
-import { uniformDiameter } from '../geometry/index.js';
+import { uniformDiameter } from '../piece/index.js';
 import { compressiveTrueCurve, siebelCorrection } from '../hardening/index.js';
 import { cellMeans, lineFit, maximumIndex } from '../numeric/index.js';
 import type { CompressionLengths } from './compressionOptions.js';

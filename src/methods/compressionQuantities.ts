@@ -1,5 +1,5 @@
 import type { StressStrainCurve } from '../base/index.js';
-import { bulgeRatio } from '../geometry/index.js';
+import { bulgeRatio } from '../piece/index.js';
 import type { bucklingOf, flowCurveOf } from './compressionKernel.js';
 import type { CompressionLengths, CompressionSettings } from './compressionOptions.js';
 import type { CompressionPiece, CompressionResult } from './CompressionResult.js';

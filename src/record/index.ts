@@ -27,7 +27,7 @@ export { type Repaired } from './repaired.js';
 export { repairRecord, type Repairs } from './repairRecord.js';
 export { replaceSpikes, type SpikeColumn } from './replaceSpikes.js';
 export { restoreZero } from './restoreZero.js';
-export { reverseSign } from './reverseSign.js';
+export { reverseSign, type ReversibleColumn } from './reverseSign.js';
 export { splitTests } from './splitTests.js';
 export { readRows, type CellColumns } from './readRows.js';
 export { tare, type TareOptions, type TareResult } from './tare.js';

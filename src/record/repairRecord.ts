@@ -19,12 +19,12 @@ import { removeZeroDriftKernel } from './removeZeroDrift.js';
 import { ownColumns, type Repaired } from './repaired.js';
 import { replaceSpikesKernel } from './replaceSpikes.js';
 import { restoreZeroKernel } from './restoreZero.js';
-import { reverseSign, reversible } from './reverseSign.js';
+import { reverseSign, reversible, type ReversibleColumn } from './reverseSign.js';
 
 /** Which repairs are made. Only `spikes` is on by default: it does nothing to a record without them. */
 export interface Repairs {
   /** Columns whose sign is turned, as {@link reverseSign}; default none. */
-  readonly reverse?: readonly ('force' | 'travel' | 'extension' | 'strain')[] | undefined;
+  readonly reverse?: readonly ReversibleColumn[] | undefined;
   /** Rate of the logger [1/s] from which time is counted anew, as {@link rebuildTime}; default: time is left. */
   readonly rate?: number | undefined;
   /** Spikes replaced, as {@link replaceSpikes}; default true. */

@@ -1,8 +1,11 @@
 import { InputError, requireWords, type TensionColumns } from '../base/index.js';
 import { ownColumns, repairedBy, type Repaired } from './repaired.js';
 
-/** @internal Columns whose sign may be turned. */
-export const reversible = ['force', 'travel', 'extension', 'strain'] as const;
+/** Columns whose sign may be the other way. */
+export type ReversibleColumn = 'force' | 'travel' | 'extension' | 'strain';
+
+/** @internal The same as a list. */
+export const reversible: readonly ReversibleColumn[] = ['force', 'travel', 'extension', 'strain'];
 
 /**
  * Columns whose sign is the other way, turned.
@@ -21,7 +24,7 @@ export const reversible = ['force', 'travel', 'extension', 'strain'] as const;
  *
  * @see Common practice: pull counts as positive. Checked in `test/record/repairs.test.ts`.
  */
-export function reverseSign(record: TensionColumns, columns: readonly (typeof reversible)[number][]): Repaired {
+export function reverseSign(record: TensionColumns, columns: readonly ReversibleColumn[]): Repaired {
   const from = 'reverseSign';
   const own = ownColumns(from, record);
   const trail = requireWords(from, 'columns', columns, reversible).map((column, k) => {

@@ -1,5 +1,5 @@
 import { requireBetween, requireColumn, requireObject, requireOptions, requirePositive, type TensionRecord } from '../base/index.js';
-import { uniformDiameter } from '../geometry/index.js';
+import { uniformDiameter } from '../piece/index.js';
 import { siebelCorrection } from '../hardening/index.js';
 import { requireCompressionPiece, type CompressionPiece } from '../methods/index.js';
 import { requireFlow, type SimulatedMaterial } from './material.js';

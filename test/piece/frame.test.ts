@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { effectiveLength, percentBending } from '../../src/geometry/index.js';
+import { effectiveLength, percentBending } from '../../src/piece/index.js';
 import { refusal } from '../support/thrown.js';
 
 describe('effectiveLength', () => {
