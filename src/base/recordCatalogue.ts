@@ -84,17 +84,17 @@ export const recordEntries = {
   },
   'grip-slip': {
     severity: 'caution', about: 'record',
-    message: 'The piece slipped in the grips at sample {sample}: the force fell by {fall} N and came back along the elastic line, {way} farther on.',
+    message: 'The piece slipped in the grips at sample {sample}: {way} of {column} that the force does not explain (the force fell by {fall} N).',
     remedy: 'Clean or change the jaws; strains by travel beyond the slip are too large unless it is taken out (`joinSlips`). Strength is not touched.',
   },
   'drive-reversed': {
     severity: 'caution', about: 'record',
-    message: 'The drive went back by {way} at sample {sample} and the force with it, by {fall} N: the piece was unloaded and loaded again.',
+    message: 'The drive went back by {way} of {column} at sample {sample} and the force with it, by {fall} N: the piece was unloaded and loaded again.',
     remedy: 'Load in one direction; the loading envelope (`loadingEnvelope`) leaves the excursion out.',
   },
   'motion-backlash': {
     severity: 'caution', about: 'record',
-    message: 'The motion went back by {way} at sample {sample}, far more than the force that fell by {fall} N asks for: play in the drive or the sensor.',
+    message: 'The {column} went back by {way} at sample {sample}, far more than the force that fell by {fall} N asks for: play in the drive or the sensor.',
     remedy: 'Look for play in the screw, the pins or the sensor; strains near there are in doubt.',
   },
   'force-zero-moved': {
@@ -189,12 +189,12 @@ export const recordEntries = {
   },
   'extension-goes-back': {
     severity: 'note', about: 'record',
-    message: 'The extension goes back in {count} places, by {largest} at most.',
+    message: 'The {column} goes back {count} times, by {largest} at most.',
     remedy: 'Backlash, a reversal of the drive or an unloading frame does this; the line and the crossings allow for it.',
   },
   'extensometer-taken-off': {
     severity: 'note', about: 'record',
-    message: 'The extensometer ends at sample {sample}, at a strain of {strain}.',
+    message: 'The {column} of the extensometer ends at sample {sample}, at {reading}.',
     remedy: 'Nothing to do; beyond it the strain has another basis.',
   },
   'travel-carries-on': {

@@ -3,6 +3,7 @@ import {
   requireColumn,
   requireObject,
   requirePositive,
+  soundLength,
   requireSection,
   type TensionColumns,
   type TensionRecord,
@@ -26,6 +27,15 @@ export function requireRecord(from: string, record: TensionColumns): TensionReco
     ...column('transverseStrain', true),
     ...column('time'),
   };
+  const measured = checked.extension ?? checked.strain;
+  if (measured && !checked.travel && soundLength(measured) < 2)
+    throw new InputError(
+      from,
+      `record.${checked.extension ? 'extension' : 'strain'}`,
+      'too-few',
+      'must hold at least 2 numbers, where there is no travel',
+      soundLength(measured),
+    );
   if (!checked.extension && !checked.strain && !checked.travel)
     throw new InputError(from, 'record', 'missing', 'must have extension, strain or travel', Object.keys(record).join(', '));
   return checked;

@@ -76,7 +76,7 @@ export function familyFindings(result: Quantities, numbers: TensionNumbers, sett
     const outside = compared.filter((one) => one.outside);
     if (outside.length > 0) found.push(unlike(outside, causes, properties, settings, how));
   }
-  return [...found, ...crossed(result, numbers, settings)];
+  return [...found, ...crossed(result, numbers)];
 }
 
 /** The finding of properties outside their ranges. */
@@ -121,7 +121,7 @@ function unlike(
 }
 
 /** Relations between the properties of this test. */
-function crossed(result: Quantities, { yielding }: TensionNumbers, { family }: TensionSettings): Finding[] {
+function crossed(result: Quantities, { yielding }: TensionNumbers): Finding[] {
   const paused = yielding?.ok === false && yielding.reason === 'fall-in-pause';
   const { fracture, reductionOfArea: reduction } = result;
   const positive = (value: number | undefined): number | undefined => (value !== undefined && value > 0 ? value : undefined);
@@ -141,6 +141,6 @@ function crossed(result: Quantities, { yielding }: TensionNumbers, { family }: T
     ...(paused
       ? {}
       : { proofStrengths: result.proofStrengths.filter(({ value }) => value > 0).map(({ extension, value }) => ({ extension, value })) }),
-    family,
+    // the family's own ranges are compared above, with the margin that was asked for
   });
 }

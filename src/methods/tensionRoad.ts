@@ -1,4 +1,4 @@
-import { finding, type Finding, type TensionColumns, type TensionRecord, type TestPiece } from '../base/index.js';
+import { finding, type Finding, type TensionColumns, type TensionRecord, type TestPiece, type TrailStep } from '../base/index.js';
 import {
   requirePiece,
   requireRecord,
@@ -50,6 +50,12 @@ function slopeIsModulus(recorded: RecordedCurve, numbers: TensionNumbers, settin
 function elasticLengthRatio(recorded: RecordedCurve, lengths: PieceLengths, settings: TensionSettings): number {
   const corrected = recorded.basis === 'travel' && settings.frameCompliance !== undefined;
   return corrected ? lengths.effectiveLength / lengths.parallelLength : 1;
+}
+
+/** Findings of the record as given: where a repair left samples out, their ranges are not those of the curve. */
+function inKept(found: readonly Finding[], repairs: readonly TrailStep[]): readonly Finding[] {
+  if (!repairs.some(({ change }) => change?.kind === 'keep')) return found;
+  return found.map(({ code, severity, about, message, remedy, values }) => ({ code, severity, about, message, remedy, values }));
 }
 
 /** @internal What an analysis leaves for evaluating the test again. */
@@ -116,7 +122,7 @@ export function tensionRoad(
   };
   const loading = loadingOf(curve, time, numbers, quantities.modulus?.value);
   const findings: Finding[] = [
-    ...(spikeless ? [] : allSpikeFindings(raw)),
+    ...(spikeless ? [] : inKept(allSpikeFindings(raw), repairs)),
     ...checkRecordKernel(given, {}, { survey, pauses }),
     ...recordFindings(given, recorded, numbers, { ...quantities, curve }, lengths.parallelLength),
     ...familyFindings(quantities, numbers, settings, {

@@ -119,7 +119,7 @@ export function plannedResolution(
   const modulus = middle(material.modulus);
   const base = extensometer?.length ?? lengths.parallelLength;
   const step = extensometer ? extensometer.step : frame.travelStep;
-  const piece = lengths.parallelLength / (modulus * area);
+  const piece = lengths.effectiveLength / (modulus * area);
   const known = frame.compliance !== undefined;
   const slope = extensometer ? modulus : known ? 1 / (1 / modulus + (give * area) / lengths.parallelLength) : undefined;
   const stress = material.yieldStrength && middle(material.yieldStrength);

@@ -26,6 +26,9 @@ export interface LargestSection {
   readonly area: number;
 }
 
+/** @internal Usual step of a section's dimension [mm]. */
+export const SECTION_STEP = 0.1;
+
 /**
  * Largest section that still breaks at a share of the frame's capacity.
  *
@@ -51,7 +54,7 @@ export function largestSection(input: LargestSectionInput): LargestSection {
   requireOptions(from, requireObject(from, 'input', input), ['capacity', 'strength', 'utilisation', 'shape', 'thickness', 'step'], 'input');
   const shape = requireOneOf(from, 'shape', input.shape ?? 'round', ['round', 'square', 'flat'] as const);
   const utilisation = requireBetween(from, 'utilisation', input.utilisation ?? 0.8, Number.MIN_VALUE, 1);
-  const step = requirePositive(from, 'step', input.step ?? 0.1);
+  const step = requirePositive(from, 'step', input.step ?? SECTION_STEP);
   const most = (utilisation * requirePositive(from, 'capacity', input.capacity)) / requirePositive(from, 'strength', input.strength);
   const thickness = shape === 'flat' || input.thickness !== undefined ? requirePositive(from, 'thickness', input.thickness) : 1;
   const exact = { round: Math.sqrt((4 * most) / Math.PI), square: Math.sqrt(most), flat: most / thickness }[shape];

@@ -4,7 +4,7 @@ import { cautionsFor } from '../methods/index.js';
 import { middle, requireMaterial, type PlannedMaterial } from './expectedProperties.js';
 import { expectedUncertainties, plannedResolution, requireErrors } from './expectedUncertainties.js';
 import { ifItStalls } from './ifItStalls.js';
-import { largestSection, type LargestSection } from './largestSection.js';
+import { largestSection, SECTION_STEP, type LargestSection } from './largestSection.js';
 import { oilEnergy } from './oilEnergy.js';
 import { paceSheet } from './paceSheet.js';
 import { planForce, requireLimits } from './planForce.js';
@@ -26,7 +26,10 @@ function largestSections(section: Section, capacity: number, strength: number, u
   return [
     largestSection(common),
     largestSection({ ...common, shape: 'square' }),
-    ...(section.shape === 'rectangular' && thickness !== undefined ? [largestSection({ ...common, shape: 'flat', thickness })] : []),
+    // a sheet that is too strong for the frame at any width has no largest one
+    ...(section.shape === 'rectangular' && thickness !== undefined && thickness * SECTION_STEP < (utilisation * capacity) / strength
+      ? [largestSection({ ...common, shape: 'flat', thickness })]
+      : []),
   ];
 }
 

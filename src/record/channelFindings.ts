@@ -91,7 +91,7 @@ export function channelFindings(outline: RecordOutline, saturated: number): Find
   };
   channel('force', force, habit, highest);
   if (motion) {
-    const end = Math.min(last, soundLength(motion.values) - 1);
+    const end = Math.min(last, motion.end);
     channel(motion.column, motion.values, motion, motion.values[end]! - motion.values[first]!);
   }
   return found;

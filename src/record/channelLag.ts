@@ -49,10 +49,11 @@ function correlation(a: Float64Array, b: Float64Array, lag: number): number {
 /** @internal The lag between force and motion, from how their rates pulse together; undefined where the drive is too even to tell. */
 export function channelLag({ force, motion, first, top, highest }: RecordOutline): ChannelLag | undefined {
   if (!motion) return undefined;
+  const end = Math.min(top, motion.end);
   let from = first;
-  while (from < top && force[from]! < FROM * highest) from += 1;
+  while (from < end && force[from]! < FROM * highest) from += 1;
   let to = from;
-  while (to < top && force[to]! < TO * highest) to += 1;
+  while (to < end && force[to]! < TO * highest) to += 1;
   const count = Math.min(to - from, MOST);
   if (count < LEAST) return undefined;
   // the pulses of a hand last many samples: so many together that they stand out of the noise

@@ -53,9 +53,10 @@ function signFindings({ force }: TensionRecord, outline: RecordOutline | undefin
   if (!outline?.motion) return [];
   const { motion, first, top } = outline;
   const { values, column, noise, step } = motion;
-  const fell = values[first]! - values[top]!;
-  return fell > Math.max(20 * noise, 20 * step, 0) && fell > 0.5 * rangeOf(values.subarray(first, top + 1))
-    ? [finding('motion-sign-reversed', { column, first: values[first]!, last: values[top]! })]
+  const end = Math.min(top, motion.end);
+  const fell = values[first]! - values[end]!;
+  return fell > Math.max(20 * noise, 20 * step, 0) && fell > 0.5 * rangeOf(values.subarray(first, end + 1))
+    ? [finding('motion-sign-reversed', { column, first: values[first]!, last: values[end]! })]
     : [];
 }
 

@@ -31,7 +31,7 @@ const SUDDEN = 3;
 type Stretch = readonly [number, number, number];
 
 /** Falls from the highest force so far, each to where that force is reached again. */
-function falls({ force, habit, highest, top }: RecordOutline, first: number): Stretch[] {
+function falls({ force, habit, highest }: RecordOutline, first: number, top: number): Stretch[] {
   const least = Math.max(DEVIATIONS * habit.noise, STEPS * habit.step, SHARE * highest);
   const found: Stretch[] = [];
   let peak = first;
@@ -72,7 +72,7 @@ export function findDrops(outline: RecordOutline, explained: readonly (readonly 
   const { motion, force, stiffness } = outline;
   if (!motion || stiffness <= 0) return [];
   const { values } = motion;
-  const stretches = falls(outline, Math.max(outline.first, from));
+  const stretches = falls(outline, Math.max(outline.first, from), Math.min(outline.top, motion.end));
   if (stretches.length > MOST) return [];
   const still = Math.max(STEPS * motion.step, DEVIATIONS * motion.noise);
   const drops = stretches.flatMap((range): Drop[] => {

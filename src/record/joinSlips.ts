@@ -1,5 +1,6 @@
 import type { TensionColumns, TensionRecord, TrailStep } from '../base/index.js';
 import { excursionsOf } from './excursions.js';
+import { findJumps } from './jumps.js';
 import { ownColumns, repairedBy, type Repaired } from './repaired.js';
 import { recordOutline } from './recordOutline.js';
 
@@ -30,8 +31,17 @@ export function joinSlipsKernel(record: TensionRecord): Repaired {
     };
     return [to - from > 1 ? [cut, shift] : [shift]];
   });
+  // a travel that jumps ahead under load slipped within one sample
+  const jumps = record.travel ? findJumps(outline, record.travel).filter(({ size }) => size > 0) : [];
+  const ahead = jumps.map(({ at, size }): TrailStep[] => [
+    {
+      step: 'way in the grips taken out of travel',
+      values: { sample: at, way: size },
+      change: { kind: 'add', column: 'travel', range: [at, last], amount: -size },
+    },
+  ]);
   // later slips first, so that the samples of earlier ones keep their numbers
-  return repairedBy(record, slips.reverse().flat());
+  return repairedBy(record, [...ahead, ...slips.reverse()].flat());
 }
 
 /**

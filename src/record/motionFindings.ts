@@ -12,9 +12,9 @@ const codes = {
 } as const;
 
 /** Falls of the force that are no yield of the material. */
-function dropFindings(drops: readonly Drop[]): Finding[] {
+function dropFindings(drops: readonly Drop[], column: string): Finding[] {
   return drops.flatMap(({ kind, range, fall, way }) =>
-    kind === 'yield' ? [] : [finding(codes[kind], { sample: range[0], fall, way }, { range: [range[0], range[2]] })],
+    kind === 'yield' ? [] : [finding(codes[kind], { column, sample: range[0], fall, way }, { range: [range[0], range[2]] })],
   );
 }
 
@@ -27,7 +27,9 @@ function jumpFindings(record: TensionRecord, outline: RecordOutline): Finding[] 
     if (jumps.length === 0) return [];
     const { at, size } = largest;
     if (column === 'travel' && jumps.every((one) => one.size > 0))
-      return jumps.map((one) => finding('grip-slip', { sample: one.at - 1, fall: 0, way: one.size }, { range: [one.at - 1, one.at] }));
+      return jumps.map((one) =>
+        finding('grip-slip', { column, sample: one.at - 1, fall: 0, way: one.size }, { range: [one.at - 1, one.at] }),
+      );
     return [finding('motion-jumps', { column, count: jumps.length, largest: size, sample: at }, { range: [at - 1, at] })];
   });
 }
@@ -43,12 +45,12 @@ export function motionFindings(
   if (!motion) return [];
   const { column, end, repeated, backward, largest } = motion;
   const n = record.force.length;
-  const found: Finding[] = [...dropFindings(drops), ...jumpFindings(record, outline)];
+  const found: Finding[] = [...dropFindings(drops, outline.motion?.column ?? column), ...jumpFindings(record, outline)];
   const lag = channelLag(outline);
   if (lag) found.push(finding('channels-out-of-step', { ...lag }));
   if (repeated > most * n) found.push(finding('samples-repeated', { share: (100 * repeated) / n }));
-  if (backward > 0) found.push(finding('extension-goes-back', { count: backward, largest }));
+  if (backward > 0) found.push(finding('extension-goes-back', { column, count: backward, largest }));
   if (end < n && end > 0 && column !== 'travel')
-    found.push(finding('extensometer-taken-off', { sample: end, strain: record[column]![end - 1]! }, { range: [end, n - 1] }));
+    found.push(finding('extensometer-taken-off', { column, sample: end, reading: record[column]![end - 1]! }, { range: [end, n - 1] }));
   return found;
 }

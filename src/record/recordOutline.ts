@@ -13,6 +13,8 @@ export interface ColumnHabit {
 export interface OutlinedMotion extends ColumnHabit {
   readonly column: 'travel' | 'extension' | 'strain';
   readonly values: Float64Array;
+  /** Last sample that is a number; an extensometer may be taken off long before the force is gone. */
+  readonly end: number;
 }
 
 /** @internal The rough shape of a record, that its checks and repairs share. */
@@ -70,7 +72,7 @@ function steepestChord(force: Float64Array, motion: Float64Array, first: number,
 }
 
 /** The last sample before the force is gone for good: above the level at the end, where that is flat and far below the maximum. */
-function lastLoaded(force: Float64Array, top: number, end: number, highest: number): number {
+function lastLoaded(force: Float64Array, top: number, highest: number): number {
   const n = force.length;
   const tail = force.subarray(Math.max(top + 1, n - TAIL));
   const level = tail.length === TAIL ? median(tail) : 0;
@@ -78,7 +80,7 @@ function lastLoaded(force: Float64Array, top: number, end: number, highest: numb
   const flat = tail.every((one) => Math.abs(one - level) < Math.max(LOADED * highest, DEVIATIONS * noiseLevel(force)));
   const zero = flat && level < GONE * highest ? level : 0;
   const loaded = zero + Math.max(LOADED * highest, DEVIATIONS * noiseLevel(force));
-  let last = end;
+  let last = n - 1;
   while (last > top && force[last]! < loaded) last -= 1;
   return last;
 }
@@ -89,21 +91,21 @@ export function recordOutline(record: TensionRecord): RecordOutline | undefined 
   const column = record.travel ? 'travel' : record.extension ? 'extension' : 'strain';
   const values = record[column];
   const sound = values ? soundLength(values) : force.length;
-  const top = Math.min(maximumIndex(force), Math.max(0, sound - 1));
+  const top = maximumIndex(force);
   const highest = force[top]!;
   if (!(highest > 0)) return undefined;
   let first = 0;
   while (first < top && force[first]! < LOADED * highest) first += 1;
-  const last = lastLoaded(force, top, Math.max(top, sound - 1), highest);
+  const last = lastLoaded(force, top, highest);
   return {
     force,
     time,
-    motion: values && sound > 2 ? { column, values, ...habitOf(values, first, Math.min(last, sound - 1)) } : undefined,
+    motion: values && sound > 2 ? { column, values, end: sound - 1, ...habitOf(values, first, Math.min(last, sound - 1)) } : undefined,
     top,
     highest,
     first,
     last,
     habit: habitOf(force, first, last),
-    stiffness: values ? steepestChord(force, values, first, top) : 0,
+    stiffness: values ? steepestChord(force, values, first, Math.min(top, sound - 1)) : 0,
   };
 }

@@ -13,15 +13,18 @@ export function removeZeroDriftKernel(record: TensionRecord): Repaired {
   const outline = recordOutline(record);
   if (!outline) return { record, trail: [] };
   const { force, habit, last, highest } = outline;
-  const { from, before, after } = surveyZeros(outline);
+  const { before, beforeAt, after, afterAt } = surveyZeros(outline);
   if (before === undefined || after === undefined) return { record, trail: [] };
   const doubt = Math.max(habit.noise, habit.step) / Math.sqrt(Math.min(force.length - last, 25));
   if (Math.abs(after - before) <= Math.max(ERRORS * doubt, LEAST * highest)) return { record, trail: [] };
+  // the zeros are those of the middles of two stretches; the ramp is carried on to both ends
+  const slope = (after - before) / (afterAt - beforeAt);
+  const zeroAt = (sample: number): number => before + slope * (sample - beforeAt);
   return repairedBy(record, [
     {
       step: 'drift of the zero removed, straight over the record',
-      values: { before, after, fromSample: from },
-      change: { kind: 'ramp', column: 'force', amounts: [-before, -after] },
+      values: { before, after, beforeAt, afterAt },
+      change: { kind: 'ramp', column: 'force', amounts: [-zeroAt(0), -zeroAt(force.length - 1)] },
     },
   ]);
 }
@@ -29,10 +32,10 @@ export function removeZeroDriftKernel(record: TensionRecord): Repaired {
 /**
  * Drift of the zero removed: a straight ramp from the zero before loading to the zero after fracture.
  *
- * $$ F_i \leftarrow F_i - F_{0} - (F_{0}' - F_{0}) \frac{i}{n - 1} $$
+ * $$ F_i \leftarrow F_i - F_{0} - (F_{0}' - F_{0}) \frac{i - i_0}{i_0' - i_0} $$
  *
  * @remarks
- * Needs a stretch before loading and one after fracture. A drift that the noise explains, or below 0.05 % of the highest force, is left. That the drift ran evenly
+ * Needs a stretch before loading and one after fracture; the ramp runs through the middles $i_0$ and $i_0'$ of both. A drift that the noise explains, or below 0.05 % of the highest force, is left. That the drift ran evenly
  * is an assumption: say so with the result.
  *
  * @param record - `force` [N] and the other columns as logged.

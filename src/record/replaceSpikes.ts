@@ -44,12 +44,12 @@ export function replaceSpikesKernel(record: TensionRecord, columns: readonly Spi
 /**
  * Spikes of force and motion replaced by the straight line between their neighbours.
  *
- * $$ |x_i - x_{i-1}| > \max(8 s, 4\,\text{LSB}, 6\,\overline{|\Delta x|}, 2\,\%), \qquad |x_{i+k} - x_{i-1}| \le \tfrac14 |x_i - x_{i-1}|, \quad k \le 3 $$
+ * $$ |x_i - x_{i-1}| > \max(8 s, 4\,\text{LSB}, 6\,\operatorname{med}|\Delta x|, 2\,\%), \qquad |x_{i+k} - x_{i-1}| \le \tfrac14 |x_i - x_{i-1}|, \quad k \le 3 $$
  *
  * @remarks
  * A spike leaves the line at once and is back within three samples; a signal that drops out to nothing and comes back by single jumps counts too, up to
- * 200 samples. A fracture, a yield drop or a serration does not come back so. Where there are more than one in a hundred samples they are
- * no spikes, and nothing is replaced. The trail keeps the old values.
+ * 200 samples. A fracture, a yield drop or a serration does not come back so. Where there are more than ten, and more than one in a hundred samples,
+ * they are no spikes, and nothing is replaced. The trail keeps the old values.
  *
  * @param record - `force` [N] and the other columns as logged.
  * @param options - `columns` in which spikes are replaced; default all of force, extension, strain, travel.

@@ -27,21 +27,22 @@ const PLACES = 501;
 
 /** Least change that begins a spike. */
 function threshold(column: Float64Array, end: number): number {
-  let low = Infinity;
-  let high = -Infinity;
   const changes: number[] = [];
+  const values: number[] = [];
   const stride = Math.max(1, Math.floor(end / PLACES));
-  for (let i = 0; i < end; i += 1) {
-    const value = column[i]!;
-    if (value < low) low = value;
-    if (value > high) high = value;
-    if (i > 0 && i % stride === 0) changes.push(Math.abs(value - column[i - 1]!));
+  for (let i = stride; i < end; i += stride) {
+    changes.push(Math.abs(column[i]! - column[i - 1]!));
+    values.push(column[i]!);
   }
+  // the range without its ends, so that one large spike does not hide the smaller ones
+  values.sort((x, y) => x - y);
+  const cut = Math.floor(0.02 * values.length) + 1;
+  const range = values.length > 2 * cut ? values[values.length - 1 - cut]! - values[cut]! : 0;
   return Math.max(
     DEVIATIONS * noiseLevel(column, 0, end),
     STEPS * resolution(column.subarray(0, end)),
     CHANGES * median(changes),
-    SHARE * (high - low),
+    SHARE * range,
   );
 }
 

@@ -7,10 +7,12 @@ export interface ZeroSurvey {
   readonly from: number;
   /** Size of that step [N], where there was one. */
   readonly tareStep: number | undefined;
-  /** Force before loading [N], where the record has a stretch of it. */
+  /** Force before loading [N], where the record has a stretch of it; and the middle of that stretch, as a sample. */
   readonly before: number | undefined;
-  /** Force after fracture [N], where the record goes on. */
+  readonly beforeAt: number;
+  /** Force after fracture [N], where the record goes on; and the middle of what told it. */
   readonly after: number | undefined;
+  readonly afterAt: number;
 }
 
 /** Least samples of a level; a level is flat to so many standard deviations. */
@@ -53,20 +55,25 @@ function tareStepAt({ force, habit, highest, top, motion, stiffness }: RecordOut
 }
 
 /** Level of the force from a sample on, as long as it is flat; undefined for fewer than ten samples. */
-function levelBefore({ force, habit, highest, top }: RecordOutline, from: number): number | undefined {
+function levelBefore(
+  { force, habit, highest, top }: RecordOutline,
+  from: number,
+): { readonly level: number; readonly at: number } | undefined {
   const tolerance = Math.max(FLAT * habit.noise, 1.5 * habit.step, 0.001 * highest);
   const start = median(force.subarray(from, Math.min(from + 2 * LEAST, top)));
   let end = from;
   while (end < top && Math.abs(force[end]! - start) <= tolerance) end += 1;
   if (end - from < 2 * LEAST) return undefined;
-  // the last quarter may be the begin of the loading; and a rise within the stretch is loading, not zero
+  // the last quarter may be the beginning of the loading; and a rise within the stretch is loading, not zero
   const usable = from + Math.ceil(0.75 * (end - from));
   const half = (from + usable) >> 1;
   const drift = Math.abs(meanOf(force, half, usable) - meanOf(force, from, half));
   const scatter = (3 * Math.max(habit.noise, habit.step)) / Math.sqrt((usable - from) / 4);
   // a zero that drifts does so far more slowly than a hand loads
   const creeping = CREEP * habit.usual * (half - from);
-  return drift > Math.max(scatter, creeping, 1e-6 * highest) ? undefined : meanOf(force, from, usable);
+  return drift > Math.max(scatter, creeping, 1e-6 * highest)
+    ? undefined
+    : { level: meanOf(force, from, usable), at: (from + usable - 1) / 2 };
 }
 
 /** @internal What the force reads before loading and after fracture. */
@@ -75,11 +82,15 @@ export function surveyZeros(outline: RecordOutline): ZeroSurvey {
   const step = tareStepAt(outline);
   const n = force.length;
   const tail = n - 1 - last;
+  const quiet = last + 1 + (tail >> 2);
+  const before = levelBefore(outline, step);
   return {
     from: step,
     tareStep: step === 0 ? undefined : meanOf(force, step, step + LEAST) - meanOf(force, step - LEAST, step),
-    before: levelBefore(outline, step),
+    before: before?.level,
+    beforeAt: before?.at ?? 0,
     // right after the fracture the train still swings
-    after: tail >= LEAST ? median(force.subarray(last + 1 + (tail >> 2))) : undefined,
+    after: tail >= LEAST ? median(force.subarray(quiet)) : undefined,
+    afterAt: (quiet + n - 1) / 2,
   };
 }

@@ -1,4 +1,5 @@
 import { InputError, requireNonNegative, requireObject, requireOptions, requirePositive } from '../base/index.js';
+import { forceClasses, type ForceClass } from '../force/index.js';
 import type { UncertaintyBudget } from './Budget.js';
 import { requireInput } from './components.js';
 import type { CoverageOptions } from './coverageFactor.js';
@@ -10,7 +11,7 @@ export interface ForceDoubt {
   /** The force [N], above 0. */
   readonly force: number;
   /** Class of the verification: its limits stand for `accuracy` and `repeatability`, unless these are given. */
-  readonly class?: 0.5 | 1 | 2 | 3 | undefined;
+  readonly class?: ForceClass | undefined;
   /** Largest error q either way [1]. */
   readonly accuracy?: number | undefined;
   /** Range b of repeated readings, largest less smallest [1]. */
@@ -27,24 +28,25 @@ export interface ForceDoubt {
   readonly zero?: number | undefined;
 }
 
-/** Limits of the classes: accuracy q either way, repeatability b as a range (ISO 7500-1). */
-const classes = {
-  0.5: [0.005, 0.005],
-  1: [0.01, 0.01],
-  2: [0.02, 0.02],
-  3: [0.03, 0.03],
-} as const;
+/** Limits of a class: accuracy q either way, repeatability b as a range. */
+function limitsOf(grade: ForceClass): readonly [accuracy: number, repeatability: number] {
+  const { indicationError, repeatability } = forceClasses.find(({ forceClass }) => forceClass === grade)!;
+  return [indicationError, repeatability];
+}
 
 const names = ['force', 'class', 'accuracy', 'repeatability', 'reversibility', 'reference', 'certificate', 'resolution', 'zero'];
 
 /** @internal Sources of a class of verification, as shares of the force: limits as rectangular distributions. */
-export const classSources = (grade: keyof typeof classes): readonly UncertaintySource[] => [
-  { halfWidth: classes[grade][0], name: 'accuracy' },
-  { halfWidth: classes[grade][1] / 2, name: 'repeatability' },
-];
+export function classSources(grade: ForceClass): readonly UncertaintySource[] {
+  const [accuracy, repeatability] = limitsOf(grade);
+  return [
+    { halfWidth: accuracy, name: 'accuracy' },
+    { halfWidth: repeatability / 2, name: 'repeatability' },
+  ];
+}
 
 /** @internal Checks a class. */
-export function requireForceClass(from: string, path: string, value: unknown): keyof typeof classes {
+export function requireForceClass(from: string, path: string, value: unknown): ForceClass {
   const grade = ([0.5, 1, 2, 3] as const).find((one) => one === value);
   if (grade === undefined) throw new InputError(from, path, 'out-of-range', 'must be one of 0.5, 1, 2, 3', value);
   return grade;
@@ -52,7 +54,7 @@ export function requireForceClass(from: string, path: string, value: unknown): k
 
 /** Sources of the scale of the force, as shares of it. */
 function scaleSources(from: string, doubt: ForceDoubt): readonly UncertaintySource[] {
-  const grade = doubt.class === undefined ? undefined : classes[requireForceClass(from, 'doubt.class', doubt.class)];
+  const grade = doubt.class === undefined ? undefined : limitsOf(requireForceClass(from, 'doubt.class', doubt.class));
   const limit = (name: 'accuracy' | 'repeatability' | 'reversibility' | 'reference', otherwise?: number): number | undefined =>
     doubt[name] === undefined ? otherwise : requireNonNegative(from, `doubt.${name}`, doubt[name]);
   const q = limit('accuracy', grade?.[0]);

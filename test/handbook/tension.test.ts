@@ -200,3 +200,73 @@ test('energies: a triangle of 10 kN and 0.5 mm is 2.5 J; 250²/(2·210 000) = 0.
   expectPrinted(energyDensity({ strain: [0, 0.5], stress: [0, 10_000] }) / 1000, '2.5');
   expectPrinted(energyDensity({ strain: [0, 250 / 210_000], stress: [0, 250] }), '0.148810');
 });
+
+// second derivation: the record of the synthetic aluminium case in time, with what loggers and hands do to it
+describe('a stop of 3 s at 200 MPa, coarse digits, a spike, a gap, repeated samples and a tail', () => {
+  const AREA = roundPiece.section.area;
+  const [DT, SPEED, TOP] = [0.05, 0.01, 272];
+  const wayOf = (R: number): number => 0.15 + 48 * (R / 70_000 + 0.002 * (R / 250) ** 20) + COMPLIANCE * R * AREA;
+  const stressAt = (x: number): number => {
+    let [low, high] = [0, 300];
+    for (let k = 0; k < 60; k += 1) {
+      const middle = (low + high) / 2;
+      if (wayOf(middle) < x) low = middle;
+      else high = middle;
+    }
+    return (low + high) / 2;
+  };
+
+  /** The test in time: slack, loading, the stop with a fall of 2 % and its making good, and what follows the fracture. */
+  function recordInTime(): { force: number[]; travel: number[]; time: number[] } {
+    const [force, travel, time]: number[][] = [[], [], []];
+    const put = (F: number, x: number): void => {
+      time!.push(time!.length * DT);
+      force!.push(F);
+      travel!.push(x);
+    };
+    for (let k = 0; k < 40; k += 1) put(0, (0.15 * k) / 40);
+    let behind = 0;
+    let stopped = false;
+    for (let x = 0.15; x < wayOf(TOP); x += SPEED * DT) {
+      const F = stressAt(x) * AREA;
+      if (!stopped && F >= 200 * AREA) {
+        stopped = true;
+        for (let k = 0; k < 60; k += 1) put(F * (1 - 0.02 * (1 - Math.exp((-k * DT) / 0.6))), x);
+        behind = 0.02 * F;
+      }
+      put(F - behind, x);
+      behind = Math.max(0, behind - 40_737 * SPEED * DT);
+    }
+    for (let k = 0; k < 60; k += 1) put(0, wayOf(TOP) + SPEED * DT * k);
+    return { force: force!, travel: travel!, time: time! };
+  }
+
+  const { force, travel, time } = recordInTime();
+  const gap = Math.floor(0.3 * force.length);
+  const kept = force.map((_, i) => i).filter((i) => i < gap || i >= gap + 20);
+  const coarse = {
+    force: kept.map((i) => Math.round(force[i]! / 6.105) * 6.105),
+    travel: kept.map((i) => Math.round(travel[i]! / 0.0122) * 0.0122),
+    time: kept.map((i) => time[i]!),
+  };
+  for (let k = 0; k < 40; k += 1) {
+    const i = 100 + 17 * k;
+    coarse.force[i] = coarse.force[i - 1]!;
+    coarse.travel[i] = coarse.travel[i - 1]!;
+  }
+
+  test.each([0.2, 0.6, 0.9])(
+    'the spike at %d of the record: no ReH, one pause, Rp0.2 within 1 %, the highest force within 0.3 %',
+    (place) => {
+      const spiked = { ...coarse, force: coarse.force.map((F, i) => (i === Math.floor(place * coarse.force.length) ? 1.3 * F : F)) };
+      const result = analyseTension(spiked, roundPiece);
+      const codes = result.findings.map(({ code }) => code);
+      expect(result.upperYieldStrength).toBeUndefined();
+      expect(codes.filter((code) => code === 'pause')).toHaveLength(1);
+      expect(codes).toEqual(expect.arrayContaining(['pause', 'spikes', 'time-gap', 'tail-after-fracture']));
+      expect(codes).not.toContain('grip-slip');
+      expect(Math.abs(result.proofStrengths[0]!.value / 250 - 1)).toBeLessThan(0.01);
+      expect(Math.abs(result.maximumForce.value / (TOP * AREA) - 1)).toBeLessThan(0.003);
+    },
+  );
+});

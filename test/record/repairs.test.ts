@@ -152,6 +152,39 @@ describe('what a repair restores', () => {
     expect(Math.abs(mean(record.force.subarray(-30)))).toBeLessThan(10);
   });
 
+  test('drift of the zero over long stretches before and after: level at the middle of both, nothing left between', () => {
+    const n = 2000;
+    const pull = Float64Array.from({ length: n }, (_, i) => (i < 200 || i > 1000 ? 0 : 25 * (i - 200)));
+    const travel = pull.map((_, i) => 0.002 * i);
+    const drift = (i: number): number => 50 + (200 * i) / n;
+    const { record } = removeZeroDrift({ force: pull.map((F, i) => F + drift(i)), travel });
+    record.force.forEach((F, i) => {
+      expect(Math.abs(F - pull[i]!)).toBeLessThan(2);
+    });
+  });
+
+  test('an extensometer that was taken off under load is no end of the test: no drift, nothing to repair', () => {
+    const { force, extension } = simulateTension({
+      material: { modulus: 205_000, yieldStress: 320, hardening: { law: 'swift', prestrain: 0.02, exponent: 0.16 } },
+      piece: made('spike').piece,
+      hand: { speed: 0.02, speedAfterYield: 0.1 },
+      logger: { rate: 25, lead: 2, tail: 2, forceNoise: 5, extensometer: { offAt: 0.05 } },
+    }).record;
+    const record = { force, extension: extension! };
+    expect(codes(record)).toEqual(expect.arrayContaining(['extensometer-taken-off', 'tail-after-fracture']));
+    expect(codes(record)).not.toContain('zero-drift');
+    expect(removeZeroDrift(record).trail).toEqual([]);
+  });
+
+  test('a travel that jumps ahead under load: the way in the grips is taken out', () => {
+    const raw = clean(1);
+    const at = 900;
+    const travel = raw.travel!.map((x, i) => (i < at ? x : x + 0.4));
+    expect(checkRecord({ ...raw, travel }).map(({ code }) => code)).toContain('grip-slip');
+    const joined = joinSlips({ ...raw, travel }).record.travel!;
+    expect(Math.abs(joined[2000]! - raw.travel![2000]!)).toBeLessThan(0.01);
+  });
+
   test('two tests in one file: each as if it were alone', () => {
     const { record, piece } = made('several tests', 7);
     const parts = splitTests(record);
