@@ -1,6 +1,5 @@
-import { InputError, requireColumn, requireObject, requireOptions, type CurveColumns, type StressStrainCurve } from '../base/index.js';
-import { sampleRange } from './sampleRange.js';
-import type { TrueCurveOptions } from './trueCurve.js';
+import type { CurveColumns, StressStrainCurve } from '../base/index.js';
+import { trueColumns, type TrueCurveOptions } from './trueCurve.js';
 
 /**
  * True strain and true stress of a compression curve, compression counting positive.
@@ -24,19 +23,5 @@ import type { TrueCurveOptions } from './trueCurve.js';
  * @see ASTM E9; textbooks. Checked in `test/handbook/compression.test.ts`.
  */
 export function compressiveTrueCurve(curve: CurveColumns, options: TrueCurveOptions = {}): StressStrainCurve {
-  const from = 'compressiveTrueCurve';
-  requireObject(from, 'curve', curve);
-  const strain = requireColumn(from, 'curve.strain', curve.strain);
-  const stress = requireColumn(from, 'curve.stress', curve.stress, { length: strain.length });
-  requireOptions(from, options, ['from', 'to']);
-  const [first, last] = sampleRange(from, options, strain.length);
-  const n = last - first + 1;
-  const result = { strain: new Float64Array(n), stress: new Float64Array(n) };
-  for (let i = 0; i < n; i += 1) {
-    const e = strain[first + i]!;
-    if (e >= 1) throw new InputError(from, `curve.strain[${first + i}]`, 'out-of-range', 'must be below 1', e);
-    result.strain[i] = -Math.log1p(-e);
-    result.stress[i] = stress[first + i]! * (1 - e);
-  }
-  return result;
+  return trueColumns('compressiveTrueCurve', curve, options, -1);
 }

@@ -9,6 +9,32 @@ export interface TrueCurveOptions {
   readonly to?: number | undefined;
 }
 
+/** @internal True strain and stress of columns in which tension (sign 1) or compression (sign -1) counts as positive. */
+export function trueColumns(from: string, curve: CurveColumns, options: TrueCurveOptions, sign: 1 | -1): StressStrainCurve {
+  requireObject(from, 'curve', curve);
+  const strain = requireColumn(from, 'curve.strain', curve.strain);
+  const stress = requireColumn(from, 'curve.stress', curve.stress, { length: strain.length });
+  requireOptions(from, options, ['from', 'to']);
+  const [first, last] = sampleRange(from, options, strain.length);
+  const n = last - first + 1;
+  const result = { strain: new Float64Array(n), stress: new Float64Array(n) };
+  for (let i = 0; i < n; i += 1) {
+    const e = sign * strain[first + i]!;
+    // nothing is left of a length that shrank by itself
+    if (e <= -1)
+      throw new InputError(
+        from,
+        `curve.strain[${first + i}]`,
+        'out-of-range',
+        sign === 1 ? 'must be above -1' : 'must be below 1',
+        sign * e,
+      );
+    result.strain[i] = sign * Math.log1p(e);
+    result.stress[i] = stress[first + i]! * (1 + e);
+  }
+  return result;
+}
+
 /**
  * True strain and true stress of a stress-strain curve.
  *
@@ -30,19 +56,5 @@ export interface TrueCurveOptions {
  * @see ASTM E646; textbooks. Checked in `test/handbook/hardening.test.ts`.
  */
 export function trueCurve(curve: CurveColumns, options: TrueCurveOptions = {}): StressStrainCurve {
-  const from = 'trueCurve';
-  requireObject(from, 'curve', curve);
-  const strain = requireColumn(from, 'curve.strain', curve.strain);
-  const stress = requireColumn(from, 'curve.stress', curve.stress, { length: strain.length });
-  requireOptions(from, options, ['from', 'to']);
-  const [first, last] = sampleRange(from, options, strain.length);
-  const n = last - first + 1;
-  const result = { strain: new Float64Array(n), stress: new Float64Array(n) };
-  for (let i = 0; i < n; i += 1) {
-    const e = strain[first + i]!;
-    if (e <= -1) throw new InputError(from, `curve.strain[${first + i}]`, 'out-of-range', 'must be above -1', e);
-    result.strain[i] = Math.log1p(e);
-    result.stress[i] = stress[first + i]! * (1 + e);
-  }
-  return result;
+  return trueColumns('trueCurve', curve, options, 1);
 }
