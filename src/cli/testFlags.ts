@@ -1,8 +1,9 @@
-import type { Command } from 'commander';
+import { Option, type Command } from 'commander';
 import { basename, dirname, extname, join } from 'node:path';
 import { toJson, type TestInfo, type TestResult } from '../methods/index.js';
 import { drawFigures } from '../render/index.js';
 import { figures, renderHtml, summarise } from '../report/index.js';
+import type { RoundingRule } from '../statistics/index.js';
 import { numberOption, some } from './flags.js';
 import { resultTable } from './resultTable.js';
 import { requireFree, writeFiles } from './writeFiles.js';
@@ -19,6 +20,7 @@ export interface TestFlags {
   readonly invented?: true;
   readonly output?: string;
   readonly overwrite?: true;
+  readonly rounding?: RoundingRule;
 }
 
 /** Adds the flags of test and output. */
@@ -32,6 +34,7 @@ export const withTestFlags = (command: Command): Command =>
     .option('--standard <text>', 'standard that the test claims to follow')
     .option('--remarks <text>', 'anything else')
     .option('--invented', 'the data are invented: the page says so')
+    .addOption(new Option('--rounding <standard>', 'steps of rounding: ISO 6892-1 or ASTM E8/E8M; default iso').choices(['iso', 'astm']))
     .option('--output <folder>', 'folder for page and data; default that of the file')
     .option('--overwrite', 'replace an existing report');
 
@@ -59,7 +62,8 @@ export async function writeReport(
   const dataPath = `${stem}.report.json`;
   await requireFree([pagePath, dataPath], flags.overwrite === true);
   const result = await evaluate(testOf(file, flags));
-  const page = renderHtml(result, { drawings: await drawFigures(figures(result)) });
+  const rounding = some('rounding', flags.rounding);
+  const page = renderHtml(result, { drawings: await drawFigures(figures(result)), ...rounding });
   await writeFiles({ [pagePath]: page, [dataPath]: toJson(result) }, flags.overwrite === true);
-  out(`${resultTable(summarise(result), result.findings)}\n  ${pagePath}\n  ${dataPath}\n`);
+  out(`${resultTable(summarise(result, rounding), result.findings)}\n  ${pagePath}\n  ${dataPath}\n`);
 }

@@ -6,10 +6,10 @@ import { html, raw, type Html } from './html.js';
 import { htmlPage } from './htmlPage.js';
 import { number, type MethodPage, type PageTable } from './MethodPage.js';
 import { pageOf } from './pageOf.js';
-import { summarise, type SummaryRow } from './summarise.js';
+import { summarise, type SummaryOptions, type SummaryRow } from './summarise.js';
 
 /** Options of {@link renderHtml}. */
-export interface RenderOptions {
+export interface RenderOptions extends SummaryOptions {
   /** Drawings of the figures as SVG, by name, as `drawFigures` of `testpiece/render` makes them; figures without one are left out. */
   readonly drawings?: Partial<Record<FigureName, string>> | undefined;
 }
@@ -39,7 +39,14 @@ function identity({ test }: TestResult, own: ReturnType<MethodPage<TestResult>['
   </dl>`;
 }
 
-function resultsTable(rows: readonly SummaryRow[]): Html {
+/** What the columns of the table mean: how values were rounded, and what their uncertainty holds. */
+function tableInWords(result: TestResult, { rounding = 'iso', half = 'even' }: SummaryOptions): string {
+  const steps = rounding === 'iso' ? 'ISO 6892-1' : 'ASTM E8/E8M';
+  const budgets = 'uncertainty' in result && result.uncertainty !== undefined;
+  return `Rounded once, by the steps of ${steps} where it has them, half ${half === 'even' ? 'to even' : 'up'}; u: standard uncertainty ${budgets ? 'by the budget of the test' : 'by scatter alone'}, where it is known.`;
+}
+
+function resultsTable(rows: readonly SummaryRow[], words: string): Html {
   const row = ({ symbol, name, text, unit, standardUncertainty, source, stamp }: SummaryRow): Html =>
     html`<tr>
       <th scope="row">${symbol}</th>
@@ -51,7 +58,7 @@ function resultsTable(rows: readonly SummaryRow[]): Html {
     </tr>`;
   return html`<table>
     <caption>
-      Rounded once, half to even; u: standard uncertainty by scatter alone, where it is known.
+      ${words}
     </caption>
     <thead>
       <tr>
@@ -109,7 +116,7 @@ function drawn(result: TestResult, drawings: NonNullable<RenderOptions['drawings
  * and must come from `testpiece/render`.
  *
  * @param result - A result of any `analyse` function.
- * @param options - Drawings of the figures.
+ * @param options - Drawings of the figures; whose steps of rounding, and where a half goes.
  * @returns The page.
  * @throws {@link InputError} `wrong-type`, `missing`, `unknown-option`.
  *
@@ -124,7 +131,8 @@ function drawn(result: TestResult, drawings: NonNullable<RenderOptions['drawings
  */
 export function renderHtml(result: TestResult, options: RenderOptions = {}): string {
   const method = pageOf('renderHtml', result);
-  requireOptions('renderHtml', options, ['drawings']);
+  requireOptions('renderHtml', options, ['drawings', 'rounding', 'half']);
+  const { rounding, half } = options;
   const { test, provenance, trail } = result;
   const title = `${method.title}${test.identity === undefined ? '' : `: ${test.identity}`}`;
   const pictures = drawn(result, options.drawings ?? {});
@@ -139,7 +147,7 @@ export function renderHtml(result: TestResult, options: RenderOptions = {}): str
       ${test.invented === true ? html`<p class="invented"><strong>Invented data.</strong> Made by a simulation for teaching; no real test stands behind these numbers.</p>` : []}
       ${identity(result, method.identity(result))}
       <h2>Results</h2>
-      ${resultsTable(summarise(result))}
+      ${resultsTable(summarise(result, { rounding, half }), tableInWords(result, { rounding, half }))}
       <h2>Findings</h2>
       ${findingsList(result.findings)}
       ${

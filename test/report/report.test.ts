@@ -158,3 +158,22 @@ test('summarise by the steps of ASTM E8, and with halves up; both values are kep
   expect(refusal(() => of({ rounding: 'din' as never }))).toBe('out-of-range options.rounding');
   expect(refusal(() => of({ step: 1 } as never))).toBe('unknown-option options.step');
 });
+
+describe('the page says how its numbers were rounded and what their uncertainty holds', () => {
+  test('the steps asked for are those of the page', () => {
+    const elongation = (rounding: 'iso' | 'astm') => summarise(result, { rounding }).find(({ symbol }) => symbol === 'A')!.text;
+    expect(elongation('astm')).not.toBe(elongation('iso'));
+    const page = renderHtml(result, { rounding: 'astm', half: 'up' });
+    expect(page).toContain('ASTM E8/E8M where it has them, half up');
+    expect(page).toContain(`<td class="number">${elongation('astm')}</td>`);
+    expect(refusal(() => renderHtml(result, { rounding: 'din' as never }))).toBe('out-of-range options.rounding');
+  });
+
+  test('scatter alone, or the budgets of the test', () => {
+    expect(renderHtml(result)).toContain(
+      'by the steps of ISO 6892-1 where it has them, half to even; u: standard uncertainty by scatter alone',
+    );
+    const stated = analyseTension(record, piece, { uncertainty: { force: 0.005 } });
+    expect(renderHtml(stated)).toContain('u: standard uncertainty by the budget of the test');
+  });
+});
