@@ -117,6 +117,11 @@ export const recordEntries = {
     message: 'The record holds {count} tests, the second from sample {second} on.',
     remedy: 'Split it (`splitTests`) and evaluate each by itself.',
   },
+  'channel-empty': {
+    severity: 'caution', about: 'record',
+    message: 'The {column} holds no two numbers: the sensor was not on, or not recorded.',
+    remedy: 'Check the column; strains are by crosshead travel, as if there were no extensometer.',
+  },
   'samples-repeated': {
     severity: 'note', about: 'record',
     message: '{share} % of the samples repeat the one before: the logger was faster than the sensor.',

@@ -1,4 +1,4 @@
-import { finding, requireBetween, requireOptions, type Finding } from '../base/index.js';
+import { finding, requireBetween, requireOptions, requirePositive, type Finding } from '../base/index.js';
 import { pressureOf, type TestFrame } from './TestFrame.js';
 
 /** Thresholds of the findings of a plan. */
@@ -18,11 +18,15 @@ export type PlanLimits = Readonly<Record<keyof PlanThresholds, number>>;
 
 const usual: PlanLimits = { utilisation: 0.8, leastForce: 0.1, stroke: 0.8, pressure: 0.9 };
 
+/** A share of something: above 0, for nothing fits into none of a capacity, and at most all of it. */
+const requireShare = (from: string, path: string, value: unknown): number =>
+  requireBetween(from, path, requirePositive(from, path, value), 0, 1);
+
 /** @internal Thresholds of a plan, checked. */
 export function requireLimits(from: string, given: PlanThresholds = {}): PlanLimits {
   const names = Object.keys(usual) as (keyof PlanThresholds)[];
   requireOptions(from, given, names, 'thresholds');
-  const entries = names.map((name) => [name, requireBetween(from, `thresholds.${name}`, given[name] ?? usual[name], 0, 1)] as const);
+  const entries = names.map((name) => [name, requireShare(from, `thresholds.${name}`, given[name] ?? usual[name])] as const);
   return Object.fromEntries(entries) as unknown as PlanLimits;
 }
 

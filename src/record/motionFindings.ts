@@ -50,7 +50,8 @@ export function motionFindings(
   if (lag) found.push(finding('channels-out-of-step', { ...lag }));
   if (repeated > most * n) found.push(finding('samples-repeated', { share: (100 * repeated) / n }));
   if (backward > 0) found.push(finding('extension-goes-back', { column, count: backward, largest }));
-  if (end < n && end > 0 && column !== 'travel')
+  if (end < 2 && n > 2) found.push(finding('channel-empty', { column }, { range: [0, n - 1] }));
+  else if (end < n && column !== 'travel')
     found.push(finding('extensometer-taken-off', { column, sample: end, reading: record[column]![end - 1]! }, { range: [end, n - 1] }));
   return found;
 }

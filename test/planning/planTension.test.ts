@@ -369,3 +369,14 @@ test('the input stays as it was', () => {
   planTension(base);
   expect(JSON.stringify(base)).toBe(before);
 });
+
+test('a share of nothing is refused by the plan itself; a sheet beyond the frame at any width has no largest one', () => {
+  const frame = { capacity: 1000 };
+  const section = rectangular({ width: 20, thickness: 12 });
+  expect(refusal(() => planTension({ family: 'structural-steel', section, frame, thresholds: { utilisation: 0 } }))).toBe(
+    'not-positive thresholds.utilisation',
+  );
+  const plan = planTension({ family: 'structural-steel', section, frame });
+  expect(plan.findings.map(({ code }) => code)).toContain('force-above-capacity');
+  expect(plan.largest.map(({ shape }) => shape)).not.toContain('flat');
+});

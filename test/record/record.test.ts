@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { checkRecord, findPauses, readRecord, tare, type TensionRecord } from '../../src/index.js';
+import { checkRecord, findPauses, readRecord, stressStrain, tare, type TensionRecord } from '../../src/index.js';
 import { resolution } from '../../src/record/index.js';
 import { seeded } from '../support/random.js';
 import { refusal, thrown } from '../support/thrown.js';
@@ -260,6 +260,14 @@ describe('checkRecord', () => {
     ],
   ])('%s', (code, change) => {
     expect(codes(change)).toContain(code);
+  });
+
+  test('an extension without numbers beside travel is said; alone it is refused', () => {
+    const extension = clean.travel.map(() => NaN);
+    expect(codes({ extension })).toContain('channel-empty');
+    const { force, time: clock } = clean;
+    const piece = { section: { shape: 'round' as const, dimensions: { diameter: 8 }, area: 50, readings: 1 }, gaugeLength: 40 };
+    expect(refusal(() => stressStrain({ force, extension, time: clock }, piece))).toBe('too-few record.extension');
   });
 
   test('wrong arguments', () => {
