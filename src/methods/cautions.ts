@@ -1,6 +1,7 @@
-/** What a caution speaks of. */
+/** What a caution speaks of; one caution each. */
 export type CautionTag =
   | 'force'
+  | 'guard'
   | 'brittle'
   | 'extensometer'
   | 'grips'
@@ -38,7 +39,7 @@ export const cautions: readonly Caution[] = [
     tag: 'force',
     text: 'Close the guard and wear eye protection before any force is applied; stand aside of the line of loading. The frame, the oil and the hoses release stored energy when a piece gives way; a printed energy is a least value.',
   },
-  { tag: 'force', text: 'Never open the guard or reach past it under load; read dials from outside.' },
+  { tag: 'guard', text: 'Never open the guard or reach past it under load; read dials from outside.' },
   { tag: 'brittle', text: 'Hard, brittle and notched pieces throw fragments, without warning.' },
   {
     tag: 'extensometer',

@@ -1,10 +1,10 @@
 import { requireOneOf } from '../base/index.js';
-import { cautions, type CautionTag } from './cautions.js';
+import { cautions, type Caution, type CautionTag } from './cautions.js';
 
 /** Work on the frame that has cautions of its own. */
 export type FrameWork = 'tension' | 'compression' | 'bending' | 'shear' | 'brinell' | 'cupping' | 'calibration';
 
-const always: readonly CautionTag[] = ['force', 'limits', 'oil', 'drive', 'alloys', 'decisions'];
+const always: readonly CautionTag[] = ['force', 'guard', 'limits', 'oil', 'drive', 'alloys', 'decisions'];
 
 const own: Readonly<Record<FrameWork, readonly CautionTag[]>> = {
   tension: ['brittle', 'extensometer', 'grips', 'edges'],
@@ -15,6 +15,9 @@ const own: Readonly<Record<FrameWork, readonly CautionTag[]>> = {
   cupping: ['blank', 'edges', 'heavy'],
   calibration: ['platens', 'heavy', 'wiring'],
 };
+
+/** @internal The same with their tags. */
+export const cautionsOf = (work: FrameWork): Caution[] => cautions.filter(({ tag }) => always.includes(tag) || own[work].includes(tag));
 
 /**
  * The cautions of a test, in the order of the work: its own, those of every loading, and the deference to codes and licensed practice.
@@ -35,5 +38,5 @@ const own: Readonly<Record<FrameWork, readonly CautionTag[]>> = {
  */
 export function cautionsFor(work: FrameWork): string[] {
   const kind = requireOneOf('cautionsFor', 'work', work, Object.keys(own) as FrameWork[]);
-  return cautions.filter(({ tag }) => always.includes(tag) || own[kind].includes(tag)).map(({ text }) => text);
+  return cautionsOf(kind).map(({ text }) => text);
 }

@@ -1,7 +1,8 @@
-import { cautionsFor, type BendingResult } from '../methods/index.js';
+import type { BendingResult } from '../methods/index.js';
 import { bendingCurveFigure } from './bendingCurveFigure.js';
 import { lineInWords, sectionInWords } from './lineInWords.js';
-import { fromCrosshead, number, percent, shownAs, type MethodPage, type Shown, type ShownQuantity } from './MethodPage.js';
+import { fromCrosshead, shownAs, type MethodPage, type Shown, type ShownQuantity } from './MethodPage.js';
+import type { Presentation } from './presentation.js';
 
 const strength: Shown = { unit: 'MPa', factor: 1, step: { figures: 3 } };
 const modulus: Shown = { unit: 'GPa', factor: 1e-3, step: { figures: 3 } };
@@ -27,32 +28,42 @@ function quantities(result: BendingResult): ShownQuantity[] {
   ];
 }
 
-function howFound(result: BendingResult): string[] {
+function howFound(result: BendingResult, show: Presentation): string[] {
+  const { say, percent } = show;
   const { chordModulus, proofStrengths, shearShare } = result;
   return [
-    ...lineInWords(result.modulusWindow),
-    ...(chordModulus ? [`Chord: stresses at both strains of the chord, counted from the shifted origin.`] : []),
-    ...proofStrengths.map(
-      ({ symbol, extension, strain }) =>
-        `${symbol}: first lasting crossing with a line of the same slope, offset by ${percent(extension)} strain of the outer fibre; at a strain of ${percent(strain)}.`,
+    ...lineInWords(result.modulusWindow, show),
+    ...(chordModulus ? [say('Chord: stresses at both strains of the chord, counted from the shifted origin.')] : []),
+    ...proofStrengths.map(({ symbol, extension, strain }) =>
+      say(
+        '{symbol}: first lasting crossing with a line of the same slope, offset by {offset} strain of the outer fibre; at a strain of {strain}.',
+        { symbol, offset: percent(extension), strain: percent(strain) },
+      ),
     ),
-    'Stress and strain are those of the outer fibre by the elastic formulas; beyond yielding they are nominal.',
-    ...(shearShare ? [`Shear adds about ${percent(shearShare.value, 2)} to the deflection; it was not taken off.`] : []),
+    say('Stress and strain are those of the outer fibre by the elastic formulas; beyond yielding they are nominal.'),
+    ...(shearShare
+      ? [say('Shear adds about {share} to the deflection; it was not taken off.', { share: percent(shearShare.value, 2) })]
+      : []),
   ];
 }
 
 /** @internal The page of a bending test. */
 export const bendingPage: MethodPage<BendingResult> = {
   title: 'Bending test',
-  identity: ({ piece: { section, setup }, motionBasis }) => [
-    ['Section', sectionInWords(section)],
-    ['Set-up', `${setup.points} points${setup.hexagonOn === undefined ? '' : `, on ${setup.hexagonOn}`}`],
-    ['Span L', `${number(setup.span, 5)} mm`],
-    ['Arm a', setup.arm === undefined ? undefined : `${number(setup.arm, 5)} mm`],
-    ['Strain from', motionBasis.replaceAll('-', ' ')],
+  identity: ({ piece: { section, setup }, motionBasis }, show) => [
+    ['Section', sectionInWords(section, show)],
+    [
+      'Set-up',
+      setup.hexagonOn === undefined
+        ? show.say('{points} points', { points: setup.points })
+        : show.say('{points} points, on {side}', { points: setup.points, side: setup.hexagonOn }),
+    ],
+    ['Span L', show.value(setup.span, 'mm', 5)],
+    ['Arm a', setup.arm === undefined ? undefined : show.value(setup.arm, 'mm', 5)],
+    ['Strain from', show.term(motionBasis.replaceAll('-', ' '))],
   ],
   quantities,
   howFound,
-  figures: (result) => ({ bendingCurve: bendingCurveFigure(result) }),
-  cautions: cautionsFor('bending'),
+  figures: (result, show) => ({ bendingCurve: bendingCurveFigure(result, show) }),
+  work: 'bending',
 };

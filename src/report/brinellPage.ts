@@ -1,87 +1,113 @@
-import { cautionsFor, type BrinellResult } from '../methods/index.js';
+import type { BrinellResult } from '../methods/index.js';
 import { stepOfFigures } from '../numeric/index.js';
 import { roundResult } from '../statistics/index.js';
-import { axes, figure, ink, lineLayer, pointLayers, type Figure } from './figureParts.js';
+import type { Figure } from './Figure.js';
 import { forceFigure } from './forceFigure.js';
-import { number, percent, shownAs, type MethodPage, type Shown } from './MethodPage.js';
+import { shownAs, type MethodPage, type Shown } from './MethodPage.js';
+import { figure, plane } from './plane.js';
+import type { Presentation } from './presentation.js';
 
 const THREE: Shown = { unit: 'HBW', factor: 1, step: { figures: 3 } };
 
 /** Force over time of the indentations whose force was recorded, each from its own start. */
-function dwellFigure({ indentations }: BrinellResult): Figure | undefined {
+function dwellFigure({ indentations }: BrinellResult, show: Presentation): Figure | undefined {
   const recorded = indentations.flatMap(({ record, dwell }) => (record?.time ? [{ ...record, time: record.time, dwell }] : []));
   if (recorded.length === 0) return undefined;
-  return forceFigure({
-    title: 'Force over time',
-    description: `Force of ${recorded.length} indentations, brought on, held and released.`,
-    along: 'Time t / s',
-    lines: recorded.map(({ time, force }) => ({ x: time, force })),
-    points: recorded.slice(0, 1).flatMap(({ time, force, dwell }) =>
-      dwell
-        ? ([
-            { x: time[dwell.range[0]]!, y: force[dwell.range[0]]!, text: 'held', side: 'left' },
-            { x: time[dwell.range[1]]!, y: force[dwell.range[1]]!, text: 'released', side: 'right' },
-          ] as const)
-        : [],
-    ),
-  });
+  return forceFigure(
+    {
+      title: 'Force over time',
+      description: show.say('Force of {count} indentations, brought on, held and released.', { count: recorded.length }),
+      along: { title: 'Time t', metric: 's' },
+      lines: recorded.map(({ time, force }) => ({ x: time, force })),
+      points: recorded.slice(0, 1).flatMap(({ time, force, dwell }) =>
+        dwell
+          ? ([
+              { x: time[dwell.range[0]]!, y: force[dwell.range[0]]!, text: show.say('held'), side: 'left' },
+              { x: time[dwell.range[1]]!, y: force[dwell.range[1]]!, text: show.say('released'), side: 'right' },
+            ] as const)
+          : [],
+      ),
+    },
+    show,
+  );
 }
 
 /** Hardness of each indentation beside the mean. */
-function indentationsFigure({ indentations, hardness }: BrinellResult): Figure | undefined {
+function indentationsFigure({ indentations, hardness }: BrinellResult, show: Presentation): Figure | undefined {
   if (indentations.length < 2 || !hardness) return undefined;
+  const { say, number, digits, colours } = show;
   const values = indentations.map((one) => one.hardness.value);
   const least = Math.min(...values);
   const most = Math.max(...values);
   const room = Math.max(0.3 * (most - least), 0.01 * most);
   const n = indentations.length;
-  const encoding = axes(
-    { title: 'Indentation', from: 0.5, to: n + 0.9, whole: true },
-    { title: 'Brinell hardness / HBW', from: least - room, to: most + room },
+  const { path, points } = plane(
+    show,
+    { title: say('Indentation'), from: 0.5, to: n + 0.9, whole: true },
+    { title: say('Brinell hardness'), metric: 'HBW', from: least - room, to: most + room },
   );
-  const mean = [
-    { i: 0, x: 0.5, y: hardness.value },
-    { i: 1, x: n + 0.5, y: hardness.value },
+  const mean: [number, number][] = [
+    [0.5, hardness.value],
+    [n + 0.5, hardness.value],
   ];
+  const named = indentations.map(({ hardness: one, valid }, k) => {
+    const text = digits(roundResult(one.value, { step: stepOfFigures(one.value, 3) }).text);
+    return { x: k + 1, y: one.value, text: valid ? text : say('{value} (outside)', { value: text }), side: 'right' as const };
+  });
   return figure(
-    'Hardness of each indentation',
-    `Hardness from ${number(least, 3)} to ${number(most, 3)} HBW, mean ${number(hardness.value, 3)}.`,
-    [
-      lineLayer(mean, encoding, { color: ink.line, strokeDash: [6, 4], strokeWidth: 1.1 }),
-      ...pointLayers(
-        indentations.map(({ hardness: one, valid }, k) => ({
-          x: k + 1,
-          y: one.value,
-          text: `${roundResult(one.value, { step: stepOfFigures(one.value, 3) }).text}${valid ? '' : ' (outside)'}`,
-          side: 'right',
-        })),
-        encoding,
-      ),
-    ],
+    show,
+    say('Hardness of each indentation'),
+    say('Hardness from {low} to {high} HBW, mean {mean}.', {
+      low: number(least, 3),
+      high: number(most, 3),
+      mean: number(hardness.value, 3),
+    }),
+    [path(mean, { color: colours.line, strokeDash: [6, 4], strokeWidth: 1.1 }), ...points(named)],
   );
 }
 
-function howFound({ indentations, ballDiameter }: BrinellResult): string[] {
+function howFound({ indentations, ballDiameter }: BrinellResult, show: Presentation): string[] {
+  const { say, number, percent, value } = show;
   return [
-    ...indentations.map(({ hardness, diameter, diameters, depth, force, valid, dwell }, k) => {
-      const held = dwell
-        ? `, held ${number(dwell.duration, 3)} s after a rise of ${number(dwell.rise, 3)} s, changing by ${percent(dwell.change, 2)}`
-        : '';
-      return `Indentation ${k + 1}: ${number(force.value, 5)} N${held}; d = ${number(diameter.value, 4)} mm from ${diameters.map((d) => number(d, 4)).join(' and ')}, h = ${number(depth.value, 3)} mm: ${number(hardness.value, 3)} HBW${valid ? '' : ' (does not count)'}.`;
+    ...indentations.flatMap(({ hardness, diameter, diameters, depth, force, valid, dwell }, k) => [
+      say('Indentation {number}: {force}; d = {diameter} from {diameters}, h = {depth}: {hardness} HBW.', {
+        number: k + 1,
+        force: value(force.value, 'N', 5),
+        diameter: value(diameter.value, 'mm', 4),
+        diameters: diameters.map((d) => number(d * show.unit('mm').factor, 4)).join('; '),
+        depth: value(depth.value, 'mm', 3),
+        hardness: number(hardness.value, 3),
+      }),
+      ...(dwell
+        ? [
+            say('Indentation {number} was held {held} s after a rise of {rise} s, the force changing by {change}.', {
+              number: k + 1,
+              held: number(dwell.duration, 3),
+              rise: number(dwell.rise, 3),
+              change: percent(dwell.change, 2),
+            }),
+          ]
+        : []),
+      ...(valid ? [] : [say('Indentation {number} does not count.', { number: k + 1 })]),
+    ]),
+    say('Formula: 0.102 × 2F over πD(D − √(D² − d²)) with D = {ball}; 1 % of d is 2 % of the hardness.', {
+      ball: `${number(ballDiameter, 4)} mm`,
     }),
-    `Formula: 0.102 × 2F over πD(D − √(D² − d²)) with D = ${number(ballDiameter, 4)} mm; 1 % of d is 2 % of the hardness.`,
   ];
 }
 
 /** @internal The page of a Brinell test. */
 export const brinellPage: MethodPage<BrinellResult> = {
   title: 'Brinell hardness test',
-  identity: ({ designation, ballDiameter, piece, indentations }) => [
+  identity: ({ designation, ballDiameter, piece, indentations }, { say, number, value, term }) => [
     ['Scale', designation],
-    ['Ball', `${number(ballDiameter, 4)} mm, hard metal`],
-    ['Material', piece.material],
-    ['Thickness', piece.thickness === undefined ? undefined : `${number(piece.thickness, 4)} mm`],
-    ['Indentations', `${indentations.length}, of which ${indentations.filter(({ valid }) => valid).length} count`],
+    ['Ball', say('{diameter} mm, hard metal', { diameter: number(ballDiameter, 4) })],
+    ['Material', piece.material === undefined ? undefined : term(piece.material)],
+    ['Thickness', piece.thickness === undefined ? undefined : value(piece.thickness, 'mm', 4)],
+    [
+      'Indentations',
+      say('{count}, of which {valid} count', { count: indentations.length, valid: indentations.filter(({ valid }) => valid).length }),
+    ],
   ],
   quantities: (result) => [
     ...shownAs('hardness', THREE, result.hardness),
@@ -98,6 +124,6 @@ export const brinellPage: MethodPage<BrinellResult> = {
     ),
   ],
   howFound,
-  figures: (result) => ({ force: dwellFigure(result), indentations: indentationsFigure(result) }),
-  cautions: cautionsFor('brinell'),
+  figures: (result, show) => ({ force: dwellFigure(result, show), indentations: indentationsFigure(result, show) }),
+  work: 'brinell',
 };

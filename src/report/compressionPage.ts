@@ -1,8 +1,9 @@
-import { cautionsFor, type CompressionResult } from '../methods/index.js';
+import type { CompressionResult } from '../methods/index.js';
 import { compressionCurveFigure } from './compressionCurveFigure.js';
 import { compressionFlowFigure } from './compressionFlowFigure.js';
-import { lineInWords, sectionInWords } from './lineInWords.js';
-import { fromCrosshead, number, percent, shownAs, type MethodPage, type Shown, type ShownQuantity } from './MethodPage.js';
+import { lineInWords, sectionInWords, strainBasis } from './lineInWords.js';
+import { fromCrosshead, shownAs, type MethodPage, type Shown, type ShownQuantity } from './MethodPage.js';
+import type { Presentation } from './presentation.js';
 
 const strength: Shown = { unit: 'MPa', factor: 1, step: 1 };
 const ratio: Shown = { unit: '', factor: 1, step: 0.01 };
@@ -25,28 +26,50 @@ function quantities(result: CompressionResult): ShownQuantity[] {
   ];
 }
 
-function howFound(result: CompressionResult): string[] {
+function howFound(result: CompressionResult, show: Presentation): string[] {
+  const { say, number, percent, digits, value } = show;
   const { buckling, hardening, flowCurve, trail } = result;
   const friction = trail.find(({ step }) => step.startsWith('friction'))?.values['friction'];
   return [
-    ...lineInWords(result.modulusWindow),
-    ...result.proofStrengths.map(
-      ({ symbol, extension, strain }) =>
-        `${symbol}: first lasting crossing with a line of the same slope, offset by ${percent(extension)}; at a compression of ${percent(strain)}.`,
+    ...lineInWords(result.modulusWindow, show),
+    ...result.proofStrengths.map(({ symbol, extension, strain }) =>
+      say('{symbol}: first lasting crossing with a line of the same slope, offset by {offset}; at a compression of {strain}.', {
+        symbol,
+        offset: percent(extension),
+        strain: percent(strain),
+      }),
     ),
     ...(flowCurve
       ? [
-          `Flow curve: from the plastic part of the compression, by constancy of volume; ${friction === undefined ? 'friction of the ends is still in it' : `friction ${friction} taken off by Siebel with the present diameter and height`}.`,
+          friction === undefined
+            ? say('Flow curve: from the plastic part of the compression, by constancy of volume; friction of the ends is still in it.')
+            : say(
+                'Flow curve: from the plastic part of the compression, by constancy of volume; friction {friction} taken off by Siebel with the present diameter and height.',
+                { friction },
+              ),
         ]
       : []),
     ...(hardening
       ? [
-          `${hardening.law}'s law: true plastic strain ${number(hardening.range[0], 3)} to ${number(hardening.range[1], 3)}, ${hardening.points} samples, R² = ${hardening.rSquared.toFixed(5)}.`,
+          say("{law}'s law: true plastic strain {from} to {to}, {points} samples, R² = {rSquared}.", {
+            law: hardening.law,
+            from: number(hardening.range[0], 3),
+            to: number(hardening.range[1], 3),
+            points: hardening.points,
+            rSquared: digits(hardening.rSquared.toFixed(5)),
+          }),
         ]
       : []),
     ...(buckling
       ? [
-          `Buckling: slenderness kL/i = ${number(buckling.slenderness, 3)}; the force reached ${number(buckling.largestShare, 3)} of the tangent-modulus load. Euler's elastic load ${number(buckling.elasticLoad.value / 1000, 4)} kN is a comparison, not a safe load.`,
+          say(
+            "Buckling: slenderness kL/i = {slenderness}; the force reached {share} of the tangent-modulus load. Euler's elastic load {load} is a comparison, not a safe load.",
+            {
+              slenderness: number(buckling.slenderness, 3),
+              share: number(buckling.largestShare, 3),
+              load: value(buckling.elasticLoad.value / 1000, 'kN', 4),
+            },
+          ),
         ]
       : []),
   ];
@@ -55,14 +78,17 @@ function howFound(result: CompressionResult): string[] {
 /** @internal The page of a compression test. */
 export const compressionPage: MethodPage<CompressionResult> = {
   title: 'Compression test',
-  identity: (result) => [
-    ['Section', sectionInWords(result.piece.section)],
-    ['Height h0', `${number(result.piece.height, 5)} mm`],
-    ['Strain from', `${result.extensionBasis.replaceAll('-', ' ')}, over ${number(result.strainLength, 5)} mm`],
-    ['Direction', 'compression counts positive'],
+  identity: (result, show) => [
+    ['Section', sectionInWords(result.piece.section, show)],
+    ['Height h0', show.value(result.piece.height, 'mm', 5)],
+    ['Strain from', strainBasis(result.extensionBasis, result.strainLength, show)],
+    ['Direction', show.say('compression counts positive')],
   ],
   quantities,
   howFound,
-  figures: (result) => ({ compressionCurve: compressionCurveFigure(result), compressionFlow: compressionFlowFigure(result) }),
-  cautions: cautionsFor('compression'),
+  figures: (result, show) => ({
+    compressionCurve: compressionCurveFigure(result, show),
+    compressionFlow: compressionFlowFigure(result, show),
+  }),
+  work: 'compression',
 };

@@ -1,29 +1,44 @@
-import { cautionsFor, type CuppingResult } from '../methods/index.js';
-import type { Figure } from './figureParts.js';
+import type { CuppingResult } from '../methods/index.js';
+import type { Figure } from './Figure.js';
 import { forceFigure } from './forceFigure.js';
-import { number, shownAs, type MethodPage } from './MethodPage.js';
+import { shownAs, type MethodPage } from './MethodPage.js';
+import type { Presentation } from './presentation.js';
 
 /** Force against depth, one line for each blank. */
-function cuppingFigure({ blanks }: CuppingResult): Figure {
-  return forceFigure({
-    title: 'Force against depth of the cup',
-    description: `Force against depth of ${blanks.length} blanks${blanks[0]?.depth ? `, the first cracked at ${number(blanks[0].depth.value, 3)} mm` : ''}.`,
-    along: 'Depth of the cup h / mm',
-    lines: blanks.map(({ depths, record }) => ({ x: depths, force: record.force })),
-    points: blanks.flatMap(({ depth, crackIndex, record }, k) =>
-      depth && crackIndex !== undefined
-        ? [{ x: depth.value, y: record.force[crackIndex]!, text: k === 0 ? 'crack' : '', side: 'left' as const }]
-        : [],
-    ),
-  });
+function cuppingFigure({ blanks }: CuppingResult, show: Presentation): Figure {
+  const first = blanks[0]?.depth;
+  return forceFigure(
+    {
+      title: 'Force against depth of the cup',
+      description: first
+        ? show.say('Force against depth of {blanks} blanks, the first cracked at {depth}.', {
+            blanks: blanks.length,
+            depth: show.value(first.value, 'mm', 3),
+          })
+        : show.say('Force against depth of {blanks} blanks.', { blanks: blanks.length }),
+      along: { title: 'Depth of the cup h', metric: 'mm' },
+      lines: blanks.map(({ depths, record }) => ({ x: depths, force: record.force })),
+      points: blanks.flatMap(({ depth, crackIndex, record }, k) =>
+        depth && crackIndex !== undefined
+          ? [{ x: depth.value, y: record.force[crackIndex]!, text: k === 0 ? show.say('crack') : '', side: 'left' as const }]
+          : [],
+      ),
+    },
+    show,
+  );
 }
 
 /** @internal The page of a cupping test. */
 export const cuppingPage: MethodPage<CuppingResult> = {
   title: 'Cupping test',
-  identity: ({ sheet, ballDiameter, dieDiameter, blanks }) => [
-    ['Sheet', `${number(sheet.thickness, 4)} mm thick${sheet.width === undefined ? '' : `, ${number(sheet.width, 4)} mm wide`}`],
-    ['Ball and die', `${number(ballDiameter, 4)} mm, ${number(dieDiameter, 4)} mm`],
+  identity: ({ sheet, ballDiameter, dieDiameter, blanks }, { say, value }) => [
+    [
+      'Sheet',
+      sheet.width === undefined
+        ? say('{thickness} thick', { thickness: value(sheet.thickness, 'mm', 4) })
+        : say('{thickness} thick, {width} wide', { thickness: value(sheet.thickness, 'mm', 4), width: value(sheet.width, 'mm', 4) }),
+    ],
+    ['Ball and die', `${value(ballDiameter, 'mm', 4)}, ${value(dieDiameter, 'mm', 4)}`],
     ['Blanks', String(blanks.length)],
   ],
   quantities: (result) => [
@@ -33,15 +48,16 @@ export const cuppingPage: MethodPage<CuppingResult> = {
       ...shownAs('blanks', { unit: 'kN', factor: 1e-3, step: 0.01 }, { ...maximumForce, symbol: `Fm ${k + 1}` }),
     ]),
   ],
-  howFound: ({ blanks }) =>
-    blanks.map(
-      ({ depth, contact, crackIndex }, k) =>
-        `Blank ${k + 1}: contact at ${number(contact, 4)} mm, where the first rise of the force meets zero; ${
-          depth && crackIndex !== undefined
-            ? `the force begins to fall away at sample ${crackIndex}, ${number(depth.value, 4)} mm deeper.`
-            : 'no crack is in the record.'
-        }`,
-    ),
-  figures: (result) => ({ force: cuppingFigure(result) }),
-  cautions: cautionsFor('cupping'),
+  howFound: ({ blanks }, { say, value }) =>
+    blanks.map(({ depth, contact, crackIndex }, k) => {
+      const at = { blank: k + 1, contact: value(contact, 'mm', 4) };
+      return depth && crackIndex !== undefined
+        ? say(
+            'Blank {blank}: contact at {contact}, where the first rise of the force meets zero; the force begins to fall away at sample {sample}, {depth} deeper.',
+            { ...at, sample: crackIndex, depth: value(depth.value, 'mm', 4) },
+          )
+        : say('Blank {blank}: contact at {contact}, where the first rise of the force meets zero; no crack is in the record.', at);
+    }),
+  figures: (result, show) => ({ force: cuppingFigure(result, show) }),
+  work: 'cupping',
 };

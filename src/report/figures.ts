@@ -1,6 +1,8 @@
+import { requireOptions } from '../base/index.js';
 import type { TestResult } from '../methods/index.js';
-import type { Figure } from './figureParts.js';
+import type { Figure } from './Figure.js';
 import { pageOf } from './pageOf.js';
+import { figureOptions, presentation, type FigureOptions } from './presentation.js';
 
 /** Names of the figures, of all methods. */
 export type FigureName =
@@ -25,8 +27,9 @@ export type FigureName =
  * record, peaks kept. `testpiece/render` draws them.
  *
  * @param result - A result of any `analyse` function.
+ * @param options - Language, units, ground.
  * @returns The figures by name.
- * @throws {@link InputError} `wrong-type`, `missing`.
+ * @throws {@link InputError} `wrong-type`, `missing`, `out-of-range`, `unknown-option`.
  *
  * @example
  * ```ts
@@ -37,7 +40,9 @@ export type FigureName =
  *
  * @see Vega-Lite, a grammar of graphics (open specification). Checked in `test/report/report.test.ts`.
  */
-export function figures(result: TestResult): Partial<Record<FigureName, Figure>> {
-  const made = Object.entries(pageOf('figures', result).figures(result));
+export function figures(result: TestResult, options: FigureOptions = {}): Partial<Record<FigureName, Figure>> {
+  const page = pageOf('figures', result);
+  requireOptions('figures', options, figureOptions);
+  const made = Object.entries(page.figures(result, presentation('figures', options)));
   return Object.fromEntries(made.filter(([, one]) => one !== undefined));
 }

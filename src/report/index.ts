@@ -1,4 +1,6 @@
-export { type Figure, type FigureValue } from './figureParts.js';
+export { type Figure, type FigureValue } from './Figure.js';
+export { type Appearance } from './appearance.js';
+export { type FigureOptions, type PresentationOptions, type UnitSystem } from './presentation.js';
 export { figures, type FigureName } from './figures.js';
 export { pieceFigure, type PieceDrawing } from './pieceFigure.js';
 export { planFigures, type PlanFigureName } from './planFigures.js';

@@ -1,21 +1,48 @@
 import type { Section } from '../base/index.js';
 import type { TensionResult } from '../methods/index.js';
-import { number, percent } from './MethodPage.js';
+import type { Presentation } from './presentation.js';
+
+/** Units of the dimensions that are no lengths. */
+const units: Readonly<Record<string, string>> = { mass: 'g', density: 'g/cm³', area: 'mm²' };
 
 /** @internal A section with its dimensions and its area. */
-export function sectionInWords({ shape, dimensions, area }: Section): string {
-  const all = Object.entries(dimensions).map(([name, value]) => `${name} ${number(value, 5)}`);
-  return `${shape}, ${all.join(', ')} (mm); S0 = ${number(area, 5)} mm²`;
+export function sectionInWords({ shape, dimensions, area }: Section, show: Presentation): string {
+  const all = Object.entries(dimensions).map(([name, value]) => `${show.term(name)} ${show.value(value, units[name] ?? 'mm', 5)}`);
+  return [show.term(shape), ...all, `S0 = ${show.value(area, 'mm²', 5)}`].join(', ');
 }
 
+/** @internal What a strain was taken from, and over which length. */
+export const strainBasis = (basis: string, length: number, show: Presentation): string =>
+  show.say('{basis}, over {length}', { basis: basis.replaceAll('-', ' '), length: show.value(length, 'mm', 5) });
+
 /** @internal The elastic line in sentences: its window, its origin, what others would give. */
-export function lineInWords(line: TensionResult['modulusWindow']): string[] {
+export function lineInWords(line: TensionResult['modulusWindow'], show: Presentation): string[] {
   if (!line) return [];
+  const { say, number, digits, percent, value } = show;
   return [
-    `Elastic line: window ${line.criterion}, samples ${line.first} to ${line.last} (${line.points}), ${number(line.stressLimits[0], 4)} to ${number(line.stressLimits[1], 4)} MPa; slope ${number(line.slope / 1000, 5)} GPa, R² = ${line.rSquared.toFixed(6)}, S_m(rel) = ${percent(line.relativeStandardError)}.`,
-    `Strain origin: moved by ${number(line.strainShift, 4)} to where the line meets zero stress; all strains count from there.`,
+    say(
+      'Elastic line: window {criterion}, samples {first} to {last} ({points}), {low} to {high}; slope {slope}, R² = {rSquared}, S_m(rel) = {doubt}.',
+      {
+        criterion: line.criterion,
+        first: line.first,
+        last: line.last,
+        points: line.points,
+        low: value(line.stressLimits[0], 'MPa', 4),
+        high: value(line.stressLimits[1], 'MPa', 4),
+        slope: value(line.slope / 1000, 'GPa', 5),
+        rSquared: digits(line.rSquared.toFixed(6)),
+        doubt: percent(line.relativeStandardError),
+      },
+    ),
+    say('Strain origin: moved by {shift} to where the line meets zero stress; all strains count from there.', {
+      shift: number(line.strainShift, 4),
+    }),
     ...(line.alternatives.length > 0
-      ? [`Runner-up windows give slopes of ${line.alternatives.map(({ slope }) => number(slope / 1000, 4)).join(', ')} GPa.`]
+      ? [
+          say('Runner-up windows give slopes of {slopes}.', {
+            slopes: line.alternatives.map(({ slope }) => value(slope / 1000, 'GPa', 4)).join('; '),
+          }),
+        ]
       : []),
   ];
 }

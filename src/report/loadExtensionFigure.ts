@@ -1,31 +1,38 @@
 import type { TensionResult } from '../methods/index.js';
-import { axes, figure, ink, largest, lineLayer, pointLayers, thinned, type Figure } from './figureParts.js';
-import { namedPoints, shownEnd } from './stressStrainFigure.js';
+import type { Figure } from './Figure.js';
+import { figure, plane, type NamedPoint } from './plane.js';
+import type { Presentation } from './presentation.js';
+import { shownEnd } from './stressStrainFigure.js';
+import { largest } from './thinned.js';
 
 /** @internal Force against extension, over the length that the strain counts over. */
-export function loadExtensionFigure(result: TensionResult): Figure {
+export function loadExtensionFigure(result: TensionResult, show: Presentation): Figure {
+  const { say, value, colours } = show;
   const end = shownEnd(result);
   const { strain, stress } = result.curve;
-  const length = result.strainLength;
+  const { strainLength: length, fracture, totalExtensionAtMaximumForce: agt } = result;
   const kilonewtons = result.testPiece.section.area / 1000;
   const most = Math.max(largest(strain, end) * length, 1e-9);
   const top = Math.max(largest(stress, end) * kilonewtons, 1e-9);
-  const encoding = axes(
-    { title: `Extension over ${Number(length.toPrecision(4))} mm / mm`, from: -0.01 * most, to: 1.06 * most },
-    { title: 'Force F / kN', from: 0, to: 1.1 * top },
+  const { line, points } = plane(
+    show,
+    { title: say('Extension over {length}', { length: value(length, 'mm', 4) }), metric: 'mm', from: -0.01 * most, to: 1.06 * most },
+    { title: say('Force F'), metric: 'kN', from: 0, to: 1.1 * top },
   );
-  const values = thinned({ x: strain.subarray(0, end), y: stress.subarray(0, end), xFactor: length, yFactor: kilonewtons });
-  const points = namedPoints(result).map((point) => ({
-    ...point,
-    x: (point.x * length) / 100,
-    y: point.y * kilonewtons,
-    text: point.text === 'Rm at Agt' ? 'Fm' : point.text,
-  }));
-  return figure('Force against extension', `Force up to ${top.toFixed(2)} kN at extensions up to ${most.toFixed(2)} mm.`, [
-    lineLayer(values, encoding, { color: ink.curve, strokeWidth: 1.6 }),
-    ...pointLayers(
-      points.filter(({ text }) => text === 'Fm' || text === 'fracture'),
-      encoding,
-    ),
-  ]);
+  const named = (at: number, level: number, text: string): NamedPoint => ({ x: at * length, y: level * kilonewtons, text, side: 'left' });
+  return figure(
+    show,
+    say('Force against extension'),
+    say('Force up to {force} at extensions up to {extension}.', { force: value(top, 'kN', 3), extension: value(most, 'mm', 3) }),
+    [
+      line(
+        { x: strain.subarray(0, end), y: stress.subarray(0, end), xFactor: length, yFactor: kilonewtons },
+        { color: colours.curve, strokeWidth: 1.6 },
+      ),
+      ...points([
+        ...(agt ? [named(agt.value, result.tensileStrength.value, 'Fm')] : []),
+        ...(fracture ? [named(fracture.strain, fracture.stress, say('fracture'))] : []),
+      ]),
+    ],
+  );
 }

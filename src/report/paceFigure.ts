@@ -1,7 +1,10 @@
+import type { Phrase } from '../languages/index.js';
 import type { PaceAction, TensionPlan } from '../planning/index.js';
-import { axes, figure, ink, lineLayer, pointLayers, thinned, type Figure } from './figureParts.js';
+import type { Figure } from './Figure.js';
+import { figure, plane } from './plane.js';
+import type { Presentation } from './presentation.js';
 
-const said: Readonly<Partial<Record<PaceAction, string>>> = {
+const said: Readonly<Partial<Record<PaceAction, Phrase>>> = {
   'slow-down': 'slow down',
   'hold-speed': 'keep the speed',
   'watch-yield': 'yield may begin',
@@ -10,22 +13,28 @@ const said: Readonly<Partial<Record<PaceAction, string>>> = {
 };
 
 /** @internal Oil pressure, or force where there is no cylinder, against time, with the changes of speed. */
-export function paceFigure({ pace, force }: TensionPlan): Figure {
+export function paceFigure({ pace, force }: TensionPlan, show: Presentation): Figure {
   const oil = force.pressure !== undefined;
   const shown = (row: TensionPlan['pace'][number]): number => (oil ? 10 * row.pressure! : row.force / 1000);
   const time = pace.map((row) => row.time);
   const values = pace.map(shown);
   const [end, top] = [Math.max(...time), Math.max(...values)];
-  const what = oil ? 'Oil pressure p / bar' : 'Force F / kN';
-  const encoding = axes({ title: 'Time t / s', from: 0, to: 1.18 * end }, { title: what, from: Math.min(0, ...values), to: 1.15 * top });
-  const points = pace.flatMap((row, k) => {
+  const what = show.say(oil ? 'Oil pressure p' : 'Force F');
+  const { line, points } = plane(
+    show,
+    { title: show.say('Time t'), metric: 's', from: 0, to: 1.18 * end },
+    { title: what, metric: oil ? 'bar' : 'kN', from: Math.min(0, ...values), to: 1.15 * top },
+  );
+  const named = pace.flatMap((row, k) => {
     const text = said[row.action];
     return text === undefined
       ? []
-      : [{ x: time[k]!, y: values[k]!, text, side: row.action === 'maximum' ? ('left' as const) : ('right' as const) }];
+      : [{ x: time[k]!, y: values[k]!, text: show.say(text), side: row.action === 'maximum' ? ('left' as const) : ('right' as const) }];
   });
-  return figure('Pace of the test', `${what} over ${end.toFixed(0)} s, with the places where the speed changes: a guide to the hand.`, [
-    lineLayer(thinned({ x: time, y: values }), encoding, { color: ink.curve, strokeWidth: 1.6 }),
-    ...pointLayers(points, encoding),
-  ]);
+  return figure(
+    show,
+    show.say('Pace of the test'),
+    show.say('{what} over {time} s, with the places where the speed changes: a guide to the hand.', { what, time: show.number(end, 3) }),
+    [line({ x: time, y: values }, { color: show.colours.curve, strokeWidth: 1.6 }), ...points(named)],
+  );
 }

@@ -1,5 +1,7 @@
 import { InputError, requireObject, requireOptions, requirePositive, requireSection, type Section } from '../base/index.js';
-import { figure, ink, type Figure, type FigureValue } from './figureParts.js';
+import type { Figure, FigureValue } from './Figure.js';
+import { figure } from './plane.js';
+import { figureOptions, presentation, type FigureOptions } from './presentation.js';
 
 /** A test piece to draw. */
 export interface PieceDrawing {
@@ -39,8 +41,6 @@ function quarter(size: number, half: number, radius: number, head: number, end: 
   return [[0, size / 2], ...arc, [foot, head / 2], [end, head / 2], [end, 0]];
 }
 
-const numberOf = (value: number): string => String(Number(value.toPrecision(4)));
-
 /**
  * Drawing of a test piece with its lengths, to scale, as plain Vega-Lite JSON.
  *
@@ -49,6 +49,7 @@ const numberOf = (value: number): string => String(Number(value.toPrecision(4)))
  * flat is seen from above; its thickness is written. A sketch to work from, no workshop drawing: tolerances and surface are not on it.
  *
  * @param piece - `section` (round, square or rectangular), lengths [mm], each above 0.
+ * @param options - Language, units, ground.
  * @returns The figure.
  * @throws {@link InputError} `missing`, `wrong-type`, `not-finite`, `not-positive`, `out-of-range`, `unknown-option`.
  *
@@ -59,10 +60,14 @@ const numberOf = (value: number): string => String(Number(value.toPrecision(4)))
  *
  * @see ISO 6892-1:2019, figures of test pieces (symbols). Checked in `test/report/plan.test.ts`.
  */
-export function pieceFigure(piece: PieceDrawing): Figure {
+export function pieceFigure(piece: PieceDrawing, options: FigureOptions = {}): Figure {
   const from = 'pieceFigure';
   const known = ['section', 'gaugeLength', 'parallelLength', 'filletRadius', 'headSize', 'totalLength'];
   requireOptions(from, requireObject(from, 'piece', piece), known, 'piece');
+  requireOptions(from, options, figureOptions);
+  const show = presentation(from, options);
+  const ink = show.colours.mark;
+  const numberOf = (value: number): string => show.number(value * show.unit('mm').factor, 4);
   const { diameter, width, thickness, side } = requireSection(from, 'section', piece.section).dimensions;
   const size = diameter ?? width ?? side;
   if (size === undefined || !['round', 'rectangular', 'square'].includes(piece.section.shape))
@@ -89,12 +94,12 @@ export function pieceFigure(piece: PieceDrawing): Figure {
   const encoding = { x, y };
   const line = (points: readonly Point[], mark: { readonly [name: string]: FigureValue }): FigureValue => ({
     data: { values: points.map(([px, py], i) => ({ x: px, y: py, i })) },
-    mark: { type: 'line', color: ink.mark, ...mark },
+    mark: { type: 'line', color: ink, ...mark },
     encoding: { ...encoding, order: { field: 'i', type: 'quantitative' } },
   });
   const words = (at: Point, text: string, align = 'center'): FigureValue => ({
     data: { values: [{ x: at[0], y: at[1], text }] },
-    mark: { type: 'text', align, baseline: 'bottom', dy: -2, color: ink.mark, fontSize: 11.5 },
+    mark: { type: 'text', align, baseline: 'bottom', dy: -2, color: ink, fontSize: 11.5 },
     encoding: { ...encoding, text: { field: 'text' } },
   });
   const thin = { strokeWidth: 0.7 };
@@ -125,8 +130,15 @@ export function pieceFigure(piece: PieceDrawing): Figure {
     ...(given === undefined ? [] : dimension(total, 3, head / 2, `Lt ${numberOf(total)}`)),
   ];
   const drawing = figure(
-    'The test piece',
-    `Test piece ${across} mm, gauge length ${numberOf(gauge)}, parallel length ${numberOf(parallel)}, fillets ${numberOf(radius)} mm.`,
+    show,
+    show.say('The test piece'),
+    show.say('Test piece {across}, gauge length {gauge}, parallel length {parallel}, fillets {radius}, in {unit}.', {
+      across,
+      gauge: numberOf(gauge),
+      parallel: numberOf(parallel),
+      radius: numberOf(radius),
+      unit: show.unit('mm').unit,
+    }),
     layers,
   );
   // one scale for both directions

@@ -1,7 +1,9 @@
+import { requireOptions } from '../base/index.js';
 import type { TestPlan } from '../planning/index.js';
-import type { Figure } from './figureParts.js';
+import type { Figure } from './Figure.js';
 import { paceFigure } from './paceFigure.js';
 import { pieceFigure } from './pieceFigure.js';
+import { figureOptions, presentation, type FigureOptions } from './presentation.js';
 import { requirePlan } from './summarisePlan.js';
 
 /** Names of the figures of a plan. */
@@ -14,8 +16,9 @@ export type PlanFigureName = 'piece' | 'pace';
  * Of a tension test the piece with its lengths (round, square or flat; with the least fillets, and heads as a sketch) and the pace sheet; other tests have none.
  *
  * @param plan - A plan of any test.
+ * @param options - Language, units, ground.
  * @returns The figures by name.
- * @throws {@link InputError} `missing`, `wrong-type`, `out-of-range` for anything else.
+ * @throws {@link InputError} `missing`, `wrong-type`, `out-of-range` for anything else; `unknown-option`.
  *
  * @example
  * ```ts
@@ -25,22 +28,27 @@ export type PlanFigureName = 'piece' | 'pace';
  *
  * @see Vega-Lite, a grammar of graphics (open specification). Checked in `test/report/plan.test.ts`.
  */
-export function planFigures(plan: TestPlan): Partial<Record<PlanFigureName, Figure>> {
+export function planFigures(plan: TestPlan, options: FigureOptions = {}): Partial<Record<PlanFigureName, Figure>> {
   requirePlan('planFigures', plan);
+  requireOptions('planFigures', options, figureOptions);
+  const show = presentation('planFigures', options);
   if (plan.planOf !== 'tension') return {};
   const { section, lengths } = plan;
   const drawn = ['round', 'rectangular', 'square'].includes(section.shape);
   return {
     ...(drawn
       ? {
-          piece: pieceFigure({
-            section,
-            gaugeLength: lengths.gaugeLength,
-            parallelLength: lengths.parallelLength,
-            filletRadius: lengths.leastFilletRadius,
-          }),
+          piece: pieceFigure(
+            {
+              section,
+              gaugeLength: lengths.gaugeLength,
+              parallelLength: lengths.parallelLength,
+              filletRadius: lengths.leastFilletRadius,
+            },
+            options,
+          ),
         }
       : {}),
-    pace: paceFigure(plan),
+    pace: paceFigure(plan, show),
   };
 }

@@ -1,23 +1,38 @@
 import { testingRates } from '../curve/index.js';
 import type { TensionResult } from '../methods/index.js';
-import { axes, figure, ink, largest, lineLayer, thinned, type Figure } from './figureParts.js';
+import type { Figure } from './Figure.js';
+import { figure, plane } from './plane.js';
+import type { Presentation } from './presentation.js';
+import { largest } from './thinned.js';
 
 /** @internal Strain rate over time, with the highest rates of ISO 6892-1 method B where they are near. */
-export function ratesFigure({ rates }: TensionResult): Figure | undefined {
+export function ratesFigure({ rates }: TensionResult, show: Presentation): Figure | undefined {
   if (!rates || rates.time.length < 2) return undefined;
+  const { say, digits, colours } = show;
   const top = Math.max(largest(rates.strainRate), 1e-12);
   const end = rates.time[rates.time.length - 1]!;
   const { upToProof, afterYield } = testingRates.methodB;
   const limits = [upToProof, afterYield].filter((limit) => limit < 1.1 * top && limit > 0.1 * top);
-  const encoding = axes({ title: 'Time t / s', from: 0, to: end }, { title: 'Strain rate / 10⁻³ s⁻¹', from: 0, to: 1.1e3 * top });
-  return figure('Strain rate over time', `Local strain rates up to ${top.toExponential(2)} per second.`, [
-    lineLayer(thinned({ x: rates.time, y: rates.strainRate, yFactor: 1e3 }), encoding, { color: ink.curve, strokeWidth: 1.3 }),
-    ...limits.map((limit) =>
-      lineLayer(thinned({ x: [0, end], y: [limit, limit], yFactor: 1e3 }), encoding, {
-        color: ink.line,
-        strokeDash: [5, 4],
-        strokeWidth: 1,
-      }),
-    ),
-  ]);
+  const { line, path } = plane(
+    show,
+    { title: say('Time t'), metric: 's', from: 0, to: end },
+    { title: say('Strain rate'), metric: '10⁻³ s⁻¹', from: 0, to: 1.1e3 * top },
+  );
+  return figure(
+    show,
+    say('Strain rate over time'),
+    say('Local strain rates up to {rate} per second.', { rate: digits(top.toExponential(2)) }),
+    [
+      line({ x: rates.time, y: rates.strainRate, yFactor: 1e3 }, { color: colours.curve, strokeWidth: 1.3 }),
+      ...limits.map((limit) =>
+        path(
+          [
+            [0, 1e3 * limit],
+            [end, 1e3 * limit],
+          ],
+          { color: colours.line, strokeDash: [5, 4], strokeWidth: 1 },
+        ),
+      ),
+    ],
+  );
 }

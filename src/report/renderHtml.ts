@@ -1,11 +1,12 @@
 import { requireOptions } from '../base/index.js';
-import type { TestResult } from '../methods/index.js';
+import { cautionsOf, type TestResult } from '../methods/index.js';
 import { figures, type FigureName } from './figures.js';
 import { findingsList } from './findingsList.js';
 import { html, raw, type Html } from './html.js';
 import { htmlPage } from './htmlPage.js';
-import { number, type MethodPage, type PageTable } from './MethodPage.js';
+import type { MethodPage, PageTable } from './MethodPage.js';
 import { pageOf } from './pageOf.js';
+import { presentation, presentationOptions, type Presentation, type PresentationOptions } from './presentation.js';
 import { summarise, type SummaryOptions, type SummaryRow } from './summarise.js';
 
 /** Options of {@link renderHtml}. */
@@ -15,13 +16,13 @@ export interface RenderOptions extends SummaryOptions {
 }
 
 /** Who tested what, then piece and set-up of the method. */
-function identity({ test }: TestResult, own: ReturnType<MethodPage<TestResult>['identity']>): Html {
+function identity({ test }: TestResult, own: ReturnType<MethodPage<TestResult>['identity']>, show: Presentation): Html {
   const rows: ReturnType<MethodPage<TestResult>['identity']> = [
     ['Test piece', test.identity],
     ['Material', test.material],
     ['Date', test.date],
     ['Operator', test.operator],
-    ['Temperature', test.temperature === undefined ? undefined : `${number(test.temperature, 4)} °C`],
+    ['Temperature', test.temperature === undefined ? undefined : `${show.number(test.temperature, 4)} °C`],
     ['Standard claimed', test.standard],
     ['Force calibration', test.forceCalibration],
     ['Remarks', test.remarks],
@@ -32,7 +33,7 @@ function identity({ test }: TestResult, own: ReturnType<MethodPage<TestResult>['
       value === undefined
         ? []
         : [
-            html`<dt>${name}</dt>
+            html`<dt>${show.say(name)}</dt>
               <dd>${value}</dd>`,
           ],
     )}
@@ -40,13 +41,20 @@ function identity({ test }: TestResult, own: ReturnType<MethodPage<TestResult>['
 }
 
 /** What the columns of the table mean: how values were rounded, and what their uncertainty holds. */
-function tableInWords(result: TestResult, { rounding = 'iso', half = 'even' }: SummaryOptions): string {
-  const steps = rounding === 'iso' ? 'ISO 6892-1' : 'ASTM E8/E8M';
+function tableInWords(result: TestResult, { rounding = 'iso', half = 'even' }: SummaryOptions, { say }: Presentation): string {
   const budgets = 'uncertainty' in result && result.uncertainty !== undefined;
-  return `Rounded once, by the steps of ${steps} where it has them, half ${half === 'even' ? 'to even' : 'up'}; u: standard uncertainty ${budgets ? 'by the budget of the test' : 'by scatter alone'}, where it is known.`;
+  const steps = { standard: rounding === 'iso' ? 'ISO 6892-1' : 'ASTM E8/E8M' };
+  return [
+    half === 'even'
+      ? say('Rounded once, by the steps of {standard} where it has them, half to even.', steps)
+      : say('Rounded once, by the steps of {standard} where it has them, half up.', steps),
+    budgets
+      ? say('u: standard uncertainty by the budget of the test, where it is known.')
+      : say('u: standard uncertainty by scatter alone, where it is known.'),
+  ].join(' ');
 }
 
-function resultsTable(rows: readonly SummaryRow[], words: string): Html {
+function resultsTable(rows: readonly SummaryRow[], words: string, { say, number }: Presentation): Html {
   const row = ({ symbol, name, text, unit, standardUncertainty, source, stamp }: SummaryRow): Html =>
     html`<tr>
       <th scope="row">${symbol}</th>
@@ -62,12 +70,12 @@ function resultsTable(rows: readonly SummaryRow[], words: string): Html {
     </caption>
     <thead>
       <tr>
-        <th scope="col">Symbol</th>
-        <th scope="col">Quantity</th>
-        <th scope="col">Value</th>
-        <th scope="col">Unit</th>
+        <th scope="col">${say('Symbol')}</th>
+        <th scope="col">${say('Quantity')}</th>
+        <th scope="col">${say('Value')}</th>
+        <th scope="col">${say('Unit')}</th>
         <th scope="col">u</th>
-        <th scope="col">Rule</th>
+        <th scope="col">${say('Rule')}</th>
       </tr>
     </thead>
     <tbody>
@@ -100,8 +108,8 @@ function furtherTable({ heading, caption, columns, rows }: PageTable): Html {
 }
 
 /** Drawings in the order of the figures, each with its words. The SVG is our renderer's own. */
-function drawn(result: TestResult, drawings: NonNullable<RenderOptions['drawings']>): Html[] {
-  return Object.entries(figures(result)).flatMap(([name, { title, description }]) => {
+function drawn(result: TestResult, drawings: NonNullable<RenderOptions['drawings']>, options: PresentationOptions): Html[] {
+  return Object.entries(figures(result, options)).flatMap(([name, { title, description }]) => {
     const svg = drawings[name as FigureName];
     return svg === undefined ? [] : [html`<figure role="img" aria-label="${`${title}. ${description}`}">${raw(svg)}</figure>`];
   });
@@ -116,9 +124,9 @@ function drawn(result: TestResult, drawings: NonNullable<RenderOptions['drawings
  * and must come from `testpiece/render`.
  *
  * @param result - A result of any `analyse` function.
- * @param options - Drawings of the figures; whose steps of rounding, and where a half goes.
+ * @param options - Drawings of the figures (made with the same language and units); whose steps of rounding, and where a half goes; language; units.
  * @returns The page.
- * @throws {@link InputError} `wrong-type`, `missing`, `unknown-option`.
+ * @throws {@link InputError} `wrong-type`, `missing`, `out-of-range`, `unknown-option`.
  *
  * @example
  * ```ts
@@ -130,53 +138,66 @@ function drawn(result: TestResult, drawings: NonNullable<RenderOptions['drawings
  * @see ISO 6892-1:2019, test report. Checked in `test/report/report.test.ts`.
  */
 export function renderHtml(result: TestResult, options: RenderOptions = {}): string {
-  const method = pageOf('renderHtml', result);
-  requireOptions('renderHtml', options, ['drawings', 'rounding', 'half']);
-  const { rounding, half } = options;
+  const from = 'renderHtml';
+  const method = pageOf(from, result);
+  requireOptions(from, options, ['drawings', 'rounding', 'half', ...presentationOptions]);
+  const { rounding, half, language, units } = options;
+  const show = presentation(from, options);
+  const { say, term, number } = show;
   const { test, provenance, trail } = result;
-  const title = `${method.title}${test.identity === undefined ? '' : `: ${test.identity}`}`;
-  const pictures = drawn(result, options.drawings ?? {});
+  const title = `${say(method.title)}${test.identity === undefined ? '' : `: ${test.identity}`}`;
+  const pictures = drawn(result, options.drawings ?? {}, { language, units });
   const steps = trail.map(({ step, values }) => {
-    const numbers = Object.entries(values).map(([name, value]) => `${name} ${typeof value === 'number' ? number(value, 6) : value}`);
-    return html`<li>${step} (${numbers.join(', ')})</li>`;
+    const numbers = Object.entries(values).map(
+      ([name, value]) => `${term(name)} ${typeof value === 'number' ? number(value, 6) : term(value)}`,
+    );
+    return html`<li>${term(step)} (${numbers.join('; ')})</li>`;
   });
   return htmlPage(
     title,
     html`<h1>${title}</h1>
-      <p class="lead">Properties from the record, how each was found, and what stands in doubt.</p>
-      ${test.invented === true ? html`<p class="invented"><strong>Invented data.</strong> Made by a simulation for teaching; no real test stands behind these numbers.</p>` : []}
-      ${identity(result, method.identity(result))}
-      <h2>Results</h2>
-      ${resultsTable(summarise(result, { rounding, half }), tableInWords(result, { rounding, half }))}
-      <h2>Findings</h2>
-      ${findingsList(result.findings)}
+      <p class="lead">${say('Properties from the record, how each was found, and what stands in doubt.')}</p>
+      ${
+        test.invented === true
+          ? html`<p class="invented">
+              <strong>${say('Invented data.')}</strong>
+              ${say('Made by a simulation for teaching; no real test stands behind these numbers.')}
+            </p>`
+          : []
+      }
+      ${identity(result, method.identity(result, show), show)}
+      <h2>${say('Results')}</h2>
+      ${resultsTable(summarise(result, { rounding, half, language, units }), tableInWords(result, { rounding, half }, show), show)}
+      <h2>${say('Findings')}</h2>
+      ${findingsList(result.findings, show)}
       ${
         pictures.length > 0
-          ? html`<h2>Figures</h2>
+          ? html`<h2>${say('Figures')}</h2>
               ${pictures}`
           : []
       }
-      <h2>How each value was found</h2>
+      <h2>${say('How each value was found')}</h2>
       <ul>
-        ${method.howFound(result).map((sentence) => html`<li>${sentence}</li>`)}
+        ${method.howFound(result, show).map((sentence) => html`<li>${sentence}</li>`)}
       </ul>
-      ${method.table ? furtherTable(method.table(result)) : []}
-      <h2>Cautions</h2>
+      ${method.table ? furtherTable(method.table(result, show)) : []}
+      <h2>${say('Cautions')}</h2>
       <ul>
-        ${method.cautions.map((caution) => html`<li>${caution}</li>`)}
+        ${cautionsOf(method.work).map(({ tag }) => html`<li>${show.language.cautions[tag]}</li>`)}
       </ul>
-      <h2>What was done to the record</h2>
+      <h2>${say('What was done to the record')}</h2>
       <ol>
         ${steps}
       </ol>
-      <h2>Provenance</h2>
+      <h2>${say('Provenance')}</h2>
       <dl>
-        <dt>Evaluated by</dt>
+        <dt>${say('Evaluated by')}</dt>
         <dd>${provenance.package} ${provenance.version}</dd>
-        <dt>Hash of the columns</dt>
-        <dd><code>${provenance.hash}</code> (tells records apart; not cryptographic)</dd>
-        <dt>Options</dt>
+        <dt>${say('Hash of the columns')}</dt>
+        <dd><code>${provenance.hash}</code> ${say('(tells records apart; not cryptographic)')}</dd>
+        <dt>${say('Options')}</dt>
         <dd><code>${JSON.stringify(provenance.options)}</code></dd>
       </dl>`,
+    show.language,
   );
 }

@@ -1,14 +1,17 @@
 import { requireOptions } from '../base/index.js';
+import type { Phrase } from '../languages/index.js';
+import { cautionsOf } from '../methods/index.js';
 import type { PaceAction, TensionPlan, TestPlan } from '../planning/index.js';
 import { findingsList } from './findingsList.js';
 import { html, raw, type Html } from './html.js';
 import { htmlPage } from './htmlPage.js';
-import { number } from './MethodPage.js';
+import { sectionInWords } from './lineInWords.js';
 import { planFigures, type PlanFigureName } from './planFigures.js';
-import { controlNames, driveWord, requirePlan, sectionInWords, stageNames, summarisePlan, type PlanRow } from './summarisePlan.js';
+import { presentation, presentationOptions, type Presentation, type PresentationOptions } from './presentation.js';
+import { controlNames, requirePlan, stageNames, summarisePlan, type PlanRow } from './summarisePlan.js';
 
 /** Options of {@link renderPlan}. */
-export interface RenderPlanOptions {
+export interface RenderPlanOptions extends PresentationOptions {
   /** Drawings of `planFigures` as SVG, by name, as `drawFigures` of `testpiece/render` makes them; figures without one are left out. */
   readonly drawings?: Partial<Record<PlanFigureName, string>> | undefined;
   /** What is to be tested, for the heading. */
@@ -17,14 +20,14 @@ export interface RenderPlanOptions {
   readonly invented?: boolean | undefined;
 }
 
-const titles: Readonly<Record<TestPlan['planOf'], string>> = {
+const titles: Readonly<Record<TestPlan['planOf'], Phrase>> = {
   tension: 'Plan of a tension test',
   brinell: 'Plan of a Brinell test',
   shear: 'Plan of a shear test',
   bending: 'Plan of a bending test',
 };
 
-const actions: Readonly<Record<PaceAction, string>> = {
+const actions: Readonly<Record<PaceAction, Phrase>> = {
   start: 'start, slack taken up',
   read: 'read the dial',
   'slow-down': 'change to the speed for yield',
@@ -70,58 +73,73 @@ function headed(columns: readonly string[], rows: readonly Html[]): Html {
 }
 
 /** Rows to go by while loading, with room to write down what was read. */
-function paceTable(plan: TensionPlan): Html {
+function paceTable(plan: TensionPlan, show: Presentation): Html {
+  const { say, number, unit } = show;
   const oil = plan.force.pressure !== undefined;
   const rows = plan.pace.map(({ time, stage, pressure, force, stress, travel, action }) => {
     const cells = [
       number(time, 3),
-      ...(oil && pressure !== undefined ? [number(10 * pressure, 3)] : []),
-      number(force / 1000, 3),
-      number(stress, 3),
-      number(travel, 3),
+      ...(oil && pressure !== undefined ? [number(10 * pressure * unit('bar').factor, 3)] : []),
+      number((force / 1000) * unit('kN').factor, 3),
+      number(stress * unit('MPa').factor, 3),
+      number(travel * unit('mm').factor, 3),
     ];
     return html`<tr>
       ${cells.map((cell) => html`<td class="number">${cell}</td>`)}
-      <td>${stageNames[stage]}</td>
-      <td>${actions[action]}</td>
+      <td>${say(stageNames[stage])}</td>
+      <td>${say(actions[action])}</td>
       <td></td>
     </tr>`;
   });
-  const columns = ['t / s', ...(oil ? ['p / bar'] : []), 'F / kN', 'R / MPa', 'travel / mm', 'part', 'do', 'read'];
-  return html`<h2>Pace sheet</h2>
+  const columns = [
+    't / s',
+    ...(oil ? [`p / ${unit('bar').unit}`] : []),
+    `F / ${unit('kN').unit}`,
+    `R / ${unit('MPa').unit}`,
+    `${say('travel')} / ${unit('mm').unit}`,
+    say('part'),
+    say('do'),
+    say('read'),
+  ];
+  return html`<h2>${say('Pace sheet')}</h2>
     <p>
-      For the middle of the expected range, ${controlNames[plan.control]}: a guide to the hand, no prediction. Time counts from the first
-      force; move evenly, and do not stop through yield.
+      ${say('For the middle of the expected range, {control}: a guide to the hand, no prediction.', { control: controlNames[plan.control] })}
+      ${say('Time counts from the first force; move evenly, and do not stop through yield.')}
     </p>
     ${headed(columns, rows)}`;
 }
 
-function speedLine(plan: TensionPlan): Html {
+function speedLine(plan: TensionPlan, { say, number, value }: Presentation): Html {
+  const strokes = plan.frame.drive?.kind === 'pump';
   const sentences = plan.stages.map(({ stage, speed, drivePerMinute }) => {
-    const drive = drivePerMinute === undefined ? '' : `, ${number(drivePerMinute, 2)} ${driveWord(plan)} a minute`;
-    return html`<li>${stageNames[stage]}: ${number(60 * speed, 3)} mm a minute${drive}</li>`;
+    const known = { stage: stageNames[stage], speed: value(60 * speed, 'mm/min', 3) };
+    if (drivePerMinute === undefined) return html`<li>${say('{stage}: {speed}', known)}</li>`;
+    const drive = { ...known, count: number(drivePerMinute, 2) };
+    return html`<li>
+      ${strokes ? say('{stage}: {speed}, {count} strokes a minute', drive) : say('{stage}: {speed}, {count} turns a minute', drive)}
+    </li>`;
   });
   return html`<ul>
     ${sentences}
   </ul>`;
 }
 
-function answersTable({ answers }: TensionPlan): Html {
+function answersTable({ answers }: TensionPlan, { say, term }: Presentation): Html {
   const rows = answers.map(
     ({ symbols, verdict, why }) =>
       html`<tr>
         <th scope="row">${symbols.join(', ')}</th>
-        <td>${verdict}</td>
-        <td>${why}</td>
+        <td>${term(verdict)}</td>
+        <td>${term(why)}</td>
       </tr>`,
   );
-  return html`<h2>What this frame can answer</h2>
-    ${headed(['Symbol', 'Trust', 'Why'], rows)}`;
+  return html`<h2>${say('What this frame can answer')}</h2>
+    ${headed([say('Symbol'), say('Trust'), say('Why')], rows)}`;
 }
 
 /** Drawings with their words. The SVG is our renderer's own. */
-function drawn(plan: TestPlan, drawings: NonNullable<RenderPlanOptions['drawings']>): Html[] {
-  return Object.entries(planFigures(plan)).flatMap(([name, { title, description }]) => {
+function drawn(plan: TestPlan, drawings: NonNullable<RenderPlanOptions['drawings']>, options: PresentationOptions): Html[] {
+  return Object.entries(planFigures(plan, options)).flatMap(([name, { title, description }]) => {
     const svg = drawings[name as PlanFigureName];
     return svg === undefined ? [] : [html`<figure role="img" aria-label="${`${title}. ${description}`}">${raw(svg)}</figure>`];
   });
@@ -135,7 +153,7 @@ function drawn(plan: TestPlan, drawings: NonNullable<RenderPlanOptions['drawings
  * cautions. Text from outside is escaped; the drawings are put in as they are and must come from `testpiece/render`.
  *
  * @param plan - A plan of any test.
- * @param options - Drawings of the figures, what is to be tested, whether it is invented.
+ * @param options - Drawings of the figures, what is to be tested, whether it is invented; language; units.
  * @returns The page.
  * @throws {@link InputError} `missing`, `wrong-type`, `out-of-range`, `unknown-option`.
  *
@@ -150,10 +168,12 @@ function drawn(plan: TestPlan, drawings: NonNullable<RenderPlanOptions['drawings
 export function renderPlan(plan: TestPlan, options: RenderPlanOptions = {}): string {
   const from = 'renderPlan';
   requirePlan(from, plan);
-  requireOptions(from, options, ['drawings', 'identity', 'invented']);
-  const { drawings = {}, identity, invented } = options;
+  requireOptions(from, options, ['drawings', 'identity', 'invented', ...presentationOptions]);
+  const { drawings = {}, identity, invented, language, units } = options;
   requireOptions(from, drawings, ['piece', 'pace'], 'drawings');
-  const title = `${titles[plan.planOf]}${identity === undefined ? '' : `: ${identity}`}`;
+  const show = presentation(from, options);
+  const { say, term, value } = show;
+  const title = `${say(titles[plan.planOf])}${identity === undefined ? '' : `: ${identity}`}`;
   const list = (sentences: readonly string[]): Html =>
     html`<ul>
       ${sentences.map((one) => html`<li>${one}</li>`)}
@@ -162,20 +182,28 @@ export function renderPlan(plan: TestPlan, options: RenderPlanOptions = {}): str
     title,
     html`<h1>${title}</h1>
       <p class="lead">
-        ${'section' in plan ? `Section ${sectionInWords(plan.section)}. ` : ''}Frame of ${number(plan.frame.capacity / 1000, 4)} kN.
+        ${'section' in plan ? say('Section {section}.', { section: sectionInWords(plan.section, show) }) : ''}
+        ${say('Frame of {capacity}.', { capacity: value(plan.frame.capacity / 1000, 'kN', 4) })}
       </p>
-      ${invented === true ? html`<p class="invented"><strong>Invented example.</strong> No real frame or piece stands behind these numbers.</p>` : []}
-      ${plan.planOf === 'tension' ? [paceTable(plan), speedLine(plan)] : []} ${drawn(plan, drawings)}
-      <h2>If it does not give way</h2>
-      ${list(plan.ifItStalls)}
-      <h2>Findings</h2>
-      ${findingsList(plan.findings)}
-      <h2>The plan in numbers</h2>
+      ${
+        invented === true
+          ? html`<p class="invented">
+              <strong>${say('Invented example.')}</strong> ${say('No real frame or piece stands behind these numbers.')}
+            </p>`
+          : []
+      }
+      ${plan.planOf === 'tension' ? [paceTable(plan, show), speedLine(plan, show)] : []} ${drawn(plan, drawings, { language, units })}
+      <h2>${say('If it does not give way')}</h2>
+      ${list(plan.ifItStalls.map(term))}
+      <h2>${say('Findings')}</h2>
+      ${findingsList(plan.findings, show)}
+      <h2>${say('The plan in numbers')}</h2>
       <table>
-        ${planTable(summarisePlan(plan))}
+        ${planTable(summarisePlan(plan, { language, units }))}
       </table>
-      ${plan.planOf === 'tension' ? answersTable(plan) : []}
-      <h2>Cautions</h2>
-      ${list(plan.cautions)}`,
+      ${plan.planOf === 'tension' ? answersTable(plan, show) : []}
+      <h2>${say('Cautions')}</h2>
+      ${list(cautionsOf(plan.planOf).map(({ tag }) => show.language.cautions[tag]))}`,
+    show.language,
   );
 }

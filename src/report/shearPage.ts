@@ -1,34 +1,42 @@
-import { cautionsFor, type ShearResult } from '../methods/index.js';
-import type { Figure } from './figureParts.js';
+import type { ShearResult } from '../methods/index.js';
+import type { Figure } from './Figure.js';
 import { forceFigure } from './forceFigure.js';
-import { number, shownAs, type MethodPage } from './MethodPage.js';
+import { shownAs, type MethodPage } from './MethodPage.js';
+import type { Presentation } from './presentation.js';
 
 /** Force against travel, or over time where no travel was logged. */
-function shearFigure({ record, maximumIndex: at, maximumForce }: ShearResult): Figure | undefined {
+function shearFigure({ record, maximumIndex: at, maximumForce }: ShearResult, show: Presentation): Figure | undefined {
   const along = record?.travel ?? record?.time;
   if (!record || !along || at === undefined) return undefined;
-  const title = record.travel ? 'Force against travel' : 'Force over time';
-  return forceFigure({
-    title,
-    description: `Force up to ${number(maximumForce.value / 1000, 4)} kN, where the piece was sheared.`,
-    along: record.travel ? 'Travel x / mm' : 'Time t / s',
-    lines: [{ x: along, force: record.force }],
-    points: [{ x: along[at]!, y: record.force[at]!, text: 'Fm', side: 'left' }],
-  });
+  return forceFigure(
+    {
+      title: record.travel ? 'Force against travel' : 'Force over time',
+      description: show.say('Force up to {force}, where the piece was sheared.', {
+        force: show.value(maximumForce.value / 1000, 'kN', 4),
+      }),
+      along: record.travel ? { title: 'Travel x', metric: 'mm' } : { title: 'Time t', metric: 's' },
+      lines: [{ x: along, force: record.force }],
+      points: [{ x: along[at]!, y: record.force[at]!, text: 'Fm', side: 'left' }],
+    },
+    show,
+  );
 }
 
 /** @internal The page of a shear test. */
 export const shearPage: MethodPage<ShearResult> = {
   title: 'Shear test',
-  identity: ({ piece, area }) => [
+  identity: ({ piece, area }, show) => [
     [
       'Sheared',
       piece.diameter === undefined
-        ? `area ${number(area.value, 5)} mm²`
-        : `round, d ${number(piece.diameter, 5)} mm; ${number(area.value, 5)} mm²`,
+        ? show.say('area {area}', { area: show.value(area.value, 'mm²', 5) })
+        : show.say('round, d {diameter}; {area}', {
+            diameter: show.value(piece.diameter, 'mm', 5),
+            area: show.value(area.value, 'mm²', 5),
+          }),
     ],
-    ['Shear planes', piece.planes === 1 ? '1 (single shear)' : '2 (double shear)'],
-    ['Clearance of the tool', piece.clearance === undefined ? undefined : `${number(piece.clearance, 3)} mm`],
+    ['Shear planes', show.say(piece.planes === 1 ? '1 (single shear)' : '2 (double shear)')],
+    ['Clearance of the tool', piece.clearance === undefined ? undefined : show.value(piece.clearance, 'mm', 3)],
   ],
   quantities: (result) => [
     ...shownAs('maximumForce', { unit: 'kN', factor: 1e-3, step: 0.01 }, result.maximumForce),
@@ -36,11 +44,15 @@ export const shearPage: MethodPage<ShearResult> = {
     ...shownAs('ratioToTensileStrength', { unit: '', factor: 1, step: 0.01 }, result.ratioToTensileStrength),
     ...shownAs('travelAtMaximumForce', { unit: 'mm', factor: 1, step: 0.01 }, result.travelAtMaximumForce, 'tool and frame included'),
   ],
-  howFound: ({ piece, area, maximumForce, maximumIndex: at }) => [
-    `Maximum force: ${at === undefined ? 'as given' : `sample ${at}`}, ${number(maximumForce.value, 5)} N.`,
-    `Shear strength: maximum force over ${piece.planes} × ${number(area.value, 5)} mm².`,
-    'No shear modulus is derived: the travel holds bending, indentation and the tool. Fixtures differ by about a tenth (common practice).',
+  howFound: ({ piece, area, maximumForce, maximumIndex: at }, { say, value }) => [
+    at === undefined
+      ? say('Maximum force: as given, {force}.', { force: value(maximumForce.value, 'N', 5) })
+      : say('Maximum force: sample {sample}, {force}.', { sample: at, force: value(maximumForce.value, 'N', 5) }),
+    say('Shear strength: maximum force over {planes} × {area}.', { planes: piece.planes, area: value(area.value, 'mm²', 5) }),
+    say(
+      'No shear modulus is derived: the travel holds bending, indentation and the tool. Fixtures differ by about a tenth (common practice).',
+    ),
   ],
-  figures: (result) => ({ force: shearFigure(result) }),
-  cautions: cautionsFor('shear'),
+  figures: (result, show) => ({ force: shearFigure(result, show) }),
+  work: 'shear',
 };

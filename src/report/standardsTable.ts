@@ -1,20 +1,23 @@
 import { compareStandards, type StandardValue, type TensionResult } from '../methods/index.js';
 import type { PageTable } from './MethodPage.js';
+import type { Presentation } from './presentation.js';
 
-const cell = ({ symbol, name, rule, text }: StandardValue, unit: string): string =>
-  `${text === undefined ? '' : `${symbol} ${text} ${unit}: `}${text === undefined && symbol === '' ? '' : `${name}; `}${rule}`;
+function cell({ symbol, name, rule, text }: StandardValue, unit: string, { term, digits }: Presentation): string {
+  const value = text === undefined ? '' : `${symbol} ${digits(text)} ${unit}: `;
+  return `${value}${text === undefined && symbol === '' ? '' : `${term(name)}; `}${term(rule)}`;
+}
 
-/** @internal Two standards side by side, as a table of the page. */
-export function standardsTable(result: TensionResult): PageTable {
+/** @internal Two standards side by side, as a table of the page; values in the units of the standards. */
+export function standardsTable(result: TensionResult, show: Presentation): PageTable {
   return {
-    heading: 'Two standards side by side',
-    caption: 'One evaluation, rounded by each standard; rules in our own words, from memory: read the standard that governs.',
-    columns: ['', 'ISO 6892-1', 'ASTM E8/E8M', 'Where they part'],
+    heading: show.say('Two standards side by side'),
+    caption: show.say('One evaluation, rounded by each standard; rules in our own words, from memory: read the standard that governs.'),
+    columns: ['', 'ISO 6892-1', 'ASTM E8/E8M', show.say('Where they part')],
     rows: compareStandards(result).map(({ iso, astm, unit, difference }) => [
-      iso.symbol === '' ? iso.name : iso.symbol,
-      cell(iso, unit),
-      cell(astm, unit),
-      difference,
+      iso.symbol === '' ? show.term(iso.name) : iso.symbol,
+      cell(iso, unit, show),
+      cell(astm, unit, show),
+      show.term(difference),
     ]),
   };
 }

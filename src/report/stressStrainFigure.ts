@@ -1,11 +1,14 @@
 import type { TensionResult } from '../methods/index.js';
-import { axes, figure, ink, largest, lineLayer, pointLayers, thinned, type Figure, type NamedPoint } from './figureParts.js';
+import type { Figure } from './Figure.js';
+import { figure, plane, type NamedPoint } from './plane.js';
+import type { Presentation } from './presentation.js';
+import { largest } from './thinned.js';
 
 /** @internal One past the last sample that a figure shows: fracture, or the end. */
 export const shownEnd = (result: TensionResult): number => (result.fracture ? result.fracture.index + 1 : result.curve.strain.length);
 
-/** @internal Points of the curve that have names, in strain and stress. */
-export function namedPoints(result: TensionResult): NamedPoint[] {
+/** Points of the curve that have names, in per cent of strain and MPa. */
+function namedPoints(result: TensionResult, { say }: Presentation): NamedPoint[] {
   const points: NamedPoint[] = [];
   const add = (strain: number, stress: number, text: string, side: NamedPoint['side']) =>
     points.push({ x: 100 * strain, y: stress, text, side });
@@ -14,24 +17,30 @@ export function namedPoints(result: TensionResult): NamedPoint[] {
   if (!result.upperYieldStrength)
     for (const proof of result.proofStrengths.slice(0, 1)) add(proof.strain, proof.value, proof.symbol, 'right');
   const agt = result.totalExtensionAtMaximumForce;
-  if (agt) add(agt.value, result.tensileStrength.value, 'Rm at Agt', 'left');
-  if (result.fracture) add(result.fracture.strain, result.fracture.stress, 'fracture', 'left');
+  if (agt) add(agt.value, result.tensileStrength.value, say('Rm at Agt'), 'left');
+  if (result.fracture) add(result.fracture.strain, result.fracture.stress, say('fracture'), 'left');
   return points;
 }
 
 /** @internal Stress against strain. */
-export function stressStrainFigure(result: TensionResult): Figure {
+export function stressStrainFigure(result: TensionResult, show: Presentation): Figure {
+  const { say, percent, value, colours } = show;
   const end = shownEnd(result);
   const { strain, stress } = result.curve;
   const most = Math.max(largest(strain, end), 1e-9);
   const top = Math.max(largest(stress, end), 1e-9);
-  const encoding = axes(
-    { title: 'Strain e / %', from: Math.min(0, -1 * most), to: 106 * most },
-    { title: 'Stress R / MPa', from: 0, to: 1.1 * top },
+  const { line, points } = plane(
+    show,
+    { title: say('Strain e'), metric: '%', from: Math.min(0, -1 * most), to: 106 * most },
+    { title: say('Stress R'), metric: 'MPa', from: 0, to: 1.1 * top },
   );
-  const values = thinned({ x: strain.subarray(0, end), y: stress.subarray(0, end), xFactor: 100 });
-  return figure('Stress against strain', `Stress-strain curve up to ${(100 * most).toFixed(1)} % strain and ${top.toFixed(0)} MPa.`, [
-    lineLayer(values, encoding, { color: ink.curve, strokeWidth: 1.6 }),
-    ...pointLayers(namedPoints(result), encoding),
-  ]);
+  return figure(
+    show,
+    say('Stress against strain'),
+    say('Stress-strain curve up to {strain} of strain and {stress}.', { strain: percent(most), stress: value(top, 'MPa', 3) }),
+    [
+      line({ x: strain.subarray(0, end), y: stress.subarray(0, end), xFactor: 100 }, { color: colours.curve, strokeWidth: 1.6 }),
+      ...points(namedPoints(result, show)),
+    ],
+  );
 }

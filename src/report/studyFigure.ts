@@ -1,6 +1,18 @@
-import { InputError, requireFinite, requireList, requireNonNegative, requireObject, requirePositive, requireWhole } from '../base/index.js';
+import {
+  InputError,
+  requireFinite,
+  requireList,
+  requireNonNegative,
+  requireObject,
+  requireOptions,
+  requirePositive,
+  requireWhole,
+} from '../base/index.js';
 import type { GroupConsistency, InterlaboratoryStudy } from '../statistics/index.js';
-import { axes, figure, ink, largest, lineLayer, pointLayers, type Figure } from './figureParts.js';
+import type { Figure } from './Figure.js';
+import { figure, plane } from './plane.js';
+import { figureOptions, presentation, type FigureOptions } from './presentation.js';
+import { largest } from './thinned.js';
 
 /** Checks that a study is one: an outcome without precision, or anything else, cannot be drawn. */
 function requireStudy(from: string, study: InterlaboratoryStudy): InterlaboratoryStudy {
@@ -36,8 +48,9 @@ function requireStudy(from: string, study: InterlaboratoryStudy): Interlaborator
  * single result has no scatter and stands on the axis. Where groups are of unequal size the line across is that of the largest.
  *
  * @param study - A result of `interlaboratoryStudy`.
+ * @param options - Language, units, ground.
  * @returns The figure; `testpiece/render` draws it.
- * @throws {@link InputError} `missing`, `wrong-type`, `too-few`, `not-finite`, `not-positive`, `out-of-range`.
+ * @throws {@link InputError} `missing`, `wrong-type`, `too-few`, `not-finite`, `not-positive`, `out-of-range`, `unknown-option`.
  *
  * @example
  * ```ts
@@ -47,34 +60,35 @@ function requireStudy(from: string, study: InterlaboratoryStudy): Interlaborator
  *
  * @see ASTM E691, consistency statistics h and k; Youden (1959), Graphical diagnosis of interlaboratory test results. Checked in `test/report/studyFigure.test.ts`.
  */
-export function studyFigure(study: InterlaboratoryStudy): Figure {
-  const { groups, criticalH } = requireStudy('studyFigure', study);
+export function studyFigure(study: InterlaboratoryStudy, options: FigureOptions = {}): Figure {
+  const { groups, criticalH, alpha } = requireStudy('studyFigure', study);
+  requireOptions('studyFigure', options, figureOptions);
+  const show = presentation('studyFigure', options);
+  const { say, number, colours } = show;
   const biggest = groups.reduce((best, one) => (one.n > best.n ? one : best));
   const criticalK = biggest.criticalK ?? 0;
   const width = 1.15 * Math.max(criticalH, largest(groups.map(({ h }) => Math.abs(h))));
   const height = 1.15 * Math.max(criticalK, largest(groups.map(({ k = 0 }) => k)));
-  const encoding = axes(
-    { title: 'Mean off the mean of all, h', from: -width, to: width },
-    { title: 'Scatter over the common scatter, k', from: 0, to: height },
+  const { path, points } = plane(
+    show,
+    { title: say('Mean off the mean of all, h'), from: -width, to: width },
+    { title: say('Scatter over the common scatter, k'), from: 0, to: height },
   );
   const limit = (...ends: readonly (readonly [number, number])[]) =>
-    lineLayer(
-      ends.map(([x, y], i) => ({ i, x, y })),
-      encoding,
-      { color: ink.line, strokeWidth: 1, strokeDash: [5, 4] },
-    );
+    path(ends, { color: colours.line, strokeWidth: 1, strokeDash: [5, 4] });
   const odd = groups.filter(({ h, k = 0, criticalK: own = Infinity }) => Math.abs(h) > criticalH || k > own).map(({ name }) => name);
+  const count = { groups: groups.length, level: number(alpha, 3) };
   return figure(
-    'Groups beside each other',
-    `${groups.length} groups by h and k; beyond the limits (level ${study.alpha}): ${odd.length > 0 ? odd.join(', ') : 'none'}.`,
+    show,
+    say('Groups beside each other'),
+    odd.length > 0
+      ? say('{groups} groups by h and k; beyond the limits (level {level}): {names}.', { ...count, names: odd.join(', ') })
+      : say('{groups} groups by h and k; none is beyond the limits (level {level}).', count),
     [
       limit([-criticalH, 0], [-criticalH, height]),
       limit([criticalH, 0], [criticalH, height]),
       limit([-width, criticalK], [width, criticalK]),
-      ...pointLayers(
-        groups.map(({ name, h, k = 0 }) => ({ x: h, y: k, text: name, side: h < 0 ? ('right' as const) : ('left' as const) })),
-        encoding,
-      ),
+      ...points(groups.map(({ name, h, k = 0 }) => ({ x: h, y: k, text: name, side: h < 0 ? ('right' as const) : ('left' as const) }))),
     ],
   );
 }

@@ -4,9 +4,10 @@ import { stepOfFigures } from '../numeric/index.js';
 import { roundingStep, roundResult, type HalfRule, type RoundedValue, type RoundingRule } from '../statistics/index.js';
 import type { Shown } from './MethodPage.js';
 import { pageOf } from './pageOf.js';
+import { presentation, presentationOptions, type Presentation, type PresentationOptions } from './presentation.js';
 
 /** Options of {@link summarise}. */
-export interface SummaryOptions {
+export interface SummaryOptions extends PresentationOptions {
   /** Whose steps of rounding: ISO 6892-1, or ASTM E8/E8M; default `iso`. */
   readonly rounding?: RoundingRule | undefined;
   /** Where a half goes: to the even step or away from 0; default `even`. */
@@ -39,22 +40,30 @@ export interface SummaryRow {
   readonly stamp?: string | undefined;
 }
 
+/** Largest of 1, 2 and 5 times a power of ten that is not above a step: what a step of one system becomes in another. */
+function roundStep(step: number): number {
+  const power = 10 ** Math.floor(Math.log10(step));
+  const lead = step / power;
+  return (lead >= 5 ? 5 : lead >= 2 ? 2 : 1) * power;
+}
+
 /** A value in the unit that is shown, rounded by the rule of its kind, or by a step or a number of figures. */
-function rounded(value: number, { factor, step }: Shown, { rounding = 'iso', half }: SummaryOptions): RoundedValue {
-  if (typeof step === 'string') return roundResult(value, { step: roundingStep(step, value / factor, rounding) * factor, half });
-  if (typeof step === 'number') return roundResult(value, { step, half });
-  return roundResult(value, { step: stepOfFigures(value, step.figures), half });
+function rounded(value: number, { factor, step }: Shown, other: number, { rounding = 'iso', half }: SummaryOptions): RoundedValue {
+  if (typeof step === 'object') return roundResult(value, { step: stepOfFigures(value, step.figures), half });
+  const metric = typeof step === 'string' ? roundingStep(step, value / factor / other, rounding) * factor : step;
+  return roundResult(value, { step: other === 1 ? metric : roundStep(metric * other), half });
 }
 
 /**
  * The results of a test as rows of a table, rounded by the standard, each with its source.
  *
  * @remarks
- * Each row carries the rounded value and the unrounded one: round once, and last ({@link roundResult}). Half is told by decimal digits. E has
+ * Names and decimal sign are those of the language, `rounded` and `value` are numbers. In lbf, in and ksi a step is the next round one below that of the
+ * standard. Each row carries the rounded value and the unrounded one: round once, and last ({@link roundResult}). Half is told by decimal digits. E has
  * three figures, two where a frame compliance was removed. Values whose strain came from the crosshead say so.
  *
  * @param result - A result of any `analyse` function.
- * @param options - Whose steps, and where a half goes.
+ * @param options - Whose steps, where a half goes, language and units.
  * @returns Rows in the order of the test; in tension: elastic, yield, strength, extensions, energies, hardening.
  * @throws {@link InputError} `wrong-type` for anything else; `out-of-range`, `unknown-option`.
  *
@@ -69,24 +78,28 @@ function rounded(value: number, { factor, step }: Shown, { rounding = 'iso', hal
  * @see ISO 6892-1:2019 and ASTM E8/E8M, rounding of results; ISO 80000-1, rounding of numbers. Checked in `test/report/report.test.ts`.
  */
 export function summarise(result: TestResult, options: SummaryOptions = {}): SummaryRow[] {
-  const page = pageOf('summarise', result);
-  requireOptions('summarise', options, ['rounding', 'half']);
-  requireOneOf('summarise', 'options.rounding', options.rounding ?? 'iso', ['iso', 'astm']);
-  return page.quantities(result).map(({ field, quantity, unit, factor, step, stamp }) => {
-    const value = quantity.value * factor;
-    const shown = rounded(value, { unit, factor, step }, options);
+  const from = 'summarise';
+  const page = pageOf(from, result);
+  requireOptions(from, options, ['rounding', 'half', ...presentationOptions]);
+  requireOneOf(from, 'options.rounding', options.rounding ?? 'iso', ['iso', 'astm']);
+  const show: Presentation = presentation(from, options);
+  return page.quantities(result).map(({ field, quantity, unit: metric, factor, step, stamp }) => {
+    const other = show.unit(metric);
+    const value = quantity.value * factor * other.factor;
+    const shown = rounded(value, { unit: metric, factor, step }, other.factor, options);
+    const u = quantity.standardUncertainty;
     return {
       field,
       symbol: quantity.symbol,
-      name: quantity.name,
-      text: shown.text,
-      unit,
+      name: show.term(quantity.name),
+      text: show.digits(shown.text),
+      unit: other.unit,
       value,
       rounded: shown.rounded,
       step: shown.step,
-      ...(quantity.standardUncertainty === undefined ? {} : { standardUncertainty: quantity.standardUncertainty * factor }),
-      source: quantity.source,
-      ...(stamp === undefined ? {} : { stamp }),
+      ...(u === undefined ? {} : { standardUncertainty: u * factor * other.factor }),
+      source: show.term(quantity.source),
+      ...(stamp === undefined ? {} : { stamp: show.say(stamp) }),
     };
   });
 }

@@ -1,6 +1,7 @@
-import { InputError, requireObject, requireOneOf, type Section } from '../base/index.js';
+import { InputError, requireObject, requireOneOf, requireOptions } from '../base/index.js';
+import type { Phrase } from '../languages/index.js';
 import type { BendingPlan, BrinellPlan, ShearPlan, SpeedStage, TensionPlan, TestPlan } from '../planning/index.js';
-import { number, percent } from './MethodPage.js';
+import { presentation, presentationOptions, type Presentation, type PresentationOptions } from './presentation.js';
 
 /** One row of a plan's table. */
 export interface PlanRow {
@@ -14,10 +15,11 @@ export interface PlanRow {
   readonly unit: string;
 }
 
+/** A row: its name, its value as text or as a number in the metric unit, that unit. */
 type Row = readonly [name: string, text: string | undefined, unit: string];
 
 /** @internal How the rates of a plan are called. */
-export const controlNames: Readonly<Record<TensionPlan['control'], string>> = {
+export const controlNames: Readonly<Record<TensionPlan['control'], Phrase>> = {
   'iso-a': 'strain rates of ISO 6892-1 method A',
   'iso-b': 'stress rates of ISO 6892-1 method B',
   'e8-a': 'stress rates of ASTM E8 control A',
@@ -25,127 +27,170 @@ export const controlNames: Readonly<Record<TensionPlan['control'], string>> = {
   'e8-c': 'crosshead speed of ASTM E8 control C',
 };
 /** @internal How the parts of a test are called. */
-export const stageNames: Readonly<Record<SpeedStage['stage'], string>> = {
+export const stageNames: Readonly<Record<SpeedStage['stage'], Phrase>> = {
   elastic: 'elastic part',
   yield: 'through yield',
   strength: 'after yield',
 };
+const speedParts: Readonly<Record<SpeedStage['stage'], Phrase>> = {
+  elastic: 'Speed, elastic part',
+  yield: 'Speed, through yield',
+  strength: 'Speed, after yield',
+};
 
-const kilo = (value: number): string => number(value / 1000, 4);
-const span = ([low, high]: readonly [number, number], one = (value: number): string => number(value, 4)): string =>
-  low === high ? one(low) : `${one(low)} to ${one(high)}`;
-const some = (value: number | undefined, shown: (value: number) => string): string | undefined =>
-  value === undefined ? undefined : shown(value);
-const under = (part: string, rows: readonly Row[]): PlanRow[] =>
-  rows.flatMap(([name, text, unit]) => (text === undefined ? [] : [{ part, name, text, unit }]));
+/** Makes the rows of a plan for one reader. */
+function rowMaker(show: Presentation) {
+  const { say, number, unit } = show;
+  /** Digits of a metric value in the reader's unit. */
+  const digitsOf = (value: number, metric: string, figures: number): string => number(value * unit(metric).factor, figures);
+  return {
+    under: (part: Phrase, rows: readonly Row[]): PlanRow[] =>
+      rows.flatMap(([name, text, shown]) => (text === undefined ? [] : [{ part: say(part), name, text, unit: shown }])),
+    /** A row of one value, where it is known. */
+    one: (name: Phrase, value: number | undefined, metric: string, figures = 4): Row => [
+      say(name),
+      value === undefined ? undefined : digitsOf(value, metric, figures),
+      unit(metric).unit,
+    ],
+    /** A row of two values and what lies between them. */
+    span: (name: Phrase, range: readonly [number, number] | undefined, metric: string, figures = 4): Row => {
+      const ends = range?.map((value) => digitsOf(value, metric, figures));
+      const [low, high] = ends ?? [];
+      return [
+        say(name),
+        low === undefined || high === undefined ? undefined : low === high ? low : say('{low} to {high}', { low, high }),
+        unit(metric).unit,
+      ];
+    },
+    /** A row of two values beside each other. */
+    pair: (name: Phrase, [first, second]: readonly [number, number], metric: string): Row => [
+      say(name),
+      `${digitsOf(first, metric, 3)}; ${digitsOf(second, metric, 3)}`,
+      unit(metric).unit,
+    ],
+    share: (name: Phrase, value: number | undefined): Row => [say(name), value === undefined ? undefined : show.percent(value), ''],
+    /** A row of words. */
+    words: (name: Phrase, text: string | undefined, shown = ''): Row => [say(name), text, shown],
+  };
+}
+type RowMaker = ReturnType<typeof rowMaker>;
 
-/** @internal Section in words. */
-export const sectionInWords = ({ shape, dimensions, area }: Section): string =>
-  `${shape}, ${Object.entries(dimensions)
-    .map(([name, value]) => `${name} ${number(value, 5)}`)
-    .join(', ')} (mm); S0 = ${number(area, 5)} mm²`;
+const kilo = (value: number | undefined): number | undefined => (value === undefined ? undefined : value / 1000);
+const kilos = (range: readonly [number, number]): [number, number] => [range[0] / 1000, range[1] / 1000];
 
-/** @internal What the drive is counted in. */
-export const driveWord = (plan: TestPlan): string => (plan.frame.drive?.kind === 'pump' ? 'strokes' : 'turns');
-
-const forceRows = ({ force }: TestPlan): PlanRow[] =>
+const forceRows = ({ force }: TestPlan, { under, one, share }: RowMaker): PlanRow[] =>
   under('Force', [
-    ['greatest force to be expected', kilo(force.greatest), 'kN'],
-    ['share of the capacity', percent(force.utilisation), ''],
-    ['least force that counts', kilo(force.least), 'kN'],
-    ['oil pressure at the greatest force', some(force.pressure, (p) => number(10 * p, 4)), 'bar'],
-    ['share of the relief valve', some(force.shareOfRelief, percent), ''],
-    ['share of the transmitter', some(force.shareOfTransmitter, percent), ''],
+    one('greatest force to be expected', kilo(force.greatest), 'kN'),
+    share('share of the capacity', force.utilisation),
+    one('least force that counts', kilo(force.least), 'kN'),
+    one('oil pressure at the greatest force', force.pressure === undefined ? undefined : 10 * force.pressure, 'bar'),
+    share('share of the relief valve', force.shareOfRelief),
+    share('share of the transmitter', force.shareOfTransmitter),
   ]);
 
-function speedRows(plan: TensionPlan): PlanRow[] {
+function speedRows(plan: TensionPlan, make: RowMaker, { say, digits }: Presentation): PlanRow[] {
+  const { under, one, words } = make;
+  const strokes = plan.frame.drive?.kind === 'pump';
+  const rate = (value: number): string => digits(value.toExponential(2));
   return plan.stages.flatMap(({ stage, strainRate, limits, speed, stressRate, pressureRate, drivePerMinute, untilStress }) =>
-    under(`Speed, ${stageNames[stage]}`, [
-      ['strain rate', strainRate.toExponential(2), '1/s'],
-      ['allowed', `${limits[0] === 0 ? 'up' : limits[0].toExponential(2)} to ${limits[1].toExponential(2)}`, '1/s'],
-      ['crosshead', number(60 * speed, 3), 'mm/min'],
-      ['stress', some(stressRate, (rate) => number(rate, 3)), 'MPa/s'],
-      ['oil pressure', some(pressureRate, (rate) => number(10 * rate, 3)), 'bar/s'],
-      ['drive', some(drivePerMinute, (one) => number(one, 2)), `${driveWord(plan)}/min`],
-      ['change speed at', some(untilStress, (stress) => number(stress, 3)), 'MPa'],
-      ['that is', some(untilStress, (stress) => kilo(stress * plan.section.area)), 'kN'],
+    under(speedParts[stage], [
+      words('strain rate', rate(strainRate), '1/s'),
+      words(
+        'allowed',
+        limits[0] === 0
+          ? say('up to {high}', { high: rate(limits[1]) })
+          : say('{low} to {high}', { low: rate(limits[0]), high: rate(limits[1]) }),
+        '1/s',
+      ),
+      one('crosshead', 60 * speed, 'mm/min', 3),
+      one('stress', stressRate, 'MPa/s', 3),
+      one('oil pressure', pressureRate === undefined ? undefined : 10 * pressureRate, 'bar/s', 3),
+      one('drive', drivePerMinute, say(strokes ? 'strokes/min' : 'turns/min'), 2),
+      one('change speed at', untilStress, 'MPa', 3),
+      one('that is', untilStress === undefined ? undefined : (untilStress * plan.section.area) / 1000, 'kN'),
     ]),
   );
 }
 
-function tensionRows(plan: TensionPlan): PlanRow[] {
+const largestNames = {
+  round: 'largest round that this frame should break',
+  square: 'largest square that this frame should break',
+  flat: 'largest flat that this frame should break',
+} as const satisfies Record<string, Phrase>;
+
+function tensionRows(plan: TensionPlan, make: RowMaker, show: Presentation): PlanRow[] {
+  const { under, one, span, pair, words } = make;
+  const { say, number, term } = show;
   const { lengths, travel, energy, resolution, largest, material } = plan;
-  const joules = (value: number): string => `at least ${number(value / 1000, 2)}`;
+  const joules = (value: number | undefined): string | undefined =>
+    value === undefined ? undefined : say('at least {energy}', { energy: show.value(value / 1000, 'J', 2) });
   return [
     ...under('Piece', [
-      ['gauge length L0', number(lengths.gaugeLength, 4), 'mm'],
-      ['proportional gauge length', number(lengths.proportionalLength, 4), 'mm'],
-      ['parallel length Lc', number(lengths.parallelLength, 4), 'mm'],
-      ['least parallel length', number(lengths.leastParallelLength, 4), 'mm'],
-      ['least radius of fillets', number(lengths.leastFilletRadius, 4), 'mm'],
-      ...largest.map(({ shape, dimension }): Row => [`largest ${shape} that this frame should break`, number(dimension, 4), 'mm']),
+      one('gauge length L0', lengths.gaugeLength, 'mm'),
+      one('proportional gauge length', lengths.proportionalLength, 'mm'),
+      one('parallel length Lc', lengths.parallelLength, 'mm'),
+      one('least parallel length', lengths.leastParallelLength, 'mm'),
+      one('least radius of fillets', lengths.leastFilletRadius, 'mm'),
+      ...largest.map(({ shape, dimension }) => one(largestNames[shape], dimension, 'mm')),
     ]),
-    ...forceRows(plan),
-    ...under('Force', [['yield force', some(plan.yieldForce?.[0], () => span(plan.yieldForce!, kilo)), 'kN']]),
+    ...forceRows(plan, make),
+    ...under('Force', [span('yield force', plan.yieldForce && kilos(plan.yieldForce), 'kN')]),
     ...under('Travel and energy', [
-      ['travel needed', number(travel.travel, 3), 'mm'],
-      ['of it slack, frame', `${number(travel.slack, 3)}, ${number(travel.frame, 3)}`, 'mm'],
-      ['of it stretching, neck', `${number(travel.uniform, 3)}, ${number(travel.neck, 3)}`, 'mm'],
-      ['energy in frame and piece', joules(energy.frameAndPiece), 'J'],
-      ['energy in oil and hoses', some(energy.oil, joules), 'J'],
+      one('travel needed', travel.travel, 'mm', 3),
+      pair('of it slack; frame', [travel.slack, travel.frame], 'mm'),
+      pair('of it stretching; neck', [travel.uniform, travel.neck], 'mm'),
+      words('energy in frame and piece', joules(energy.frameAndPiece)),
+      words('energy in oil and hoses', joules(energy.oil)),
     ]),
-    ...speedRows(plan),
+    ...speedRows(plan, make, show),
     ...under('Readings', [
-      ['least sampling rate', number(plan.leastSamplingRate, 3), '1/s'],
-      ['displacement steps in the offset of Rp0.2', some(resolution.stepsInOffset, (one) => number(one, 3)), ''],
-      ['force steps at the lowest yield', some(resolution.forceStepsAtYield, (one) => number(one, 3)), ''],
-      ['slope that the record will show', some(resolution.slope, kilo), 'GPa'],
-      ['leverage of the slope on Rp0.2', some(resolution.leverage, (one) => number(one, 3)), ''],
+      one('least sampling rate', plan.leastSamplingRate, '1/s', 3),
+      one('displacement steps in the offset of Rp0.2', resolution.stepsInOffset, '', 3),
+      one('force steps at the lowest yield', resolution.forceStepsAtYield, '', 3),
+      one('slope that the record will show', kilo(resolution.slope), 'GPa'),
+      one('leverage of the slope on Rp0.2', resolution.leverage, '', 3),
     ]),
     ...under(
       'Expanded uncertainty to be expected (k = 2)',
       plan.uncertainties.map(({ symbol, expected, standardUncertainty: u }): Row => {
-        const [factor, unit] = symbol === 'A' ? [100, '%'] : symbol === 'E' ? [0.001, 'GPa'] : [1, 'MPa'];
-        return [symbol, `${number(expected * factor, 3)} ± ${number(2 * u * factor, 2)}`, unit];
+        const [factor, metric] = symbol === 'A' ? [100, '%'] : symbol === 'E' ? [0.001, 'GPa'] : [1, 'MPa'];
+        const { unit, factor: other } = show.unit(metric);
+        return [symbol, `${number(expected * factor * other, 3)} ± ${number(2 * u * factor * other, 2)}`, unit];
       }),
     ),
     ...under('Material', [
-      ['taken as', material.name, ''],
-      ['tensile strength', span(material.tensileStrength), 'MPa'],
-      ['yield', some(material.yieldStrength?.[0], () => span(material.yieldStrength!)), 'MPa'],
+      words('taken as', term(material.name)),
+      span('tensile strength', material.tensileStrength, 'MPa'),
+      span('yield', material.yieldStrength, 'MPa'),
     ]),
   ];
 }
 
-const brinellRows = (plan: BrinellPlan): PlanRow[] => [
-  ...under('Test', [
-    ['ball', number(plan.ballDiameter, 4), 'mm'],
-    ['index 0.102 F/D²', number(plan.index, 4), ''],
-    ['hardness to be expected', span(plan.hardness), 'HBW'],
-    ['diameter of the indentation', some(plan.indentation?.[0], () => span(plan.indentation!, (d) => number(d, 3))), 'mm'],
-    ['least thickness', some(plan.leastThickness, (one) => number(one, 3)), 'mm'],
-    ['least distance from an edge', some(plan.leastEdge, (one) => number(one, 3)), 'mm'],
-    ['least distance of centres', some(plan.leastSpacing, (one) => number(one, 3)), 'mm'],
-    ['hold the force', span(plan.dwell), 's'],
-    ['this frame also reaches', plan.possible.map(({ designation }) => designation).join(', ') || undefined, ''],
-  ]),
-];
-const shearRows = (plan: ShearPlan): PlanRow[] =>
+const brinellRows = (plan: BrinellPlan, { under, one, span, words }: RowMaker): PlanRow[] =>
   under('Test', [
-    ['planes', String(plan.planes), ''],
-    ['shear strength to be expected', span(plan.shearStrength), 'MPa'],
+    one('ball', plan.ballDiameter, 'mm'),
+    one('index 0.102 F/D²', plan.index, ''),
+    span('hardness to be expected', plan.hardness, 'HBW'),
+    span('diameter of the indentation', plan.indentation, 'mm', 3),
+    one('least thickness', plan.leastThickness, 'mm', 3),
+    one('least distance from an edge', plan.leastEdge, 'mm', 3),
+    one('least distance of centres', plan.leastSpacing, 'mm', 3),
+    span('hold the force', plan.dwell, 's'),
+    words('this frame also reaches', plan.possible.map(({ designation }) => designation).join(', ') || undefined),
   ]);
-const bendingRows = (plan: BendingPlan): PlanRow[] =>
+const shearRows = (plan: ShearPlan, { under, one, span }: RowMaker): PlanRow[] =>
+  under('Test', [one('planes', plan.planes, ''), span('shear strength to be expected', plan.shearStrength, 'MPa')]);
+const bendingRows = (plan: BendingPlan, { under, one }: RowMaker): PlanRow[] =>
   under('Test', [
-    ['span', number(plan.span, 4), 'mm'],
-    ['deflection where the strongest bar yields', number(plan.deflectionAtYield, 3), 'mm'],
-    ['speed of the crosshead', number(60 * plan.speed, 3), 'mm/min'],
+    one('span', plan.span, 'mm'),
+    one('deflection where the strongest bar yields', plan.deflectionAtYield, 'mm', 3),
+    one('speed of the crosshead', 60 * plan.speed, 'mm/min', 3),
   ]);
-const loadingRows = (plan: Exclude<TestPlan, TensionPlan>): PlanRow[] =>
+const loadingRows = (plan: Exclude<TestPlan, TensionPlan>, { under, one, span }: RowMaker, { say }: Presentation): PlanRow[] =>
   under('Loading', [
-    ['time to full force', span(plan.loading.time, (one) => number(one, 3)), 's'],
-    ['force rate', span(plan.loading.forceRate, kilo), 'kN/s'],
-    ['drive, at least', some(plan.loading.driveNumber, (one) => number(one, 2)), driveWord(plan)],
+    span('time to full force', plan.loading.time, 's', 3),
+    span('force rate', kilos(plan.loading.forceRate), 'kN/s'),
+    one('drive, at least', plan.loading.driveNumber, say(plan.frame.drive?.kind === 'pump' ? 'strokes' : 'turns'), 2),
   ]);
 
 /** @internal Refuses what is no plan. */
@@ -163,8 +208,9 @@ export function requirePlan(from: string, plan: TestPlan): TestPlan {
  * Rounded for reading: the plan itself keeps every digit. Energies say "at least".
  *
  * @param plan - A plan of any test.
+ * @param options - Language and units.
  * @returns Rows in the order of the work, each under its part.
- * @throws {@link InputError} `missing`, `wrong-type`, `out-of-range` for anything else.
+ * @throws {@link InputError} `missing`, `wrong-type`, `out-of-range` for anything else; `unknown-option`.
  *
  * @example
  * ```ts
@@ -174,16 +220,24 @@ export function requirePlan(from: string, plan: TestPlan): TestPlan {
  *
  * @see Common practice. Checked in `test/report/plan.test.ts`.
  */
-export function summarisePlan(plan: TestPlan): PlanRow[] {
+export function summarisePlan(plan: TestPlan, options: PresentationOptions = {}): PlanRow[] {
   requirePlan('summarisePlan', plan);
+  requireOptions('summarisePlan', options, presentationOptions);
+  const show = presentation('summarisePlan', options);
+  const make = rowMaker(show);
+  const common = (own: PlanRow[], other: Exclude<TestPlan, TensionPlan>): PlanRow[] => [
+    ...own,
+    ...forceRows(other, make),
+    ...loadingRows(other, make, show),
+  ];
   switch (plan.planOf) {
     case 'tension':
-      return tensionRows(plan);
+      return tensionRows(plan, make, show);
     case 'brinell':
-      return [...brinellRows(plan), ...forceRows(plan), ...loadingRows(plan)];
+      return common(brinellRows(plan, make), plan);
     case 'shear':
-      return [...shearRows(plan), ...forceRows(plan), ...loadingRows(plan)];
+      return common(shearRows(plan, make), plan);
     case 'bending':
-      return [...bendingRows(plan), ...forceRows(plan), ...loadingRows(plan)];
+      return common(bendingRows(plan, make), plan);
   }
 }

@@ -1,75 +1,123 @@
-import { cautionsFor, type TensionResult } from '../methods/index.js';
+import type { Phrase } from '../languages/index.js';
+import type { TensionResult } from '../methods/index.js';
 import { elasticDetailFigure } from './elasticDetailFigure.js';
 import { loadExtensionFigure } from './loadExtensionFigure.js';
-import { lineInWords, sectionInWords } from './lineInWords.js';
-import { number, percent, type MethodPage } from './MethodPage.js';
+import { lineInWords, sectionInWords, strainBasis } from './lineInWords.js';
+import type { MethodPage } from './MethodPage.js';
+import type { Presentation } from './presentation.js';
 import { ratesFigure } from './ratesFigure.js';
 import { standardsTable } from './standardsTable.js';
 import { stressStrainFigure } from './stressStrainFigure.js';
 import { tensionQuantitiesShown } from './tensionQuantitiesShown.js';
 import { trueCurveFigure } from './trueCurveFigure.js';
 
-function identity(result: TensionResult): [string, string | undefined][] {
+function identity(result: TensionResult, show: Presentation): [Phrase, string | undefined][] {
   const { testPiece } = result;
+  const { parallelLength } = testPiece;
   return [
-    ['Section', sectionInWords(testPiece.section)],
-    ['Gauge length L0', `${number(testPiece.gaugeLength, 5)} mm`],
-    ['Parallel length Lc', testPiece.parallelLength === undefined ? undefined : `${number(testPiece.parallelLength, 5)} mm`],
-    ['Strain from', `${result.extensionBasis.replaceAll('-', ' ')}, over ${number(result.strainLength, 5)} mm`],
+    ['Section', sectionInWords(testPiece.section, show)],
+    ['Gauge length L0', show.value(testPiece.gaugeLength, 'mm', 5)],
+    ['Parallel length Lc', parallelLength === undefined ? undefined : show.value(parallelLength, 'mm', 5)],
+    ['Strain from', strainBasis(result.extensionBasis, result.strainLength, show)],
   ];
 }
 
 /** What explains the elastic line: its residuals, other windows, and what it means for the proof strength. */
-function trustInWords({ residuals, envelope, trust }: NonNullable<TensionResult['modulusWindow']>): string[] {
-  return [
-    ...(residuals
-      ? [
-          `Residuals: ${residuals.runs} runs of one sign (${number(residuals.expectedRuns, 3)} expected in random order); a parabola changes the slope by ${percent(residuals.slopeChange)} from end to end.`,
-        ]
-      : []),
-    ...(envelope
-      ? [
-          `Other windows (${envelope.windows}) give slopes from ${number(envelope.slope[0] / 1000, 4)} to ${number(envelope.slope[1] / 1000, 4)} GPa${envelope.proofStrength ? ` and Rp0.2 from ${number(envelope.proofStrength[0], 4)} to ${number(envelope.proofStrength[1], 4)} MPa` : ''}: ${envelope.verdict}.`,
-        ]
-      : []),
-    ...(trust
-      ? [
-          `Leverage of the slope on Rp0.2: λ = ${number(trust.leverage, 3)}; one standard error of the slope moves the offset by ${percent(trust.offsetDoubt)} of itself: ${trust.verdict}.`,
-        ]
-      : []),
-  ];
+function trustInWords({ residuals, envelope, trust }: NonNullable<TensionResult['modulusWindow']>, show: Presentation): string[] {
+  const { say, number, percent, value } = show;
+  const sentences: string[] = [];
+  if (residuals)
+    sentences.push(
+      say(
+        'Residuals: {runs} runs of one sign ({expected} expected in random order); a parabola changes the slope by {change} from end to end.',
+        { runs: residuals.runs, expected: number(residuals.expectedRuns, 3), change: percent(residuals.slopeChange) },
+      ),
+    );
+  if (envelope) {
+    const slopes = {
+      windows: envelope.windows,
+      low: value(envelope.slope[0] / 1000, 'GPa', 4),
+      high: value(envelope.slope[1] / 1000, 'GPa', 4),
+      verdict: envelope.verdict,
+    };
+    const proof = envelope.proofStrength;
+    sentences.push(
+      proof
+        ? say('Other windows ({windows}) give slopes from {low} to {high} and Rp0.2 from {lowProof} to {highProof}: {verdict}.', {
+            ...slopes,
+            lowProof: value(proof[0], 'MPa', 4),
+            highProof: value(proof[1], 'MPa', 4),
+          })
+        : say('Other windows ({windows}) give slopes from {low} to {high}: {verdict}.', slopes),
+    );
+  }
+  if (trust)
+    sentences.push(
+      say(
+        'Leverage of the slope on Rp0.2: λ = {leverage}; one standard error of the slope moves the offset by {doubt} of itself: {verdict}.',
+        { leverage: number(trust.leverage, 3), doubt: percent(trust.offsetDoubt), verdict: trust.verdict },
+      ),
+    );
+  return sentences;
 }
 
 /** How the piece was loaded, stage by stage, and which controls that meets. */
-function loadingInWords({ loading }: TensionResult): string[] {
+function loadingInWords({ loading }: TensionResult, show: Presentation): string[] {
   return (loading?.stages ?? []).map(({ stage, stressRate, strainRate }) => {
     const met = loading!.controls.filter((one) => one.stage === stage && one.met).map(({ control }) => control);
-    return `Loading, ${stage} part: ${number(stressRate.median, 3)} MPa/s and ${strainRate.median.toExponential(1)} 1/s in the median; ${met.length > 0 ? `within ${met.join(', ')}` : 'within no control of the standards'}.`;
+    const rates = {
+      stage,
+      stress: show.value(stressRate.median, 'MPa/s', 3),
+      strain: show.digits(strainRate.median.toExponential(1)),
+    };
+    return met.length > 0
+      ? show.say('Loading, {stage} part: {stress} and {strain} 1/s in the median; within {controls}.', {
+          ...rates,
+          controls: met.join(', '),
+        })
+      : show.say('Loading, {stage} part: {stress} and {strain} 1/s in the median; within no control of the standards.', rates);
   });
 }
 
 /** How each value was found, in sentences with the numbers. */
-function howFound(result: TensionResult): string[] {
+function howFound(result: TensionResult, show: Presentation): string[] {
+  const { say, number, percent, digits } = show;
   const { modulusWindow: line, fracture, hardening, upperYieldStrength: upper, proofStrengths } = result;
   const sentences: string[] = [];
-  if (line) sentences.push(...lineInWords(line), ...trustInWords(line));
+  if (line) sentences.push(...lineInWords(line, show), ...trustInWords(line, show));
   for (const proof of proofStrengths)
     sentences.push(
-      `${proof.symbol}: first lasting crossing with a line of the same slope, offset by ${percent(proof.extension)}; at a strain of ${percent(proof.strain)}.`,
+      say('{symbol}: first lasting crossing with a line of the same slope, offset by {offset}; at a strain of {strain}.', {
+        symbol: proof.symbol,
+        offset: percent(proof.extension),
+        strain: percent(proof.strain),
+      }),
     );
   if (upper)
     sentences.push(
-      `Yield point: the highest stress before a fall of at least 0.5 % with no higher stress over the next 0.05 % strain, at sample ${upper.index}; ReL without the first transient.`,
+      say(
+        'Yield point: the highest stress before a fall of at least 0.5 % with no higher stress over the next 0.05 % strain, at sample {sample}; ReL without the first transient.',
+        { sample: upper.index },
+      ),
     );
-  sentences.push(...loadingInWords(result));
-  sentences.push(`Maximum: sample ${result.maximumIndex}.`);
-  if (fracture) sentences.push(`Fracture: sample ${fracture.index}, recognised as ${fracture.how.replaceAll('-', ' ')}.`);
+  sentences.push(...loadingInWords(result, show));
+  sentences.push(say('Maximum: sample {sample}.', { sample: result.maximumIndex }));
+  if (fracture)
+    sentences.push(
+      say('Fracture: sample {sample}, recognised as {how}.', { sample: fracture.index, how: fracture.how.replaceAll('-', ' ') }),
+    );
   if (result.elongationMethod === 'subdivision')
-    sentences.push('A: by subdivision of the gauge length, since the piece broke near a mark.');
-  if (result.elongationMethod === 'fine-marks') sentences.push('A: by fine marks, read under a microscope.');
+    sentences.push(say('A: by subdivision of the gauge length, since the piece broke near a mark.'));
+  if (result.elongationMethod === 'fine-marks') sentences.push(say('A: by fine marks, read under a microscope.'));
   if (hardening)
     sentences.push(
-      `${hardening.law}'s law: true plastic strain ${number(hardening.range[0], 3)} to ${number(hardening.range[1], 3)}, ${hardening.points} samples, R² = ${hardening.rSquared.toFixed(5)}.`,
+      say("{law}'s law: true plastic strain {from} to {to}, {points} samples, R² = {rSquared}.", {
+        law: hardening.law,
+        from: number(hardening.range[0], 3),
+        to: number(hardening.range[1], 3),
+        points: hardening.points,
+        rSquared: digits(hardening.rSquared.toFixed(5)),
+      }),
     );
   return sentences;
 }
@@ -80,13 +128,13 @@ export const tensionPage: MethodPage<TensionResult> = {
   identity,
   quantities: tensionQuantitiesShown,
   howFound,
-  figures: (result) => ({
-    loadExtension: loadExtensionFigure(result),
-    stressStrain: stressStrainFigure(result),
-    elasticDetail: elasticDetailFigure(result),
-    trueCurve: trueCurveFigure(result),
-    rates: ratesFigure(result),
+  figures: (result, show) => ({
+    loadExtension: loadExtensionFigure(result, show),
+    stressStrain: stressStrainFigure(result, show),
+    elasticDetail: elasticDetailFigure(result, show),
+    trueCurve: trueCurveFigure(result, show),
+    rates: ratesFigure(result, show),
   }),
   table: standardsTable,
-  cautions: cautionsFor('tension'),
+  work: 'tension',
 };

@@ -1,4 +1,5 @@
 import type { Quantity } from '../base/index.js';
+import type { Phrase } from '../languages/index.js';
 import type { TensionResult } from '../methods/index.js';
 import { fromCrosshead, shownAs, type Shown, type ShownQuantity } from './MethodPage.js';
 
@@ -40,7 +41,7 @@ const shown = {
 type Field = keyof typeof shown;
 
 /** Where the extensometer still held, a value is its own, else the crosshead's. */
-function stampOf(result: TensionResult, field: Field): string | undefined {
+function stampOf(result: TensionResult, field: Field): Phrase | undefined {
   if (!('strain' in shown[field])) return undefined;
   if (result.extensionBasis === 'travel') return fromCrosshead;
   const beyond: readonly Field[] = [
@@ -54,7 +55,7 @@ function stampOf(result: TensionResult, field: Field): string | undefined {
     'strengthCoefficient',
   ];
   return result.extensionBasis === 'extensometer-then-travel' && beyond.includes(field)
-    ? `${fromCrosshead} beyond the extensometer`
+    ? 'determined from crosshead displacement beyond the extensometer'
     : undefined;
 }
 

@@ -86,7 +86,7 @@ describe('figures', () => {
     expect(values).toHaveLength(plan.pace.length);
     expect(values.at(-1)!.y).toBeCloseTo(10 * plan.pace.at(-1)!.pressure!, 9);
     expect(JSON.stringify(pace)).toContain('slow down');
-    expect(piece?.description).toContain('d 6 mm');
+    expect(piece?.description).toContain('d 6, gauge length 30');
     const dry = planFigures(planTension({ family: 'brass', section: sectionFromArea({ area: 20 }), frame: { capacity: 25_000 } }));
     expect(JSON.stringify(dry.pace)).toContain('Force F / kN');
     expect(dry).not.toHaveProperty('piece');

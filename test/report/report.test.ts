@@ -171,7 +171,7 @@ describe('the page says how its numbers were rounded and what their uncertainty 
 
   test('scatter alone, or the budgets of the test', () => {
     expect(renderHtml(result)).toContain(
-      'by the steps of ISO 6892-1 where it has them, half to even; u: standard uncertainty by scatter alone',
+      'by the steps of ISO 6892-1 where it has them, half to even. u: standard uncertainty by scatter alone',
     );
     const stated = analyseTension(record, piece, { uncertainty: { force: 0.005 } });
     expect(renderHtml(stated)).toContain('u: standard uncertainty by the budget of the test');

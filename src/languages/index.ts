@@ -1,0 +1,5 @@
+export { type FindingWords, type Language } from './Language.js';
+export { english } from './english.js';
+export { type Phrase } from './phrases.js';
+/** @internal */
+export { wordsOf, type Words } from './wordsOf.js';

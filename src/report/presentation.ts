@@ -1,0 +1,86 @@
+import { requireObject, requireOneOf } from '../base/index.js';
+import { english, wordsOf, type Language, type Words } from '../languages/index.js';
+import { convert, type Unit } from '../units/index.js';
+import { colours, type Appearance, type Colours } from './appearance.js';
+
+/** Systems of units in which a report and its figures can be shown. */
+export type UnitSystem = 'SI' | 'in-lb';
+
+/** How a reader wants to see a result. */
+export interface PresentationOptions {
+  /** Language of sentences, labels and numbers, of `testpiece/languages`; default {@link english}. */
+  readonly language?: Language | undefined;
+  /** Units: N, mm, MPa and their multiples, or lbf, in, ksi; default `SI`. */
+  readonly units?: UnitSystem | undefined;
+}
+
+/** How a reader wants to see figures. */
+export interface FigureOptions extends PresentationOptions {
+  /** Ground of the figures; default `light`. */
+  readonly appearance?: Appearance | undefined;
+}
+
+/** @internal A unit as shown, and its factor from the metric unit that it stands for. */
+export interface ShownUnit {
+  readonly unit: string;
+  readonly factor: number;
+}
+
+/** @internal A result's words, numbers and units for one reader. */
+export interface Presentation extends Words {
+  /** True where units are lbf, in, ksi. */
+  readonly inchPound: boolean;
+  /** The unit that is shown in the place of a metric one. */
+  readonly unit: (metric: string) => ShownUnit;
+  /** A value with its unit, to so many figures; `value` is in the metric unit. */
+  readonly value: (value: number, metric: string, figures: number) => string;
+  /** Colours of the figures. */
+  readonly colours: Colours;
+}
+
+/** @internal Names of the options, for checks of those that have more. */
+export const presentationOptions = ['language', 'units'] as const;
+/** @internal The same of figures. */
+export const figureOptions = [...presentationOptions, 'appearance'] as const;
+
+const factor = (from: Unit, to: Unit): number => convert(1, from, to as never);
+
+/** What is shown in the place of each metric unit; per second and per minute are the same in both. */
+const inchPound: Readonly<Record<string, ShownUnit>> = {
+  N: { unit: 'lbf', factor: factor('N', 'lbf') },
+  kN: { unit: 'lbf', factor: factor('kN', 'lbf') },
+  'kN/s': { unit: 'lbf/s', factor: factor('kN', 'lbf') },
+  mm: { unit: 'in', factor: factor('mm', 'in') },
+  'mm/min': { unit: 'in/min', factor: factor('mm/min', 'in/min') },
+  'mm²': { unit: 'in²', factor: factor('mm²', 'in²') },
+  MPa: { unit: 'ksi', factor: factor('MPa', 'ksi') },
+  'MPa/s': { unit: 'ksi/s', factor: factor('MPa', 'ksi') },
+  GPa: { unit: 'ksi', factor: factor('GPa', 'ksi') },
+  bar: { unit: 'psi', factor: factor('bar', 'psi') },
+  'bar/s': { unit: 'psi/s', factor: factor('bar', 'psi') },
+  J: { unit: 'ft·lbf', factor: factor('J', 'ft·lbf') },
+  // 1 MJ/m³ is 1 N·mm/mm³, as 1 MPa
+  'MJ/m³': { unit: 'in·lbf/in³', factor: factor('MPa', 'psi') },
+};
+
+/** @internal Words and units for one reader; refuses what is no language and no system of units. */
+export function presentation(from: string, { language = english, units = 'SI', appearance = 'light' }: FigureOptions = {}): Presentation {
+  requireObject(from, 'options.language', language);
+  requireObject(from, 'options.language.phrases', language.phrases);
+  requireObject(from, 'options.language.findings', language.findings);
+  requireOneOf(from, 'options.language.decimalSign', language.decimalSign, ['.', ',']);
+  const inLb = requireOneOf(from, 'options.units', units, ['SI', 'in-lb']) === 'in-lb';
+  requireOneOf(from, 'options.appearance', appearance, ['light', 'dark']);
+  const words = wordsOf(language);
+  const unit = (metric: string): ShownUnit => (inLb ? inchPound[metric] : undefined) ?? { unit: metric, factor: 1 };
+  return {
+    ...words,
+    inchPound: inLb,
+    unit,
+    colours: colours[appearance],
+    value: (value, metric, figures) => {
+      const shown = unit(metric);
+      return `${words.number(value * shown.factor, figures)} ${shown.unit}`;
+    },
+  };
+}
