@@ -352,7 +352,7 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: '该模型不能适用到缩颈；给出 n 时注明拟合范围。',
   },
   'not-determined': {
-    message: '未测定 {symbol}：{why}。',
+    message: '未测定：{symbol}。原因：{why}。',
     remedy: '见所述原因；以现有记录无法得到该值。',
   },
   // the material
@@ -733,7 +733,7 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: '采用更大的截面或试验力，或对力值范围的低端进行检验。',
   },
   'pressure-near-limit': {
-    message: '油压将达到 {pressure} MPa，为{device}的极限 {limit} MPa 的 {share} %。',
+    message: '油压将达到 {pressure} MPa，为{device}限值 {limit} MPa 的 {share} %。',
     remedy: '采用更小的截面或试验力；切勿调高溢流阀的压力，并使变送器保持在其量程之内。',
   },
   'travel-near-stroke': {
@@ -908,7 +908,7 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'decision-for-structure': {
     message: '{symbol} 拟用于结构：其合格以经有资质的实验室和负责工程师确认为条件。',
-    remedy: '遵守当地规范，并由持证专业人员执业；课堂试验不是证书。',
+    remedy: '遵守当地规范和持证执业的要求；课堂试验不是证书。',
   },
   'gauge-length-unstated': {
     message: '{symbol} 的原始标距未知，因此极限值可能是对另一标距规定的。',
