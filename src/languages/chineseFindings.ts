@@ -69,7 +69,7 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: '加载前先记录几秒钟；所有的力值都可能含有这一零点偏移。',
   },
   'grip-slip': {
-    message: '在第 {sample} 个采样点，试样在夹头中打滑：{column}通道出现 {way} 的位移，无法用力的变化解释（力下降了 {fall} N）。',
+    message: '在第 {sample} 个采样点，试样在夹头中打滑：{column}通道出现 {way} 的变化，无法用力的变化解释（力下降了 {fall} N）。',
     remedy: '清洁或更换夹块；若不将打滑量消除（`joinSlips`），打滑之后由位移得到的应变偏大。强度不受影响。',
   },
   'drive-reversed': {
@@ -239,7 +239,7 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: '说明柔度的来源；其不确定性会传递给 E。',
   },
   'frame-stretches-more-than-piece': {
-    message: '试验机的伸长为试样的 {ratio} 倍：E 的相对不确定性至少为柔度的 {ratio} 倍。',
+    message: '试验机的伸长为试样的 {ratio} 倍：E 的相对不确定性至少为柔度相对不确定性的 {ratio} 倍。',
     remedy: '测定 E 应使用引伸计。',
   },
   'modulus-includes-frame-compliance': {
@@ -341,7 +341,7 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'hardening-correlation-low': {
     message: '硬化模型的拟合仅达到 R² = {correlation}。',
-    remedy: '其他模型可能拟合得更好；查看真应力—应变曲线。',
+    remedy: '其他模型可能拟合得更好；查看真应力-真应变曲线。',
   },
   'necking-answers-differ': {
     message: '由曲线得到的缩颈起始真应变为 {curve}（u = {uncertainty}），由硬化模型得到的为 {law}。',
@@ -600,11 +600,11 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: '使试验力与标称值之差在 1 % 以内；硬度已按实际的力计算。',
   },
   'brinell-index-unusual': {
-    message: '压痕 {number}：试验力—球直径平方的比率 {index} 不是 1、2.5、5、10、15 和 30 中的任何一个。',
+    message: '压痕 {number}：试验力-球直径平方的比率 {index} 不是 1、2.5、5、10、15 和 30 中的任何一个。',
     remedy: '不同比率下的硬度值不可比较；对该球采用标准规定的试验力。',
   },
   'brinell-index-unsuited': {
-    message: '试验力—球直径平方的比率 {index} 不适用于硬度为 {hardness} HBW 的{material}（通常为 {usual}；凭记忆引用）。',
+    message: '试验力-球直径平方的比率 {index} 不适用于硬度为 {hardness} HBW 的{material}（通常为 {usual}；凭记忆引用）。',
     remedy: '改用通常比率的试验力重新试验。',
   },
   'brinell-force-unsteady': {
@@ -680,12 +680,12 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: '至少试验三个试样并给出平均值。',
   },
   'unloading-refused': {
-    message: '进回程相对误差 {reversibility} % 大于 1.5 %：力只在上升时有效，因此不采用卸载数据。',
-    remedy: '对下降的力进行检验，或在试样处而不是在油中测力。',
+    message: '进回程相对误差 {reversibility} % 大于 1.5 %：力值只在递增时有效，因此不采用卸载数据。',
+    remedy: '对递减力进行检验，或在试样处而不是在油中测力。',
   },
   'reversibility-unknown': {
     message: '力的进回程相对误差未知：油缸摩擦会使环线弯曲并变宽。',
-    remedy: '对上升和下降的力进行检验，并给出其进回程相对误差。',
+    remedy: '对递增力和递减力进行检验，并给出其进回程相对误差。',
   },
   'unloading-none': {
     message: '记录中没有卸载：{why}。',
@@ -761,7 +761,7 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: '将试验机在该力处检验到 1 级，或选择达到 1 级的力。',
   },
   'drive-too-fast': {
-    message: '驱动装置在{stage}阶段每分钟需要 {number} {what}：手动操作每分钟超过 {limit} 难以保持均匀。',
+    message: '驱动装置在{stage}阶段每分钟需要 {number} {what}：手动操作若每分钟超过 {limit}，便难以保持均匀。',
     remedy: '采用标准允许的较低速率，并予以注明。',
   },
   'drive-strokes-coarse': {
@@ -781,12 +781,12 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: '遵守适用的规范；应由具备能力、试验机经过检验的实验室，以及持证或以其他方式获得授权的专业人员作出决定。',
   },
   'planned-index-unusual': {
-    message: '试验力—球直径平方的比率 0.102 F/D² = {index} 不是 {usual} 中的任何一个。',
+    message: '试验力-球直径平方的比率 0.102 F/D² = {index} 不是 {usual} 中的任何一个。',
     remedy: '对该球采用表中的试验力。',
   },
   'planned-indentation-outside': {
     message: '硬度为 {hardness} HBW 时，压痕将为球直径的 {ratio} 倍，超出 0.24～0.60。',
-    remedy: '改用其他的试验力—球直径平方的比率。',
+    remedy: '改用其他的试验力-球直径平方的比率。',
   },
   'planned-span-short': {
     message: '跨距为梁高的 {ratio} 倍：低于 {limit} 时剪切会增大挠度。',

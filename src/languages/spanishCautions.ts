@@ -12,12 +12,12 @@ export const spanishCautions: Readonly<Record<CautionTag, string>> = {
     'Mantener las manos fuera del espacio entre los platos. Una probeta comprimida que no esté a escuadra o centrada puede salir despedida hacia un lado.',
   column: 'Una probeta esbelta pandea de repente y salta; ninguna fuerza de pandeo calculada es una carga segura.',
   span: 'Una barra doblada puede escapar de sus apoyos o recuperarse de golpe al soltarla; una dura se parte en dos trozos que salen despedidos.',
-  shear: 'Un pasador o un recorte cizallado sale expulsado de la herramienta: retenerlo y colocarse fuera de su trayectoria.',
+  shear: 'Un pasador o un recorte cizallado sale expulsado de la herramienta: prever cómo retenerlo y colocarse fuera de su trayectoria.',
   ball: 'Las bolas y las probetas duras pueden estallar bajo la fuerza: resguardo cerrado, ojos protegidos y ninguna bola desportillada o fisurada.',
   blank:
     'Las probetas de embutición tienen bordes cortantes y la copa un borde desgarrado; descargar por completo antes de abrir la sujeción.',
   limits:
-    'No salirse de la capacidad, la carrera ni el campo de las mordazas y las herramientas; no anular nunca la válvula limitadora de presión ni subir su tarado. Si una probeta no cede a la mayor fuerza admitida, quitar la presión y no acercarse antes de que haya desaparecido.',
+    'No sobrepasar la capacidad, la carrera ni el campo de uso de las mordazas y las herramientas; no anular nunca la válvula limitadora de presión ni subir su tarado. Si una probeta no cede a la mayor fuerza admitida, quitar la presión y no acercarse antes de que haya desaparecido.',
   oil: 'Quitar la presión por completo antes de abrir un racor o el resguardo: un chorro de aceite puede penetrar en la piel y es una urgencia médica. El aceite puede estar caliente, y en el suelo hace resbalar.',
   drive:
     'El accionamiento puede moverse por sí solo en la rotura o al descargar: seguir las instrucciones de la máquina; cerca de él, nada de mangas sueltas, pelo largo ni guantes.',

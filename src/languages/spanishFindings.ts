@@ -50,7 +50,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'reading-coarse': {
     message: 'El canal de {column} se leyó en pasos de {step}, {counts} en todo el ensayo.',
-    remedy: 'Un campo más fino del registrador da más cifras; por debajo de unos cien pasos de fuerza, la resolución limita todas las resistencias.',
+    remedy: 'Un campo de medida más fino del registrador da más cifras; por debajo de unos cien pasos de fuerza, la resolución limita todas las resistencias.',
   },
   'motion-saturated': {
     message: 'El canal de {column} permanece en su valor final {value} durante los últimos {count} datos mientras la fuerza continúa: el sensor estaba probablemente en su tope.',
@@ -247,12 +247,12 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Indicar la flexibilidad de la máquina, o emplear un extensómetro. Un límite elástico convencional trazado con la propia pendiente de la curva sigue siendo correcto.',
   },
   'displacement-steps-coarse': {
-    message: 'Un paso de la lectura de desplazamiento es el {share} % de la deformación prescrita para {symbol}.',
-    remedy: 'Emplear un sensor de desplazamiento más fino: conviene una décima parte de la deformación prescrita.',
+    message: 'Un paso de la lectura de desplazamiento es el {share} % de la extensión prescrita para {symbol}.',
+    remedy: 'Emplear un sensor de desplazamiento más fino: conviene una décima parte de la extensión prescrita.',
   },
   // the evaluation
   'window-bound-eased': {
-    message: 'El registro tiene muy pocos datos entre los límites de la ventana elástica; se relajó el requisito de {bound}.',
+    message: 'El registro tiene muy pocos datos entre los límites de la ventana elástica; se relajó un requisito: {bound}.',
     remedy: 'Registrar más rápido en el tramo elástico, o elegir la ventana manualmente.',
   },
   'no-linear-part': {
@@ -284,7 +284,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Comprobar las unidades, el área (¿radio en lugar de diámetro?), la longitud y la flexibilidad de la máquina.',
   },
   'offset-leverage': {
-    message: 'Con un efecto palanca de {leverage}, la duda de la pendiente mueve la deformación prescrita de {symbol} un {share} %.',
+    message: 'Con un efecto de palanca de {leverage}, la duda de la pendiente mueve la extensión prescrita de {symbol} un {share} %.',
     remedy: 'Emplear un extensómetro o un registro más estable: la pendiente decide este valor.',
   },
   'toe-long': {
@@ -378,7 +378,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   // verification of the frame
   'force-class-not-reached': {
-    message: 'De {steps} escalones, {count} no alcanzan la clase 1; el primero, a {force} N, a causa de: {term}.',
+    message: 'De {steps} escalones, {count} no alcanzan la clase 1; el primero, a {force} N (término limitante: {term}).',
     remedy: 'No declarar ahí conformidad con ISO 6892-1 para las fuerzas; buscar la causa, ajustar y verificar de nuevo.',
   },
   'rising-force-only': {
@@ -387,7 +387,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'falling-above-rising': {
     message: 'A {force} N, la serie de fuerzas decrecientes indica {excess} N más que la de crecientes; el rozamiento de un cilindro hace lo contrario.',
-    remedy: 'Comprobar si se intercambiaron las series, si derivó el patrón, y si el sensor o el patrón tienen histéresis propia.',
+    remedy: 'Comprobar si se intercambiaron las series, si el patrón tuvo deriva, y si el sensor o el patrón tienen histéresis propia.',
   },
   'zero-not-verified': {
     message: 'No se indicaron lecturas de cero: el error de cero es desconocido y la clase se basa solo en los demás términos.',
@@ -402,12 +402,12 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Verificar hasta el final del alcance, o declarar el escalón más alto como su final.',
   },
   'class-range-starts-high': {
-    message: 'La clase 1 solo se cumple a partir de {force} N, el {share} % del alcance; por debajo la impide: {term}.',
+    message: 'La clase 1 solo se cumple a partir de {force} N, el {share} % del alcance; por debajo la impide un término: {term}.',
     remedy: 'Planificar los ensayos de modo que la cedencia quede por encima de esta fuerza.',
   },
   'friction-negative': {
     message: 'En {count} de los escalones el rozamiento resulta menor que cero; el más bajo, {friction} N; el rozamiento nunca ayuda.',
-    remedy: 'Comprobar si se intercambiaron las series creciente y decreciente, y si derivó el cero de la presión.',
+    remedy: 'Comprobar si se intercambiaron las series creciente y decreciente, y si hubo deriva del cero de la presión.',
   },
   'pointer-above-record': {
     message: 'La aguja indica {pointer} N, el registro {recorded} N: un {share} % más. {cause}.',
@@ -447,7 +447,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'check-trend': {
     message: '{count} controles seguidos, hasta el número {index}, siguen una tendencia {direction}.',
-    remedy: 'Algo deriva: verificar la fuerza antes de que se alcancen los límites.',
+    remedy: 'Hay una deriva: verificar la fuerza antes de que se alcancen los límites.',
   },
   'check-few': {
     message: 'Los límites se apoyan en {count} controles; con menos de 20 son provisionales.',
@@ -462,7 +462,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Juzgarlo por separado; la deriva en ese punto se desconoce.',
   },
   'displacement-class-not-reached': {
-    message: 'De {steps} escalones, {count} no alcanzan la clase 1; el primero, a {travel} mm, a causa de: {term}.',
+    message: 'De {steps} escalones, {count} no alcanzan la clase 1; el primero, a {travel} mm (término limitante: {term}).',
     remedy: 'Usar el canal para lo que permite: indicar su clase junto a cada deformación, y tomar Rp de un sensor más fino.',
   },
   'displacement-reversal': {
@@ -487,7 +487,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'compliance-poorly-determined': {
     message: 'La incertidumbre típica de la flexibilidad es el {uncertainty} % de esta.',
-    remedy: 'Emplear una pieza patrón más rígida o una mayor diferencia de longitudes, más datos, y un intervalo que llegue hasta las fuerzas de los ensayos.',
+    remedy: 'Emplear un bloque más rígido o una mayor diferencia de longitudes, más datos, y un intervalo que llegue hasta las fuerzas de los ensayos.',
   },
   'force-beyond-compliance': {
     message: '{count} datos están por encima de {limit} N, donde no se midió la flexibilidad de la máquina; se prolongó hasta {force} N como en su extremo.',
@@ -765,7 +765,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Apuntar a una velocidad menor que la norma permita, e indicarla.',
   },
   'drive-strokes-coarse': {
-    message: 'Una embolada de la bomba mueve el travesaño {travel} mm, {ratio} veces la deformación prescrita de Rp0.2: la cedencia pasa dentro de una sola.',
+    message: 'Una embolada de la bomba mueve el travesaño {travel} mm, {ratio} veces la extensión prescrita de Rp0.2: la cedencia pasa dentro de una sola.',
     remedy: 'Pasado el tramo elástico, mover la palanca despacio y solo en parte, o usar un accionamiento de pasos más finos.',
   },
   'planned-sampling-slow': {

@@ -150,7 +150,7 @@ export const spanishValueWords: Readonly<Record<FindingValueWord, string>> = {
   'the true stress at fracture': 'la tensión verdadera en la rotura',
   'ReL is at most ReH': 'ReL es como máximo ReH',
   'without a yield point a larger offset gives at least the same strength':
-    'sin cedencia manifiesta, una deformación prescrita mayor da al menos el mismo límite',
+    'sin cedencia manifiesta, una extensión prescrita mayor da al menos el mismo límite',
   'a proof strength is at most Rm': 'un límite elástico convencional es como máximo Rm',
   'Ag is at most A': 'Ag es como máximo A',
   'Agt holds at least the elastic part Rm/E': 'Agt contiene al menos la parte elástica Rm/E',
@@ -244,6 +244,8 @@ export const spanishValueWords: Readonly<Record<FindingValueWord, string>> = {
   'fracture-strain-elongation': 'Deformación en la rotura y alargamiento',
   'work-stored-energy': 'Trabajo y energía almacenada',
   'work-energy': 'Trabajo y energía',
+  'work up to {symbol}': 'trabajo hasta {symbol}',
+  'stored + {symbol} ep/2': 'energía almacenada + {symbol} ep/2',
   'A (short)': 'A (corta)',
   'A (long)': 'A (larga)',
   'a of A = a + b √S0/L0': 'a de A = a + b √S0/L0',
