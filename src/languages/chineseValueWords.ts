@@ -238,9 +238,9 @@ export const chineseValueWords: Readonly<Record<FindingValueWord, string>> = {
   'fracture-strain-elongation': '断裂应变与伸长率',
   'work-stored-energy': '功与储存的能量',
   'work-energy': '功与能量',
-  'work up to {symbol}': '到 {symbol} 为止的功',
-  'stored + {symbol} ep/2': '储存的能量 + {symbol} ep/2',
   'A (short)': 'A（短标距）',
   'A (long)': 'A（长标距）',
   'a of A = a + b √S0/L0': 'A = a + b √S0/L0 中的 a',
+  'work up to {symbol}': '到 {symbol} 为止的功',
+  'stored + {symbol} ep/2': '储存的能量 + {symbol} ep/2',
 };

@@ -244,9 +244,9 @@ export const spanishValueWords: Readonly<Record<FindingValueWord, string>> = {
   'fracture-strain-elongation': 'Deformación en la rotura y alargamiento',
   'work-stored-energy': 'Trabajo y energía almacenada',
   'work-energy': 'Trabajo y energía',
-  'work up to {symbol}': 'trabajo hasta {symbol}',
-  'stored + {symbol} ep/2': 'energía almacenada + {symbol} ep/2',
   'A (short)': 'A (corta)',
   'A (long)': 'A (larga)',
   'a of A = a + b √S0/L0': 'a de A = a + b √S0/L0',
+  'work up to {symbol}': 'trabajo hasta {symbol}',
+  'stored + {symbol} ep/2': 'energía almacenada + {symbol} ep/2',
 };
