@@ -609,7 +609,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'brinell-force-unsteady': {
     message: 'Huella {number}: la fuerza cambió un {share} % mientras se mantenía; cuenta la más alta, {force} N.',
-    remedy: 'Mantener la fuerza dentro del 1 %: reponerla suavemente, sin sobrepasarla nunca.',
+    remedy: 'Mantener la fuerza dentro del 1 %: corregirla suavemente, sin sobrepasarla nunca.',
   },
   'brinell-dwell-outside': {
     message: 'Huella {number}: la fuerza se mantuvo {duration} s, y no de 10 a 15 s.',
@@ -786,7 +786,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'planned-indentation-outside': {
     message: 'Con {hardness} HBW la huella sería {ratio} veces la bola, fuera de 0,24 a 0,60.',
-    remedy: 'Tomar otro coeficiente de la fuerza al cuadrado del diámetro de la bola.',
+    remedy: 'Tomar otro valor del coeficiente fuerza-diámetro.',
   },
   'planned-span-short': {
     message: 'La distancia entre apoyos es {ratio} veces el canto de la barra: por debajo de {limit} el cortante se suma a la flecha.',
@@ -810,7 +810,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'fillet-small': {
     message: 'El radio de acuerdo, {radius} mm, es menor que {least} mm.',
-    remedy: 'Hacerlo mayor: en un escalón vivo se inicia la rotura.',
+    remedy: 'Hacerlo mayor: en un ángulo vivo se inicia la rotura.',
   },
   'parallel-length-long': {
     message: 'La longitud calibrada de {length} mm es {ratio} veces la longitud inicial entre marcas de {gauge} mm: la probeta puede romper fuera de las marcas.',

@@ -26,8 +26,8 @@ export const spanishValueWords: Readonly<Record<FindingValueWord, string>> = {
   // heads of the piece
   'Pressure of the faces': 'Presión de las caras',
   'Core of the thread': 'Núcleo de la rosca',
-  'Seat of the shoulder': 'Asiento del escalón',
-  'Shear of the shoulder': 'Cizalladura del escalón',
+  'Seat of the shoulder': 'Asiento del resalte',
+  'Shear of the shoulder': 'Cizalladura del resalte',
   'Section beside the pin': 'Sección junto al pasador',
   'Bearing of the pin': 'Aplastamiento del agujero del pasador',
   'Shear behind the pin': 'Cizalladura detrás del pasador',
