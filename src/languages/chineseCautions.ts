@@ -2,8 +2,8 @@ import type { CautionTag } from '../methods/index.js';
 
 /** @internal Cautions in Chinese, by what they speak of. */
 export const chineseCautions: Readonly<Record<CautionTag, string>> = {
-  force:
-    '施加任何力之前，应关闭防护罩并佩戴护目镜；站在加载轴线的侧面。试样失效时，试验机、油和软管会释放储存的能量；所列的能量为最小值。受力时切勿打开防护罩或把手伸到防护罩后面；应从外侧读取表盘。',
+  force: '施加任何力之前，应关闭防护罩并佩戴护目镜；站在加载轴线的侧面。试样失效时，试验机、油和软管会释放储存的能量；所列的能量为最小值。',
+  guard: '受力时切勿打开防护罩或把手伸到防护罩后面；应从外侧读取表盘。',
   brittle: '硬而脆的试样和带缺口的试样会毫无预兆地飞出碎片。',
   extensometer: '只有在操作规程允许的载荷下才可取下引伸计；缩颈应在卸载后或用光学方法测量。',
   grips: '夹头闭合时以及试样被拉直时，手不得伸入夹头。',

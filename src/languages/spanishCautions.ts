@@ -3,7 +3,8 @@ import type { CautionTag } from '../methods/index.js';
 /** @internal Cautions in Spanish, by what they speak of. */
 export const spanishCautions: Readonly<Record<CautionTag, string>> = {
   force:
-    'Cerrar el resguardo y llevar protección ocular antes de aplicar cualquier fuerza; colocarse fuera de la línea de carga. La máquina, el aceite y las mangueras liberan energía almacenada cuando una probeta cede; la energía que se indica es un valor mínimo. No abrir nunca el resguardo ni meter la mano por detrás de él con carga; leer los comparadores desde fuera.',
+    'Cerrar el resguardo y llevar protección ocular antes de aplicar cualquier fuerza; colocarse fuera de la línea de carga. La máquina, el aceite y las mangueras liberan energía almacenada cuando una probeta cede; la energía que se indica es un valor mínimo.',
+  guard: 'No abrir nunca el resguardo ni meter la mano por detrás de él con carga; leer los comparadores desde fuera.',
   brittle: 'Las probetas duras, frágiles o entalladas proyectan fragmentos sin previo aviso.',
   extensometer:
     'Retirar un extensómetro solo a una carga a la que el procedimiento propio lo permita; medir la zona de estricción sin carga o por medios ópticos.',

@@ -1,4 +1,5 @@
 import type { Finding } from '../base/index.js';
+import { findingValueWords } from './findingValueWords.js';
 import type { FindingWords, Language } from './Language.js';
 import type { Phrase } from './phrases.js';
 import { termPatterns } from './termPatterns.js';
@@ -29,7 +30,7 @@ const FIGURES = 4;
 const NUMBER = /^[-−]?\d+(\.\d+)?$/;
 
 /** What a term with gaps looks like in data: the gaps take anything. */
-const shapes = termPatterns.map((pattern) => {
+const shapes = [...termPatterns, ...findingValueWords.filter((one) => one.includes('{'))].map((pattern) => {
   const names = [...pattern.matchAll(/\{(\w+)\}/g)].map(([, name = '']) => name);
   const literal = pattern.replace(/[.*+?^$()|[\]\\]/g, '\\$&').replace(/\{\w+\}/g, '(.+)');
   return { pattern, names, shape: new RegExp(`^${literal}$`) };

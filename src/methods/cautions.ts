@@ -52,7 +52,7 @@ export const cautions: readonly Caution[] = [
   },
   { tag: 'column', text: 'A slender piece buckles suddenly and springs out; no computed buckling force is a safe load.' },
   { tag: 'span', text: 'A bent bar can slip off its supports or spring back when it is released; a hard one breaks in two that fly.' },
-  { tag: 'shear', text: 'A sheared pin or blank is driven out of the tool: catch it, and stand out of its way.' },
+  { tag: 'shear', text: 'A sheared pin or blank is driven out of the tool: put something in its way that catches it, and stand aside.' },
   {
     tag: 'ball',
     text: 'Balls and hard pieces can shatter under the force: guard closed, eyes protected, and no ball that is chipped or cracked.',
