@@ -238,6 +238,8 @@ export const findingValueWords = [
   'A (short)',
   'A (long)',
   'a of A = a + b √S0/L0',
+  'work up to {symbol}',
+  'stored + {symbol} ep/2',
 ] as const;
 
 /** @internal A word that findings carry as a value. */
