@@ -402,7 +402,7 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Vérifier jusqu’au bout de l’étendue, ou en donner le palier le plus haut comme fin.',
   },
   'class-range-starts-high': {
-    message: 'La classe 1 ne vaut qu’à partir de {force} N, soit {share} % de l’étendue ; terme en cause au-dessous : {term}.',
+    message: 'La classe 1 ne vaut qu’à partir de {force} N, soit {share} % de l’étendue ; limitée vers le bas par : {term}.',
     remedy: 'Prévoir les essais de sorte que l’écoulement se situe au-dessus de cette force.',
   },
   'friction-negative': {

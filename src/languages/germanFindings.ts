@@ -218,7 +218,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Die Bruchstücke aneinanderfügen und die Messlänge messen; die Einschnürung in zwei Richtungen messen.',
   },
   'after-fracture-larger': {
-    message: '{what} nach dem Bruch ({after}) passt nicht zum Ausgangswert ({before}).',
+    message: '{what} nach dem Bruch: {after}; das passt nicht zum Ausgangswert {before}.',
     remedy: 'Die Ablesungen prüfen: Die Messlänge nimmt zu, der Querschnitt nimmt ab.',
   },
   'reduction-unusual': {
@@ -402,7 +402,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Bis zum Ende des Bereichs überprüfen oder die höchste Stufe als Bereichsende nennen.',
   },
   'class-range-starts-high': {
-    message: 'Klasse 1 gilt erst ab {force} N, {share} % des Bereichs; darunter nicht erfüllt: {term}.',
+    message: 'Klasse 1 gilt erst ab {force} N, {share} % des Bereichs; nach unten begrenzend: {term}.',
     remedy: 'Die Versuche so planen, dass die Streckgrenze oberhalb dieser Kraft liegt.',
   },
   'friction-negative': {
