@@ -348,7 +348,7 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Une autre loi peut mieux suivre cette courbe ; comparer les lois avant d’extrapoler.',
   },
   'necking-unlike-exponent': {
-    message: 'L’exposant n = {exponent} et la déformation vraie répartie {strain} ne s’accordent pas comme le veut Considère.',
+    message: 'Le coefficient d’écrouissage n = {exponent} et la déformation vraie répartie {strain} ne s’accordent pas comme le veut Considère.',
     remedy: 'La loi ne vaut pas jusqu’à la striction ; donner avec n le domaine d’ajustement.',
   },
   'not-determined': {

@@ -99,7 +99,7 @@ export const frenchValueWords: Readonly<Record<FindingValueWord, string>> = {
   'the range ends at {end}, the maximum force is at {uniform}': 'le domaine s’arrête à {end}, la force maximale est à {uniform}',
   'all samples have the same strain': 'tous les points ont la même déformation',
   'the stress does not rise with strain: the exponent would be {exponent}':
-    'la contrainte n’augmente pas avec la déformation ; l’exposant serait {exponent}',
+    'la contrainte n’augmente pas avec la déformation ; le coefficient d’écrouissage serait {exponent}',
   'the stress around its maximum is not above 0': 'la contrainte autour de son maximum n’est pas supérieure à 0',
   'the force does not fall after its highest sample': 'la force ne baisse pas après son point le plus haut',
   '{count} samples lie around the maximum; {least} are needed': '{count} points entourent le maximum, il en faut {least}',
