@@ -61,15 +61,15 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Rien à faire ; le zéro se règle avant que l’éprouvette soit serrée aux deux extrémités.',
   },
   'zero-before-loading': {
-    message: 'Avant la mise en charge, la force indique {force} N, soit {share} % de son maximum.',
+    message: 'Avant la mise en charge, la voie de force indique {force} N, soit {share} % de son maximum.',
     remedy: 'La retrancher (`tare`) si l’éprouvette n’était tenue qu’à une extrémité ; le zéro se règle avant que l’éprouvette soit serrée aux deux extrémités.',
   },
   'zero-after-fracture': {
-    message: 'Après la rupture, la force indique {force} N, soit {share} % de son maximum, et aucune partie avant la mise en charge ne donne le zéro.',
+    message: 'Après la rupture, la voie de force indique {force} N, soit {share} % de son maximum, et aucune partie avant la mise en charge ne donne le zéro.',
     remedy: 'Enregistrer quelques secondes avant la mise en charge ; chaque force peut porter ce décalage.',
   },
   'grip-slip': {
-    message: 'L’éprouvette a glissé dans les mors au point {sample} ; signal {column} : {way} que la force n’explique pas (la force a baissé de {fall} N).',
+    message: 'L’éprouvette a glissé dans les mors au point {sample} ; signal {column} : variation de {way} que la force n’explique pas (la force a baissé de {fall} N).',
     remedy: 'Nettoyer ou changer les mors ; au-delà du glissement, les déformations tirées du déplacement de la traverse sont trop grandes, sauf s’il est retiré (`joinSlips`). La résistance n’est pas touchée.',
   },
   'drive-reversed': {
@@ -102,7 +102,7 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'samples-repeated': {
     message: '{share} % des points répètent le précédent : l’enregistreur était plus rapide que le capteur.',
-    remedy: 'Des points répétés embellissent la dispersion d’une pente ; enregistrer à la cadence du capteur le plus lent.',
+    remedy: 'Des points répétés font paraître trop petite la dispersion d’une pente ; enregistrer à la cadence du capteur le plus lent.',
   },
   'force-saturated': {
     message: 'La force reste à sa valeur la plus haute, {force} N, pendant {count} points : la voie était probablement en fin d’étendue.',
@@ -284,7 +284,7 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Vérifier les unités, l’aire (rayon pour diamètre ?), la longueur et la complaisance du bâti.',
   },
   'offset-leverage': {
-    message: 'Avec un bras de levier de {leverage}, l’incertitude de la pente déplace le décalage de {symbol} de {share} %.',
+    message: 'Avec un effet de levier de {leverage}, l’incertitude de la pente déplace le décalage de {symbol} de {share} %.',
     remedy: 'Utiliser un extensomètre ou un enregistrement plus calme : c’est la pente qui décide de cette valeur.',
   },
   'toe-long': {
@@ -309,7 +309,7 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'several-crossings': {
     message: 'La courbe coupe la droite de {symbol} {count} fois ; la première intersection durable compte.',
-    remedy: 'Regarder le détail élastique ; s’il y a un palier d’écoulement, donner d’abord ReH et ReL.',
+    remedy: 'Regarder le détail élastique ; en cas d’écoulement discontinu, donner d’abord ReH et ReL.',
   },
   'proof-strength-not-reached': {
     message: '{symbol} n’a pas été atteint avant le maximum : métal fragile, ou essai arrêté trop tôt.',
@@ -750,7 +750,7 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'elastic-speed-too-fast-for-yield': {
     message: 'Maintenue pendant l’écoulement, la vitesse de la partie élastique déformerait l’éprouvette à {rate} 1/s, soit {ratio} fois la vitesse à viser alors.',
-    remedy: 'Ralentir avant l’écoulement, là où la feuille d’allure l’indique.',
+    remedy: 'Ralentir avant l’écoulement, là où la feuille de cadence l’indique.',
   },
   'elastic-part-quick': {
     message: 'À cette vitesse, la partie élastique jusqu’au changement de vitesse dure {time} s : à peine cinq lectures d’un cadran.',

@@ -3,7 +3,7 @@ import type { CautionTag } from '../methods/index.js';
 /** @internal Cautions in German, by what they speak of. */
 export const germanCautions: Readonly<Record<CautionTag, string>> = {
   force:
-    'Vor jedem Aufbringen von Kraft die Schutzabdeckung schließen und eine Schutzbrille tragen; nicht in der Belastungsachse stehen. Prüfrahmen, Öl und Schläuche setzen gespeicherte Energie frei, wenn eine Probe nachgibt; eine ausgedruckte Energie ist ein Mindestwert. Unter Last niemals die Schutzabdeckung öffnen oder an ihr vorbeigreifen; Messuhren von außen ablesen.',
+    'Vor jedem Aufbringen von Kraft die Schutzabdeckung schließen und eine Schutzbrille tragen; nicht in der Belastungsachse stehen. Prüfrahmen, Öl und Schläuche setzen gespeicherte Energie frei, wenn eine Probe nachgibt; eine ausgedruckte Energie ist ein Mindestwert. Unter Last niemals die Schutzabdeckung öffnen oder an ihr vorbeigreifen; Anzeigen von außen ablesen.',
   brittle: 'Harte, spröde und gekerbte Proben schleudern ohne Vorwarnung Bruchstücke.',
   extensometer:
     'Einen Längenänderungsaufnehmer nur bei einer Last abnehmen, bei der die Arbeitsanweisung es erlaubt; Einschnürungen entlastet oder optisch messen.',

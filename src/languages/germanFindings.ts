@@ -37,7 +37,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Das Vorzeichen umkehren (`reverseSign`) und die Vorzeichenregel des Datenloggers prüfen.',
   },
   spikes: {
-    message: 'Signal {column}: Zahl der Ausreißerspitzen {count}; die größte weicht um {largest} von ihren Nachbarn ab, bei Messpunkt {first}.',
+    message: 'Signal {column}: Zahl der Störspitzen {count}; die größte weicht um {largest} von ihren Nachbarn ab, bei Messpunkt {first}.',
     remedy: 'Die Spitzen werden, sofern nicht abgeschaltet, durch die Gerade zwischen ihren Nachbarn ersetzt; nach einem losen Stecker oder einer Störquelle suchen.',
   },
   'signal-drops-out': {
@@ -61,15 +61,15 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Nichts zu tun; der Nullabgleich gehört vor das beidseitige Einspannen der Probe.',
   },
   'zero-before-loading': {
-    message: 'Vor der Belastung zeigt die Kraft {force} N an, {share} % ihres Höchstwerts.',
+    message: 'Vor der Belastung zeigt der Kraftkanal {force} N an, {share} % seines Höchstwerts.',
     remedy: 'Den Betrag abziehen (`tare`), wenn die Probe nur an einem Ende gehalten war; der Nullabgleich gehört vor das beidseitige Einspannen der Probe.',
   },
   'zero-after-fracture': {
-    message: 'Nach dem Bruch zeigt die Kraft {force} N an, {share} % ihres Höchstwerts, und kein Abschnitt vor der Belastung zeigt den Nullpunkt.',
+    message: 'Nach dem Bruch zeigt der Kraftkanal {force} N an, {share} % seines Höchstwerts, und kein Abschnitt vor der Belastung zeigt den Nullpunkt.',
     remedy: 'Vor der Belastung einige Sekunden aufzeichnen; jede Kraft kann diese Nullpunktabweichung tragen.',
   },
   'grip-slip': {
-    message: 'Die Probe rutschte bei Messpunkt {sample} in der Einspannung; Signal {column}: {way}, die von der Kraft nicht erklärt werden (die Kraft fiel um {fall} N).',
+    message: 'Die Probe rutschte bei Messpunkt {sample} in der Einspannung; Signal {column}: Änderung um {way}, die sich aus der Kraft nicht erklärt (die Kraft fiel um {fall} N).',
     remedy: 'Die Spannbacken reinigen oder wechseln; Dehnungen aus dem Traversenweg sind nach dem Rutschen zu groß, sofern es nicht herausgenommen wird (`joinSlips`). Die Festigkeit ist nicht betroffen.',
   },
   'drive-reversed': {
@@ -394,15 +394,15 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Nach jeder Messreihe die Anzeige ohne Kraft ablesen.',
   },
   'verification-steps-few': {
-    message: 'Stufen zwischen 20 % und 100 % des Bereichs: {count}; gewünscht sind fünf.',
-    remedy: 'Bei etwa 20, 40, 60, 80 und 100 % des Bereichs überprüfen, unter 20 % zusätzlich bei 10, 5, 2 und 1 %, sofern dort Kräfte benutzt werden.',
+    message: 'Stufen zwischen 20 % und 100 % des Messbereichs: {count}; gewünscht sind fünf.',
+    remedy: 'Bei etwa 20, 40, 60, 80 und 100 % des Messbereichs überprüfen, unter 20 % zusätzlich bei 10, 5, 2 und 1 %, sofern dort Kräfte benutzt werden.',
   },
   'range-not-reached': {
-    message: 'Die höchste Stufe liegt bei {force} N, {share} % des Bereichs; darüber ist nichts überprüft.',
-    remedy: 'Bis zum Ende des Bereichs überprüfen oder die höchste Stufe als Bereichsende nennen.',
+    message: 'Die höchste Stufe liegt bei {force} N, {share} % des Messbereichs; darüber ist nichts überprüft.',
+    remedy: 'Bis zum Ende des Messbereichs überprüfen oder die höchste Stufe als dessen Ende nennen.',
   },
   'class-range-starts-high': {
-    message: 'Klasse 1 gilt erst ab {force} N, {share} % des Bereichs; nach unten begrenzend: {term}.',
+    message: 'Klasse 1 gilt erst ab {force} N, {share} % des Messbereichs; nach unten begrenzend: {term}.',
     remedy: 'Die Versuche so planen, dass die Streckgrenze oberhalb dieser Kraft liegt.',
   },
   'friction-negative': {
@@ -568,8 +568,8 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   // shear, Brinell hardness, cupping, unloading loops, broken piece
   'shear-clearance': {
-    message: 'Ein Spalt von {clearance} mm ist {share} % der gescherten {dimension} mm: Biegung und Zug mischen sich in die Scherung.',
-    remedy: 'Eng passende, scharfe Werkzeuge verwenden; den Spalt zusammen mit dem Wert angeben.',
+    message: 'Ein Spiel von {clearance} mm ist {share} % der gescherten {dimension} mm: Biegung und Zug mischen sich in die Scherung.',
+    remedy: 'Eng passende, scharfe Werkzeuge verwenden; das Spiel zusammen mit dem Wert angeben.',
   },
   'shear-bending': {
     message: 'Die Probe wurde verbogen: Ihre Scherfestigkeit ist nicht die der reinen Scherung.',
@@ -753,7 +753,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Vor der Streckgrenze verlangsamen, wo der Belastungsfahrplan es vorsieht.',
   },
   'elastic-part-quick': {
-    message: 'Bei dieser Geschwindigkeit dauert der elastische Bereich bis zum Geschwindigkeitswechsel {time} s: kaum fünf Ablesungen einer Messuhr.',
+    message: 'Bei dieser Geschwindigkeit dauert der elastische Bereich bis zum Geschwindigkeitswechsel {time} s: kaum fünf Ablesungen einer Zeigeranzeige.',
     remedy: 'Aufzeichnen, oder das untere Ende der von der Norm zugelassenen Geschwindigkeiten anstreben.',
   },
   'ball-force-error': {

@@ -56,7 +56,7 @@ describe.each(languages)('$language', ({ foreign, findings, cautions: cautioned,
     });
 
     test.each(['message', 'remedy'] as const)('%s is a sentence of its own', (part) => {
-      expect(own[part]).toMatch(/^[\p{Lu}\p{Lo}\d{].*[.。}]$/u);
+      expect(own[part]).toMatch(/^[\p{Lu}\p{Lo}\d{“„«].*[.。}]$/u);
       expect(own[part]).not.toBe(english[part]);
     });
   });
@@ -71,10 +71,11 @@ describe.each(languages)('$language', ({ foreign, findings, cautions: cautioned,
   });
 
   test('says every sentence of the cautions of a tag', () => {
-    const sentences = (text: string): number => text.match(/[.。](?=\s|$|\p{Lo})/gu)?.length ?? 0;
+    // a semicolon may stand where English begins another sentence
+    const sentences = (text: string): number => text.match(/[.;。；](?=\s|$|\p{Lo})/gu)?.length ?? 0;
     for (const [tag, text] of Object.entries(cautioned)) {
-      const english = cautions.filter((one) => one.tag === tag).map((one) => one.text);
-      expect(sentences(text)).toBe(sentences(english.join(' ')));
+      const english = cautions.filter((one) => one.tag === tag).map((one) => one.text.replaceAll(';', ','));
+      expect(sentences(text)).toBeGreaterThanOrEqual(sentences(english.join(' ')));
     }
   });
 
