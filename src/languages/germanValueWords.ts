@@ -148,7 +148,7 @@ export const germanValueWords: Readonly<Record<FindingValueWord, string>> = {
   'The slope of the elastic line': 'Steigung der elastischen Geraden',
   'The yield strength': 'Streckgrenze',
   'Yield strength over Rm': 'Streckgrenzenverhältnis',
-  'The plastic extension at fracture': 'plastische Dehnung beim Bruch',
+  'The plastic extension at fracture': 'Plastische Dehnung beim Bruch',
   'the true stress at fracture': 'wahre Bruchspannung',
   'ReL is at most ReH': 'ReL ist höchstens so groß wie ReH',
   'without a yield point a larger offset gives at least the same strength':
