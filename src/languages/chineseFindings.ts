@@ -758,7 +758,7 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'ball-force-error': {
     message: '力的误差可能为 {error} %，而球压头的试验力最多允许 {limit} %。',
-    remedy: '将试验机在该力处检验到 1 级，或选择达到 1 级的力。',
+    remedy: '将试验机在该力处检验到 1 级，或选择已达到该等级的力。',
   },
   'drive-too-fast': {
     message: '驱动装置在{stage}阶段每分钟需要 {number} {what}：手动操作若每分钟超过 {limit}，便难以保持均匀。',

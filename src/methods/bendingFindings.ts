@@ -59,7 +59,7 @@ export function bendingFindings(result: Found, evidence: BendingEvidence, settin
     found.push(
       finding(
         'span-short',
-        { ratio: spanRatio.value, least: thresholds.spanRatio, share: shearShare ? 100 * shearShare.value : 'an unknown part' },
+        { ratio: spanRatio.value, least: thresholds.spanRatio, share: shearShare ? 100 * shearShare.value : '?' },
         { field: 'modulus' },
       ),
     );

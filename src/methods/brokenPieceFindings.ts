@@ -64,7 +64,7 @@ export function brokenPieceFindings(
       found.push(
         finding(
           'reduction-unusual',
-          { reduction: 100 * reduction, elongation: elongation === undefined ? 'unknown' : 100 * elongation },
+          { reduction: 100 * reduction, elongation: elongation === undefined ? '?' : 100 * elongation },
           { field: 'reductionOfArea' },
         ),
       );

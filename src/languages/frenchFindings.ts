@@ -1,0 +1,921 @@
+import type { FindingCode } from '../base/index.js';
+import type { FindingWords } from './Language.js';
+
+/** @internal Findings in French. */
+export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
+  // record
+  'time-missing': {
+    message: 'L’enregistrement n’a pas de colonne de temps : les vitesses, les pauses et la régularité de la mise en charge sont donc inconnues.',
+    remedy: 'Enregistrer le temps à chaque point de mesure ; aucun pas de temps n’est supposé.',
+  },
+  'time-not-increasing': {
+    message: 'Le temps recule {count} fois, d’abord au point {first} ; les vitesses ne sont pas données.',
+    remedy: 'Vérifier l’horloge de l’enregistreur, ou si deux essais se trouvent dans le même fichier.',
+  },
+  'time-gap': {
+    message: 'Lacunes dans le temps : {count}, la plus longue de {longest} s au point {first} ; ailleurs les points se suivent toutes les {usual} s.',
+    remedy: 'S’assurer qu’aucune lacune ne tombe sur l’écoulement, la force maximale ou la rupture ; ce qui se passe pendant une pause de l’enregistreur est perdu.',
+  },
+  'time-unit-changes': {
+    message: 'À partir du point {sample}, les pas de temps sont {factor} fois ce qu’ils étaient : deux unités de temps, ou une horloge remise à l’heure.',
+    remedy: 'Reconstruire le temps d’après la cadence de l’enregistreur (`rebuildTime`) ou s’en passer ; les vitesses de part et d’autre du changement n’ont pas de sens.',
+  },
+  'time-coarse': {
+    message: '{share} % des points portent le même temps que le précédent : l’horloge avance par pas de {step} s, plus grossiers que l’acquisition.',
+    remedy: 'Enregistrer le temps avec plus de chiffres, ou le reconstruire d’après la cadence de l’enregistreur (`rebuildTime`).',
+  },
+  'time-unit-unlikely': {
+    message: '{samples} points en {duration} s, soit un toutes les {usual} s : aucune main ne charge ainsi ; l’unité de temps est peut-être une autre.',
+    remedy: 'Indiquer l’unité de temps à la lecture du fichier.',
+  },
+  'force-sign-reversed': {
+    message: 'La force descend à {lowest} N et ne monte qu’à {highest} N : la traction est probablement comptée négativement.',
+    remedy: 'Inverser le signe de la force (`reverseSign`) et vérifier le câblage ou la convention de l’enregistreur.',
+  },
+  'motion-sign-reversed': {
+    message: 'Signal {column} : il va de {first} à {last} alors que la force augmente ; son signe est inversé.',
+    remedy: 'Inverser son signe (`reverseSign`) et vérifier la convention de l’enregistreur.',
+  },
+  spikes: {
+    message: 'Signal {column} : nombre de pics parasites {count} ; le plus grand s’écarte de {largest} de ses voisins, au point {first}.',
+    remedy: 'Ils sont remplacés par la droite entre leurs voisins, sauf si cela est désactivé ; chercher une fiche mal enfoncée ou une perturbation.',
+  },
+  'signal-drops-out': {
+    message: 'Signal {column} : absent pendant {count} points à partir du point {first}, puis de nouveau présent.',
+    remedy: 'Vérifier la fiche et le câble ; on ne sait rien de l’essai dans l’intervalle.',
+  },
+  'signal-noisy': {
+    message: 'Signal {column} : le bruit est de {noise}, soit {share} % de son étendue.',
+    remedy: 'Blinder le signal et le mettre à la terre ; chaque valeur porte cette dispersion.',
+  },
+  'reading-coarse': {
+    message: 'Signal {column} : lu par pas de {step}, soit {counts} pas sur l’essai.',
+    remedy: 'Un calibre plus fin de l’enregistreur donne plus de chiffres ; au-dessous de quelques centaines de pas de force, la résolution limite toute résistance.',
+  },
+  'motion-saturated': {
+    message: 'Signal {column} : il reste à {value} pendant les {count} derniers points alors que la force continue ; le capteur était probablement en butée.',
+    remedy: 'Vérifier la course du capteur ; les déformations sont trop petites à partir de là.',
+  },
+  'late-tare': {
+    message: 'La force a été remise à zéro au point {sample}, de {step} N, alors que rien ne bougeait ; ce qui précède compte à partir d’un autre zéro.',
+    remedy: 'Rien à faire ; le zéro se règle avant que l’éprouvette soit serrée aux deux extrémités.',
+  },
+  'zero-before-loading': {
+    message: 'Avant la mise en charge, la voie de force indique {force} N, soit {share} % de son maximum.',
+    remedy: 'La retrancher (`tare`) si l’éprouvette n’était tenue qu’à une extrémité ; le zéro se règle avant que l’éprouvette soit serrée aux deux extrémités.',
+  },
+  'zero-after-fracture': {
+    message: 'Après la rupture, la voie de force indique {force} N, soit {share} % de son maximum, et aucune partie avant la mise en charge ne donne le zéro.',
+    remedy: 'Enregistrer quelques secondes avant la mise en charge ; chaque force peut porter ce décalage.',
+  },
+  'grip-slip': {
+    message: 'L’éprouvette a glissé dans les mors au point {sample} ; signal {column} : variation de {way} que la force n’explique pas (la force a baissé de {fall} N).',
+    remedy: 'Nettoyer ou changer les mors ; au-delà du glissement, les déformations tirées du déplacement de la traverse sont trop grandes, sauf s’il est retiré (`joinSlips`). La résistance n’est pas touchée.',
+  },
+  'drive-reversed': {
+    message: 'L’entraînement est revenu en arrière au point {sample} (signal {column} : {way}) et la force avec lui, de {fall} N : l’éprouvette a été déchargée puis rechargée.',
+    remedy: 'Charger dans un seul sens ; l’enveloppe de la mise en charge (`loadingEnvelope`) laisse cet écart de côté.',
+  },
+  'motion-backlash': {
+    message: 'Signal {column} : retour de {way} au point {sample}, bien plus que ne le demande la force, qui a baissé de {fall} N ; jeu dans l’entraînement ou dans le capteur.',
+    remedy: 'Chercher un jeu dans la vis, les axes ou le capteur ; les déformations voisines sont douteuses.',
+  },
+  'force-zero-moved': {
+    message: 'La force chute d’un coup de {fall} N au point {sample} et repart de là : son zéro a été déplacé pendant l’essai.',
+    remedy: 'Ne raccorder la force (`restoreZero`) que si c’est bien ce qui s’est passé ; ne jamais remettre à zéro sur une éprouvette chargée.',
+  },
+  'motion-jumps': {
+    message: 'Signal {column} : il saute {count} fois alors que la force continue, jusqu’à {largest} au point {sample} ; le capteur a glissé ou a été remis en place.',
+    remedy: 'Raccorder les parties (`joinJumps`) si l’éprouvette n’a pas été touchée ; les extensions de part et d’autre d’un saut sont douteuses.',
+  },
+  'channels-out-of-step': {
+    message: 'La force et le mouvement sont décalés de {samples} points : leurs vitesses s’accordent à {correlation} après décalage, et à {without} telles qu’enregistrées.',
+    remedy: 'Enregistrer les deux avec la même horloge, ou les aligner (`alignChannels`) ; un retard courbe la droite élastique.',
+  },
+  'several-tests': {
+    message: 'L’enregistrement contient {count} essais, le deuxième à partir du point {second}.',
+    remedy: 'Le diviser (`splitTests`) et dépouiller chaque essai séparément.',
+  },
+  'channel-empty': {
+    message: 'Signal {column} : moins de deux valeurs numériques ; le capteur n’était pas en marche ou n’a pas été enregistré.',
+    remedy: 'Vérifier la colonne ; les déformations sont tirées du déplacement de la traverse, comme sans extensomètre.',
+  },
+  'samples-repeated': {
+    message: '{share} % des points répètent le précédent : l’enregistreur était plus rapide que le capteur.',
+    remedy: 'Des points répétés font paraître trop petite la dispersion d’une pente ; enregistrer à la cadence du capteur le plus lent.',
+  },
+  'force-saturated': {
+    message: 'La force reste à sa valeur la plus haute, {force} N, pendant {count} points : la voie était probablement en fin d’étendue.',
+    remedy: 'Vérifier l’étendue de mesure du transmetteur et de l’enregistreur ; le vrai maximum peut être plus haut.',
+  },
+  'force-does-not-rise': {
+    message: 'La force n’augmente jamais : de {first} N au début à {highest} N au plus.',
+    remedy: 'Vérifier le signe et la colonne de la force, et que le fichier contient une mise en charge.',
+  },
+  'force-looks-like-kilonewton': {
+    message: 'Une contrainte maximale de {stress} MPa est trop faible pour un métal : la force est peut-être en kN là où l’on attendait des N.',
+    remedy: 'Indiquer l’unité de force à la lecture du fichier.',
+  },
+  'strain-looks-like-percent': {
+    message: 'Une déformation de {strain} avec une pente de {slope} MPa ne convient à aucun métal : la déformation est peut-être en % là où l’on attendait un rapport.',
+    remedy: 'Indiquer l’unité de la déformation à la lecture du fichier.',
+  },
+  'record-starts-late': {
+    message: 'Le premier point porte déjà {share} % de la force maximale : le début de la mise en charge manque.',
+    remedy: 'Démarrer l’enregistreur avant la mise en charge ; le zéro de la force ne peut pas être vérifié.',
+  },
+  'zero-drift': {
+    message: 'Après la rupture, l’indication de la force s’écarte de {force} N ({share} % du maximum) du zéro d’avant l’essai.',
+    remedy: 'Vérifier le zéro de la voie de force avant et après chaque essai ; chaque force porte ce doute.',
+  },
+  'tail-after-fracture': {
+    message: '{count} points après la rupture ont été écartés ; ils ont servi à vérifier le zéro.',
+    remedy: 'Rien à faire.',
+  },
+  'fracture-not-recorded': {
+    message: 'L’enregistrement ne montre aucune chute brusque de la force ; son dernier point est pris comme rupture.',
+    remedy: 'Enregistrer jusqu’après la rupture de l’éprouvette ; un enregistrement écourté donne une extension à la rupture trop petite.',
+  },
+  'stopped-before-fracture': {
+    message: 'L’enregistrement s’arrête à {share} % de la force maximale, avant la rupture de l’éprouvette.',
+    remedy: 'Enregistrer jusqu’à la rupture ; la résistance peut rester valable si le maximum a été dépassé.',
+  },
+  'maximum-at-end': {
+    message: 'La force la plus haute est le dernier point : l’essai a été arrêté trop tôt, ou l’éprouvette s’est rompue sans striction.',
+    remedy: 'Préciser lequel des deux ; la résistance ne vaut que pour une éprouvette rompue.',
+  },
+  'maximum-is-spike': {
+    message: 'Le maximum est un point isolé, {excess} MPa au-dessus de ses voisins.',
+    remedy: 'Vérifier que le signal n’a pas de pic parasite avant de donner la résistance.',
+  },
+  'few-points-in-elastic-part': {
+    message: 'La droite élastique repose sur {points} points.',
+    remedy: 'Enregistrer plus vite ou charger plus lentement ; 50 points dans la partie élastique sont souhaités, et au-dessous de 8 aucun module n’est donné.',
+  },
+  'sampling-slow-for-yield': {
+    message: '{frequency} points par seconde à une vitesse de mise en contrainte de {rate} MPa/s : la limite supérieure d’écoulement peut être trop basse de {loss} MPa au plus.',
+    remedy: 'Enregistrer plus vite ou charger plus lentement au voisinage de l’écoulement.',
+  },
+  'extension-goes-back': {
+    message: 'Signal {column} : il recule {count} fois, de {largest} au plus.',
+    remedy: 'Un jeu, un retour de l’entraînement ou un bâti qui se décharge en sont la cause ; la droite et les intersections en tiennent compte.',
+  },
+  'extensometer-taken-off': {
+    message: 'Extensomètre, signal {column} : il s’arrête au point {sample}, à {reading}.',
+    remedy: 'Rien à faire ; au-delà, la déformation a une autre base.',
+  },
+  'travel-carries-on': {
+    message: 'Au-delà d’une déformation de {strain}, la courbe est prolongée d’après le déplacement de la traverse rapporté à {length} mm.',
+    remedy: 'À partir de la striction les deux bases diffèrent ; au-delà, les extensions sont des estimations.',
+  },
+  pause: {
+    message: 'La traverse est restée immobile {duration} s à une déformation de {strain} ; la contrainte a baissé de {fall} MPa.',
+    remedy: 'Une baisse de la force à traverse immobile est une relaxation, jamais un écoulement.',
+  },
+  'pause-near-yield': {
+    message: 'Une pause de {duration} s se trouve à moins de 0,2 % de déformation de {symbol}.',
+    remedy: 'Passer l’écoulement sans s’arrêter ; répéter l’essai si cette valeur est décisive.',
+  },
+  'uneven-loading': {
+    message: 'La vitesse varie de {variation} % dans la fenêtre élastique (écart-type rapporté à la moyenne).',
+    remedy: 'Charger par coups ou par tours réguliers ; voir la figure de la vitesse en fonction du temps.',
+  },
+  // piece
+  'gauge-length-not-proportional': {
+    message: 'La longueur initiale entre repères, {length} mm, s’écarte de {deviation} % de 5,65√S0 = {proportional} mm : A doit être écrit avec sa longueur.',
+    remedy: 'Écrire A avec la longueur entre repères en indice, ou convertir selon l’ISO 2566 dans ses limites.',
+  },
+  'parallel-length-assumed': {
+    message: 'Aucune longueur calibrée n’a été donnée ; la longueur entre repères, {length} mm, en tient lieu.',
+    remedy: 'Donner la longueur calibrée : toute déformation plastique tirée du déplacement de la traverse s’y rapporte.',
+  },
+  'parallel-length-short': {
+    message: 'La longueur calibrée, {length} mm, est inférieure au minimum de {least} mm pour cette section et cette longueur entre repères.',
+    remedy: 'Donner au moins cette longueur à la partie calibrée.',
+  },
+  'section-small': {
+    message: 'La dimension {dimension} = {value} mm est inférieure à {limit} mm : une autre annexe de la norme s’applique.',
+    remedy: 'Suivre l’annexe relative aux produits minces ou aux fils.',
+  },
+  'section-wide': {
+    message: 'Le rapport de la largeur à l’épaisseur est de {ratio}, au-dessus de 8.',
+    remedy: 'La striction des éprouvettes étroites est plus régulière ; donner les dimensions avec A et Z.',
+  },
+  'section-spread': {
+    message: 'Les lectures de la section se dispersent de {spread} % de leur moyenne.',
+    remedy: 'Mesurer de nouveau ; au-dessus de 0,5 %, c’est l’éprouvette ou les lectures qui sont irrégulières.',
+  },
+  'section-taper': {
+    message: 'La section varie de {taper} % d’une extrémité à l’autre.',
+    remedy: 'Vérifier l’usinage ; l’éprouvette se rompt à sa plus petite section.',
+  },
+  'few-section-readings': {
+    message: 'La section repose sur {readings} lectures de chaque dimension.',
+    remedy: 'Mesurer en trois endroits au moins, une éprouvette ronde dans deux directions.',
+  },
+  'after-fracture-missing': {
+    message: '{symbol} n’a pas été déterminé ; il manque : {missing}.',
+    remedy: 'Rapprocher les deux fragments et mesurer la longueur entre repères ; mesurer la striction dans deux directions.',
+  },
+  'after-fracture-larger': {
+    message: '{what} après rupture ({after}) : incompatible avec la valeur initiale ({before}).',
+    remedy: 'Vérifier les lectures : la longueur entre repères augmente et la section diminue.',
+  },
+  'reduction-unusual': {
+    message: 'Z = {reduction} % est inhabituel à côté de A = {elongation} %.',
+    remedy: 'Vérifier les lectures après rupture ; seuls les métaux purs et le plomb se rétreignent presque jusqu’à rien.',
+  },
+  'elongation-unlike-travel': {
+    message: 'A = {elongation} % d’après les repères et {travel} % d’après la courbe ne s’accordent pas.',
+    remedy: 'Chercher une longueur fausse, un glissement dans les mors ou une unité fausse.',
+  },
+  // frame
+  'extension-from-travel': {
+    message: 'Les déformations sont tirées du déplacement de la traverse, et non d’un extensomètre comme le demandent les normes.',
+    remedy: 'Le préciser à côté de chaque valeur fondée sur la déformation ; utiliser un extensomètre là où la valeur est décisive.',
+  },
+  'frame-compliance-removed': {
+    message: 'Une complaisance du bâti de {compliance} mm/N a été retranchée ; elle représentait {share} % du mouvement dans la partie élastique.',
+    remedy: 'Indiquer d’où vient la complaisance ; son incertitude se reporte sur E.',
+  },
+  'frame-stretches-more-than-piece': {
+    message: 'Le bâti s’allonge {ratio} fois autant que l’éprouvette : E porte au moins {ratio} fois l’incertitude relative de la complaisance.',
+    remedy: 'Utiliser un extensomètre pour E.',
+  },
+  'modulus-includes-frame-compliance': {
+    message: 'E n’est pas donné : la pente, {slope} MPa, est celle du bâti et de l’éprouvette ensemble.',
+    remedy: 'Donner la complaisance du bâti ou utiliser un extensomètre. Une limite conventionnelle d’élasticité prise avec la pente propre de la courbe reste juste.',
+  },
+  'displacement-steps-coarse': {
+    message: 'Un pas de la lecture du déplacement vaut {share} % du décalage de {symbol}.',
+    remedy: 'Utiliser un capteur de déplacement plus fin : un dixième du décalage est souhaité.',
+  },
+  // evaluation
+  'window-bound-eased': {
+    message: 'L’enregistrement a trop peu de points entre les bornes de la fenêtre élastique ; critère assoupli : {bound}.',
+    remedy: 'Enregistrer plus vite dans la partie élastique, ou choisir soi-même la fenêtre.',
+  },
+  'no-linear-part': {
+    message: 'La courbe n’a pas de partie rectiligne (la pente baisse de {fall} % dans la fenêtre) : E n’est pas donné.',
+    remedy: 'Tirer E d’une droite de décharge ou d’une autre méthode ; la droite décalée utilise la plus forte pente.',
+  },
+  'slope-scatter': {
+    message: 'La pente a une erreur type relative de {error} %.',
+    remedy: 'Réduire le bruit ou enregistrer plus de points ; 1 % au plus est souhaité.',
+  },
+  'windows-disagree': {
+    message: 'La droite élastique est fragile : {windows} autres fenêtres donnent des pentes de {lowest} à {highest} MPa et des limites conventionnelles d’élasticité à 0,2 % de {low} à {high} MPa.',
+    remedy: 'Regarder le détail élastique ; donner l’intervalle, ou indiquer la fenêtre.',
+  },
+  'window-slopes-disagree': {
+    message: 'La droite élastique est fragile : {windows} autres fenêtres donnent des pentes de {lowest} à {highest} MPa.',
+    remedy: 'Regarder le détail élastique ; donner l’intervalle, ou indiquer la fenêtre.',
+  },
+  'residuals-alike': {
+    message: 'Les résidus voisins de la droite élastique se ressemblent ({runs} suites de même signe, {expected} attendues au hasard) : son erreur type est trop petite.',
+    remedy: 'Un filtre ou la cadence de l’enregistreur corrèle les points, ou la courbe n’est pas droite dans la fenêtre ; lire l’erreur type comme une borne inférieure.',
+  },
+  'window-bent': {
+    message: 'La pente d’une parabole ajustée dans la fenêtre élastique varie de {change} % d’un bout à l’autre.',
+    remedy: 'Regarder le détail élastique : le pied de courbe ou l’écoulement empiète sur la fenêtre.',
+  },
+  'slope-implausible': {
+    message: 'Un module de {slope} MPa est hors de l’intervalle de {lowest} à {highest} MPa, où se situent les métaux.',
+    remedy: 'Vérifier les unités, l’aire (rayon pour diamètre ?), la longueur et la complaisance du bâti.',
+  },
+  'offset-leverage': {
+    message: 'Avec un effet de levier de {leverage}, l’incertitude de la pente déplace le décalage de {symbol} de {share} %.',
+    remedy: 'Utiliser un extensomètre ou un enregistrement plus calme : c’est la pente qui décide de cette valeur.',
+  },
+  'toe-long': {
+    message: 'Le pied de courbe occupe une déformation de {shift}, soit {share} % de la déformation élastique en haut de la fenêtre.',
+    remedy: 'Appliquer une précharge pour asseoir les mors ; l’origine a été déplacée là où la droite rejoint la contrainte nulle.',
+  },
+  'toe-outside-record': {
+    message: 'La droite rejoint la contrainte nulle à une déformation de {shift}, avant le début de l’enregistrement.',
+    remedy: 'L’enregistrement commence tard, ou plus raide que la droite ; vérifier le zéro et la précharge.',
+  },
+  'no-yield-point': {
+    message: 'Pas de limite supérieure d’écoulement ; motif : {why}.',
+    remedy: 'Donner la limite conventionnelle d’élasticité.',
+  },
+  'yield-fall-in-pause': {
+    message: 'La contrainte n’a baissé que pendant l’arrêt de la traverse : c’est une relaxation, pas un écoulement.',
+    remedy: 'Passer l’écoulement sans s’arrêter.',
+  },
+  'few-points-before-proof': {
+    message: 'Seulement {points} points se trouvent entre la fin de la fenêtre élastique et {symbol}.',
+    remedy: 'Enregistrer plus vite : entre des points éloignés, la corde passe sous la courbe.',
+  },
+  'several-crossings': {
+    message: 'La courbe coupe la droite de {symbol} {count} fois ; la première intersection durable compte.',
+    remedy: 'Regarder le détail élastique ; en cas d’écoulement discontinu, donner d’abord ReH et ReL.',
+  },
+  'proof-strength-not-reached': {
+    message: '{symbol} n’a pas été atteint avant le maximum : métal fragile, ou essai arrêté trop tôt.',
+    remedy: 'Ne donner que la résistance.',
+  },
+  'total-extension-not-reached': {
+    message: '{symbol} n’a pas été atteint dans l’enregistrement.',
+    remedy: 'Ne pas le donner dans le rapport.',
+  },
+  'maximum-wide': {
+    message: 'La force reste à moins de 0,1 % de son maximum sur une déformation de {width} : Agt est incertain de la moitié de cette valeur.',
+    remedy: 'Donner Agt avec ce doute.',
+  },
+  'maximum-below-upper-yield': {
+    message: 'Le maximum après le début de l’écrouissage, {strength} MPa, est inférieur à la limite supérieure d’écoulement, {upper} MPa.',
+    remedy: 'Préciser lequel des deux est appelé résistance.',
+  },
+  'proportional-limit-by-definition': {
+    message: 'La limite de proportionnalité est de {lowest} à {highest} MPa, selon la définition.',
+    remedy: 'Nommer la définition avec la valeur.',
+  },
+  'stress-rate-outside': {
+    message: 'La vitesse de mise en contrainte dans la fenêtre élastique, {rate} MPa/s, est hors de l’intervalle de {lowest} à {highest} MPa/s (ISO 6892-1, méthode B, de mémoire).',
+    remedy: 'Charger à une vitesse comprise dans l’intervalle ; voir la figure de la vitesse en fonction du temps.',
+  },
+  'strain-rate-high': {
+    message: 'La vitesse de déformation {where} est de {rate} 1/s, au-dessus de {highest} 1/s (ISO 6892-1, de mémoire).',
+    remedy: 'Y charger plus lentement ; une vitesse élevée relève les limites d’écoulement et d’élasticité.',
+  },
+  'hardening-correlation-low': {
+    message: 'La loi d’écrouissage ne s’ajuste qu’avec R² = {correlation}.',
+    remedy: 'Une autre loi peut mieux convenir ; regarder la courbe vraie.',
+  },
+  'necking-answers-differ': {
+    message: 'La striction commence à une déformation vraie de {curve} (u = {uncertainty}) d’après la courbe, et de {law} d’après la loi d’écrouissage.',
+    remedy: 'Une autre loi peut mieux suivre cette courbe ; comparer les lois avant d’extrapoler.',
+  },
+  'necking-unlike-exponent': {
+    message: 'Le coefficient d’écrouissage n = {exponent} et la déformation vraie répartie {strain} ne s’accordent pas comme le veut Considère.',
+    remedy: 'La loi ne vaut pas jusqu’à la striction ; donner avec n le domaine d’ajustement.',
+  },
+  'not-determined': {
+    message: 'Non déterminé : {symbol} ; motif : {why}.',
+    remedy: 'Voir le motif ; tel qu’il est, l’enregistrement ne permet pas cette valeur.',
+  },
+  // materials
+  'dimension-looks-wrong': {
+    message: '{symbol} = {value} sort de l’intervalle usuel de {low} à {high} ({family}). {why}',
+    remedy: 'Mesurer de nouveau l’éprouvette, comparer avec ce qui a été saisi, et dépouiller de nouveau ; rien n’a été corrigé.',
+  },
+  'unit-looks-wrong': {
+    message: '{symbol} = {value} sort de l’intervalle usuel de {low} à {high} ({family}). {why}',
+    remedy: 'Indiquer les unités des colonnes à la lecture du fichier, et dépouiller de nouveau ; rien n’a été corrigé.',
+  },
+  'strain-looks-wrong': {
+    message: '{symbol} = {value} sort de l’intervalle usuel de {low} à {high} ({family}). {why}',
+    remedy: 'Voir ce que la déformation contient en plus de l’éprouvette : bâti, mors, assise de l’extensomètre.',
+  },
+  'unlike-family': {
+    message: '{symbol} = {value} sort de l’intervalle usuel de {low} à {high} ({family}). {why}',
+    remedy: 'Vérifier le matériau et son état. Les intervalles usuels ne sont pas les limites d’une spécification.',
+  },
+  'properties-contradict': {
+    message: '{left} = {leftValue} et {right} = {rightValue} se contredisent : {rule}.',
+    remedy: 'Voir comment les deux ont été obtenus ; l’un au moins, ou une lecture dont il dépend, est faux.',
+  },
+  // verification
+  'force-class-not-reached': {
+    message: '{count} paliers sur {steps} n’atteignent pas la classe 1, le premier à {force} N (terme en cause : {term}).',
+    remedy: 'Pour les forces de ce domaine, ne pas se réclamer de l’ISO 6892-1 ; trouver la cause, ajuster et vérifier de nouveau.',
+  },
+  'rising-force-only': {
+    message: 'La réversibilité de {reversibility} % dépasse celle de la classe 1 : la voie ne sert que pour des forces croissantes.',
+    remedy: 'Ne tirer de cette voie ni module de décharge ni boucle d’hystérésis ; examiner les joints et le frottement.',
+  },
+  'falling-above-rising': {
+    message: 'À {force} N, la série décroissante indique {excess} N de plus que la série croissante ; le frottement d’un vérin fait l’inverse.',
+    remedy: 'Vérifier si les séries ont été échangées, si la référence a dérivé, et si le capteur ou la référence a sa propre hystérésis.',
+  },
+  'zero-not-verified': {
+    message: 'Aucune lecture du zéro n’a été donnée : l’erreur de zéro est donc inconnue, et la classe ne tient qu’aux autres termes.',
+    remedy: 'Lire l’indicateur sans force après chaque série.',
+  },
+  'verification-steps-few': {
+    message: 'Paliers entre 20 % et 100 % de l’étendue : {count} ; cinq sont souhaités.',
+    remedy: 'Vérifier à environ 20, 40, 60, 80 et 100 % de l’étendue, et au-dessous de 20 % à 10, 5, 2 et 1 % si l’on y utilise des forces.',
+  },
+  'range-not-reached': {
+    message: 'Le palier le plus haut est de {force} N, soit {share} % de l’étendue ; au-dessus, rien n’est vérifié.',
+    remedy: 'Vérifier jusqu’au bout de l’étendue, ou en donner le palier le plus haut comme fin.',
+  },
+  'class-range-starts-high': {
+    message: 'La classe 1 ne vaut qu’à partir de {force} N, soit {share} % de l’étendue ; limitée vers le bas par : {term}.',
+    remedy: 'Prévoir les essais de sorte que l’écoulement se situe au-dessus de cette force.',
+  },
+  'friction-negative': {
+    message: 'À {count} des paliers le frottement ressort négatif, au plus bas {friction} N ; le frottement n’aide jamais.',
+    remedy: 'Vérifier si les séries croissante et décroissante ont été échangées, et si le zéro de la pression a dérivé.',
+  },
+  'pointer-above-record': {
+    message: 'L’aiguille suiveuse indique {pointer} N, l’enregistrement {recorded} N : {share} % de plus. {cause}.',
+    remedy: 'Donner la voie vérifiée et imprimer l’autre à côté ; regarder l’enregistrement autour de son maximum.',
+  },
+  'pointer-below-record': {
+    message: 'L’aiguille suiveuse indique {pointer} N, l’enregistrement {recorded} N : {share} % de moins. {cause}.',
+    remedy: 'Donner la voie vérifiée et imprimer l’autre à côté ; vérifier que l’aiguille court librement sur toute son échelle.',
+  },
+  'idle-friction-changed': {
+    message: 'La course à vide demande {force} N ; elle demandait {before} N, soit un changement de {share} %.',
+    remedy: 'Examiner les joints, les guidages et l’huile ; la tare de la force n’est plus ce qu’elle était.',
+  },
+  'idle-friction-uneven': {
+    message: 'Sur la course à vide, le frottement varie de {spread} N autour de {force} N.',
+    remedy: 'Chercher un alésage rayé, une tige tordue ou de l’air dans l’huile ; une tare en fonction du déplacement peut être donnée à `pressureToForce`.',
+  },
+  'leak-down-fast': {
+    message: 'À l’arrêt, la force baisse de {share} % par minute.',
+    remedy: 'Chercher une vanne, un joint ou un raccord qui fuit avant les essais comportant un maintien.',
+  },
+  'leak-down-settles': {
+    message: 'La pression a baissé de {early} MPa par minute dans la première moitié et de {late} dans la seconde : l’huile, le flexible ou l’éprouvette se stabilisaient encore.',
+    remedy: 'Attendre avant de lire la fuite, ou ne lire que la seconde moitié (`from`).',
+  },
+  'check-out-of-limits': {
+    message: 'Le contrôle {index} donne {value}, hors des limites de {lower} à {upper}.',
+    remedy: 'Répéter une fois le contrôle ; s’il reste en dehors, arrêter les essais et trouver la cause avant d’émettre des résultats.',
+  },
+  'check-jumped': {
+    message: 'Entre les contrôles {before} et {index}, l’indication a bougé de {range}, plus que {limit}.',
+    remedy: 'Chercher ce qui a changé entre les deux : opérateur, éprouvette, huile, capteur.',
+  },
+  'check-on-one-side': {
+    message: '{count} contrôles de suite, jusqu’au numéro {index}, se trouvent {side} de la ligne centrale.',
+    remedy: 'Le niveau s’est déplacé : chercher la cause, et vérifier la force si l’on n’en trouve pas.',
+  },
+  'check-trend': {
+    message: '{count} contrôles de suite, jusqu’au numéro {index}, évoluent {direction}.',
+    remedy: 'Quelque chose dérive : vérifier la force avant que les limites soient atteintes.',
+  },
+  'check-few': {
+    message: 'Les limites reposent sur {count} contrôles ; au-dessous de 20, elles sont provisoires.',
+    remedy: 'Continuer les contrôles à intervalles réguliers et fixer les limites à partir d’environ 20.',
+  },
+  'force-drifted': {
+    message: 'En l’état trouvé, l’erreur atteint {error} % à {force} N (elle était de {before} % après le réglage du {date}) ; résultats concernés depuis : {count}.',
+    remedy: 'On ignore quand cela s’est produit : réexaminer chacun de ces résultats et prévenir ceux qui les utilisent.',
+  },
+  'force-outside-certificate': {
+    message: 'Le résultat {identity} à {force} N est hors des forces contrôlées (de {low} à {high} N).',
+    remedy: 'Le juger pour lui-même ; la dérive n’y est pas connue.',
+  },
+  'displacement-class-not-reached': {
+    message: '{count} paliers sur {steps} n’atteignent pas la classe 1, le premier à {travel} mm (terme en cause : {term}).',
+    remedy: 'Utiliser la voie pour ce qu’elle peut donner : indiquer sa classe à côté de chaque déformation, et tirer Rp d’un capteur plus fin.',
+  },
+  'displacement-reversal': {
+    message: 'Les lectures croissantes et décroissantes diffèrent au plus de {difference} mm, à {travel} mm : jeu ou frottement dans le capteur.',
+    remedy: 'Aborder chaque position du même côté ; exclure les inversions des boucles de déformation.',
+  },
+  'gauges-disagree': {
+    message: 'Les quatre jauges s’écartent d’un plan de {share} % de la déformation moyenne.',
+    remedy: 'Vérifier le câblage, le facteur et la position de chaque jauge avant de croire à la flexion.',
+  },
+  'bending-large': {
+    message: 'La flexion est de {bending} % de la déformation moyenne : la surface s’écoule à {share} % de la contrainte moyenne nécessaire en traction bien axiale.',
+    remedy: 'Aligner les mors et l’éprouvette, utiliser des rotules et redresser par une faible précharge ; ReH et la limite de proportionnalité sont trop basses.',
+  },
+  'compliance-runs-differ': {
+    message: 'Les séries diffèrent : en haut, leurs complaisances s’étalent sur {share} % de la moyenne, plus que leur dispersion ne l’explique.',
+    remedy: 'Les mors, le sens ou le frottement ont changé entre les séries ; mesurer de nouveau, et donner une complaisance à la force croissante et une autre à la force décroissante.',
+  },
+  'compliance-curved': {
+    message: 'Un seul nombre ne convient pas à ce bâti : son mouvement suit la puissance {exponent} de la force et, au cinquième de la force la plus haute, dépasse de {share} % la proportionnalité.',
+    remedy: 'Prendre un tableau ou une loi de puissance, ou mesurer entre les forces utilisées.',
+  },
+  'compliance-poorly-determined': {
+    message: 'L’incertitude-type de la complaisance est de {uncertainty} % de sa valeur.',
+    remedy: 'Utiliser un bloc plus raide ou une plus grande différence de longueurs, plus de points, et une étendue allant jusqu’aux forces des essais.',
+  },
+  'force-beyond-compliance': {
+    message: '{count} points se trouvent au-dessus de {limit} N, où la complaisance du bâti n’a pas été mesurée ; elle a été prolongée jusqu’à {force} N avec sa dernière valeur.',
+    remedy: 'Mesurer la complaisance jusqu’aux forces des essais.',
+  },
+  'window-below-compliance': {
+    message: 'La fenêtre élastique commence à {force} N, au-dessous de {limit} N, où la complaisance du bâti n’a pas été mesurée.',
+    remedy: 'Les bâtis sont plus souples à faible force : mesurer la complaisance à partir de là, ou placer la fenêtre plus haut.',
+  },
+  'modulus-carries-compliance': {
+    message: 'À elle seule, la complaisance du bâti donne à E une incertitude-type de {uncertainty} %.',
+    remedy: 'Utiliser un extensomètre, une éprouvette plus longue ou plus mince, ou mieux mesurer la complaisance.',
+  },
+  // compression and bending
+  'signs-turned': {
+    message: 'La charge était enregistrée négativement ({columns}) ; les signes ont été inversés pour qu’elle compte positivement.',
+    remedy: 'Rien à faire ; les colonnes elles-mêmes n’ont pas été modifiées.',
+  },
+  'piece-squat': {
+    message: 'Le rapport de la hauteur au diamètre est de {ratio}, au-dessous de {least} : le frottement aux extrémités entre dans chaque contrainte.',
+    remedy: 'Utiliser une éprouvette de 0,8 à 2 diamètres de hauteur pour les matériaux de palier, de 3 pour l’usage général (ASTM E9, de mémoire).',
+  },
+  'piece-slender': {
+    message: 'Le rapport de la hauteur au diamètre est de {ratio}, au-dessus de {most} : au-delà de ce que l’on fait pour des éprouvettes de compression.',
+    remedy: 'Utiliser une éprouvette de 8 à 10 diamètres de hauteur pour le seul module, de 3 pour les résistances (ASTM E9, de mémoire).',
+  },
+  'buckling-near': {
+    message: 'Avec un rapport de la hauteur au diamètre de {ratio}, la force a atteint {share} fois la charge de flambement au module tangent, à une déformation de {strain}.',
+    remedy: 'Utiliser une éprouvette plus courte, ou ne retenir de celle-ci que ce qui est au-dessous de la moitié de cette charge.',
+  },
+  buckled: {
+    message: 'À une déformation de {strain} ({stress} MPa), la force a dépassé la charge de flambement au module tangent d’une éprouvette droite de coefficient d’extrémité {endFactor} : au-delà, l’éprouvette fléchit.',
+    remedy: 'Les valeurs au-delà de cette déformation ne doivent pas être utilisées ; une éprouvette qui flambe peut être éjectée latéralement. Utiliser une éprouvette plus courte.',
+  },
+  barrelled: {
+    message: 'Le milieu est {ratio} fois aussi large que les extrémités : aux grandes déformations, les contraintes contiennent du frottement.',
+    remedy: 'Mieux lubrifier, ou charger par étapes en lubrifiant à chaque fois ; donner les contraintes aux petites déformations.',
+  },
+  'barrelling-not-measured': {
+    message: 'La déformation a atteint {strain}, et les diamètres après l’essai n’ont pas été donnés : la mise en tonneau est inconnue.',
+    remedy: 'Mesurer après l’essai le diamètre au milieu et aux extrémités.',
+  },
+  'height-unlike-record': {
+    message: 'D’après l’enregistrement, l’éprouvette a perdu définitivement {recorded} mm de hauteur, d’après la mesure {measured} mm.',
+    remedy: 'Vérifier la complaisance du bâti, la hauteur et le zéro du déplacement.',
+  },
+  'end-friction-not-removed': {
+    message: 'Aucun coefficient de frottement n’a été donné : la courbe d’écoulement contient le frottement des extrémités.',
+    remedy: 'Donner le frottement du lubrifiant, ou essayer deux hauteurs et extrapoler.',
+  },
+  'end-friction-removed': {
+    message: 'Un frottement de {friction} a été retranché de la contrainte d’écoulement selon Siebel : {share} % à la plus grande déformation.',
+    remedy: 'Indiquer le frottement et son origine ; son incertitude se reporte sur la contrainte d’écoulement.',
+  },
+  'compressive-strength-without-strain': {
+    message: 'L’éprouvette ne s’est pas rompue : un métal ductile n’a pas de résistance à la compression, seulement des contraintes à des déformations indiquées.',
+    remedy: 'Donner la limite d’élasticité, et les contraintes avec leurs déformations.',
+  },
+  'span-short': {
+    message: 'Le rapport de la portée à la hauteur est de {ratio}, au-dessous de {least} : le cisaillement ajoute {share} % à la flèche, et le module est trop bas d’autant.',
+    remedy: 'Utiliser une plus grande portée (16 fois la hauteur), ou donner la part du cisaillement avec le module.',
+  },
+  'large-deflection': {
+    message: 'À partir d’une contrainte de {stress} MPa, la flèche dépasse {share} % de la portée : les formules des petites flèches ne valent plus, et le frottement aux appuis augmente.',
+    remedy: 'N’y prendre ni contrainte ni déformation, ou utiliser une portée plus courte.',
+  },
+  'flexural-stress-nominal': {
+    message: 'Au-delà de l’écoulement, la contrainte de flexion est nominale : pour cette section, elle surestime la contrainte de la fibre extérieure jusqu’à {factor} fois.',
+    remedy: 'Ne comparer qu’avec d’autres essais de flexion sur la même section, pas avec la traction.',
+  },
+  'indentation-not-removed': {
+    message: 'L’enfoncement aux appuis et aux poinçons n’a pas été donné et se trouve encore dans la flèche.',
+    remedy: 'Le mesurer avec l’éprouvette sur une plaque plane, ou donner 0 si la complaisance du bâti le contient déjà.',
+  },
+  'chord-unlike-slope': {
+    message: 'La corde donne {chord} MPa, la partie la plus droite {slope} MPa.',
+    remedy: 'Regarder la courbe : un jeu ou l’écoulement se trouve entre les déformations de la corde ; pour un métal, prendre la pente.',
+  },
+  // shear, Brinell hardness, cupping, unloading loops, broken piece
+  'shear-clearance': {
+    message: 'Un jeu de {clearance} mm représente {share} % des {dimension} mm cisaillés : la flexion et la traction se mêlent au cisaillement.',
+    remedy: 'Utiliser des outils bien ajustés et à arêtes vives ; donner le jeu avec la valeur.',
+  },
+  'shear-bending': {
+    message: 'L’éprouvette a été pliée : sa résistance au cisaillement n’est pas celle du cisaillement pur.',
+    remedy: 'Soutenir l’éprouvette jusqu’au plan de cisaillement, utiliser un outil plus ajusté et répéter l’essai.',
+  },
+  'shear-ratio-unusual': {
+    message: 'La résistance au cisaillement vaut {ratio} fois la résistance à la traction ; de {least} à {most} fois est usuel ({family} ; de mémoire).',
+    remedy: 'Vérifier l’aire, le nombre de plans de cisaillement et la résistance à la traction donnée.',
+  },
+  'no-shear-modulus': {
+    message: 'Aucun module de cisaillement n’est calculé : le déplacement contient, outre le cisaillement, la flexion, l’enfoncement et l’outil.',
+    remedy: 'C’est un essai de torsion qui donne le module de cisaillement.',
+  },
+  'brinell-indentation-outside': {
+    message: 'Empreinte {number} : son diamètre vaut {ratio} fois celui de la bille, hors de 0,24 à 0,60 ; elle ne compte pas.',
+    remedy: 'Prendre une autre force pour cette bille : un indice plus petit pour un métal tendre, plus grand pour un métal dur.',
+  },
+  'brinell-diameters-differ': {
+    message: 'Empreinte {number} : ses deux diamètres diffèrent de {share} %.',
+    remedy: 'Chercher une surface inclinée ou un sens de laminage ; au-dessus de 1 %, le signaler avec la valeur (pratique courante).',
+  },
+  'brinell-one-diameter': {
+    message: 'Empreinte {number} : un seul diamètre a été lu.',
+    remedy: 'En lire deux à angle droit ; un pour cent du diamètre fait deux pour cent de la dureté.',
+  },
+  'brinell-force-not-nominal': {
+    message: 'Empreinte {number} : la force {force} N s’écarte de {share} % de {nominal} N, la force de {designation} ; 1 % est admis.',
+    remedy: 'Amener la force à sa valeur nominale à 1 % près ; la dureté a été calculée avec la force réelle.',
+  },
+  'brinell-index-unusual': {
+    message: 'Empreinte {number} : l’indice force-diamètre {index} n’est aucun de 1 ; 2,5 ; 5 ; 10 ; 15 et 30.',
+    remedy: 'Les valeurs d’indices différents ne se comparent pas ; prendre une force de la norme pour cette bille.',
+  },
+  'brinell-index-unsuited': {
+    message: 'L’indice force-diamètre {index} ne convient pas à {hardness} HBW (groupe de matériaux : {material} ; usuel : {usual} ; de mémoire).',
+    remedy: 'Recommencer avec une force d’indice usuel.',
+  },
+  'brinell-force-unsteady': {
+    message: 'Empreinte {number} : la force a varié de {share} % pendant le maintien ; la plus haute, {force} N, compte.',
+    remedy: 'Maintenir la force à 1 % près : la rattraper doucement, sans jamais la dépasser.',
+  },
+  'brinell-dwell-outside': {
+    message: 'Empreinte {number} : la force a été maintenue {duration} s, au lieu de 10 à 15 s.',
+    remedy: 'Maintenir de 10 à 15 s, ou donner la durée : les métaux tendres fluent.',
+  },
+  'brinell-rise-outside': {
+    message: 'Empreinte {number} : la force a été appliquée en {duration} s, au lieu de 2 à 8 s.',
+    remedy: 'Appliquer la force en 2 à 8 s, sans choc.',
+  },
+  'brinell-dwell-not-found': {
+    message: 'Empreinte {number} : aucune partie à force maintenue ne ressort de l’enregistrement.',
+    remedy: 'Enregistrer d’avant la montée jusqu’après la décharge.',
+  },
+  'brinell-piece-thin': {
+    message: 'L’éprouvette a une épaisseur de {thickness} mm, inférieure à 8 fois la profondeur d’empreinte ({least} mm).',
+    remedy: 'Prendre une bille et une force plus petites ; aucune trace ne doit apparaître sur la face opposée.',
+  },
+  'brinell-near-edge': {
+    message: 'L’empreinte {number} est à {distance} mm du bord, moins de 2,5 fois son diamètre ({least} mm).',
+    remedy: 'Faire l’essai plus loin du bord.',
+  },
+  'brinell-near-neighbour': {
+    message: 'L’empreinte {number} est à {distance} mm de la suivante, moins de 3 fois son diamètre ({least} mm).',
+    remedy: 'Faire l’essai plus loin des autres empreintes : le métal y est écroui.',
+  },
+  'strength-estimated': {
+    message: 'Une résistance à la traction de {strength} MPa est estimée d’après la dureté, à environ 10 % près.',
+    remedy: 'Ne jamais accepter une pièce d’après elle : faire un essai de traction là où la résistance est décisive.',
+  },
+  'strength-not-estimated': {
+    message: 'Aucune résistance à la traction n’est estimée ; motif : {why}.',
+    remedy: 'Faire un essai de traction.',
+  },
+  'cupping-crack-not-recorded': {
+    message: 'Flan {number} : la force ne baisse pas de {share} % après son maximum ; l’enregistrement ne contient pas de fissure, et aucune profondeur n’est donnée.',
+    remedy: 'Charger jusqu’à ce que la fissure traverse la tôle, et enregistrer au-delà.',
+  },
+  'cupping-fall-gradual': {
+    message: 'Flan {number} : la force baisse progressivement, sur {depth} mm ; l’instant de la fissure est incertain d’autant.',
+    remedy: 'Observer l’embouti et arrêter dès que la lumière passe ; charger plus lentement près du maximum.',
+  },
+  'cupping-displacement-coarse': {
+    message: 'Flan {number} : un pas de la lecture du déplacement vaut {step} mm ; 0,1 mm est souhaité.',
+    remedy: 'Utiliser un capteur de déplacement plus fin.',
+  },
+  'cupping-frame-included': {
+    message: 'La profondeur contient le mouvement du bâti, qui n’a pas été donné.',
+    remedy: 'Mesurer la complaisance du bâti, ou la profondeur de l’embouti avec une jauge.',
+  },
+  'cupping-sheet-outside': {
+    message: 'Une épaisseur de tôle de {thickness} mm est hors de 0,1 à 2 mm, où l’indice IE est défini.',
+    remedy: 'Une tôle plus épaisse ou étroite a ses propres outils et symboles ; ne pas comparer avec IE.',
+  },
+  'cupping-blank-narrow': {
+    message: 'Le flan a une largeur de {width} mm ; 90 mm ou plus sont souhaités.',
+    remedy: 'Découper des flans plus larges, pour que le serre-flan tienne sur tout le pourtour.',
+  },
+  'cupping-holding-force': {
+    message: 'Le flan était serré par {force} N, et non par environ 10 kN (de mémoire).',
+    remedy: 'Régler le serre-flan à environ 10 kN : un flan mal serré est entraîné et donne une profondeur trop grande.',
+  },
+  'cupping-tools-other': {
+    message: 'Une bille de {ball} mm et une matrice de {die} mm ne sont pas les 20 et 27 mm de l’indice IE.',
+    remedy: 'Donner les outils avec la profondeur ; elle ne se compare pas avec IE.',
+  },
+  'cupping-few-blanks': {
+    message: 'Nombre de flans sur lesquels repose la profondeur : {blanks} ; trois ou plus sont souhaités.',
+    remedy: 'Essayer au moins trois flans et donner la moyenne.',
+  },
+  'unloading-refused': {
+    message: 'La réversibilité, {reversibility} %, dépasse 1,5 % : la force ne vaut qu’en montée, donc rien n’est tiré de la décharge.',
+    remedy: 'Vérifier la force à la descente, ou la mesurer à l’éprouvette plutôt que dans l’huile.',
+  },
+  'reversibility-unknown': {
+    message: 'La réversibilité de la force n’est pas connue : le frottement du vérin courbe et élargit les boucles.',
+    remedy: 'Vérifier la force à la montée et à la descente, et donner sa réversibilité.',
+  },
+  'unloading-none': {
+    message: 'L’enregistrement ne contient pas de décharge ; motif : {why}.',
+    remedy: 'Ramener l’entraînement en arrière jusqu’à ce que la force ait nettement baissé, et recharger ; enregistrer le tout.',
+  },
+  'unloading-not-to-zero': {
+    message: 'La boucle {number} ne descend qu’à {share} % de son sommet ; sa déformation rémanente est lue là où sa droite rejoint la contrainte nulle.',
+    remedy: 'Décharger presque jusqu’à zéro là où la déformation rémanente est décisive.',
+  },
+  'permanent-set-not-bracketed': {
+    message: '{symbol} n’est pas déterminé : les déformations rémanentes des boucles vont de {least} à {most} %.',
+    remedy: 'Décharger à partir d’une contrainte plus basse et d’une plus haute, pour qu’une déformation rémanente soit au-dessous de la limite et une au-dessus.',
+  },
+  'fracture-outside-middle': {
+    message: 'La rupture est à {distance} mm du repère le plus proche, moins d’un tiers de la longueur initiale entre repères ({least} mm).',
+    remedy: 'A reste valable s’il atteint sa valeur minimale ; sinon mesurer par subdivision, ou essayer une autre éprouvette.',
+  },
+  'fracture-at-mark': {
+    message: 'L’éprouvette s’est rompue à un repère.',
+    remedy: 'Marquer plus légèrement ; A est douteux, et la résistance peut être basse.',
+  },
+  'fracture-outside-parallel': {
+    message: 'L’éprouvette s’est rompue {place} : A et Z ne sont pas ceux de la longueur calibrée, et la résistance est une borne inférieure.',
+    remedy: 'Vérifier les congés, les mors et l’alignement, et essayer une autre éprouvette.',
+  },
+  'elongation-small': {
+    message: 'A = {elongation} % est inférieur à 5 % : deux repères ordinaires sont trop grossiers pour lui.',
+    remedy: 'Mesurer avec des repères fins : arcs tracés à la pointe, lus au microscope.',
+  },
+  // planning
+  'force-near-capacity': {
+    message: 'La plus grande force à prévoir, {force} N, est de {share} % de la capacité de {capacity} N.',
+    remedy: 'Prendre une section ou une force d’essai plus petite ; une famille de matériaux ne borne pas une barre inconnue.',
+  },
+  'force-above-capacity': {
+    message: 'La plus grande force à prévoir, {force} N, est de {share} % de la capacité de {capacity} N : ce bâti ne doit pas faire l’essai.',
+    remedy: 'Prendre une section ou une force d’essai plus petite, ou un autre bâti ; ne jamais relever le limiteur de pression.',
+  },
+  'force-unverified': {
+    message: 'Aucune étendue de force vérifiée n’a été donnée pour le bâti.',
+    remedy: 'Faire vérifier la force, et donner la plus petite force vérifiée et l’erreur à cette force.',
+  },
+  'force-below-verified': {
+    message: 'La plus petite force qui compte, {force} N ({what}), est inférieure à {limit} N ({why}).',
+    remedy: 'Prendre une section ou une force d’essai plus grande, ou faire vérifier le bas de l’étendue.',
+  },
+  'pressure-near-limit': {
+    message: 'La pression d’huile atteindrait {pressure} MPa, soit {share} % de {limit} MPa ({device}).',
+    remedy: 'Prendre une section ou une force d’essai plus petite ; ne jamais relever le limiteur de pression, et garder le transmetteur dans son étendue.',
+  },
+  'travel-near-stroke': {
+    message: 'L’essai demande environ {travel} mm de déplacement, soit {share} % de la course de {stroke} mm.',
+    remedy: 'Rattraper les jeux avant le début de l’essai, ou raccourcir la longueur calibrée dans les limites des règles.',
+  },
+  'frame-compliance-unknown': {
+    message: 'La complaisance du bâti n’est pas connue : la vitesse, le déplacement et l’énergie emmagasinée sont des valeurs minimales, et E ne peut être tiré du déplacement de la traverse.',
+    remedy: 'Mesurer la complaisance avec un bloc raide, un barreau connu ou deux longueurs, ou utiliser un extensomètre.',
+  },
+  'oil-volume-unknown': {
+    message: 'Le volume d’huile sous pression n’est pas connu : les coups dans la partie élastique et l’énergie emmagasinée sont des valeurs minimales.',
+    remedy: 'Estimer le vérin, les conduites et les flexibles ; l’huile prend souvent plus de coups que le piston.',
+  },
+  'elastic-speed-too-fast-for-yield': {
+    message: 'Maintenue pendant l’écoulement, la vitesse de la partie élastique déformerait l’éprouvette à {rate} 1/s, soit {ratio} fois la vitesse à viser alors.',
+    remedy: 'Ralentir avant l’écoulement, là où la feuille de cadence l’indique.',
+  },
+  'elastic-part-quick': {
+    message: 'À cette vitesse, la partie élastique jusqu’au changement de vitesse dure {time} s : à peine cinq lectures d’un cadran.',
+    remedy: 'L’enregistrer, ou viser le bas des vitesses admises par la norme.',
+  },
+  'ball-force-error': {
+    message: 'La force peut être fausse de {error} %, la force d’essai d’une bille de {limit} % au plus.',
+    remedy: 'Faire vérifier le bâti en classe 1 à cette force, ou choisir une force où il l’est.',
+  },
+  'drive-too-fast': {
+    message: 'L’entraînement demanderait {number} {what} par minute (étape : {stage}) : plus de {limit} à la main sont difficiles à tenir régulièrement.',
+    remedy: 'Viser une vitesse plus basse que la norme admet, et l’indiquer.',
+  },
+  'drive-strokes-coarse': {
+    message: 'Un coup de pompe déplace la traverse de {travel} mm, soit {ratio} fois le décalage de Rp0.2 : l’écoulement passe en un seul coup.',
+    remedy: 'Après le domaine élastique, actionner le levier lentement et par coups partiels, ou utiliser un entraînement à pas plus fins.',
+  },
+  'planned-sampling-slow': {
+    message: '{rate} points par seconde sont au-dessous des {least} que demande la vitesse de mise en contrainte de {stressRate} MPa/s : ReH peut être trop bas de {loss} MPa au plus.',
+    remedy: 'Enregistrer plus vite, ou charger plus lentement au voisinage de l’écoulement.',
+  },
+  'strain-not-in-accordance': {
+    message: 'La norme {standard} demande un extensomètre : les limites conventionnelles d’élasticité et E seraient tirés du déplacement de la traverse, ce qui n’est pas conforme à la norme.',
+    remedy: 'Utiliser un extensomètre, ou signaler l’écart à côté de chaque valeur.',
+  },
+  'structural-acceptance': {
+    message: 'Les valeurs doivent servir à accepter une pièce porteuse : ce plan ne le permet pas.',
+    remedy: 'Suivre le code applicable ; la décision revient à un laboratoire compétent disposant d’une machine vérifiée, et à un professionnel agréé ou autrement habilité.',
+  },
+  'planned-index-unusual': {
+    message: 'L’indice force-diamètre 0,102 F/D² = {index} n’est aucun de {usual}.',
+    remedy: 'Prendre pour cette bille une force du tableau.',
+  },
+  'planned-indentation-outside': {
+    message: 'À {hardness} HBW, le diamètre de l’empreinte serait de {ratio} fois celui de la bille, hors de 0,24 à 0,60.',
+    remedy: 'Prendre un autre indice (force sur carré du diamètre de la bille).',
+  },
+  'planned-span-short': {
+    message: 'La portée vaut {ratio} fois la hauteur du barreau : au-dessous de {limit}, le cisaillement s’ajoute à la flèche.',
+    remedy: 'Prendre une plus grande portée, ou ne pas déterminer E.',
+  },
+  'head-weak': {
+    message: '{what} : {stress} MPa à la plus grande force, contre {limit} MPa que la tête peut porter ; {margin} fois le nécessaire.',
+    remedy: 'Agrandir la tête ou réduire la section ; l’éprouvette doit se rompre dans sa longueur calibrée.',
+  },
+  'head-too-small': {
+    message: 'La tête fait {ratio} fois la dimension de la section, au-dessous de {least}.',
+    remedy: 'Élargir la tête ; une éprouvette qui se rompt dans la tête est perdue.',
+  },
+  'grip-short': {
+    message: 'Les mors tiennent {length} mm de la tête, moins que {least} mm.',
+    remedy: 'Allonger les têtes : les deux tiers des faces de mors à coins doivent porter, un filetage doit être engagé d’un diamètre.',
+  },
+  'grip-may-slip': {
+    message: 'Les mors tiennent {margin} fois le nécessaire, au-dessous de {least}.',
+    remedy: 'Nettoyer et aviver les faces, graisser le dos des coins, augmenter la force de serrage ou allonger la tête.',
+  },
+  'fillet-small': {
+    message: 'Le rayon des congés, {radius} mm, est inférieur à {least} mm.',
+    remedy: 'L’augmenter : un épaulement vif y amorce la rupture.',
+  },
+  'parallel-length-long': {
+    message: 'La longueur calibrée, {length} mm, est {ratio} fois la longueur entre repères, {gauge} mm : l’éprouvette peut se rompre hors des repères.',
+    remedy: 'Raccourcir la longueur calibrée, ou la marquer d’intervalles égaux sur toute sa longueur.',
+  },
+  'piece-too-short': {
+    message: 'Une longueur totale de {length} mm ne peut contenir la longueur calibrée, les congés et les têtes, qui demandent {least} mm.',
+    remedy: 'Allonger l’ébauche, ou raccourcir les têtes dans la limite de ce que demandent les mors.',
+  },
+  'shape-outside-tolerance': {
+    message: 'Dimension {dimension} : elle varie de {difference} mm le long de l’éprouvette, plus que {limit} mm.',
+    remedy: 'Réusiner l’éprouvette, ou la mesurer en plus d’endroits et indiquer l’écart.',
+  },
+  'size-outside-tolerance': {
+    message: 'Dimension {dimension} : elle s’écarte de {difference} mm de sa valeur nominale, plus que {limit} mm ; l’aire doit être mesurée, et non prise nominale.',
+    remedy: 'Mesurer l’éprouvette et utiliser sa propre aire.',
+  },
+  // uncertainty
+  'budget-not-linear': {
+    message: 'Le modèle se courbe dans l’incertitude de la grandeur d’entrée {input} : ce que le bilan laisse de côté est de {share} % de la variance.',
+    remedy: 'Contrôler par une simulation de Monte-Carlo et donner son intervalle ; la distribution est probablement dissymétrique.',
+  },
+  'one-term-dominates': {
+    message: 'Grandeur d’entrée {input} : elle fait {share} % de la variance de {symbol}.',
+    remedy: 'L’améliorer en premier ; contrôler par une simulation de Monte-Carlo, puisque sa forme est celle du résultat.',
+  },
+  'few-degrees-of-freedom': {
+    message: 'L’incertitude de {symbol} repose sur {freedom} degrés de liberté effectifs : le facteur d’élargissement est de {factor}.',
+    remedy: 'Faire plus de lectures de ce qui domine, ou utiliser un écart-type commun à plusieurs séries.',
+  },
+  'uncertainty-incomplete': {
+    message: 'Les incertitudes laissent de côté ce qui n’a pas été donné : {missing}.',
+    remedy: 'Donner leurs incertitudes ; ce qui est laissé de côté compte comme exact.',
+  },
+  'noise-correlated': {
+    message: 'Le bruit des points voisins est lié (corrélation {correlation}) : la fenêtre élastique le suit, et son choix est une ligne des bilans.',
+    remedy: 'Trouver la source de la perturbation lente ; choisir soi-même la fenêtre, et la prendre large.',
+  },
+  'budget-not-validated': {
+    message: 'Le bilan et la simulation de Monte-Carlo diffèrent aux bornes de l’intervalle de {symbol} de {low} et {high}, alors que {tolerance} est admis.',
+    remedy: 'Donner l’intervalle de la simulation de Monte-Carlo ; le modèle n’est pas assez linéaire, ou la forme pas assez normale, pour le bilan.',
+  },
+  'monte-carlo-not-converged': {
+    message: 'La simulation de Monte-Carlo s’est arrêtée après {trials} tirages, avant que ses résultats soient stables à {tolerance} près.',
+    remedy: 'Permettre plus de tirages, ou demander moins de chiffres.',
+  },
+  'monte-carlo-trials-failed': {
+    message: '{failed} tirages sur {trials} n’ont donné aucune valeur de {symbol}.',
+    remedy: 'La distribution est celle des tirages qui en ont donné une ; voir si la valeur existe réellement dans son incertitude.',
+  },
+  // several tests, decisions
+  'few-replicates': {
+    message: '{symbol} repose sur {n} résultats : seule leur étendue est donnée.',
+    remedy: 'Essayer au moins trois éprouvettes ; un écart-type tiré de deux valeurs ne dit rien.',
+  },
+  'variation-above-usual': {
+    message: '{symbol} varie de {variation} %, plus de trois fois les {usual} % usuels au sein d’un laboratoire.',
+    remedy: 'Chercher une cause dans l’usinage, le serrage, la mesure ou la force avant d’incriminer le métal.',
+  },
+  'replicate-outlying': {
+    message: '{symbol} de l’essai {test} ({value}) est plus éloigné que le hasard ne l’explique : G = {statistic}, au-dessus de {limit}.',
+    remedy: 'Chercher une cause physique et la consigner ; sans elle, la valeur reste.',
+  },
+  'replicates-mixed': {
+    message: 'Les essais diffèrent ({what} : {values}) et ont pourtant été regroupés.',
+    remedy: 'Leur dispersion contient aussi cette différence ; ne regrouper que des semblables là où elle est décisive.',
+  },
+  'replicates-not-pooled': {
+    message: '{symbols} : non regroupés, car les essais diffèrent ({what} : {values}).',
+    remedy: 'Ne regrouper que des semblables ; convertir d’abord les allongements selon l’ISO 2566, ou demander le regroupement dans les options.',
+  },
+  'group-off-the-mean': {
+    message: 'La moyenne du groupe {group} est à l’écart : h = {h}, au-delà de {limit}.',
+    remedy: 'Comparer son bâti, ses longueurs, ses unités et ses lectures avec ceux des autres ; garder ses résultats.',
+  },
+  'group-scatters': {
+    message: 'Le groupe {group} se disperse plus que les autres : k = {k}, au-dessus de {limit}.',
+    remedy: 'Examiner son serrage, ses lectures et son usinage ; garder ses résultats.',
+  },
+  'group-variance-outlying': {
+    message: 'Le groupe {group} contient {share} de tous les carrés (limite {limit}) ; verdict du test de Cochran : {verdict}.',
+    remedy: 'Chercher une cause ; n’écarter le groupe que si l’on en trouve une et qu’on la consigne.',
+  },
+  'limit-within-uncertainty': {
+    message: '{symbol} est à {distance} de sa limite, dans son incertitude élargie {uncertainty} : on ne peut les distinguer.',
+    remedy: 'Nommer la règle de décision avec le verdict ; essayer plus d’éprouvettes ou mieux mesurer là où c’est décisif.',
+  },
+  'decision-without-uncertainty': {
+    message: 'La décision sur {symbol} a été prise sans son incertitude : le risque de se tromper est inconnu.',
+    remedy: 'Déterminer l’incertitude ; sans elle, seule l’acceptation simple est possible.',
+  },
+  'decision-on-travel': {
+    message: '{symbol} repose sur le déplacement de la traverse : accepté à condition qu’un extensomètre le confirme.',
+    remedy: 'Répéter avec un extensomètre avant que la valeur serve à une réception.',
+  },
+  'decision-for-structure': {
+    message: '{symbol} est destiné à un usage structural : accepté à condition qu’un laboratoire qualifié et l’ingénieur responsable le confirment.',
+    remedy: 'Suivre les codes locaux et la pratique des professionnels agréés ; un essai fait en cours n’est pas un certificat.',
+  },
+  'gauge-length-unstated': {
+    message: 'La longueur entre repères de {symbol} n’est pas connue ; la limite peut donc être fixée pour une autre.',
+    remedy: 'Donner la longueur entre repères et l’aire avec la valeur.',
+  },
+  'values-disagree': {
+    message: '{link} : {left} = {leftValue} et {right} = {rightValue} ne s’accordent pas (tolérance {tolerance}).',
+    remedy: 'Voir les causes probables de ce lien ; l’une des deux lectures, ou la règle elle-même, ne tient pas ici.',
+  },
+};

@@ -1,0 +1,921 @@
+import type { FindingCode } from '../base/index.js';
+import type { FindingWords } from './Language.js';
+
+/** @internal Findings in German. */
+export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
+  // record
+  'time-missing': {
+    message: 'Die Aufzeichnung enthält keine Zeitspalte; Geschwindigkeiten, Pausen und Gleichmäßigkeit der Belastung sind daher unbekannt.',
+    remedy: 'Zu jedem Messpunkt die Zeit aufzeichnen; ein Zeitschritt wird nicht angenommen.',
+  },
+  'time-not-increasing': {
+    message: 'Die Zeit springt {count}-mal zurück, erstmals bei Messpunkt {first}; Geschwindigkeiten werden nicht angegeben.',
+    remedy: 'Uhr des Datenloggers prüfen, oder ob zwei Versuche in einer Datei stehen.',
+  },
+  'time-gap': {
+    message: 'Lücken in der Zeit: {count}, die längste mit {longest} s bei Messpunkt {first}; sonst folgen die Messpunkte im Abstand von {usual} s.',
+    remedy: 'Prüfen, dass keine Lücke in den Fließbereich, auf die Höchstkraft oder auf den Bruch fällt; was während einer Pause des Datenloggers geschieht, geht verloren.',
+  },
+  'time-unit-changes': {
+    message: 'Ab Messpunkt {sample} sind die Zeitschritte das {factor}-Fache der vorherigen: zwei Zeiteinheiten, oder die Uhr wurde neu gestellt.',
+    remedy: 'Die Zeit aus der Abtastrate des Datenloggers neu aufbauen (`rebuildTime`) oder weglassen; Geschwindigkeiten über den Wechsel hinweg sind bedeutungslos.',
+  },
+  'time-coarse': {
+    message: '{share} % der Messpunkte tragen dieselbe Zeit wie ihr Vorgänger: Die Uhr schreitet in Schritten von {step} s fort, gröber als die Aufzeichnung.',
+    remedy: 'Die Zeit mit mehr Stellen aufzeichnen oder aus der Abtastrate des Datenloggers neu aufbauen (`rebuildTime`).',
+  },
+  'time-unit-unlikely': {
+    message: '{samples} Messpunkte in {duration} s, einer je {usual} s: So belastet keine Hand; die Zeiteinheit ist möglicherweise eine andere.',
+    remedy: 'Beim Einlesen der Datei die Zeiteinheit angeben.',
+  },
+  'force-sign-reversed': {
+    message: 'Die Kraft fällt bis {lowest} N und steigt nur bis {highest} N: Zug wird vermutlich negativ gezählt.',
+    remedy: 'Das Vorzeichen der Kraft umkehren (`reverseSign`) und die Verdrahtung oder die Vorzeichenregel des Datenloggers prüfen.',
+  },
+  'motion-sign-reversed': {
+    message: 'Signal {column}: Es läuft von {first} nach {last}, während die Kraft steigt; das Vorzeichen ist umgekehrt.',
+    remedy: 'Das Vorzeichen umkehren (`reverseSign`) und die Vorzeichenregel des Datenloggers prüfen.',
+  },
+  spikes: {
+    message: 'Signal {column}: Zahl der Störspitzen {count}; die größte weicht um {largest} von ihren Nachbarn ab, bei Messpunkt {first}.',
+    remedy: 'Die Spitzen werden, sofern nicht abgeschaltet, durch die Gerade zwischen ihren Nachbarn ersetzt; nach einem losen Stecker oder einer Störquelle suchen.',
+  },
+  'signal-drops-out': {
+    message: 'Signal {column}: ausgefallen ab Messpunkt {first} für {count} Messpunkte, danach wieder vorhanden.',
+    remedy: 'Stecker und Kabel prüfen; über den Versuch dazwischen ist nichts bekannt.',
+  },
+  'signal-noisy': {
+    message: 'Signal {column}: Das Rauschen beträgt {noise}, das sind {share} % der Spanne.',
+    remedy: 'Das Signal schirmen und erden; jeder Wert trägt diese Streuung.',
+  },
+  'reading-coarse': {
+    message: 'Signal {column}: abgelesen in Schritten von {step}, über den Versuch {counts} Schritte.',
+    remedy: 'Ein feinerer Messbereich des Datenloggers liefert mehr Stellen; unter einigen hundert Schritten der Kraft begrenzt die Auflösung jede Festigkeit.',
+  },
+  'motion-saturated': {
+    message: 'Signal {column}: Es verharrt über die letzten {count} Messpunkte bei {value}, während die Kraft weiterläuft; der Aufnehmer war vermutlich am Anschlag.',
+    remedy: 'Den Messweg des Aufnehmers prüfen; Dehnungen von dort an sind zu klein.',
+  },
+  'late-tare': {
+    message: 'Die Kraft wurde bei Messpunkt {sample} um {step} N auf null gesetzt, während sich nichts bewegte; was davor liegt, zählt von einem anderen Nullpunkt.',
+    remedy: 'Nichts zu tun; der Nullabgleich gehört vor das beidseitige Einspannen der Probe.',
+  },
+  'zero-before-loading': {
+    message: 'Vor der Belastung zeigt der Kraftkanal {force} N an, {share} % seines Höchstwerts.',
+    remedy: 'Den Betrag abziehen (`tare`), wenn die Probe nur an einem Ende gehalten war; der Nullabgleich gehört vor das beidseitige Einspannen der Probe.',
+  },
+  'zero-after-fracture': {
+    message: 'Nach dem Bruch zeigt der Kraftkanal {force} N an, {share} % seines Höchstwerts, und kein Abschnitt vor der Belastung zeigt den Nullpunkt.',
+    remedy: 'Vor der Belastung einige Sekunden aufzeichnen; jede Kraft kann diese Nullpunktabweichung tragen.',
+  },
+  'grip-slip': {
+    message: 'Die Probe rutschte bei Messpunkt {sample} in der Einspannung; Signal {column}: Änderung um {way}, die sich aus der Kraft nicht erklärt (die Kraft fiel um {fall} N).',
+    remedy: 'Die Spannbacken reinigen oder wechseln; Dehnungen aus dem Traversenweg sind nach dem Rutschen zu groß, sofern es nicht herausgenommen wird (`joinSlips`). Die Festigkeit ist nicht betroffen.',
+  },
+  'drive-reversed': {
+    message: 'Der Antrieb lief bei Messpunkt {sample} zurück (Signal {column}: {way}) und mit ihm die Kraft, um {fall} N: Die Probe wurde entlastet und erneut belastet.',
+    remedy: 'Nur in einer Richtung belasten; die Hüllkurve der Belastung (`loadingEnvelope`) lässt diesen Abschnitt aus.',
+  },
+  'motion-backlash': {
+    message: 'Signal {column}: bei Messpunkt {sample} um {way} zurückgegangen, weit mehr, als die um {fall} N gefallene Kraft verlangt; Spiel im Antrieb oder im Aufnehmer.',
+    remedy: 'Nach Spiel in Spindel, Bolzen oder Aufnehmer suchen; Dehnungen in der Nähe sind zweifelhaft.',
+  },
+  'force-zero-moved': {
+    message: 'Die Kraft fällt bei Messpunkt {sample} schlagartig um {fall} N und läuft von dort weiter: Ihr Nullpunkt wurde während des Versuchs verschoben.',
+    remedy: 'Die Kraft nur dann wieder zusammenfügen (`restoreZero`), wenn das tatsächlich geschehen ist; an einer belasteten Probe nie den Nullabgleich auslösen.',
+  },
+  'motion-jumps': {
+    message: 'Signal {column}: springt {count}-mal, während die Kraft weiterläuft, um bis zu {largest} bei Messpunkt {sample}; der Aufnehmer rutschte oder wurde neu gesetzt.',
+    remedy: 'Die Teile zusammenfügen (`joinJumps`), wenn die Probe nicht berührt wurde; Verlängerungen über einen Sprung hinweg sind zweifelhaft.',
+  },
+  'channels-out-of-step': {
+    message: 'Kraft und Bewegung liegen um {samples} Messpunkte auseinander: Ihre Änderungsraten stimmen so verschoben zu {correlation} überein, wie aufgezeichnet zu {without}.',
+    remedy: 'Beide mit einer gemeinsamen Uhr aufzeichnen oder zueinander ausrichten (`alignChannels`); ein Zeitversatz krümmt die elastische Gerade.',
+  },
+  'several-tests': {
+    message: 'Die Aufzeichnung enthält {count} Versuche, den zweiten ab Messpunkt {second}.',
+    remedy: 'Die Aufzeichnung teilen (`splitTests`) und jeden Versuch für sich auswerten.',
+  },
+  'channel-empty': {
+    message: 'Signal {column}: keine zwei Zahlenwerte vorhanden; der Aufnehmer war nicht eingeschaltet oder wurde nicht aufgezeichnet.',
+    remedy: 'Die Spalte prüfen; Dehnungen stammen aus dem Traversenweg, wie ohne Längenänderungsaufnehmer.',
+  },
+  'samples-repeated': {
+    message: '{share} % der Messpunkte wiederholen ihren Vorgänger: Der Datenlogger war schneller als der Aufnehmer.',
+    remedy: 'Wiederholte Messpunkte beschönigen die Streuung einer Steigung; mit der Rate des langsamsten Aufnehmers aufzeichnen.',
+  },
+  'force-saturated': {
+    message: 'Die Kraft verharrt über {count} Messpunkte bei ihrem Höchstwert {force} N: Der Kanal war vermutlich am Ende seines Messbereichs.',
+    remedy: 'Die Messbereiche von Messumformer und Datenlogger prüfen; die wahre Höchstkraft kann höher liegen.',
+  },
+  'force-does-not-rise': {
+    message: 'Die Kraft steigt nie an: von {first} N zu Beginn auf höchstens {highest} N.',
+    remedy: 'Vorzeichen und Spalte der Kraft prüfen, ferner ob die Datei einen Belastungsabschnitt enthält.',
+  },
+  'force-looks-like-kilonewton': {
+    message: 'Eine höchste Spannung von {stress} MPa ist für ein Metall zu niedrig: Die Kraft liegt möglicherweise in kN vor, wo N erwartet wurde.',
+    remedy: 'Beim Einlesen der Datei die Krafteinheit angeben.',
+  },
+  'strain-looks-like-percent': {
+    message: 'Eine Dehnung von {strain} bei einer Steigung von {slope} MPa passt zu keinem Metall: Die Dehnung liegt möglicherweise in % vor, wo ein Verhältnis erwartet wurde.',
+    remedy: 'Beim Einlesen der Datei die Einheit der Dehnung angeben.',
+  },
+  'record-starts-late': {
+    message: 'Schon der erste Messpunkt trägt {share} % der Höchstkraft: Der Beginn der Belastung fehlt.',
+    remedy: 'Den Datenlogger vor der Belastung starten; der Nullpunkt der Kraft lässt sich nicht prüfen.',
+  },
+  'zero-drift': {
+    message: 'Nach dem Bruch weicht die Kraftanzeige um {force} N ({share} % der Höchstkraft) vom Nullpunkt vor dem Versuch ab.',
+    remedy: 'Den Nullpunkt des Kraftkanals vor und nach jedem Versuch prüfen; jede Kraft trägt diesen Zweifel.',
+  },
+  'tail-after-fracture': {
+    message: '{count} Messpunkte nach dem Bruch wurden ausgelassen; sie dienten zur Prüfung des Nullpunkts.',
+    remedy: 'Nichts zu tun.',
+  },
+  'fracture-not-recorded': {
+    message: 'Die Aufzeichnung zeigt keinen plötzlichen Kraftabfall; ihr letzter Messpunkt gilt als Bruch.',
+    remedy: 'Bis nach dem Bruch der Probe aufzeichnen; eine abgeschnittene Aufzeichnung ergibt eine zu kleine Dehnung beim Bruch.',
+  },
+  'stopped-before-fracture': {
+    message: 'Die Aufzeichnung endet bei {share} % der Höchstkraft, bevor die Probe brach.',
+    remedy: 'Bis zum Bruch aufzeichnen; die Festigkeit kann dennoch gültig sein, wenn die Höchstkraft überschritten wurde.',
+  },
+  'maximum-at-end': {
+    message: 'Die höchste Kraft ist der letzte Messpunkt: Der Versuch wurde vorzeitig beendet, oder die Probe brach ohne Einschnürung.',
+    remedy: 'Angeben, welches von beidem zutrifft; die Festigkeit gilt nur für eine gebrochene Probe.',
+  },
+  'maximum-is-spike': {
+    message: 'Das Maximum ist ein einzelner Messpunkt, der {excess} MPa über seinen Nachbarn liegt.',
+    remedy: 'Vor der Angabe der Festigkeit das Signal auf eine Störspitze prüfen.',
+  },
+  'few-points-in-elastic-part': {
+    message: 'Die elastische Gerade beruht auf {points} Messpunkten.',
+    remedy: 'Schneller aufzeichnen oder langsamer belasten; gewünscht sind 50 Messpunkte im elastischen Bereich, unter 8 wird kein Modul angegeben.',
+  },
+  'sampling-slow-for-yield': {
+    message: '{frequency} Messpunkte je Sekunde bei einer Spannungsgeschwindigkeit von {rate} MPa/s: Die obere Streckgrenze kann um bis zu {loss} MPa zu niedrig sein.',
+    remedy: 'Im Bereich der Streckgrenze schneller aufzeichnen oder langsamer belasten.',
+  },
+  'extension-goes-back': {
+    message: 'Signal {column}: geht {count}-mal zurück, um höchstens {largest}.',
+    remedy: 'Ursache ist Spiel, ein Rücklauf des Antriebs oder ein sich entlastender Prüfrahmen; Gerade und Schnittpunkte berücksichtigen es.',
+  },
+  'extensometer-taken-off': {
+    message: 'Längenänderungsaufnehmer, Signal {column}: endet bei Messpunkt {sample} mit {reading}.',
+    remedy: 'Nichts zu tun; danach hat die Dehnung eine andere Grundlage.',
+  },
+  'travel-carries-on': {
+    message: 'Ab einer Dehnung von {strain} wird die Kurve mit dem Traversenweg über {length} mm fortgesetzt.',
+    remedy: 'Ab Beginn der Einschnürung unterscheiden sich die beiden Grundlagen; Dehnungen jenseits davon sind Schätzwerte.',
+  },
+  pause: {
+    message: 'Die Traverse stand bei einer Dehnung von {strain} für {duration} s still; die Spannung fiel um {fall} MPa.',
+    remedy: 'Ein Kraftabfall bei stillstehender Traverse ist Relaxation, niemals Fließen.',
+  },
+  'pause-near-yield': {
+    message: 'Eine Pause von {duration} s liegt innerhalb von 0,2 % Dehnung um {symbol}.',
+    remedy: 'Den Fließbereich ohne Halt durchfahren; den Versuch wiederholen, wenn dieser Wert entscheidet.',
+  },
+  'uneven-loading': {
+    message: 'Die Geschwindigkeit schwankt im elastischen Auswertefenster um {variation} % (Standardabweichung durch Mittelwert).',
+    remedy: 'In gleichmäßigen Hüben oder Umdrehungen belasten; siehe das Bild der Geschwindigkeit über der Zeit.',
+  },
+  // piece
+  'gauge-length-not-proportional': {
+    message: 'Die Anfangsmesslänge {length} mm weicht um {deviation} % von 5,65√S0 = {proportional} mm ab: A ist mit der Messlänge zusammen anzugeben.',
+    remedy: 'A mit der Anfangsmesslänge als Index schreiben oder nach ISO 2566 innerhalb der dortigen Grenzen umrechnen.',
+  },
+  'parallel-length-assumed': {
+    message: 'Es wurde keine Versuchslänge angegeben; an ihrer Stelle steht die Anfangsmesslänge {length} mm.',
+    remedy: 'Die Versuchslänge angeben: Jede plastische Dehnung aus dem Traversenweg bezieht sich auf sie.',
+  },
+  'parallel-length-short': {
+    message: 'Die Versuchslänge {length} mm ist kürzer als die Mindestlänge {least} mm für diesen Querschnitt und diese Anfangsmesslänge.',
+    remedy: 'Die Versuchslänge mindestens so lang ausführen.',
+  },
+  'section-small': {
+    message: 'Das Maß {dimension} = {value} mm liegt unter {limit} mm: Es gilt ein anderer Anhang der Norm.',
+    remedy: 'Den Anhang für dünne Erzeugnisse oder für Draht anwenden.',
+  },
+  'section-wide': {
+    message: 'Das Verhältnis von Breite zu Dicke beträgt {ratio} und liegt über 8.',
+    remedy: 'Schmale Proben schnüren gleichmäßiger ein; die Maße zusammen mit A und Z angeben.',
+  },
+  'section-spread': {
+    message: 'Die Ablesungen des Querschnitts streuen um {spread} % ihres Mittelwerts.',
+    remedy: 'Erneut messen; über 0,5 % sind die Probe oder die Ablesungen ungleichmäßig.',
+  },
+  'section-taper': {
+    message: 'Der Querschnitt ändert sich von einem Ende zum anderen um {taper} %.',
+    remedy: 'Die Bearbeitung prüfen; die Probe bricht an ihrem kleinsten Querschnitt.',
+  },
+  'few-section-readings': {
+    message: 'Der Querschnitt beruht auf {readings} Ablesungen je Maß.',
+    remedy: 'An mindestens drei Stellen messen, Rundproben in zwei Richtungen.',
+  },
+  'after-fracture-missing': {
+    message: '{symbol} wurde nicht bestimmt; es fehlt: {missing}.',
+    remedy: 'Die Bruchstücke aneinanderfügen und die Messlänge messen; die Einschnürung in zwei Richtungen messen.',
+  },
+  'after-fracture-larger': {
+    message: '{what} nach dem Bruch: {after}; das passt nicht zum Ausgangswert {before}.',
+    remedy: 'Die Ablesungen prüfen: Die Messlänge nimmt zu, der Querschnitt nimmt ab.',
+  },
+  'reduction-unusual': {
+    message: 'Z = {reduction} % ist neben A = {elongation} % ungewöhnlich.',
+    remedy: 'Die Ablesungen nach dem Bruch prüfen; nur reine Metalle und Blei schnüren fast bis auf null ein.',
+  },
+  'elongation-unlike-travel': {
+    message: 'A = {elongation} % nach den Messmarken und {travel} % nach der Kurve passen nicht zusammen.',
+    remedy: 'Nach einer falschen Länge, Rutschen in der Einspannung oder einer falschen Einheit suchen.',
+  },
+  // frame
+  'extension-from-travel': {
+    message: 'Die Dehnungen sind aus dem Traversenweg bestimmt und nicht, wie die Normen es verlangen, mit einem Längenänderungsaufnehmer.',
+    remedy: 'Dies bei jedem dehnungsbezogenen Wert angeben; wo der Wert entscheidet, einen Längenänderungsaufnehmer verwenden.',
+  },
+  'frame-compliance-removed': {
+    message: 'Eine Nachgiebigkeit des Prüfrahmens von {compliance} mm/N wurde abgezogen; sie machte {share} % des Weges im elastischen Bereich aus.',
+    remedy: 'Angeben, woher die Nachgiebigkeit stammt; ihre Unsicherheit geht in E ein.',
+  },
+  'frame-stretches-more-than-piece': {
+    message: 'Der Prüfrahmen dehnt sich {ratio}-mal so stark wie die Probe: E trägt mindestens das {ratio}-Fache der relativen Unsicherheit der Nachgiebigkeit.',
+    remedy: 'Für E einen Längenänderungsaufnehmer verwenden.',
+  },
+  'modulus-includes-frame-compliance': {
+    message: 'E wird nicht angegeben: Die Steigung {slope} MPa ist die von Prüfrahmen und Probe zusammen.',
+    remedy: 'Die Nachgiebigkeit des Prüfrahmens angeben oder einen Längenänderungsaufnehmer verwenden. Eine Dehngrenze mit der eigenen Steigung der Kurve bleibt richtig.',
+  },
+  'displacement-steps-coarse': {
+    message: 'Ein Schritt der Weganzeige entspricht {share} % des Dehnungsversatzes von {symbol}.',
+    remedy: 'Einen feineren Wegaufnehmer verwenden: Gewünscht ist ein Zehntel des Dehnungsversatzes.',
+  },
+  // evaluation
+  'window-bound-eased': {
+    message: 'Die Aufzeichnung hat zwischen den Grenzen des elastischen Auswertefensters zu wenige Messpunkte; gelockert wurde: {bound}.',
+    remedy: 'Im elastischen Bereich schneller aufzeichnen oder das Auswertefenster selbst wählen.',
+  },
+  'no-linear-part': {
+    message: 'Die Kurve hat keinen geradlinigen Teil (die Steigung fällt im Auswertefenster um {fall} %): E wird nicht angegeben.',
+    remedy: 'E aus einer Entlastungsgeraden oder nach einem anderen Verfahren bestimmen; die Parallele für die Dehngrenze verwendet die größte Steigung.',
+  },
+  'slope-scatter': {
+    message: 'Die Steigung hat einen relativen Standardfehler von {error} %.',
+    remedy: 'Das Rauschen verringern oder mehr Messpunkte aufzeichnen; gewünscht sind höchstens 1 %.',
+  },
+  'windows-disagree': {
+    message: 'Die elastische Gerade ist unsicher: {windows} andere Auswertefenster ergeben Steigungen von {lowest} bis {highest} MPa und 0,2-%-Dehngrenzen von {low} bis {high} MPa.',
+    remedy: 'Das Detailbild des elastischen Bereichs ansehen; die Spanne angeben oder das Auswertefenster nennen.',
+  },
+  'window-slopes-disagree': {
+    message: 'Die elastische Gerade ist unsicher: {windows} andere Auswertefenster ergeben Steigungen von {lowest} bis {highest} MPa.',
+    remedy: 'Das Detailbild des elastischen Bereichs ansehen; die Spanne angeben oder das Auswertefenster nennen.',
+  },
+  'residuals-alike': {
+    message: 'Benachbarte Residuen der elastischen Geraden gleichen sich ({runs} Vorzeichenläufe; bei Zufall zu erwarten: {expected}): Ihr Standardfehler ist zu klein.',
+    remedy: 'Ein Filter oder die Abtastrate des Datenloggers korreliert die Messpunkte, oder die Kurve ist im Auswertefenster gekrümmt; den Standardfehler als untere Grenze lesen.',
+  },
+  'window-bent': {
+    message: 'Eine Parabel durch das elastische Auswertefenster ändert ihre Steigung von einem Ende zum anderen um {change} %.',
+    remedy: 'Das Detailbild des elastischen Bereichs ansehen: Anlaufbereich oder Fließen reicht in das Auswertefenster hinein.',
+  },
+  'slope-implausible': {
+    message: 'Ein Modul von {slope} MPa liegt außerhalb von {lowest} bis {highest} MPa, dem Bereich der Metalle.',
+    remedy: 'Einheiten, Querschnitt (Radius statt Durchmesser?), Länge und Nachgiebigkeit des Prüfrahmens prüfen.',
+  },
+  'offset-leverage': {
+    message: 'Bei einer Hebelwirkung von {leverage} verschiebt die Unsicherheit der Steigung den Dehnungsversatz von {symbol} um {share} %.',
+    remedy: 'Einen Längenänderungsaufnehmer oder eine ruhigere Aufzeichnung verwenden: Die Steigung entscheidet über diesen Wert.',
+  },
+  'toe-long': {
+    message: 'Der Anlaufbereich nimmt eine Dehnung von {shift} ein, {share} % der elastischen Dehnung am oberen Ende des Auswertefensters.',
+    remedy: 'Vorlast aufbringen, damit sich die Einspannung setzt; der Ursprung wurde dorthin verschoben, wo die Gerade die Spannung null erreicht.',
+  },
+  'toe-outside-record': {
+    message: 'Die Gerade erreicht die Spannung null bei einer Dehnung von {shift}, vor dem Beginn der Aufzeichnung.',
+    remedy: 'Die Aufzeichnung beginnt spät oder anfangs steiler als die Gerade; Nullpunkt und Vorlast prüfen.',
+  },
+  'no-yield-point': {
+    message: 'Keine obere Streckgrenze. Grund: {why}.',
+    remedy: 'Die Dehngrenze angeben.',
+  },
+  'yield-fall-in-pause': {
+    message: 'Die Spannung fiel nur, während die Traverse stillstand: Das ist Relaxation, kein Fließen.',
+    remedy: 'Den Fließbereich ohne Halt durchfahren.',
+  },
+  'few-points-before-proof': {
+    message: 'Zwischen dem Ende des elastischen Auswertefensters und {symbol} liegen nur {points} Messpunkte.',
+    remedy: 'Schneller aufzeichnen: Zwischen weit entfernten Messpunkten verläuft die Sehne unterhalb der Kurve.',
+  },
+  'several-crossings': {
+    message: 'Die Kurve schneidet die Gerade von {symbol} {count}-mal; es zählt der erste bleibende Schnittpunkt.',
+    remedy: 'Das Detailbild des elastischen Bereichs ansehen; bei ausgeprägter Streckgrenze zuerst ReH und ReL angeben.',
+  },
+  'proof-strength-not-reached': {
+    message: '{symbol} wurde vor der Höchstkraft nicht erreicht: spröde oder vorzeitig beendet.',
+    remedy: 'Nur die Zugfestigkeit angeben.',
+  },
+  'total-extension-not-reached': {
+    message: '{symbol} wurde in der Aufzeichnung nicht erreicht.',
+    remedy: 'Den Wert im Prüfbericht weglassen.',
+  },
+  'maximum-wide': {
+    message: 'Die Kraft bleibt über eine Dehnung von {width} innerhalb von 0,1 % ihres Höchstwerts: Agt ist um die Hälfte davon unsicher.',
+    remedy: 'Agt mit dieser Unsicherheit angeben.',
+  },
+  'maximum-below-upper-yield': {
+    message: 'Das Maximum nach Beginn der Verfestigung, {strength} MPa, liegt unter der oberen Streckgrenze {upper} MPa.',
+    remedy: 'Angeben, welcher der beiden Werte mit der Festigkeit gemeint ist.',
+  },
+  'proportional-limit-by-definition': {
+    message: 'Die Proportionalitätsgrenze beträgt je nach Definition {lowest} bis {highest} MPa.',
+    remedy: 'Die Definition zusammen mit dem Wert nennen.',
+  },
+  'stress-rate-outside': {
+    message: 'Die Spannungsgeschwindigkeit im elastischen Auswertefenster, {rate} MPa/s, liegt außerhalb von {lowest} bis {highest} MPa/s (ISO 6892-1, Verfahren B, aus dem Gedächtnis).',
+    remedy: 'Mit einer Geschwindigkeit innerhalb dieser Grenzen belasten; siehe das Bild der Geschwindigkeit über der Zeit.',
+  },
+  'strain-rate-high': {
+    message: 'Die Dehngeschwindigkeit {where} beträgt {rate} 1/s und liegt über {highest} 1/s (ISO 6892-1, aus dem Gedächtnis).',
+    remedy: 'Dort langsamer belasten; eine hohe Geschwindigkeit hebt die Streck- und Dehngrenzen an.',
+  },
+  'hardening-correlation-low': {
+    message: 'Das Verfestigungsgesetz passt nur mit R² = {correlation}.',
+    remedy: 'Ein anderes Gesetz passt möglicherweise besser; die wahre Kurve ansehen.',
+  },
+  'necking-answers-differ': {
+    message: 'Die Einschnürung beginnt nach der Kurve bei einer wahren Dehnung von {curve} (u = {uncertainty}), nach dem Verfestigungsgesetz bei {law}.',
+    remedy: 'Ein anderes Gesetz folgt dieser Kurve möglicherweise besser; vor dem Extrapolieren die Gesetze vergleichen.',
+  },
+  'necking-unlike-exponent': {
+    message: 'Der Exponent n = {exponent} und die wahre Gleichmaßdehnung {strain} stimmen nicht so überein, wie es Considère verlangt.',
+    remedy: 'Das Gesetz gilt nicht bis zur Einschnürung; zu n den Anpassungsbereich angeben.',
+  },
+  'not-determined': {
+    message: 'Nicht bestimmt: {symbol}. Grund: {why}.',
+    remedy: 'Siehe den Grund; so wie sie ist, trägt die Aufzeichnung diesen Wert nicht.',
+  },
+  // materials
+  'dimension-looks-wrong': {
+    message: '{symbol} = {value} liegt außerhalb des üblichen Bereichs von {low} bis {high} ({family}). {why}',
+    remedy: 'Die Probe erneut messen, mit der Eingabe vergleichen und neu auswerten; korrigiert wurde nichts.',
+  },
+  'unit-looks-wrong': {
+    message: '{symbol} = {value} liegt außerhalb des üblichen Bereichs von {low} bis {high} ({family}). {why}',
+    remedy: 'Beim Einlesen der Datei die Einheiten der Spalten angeben und neu auswerten; korrigiert wurde nichts.',
+  },
+  'strain-looks-wrong': {
+    message: '{symbol} = {value} liegt außerhalb des üblichen Bereichs von {low} bis {high} ({family}). {why}',
+    remedy: 'Prüfen, was die Dehnung außer der Probe enthält: Prüfrahmen, Einspannung, Sitz des Längenänderungsaufnehmers.',
+  },
+  'unlike-family': {
+    message: '{symbol} = {value} liegt außerhalb des üblichen Bereichs von {low} bis {high} ({family}). {why}',
+    remedy: 'Werkstoff und Behandlungszustand prüfen. Übliche Bereiche sind keine Grenzwerte einer Spezifikation.',
+  },
+  'properties-contradict': {
+    message: '{left} = {leftValue} und {right} = {rightValue} widersprechen sich: {rule}.',
+    remedy: 'Prüfen, wie beide bestimmt wurden; mindestens einer der Werte oder eine Ablesung dahinter ist falsch.',
+  },
+  // verification
+  'force-class-not-reached': {
+    message: '{count} von {steps} Stufen erreichen Klasse 1 nicht, die erste bei {force} N (maßgebend: {term}).',
+    remedy: 'Für die dortigen Kräfte keine Übereinstimmung mit ISO 6892-1 angeben; die Ursache suchen, justieren und erneut überprüfen.',
+  },
+  'rising-force-only': {
+    message: 'Die Umkehrspanne von {reversibility} % überschreitet die der Klasse 1: Der Kanal taugt nur für steigende Kräfte.',
+    remedy: 'Mit diesem Kanal weder einen Modul aus der Entlastung noch eine Hystereseschleife bestimmen; Dichtungen und Reibung prüfen.',
+  },
+  'falling-above-rising': {
+    message: 'Bei {force} N zeigt die Abwärtsreihe um {excess} N mehr an als die Aufwärtsreihe; die Reibung eines Zylinders bewirkt das Gegenteil.',
+    remedy: 'Prüfen, ob die Reihen vertauscht wurden, ob das Referenzgerät gedriftet ist und ob Aufnehmer oder Referenz eine eigene Hysterese haben.',
+  },
+  'zero-not-verified': {
+    message: 'Es wurden keine Nullpunktablesungen angegeben; die Nullpunktabweichung ist daher unbekannt, und die Klasse folgt allein aus den übrigen Kenngrößen.',
+    remedy: 'Nach jeder Messreihe die Anzeige ohne Kraft ablesen.',
+  },
+  'verification-steps-few': {
+    message: 'Stufen zwischen 20 % und 100 % des Messbereichs: {count}; gewünscht sind fünf.',
+    remedy: 'Bei etwa 20, 40, 60, 80 und 100 % des Messbereichs überprüfen, unter 20 % zusätzlich bei 10, 5, 2 und 1 %, sofern dort Kräfte benutzt werden.',
+  },
+  'range-not-reached': {
+    message: 'Die höchste Stufe liegt bei {force} N, {share} % des Messbereichs; darüber ist nichts überprüft.',
+    remedy: 'Bis zum Ende des Messbereichs überprüfen oder die höchste Stufe als dessen Ende nennen.',
+  },
+  'class-range-starts-high': {
+    message: 'Klasse 1 gilt erst ab {force} N, {share} % des Messbereichs; nach unten begrenzend: {term}.',
+    remedy: 'Die Versuche so planen, dass die Streckgrenze oberhalb dieser Kraft liegt.',
+  },
+  'friction-negative': {
+    message: 'An {count} der Stufen ergibt sich eine Reibung unter null, die niedrigste beträgt {friction} N; Reibung hilft nie.',
+    remedy: 'Prüfen, ob Aufwärts- und Abwärtsreihe vertauscht wurden und ob der Nullpunkt des Drucks gedriftet ist.',
+  },
+  'pointer-above-record': {
+    message: 'Der Schleppzeiger zeigt {pointer} N, die Aufzeichnung {recorded} N: {share} % mehr. {cause}.',
+    remedy: 'Den überprüften Kanal angeben und den anderen daneben ausdrucken; die Aufzeichnung um ihr Maximum ansehen.',
+  },
+  'pointer-below-record': {
+    message: 'Der Schleppzeiger zeigt {pointer} N, die Aufzeichnung {recorded} N: {share} % weniger. {cause}.',
+    remedy: 'Den überprüften Kanal angeben und den anderen daneben ausdrucken; prüfen, ob der Schleppzeiger über die ganze Skala frei läuft.',
+  },
+  'idle-friction-changed': {
+    message: 'Der Leerhub braucht {force} N; zuvor waren es {before} N, eine Änderung um {share} %.',
+    remedy: 'Dichtungen, Führungen und Öl prüfen; die Tara der Kraft ist nicht mehr dieselbe.',
+  },
+  'idle-friction-uneven': {
+    message: 'Über den Leerhub schwankt die Reibung um {spread} N bei einem Mittel von {force} N.',
+    remedy: 'Nach einer riefigen Zylinderbohrung, einer verbogenen Kolbenstange oder Luft im Öl suchen; `pressureToForce` nimmt eine wegabhängige Tara an.',
+  },
+  'leak-down-fast': {
+    message: 'Im Stillstand fällt die Kraft um {share} % je Minute.',
+    remedy: 'Vor Versuchen mit Haltezeiten nach einem undichten Ventil, einer Dichtung oder einer Verschraubung suchen.',
+  },
+  'leak-down-settles': {
+    message: 'Der Druck fiel in der ersten Hälfte um {early} MPa je Minute, in der zweiten um {late}: Öl, Schlauch oder Probe setzten sich noch.',
+    remedy: 'Vor dem Ablesen der Leckage warten oder nur die zweite Hälfte auswerten (`from`).',
+  },
+  'check-out-of-limits': {
+    message: 'Kontrolle {index} ergibt {value} und liegt außerhalb der Grenzen {lower} bis {upper}.',
+    remedy: 'Die Kontrolle einmal wiederholen; liegt sie weiter außerhalb, die Prüfungen einstellen und die Ursache finden, bevor Ergebnisse herausgegeben werden.',
+  },
+  'check-jumped': {
+    message: 'Zwischen den Kontrollen {before} und {index} änderte sich die Anzeige um {range}, mehr als {limit}.',
+    remedy: 'Feststellen, was zwischen beiden geändert wurde: Prüfer, Probe, Öl, Aufnehmer.',
+  },
+  'check-on-one-side': {
+    message: '{count} Kontrollen in Folge, bis Nummer {index}, liegen {side} der Mittellinie.',
+    remedy: 'Das Niveau hat sich verschoben: die Ursache suchen und, wenn sich keine findet, die Kraft überprüfen.',
+  },
+  'check-trend': {
+    message: '{count} Kontrollen in Folge, bis Nummer {index}, verlaufen {direction}.',
+    remedy: 'Etwas driftet: Die Kraft überprüfen, bevor die Grenzen erreicht sind.',
+  },
+  'check-few': {
+    message: 'Die Grenzen beruhen auf {count} Kontrollen; unter 20 sind sie vorläufig.',
+    remedy: 'In gleichmäßigen Abständen weiter kontrollieren und die Grenzen ab etwa 20 Kontrollen festlegen.',
+  },
+  'force-drifted': {
+    message: 'Im vorgefundenen Zustand erreicht die Abweichung {error} % bei {force} N (nach der Justierung vom {date} waren es {before} %); seither betroffene Ergebnisse: {count}.',
+    remedy: 'Der Zeitpunkt ist unbekannt: Jedes dieser Ergebnisse erneut beurteilen und seine Nutzer unterrichten.',
+  },
+  'force-outside-certificate': {
+    message: 'Das Ergebnis {identity} bei {force} N liegt außerhalb der überprüften Kräfte ({low} bis {high} N).',
+    remedy: 'Es für sich beurteilen; die Drift ist dort nicht bekannt.',
+  },
+  'displacement-class-not-reached': {
+    message: '{count} von {steps} Stufen erreichen Klasse 1 nicht, die erste bei {travel} mm (maßgebend: {term}).',
+    remedy: 'Den Kanal nach seinem Vermögen einsetzen: bei jeder Dehnung seine Klasse nennen und Rp mit einem feineren Aufnehmer bestimmen.',
+  },
+  'displacement-reversal': {
+    message: 'Aufwärts- und Abwärtsablesungen unterscheiden sich um bis zu {difference} mm, bei {travel} mm: Spiel oder Reibung im Aufnehmer.',
+    remedy: 'Jede Stellung von derselben Seite anfahren; Richtungswechsel in Dehnungsschleifen auslassen.',
+  },
+  'gauges-disagree': {
+    message: 'Die vier Dehnungsmessstreifen weichen um {share} % der mittleren Dehnung von einer Ebene ab.',
+    remedy: 'Verdrahtung, k-Faktor und Lage jedes Dehnungsmessstreifens prüfen, bevor der Biegeanteil geglaubt wird.',
+  },
+  'bending-large': {
+    message: 'Der Biegeanteil beträgt {bending} % der mittleren Dehnung: Die Oberfläche fließt bei {share} % der mittleren Spannung, die bei momentfreiem Zug nötig ist.',
+    remedy: 'Einspannung und Probe ausrichten, Kugelsitze verwenden und mit kleiner Vorlast geradeziehen; ReH und Proportionalitätsgrenze sind zu niedrig.',
+  },
+  'compliance-runs-differ': {
+    message: 'Die Messreihen unterscheiden sich: Am oberen Ende streuen ihre Nachgiebigkeiten um {share} % des Mittels, mehr als ihre Streuung erklärt.',
+    remedy: 'Einspannung, Richtung oder Reibung haben sich zwischen den Messreihen geändert; erneut messen und für steigende und fallende Kraft je eine Nachgiebigkeit angeben.',
+  },
+  'compliance-curved': {
+    message: 'Eine einzige Zahl passt nicht zu diesem Prüfrahmen: Seine Verformung wächst mit der Potenz {exponent} der Kraft und liegt bei einem Fünftel der höchsten Kraft {share} % über der Proportionalität.',
+    remedy: 'Eine Tabelle oder ein Potenzgesetz verwenden, oder zwischen den benutzten Kräften messen.',
+  },
+  'compliance-poorly-determined': {
+    message: 'Die Standardunsicherheit der Nachgiebigkeit beträgt {uncertainty} % ihres Werts.',
+    remedy: 'Einen steiferen Block oder einen größeren Längenunterschied, mehr Messpunkte und einen Bereich bis zu den Kräften der Versuche verwenden.',
+  },
+  'force-beyond-compliance': {
+    message: '{count} Messpunkte liegen über {limit} N, wo die Nachgiebigkeit des Prüfrahmens nicht gemessen wurde; sie wurde bis {force} N mit ihrem Endwert fortgesetzt.',
+    remedy: 'Die Nachgiebigkeit bis zu den Kräften der Versuche messen.',
+  },
+  'window-below-compliance': {
+    message: 'Das elastische Auswertefenster beginnt bei {force} N, unter {limit} N, wo die Nachgiebigkeit des Prüfrahmens nicht gemessen wurde.',
+    remedy: 'Prüfrahmen sind bei kleiner Kraft weicher: Die Nachgiebigkeit von dort an messen oder das Auswertefenster höher legen.',
+  },
+  'modulus-carries-compliance': {
+    message: 'Allein die Nachgiebigkeit des Prüfrahmens gibt E eine Standardunsicherheit von {uncertainty} %.',
+    remedy: 'Einen Längenänderungsaufnehmer oder eine längere oder dünnere Probe verwenden, oder die Nachgiebigkeit genauer messen.',
+  },
+  // compression and bending
+  'signs-turned': {
+    message: 'Die Belastung war negativ aufgezeichnet ({columns}); die Vorzeichen wurden umgekehrt, sodass sie positiv zählt.',
+    remedy: 'Nichts zu tun; die Spalten selbst wurden nicht verändert.',
+  },
+  'piece-squat': {
+    message: 'Das Verhältnis von Höhe zu Durchmesser beträgt {ratio} und liegt unter {least}: Die Reibung an den Stirnflächen steckt in jeder Spannung.',
+    remedy: 'Eine Probe von 0,8 bis 2 Durchmessern Höhe für Lagerwerkstoffe, von 3 für allgemeine Zwecke verwenden (ASTM E9, aus dem Gedächtnis).',
+  },
+  'piece-slender': {
+    message: 'Das Verhältnis von Höhe zu Durchmesser beträgt {ratio} und liegt über {most}: höher, als Druckproben ausgeführt werden.',
+    remedy: 'Eine Probe von 8 bis 10 Durchmessern Höhe nur für den Modul, von 3 für Festigkeiten verwenden (ASTM E9, aus dem Gedächtnis).',
+  },
+  'buckling-near': {
+    message: 'Bei einem Verhältnis von Höhe zu Durchmesser von {ratio} erreichte die Kraft das {share}-Fache der Knickkraft nach dem Tangentenmodul, bei einer Stauchung von {strain}.',
+    remedy: 'Eine kürzere Probe verwenden oder von dieser nur übernehmen, was unter der Hälfte jener Kraft liegt.',
+  },
+  buckled: {
+    message: 'Bei einer Stauchung von {strain} ({stress} MPa) überschritt die Kraft die Knickkraft nach dem Tangentenmodul einer geraden Probe mit dem Knicklängenbeiwert {endFactor}: Darüber hinaus biegt sich die Probe.',
+    remedy: 'Werte jenseits dieser Stauchung dürfen nicht verwendet werden; eine knickende Probe kann seitlich herausschießen. Eine kürzere Probe verwenden.',
+  },
+  barrelled: {
+    message: 'Die Mitte ist {ratio}-mal so breit wie die Enden: Spannungen bei großen Stauchungen enthalten Reibung.',
+    remedy: 'Besser schmieren, oder in Stufen belasten und neu schmieren; Spannungen bei kleinen Stauchungen angeben.',
+  },
+  'barrelling-not-measured': {
+    message: 'Die Stauchung erreichte {strain}, und die Durchmesser nach dem Versuch wurden nicht angegeben: Die Ausbauchung ist unbekannt.',
+    remedy: 'Nach dem Versuch den Durchmesser in der Mitte und an den Enden messen.',
+  },
+  'height-unlike-record': {
+    message: 'Nach der Aufzeichnung verlor die Probe bleibend {recorded} mm an Höhe, nach der Messung {measured} mm.',
+    remedy: 'Nachgiebigkeit des Prüfrahmens, Höhe und Nullpunkt des Weges prüfen.',
+  },
+  'end-friction-not-removed': {
+    message: 'Es wurde keine Reibungszahl angegeben: Die Fließkurve enthält die Reibung der Stirnflächen.',
+    remedy: 'Die Reibungszahl des Schmierstoffs angeben, oder zwei Höhen prüfen und extrapolieren.',
+  },
+  'end-friction-removed': {
+    message: 'Eine Reibungszahl von {friction} wurde nach Siebel aus der Fließspannung herausgerechnet: {share} % bei der größten Dehnung.',
+    remedy: 'Die Reibungszahl und ihre Herkunft angeben; ihre Unsicherheit geht in die Fließspannung ein.',
+  },
+  'compressive-strength-without-strain': {
+    message: 'Die Probe brach nicht: Ein duktiles Metall hat keine Druckfestigkeit, nur Spannungen bei angegebenen Stauchungen.',
+    remedy: 'Die Stauchgrenze angeben sowie Spannungen mit ihren Stauchungen.',
+  },
+  'span-short': {
+    message: 'Das Verhältnis von Stützweite zu Höhe beträgt {ratio} und liegt unter {least}: Der Schub vergrößert die Durchbiegung um {share} %, und der Modul ist um ebenso viel zu niedrig.',
+    remedy: 'Eine größere Stützweite (16-fache Höhe) verwenden oder den Schubanteil zusammen mit dem Modul angeben.',
+  },
+  'large-deflection': {
+    message: 'Ab einer Spannung von {stress} MPa beträgt die Durchbiegung mehr als {share} % der Stützweite: Die Formeln für kleine Durchbiegungen versagen, und die Reibung an den Auflagern wächst.',
+    remedy: 'Jenseits davon weder Spannung noch Dehnung entnehmen, oder eine kleinere Stützweite verwenden.',
+  },
+  'flexural-stress-nominal': {
+    message: 'Jenseits der Fließgrenze ist die Biegespannung ein Nennwert: Bei diesem Querschnitt überschätzt sie die Randfaserspannung um bis zum {factor}-Fachen.',
+    remedy: 'Nur mit anderen Biegeversuchen am gleichen Querschnitt vergleichen, nicht mit dem Zugversuch.',
+  },
+  'indentation-not-removed': {
+    message: 'Die Eindrückung an Auflagern und Biegestempeln wurde nicht angegeben und steckt noch in der Durchbiegung.',
+    remedy: 'Sie an der Probe auf ebener Platte messen, oder 0 angeben, wenn die Nachgiebigkeit des Prüfrahmens sie schon enthält.',
+  },
+  'chord-unlike-slope': {
+    message: 'Die Sekante ergibt {chord} MPa, der geradeste Abschnitt {slope} MPa.',
+    remedy: 'Die Kurve ansehen: Zwischen den Dehnungen der Sekante liegt Spiel oder Fließen; bei einem Metall die Steigung verwenden.',
+  },
+  // shear, Brinell hardness, cupping, unloading loops, broken piece
+  'shear-clearance': {
+    message: 'Ein Spiel von {clearance} mm ist {share} % der gescherten {dimension} mm: Biegung und Zug mischen sich in die Scherung.',
+    remedy: 'Eng passende, scharfe Werkzeuge verwenden; das Spiel zusammen mit dem Wert angeben.',
+  },
+  'shear-bending': {
+    message: 'Die Probe wurde verbogen: Ihre Scherfestigkeit ist nicht die der reinen Scherung.',
+    remedy: 'Die Probe bis an die Scherebene abstützen, ein engeres Werkzeug verwenden und den Versuch wiederholen.',
+  },
+  'shear-ratio-unusual': {
+    message: 'Die Scherfestigkeit beträgt das {ratio}-Fache der Zugfestigkeit; üblich ist das {least}- bis {most}-Fache ({family}; aus dem Gedächtnis).',
+    remedy: 'Fläche, Zahl der Scherebenen und angegebene Zugfestigkeit prüfen.',
+  },
+  'no-shear-modulus': {
+    message: 'Ein Schubmodul wird nicht abgeleitet: Der Weg enthält neben der Scherung Biegung, Eindrückung und das Werkzeug.',
+    remedy: 'Den Schubmodul liefert ein Torsionsversuch.',
+  },
+  'brinell-indentation-outside': {
+    message: 'Eindruck {number}: Sein Durchmesser ist das {ratio}-Fache des Kugeldurchmessers und liegt außerhalb von 0,24 bis 0,60; er zählt nicht.',
+    remedy: 'Für diese Kugel eine andere Prüfkraft wählen: einen kleineren Beanspruchungsgrad für ein weiches, einen größeren für ein hartes Metall.',
+  },
+  'brinell-diameters-differ': {
+    message: 'Eindruck {number}: Seine beiden Durchmesser unterscheiden sich um {share} %.',
+    remedy: 'Nach einer schrägen Oberfläche oder einer Walzrichtung suchen; über 1 % dies beim Wert angeben (übliche Praxis).',
+  },
+  'brinell-one-diameter': {
+    message: 'Eindruck {number}: Es wurde nur ein Durchmesser abgelesen.',
+    remedy: 'Zwei Durchmesser im rechten Winkel ablesen; ein Prozent des Durchmessers sind zwei Prozent der Härte.',
+  },
+  'brinell-force-not-nominal': {
+    message: 'Eindruck {number}: Die Prüfkraft {force} N weicht um {share} % von {nominal} N ab, der Prüfkraft von {designation}; zulässig ist 1 %.',
+    remedy: 'Die Prüfkraft auf 1 % an ihren Nennwert heranführen; die Härte wurde mit der tatsächlichen Kraft berechnet.',
+  },
+  'brinell-index-unusual': {
+    message: 'Eindruck {number}: Der Beanspruchungsgrad {index} ist keiner von 1; 2,5; 5; 10; 15 und 30.',
+    remedy: 'Werte verschiedener Beanspruchungsgrade sind nicht vergleichbar; eine Prüfkraft der Norm für diese Kugel wählen.',
+  },
+  'brinell-index-unsuited': {
+    message: 'Der Beanspruchungsgrad {index} eignet sich nicht für {hardness} HBW (Werkstoffgruppe {material}; üblich: {usual}; aus dem Gedächtnis).',
+    remedy: 'Mit einer Prüfkraft von üblichem Beanspruchungsgrad wiederholen.',
+  },
+  'brinell-force-unsteady': {
+    message: 'Eindruck {number}: Die Prüfkraft änderte sich während des Haltens um {share} %; es zählt die höchste, {force} N.',
+    remedy: 'Die Prüfkraft auf 1 % halten: behutsam nachführen, nie darüber hinaus.',
+  },
+  'brinell-dwell-outside': {
+    message: 'Eindruck {number}: Die Einwirkdauer der Prüfkraft betrug {duration} s statt 10 bis 15 s.',
+    remedy: '10 bis 15 s halten oder die Dauer angeben: Weiche Metalle kriechen.',
+  },
+  'brinell-rise-outside': {
+    message: 'Eindruck {number}: Die Prüfkraft wurde in {duration} s aufgebracht statt in 2 bis 8 s.',
+    remedy: 'Die Prüfkraft stoßfrei in 2 bis 8 s aufbringen.',
+  },
+  'brinell-dwell-not-found': {
+    message: 'Eindruck {number}: In der Aufzeichnung hebt sich kein Abschnitt mit gehaltener Prüfkraft ab.',
+    remedy: 'Von vor dem Anstieg bis nach der Entlastung aufzeichnen.',
+  },
+  'brinell-piece-thin': {
+    message: 'Die Probe ist {thickness} mm dick, weniger als das 8-Fache der Eindringtiefe ({least} mm).',
+    remedy: 'Eine kleinere Kugel und Prüfkraft wählen; auf der Rückseite darf keine Verformung sichtbar sein.',
+  },
+  'brinell-near-edge': {
+    message: 'Eindruck {number} liegt {distance} mm vom Rand entfernt, weniger als das 2,5-Fache seines Durchmessers ({least} mm).',
+    remedy: 'Weiter vom Rand entfernt prüfen.',
+  },
+  'brinell-near-neighbour': {
+    message: 'Eindruck {number} liegt {distance} mm vom nächsten entfernt, weniger als das 3-Fache seines Durchmessers ({least} mm).',
+    remedy: 'Weiter von anderen Eindrücken entfernt prüfen: Das Metall ist dort kaltverfestigt.',
+  },
+  'strength-estimated': {
+    message: 'Eine Zugfestigkeit von {strength} MPa ist aus der Härte geschätzt, auf etwa 10 % genau.',
+    remedy: 'Niemals ein Bauteil danach annehmen: Wo die Festigkeit entscheidet, einen Zugversuch durchführen.',
+  },
+  'strength-not-estimated': {
+    message: 'Es wird keine Zugfestigkeit geschätzt. Grund: {why}.',
+    remedy: 'Einen Zugversuch durchführen.',
+  },
+  'cupping-crack-not-recorded': {
+    message: 'Blechprobe {number}: Die Kraft fällt nach ihrem Maximum nicht um {share} %; die Aufzeichnung enthält keinen Riss, und es wird keine Tiefung angegeben.',
+    remedy: 'Belasten, bis der Riss durch das Blech geht, und darüber hinaus aufzeichnen.',
+  },
+  'cupping-fall-gradual': {
+    message: 'Blechprobe {number}: Die Kraft fällt allmählich, über {depth} mm; um so viel ist der Augenblick des Risses unsicher.',
+    remedy: 'Die Tiefung beobachten und anhalten, sobald Licht durchscheint; nahe dem Maximum langsamer belasten.',
+  },
+  'cupping-displacement-coarse': {
+    message: 'Blechprobe {number}: Ein Schritt der Weganzeige beträgt {step} mm; gewünscht sind 0,1 mm.',
+    remedy: 'Einen feineren Wegaufnehmer verwenden.',
+  },
+  'cupping-frame-included': {
+    message: 'Die Tiefung enthält die Verformung des Prüfrahmens, die nicht angegeben wurde.',
+    remedy: 'Die Nachgiebigkeit des Prüfrahmens messen, oder die Tiefung mit einem Messgerät.',
+  },
+  'cupping-sheet-outside': {
+    message: 'Eine Blechdicke von {thickness} mm liegt außerhalb von 0,1 bis 2 mm, wofür der Tiefungsindex IE festgelegt ist.',
+    remedy: 'Dickeres oder schmales Blech hat eigene Werkzeuge und Formelzeichen; nicht mit IE vergleichen.',
+  },
+  'cupping-blank-narrow': {
+    message: 'Die Blechprobe ist {width} mm breit; gewünscht sind mindestens 90 mm.',
+    remedy: 'Breitere Blechproben zuschneiden, damit der Blechhalter ringsum hält.',
+  },
+  'cupping-holding-force': {
+    message: 'Die Blechprobe wurde mit {force} N gehalten statt mit etwa 10 kN (aus dem Gedächtnis).',
+    remedy: 'Die Blechhaltekraft auf etwa 10 kN einstellen: Eine lose Blechprobe zieht nach und ergibt eine zu große Tiefung.',
+  },
+  'cupping-tools-other': {
+    message: 'Eine Kugel von {ball} mm und eine Matrize von {die} mm sind nicht die 20 und 27 mm des Tiefungsindex IE.',
+    remedy: 'Die Werkzeuge zusammen mit der Tiefung angeben; mit IE ist sie nicht vergleichbar.',
+  },
+  'cupping-few-blanks': {
+    message: 'Zahl der Blechproben, auf denen die Tiefung beruht: {blanks}; gewünscht sind drei oder mehr.',
+    remedy: 'Mindestens drei Blechproben prüfen und den Mittelwert angeben.',
+  },
+  'unloading-refused': {
+    message: 'Die Umkehrspanne {reversibility} % liegt über 1,5 %: Die Kraft gilt nur im Anstieg, daher wird aus der Entlastung nichts bestimmt.',
+    remedy: 'Die Kraft auch im Abfall überprüfen oder sie an der Probe statt im Öl messen.',
+  },
+  'reversibility-unknown': {
+    message: 'Die Umkehrspanne der Kraft ist nicht bekannt: Die Reibung des Zylinders krümmt und weitet die Schleifen.',
+    remedy: 'Die Kraft im Anstieg und im Abfall überprüfen und ihre Umkehrspanne angeben.',
+  },
+  'unloading-none': {
+    message: 'Die Aufzeichnung enthält keine Entlastung. Grund: {why}.',
+    remedy: 'Den Antrieb zurückdrehen, bis die Kraft deutlich gefallen ist, und erneut belasten; alles aufzeichnen.',
+  },
+  'unloading-not-to-zero': {
+    message: 'Schleife {number} geht nur bis auf {share} % ihres Höchstwerts zurück; ihre bleibende Dehnung ist dort abgelesen, wo ihre Gerade die Spannung null erreicht.',
+    remedy: 'Bis nahe null entlasten, wo die bleibende Dehnung entscheidet.',
+  },
+  'permanent-set-not-bracketed': {
+    message: '{symbol} wird nicht bestimmt: Die bleibenden Dehnungen der Schleifen reichen von {least} bis {most} %.',
+    remedy: 'Von einer niedrigeren und von einer höheren Spannung aus entlasten, sodass eine bleibende Dehnung unter und eine über dem Grenzwert liegt.',
+  },
+  'fracture-outside-middle': {
+    message: 'Der Bruch liegt {distance} mm von der nächsten Messmarke entfernt, weniger als ein Drittel der Anfangsmesslänge ({least} mm).',
+    remedy: 'A bleibt gültig, wo es seinen Mindestwert erreicht; sonst nach Unterteilung der Messlänge messen oder eine weitere Probe prüfen.',
+  },
+  'fracture-at-mark': {
+    message: 'Die Probe brach an einer Messmarke.',
+    remedy: 'Schwächer markieren; A ist zweifelhaft, und die Festigkeit kann zu niedrig sein.',
+  },
+  'fracture-outside-parallel': {
+    message: 'Die Probe brach {place}: A und Z sind nicht die der Versuchslänge, und die Festigkeit ist eine untere Grenze.',
+    remedy: 'Übergangsradien, Einspannung und Ausrichtung prüfen und eine weitere Probe prüfen.',
+  },
+  'elongation-small': {
+    message: 'A = {elongation} % liegt unter 5 %: Zwei gewöhnliche Messmarken sind dafür zu grob.',
+    remedy: 'Mit feinen Marken messen: angerissene Bögen, unter dem Mikroskop abgelesen.',
+  },
+  // planning
+  'force-near-capacity': {
+    message: 'Die größte zu erwartende Kraft, {force} N, beträgt {share} % der Nennkraft von {capacity} N.',
+    remedy: 'Einen kleineren Querschnitt oder eine kleinere Prüfkraft wählen; eine Werkstofffamilie begrenzt eine unbekannte Stange nicht.',
+  },
+  'force-above-capacity': {
+    message: 'Die größte zu erwartende Kraft, {force} N, beträgt {share} % der Nennkraft von {capacity} N: Dieser Prüfrahmen darf den Versuch nicht ausführen.',
+    remedy: 'Einen kleineren Querschnitt, eine kleinere Prüfkraft oder einen anderen Prüfrahmen wählen; das Druckbegrenzungsventil niemals höher stellen.',
+  },
+  'force-unverified': {
+    message: 'Für den Prüfrahmen wurde kein überprüfter Kraftbereich angegeben.',
+    remedy: 'Die Kraft überprüfen lassen und die niedrigste überprüfte Kraft samt Abweichung angeben.',
+  },
+  'force-below-verified': {
+    message: 'Die kleinste maßgebende Kraft, {force} N ({what}), liegt unter {limit} N ({why}).',
+    remedy: 'Einen größeren Querschnitt oder eine größere Prüfkraft wählen, oder den unteren Teil des Bereichs überprüfen lassen.',
+  },
+  'pressure-near-limit': {
+    message: 'Der Öldruck würde {pressure} MPa erreichen, {share} % von {limit} MPa ({device}).',
+    remedy: 'Einen kleineren Querschnitt oder eine kleinere Prüfkraft wählen; das Druckbegrenzungsventil niemals höher stellen und den Druckmessumformer in seinem Messbereich halten.',
+  },
+  'travel-near-stroke': {
+    message: 'Der Versuch braucht etwa {travel} mm Weg, {share} % des Hubs von {stroke} mm.',
+    remedy: 'Spiel vor Versuchsbeginn herausnehmen oder die Versuchslänge im Rahmen der Regeln verkürzen.',
+  },
+  'frame-compliance-unknown': {
+    message: 'Die Nachgiebigkeit des Prüfrahmens ist nicht bekannt: Geschwindigkeit, Weg und gespeicherte Energie sind Mindestwerte, und E ist aus dem Traversenweg nicht zu gewinnen.',
+    remedy: 'Die Nachgiebigkeit mit einem steifen Block, einem bekannten Stab oder zwei Längen messen, oder einen Längenänderungsaufnehmer verwenden.',
+  },
+  'oil-volume-unknown': {
+    message: 'Das unter Druck stehende Ölvolumen ist nicht bekannt: Die Hübe im elastischen Bereich und die gespeicherte Energie sind Mindestwerte.',
+    remedy: 'Zylinder, Leitungen und Schläuche abschätzen; oft braucht das Öl mehr Hübe als der Kolben.',
+  },
+  'elastic-speed-too-fast-for-yield': {
+    message: 'Durch den Fließbereich beibehalten, würde die Geschwindigkeit des elastischen Bereichs die Probe mit {rate} 1/s dehnen, dem {ratio}-Fachen der dort anzustrebenden Dehngeschwindigkeit.',
+    remedy: 'Vor der Streckgrenze verlangsamen, wo der Belastungsfahrplan es vorsieht.',
+  },
+  'elastic-part-quick': {
+    message: 'Bei dieser Geschwindigkeit dauert der elastische Bereich bis zum Geschwindigkeitswechsel {time} s: kaum fünf Ablesungen einer Zeigeranzeige.',
+    remedy: 'Aufzeichnen, oder das untere Ende der von der Norm zugelassenen Geschwindigkeiten anstreben.',
+  },
+  'ball-force-error': {
+    message: 'Die Kraft kann um {error} % abweichen, die Prüfkraft einer Kugel höchstens um {limit} %.',
+    remedy: 'Den Prüfrahmen bei dieser Kraft nach Klasse 1 überprüfen lassen oder eine Kraft wählen, bei der er sie erreicht.',
+  },
+  'drive-too-fast': {
+    message: 'Der Antrieb bräuchte {number} {what} je Minute (Abschnitt: {stage}): Mehr als {limit} von Hand sind schwer gleichmäßig zu halten.',
+    remedy: 'Eine niedrigere Geschwindigkeit anstreben, die die Norm zulässt, und sie angeben.',
+  },
+  'drive-strokes-coarse': {
+    message: 'Ein Pumpenhub bewegt die Traverse um {travel} mm, das {ratio}-Fache des Dehnungsversatzes von Rp0.2: Der Fließbeginn fällt in einen einzigen Hub.',
+    remedy: 'Den Hebel nach dem elastischen Bereich langsam und nur in Teilhüben bewegen, oder einen Antrieb mit feineren Schritten verwenden.',
+  },
+  'planned-sampling-slow': {
+    message: '{rate} Messpunkte je Sekunde liegen unter den {least}, die die Spannungsgeschwindigkeit von {stressRate} MPa/s verlangt: ReH kann um bis zu {loss} MPa zu niedrig sein.',
+    remedy: 'Im Bereich der Streckgrenze schneller aufzeichnen oder langsamer belasten.',
+  },
+  'strain-not-in-accordance': {
+    message: '{standard} verlangt einen Längenänderungsaufnehmer: Dehngrenzen und E würden aus dem Traversenweg bestimmt, nicht in Übereinstimmung mit der Norm.',
+    remedy: 'Einen Längenänderungsaufnehmer verwenden oder die Abweichung bei jedem Wert angeben.',
+  },
+  'structural-acceptance': {
+    message: 'Mit den Werten soll ein tragendes Teil abgenommen werden: Das kann dieser Plan nicht leisten.',
+    remedy: 'Das maßgebende Regelwerk befolgen; es entscheiden ein kompetentes Labor mit überprüfter Prüfmaschine und eine zugelassene oder anderweitig befugte Fachkraft.',
+  },
+  'planned-index-unusual': {
+    message: 'Der Beanspruchungsgrad 0,102 F/D² = {index} ist keiner von {usual}.',
+    remedy: 'Für diese Kugel eine Prüfkraft aus der Tabelle wählen.',
+  },
+  'planned-indentation-outside': {
+    message: 'Bei {hardness} HBW würde der Eindruckdurchmesser das {ratio}-Fache des Kugeldurchmessers betragen, außerhalb von 0,24 bis 0,60.',
+    remedy: 'Einen anderen Beanspruchungsgrad (Kraft durch Kugeldurchmesser zum Quadrat) wählen.',
+  },
+  'planned-span-short': {
+    message: 'Die Stützweite beträgt das {ratio}-Fache der Stabhöhe: Unter {limit} trägt der Schub zur Durchbiegung bei.',
+    remedy: 'Eine größere Stützweite wählen oder E nicht bestimmen.',
+  },
+  'head-weak': {
+    message: '{what}: {stress} MPa bei der größten Kraft, gegenüber {limit} MPa, die der Probenkopf tragen darf; das {margin}-Fache des Nötigen.',
+    remedy: 'Den Probenkopf größer oder den Querschnitt kleiner ausführen; die Probe muss in ihrer Versuchslänge brechen.',
+  },
+  'head-too-small': {
+    message: 'Der Probenkopf ist {ratio}-mal so groß wie das Querschnittsmaß, unter {least}.',
+    remedy: 'Den Probenkopf breiter ausführen; eine Probe, die im Kopf bricht, ist verloren.',
+  },
+  'grip-short': {
+    message: 'Die Einspannung fasst {length} mm des Probenkopfs, weniger als {least} mm.',
+    remedy: 'Die Probenköpfe länger ausführen: Bei Keilspannbacken sollen zwei Drittel der Spannflächen fassen, ein Gewinde soll um seinen Durchmesser eingeschraubt sein.',
+  },
+  'grip-may-slip': {
+    message: 'Die Einspannung hält das {margin}-Fache des Nötigen, unter {least}.',
+    remedy: 'Die Spannflächen reinigen und schärfen, die Keilrücken fetten, die Spannkraft erhöhen oder den Probenkopf verlängern.',
+  },
+  'fillet-small': {
+    message: 'Der Übergangsradius, {radius} mm, liegt unter {least} mm.',
+    remedy: 'Ihn vergrößern: An einem scharfen Absatz beginnt der Bruch.',
+  },
+  'parallel-length-long': {
+    message: 'Die Versuchslänge {length} mm ist {ratio}-mal so lang wie die Anfangsmesslänge {gauge} mm: Die Probe kann außerhalb der Messmarken brechen.',
+    remedy: 'Die Versuchslänge verkürzen oder sie auf ganzer Länge in gleiche Abstände unterteilen.',
+  },
+  'piece-too-short': {
+    message: 'Eine Gesamtlänge von {length} mm fasst Versuchslänge, Übergangsradien und Probenköpfe nicht, die zusammen {least} mm brauchen.',
+    remedy: 'Den Rohling länger ausführen, oder die Probenköpfe kürzer, soweit die Einspannung es zulässt.',
+  },
+  'shape-outside-tolerance': {
+    message: 'Maß {dimension}: Es schwankt entlang der Probe um {difference} mm, mehr als {limit} mm.',
+    remedy: 'Die Probe nacharbeiten, oder sie an mehr Stellen messen und die Abweichung angeben.',
+  },
+  'size-outside-tolerance': {
+    message: 'Maß {dimension}: Es weicht um {difference} mm vom Nennmaß ab, mehr als {limit} mm; der Querschnitt muss gemessen und darf nicht als Nennwert übernommen werden.',
+    remedy: 'Die Probe messen und ihren eigenen Querschnitt verwenden.',
+  },
+  // uncertainty
+  'budget-not-linear': {
+    message: 'Das Modell ist innerhalb der Unsicherheit der Eingangsgröße {input} gekrümmt: Was das Budget auslässt, beträgt {share} % der Varianz.',
+    remedy: 'Mit einer Monte-Carlo-Simulation prüfen und deren Intervall angeben; die Verteilung ist wahrscheinlich schief.',
+  },
+  'one-term-dominates': {
+    message: 'Eingangsgröße {input}: Sie macht {share} % der Varianz von {symbol} aus.',
+    remedy: 'Diese zuerst verbessern; mit einer Monte-Carlo-Simulation prüfen, denn ihre Verteilungsform ist die des Ergebnisses.',
+  },
+  'few-degrees-of-freedom': {
+    message: 'Die Unsicherheit von {symbol} beruht auf effektiv {freedom} Freiheitsgraden: Der Erweiterungsfaktor beträgt {factor}.',
+    remedy: 'Mehr Ablesungen der bestimmenden Größe nehmen oder eine zusammengefasste Standardabweichung verwenden.',
+  },
+  'uncertainty-incomplete': {
+    message: 'Die Unsicherheiten lassen aus, was nicht angegeben wurde: {missing}.',
+    remedy: 'Deren Unsicherheiten angeben; was ausgelassen ist, zählt als exakt.',
+  },
+  'noise-correlated': {
+    message: 'Das Rauschen benachbarter Messpunkte hängt zusammen (Korrelation {correlation}): Das elastische Auswertefenster folgt ihm, und seine Wahl ist eine Zeile der Budgets.',
+    remedy: 'Die Quelle der langsamen Störung finden; das Auswertefenster selbst wählen, und zwar breit.',
+  },
+  'budget-not-validated': {
+    message: 'Budget und Monte-Carlo-Simulation unterscheiden sich an den Enden des Intervalls von {symbol} um {low} und {high}, wo {tolerance} zulässig ist.',
+    remedy: 'Das Intervall der Monte-Carlo-Simulation angeben; für das Budget ist das Modell nicht linear oder die Verteilung nicht normal genug.',
+  },
+  'monte-carlo-not-converged': {
+    message: 'Die Monte-Carlo-Simulation endete nach {trials} Durchläufen, bevor ihre Ergebnisse innerhalb von {tolerance} stabil waren.',
+    remedy: 'Mehr Durchläufe zulassen oder weniger Stellen verlangen.',
+  },
+  'monte-carlo-trials-failed': {
+    message: '{failed} von {trials} Durchläufen der Monte-Carlo-Simulation ergaben keinen Wert für {symbol}.',
+    remedy: 'Die Verteilung ist die der übrigen; prüfen, ob es den Wert innerhalb seiner Unsicherheit überhaupt gibt.',
+  },
+  // several tests, decisions
+  'few-replicates': {
+    message: '{symbol} beruht auf {n} Ergebnissen: Angegeben wird nur ihre Spannweite.',
+    remedy: 'Mindestens drei Proben prüfen; eine Standardabweichung aus zwei Werten sagt nichts aus.',
+  },
+  'variation-above-usual': {
+    message: '{symbol} streut um {variation} %, mehr als das Dreifache der innerhalb eines Labors üblichen {usual} %.',
+    remedy: 'Die Ursache in Bearbeitung, Einspannung, Messung oder Kraft suchen, bevor der Werkstoff beschuldigt wird.',
+  },
+  'replicate-outlying': {
+    message: '{symbol} aus Versuch {test} ({value}) liegt weiter außen, als der Zufall erklärt: G = {statistic}, über {limit}.',
+    remedy: 'Eine physikalische Ursache suchen und festhalten; ohne sie bleibt der Wert bestehen.',
+  },
+  'replicates-mixed': {
+    message: 'Die Versuche unterscheiden sich ({what}: {values}) und wurden dennoch zusammengefasst.',
+    remedy: 'Ihre Streuung enthält auch diesen Unterschied; wo es darauf ankommt, nur Gleiches mit Gleichem zusammenfassen.',
+  },
+  'replicates-not-pooled': {
+    message: '{symbols}: nicht zusammengefasst, denn die Versuche unterscheiden sich ({what}: {values}).',
+    remedy: 'Gleiches mit Gleichem zusammenfassen; Bruchdehnungen zuvor nach ISO 2566 umrechnen, oder das Zusammenfassen in den Optionen verlangen.',
+  },
+  'group-off-the-mean': {
+    message: 'Der Mittelwert der Gruppe {group} weicht ab: h = {h}, jenseits von {limit}.',
+    remedy: 'Prüfrahmen, Längen, Einheiten und Ablesungen mit denen der anderen vergleichen; die Ergebnisse behalten.',
+  },
+  'group-scatters': {
+    message: 'Gruppe {group} streut stärker als die anderen: k = {k}, über {limit}.',
+    remedy: 'Einspannung, Ablesung und Bearbeitung dieser Gruppe prüfen; die Ergebnisse behalten.',
+  },
+  'group-variance-outlying': {
+    message: 'Gruppe {group} enthält {share} aller Quadrate (Grenze {limit}); Urteil nach dem Test von Cochran: {verdict}.',
+    remedy: 'Die Ursache suchen; die Gruppe nur auslassen, wenn eine gefunden und festgehalten ist.',
+  },
+  'limit-within-uncertainty': {
+    message: '{symbol} liegt {distance} von seinem Grenzwert entfernt, innerhalb seiner erweiterten Unsicherheit {uncertainty}: Beide sind nicht zu unterscheiden.',
+    remedy: 'Die Entscheidungsregel zusammen mit dem Urteil nennen; wo es darauf ankommt, mehr Proben prüfen oder genauer messen.',
+  },
+  'decision-without-uncertainty': {
+    message: 'Über {symbol} wurde ohne dessen Unsicherheit entschieden: Das Irrtumsrisiko ist unbekannt.',
+    remedy: 'Die Unsicherheit bestimmen; ohne sie ist nur die einfache Annahme möglich.',
+  },
+  'decision-on-travel': {
+    message: '{symbol} beruht auf dem Traversenweg: bestanden unter der Bedingung, dass ein Längenänderungsaufnehmer den Wert bestätigt.',
+    remedy: 'Mit einem Längenänderungsaufnehmer wiederholen, bevor der Wert zur Abnahme dient.',
+  },
+  'decision-for-structure': {
+    message: '{symbol} ist für eine tragende Verwendung bestimmt: bestanden unter der Bedingung, dass ein qualifiziertes Labor und die verantwortliche Ingenieurin oder der verantwortliche Ingenieur den Wert bestätigen.',
+    remedy: 'Örtliche Vorschriften und die Regeln zugelassener Fachleute befolgen; ein Versuch im Unterricht ist keine Prüfbescheinigung.',
+  },
+  'gauge-length-unstated': {
+    message: 'Die Anfangsmesslänge von {symbol} ist nicht bekannt; der Grenzwert kann daher für eine andere festgelegt sein.',
+    remedy: 'Anfangsmesslänge und Querschnitt zusammen mit dem Wert angeben.',
+  },
+  'values-disagree': {
+    message: '{link}: {left} = {leftValue} und {right} = {rightValue} passen nicht zusammen (Toleranz {tolerance}).',
+    remedy: 'Siehe die wahrscheinlichen Ursachen dieses Zusammenhangs; eine der beiden Ablesungen oder die Regel selbst trifft hier nicht zu.',
+  },
+};
