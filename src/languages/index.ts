@@ -1,5 +1,7 @@
 export { type FindingWords, type Language } from './Language.js';
 export { english } from './english.js';
+export { french } from './french.js';
+export { german } from './german.js';
 export { type Phrase } from './phrases.js';
 /** @internal */
 export { wordsOf, type Words } from './wordsOf.js';
