@@ -3,7 +3,7 @@ import { readFile } from 'node:fs/promises';
 import { InputError, required, type PressureRecord, type TensionRecord } from '../base/index.js';
 import { applyCalibration, fitCalibration, pressureToForce } from '../force/index.js';
 import { readRecord, type ReadOptions, type ReadResult } from '../record/index.js';
-import { collected, numberOption, pairs, some } from './flags.js';
+import { numberOption, some, withPair } from './flags.js';
 import { twoColumns } from './twoColumns.js';
 
 /** Flags that say how to read a file and how its force is made. */
@@ -13,29 +13,30 @@ export interface RecordFlags {
   readonly efficiency?: number;
   readonly tareForce?: number;
   readonly calibration?: string;
-  readonly unit: readonly string[];
-  readonly column: readonly string[];
+  readonly unit?: Readonly<Record<string, string>>;
+  readonly column?: Readonly<Record<string, string>>;
   readonly decimal?: '.' | ',';
   readonly separator?: string;
 }
 
 function readOptions(flags: RecordFlags, length: number | undefined): ReadOptions {
-  const units = pairs('--unit', flags.unit);
-  const columns = pairs('--column', flags.column);
   const separator = flags.separator === 'tab' ? '\t' : flags.separator === 'space' ? ' ' : flags.separator;
+  const columns = Object.entries(flags.column ?? {}).map(([name, one]) => [name, /^\d+$/.test(one) ? Number(one) : one]);
   return {
     ...some('decimal', flags.decimal),
     ...some('separator', separator as ReadOptions['separator']),
-    ...(flags.unit.length > 0 ? { units: units } : {}),
-    ...(flags.column.length > 0
-      ? { columns: Object.fromEntries(Object.entries(columns).map(([name, one]) => [name, /^\d+$/.test(one) ? Number(one) : one])) }
-      : {}),
+    ...some('units', flags.unit),
+    ...(columns.length > 0 ? { columns: Object.fromEntries(columns) as NonNullable<ReadOptions['columns']> } : {}),
     ...some('length', length),
   };
 }
 
+/** A file as it was read; `length` is the base of an extensometer, where strain must become extension. */
+export const readingOf = async (file: string, flags: RecordFlags, length?: number): Promise<ReadResult> =>
+  readRecord(await readFile(file), readOptions(flags, length));
+
 /** Force of the record: as it is, by calibration, or from pressure by the cylinder. */
-async function withForce(record: ReadResult['record'], flags: RecordFlags): Promise<TensionRecord> {
+export async function withForce(from: string, record: ReadResult['record'], flags: RecordFlags): Promise<TensionRecord> {
   if (flags.calibration !== undefined) {
     const [indicated, reference] = await twoColumns(flags.calibration);
     const calibration = required(fitCalibration({ indicated, reference }));
@@ -44,7 +45,7 @@ async function withForce(record: ReadResult['record'], flags: RecordFlags): Prom
   }
   if ('force' in record) return record;
   if (flags.bore === undefined)
-    throw new InputError('report', '--bore', 'missing', 'or --calibration must be given: the file holds pressure', undefined);
+    throw new InputError(from, '--bore', 'missing', 'or --calibration must be given: the file holds pressure', undefined);
   return pressureToForce(record, {
     bore: flags.bore,
     ...some('rod', flags.rod),
@@ -53,11 +54,9 @@ async function withForce(record: ReadResult['record'], flags: RecordFlags): Prom
   });
 }
 
-/** The record of a file with its force; `length` is the base of an extensometer, where strain must become extension. */
-export async function recordOf(file: string, flags: RecordFlags, length?: number): Promise<TensionRecord> {
-  const { record } = readRecord(await readFile(file), readOptions(flags, length));
-  return withForce(record, flags);
-}
+/** The record of a file with its force. */
+export const recordOf = async (from: string, file: string, flags: RecordFlags, length?: number): Promise<TensionRecord> =>
+  withForce(from, (await readingOf(file, flags, length)).record, flags);
 
 /** Adds the flags of the file and of its force. */
 export const withRecordFlags = (command: Command): Command =>
@@ -67,7 +66,7 @@ export const withRecordFlags = (command: Command): Command =>
     .addOption(numberOption('--efficiency <eta>', 'force over pressure times area'))
     .addOption(numberOption('--tare-force <F>', 'force to take off [N]'))
     .option('--calibration <file>', 'two columns: what the channel indicated [MPa or N], reference force [N]')
-    .option('--unit <quantity=unit>', 'unit of a column where the file has none; may be repeated', collected, [])
-    .option('--column <quantity=name>', 'which column serves; may be repeated', collected, [])
+    .option('--unit <quantity=unit>', 'unit of a column where the file has none; may be repeated', withPair)
+    .option('--column <quantity=name>', 'which column serves; may be repeated', withPair)
     .addOption(new Option('--decimal <sign>', 'decimal sign').choices(['.', ',']))
     .addOption(new Option('--separator <sign>', 'separator of cells').choices([';', ',', '|', 'tab', 'space']));

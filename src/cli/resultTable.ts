@@ -1,8 +1,6 @@
 import type { Finding } from '../base/index.js';
+import { plain } from './plain.js';
 import type { SummaryRow } from '../report/index.js';
-
-/** Control characters in text from a file could drive the terminal: they become spaces. */
-const plain = (text: string): string => text.replace(/\p{Cc}/gu, ' ');
 
 /** Results and findings as text for a terminal. */
 export function resultTable(rows: readonly SummaryRow[], findings: readonly Finding[]): string {

@@ -15,68 +15,72 @@ export interface SectionFlags {
 }
 
 /** Readings separated by commas, dimensions by x: `12.5,12.4x3`. */
-function dimensions(flag: string, text: string, count: number): number[][] {
+function dimensions(from: string, flag: string, text: string, count: number): number[][] {
   const parts = text.split('x');
   if (parts.length !== count)
-    throw new InputError('report', flag, 'out-of-range', `must have ${count} dimension${count > 1 ? 's with x between them' : ''}`, text);
+    throw new InputError(from, flag, 'out-of-range', `must have ${count} dimension${count > 1 ? 's with x between them' : ''}`, text);
   return parts.map((part) =>
     part.split(',').map((one) => {
       const value = one.trim() === '' ? NaN : Number(one);
       if (!Number.isFinite(value))
-        throw new InputError('report', flag, 'not-finite', 'must be numbers in mm, readings separated by commas', text);
+        throw new InputError(from, flag, 'not-finite', 'must be numbers in mm, readings separated by commas', text);
       return value;
     }),
   );
 }
 
-const makers: Readonly<Record<keyof SectionFlags, (text: string) => Section>> = {
-  round: (text) => {
-    const [diameter] = dimensions('--round', text, 1);
+const makers: Readonly<Record<keyof SectionFlags, (from: string, text: string) => Section>> = {
+  round: (from, text) => {
+    const [diameter] = dimensions(from, '--round', text, 1);
     return round({ diameter: diameter! });
   },
-  rectangular: (text) => {
-    const [width, thickness] = dimensions('--rectangular', text, 2);
+  rectangular: (from, text) => {
+    const [width, thickness] = dimensions(from, '--rectangular', text, 2);
     return rectangular({ width: width!, thickness: thickness! });
   },
-  square: (text) => {
-    const [side] = dimensions('--square', text, 1);
+  square: (from, text) => {
+    const [side] = dimensions(from, '--square', text, 1);
     return square({ side: side! });
   },
-  hexagon: (text) => {
-    const [acrossFlats] = dimensions('--hexagon', text, 1);
+  hexagon: (from, text) => {
+    const [acrossFlats] = dimensions(from, '--hexagon', text, 1);
     return hexagon({ acrossFlats: acrossFlats! });
   },
-  tube: (text) => {
-    const [outerDiameter, wallThickness] = dimensions('--tube', text, 2);
+  tube: (from, text) => {
+    const [outerDiameter, wallThickness] = dimensions(from, '--tube', text, 2);
     return tube({ outerDiameter: outerDiameter!, wallThickness: wallThickness! });
   },
-  tubeStrip: (text) => {
-    const [width, outerDiameter, wallThickness] = dimensions('--tube-strip', text, 3);
+  tubeStrip: (from, text) => {
+    const [width, outerDiameter, wallThickness] = dimensions(from, '--tube-strip', text, 3);
     return tubeStrip({ width: width!, outerDiameter: outerDiameter!, wallThickness: wallThickness! });
   },
-  mass: (text) => {
-    const [mass, length, density] = dimensions('--mass', text, 3);
+  mass: (from, text) => {
+    const [mass, length, density] = dimensions(from, '--mass', text, 3);
     return sectionFromMass({ mass: mass!, length: length!, density: density! });
   },
-  area: (text) => {
-    const [area] = dimensions('--area', text, 1);
+  area: (from, text) => {
+    const [area] = dimensions(from, '--area', text, 1);
     return sectionFromArea({ area: area![0]! });
   },
 };
 
+/** The section flags that were given. */
+export const givenSections = (flags: SectionFlags): (keyof SectionFlags)[] =>
+  (Object.keys(makers) as (keyof SectionFlags)[]).filter((name) => flags[name] !== undefined);
+
 /** The one section that the flags name. */
-export function sectionOf(flags: SectionFlags): Section {
-  const given = (Object.keys(makers) as (keyof SectionFlags)[]).filter((name) => flags[name] !== undefined);
+export function sectionOf(from: string, flags: SectionFlags): Section {
+  const given = givenSections(flags);
   const [name] = given;
   if (name === undefined || given.length > 1)
     throw new InputError(
-      'report',
+      from,
       'section',
       name === undefined ? 'missing' : 'out-of-range',
       'must be given once: --round, --rectangular, --square, --hexagon, --tube, --tube-strip, --mass or --area',
       given.join(' and ') || 'none',
     );
-  return makers[name](flags[name]!);
+  return makers[name](from, flags[name]!);
 }
 
 /** Adds the flags of the section. */

@@ -13,8 +13,8 @@ const exists = (path: string): Promise<boolean> =>
  * Writes several files, all or none: each under another name first, then renamed. A file that is there already stays as it is unless
  * `overwrite` is set, and is looked for before anything is written.
  */
-export async function writeFiles(files: Readonly<Record<string, string>>, overwrite: boolean): Promise<void> {
-  await requireFree(Object.keys(files), overwrite);
+export async function writeFiles(from: string, files: Readonly<Record<string, string>>, overwrite: boolean): Promise<void> {
+  await requireFree(from, Object.keys(files), overwrite);
   const drafts = Object.entries(files).map(([path, text]) => ({ path, text, draft: `${path}.${randomUUID()}.part` }));
   try {
     for (const { path, text, draft } of drafts) {
@@ -28,9 +28,8 @@ export async function writeFiles(files: Readonly<Record<string, string>>, overwr
 }
 
 /** Refuses paths that hold a file already. */
-export async function requireFree(paths: readonly string[], overwrite: boolean): Promise<void> {
+export async function requireFree(from: string, paths: readonly string[], overwrite: boolean): Promise<void> {
   if (overwrite) return;
   for (const path of paths)
-    if (await exists(path))
-      throw new InputError('report', path, 'out-of-range', 'exists; give --overwrite to replace it', 'an existing file');
+    if (await exists(path)) throw new InputError(from, path, 'out-of-range', 'exists; give --overwrite to replace it', 'an existing file');
 }
