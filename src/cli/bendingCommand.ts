@@ -21,11 +21,9 @@ interface BendingFlags extends SectionFlags, FrameFlags, WindowFlags, RecordFlag
   readonly poissonRatio?: number;
 }
 
-const FROM = 'bending';
-
 /** Four points where an arm is given, three else. */
 const pieceOf = (flags: BendingFlags): BendingPiece => ({
-  section: sectionOf(FROM, flags),
+  section: sectionOf(flags),
   setup: {
     points: flags.arm === undefined ? 3 : 4,
     span: flags.span,
@@ -46,7 +44,7 @@ const bendingRecord = ({ force, extension, strain, travel, time }: TensionRecord
 /** The command `bending`: a logger's file of a bending test becomes a table, a page and data. */
 export function bendingCommand(session: Session): Command {
   const command = withSectionFlags(
-    new Command(FROM)
+    new Command('bending')
       .description('A bending test from the file of a logger: results in the terminal, page and JSON beside the file.')
       .argument(
         '<files...>',
@@ -66,8 +64,8 @@ export function bendingCommand(session: Session): Command {
   );
   return command.action((files: string[], flags: BendingFlags) => {
     const piece = pieceOf(flags);
-    return reportEach(session, FROM, files, flags, [], async (file, test) =>
-      analyseBending(bendingRecord(await recordOf(FROM, file, flags)), piece, {
+    return reportEach(session, files, flags, [], async (file, test) =>
+      analyseBending(bendingRecord(await recordOf(file, flags)), piece, {
         test,
         ...some('offsets', flags.offsets),
         ...some('chord', flags.chord),

@@ -1,5 +1,4 @@
 import { Command, Option } from 'commander';
-import { InputError } from '../base/index.js';
 import {
   analyseBrinell,
   type BrinellMaterial,
@@ -9,11 +8,11 @@ import {
   type StrengthMaterial,
 } from '../methods/index.js';
 import { numberOption, some, toNumber } from './flags.js';
-import { recordOf, withRecordFlags, type RecordFlags } from './recordFlags.js';
+import { forceColumnsOf, withRecordFlags, type RecordFlags } from './recordFlags.js';
 import { reportTogether } from './reportFiles.js';
 import type { Session } from './session.js';
-import { forceColumns } from './shearCommand.js';
 import { withTestFlags, type TestFlags } from './testFlags.js';
+import { usage } from './usage.js';
 
 /** Flags of the command, as they were typed. */
 interface BrinellFlags extends RecordFlags, TestFlags {
@@ -54,7 +53,7 @@ const readings = (text: string, before: readonly (readonly number[])[] = []): nu
 function readingsOf(flags: BrinellFlags, records: readonly ForceColumns[]): BrinellReadings {
   const { indentation: list } = flags;
   if (records.length > 0 && records.length !== list.length)
-    throw new InputError(FROM, 'files', 'unequal-lengths', `must be one of each --indentation (${list.length}), or none`, records.length);
+    throw usage(`there must be one file for each --indentation (${list.length}), or none, got ${records.length}`);
   return {
     ballDiameter: flags.ball,
     ...some('force', flags.force),
@@ -103,7 +102,7 @@ Example:
       FROM,
       files,
       flags,
-      async (file) => forceColumns(await recordOf(FROM, file, flags)),
+      (file) => forceColumnsOf(file, flags, false),
       (records, test) => analyseBrinell(readingsOf(flags, records), pieceOf(flags), { test, ...some('strengthOf', flags.strengthOf) }),
     ),
   );

@@ -1,45 +1,38 @@
 import { Command } from 'commander';
-import { InputError } from '../base/index.js';
 import { checkFile, pressureAsForce, type FileCheck } from './checkFile.js';
 import { checkTable } from './checkTable.js';
 import { eachFile } from './eachFile.js';
 import { filesOf, recordEndings } from './filesOf.js';
+import { some } from './flags.js';
 import { asJson, withJobFlags, type JobFlags } from './jobFlags.js';
 import { pieceOf, withPieceFlags, type PieceFlags } from './pieceFlags.js';
 import { readingOf, withForce, withRecordFlags, type RecordFlags } from './recordFlags.js';
 import { givenSections } from './sectionOptions.js';
 import type { Session } from './session.js';
+import { usage } from './usage.js';
 import { tensionOptionsOf, withTensionFlags, type TensionFlags } from './tensionFlags.js';
 
 /** Flags of the command, as they were typed. */
 interface CheckFlags extends PieceFlags, TensionFlags, RecordFlags, JobFlags {}
 
-const FROM = 'check';
-
 /** Section and gauge length: both, or none. */
 function hasPiece(flags: CheckFlags): boolean {
   const section = givenSections(flags).length > 0;
-  if (section && flags.gaugeLength === undefined)
-    throw new InputError(FROM, '--gauge-length', 'missing', 'must be given with a section', undefined);
+  if (section && flags.gaugeLength === undefined) throw usage('--gauge-length must be given with a section');
   return section || flags.gaugeLength !== undefined;
 }
 
 async function checked(file: string, flags: CheckFlags, whole: boolean): Promise<FileCheck> {
-  const read = await readingOf(file, flags, flags.extensometerLength);
+  const read = await readingOf(file, flags, some('length', flags.extensometerLength));
   const forceIsKnown = 'force' in read.record || flags.bore !== undefined || flags.calibration !== undefined;
   if (!whole && !forceIsKnown) return checkFile(file, read, pressureAsForce(read.record), 'pressure');
-  const record = await withForce(FROM, read.record, flags);
-  return checkFile(
-    file,
-    read,
-    record,
-    whole ? { piece: pieceOf(FROM, flags), options: await tensionOptionsOf(FROM, flags, {}) } : 'record',
-  );
+  const record = await withForce(read.record, flags);
+  return checkFile(file, read, record, whole ? { piece: pieceOf(flags), options: await tensionOptionsOf(flags, {}) } : 'record');
 }
 
 /** The command `check`: what is wrong with a file, before anything is evaluated. */
 export function checkCommand(session: Session): Command {
-  const command = new Command(FROM)
+  const command = new Command('check')
     .description(
       'What is wrong with a file: how it was read, what is in doubt, what repairs would do. Nothing is written. With section and gauge length all findings of a tension test.',
     )
@@ -54,7 +47,7 @@ Example:
   );
   return command.action(async (given: string[], flags: CheckFlags) => {
     const whole = hasPiece(flags);
-    const { files, many } = await filesOf(session, FROM, given, recordEndings);
+    const { files, many } = await filesOf(session, given, recordEndings);
     const done = await eachFile(
       session,
       flags,

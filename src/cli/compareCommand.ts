@@ -1,5 +1,4 @@
 import { Command } from 'commander';
-import { InputError } from '../base/index.js';
 import { compareResults, type ResultComparison } from '../methods/index.js';
 import { eachFile } from './eachFile.js';
 import { filesOf, resultEndings } from './filesOf.js';
@@ -9,14 +8,13 @@ import { asJson, withJobFlags, type JobFlags } from './jobFlags.js';
 import { padded } from './padded.js';
 import { plain } from './plain.js';
 import { resultsOf } from './resultsOf.js';
+import { usage } from './usage.js';
 import { STATUS, type Session } from './session.js';
 
 /** Flags of the command, as they were typed. */
 interface CompareFlags extends JobFlags {
   readonly limit?: number;
 }
-
-const FROM = 'compare';
 
 const shown = (value: number | undefined, figures = 6): string => (value === undefined ? '-' : String(Number(value.toPrecision(figures))));
 
@@ -50,7 +48,7 @@ function comparisonTable({ tests, properties, differences, findings }: ResultCom
 
 /** The command `compare`: two results property by property. */
 export function compareCommand(session: Session): Command {
-  const command = new Command(FROM)
+  const command = new Command('compare')
     .description(
       'Two results of one method property by property: differences, in standard uncertainties too, and whether record, piece, options or version differ.',
     )
@@ -65,13 +63,12 @@ Example:
 `,
   );
   return command.action(async (given: string[], flags: CompareFlags) => {
-    const { files } = await filesOf(session, FROM, given, resultEndings);
+    const { files } = await filesOf(session, given, resultEndings);
     const read = await eachFile(session, flags, files, resultsOf);
     if (session.status() !== STATUS.well) return;
     const results = read.flatMap((one) => one.given);
     const [first, second] = results;
-    if (!first || !second || results.length > 2)
-      throw new InputError(FROM, 'files', 'out-of-range', 'must hold two results', results.length);
+    if (!first || !second || results.length > 2) throw usage(`the files must hold two results, got ${results.length}`);
     const comparison = compareResults(first, second, some('limit', flags.limit));
     session.out(flags.json === true ? asJson([comparison], false) : comparisonTable(comparison));
     session.judge(comparison.findings, flags.failOn);

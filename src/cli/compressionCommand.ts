@@ -23,12 +23,11 @@ interface CompressionFlags extends SectionFlags, FrameFlags, WindowFlags, Record
   readonly friction?: number;
 }
 
-const FROM = 'compression';
 /** Readings of one pressed piece. */
 const ofPressedPiece = ['finalHeight', 'middleDiameter', 'endDiameter', 'broken'];
 
 const pieceOf = (flags: CompressionFlags): CompressionPiece => ({
-  section: sectionOf(FROM, flags),
+  section: sectionOf(flags),
   height: flags.height,
   ...some('extensometerLength', flags.extensometerLength),
   ...some('endFactor', flags.endFactor),
@@ -43,7 +42,7 @@ const pieceOf = (flags: CompressionFlags): CompressionPiece => ({
 /** The command `compression`: a logger's file of a compression test becomes a table, a page and data. */
 export function compressionCommand(session: Session): Command {
   const command = withSectionFlags(
-    new Command(FROM)
+    new Command('compression')
       .description('A compression test from the file of a logger: results in the terminal, page and JSON beside the file.')
       .argument('<files...>', 'delimited text as the logger wrote it, folders, patterns; compression may be negative'),
   )
@@ -63,8 +62,8 @@ export function compressionCommand(session: Session): Command {
   );
   return command.action((files: string[], flags: CompressionFlags) => {
     const piece = pieceOf(flags);
-    return reportEach(session, FROM, files, flags, ofPressedPiece, async (file, test) =>
-      analyseCompression(await recordOf(FROM, file, flags, flags.extensometerLength ?? flags.height), piece, {
+    return reportEach(session, files, flags, ofPressedPiece, async (file, test) =>
+      analyseCompression(await recordOf(file, flags, { length: flags.extensometerLength ?? flags.height }), piece, {
         test,
         ...some('offsets', flags.offsets),
         ...some('strains', flags.strains),

@@ -2,10 +2,9 @@ import { Command } from 'commander';
 import { analyseCupping } from '../methods/index.js';
 import { numberOption, some } from './flags.js';
 import { complianceOf, withFrameFlags, type FrameFlags } from './frameFlags.js';
-import { recordOf, withRecordFlags, type RecordFlags } from './recordFlags.js';
+import { forceColumnsOf, withRecordFlags, type RecordFlags } from './recordFlags.js';
 import { reportTogether } from './reportFiles.js';
 import type { Session } from './session.js';
-import { forceColumns } from './shearCommand.js';
 import { withTestFlags, type TestFlags } from './testFlags.js';
 
 /** Flags of the command, as they were typed. */
@@ -42,7 +41,7 @@ export function cuppingCommand(session: Session): Command {
       FROM,
       files,
       flags,
-      async (file) => forceColumns(await recordOf(FROM, file, flags)),
+      (file) => forceColumnsOf(file, flags, true),
       (records, test) =>
         analyseCupping(
           records,

@@ -1,8 +1,8 @@
 import { readdir, stat } from 'node:fs/promises';
 import { isAbsolute, join, resolve } from 'node:path';
 import { glob, isDynamicPattern } from 'tinyglobby';
-import { InputError } from '../base/index.js';
 import type { Session } from './session.js';
+import { usage } from './usage.js';
 
 /** Files that arguments name. */
 export interface NamedFiles {
@@ -41,7 +41,7 @@ async function within(path: string, folder: boolean, endings: readonly string[])
  * The files that arguments name: files, folders, and patterns such as `records/**\/*.csv` that no shell has expanded. In the order of the arguments, each by
  * name with its numbers in order; none twice. A folder or pattern without such files is a problem of its own. What is not there is left to whoever reads it.
  */
-export async function filesOf(session: Session, from: string, given: readonly string[], endings: readonly string[]): Promise<NamedFiles> {
+export async function filesOf(session: Session, given: readonly string[], endings: readonly string[]): Promise<NamedFiles> {
   const found: string[] = [];
   let many = given.length > 1;
   for (const path of given) {
@@ -54,11 +54,7 @@ export async function filesOf(session: Session, from: string, given: readonly st
     many = true;
     const inside = await within(path, kind === 'folder', endings);
     if (inside.length === 0)
-      session.problem(
-        pattern
-          ? new InputError(from, 'file', 'empty', 'must match a file', path)
-          : new InputError(from, 'file', 'empty', `must hold a file that ends in ${endings.join(', ')}`, path),
-      );
+      session.problem(pattern ? usage(`${path}: no file has such a name`) : usage(`${path}: no file in it ends in ${endings.join(', ')}`));
     found.push(...inside.sort(byName));
   }
   const files = [...new Map(found.map((file) => [resolve(file), file])).values()];

@@ -6,9 +6,11 @@ export const toNumber = (text: string): number => {
   if (!Number.isFinite(value)) throw new InvalidArgumentError('It must be a number with a decimal point.');
   return value;
 };
+/** A ratio as it was typed, also with a per cent sign; 0.7% is 0.007 to the last digit that was typed. */
+const toRatio = (text: string): number =>
+  text.trim().endsWith('%') ? Number((toNumber(text.trim().slice(0, -1)) / 100).toPrecision(15)) : toNumber(text);
 /** Strains as ratios or with a per cent sign, separated by commas. */
-export const toStrains = (text: string): number[] =>
-  text.split(',').map((one) => (one.trim().endsWith('%') ? toNumber(one.trim().slice(0, -1)) / 100 : toNumber(one)));
+export const toStrains = (text: string): number[] => text.split(',').map(toRatio);
 
 /** `235`, `235-355`, or with per cent signs. */
 export function toRange(text: string): readonly [number, number] {

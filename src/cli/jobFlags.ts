@@ -12,6 +12,7 @@ export interface JobFlags {
 /** Adds the flags that every command has. */
 export const withJobFlags = (command: Command): Command =>
   command
+    .optionsGroup('For scripts:')
     .option('--json', 'the result as JSON on standard output, and nothing else there')
     .addOption(new Option('--fail-on <severity>', 'exit status 3 where a finding is at least that severe').choices(failOn))
     .option('--quiet', 'no progress on standard error');

@@ -18,10 +18,10 @@ export interface PieceFlags extends SectionFlags {
 export const ofBrokenPiece = ['finalGaugeLength', 'finalArea', 'finalDiameter'] as const;
 
 /** The piece that the flags describe. */
-export function pieceOf(from: string, flags: PieceFlags): TestPiece {
+export function pieceOf(flags: PieceFlags): TestPiece {
   const area = flags.finalArea ?? (flags.finalDiameter === undefined ? undefined : (Math.PI * flags.finalDiameter ** 2) / 4);
   return {
-    section: sectionOf(from, flags),
+    section: sectionOf(flags),
     gaugeLength: flags.gaugeLength as number,
     ...some('parallelLength', flags.parallelLength),
     ...some('extensometerLength', flags.extensometerLength),

@@ -53,7 +53,6 @@ interface PlanFlags extends SectionFlags, FrameFlags, JobFlags {
   readonly overwrite?: true;
 }
 
-const FROM = 'plan';
 const tests = ['tension', 'brinell', 'shear', 'bending'] as const;
 type PlannedTest = (typeof tests)[number];
 
@@ -69,7 +68,7 @@ const plans: Readonly<Record<PlannedTest, (flags: PlanFlags, frame: TestFrame) =
     planTension({
       ...some('family', flags.family),
       expected: expectedOf(flags),
-      section: sectionOf(FROM, flags),
+      section: sectionOf(flags),
       frame,
       lengths: {
         ...some('gaugeLength', flags.gaugeLength),
@@ -99,7 +98,7 @@ const plans: Readonly<Record<PlannedTest, (flags: PlanFlags, frame: TestFrame) =
     planShear({
       ...some('family', flags.family),
       expected: expectedOf(flags),
-      section: sectionOf(FROM, flags),
+      section: sectionOf(flags),
       ...some('planes', flags.planes as 1 | 2 | undefined),
       frame,
     }),
@@ -107,7 +106,7 @@ const plans: Readonly<Record<PlannedTest, (flags: PlanFlags, frame: TestFrame) =
     planBending({
       ...some('family', flags.family),
       expected: expectedOf(flags),
-      section: sectionOf(FROM, flags),
+      section: sectionOf(flags),
       span: flags.span as number,
       ...some('arm', flags.arm),
       frame,
@@ -116,12 +115,12 @@ const plans: Readonly<Record<PlannedTest, (flags: PlanFlags, frame: TestFrame) =
 
 async function makePlan(session: Session, test: PlannedTest, flags: PlanFlags): Promise<void> {
   const { page, overwrite = false } = flags;
-  if (page !== undefined) await requireFree(FROM, [page], overwrite);
+  if (page !== undefined) await requireFree([page], overwrite);
   const plan = plans[test](flags, await frameOf(flags));
   if (page !== undefined) {
     const drawings = await drawFigures(planFigures(plan));
     const text = renderPlan(plan, { drawings, ...some('identity', flags.identity), ...some('invented', flags.invented) });
-    await writeFiles(FROM, { [page]: text }, overwrite);
+    await writeFiles({ [page]: text }, overwrite);
   }
   session.out(flags.json === true ? asJson([plan], false) : `${planTable(plan)}${page === undefined ? '' : `\n  ${page}\n`}`);
   session.judge(plan.findings, flags.failOn);
@@ -129,7 +128,7 @@ async function makePlan(session: Session, test: PlannedTest, flags: PlanFlags): 
 
 /** The command `plan`: whether a frame does a test, at which pace, and what it can answer. */
 export function planCommand(session: Session): Command {
-  const command = new Command(FROM)
+  const command = new Command('plan')
     .description('A test before it is done: whether the frame does it, lengths, speeds, pace sheet, what can be answered.')
     .addArgument(new Argument('[test]', 'which test').choices(tests).default('tension'))
     .addOption(new Option('--family <key>', 'family of the material').choices(materialFamilies.map(({ key }) => key)))
@@ -138,6 +137,7 @@ export function planCommand(session: Session): Command {
     .addOption(range('--tensile-strength <Rm>', 'tensile strength to be expected [MPa]'))
     .addOption(range('--elongation <A>', 'elongation to be expected, for example 20%-30%'));
   withFrameFlags(withSectionFlags(command))
+    .optionsGroup('Test:')
     .addOption(numberOption('--gauge-length <L0>', 'gauge length [mm]; default by the standard'))
     .addOption(numberOption('--parallel-length <Lc>', 'parallel length [mm]; default the least of the standard'))
     .addOption(numberOption('--effective-length <Leff>', 'length that stretches elastically, fillets included [mm]'))

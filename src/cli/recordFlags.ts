@@ -1,10 +1,12 @@
 import { Option, type Command } from 'commander';
 import { readFile } from 'node:fs/promises';
-import { InputError, required, type PressureRecord, type TensionRecord } from '../base/index.js';
+import { required, type PressureRecord, type TensionRecord } from '../base/index.js';
 import { applyCalibration, fitCalibration, pressureToForce } from '../force/index.js';
+import type { ForceColumns } from '../methods/index.js';
 import { readRecord, type ReadOptions, type ReadResult } from '../record/index.js';
 import { numberOption, some, withPair } from './flags.js';
 import { twoColumns } from './twoColumns.js';
+import { usage } from './usage.js';
 
 /** Flags that say how to read a file and how its force is made. */
 export interface RecordFlags {
@@ -19,7 +21,10 @@ export interface RecordFlags {
   readonly separator?: string;
 }
 
-function readOptions(flags: RecordFlags, length: number | undefined): ReadOptions {
+/** What the command asks of a file: the base of an extensometer, where strain must become extension; whether a motion must be there. */
+type Wanted = Pick<ReadOptions, 'length' | 'motion'>;
+
+function readOptions(flags: RecordFlags, more: Wanted): ReadOptions {
   const separator = flags.separator === 'tab' ? '\t' : flags.separator === 'space' ? ' ' : flags.separator;
   const columns = Object.entries(flags.column ?? {}).map(([name, one]) => [name, /^\d+$/.test(one) ? Number(one) : one]);
   return {
@@ -27,16 +32,16 @@ function readOptions(flags: RecordFlags, length: number | undefined): ReadOption
     ...some('separator', separator as ReadOptions['separator']),
     ...some('units', flags.unit),
     ...(columns.length > 0 ? { columns: Object.fromEntries(columns) as NonNullable<ReadOptions['columns']> } : {}),
-    ...some('length', length),
+    ...more,
   };
 }
 
-/** A file as it was read; `length` is the base of an extensometer, where strain must become extension. */
-export const readingOf = async (file: string, flags: RecordFlags, length?: number): Promise<ReadResult> =>
-  readRecord(await readFile(file), readOptions(flags, length));
+/** A file as it was read. */
+export const readingOf = async (file: string, flags: RecordFlags, wanted: Wanted = {}): Promise<ReadResult> =>
+  readRecord(await readFile(file), readOptions(flags, wanted));
 
 /** Force of the record: as it is, by calibration, or from pressure by the cylinder. */
-export async function withForce(from: string, record: ReadResult['record'], flags: RecordFlags): Promise<TensionRecord> {
+export async function withForce(record: ReadResult['record'], flags: RecordFlags): Promise<TensionRecord> {
   if (flags.calibration !== undefined) {
     const [indicated, reference] = await twoColumns(flags.calibration);
     const calibration = required(fitCalibration({ indicated, reference }));
@@ -44,8 +49,7 @@ export async function withForce(from: string, record: ReadResult['record'], flag
     return { force: applyCalibration(calibration, 'pressure' in record ? pressure : force), ...others };
   }
   if ('force' in record) return record;
-  if (flags.bore === undefined)
-    throw new InputError(from, '--bore', 'missing', 'or --calibration must be given: the file holds pressure', undefined);
+  if (flags.bore === undefined) throw usage('--bore or --calibration must be given: the file holds pressure');
   return pressureToForce(record, {
     bore: flags.bore,
     ...some('rod', flags.rod),
@@ -55,12 +59,19 @@ export async function withForce(from: string, record: ReadResult['record'], flag
 }
 
 /** The record of a file with its force. */
-export const recordOf = async (from: string, file: string, flags: RecordFlags, length?: number): Promise<TensionRecord> =>
-  withForce(from, (await readingOf(file, flags, length)).record, flags);
+export const recordOf = async (file: string, flags: RecordFlags, wanted: Wanted = {}): Promise<TensionRecord> =>
+  withForce((await readingOf(file, flags, wanted)).record, flags);
+
+/** The columns of a test of which force and travel count, or force over time. */
+export async function forceColumnsOf(file: string, flags: RecordFlags, motion: boolean): Promise<ForceColumns> {
+  const { force, travel, time } = await recordOf(file, flags, { motion });
+  return { force, ...some('travel', travel), ...some('time', time) };
+}
 
 /** Adds the flags of the file and of its force. */
 export const withRecordFlags = (command: Command): Command =>
   command
+    .optionsGroup('File and force:')
     .addOption(numberOption('--bore <D>', 'bore of the cylinder [mm], for files of pressure'))
     .addOption(numberOption('--rod <d>', 'rod [mm], where the rod side pulls'))
     .addOption(numberOption('--efficiency <eta>', 'force over pressure times area'))

@@ -24,8 +24,6 @@ interface ReplicatesFlags extends JobFlags {
   readonly pool?: NonNullable<ReplicatesOptions['pool']>;
 }
 
-const FROM = 'replicates';
-
 const shown = (value: number | undefined, figures: number): string =>
   value === undefined ? '-' : String(Number(value.toPrecision(figures)));
 
@@ -58,7 +56,7 @@ function replicatesTable({ tests, properties, findings }: ReplicatesResult): str
 
 /** The command `replicates`: several results of tension tests together. */
 export function replicatesCommand(session: Session): Command {
-  const command = new Command(FROM)
+  const command = new Command('replicates')
     .description(
       'Several tension tests together: mean, scatter, interval, outliers and tolerance limit of each property, with every doubt.',
     )
@@ -78,7 +76,7 @@ Example:
 `,
   );
   return command.action(async (given: string[], flags: ReplicatesFlags) => {
-    const { files } = await filesOf(session, FROM, given, resultEndings);
+    const { files } = await filesOf(session, given, resultEndings);
     const read = await eachFile(session, flags, files, resultsOf);
     if (session.status() !== STATUS.well) return;
     // what is no tension test is refused by name

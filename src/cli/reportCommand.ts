@@ -1,5 +1,6 @@
 import { Command } from 'commander';
 import { analyseTension } from '../methods/index.js';
+import { some } from './flags.js';
 import { ofBrokenPiece, pieceOf, withPieceFlags, type PieceFlags } from './pieceFlags.js';
 import { recordOf, withRecordFlags, type RecordFlags } from './recordFlags.js';
 import { reportEach } from './reportFiles.js';
@@ -10,11 +11,9 @@ import { withTestFlags, type TestFlags } from './testFlags.js';
 /** Flags of the command, as they were typed. */
 interface ReportFlags extends PieceFlags, TensionFlags, RecordFlags, TestFlags {}
 
-const FROM = 'report';
-
 /** The command `report`: a logger's file of a tension test becomes a table, a page and data. */
 export function reportCommand(session: Session): Command {
-  const command = new Command(FROM)
+  const command = new Command('report')
     .description('A tension test from the file of a logger: results in the terminal, page and JSON beside the file.')
     .argument('<files...>', 'delimited text as the logger wrote it; folders and patterns such as "records/**/*.csv" too');
   withTestFlags(withRecordFlags(withTensionFlags(withPieceFlags(command, true)))).addHelpText(
@@ -26,9 +25,9 @@ Example:
 `,
   );
   return command.action((files: string[], flags: ReportFlags) => {
-    const piece = pieceOf(FROM, flags);
-    return reportEach(session, FROM, files, flags, ofBrokenPiece, async (file, test) =>
-      analyseTension(await recordOf(FROM, file, flags, flags.extensometerLength), piece, await tensionOptionsOf(FROM, flags, test)),
+    const piece = pieceOf(flags);
+    return reportEach(session, files, flags, ofBrokenPiece, async (file, test) =>
+      analyseTension(await recordOf(file, flags, some('length', flags.extensometerLength)), piece, await tensionOptionsOf(flags, test)),
     );
   });
 }

@@ -1,55 +1,52 @@
 import { basename, dirname, extname, join } from 'node:path';
-import { InputError } from '../base/index.js';
 import type { TestInfo, TestResult } from '../methods/index.js';
 import { eachFile } from './eachFile.js';
 import { filesOf, recordEndings } from './filesOf.js';
 import { asJson } from './jobFlags.js';
 import { STATUS, type Session } from './session.js';
 import type { TestFlags } from './testFlags.js';
+import { usage } from './usage.js';
 import { writeReport } from './writeReport.js';
 
 /** Where the report of a file goes, without its ending. */
 export const stemOf = (file: string, output: string | undefined): string => join(output ?? dirname(file), basename(file, extname(file)));
 
 /** Two files must not write the same report. */
-function requireApart(from: string, files: readonly string[], output: string | undefined): void {
+function requireApart(files: readonly string[], output: string | undefined): void {
   const taken = new Map<string, string>();
   for (const file of files) {
     const stem = stemOf(file, output);
     const other = taken.get(stem);
-    if (other !== undefined)
-      throw new InputError(from, file, 'ambiguous', 'must not have the report of another file; evaluate them one by one', other);
+    if (other !== undefined) throw usage(`${file} and ${other} would have the same report; evaluate them one by one`);
     taken.set(stem, file);
   }
 }
 
 /** What is of one piece must not be given for several: readings of the broken piece, its name. */
-function requireOnePiece(from: string, flags: TestFlags, names: readonly string[]): void {
+function requireOnePiece(flags: TestFlags, names: readonly string[]): void {
   for (const name of ['identity', ...names]) {
     const value = (flags as unknown as Readonly<Record<string, unknown>>)[name];
     const flag = `--${name.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`)}`;
-    if (value !== undefined)
-      throw new InputError(from, flag, 'ambiguous', 'must not be given for several files: it belongs to one piece', value);
+    if (value !== undefined) throw usage(`${flag} must not be given for several files: it belongs to one piece`);
   }
 }
 
 /** A report of each file: table, page and data; `ofOnePiece` are the flags that belong to one piece. */
 export async function reportEach(
   session: Session,
-  from: string,
   given: readonly string[],
   flags: TestFlags,
   ofOnePiece: readonly string[],
   evaluate: (file: string, test: TestInfo) => Promise<TestResult>,
 ): Promise<void> {
-  const { files, many } = await filesOf(session, from, given, recordEndings);
-  if (files.length > 1) requireOnePiece(from, flags, ofOnePiece);
-  requireApart(from, files, flags.output);
+  const { files, many } = await filesOf(session, given, recordEndings);
+  if (files.length > 1) requireOnePiece(flags, ofOnePiece);
+  requireApart(files, flags.output);
   const done = await eachFile(
     session,
     flags,
     files,
-    (file) => writeReport(from, stemOf(file, flags.output), file, flags, (test) => evaluate(file, test)),
+    (file) => writeReport(stemOf(file, flags.output), file, flags, (test) => evaluate(file, test)),
     ({ result, text }, file) => {
       if (flags.json !== true) session.out(many ? `${file}\n${text}\n` : text);
       session.judge(result.findings, flags.failOn);
@@ -70,18 +67,18 @@ export async function reportEach(
  */
 export async function reportTogether<Part>(
   session: Session,
-  from: string,
+  method: string,
   given: readonly string[],
   flags: TestFlags,
   read: (file: string) => Promise<Part>,
   evaluate: (parts: readonly Part[], test: TestInfo) => TestResult,
 ): Promise<void> {
-  const { files } = await filesOf(session, from, given, recordEndings);
+  const { files } = await filesOf(session, given, recordEndings);
   const parts = await eachFile(session, flags, files, read);
   if (session.status() !== STATUS.well) return;
-  const name = files[0] ?? (flags.identity ?? from).replace(/[^\p{L}\p{N}._-]+/gu, '-');
+  const name = files[0] ?? (flags.identity ?? method).replace(/[^\p{L}\p{N}._-]+/gu, '-');
   const stem = files[0] === undefined ? join(flags.output ?? '.', name) : stemOf(name, flags.output);
-  const { result, text } = await writeReport(from, stem, name, flags, (test) =>
+  const { result, text } = await writeReport(stem, name, flags, (test) =>
     Promise.resolve(
       evaluate(
         parts.map((part) => part.given),

@@ -1,5 +1,4 @@
 import { Command, CommanderError } from 'commander';
-import { InputError } from '../base/index.js';
 import { version } from '../methods/index.js';
 import { bendingCommand } from './bendingCommand.js';
 import { brinellCommand } from './brinellCommand.js';
@@ -12,6 +11,7 @@ import { replicatesCommand } from './replicatesCommand.js';
 import { reportCommand } from './reportCommand.js';
 import { oneLine, openSession, STATUS, statusHelp, type Session, type Status, type Streams } from './session.js';
 import { shearCommand } from './shearCommand.js';
+import { isUsage, usage } from './usage.js';
 
 /** The commands, in the order of the help. */
 const commands: readonly ((session: Session) => Command)[] = [
@@ -41,10 +41,10 @@ export async function run(argv: readonly string[], streams: Streams): Promise<St
   for (const made of commands) program.addCommand(prepared(made(session)));
   try {
     // commander would print all of its help as an error
-    if (argv.length === 0) throw new InputError('testpiece', 'command', 'missing', 'must be named (--help lists them)', undefined);
+    if (argv.length === 0) throw usage('name a command; --help lists them');
     await program.parseAsync([...argv], { from: 'user' });
   } catch (reason) {
-    if (!(reason instanceof CommanderError)) session.problem(reason);
+    if (!(reason instanceof CommanderError) || isUsage(reason)) session.problem(reason);
     else if (reason.exitCode !== 0) session.leave(STATUS.input);
   }
   return session.status();

@@ -1,6 +1,7 @@
 import type { Command } from 'commander';
-import { InputError, type Section } from '../base/index.js';
+import type { Section } from '../base/index.js';
 import { hexagon, rectangular, round, sectionFromArea, sectionFromMass, square, tube, tubeStrip } from '../geometry/index.js';
+import { usage } from './usage.js';
 
 /** What the command knows of the section; each as it was typed. */
 export interface SectionFlags {
@@ -15,51 +16,49 @@ export interface SectionFlags {
 }
 
 /** Readings separated by commas, dimensions by x: `12.5,12.4x3`. */
-function dimensions(from: string, flag: string, text: string, count: number): number[][] {
+function dimensions(flag: string, text: string, count: number): number[][] {
   const parts = text.split('x');
-  if (parts.length !== count)
-    throw new InputError(from, flag, 'out-of-range', `must have ${count} dimension${count > 1 ? 's with x between them' : ''}`, text);
+  if (parts.length !== count) throw usage(`${flag} must have ${count} dimension${count > 1 ? 's with x between them' : ''}, got ${text}`);
   return parts.map((part) =>
     part.split(',').map((one) => {
       const value = one.trim() === '' ? NaN : Number(one);
-      if (!Number.isFinite(value))
-        throw new InputError(from, flag, 'not-finite', 'must be numbers in mm, readings separated by commas', text);
+      if (!Number.isFinite(value)) throw usage(`${flag} must be numbers in mm, readings separated by commas, got ${text}`);
       return value;
     }),
   );
 }
 
-const makers: Readonly<Record<keyof SectionFlags, (from: string, text: string) => Section>> = {
-  round: (from, text) => {
-    const [diameter] = dimensions(from, '--round', text, 1);
+const makers: Readonly<Record<keyof SectionFlags, (text: string) => Section>> = {
+  round: (text) => {
+    const [diameter] = dimensions('--round', text, 1);
     return round({ diameter: diameter! });
   },
-  rectangular: (from, text) => {
-    const [width, thickness] = dimensions(from, '--rectangular', text, 2);
+  rectangular: (text) => {
+    const [width, thickness] = dimensions('--rectangular', text, 2);
     return rectangular({ width: width!, thickness: thickness! });
   },
-  square: (from, text) => {
-    const [side] = dimensions(from, '--square', text, 1);
+  square: (text) => {
+    const [side] = dimensions('--square', text, 1);
     return square({ side: side! });
   },
-  hexagon: (from, text) => {
-    const [acrossFlats] = dimensions(from, '--hexagon', text, 1);
+  hexagon: (text) => {
+    const [acrossFlats] = dimensions('--hexagon', text, 1);
     return hexagon({ acrossFlats: acrossFlats! });
   },
-  tube: (from, text) => {
-    const [outerDiameter, wallThickness] = dimensions(from, '--tube', text, 2);
+  tube: (text) => {
+    const [outerDiameter, wallThickness] = dimensions('--tube', text, 2);
     return tube({ outerDiameter: outerDiameter!, wallThickness: wallThickness! });
   },
-  tubeStrip: (from, text) => {
-    const [width, outerDiameter, wallThickness] = dimensions(from, '--tube-strip', text, 3);
+  tubeStrip: (text) => {
+    const [width, outerDiameter, wallThickness] = dimensions('--tube-strip', text, 3);
     return tubeStrip({ width: width!, outerDiameter: outerDiameter!, wallThickness: wallThickness! });
   },
-  mass: (from, text) => {
-    const [mass, length, density] = dimensions(from, '--mass', text, 3);
+  mass: (text) => {
+    const [mass, length, density] = dimensions('--mass', text, 3);
     return sectionFromMass({ mass: mass!, length: length!, density: density! });
   },
-  area: (from, text) => {
-    const [area] = dimensions(from, '--area', text, 1);
+  area: (text) => {
+    const [area] = dimensions('--area', text, 1);
     return sectionFromArea({ area: area![0]! });
   },
 };
@@ -69,23 +68,20 @@ export const givenSections = (flags: SectionFlags): (keyof SectionFlags)[] =>
   (Object.keys(makers) as (keyof SectionFlags)[]).filter((name) => flags[name] !== undefined);
 
 /** The one section that the flags name. */
-export function sectionOf(from: string, flags: SectionFlags): Section {
+export function sectionOf(flags: SectionFlags): Section {
   const given = givenSections(flags);
   const [name] = given;
   if (name === undefined || given.length > 1)
-    throw new InputError(
-      from,
-      'section',
-      name === undefined ? 'missing' : 'out-of-range',
-      'must be given once: --round, --rectangular, --square, --hexagon, --tube, --tube-strip, --mass or --area',
-      given.join(' and ') || 'none',
+    throw usage(
+      `one section must be given (--round, --rectangular, --square, --hexagon, --tube, --tube-strip, --mass or --area), got ${given.join(' and ') || 'none'}`,
     );
-  return makers[name](from, flags[name]!);
+  return makers[name](flags[name]!);
 }
 
 /** Adds the flags of the section. */
 export const withSectionFlags = (command: Command): Command =>
   command
+    .optionsGroup('Piece:')
     .option('--round <d>', 'diameter [mm]; several readings as 8.01,8.00,7.99')
     .option('--rectangular <bxa>', 'width x thickness [mm], for example 12.5x3')
     .option('--square <a>', 'side [mm]')

@@ -1,5 +1,6 @@
 import { isInputError, type Finding, type Severity } from '../base/index.js';
 import { plain } from './plain.js';
+import { isUsage } from './usage.js';
 
 /** Where the command writes. */
 export interface Streams {
@@ -73,7 +74,7 @@ export function openSession(streams: Streams): Session {
     problem: (reason, file) => {
       streams.error(`testpiece: ${oneLine(sentence(reason, file))}\n`);
       const system = reason instanceof Error && 'code' in reason && 'path' in reason;
-      leave(isInputError(reason) || system ? STATUS.input : STATUS.unexpected);
+      leave(isInputError(reason) || isUsage(reason) || system ? STATUS.input : STATUS.unexpected);
     },
     judge: (findings, least) => {
       if (least === undefined) return;

@@ -1,12 +1,12 @@
 import { Command, InvalidArgumentError, Option } from 'commander';
-import { InputError, type TensionRecord } from '../base/index.js';
-import { analyseShear, type ForceColumns, type ShearFamily, type ShearOptions, type ShearPiece, type TestInfo } from '../methods/index.js';
+import { analyseShear, type ShearFamily, type ShearOptions, type ShearPiece, type TestInfo } from '../methods/index.js';
 import { numberOption, some } from './flags.js';
-import { recordOf, withRecordFlags, type RecordFlags } from './recordFlags.js';
+import { forceColumnsOf, withRecordFlags, type RecordFlags } from './recordFlags.js';
 import { reportEach, reportTogether } from './reportFiles.js';
 import { sectionOf, withSectionFlags, type SectionFlags } from './sectionOptions.js';
 import type { Session } from './session.js';
 import { withTestFlags, type TestFlags } from './testFlags.js';
+import { usage } from './usage.js';
 
 /** Flags of the command, as they were typed. */
 interface ShearFlags extends SectionFlags, RecordFlags, TestFlags {
@@ -21,7 +21,7 @@ interface ShearFlags extends SectionFlags, RecordFlags, TestFlags {
 const FROM = 'shear';
 
 function pieceOf(flags: ShearFlags): ShearPiece {
-  const { shape, dimensions, area } = sectionOf(FROM, flags);
+  const { shape, dimensions, area } = sectionOf(flags);
   return {
     ...(shape === 'round' ? { diameter: dimensions['diameter']! } : { area }),
     planes: flags.planes,
@@ -34,13 +34,6 @@ const optionsOf = (flags: ShearFlags, test: TestInfo): ShearOptions => ({
   test,
   ...some('tensileStrength', flags.tensileStrength),
   ...some('family', flags.shearFamily),
-});
-
-/** The columns of a test of which force and travel count. */
-export const forceColumns = ({ force, travel, time }: TensionRecord): ForceColumns => ({
-  force,
-  ...some('travel', travel),
-  ...some('time', time),
 });
 
 const toPlanes = (text: string): 1 | 2 => {
@@ -73,17 +66,10 @@ Example:
     const piece = pieceOf(flags);
     const { maximumForce } = flags;
     if (files.length > 0 && maximumForce === undefined)
-      return reportEach(session, FROM, files, flags, ['bent'], async (file, test) =>
-        analyseShear(forceColumns(await recordOf(FROM, file, flags)), piece, optionsOf(flags, test)),
+      return reportEach(session, files, flags, ['bent'], async (file, test) =>
+        analyseShear(await forceColumnsOf(file, flags, false), piece, optionsOf(flags, test)),
       );
-    if (files.length > 0 || maximumForce === undefined)
-      throw new InputError(
-        FROM,
-        '--maximum-force',
-        files.length > 0 ? 'ambiguous' : 'missing',
-        'or a file must be given, not both',
-        maximumForce,
-      );
+    if (files.length > 0 || maximumForce === undefined) throw usage('either files or --maximum-force must be given');
     return reportTogether(
       session,
       FROM,

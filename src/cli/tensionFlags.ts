@@ -19,7 +19,7 @@ export interface TensionFlags extends FrameFlags, RepairFlags, UncertaintyFlags,
 }
 
 /** The options that the flags name. */
-export const tensionOptionsOf = async (from: string, flags: TensionFlags, test: TestInfo): Promise<TensionOptions> => ({
+export const tensionOptionsOf = async (flags: TensionFlags, test: TestInfo): Promise<TensionOptions> => ({
   test,
   ...some('offsets', flags.offsets),
   ...some('totalExtensions', flags.totalExtensions),
@@ -30,7 +30,7 @@ export const tensionOptionsOf = async (from: string, flags: TensionFlags, test: 
   ...some('minimumElongation', flags.minimumElongation?.[0]),
   ...some('frameCompliance', await complianceOf(flags)),
   ...some('repairs', flags.repair),
-  ...some('uncertainty', await uncertaintyOf(from, flags)),
+  ...some('uncertainty', await uncertaintyOf(flags)),
 });
 
 /** Adds the flags of the evaluation. */
@@ -40,6 +40,7 @@ export const withTensionFlags = (command: Command): Command =>
       withRepairFlags(
         withWindowFlags(
           command
+            .optionsGroup('Evaluation:')
             .addOption(strainsOption('--offsets <list>', 'plastic extensions, for example 0.1%,0.2%'))
             .addOption(strainsOption('--total-extensions <list>', 'total extensions, for example 0.5%')),
         )

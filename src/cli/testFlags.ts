@@ -26,9 +26,9 @@ export interface TestFlags extends ShownFlags, JobFlags {
 
 /** Adds the flags of how results are shown: the place for language, units and paper. */
 const withShownFlags = (command: Command): Command =>
-  command.addOption(
-    new Option('--rounding <standard>', 'steps of rounding: ISO 6892-1 or ASTM E8/E8M; default iso').choices(['iso', 'astm']),
-  );
+  command
+    .optionsGroup('Report:')
+    .addOption(new Option('--rounding <standard>', 'steps of rounding: ISO 6892-1 or ASTM E8/E8M; default iso').choices(['iso', 'astm']));
 
 /** The same as options of `summarise` and `renderHtml`. */
 export const shownOf = (flags: ShownFlags): { readonly rounding?: RoundingRule } => some('rounding', flags.rounding);
@@ -38,6 +38,7 @@ export const withTestFlags = (command: Command): Command =>
   withJobFlags(
     withShownFlags(
       command
+        .optionsGroup('Test:')
         .option('--identity <text>', 'name of the test piece; default the name of the file')
         .option('--material <text>', 'material')
         .option('--operator <text>', 'who ran the test')

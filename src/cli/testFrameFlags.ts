@@ -51,7 +51,7 @@ export async function frameOf(flags: FrameFlags): Promise<TestFrame> {
     'hoseGrowth',
   ] as const;
   const frame = {
-    ...(flags.frame === undefined ? {} : await jsonFile('plan', '--frame', flags.frame)),
+    ...(flags.frame === undefined ? {} : await jsonFile('--frame', flags.frame)),
     ...Object.assign({}, ...names.map((name) => some(name, flags[name]))),
     ...some('compliance', flags.frameCompliance),
     ...some('drive', driveOf(flags)),
@@ -62,6 +62,7 @@ export async function frameOf(flags: FrameFlags): Promise<TestFrame> {
 /** Adds the flags of the frame. */
 export const withFrameFlags = (command: Command): Command =>
   command
+    .optionsGroup('Frame:')
     .option('--frame <file>', 'the frame as JSON, with the names of the type TestFrame; flags count before it')
     .addOption(numberOption('--capacity <F>', 'capacity [N]'))
     .addOption(numberOption('--stroke <x>', 'stroke [mm]'))

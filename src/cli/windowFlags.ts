@@ -31,6 +31,7 @@ export function modulusOf(flags: WindowFlags): ModulusOptions | undefined {
 /** Adds the flags of the window. */
 export const withWindowFlags = (command: Command): Command =>
   command
+    .optionsGroup('Evaluation:')
     .addOption(
       new Option(
         '--modulus-window <choice>',

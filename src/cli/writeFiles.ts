@@ -1,7 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { access, mkdir, rename, rm, writeFile } from 'node:fs/promises';
 import { dirname } from 'node:path';
-import { InputError } from '../base/index.js';
+import { usage } from './usage.js';
 
 const exists = (path: string): Promise<boolean> =>
   access(path).then(
@@ -13,8 +13,8 @@ const exists = (path: string): Promise<boolean> =>
  * Writes several files, all or none: each under another name first, then renamed. A file that is there already stays as it is unless
  * `overwrite` is set, and is looked for before anything is written.
  */
-export async function writeFiles(from: string, files: Readonly<Record<string, string>>, overwrite: boolean): Promise<void> {
-  await requireFree(from, Object.keys(files), overwrite);
+export async function writeFiles(files: Readonly<Record<string, string>>, overwrite: boolean): Promise<void> {
+  await requireFree(Object.keys(files), overwrite);
   const drafts = Object.entries(files).map(([path, text]) => ({ path, text, draft: `${path}.${randomUUID()}.part` }));
   try {
     for (const { path, text, draft } of drafts) {
@@ -28,8 +28,7 @@ export async function writeFiles(from: string, files: Readonly<Record<string, st
 }
 
 /** Refuses paths that hold a file already. */
-export async function requireFree(from: string, paths: readonly string[], overwrite: boolean): Promise<void> {
+export async function requireFree(paths: readonly string[], overwrite: boolean): Promise<void> {
   if (overwrite) return;
-  for (const path of paths)
-    if (await exists(path)) throw new InputError(from, path, 'out-of-range', 'exists; give --overwrite to replace it', 'an existing file');
+  for (const path of paths) if (await exists(path)) throw usage(`${path} exists; give --overwrite to replace it`);
 }

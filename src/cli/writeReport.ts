@@ -16,7 +16,6 @@ export interface Written {
  * in the way.
  */
 export async function writeReport(
-  from: string,
   stem: string,
   name: string,
   flags: TestFlags,
@@ -24,12 +23,12 @@ export async function writeReport(
 ): Promise<Written> {
   const writes = flags.json !== true || flags.output !== undefined;
   const [pagePath, dataPath] = [`${stem}.report.html`, `${stem}.report.json`];
-  if (writes) await requireFree(from, [pagePath, dataPath], flags.overwrite === true);
+  if (writes) await requireFree([pagePath, dataPath], flags.overwrite === true);
   const result = await evaluate(testOf(name, flags));
   const shown = shownOf(flags);
-  const table = resultTable(summarise(result, shown), result.findings);
+  const table = resultTable(summarise(result, shown), result.findings, 'uncertainty' in result);
   if (!writes) return { result, text: table };
   const page = renderHtml(result, { drawings: await drawFigures(figures(result)), ...shown });
-  await writeFiles(from, { [pagePath]: page, [dataPath]: toJson(result) }, flags.overwrite === true);
+  await writeFiles({ [pagePath]: page, [dataPath]: toJson(result) }, flags.overwrite === true);
   return { result, text: `${table}\n  ${pagePath}\n  ${dataPath}\n` };
 }
