@@ -62,15 +62,16 @@ export function bendingCommand(session: Session): Command {
     'after',
     '\nExample:\n  testpiece bending bar-02.csv --rectangular 10x4 --span 64 --frame-compliance 2e-5\n  Of a rectangle the second number is the height in the direction of the force.\n',
   );
-  return command.action((files: string[], flags: BendingFlags) => {
+  return command.action(async (files: string[], flags: BendingFlags) => {
     const piece = pieceOf(flags);
+    const frameCompliance = await complianceOf(flags);
     return reportEach(session, files, flags, [], async (file, test) =>
       analyseBending(bendingRecord(await recordOf(file, flags)), piece, {
         test,
         ...some('offsets', flags.offsets),
         ...some('chord', flags.chord),
         ...some('modulus', modulusOf(flags)),
-        ...some('frameCompliance', await complianceOf(flags)),
+        ...some('frameCompliance', frameCompliance),
         ...some('indentationCompliance', flags.indentationCompliance),
         ...some('poissonRatio', flags.poissonRatio),
       }),

@@ -1,5 +1,5 @@
 import { Command } from 'commander';
-import { checkFile, pressureAsForce, type FileCheck } from './checkFile.js';
+import { checkFile, pressureAsForce, type FileCheck, type WholeTest } from './checkFile.js';
 import { checkTable } from './checkTable.js';
 import { eachFile } from './eachFile.js';
 import { filesOf, recordEndings } from './filesOf.js';
@@ -22,12 +22,12 @@ function hasPiece(flags: CheckFlags): boolean {
   return section || flags.gaugeLength !== undefined;
 }
 
-async function checked(file: string, flags: CheckFlags, whole: boolean): Promise<FileCheck> {
+/** One file, alone or as the test of a piece. */
+async function checked(file: string, flags: CheckFlags, whole: WholeTest | undefined): Promise<FileCheck> {
   const read = await readingOf(file, flags, some('length', flags.extensometerLength));
   const forceIsKnown = 'force' in read.record || flags.bore !== undefined || flags.calibration !== undefined;
   if (!whole && !forceIsKnown) return checkFile(file, read, pressureAsForce(read.record), 'pressure');
-  const record = await withForce(read.record, flags);
-  return checkFile(file, read, record, whole ? { piece: pieceOf(flags), options: await tensionOptionsOf(flags, {}) } : 'record');
+  return checkFile(file, read, await withForce(read.record, flags), whole ?? 'record');
 }
 
 /** The command `check`: what is wrong with a file, before anything is evaluated. */
@@ -46,7 +46,7 @@ Example:
 `,
   );
   return command.action(async (given: string[], flags: CheckFlags) => {
-    const whole = hasPiece(flags);
+    const whole = hasPiece(flags) ? { piece: pieceOf(flags), options: await tensionOptionsOf(flags) } : undefined;
     const { files, many } = await filesOf(session, given, recordEndings);
     const done = await eachFile(
       session,

@@ -11,6 +11,12 @@ export interface PossibleRepair {
   readonly steps: readonly Omit<TrailStep, 'change'>[];
 }
 
+/** What makes a tension test of a record. */
+export interface WholeTest {
+  readonly piece: TestPiece;
+  readonly options: TensionOptions;
+}
+
 /** What is to be said of a file. */
 export interface FileCheck {
   readonly file: string;
@@ -41,7 +47,7 @@ export function checkFile(
   file: string,
   { reading, metadata }: ReadResult,
   record: TensionRecord,
-  whole: { readonly piece: TestPiece; readonly options: TensionOptions } | 'record' | 'pressure',
+  whole: WholeTest | 'record' | 'pressure',
 ): FileCheck {
   const test = typeof whole === 'object';
   return {

@@ -60,15 +60,16 @@ export function compressionCommand(session: Session): Command {
     'after',
     '\nExample:\n  testpiece compression puck-03.csv --round 10 --height 15 --frame-compliance 4e-6 --friction 0.1\n',
   );
-  return command.action((files: string[], flags: CompressionFlags) => {
+  return command.action(async (files: string[], flags: CompressionFlags) => {
     const piece = pieceOf(flags);
+    const frameCompliance = await complianceOf(flags);
     return reportEach(session, files, flags, ofPressedPiece, async (file, test) =>
       analyseCompression(await recordOf(file, flags, { length: flags.extensometerLength ?? flags.height }), piece, {
         test,
         ...some('offsets', flags.offsets),
         ...some('strains', flags.strains),
         ...some('modulus', modulusOf(flags)),
-        ...some('frameCompliance', await complianceOf(flags)),
+        ...some('frameCompliance', frameCompliance),
         ...some('friction', flags.friction),
       }),
     );

@@ -24,10 +24,11 @@ Example:
   testpiece report "records/**/*.csv" --round 8 --gauge-length 40 --repair zero,drift --uncertainty force=0.5%,section.diameter=0.01
 `,
   );
-  return command.action((files: string[], flags: ReportFlags) => {
+  return command.action(async (files: string[], flags: ReportFlags) => {
     const piece = pieceOf(flags);
+    const options = await tensionOptionsOf(flags);
     return reportEach(session, files, flags, ofBrokenPiece, async (file, test) =>
-      analyseTension(await recordOf(file, flags, some('length', flags.extensometerLength)), piece, await tensionOptionsOf(flags, test)),
+      analyseTension(await recordOf(file, flags, some('length', flags.extensometerLength)), piece, { test, ...options }),
     );
   });
 }

@@ -50,6 +50,7 @@ const systemRules: Readonly<Record<string, string>> = {
   ENOENT: 'there is no such file',
   EACCES: 'may not be read or written',
   EPERM: 'may not be read or written',
+  EEXIST: 'is a file, not a folder',
   EISDIR: 'is a folder',
   ENOTDIR: 'a part of its path is no folder',
 };
@@ -58,7 +59,8 @@ function sentence(reason: unknown, file: string | undefined): string {
   if (!(reason instanceof Error)) return String(reason);
   const { code, path } = reason as { code?: unknown; path?: unknown };
   const rule = !isInputError(reason) && typeof code === 'string' ? systemRules[code] : undefined;
-  const text = rule === undefined ? reason.message : typeof path === 'string' && path !== file ? `${path}: ${rule}` : rule;
+  const place = typeof path === 'string' ? path.replace(/\.[\da-f-]{36}\.part$/, '') : file; // of a draft the name that it will have
+  const text = rule === undefined ? reason.message : place === undefined || place === file ? rule : `${place}: ${rule}`;
   return file === undefined ? text : `${file}: ${text}`;
 }
 

@@ -1,7 +1,7 @@
 import { Option, type Command } from 'commander';
 import type { ProportionalDefinition } from '../curve/index.js';
 import { materialFamilies, type MaterialFamilyKey } from '../materials/index.js';
-import type { TensionOptions, TestInfo } from '../methods/index.js';
+import type { TensionOptions } from '../methods/index.js';
 import { some, strainsOption } from './flags.js';
 import { complianceOf, withFrameFlags, type FrameFlags } from './frameFlags.js';
 import { withRepairFlags, type RepairFlags } from './repairFlags.js';
@@ -18,9 +18,8 @@ export interface TensionFlags extends FrameFlags, RepairFlags, UncertaintyFlags,
   readonly minimumElongation?: readonly number[];
 }
 
-/** The options that the flags name. */
-export const tensionOptionsOf = async (flags: TensionFlags, test: TestInfo): Promise<TensionOptions> => ({
-  test,
+/** The options that the flags name, but for who tested what. */
+export const tensionOptionsOf = async (flags: TensionFlags): Promise<TensionOptions> => ({
   ...some('offsets', flags.offsets),
   ...some('totalExtensions', flags.totalExtensions),
   ...some('modulus', modulusOf(flags)),

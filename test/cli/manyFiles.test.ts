@@ -79,6 +79,22 @@ describe('one bad file does not stop the others', () => {
     ).toEqual(['pull-10.report.html', 'pull-10.report.json', 'pull-2.report.html', 'pull-2.report.json']);
   });
 
+  test('what is wrong for all of them is said once', async () => {
+    for (const own of [
+      ['--uncertainty', join(folder, 'none.json')],
+      ['--frame-table', join(folder, 'none.txt')],
+      ['--uncertainty', 'force=x'],
+    ])
+      expect(lines((await command('report', folder, ...flags, ...own)).error)).toHaveLength(1);
+  });
+
+  test('a folder that cannot be written is named, and no draft', async () => {
+    const { status, error } = await command('report', join(folder, 'pull-2.csv'), ...flags, '--output', join(folder, 'page.html'));
+    expect(status).toBe(2);
+    expect(error).toMatch(/page\.html.*no folder|page\.html.*exists/);
+    expect(error).not.toContain('.part');
+  });
+
   test('as JSON the list holds the others; a single bad file prints nothing', async () => {
     const { status, out } = await command('report', join(folder, 'none.csv'), join(folder, 'pull-2.csv'), ...flags, '--json');
     expect([status, identities(out)]).toEqual([2, ['pull-2.csv']]);
