@@ -34,7 +34,7 @@ export const comparisonEntries = {
   },
   'compared-one-lacks': {
     severity: 'note', about: 'method',
-    message: 'Only the {which} result carries {symbol}.',
+    message: 'Only result {number} of the two carries {symbol}.',
     remedy: 'The findings of the other result say why it is absent there, or it was not asked for.',
   },
 } as const satisfies Readonly<Record<string, FindingEntry>>;

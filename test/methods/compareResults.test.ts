@@ -41,12 +41,12 @@ describe('what differs is told', () => {
     ]);
     expect(findings.map(({ code, message }) => [code, message])).toEqual([
       ['compared-options-differ', 'The options of the two results differ in: totalExtensions, lowerYield.'],
-      ['compared-one-lacks', 'Only the second result carries Rt0.4.'],
+      ['compared-one-lacks', 'Only result 2 of the two carries Rt0.4.'],
     ]);
     const low = properties.at(-1)!;
     expect(low).toMatchObject({ field: 'totalExtensionStrengths', symbol: 'Rt0.4' });
     expect(low).not.toHaveProperty('first');
-    expect(compareResults(other, plain).findings[1]!.message).toBe('Only the first result carries Rt0.4.');
+    expect(compareResults(other, plain).findings[1]!.message).toBe('Only result 1 of the two carries Rt0.4.');
   });
 
   test('the piece, field by field', () => {
