@@ -180,8 +180,7 @@ export function compareResults(first: TestResult, second: TestResult, options: C
     difference = 0,
     inUncertainties = 0,
   }: PropertyDifference): Finding[] => {
-    if (a === undefined || b === undefined)
-      return [finding('compared-one-lacks', { symbol, number: a === undefined ? 2 : 1 }, { field })];
+    if (a === undefined || b === undefined) return [finding('compared-one-lacks', { symbol, number: a === undefined ? 2 : 1 }, { field })];
     if (sameInput && Math.abs(difference) > SAME * Math.max(Math.abs(a), Math.abs(b)))
       return [
         finding(
