@@ -1,5 +1,6 @@
 import { compressionAndBendingEntries } from './compressionAndBendingCatalogue.js';
 import { evaluationEntries } from './evaluationCatalogue.js';
+import { comparisonEntries } from './comparisonCatalogue.js';
 import type { FindingEntry } from './FindingEntry.js';
 import { frameEntries } from './frameCatalogue.js';
 import { materialEntries } from './materialCatalogue.js';
@@ -11,7 +12,7 @@ import { statisticsEntries } from './statisticsCatalogue.js';
 import { uncertaintyEntries } from './uncertaintyCatalogue.js';
 import { verificationEntries } from './verificationCatalogue.js';
 
-const entries = { ...recordEntries, ...pieceEntries, ...frameEntries, ...evaluationEntries, ...materialEntries, ...verificationEntries, ...compressionAndBendingEntries, ...otherTestsEntries, ...planningEntries, ...uncertaintyEntries, ...statisticsEntries };
+const entries = { ...recordEntries, ...pieceEntries, ...frameEntries, ...evaluationEntries, ...materialEntries, ...verificationEntries, ...compressionAndBendingEntries, ...otherTestsEntries, ...planningEntries, ...uncertaintyEntries, ...statisticsEntries, ...comparisonEntries };
 
 /** Codes of findings. */
 export type FindingCode = keyof typeof entries;

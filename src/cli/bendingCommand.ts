@@ -4,11 +4,14 @@ import { analyseBending, type BendingColumns, type BendingPiece } from '../metho
 import { numberOption, some, strainsOption } from './flags.js';
 import { complianceOf, withFrameFlags, type FrameFlags } from './frameFlags.js';
 import { recordOf, withRecordFlags, type RecordFlags } from './recordFlags.js';
+import { reportEach } from './reportFiles.js';
 import { sectionOf, withSectionFlags, type SectionFlags } from './sectionOptions.js';
-import { withTestFlags, writeReport, type TestFlags } from './testFlags.js';
+import type { Session } from './session.js';
+import { withTestFlags, type TestFlags } from './testFlags.js';
+import { modulusOf, withWindowFlags, type WindowFlags } from './windowFlags.js';
 
 /** Flags of the command, as they were typed. */
-interface BendingFlags extends SectionFlags, FrameFlags, RecordFlags, TestFlags {
+interface BendingFlags extends SectionFlags, FrameFlags, WindowFlags, RecordFlags, TestFlags {
   readonly span: number;
   readonly arm?: number;
   readonly hexagonOn?: 'flats' | 'corners';
@@ -39,11 +42,14 @@ const bendingRecord = ({ force, extension, strain, travel, time }: TensionRecord
 });
 
 /** The command `bending`: a logger's file of a bending test becomes a table, a page and data. */
-export function bendingCommand(out: (text: string) => void): Command {
+export function bendingCommand(session: Session): Command {
   const command = withSectionFlags(
     new Command('bending')
       .description('A bending test from the file of a logger: results in the terminal, page and JSON beside the file.')
-      .argument('<file>', 'delimited text as the logger wrote it; an extension is the deflection at mid-span, travel that of the noses'),
+      .argument(
+        '<files...>',
+        'delimited text as the logger wrote it, folders, patterns; an extension is the deflection at mid-span, travel that of the noses',
+      ),
   )
     .addOption(numberOption('--span <L>', 'distance of the supports [mm]').makeOptionMandatory())
     .addOption(numberOption('--arm <a>', 'four points: distance from a support to the next nose [mm]; without it three points'))
@@ -52,18 +58,20 @@ export function bendingCommand(out: (text: string) => void): Command {
     .addOption(strainsOption('--chord <list>', 'the two strains of the chord; default 0.05%,0.25%'))
     .addOption(numberOption('--indentation-compliance <C>', 'what supports and noses sink in [mm/N], taken out of travel'))
     .addOption(numberOption('--poisson-ratio <nu>', "Poisson's ratio, for the share of shear; default 0.3"));
-  withTestFlags(withRecordFlags(withFrameFlags(command))).addHelpText(
+  withTestFlags(withRecordFlags(withFrameFlags(withWindowFlags(command)))).addHelpText(
     'after',
     '\nExample:\n  testpiece bending bar-02.csv --rectangular 10x4 --span 64 --frame-compliance 2e-5\n  Of a rectangle the second number is the height in the direction of the force.\n',
   );
-  return command.action((file: string, flags: BendingFlags) => {
+  return command.action(async (files: string[], flags: BendingFlags) => {
     const piece = pieceOf(flags);
-    return writeReport(file, flags, out, async (test) =>
+    const frameCompliance = await complianceOf(flags);
+    return reportEach(session, files, flags, [], async (file, test) =>
       analyseBending(bendingRecord(await recordOf(file, flags)), piece, {
         test,
         ...some('offsets', flags.offsets),
         ...some('chord', flags.chord),
-        ...some('frameCompliance', await complianceOf(flags)),
+        ...some('modulus', modulusOf(flags)),
+        ...some('frameCompliance', frameCompliance),
         ...some('indentationCompliance', flags.indentationCompliance),
         ...some('poissonRatio', flags.poissonRatio),
       }),

@@ -3,11 +3,14 @@ import { analyseCompression, type CompressionPiece } from '../methods/index.js';
 import { numberOption, some, strainsOption } from './flags.js';
 import { complianceOf, withFrameFlags, type FrameFlags } from './frameFlags.js';
 import { recordOf, withRecordFlags, type RecordFlags } from './recordFlags.js';
+import { reportEach } from './reportFiles.js';
 import { sectionOf, withSectionFlags, type SectionFlags } from './sectionOptions.js';
-import { withTestFlags, writeReport, type TestFlags } from './testFlags.js';
+import type { Session } from './session.js';
+import { withTestFlags, type TestFlags } from './testFlags.js';
+import { modulusOf, withWindowFlags, type WindowFlags } from './windowFlags.js';
 
 /** Flags of the command, as they were typed. */
-interface CompressionFlags extends SectionFlags, FrameFlags, RecordFlags, TestFlags {
+interface CompressionFlags extends SectionFlags, FrameFlags, WindowFlags, RecordFlags, TestFlags {
   readonly height: number;
   readonly extensometerLength?: number;
   readonly endFactor?: number;
@@ -19,6 +22,9 @@ interface CompressionFlags extends SectionFlags, FrameFlags, RecordFlags, TestFl
   readonly strains?: readonly number[];
   readonly friction?: number;
 }
+
+/** Readings of one pressed piece. */
+const ofPressedPiece = ['finalHeight', 'middleDiameter', 'endDiameter', 'broken'];
 
 const pieceOf = (flags: CompressionFlags): CompressionPiece => ({
   section: sectionOf(flags),
@@ -34,11 +40,11 @@ const pieceOf = (flags: CompressionFlags): CompressionPiece => ({
 });
 
 /** The command `compression`: a logger's file of a compression test becomes a table, a page and data. */
-export function compressionCommand(out: (text: string) => void): Command {
+export function compressionCommand(session: Session): Command {
   const command = withSectionFlags(
     new Command('compression')
       .description('A compression test from the file of a logger: results in the terminal, page and JSON beside the file.')
-      .argument('<file>', 'delimited text as the logger wrote it; compression may be negative'),
+      .argument('<files...>', 'delimited text as the logger wrote it, folders, patterns; compression may be negative'),
   )
     .addOption(numberOption('--height <h0>', 'height of the piece [mm]').makeOptionMandatory())
     .addOption(numberOption('--extensometer-length <Le>', 'base of the extensometer [mm]; default the height'))
@@ -50,18 +56,20 @@ export function compressionCommand(out: (text: string) => void): Command {
     .addOption(strainsOption('--offsets <list>', 'plastic strains of the yield strengths, for example 0.1%,0.2%'))
     .addOption(strainsOption('--strains <list>', 'strains at which the stress is given, for example 5%,10%'))
     .addOption(numberOption('--friction <mu>', 'coefficient of friction at the ends, taken off the flow stress'));
-  withTestFlags(withRecordFlags(withFrameFlags(command, 'frame and plates'))).addHelpText(
+  withTestFlags(withRecordFlags(withFrameFlags(withWindowFlags(command), 'frame and plates'))).addHelpText(
     'after',
     '\nExample:\n  testpiece compression puck-03.csv --round 10 --height 15 --frame-compliance 4e-6 --friction 0.1\n',
   );
-  return command.action((file: string, flags: CompressionFlags) => {
+  return command.action(async (files: string[], flags: CompressionFlags) => {
     const piece = pieceOf(flags);
-    return writeReport(file, flags, out, async (test) =>
-      analyseCompression(await recordOf(file, flags, flags.extensometerLength ?? flags.height), piece, {
+    const frameCompliance = await complianceOf(flags);
+    return reportEach(session, files, flags, ofPressedPiece, async (file, test) =>
+      analyseCompression(await recordOf(file, flags, { length: flags.extensometerLength ?? flags.height }), piece, {
         test,
         ...some('offsets', flags.offsets),
         ...some('strains', flags.strains),
-        ...some('frameCompliance', await complianceOf(flags)),
+        ...some('modulus', modulusOf(flags)),
+        ...some('frameCompliance', frameCompliance),
         ...some('friction', flags.friction),
       }),
     );

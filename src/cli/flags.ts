@@ -1,28 +1,34 @@
-import { Option } from 'commander';
-import { InputError } from '../base/index.js';
+import { InvalidArgumentError, Option } from 'commander';
 
 /** A number as it was typed. */
 export const toNumber = (text: string): number => {
   const value = text.trim() === '' ? NaN : Number(text);
-  if (!Number.isFinite(value)) throw new InputError('report', 'option', 'not-finite', 'must be a number with a decimal point', text);
+  if (!Number.isFinite(value)) throw new InvalidArgumentError('It must be a number with a decimal point.');
   return value;
 };
+/** A ratio as it was typed, also with a per cent sign; 0.7% is 0.007 to the last digit that was typed. */
+const toRatio = (text: string): number =>
+  text.trim().endsWith('%') ? Number((toNumber(text.trim().slice(0, -1)) / 100).toPrecision(15)) : toNumber(text);
 /** Strains as ratios or with a per cent sign, separated by commas. */
-export const toStrains = (text: string): number[] =>
-  text.split(',').map((one) => (one.trim().endsWith('%') ? toNumber(one.trim().slice(0, -1)) / 100 : toNumber(one)));
-/** A flag that may be repeated. */
-export const collected = (text: string, before: readonly string[]): string[] => [...before, text];
+export const toStrains = (text: string): number[] => text.split(',').map(toRatio);
 
-/** `force=kN` and the like as an object. */
-export function pairs(flag: string, given: readonly string[]): Record<string, string> {
-  return Object.fromEntries(
-    given.map((text) => {
-      const at = text.indexOf('=');
-      if (at < 1) throw new InputError('report', flag, 'wrong-type', 'must be of the form quantity=value, for example force=kN', text);
-      return [text.slice(0, at), text.slice(at + 1)];
-    }),
-  );
+/** `235`, `235-355`, or with per cent signs. */
+export function toRange(text: string): readonly [number, number] {
+  // a sign, also that of an exponent, is no hyphen between two numbers
+  const [low, high = low, ...more] = text.split(/(?<=[\d.%])-/).flatMap(toStrains);
+  if (low === undefined || high === undefined || more.length > 0) throw new InvalidArgumentError('It must be a number, or lowest-highest.');
+  return [low, high];
 }
+
+/** `force=kN` and the like, of a flag that may be repeated, as an object. */
+export function withPair(text: string, before: Readonly<Record<string, string>> = {}): Record<string, string> {
+  const at = text.indexOf('=');
+  if (at < 1) throw new InvalidArgumentError('It must be of the form quantity=value, for example force=kN.');
+  return { ...before, [text.slice(0, at)]: text.slice(at + 1) };
+}
+
+/** A flag that may be repeated, and that takes several values with commas between them. */
+export const collected = (text: string, before: readonly string[] = []): string[] => [...before, ...text.split(',')];
 
 /** A flag that is there, under another name. */
 export const some = <Name extends string, Value>(name: Name, value: Value | undefined): Partial<Record<Name, Value>> =>
@@ -32,3 +38,5 @@ export const some = <Name extends string, Value>(name: Name, value: Value | unde
 export const numberOption = (flags: string, description: string): Option => new Option(flags, description).argParser(toNumber);
 /** A flag that takes strains. */
 export const strainsOption = (flags: string, description: string): Option => new Option(flags, description).argParser(toStrains);
+/** A flag that takes a number or a range. */
+export const rangeOption = (flags: string, description: string): Option => new Option(flags, description).argParser(toRange);

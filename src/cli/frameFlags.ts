@@ -19,6 +19,7 @@ export async function complianceOf(flags: FrameFlags): Promise<Compliance | unde
 /** Adds the flags of the frame. */
 export const withFrameFlags = (command: Command, what = 'the frame'): Command =>
   command
+    .optionsGroup('Frame:')
     .addOption(numberOption('--frame-compliance <C>', `compliance of ${what} [mm/N], taken out of travel`))
     .addOption(
       new Option('--frame-table <file>', `the same as two columns: force [N], motion of ${what} [mm]`).conflicts('frameCompliance'),

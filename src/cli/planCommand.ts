@@ -1,5 +1,4 @@
 import { Argument, Command, Option } from 'commander';
-import { InputError } from '../base/index.js';
 import { materialFamilies, type MaterialFamilyKey, type UsualRange } from '../materials/index.js';
 import {
   planBending,
@@ -14,14 +13,16 @@ import {
 } from '../planning/index.js';
 import { drawFigures } from '../render/index.js';
 import { planFigures, renderPlan } from '../report/index.js';
-import { numberOption, some, toStrains } from './flags.js';
+import { numberOption, rangeOption as range, some } from './flags.js';
+import { asJson, withJobFlags, type JobFlags } from './jobFlags.js';
 import { frameOf, withFrameFlags, type FrameFlags } from './testFrameFlags.js';
 import { planTable } from './planTable.js';
 import { sectionOf, withSectionFlags, type SectionFlags } from './sectionOptions.js';
+import type { Session } from './session.js';
 import { requireFree, writeFiles } from './writeFiles.js';
 
 /** Flags of the command, as they were typed. */
-interface PlanFlags extends SectionFlags, FrameFlags {
+interface PlanFlags extends SectionFlags, FrameFlags, JobFlags {
   readonly family?: MaterialFamilyKey;
   readonly modulus?: UsualRange;
   readonly yieldStrength?: UsualRange;
@@ -54,14 +55,6 @@ interface PlanFlags extends SectionFlags, FrameFlags {
 
 const tests = ['tension', 'brinell', 'shear', 'bending'] as const;
 type PlannedTest = (typeof tests)[number];
-
-/** `235`, `235-355`, or with per cent signs. */
-function toRange(text: string): UsualRange {
-  const [low, high = low, ...more] = text.split('-').flatMap(toStrains);
-  if (low === undefined || high === undefined || more.length > 0)
-    throw new InputError('plan', 'option', 'wrong-type', 'must be a number, or lowest-highest', text);
-  return [low, high];
-}
 
 const expectedOf = (flags: PlanFlags): ExpectedProperties => ({
   ...some('modulus', flags.modulus),
@@ -120,22 +113,21 @@ const plans: Readonly<Record<PlannedTest, (flags: PlanFlags, frame: TestFrame) =
     }),
 };
 
-async function makePlan(test: PlannedTest, flags: PlanFlags, out: (text: string) => void): Promise<void> {
+async function makePlan(session: Session, test: PlannedTest, flags: PlanFlags): Promise<void> {
+  const { page, overwrite = false } = flags;
+  if (page !== undefined) await requireFree([page], overwrite);
   const plan = plans[test](flags, await frameOf(flags));
-  if (flags.page === undefined) {
-    out(planTable(plan));
-    return;
+  if (page !== undefined) {
+    const drawings = await drawFigures(planFigures(plan));
+    const text = renderPlan(plan, { drawings, ...some('identity', flags.identity), ...some('invented', flags.invented) });
+    await writeFiles({ [page]: text }, overwrite);
   }
-  await requireFree([flags.page], flags.overwrite === true);
-  const drawings = await drawFigures(planFigures(plan));
-  const page = renderPlan(plan, { drawings, ...some('identity', flags.identity), ...some('invented', flags.invented) });
-  await writeFiles({ [flags.page]: page }, flags.overwrite === true);
-  out(`${planTable(plan)}\n  ${flags.page}\n`);
+  session.out(flags.json === true ? asJson([plan], false) : `${planTable(plan)}${page === undefined ? '' : `\n  ${page}\n`}`);
+  session.judge(plan.findings, flags.failOn);
 }
 
 /** The command `plan`: whether a frame does a test, at which pace, and what it can answer. */
-export function planCommand(out: (text: string) => void): Command {
-  const range = (flags: string, description: string): Option => new Option(flags, description).argParser(toRange);
+export function planCommand(session: Session): Command {
   const command = new Command('plan')
     .description('A test before it is done: whether the frame does it, lengths, speeds, pace sheet, what can be answered.')
     .addArgument(new Argument('[test]', 'which test').choices(tests).default('tension'))
@@ -145,6 +137,7 @@ export function planCommand(out: (text: string) => void): Command {
     .addOption(range('--tensile-strength <Rm>', 'tensile strength to be expected [MPa]'))
     .addOption(range('--elongation <A>', 'elongation to be expected, for example 20%-30%'));
   withFrameFlags(withSectionFlags(command))
+    .optionsGroup('Test:')
     .addOption(numberOption('--gauge-length <L0>', 'gauge length [mm]; default by the standard'))
     .addOption(numberOption('--parallel-length <Lc>', 'parallel length [mm]; default the least of the standard'))
     .addOption(numberOption('--effective-length <Leff>', 'length that stretches elastically, fillets included [mm]'))
@@ -172,5 +165,6 @@ export function planCommand(out: (text: string) => void): Command {
       'after',
       '\nExample:\n  testpiece plan --family structural-steel --round 5 --capacity 25000 --bore 40 --rod 20 --frame-compliance 2e-5 --page plan.html\n',
     );
-  return command.action((test: PlannedTest, flags: PlanFlags) => makePlan(test, flags, out));
+  withJobFlags(command);
+  return command.action((test: PlannedTest, flags: PlanFlags) => makePlan(session, test, flags));
 }

@@ -1,10 +1,7 @@
 import type { TensionPlan, TestPlan } from '../planning/index.js';
+import { findingLines } from './findingLines.js';
+import { padded } from './padded.js';
 import { summarisePlan } from '../report/index.js';
-
-const padded = (rows: readonly (readonly string[])[]): string[] => {
-  const widths = rows[0]!.map((_, k) => Math.max(...rows.map((row) => row[k]!.length)));
-  return rows.map((row) => `  ${row.map((cell, k) => cell.padEnd(widths[k]!)).join('  ')}`.trimEnd());
-};
 
 /** Speeds change and dials are read at these rows. */
 function paceLines({ pace, force }: TensionPlan): string[] {
@@ -39,12 +36,7 @@ export function planTable(plan: TestPlan): string {
     ...numbers.slice(1),
     ...(plan.planOf === 'tension' ? paceLines(plan) : []),
     ...answers,
-    ...list(
-      'Findings',
-      plan.findings.length === 0
-        ? ['nothing to report']
-        : plan.findings.map(({ severity, message, remedy }) => `${severity}: ${message} ${remedy}`),
-    ),
+    ...list('Findings', findingLines(plan.findings)),
     ...list('If it does not give way', plan.ifItStalls),
     ...list('Cautions', plan.cautions),
   ];

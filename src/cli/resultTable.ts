@@ -1,12 +1,16 @@
 import type { Finding } from '../base/index.js';
+import { plain } from './plain.js';
 import type { SummaryRow } from '../report/index.js';
 
-/** Control characters in text from a file could drive the terminal: they become spaces. */
-const plain = (text: string): string => text.replace(/\p{Cc}/gu, ' ');
+/** Uncertainty in the unit of its row, two figures. */
+const doubt = ({ standardUncertainty: u }: SummaryRow): string => (u === undefined ? '' : ` (u = ${Number(u.toPrecision(2))})`);
 
-/** Results and findings as text for a terminal. */
-export function resultTable(rows: readonly SummaryRow[], findings: readonly Finding[]): string {
-  const cells = rows.map(({ symbol, text, unit, name, stamp }) => [symbol, text, unit, stamp === undefined ? name : `${name} *`]);
+/** Results and findings as text for a terminal; with their uncertainties where the test stated what is doubtful. */
+export function resultTable(rows: readonly SummaryRow[], findings: readonly Finding[], withDoubt = false): string {
+  const cells = rows.map((row) => {
+    const { symbol, text, unit, name, stamp } = row;
+    return [symbol, text, unit, `${name}${withDoubt ? doubt(row) : ''}${stamp === undefined ? '' : ' *'}`];
+  });
   const widths = [0, 1, 2].map((k) => Math.max(...cells.map((row) => row[k]!.length)));
   const lines = cells.map(
     ([symbol, text, unit, name]) => `  ${symbol!.padEnd(widths[0]!)}  ${text!.padStart(widths[1]!)} ${unit!.padEnd(widths[2]!)}  ${name!}`,

@@ -1,43 +1,51 @@
 import { Command, CommanderError } from 'commander';
-import { isInputError } from '../base/index.js';
 import { version } from '../methods/index.js';
 import { bendingCommand } from './bendingCommand.js';
+import { brinellCommand } from './brinellCommand.js';
+import { checkCommand } from './checkCommand.js';
+import { compareCommand } from './compareCommand.js';
 import { compressionCommand } from './compressionCommand.js';
+import { cuppingCommand } from './cuppingCommand.js';
 import { planCommand } from './planCommand.js';
+import { replicatesCommand } from './replicatesCommand.js';
 import { reportCommand } from './reportCommand.js';
+import { oneLine, openSession, STATUS, statusHelp, type Session, type Status, type Streams } from './session.js';
+import { shearCommand } from './shearCommand.js';
+import { isUsage, usage } from './usage.js';
 
-/** Where the command writes. */
-export interface Streams {
-  /** Standard output. */
-  readonly out: (text: string) => void;
-  /** Standard error. */
-  readonly error: (text: string) => void;
-}
-
-/** Exit status: all well, unexpected, wrong input or usage. */
-const STATUS = { well: 0, unexpected: 1, input: 2 } as const;
-
-const oneLine = (text: string): string => text.replace(/\s+/g, ' ').trim();
+/** The commands, in the order of the help. */
+const commands: readonly ((session: Session) => Command)[] = [
+  planCommand,
+  checkCommand,
+  reportCommand,
+  compressionCommand,
+  bendingCommand,
+  shearCommand,
+  brinellCommand,
+  cuppingCommand,
+  replicatesCommand,
+  compareCommand,
+];
 
 /** Runs the command; errors are one line, the exit status is what a script needs. */
-export async function run(argv: readonly string[], { out, error }: Streams): Promise<number> {
+export async function run(argv: readonly string[], streams: Streams): Promise<Status> {
+  const session = openSession(streams);
   const writeErr = (text: string): void => {
-    error(`${oneLine(text)}\n`);
+    streams.error(`testpiece: ${oneLine(text).replace(/^error: /, '')}\n`);
   };
-  const program = new Command('testpiece')
-    .description('Mechanical tests from their records: properties, findings, a page to look at.')
-    .version(version)
-    .exitOverride()
-    .configureOutput({ writeOut: out, writeErr });
-  for (const command of [reportCommand(out), compressionCommand(out), bendingCommand(out), planCommand(out)])
-    program.addCommand(command.exitOverride().configureOutput({ writeOut: out, writeErr }));
+  const prepared = (command: Command): Command =>
+    command.exitOverride().configureOutput({ writeOut: streams.out, writeErr }).addHelpText('after', statusHelp);
+  const program = prepared(
+    new Command('testpiece').description('Mechanical tests from their records: properties, findings, a page to look at.').version(version),
+  );
+  for (const made of commands) program.addCommand(prepared(made(session)));
   try {
+    // commander would print all of its help as an error
+    if (argv.length === 0) throw usage('name a command; --help lists them');
     await program.parseAsync([...argv], { from: 'user' });
-    return STATUS.well;
   } catch (reason) {
-    if (reason instanceof CommanderError) return reason.exitCode === 0 ? STATUS.well : STATUS.input;
-    const system = reason instanceof Error && 'code' in reason && 'path' in reason;
-    error(`testpiece: ${oneLine(reason instanceof Error ? reason.message : String(reason))}\n`);
-    return isInputError(reason) || system ? STATUS.input : STATUS.unexpected;
+    if (!(reason instanceof CommanderError) || isUsage(reason)) session.problem(reason);
+    else if (reason.exitCode !== 0) session.leave(STATUS.input);
   }
+  return session.status();
 }

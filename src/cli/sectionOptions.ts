@@ -1,6 +1,7 @@
 import type { Command } from 'commander';
-import { InputError, type Section } from '../base/index.js';
+import type { Section } from '../base/index.js';
 import { hexagon, rectangular, round, sectionFromArea, sectionFromMass, square, tube, tubeStrip } from '../geometry/index.js';
+import { usage } from './usage.js';
 
 /** What the command knows of the section; each as it was typed. */
 export interface SectionFlags {
@@ -17,13 +18,11 @@ export interface SectionFlags {
 /** Readings separated by commas, dimensions by x: `12.5,12.4x3`. */
 function dimensions(flag: string, text: string, count: number): number[][] {
   const parts = text.split('x');
-  if (parts.length !== count)
-    throw new InputError('report', flag, 'out-of-range', `must have ${count} dimension${count > 1 ? 's with x between them' : ''}`, text);
+  if (parts.length !== count) throw usage(`${flag} must have ${count} dimension${count > 1 ? 's with x between them' : ''}, got ${text}`);
   return parts.map((part) =>
     part.split(',').map((one) => {
       const value = one.trim() === '' ? NaN : Number(one);
-      if (!Number.isFinite(value))
-        throw new InputError('report', flag, 'not-finite', 'must be numbers in mm, readings separated by commas', text);
+      if (!Number.isFinite(value)) throw usage(`${flag} must be numbers in mm, readings separated by commas, got ${text}`);
       return value;
     }),
   );
@@ -64,17 +63,17 @@ const makers: Readonly<Record<keyof SectionFlags, (text: string) => Section>> = 
   },
 };
 
+/** The section flags that were given. */
+export const givenSections = (flags: SectionFlags): (keyof SectionFlags)[] =>
+  (Object.keys(makers) as (keyof SectionFlags)[]).filter((name) => flags[name] !== undefined);
+
 /** The one section that the flags name. */
 export function sectionOf(flags: SectionFlags): Section {
-  const given = (Object.keys(makers) as (keyof SectionFlags)[]).filter((name) => flags[name] !== undefined);
+  const given = givenSections(flags);
   const [name] = given;
   if (name === undefined || given.length > 1)
-    throw new InputError(
-      'report',
-      'section',
-      name === undefined ? 'missing' : 'out-of-range',
-      'must be given once: --round, --rectangular, --square, --hexagon, --tube, --tube-strip, --mass or --area',
-      given.join(' and ') || 'none',
+    throw usage(
+      `one section must be given (--round, --rectangular, --square, --hexagon, --tube, --tube-strip, --mass or --area), got ${given.join(' and ') || 'none'}`,
     );
   return makers[name](flags[name]!);
 }
@@ -82,6 +81,7 @@ export function sectionOf(flags: SectionFlags): Section {
 /** Adds the flags of the section. */
 export const withSectionFlags = (command: Command): Command =>
   command
+    .optionsGroup('Piece:')
     .option('--round <d>', 'diameter [mm]; several readings as 8.01,8.00,7.99')
     .option('--rectangular <bxa>', 'width x thickness [mm], for example 12.5x3')
     .option('--square <a>', 'side [mm]')

@@ -1,15 +1,17 @@
 import { Option, type Command } from 'commander';
-import { basename, dirname, extname, join } from 'node:path';
-import { toJson, type TestInfo, type TestResult } from '../methods/index.js';
-import { drawFigures } from '../render/index.js';
-import { figures, renderHtml, summarise } from '../report/index.js';
+import { basename } from 'node:path';
+import type { TestInfo } from '../methods/index.js';
 import type { RoundingRule } from '../statistics/index.js';
 import { numberOption, some } from './flags.js';
-import { resultTable } from './resultTable.js';
-import { requireFree, writeFiles } from './writeFiles.js';
+import { withJobFlags, type JobFlags } from './jobFlags.js';
 
-/** Flags that say who tested what, and where the report goes. */
-export interface TestFlags {
+/** Flags that say how results are shown, in the terminal and on the page. */
+interface ShownFlags {
+  readonly rounding?: RoundingRule;
+}
+
+/** Flags that say who tested what, how results are shown, and where the report goes. */
+export interface TestFlags extends ShownFlags, JobFlags {
   readonly identity?: string;
   readonly material?: string;
   readonly operator?: string;
@@ -20,26 +22,38 @@ export interface TestFlags {
   readonly invented?: true;
   readonly output?: string;
   readonly overwrite?: true;
-  readonly rounding?: RoundingRule;
 }
+
+/** Adds the flags of how results are shown: the place for language, units and paper. */
+const withShownFlags = (command: Command): Command =>
+  command
+    .optionsGroup('Report:')
+    .addOption(new Option('--rounding <standard>', 'steps of rounding: ISO 6892-1 or ASTM E8/E8M; default iso').choices(['iso', 'astm']));
+
+/** The same as options of `summarise` and `renderHtml`. */
+export const shownOf = (flags: ShownFlags): { readonly rounding?: RoundingRule } => some('rounding', flags.rounding);
 
 /** Adds the flags of test and output. */
 export const withTestFlags = (command: Command): Command =>
-  command
-    .option('--identity <text>', 'name of the test piece; default the name of the file')
-    .option('--material <text>', 'material')
-    .option('--operator <text>', 'who ran the test')
-    .option('--date <text>', 'date of the test')
-    .addOption(numberOption('--temperature <T>', 'test temperature [°C]'))
-    .option('--standard <text>', 'standard that the test claims to follow')
-    .option('--remarks <text>', 'anything else')
-    .option('--invented', 'the data are invented: the page says so')
-    .addOption(new Option('--rounding <standard>', 'steps of rounding: ISO 6892-1 or ASTM E8/E8M; default iso').choices(['iso', 'astm']))
-    .option('--output <folder>', 'folder for page and data; default that of the file')
-    .option('--overwrite', 'replace an existing report');
+  withJobFlags(
+    withShownFlags(
+      command
+        .optionsGroup('Test:')
+        .option('--identity <text>', 'name of the test piece; default the name of the file')
+        .option('--material <text>', 'material')
+        .option('--operator <text>', 'who ran the test')
+        .option('--date <text>', 'date of the test')
+        .addOption(numberOption('--temperature <T>', 'test temperature [°C]'))
+        .option('--standard <text>', 'standard that the test claims to follow')
+        .option('--remarks <text>', 'anything else')
+        .option('--invented', 'the data are invented: the page says so'),
+    )
+      .option('--output <folder>', 'folder for page and data; default that of the file')
+      .option('--overwrite', 'replace an existing report'),
+  );
 
 /** Who tested what. */
-const testOf = (file: string, flags: TestFlags): TestInfo => ({
+export const testOf = (file: string, flags: TestFlags): TestInfo => ({
   identity: flags.identity ?? basename(file),
   ...some('material', flags.material),
   ...some('operator', flags.operator),
@@ -49,21 +63,3 @@ const testOf = (file: string, flags: TestFlags): TestInfo => ({
   ...some('remarks', flags.remarks),
   ...some('invented', flags.invented),
 });
-
-/** Evaluates a file: page and data beside it, the table in the terminal. Nothing is read or written where a report is in the way. */
-export async function writeReport(
-  file: string,
-  flags: TestFlags,
-  out: (text: string) => void,
-  evaluate: (test: TestInfo) => Promise<TestResult>,
-): Promise<void> {
-  const stem = join(flags.output ?? dirname(file), basename(file, extname(file)));
-  const pagePath = `${stem}.report.html`;
-  const dataPath = `${stem}.report.json`;
-  await requireFree([pagePath, dataPath], flags.overwrite === true);
-  const result = await evaluate(testOf(file, flags));
-  const rounding = some('rounding', flags.rounding);
-  const page = renderHtml(result, { drawings: await drawFigures(figures(result)), ...rounding });
-  await writeFiles({ [pagePath]: page, [dataPath]: toJson(result) }, flags.overwrite === true);
-  out(`${resultTable(summarise(result, rounding), result.findings)}\n  ${pagePath}\n  ${dataPath}\n`);
-}

@@ -1,8 +1,7 @@
 import type { Command } from 'commander';
-import { readFile } from 'node:fs/promises';
-import { InputError, requireObject } from '../base/index.js';
 import type { HandDrive, TestFrame } from '../planning/index.js';
 import { numberOption, some } from './flags.js';
+import { jsonFile } from './jsonFile.js';
 
 /** What the command knows of the frame: a file, and flags that count before it. */
 export interface FrameFlags {
@@ -25,22 +24,6 @@ export interface FrameFlags {
   readonly hoseGrowth?: number;
   readonly strokeVolume?: number;
   readonly turnTravel?: number;
-}
-
-/** A frame as JSON; its names and numbers are checked where it is used. */
-async function frameFile(path: string): Promise<object> {
-  const text = await readFile(path, 'utf8');
-  try {
-    return requireObject('plan', '--frame', JSON.parse(text) as unknown);
-  } catch (reason) {
-    throw new InputError(
-      'plan',
-      '--frame',
-      'wrong-type',
-      'must be a file with one JSON object',
-      reason instanceof Error ? reason.message : path,
-    );
-  }
 }
 
 function driveOf({ strokeVolume, turnTravel }: FrameFlags): HandDrive | undefined {
@@ -68,7 +51,7 @@ export async function frameOf(flags: FrameFlags): Promise<TestFrame> {
     'hoseGrowth',
   ] as const;
   const frame = {
-    ...(flags.frame === undefined ? {} : await frameFile(flags.frame)),
+    ...(flags.frame === undefined ? {} : await jsonFile('--frame', flags.frame)),
     ...Object.assign({}, ...names.map((name) => some(name, flags[name]))),
     ...some('compliance', flags.frameCompliance),
     ...some('drive', driveOf(flags)),
@@ -79,6 +62,7 @@ export async function frameOf(flags: FrameFlags): Promise<TestFrame> {
 /** Adds the flags of the frame. */
 export const withFrameFlags = (command: Command): Command =>
   command
+    .optionsGroup('Frame:')
     .option('--frame <file>', 'the frame as JSON, with the names of the type TestFrame; flags count before it')
     .addOption(numberOption('--capacity <F>', 'capacity [N]'))
     .addOption(numberOption('--stroke <x>', 'stroke [mm]'))

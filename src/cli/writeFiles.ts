@@ -1,7 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { access, mkdir, rename, rm, writeFile } from 'node:fs/promises';
 import { dirname } from 'node:path';
-import { InputError } from '../base/index.js';
+import { usage } from './usage.js';
 
 const exists = (path: string): Promise<boolean> =>
   access(path).then(
@@ -30,7 +30,5 @@ export async function writeFiles(files: Readonly<Record<string, string>>, overwr
 /** Refuses paths that hold a file already. */
 export async function requireFree(paths: readonly string[], overwrite: boolean): Promise<void> {
   if (overwrite) return;
-  for (const path of paths)
-    if (await exists(path))
-      throw new InputError('report', path, 'out-of-range', 'exists; give --overwrite to replace it', 'an existing file');
+  for (const path of paths) if (await exists(path)) throw usage(`${path} exists; give --overwrite to replace it`);
 }

@@ -918,4 +918,11 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: '{link}：{left} = {leftValue} 与 {right} = {rightValue} 不一致（允差 {tolerance}）。',
     remedy: '见该关系的可能原因；两个读数之一，或该规则本身，在此不成立。',
   },
+  'compared-record-differs': { message: '两个结果来自不同的记录（{first} 和 {second}）。', remedy: '比较两次试验时无需处理；若本应是同一记录，请查找被改动的文件。' },
+  'compared-piece-differs': { message: '两个试样的不同之处：{names}。', remedy: '先比较试样的测量值；凡含有它们的值都会随之改变。' },
+  'compared-options-differ': { message: '两个结果的选项不同之处：{names}。', remedy: '若要比较试验，请用相同的选项评定两者。' },
+  'compared-version-differs': { message: '两个结果由版本 {first} 和 {second} 得出。', remedy: '更新日志说明各版本之间哪些数值发生了变化。' },
+  'compared-value-moved': { message: '记录、试样和选项都相同，{symbol} 却从 {first} 变化了 {difference} {unit}（版本 {firstVersion} 和 {secondVersion}）。', remedy: '更新日志应写明这一变化；同一版本中相同的输入给出相同的数值，因此两者之一被改动过。' },
+  'compared-beyond-uncertainty': { message: '{symbol} 相差 {times} 个标准不确定度，超过 {limit}：{first} 和 {second}。', remedy: '请在试样、机架或选项中寻找原因，或寻找不确定度遗漏的来源。' },
+  'compared-one-lacks': { message: '两个结果中只有结果 {number} 含有 {symbol}。', remedy: '另一结果的检查发现说明其缺失的原因，或者未要求该值。' },
 };

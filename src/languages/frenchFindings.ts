@@ -918,4 +918,11 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: '{link} : {left} = {leftValue} et {right} = {rightValue} ne s’accordent pas (tolérance {tolerance}).',
     remedy: 'Voir les causes probables de ce lien ; l’une des deux lectures, ou la règle elle-même, ne tient pas ici.',
   },
+  'compared-record-differs': { message: 'Les deux résultats proviennent d’enregistrements différents ({first} et {second}).', remedy: 'Rien à faire si deux essais sont comparés ; si un seul enregistrement était visé, chercher le fichier modifié.' },
+  'compared-piece-differs': { message: 'Les éprouvettes diffèrent par : {names}.', remedy: 'Comparer d’abord les mesures de l’éprouvette ; elles déplacent toute valeur qui en dépend.' },
+  'compared-options-differ': { message: 'Les options des deux résultats diffèrent par : {names}.', remedy: 'Évaluer les deux avec les mêmes options si les essais doivent être comparés.' },
+  'compared-version-differs': { message: 'Les deux résultats ont été obtenus avec les versions {first} et {second}.', remedy: 'Le journal des modifications dit où des nombres ont changé d’une version à l’autre.' },
+  'compared-value-moved': { message: '{symbol} s’est déplacé de {difference} {unit} par rapport à {first} alors que l’enregistrement, l’éprouvette et les options sont les mêmes (versions {firstVersion} et {secondVersion}).', remedy: 'Le journal des modifications devrait nommer ce changement ; dans une même version la même entrée donne le même nombre, l’un des deux a donc été modifié.' },
+  'compared-beyond-uncertainty': { message: '{symbol} diffère de {times} incertitudes-types, plus que {limit} : {first} et {second}.', remedy: 'Chercher une cause dans l’éprouvette, le bâti ou les options, ou une source que l’incertitude laisse de côté.' },
+  'compared-one-lacks': { message: 'Seul le résultat {number} des deux contient {symbol}.', remedy: 'Les constats de l’autre résultat disent pourquoi la valeur y manque, ou elle n’a pas été demandée.' },
 };

@@ -918,4 +918,11 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: '{link}: {left} = {leftValue} und {right} = {rightValue} passen nicht zusammen (Toleranz {tolerance}).',
     remedy: 'Siehe die wahrscheinlichen Ursachen dieses Zusammenhangs; eine der beiden Ablesungen oder die Regel selbst trifft hier nicht zu.',
   },
+  'compared-record-differs': { message: 'Die beiden Ergebnisse stammen aus verschiedenen Aufzeichnungen ({first} und {second}).', remedy: 'Beim Vergleich zweier Versuche nichts zu tun; war eine Aufzeichnung gemeint, die geänderte Datei suchen.' },
+  'compared-piece-differs': { message: 'Die Proben unterscheiden sich in: {names}.', remedy: 'Zuerst die Messwerte der Probe vergleichen; sie verschieben jeden Wert, in den sie eingehen.' },
+  'compared-options-differ': { message: 'Die Optionen der beiden Ergebnisse unterscheiden sich in: {names}.', remedy: 'Beide mit denselben Optionen auswerten, wenn die Versuche verglichen werden sollen.' },
+  'compared-version-differs': { message: 'Die beiden Ergebnisse stammen von den Versionen {first} und {second}.', remedy: 'Das Änderungsprotokoll sagt, wo sich Zahlen von Version zu Version verschoben haben.' },
+  'compared-value-moved': { message: '{symbol} hat sich um {difference} {unit} von {first} verschoben, obwohl Aufzeichnung, Probe und Optionen gleich sind (Versionen {firstVersion} und {secondVersion}).', remedy: 'Das Änderungsprotokoll sollte die Änderung nennen; innerhalb einer Version gibt dieselbe Eingabe dieselbe Zahl, eines der beiden Ergebnisse wurde also verändert.' },
+  'compared-beyond-uncertainty': { message: '{symbol} unterscheidet sich um {times} Standardunsicherheiten, mehr als {limit}: {first} und {second}.', remedy: 'Eine Ursache in Probe, Rahmen oder Optionen suchen, oder eine Quelle, die in der Unsicherheit fehlt.' },
+  'compared-one-lacks': { message: 'Nur Ergebnis {number} der beiden enthält {symbol}.', remedy: 'Die Befunde des anderen Ergebnisses sagen, warum der Wert dort fehlt, oder er wurde nicht verlangt.' },
 };

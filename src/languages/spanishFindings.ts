@@ -918,4 +918,11 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: '{link}: {left} = {leftValue} y {right} = {rightValue} no son compatibles (tolerancia {tolerance}).',
     remedy: 'Véanse las causas probables de la relación; una de las dos lecturas, o la regla misma, no es válida aquí.',
   },
+  'compared-record-differs': { message: 'Los dos resultados proceden de registros distintos ({first} y {second}).', remedy: 'Nada que hacer si se comparan dos ensayos; si se trataba de un solo registro, buscar el archivo que cambió.' },
+  'compared-piece-differs': { message: 'Las probetas difieren en: {names}.', remedy: 'Comparar primero las medidas de la probeta; desplazan todo valor que depende de ellas.' },
+  'compared-options-differ': { message: 'Las opciones de los dos resultados difieren en: {names}.', remedy: 'Evaluar ambos con las mismas opciones si se han de comparar los ensayos.' },
+  'compared-version-differs': { message: 'Los dos resultados se obtuvieron con las versiones {first} y {second}.', remedy: 'El registro de cambios dice dónde se movieron los números de una versión a otra.' },
+  'compared-value-moved': { message: '{symbol} se movió {difference} {unit} desde {first} aunque registro, probeta y opciones son los mismos (versiones {firstVersion} y {secondVersion}).', remedy: 'El registro de cambios debería nombrar el cambio; dentro de una versión la misma entrada da el mismo número, así que uno de los dos fue alterado.' },
+  'compared-beyond-uncertainty': { message: '{symbol} difiere en {times} incertidumbres típicas, más de {limit}: {first} y {second}.', remedy: 'Buscar una causa en la probeta, la máquina o las opciones, o una fuente que la incertidumbre deja fuera.' },
+  'compared-one-lacks': { message: 'Solo el resultado {number} de los dos contiene {symbol}.', remedy: 'Las observaciones del otro resultado dicen por qué falta allí, o no se pidió.' },
 };

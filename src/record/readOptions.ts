@@ -14,7 +14,18 @@ export const ownUnits: Readonly<Record<ColumnName, Unit>> = {
   time: 's',
 };
 const quantities = Object.keys(ownUnits) as ColumnName[];
-const optionNames = ['separator', 'decimal', 'thousands', 'encoding', 'columns', 'units', 'fallbackUnits', 'length', 'leaveOutHoles'];
+const optionNames = [
+  'separator',
+  'decimal',
+  'thousands',
+  'encoding',
+  'columns',
+  'units',
+  'fallbackUnits',
+  'length',
+  'motion',
+  'leaveOutHoles',
+];
 
 /** @internal Checks the options before anything is read. */
 export function requireReadOptions(from: string, options: ReadOptions): void {
@@ -27,6 +38,7 @@ export function requireReadOptions(from: string, options: ReadOptions): void {
   if (options.encoding !== undefined)
     requireOneOf(from, 'options.encoding', options.encoding, ['utf-8', 'utf-16le', 'utf-16be', 'windows-1252']);
   if (options.length !== undefined) requirePositive(from, 'options.length', options.length);
+  if (options.motion !== undefined) requireBoolean(from, 'options.motion', options.motion);
   if (options.leaveOutHoles !== undefined) requireBoolean(from, 'options.leaveOutHoles', options.leaveOutHoles);
   requireOptions(from, options.columns ?? {}, quantities, 'options.columns');
   for (const [quantity, place] of Object.entries<unknown>(options.columns ?? {}))

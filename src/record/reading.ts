@@ -24,6 +24,8 @@ export interface ReadOptions {
    * columns of displacement beside a strain, it tells which is the extension.
    */
   readonly length?: number | undefined;
+  /** False where force alone is enough, as in a hardness test; default true: extension, strain or travel must be among the columns. */
+  readonly motion?: boolean | undefined;
   /** Leave out rows with a hole in extension or strain, or with a date where a number should be; default they are an error. */
   readonly leaveOutHoles?: boolean | undefined;
 }

@@ -8,7 +8,7 @@ import type { ReadColumn, Reading, ReadOptions } from './reading.js';
  * Separator, decimal sign and the sign between groups of digits, where one was seen; columns by their names, so that another order
  * does not matter, and by their places where they have no name or share it. Units that were given go on being given; units that the file named are
  * kept as `fallbackUnits`: a file of the same logger that names another unit is read by its own. The encoding is found anew, because
- * a file of plain letters does not tell it. Length and `leaveOutHoles` are about a test and not about a layout: give them again.
+ * a file of plain letters does not tell it. Length, `motion` and `leaveOutHoles` are about a test and not about a layout: give them again.
  *
  * @param reading - `reading` of a result of {@link readRecord}, {@link readChunks} or {@link readRows}.
  * @returns Options for the next file.

@@ -64,7 +64,7 @@ export function understand(from: string, layout: Layout, options: ReadOptions): 
     throw new InputError(from, `options.columns.${quantity}`, 'missing', `must name a column of ${what} (${known}${damage})`, undefined);
   };
   if (!used.has('force') && !used.has('pressure')) missing('force', 'force or pressure');
-  if (!used.has('extension') && !used.has('strain') && !used.has('travel') && rivals.length === 0)
+  if (options.motion !== false && !used.has('extension') && !used.has('strain') && !used.has('travel') && rivals.length === 0)
     missing('travel', 'extension, strain or travel');
   const asWanted = (quantity: ColumnName, column: NamedColumn, role: WantedColumn['role']): WantedColumn => {
     requireNumbers(from, layout, quantity, column);

@@ -2,18 +2,14 @@ import { existsSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { beforeEach, describe, expect, test } from 'vitest';
-import { run } from '../../src/cli/run.js';
+import { command } from '../support/command.js';
 
 let folder = '';
 beforeEach(() => {
   folder = mkdtempSync(join(tmpdir(), 'testpiece-'));
 });
 
-async function plan(...flags: string[]): Promise<{ status: number; out: string; error: string }> {
-  let [out, error] = ['', ''];
-  const status = await run(['plan', ...flags], { out: (text) => (out += text), error: (text) => (error += text) });
-  return { status, out, error };
-}
+const plan = (...flags: string[]) => command('plan', ...flags);
 const steel = ['--family', 'low-carbon-steel-annealed', '--round', '6'];
 const frame = ['--capacity', '25000', '--bore', '40', '--rod', '20', '--frame-compliance', '2e-5', '--verified-from', '2500'];
 
@@ -95,6 +91,13 @@ test.each([
   expect([status, out]).toEqual([2, '']);
   expect(error).toMatch(message);
   expect(error.trim().split('\n')).toHaveLength(1);
+});
+
+test('as JSON, and with an exit status for findings', async () => {
+  const { status, out, error } = await plan(...steel, ...frame, '--json', '--fail-on', 'caution');
+  expect([status, error]).toEqual([3, '']);
+  expect(JSON.parse(out)).toMatchObject({ planOf: 'tension', findings: expect.any(Array) as unknown });
+  expect((await plan(...steel, ...frame, '--fail-on', 'fault')).status).toBe(0);
 });
 
 test('a frame file that is no object is refused', async () => {

@@ -2,9 +2,9 @@ import { existsSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } fro
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { beforeEach, describe, expect, test } from 'vitest';
-import { run } from '../../src/cli/run.js';
 import { fromJson } from '../../src/index.js';
 import { simulateTension, writeRecord } from '../../src/simulate/index.js';
+import { command } from '../support/command.js';
 import { roundPiece } from '../support/records.js';
 
 const simulated = simulateTension({
@@ -37,11 +37,6 @@ beforeEach(() => {
   writeFileSync(file, forceFile);
 });
 
-async function command(...argv: string[]): Promise<{ status: number; out: string; error: string }> {
-  let [out, error] = ['', ''];
-  const status = await run(argv, { out: (text) => (out += text), error: (text) => (error += text) });
-  return { status, out, error };
-}
 const report = (...flags: string[]) => command('report', file, ...flags);
 
 describe('a report', () => {
@@ -149,10 +144,73 @@ describe('a report', () => {
   });
 });
 
+describe('options of the evaluation', () => {
+  const json = async (...flags: string[]) => {
+    const { out, error } = await report('--round', '8', ...lengths, '--frame-compliance', '2e-5', '--json', ...flags);
+    expect(error).toBe('');
+    return fromJson(out);
+  };
+
+  test('the window of the elastic line', async () => {
+    const window = async (...flags: string[]) => (await json(...flags)).provenance.options['modulus'];
+    expect(await window()).toBeUndefined();
+    expect(await window('--modulus-window', 'relative-error')).toEqual({ window: { by: 'relative-error' } });
+    expect(await window('--modulus-window', 'stress=100-200')).toEqual({ window: { by: 'stress', from: 100, to: 200 } });
+    expect(await window('--window-start', '0.3', '--window-span', '0.25')).toEqual({
+      window: { by: 'lower-bound', startShare: 0.3, spanShare: 0.25 },
+    });
+    const { modulusWindow } = await json('--modulus-window', 'samples=300-400');
+    expect([modulusWindow!.first, modulusWindow!.last]).toEqual([300, 400]);
+    const strain = await json('--modulus-window', 'strain=0.7%-0.75%');
+    expect(strain.provenance.options['modulus']).toEqual({ window: { by: 'strain', from: 0.007, to: 0.0075 } });
+  });
+
+  test('repairs, also several in one flag', async () => {
+    const { provenance } = await json('--repair', 'zero,drift', '--repair', 'spikes=no', '--repair', 'lag=0,rate=10');
+    expect(provenance.options['repairs']).toEqual({ zero: true, drift: true, spikes: false, lag: 0, rate: 10 });
+    writeFileSync(
+      file,
+      writeRecord(
+        { ...simulated.record, force: simulated.record.force.map((F) => -F) },
+        { columns: [columns[0], { quantity: 'force', name: 'Load', unit: 'kN', decimals: 4 }, columns[2]] },
+      ),
+    );
+    expect((await json('--repair', 'reverse=force')).tensileStrength.value).toBeGreaterThan(390);
+  });
+
+  test('what is doubtful, by pairs and from a file; pairs count before it', async () => {
+    const doubts = join(folder, 'doubts.json');
+    writeFileSync(doubts, JSON.stringify({ force: 0.01, gaugeLength: { halfWidth: 0.1 } }));
+    const result = await json('--uncertainty', doubts, '--uncertainty', 'force=0.5%,section.diameter=0.01');
+    expect(result.provenance.options['uncertainty']).toEqual({
+      force: 0.005,
+      gaugeLength: { halfWidth: 0.1 },
+      section: { diameter: 0.01 },
+    });
+    // 0.5 % and twice 0.01 over 8
+    const { value, standardUncertainty } = result.tensileStrength;
+    expect(standardUncertainty! / value).toBeCloseTo(Math.hypot(0.005, 0.0025), 4);
+    expect((await report('--round', '8', ...lengths, '--uncertainty', 'forceClass=1')).out).toMatch(/Rm .*tensile strength \(u = 2\.\d\)/);
+  });
+
+  test('family, limits and definitions', async () => {
+    const { provenance, findings } = await json(
+      ...['--family', 'copper-annealed', '--proportional-limit', 'johnson', '--lower-yield', 'short', '--minimum-elongation', '20%'],
+    );
+    expect(provenance.options).toMatchObject({
+      family: 'copper-annealed',
+      proportionalLimit: 'johnson',
+      lowerYield: 'short',
+      minimumElongation: 0.2,
+    });
+    expect(findings.some(({ message }) => message.includes('copper'))).toBe(true);
+  });
+});
+
 describe('errors are one line, with an exit status, and leave nothing behind', () => {
   test.each([
-    ['no section', [...lengths], /section must be given once/],
-    ['two sections', ['--round', '8', '--area', '50', ...lengths], /got "round and area"/],
+    ['no section', [...lengths], /one section must be given .* got none/],
+    ['two sections', ['--round', '8', '--area', '50', ...lengths], /got round and area/],
     ['a dimension that is no number', ['--round', 'eight', ...lengths], /--round must be numbers/],
     ['a dimension too few', ['--tube', '20', ...lengths], /2 dimensions/],
     ['a negative diameter', ['--round', '-8', ...lengths], /diameter(\[0\])? must be above 0/],
@@ -161,6 +219,10 @@ describe('errors are one line, with an exit status, and leave nothing behind', (
     ['an unknown option', ['--round', '8', ...lengths, '--colour', 'red'], /unknown option/],
     ['an unknown unit', ['--round', '8', ...lengths, '--unit', 'force=stone'], /must be a unit of force/],
     ['a unit without quantity', ['--round', '8', ...lengths, '--unit', 'kN'], /of the form quantity=value/],
+    ['a window that is none', ['--round', '8', ...lengths, '--modulus-window', 'best'], /--modulus-window.*must be lower-bound/],
+    ['an unknown repair', ['--round', '8', ...lengths, '--repair', 'magic'], /--repair.*must be spikes, zero/],
+    ['a doubt without a number', ['--round', '8', ...lengths, '--uncertainty', 'force=much'], /must give a number to force/],
+    ['an unknown doubt', ['--round', '8', ...lengths, '--uncertainty', 'colour=1'], /uncertainty\.colour is not an option/],
     ['a length that is no number', ['--round', '8', '--gauge-length', 'forty'], /must be a number/],
   ])('%s', async (_, flags, message) => {
     const { status, out, error } = await report(...flags);

@@ -305,6 +305,16 @@ describe('limits', () => {
   });
 });
 
+test('force over time alone is a record only where that is asked for', () => {
+  const text = 't s;F kN\n0;0\n1;1.5\n2;3\n';
+  expect(refusal(() => readRecord(text))).toBe('missing options.columns.travel');
+  expect(refusal(() => readRecord(text, { motion: true }))).toBe('missing options.columns.travel');
+  expect(readRecord(text, { motion: false }).record).toEqual({ time: Float64Array.of(0, 1, 2), force: Float64Array.of(0, 1500, 3000) });
+  expect(refusal(() => readRecord(text, { motion: 0 as never }))).toBe('wrong-type options.motion');
+  // a motion that is there is read all the same
+  expect(readRecord('t s;F N;x mm\n0;0;1\n1;1;2\n', { motion: false }).record.travel).toEqual(Float64Array.of(1, 2));
+});
+
 test('numbers in any notation are read as the language reads them', () => {
   const digits = fc.stringMatching(/^\d{1,25}$/);
   const cell = fc

@@ -1,0 +1,109 @@
+import { Command, Option } from 'commander';
+import {
+  analyseBrinell,
+  type BrinellMaterial,
+  type BrinellPiece,
+  type BrinellReadings,
+  type ForceColumns,
+  type StrengthMaterial,
+} from '../methods/index.js';
+import { numberOption, some, toNumber } from './flags.js';
+import { forceColumnsOf, withRecordFlags, type RecordFlags } from './recordFlags.js';
+import { reportTogether } from './reportFiles.js';
+import type { Session } from './session.js';
+import { withTestFlags, type TestFlags } from './testFlags.js';
+import { usage } from './usage.js';
+
+/** Flags of the command, as they were typed. */
+interface BrinellFlags extends RecordFlags, TestFlags {
+  readonly ball: number;
+  readonly indentation: readonly (readonly number[])[];
+  readonly force?: number;
+  readonly edgeDistance?: number;
+  readonly spacing?: number;
+  readonly thickness?: number;
+  readonly group?: BrinellMaterial;
+  readonly strengthOf?: StrengthMaterial;
+}
+
+const FROM = 'brinell';
+const groups = [
+  'steel, nickel and titanium alloys',
+  'cast iron',
+  'copper alloys',
+  'light metals',
+  'lead and tin',
+] as const satisfies readonly BrinellMaterial[];
+const metals = [
+  'steel',
+  'cold-worked steel',
+  'austenitic steel',
+  'cast iron',
+  'aluminium',
+  'copper',
+  'other',
+] as const satisfies readonly StrengthMaterial[];
+
+const readings = (text: string, before: readonly (readonly number[])[] = []): number[][] => [
+  ...before.map((one) => [...one]),
+  text.split(',').map(toNumber),
+];
+
+/** One record belongs to each indentation, in their order, or there is none. */
+function readingsOf(flags: BrinellFlags, records: readonly ForceColumns[]): BrinellReadings {
+  const { indentation: list } = flags;
+  if (records.length > 0 && records.length !== list.length)
+    throw usage(`there must be one file for each --indentation (${list.length}), or none, got ${records.length}`);
+  return {
+    ballDiameter: flags.ball,
+    ...some('force', flags.force),
+    indentations: list.map((diameters, k) => ({
+      diameters,
+      ...some('record', records[k]),
+      ...some('edgeDistance', flags.edgeDistance),
+      ...some('spacing', flags.spacing),
+    })),
+  };
+}
+
+const pieceOf = (flags: BrinellFlags): BrinellPiece => ({ ...some('thickness', flags.thickness), ...some('material', flags.group) });
+
+/** The command `brinell`: diameters that were read, and the force set or recorded, become a table, a page and data. */
+export function brinellCommand(session: Session): Command {
+  const command = new Command(FROM)
+    .description('A Brinell test from the diameters of its indentations: results in the terminal, page and JSON.')
+    .argument(
+      '[files...]',
+      'records of force over time, one of each indentation in their order, folders, patterns; none where the force was set',
+    )
+    .addOption(numberOption('--ball <D>', 'ball [mm]').makeOptionMandatory())
+    .addOption(
+      new Option('--indentation <d1,d2>', 'diameters of one indentation [mm], one or two at right angles; once for each')
+        .argParser(readings)
+        .makeOptionMandatory(),
+    )
+    .addOption(numberOption('--force <F>', 'test force [N]'))
+    .addOption(numberOption('--edge-distance <a>', 'least distance of a centre from an edge [mm]'))
+    .addOption(numberOption('--spacing <a>', 'least distance of two centres [mm]'))
+    .addOption(numberOption('--thickness <t>', 'thickness of the piece [mm]'))
+    .addOption(new Option('--group <material>', 'group of the material, for the usual index').choices(groups))
+    .addOption(new Option('--strength-of <metal>', 'the metal, where a tensile strength is to be estimated').choices(metals));
+  withTestFlags(withRecordFlags(command)).addHelpText(
+    'after',
+    `
+Example:
+  testpiece brinell --ball 10 --force 9807 --indentation 3.98,4.02 --indentation 4.05,4.07 --thickness 12 --group "copper alloys"
+  testpiece brinell press-1.csv press-2.csv --ball 5 --indentation 2.11,2.13 --indentation 2.12
+`,
+  );
+  return command.action((files: string[], flags: BrinellFlags) =>
+    reportTogether(
+      session,
+      FROM,
+      files,
+      flags,
+      (file) => forceColumnsOf(file, flags, false),
+      (records, test) => analyseBrinell(readingsOf(flags, records), pieceOf(flags), { test, ...some('strengthOf', flags.strengthOf) }),
+    ),
+  );
+}

@@ -1,0 +1,93 @@
+import { Command, Option } from 'commander';
+import {
+  analyseReplicates,
+  type ReplicateProperty,
+  type ReplicatesOptions,
+  type ReplicatesResult,
+  type TensionResult,
+} from '../methods/index.js';
+import { eachFile } from './eachFile.js';
+import { filesOf, resultEndings } from './filesOf.js';
+import { findingLines } from './findingLines.js';
+import { collected, numberOption, some } from './flags.js';
+import { asJson, withJobFlags, type JobFlags } from './jobFlags.js';
+import { padded } from './padded.js';
+import { plain } from './plain.js';
+import { resultsOf } from './resultsOf.js';
+import { STATUS, type Session } from './session.js';
+
+/** Flags of the command, as they were typed. */
+interface ReplicatesFlags extends JobFlags {
+  readonly confidence?: number;
+  readonly content?: number;
+  readonly alpha?: number;
+  readonly pool?: NonNullable<ReplicatesOptions['pool']>;
+}
+
+const shown = (value: number | undefined, figures: number): string =>
+  value === undefined ? '-' : String(Number(value.toPrecision(figures)));
+
+const rowOf = ({ symbol, unit, summary, tolerance, outlier }: ReplicateProperty): string[] => [
+  symbol,
+  unit,
+  String(summary.n),
+  shown(summary.mean, 5),
+  shown(summary.standardDeviation, 3),
+  summary.coefficientOfVariation === undefined ? '-' : `${shown(100 * summary.coefficientOfVariation, 3)} %`,
+  summary.interval ? `${shown(summary.interval.low, 5)} to ${shown(summary.interval.high, 5)}` : '-',
+  `${shown(summary.minimum, 5)} to ${shown(summary.maximum, 5)}`,
+  shown(tolerance?.lower, 5),
+  outlier?.flagged === true ? shown(outlier.value, 5) : '',
+];
+
+/** Properties over the tests, and findings. */
+function replicatesTable({ tests, properties, findings }: ReplicatesResult): string {
+  const head = ['', '', 'n', 'mean', 's', 'CV', 'interval of the mean', 'least to most', 'tolerance limit', 'flagged'];
+  const all = [
+    `${tests.length} tests: ${tests.map(({ identity }, k) => identity ?? String(k + 1)).join(', ')}`,
+    '',
+    ...padded([head, ...properties.map(rowOf)]),
+    '',
+    'Findings',
+    ...findingLines(findings).map((one) => `  ${one}`),
+  ];
+  return `${all.map(plain).join('\n')}\n`;
+}
+
+/** The command `replicates`: several results of tension tests together. */
+export function replicatesCommand(session: Session): Command {
+  const command = new Command('replicates')
+    .description(
+      'Several tension tests together: mean, scatter, interval, outliers and tolerance limit of each property, with every doubt.',
+    )
+    .argument('<files...>', 'JSON files that report wrote, each one result or a list; folders and patterns such as "*.report.json" too')
+    .addOption(numberOption('--confidence <p>', 'confidence of intervals and limits; default 0.95'))
+    .addOption(numberOption('--content <p>', 'share of all pieces that a tolerance limit is to hold; default 0.9'))
+    .addOption(numberOption('--alpha <p>', 'level of the test of outliers; default 0.05'))
+    .addOption(
+      new Option('--pool <list>', 'differences to pool across all the same: extensionBasis, gaugeLength, section').argParser(collected),
+    );
+  withJobFlags(command).addHelpText(
+    'after',
+    `
+Example:
+  testpiece report records --round 8 --gauge-length 40 --json > class.json
+  testpiece replicates class.json
+`,
+  );
+  return command.action(async (given: string[], flags: ReplicatesFlags) => {
+    const { files } = await filesOf(session, given, resultEndings);
+    const read = await eachFile(session, flags, files, resultsOf);
+    if (session.status() !== STATUS.well) return;
+    // what is no tension test is refused by name
+    const results = read.flatMap((one) => one.given) as readonly TensionResult[];
+    const result = analyseReplicates(results, {
+      ...some('confidence', flags.confidence),
+      ...some('content', flags.content),
+      ...some('alpha', flags.alpha),
+      ...some('pool', flags.pool),
+    });
+    session.out(flags.json === true ? asJson([result], false) : replicatesTable(result));
+    session.judge(result.findings, flags.failOn);
+  });
+}

@@ -1,0 +1,61 @@
+import { Option, type Command } from 'commander';
+import type { ProportionalDefinition } from '../curve/index.js';
+import { materialFamilies, type MaterialFamilyKey } from '../materials/index.js';
+import type { TensionOptions } from '../methods/index.js';
+import { some, strainsOption } from './flags.js';
+import { complianceOf, withFrameFlags, type FrameFlags } from './frameFlags.js';
+import { withRepairFlags, type RepairFlags } from './repairFlags.js';
+import { uncertaintyOf, withUncertaintyFlags, type UncertaintyFlags } from './uncertaintyFlags.js';
+import { modulusOf, withWindowFlags, type WindowFlags } from './windowFlags.js';
+
+/** Flags of the evaluation of a tension test. */
+export interface TensionFlags extends FrameFlags, RepairFlags, UncertaintyFlags, WindowFlags {
+  readonly offsets?: readonly number[];
+  readonly totalExtensions?: readonly number[];
+  readonly proportionalLimit?: ProportionalDefinition;
+  readonly lowerYield?: 'whole' | 'short';
+  readonly family?: MaterialFamilyKey;
+  readonly minimumElongation?: readonly number[];
+}
+
+/** The options that the flags name, but for who tested what. */
+export const tensionOptionsOf = async (flags: TensionFlags): Promise<TensionOptions> => ({
+  ...some('offsets', flags.offsets),
+  ...some('totalExtensions', flags.totalExtensions),
+  ...some('modulus', modulusOf(flags)),
+  ...some('proportionalLimit', flags.proportionalLimit),
+  ...some('lowerYield', flags.lowerYield),
+  ...some('family', flags.family),
+  ...some('minimumElongation', flags.minimumElongation?.[0]),
+  ...some('frameCompliance', await complianceOf(flags)),
+  ...some('repairs', flags.repair),
+  ...some('uncertainty', await uncertaintyOf(flags)),
+});
+
+/** Adds the flags of the evaluation. */
+export const withTensionFlags = (command: Command): Command =>
+  withFrameFlags(
+    withUncertaintyFlags(
+      withRepairFlags(
+        withWindowFlags(
+          command
+            .optionsGroup('Evaluation:')
+            .addOption(strainsOption('--offsets <list>', 'plastic extensions, for example 0.1%,0.2%'))
+            .addOption(strainsOption('--total-extensions <list>', 'total extensions, for example 0.5%')),
+        )
+          .addOption(
+            new Option('--proportional-limit <definition>', 'definition of the proportional limit; default offset').choices([
+              'offset',
+              'deviation',
+              'tangent',
+              'johnson',
+            ]),
+          )
+          .addOption(new Option('--lower-yield <rule>', 'where ReL is looked for; default whole').choices(['whole', 'short']))
+          .addOption(
+            new Option('--family <key>', 'family of the metal, for its usual ranges').choices(materialFamilies.map(({ key }) => key)),
+          )
+          .addOption(strainsOption('--minimum-elongation <A>', 'least elongation after fracture that is specified, for example 20%')),
+      ),
+    ),
+  );

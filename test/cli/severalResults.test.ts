@@ -1,0 +1,107 @@
+import { mkdtempSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { beforeAll, describe, expect, test } from 'vitest';
+import {
+  analyseReplicates,
+  analyseShear,
+  analyseTension,
+  compareResults,
+  round,
+  toJson,
+  type ReplicatesResult,
+  type ResultComparison,
+  type TensionResult,
+} from '../../src/index.js';
+import { command } from '../support/command.js';
+import { caseT1, roundPiece } from '../support/records.js';
+
+const folder = mkdtempSync(join(tmpdir(), 'testpiece-'));
+const path = (name: string) => join(folder, name);
+const uncertainty = { force: 0.005 };
+const results = [280, 282, 279].map((top, k) =>
+  analyseTension(caseT1(801, top), roundPiece, { uncertainty, frameCompliance: 2e-5, test: { identity: `P${k + 1}` } }),
+) as [TensionResult, TensionResult, TensionResult];
+beforeAll(() => {
+  results.forEach((one, k) => {
+    writeFileSync(path(`p${k + 1}.report.json`), toJson(one));
+  });
+  writeFileSync(path('all.list'), `\n[${results.map(toJson).join(',')}]`);
+  writeFileSync(path('two.list'), `[${results.slice(0, 2).map(toJson).join(',')}]`);
+  writeFileSync(path('pin.result'), toJson(analyseShear({ maximumForce: 1000 }, { diameter: 5, planes: 1 })));
+  writeFileSync(path('broken.result'), '[{');
+});
+
+describe('compare', () => {
+  test('a table with differences in standard uncertainties, what differs, findings', async () => {
+    const { status, out, error } = await command('compare', path('p1.report.json'), path('p2.report.json'));
+    expect([status, error]).toEqual([0, '']);
+    expect(out).toMatch(/P1 +P2 +difference/);
+    expect(out).toMatch(/Rm +MPa +280 +282 +2 +0\.714 % +1\.99 +1\.01/);
+    expect(out).toContain(`record: hash "${results[0].provenance.hash}"`);
+    expect(out).toMatch(/note: The two results come from different records/);
+  });
+
+  test('as JSON what compareResults gives; a list of two in one file; a limit; a status', async () => {
+    const { out } = await command('compare', path('two.list'), '--json');
+    const { schemaVersion, ...rest } = JSON.parse(out) as ResultComparison & { schemaVersion: number };
+    expect(schemaVersion).toBe(1);
+    expect(rest).toEqual(JSON.parse(JSON.stringify(compareResults(results[0], results[1]))));
+    expect((await command('compare', path('two.list'), '--limit', '0.5', '--fail-on', 'caution')).status).toBe(3);
+    const same = await command('compare', path('p1.report.json'), path('p1.report.json'), '--fail-on', 'caution');
+    expect(same).toMatchObject({ status: 2 });
+  });
+
+  test('the same result twice under two names differs in nothing', async () => {
+    writeFileSync(path('again.result'), toJson(results[0]));
+    const { status, out } = await command('compare', path('p1.report.json'), path('again.result'), '--fail-on', 'caution');
+    expect(status).toBe(0);
+    expect(out).toContain('neither record, piece, options nor version');
+    expect(out).toContain('nothing to report');
+  });
+
+  test.each([
+    [['p1.report.json'], /must hold two results, got 1/],
+    [['all.list'], /must hold two results, got 3/],
+    [['p1.report.json', 'pin.result'], /method must be tension/],
+    [['p1.report.json', 'broken.result'], /broken\.result: fromJson: text must be JSON/],
+    [['p1.report.json', 'none.json'], /there is no such file/],
+  ])('%j is refused in one line', async (names, message) => {
+    const { status, out, error } = await command('compare', ...names.map(path));
+    expect([status, out, error.trim().split('\n').length]).toEqual([2, '', 1]);
+    expect(error).toMatch(message);
+  });
+});
+
+describe('replicates', () => {
+  test('a table of all properties with findings', async () => {
+    const { status, out, error } = await command('replicates', path('*.report.json'));
+    expect([status, error]).toEqual([0, '']);
+    expect(out).toContain('3 tests: P1, P2, P3');
+    // mean and deviation of 280, 282 and 279
+    expect(out).toMatch(/Rm +MPa +3 +280\.33 +1\.53 +0\.545 % .* 279 to 282/);
+  });
+
+  test('as JSON what analyseReplicates gives, from a folder or from a list', async () => {
+    const expected = JSON.parse(JSON.stringify(analyseReplicates(results, { confidence: 0.9 }))) as unknown;
+    for (const given of [folder, path('all.list')]) {
+      const { out } = await command('replicates', given, '--confidence', '0.9', '--json');
+      const { schemaVersion, ...rest } = JSON.parse(out) as ReplicatesResult & { schemaVersion: number };
+      expect([schemaVersion, rest]).toEqual([1, expected]);
+    }
+  });
+
+  test('what cannot be pooled is a fault, unless it is pooled all the same', async () => {
+    const thin = analyseTension(caseT1(801), { ...roundPiece, section: round({ diameter: 7 }) }, { frameCompliance: 2e-5 });
+    writeFileSync(path('thin.result'), toJson(thin));
+    const given = ['p1.report.json', 'p2.report.json', 'thin.result'].map(path);
+    expect((await command('replicates', ...given, '--fail-on', 'fault')).status).toBe(3);
+    expect((await command('replicates', ...given, '--fail-on', 'fault', '--pool', 'section')).status).toBe(0);
+  });
+
+  test('one test, or another method, is refused', async () => {
+    expect((await command('replicates', path('p1.report.json'))).error).toMatch(/at least 2 tests/);
+    expect((await command('replicates', path('p1.report.json'), path('pin.result'))).error).toMatch(/must be that of analyseTension/);
+    expect((await command('replicates', path('p1.report.json'), path('p2.report.json'), '--pool', 'colour')).status).toBe(2);
+  });
+});
