@@ -1,13 +1,21 @@
 import { Option, type Command } from 'commander';
 import { basename } from 'node:path';
+import { languages } from '../languages/index.js';
 import type { TestInfo } from '../methods/index.js';
+import type { UnitSystem } from '../report/index.js';
 import type { RoundingRule } from '../statistics/index.js';
 import { numberOption, some } from './flags.js';
 import { withJobFlags, type JobFlags } from './jobFlags.js';
 
 /** Flags that say how results are shown, in the terminal and on the page. */
-interface ShownFlags {
+interface ShownFlags extends ReaderFlags {
   readonly rounding?: RoundingRule;
+}
+
+/** Flags that say in which language and units a page is. */
+export interface ReaderFlags {
+  readonly language?: string;
+  readonly units?: UnitSystem;
 }
 
 /** Flags that say who tested what, how results are shown, and where the report goes. */
@@ -24,14 +32,29 @@ export interface TestFlags extends ShownFlags, JobFlags {
   readonly overwrite?: true;
 }
 
-/** Adds the flags of how results are shown: the place for language, units and paper. */
-const withShownFlags = (command: Command): Command =>
+/** Adds the flags of language and units. */
+export const withReaderFlags = (command: Command): Command =>
   command
-    .optionsGroup('Report:')
-    .addOption(new Option('--rounding <standard>', 'steps of rounding: ISO 6892-1 or ASTM E8/E8M; default iso').choices(['iso', 'astm']));
+    .addOption(new Option('--language <tag>', 'language of table and page; default en').choices(languages.map(({ tag }) => tag)))
+    .addOption(new Option('--units <system>', 'units of table and page; the data keep N, mm and MPa; default SI').choices(['SI', 'in-lb']));
+
+/** The same as options of a page and its figures. */
+export const readerOf = ({ language, units }: ReaderFlags) => ({
+  ...some(
+    'language',
+    languages.find(({ tag }) => tag === language),
+  ),
+  ...some('units', units),
+});
+
+/** Adds the flags of how results are shown. */
+const withShownFlags = (command: Command): Command =>
+  withReaderFlags(command.optionsGroup('Report:')).addOption(
+    new Option('--rounding <standard>', 'steps of rounding: ISO 6892-1 or ASTM E8/E8M; default iso').choices(['iso', 'astm']),
+  );
 
 /** The same as options of `summarise` and `renderHtml`. */
-export const shownOf = (flags: ShownFlags): { readonly rounding?: RoundingRule } => some('rounding', flags.rounding);
+export const shownOf = (flags: ShownFlags) => ({ ...some('rounding', flags.rounding), ...readerOf(flags) });
 
 /** Adds the flags of test and output. */
 export const withTestFlags = (command: Command): Command =>

@@ -2,7 +2,7 @@ import { toJson, type TestInfo, type TestResult } from '../methods/index.js';
 import { drawFigures } from '../render/index.js';
 import { figures, renderHtml, summarise } from '../report/index.js';
 import { resultTable } from './resultTable.js';
-import { shownOf, testOf, type TestFlags } from './testFlags.js';
+import { readerOf, shownOf, testOf, type TestFlags } from './testFlags.js';
 import { requireFree, writeFiles } from './writeFiles.js';
 
 /** A result, and what the terminal says of it. */
@@ -28,7 +28,7 @@ export async function writeReport(
   const shown = shownOf(flags);
   const table = resultTable(summarise(result, shown), result.findings, 'uncertainty' in result);
   if (!writes) return { result, text: table };
-  const page = renderHtml(result, { drawings: await drawFigures(figures(result)), ...shown });
+  const page = renderHtml(result, { drawings: await drawFigures(figures(result, readerOf(flags))), ...shown });
   await writeFiles({ [pagePath]: page, [dataPath]: toJson(result) }, flags.overwrite === true);
   return { result, text: `${table}\n  ${pagePath}\n  ${dataPath}\n` };
 }

@@ -2,6 +2,7 @@ export { type FindingWords, type Language } from './Language.js';
 export { english } from './english.js';
 export { french } from './french.js';
 export { german } from './german.js';
+export { languages } from './languages.js';
 export { type Phrase } from './phrases.js';
 /** @internal */
 export { wordsOf, type Words } from './wordsOf.js';
