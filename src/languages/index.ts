@@ -1,5 +1,7 @@
 export { type FindingWords, type Language } from './Language.js';
+export { chinese } from './chinese.js';
 export { english } from './english.js';
+export { spanish } from './spanish.js';
 export { type Phrase } from './phrases.js';
 /** @internal */
 export { wordsOf, type Words } from './wordsOf.js';
