@@ -5,4 +5,6 @@ import type { termPatterns } from './termPatterns.js';
 import type { termPhrases } from './termPhrases.js';
 
 /** @internal Every phrase but the words that findings carry as values. */
-export type SpokenPhrase = (typeof pagePhrases | typeof figurePhrases | typeof planPhrases | typeof termPhrases | typeof termPatterns)[number];
+export type SpokenPhrase = (
+  typeof pagePhrases | typeof figurePhrases | typeof planPhrases | typeof termPhrases | typeof termPatterns
+)[number];
