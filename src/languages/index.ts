@@ -1,6 +1,8 @@
 export { type FindingWords, type Language } from './Language.js';
 export { chinese } from './chinese.js';
 export { english } from './english.js';
+export { french } from './french.js';
+export { german } from './german.js';
 export { spanish } from './spanish.js';
 export { type Phrase } from './phrases.js';
 /** @internal */

@@ -64,7 +64,7 @@ function trustInWords({ residuals, envelope, trust }: NonNullable<TensionResult[
 /** How the piece was loaded, stage by stage, and which controls that meets. */
 function loadingInWords({ loading }: TensionResult, show: Presentation): string[] {
   return (loading?.stages ?? []).map(({ stage, stressRate, strainRate }) => {
-    const met = loading!.controls.filter((one) => one.stage === stage && one.met).map(({ control }) => control);
+    const met = loading!.controls.filter((one) => one.stage === stage && one.met).map(({ control }) => show.term(control));
     const rates = {
       stage,
       stress: show.value(stressRate.median, 'MPa/s', 3),
@@ -73,7 +73,7 @@ function loadingInWords({ loading }: TensionResult, show: Presentation): string[
     return met.length > 0
       ? show.say('Loading, {stage} part: {stress} and {strain} 1/s in the median; within {controls}.', {
           ...rates,
-          controls: met.join(', '),
+          controls: met.join('; '),
         })
       : show.say('Loading, {stage} part: {stress} and {strain} 1/s in the median; within no control of the standards.', rates);
   });
