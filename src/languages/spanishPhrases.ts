@@ -315,7 +315,7 @@ export const spanishPhrases: Readonly<Record<SpokenPhrase, string>> = {
   'mean diameter of the indentation': 'diámetro medio de la huella',
   'depth of the indentation': 'profundidad de la huella',
   'test force': 'fuerza de ensayo',
-  'Brinell hardness, mean': 'dureza Brinell, media',
+  'Brinell hardness, mean': 'Dureza Brinell, media',
   'tensile strength, estimated from hardness': 'resistencia a la tracción, estimada a partir de la dureza',
   'depth of the cup at the crack': 'profundidad de la copa en la fisura',
   'maximum force': 'fuerza máxima',
