@@ -1,8 +1,10 @@
 export { type FindingWords, type Language } from './Language.js';
+export { chinese } from './chinese.js';
 export { english } from './english.js';
 export { french } from './french.js';
 export { german } from './german.js';
 export { languages } from './languages.js';
+export { spanish } from './spanish.js';
 export { type Phrase } from './phrases.js';
 /** @internal */
 export { wordsOf, type Words } from './wordsOf.js';
