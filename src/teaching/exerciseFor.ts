@@ -87,8 +87,8 @@ export function exerciseFor(seed: string | number): Exercise {
     offsets: [0.002],
     seed: seedOf(name),
   });
-  const finalLength = written(truth.afterFracture.gaugeLength, 0.05);
-  const finalDiameter = written(Math.sqrt((4 * truth.afterFracture.area) / Math.PI), 0.01);
+  const finalLength = written(gaugeLength * (1 + truth.elongationAfterFracture), 0.05);
+  const finalDiameter = written(Math.sqrt((4 * section.area * (1 - truth.reductionOfArea)) / Math.PI), 0.01);
   const piece: TestPiece = {
     section,
     gaugeLength,
