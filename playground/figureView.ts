@@ -65,15 +65,28 @@ export function figureView(actions: FigureActions) {
     readout.textContent = sentence(found);
   };
 
+  /** What came while a handle was held: to be drawn once it is let go. */
+  let waiting: readonly [TensionResult, number] | undefined;
   const draw = (result: TensionResult, offset: number): void => {
+    if (drawn?.figure.held()) {
+      waiting = [result, offset];
+      return;
+    }
+    waiting = undefined;
     const window: Window = result.modulusWindow
       ? [result.modulusWindow.first, result.modulusWindow.last]
       : (shownWindow ?? [0, Math.min(20, result.curve.strain.length - 1)]);
     const focused = drawn ? [...drawn.figure.svg.querySelectorAll('.handle')].indexOf(document.activeElement!) : -1;
-    const figure = windowFigure(result, sizeOf(place), offset, (next, found) => {
-      shownWindow = next;
-      tell(found);
-      actions.moved(next);
+    const figure = windowFigure(result, sizeOf(place), offset, {
+      moved: (next, found) => {
+        shownWindow = next;
+        waiting = undefined;
+        tell(found);
+        actions.moved(next);
+      },
+      released: () => {
+        if (waiting) draw(...waiting);
+      },
     });
     drawn = { result, offset, figure };
     shownWindow = window;
@@ -110,7 +123,7 @@ export function figureView(actions: FigureActions) {
       if (!drawn) return {};
       const size = { width: 640, height: 380 };
       const { result, offset } = drawn;
-      const detail = windowFigure(result, size, offset, () => undefined);
+      const detail = windowFigure(result, size, offset, { moved: () => undefined, released: () => undefined });
       detail.show(shownWindow ?? [0, 1]);
       for (const handle of detail.svg.querySelectorAll('.handle')) handle.remove();
       return { stressStrain: wholeFigure(result, size).outerHTML, elasticDetail: detail.svg.outerHTML };

@@ -12,10 +12,10 @@ export function shown(value: number, figures = 4): string {
 /** A number for a field that is edited: as short as it can be. */
 export const edited = (value: number): string => String(Number(value.toPrecision(7)));
 
-/** A relative change in per cent, with its sign; what is only rounding is no change. */
+/** A relative change in per cent, with its sign; what is below the hundredth of a per cent is none. */
 export function change(ratio: number): string {
   const percent = 100 * ratio;
-  if (Math.abs(percent) < 5e-4) return '0';
+  if (Math.abs(percent) < 0.005) return '0';
   const text = Math.abs(percent) >= 100 ? percent.toFixed(0) : Number(percent.toPrecision(2)).toString();
   return `${percent > 0 ? '+' : ''}${sign(text)} %`;
 }

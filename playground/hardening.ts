@@ -67,6 +67,11 @@ export function hardeningOf({ curve, maximumIndex, elasticSlope, hardening }: Te
   const found = considere(whole);
   // the stretch that the analysis gives its own law: beyond the knee, up to maximum force
   const { ranked, failed } = compareLaws(flow, hardening ? { from: hardening.range[0], to: hardening.range[1] } : {});
+  const knee = Math.max(
+    0,
+    flow.strain.findIndex((one) => one >= (hardening?.range[0] ?? 0)),
+  );
+  const shownFlow = { strain: flow.strain.subarray(knee), stress: flow.stress.subarray(knee) };
   const farthest = 1.8 * flow.strain[flow.strain.length - 1]!;
   const plastic = Array.from({ length: LAW_POINTS }, (_, k) => (farthest * (k + 1)) / LAW_POINTS);
   return {
@@ -74,7 +79,7 @@ export function hardeningOf({ curve, maximumIndex, elasticSlope, hardening }: Te
     curve: thinned(rising),
     rate: thinned({ strain: picture.strain, stress: picture.rate }),
     neck: found.ok ? found : { message: found.message },
-    flow: thinned(flow),
+    flow: thinned(shownFlow),
     laws: ranked.map(({ name, law, weight, parameters }) => ({
       name,
       weight,

@@ -72,8 +72,12 @@ export function hardeningView() {
           {},
           h('td', {}, sample),
           h('th', { scope: 'row' }, name),
-          h('td', { class: 'number' }, weight < LEAST ? words.hardening.next : `${shown(100 * weight, 3)} %`),
-          h('td', { class: 'number' }, shown(necking, 3)),
+          h(
+            'td',
+            { class: 'number', 'data-name': words.hardening.columns[1] },
+            weight < LEAST ? words.hardening.next : `${shown(100 * weight, 3)} %`,
+          ),
+          h('td', { class: 'number', 'data-name': words.hardening.columns[2] }, shown(necking, 3)),
           h('td', {}, list.join(', ')),
         );
       }),

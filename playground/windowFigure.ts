@@ -14,6 +14,8 @@ export interface WindowFigure {
   readonly svg: SVGSVGElement;
   /** Draws a window, and tells what it gives. */
   readonly show: (window: Window) => Preview;
+  /** Whether a pointer holds a handle: then the figure must stay. */
+  readonly held: () => boolean;
 }
 
 /** The proof strength lies at this share of the height. */
@@ -48,8 +50,8 @@ function stretch({ curve: { strain, stress }, proofStrengths, tensileStrength, m
   let end = last;
   while (end > 1 && strain[end - 1]! > most) end -= 1;
   let from = 0;
-  while (from < end - 2 && stress[from + 1]! < 0.01 * level) from += 1;
-  return { from, end: end + 1, level: top, low: Math.min(0, strain[from]!), most };
+  while (from < end - 2 && (stress[from + 1]! < 0.004 * level || strain[from]! < -0.4 * most)) from += 1;
+  return { from, end: end + 1, level: top, low: Math.min(-0.03 * most, strain[from]!), most };
 }
 
 /** A handle at one end of the window, moved by pointer and keyboard. */
@@ -106,12 +108,20 @@ function lines(on: Plot, top: number, offset: number, symbol: string) {
   };
 }
 
-/** The elastic part of a curve with its window, whose ends can be moved; `moved` hears of every new window. */
+/** What a figure tells. */
+export interface WindowEvents {
+  /** A new window, at every step of a drag. */
+  readonly moved: (window: Window, found: Preview) => void;
+  /** A pointer has let a handle go. */
+  readonly released: () => void;
+}
+
+/** The elastic part of a curve with its window, whose ends can be moved. */
 export function windowFigure(
   result: TensionResult,
   size: { readonly width: number; readonly height: number },
   offset: number,
-  moved: (window: Window, found: Preview) => void,
+  { moved, released }: WindowEvents,
 ): WindowFigure {
   const { strain, stress } = result.curve;
   const { from, end, level, low, most } = stretch(result);
@@ -160,6 +170,7 @@ export function windowFigure(
     moved(next, show(next));
   };
 
+  let held = false;
   handles.forEach((element, index) => {
     const k = index === 0 ? 0 : 1;
     let grabbed: number | undefined;
@@ -170,6 +181,7 @@ export function windowFigure(
     element.addEventListener('pointerdown', (event) => {
       element.setPointerCapture(event.pointerId);
       grabbed = placeOf(event) - scaled.x(rising[Math.min(window[k], end - 1)]!);
+      held = true;
       element.focus({ preventScroll: true });
       event.preventDefault();
     });
@@ -178,9 +190,11 @@ export function windowFigure(
       const place = Math.min(on.right, Math.max(on.left, placeOf(event) - grabbed));
       move(k, sampleAt(rising, scaled.valueAt(place)));
     });
-    for (const released of ['pointerup', 'pointercancel'] as const)
-      element.addEventListener(released, () => {
+    for (const end of ['pointerup', 'pointercancel'] as const)
+      element.addEventListener(end, () => {
         grabbed = undefined;
+        held = false;
+        released();
       });
     element.addEventListener('keydown', (event) => {
       const small = Math.max(1, Math.round((end - from) / 200));
@@ -200,5 +214,5 @@ export function windowFigure(
       move(k, window[k] + (event.shiftKey ? Math.sign(step) : step));
     });
   });
-  return { svg: on.svg, show };
+  return { svg: on.svg, show, held: () => held };
 }
