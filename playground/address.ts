@@ -35,7 +35,7 @@ const oneOf = <Word extends string>(given: string | null, words: readonly Word[]
   words.find((word) => word === given) ?? otherwise;
 
 function scenarioOf(entries: URLSearchParams): Scenario {
-  const seed = Number(entries.get('seed'));
+  const seed = Number(entries.get('seed') ?? NaN);
   return {
     material: entries.get('material') ?? usualScenario.material,
     frame: oneOf(entries.get('frame'), ['soft', 'stiff', 'extensometer'], usualScenario.frame),

@@ -5,7 +5,7 @@ import { resolve } from 'node:path';
 import type { AxeResults } from 'axe-core';
 import type { Browser, Download, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { analyseTension, fromJson, readRecord, round, type TensionResult } from '../../src/index.js';
+import { analyseTension, fromJson, readRecord, round } from '../../src/index.js';
 import { simulateTension, writeRecord } from '../../src/simulate/index.js';
 import { exerciseFor } from '../../src/teaching/index.js';
 import { chromium, launch } from './chromium.js';
@@ -268,7 +268,7 @@ describe.skipIf(chromium === undefined)('the working page', () => {
     await page.mouse.up();
     expect(await value()).toBeGreaterThan(start);
     await page.waitForFunction(() => document.querySelector('#live')?.textContent.includes('against the window of the search') === true);
-    await page.waitForFunction(() => location.hash.includes('windowLast='));
+    await page.waitForFunction((sample) => location.hash.includes(`windowLast=${sample}`), await value());
     expect(await page.inputValue('#assume-windowLast')).toBe(String(await value()));
     await page.waitForSelector('[data-key=windowLast] .moved');
 
@@ -335,7 +335,7 @@ describe.skipIf(chromium === undefined)('the working page', () => {
     expect(html).toContain('Invented data.');
     expect(html.match(/<svg/g)).toHaveLength(2);
     const json = await downloaded(page, 'Download the result as JSON');
-    const result = fromJson(await textOf(json)) as TensionResult;
+    const result = fromJson(await textOf(json));
     expect((await standing(page))[2]).toBe(`${result.tensileStrength.value.toPrecision(4)} MPa`);
     const text = await textOf(await downloaded(page, 'Download the record as text'));
     expect(readRecord(text).record.travel).toHaveLength(result.curve.strain.length);
