@@ -19,6 +19,8 @@ export interface AssumptionActions {
 /** How the properties are shown: unit and factor. */
 const shownAs: Readonly<Record<Property, readonly [unit: string, factor: number, figures: number]>> = {
   E: ['GPa', 1e-3, 4],
+  ReH: ['MPa', 1, 4],
+  ReL: ['MPa', 1, 4],
   Rp: ['MPa', 1, 4],
   Rm: ['MPa', 1, 4],
   Agt: ['%', 100, 3],
@@ -39,6 +41,8 @@ function numberOf(text: string): number | undefined {
 /** Symbols of the columns, as the result names them. */
 export const symbolsOf = (result: TensionResult): Readonly<Record<Property, string>> => ({
   E: result.modulus ? 'E' : 'mE',
+  ReH: 'ReH',
+  ReL: 'ReL',
   Rp: result.proofStrengths[0]?.symbol ?? 'Rp',
   Rm: 'Rm',
   Agt: 'Agt',
@@ -104,6 +108,10 @@ function assumptionRow(row: AssumptionRow, actions: AssumptionActions) {
   return {
     key,
     element,
+    /** Leaves out the columns that have no value. */
+    columns: (absent: readonly Property[]): void => {
+      for (const { property, cell } of cells) cell.hidden = absent.includes(property);
+    },
     /** Shows a value; what is being typed is left alone. */
     value: (shownRow: AssumptionRow, value: number | undefined, before: number | undefined, found: number | undefined): void => {
       unit.textContent = shownRow.unit;
@@ -213,6 +221,8 @@ export function assumptionsView(actions: AssumptionActions) {
   );
 
   let lines: ReturnType<typeof assumptionRow>[] = [];
+  /** Properties of a yield point, where there is none. */
+  let absent: readonly Property[] = ['ReH', 'ReL'];
   let symbols: Readonly<Record<Property, string>> = Object.fromEntries(properties.map((one) => [one, one])) as Record<Property, string>;
 
   /** Shows the values; the rows are made anew only where others apply. */
@@ -223,6 +233,7 @@ export function assumptionsView(actions: AssumptionActions) {
     if (keys.join() !== lines.map(({ key }) => key).join()) {
       lines = keys.map((key) => assumptionRow(rowOf(key, assumptions), actions));
       body.replaceChildren(...lines.map((line) => line.element));
+      for (const line of lines) line.columns(absent);
     }
     const window = result?.modulusWindow;
     const found: Partial<Record<AssumptionKey, number | undefined>> =
@@ -238,10 +249,13 @@ export function assumptionsView(actions: AssumptionActions) {
     done.textContent = '';
     symbols = symbolsOf(result);
     const values: Values = valuesOf(result);
+    absent = (['ReH', 'ReL'] as const).filter((property) => values[property] === undefined);
+    for (const line of lines) line.columns(absent);
     properties.forEach((property, k) => {
       const [unit, factor, figures] = shownAs[property];
       const value = values[property];
       heads[k]!.textContent = symbols[property];
+      heads[k]!.hidden = standing[k]!.hidden = absent.includes(property);
       standing[k]!.dataset['symbol'] = symbols[property];
       standing[k]!.replaceChildren(
         value === undefined ? '–' : shown(value * factor, figures),

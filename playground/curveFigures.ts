@@ -37,7 +37,8 @@ export function wholeFigure(result: TensionResult, size: Size): SVGSVGElement {
   on.inside.append(curve(scaled, points.x, points.y, ink.curve));
   const proof = result.proofStrengths[0];
   const at = result.totalExtensionAtMaximumForce;
-  if (proof) on.inside.append(named(scaled, proof.strain, proof.value, proof.symbol));
+  const knee = result.upperYieldStrength ?? proof;
+  if (knee) on.inside.append(named(scaled, knee.strain, knee.value, knee.symbol));
   if (at) on.inside.append(named(scaled, at.value, result.tensileStrength.value, words.figure.maximum));
   if (result.fracture) on.inside.append(named(scaled, result.fracture.strain, result.fracture.stress, words.figure.fracture));
   return described(on, fill(words.figure.wholeLabel, { stress: shown(top, 3), strain: shown(100 * most, 3) }));

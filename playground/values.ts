@@ -1,7 +1,7 @@
 import type { TensionResult } from '../src/index.js';
 
 /** Properties that the table of effects shows. */
-export const properties = ['E', 'Rp', 'Rm', 'Agt', 'A', 'Z', 'n'] as const;
+export const properties = ['E', 'ReH', 'ReL', 'Rp', 'Rm', 'Agt', 'A', 'Z', 'n'] as const;
 export type Property = (typeof properties)[number];
 export type Values = Readonly<Partial<Record<Property, number>>>;
 
@@ -9,6 +9,8 @@ export type Values = Readonly<Partial<Record<Property, number>>>;
 export function valuesOf(result: TensionResult): Values {
   const found: Record<Property, number | undefined> = {
     E: (result.modulus ?? result.elasticSlope)?.value,
+    ReH: result.upperYieldStrength?.value,
+    ReL: result.lowerYieldStrength?.value,
     Rp: result.proofStrengths[0]?.value,
     Rm: result.tensileStrength.value,
     Agt: result.totalExtensionAtMaximumForce?.value,
