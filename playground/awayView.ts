@@ -23,14 +23,19 @@ export function download(name: string, type: string, text: string): void {
 /** The last section: downloads, and the address. */
 export function awayView({ report, json, record }: AwayActions): HTMLElement {
   const said = h('span', { role: 'status', class: 'soft' });
-  const copy = (): void => {
-    void navigator.clipboard
-      .writeText(location.href)
-      .then(() => words.away.copied)
-      .catch(() => words.away.notCopied)
-      .then((text) => {
-        said.textContent = text;
-      });
+  // a page that is not of this machine may have no clipboard at all
+  const copy = async (): Promise<string> => {
+    try {
+      await navigator.clipboard.writeText(location.href);
+      return words.away.copied;
+    } catch {
+      return words.away.notCopied;
+    }
+  };
+  const tell = (): void => {
+    void copy().then((text) => {
+      said.textContent = text;
+    });
   };
   return h(
     'section',
@@ -38,6 +43,6 @@ export function awayView({ report, json, record }: AwayActions): HTMLElement {
     h('h2', { id: 'away-heading' }, words.away.heading),
     h('p', { class: 'row' }, button(words.away.report, report), button(words.away.json, json), button(words.away.record, record)),
     h('p', { class: 'soft' }, words.away.address),
-    h('p', { class: 'row' }, button(words.away.copy, copy), said),
+    h('p', { class: 'row' }, button(words.away.copy, tell), said),
   );
 }

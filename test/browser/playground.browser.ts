@@ -351,7 +351,7 @@ describe.skipIf(chromium === undefined)('the working page', () => {
   });
 
   test('the address brings everything back', async () => {
-    const { page } = await open('#from=made&material=titanium&samples=few&seed=3');
+    const { page } = await open('#from=made&material=titanium&samples=few&seed=3', { permissions: ['clipboard-read', 'clipboard-write'] });
     await settled(page);
     await page.fill('#assume-parallelLength', '50');
     await page.waitForSelector('[data-key=parallelLength] .moved');
@@ -367,6 +367,9 @@ describe.skipIf(chromium === undefined)('the working page', () => {
       moved: await page.locator('.moved .now').allTextContents(),
       inputs: await page.locator('.assumptions input').evaluateAll((all) => all.map((one) => (one as HTMLInputElement).value)),
     });
+    await page.getByRole('button', { name: 'Copy the address' }).click();
+    await page.getByText('The address is copied.').waitFor();
+    expect(await page.evaluate(() => navigator.clipboard.readText())).toBe(page.url());
     const before = await state();
     expect(before.moved.length).toBeGreaterThan(1);
     await page.reload();
