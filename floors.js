@@ -1,6 +1,6 @@
 /** The floors of src/, lowest first: a folder imports only from floors below it, through their index.ts. */
 export const floors =
-  'base units numeric geometry piece force record curve hardening materials uncertainty statistics methods planning simulate languages report render files cli'.split(
+  'base units numeric geometry piece force record curve hardening materials uncertainty statistics methods planning simulate teaching languages report render files cli'.split(
     ' ',
   );
 
@@ -9,8 +9,8 @@ const inner = ['numeric', 'cli'];
 export const subpaths = floors.filter((floor) => !inner.includes(floor));
 export const doors = [...subpaths.map((name) => `src/${name}/index.ts`), 'src/index.ts'];
 
-/** Folders that stand beside the road: nothing of src but the command imports them. */
-const beside = ['simulate'];
+/** Folders that stand beside the road: nothing of src imports them but the command, and teaching what it simulates. */
+const beside = { simulate: ['cli', 'teaching'], teaching: ['cli'] };
 
 const door = { regex: '^\\.\\./(?![^/]+/index\\.js$)', message: "A folder's only door is its index.js." };
 const self = { regex: '^\\./(index\\.js$|.*/)|^testpiece(/|$)', message: 'Name the file itself.' };
@@ -19,7 +19,8 @@ const forbid = (files, patterns) => ({ files: [files], rules: { 'no-restricted-i
 export const floorRules = [
   forbid('src/index.ts', [{ ...door, regex: '^(?!\\./[^/]+/index\\.js$)' }]),
   ...floors.map((floor, i) => {
-    const closed = [...floors.slice(i + 1), ...(floor === 'cli' ? [] : beside)].join('|') || '(?!)';
+    const shut = Object.keys(beside).filter((name) => !beside[name].includes(floor));
+    const closed = [...floors.slice(i + 1), ...shut].join('|') || '(?!)';
     return forbid(`src/${floor}/**`, [
       door,
       self,

@@ -1,7 +1,7 @@
 import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 
 /** An esbuild plugin that writes the licences of what a bundle carries beside it. */
-export function bundledLicences(file) {
+export function bundledLicences(file, what = 'The command') {
   return {
     name: 'bundled-licences',
     setup(build) {
@@ -17,7 +17,7 @@ export function bundledLicences(file) {
             const licence = readdirSync(folder).find((one) => /^licen[cs]e/i.test(one));
             return `${name} ${version} (${license})\n\n${licence ? readFileSync(`${folder}/${licence}`, 'utf8').trim() : ''}`;
           });
-        writeFileSync(file, `The command carries these packages.\n\n${text.join(`\n\n${'-'.repeat(72)}\n\n`)}\n`);
+        writeFileSync(file, `${what} carries these packages.\n\n${text.join(`\n\n${'-'.repeat(72)}\n\n`)}\n`);
       });
     },
   };

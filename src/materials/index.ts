@@ -6,6 +6,8 @@ export { requireFamily } from './materialFamily.js';
 export { type MeasuredProperties, type Measurement, type PropertyName } from './measuredProperties.js';
 export { explainProperties, type ExplainPropertiesOptions } from './explainProperties.js';
 export { type ComparedProperty, type PropertyCause, type PropertyCauseKey, type PropertyExplanation } from './PropertyExplanation.js';
+/** @internal */
+export { mistakesOf } from './mistakes.js';
 export { type MistakeKey } from './mistakes.js';
 export { type OpenCauseKey } from './openCauses.js';
 export { matchingFamilies, type MatchingFamiliesOptions } from './matchingFamilies.js';

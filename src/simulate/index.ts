@@ -42,3 +42,4 @@ export { type SimulatedUnloading, type TrueUnloading } from './unloadings.js';
 export { writeRecord, type WriteOptions, type WrittenColumn } from './writeRecord.js';
 export { soundTest, type SimulatedCase } from './soundTest.js';
 export { faultLibrary, type Fault, type FaultyTest } from './faultLibrary.js';
+export { usualMaterials, type UsualMaterial } from './usualMaterials.js';

@@ -1,9 +1,9 @@
 import { InputError, requireNonNegative, type TestPiece } from '../base/index.js';
 import { rectangular, round, type RoundDimensions } from '../geometry/index.js';
 import { randomNumbers } from '../numeric/index.js';
-import type { SimulatedMaterial } from './material.js';
 import type { SimulatedFrame, SimulatedHand } from './settings.js';
 import { simulateTension, type SimulatedTension, type TensionScenario } from './simulateTension.js';
+import { usualMaterials } from './usualMaterials.js';
 
 /** A simulated test with its name and its piece. */
 export interface SimulatedCase extends SimulatedTension {
@@ -11,45 +11,6 @@ export interface SimulatedCase extends SimulatedTension {
   readonly name: string;
   /** The piece that was pulled. */
   readonly piece: TestPiece;
-}
-
-/** Invented materials of usual kinds: name, and the curve by two random numbers between 0 and 1. */
-const materials: readonly (readonly [string, (a: number, b: number) => SimulatedMaterial])[] = [
-  ['low-carbon steel', (a, b) => withYieldPoint(205_000 + 4000 * a, 230 + 90 * b, 0.012 + 0.01 * a, 0.2, 0.3)],
-  ['structural steel', (a, b) => withYieldPoint(207_000, 340 + 60 * a, 0.01 + 0.006 * b, 0.16, 0.22)],
-  ['cold-drawn steel', (a, b) => swift(203_000, 480 + 120 * a, 0.02, 0.07 + 0.02 * b, 0.1)],
-  ['quenched and tempered steel', (a, b) => swift(206_000, 800 + 200 * a, 0.015, 0.07 + 0.03 * b, 0.12)],
-  ['austenitic stainless steel', (a, b) => swift(195_000, 230 + 60 * a, 0.04, 0.4 + 0.05 * b, 0.55)],
-  ['soft aluminium', (a, b) => swift(69_000, 60 + 50 * a, 0.02, 0.2 + 0.05 * b, 0.3)],
-  ['age-hardened aluminium', (a, b) => voce(71_000, 280 + 100 * a, 1.25, 12 + 4 * b, 0.14)],
-  ['hard copper', (a, b) => voce(118_000, 230 + 60 * a, 1.15, 20 + 5 * b, 0.12)],
-  ['brass', (a, b) => swift(103_000, 160 + 80 * a, 0.03, 0.3 + 0.05 * b, 0.42)],
-  ['titanium', (a, b) => swift(108_000, 420 + 200 * a, 0.02, 0.1 + 0.04 * b, 0.2)],
-  ['magnesium', (a, b) => voce(44_500, 150 + 40 * a, 1.6, 14 + 4 * b, 0.13)],
-  ['ductile iron', (a, b) => swift(170_000, 300 + 60 * a, 0.02, 0.16 + 0.03 * b, 0.13)],
-];
-
-function swift(modulus: number, yieldStress: number, prestrain: number, exponent: number, extension: number): SimulatedMaterial {
-  const uniform = Math.expm1(Math.max(0.01, exponent - prestrain));
-  return {
-    modulus,
-    yieldStress,
-    hardening: { law: 'swift', prestrain, exponent },
-    fracture: { extension: Math.max(extension, 1.25 * uniform), share: 0.78 },
-  };
-}
-function voce(modulus: number, yieldStress: number, ratio: number, rate: number, extension: number): SimulatedMaterial {
-  const saturationStress = ratio * yieldStress;
-  const uniform = Math.log(((saturationStress - yieldStress) * (1 + rate)) / saturationStress) / rate;
-  return {
-    modulus,
-    yieldStress,
-    hardening: { law: 'voce', saturationStress, rate },
-    fracture: { extension: Math.max(extension, 1.3 * Math.expm1(uniform)), share: 0.8 },
-  };
-}
-function withYieldPoint(modulus: number, lower: number, plateau: number, exponent: number, extension: number): SimulatedMaterial {
-  return { ...swift(modulus, lower, 0.025, exponent, extension), yieldPoint: { upper: 1.06 * lower, plateau } };
 }
 
 /** Invented frames; a stiff one carries an extensometer. */
@@ -102,9 +63,9 @@ export function soundTest(number: number): SimulatedCase {
   const k = requireNonNegative('soundTest', 'number', number);
   if (!Number.isInteger(k)) throw new InputError('soundTest', 'number', 'out-of-range', 'must be a whole number', number);
   const random = randomNumbers(1000 + k);
-  const [material, curveOf] = materials[k % materials.length]!;
-  const [frameName, frame, extensometer] = frames[Math.floor(k / materials.length) % frames.length]!;
-  const [handName, hand, rest] = hands[Math.floor(k / (materials.length * frames.length)) % hands.length]!;
+  const { name: material, make: curveOf } = usualMaterials[k % usualMaterials.length]!;
+  const [frameName, frame, extensometer] = frames[Math.floor(k / usualMaterials.length) % frames.length]!;
+  const [handName, hand, rest] = hands[Math.floor(k / (usualMaterials.length * frames.length)) % hands.length]!;
   const curve = curveOf(random.uniform(), random.uniform());
   const piece = pieceOf(k);
   const yieldStress = curve.yieldStress ?? 200;

@@ -31,6 +31,7 @@ const made = [
   'TrailStep',
   'Reading',
   'CurveResult',
+  'Exercise',
   'UsableCalibration',
   'HardeningLaw',
   'Figure',

@@ -1,0 +1,100 @@
+import type { AnswerExplanation, ExerciseSymbol } from '../src/teaching/index.js';
+import { button, h, labelled } from './element.js';
+import { change, shown } from './format.js';
+import type { Loaded } from './protocol.js';
+import { fill, words } from './words.js';
+
+/** What the exercise can ask for. */
+export interface ExerciseActions {
+  readonly make: (name: string) => void;
+  readonly answer: (symbol: ExerciseSymbol, value: number) => void;
+  readonly download: () => void;
+}
+type Given = NonNullable<Loaded['exercise']>;
+
+/** One question with its field and what is said of the answer. */
+function question({ symbol, unit, tolerance }: Given['questions'][number], actions: ExerciseActions) {
+  const shownUnit = unit === 'MPa' ? 'MPa' : '%';
+  const said = h('div', { role: 'status', class: 'said' });
+  const input = h('input', { type: 'text', inputmode: 'decimal', autocomplete: 'off', id: `answer-${symbol}`, size: 9 });
+  const form = h(
+    'form',
+    { class: 'question' },
+    h('label', { for: input.id }, h('strong', {}, symbol), ` ${words.exercise.names[symbol]}`),
+    h('span', { class: 'entry' }, input, h('span', { class: 'unit' }, shownUnit)),
+    h('button', { type: 'submit', 'aria-label': `${words.exercise.check} ${symbol}` }, words.exercise.check),
+    said,
+  );
+  form.addEventListener('submit', (event) => {
+    event.preventDefault();
+    const value = input.value.trim() === '' ? NaN : Number(input.value.replace(/\s/g, '').replace(',', '.').replace('−', '-'));
+    if (Number.isFinite(value)) actions.answer(symbol, unit === 'MPa' ? value : value / 100);
+    else said.replaceChildren(h('p', {}, words.exercise.noNumber));
+  });
+  const show = ({ verdict, deviation, slips }: AnswerExplanation): void => {
+    said.className = `said ${verdict}`;
+    if (verdict === 'right') said.replaceChildren(h('p', {}, fill(words.exercise.right, { tolerance: shown(100 * tolerance, 2) })));
+    else if (verdict === 'slip')
+      said.replaceChildren(
+        h('p', {}, words.exercise.slips),
+        h('ul', {}, ...slips.map(({ slip, advice }) => h('li', {}, fill(words.exercise.slip, { slip, advice })))),
+      );
+    else said.replaceChildren(h('p', {}, fill(words.exercise.unexplained, { deviation: change(deviation) })));
+  };
+  return { symbol, form, show };
+}
+
+/** The section of the class exercise. */
+export function exerciseView(actions: ExerciseActions) {
+  const name = h('input', { type: 'text', required: true, autocomplete: 'off', name: 'student' });
+  const form = h('form', { class: 'fields' }, labelled(words.exercise.name, name), h('button', { type: 'submit' }, words.exercise.make));
+  form.addEventListener('submit', (event) => {
+    event.preventDefault();
+    if (name.value.trim() !== '') actions.make(name.value.trim());
+  });
+  const given = h('p', { class: 'given' });
+  const questions = h('div', { class: 'questions' });
+  const sheet = h(
+    'div',
+    {},
+    given,
+    h('p', { class: 'soft' }, words.exercise.work),
+    h('p', {}, button(words.exercise.download, actions.download)),
+    questions,
+  );
+  sheet.hidden = true;
+  const element = h(
+    'section',
+    { 'aria-labelledby': 'exercise-heading', id: 'exercise' },
+    h('h2', { id: 'exercise-heading' }, words.exercise.heading),
+    h('p', { class: 'soft' }, words.exercise.lead),
+    form,
+    sheet,
+  );
+  let asked: ReturnType<typeof question>[] = [];
+  return {
+    element,
+    /** Shows an exercise, or none. */
+    show: (typed: string, exercise: Given | undefined): void => {
+      sheet.hidden = exercise === undefined;
+      if (!exercise) return;
+      const { material, piece, frameCompliance, handbookModulus } = exercise;
+      name.value = typed;
+      given.textContent = fill(words.exercise.given, {
+        material,
+        diameter: shown(piece.section.dimensions['diameter']!, 4),
+        gaugeLength: piece.gaugeLength,
+        parallelLength: piece.parallelLength!,
+        finalLength: piece.afterFracture!.gaugeLength!,
+        finalDiameter: piece.afterFracture!.diameters![0]!,
+        compliance: shown(1000 * frameCompliance, 3),
+        handbook: handbookModulus / 1000,
+      });
+      asked = exercise.questions.map((one) => question(one, actions));
+      questions.replaceChildren(...asked.map((one) => one.form));
+    },
+    explain: (symbol: ExerciseSymbol, explanation: AnswerExplanation): void => {
+      asked.find((one) => one.symbol === symbol)?.show(explanation);
+    },
+  };
+}

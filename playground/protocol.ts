@@ -1,0 +1,49 @@
+import type { ReadOptions, TensionResult } from '../src/index.js';
+import type { AnswerExplanation, Exercise, ExerciseSymbol } from '../src/teaching/index.js';
+import type { AssumptionKey, Assumptions } from './assumptions.js';
+import type { Effect } from './effects.js';
+import type { HardeningView } from './hardening.js';
+import type { Scenario } from './scenario.js';
+
+/** Where a record comes from. */
+export type Source =
+  | { readonly from: 'nothing' }
+  | { readonly from: 'file'; readonly name: string }
+  | { readonly from: 'made'; readonly scenario: Scenario }
+  | { readonly from: 'exercise'; readonly name: string };
+
+/** What the page asks of the worker. */
+export type Request =
+  | { readonly kind: 'read'; readonly name: string; readonly bytes: ArrayBuffer; readonly options: ReadOptions }
+  | { readonly kind: 'make'; readonly scenario: Scenario }
+  | { readonly kind: 'exercise'; readonly name: string }
+  | { readonly kind: 'evaluate'; readonly assumptions: Assumptions; readonly basis: Assumptions }
+  | { readonly kind: 'answer'; readonly symbol: ExerciseSymbol; readonly value: number }
+  | { readonly kind: 'report'; readonly drawings: Readonly<Record<string, string>> }
+  | { readonly kind: 'json' }
+  | { readonly kind: 'text' };
+
+/** A record that is there: how many samples of which columns, and what is known of its piece. */
+export interface Loaded {
+  readonly samples: number;
+  readonly columns: readonly string[];
+  readonly known?: Assumptions | undefined;
+  /** Of an exercise: what the student is given. */
+  readonly exercise?: Omit<Exercise, 'record'> | undefined;
+}
+
+/** What the worker answers. */
+export type Reply =
+  | { readonly kind: 'loaded'; readonly loaded: Loaded }
+  | { readonly kind: 'refused'; readonly message: string }
+  | { readonly kind: 'result'; readonly result: TensionResult }
+  /** The result with its window searched, which changes are told against. */
+  | { readonly kind: 'searched'; readonly result: TensionResult }
+  | { readonly kind: 'effect'; readonly key: AssumptionKey; readonly effect: Effect }
+  | { readonly kind: 'hardening'; readonly view: HardeningView }
+  | { readonly kind: 'answer'; readonly symbol: ExerciseSymbol; readonly explanation: AnswerExplanation }
+  | { readonly kind: 'text'; readonly text: string }
+  | { readonly kind: 'done' };
+
+/** A message with the number of the request that it belongs to. */
+export type Numbered<Message> = Message & { readonly id: number };

@@ -1,0 +1,5 @@
+export { type Exercise, type ExerciseQuestion, type ExerciseSymbol, type ExerciseTest } from './Exercise.js';
+export { exerciseFor } from './exerciseFor.js';
+export { explainAnswer, type AnswerExplanation, type ExerciseAnswer, type ExplainedSlip } from './explainAnswer.js';
+export { type WrongRoute } from './WrongRoute.js';
+export { wrongRoutes } from './wrongRoutes.js';
