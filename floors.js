@@ -1,6 +1,6 @@
 /** The floors of src/, lowest first: a folder imports only from floors below it, through their index.ts. */
 export const floors =
-  'base units numeric geometry piece force record curve hardening materials uncertainty statistics methods planning simulate report render files cli'.split(
+  'base units numeric geometry piece force record curve hardening materials uncertainty statistics methods planning vectors simulate report render files cli'.split(
     ' ',
   );
 
