@@ -31,7 +31,7 @@ const floors: readonly object[] = [
   planning,
 ];
 
-/** Why a call has no value. */
+/** @internal Why a call has no value. */
 export interface Missing {
   readonly withoutValue: string;
 }
@@ -46,7 +46,7 @@ function functionNamed(path: string, name: unknown): (...args: unknown[]) => unk
   return found as (...args: unknown[]) => unknown;
 }
 
-/** What stands at a place of a result. */
+/** @internal What stands at a place of a result. */
 export function valueAt(result: unknown, at: string | undefined): unknown {
   let value = result;
   for (const key of at === undefined ? [] : at.split('.')) {
@@ -77,7 +77,7 @@ function argument(path: string, value: unknown): unknown {
   return entries.map(([, one]) => one).find(isMissing) ?? Object.fromEntries(entries);
 }
 
-/** Makes a call, or says why it gave nothing; what is no call at all is refused. */
+/** @internal Makes a call, or says why it gave nothing; what is no call at all is refused. */
 export function runCall(path: string, call: VectorCall): unknown {
   requireObject(FUNCTION, path, call);
   const { at, arguments: given } = call;
