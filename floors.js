@@ -12,7 +12,7 @@ export const doors = [...subpaths.map((name) => `src/${name}/index.ts`), 'src/in
 /** Folders that stand beside the road: nothing of src but the command imports them. */
 const beside = ['simulate'];
 
-const door = { regex: '^\\.\\./(?![^/]+/index\\.js$)', message: "A folder's only door is its index.js." };
+const door = { regex: '^\\.\\./(?![^/]+/index\\.js$|\\.\\./vectors/)', message: "A folder's only door is its index.js." };
 const self = { regex: '^\\./(index\\.js$|.*/)|^testpiece(/|$)', message: 'Name the file itself.' };
 const forbid = (files, patterns) => ({ files: [files], rules: { 'no-restricted-imports': ['error', { patterns }] } });
 

@@ -5,6 +5,7 @@ import { bendingCommand } from './bendingCommand.js';
 import { compressionCommand } from './compressionCommand.js';
 import { planCommand } from './planCommand.js';
 import { reportCommand } from './reportCommand.js';
+import { vectorsCommand } from './vectorsCommand.js';
 
 /** Where the command writes. */
 export interface Streams {
@@ -29,7 +30,7 @@ export async function run(argv: readonly string[], { out, error }: Streams): Pro
     .version(version)
     .exitOverride()
     .configureOutput({ writeOut: out, writeErr });
-  for (const command of [reportCommand(out), compressionCommand(out), bendingCommand(out), planCommand(out)])
+  for (const command of [reportCommand(out), compressionCommand(out), bendingCommand(out), planCommand(out), vectorsCommand(out)])
     program.addCommand(command.exitOverride().configureOutput({ writeOut: out, writeErr }));
   try {
     await program.parseAsync([...argv], { from: 'user' });

@@ -74,18 +74,16 @@ function check(path: string, vector: CheckVector): VectorCheck[] {
  *
  * @example
  * ```ts
- * const [disc] = runVectors([
- *   {
- *     id: 'disc',
- *     function: 'round',
- *     arguments: [{ diameter: 10 }],
- *     expected: [{ at: 'area', value: 78.5398, tolerance: 0.00005, unit: 'mm²' }],
- *     source: 'area of a disc',
- *     status: 'second derivation',
- *   },
- * ]);
- * disc.passed; // => true
- * disc.got; // => 78.53982
+ * const disc: CheckVector = {
+ *   id: 'disc',
+ *   function: 'round',
+ *   arguments: [{ diameter: 10 }],
+ *   expected: [{ at: 'area', value: 78.5398, tolerance: 0.00005, unit: 'mm²' }],
+ *   source: 'area of a disc',
+ *   status: 'second derivation',
+ * };
+ * runVectors([disc])[0]?.passed; // => true
+ * runVectors([disc])[0]?.got; // => 78.53982
  * ```
  *
  * @see Common practice: check values that travel with a formula. Checked in `test/vectors/runVectors.test.ts`.
