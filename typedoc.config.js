@@ -6,7 +6,9 @@ export default {
   entryPoints: doors, // the root last: pages belong to their folder
   tsconfig: 'tsconfig.json',
   out: 'site',
-  projectDocuments: ['docs/*.md'],
+  projectDocuments: ['docs/*.md', 'test/handbook/SOURCES.md'],
+  searchInComments: true,
+  searchInDocuments: true,
   plugin: ['./tools/typedoc-plugin.js'],
   markdownItLoader: (md) => md.use(katex.default ?? katex, { throwOnError: true, strict: 'error', trust: false }),
   validation: { notExported: true, invalidLink: true, notDocumented: true },
