@@ -7,6 +7,7 @@ export default {
   tsconfig: 'tsconfig.json',
   out: 'site',
   projectDocuments: ['docs/*.md', 'test/handbook/SOURCES.md'],
+  includeHierarchySummary: false, // its page has no anchor for a class with one base
   searchInComments: true,
   searchInDocuments: true,
   plugin: ['./tools/typedoc-plugin.js'],

@@ -72,6 +72,8 @@ export function load(app) {
         return `<a href="${up(pageOf(file))}#L${line}"><code>${file}</code>, line ${line}</a>${stop}`;
       })
       .replace(/(<h4[^>]*id="see"[^]*?<\/h4><p>[^]*?)<\/p>/, (_, see) => `${see}${proof}</p>`)
+      // what is inherited from the language stands in no source of ours
+      .replace(/<a href="src\/\.\.\/[^>]*>([^<]*)<\/a>/g, '$1')
       .replace(/href="(src\/[\w/.-]+\.ts)#L(\d+)"/g, (_, file, line) => {
         files.add(file);
         return `href="${up(pageOf(file))}#L${line}"`;
