@@ -9,6 +9,7 @@ import { IndexEvent, JSX, PageEvent, ReflectionKind, RendererEvent } from 'typed
 import { escaped } from './book/html.js';
 import { lineOf, pageOf, sourcePage } from './book/sources.js';
 import { defined, nomenclature } from './book/symbols.js';
+import { accessible, changeScript } from './book/theme.js';
 import { vectorPages, vectors } from './book/vectors.js';
 
 const katex = dirname(createRequire(import.meta.url).resolve('katex/dist/katex.min.css'));
@@ -65,7 +66,7 @@ export function load(app) {
     const named = own.slice(0, SHOWN).map(({ topic, id }) => `<a href="${up(`vectors/${topic}.html`)}#${escaped(id)}">${escaped(id)}</a>`);
     const rest = own.length > SHOWN ? ` and <a href="${up(`vectors/${own[0].topic}.html`)}">${own.length - SHOWN} more</a>` : '';
     const proof = own.length === 0 ? '' : ` Check vectors: ${named.join(', ')}${rest}.`;
-    event.contents = event.contents
+    event.contents = accessible(event.contents)
       .replace(/<code>(test\/[\w/.-]+\.ts)<\/code>(\.?)/g, (whole, file, stop) => {
         files.add(file);
         const line = event.model.isDeclaration?.() ? lineOf(file, event.model.name) : 1;
@@ -83,6 +84,7 @@ export function load(app) {
   app.renderer.on(RendererEvent.END, ({ outputDirectory: out, project }) => {
     cpSync(katex, `${out}/assets/katex`, { recursive: true, filter: (file) => /dist$|fonts$|min\.css$|woff2$/.test(file) });
     cpSync('tools/book/book.css', `${out}/assets/book.css`);
+    changeScript(`${out}/assets/main.js`);
     const write = ({ path, html }) => {
       mkdirSync(dirname(`${out}/${path}`), { recursive: true });
       writeFileSync(`${out}/${path}`, html);

@@ -34,7 +34,10 @@ export const defined = (comment) =>
   [...comment.matchAll(/\$\$([^$]+)\$\$/g)]
     .flatMap(([, equation]) => equation.split(/\\qquad|\\quad|,/))
     .map((part) => /^([^=]+?)(=|\\approx)/.exec(part)?.[1].replace(/^\\(q?quad|;)/, '') ?? '')
-    .filter((left) => left !== '' && !/\\frac|\\int|\\sum|[+*/<>]/.test(left) && left.trim().length < 30)
+    .filter(
+      (left) =>
+        /^[^+*/<>%^']+$/.test(left) && !/\\(frac|int|sum|to|ln|log)\b/.test(left) && left.split('(').length === left.split(')').length,
+    )
     .flatMap(typed);
 
 /** The nomenclature: names in code, and symbols of each row. */
