@@ -10,6 +10,7 @@ export default {
   includeHierarchySummary: false, // its page has no anchor for a class with one base
   searchInComments: true,
   searchInDocuments: true,
+  searchGroupBoosts: { Functions: 3, Documents: 2 },
   plugin: ['./tools/typedoc-plugin.js'],
   markdownItLoader: (md) => md.use(katex.default ?? katex, { throwOnError: true, strict: 'error', trust: false }),
   validation: { notExported: true, invalidLink: true, notDocumented: true },

@@ -24,6 +24,7 @@ export function accessible(html) {
   let level = 0;
   return html
     .replace('<div class="col-content">', '<div class="col-content" role="main">')
+    .replace('<div class="col-sidebar">', '<div class="col-sidebar" role="complementary" aria-label="contents and settings">')
     .replace(/<summary[^]*?<\/summary>/g, (summary) => summary.replace(/<a [^>]*tsd-anchor-icon[^]*?<\/a>/g, ''))
     .replace(/<h([1-6])(?=[\s>])/g, (tag, own) => {
       const before = level;
