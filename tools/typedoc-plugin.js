@@ -2,7 +2,7 @@
  * TypeDoc as a book that works offline: links to names of other floors resolve; KaTeX's style and fonts are copied into the site; sources, tests
  * and check vectors become pages, to which each formula's page leads; symbols are found by the search.
  */
-import { cpSync, mkdirSync, writeFileSync } from 'node:fs';
+import { cpSync, existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { dirname, posix } from 'node:path';
 import { IndexEvent, JSX, PageEvent, ReflectionKind, RendererEvent } from 'typedoc';
@@ -15,6 +15,14 @@ import { vectorPages, vectors } from './book/vectors.js';
 const katex = dirname(createRequire(import.meta.url).resolve('katex/dist/katex.min.css'));
 /** Vectors named on a function's page; the rest stand behind one link. */
 const SHOWN = 4;
+
+/** The sketch of a function, with what it shows in words; nothing where none is drawn. */
+function figureOf(name, up) {
+  const file = `docs/figures/${name}.svg`;
+  if (!existsSync(file)) return '';
+  const [, title, description] = /<title>(.*)<\/title><desc>(.*)<\/desc>/.exec(readFileSync(file, 'utf8'));
+  return `<figure><img src="${up(`figures/${name}.svg`)}" alt="${escaped(description)}"/><figcaption>${title}</figcaption></figure>`;
+}
 
 /** Symbols that a page is found by. */
 function symbolsOf(reflection) {
@@ -67,6 +75,7 @@ export function load(app) {
     const rest = own.length > SHOWN ? ` and <a href="${up(`vectors/${own[0].topic}.html`)}">${own.length - SHOWN} more</a>` : '';
     const proof = own.length === 0 ? '' : ` Check vectors: ${named.join(', ')}${rest}.`;
     event.contents = accessible(event.contents)
+      .replace('<div class="tsd-parameters">', (parameters) => figureOf(event.model.name, up) + parameters)
       .replace(/<code>(test\/[\w/.-]+\.ts)<\/code>(\.?)/g, (whole, file, stop) => {
         files.add(file);
         const line = event.model.isDeclaration?.() ? lineOf(file, event.model.name) : 1;
@@ -84,6 +93,7 @@ export function load(app) {
   app.renderer.on(RendererEvent.END, ({ outputDirectory: out, project }) => {
     cpSync(katex, `${out}/assets/katex`, { recursive: true, filter: (file) => /dist$|fonts$|min\.css$|woff2$/.test(file) });
     cpSync('tools/book/book.css', `${out}/assets/book.css`);
+    cpSync('docs/figures', `${out}/figures`, { recursive: true });
     changeScript(`${out}/assets/main.js`);
     const write = ({ path, html }) => {
       mkdirSync(dirname(`${out}/${path}`), { recursive: true });
