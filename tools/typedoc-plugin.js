@@ -8,7 +8,7 @@ import { dirname, posix } from 'node:path';
 import { IndexEvent, JSX, PageEvent, ReflectionKind, RendererEvent } from 'typedoc';
 import { escaped } from './book/html.js';
 import { lineOf, pageOf, sourcePage } from './book/sources.js';
-import { defined, nomenclature } from './book/symbols.js';
+import { defined, nomenclature, typed } from './book/symbols.js';
 import { accessible, changeScript } from './book/theme.js';
 import { vectorPages, vectors } from './book/vectors.js';
 
@@ -24,11 +24,34 @@ function figureOf(name, up) {
   return `<figure><img src="${up(`figures/${name}.svg`)}" alt="${escaped(description)}"/><figcaption>${title}</figcaption></figure>`;
 }
 
+/** The first part of a comment, with the equations. */
+const summaryOf = (reflection) =>
+  [reflection, ...(reflection.signatures ?? [])]
+    .flatMap((one) => one.comment?.summary ?? [])
+    .map(({ text }) => text)
+    .join('');
+
 /** Symbols that a page is found by. */
 function symbolsOf(reflection) {
-  const comment = [reflection, ...(reflection.signatures ?? [])].flatMap((one) => one.comment?.summary ?? []).map(({ text }) => text);
   const rows = nomenclature.filter(({ names }) => names.includes(reflection.name));
-  return [...defined(comment.join('')), ...rows.flatMap(({ symbols }) => symbols)];
+  return [...defined(summaryOf(reflection)), ...rows.flatMap(({ symbols }) => symbols)];
+}
+
+/** Few enough functions that a row of the nomenclature can name them all. */
+const FEW = 3;
+
+/** In each row of the nomenclature the functions whose equations define its symbols. */
+function withFormulas(html, functions, link) {
+  const bySymbol = new Map();
+  for (const one of functions)
+    for (const symbol of defined(summaryOf(one))) bySymbol.set(symbol, (bySymbol.get(symbol) ?? new Set()).add(one));
+  return html.replace(/<tr>[^]*?<\/tr>/g, (row) => {
+    const symbols = [...row.matchAll(/<annotation encoding="application\/x-tex">([^<]*)</g)].flatMap(([, tex]) => typed(tex));
+    const found = new Set(symbols.flatMap((one) => [...(bySymbol.get(one) ?? [])]));
+    if (found.size === 0 || found.size > FEW) return row;
+    let cell = 0;
+    return row.replace(/<\/td>/g, (end) => ((cell += 1) === 4 ? ` (formula: ${[...found].map(link).join(', ')})${end}` : end));
+  });
 }
 
 export function load(app) {
@@ -74,6 +97,12 @@ export function load(app) {
     const named = own.slice(0, SHOWN).map(({ topic, id }) => `<a href="${up(`vectors/${topic}.html`)}#${escaped(id)}">${escaped(id)}</a>`);
     const rest = own.length > SHOWN ? ` and <a href="${up(`vectors/${own[0].topic}.html`)}">${own.length - SHOWN} more</a>` : '';
     const proof = own.length === 0 ? '' : ` Check vectors: ${named.join(', ')}${rest}.`;
+    if (event.model.name === 'Nomenclature' && event.model.isDocument?.())
+      event.contents = withFormulas(
+        event.contents,
+        [...names(event.project).values()].filter((one) => one.kindOf(ReflectionKind.Function)),
+        (one) => `<a href="${up(app.renderer.router.getFullUrl(one))}">${one.name}</a>`,
+      );
     event.contents = accessible(event.contents)
       .replace('<div class="tsd-parameters">', (parameters) => figureOf(event.model.name, up) + parameters)
       .replace(/<code>(test\/[\w/.-]+\.ts)<\/code>(\.?)/g, (whole, file, stop) => {

@@ -71,6 +71,15 @@ describe.skipIf(chromium === undefined)('the formula book', () => {
     expect(new URL(page.url()).pathname).toMatch(/site\/index\.html$/);
   });
 
+  test('a row of the nomenclature leads to the formula of its symbol', async () => {
+    await page.goto(address('documents/Nomenclature.html'));
+    const links = await page.$$eval('tr a', (found) =>
+      found.map((link) => `${link.closest('tr')?.textContent ?? ''} > ${link.textContent}`),
+    );
+    expect(links.filter((link) => link.includes('lowerYieldStrength') && link.endsWith('> yieldPoints'))).toHaveLength(1);
+    expect(links.filter((link) => link.includes('λ') && link.endsWith('> offsetLeverage'))).toHaveLength(1);
+  });
+
   test.each([
     ['home', 'index.html'],
     ['a guide', 'documents/The_elastic_line.html'],
