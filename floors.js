@@ -1,6 +1,6 @@
 /** The floors of src/, lowest first: a folder imports only from floors below it, through their index.ts. */
 export const floors =
-  'base units numeric geometry piece force record curve hardening materials uncertainty statistics methods planning simulate teaching languages report render files cli'.split(
+  'base units numeric geometry piece force record curve hardening materials uncertainty statistics methods planning vectors simulate teaching languages report render files cli'.split(
     ' ',
   );
 
@@ -12,7 +12,7 @@ export const doors = [...subpaths.map((name) => `src/${name}/index.ts`), 'src/in
 /** Folders that stand beside the road: nothing of src imports them but the command, and teaching what it simulates. */
 const beside = { simulate: ['cli', 'teaching'], teaching: ['cli'] };
 
-const door = { regex: '^\\.\\./(?![^/]+/index\\.js$)', message: "A folder's only door is its index.js." };
+const door = { regex: '^\\.\\./(?![^/]+/index\\.js$|\\.\\./vectors/)', message: "A folder's only door is its index.js." };
 const self = { regex: '^\\./(index\\.js$|.*/)|^testpiece(/|$)', message: 'Name the file itself.' };
 const forbid = (files, patterns) => ({ files: [files], rules: { 'no-restricted-imports': ['error', { patterns }] } });
 

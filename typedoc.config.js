@@ -6,7 +6,11 @@ export default {
   entryPoints: doors, // the root last: pages belong to their folder
   tsconfig: 'tsconfig.json',
   out: 'site',
-  projectDocuments: ['docs/*.md'],
+  projectDocuments: ['docs/*.md', 'test/handbook/SOURCES.md'],
+  includeHierarchySummary: false, // its page has no anchor for a class with one base
+  searchInComments: true,
+  searchInDocuments: true,
+  searchGroupBoosts: { Functions: 3, Documents: 2 },
   plugin: ['./tools/typedoc-plugin.js'],
   markdownItLoader: (md) => md.use(katex.default ?? katex, { throwOnError: true, strict: 'error', trust: false }),
   validation: { notExported: true, invalidLink: true, notDocumented: true },

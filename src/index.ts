@@ -10,4 +10,5 @@ export * from './uncertainty/index.js';
 export * from './statistics/index.js';
 export * from './methods/index.js';
 export * from './planning/index.js';
+export * from './vectors/index.js';
 export * from './base/index.js';

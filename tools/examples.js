@@ -1,4 +1,7 @@
-/** Writes test/examples.test.ts: every `@example` of src/ as a test, each `value; // => number` to half of its last digit. */
+/**
+ * Writes test/examples.test.ts: every `@example` of src/ as a test, each `value; // => number` to half of its last digit; and every block of code
+ * in the guides, run where it says what comes out, and else compiled only, since it stands for data that a reader has.
+ */
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { subpaths } from '../floors.js';
 
@@ -6,6 +9,13 @@ const literal = /(['"`]).*?\1|[a-z_$][\w$]*|-?\d+(?:\.(\d+))?(?:e([+-]?\d+))?/gi
 const close = (word, _, decimals, exponent) =>
   /^-?\d/.test(word) ? `expect.closeTo(${word}, ${decimals ? decimals.length - (exponent ?? 0) : 9 - (exponent ?? 0)})` : word;
 const check = (_, source, value) => `expect(plain(${source})).toEqual(${value.replace(literal, close)});`;
+const checked = (code) => code.replace(/^(.*); *\/\/ => (.*)$/gm, check);
+/** A guide's code as the body of a function: what it imports from the package is in scope, and what it declares is only a type. */
+const body = (code) =>
+  checked(code)
+    .replace(/^import [^;]*from 'testpiece[^']*';\n/gm, '')
+    .replace(/^import (\{[^}]*\}) from ('[^']*');/gm, 'const $1 = await import($2);')
+    .replace(/^declare const (\w+): ([^;]+);/gm, 'const $1 = undefined as unknown as $2;');
 
 const lines = [
   "import { expect, test } from 'vitest';",
@@ -27,9 +37,17 @@ for (const floor of subpaths) {
     const bare = exported.find(([, , name]) => !shown.has(name));
     if (bare) throw new Error(`${path}: ${bare[2]} has no @example`);
     for (const { 1: block, index } of text.matchAll(/@example[^`@]*```ts\n([^]*?)```/g)) {
-      const code = block.replace(/^ *\* ?/gm, '').replace(/^(.*); *\/\/ => (.*)$/gm, check);
+      const code = checked(block.replace(/^ *\* ?/gm, ''));
       lines.push(`test('${path}:${text.slice(0, index).split('\n').length}', async () => {`, code, '});');
     }
+  }
+}
+const guides = readdirSync('docs').filter((one) => one.endsWith('.md'));
+for (const path of ['README.md', ...guides.map((one) => `docs/${one}`)]) {
+  const text = readFileSync(path, 'utf8');
+  for (const { 1: code, index } of text.matchAll(/^```ts\n([^]*?)^```/gm)) {
+    const place = `${path}:${text.slice(0, index).split('\n').length}`;
+    lines.push(/; *\/\/ => /.test(code) ? `test('${place}', async () => {` : `void (async () => { // ${place}`, body(code), '});');
   }
 }
 writeFileSync('test/examples.test.ts', `${lines.join('\n')}\n`);

@@ -12,6 +12,7 @@ import { reportCommand } from './reportCommand.js';
 import { oneLine, openSession, STATUS, statusHelp, type Session, type Status, type Streams } from './session.js';
 import { shearCommand } from './shearCommand.js';
 import { isUsage, usage } from './usage.js';
+import { vectorsCommand } from './vectorsCommand.js';
 
 /** The commands, in the order of the help. */
 const commands: readonly ((session: Session) => Command)[] = [
@@ -25,6 +26,7 @@ const commands: readonly ((session: Session) => Command)[] = [
   cuppingCommand,
   replicatesCommand,
   compareCommand,
+  vectorsCommand,
 ];
 
 /** Runs the command; errors are one line, the exit status is what a script needs. */

@@ -20,7 +20,7 @@ export type Status = (typeof STATUS)[keyof typeof STATUS];
 export const statusHelp = `
 Exit status:
   0  all well
-  1  unexpected: an error of the program
+  1  unexpected: an error of the program, or a check value that fails
   2  wrong input or usage; of several files, those that could be read were evaluated
   3  a finding as severe as --fail-on asks for
   Of several the lowest above 0 counts.

@@ -21,6 +21,18 @@ import {
 } from '../../src/index.js';
 import { expectPrinted } from '../support/handbook.js';
 import { refusal } from '../support/thrown.js';
+import { checkVectors } from '../support/vectors.js';
+
+checkVectors(
+  'bending',
+  'flexuralStress',
+  'flexuralStrain',
+  'flexuralModulus',
+  'beamDeflection',
+  'plasticShapeFactor',
+  'bendTestStrain',
+  'bendTestSpan',
+);
 
 const third = (span: number): BendingSetup => ({ points: 4, span, arm: span / 3 });
 const quarter = (span: number): BendingSetup => ({ points: 4, span, arm: span / 4 });
@@ -46,67 +58,9 @@ function bySums({ points, span, arm }: BendingSetup, force: number, stiffness: n
   return { moment: momentAt(a), nose: at(a), mid: at(span / 2) };
 }
 
-describe('three points', () => {
-  test('300 N on a span of 44 mm, 11 x 5.3 mm: 64.08 MPa', () => {
-    expectPrinted(flexuralStress({ force: 300, section: rectangular({ width: 11, thickness: 5.3 }), setup: three(44) }), '64.08');
-  });
-
-  test('ISO 178, span 64 mm, 4 mm thick: strains 0.0005 and 0.0025 at 0.085333 and 0.426667 mm', () => {
-    const section = rectangular({ width: 10, thickness: 4 });
-    expectPrinted(flexuralStrain({ deflection: 0.085333, section, setup: three(64) }), '0.0005000');
-    expectPrinted(flexuralStrain({ deflection: 0.426667, section, setup: three(64) }), '0.0025000');
-    // s = ε L²/(6 h)
-    expectPrinted((0.0005 * 64 ** 2) / 24, '0.085333');
-    expectPrinted((0.0025 * 64 ** 2) / 24, '0.426667');
-  });
-
-  test('100 N/mm on 64 mm, 10 x 4 mm: 10 240 MPa', () => {
-    expectPrinted(flexuralModulus({ stiffness: 100, section: rectangular({ width: 10, thickness: 4 }), setup: three(64) }), '10240');
-  });
-
-  test('round 10 mm, 1000 N on 100 mm: 254.648 MPa', () => {
-    expectPrinted(flexuralStress({ force: 1000, section: round({ diameter: 10 }), setup: three(100) }), '254.648');
-    expectPrinted((8 * 1000 * 100) / (Math.PI * 1000), '254.648');
-  });
-
-  test('20 x 5 mm, 500 N on 100 mm, 210 GPa: 0.238095 mm, 150 MPa, 0.000714286', () => {
-    const section = rectangular({ width: 20, thickness: 5 });
-    const deflection = beamDeflection({ force: 500, modulus: 210_000, section, setup: three(100) });
-    const stress = flexuralStress({ force: 500, section, setup: three(100) });
-    const strain = flexuralStrain({ deflection, section, setup: three(100) });
-    expectPrinted(deflection, '0.238095');
-    expectPrinted(stress, '150');
-    expectPrinted(strain, '0.000714286');
-    expect(stress / strain).toBeCloseTo(210_000, 6);
-  });
-});
-
-describe('four points, 1000 N on 120 mm, 10 x 5 mm', () => {
-  const section = rectangular({ width: 10, thickness: 5 });
-
-  test('noses at the thirds 480 MPa, at the quarters 360 MPa', () => {
-    expectPrinted(flexuralStress({ force: 1000, section, setup: third(120) }), '480');
-    expectPrinted(flexuralStress({ force: 1000, section, setup: quarter(120) }), '360');
-  });
-
-  // ASTM D6272: 0.21 and 0.17 in the modulus, 4.70 and 4.36 in the strain (from memory)
-  test.each([
-    { where: 'mid-span', setup: middle(third(120)), factor: '0.212963', printed: '0.21', strain: '4.6957', published: '4.70' },
-    { where: 'mid-span', setup: middle(quarter(120)), factor: '0.171875', printed: '0.17', strain: '4.3636', published: '4.36' },
-  ])('at $where: modulus $factor L³k/(bh³), strain $strain h s/L²', ({ setup, factor, printed, strain, published }) => {
-    const inModulus = flexuralModulus({ stiffness: 1, section, setup }) / (120 ** 3 / (10 * 125));
-    const inStrain = flexuralStrain({ deflection: 1, section, setup }) / (5 / 120 ** 2);
-    expectPrinted(inModulus, factor);
-    expectPrinted(inModulus, printed, 2);
-    expectPrinted(inStrain, strain);
-    expectPrinted(inStrain, published, 2);
-  });
-
-  test('at the noses: modulus 0.185185 and 0.125 L³k/(bh³)', () => {
-    const inModulus = (setup: BendingSetup) => flexuralModulus({ stiffness: 1, section, setup }) / (120 ** 3 / (10 * 125));
-    expectPrinted(inModulus(third(120)), '0.185185');
-    expectPrinted(inModulus(quarter(120)), '0.125');
-  });
+test('ISO 178: the deflection for a strain is ε L²/(6 h)', () => {
+  expectPrinted((0.0005 * 64 ** 2) / 24, '0.085333');
+  expectPrinted((0.0025 * 64 ** 2) / 24, '0.426667');
 });
 
 describe('any span and arm, by sums over the length', () => {
@@ -185,14 +139,6 @@ describe('shear', () => {
 });
 
 describe('plastic bending', () => {
-  test('shape factors 1.5 and 1.69765 (16/3π)', () => {
-    expectPrinted(plasticShapeFactor(rectangular({ width: 3, thickness: 7 })), '1.5');
-    expectPrinted(plasticShapeFactor(square({ side: 7 })), '1.5');
-    // textbooks print 1.698 or 1.70
-    expectPrinted(plasticShapeFactor(round({ diameter: 7 })), '1.69765');
-    expectPrinted(plasticShapeFactor(round({ diameter: 7 })), '1.698');
-  });
-
   test('all by strips: first moment of both halves over the section modulus', () => {
     const byStrips = (width: (y: number) => number, c: number): number => {
       const n = 100_000;
@@ -224,8 +170,7 @@ describe('plastic bending', () => {
   });
 });
 
-test('bend test, 3 mm round a former of 12 mm: 20 %, supports 21 ± 1.5 mm', () => {
-  expectPrinted(100 * bendTestStrain({ formerDiameter: 12, thickness: 3 }), '20');
+test('bend test, 3 mm round a former of 12 mm: supports 21 ± 1.5 mm, the strain by the lengths', () => {
   expect(bendTestSpan({ formerDiameter: 12, thickness: 3 })).toEqual({ least: 19.5, nominal: 21, most: 22.5 });
   // the outer length over the length of the middle, at any angle
   expect(((6 + 3) * 2) / ((6 + 1.5) * 2) - 1).toBeCloseTo(bendTestStrain({ formerDiameter: 12, thickness: 3 }), 12);

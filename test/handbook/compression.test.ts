@@ -13,6 +13,17 @@ import {
 } from '../../src/index.js';
 import { expectPrinted } from '../support/handbook.js';
 import { refusal } from '../support/thrown.js';
+import { checkVectors } from '../support/vectors.js';
+
+checkVectors(
+  'compression',
+  'compressiveTrueStrain',
+  'compressiveTrueStress',
+  'uniformDiameter',
+  'siebelCorrection',
+  'eulerLoad',
+  'bulgeRatio',
+);
 
 describe('a cylinder of 10 x 15 mm pressed to 12 mm by 40 kN', () => {
   const { area } = round({ diameter: 10 });
@@ -20,11 +31,7 @@ describe('a cylinder of 10 x 15 mm pressed to 12 mm by 40 kN', () => {
   const stress = compressiveTrueStress({ force: 40_000, area, originalHeight: 15, height: 12 });
   const diameter = uniformDiameter({ originalDiameter: 10, originalHeight: 15, height: 12 });
 
-  test('strain ln(5/4), stress 407.437 MPa, diameter 11.1803 mm', () => {
-    expectPrinted(strain, '0.223144');
-    expectPrinted(stress, '407.437');
-    expectPrinted(diameter, '11.1803');
-    // a second way: the force on the present area, the strain as a sum of small steps, the volume
+  test('a second way: the force on the present area, the strain as a sum of small steps, the volume', () => {
     expect(stress).toBeCloseTo(40_000 / ((Math.PI / 4) * diameter ** 2), 9);
     expect(diameter ** 2 * 12).toBeCloseTo(10 ** 2 * 15, 9);
     let sum = 0;
@@ -63,12 +70,10 @@ describe('a cylinder of 10 x 15 mm pressed to 12 mm by 40 kN', () => {
 });
 
 describe('columns', () => {
-  test("Euler's load of 10 x 80 mm and 210 GPa: 158.968 kN hinged, 635.871 kN with ends that cannot turn", () => {
+  test("Euler's load by the slenderness ratio", () => {
     const { secondMoment, area } = round({ diameter: 10 });
     const hinged = eulerLoad({ modulus: 210_000, secondMoment: secondMoment!, length: 80 });
-    expectPrinted(hinged / 1000, '158.968');
-    expectPrinted(eulerLoad({ modulus: 210_000, secondMoment: secondMoment!, length: 80, endFactor: 0.5 }) / 1000, '635.871');
-    // a second way: stress by the slenderness ratio kL/i, with i = d/4
+    // kL/i, with i = d/4
     expect(hinged / area).toBeCloseTo((Math.PI ** 2 * 210_000) / (80 / 2.5) ** 2, 6);
   });
 
@@ -88,8 +93,7 @@ describe('columns', () => {
   });
 });
 
-test('the barrel: 11.6 mm in the middle, 11.0 mm at the ends', () => {
-  expectPrinted(bulgeRatio({ middleDiameter: 11.6, endDiameter: 11 }), '1.0545');
+test('a straight piece is no barrel', () => {
   expect(bulgeRatio({ middleDiameter: 8, endDiameter: 8 })).toBe(1);
 });
 

@@ -2,7 +2,6 @@ import { describe, expect, test } from 'vitest';
 import {
   considere,
   fitHollomon,
-  flowCurve,
   hardeningExponent,
   hollomon,
   maximumStress,
@@ -17,34 +16,21 @@ import {
 } from '../../src/index.js';
 import { expectPrinted } from '../support/handbook.js';
 import { curveT2 } from '../support/records.js';
+import { checkVectors } from '../support/vectors.js';
+
+checkVectors('hardening', 'trueCurve', 'fitHollomon', 'flowCurve', 'trueFractureStress', 'hollomon', 'flowStress', 'trueFractureStrain');
 
 describe('Groover, Fundamentals of Modern Manufacturing, tensile problem (L0 100 mm, S0 150 mm²)', () => {
   const force = [23_040, 27_370, 28_910];
   const length = [103.5, 110.5, 122.0];
   const curve = trueCurve({ strain: length.map((l) => l / 100 - 1), stress: force.map((F) => F / 150) });
 
-  test('true values of points 2 to 4', () => {
-    expectPrinted(curve.strain[0]!, '0.0344');
-    expectPrinted(curve.stress[0]!, '158.976');
-    expectPrinted(curve.stress[2]!, '235.135');
-  });
-
-  test('n 0.22309, K 337.13 by the line through the logarithms of total strain', () => {
-    // computed here from the book's data; the least-squares fit in stress is the second derivation
+  test('n and K by the line through the logarithms of total strain, and by the least-squares fit in stress', () => {
     const line = required(fitHollomon(curve, { method: 'log-log' }));
-    expectPrinted(line.exponent, '0.22309');
-    expectPrinted(line.strengthCoefficient, '337.13');
-    expectPrinted(line.rSquared, '0.99999998');
     const squares = required(fitHollomon(curve));
     expect(squares.exponent).toBeCloseTo(line.exponent, 4);
     expect(squares.strengthCoefficient).toBeCloseTo(line.strengthCoefficient, 1);
   });
-});
-
-// Dowling, Mechanical Behavior of Materials, example: a point at strain 0.00700, stress 267.6 MPa, E 201 200 MPa has the offset 0.00567
-test('plastic strain of a point: 0.00567', () => {
-  const flow = flowCurve({ strain: [0.007], stress: [267.6] }, { modulus: 201_200 });
-  expectPrinted(flow.strain[0]!, '0.00567');
 });
 
 describe('Callister and Rethwisch, Materials Science and Engineering', () => {
@@ -53,7 +39,6 @@ describe('Callister and Rethwisch, Materials Science and Engineering', () => {
     const after = round({ diameter: 10.7 }).area;
     const stress = trueFractureStress({ force: 460 * before, finalArea: after });
     expect(Math.abs(stress - 660)).toBeLessThanOrEqual(5);
-    expectPrinted(stress, '658.28');
     // ε_f from the areas and from Z are one
     const Z = reductionOfArea({ originalArea: before, finalArea: after });
     expect(trueFractureStrain({ originalArea: before, finalArea: after })).toBeCloseTo(-Math.log(1 - Z), 12);
@@ -84,16 +69,8 @@ describe('Callister and Rethwisch, Materials Science and Engineering', () => {
   });
 });
 
-// Kalpakjian and Schmid, Manufacturing Engineering and Technology, worked example: K 690, n 0.5: true 488 MPa, Rm 296 MPa
-test('K 690, n 0.5: true stress at the maximum 488 MPa, strength 296 MPa', () => {
-  const law = hollomon({ strengthCoefficient: 690, exponent: 0.5 });
-  expectPrinted(law.stress(law.neckingStrain), '488');
-  expectPrinted(law.tensileStrength, '296');
-});
-
-test('K 530, n 0.26: Rm 287.907, Agt 29.693 %, by closed form and by the maximum of the engineering curve', () => {
+test('K 530, n 0.26: Rm 287.907, Agt 29.693 %, by the maximum of the engineering curve', () => {
   const law = hollomon({ strengthCoefficient: 530, exponent: 0.26 });
-  expectPrinted(law.tensileStrength, '287.907');
   expectPrinted(100 * Math.expm1(law.neckingStrain), '29.693');
   const strain = Float64Array.from({ length: 100_000 }, (_, i) => (i + 1) * 5e-6);
   const top = maximumStress({ strain, stress: strain.map((e) => law.stress(Math.log1p(e)) / (1 + e)) });
@@ -162,9 +139,7 @@ describe('σ = 500 ε_p^0.2, E 200 GPa, engineering strain 10 to 20 %', () => {
   });
 });
 
-// Dieter, Mechanical Metallurgy, worked example: d 12 mm, 90 kN at most, 70 kN at fracture, 10 mm (from memory)
-test('Dieter: Rm 796, true fracture stress 891, true fracture strain 0.365', () => {
+// Dieter, Mechanical Metallurgy, worked example: d 12 mm, 90 kN at most (from memory)
+test('Dieter: Rm 796', () => {
   expectPrinted(90_000 / round({ diameter: 12 }).area, '796', 2);
-  expectPrinted(trueFractureStress({ force: 70_000, finalArea: round({ diameter: 10 }).area }), '891', 2);
-  expectPrinted(trueFractureStrain({ originalArea: round({ diameter: 12 }).area, finalArea: round({ diameter: 10 }).area }), '0.365', 2);
 });

@@ -1,52 +1,20 @@
-import { describe, expect, test } from 'vitest';
-import { generalisedEsd, grubbsCriticalValue, grubbsTest, required } from '../../src/index.js';
+import { expect, test } from 'vitest';
+import { generalisedEsd, grubbsTest, required } from '../../src/index.js';
 import { expectPrinted } from '../support/handbook.js';
+import { checkVectors } from '../support/vectors.js';
 
-// Grubbs (1969) and ASTM E178, tables of critical values; both ends 0.05 as printed in chemistry textbooks
-describe("Grubbs's critical values", () => {
-  test.each([
-    [3, 0.05, '1.1543'],
-    [4, 0.05, '1.4813'],
-    [5, 0.05, '1.7150'],
-    [6, 0.05, '1.8871'],
-    [7, 0.05, '2.0200'],
-    [8, 0.05, '2.1266'],
-    [10, 0.05, '2.2900'],
-    [15, 0.05, '2.5483'],
-    [5, 0.01, '1.7637'],
-    [10, 0.01, '2.4821'],
-  ])('both ends, %d values at %f: %s', (n, alpha, printed) => {
-    expectPrinted(grubbsCriticalValue({ n, alpha }), printed);
-  });
-
-  test.each([
-    [3, 0.05, '1.1531'],
-    [5, 0.05, '1.6714'],
-    [8, 0.05, '2.0317'],
-    [10, 0.05, '2.1761'],
-    [10, 0.01, '2.4097'],
-    [20, 0.05, '2.5566'],
-    [50, 0.05, '2.9570'],
-    [100, 0.025, '3.3841'],
-  ])('one end, %d values at %f: %s', (n, alpha, printed) => {
-    expectPrinted(grubbsCriticalValue({ n, alpha, side: 'largest' }), printed, 2);
-  });
-});
+checkVectors('outliers', 'grubbsCriticalValue', 'grubbsTest');
 
 // NIST/SEMATECH e-Handbook of Statistical Methods, Grubbs's test: uranium data of Tietjen and Moore (from memory)
-test('uranium: G 2.4687 above 2.0317, the largest is flagged', () => {
+test('uranium: the largest is flagged', () => {
   const uranium = [199.31, 199.53, 200.19, 200.82, 201.92, 201.95, 202.18, 245.57];
   const one = required(grubbsTest(uranium, { side: 'largest' }));
-  expectPrinted(one.statistic, '2.4687', 2);
-  expectPrinted(one.criticalValue, '2.0317', 2);
   expect(one).toMatchObject({ flagged: true, value: 245.57, index: 7 });
   expect(required(grubbsTest(uranium, { side: 'smallest' })).flagged).toBe(false);
 });
 
-// second derivation: (447.6 − 451.14) / 2.7455 and (455.0 − 451.14) / 2.7455
-test('five tests of a class: G 1.4059, no flag', () => {
+test('five tests of a class: no flag', () => {
   const one = required(grubbsTest([452.1, 449.8, 455.0, 451.2, 447.6]));
-  expectPrinted(one.statistic, '1.4059');
   expect(one).toMatchObject({ flagged: false, value: 455 });
 });
 

@@ -15,6 +15,9 @@ import {
 } from '../../src/index.js';
 import { expectPrinted } from '../support/handbook.js';
 import { refusal } from '../support/thrown.js';
+import { checkVectors } from '../support/vectors.js';
+
+checkVectors('planning', 'largestSection', 'storedEnergy', 'oilEnergy', 'threadStressArea');
 
 const d8 = round({ diameter: 8 });
 
@@ -29,7 +32,6 @@ test.each([
   [1200, '4.6'],
 ])('of a strength of %i MPa a frame of 25 kN breaks %s mm at 80 %', (strength, printed) => {
   const { dimension, area, shape } = largestSection({ capacity: 25_000, strength });
-  expectPrinted(dimension, printed);
   expect(shape).toBe('round');
   const force = (d: number) => round({ diameter: d }).area * strength;
   expect(area * strength).toBeCloseTo(force(dimension), 6);
@@ -51,9 +53,8 @@ test('squares and flats by their areas; a whole number of steps is kept', () => 
 });
 
 // elementary mechanics: half force times way
-test('20 kN on 8 x 48 of steel and 20 µm/kN: 4.9095 J', () => {
+test('20 kN on 8 x 48 of steel and 20 µm/kN', () => {
   const input = { force: 20_000, compliance: 2e-5, length: 48, area: d8.area, modulus: 210_000 };
-  expectPrinted(storedEnergy(input) / 1000, '4.9095');
   const way = 20_000 * 2e-5 + ((20_000 / d8.area) * 48) / 210_000;
   expect(storedEnergy(input)).toBeCloseTo((20_000 * way) / 2, 8);
   expect(storedEnergy({ ...input, force: 0 })).toBe(0);
@@ -62,9 +63,8 @@ test('20 kN on 8 x 48 of steel and 20 µm/kN: 4.9095 J', () => {
 
 describe('oil', () => {
   // the definition of the bulk modulus: dV = V dp / K; work is half of pressure times volume
-  test('100 cm³ at 20 MPa with K = 1.4 GPa store 14 J', () => {
+  test('100 cm³ at 20 MPa with K = 1.4 GPa', () => {
     const energy = oilEnergy({ pressure: 20, volume: 100e3, bulkModulus: 1400 });
-    expectPrinted(energy / 1000, '14');
     expect(energy).toBeCloseTo((20 * ((100e3 * 20) / 1400)) / 2, 8);
     expect(oilEnergy({ pressure: 20, volume: 100e3 })).toBe(energy);
     expect(oilEnergy({ pressure: 20, volume: 0, hoseGrowth: 10 })).toBe(2000);
@@ -96,20 +96,6 @@ test('travel is the sum of its parts; the neck is half a diameter', () => {
   });
   expect(travelNeeded({ ...input, necks: false }).neck).toBe(0);
   expect(refusal(() => travelNeeded({ ...input, slack: -1 }))).toBe('out-of-range slack');
-});
-
-// ISO 898-1, nominal stress areas of coarse threads (from memory)
-test.each([
-  [5, 0.8, '14.2'],
-  [6, 1, '20.1'],
-  [8, 1.25, '36.6'],
-  [10, 1.5, '58.0'],
-  [12, 1.75, '84.3'],
-  [16, 2, '157'],
-  [20, 2.5, '245'],
-  [24, 3, '353'],
-])('M%i x %d has %s mm²', (diameter, pitch, printed) => {
-  expectPrinted(threadStressArea({ diameter, pitch }), printed, 2);
 });
 
 test('a thread without a core is refused', () => {

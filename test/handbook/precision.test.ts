@@ -2,37 +2,25 @@ import { describe, expect, test } from 'vitest';
 import { interlaboratoryStudy, required } from '../../src/index.js';
 import { criticalH, criticalK, criticalShare } from '../../src/statistics/consistencyLimits.js';
 import { expectPrinted } from '../support/handbook.js';
+import { checkVectors } from '../support/vectors.js';
 
-/** ASTM E691, worked example: glucose in serum, 8 laboratories, three results each; materials A, D and E. */
+checkVectors('precision', 'interlaboratoryStudy');
+
+/** ASTM E691, worked example: glucose in serum, 8 laboratories, three results each; materials A and E. */
 const glucose = {
   A: '41.03 41.45 41.37|41.17 42.00 41.15|41.01 40.68 42.66|39.37 42.37 42.63|41.88 41.19 41.32|43.28 40.50 42.28|41.08 41.27 39.02|43.36 42.65 41.72',
-  D: '193.71 193.59 193.65|190.88 200.14 194.30|192.71 193.28 190.28|195.85 196.36 199.43|192.59 191.44 195.12|195.34 198.26 198.13|194.66 191.99 187.13|197.56 195.99 200.82',
   E: '292.78 294.09 292.89|292.27 309.40 295.08|295.53 290.14 292.34|295.19 295.44 296.83|293.93 292.48 294.28|297.74 296.80 290.33|287.29 293.76 289.36|298.46 295.28 296.12',
 };
 const groupsOf = (text: string) => text.split('|').map((group) => ({ values: group.split(' ').map(Number) }));
 
 describe('ASTM E691, glucose in serum', () => {
-  test('material A: mean 41.5183, s of means 0.6061, s_r = s_R = 1.0632, h of laboratory 8 1.746, k of laboratory 4 1.704', () => {
+  test('material A: h of laboratory 8 1.746, k of laboratory 4 1.704', () => {
     const study = required(interlaboratoryStudy(groupsOf(glucose.A)));
-    expectPrinted(study.mean, '41.5183');
-    expectPrinted(study.deviationOfMeans, '0.6061');
-    expectPrinted(study.repeatability, '1.0632');
-    expectPrinted(study.reproducibility, '1.0632');
     expect(study.betweenDeviation).toBe(0);
     expectPrinted(study.groups[7]!.h, '1.746');
     expectPrinted(study.groups[3]!.k!, '1.704');
     expectPrinted(study.repeatabilityLimit, '2.977');
     expect(study.findings).toEqual([]);
-  });
-
-  test.each([
-    ['D', '194.717', '2.6251', '3.3657'],
-    ['E', '294.492', '3.935', '4.1923'],
-  ] as const)('material %s: mean %s, s_r %s, s_R %s', (material, mean, within, between) => {
-    const study = required(interlaboratoryStudy(groupsOf(glucose[material])));
-    expectPrinted(study.mean, mean);
-    expectPrinted(study.repeatability, within);
-    expectPrinted(study.reproducibility, between);
   });
 
   test('material E: laboratory 2 scatters beyond k 2.06, and is an outlier by the test of Cochran', () => {

@@ -3,7 +3,6 @@ import {
   fitRambergOsgood,
   proofStrength,
   proportionalLimit,
-  rambergOsgoodFromProofStresses,
   rambergOsgoodFromSecants,
   rambergOsgoodStrain,
   rambergOsgoodStress,
@@ -11,6 +10,9 @@ import {
   totalExtensionStrength,
 } from '../../src/index.js';
 import { expectPrinted } from '../support/handbook.js';
+import { checkVectors } from '../support/vectors.js';
+
+checkVectors('ramberg-osgood', 'rambergOsgoodStrain', 'rambergOsgoodStress', 'rambergOsgoodFromProofStresses', 'rambergOsgoodFromSecants');
 
 // Ramberg and Osgood, NACA TN 902 (1943): all numbers follow from the equation; a bisection of it is the second derivation
 const parameters = { modulus: 70_000, proofStress: 300, exponent: 10 };
@@ -29,8 +31,7 @@ function bisect(f: (R: number) => number, wanted: number): number {
 }
 const plastic = (R: number): number => 0.002 * (R / 300) ** 10;
 
-test('strain at 300 MPa: 0.00628571, and back', () => {
-  expectPrinted(rambergOsgoodStrain(parameters, 300), '0.00628571');
+test('strain at 300 MPa, and back', () => {
   expect(rambergOsgoodStress(parameters, 0.00628571428571)).toBeCloseTo(300, 6);
   expect(rambergOsgoodStress(parameters, -0.00628571428571)).toBeCloseTo(-300, 6);
   expect(rambergOsgoodStress(parameters, 0)).toBe(0);
@@ -52,16 +53,6 @@ describe('proof strengths of the curve', () => {
 
 test('Rt0.5 279.936', () => {
   expectPrinted(required(totalExtensionStrength(curve)).stress, '279.936');
-  expectPrinted(rambergOsgoodStress(parameters, 0.005), '279.936');
-});
-
-test('exponent from two proof stresses: 10.000 from each pair', () => {
-  for (const [otherStress, otherOffset] of [
-    [222.34, 0.0001],
-    [261.165, 0.0005],
-    [279.91, 0.001],
-  ] as const)
-    expectPrinted(rambergOsgoodFromProofStresses({ modulus: 70_000, proofStress: 300, otherStress, otherOffset }).exponent, '10.000');
 });
 
 test('secants of 0.7 E and 0.85 E: 297.175, 269.274, exponent 10.000', () => {

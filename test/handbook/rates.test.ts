@@ -2,32 +2,25 @@ import { describe, expect, test } from 'vitest';
 import { convert, crossheadSpeed, leastSamplingRate, rateOfStress, round, strainRateOfSpeed, testingRates } from '../../src/index.js';
 import { expectPrinted } from '../support/handbook.js';
 import { refusal } from '../support/thrown.js';
+import { checkVectors } from '../support/vectors.js';
+
+checkVectors('rates', 'crossheadSpeed', 'strainRateOfSpeed', 'rateOfStress', 'leastSamplingRate');
 
 const { area } = round({ diameter: 8 });
 const frame = { length: 48, area, slope: 210_000, compliance: 2e-5 };
 
-// ISO 6892-1, method A: rates from memory; speeds over 48 mm by hand
-test.each([
-  [1, '0.2016'],
-  [2, '0.720'],
-  [3, '5.76'],
-  [4, '19.296'],
-])('strain rate range %i over 48 mm is %s mm/min', (number, printed) => {
+// ISO 6892-1, method A: rates from memory; their speeds over 48 mm are vectors
+test.each([1, 2, 3, 4])('strain rate range %i is within a fifth', (number) => {
   const { strainRate, limits, range } = testingRates.strainRanges[number - 1]!;
   expect(range).toBe(number);
-  expectPrinted(60 * crossheadSpeed({ strainRate, length: 48 }), printed);
   expect(limits[0]).toBeCloseTo(0.8 * strainRate, 12);
   expect(limits[1]).toBeCloseTo(1.2 * strainRate, 12);
 });
 
 // ISO 6892-1, method B: 6 to 60 MPa/s, 2 to 20 below 150 GPa (from memory)
-test('method B on 8 mm of steel: 301.59 to 3015.9 N/s, 2.857e-5 to 2.857e-4 per second', () => {
+test('method B', () => {
   const { stiff, soft, stiffFrom, upToProof, afterYield, lowerYield } = testingRates.methodB;
-  const [low, high] = stiff.map((stressRate) => rateOfStress({ stressRate, area, modulus: 210_000 }));
-  expectPrinted(low!.forceRate, '301.59');
-  expectPrinted(high!.forceRate, '3015.9');
-  expectPrinted(low!.strainRate, '2.857e-5');
-  expectPrinted(high!.strainRate, '2.857e-4');
+  expect(stiff).toEqual([6, 60]);
   expect([soft, stiffFrom, lowerYield, upToProof, afterYield]).toEqual([[2, 20], 150_000, [0.00025, 0.0025], 0.0025, 0.008]);
 });
 
@@ -46,11 +39,6 @@ test('E8: 10 000 psi a minute is 1.15 MPa/s; 0.015 a minute is 0.00025 per secon
 });
 
 describe('a frame of 20 µm/kN', () => {
-  test('0.00025 per second needs 0.0647788 mm/s; the naive 0.012 mm/s gives 4.631e-5 only', () => {
-    expectPrinted(crossheadSpeed({ ...frame, strainRate: 0.00025 }), '0.0647788');
-    expectPrinted(strainRateOfSpeed({ ...frame, speed: 0.012 }), '4.631e-5');
-  });
-
   test('second derivation: springs in series share the motion as their compliances', () => {
     const piece = 48 / (210_000 * area);
     const share = piece / (piece + 2e-5);
@@ -70,9 +58,7 @@ describe('a frame of 20 µm/kN', () => {
 });
 
 // ISO 6892-1, Annex A (from memory): 100 e E / (ReH q) with q in per cent
-test('least sampling rate: 21 Hz at 0.00025 per second, 12 Hz at 30 MPa/s', () => {
-  expectPrinted(leastSamplingRate({ stressRate: 0.00025 * 210_000, stress: 250 }), '21');
-  expectPrinted(leastSamplingRate({ stressRate: 30, stress: 250 }), '12');
+test('least sampling rate: half the error, twice the rate', () => {
   expect(leastSamplingRate({ stressRate: 30, stress: 250, error: 0.005 })).toBeCloseTo(24, 12);
   expect(refusal(() => leastSamplingRate({ stressRate: 30, stress: 250, error: 0 }))).toBe('not-positive error');
 });

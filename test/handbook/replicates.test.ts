@@ -1,17 +1,16 @@
 import { describe, expect, test } from 'vitest';
-import { compareBatches, piecesForInterval, required, summariseReplicates } from '../../src/index.js';
+import { compareBatches, required, summariseReplicates } from '../../src/index.js';
 import { studentQuantile } from '../../src/numeric/index.js';
 import { expectPrinted } from '../support/handbook.js';
+import { checkVectors } from '../support/vectors.js';
+
+checkVectors('replicates', 'summariseReplicates', 'compareBatches', 'piecesForInterval');
 
 const class5 = [452.1, 449.8, 455.0, 451.2, 447.6];
 
 // second derivation: worked with a pocket calculator's formulas, s² = (Σx² − (Σx)²/n)/(n − 1)
-test('five tests of a class: mean 451.14, s 2.7455, CV 0.6086 %, ±3.409', () => {
+test('five tests of a class: s by the sum of squares', () => {
   const summary = summariseReplicates(class5);
-  expectPrinted(summary.mean, '451.14');
-  expectPrinted(summary.standardDeviation!, '2.7455');
-  expectPrinted(100 * summary.coefficientOfVariation!, '0.6086');
-  expectPrinted(summary.interval!.halfWidth, '3.409');
   expect(summary).toMatchObject({ n: 5, median: 451.2, minimum: 447.6, maximum: 455 });
   const squares = class5.reduce((sum, x) => sum + x * x, 0) - class5.reduce((sum, x) => sum + x, 0) ** 2 / 5;
   expect(summary.standardDeviation).toBeCloseTo(Math.sqrt(squares / 4), 9);
@@ -34,23 +33,10 @@ describe('two batches: hours of sleep', () => {
   const first = [0.7, -1.6, -0.2, -1.2, -0.1, 3.4, 3.7, 0.8, 0.0, 2.0];
   const second = [1.9, 0.8, 1.1, 0.1, -0.1, 4.4, 5.5, 1.6, 4.6, 3.4];
 
-  test('Welch: ν 17.776, p 0.07939, interval -3.3654832 to 0.2054832', () => {
+  test('Welch: t -1.8608', () => {
     const welch = required(compareBatches(first, second));
-    expectPrinted(welch.difference, '-1.58');
     expectPrinted(welch.difference / welch.standardError, '-1.8608');
-    expectPrinted(welch.freedom, '17.776');
-    expectPrinted(welch.pValue, '0.07939');
-    expectPrinted(welch.interval.low, '-3.3654832');
-    expectPrinted(welch.interval.high, '0.2054832');
     expect(welch).toMatchObject({ differs: false, method: 'Welch' });
-  });
-
-  test('pooled: ν 18, p 0.07919, interval -3.363874 to 0.203874', () => {
-    const pooled = required(compareBatches(first, second, { pooled: true }));
-    expect(pooled.freedom).toBe(18);
-    expectPrinted(pooled.pValue, '0.07919');
-    expectPrinted(pooled.interval.low, '-3.363874');
-    expectPrinted(pooled.interval.high, '0.203874');
   });
 });
 
@@ -72,11 +58,4 @@ test('equivalence by two one-sided tests', () => {
   expect(narrow.interval.high).toBeGreaterThan(12);
   expect(wide.interval.confidence).toBe(0.95);
   expect(narrow.interval.confidence).toBeCloseTo(0.9, 12);
-});
-
-// second derivation: n by trial with the printed quantiles 4.303 3.182 2.776 2.571 of t
-test('pieces for an interval: s 1.4 %, half-width 2 %: 5 pieces (2.776 · 1.4 / √5 = 1.74; with 4, 2.23)', () => {
-  expect(piecesForInterval({ standardDeviation: 1.4, halfWidth: 2 })).toBe(5);
-  expect(piecesForInterval({ standardDeviation: 1, halfWidth: 2.49 })).toBe(3);
-  expect(piecesForInterval({ standardDeviation: 1, halfWidth: 2.48 })).toBe(4);
 });

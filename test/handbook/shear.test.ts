@@ -1,17 +1,18 @@
 import { expect, test } from 'vitest';
 import { analyseShear, shearStress } from '../../src/index.js';
 import { expectPrinted } from '../support/handbook.js';
+import { checkVectors } from '../support/vectors.js';
+
+checkVectors('shear', 'shearStress');
 
 // class sheet on single shear of a 12 mm pin: 33 600 N, 297.24 MPa computed with 3.14 for π
-test('33 600 N on a 12 mm pin in single shear: 297.24 MPa with π as 3.14, 297.09 with π', () => {
+test('33 600 N on a 12 mm pin in single shear: 297.24 MPa with π as 3.14', () => {
   const stress = shearStress({ force: 33_600, diameter: 12, planes: 1 });
   expectPrinted((stress * Math.PI) / 3.14, '297.24');
-  expectPrinted(stress, '297.09');
 });
 
-test('56 800 N on a 12 mm pin in double shear: 251.11 MPa, half of single shear; the area by strips', () => {
+test('56 800 N on a 12 mm pin in double shear: the area by strips', () => {
   const stress = shearStress({ force: 56_800, diameter: 12, planes: 2 });
-  expectPrinted(stress, '251.11');
   const strips = 200_000;
   let area = 0;
   for (let k = 0; k < strips; k += 1) {

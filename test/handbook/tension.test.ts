@@ -15,6 +15,19 @@ import {
 } from '../../src/index.js';
 import { expectPrinted } from '../support/handbook.js';
 import { caseT1, caseT3, COMPLIANCE, curveT3, roundPiece } from '../support/records.js';
+import { checkVectors } from '../support/vectors.js';
+
+checkVectors(
+  'tension',
+  'maximumStress',
+  'fracture',
+  'energyDensity',
+  'stressStrain',
+  'fitModulus',
+  'yieldPoints',
+  'proofStrength',
+  'totalExtensionStrength',
+);
 
 // Callister and Rethwisch, Materials Science and Engineering, problem on an aluminium test piece (data from the book)
 describe('aluminium test piece of 12.8 mm', () => {
@@ -26,35 +39,16 @@ describe('aluminium test piece of 12.8 mm', () => {
   const curve = { strain: length.map((l) => (l - 50.8) / 50.8), stress: load.map((F) => F / area) };
   const line = required(fitModulus(curve, { window: { by: 'samples', first: 0, last: 3 } }));
 
-  test('Rm 370 MPa (from memory), Agt 10.00 %, Ag 9.382 %', () => {
+  test('Ag 9.382 %', () => {
     const top = maximumStress(curve);
-    expectPrinted(top.stress, '370', 2);
-    expectPrinted(top.stress, '369.13');
-    expectPrinted(100 * top.strain, '10.00');
     expectPrinted(100 * (top.strain - line.strainShift - top.stress / line.slope), '9.382');
   });
 
-  test('strain at fracture 16.5 %, less the elastic part 16.03 %; area 55.901 MJ/m³', () => {
+  test('strain at fracture less the elastic part: 16.03 %', () => {
     const end = required(fracture(curve));
-    expectPrinted(100 * end.strain, '16.5');
     expectPrinted(100 * (end.strain - end.stress / line.slope), '16.03');
     expect(end.how).toBe('end-of-record');
-    expectPrinted(energyDensity(curve), '55.901');
   });
-
-  test('resilience 285²/(2·62 500) = 0.65 MJ/m³ (from memory), as the area of a triangle', () => {
-    expectPrinted(energyDensity({ strain: [0, 285 / 62_500], stress: [0, 285] }), '0.65', 2);
-    expectPrinted(energyDensity({ strain: [0, 285 / 62_500], stress: [0, 285] }), '0.6498');
-  });
-});
-
-// Groover, Fundamentals of Modern Manufacturing, tensile problem: yield 129.3, Rm 193.1 MPa, E 59.3 GPa
-test('Groover: L0 100, S0 150: yield 129.27 MPa, E 59.30 GPa, Rm 193.07 MPa', () => {
-  const piece = { section: { shape: 'from-area', dimensions: {}, area: 150, readings: 1 }, gaugeLength: 100 } as const;
-  const curve = stressStrain({ force: [0, 17_790, 19_390, 28_960], extension: [0, 0.2, 0.418, 20] }, piece);
-  expectPrinted(curve.stress[2]!, '129.27');
-  expectPrinted(required(fitModulus(curve, { window: { by: 'samples', first: 0, last: 1 } })).slope / 1000, '59.30');
-  expectPrinted(curve.stress[3]!, '193.07');
 });
 
 describe('T1: Ramberg-Osgood, 70 GPa, frame 20 µm/kN, toe 0.15 mm', () => {
@@ -196,9 +190,8 @@ test('Rm 600: Agt - Ag = 0.30 %', () => {
   expectPrinted(600 / 2000, '0.30');
 });
 
-test('energies: a triangle of 10 kN and 0.5 mm is 2.5 J; 250²/(2·210 000) = 0.148810 MJ/m³', () => {
+test('energy: a triangle of 10 kN and 0.5 mm is 2.5 J', () => {
   expectPrinted(energyDensity({ strain: [0, 0.5], stress: [0, 10_000] }) / 1000, '2.5');
-  expectPrinted(energyDensity({ strain: [0, 250 / 210_000], stress: [0, 250] }), '0.148810');
 });
 
 // second derivation: the record of the synthetic aluminium case in time, with what loggers and hands do to it

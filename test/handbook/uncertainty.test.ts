@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import {
   areaBudget,
-  elongationBudget,
   forceBudget,
   hardeningExponentBudget,
   modulusBudget,
@@ -12,12 +11,22 @@ import {
   required,
   round,
   strengthCoefficientBudget,
-  tensileStrengthBudget,
   uncertaintyBudget,
   validateBudget,
   type UncertaintySource,
 } from '../../src/index.js';
 import { expectPrinted } from '../support/handbook.js';
+import { checkVectors } from '../support/vectors.js';
+
+checkVectors(
+  'uncertainty',
+  'areaBudget',
+  'forceBudget',
+  'tensileStrengthBudget',
+  'elongationBudget',
+  'reductionBudget',
+  'numericalTolerance',
+);
 
 describe('JCGM 100:2008, annex H (from memory)', () => {
   test('H.1, end gauge: u_c 32 nm, effective degrees of freedom 16.76 unrounded, k99 2.92, U99 93 nm (92.5 from u_c 31.67)', () => {
@@ -161,10 +170,7 @@ describe('JCGM 101:2008 (from memory)', () => {
     expect(validateBudget(budget, found).valid).toBe(false);
   });
 
-  test('7.9.2, numerical tolerance: 0.000 005 of 0.000 35 g, 0.000 05 to one digit; 0.5 of 2 K', () => {
-    expectPrinted(numericalTolerance(0.00035), '0.000005');
-    expectPrinted(numericalTolerance(0.00035, 1), '0.00005');
-    expectPrinted(numericalTolerance(2, 1), '0.5');
+  test('numerical tolerance of 0.0996, which rounds to 0.10, and of nothing', () => {
     expectPrinted(numericalTolerance(0.0996), '0.005');
     expect(numericalTolerance(0)).toBe(0);
   });
@@ -181,36 +187,12 @@ describe('ready budgets, formulas in quadrature', () => {
   const area = areaBudget(round({ diameter: 8 }), { diameter });
   const force = forceBudget({ force: 450 * 50.26548245743669, class: 1, reference: 0.001 });
 
-  test('u(S0)/S0 of d 8 ± 0.01: 0.14434 %; with scatter 0.006 of 3 and taper 0.002: 0.17559 %', () => {
-    const limits = areaBudget(round({ diameter: 8 }), { diameter: { halfWidth: 0.01 } });
-    expectPrinted(100 * limits.relativeStandardUncertainty!, '0.14434');
-    expectPrinted(100 * area.relativeStandardUncertainty!, '0.17559');
+  test('u(S0)/S0 of d 8 ± 0.01 with scatter 0.006 of 3 and taper 0.002: the micrometer dominates', () => {
     expect(area.lines.map(({ source }) => source)).toEqual(['readings', 'micrometer', 'taper']);
     expect(area.lines[area.dominant!]!.source).toBe('micrometer');
   });
 
-  test('class 1 and a reference of 0.1 %: 0.6532 %; Rm 0.6764 %, U 6.1 on 450', () => {
-    expectPrinted(100 * force.relativeStandardUncertainty!, '0.6532');
-    const strength = tensileStrengthBudget({ force, area });
-    expectPrinted(strength.value, '450.0');
-    expectPrinted(100 * strength.relativeStandardUncertainty!, '0.6764');
-    expectPrinted(strength.expandedUncertainty, '6.1');
-  });
-
-  test('A of 40 to 51.2 mm, 0.15 each: 28.0 with 0.609 points', () => {
-    const length = (value: number) => ({ value, uncertainty: 0.15 });
-    const budget = elongationBudget({ originalLength: length(40), finalLength: length(51.2) });
-    expectPrinted(100 * budget.value, '28.0');
-    expectPrinted(100 * budget.standardUncertainty, '0.609');
-  });
-
-  test('Z of 8 to 4.8 mm, 0.05 and 0.00702: 64.0 with 0.7527 points, by diameters and by areas', () => {
-    const budget = reductionBudget({
-      originalDiameter: { value: 8, uncertainty: 0.00702 },
-      finalDiameter: { value: 4.8, uncertainty: 0.05 },
-    });
-    expectPrinted(100 * budget.value, '64.0');
-    expectPrinted(100 * budget.standardUncertainty, '0.7527');
+  test('Z of 8 to 4.8 mm by its areas: 0.7527 points, as by diameters', () => {
     const quarter = Math.PI / 4;
     const byArea = reductionBudget({
       originalArea: { value: quarter * 64, uncertainty: quarter * 2 * 8 * 0.00702 },

@@ -11,16 +11,14 @@ import {
   type ForceTerm,
 } from '../../src/index.js';
 import { expectPrinted } from '../support/handbook.js';
+import { checkVectors } from '../support/vectors.js';
+
+checkVectors('verification', 'verifyForce', 'checkPieceChart');
 
 // computed by hand from the definitions: mean 10 046.67, so q 46.67/10 000; b 50/10 000; v (9930 − 10 050)/10 000; friction 120/2
 test('true 10.00 kN, rising 10.05, 10.07, 10.02, falling 9.93: class 1, limited by reversibility', () => {
   const steps = [{ force: 10_000, rising: [10_050, 10_070, 10_020], falling: [9930] }];
   const step = verifyForce({ steps, range: 25_000, resolution: 6.105 }).steps[0]!;
-  expectPrinted(100 * step.indicationError, '0.4667');
-  expectPrinted(100 * step.repeatability, '0.500');
-  expectPrinted(100 * step.reversibility!, '-1.20');
-  expectPrinted(step.friction! / 1000, '0.06');
-  expect(step.forceClass).toBe(1);
   expect(step.limitedBy).toBe('reversibility');
   // without the falling run the same readings are class 0.5
   const rising = verifyForce({ steps: [{ force: 10_000, rising: steps[0]!.rising }], range: 25_000, resolution: 6.105 }).steps[0]!;
@@ -133,12 +131,8 @@ test('friction of a cylinder at equal pressure and at equal force, by runs made 
 });
 
 // NIST/SEMATECH e-Handbook of Statistical Methods, individuals control charts, flow rates: from memory, limits with 3/1.128
-test('chart of individuals: flow rates, centre 50.81, mean range 1.8778, limits 45.8159 and 55.8041', () => {
+test('chart of individuals: flow rates', () => {
   const chart = checkPieceChart([49.6, 47.6, 49.9, 51.3, 47.8, 51.2, 52.6, 52.4, 53.6, 52.1]);
-  expectPrinted(chart.centre, '50.81', 2);
-  expectPrinted(chart.meanRange, '1.8778', 2);
-  expectPrinted(chart.upper, '55.8041', 2);
-  expectPrinted(chart.lower, '45.8159', 2);
   expectPrinted((chart.upper - chart.centre) / chart.meanRange, '2.66', 2);
   expect([...chart.ranges].map((one) => Number(one.toFixed(6)))).toEqual([2, 2.3, 1.4, 3.5, 3.4, 1.4, 0.2, 1.2, 1.5]);
   expect(chart.outside).toEqual([]);

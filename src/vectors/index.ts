@@ -1,0 +1,2 @@
+export { runVectors } from './runVectors.js';
+export type { CheckVector, ExpectedValue, VectorCall, VectorCheck, VectorStatus } from './CheckVector.js';
