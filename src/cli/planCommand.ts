@@ -19,10 +19,11 @@ import { frameOf, withFrameFlags, type FrameFlags } from './testFrameFlags.js';
 import { planTable } from './planTable.js';
 import { sectionOf, withSectionFlags, type SectionFlags } from './sectionOptions.js';
 import type { Session } from './session.js';
+import { readerOf, withReaderFlags, type ReaderFlags } from './testFlags.js';
 import { requireFree, writeFiles } from './writeFiles.js';
 
 /** Flags of the command, as they were typed. */
-interface PlanFlags extends SectionFlags, FrameFlags, JobFlags {
+interface PlanFlags extends SectionFlags, FrameFlags, ReaderFlags, JobFlags {
   readonly family?: MaterialFamilyKey;
   readonly modulus?: UsualRange;
   readonly yieldStrength?: UsualRange;
@@ -118,11 +119,14 @@ async function makePlan(session: Session, test: PlannedTest, flags: PlanFlags): 
   if (page !== undefined) await requireFree([page], overwrite);
   const plan = plans[test](flags, await frameOf(flags));
   if (page !== undefined) {
-    const drawings = await drawFigures(planFigures(plan));
-    const text = renderPlan(plan, { drawings, ...some('identity', flags.identity), ...some('invented', flags.invented) });
+    const reader = readerOf(flags);
+    const drawings = await drawFigures(planFigures(plan, reader));
+    const text = renderPlan(plan, { drawings, ...reader, ...some('identity', flags.identity), ...some('invented', flags.invented) });
     await writeFiles({ [page]: text }, overwrite);
   }
-  session.out(flags.json === true ? asJson([plan], false) : `${planTable(plan)}${page === undefined ? '' : `\n  ${page}\n`}`);
+  session.out(
+    flags.json === true ? asJson([plan], false) : `${planTable(plan, readerOf(flags))}${page === undefined ? '' : `\n  ${page}\n`}`,
+  );
   session.judge(plan.findings, flags.failOn);
 }
 
@@ -165,6 +169,6 @@ export function planCommand(session: Session): Command {
       'after',
       '\nExample:\n  testpiece plan --family structural-steel --round 5 --capacity 25000 --bore 40 --rod 20 --frame-compliance 2e-5 --page plan.html\n',
     );
-  withJobFlags(command);
+  withJobFlags(withReaderFlags(command));
   return command.action((test: PlannedTest, flags: PlanFlags) => makePlan(session, test, flags));
 }

@@ -1,7 +1,8 @@
 import type { TensionPlan, TestPlan } from '../planning/index.js';
 import { findingLines } from './findingLines.js';
+import { told } from './told.js';
 import { padded } from './padded.js';
-import { summarisePlan } from '../report/index.js';
+import { summarisePlan, type PresentationOptions } from '../report/index.js';
 
 /** Speeds change and dials are read at these rows. */
 function paceLines({ pace, force }: TensionPlan): string[] {
@@ -17,9 +18,9 @@ function paceLines({ pace, force }: TensionPlan): string[] {
   return ['', 'Pace', ...padded([['t/s', ...(oil ? ['p/bar'] : []), 'F/kN', 'R/MPa', 'x/mm', 'do'], ...rows])];
 }
 
-/** A plan as text for a terminal. */
-export function planTable(plan: TestPlan): string {
-  const rows = summarisePlan(plan);
+/** A plan as text for a terminal; pace, answers and cautions in English. */
+export function planTable(plan: TestPlan, reader: PresentationOptions = {}): string {
+  const rows = summarisePlan(plan, reader);
   const wide = Math.max(...rows.map(({ name }) => name.length));
   const parts = [...new Set(rows.map(({ part }) => part))];
   const numbers = parts.flatMap((part) => [
@@ -36,7 +37,7 @@ export function planTable(plan: TestPlan): string {
     ...numbers.slice(1),
     ...(plan.planOf === 'tension' ? paceLines(plan) : []),
     ...answers,
-    ...list('Findings', findingLines(plan.findings)),
+    ...list('Findings', findingLines(told(plan.findings, reader))),
     ...list('If it does not give way', plan.ifItStalls),
     ...list('Cautions', plan.cautions),
   ];

@@ -3,6 +3,7 @@ import { drawFigures } from '../render/index.js';
 import { figures, renderHtml, summarise } from '../report/index.js';
 import { resultTable } from './resultTable.js';
 import { readerOf, shownOf, testOf, type TestFlags } from './testFlags.js';
+import { told } from './told.js';
 import { requireFree, writeFiles } from './writeFiles.js';
 
 /** A result, and what the terminal says of it. */
@@ -26,7 +27,7 @@ export async function writeReport(
   if (writes) await requireFree([pagePath, dataPath], flags.overwrite === true);
   const result = await evaluate(testOf(name, flags));
   const shown = shownOf(flags);
-  const table = resultTable(summarise(result, shown), result.findings, 'uncertainty' in result);
+  const table = resultTable(summarise(result, shown), told(result.findings, shown), 'uncertainty' in result);
   if (!writes) return { result, text: table };
   const page = renderHtml(result, { drawings: await drawFigures(figures(result, readerOf(flags))), ...shown });
   await writeFiles({ [pagePath]: page, [dataPath]: toJson(result) }, flags.overwrite === true);
