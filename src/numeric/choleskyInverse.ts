@@ -2,8 +2,8 @@
 const SINGULAR = 1e-13;
 
 /** @internal Inverse of a symmetric positive definite matrix of n rows, row by row, by Cholesky's factors; undefined where it is singular. */
-export function choleskyInverse(matrix: ArrayLike<number>, n: number): number[] | undefined {
-  const L = Array<number>(n * n).fill(0);
+export function choleskyInverse(matrix: ArrayLike<number>, n: number): Float64Array | undefined {
+  const L = new Float64Array(n * n);
   for (let i = 0; i < n; i += 1)
     for (let j = 0; j <= i; j += 1) {
       let sum = matrix[n * i + j]!;
@@ -12,8 +12,8 @@ export function choleskyInverse(matrix: ArrayLike<number>, n: number): number[] 
       else if (sum > SINGULAR * matrix[n * i + i]!) L[n * i + i] = Math.sqrt(sum);
       else return undefined;
     }
-  const inverse = Array<number>(n * n).fill(0);
-  const v = Array<number>(n).fill(0);
+  const inverse = new Float64Array(n * n);
+  const v = new Float64Array(n);
   for (let column = 0; column < n; column += 1) {
     for (let i = 0; i < n; i += 1) {
       let sum = i === column ? 1 : 0;
