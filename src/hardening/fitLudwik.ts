@@ -13,14 +13,13 @@ export const ludwikShape: LawShape<Name> = {
   name: 'Ludwik',
   names: ['yieldStress', 'strengthCoefficient', 'exponent'],
   lowest: [0, 0, 0],
-  evaluate: ({ strain, first, end }, parameters, { stress, rows }) => {
+  evaluate: ({ logarithm: logarithms, first, end }, parameters, { stress, rows }) => {
     const s0 = parameters[0]!;
     const K = parameters[1]!;
     const n = parameters[2]!;
     const [d0, d1, d2] = rows;
     for (let i = first, k = 0; i < end; i += 1, k += 1) {
-      const e = strain[i]!;
-      const logarithm = Math.log(e);
+      const logarithm = logarithms[i]!;
       const power = Math.exp(n * logarithm);
       d0[k] = 1;
       d1[k] = power;

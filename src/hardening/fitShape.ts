@@ -15,7 +15,7 @@ import { squaresAbout } from '../numeric/index.js';
 import { aicc } from './aicc.js';
 import { flowRange, type FitRange } from './flowRange.js';
 import { lawSearch } from './lawSearch.js';
-import type { LawPoints, LawShape } from './lawShape.js';
+import { lawPoints, type LawShape } from './lawShape.js';
 
 /** Options that all fits of laws share. */
 export interface FitOptions<Name extends string> extends FitRange {
@@ -121,7 +121,7 @@ export function fitShape<Name extends string>(
   if (uniformStrain !== undefined && strain[n - 1]! > uniformStrain * (1 + 1e-9))
     return failure('beyond-maximum', `the range ends at ${strain[n - 1]!}, the maximum force is at ${uniformStrain}`);
 
-  const points: LawPoints = { strain, stress, weights };
+  const points = lawPoints(strain, stress, weights);
   const { end, before } = lawSearch(shape, points, limits, options.fixed);
   if (!end) return failure('undetermined', 'no start gives the law a finite stress on all samples');
   const { parameters, inverse } = end;

@@ -1,5 +1,5 @@
-import { cellMeans, gaussNewton, sumOfSquares, type GaussNewtonEnd } from '../numeric/index.js';
-import type { LawPoints, LawShape } from './lawShape.js';
+import { cellMeans, gaussNewton, sumOfSquares, type FitPoints, type GaussNewtonEnd } from '../numeric/index.js';
+import { lawPoints, type LawPoints, type LawShape } from './lawShape.js';
 
 /** Of a long curve the start is found on about so many means, and of those of the scan so many are followed. */
 const PLACES = 256;
@@ -16,8 +16,17 @@ function fewer(points: LawPoints): LawPoints {
   const { strain, stress, weights } = points;
   if (weights || strain.length <= 2 * PLACES) return points;
   const { x, y } = cellMeans(strain, stress, 0, strain.length - 1, PLACES);
-  return { strain: x, stress: y, weights: undefined };
+  return lawPoints(x, y, undefined);
 }
+
+/** The points and the law as least squares takes them. */
+const taskOf = <Name extends string>({ evaluate }: LawShape<Name>, { strain, logarithm, stress, weights }: LawPoints): FitPoints => ({
+  x: strain,
+  logarithm,
+  y: stress,
+  weights,
+  evaluate,
+});
 
 /** Best end of the starts of a scan. */
 function bestEnd<Name extends string>(
@@ -26,8 +35,7 @@ function bestEnd<Name extends string>(
   { lowest, highest }: Limits,
   starts: readonly (readonly number[])[],
 ): GaussNewtonEnd | undefined {
-  const { strain, stress, weights } = points;
-  const task = { x: strain, y: stress, weights, lowest, highest, evaluate: shape.evaluate };
+  const task = { ...taskOf(shape, points), lowest, highest };
   let best: GaussNewtonEnd | undefined;
   for (const start of starts) {
     const end = gaussNewton({ ...task, start });
@@ -38,11 +46,9 @@ function bestEnd<Name extends string>(
 
 /** The starts of a scan that are lower than their neighbours, best first. */
 function valleys<Name extends string>(shape: LawShape<Name>, points: LawPoints, starts: readonly (readonly number[])[]) {
-  const costs = starts.map((one) =>
-    one.every(Number.isFinite)
-      ? sumOfSquares({ x: points.strain, y: points.stress, weights: points.weights, evaluate: shape.evaluate }, one)
-      : Infinity,
-  );
+  if (starts.length === 1) return starts.filter((one) => one.every(Number.isFinite));
+  const task = taskOf(shape, points);
+  const costs = starts.map((one) => (one.every(Number.isFinite) ? sumOfSquares(task, one) : Infinity));
   return starts
     .map((start, k) => ({
       start,

@@ -7,7 +7,7 @@ export interface CubicFit {
   /** Coefficients of ascending powers of u. */
   readonly coefficients: readonly number[];
   /** Inverse of the normal matrix, row by row: times the variance of y it is the covariance of the coefficients. */
-  readonly inverse: Float64Array;
+  readonly inverse: readonly number[];
   readonly residualStandardDeviation: number;
 }
 
