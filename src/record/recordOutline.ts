@@ -1,5 +1,5 @@
 import { soundLength, type TensionRecord } from '../base/index.js';
-import { maximumIndex, median, noiseLevel } from '../numeric/index.js';
+import { maximumIndex, median, medianOf, noiseLevel } from '../numeric/index.js';
 import { resolution } from './resolution.js';
 
 /** @internal How one column behaves over the loaded part: its noise, one step of its reading, its usual change from sample to sample. */
@@ -50,7 +50,7 @@ function habitOf(column: Float64Array, first: number, last: number): ColumnHabit
   const stride = Math.max(1, Math.floor((last - first) / PLACES));
   const changes = new Float64Array(Math.max(0, Math.ceil((last - first) / stride)));
   for (let k = 0, i = first + 1; k < changes.length; k += 1, i += stride) changes[k] = Math.abs(column[i]! - column[i - 1]!);
-  return { noise: noiseLevel(column, first, last + 1), step: resolution(column), usual: median(changes) };
+  return { noise: noiseLevel(column, first, last + 1), step: resolution(column), usual: medianOf(changes) };
 }
 
 /** The steepest chord between the first crossings of a few levels of force. */

@@ -1,4 +1,4 @@
-import { median, noiseLevel } from '../numeric/index.js';
+import { medianOf, noiseLevel } from '../numeric/index.js';
 import { resolution } from './resolution.js';
 
 /** @internal Neighbouring samples that leave the line of a column and come back to it. */
@@ -41,7 +41,7 @@ function threshold(column: Float64Array, end: number): number {
   return Math.max(
     DEVIATIONS * noiseLevel(column, 0, end),
     STEPS * resolution(column.subarray(0, end)),
-    CHANGES * median(changes),
+    CHANGES * medianOf(changes),
     SHARE * range,
   );
 }
