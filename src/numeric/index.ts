@@ -2,6 +2,7 @@ export { cellMeans } from './cellMeans.js';
 export { choleskyFactor } from './choleskyFactor.js';
 export { chiSquareCdf, chiSquareExceeds, chiSquareQuantile } from './chiSquareDistribution.js';
 export { choleskyInverse } from './choleskyInverse.js';
+export { condensed } from './condensed.js';
 export { cubicFit } from './cubicFit.js';
 export { fCdf, fExceeds, fQuantile } from './fDistribution.js';
 export { findRoot, risingRoot } from './findRoot.js';

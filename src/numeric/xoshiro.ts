@@ -65,9 +65,9 @@ export function xoshiro(): Xoshiro {
     let [p, q, r, s] = [a, b, c, d];
     const last = column.length - 1;
     while (k < last) {
-      let u = 0;
-      let v = 0;
-      let square = 0;
+      let u: number;
+      let v: number;
+      let square: number;
       do {
         u = Math.imul(q, 5);
         u = Math.imul((u << 7) | (u >>> 25), 9) >>> 0;
