@@ -50,7 +50,8 @@ export const ludwikShape: LawShape<Name> = {
  *
  * @remarks
  * Least squares in stress; no start is needed: the exponent is scanned, the best yield stress and coefficient are known for each (variable
- * projection), and Gauss-Newton steps on all samples end the search. The three trade off where the range begins late: see `tradeOffs`.
+ * projection), and Gauss-Newton steps on all samples end the search (more than 5000 are stood for by weighted points that keep
+ * their sum of squares). The three trade off where the range begins late: see `tradeOffs`.
  *
  * @param flow - True plastic strain [mm/mm] and true stress [MPa], each above 0, as `flowCurve` makes them.
  * @param options - Range of strain, weights, parameters held or bounded, uniform strain.

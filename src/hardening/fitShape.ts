@@ -98,7 +98,7 @@ function spreadOf(y: Float64Array, weights: Float64Array | undefined): { readonl
   return { mean: y0 + sum / count, squares: Math.max(0, squares - (sum * sum) / count) };
 }
 
-/** @internal Fits a law by least squares in stress: a scan for the start, then Gauss-Newton steps on all samples. */
+/** @internal Fits a law by least squares in stress: a scan for the start, then Gauss-Newton steps on all samples, or on what stands for very many. */
 export function fitShape<Name extends string>(
   from: string,
   shape: LawShape<Name>,
