@@ -1,6 +1,6 @@
 /**
  * `npm run study:fits`: fits of flow laws on random curves: is the optimum the best, are the standard errors those of repeated noise, and how
- * long does a long curve take beside SciPy's `curve_fit` (where it is found).
+ * long does a long curve take beside SciPy's `curve_fit` (where it is found), both by processor time on one thread.
  */
 import { spawnSync } from 'node:child_process';
 import {
@@ -78,16 +78,20 @@ const flowOf = (law: HardeningLaw, n: number, noise: number, normal: () => numbe
 const restOf = (law: HardeningLaw, { strain, stress }: { strain: Float64Array; stress: Float64Array }): number =>
   strain.reduce((sum, e, i) => sum + (stress[i]! - law.stress(e)) ** 2, 0);
 
-/** Median time of a call [ms]. */
+/** Median processor time of a call [ms]: others on the machine count little. */
 function time(call: () => unknown): number {
-  for (let k = 0; k < 5; k += 1) call();
-  const taken = Array.from({ length: 9 }, () => {
-    const start = performance.now();
-    call();
-    return performance.now() - start;
+  for (let k = 0; k < 15; k += 1) call();
+  const taken = Array.from({ length: 15 }, () => {
+    const start = process.cpuUsage();
+    for (let k = 0; k < 3; k += 1) call();
+    const { user, system } = process.cpuUsage(start);
+    return (user + system) / 3000;
   });
-  return taken.sort((a, b) => a - b)[4]!;
+  return taken.sort((a, b) => a - b)[7]!;
 }
+
+/** Libraries below NumPy on one thread: those that wait would count as time of the processor. */
+const env = { ...process.env, OMP_NUM_THREADS: '1', OPENBLAS_NUM_THREADS: '1', MKL_NUM_THREADS: '1' };
 
 function scipy(python: string, { strain, stress }: { strain: Float64Array; stress: Float64Array }): number | undefined {
   const program = `
@@ -97,12 +101,12 @@ e, s = np.frombuffer(sys.stdin.buffer.read(), dtype=np.float64).reshape(2, -1)
 law, start = ${python}
 taken = []
 for _ in range(7):
-    begin = time.perf_counter()
+    begin = time.process_time()
     curve_fit(law, e, s, p0=start, maxfev=20000)
-    taken.append(time.perf_counter() - begin)
+    taken.append(time.process_time() - begin)
 print(sorted(taken)[3] * 1e3)`;
   const input = Buffer.concat([strain, stress].map(({ buffer, byteOffset, byteLength }) => Buffer.from(buffer, byteOffset, byteLength)));
-  const { status, stdout } = spawnSync('python3', ['-c', program], { input });
+  const { status, stdout } = spawnSync('python3', ['-c', program], { input, env });
   return status === 0 ? Number(stdout.toString()) : undefined;
 }
 

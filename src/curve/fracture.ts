@@ -7,7 +7,7 @@ import {
   type Outcome,
   type StressStrainCurve,
 } from '../base/index.js';
-import { maximumIndex, median } from '../numeric/index.js';
+import { maximumIndex, medianOf } from '../numeric/index.js';
 import { requireCurve } from './requireCurve.js';
 
 /** Options of {@link fracture}. */
@@ -62,9 +62,9 @@ export function fractureKernel({ strain, stress }: StressStrainCurve, maximum: n
   // falls of a typical step, from a few hundred places
   const typical = (end: number): number => {
     const stride = Math.max(1, Math.floor((end - maximum) / 300));
-    const falls: number[] = [];
-    for (let i = maximum; i < end - 1; i += stride) falls.push(Math.abs(stress[i]! - stress[i + 1]!));
-    return median(falls);
+    const falls = new Float64Array(Math.max(0, Math.ceil((end - 1 - maximum) / stride)));
+    for (let k = 0, i = maximum; k < falls.length; k += 1, i += stride) falls[k] = Math.abs(stress[i]! - stress[i + 1]!);
+    return medianOf(falls);
   };
   const suddenAt = (low: number): number => {
     // back from the first low sample to where the collapse began

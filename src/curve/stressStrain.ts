@@ -13,8 +13,8 @@ export interface RecordedCurve extends StressStrainCurve {
   readonly extensometerEnd?: number | undefined;
 }
 
-/** @internal {@link stressStrain} on a checked record. */
-export function stressStrainKernel(record: TensionRecord, lengths: PieceLengths): RecordedCurve {
+/** @internal {@link stressStrain} on a checked record; into columns of at least as many samples, where they are given. */
+export function stressStrainKernel(record: TensionRecord, lengths: PieceLengths, into?: StressStrainCurve): RecordedCurve {
   const { force, travel } = record;
   const extensometer = record.extension ?? record.strain;
   const scale = record.extension ? lengths.extensometerLength : 1;
@@ -22,8 +22,8 @@ export function stressStrainKernel(record: TensionRecord, lengths: PieceLengths)
   const basis = reading < 2 ? 'travel' : reading < force.length && travel ? 'extensometer-then-travel' : 'extensometer';
   const n = basis === 'extensometer' ? reading : force.length;
   const { area } = lengths;
-  const stress = new Float64Array(n);
-  const strain = new Float64Array(n);
+  const stress = into ? into.stress.subarray(0, n) : new Float64Array(n);
+  const strain = into ? into.strain.subarray(0, n) : new Float64Array(n);
   for (let i = 0; i < n; i += 1) stress[i] = force[i]! / area;
   if (basis !== 'travel' && extensometer) for (let i = 0; i < reading; i += 1) strain[i] = extensometer[i]! / scale;
   if (basis !== 'extensometer' && travel) {

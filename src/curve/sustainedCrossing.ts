@@ -16,7 +16,10 @@ export function sustainedCrossing(
   end: number,
 ): number {
   let since = -1;
-  for (let i = first; i < end; i += 1) {
+  let i = first;
+  // above the line, as most samples before a crossing are
+  while (i < end && stress[i]! >= slope * (strain[i]! - origin)) i += 1;
+  for (; i < end; i += 1) {
     if (stress[i]! >= slope * (strain[i]! - origin)) since = -1;
     else {
       if (since < 0) since = i;

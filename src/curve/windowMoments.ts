@@ -34,8 +34,14 @@ function ranges(strain: Float64Array, start: number, end: number, blocks: number
   const n = end - start;
   const leastFrom = new Float64Array(blocks);
   const greatestUpTo = new Float64Array(blocks);
-  for (let i = 0, high = -Infinity; i < n; i += 1) greatestUpTo[Math.floor(i / BLOCK)] = high = Math.max(high, strain[start + i]! - x0);
-  for (let i = n - 1, low = Infinity; i >= 0; i -= 1) leastFrom[Math.floor(i / BLOCK)] = low = Math.min(low, strain[start + i]! - x0);
+  for (let block = 0, high = -Infinity; block < blocks; block += 1) {
+    for (let i = block * BLOCK, stop = Math.min(i + BLOCK, n); i < stop; i += 1) if (strain[start + i]! > high) high = strain[start + i]!;
+    greatestUpTo[block] = high - x0;
+  }
+  for (let block = blocks - 1, low = Infinity; block >= 0; block -= 1) {
+    for (let i = block * BLOCK, stop = Math.min(i + BLOCK, n); i < stop; i += 1) if (strain[start + i]! < low) low = strain[start + i]!;
+    leastFrom[block] = low - x0;
+  }
   return { leastFrom, greatestUpTo };
 }
 
@@ -56,21 +62,31 @@ export function windowMoments(strain: Float64Array, stress: Float64Array, start:
   let goesBack = false;
   let before = -Infinity;
   for (let block = 0, i = start; block < blocks; block += 1) {
-    const edge = sr;
-    const squares = srr;
+    // sums of a block begin anew, so that those of the next need not wait for them
+    let bx = 0;
+    let br = 0;
+    let bxx = 0;
+    let bxr = 0;
+    let brr = 0;
     for (const stop = Math.min(i + BLOCK, end); i < stop; i += 1) {
       const u = strain[i]! - x0;
       const v = stress[i]! - y0 - slope * u;
-      if (u < before) goesBack = true;
+      if (!goesBack && u < before) goesBack = true;
       before = u;
-      sx += u;
-      sr += v;
-      sxx += u * u;
-      sxr += u * v;
-      srr += v * v;
+      bx += u;
+      br += v;
+      bxx += u * u;
+      bxr += u * v;
+      brr += v * v;
     }
+    const edge = sr;
+    sx += bx;
+    sr += br;
+    sxx += bxx;
+    sxr += bxr;
+    srr += brr;
     // between its edges a running sum strays by no more than half the sum of |r|; the sum is at most the root of n times that of r²
-    const stray = Math.sqrt(BLOCK * Math.max(0, srr - squares)) / 2;
+    const stray = Math.sqrt(BLOCK * brr) / 2;
     lowest[width + block] = (sr < edge ? sr : edge) - stray;
     highest[width + block] = (sr > edge ? sr : edge) + stray;
     const at = 5 * (block + 1);

@@ -13,15 +13,14 @@ export const hockettSherbyShape: LawShape<Name> = {
   name: 'Hockett-Sherby',
   names: ['saturationStress', 'initialStress', 'rate', 'power'],
   lowest: [0, 0, 0, 0],
-  evaluate: ({ strain, first, end }, parameters, { stress, rows }) => {
+  evaluate: ({ logarithm: logarithms, first, end }, parameters, { stress, rows }) => {
     const top = parameters[0]!;
     const initial = parameters[1]!;
     const N = parameters[2]!;
     const p = parameters[3]!;
     const [d0, d1, d2, d3] = rows;
     for (let i = first, k = 0; i < end; i += 1, k += 1) {
-      const e = strain[i]!;
-      const logarithm = Math.log(e);
+      const logarithm = logarithms[i]!;
       const power = Math.exp(p * logarithm);
       const left = Math.exp(-N * power);
       const rise = top - initial;

@@ -13,7 +13,7 @@ import { aicc } from './aicc.js';
 import { fitShape, flattened, type FitOptions, type FitReason, type FitSummary } from './fitShape.js';
 import { flowRange } from './flowRange.js';
 import type { HollomonParameters } from './hollomon.js';
-import { projected, type LawPoints, type LawShape } from './lawShape.js';
+import { lawPoints, projected, type LawPoints, type LawShape } from './lawShape.js';
 
 type Name = keyof HollomonParameters;
 
@@ -33,14 +33,10 @@ export type HollomonReason = FitReason;
 const NO_EXPONENT = 1e-12;
 
 /** The line through the logarithms. */
-function logLine({ strain, stress }: LawPoints) {
-  const x = new Float64Array(strain.length);
-  const y = new Float64Array(strain.length);
-  for (let i = 0; i < x.length; i += 1) {
-    x[i] = Math.log(strain[i]!);
-    y[i] = Math.log(stress[i]!);
-  }
-  return { x, line: lineFit(x, y, 0, x.length - 1) };
+function logLine({ logarithm, stress }: LawPoints) {
+  const y = new Float64Array(stress.length);
+  for (let i = 0; i < y.length; i += 1) y[i] = Math.log(stress[i]!);
+  return { x: logarithm, line: lineFit(logarithm, y, 0, y.length - 1) };
 }
 
 /** @internal */
@@ -48,13 +44,12 @@ export const hollomonShape: LawShape<Name> = {
   name: 'Hollomon',
   names: ['strengthCoefficient', 'exponent'],
   lowest: [0, -100],
-  evaluate: ({ strain, first, end }, parameters, { stress, rows }) => {
+  evaluate: ({ logarithm: logarithms, first, end }, parameters, { stress, rows }) => {
     const K = parameters[0]!;
     const n = parameters[1]!;
     const [d0, d1] = rows;
     for (let i = first, k = 0; i < end; i += 1, k += 1) {
-      const e = strain[i]!;
-      const logarithm = Math.log(e);
+      const logarithm = logarithms[i]!;
       const power = Math.exp(n * logarithm);
       d0[k] = power;
       d1[k] = K * power * logarithm;
@@ -75,7 +70,8 @@ function byLogarithms(from: string, flow: CurveColumns, options: HollomonOptions
     if (options[name] !== undefined)
       throw new InputError(from, `options.${name}`, 'unknown-option', 'goes with the method least-squares only', name);
   const { from: low, to: high } = options;
-  const points = { ...flowRange(from, flow, { from: low, to: high }), weights: undefined };
+  const cut = flowRange(from, flow, { from: low, to: high });
+  const points = lawPoints(cut.strain, cut.stress, undefined);
   const n = points.strain.length;
   const uniform = options.uniformStrain;
   if (uniform !== undefined) requirePositive(from, 'options.uniformStrain', uniform);

@@ -13,14 +13,13 @@ export const ludwikShape: LawShape<Name> = {
   name: 'Ludwik',
   names: ['yieldStress', 'strengthCoefficient', 'exponent'],
   lowest: [0, 0, 0],
-  evaluate: ({ strain, first, end }, parameters, { stress, rows }) => {
+  evaluate: ({ logarithm: logarithms, first, end }, parameters, { stress, rows }) => {
     const s0 = parameters[0]!;
     const K = parameters[1]!;
     const n = parameters[2]!;
     const [d0, d1, d2] = rows;
     for (let i = first, k = 0; i < end; i += 1, k += 1) {
-      const e = strain[i]!;
-      const logarithm = Math.log(e);
+      const logarithm = logarithms[i]!;
       const power = Math.exp(n * logarithm);
       d0[k] = 1;
       d1[k] = power;
@@ -51,7 +50,8 @@ export const ludwikShape: LawShape<Name> = {
  *
  * @remarks
  * Least squares in stress; no start is needed: the exponent is scanned, the best yield stress and coefficient are known for each (variable
- * projection), and Gauss-Newton steps on all samples end the search. The three trade off where the range begins late: see `tradeOffs`.
+ * projection), and Gauss-Newton steps on all samples end the search (more than 5000 are stood for by weighted points that keep
+ * their sum of squares). The three trade off where the range begins late: see `tradeOffs`.
  *
  * @param flow - True plastic strain [mm/mm] and true stress [MPa], each above 0, as `flowCurve` makes them.
  * @param options - Range of strain, weights, parameters held or bounded, uniform strain.

@@ -11,11 +11,10 @@ import {
   type CurveColumns,
   type Outcome,
 } from '../base/index.js';
-import { squaresAbout } from '../numeric/index.js';
 import { aicc } from './aicc.js';
 import { flowRange, type FitRange } from './flowRange.js';
 import { lawSearch } from './lawSearch.js';
-import type { LawPoints, LawShape } from './lawShape.js';
+import type { LawShape } from './lawShape.js';
 
 /** Options that all fits of laws share. */
 export interface FitOptions<Name extends string> extends FitRange {
@@ -78,22 +77,28 @@ function limitsOf<Name extends string>(from: string, { names, lowest }: LawShape
   return { lowest: limits.map(([low]) => low), highest: limits.map(([, high]) => high) };
 }
 
-/** Weighted mean. */
-function weightedMean(y: Float64Array, weights: Float64Array | undefined): number {
-  let sum = 0;
-  if (!weights) {
-    for (let i = 0; i < y.length; i += 1) sum += y[i]!;
-    return sum / y.length;
-  }
-  let count = 0;
-  for (let i = 0; i < y.length; i += 1) {
-    sum += weights[i]! * y[i]!;
-    count += weights[i]!;
-  }
-  return sum / count;
+/** Weighted mean, and weighted sum of the squares about it: about the first value, which loses no digits, since stresses are of one size. */
+function spreadOf(y: Float64Array, weights: Float64Array | undefined): { readonly mean: number; readonly squares: number } {
+  const y0 = y[0]!;
+  let [count, sum, squares] = [0, 0, 0];
+  if (weights)
+    for (let i = 0; i < y.length; i += 1) {
+      const v = y[i]! - y0;
+      count += weights[i]!;
+      sum += weights[i]! * v;
+      squares += weights[i]! * v * v;
+    }
+  else
+    for (let i = 0; i < y.length; i += 1) {
+      const v = y[i]! - y0;
+      count += 1;
+      sum += v;
+      squares += v * v;
+    }
+  return { mean: y0 + sum / count, squares: Math.max(0, squares - (sum * sum) / count) };
 }
 
-/** @internal Fits a law by least squares in stress: a scan for the start, then Gauss-Newton steps on all samples. */
+/** @internal Fits a law by least squares in stress: a scan for the start, then Gauss-Newton steps on all samples, or on what stands for very many. */
 export function fitShape<Name extends string>(
   from: string,
   shape: LawShape<Name>,
@@ -121,8 +126,7 @@ export function fitShape<Name extends string>(
   if (uniformStrain !== undefined && strain[n - 1]! > uniformStrain * (1 + 1e-9))
     return failure('beyond-maximum', `the range ends at ${strain[n - 1]!}, the maximum force is at ${uniformStrain}`);
 
-  const points: LawPoints = { strain, stress, weights };
-  const { end, before } = lawSearch(shape, points, limits, options.fixed);
+  const { end, before } = lawSearch(shape, { strain, stress, weights }, limits, options.fixed);
   if (!end) return failure('undetermined', 'no start gives the law a finite stress on all samples');
   const { parameters, inverse } = end;
   if (shape.flat(parameters)) return failure('no-hardening', 'the stress does not rise with strain');
@@ -138,8 +142,7 @@ export function fitShape<Name extends string>(
     }),
   );
   const named = (values: readonly number[]) => Object.fromEntries(names.map((name, k) => [name, values[k]!])) as Record<Name, number>;
-  const mean = weightedMean(stress, weights);
-  const total = squaresAbout(mean, stress, weights);
+  const { mean, squares: total } = spreadOf(stress, weights);
   return success({
     parameters: named(parameters),
     standardErrors: named(errors),

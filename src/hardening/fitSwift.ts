@@ -62,7 +62,8 @@ export const swiftShape: LawShape<Name> = {
  *
  * @remarks
  * Least squares in stress; no start is needed: the prestrain is scanned, exponent and coefficient follow for each, and Gauss-Newton steps on all
- * samples end the search. A prestrain that ends at 0 means that Hollomon's law does as well.
+ * samples end the search (more than 5000 are stood for by weighted points that keep their sum of squares). A prestrain that ends at 0 means that
+ * Hollomon's law does as well.
  *
  * @param flow - True plastic strain [mm/mm] and true stress [MPa], each above 0, as `flowCurve` makes them.
  * @param options - Range of strain, weights, parameters held or bounded, uniform strain.

@@ -57,7 +57,7 @@ export const voceShape: LawShape<Name> = {
  *
  * @remarks
  * Least squares in stress; no start is needed: the rate is scanned, the best stresses are known for each (variable projection), and Gauss-Newton
- * steps on all samples end the search.
+ * steps on all samples end the search (more than 5000 are stood for by weighted points that keep their sum of squares).
  *
  * @param flow - True plastic strain [mm/mm] and true stress [MPa], each above 0, as `flowCurve` makes them.
  * @param options - Range of strain, weights, parameters held or bounded, uniform strain.

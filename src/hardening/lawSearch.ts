@@ -1,9 +1,13 @@
-import { cellMeans, gaussNewton, sumOfSquares, type GaussNewtonEnd } from '../numeric/index.js';
-import type { LawPoints, LawShape } from './lawShape.js';
+import { cellMeans, condensed, gaussNewton, squaresAbout, sumOfSquares, type FitPoints, type GaussNewtonEnd } from '../numeric/index.js';
+import { lawPoints, type LawPoints, type LawShape } from './lawShape.js';
 
-/** Of a long curve the start is found on about so many means, and of those of the scan so many are followed. */
+/** The scan for a start is made on about so many means; of a long curve the best starts are followed on so many; and this is how many are followed. */
+const SCANNED = 64;
 const PLACES = 256;
 const FOLLOWED = 2;
+/** More samples than this are condensed, unless the residuals are smaller than this share of the stress, squared. */
+const MANY = 5000;
+const EXACT = 1e-9;
 
 /** Least and greatest value of every parameter. */
 interface Limits {
@@ -11,13 +15,14 @@ interface Limits {
   readonly highest: readonly number[];
 }
 
-/** Points of a long curve as means; with weights they stay as they are. */
-function fewer(points: LawPoints): LawPoints {
-  const { strain, stress, weights } = points;
-  if (weights || strain.length <= 2 * PLACES) return points;
-  const { x, y } = cellMeans(strain, stress, 0, strain.length - 1, PLACES);
-  return { strain: x, stress: y, weights: undefined };
-}
+/** The points and the law as least squares takes them. */
+const taskOf = <Name extends string>({ evaluate }: LawShape<Name>, { strain, logarithm, stress, weights }: LawPoints): FitPoints => ({
+  x: strain,
+  logarithm,
+  y: stress,
+  weights,
+  evaluate,
+});
 
 /** Best end of the starts of a scan. */
 function bestEnd<Name extends string>(
@@ -26,8 +31,7 @@ function bestEnd<Name extends string>(
   { lowest, highest }: Limits,
   starts: readonly (readonly number[])[],
 ): GaussNewtonEnd | undefined {
-  const { strain, stress, weights } = points;
-  const task = { x: strain, y: stress, weights, lowest, highest, evaluate: shape.evaluate };
+  const task = { ...taskOf(shape, points), lowest, highest };
   let best: GaussNewtonEnd | undefined;
   for (const start of starts) {
     const end = gaussNewton({ ...task, start });
@@ -38,11 +42,9 @@ function bestEnd<Name extends string>(
 
 /** The starts of a scan that are lower than their neighbours, best first. */
 function valleys<Name extends string>(shape: LawShape<Name>, points: LawPoints, starts: readonly (readonly number[])[]) {
-  const costs = starts.map((one) =>
-    one.every(Number.isFinite)
-      ? sumOfSquares({ x: points.strain, y: points.stress, weights: points.weights, evaluate: shape.evaluate }, one)
-      : Infinity,
-  );
+  if (starts.length === 1) return starts.filter((one) => one.every(Number.isFinite));
+  const task = taskOf(shape, points);
+  const costs = starts.map((one) => (one.every(Number.isFinite) ? sumOfSquares(task, one) : Infinity));
   return starts
     .map((start, k) => ({
       start,
@@ -55,18 +57,53 @@ function valleys<Name extends string>(shape: LawShape<Name>, points: LawPoints, 
     .map(({ start }) => start);
 }
 
-/** @internal The optimum of a law within limits, from a scan on few points; `before` counts the steps on them. */
+/** @internal Columns to fit, with weights where they were given. */
+export type LawColumns = Pick<LawPoints, 'strain' | 'stress' | 'weights'>;
+
+/** About so many means of points without weights. */
+function means({ strain, stress }: LawColumns, places: number): LawPoints {
+  const { x, y } = cellMeans(strain, stress, 0, strain.length - 1, places);
+  return lawPoints(x, y, undefined);
+}
+
+/**
+ * The optimum on a curve of very many samples by weighted points that stand for them; undefined where what they leave out could show: in residuals
+ * near nothing.
+ */
+function onCondensed<Name extends string>(
+  shape: LawShape<Name>,
+  { strain, stress }: LawColumns,
+  limits: Limits,
+  start: readonly number[],
+): GaussNewtonEnd | undefined {
+  const { x, y, weights, rest } = condensed(strain, stress);
+  const points = lawPoints(x, y, weights);
+  const end = bestEnd(shape, points, limits, [start]);
+  return end && rest > EXACT * squaresAbout(0, y, weights) ? { ...end, residualSumOfSquares: end.residualSumOfSquares + rest } : undefined;
+}
+
+/** @internal The optimum of a law within limits; `before` counts the steps of a search on few points. */
 export function lawSearch<Name extends string>(
   shape: LawShape<Name>,
-  points: LawPoints,
+  columns: LawColumns,
   limits: Limits,
   held: Readonly<Partial<Record<Name, number>>> | undefined,
 ): { readonly end: GaussNewtonEnd | undefined; readonly before: number } {
+  const { strain, stress, weights } = columns;
   const { lowest, highest } = limits;
-  const few = fewer(points);
   const within = (start: readonly number[]): number[] => start.map((one, k) => Math.min(Math.max(one, lowest[k]!), highest[k]!));
-  const starts = valleys(shape, few, shape.starts(few, held).map(within));
-  const rough = few === points ? undefined : bestEnd(shape, few, limits, starts);
-  const end = bestEnd(shape, points, limits, rough ? [rough.parameters] : starts);
-  return { end, before: rough?.iterations ?? 0 };
+  const startsOn = (points: LawPoints) => {
+    const some = points.weights || points.strain.length <= 2 * SCANNED ? points : means(points, SCANNED);
+    return valleys(shape, some, shape.starts(some, held).map(within));
+  };
+  const all = (): LawPoints => lawPoints(strain, stress, weights);
+  if (weights || strain.length <= 2 * PLACES) {
+    const points = all();
+    return { end: bestEnd(shape, points, limits, startsOn(points)), before: 0 };
+  }
+  const few = means(columns, PLACES);
+  const rough = bestEnd(shape, few, limits, startsOn(few));
+  if (!rough) return { end: undefined, before: 0 };
+  const condensedEnd = strain.length > MANY ? onCondensed(shape, columns, limits, rough.parameters) : undefined;
+  return { end: condensedEnd ?? bestEnd(shape, all(), limits, [rough.parameters]), before: rough.iterations };
 }

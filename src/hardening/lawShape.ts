@@ -17,8 +17,17 @@ export interface LawShape<Name extends string> {
 /** @internal Points of a flow curve, with weights where they were given. */
 export interface LawPoints {
   readonly strain: Float64Array;
+  /** Logarithms of the strain. */
+  readonly logarithm: Float64Array;
   readonly stress: Float64Array;
   readonly weights: Float64Array | undefined;
+}
+
+/** @internal The points with the logarithms of their strain. */
+export function lawPoints(strain: Float64Array, stress: Float64Array, weights: Float64Array | undefined): LawPoints {
+  const logarithm = new Float64Array(strain.length);
+  for (let i = 0; i < strain.length; i += 1) logarithm[i] = Math.log(strain[i]!);
+  return { strain, logarithm, stress, weights };
 }
 
 /** @internal Best factors of one or two basis functions: variable projection for a fixed nonlinear parameter; undefined where they depend on each other. */

@@ -1,4 +1,4 @@
-import { choleskyInverse } from '../numeric/index.js';
+import { cornerAt, cornerSums } from './cornerSums.js';
 
 /** A maximum of the force whose curvature jumps at the onset of necking. */
 export interface Corner {
@@ -14,57 +14,6 @@ export const CORNER_PARAMETERS = 5;
 /** Places of the corner that are tried, away from both ends of the region by this share of it. */
 const PLACES = 40;
 const MARGIN = 0.08;
-const TERMS = 4;
-
-/** Least squares for a corner at v: height, square and cube on the left, square on the right, of t = (x − v)/scale; y about its mean. */
-function atPlace(
-  x: Float64Array,
-  y: Float64Array,
-  v: number,
-  scale: number,
-): { readonly height: number; readonly rest: number } | undefined {
-  // sums of powers of t, and of y with them, on the left (l) and on the right (r)
-  let l2 = 0;
-  let l3 = 0;
-  let l4 = 0;
-  let l5 = 0;
-  let l6 = 0;
-  let r2 = 0;
-  let r4 = 0;
-  let y0 = 0;
-  let yl2 = 0;
-  let yl3 = 0;
-  let yr2 = 0;
-  let yy = 0;
-  for (let i = 0; i < x.length; i += 1) {
-    const t = (x[i]! - v) / scale;
-    const tt = t * t;
-    const value = y[i]!;
-    y0 += value;
-    yy += value * value;
-    if (t < 0) {
-      l2 += tt;
-      l3 += tt * t;
-      l4 += tt * tt;
-      l5 += tt * tt * t;
-      l6 += tt * tt * tt;
-      yl2 += value * tt;
-      yl3 += value * tt * t;
-    } else {
-      r2 += tt;
-      r4 += tt * tt;
-      yr2 += value * tt;
-    }
-  }
-  const inverse = choleskyInverse([x.length, l2, l3, r2, l2, l4, l5, 0, l3, l5, l6, 0, r2, 0, 0, r4], TERMS);
-  if (!inverse) return undefined;
-  const c = (j: number): number =>
-    inverse[TERMS * j]! * y0 + inverse[TERMS * j + 1]! * yl2 + inverse[TERMS * j + 2]! * yl3 + inverse[TERMS * j + 3]! * yr2;
-  const [height, left, cube, right] = [c(0), c(1), c(2), c(3)] as const;
-  // a maximum only where both sides fall away from it
-  if (!(left < 0 && right < 0)) return undefined;
-  return { height, rest: Math.max(0, yy - height * y0 - left * yl2 - cube * yl3 - right * yr2) };
-}
 
 /** @internal The corner that fits best, by a scan of its place and a parabola through the sums about the best; undefined where none does. */
 export function neckingCorner(x: Float64Array, y: Float64Array): Corner | undefined {
@@ -76,7 +25,8 @@ export function neckingCorner(x: Float64Array, y: Float64Array): Corner | undefi
   let mean = 0;
   for (let i = 0; i < n; i += 1) mean += y[i]! / n;
   const about = y.map((one) => one - mean);
-  const restAt = (v: number): number => atPlace(x, about, v, span)?.rest ?? Infinity;
+  const sums = cornerSums(x, about, low, span);
+  const restAt = (v: number): number => cornerAt(sums, (v - low) / span)?.rest ?? Infinity;
   let step = ((1 - 2 * MARGIN) * span) / PLACES;
   let best = NaN;
   let least = Infinity;
@@ -98,7 +48,7 @@ export function neckingCorner(x: Float64Array, y: Float64Array): Corner | undefi
         best = v;
       }
     }
-  const found = atPlace(x, about, best, span);
+  const found = cornerAt(sums, (best - low) / span);
   if (!found) return undefined;
   const wide = 0.02 * span;
   const bend = (restAt(best - wide) - 2 * least + restAt(best + wide)) / (wide * wide);

@@ -45,9 +45,31 @@ export interface TensionChange {
   readonly window?: WindowChoice | undefined;
 }
 
-/** A column with a scale, an offset and noise (in units of one `per`). */
-function changed(column: Float64Array, scale: number, offset: number, noise: Float64Array | undefined, per = 1): Float64Array {
-  const result = new Float64Array(column.length);
+/** Columns that every evaluation writes anew: they would cost more to allocate than to fill. */
+type Room = Readonly<Record<'force' | 'extension' | 'gaugeStrain' | 'travel' | 'strain' | 'stress', Float64Array>>;
+
+/** Room for a record: for the columns that it has, and for its curve. */
+function roomFor({ force, extension, strain, travel }: TensionRecord): Room {
+  const like = (column: Float64Array | undefined): Float64Array => new Float64Array(column ? column.length : 0);
+  return {
+    force: like(force),
+    extension: like(extension),
+    gaugeStrain: like(strain),
+    travel: like(travel),
+    strain: like(force),
+    stress: like(force),
+  };
+}
+
+/** A column with a scale, an offset and noise (in units of one `per`), written into another. */
+function changed(
+  result: Float64Array,
+  column: Float64Array,
+  scale: number,
+  offset: number,
+  noise: Float64Array | undefined,
+  per = 1,
+): Float64Array {
   if (noise) for (let i = 0; i < result.length; i += 1) result[i] = scale * column[i]! + offset + noise[i]! / per;
   else for (let i = 0; i < result.length; i += 1) result[i] = scale * column[i]! + offset;
   return result;
@@ -80,15 +102,15 @@ function changedArea({ shape, dimensions, area }: TestPiece['section'], inputs: 
 }
 
 /** The record with what was changed, less the frame. */
-function changedRecord({ record, withoutFrame, lengths }: TensionTask, change: TensionChange): TensionRecord {
+function changedRecord({ record, withoutFrame, lengths }: TensionTask, change: TensionChange, room: Room): TensionRecord {
   const { inputs, displacementNoise: noise } = change;
   const scale = inputs['displacement'] ?? 1;
   const { extension, strain, travel } = record;
   const moved: TensionRecord = {
-    force: changed(record.force, inputs['force'] ?? 1, inputs['forceZero'] ?? 0, change.forceNoise),
-    ...(extension ? { extension: changed(extension, scale, 0, noise) } : {}),
-    ...(strain ? { strain: changed(strain, scale, 0, noise, lengths.extensometerLength) } : {}),
-    ...(travel ? { travel: changed(travel, scale, 0, noise) } : {}),
+    force: changed(room.force, record.force, inputs['force'] ?? 1, inputs['forceZero'] ?? 0, change.forceNoise),
+    ...(extension ? { extension: changed(room.extension, extension, scale, 0, noise) } : {}),
+    ...(strain ? { strain: changed(room.gaugeStrain, strain, scale, 0, noise, lengths.extensometerLength) } : {}),
+    ...(travel ? { travel: changed(room.travel, travel, scale, 0, noise) } : {}),
   };
   const used = withoutFrame(moved);
   const frame = inputs['frameCompliance'] ?? 1;
@@ -98,14 +120,15 @@ function changedRecord({ record, withoutFrame, lengths }: TensionTask, change: T
   return { ...used, travel: moved.travel.map((x, i) => x - frame * (x - piece[i]!)) };
 }
 
-/** @internal Evaluates a test again with something changed: every quantity. */
+/** @internal Evaluates a test again with something changed: every quantity. Columns are kept from one evaluation to the next. */
 export function tensionModel(task: TensionTask): (change: TensionChange) => readonly Quantity[] {
   const { piece, settings } = task;
+  const room = roomFor(task.record);
   return (change) => {
     const area = changedArea(piece.section, change.inputs);
     const lengths = changedLengths(task, change.inputs, area);
-    const record = changedRecord(task, change);
-    const recorded = stressStrainKernel(record, lengths);
+    const record = changedRecord(task, change, room);
+    const recorded = stressStrainKernel(record, lengths, room);
     const curve = { strain: recorded.strain, stress: recorded.stress };
     const stress = curve.stress.length === record.force.length ? curve.stress : record.force.map((F) => F / area);
     const numbers = tensionKernel(

@@ -116,16 +116,21 @@ export function tensionNoise(task: TensionTask, given: RecordNoise): KnownNoise 
   };
 }
 
-/** @internal Fills columns with noise: of the force correlated from sample to sample, of the displacement not. */
+/** @internal Fills columns with noise: of the force correlated from sample to sample, of the displacement not. One normal number more is drawn than the force has samples. */
 export function fillNoise(random: RandomNumbers, noise: KnownNoise, forceNoise: Float64Array, displacementNoise: Float64Array): void {
   const { force, displacement, correlation } = noise;
   const fresh = Math.sqrt(1 - correlation ** 2);
-  let last = random.normal();
-  for (let i = 0; i < forceNoise.length; i += 1) {
+  random.normals(forceNoise);
+  random.normal();
+  let last = forceNoise[0]!;
+  forceNoise[0] = force * last;
+  for (let i = 1; i < forceNoise.length; i += 1) {
+    last = correlation * last + fresh * forceNoise[i]!;
     forceNoise[i] = force * last;
-    last = correlation * last + fresh * random.normal();
   }
-  if (displacement > 0) for (let i = 0; i < displacementNoise.length; i += 1) displacementNoise[i] = displacement * random.normal();
+  if (!(displacement > 0)) return;
+  random.normals(displacementNoise);
+  for (let i = 0; i < displacementNoise.length; i += 1) displacementNoise[i]! *= displacement;
 }
 
 /** Samples to either side of a sliding parabola that takes two thirds of white noise away; a corner stands out by so many deviations. */

@@ -99,12 +99,14 @@ export function tensionRoad(
   const pauses = pausesOf(given, survey.clock, survey.top);
   const strainStep = (survey.motion?.step ?? 0) / (survey.motion?.column === 'strain' ? 1 : recorded.strainLength);
 
+  const step = resolution(given.force) / lengths.area;
+
   const numbers = tensionKernel(
     {
       curve,
       stress,
       highest: survey.top,
-      resolution: resolution(given.force) / lengths.area,
+      resolution: step,
       pauses: pauses.map(({ range }) => range),
       elasticLengthRatio: elasticLengthRatio(recorded, lengths, settings),
     },
@@ -160,7 +162,7 @@ export function tensionRoad(
     withoutFrame: (one) => withoutFrame(one, settings.frameCompliance),
     elasticLengthRatio: (one, its) => elasticLengthRatio(one, its, settings),
     isModulus,
-    resolution: resolution(given.force) / lengths.area,
+    resolution: step,
     pauses: pauses.map(({ range }) => range),
     top: survey.top,
     numbers,

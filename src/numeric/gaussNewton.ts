@@ -33,7 +33,7 @@ function stepFor({ normal, gradient }: Sums, free: readonly number[], damping: n
   const size = free.map((k) => Math.sqrt(normal[p * k + k]!));
   if (!size.every((one) => one > 0 && one < Infinity)) return undefined;
   const m = free.length;
-  const scaled = new Float64Array(m * m);
+  const scaled: number[] = [];
   free.forEach((j, a) => {
     free.forEach((k, b) => {
       scaled[m * a + b] = normal[p * Math.max(j, k) + Math.min(j, k)]! / (size[a]! * size[b]!) + (a === b ? damping : 0);
@@ -64,7 +64,7 @@ export function gaussNewton(task: GaussNewtonTask): GaussNewtonEnd {
   const within = (values: readonly number[]): number[] => values.map((one, k) => Math.min(Math.max(one, lowest[k]!), highest[k]!));
   const total = squaresAbout(0, y, weights);
   let parameters = within(task.start);
-  const out = roomFor(y.length);
+  const out = roomFor(y.length, task.start.length);
   let here = sumsAt(task, parameters, out);
   let damping = 0;
   let iterations = 0;

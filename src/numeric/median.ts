@@ -21,9 +21,13 @@ function select(values: Float64Array, k: number): number {
 
 /** @internal The median of finite values; 0 of nothing. Found by selection, since a sort of a few hundred would cost more than all that uses it. */
 export function median(values: ArrayLike<number>): number {
-  const n = values.length;
+  return medianOf(new Float64Array(values));
+}
+
+/** @internal {@link median} of values that may be moved about. */
+export function medianOf(own: Float64Array): number {
+  const n = own.length;
   if (n === 0) return 0;
-  const own = new Float64Array(values);
   const upper = select(own, n >> 1);
   if (n % 2 === 1) return upper;
   let lower = -Infinity;

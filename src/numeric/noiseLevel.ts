@@ -1,4 +1,4 @@
-import { median } from './median.js';
+import { medianOf } from './median.js';
 
 /** How many places of a column are looked at: enough for a median, few enough to cost nothing. */
 const PLACES = 301;
@@ -17,5 +17,5 @@ export function noiseLevel(column: Float64Array, first = 0, end = column.length)
   const differences = new Float64Array(Math.ceil(available / stride));
   for (let k = 0, i = first; k < differences.length; k += 1, i += stride)
     differences[k] = Math.abs(column[i + 3]! - 3 * column[i + 2]! + 3 * column[i + 1]! - column[i]!);
-  return median(differences) / (0.674489750196082 * Math.sqrt(20));
+  return medianOf(differences) / (0.674489750196082 * Math.sqrt(20));
 }

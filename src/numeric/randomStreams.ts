@@ -13,7 +13,7 @@ const STEP = 0x9e3779b9;
  * begin alike, and who computes which of them changes nothing.
  */
 export function randomStreams(seed: number): RandomStreams {
-  const { start, uniform, normal } = xoshiro();
+  const { start, ...random } = xoshiro();
   const one = mixed((seed + STEP) | 0);
   const other = mixed((seed + 2 * STEP) | 0);
   const at = (k: number): void => {
@@ -26,5 +26,5 @@ export function randomStreams(seed: number): RandomStreams {
     );
   };
   at(0);
-  return { at, uniform, normal };
+  return { at, ...random };
 }

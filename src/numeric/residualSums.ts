@@ -3,7 +3,7 @@
  * stretches, because a call for each sample would cost more than the formula.
  */
 export type Evaluate = (
-  at: { readonly strain: Float64Array; readonly first: number; readonly end: number },
+  at: { readonly strain: Float64Array; readonly logarithm: Float64Array; readonly first: number; readonly end: number },
   parameters: readonly number[],
   out: { readonly stress: Float64Array; readonly rows: readonly [Float64Array, Float64Array, Float64Array, Float64Array] },
 ) => void;
@@ -11,6 +11,8 @@ export type Evaluate = (
 /** @internal Points to fit. */
 export interface FitPoints {
   readonly x: Float64Array;
+  /** Logarithms of x, which many laws need at every step. */
+  readonly logarithm: Float64Array;
   readonly y: Float64Array;
   /** Weights of the squared residuals; default 1. */
   readonly weights?: Float64Array | undefined;
@@ -19,11 +21,13 @@ export interface FitPoints {
 
 /** Samples of a stretch. */
 const STRETCH = 512;
+const NONE = new Float64Array(0);
 
-/** @internal Room for what a model gives on a stretch; each call that fits has its own. */
-export const roomFor = (samples: number) => {
-  const column = (): Float64Array => new Float64Array(Math.min(samples, STRETCH));
-  return { stress: column(), rows: [column(), column(), column(), column()] as const };
+/** @internal Room for what a model of so many parameters gives on a stretch; each call that fits has its own. */
+export const roomFor = (samples: number, parameters: number) => {
+  const size = Math.min(samples, STRETCH);
+  const row = (k: number): Float64Array => (k < parameters ? new Float64Array(size) : NONE);
+  return { stress: new Float64Array(size), rows: [row(0), row(1), row(2), row(3)] as const };
 };
 type Room = ReturnType<typeof roomFor>;
 
@@ -36,12 +40,12 @@ export function squaresAbout(centre: number, y: Float64Array, weights: Float64Ar
 }
 
 /** @internal Weighted sum of squared residuals; infinite where the model is not a number. */
-export function sumOfSquares({ x, y, weights, evaluate }: FitPoints, parameters: readonly number[]): number {
-  const out = roomFor(y.length);
+export function sumOfSquares({ x, logarithm, y, weights, evaluate }: FitPoints, parameters: readonly number[]): number {
+  const out = roomFor(y.length, parameters.length);
   let rest = 0;
   for (let first = 0; first < y.length; first += STRETCH) {
     const end = Math.min(first + STRETCH, y.length);
-    evaluate({ strain: x, first, end }, parameters, out);
+    evaluate({ strain: x, logarithm, first, end }, parameters, out);
     for (let i = first; i < end; i += 1) rest += (weights ? weights[i]! : 1) * (y[i]! - out.stress[i - first]!) ** 2;
   }
   return Number.isNaN(rest) ? Infinity : rest;
@@ -50,12 +54,12 @@ export function sumOfSquares({ x, y, weights, evaluate }: FitPoints, parameters:
 /** @internal What one walk over the points sums up. */
 export interface Sums {
   readonly rest: number;
-  readonly normal: Float64Array;
-  readonly gradient: Float64Array;
+  readonly normal: readonly number[];
+  readonly gradient: readonly number[];
 }
 
 /** @internal JᵀJ (lower half), Jᵀr and the sum of squares in one walk, for two to four parameters. */
-export function sumsAt({ x, y, weights, evaluate }: FitPoints, parameters: readonly number[], out: Room): Sums {
+export function sumsAt({ x, logarithm, y, weights, evaluate }: FitPoints, parameters: readonly number[], out: Room): Sums {
   const { stress, rows } = out;
   const [d0, d1, d2, d3] = rows;
   const p = parameters.length;
@@ -76,7 +80,7 @@ export function sumsAt({ x, y, weights, evaluate }: FitPoints, parameters: reado
   let n33 = 0;
   for (let first = 0; first < y.length; first += STRETCH) {
     const end = Math.min(first + STRETCH, y.length);
-    evaluate({ strain: x, first, end }, parameters, out);
+    evaluate({ strain: x, logarithm, first, end }, parameters, out);
     for (let i = first, k = 0; i < end; i += 1, k += 1) {
       const residual = y[i]! - stress[k]!;
       const w = weights ? weights[i]! : 1;
@@ -105,7 +109,7 @@ export function sumsAt({ x, y, weights, evaluate }: FitPoints, parameters: reado
     }
   }
   const all = [n00, n10, n11, n20, n21, n22, n30, n31, n32, n33];
-  const normal = new Float64Array(p * p);
-  for (let j = 0; j < p; j += 1) for (let k = 0; k <= j; k += 1) normal[p * j + k] = all[(j * (j + 1)) / 2 + k]!;
-  return { rest: Number.isNaN(rest) ? Infinity : rest, normal, gradient: Float64Array.of(g0, g1, g2, g3).slice(0, p) };
+  const normal: number[] = [];
+  for (let j = 0; j < p; j += 1) for (let k = 0; k < p; k += 1) normal.push(k > j ? 0 : all[(j * (j + 1)) / 2 + k]!);
+  return { rest: Number.isNaN(rest) ? Infinity : rest, normal, gradient: [g0, g1, g2, g3].slice(0, p) };
 }

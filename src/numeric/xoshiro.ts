@@ -4,6 +4,8 @@ export interface RandomNumbers {
   readonly uniform: () => number;
   /** Normal with mean 0 and standard deviation 1. */
   readonly normal: () => number;
+  /** Fills a column with what as many calls of `normal` would give, at half the cost. */
+  readonly normals: (column: Float64Array) => void;
 }
 
 /** @internal A generator whose four words of state are set from outside. */
@@ -56,5 +58,46 @@ export function xoshiro(): Xoshiro {
       return u * factor;
     }
   };
-  return { start, uniform, normal };
+  const normals = (column: Float64Array): void => {
+    let k = 0;
+    if (spare !== undefined && column.length > 0) column[k++] = normal();
+    // the state in variables of the loop, and both numbers of a pair used at once
+    let [p, q, r, s] = [a, b, c, d];
+    const last = column.length - 1;
+    while (k < last) {
+      let u: number;
+      let v: number;
+      let square: number;
+      do {
+        u = Math.imul(q, 5);
+        u = Math.imul((u << 7) | (u >>> 25), 9) >>> 0;
+        let t = q << 9;
+        r ^= p;
+        s ^= q;
+        q ^= r;
+        p ^= s;
+        r ^= t;
+        s = (s << 11) | (s >>> 21);
+        v = Math.imul(q, 5);
+        v = Math.imul((v << 7) | (v >>> 25), 9) >>> 0;
+        t = q << 9;
+        r ^= p;
+        s ^= q;
+        q ^= r;
+        p ^= s;
+        r ^= t;
+        s = (s << 11) | (s >>> 21);
+        u = 2 * (u / 2 ** 32) - 1;
+        v = 2 * (v / 2 ** 32) - 1;
+        square = u * u + v * v;
+      } while (square === 0 || square >= 1);
+      const factor = Math.sqrt((-2 * Math.log(square)) / square);
+      column[k] = u * factor;
+      column[k + 1] = v * factor;
+      k += 2;
+    }
+    [a, b, c, d] = [p, q, r, s];
+    if (k <= last) column[k] = normal();
+  };
+  return { start, uniform, normal, normals };
 }

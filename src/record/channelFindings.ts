@@ -41,10 +41,13 @@ function forceSaturation({ force, highest, first, last: end, habit: { noise, ste
   let top = 0;
   let count = 0;
   let other = 0;
-  for (let i = first, run = 1; i <= end; i += 1) {
-    run = i > first && force[i] === force[i - 1] ? run + 1 : 1;
-    if (force[i] !== highest) other = Math.max(other, run);
-    else if (run > count) {
+  for (let i = first, run = 1, before = NaN; i <= end; i += 1) {
+    const F = force[i]!;
+    run = F === before ? run + 1 : 1;
+    before = F;
+    if (F !== highest) {
+      if (run > other) other = run;
+    } else if (run > count) {
       count = run;
       top = i - run + 1;
     }

@@ -34,16 +34,28 @@ function rates(column: Float64Array, from: number, count: number, width: number)
   return changes.map((one) => one - mean);
 }
 
-function correlation(a: Float64Array, b: Float64Array, lag: number): number {
+/** Sums of the squares of all changes before each. */
+function squaresBefore(changes: Float64Array): Float64Array {
+  const sums = new Float64Array(changes.length + 1);
+  for (let i = 0; i < changes.length; i += 1) sums[i + 1] = sums[i]! + changes[i]! * changes[i]!;
+  return sums;
+}
+
+/** Correlation of a, so many samples later, with b. */
+function correlation(a: Float64Array, b: Float64Array, aSquares: Float64Array, bSquares: Float64Array, lag: number): number {
   const from = Math.max(0, -lag);
   const to = Math.min(b.length, a.length - lag);
-  let [ab, aa, bb] = [0, 0, 0];
-  for (let i = from; i < to; i += 1) {
-    ab += a[i + lag]! * b[i]!;
-    aa += a[i + lag]! ** 2;
-    bb += b[i]! ** 2;
+  let even = 0;
+  let odd = 0;
+  let i = from;
+  for (; i + 1 < to; i += 2) {
+    even += a[i + lag]! * b[i]!;
+    odd += a[i + lag + 1]! * b[i + 1]!;
   }
-  return aa > 0 && bb > 0 ? ab / Math.sqrt(aa * bb) : 0;
+  if (i < to) even += a[i + lag]! * b[i]!;
+  const aa = aSquares[to + lag]! - aSquares[from + lag]!;
+  const bb = bSquares[to]! - bSquares[from]!;
+  return aa > 0 && bb > 0 ? (even + odd) / Math.sqrt(aa * bb) : 0;
 }
 
 /** @internal The lag between force and motion, from how their rates pulse together; undefined where the drive is too even to tell. */
@@ -71,11 +83,14 @@ export function channelLag({ force, motion, first, top, highest }: RecordOutline
 /** The lag at which the rates agree best, where that is clearly better than none. */
 function bestLag(pulls: Float64Array, moves: Float64Array, count: number): ChannelLag | undefined {
   const farthest = Math.min(FARTHEST, count >> 2);
-  const without = correlation(pulls, moves, 0);
+  const pullSquares = squaresBefore(pulls);
+  const moveSquares = squaresBefore(moves);
+  const at = (samples: number): number => correlation(pulls, moves, pullSquares, moveSquares, samples);
+  const without = at(0);
   let best = { samples: 0, correlation: without };
   for (let size = 1; size <= farthest; size += 1)
     for (const samples of [size, -size]) {
-      const found = correlation(pulls, moves, samples);
+      const found = at(samples);
       // pulses repeat: of equal answers the nearest
       if (found > best.correlation + 0.01) best = { samples, correlation: found };
     }

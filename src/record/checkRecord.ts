@@ -44,7 +44,8 @@ export interface KnownRecord {
 function signFindings({ force }: TensionRecord, outline: RecordOutline | undefined): Finding[] {
   let lowest = Infinity;
   let highest = -Infinity;
-  for (const F of force) {
+  for (let i = 0; i < force.length; i += 1) {
+    const F = force[i]!;
     if (F < lowest) lowest = F;
     if (F > highest) highest = F;
   }
@@ -63,7 +64,8 @@ function signFindings({ force }: TensionRecord, outline: RecordOutline | undefin
 function rangeOf(values: Float64Array): number {
   let low = Infinity;
   let high = -Infinity;
-  for (const value of values) {
+  for (let i = 0; i < values.length; i += 1) {
+    const value = values[i]!;
     if (value < low) low = value;
     if (value > high) high = value;
   }

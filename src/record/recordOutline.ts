@@ -1,5 +1,5 @@
 import { soundLength, type TensionRecord } from '../base/index.js';
-import { maximumIndex, median, noiseLevel } from '../numeric/index.js';
+import { maximumIndex, median, medianOf, noiseLevel } from '../numeric/index.js';
 import { resolution } from './resolution.js';
 
 /** @internal How one column behaves over the loaded part: its noise, one step of its reading, its usual change from sample to sample. */
@@ -48,9 +48,9 @@ const SPAN = 3;
 
 function habitOf(column: Float64Array, first: number, last: number): ColumnHabit {
   const stride = Math.max(1, Math.floor((last - first) / PLACES));
-  const changes: number[] = [];
-  for (let i = first + 1; i <= last; i += stride) changes.push(Math.abs(column[i]! - column[i - 1]!));
-  return { noise: noiseLevel(column, first, last + 1), step: resolution(column), usual: changes.length > 0 ? median(changes) : 0 };
+  const changes = new Float64Array(Math.max(0, Math.ceil((last - first) / stride)));
+  for (let k = 0, i = first + 1; k < changes.length; k += 1, i += stride) changes[k] = Math.abs(column[i]! - column[i - 1]!);
+  return { noise: noiseLevel(column, first, last + 1), step: resolution(column), usual: medianOf(changes) };
 }
 
 /** The steepest chord between the first crossings of a few levels of force. */
@@ -77,9 +77,10 @@ function lastLoaded(force: Float64Array, top: number, highest: number): number {
   const tail = force.subarray(Math.max(top + 1, n - TAIL));
   const level = tail.length === TAIL ? median(tail) : 0;
   // a tail that is not flat, or still high, is no tail
-  const flat = tail.every((one) => Math.abs(one - level) < Math.max(LOADED * highest, DEVIATIONS * noiseLevel(force)));
+  const distinct = Math.max(LOADED * highest, DEVIATIONS * noiseLevel(force));
+  const flat = tail.every((one) => Math.abs(one - level) < distinct);
   const zero = flat && level < GONE * highest ? level : 0;
-  const loaded = zero + Math.max(LOADED * highest, DEVIATIONS * noiseLevel(force));
+  const loaded = zero + distinct;
   let last = n - 1;
   while (last > top && force[last]! < loaded) last -= 1;
   return last;

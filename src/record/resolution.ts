@@ -11,14 +11,21 @@ const PAIRS = 20_000;
 /** @internal One step of a column that was read in steps (the least significant digit), or 0 where it is not stepped. */
 export function resolution(column: Float64Array): number {
   const n = column.length;
+  if (n < 2) return 0;
   const stride = Math.max(1, Math.floor(n / PAIRS));
-  let largest = 0;
-  for (let i = 0; i < n; i += stride) if (Math.abs(column[i]!) > largest) largest = Math.abs(column[i]!);
+  // of a long column the places lie far apart: they are visited once
+  const differences = new Float64Array(Math.floor((n - 2) / stride) + 1);
+  let largest = Math.abs(column[0]!);
+  for (let k = 0, i = 1; k < differences.length; k += 1, i += stride) {
+    const value = column[i]!;
+    differences[k] = Math.abs(value - column[i - 1]!);
+    if (Math.abs(value) > largest) largest = Math.abs(value);
+  }
   // differences below this are rounding of equal numbers
   const rounding = 1e-12 * largest;
   let step = Infinity;
-  for (let i = 1; i < n; i += stride) {
-    const d = Math.abs(column[i]! - column[i - 1]!);
+  for (let k = 0; k < differences.length; k += 1) {
+    const d = differences[k]!;
     if (d > rounding && d < step) step = d;
   }
   if (!Number.isFinite(step)) return 0;
@@ -27,8 +34,8 @@ export function resolution(column: Float64Array): number {
   // an even motion changes by the same amount each time, and stands for a while: only different multiples, or stops and starts, tell of steps
   let several = 0;
   let stood = false;
-  for (let i = 1; i < n; i += stride) {
-    const multiple = Math.abs(column[i]! - column[i - 1]!) / step;
+  for (let k = 0; k < differences.length; k += 1) {
+    const multiple = differences[k]! / step;
     if (multiple > 1.5) several += 1;
     else if (multiple > 0.5 && stood) several += 1;
     stood = !(multiple > 0.5);

@@ -10,15 +10,17 @@ const SAMPLES = 20;
 /** @internal The tests in one file: stretches of load with nothing between them for more than a second (or twenty samples without a clock). */
 export function testSegments(force: Float64Array, highest: number, time: Float64Array | undefined): Segment[] {
   const n = force.length;
+  const up = RISEN * highest;
+  const nothing = GONE * highest;
   const found: [number, number][] = [];
   let begin = 0;
   let risen = false;
   let quiet = 0;
   for (let i = 0; i < n; i += 1) {
-    if (force[i]! > RISEN * highest) {
+    if (force[i]! > up) {
       risen = true;
       quiet = 0;
-    } else if (Math.abs(force[i]!) < GONE * highest) quiet += 1;
+    } else if (Math.abs(force[i]!) < nothing) quiet += 1;
     else quiet = 0;
     if (!risen || quiet === 0) continue;
     const longEnough = time ? time[i]! - time[i - quiet + 1]! > SECONDS && quiet > 3 : quiet > SAMPLES;

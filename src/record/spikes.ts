@@ -1,4 +1,4 @@
-import { median, noiseLevel } from '../numeric/index.js';
+import { medianOf, noiseLevel } from '../numeric/index.js';
 import { resolution } from './resolution.js';
 
 /** @internal Neighbouring samples that leave the line of a column and come back to it. */
@@ -27,21 +27,21 @@ const PLACES = 501;
 
 /** Least change that begins a spike. */
 function threshold(column: Float64Array, end: number): number {
-  const changes: number[] = [];
-  const values: number[] = [];
   const stride = Math.max(1, Math.floor(end / PLACES));
-  for (let i = stride; i < end; i += stride) {
-    changes.push(Math.abs(column[i]! - column[i - 1]!));
-    values.push(column[i]!);
+  const changes = new Float64Array(Math.ceil((end - stride) / stride));
+  const values = new Float64Array(changes.length);
+  for (let k = 0, i = stride; k < changes.length; k += 1, i += stride) {
+    changes[k] = Math.abs(column[i]! - column[i - 1]!);
+    values[k] = column[i]!;
   }
   // the range without its ends, so that one large spike does not hide the smaller ones
-  values.sort((x, y) => x - y);
+  values.sort();
   const cut = Math.floor(0.02 * values.length) + 1;
   const range = values.length > 2 * cut ? values[values.length - 1 - cut]! - values[cut]! : 0;
   return Math.max(
     DEVIATIONS * noiseLevel(column, 0, end),
     STEPS * resolution(column.subarray(0, end)),
-    CHANGES * median(changes),
+    CHANGES * medianOf(changes),
     SHARE * range,
   );
 }
