@@ -1,3 +1,4 @@
+import { calibrationEntries } from './calibrationCatalogue.js';
 import { compressionAndBendingEntries } from './compressionAndBendingCatalogue.js';
 import { evaluationEntries } from './evaluationCatalogue.js';
 import type { FindingEntry } from './FindingEntry.js';
@@ -11,7 +12,7 @@ import { statisticsEntries } from './statisticsCatalogue.js';
 import { uncertaintyEntries } from './uncertaintyCatalogue.js';
 import { verificationEntries } from './verificationCatalogue.js';
 
-const entries = { ...recordEntries, ...pieceEntries, ...frameEntries, ...evaluationEntries, ...materialEntries, ...verificationEntries, ...compressionAndBendingEntries, ...otherTestsEntries, ...planningEntries, ...uncertaintyEntries, ...statisticsEntries };
+const entries = { ...recordEntries, ...pieceEntries, ...frameEntries, ...calibrationEntries, ...evaluationEntries, ...materialEntries, ...verificationEntries, ...compressionAndBendingEntries, ...otherTestsEntries, ...planningEntries, ...uncertaintyEntries, ...statisticsEntries };
 
 /** Codes of findings. */
 export type FindingCode = keyof typeof entries;

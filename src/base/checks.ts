@@ -44,6 +44,18 @@ export function requireProbability(from: string, path: string, value: unknown): 
   return number;
 }
 
+/** @internal A day of the calendar, written 2026-03-31. */
+export function requireDay(from: string, path: string, value: unknown): string {
+  // of a day that the calendar does not have another one comes back
+  const exists = (day: string): boolean => {
+    const time = Date.parse(`${day}T00:00:00Z`);
+    return !Number.isNaN(time) && new Date(time).toISOString().startsWith(day);
+  };
+  if (typeof value !== 'string' || !/^\d{4}-\d\d-\d\d$/.test(value) || !exists(value))
+    throw new InputError(from, path, value === undefined ? 'missing' : 'wrong-type', 'must be a day of the form 2026-03-31', value);
+  return value;
+}
+
 /** @internal One of the listed words. */
 export function requireOneOf<Word extends string>(from: string, path: string, value: unknown, words: readonly Word[]): Word {
   const word = words.find((one) => one === value);

@@ -25,7 +25,14 @@ export { flexuralStrain, type DeflectedBeam } from './flexuralStrain.js';
 export { flexuralStress, type LoadedBeam } from './flexuralStress.js';
 export { fracture, type Fracture, type FractureOptions, type FractureReason } from './fracture.js';
 export { frameCompliance, type KnownModulusTest } from './frameCompliance.js';
-export { frameTravel, type Compliance, type CompliancePower, type ComplianceTable, type ConstantCompliance } from './frameTravel.js';
+export {
+  frameTravel,
+  type Compliance,
+  type ComplianceConditions,
+  type CompliancePower,
+  type ComplianceTable,
+  type ConstantCompliance,
+} from './frameTravel.js';
 export { leastSamplingRate, type SamplingInput } from './leastSamplingRate.js';
 export { loadingRates, type LoadingRates, type RateOptions } from './loadingRates.js';
 export { maximumStress, type Maximum, type MaximumOptions } from './maximumStress.js';

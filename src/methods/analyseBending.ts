@@ -4,6 +4,7 @@ import { bendingFindings } from './bendingFindings.js';
 import { requireBendingOptions, requireBendingPiece, requireBendingRecord, shearShareOf, type BendingOptions } from './bendingOptions.js';
 import { bendingQuantities } from './bendingQuantities.js';
 import type { BendingColumns, BendingPiece, BendingResult } from './BendingResult.js';
+import { calibrationFindings, forcesOf } from './calibrationFindings.js';
 import { isCurved } from './lineFindings.js';
 import { lineKernel } from './lineKernel.js';
 import { lineTrail } from './lineTrail.js';
@@ -101,7 +102,11 @@ export function analyseBending(record: BendingColumns, piece: BendingPiece, opti
     deflectionLength: strainLength,
     curve,
     ...quantities,
-    findings: [...checkRecordKernel(given, {}, { survey }), ...bendingFindings({ curve, ...quantities }, evidence, settings)],
+    findings: [
+      ...checkRecordKernel(given, {}, { survey }),
+      ...bendingFindings({ curve, ...quantities }, evidence, settings),
+      ...calibrationFindings(settings.test, forcesOf([...quantities.proofStrengths, quantities.flexuralStrength], lengths.area)),
+    ],
     trail,
     provenance: provenanceOf(options, { ...asGiven }),
   };

@@ -1,4 +1,5 @@
 import { finding, requireOneOf, requireOptions, type Finding } from '../base/index.js';
+import { calibrationFindings } from './calibrationFindings.js';
 import { nearestCombination, brinellPieceFindings, indentationFindings, isNominal } from './brinellFindings.js';
 import { brinellHardness } from './brinellHardness.js';
 import { heldForce } from './brinellDwell.js';
@@ -101,6 +102,7 @@ export function analyseBrinell(readings: BrinellReadings, piece: BrinellPiece = 
   const indentations = all.map(({ result }) => result);
   const mean = meanOf(all.filter(({ found }) => found.valid).map(({ found }) => found.hardness));
   const findings: Finding[] = [
+    ...calibrationFindings(test, [{ symbol: 'F', force }]),
     ...all.flatMap((one) => one.findings),
     ...brinellPieceFindings(
       piece,

@@ -1,5 +1,6 @@
 import { requireRecord, stressStrainKernel, travelWithoutFrame } from '../curve/index.js';
 import { checkRecordKernel, surveyRecord } from '../record/index.js';
+import { calibrationFindings, forceOf, forcesOf } from './calibrationFindings.js';
 import { compressionFindings } from './compressionFindings.js';
 import { bucklingOf, flowCurveOf, trueCurveOf } from './compressionKernel.js';
 import { requireCompressionOptions, requireCompressionPiece, type CompressionOptions } from './compressionOptions.js';
@@ -108,7 +109,14 @@ export function analyseCompression(
     strainLength: recorded.strainLength,
     curve,
     ...quantities,
-    findings: [...checkRecordKernel(positive, {}, { survey }), ...compressionFindings(piece, { curve, ...quantities }, evidence, settings)],
+    findings: [
+      ...checkRecordKernel(positive, {}, { survey }),
+      ...compressionFindings(piece, { curve, ...quantities }, evidence, settings),
+      ...calibrationFindings(settings.test, [
+        ...forcesOf([...quantities.proofStrengths, ...quantities.stressesAtStrain], lengths.area),
+        forceOf(quantities.maximumForce),
+      ]),
+    ],
     trail: compressionTrail(turned, positive, recorded, lengths.area, numbers, settings),
     provenance: provenanceOf(options, { ...given }),
   };

@@ -2,7 +2,7 @@ import { finding, type Finding, type Outcome, type Section } from '../base/index
 import { beyondCompliance, type ChordModulus, type ChordReason, type RecordedCurve } from '../curve/index.js';
 import type { BeamLengths, BendingSettings } from './bendingOptions.js';
 import type { BendingResult } from './BendingResult.js';
-import { displacementFindings, slopeFindings } from './frameFindings.js';
+import { conditionFindings, displacementFindings, slopeFindings } from './frameFindings.js';
 import { frameShare } from './frameShare.js';
 import { lineFindings } from './lineFindings.js';
 import type { LineNumbers } from './lineKernel.js';
@@ -28,6 +28,7 @@ function travelFindings({ recorded, numbers, lengths, force }: BendingEvidence, 
   if (recorded.basis !== 'travel') return [];
   const { frameCompliance: motion, indentationKnown } = settings;
   return [
+    ...conditionFindings(settings.measured, settings.test, 'compression'),
     ...(motion ? beyondCompliance(force, motion) : []),
     ...slopeFindings(numbers, motion, frameShare(recorded, numbers, lengths, motion)),
     ...(motion && !indentationKnown ? [finding('indentation-not-removed', {}, { field: 'modulus' })] : []),

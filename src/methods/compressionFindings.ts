@@ -80,6 +80,7 @@ export function compressionFindings(
       settings,
       frameShare(recorded, numbers, { area: evidence.area, effectiveLength: recorded.strainLength }, settings.frameCompliance),
       evidence.strainStep,
+      'compression',
     ),
     ...readingFindings(piece.section, settings.thresholds.sectionSpread),
     ...shapeFindings(piece, result, evidence, settings),

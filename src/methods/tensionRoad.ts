@@ -11,6 +11,7 @@ import {
 import { allSpikeFindings, checkRecordKernel, pausesOf, repairRecordKernel, resolution, surveyRecord } from '../record/index.js';
 import { afterFracture } from './afterFracture.js';
 import { requireBrokenPiece } from './brokenPiece.js';
+import { calibrationFindings, forcesOf } from './calibrationFindings.js';
 import { frameFindings } from './frameFindings.js';
 import { frameShare, modulusWithFrame } from './frameShare.js';
 import { isCurved } from './lineFindings.js';
@@ -51,6 +52,14 @@ function elasticLengthRatio(recorded: RecordedCurve, lengths: PieceLengths, sett
   const corrected = recorded.basis === 'travel' && settings.frameCompliance !== undefined;
   return corrected ? lengths.effectiveLength / lengths.parallelLength : 1;
 }
+
+/** The strengths that a verification of the force should hold. */
+const strengthsOf = (found: Pick<TensionResult, 'upperYieldStrength' | 'lowerYieldStrength' | 'proofStrengths' | 'tensileStrength'>) => [
+  found.upperYieldStrength,
+  found.lowerYieldStrength,
+  ...found.proofStrengths,
+  found.tensileStrength,
+];
 
 /** Findings of the record as given: where a repair left samples out, their ranges are not those of the curve. */
 function inKept(found: readonly Finding[], repairs: readonly TrailStep[]): readonly Finding[] {
@@ -133,7 +142,8 @@ export function tensionRoad(
     }),
     ...rateFindings(given, curve, quantities, numbers, rates, pauses, settings),
     ...pieceFindings(testPiece, broken, quantities, settings, recorded.basis !== 'extensometer'),
-    ...frameFindings(given, recorded, numbers, quantities, settings, share, strainStep),
+    ...frameFindings(given, recorded, numbers, quantities, settings, share, strainStep, 'tension'),
+    ...calibrationFindings(settings.test, forcesOf(strengthsOf(quantities), lengths.area), options.uncertainty),
     ...methodFindings(numbers, curve, quantities, settings),
   ];
   const result: TensionResult = {

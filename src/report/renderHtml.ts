@@ -14,6 +14,19 @@ export interface RenderOptions extends SummaryOptions {
   readonly drawings?: Partial<Record<FigureName, string>> | undefined;
 }
 
+/** What is known of the verification of the force. */
+function calibrationRows(known: TestResult['test']['forceCalibration']): readonly (readonly [string, string | undefined])[] {
+  if (typeof known !== 'object') return [['Force calibration', known]];
+  const { certificate, date, intervalMonths, forceClass, range } = known;
+  return [
+    ['Force calibration', certificate],
+    ['Force verified on', date],
+    ['Interval of verification', intervalMonths === undefined ? undefined : `${number(intervalMonths, 4)} months`],
+    ['Class of the force', forceClass === undefined ? undefined : String(forceClass)],
+    ['Forces verified', range === undefined ? undefined : `${number(range[0], 4)} N to ${number(range[1], 4)} N`],
+  ];
+}
+
 /** Who tested what, then piece and set-up of the method. */
 function identity({ test }: TestResult, own: ReturnType<MethodPage<TestResult>['identity']>): Html {
   const rows: ReturnType<MethodPage<TestResult>['identity']> = [
@@ -23,7 +36,8 @@ function identity({ test }: TestResult, own: ReturnType<MethodPage<TestResult>['
     ['Operator', test.operator],
     ['Temperature', test.temperature === undefined ? undefined : `${number(test.temperature, 4)} °C`],
     ['Standard claimed', test.standard],
-    ['Force calibration', test.forceCalibration],
+    ['Grips', test.grips],
+    ...calibrationRows(test.forceCalibration),
     ['Remarks', test.remarks],
     ...own,
   ];
