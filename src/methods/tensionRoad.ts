@@ -8,14 +8,22 @@ import {
   type PieceLengths,
   type RecordedCurve,
 } from '../curve/index.js';
-import { allSpikeFindings, checkRecordKernel, pausesOf, repairRecordKernel, resolution, surveyRecord } from '../record/index.js';
+import {
+  allSpikeFindings,
+  checkRecordKernel,
+  pausesOf,
+  repairRecordKernel,
+  resolution,
+  runningTime,
+  surveyRecord,
+} from '../record/index.js';
 import { afterFracture } from './afterFracture.js';
 import { requireBrokenPiece } from './brokenPiece.js';
 import { calibrationFindings, forcesOf } from './calibrationFindings.js';
 import { frameFindings } from './frameFindings.js';
 import { frameShare, modulusWithFrame } from './frameShare.js';
 import { isCurved } from './lineFindings.js';
-import { loadingOf } from './loadingOf.js';
+import { tensionLoading } from './tensionLoading.js';
 import { methodFindings } from './methodFindings.js';
 import { familyFindings } from './familyFindings.js';
 import { pieceFindings } from './pieceFindings.js';
@@ -104,7 +112,7 @@ export function tensionRoad(
   const n = curve.strain.length;
   const stress = n === given.force.length ? curve.stress : given.force.map((F) => F / lengths.area);
   const survey = surveyRecord(given);
-  const time = survey.clock?.backward === 0 && survey.clock.usual > 0 ? given.time : undefined;
+  const time = runningTime(given, survey);
   const pauses = pausesOf(given, survey.clock, survey.top);
   const strainStep = (survey.motion?.step ?? 0) / (survey.motion?.column === 'strain' ? 1 : recorded.strainLength);
 
@@ -129,7 +137,7 @@ export function tensionRoad(
     ...modulusWithFrame(tensionQuantities(numbers, curve, stress, settings, isModulus, explanation), share),
     ...afterFracture(testPiece, broken),
   };
-  const loading = loadingOf(curve, time, numbers, quantities.modulus?.value);
+  const loading = tensionLoading(curve, time, numbers, quantities.modulus?.value);
   const findings: Finding[] = [
     ...(spikeless ? [] : inKept(allSpikeFindings(raw), repairs)),
     ...checkRecordKernel(given, {}, { survey, pauses }),

@@ -45,4 +45,4 @@ export { requireRowsOptions } from './readOptions.js';
 /** @internal */
 export { resolution } from './resolution.js';
 /** @internal */
-export { surveyRecord } from './surveyRecord.js';
+export { runningTime, surveyRecord } from './surveyRecord.js';

@@ -1,6 +1,6 @@
 import { cautionsFor, type BendingResult } from '../methods/index.js';
 import { bendingCurveFigure } from './bendingCurveFigure.js';
-import { lineInWords, sectionInWords } from './lineInWords.js';
+import { lineInWords, loadingInWords, sectionInWords } from './lineInWords.js';
 import { fromCrosshead, number, percent, shownAs, type MethodPage, type Shown, type ShownQuantity } from './MethodPage.js';
 
 const strength: Shown = { unit: 'MPa', factor: 1, step: { figures: 3 } };
@@ -36,6 +36,7 @@ function howFound(result: BendingResult): string[] {
       ({ symbol, extension, strain }) =>
         `${symbol}: first lasting crossing with a line of the same slope, offset by ${percent(extension)} strain of the outer fibre; at a strain of ${percent(strain)}.`,
     ),
+    ...loadingInWords(result.loading),
     'Stress and strain are those of the outer fibre by the elastic formulas; beyond yielding they are nominal.',
     ...(shearShare ? [`Shear adds about ${percent(shearShare.value, 2)} to the deflection; it was not taken off.`] : []),
   ];

@@ -1,7 +1,7 @@
 import { cautionsFor, type CompressionResult } from '../methods/index.js';
 import { compressionCurveFigure } from './compressionCurveFigure.js';
 import { compressionFlowFigure } from './compressionFlowFigure.js';
-import { lineInWords, sectionInWords } from './lineInWords.js';
+import { lineInWords, loadingInWords, sectionInWords } from './lineInWords.js';
 import { fromCrosshead, number, percent, shownAs, type MethodPage, type Shown, type ShownQuantity } from './MethodPage.js';
 
 const strength: Shown = { unit: 'MPa', factor: 1, step: 1 };
@@ -34,6 +34,7 @@ function howFound(result: CompressionResult): string[] {
       ({ symbol, extension, strain }) =>
         `${symbol}: first lasting crossing with a line of the same slope, offset by ${percent(extension)}; at a compression of ${percent(strain)}.`,
     ),
+    ...loadingInWords(result.loading),
     ...(flowCurve
       ? [
           `Flow curve: from the plastic part of the compression, by constancy of volume; ${friction === undefined ? 'friction of the ends is still in it' : `friction ${friction} taken off by Siebel with the present diameter and height`}.`,

@@ -1,5 +1,5 @@
 import type { Section } from '../base/index.js';
-import type { TensionResult } from '../methods/index.js';
+import type { Loading, TensionResult } from '../methods/index.js';
 import { number, percent } from './MethodPage.js';
 
 /** @internal A section with its dimensions and its area. */
@@ -18,4 +18,12 @@ export function lineInWords(line: TensionResult['modulusWindow']): string[] {
       ? [`Runner-up windows give slopes of ${line.alternatives.map(({ slope }) => number(slope / 1000, 4)).join(', ')} GPa.`]
       : []),
   ];
+}
+
+/** @internal How the piece was loaded, stage by stage, and which controls that meets. */
+export function loadingInWords(loading: Loading | undefined): string[] {
+  return (loading?.stages ?? []).map(({ stage, stressRate, strainRate }) => {
+    const met = loading!.controls.filter((one) => one.stage === stage && one.met).map(({ control }) => control);
+    return `Loading, ${stage} part: ${number(stressRate.median, 3)} MPa/s and ${strainRate.median.toExponential(1)} 1/s in the median; ${met.length > 0 ? `within ${met.join(', ')}` : 'within no control of the standards'}.`;
+  });
 }

@@ -1,7 +1,7 @@
 import { cautionsFor, type TensionResult } from '../methods/index.js';
 import { elasticDetailFigure } from './elasticDetailFigure.js';
 import { loadExtensionFigure } from './loadExtensionFigure.js';
-import { lineInWords, sectionInWords } from './lineInWords.js';
+import { lineInWords, loadingInWords, sectionInWords } from './lineInWords.js';
 import { number, percent, type MethodPage } from './MethodPage.js';
 import { ratesFigure } from './ratesFigure.js';
 import { standardsTable } from './standardsTable.js';
@@ -40,14 +40,6 @@ function trustInWords({ residuals, envelope, trust }: NonNullable<TensionResult[
   ];
 }
 
-/** How the piece was loaded, stage by stage, and which controls that meets. */
-function loadingInWords({ loading }: TensionResult): string[] {
-  return (loading?.stages ?? []).map(({ stage, stressRate, strainRate }) => {
-    const met = loading!.controls.filter((one) => one.stage === stage && one.met).map(({ control }) => control);
-    return `Loading, ${stage} part: ${number(stressRate.median, 3)} MPa/s and ${strainRate.median.toExponential(1)} 1/s in the median; ${met.length > 0 ? `within ${met.join(', ')}` : 'within no control of the standards'}.`;
-  });
-}
-
 /** How each value was found, in sentences with the numbers. */
 function howFound(result: TensionResult): string[] {
   const { modulusWindow: line, fracture, hardening, upperYieldStrength: upper, proofStrengths } = result;
@@ -61,7 +53,7 @@ function howFound(result: TensionResult): string[] {
     sentences.push(
       `Yield point: the highest stress before a fall of at least 0.5 % with no higher stress over the next 0.05 % strain, at sample ${upper.index}; ReL without the first transient.`,
     );
-  sentences.push(...loadingInWords(result));
+  sentences.push(...loadingInWords(result.loading));
   sentences.push(`Maximum: sample ${result.maximumIndex}.`);
   if (fracture) sentences.push(`Fracture: sample ${fracture.index}, recognised as ${fracture.how.replaceAll('-', ' ')}.`);
   if (result.elongationMethod === 'subdivision')
