@@ -29,11 +29,17 @@ export function requireBetween(from: string, path: string, value: unknown, least
   return number;
 }
 
-/** @internal A whole number of `least` or more. */
-export function requireWhole(from: string, path: string, value: unknown, least: number): number {
+/** @internal A whole number of `least` or more, up to `most` where there is such a limit; both included. */
+export function requireWhole(from: string, path: string, value: unknown, least: number, most = Infinity): number {
   const number = requireFinite(from, path, value);
-  if (!Number.isInteger(number) || number < least)
-    throw new InputError(from, path, 'out-of-range', `must be a whole number of ${least} or more`, value);
+  if (!Number.isInteger(number) || number < least || number > most)
+    throw new InputError(
+      from,
+      path,
+      'out-of-range',
+      most === Infinity ? `must be a whole number of ${least} or more` : `must be a whole number from ${least} to ${most}`,
+      value,
+    );
   return number;
 }
 

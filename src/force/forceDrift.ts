@@ -112,13 +112,13 @@ function errorAt({ force, error }: ReturnType<typeof requireErrors>, at: number)
  */
 export function forceDrift(input: DriftInput): ForceDrift {
   requireOptions(FROM, requireObject(FROM, 'input', input), ['asLeft', 'asFound', 'results', 'allowed'], 'input');
-  const left = requireErrors('asLeft', input.asLeft);
-  const found = requireErrors('asFound', input.asFound);
+  const left = requireErrors('input.asLeft', input.asLeft);
+  const found = requireErrors('input.asFound', input.asFound);
   if (found.date < left.date)
-    throw new InputError(FROM, 'asFound.date', 'out-of-range', `must not be before the certificate (${left.date})`, found.date);
-  const allowed = requirePositive(FROM, 'allowed', input.allowed ?? 0.01);
-  const results = requireList(FROM, 'results', input.results ?? [], 0).map((one, k): DatedResult => {
-    const path = `results[${k}]`;
+    throw new InputError(FROM, 'input.asFound.date', 'out-of-range', `must not be before the certificate (${left.date})`, found.date);
+  const allowed = requirePositive(FROM, 'input.allowed', input.allowed ?? 0.01);
+  const results = requireList(FROM, 'input.results', input.results ?? [], 0).map((one, k): DatedResult => {
+    const path = `input.results[${k}]`;
     requireOptions(FROM, requireObject(FROM, path, one), ['identity', 'date', 'force'], path);
     if (typeof one.identity !== 'string') throw new InputError(FROM, `${path}.identity`, 'wrong-type', 'must be text', one.identity);
     return {
