@@ -60,6 +60,8 @@ export { type FallShares, type UnloadingWindow } from './unloadingLoop.js';
 export { unloadingLoops, type UnloadingLoop, type UnloadingLoops, type UnloadingOptions, type UnloadingReason } from './unloadingLoops.js';
 export { yieldPoints, type YieldOptions, type YieldPoint, type YieldPoints, type YieldReason } from './yieldPoints.js';
 /** @internal */
+export { modulusContributions } from './modulusUncertainty.js';
+/** @internal */
 export { requireBeam, type Beam } from './beamSetup.js';
 /** @internal */
 export { chordModulusKernel, requireChord } from './chordModulus.js';
