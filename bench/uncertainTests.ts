@@ -38,8 +38,20 @@ const aluminium: SimulatedMaterial = {
 const DIAMETER = 8;
 const LENGTHS = { gaugeLength: 40, parallelLength: 48 };
 const COMPLIANCE = 1e-5;
-/** Half-widths of a class 1 channel, of a micrometer [mm]; standard uncertainties of scale and lengths, relative. */
-const doubts = { accuracy: 0.01, repeatability: 0.005, micrometer: 0.01, displacement: 0.003, length: 0.002, frame: 0.03 };
+/** Half-widths of a class 1 channel, of a micrometer [mm]; standard uncertainties of scale and lengths, relative; of the broken piece [mm, mm²]. */
+const doubts = {
+  accuracy: 0.01,
+  repeatability: 0.005,
+  micrometer: 0.01,
+  displacement: 0.003,
+  length: 0.002,
+  frame: 0.03,
+  finalLength: 0.1,
+  finalArea: 0.3,
+};
+/** A and Z of every piece. */
+const ELONGATION = 0.25;
+const REDUCTION = 0.6;
 
 interface Setting {
   readonly material: SimulatedMaterial;
@@ -60,6 +72,8 @@ export interface UncertainTest {
   readonly record: TensionRecord;
   readonly piece: TestPiece;
   readonly options: TensionOptions;
+  /** n of a material that follows Hollomon's law. */
+  readonly exponent: number | undefined;
   readonly truth: ReturnType<typeof simulateTension>['truth'];
 }
 
@@ -74,6 +88,10 @@ export function uncertainTest(kind: Kind, seed: number, systematic = true): Unce
   const displacement = 1 + share * doubts.displacement * normal();
   const length = 1 + share * doubts.length * normal();
   const frame = 1 + share * doubts.frame * normal();
+  // the broken piece: true lengths and areas, and how they were read
+  const marks = LENGTHS.gaugeLength * (1 + doubts.length * normal());
+  const finalLength = marks * (1 + ELONGATION) + doubts.finalLength * normal();
+  const finalArea = round({ diameter }).area * (1 - REDUCTION) + doubts.finalArea * normal();
   const byTravel = logger.extensometer !== true;
   const { record, truth } = simulateTension({
     material,
@@ -97,7 +115,12 @@ export function uncertainTest(kind: Kind, seed: number, systematic = true): Unce
       ...(record.travel ? { travel: indicated(record.travel, displacement) } : {}),
       ...(record.time ? { time: record.time } : {}),
     },
-    piece: { section: round({ diameter: DIAMETER }), ...LENGTHS },
+    piece: {
+      section: round({ diameter: DIAMETER }),
+      ...LENGTHS,
+      ...(systematic ? { afterFracture: { gaugeLength: finalLength, area: finalArea } } : {}),
+    },
+    exponent: material.hardening.law === 'hollomon' ? material.hardening.exponent : undefined,
     options: {
       ...(byTravel ? { frameCompliance: COMPLIANCE } : {}),
       uncertainty: systematic
@@ -107,6 +130,9 @@ export function uncertainTest(kind: Kind, seed: number, systematic = true): Unce
             displacement: doubts.displacement,
             extensometerLength: doubts.length * LENGTHS.gaugeLength,
             parallelLength: doubts.length * LENGTHS.parallelLength,
+            gaugeLength: doubts.length * LENGTHS.gaugeLength,
+            finalGaugeLength: doubts.finalLength,
+            finalArea: doubts.finalArea,
             ...(byTravel ? { frameCompliance: doubts.frame } : {}),
           }
         : {},
@@ -115,8 +141,8 @@ export function uncertainTest(kind: Kind, seed: number, systematic = true): Unce
   };
 }
 
-/** Value, truth and stated uncertainty of what is compared. */
-export function compared(test: UncertainTest, result: TensionResult): Readonly<Record<string, readonly [number, number, number]>> {
+/** Value, truth, stated uncertainty and half of the 95 % interval of what is compared. */
+export function compared(test: UncertainTest, result: TensionResult): Readonly<Record<string, readonly [number, number, number, number]>> {
   const { truth } = test;
   const hardening = result.hardening;
   const pairs = {
@@ -128,14 +154,17 @@ export function compared(test: UncertainTest, result: TensionResult): Readonly<R
     Agt: [result.totalExtensionAtMaximumForce, truth.totalExtensionAtMaximumForce],
     U: [test.record.extension ? result.toughness : undefined, truth.toughness],
     εu: [result.necking, truth.necking],
-    n: [hardening?.exponent, undefined],
+    n: [hardening?.exponent, test.exponent],
+    A: [result.elongationAfterFracture, ELONGATION],
+    Z: [result.reductionOfArea, REDUCTION],
   } as const;
   return Object.fromEntries(
-    Object.entries(pairs).flatMap(([symbol, [quantity, known]]) =>
-      quantity?.standardUncertainty === undefined || known === undefined
+    Object.entries(pairs).flatMap(([symbol, [quantity, known]]) => {
+      const budget = quantity && result.uncertainty?.[quantity.symbol];
+      return quantity === undefined || budget === undefined || known === undefined
         ? []
-        : [[symbol, [quantity.value, known, quantity.standardUncertainty] as const]],
-    ),
+        : [[symbol, [quantity.value, known, budget.standardUncertainty, budget.expandedUncertainty] as const]];
+    }),
   );
 }
 

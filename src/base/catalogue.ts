@@ -1,3 +1,4 @@
+import { calibrationEntries } from './calibrationCatalogue.js';
 import { compressionAndBendingEntries } from './compressionAndBendingCatalogue.js';
 import { evaluationEntries } from './evaluationCatalogue.js';
 import { comparisonEntries } from './comparisonCatalogue.js';
@@ -12,7 +13,7 @@ import { statisticsEntries } from './statisticsCatalogue.js';
 import { uncertaintyEntries } from './uncertaintyCatalogue.js';
 import { verificationEntries } from './verificationCatalogue.js';
 
-const entries = { ...recordEntries, ...pieceEntries, ...frameEntries, ...evaluationEntries, ...materialEntries, ...verificationEntries, ...compressionAndBendingEntries, ...otherTestsEntries, ...planningEntries, ...uncertaintyEntries, ...statisticsEntries, ...comparisonEntries };
+const entries = { ...recordEntries, ...pieceEntries, ...frameEntries, ...calibrationEntries, ...evaluationEntries, ...materialEntries, ...verificationEntries, ...compressionAndBendingEntries, ...otherTestsEntries, ...planningEntries, ...uncertaintyEntries, ...statisticsEntries, ...comparisonEntries };
 
 /** Codes of findings. */
 export type FindingCode = keyof typeof entries;

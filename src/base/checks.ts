@@ -29,11 +29,17 @@ export function requireBetween(from: string, path: string, value: unknown, least
   return number;
 }
 
-/** @internal A whole number of `least` or more. */
-export function requireWhole(from: string, path: string, value: unknown, least: number): number {
+/** @internal A whole number of `least` or more, up to `most` where there is such a limit; both included. */
+export function requireWhole(from: string, path: string, value: unknown, least: number, most = Infinity): number {
   const number = requireFinite(from, path, value);
-  if (!Number.isInteger(number) || number < least)
-    throw new InputError(from, path, 'out-of-range', `must be a whole number of ${least} or more`, value);
+  if (!Number.isInteger(number) || number < least || number > most)
+    throw new InputError(
+      from,
+      path,
+      'out-of-range',
+      most === Infinity ? `must be a whole number of ${least} or more` : `must be a whole number from ${least} to ${most}`,
+      value,
+    );
   return number;
 }
 
@@ -42,6 +48,18 @@ export function requireProbability(from: string, path: string, value: unknown): 
   const number = requireFinite(from, path, value);
   if (number <= 0 || number >= 1) throw new InputError(from, path, 'out-of-range', 'must be above 0 and below 1', value);
   return number;
+}
+
+/** @internal A day of the calendar, written 2026-03-31. */
+export function requireDay(from: string, path: string, value: unknown): string {
+  // of a day that the calendar does not have another one comes back
+  const exists = (day: string): boolean => {
+    const time = Date.parse(`${day}T00:00:00Z`);
+    return !Number.isNaN(time) && new Date(time).toISOString().startsWith(day);
+  };
+  if (typeof value !== 'string' || !/^\d{4}-\d\d-\d\d$/.test(value) || !exists(value))
+    throw new InputError(from, path, value === undefined ? 'missing' : 'wrong-type', 'must be a day of the form 2026-03-31', value);
+  return value;
 }
 
 /** @internal One of the listed words. */

@@ -12,6 +12,16 @@ export const frameEntries = {
     message: 'A frame compliance of {compliance} mm/N was removed; it was {share} % of the motion in the elastic part.',
     remedy: 'State where the compliance comes from; its doubt carries into E.',
   },
+  'compliance-of-other-grips': {
+    severity: 'caution', about: 'frame',
+    message: 'The compliance of the frame was measured with the grips "{measured}"; this test was made with "{used}".',
+    remedy: 'Measure the compliance with the grips of the test: grips are a large part of it.',
+  },
+  'compliance-of-other-direction': {
+    severity: 'caution', about: 'frame',
+    message: 'The compliance of the frame was measured in {measured}; this test loads the frame in {used}.',
+    remedy: 'Measure the compliance in the direction of the test: other parts of the frame carry the force.',
+  },
   'frame-stretches-more-than-piece': {
     severity: 'caution', about: 'frame',
     message: 'The frame stretches {ratio} times as much as the piece: E carries at least {ratio} times the relative doubt of the compliance.',

@@ -33,6 +33,7 @@ export {
   requireWords,
   requireBetween,
   requireColumn,
+  requireDay,
   requireFinite,
   requireList,
   requireNonNegative,

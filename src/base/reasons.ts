@@ -11,6 +11,10 @@ const entries = {
     meaning: 'The range of a fit reaches beyond the maximum force, where strain is no longer even.',
     remedy: 'End the range at the uniform strain.',
   },
+  'ends-after-fall': {
+    meaning: 'The stress fell from a peak, but the curve ends, or is over at its fracture, before the fall is long enough.',
+    remedy: 'Log on past the fall; what the peak was cannot be told.',
+  },
   'fall-in-pause': {
     meaning: 'The stress fell only while the crosshead stood still: relaxation, no yield.',
     remedy: 'Report the proof strength; load through yield without a rest.',

@@ -212,6 +212,16 @@ export const recordEntries = {
     message: 'The crosshead stood still for {duration} s at a strain of {strain}; the stress fell by {fall} MPa.',
     remedy: 'A fall of force while the crosshead stands still is relaxation, never yield.',
   },
+  'falls-many': {
+    severity: 'caution', about: 'record',
+    message: 'On the way up the drive goes back with the force {count} times; the largest fall is {fall} N, at sample {sample}.',
+    remedy: 'Pump without letting the ram go back; look at valve and pump. A curve of loops gives no elastic line.',
+  },
+  'pause-in-elastic-window': {
+    severity: 'caution', about: 'record',
+    message: 'The drive stood still for {duration} s at {strain} mm/mm, within the window of the elastic line.',
+    remedy: 'Set the window above or below the pause, or load the elastic part without stopping: what relaxes there bends the line.',
+  },
   'pause-near-yield': {
     severity: 'caution', about: 'record',
     message: 'A pause of {duration} s lies within 0.2 % strain of {symbol}.',

@@ -26,6 +26,8 @@ export interface TestFlags extends ShownFlags, JobFlags {
   readonly date?: string;
   readonly temperature?: number;
   readonly standard?: string;
+  readonly grips?: string;
+  readonly forceVerified?: string;
   readonly remarks?: string;
   readonly invented?: true;
   readonly output?: string;
@@ -68,6 +70,8 @@ export const withTestFlags = (command: Command): Command =>
         .option('--date <text>', 'date of the test')
         .addOption(numberOption('--temperature <T>', 'test temperature [°C]'))
         .option('--standard <text>', 'standard that the test claims to follow')
+        .option('--grips <text>', 'grips or set-up that held the piece')
+        .option('--force-verified <day>', 'day of the last verification of the force, as 2026-03-31')
         .option('--remarks <text>', 'anything else')
         .option('--invented', 'the data are invented: the page says so'),
     )
@@ -83,6 +87,8 @@ export const testOf = (file: string, flags: TestFlags): TestInfo => ({
   ...some('date', flags.date),
   ...some('temperature', flags.temperature),
   ...some('standard', flags.standard),
+  ...some('grips', flags.grips),
+  ...(flags.forceVerified === undefined ? {} : { forceCalibration: { date: flags.forceVerified } }),
   ...some('remarks', flags.remarks),
   ...some('invented', flags.invented),
 });

@@ -1,5 +1,5 @@
 import type { Finding } from '../base/index.js';
-import type { ComplianceTable, CompliancePower, ConstantCompliance } from './frameTravel.js';
+import type { ComplianceConditions, ComplianceTable, CompliancePower, ConstantCompliance } from './frameTravel.js';
 
 /** One elastic pull of a piece in the frame. */
 export interface CompliancePull {
@@ -16,7 +16,7 @@ export interface CompliancePull {
 }
 
 /** Options of `fitCompliance`. */
-export interface ComplianceOptions {
+export interface ComplianceOptions extends ComplianceConditions {
   /** What the compliance is to be; default `constant`. */
   readonly shape?: 'constant' | 'table' | 'power' | undefined;
   /** Modulus of the pieces [MPa]; without it pieces of different length find it. */

@@ -15,6 +15,7 @@ import {
 import { complianceFindings, type CheckedPull } from './complianceFindings.js';
 import { fitComplianceKernel, type ComplianceShape, type ComplianceTask } from './complianceFit.js';
 import { complianceUncertainty, motionOf } from './complianceUncertainty.js';
+import { requireConditions } from './frameTravel.js';
 import type { ComplianceOptions, CompliancePull, ComplianceReason, FittedCompliance } from './FittedCompliance.js';
 
 const FROM = 'fitCompliance';
@@ -67,7 +68,7 @@ function pointsOf(points: ComplianceOptions['points'], shape: ComplianceShape, l
  * residuals are alike, as they are where the shape does not fit), and what lengths, areas and modulus carry in; not that of the force.
  *
  * @param pulls - `force` [N], `travel` [mm], `effectiveLength` [mm], `area` [mm²] of each, elastic only.
- * @param options - `shape`, `modulus` [MPa] with `modulusUncertainty` [1], `from` and `to` [N], `points` of a table.
+ * @param options - `shape`, `modulus` [MPa] with `modulusUncertainty` [1], `from` and `to` [N], `points` of a table; `grips` and `direction` go into the result.
  * @returns Compliance with range and standard uncertainty; or `too-few-points`, `not-determined` (one length and no modulus, too narrow a range), `not-rising`
  * (the pieces alone would be softer than measured).
  * @throws {@link InputError} `missing`, `wrong-type`, `empty`, `too-few`, `not-finite`, `not-positive`, `unequal-lengths`, `not-increasing`, `out-of-range`, `unknown-option`.
@@ -90,7 +91,8 @@ export function fitCompliance(
   options: ComplianceOptions = {},
 ): Outcome<FittedCompliance, ComplianceReason> {
   const given = requireList(FROM, 'pulls', pulls).map(requirePull);
-  requireOptions(FROM, options, ['shape', 'modulus', 'modulusUncertainty', 'from', 'to', 'points']);
+  requireOptions(FROM, options, ['shape', 'modulus', 'modulusUncertainty', 'from', 'to', 'points', 'grips', 'direction']);
+  const conditions = requireConditions(FROM, 'options', options);
   const shape = requireOneOf(FROM, 'options.shape', options.shape ?? 'constant', ['constant', 'table', 'power']);
   const softness = options.modulus === undefined ? undefined : 1 / requirePositive(FROM, 'options.modulus', options.modulus);
   const modulusDoubt = requireNonNegative(FROM, 'options.modulusUncertainty', options.modulusUncertainty ?? 0);
@@ -136,7 +138,7 @@ export function fitCompliance(
   const samples = task.f.length;
   const variance = fit.residualSumOfSquares / (samples - unknowns);
   const range = [low, high] as const;
-  const about = { range, relativeStandardUncertainty };
+  const about = { range, relativeStandardUncertainty, ...conditions };
   const size = fit.parameters[fit.first]!;
   const found = softness ?? fit.parameters[given.length]!;
   if (!(found > 0)) return failure('not-rising', 'longer pieces do not stretch more than shorter ones');
@@ -147,7 +149,7 @@ export function fitCompliance(
         ? { constant: size / high, ...about }
         : shape === 'power'
           ? { coefficient: size / high ** fit.exponent, exponent: fit.exponent, ...about }
-          : { force: grid, travel, relativeStandardUncertainty },
+          : { force: grid, travel, relativeStandardUncertainty, ...conditions },
     range,
     force: grid,
     travel,
@@ -161,6 +163,6 @@ export function fitCompliance(
       : {}),
     residualStandardDeviation: Math.sqrt(variance),
     samples,
-    findings: complianceFindings(given, task, fit, found, { ...about, widening }),
+    findings: complianceFindings(given, task, fit, found, { range, relativeStandardUncertainty, widening }),
   });
 }

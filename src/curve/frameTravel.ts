@@ -5,12 +5,21 @@ import {
   requireFinite,
   requireNonNegative,
   requireObject,
+  requireOneOf,
   requireOptions,
   requirePositive,
 } from '../base/index.js';
 
+/** How a compliance was measured: what a test that uses it is compared with. */
+export interface ComplianceConditions {
+  /** Grips or set-up that it was measured with, in words; default not stated. */
+  readonly grips?: string | undefined;
+  /** Whether the frame was pulled or pushed; default not stated. */
+  readonly direction?: 'tension' | 'compression' | undefined;
+}
+
 /** What every measured compliance may carry. */
-interface ComplianceDoubt {
+interface ComplianceDoubt extends ComplianceConditions {
   /** Standard uncertainty of the frame's motion, of that motion [1]; default unknown. */
   readonly relativeStandardUncertainty?: number | undefined;
 }
@@ -45,7 +54,7 @@ export interface CompliancePower extends ComplianceDoubt {
 export type Compliance = number | ConstantCompliance | ComplianceTable | CompliancePower;
 
 /** @internal A checked compliance. */
-export interface FrameMotion {
+export interface FrameMotion extends ComplianceConditions {
   /** Motion of the frame at a force [mm]. */
   readonly at: (force: number) => number;
   /** Compliance [mm/N], where one number serves. */
@@ -77,6 +86,18 @@ function tableMotion(from: string, path: string, table: ComplianceTable): FrameM
   return { at, law: `table of ${x.length} points from ${x[0]!} N to ${x[last]!} N`, range: [x[0]!, x[last]!] };
 }
 
+const directions = ['tension', 'compression'] as const;
+const common = ['relativeStandardUncertainty', 'grips', 'direction'];
+
+/** @internal Checks how a compliance was measured. */
+export function requireConditions(from: string, path: string, { grips, direction }: ComplianceConditions): ComplianceConditions {
+  if (grips !== undefined && typeof grips !== 'string') throw new InputError(from, `${path}.grips`, 'wrong-type', 'must be text', grips);
+  return {
+    ...(grips === undefined ? {} : { grips }),
+    ...(direction === undefined ? {} : { direction: requireOneOf(from, `${path}.direction`, direction, directions) }),
+  };
+}
+
 /** @internal Checks a compliance in any of its forms. */
 export function requireCompliance(from: string, path: string, compliance: Compliance): FrameMotion {
   if (typeof compliance === 'number') {
@@ -85,14 +106,16 @@ export function requireCompliance(from: string, path: string, compliance: Compli
   }
   const given: object = requireObject(from, path, compliance);
   const { relativeStandardUncertainty: doubt } = compliance;
-  const about =
-    doubt === undefined ? {} : { relativeStandardUncertainty: requireNonNegative(from, `${path}.relativeStandardUncertainty`, doubt) };
+  const about = {
+    ...(doubt === undefined ? {} : { relativeStandardUncertainty: requireNonNegative(from, `${path}.relativeStandardUncertainty`, doubt) }),
+    ...requireConditions(from, path, compliance),
+  };
   if ('force' in compliance) {
-    requireOptions(from, given, ['force', 'travel', 'relativeStandardUncertainty'], path);
+    requireOptions(from, given, ['force', 'travel', ...common], path);
     return { ...tableMotion(from, path, compliance), ...about };
   }
   const isPower = 'coefficient' in compliance;
-  requireOptions(from, given, [...(isPower ? ['coefficient', 'exponent'] : ['constant']), 'range', 'relativeStandardUncertainty'], path);
+  requireOptions(from, given, [...(isPower ? ['coefficient', 'exponent'] : ['constant']), 'range', ...common], path);
   const { range } = compliance;
   if (range !== undefined) {
     requireColumn(from, `${path}.range`, range, { length: 2 });

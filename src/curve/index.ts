@@ -25,7 +25,14 @@ export { flexuralStrain, type DeflectedBeam } from './flexuralStrain.js';
 export { flexuralStress, type LoadedBeam } from './flexuralStress.js';
 export { fracture, type Fracture, type FractureOptions, type FractureReason } from './fracture.js';
 export { frameCompliance, type KnownModulusTest } from './frameCompliance.js';
-export { frameTravel, type Compliance, type CompliancePower, type ComplianceTable, type ConstantCompliance } from './frameTravel.js';
+export {
+  frameTravel,
+  type Compliance,
+  type ComplianceConditions,
+  type CompliancePower,
+  type ComplianceTable,
+  type ConstantCompliance,
+} from './frameTravel.js';
 export { leastSamplingRate, type SamplingInput } from './leastSamplingRate.js';
 export { loadingRates, type LoadingRates, type RateOptions } from './loadingRates.js';
 export { maximumStress, type Maximum, type MaximumOptions } from './maximumStress.js';
@@ -52,6 +59,8 @@ export { totalExtensionStrength, type TotalExtension } from './totalExtensionStr
 export { type FallShares, type UnloadingWindow } from './unloadingLoop.js';
 export { unloadingLoops, type UnloadingLoop, type UnloadingLoops, type UnloadingOptions, type UnloadingReason } from './unloadingLoops.js';
 export { yieldPoints, type YieldOptions, type YieldPoint, type YieldPoints, type YieldReason } from './yieldPoints.js';
+/** @internal */
+export { modulusContributions } from './modulusUncertainty.js';
 /** @internal */
 export { requireBeam, type Beam } from './beamSetup.js';
 /** @internal */

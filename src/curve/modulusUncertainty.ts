@@ -36,6 +36,17 @@ export interface ModulusUncertainty {
   readonly contributions: Readonly<Record<keyof ModulusDoubts, number>>;
 }
 
+const names = ['area', 'effectiveLength', 'compliance', 'slope', 'force'] as const;
+
+/** @internal What each relative doubt makes of E, where the frame stretches `ratio` times as much as the piece; 0 with an extensometer. */
+export const modulusContributions = (ratio: number, doubts: ModulusDoubts): ModulusUncertainty['contributions'] => ({
+  area: doubts.area ?? 0,
+  effectiveLength: doubts.effectiveLength ?? 0,
+  compliance: ratio * (doubts.compliance ?? 0),
+  slope: (1 + ratio) * (doubts.slope ?? 0),
+  force: (1 + ratio) * (doubts.force ?? 0),
+});
+
 /**
  * Uncertainty of a modulus from travel whose frame compliance was taken out, term by term.
  *
@@ -61,19 +72,13 @@ export interface ModulusUncertainty {
 export function modulusUncertainty(modulus: CorrectedModulus, doubts: ModulusDoubts): ModulusUncertainty {
   const from = 'modulusUncertainty';
   requireOptions(from, requireObject(from, 'modulus', modulus), ['modulus', 'effectiveLength', 'area', 'compliance'], 'modulus');
-  requireOptions(from, doubts, ['area', 'effectiveLength', 'compliance', 'slope', 'force'], 'doubts');
+  requireOptions(from, doubts, names, 'doubts');
   const E = requirePositive(from, 'modulus.modulus', modulus.modulus);
   const length = requirePositive(from, 'modulus.effectiveLength', modulus.effectiveLength);
   const piece = length / (E * requirePositive(from, 'modulus.area', modulus.area));
   const ratio = requireNonNegative(from, 'modulus.compliance', modulus.compliance ?? 0) / piece;
-  const doubt = (name: keyof ModulusDoubts): number => requireNonNegative(from, `doubts.${name}`, doubts[name] ?? 0);
-  const contributions = {
-    area: doubt('area'),
-    effectiveLength: doubt('effectiveLength'),
-    compliance: ratio * doubt('compliance'),
-    slope: (1 + ratio) * doubt('slope'),
-    force: (1 + ratio) * doubt('force'),
-  };
+  for (const name of names) if (doubts[name] !== undefined) requireNonNegative(from, `doubts.${name}`, doubts[name]);
+  const contributions = modulusContributions(ratio, doubts);
   const relativeStandardUncertainty = Math.hypot(...Object.values(contributions));
   return { relativeStandardUncertainty, standardUncertainty: E * relativeStandardUncertainty, contributions };
 }

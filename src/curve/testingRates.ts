@@ -34,6 +34,18 @@ export interface TestingRates {
     /** Highest strain rate after yielding [1/s]. */
     readonly afterYield: number;
   };
+  /** ASTM E9: compression. */
+  readonly e9: {
+    /** Strain rates from start to end [1/s]: 0.005 a minute, here within 0.002 a minute. */
+    readonly strainRate: RateLimits;
+  };
+  /** Bending. */
+  readonly bending: {
+    /** Strain rates of the outer fibre [1/s] (ISO 178; ASTM D790, procedure A: 0.01 a minute), here within 20 %. */
+    readonly outerFibre: RateLimits;
+    /** Speeds of the former in a bend test, where results are in dispute [mm/s] (ISO 7438). */
+    readonly bendSpeed: RateLimits;
+  };
   /** ASTM E8/E8M: controls up to yield, and the speed for the tensile strength. */
   readonly e8: {
     /** Control A: stress rates below the yield point [MPa/s]. */
@@ -59,11 +71,11 @@ const range = (number: StrainRateRange['range'], strainRate: number, determines:
 });
 
 /**
- * Testing rates of ISO 6892-1 (methods A and B) and of ASTM E8/E8M (controls A, B and C), from memory of the clauses on testing rate.
+ * Testing rates of ISO 6892-1 (methods A and B), of ASTM E8/E8M (controls A, B and C), and of compression and bending, from memory of the clauses on testing rate.
  *
  * @remarks
  * Rates of ISO method A are over the parallel length; E8 gives its rates per minute, here they are per second. Control A of E8 is 10 000 to
- * 100 000 psi per minute. Compare the standard itself before a claim of conformity. Checked in `test/handbook/rates.test.ts`.
+ * 100 000 psi per minute. How far a rate may be off is the standards' own for methods A, B and C; for E9 and the outer fibre it is common practice. Compare the standard itself before a claim of conformity. Checked in `test/handbook/rates.test.ts`.
  */
 export const testingRates: TestingRates = {
   strainRanges: [
@@ -81,6 +93,8 @@ export const testingRates: TestingRates = {
     upToProof: 0.0025,
     afterYield: 0.008,
   },
+  e9: { strainRate: [(0.005 - 0.002) / MINUTE, (0.005 + 0.002) / MINUTE] },
+  bending: { outerFibre: [(0.01 * (1 - TOLERANCE)) / MINUTE, (0.01 * (1 + TOLERANCE)) / MINUTE], bendSpeed: [0.8, 1.2] },
   e8: {
     stressRate: [1.15, 11.5],
     strainRate: [(0.015 - 0.006) / MINUTE, (0.015 + 0.006) / MINUTE],

@@ -57,7 +57,7 @@ export interface YieldPoints {
 }
 
 /** Why there is no yield point. */
-export type YieldReason = 'no-fall' | 'fall-within-noise' | 'fall-in-pause' | 'no-hardening-after';
+export type YieldReason = 'no-fall' | 'ends-after-fall' | 'fall-within-noise' | 'fall-in-pause' | 'no-hardening-after';
 
 /** @internal The standard's rule for ReH: a fall of so much, as a share, and no higher stress over so much strain. */
 export const yieldRule = { minimumFall: 0.005, minimumStrain: 0.0005 };
@@ -133,8 +133,11 @@ function upperYield(
     }
     if (fallen >= 0 && strain[i]! - strain[peak]! >= task.minimumStrain) return success({ peak, fallen });
   }
+  // a fall that was long enough has returned
+  if (fallen >= 0) within = 'ends-after-fall';
   const why = {
     'no-fall': 'the stress does not fall by enough after a peak',
+    'ends-after-fall': 'the record ends before the fall is long enough to tell a yield point',
     'fall-within-noise': `falls are within the noise of ${noise.toPrecision(3)} MPa`,
     'fall-in-pause': 'the stress fell only while the crosshead stood still',
     'no-hardening-after': '',
@@ -176,7 +179,7 @@ export function yieldPointsKernel(curve: StressStrainCurve, task: YieldTask): Ou
  *
  * @param curve - Strain [mm/mm] and stress [MPa], at least 3 samples, finite.
  * @param options - Pauses, elastic line, thresholds, rule for ReL.
- * @returns ReH, ReL, Ae, or why there is none: `no-fall`, `fall-within-noise`, `fall-in-pause`, `no-hardening-after`.
+ * @returns ReH, ReL, Ae, or why there is none: `no-fall`, `ends-after-fall`, `fall-within-noise`, `fall-in-pause`, `no-hardening-after`.
  * @throws {@link InputError} `not-finite`, `unequal-lengths`, `too-few`, `out-of-range`, `unknown-option`.
  *
  * @example

@@ -81,13 +81,13 @@ function causeOf(difference: number, allowed: number, before: number, spike: num
 export function comparePointer(reading: PointerReading): PointerComparison {
   const names = ['pointer', 'recorded', 'division', 'before', 'forceRate', 'frequency', 'spike'];
   requireOptions(FROM, requireObject(FROM, 'reading', reading), names, 'reading');
-  const pointer = requirePositive(FROM, 'pointer', reading.pointer);
-  const recorded = requirePositive(FROM, 'recorded', reading.recorded);
-  const division = requireNonNegative(FROM, 'division', reading.division ?? 0);
-  const before = requireFinite(FROM, 'before', reading.before ?? 0);
-  const spike = requireNonNegative(FROM, 'spike', reading.spike ?? 0);
-  if (reading.forceRate !== undefined) requireNonNegative(FROM, 'forceRate', reading.forceRate);
-  if (reading.frequency !== undefined) requirePositive(FROM, 'frequency', reading.frequency);
+  const pointer = requirePositive(FROM, 'reading.pointer', reading.pointer);
+  const recorded = requirePositive(FROM, 'reading.recorded', reading.recorded);
+  const division = requireNonNegative(FROM, 'reading.division', reading.division ?? 0);
+  const before = requireFinite(FROM, 'reading.before', reading.before ?? 0);
+  const spike = requireNonNegative(FROM, 'reading.spike', reading.spike ?? 0);
+  if (reading.forceRate !== undefined) requireNonNegative(FROM, 'reading.forceRate', reading.forceRate);
+  if (reading.frequency !== undefined) requirePositive(FROM, 'reading.frequency', reading.frequency);
   const difference = pointer - recorded;
   // readings are decimal: a difference on the limit is allowed
   const allowed = Math.max(ALLOWED * recorded, division / 2) * (1 + 1e-9);

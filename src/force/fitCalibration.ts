@@ -98,9 +98,9 @@ function isMonotonic({ scaled }: PolynomialFit): boolean {
  */
 export function fitCalibration(pairs: CalibrationPairs, options: CalibrationOptions = {}): Outcome<Calibration, CalibrationReason> {
   requireObject(FROM, 'pairs', pairs);
-  const indicated = requireColumn(FROM, 'indicated', pairs.indicated, { least: 3 });
+  const indicated = requireColumn(FROM, 'pairs.indicated', pairs.indicated, { least: 3 });
   const points = indicated.length;
-  const reference = requireColumn(FROM, 'reference', pairs.reference, { length: points });
+  const reference = requireColumn(FROM, 'pairs.reference', pairs.reference, { length: points });
   requireOptions(FROM, options, ['degree', 'weights']);
   const { degree: wanted } = options;
   if (wanted !== undefined && !([1, 2, 3] as unknown[]).includes(wanted))
@@ -151,7 +151,7 @@ function weightsOf(weights: CalibrationOptions['weights'], reference: Float64Arr
   if (weights === undefined || weights === 'equal') return undefined;
   if (weights === 'relative') {
     const zero = reference.findIndex((F) => F === 0);
-    if (zero >= 0) throw new InputError(FROM, `reference[${zero}]`, 'out-of-range', 'must not be 0 with relative weights', 0);
+    if (zero >= 0) throw new InputError(FROM, `pairs.reference[${zero}]`, 'out-of-range', 'must not be 0 with relative weights', 0);
     return reference.map((F) => 1 / F ** 2);
   }
   if (typeof weights === 'string')

@@ -2,6 +2,7 @@ import {
   finding,
   InputError,
   requireColumn,
+  requireDay,
   requireList,
   requireObject,
   requireOptions,
@@ -65,15 +66,9 @@ export interface ForceDrift {
 
 const FROM = 'forceDrift';
 
-function requireDate(path: string, value: unknown): string {
-  if (typeof value !== 'string' || !/^\d{4}-\d\d-\d\d$/.test(value) || Number.isNaN(Date.parse(value)))
-    throw new InputError(FROM, path, value === undefined ? 'missing' : 'wrong-type', 'must be a day of the form 2026-03-31', value);
-  return value;
-}
-
 function requireErrors(path: string, given: ForceErrors) {
   requireOptions(FROM, requireObject(FROM, path, given), ['date', 'force', 'error'], path);
-  const date = requireDate(`${path}.date`, given.date);
+  const date = requireDay(FROM, `${path}.date`, given.date);
   const force = requireColumn(FROM, `${path}.force`, given.force, { positive: true });
   for (let k = 1; k < force.length; k += 1)
     if (force[k]! <= force[k - 1]!)
@@ -117,18 +112,18 @@ function errorAt({ force, error }: ReturnType<typeof requireErrors>, at: number)
  */
 export function forceDrift(input: DriftInput): ForceDrift {
   requireOptions(FROM, requireObject(FROM, 'input', input), ['asLeft', 'asFound', 'results', 'allowed'], 'input');
-  const left = requireErrors('asLeft', input.asLeft);
-  const found = requireErrors('asFound', input.asFound);
+  const left = requireErrors('input.asLeft', input.asLeft);
+  const found = requireErrors('input.asFound', input.asFound);
   if (found.date < left.date)
-    throw new InputError(FROM, 'asFound.date', 'out-of-range', `must not be before the certificate (${left.date})`, found.date);
-  const allowed = requirePositive(FROM, 'allowed', input.allowed ?? 0.01);
-  const results = requireList(FROM, 'results', input.results ?? [], 0).map((one, k): DatedResult => {
-    const path = `results[${k}]`;
+    throw new InputError(FROM, 'input.asFound.date', 'out-of-range', `must not be before the certificate (${left.date})`, found.date);
+  const allowed = requirePositive(FROM, 'input.allowed', input.allowed ?? 0.01);
+  const results = requireList(FROM, 'input.results', input.results ?? [], 0).map((one, k): DatedResult => {
+    const path = `input.results[${k}]`;
     requireOptions(FROM, requireObject(FROM, path, one), ['identity', 'date', 'force'], path);
     if (typeof one.identity !== 'string') throw new InputError(FROM, `${path}.identity`, 'wrong-type', 'must be text', one.identity);
     return {
       identity: one.identity,
-      date: requireDate(`${path}.date`, one.date),
+      date: requireDay(FROM, `${path}.date`, one.date),
       force: requirePositive(FROM, `${path}.force`, one.force),
     };
   });

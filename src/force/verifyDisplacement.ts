@@ -116,15 +116,15 @@ const words: Readonly<Record<DisplacementTerm, string>> = { error: 'error', reso
  */
 export function verifyDisplacement(verification: DisplacementVerification): DisplacementResult {
   requireOptions(FROM, requireObject(FROM, 'verification', verification), ['steps', 'resolution', 'gaugeLength'], 'verification');
-  const given = requireList(FROM, 'steps', verification.steps);
-  const resolution = requirePositive(FROM, 'resolution', verification.resolution);
+  const given = requireList(FROM, 'verification.steps', verification.steps);
+  const resolution = requirePositive(FROM, 'verification.resolution', verification.resolution);
   const { gaugeLength } = verification;
-  if (gaugeLength) requireOptions(FROM, requireObject(FROM, 'gaugeLength', gaugeLength), ['nominal', 'measured'], 'gaugeLength');
-  const part = (name: 'nominal' | 'measured'): number => requirePositive(FROM, `gaugeLength.${name}`, gaugeLength?.[name]);
+  if (gaugeLength) requireOptions(FROM, requireObject(FROM, 'verification.gaugeLength', gaugeLength), ['nominal', 'measured'], 'verification.gaugeLength');
+  const part = (name: 'nominal' | 'measured'): number => requirePositive(FROM, `verification.gaugeLength.${name}`, gaugeLength?.[name]);
   const gaugeLengthError = gaugeLength && part('measured') / part('nominal') - 1;
   let before = 0;
   const steps = given.map((step, k): VerifiedDisplacement => {
-    const path = `steps[${k}]`;
+    const path = `verification.steps[${k}]`;
     requireOptions(FROM, requireObject(FROM, path, step), ['reference', 'rising', 'falling'], path);
     const reference = requireFinite(FROM, `${path}.reference`, step.reference);
     if (reference <= before)

@@ -132,18 +132,18 @@ function stepTerms(force: number, rising: Float64Array, falling: Float64Array | 
 export function verifyForce(verification: ForceVerification): ForceVerificationResult {
   const known = ['steps', 'range', 'resolution', 'fluctuation', 'zeros', 'held'];
   requireOptions(FROM, requireObject(FROM, 'verification', verification), known, 'verification');
-  const given = requireList(FROM, 'steps', verification.steps);
-  const range = requirePositive(FROM, 'range', verification.range);
-  const increment = requirePositive(FROM, 'resolution', verification.resolution);
-  const fluctuation = requireNonNegative(FROM, 'fluctuation', verification.fluctuation ?? 0);
-  const zeros = verification.zeros === undefined ? undefined : requireColumn(FROM, 'zeros', verification.zeros);
-  const held = requireOneOf(FROM, 'held', verification.held ?? 'true', ['true', 'indicated']);
+  const given = requireList(FROM, 'verification.steps', verification.steps);
+  const range = requirePositive(FROM, 'verification.range', verification.range);
+  const increment = requirePositive(FROM, 'verification.resolution', verification.resolution);
+  const fluctuation = requireNonNegative(FROM, 'verification.fluctuation', verification.fluctuation ?? 0);
+  const zeros = verification.zeros === undefined ? undefined : requireColumn(FROM, 'verification.zeros', verification.zeros);
+  const held = requireOneOf(FROM, 'verification.held', verification.held ?? 'true', ['true', 'indicated']);
   const resolution = fluctuation > increment ? fluctuation / 2 + increment : increment;
   const zeroError = zeros?.reduce((most, one) => (Math.abs(one) > Math.abs(most) ? one : most), 0);
   let runs: number | undefined;
   let before = 0;
   const steps = given.map((step, k): VerifiedStep => {
-    const path = `steps[${k}]`;
+    const path = `verification.steps[${k}]`;
     requireOptions(FROM, requireObject(FROM, path, step), ['force', 'rising', 'falling'], path);
     const force = requirePositive(FROM, `${path}.force`, step.force);
     if (force <= before) throw new InputError(FROM, `${path}.force`, 'not-increasing', 'must be above that of the step before', force);

@@ -1,5 +1,6 @@
 import { requireOptions, requirePositive } from '../base/index.js';
-import type { MaterialFamily, UsualRange } from './UsualRange.js';
+import { anyMetal } from './anyMetal.js';
+import type { MaterialFamily } from './UsualRange.js';
 import { materialFamilies, type MaterialFamilyKey } from './materialFamilies.js';
 import { materialFamily, requireFamily } from './materialFamily.js';
 import {
@@ -30,12 +31,6 @@ export interface ExplainPropertiesOptions extends Measurement {
 const LEAST_SCORE = 0.02;
 /** How common a wrong family is. */
 const WRONG_FAMILY = 0.5;
-
-/** Lowest and highest value of a property over all families. */
-function anyMetal(name: PropertyName): UsualRange {
-  const ranges = materialFamilies.map((family) => rangeOf(family, name)).filter((range) => range !== undefined);
-  return [Math.min(...ranges.map(([low]) => low)), Math.max(...ranges.map(([, high]) => high))];
-}
 
 /** The properties without a mistake; where strain was wrong, offset and exponent were read at wrong places and say nothing. */
 function without(properties: Properties, { stress, strain }: Mistake): Properties {

@@ -2,6 +2,8 @@ export { type MaterialFamily, type UsualRange } from './UsualRange.js';
 export { materialFamilies, type MaterialFamilyKey } from './materialFamilies.js';
 export { materialFamily } from './materialFamily.js';
 /** @internal */
+export { metalModuli } from './anyMetal.js';
+/** @internal */
 export { requireFamily } from './materialFamily.js';
 export { type MeasuredProperties, type Measurement, type PropertyName } from './measuredProperties.js';
 export { explainProperties, type ExplainPropertiesOptions } from './explainProperties.js';

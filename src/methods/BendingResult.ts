@@ -1,5 +1,6 @@
 import type { Quantity, Section, StressStrainCurve } from '../base/index.js';
 import type { BendingSetup } from '../curve/index.js';
+import type { Loading } from './loadingOf.js';
 import type { MethodResult } from './MethodResult.js';
 import type { FracturePoint, ModulusWindow, StrengthAtExtension } from './TensionResult.js';
 
@@ -61,6 +62,8 @@ export interface BendingResult extends MethodResult {
   readonly strainAtBreak?: Quantity | undefined;
   /** Where it broke. */
   readonly fracture?: FracturePoint | undefined;
+  /** How the beam was loaded, by strain of the outer fibre, against the testing rates of the standards, where time was recorded. */
+  readonly loading?: Loading | undefined;
   /** Span over height. */
   readonly spanRatio: Quantity;
   /** Share of shear in the deflection, of shapes that have one. */

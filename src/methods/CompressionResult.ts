@@ -1,4 +1,5 @@
 import type { Quantity, Section, StressStrainCurve, TensionColumns } from '../base/index.js';
+import type { Loading } from './loadingOf.js';
 import type { MethodResult } from './MethodResult.js';
 import type { FracturePoint, HardeningSummary, ModulusWindow, StrengthAtExtension } from './TensionResult.js';
 
@@ -85,6 +86,8 @@ export interface CompressionResult extends MethodResult {
   readonly heightRatio: Quantity;
   /** Diameter in the middle over that at the ends, after the test. */
   readonly bulgeRatio?: Quantity | undefined;
+  /** How the piece was loaded against the testing rate of ASTM E9, where time was recorded. */
+  readonly loading?: Loading | undefined;
   /** How near the piece came to buckling, where there is an elastic line. */
   readonly buckling?: BucklingCheck | undefined;
 }

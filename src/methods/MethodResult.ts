@@ -1,4 +1,19 @@
 import type { Finding, TrailStep } from '../base/index.js';
+import type { ForceClass } from '../force/index.js';
+
+/** What is known of the last verification of the force. */
+export interface ForceCalibration {
+  /** Number or name of the certificate. */
+  readonly certificate?: string | undefined;
+  /** Day of the verification, as 2026-03-31. */
+  readonly date?: string | undefined;
+  /** Interval up to the next one, in months, above 0; default 12 (ISO 7500-1, from memory). */
+  readonly intervalMonths?: number | undefined;
+  /** Class that was reached over the range. */
+  readonly forceClass?: ForceClass | undefined;
+  /** Lowest and highest force at which the class holds [N]. */
+  readonly range?: readonly [low: number, high: number] | undefined;
+}
 
 /** Who tested what, when and by which rule: carried through unchanged. */
 export interface TestInfo {
@@ -8,14 +23,16 @@ export interface TestInfo {
   readonly material?: string | undefined;
   /** Who ran the test. */
   readonly operator?: string | undefined;
-  /** Date of the test, as written. */
+  /** Date of the test, as written; where it begins as 2026-03-31 does, it is compared with the verification of the force. */
   readonly date?: string | undefined;
   /** Test temperature [°C]. */
   readonly temperature?: number | undefined;
   /** Standard that the test claims to follow. */
   readonly standard?: string | undefined;
-  /** Certificate or calibration of the force. */
-  readonly forceCalibration?: string | undefined;
+  /** Grips or set-up that held the piece, in words; compared with those of a compliance that names its own. */
+  readonly grips?: string | undefined;
+  /** Verification of the force: a certificate in words, or what is known of it, which is then compared with the test. */
+  readonly forceCalibration?: string | ForceCalibration | undefined;
   /** Anything else. */
   readonly remarks?: string | undefined;
   /** True for data made by a simulation or for a class: every page says so. */

@@ -1,11 +1,13 @@
 import { chordModulusKernel, stressStrainKernel, travelWithoutFrame } from '../curve/index.js';
-import { checkRecordKernel, surveyRecord } from '../record/index.js';
+import { checkRecordKernel, pausesOf, runningTime, surveyRecord } from '../record/index.js';
 import { bendingFindings } from './bendingFindings.js';
 import { requireBendingOptions, requireBendingPiece, requireBendingRecord, shearShareOf, type BendingOptions } from './bendingOptions.js';
 import { bendingQuantities } from './bendingQuantities.js';
 import type { BendingColumns, BendingPiece, BendingResult } from './BendingResult.js';
+import { calibrationFindings, forcesOf } from './calibrationFindings.js';
 import { isCurved } from './lineFindings.js';
 import { lineKernel } from './lineKernel.js';
+import { bendingControls, lineLoading } from './lineLoading.js';
 import { lineTrail } from './lineTrail.js';
 import type { TrailStep } from '../base/index.js';
 import { loadingPositive } from './positiveSigns.js';
@@ -58,6 +60,9 @@ export function analyseBending(record: BendingColumns, piece: BendingPiece, opti
   const survey = surveyRecord(given);
   const strainStep = (survey.motion?.step ?? 0) / (survey.motion?.column === 'strain' ? 1 : recorded.strainLength);
 
+  const time = runningTime(given, survey);
+  const pauses = pausesOf(given, survey.clock, survey.top);
+
   const numbers = lineKernel(curve, settings);
   const { line, highest } = numbers;
   const ofPiece = recorded.basis !== 'travel' || frame !== undefined;
@@ -69,12 +74,15 @@ export function analyseBending(record: BendingColumns, piece: BendingPiece, opti
   const shearShare = shearShareOf(piece, settings.poissonRatio, recorded.basis === 'travel' ? 'nose' : 'mid-span');
   const quantities = bendingQuantities({ numbers, curve, lengths, settings, isModulus, chord, shearShare, highestForce, top: survey.top });
 
+  const loading = lineLoading(curve, time, numbers, bendingControls(strainLength));
   const evidence = {
     recorded: { ...recorded, strainLength },
     numbers,
     chord,
     lengths,
-    force: given.force,
+    record: given,
+    time,
+    pauses,
     strainStep,
     turned,
     section: piece.section,
@@ -101,7 +109,12 @@ export function analyseBending(record: BendingColumns, piece: BendingPiece, opti
     deflectionLength: strainLength,
     curve,
     ...quantities,
-    findings: [...checkRecordKernel(given, {}, { survey }), ...bendingFindings({ curve, ...quantities }, evidence, settings)],
+    ...(loading ? { loading } : {}),
+    findings: [
+      ...checkRecordKernel(given, {}, { survey, pauses }),
+      ...bendingFindings({ curve, ...quantities }, evidence, settings),
+      ...calibrationFindings(settings.test, forcesOf([...quantities.proofStrengths, quantities.flexuralStrength], lengths.area)),
+    ],
     trail,
     provenance: provenanceOf(options, { ...asGiven }),
   };

@@ -1,4 +1,6 @@
 import { finding, requireOneOf, requireOptions, type Finding } from '../base/index.js';
+import { convert } from '../units/index.js';
+import { calibrationFindings } from './calibrationFindings.js';
 import { nearestCombination, brinellPieceFindings, indentationFindings, isNominal } from './brinellFindings.js';
 import { brinellHardness } from './brinellHardness.js';
 import { heldForce } from './brinellDwell.js';
@@ -21,8 +23,6 @@ export interface BrinellOptions {
 }
 
 const ISO = 'ISO 6506-1:2014';
-/** 1 kgf [N]. */
-const KGF = 9.80665;
 const strengthMaterials: readonly StrengthMaterial[] = [
   'steel',
   'cold-worked steel',
@@ -56,7 +56,8 @@ function evaluated(given: CheckedIndentation, ball: number, number: number) {
 /** Ball, force in kgf (nominal where it is within 1 %), time where it was recorded. */
 function designationOf(ball: number, force: number, indentations: readonly BrinellIndentationResult[]): string {
   const nearest = nearestCombination(ball, force);
-  const name = nearest && isNominal(force, nearest.force) ? nearest.designation : `HBW ${ball}/${Number((force / KGF).toPrecision(4))}`;
+  const name =
+    nearest && isNominal(force, nearest.force) ? nearest.designation : `HBW ${ball}/${Number(convert(force, 'N', 'kgf').toPrecision(4))}`;
   const times = indentations.flatMap(({ dwell }) => (dwell ? [dwell.duration] : []));
   return times.length === 0 ? name : `${name}/${Math.round(times.reduce((a, b) => a + b) / times.length)}`;
 }
@@ -101,6 +102,7 @@ export function analyseBrinell(readings: BrinellReadings, piece: BrinellPiece = 
   const indentations = all.map(({ result }) => result);
   const mean = meanOf(all.filter(({ found }) => found.valid).map(({ found }) => found.hardness));
   const findings: Finding[] = [
+    ...calibrationFindings(test, [{ symbol: 'F', force }]),
     ...all.flatMap((one) => one.findings),
     ...brinellPieceFindings(
       piece,

@@ -1,5 +1,6 @@
 import { requireRecord, stressStrainKernel, travelWithoutFrame } from '../curve/index.js';
-import { checkRecordKernel, surveyRecord } from '../record/index.js';
+import { checkRecordKernel, pausesOf, runningTime, surveyRecord } from '../record/index.js';
+import { calibrationFindings, forceOf, forcesOf } from './calibrationFindings.js';
 import { compressionFindings } from './compressionFindings.js';
 import { bucklingOf, flowCurveOf, trueCurveOf } from './compressionKernel.js';
 import { requireCompressionOptions, requireCompressionPiece, type CompressionOptions } from './compressionOptions.js';
@@ -9,6 +10,7 @@ import { loadingPositive } from './positiveSigns.js';
 import { compressionTrail } from './compressionTrail.js';
 import { isCurved } from './lineFindings.js';
 import { brokeSuddenly, lineKernel } from './lineKernel.js';
+import { compressionControls, lineLoading } from './lineLoading.js';
 import { provenanceOf } from './provenanceOf.js';
 import { structure } from './structure.js';
 import { hollomonOf, meansOf } from './tensionKernel.js';
@@ -64,6 +66,9 @@ export function analyseCompression(
   const survey = surveyRecord(positive);
   const strainStep = (survey.motion?.step ?? 0) / (survey.motion?.column === 'strain' ? 1 : recorded.strainLength);
 
+  const time = runningTime(positive, survey);
+  const pauses = pausesOf(positive, survey.clock, survey.top);
+
   const numbers = lineKernel(curve, settings);
   const { line, highest } = numbers;
   const ofPiece = recorded.basis !== 'travel' || frame !== undefined;
@@ -88,12 +93,15 @@ export function analyseCompression(
     top: survey.top,
     highestForce: positive.force[survey.top]!,
   });
+  const loading = lineLoading(curve, time, numbers, compressionControls);
   const evidence = {
     recorded,
     numbers,
     buckling,
     area: lengths.area,
     record: positive,
+    time,
+    pauses,
     strainStep,
     frictionShare: flow?.largestShare,
     hardening,
@@ -108,7 +116,15 @@ export function analyseCompression(
     strainLength: recorded.strainLength,
     curve,
     ...quantities,
-    findings: [...checkRecordKernel(positive, {}, { survey }), ...compressionFindings(piece, { curve, ...quantities }, evidence, settings)],
+    ...(loading ? { loading } : {}),
+    findings: [
+      ...checkRecordKernel(positive, {}, { survey, pauses }),
+      ...compressionFindings(piece, { curve, ...quantities }, evidence, settings),
+      ...calibrationFindings(settings.test, [
+        ...forcesOf([...quantities.proofStrengths, ...quantities.stressesAtStrain], lengths.area),
+        forceOf(quantities.maximumForce),
+      ]),
+    ],
     trail: compressionTrail(turned, positive, recorded, lengths.area, numbers, settings),
     provenance: provenanceOf(options, { ...given }),
   };

@@ -1,6 +1,8 @@
 import { finding, InputError, requireBetween, requireObject, requireOptions, requirePositive, type Finding } from '../base/index.js';
 import { beyondCompliance, requireFrameCompliance, travelWithoutFrame, type Compliance, type FrameMotion } from '../curve/index.js';
 import { checkRecordKernel, resolution } from '../record/index.js';
+import { calibrationFindings, forceOf } from './calibrationFindings.js';
+import { conditionFindings } from './frameFindings.js';
 import { cupDepth } from './cupDepth.js';
 import type { CuppingBlank, CuppingResult, CuppingSheet } from './CuppingResult.js';
 import { requireForceColumns, type ForceColumns, type ForceRecord } from './ForceColumns.js';
@@ -168,6 +170,11 @@ export function analyseCupping(
         }
       : {}),
     findings: [
+      ...calibrationFindings(
+        test,
+        blanks.map(({ maximumForce }) => forceOf(maximumForce)),
+      ),
+      ...conditionFindings([frame], test, 'compression'),
       ...all.flatMap(({ findings }) => findings),
       ...(options.frameCompliance === undefined ? [finding('cupping-frame-included', {}, { field: 'cuppingIndex' })] : []),
       ...setUpFindings(sheet, ballDiameter, dieDiameter, holding, blanks.length),

@@ -1,6 +1,7 @@
 import type { CurveColumns, Finding, TrailStep } from '../base/index.js';
 import { requireCurve, type RecordedCurve } from '../curve/index.js';
 import { resolution } from '../record/index.js';
+import { calibrationFindings } from './calibrationFindings.js';
 import { familyFindings } from './familyFindings.js';
 import { isCurved } from './lineFindings.js';
 import { methodFindings } from './methodFindings.js';
@@ -66,6 +67,7 @@ export function analyseCurve(curve: CurveColumns, options: CurveAnalysisOptions 
   const quantities = tensionQuantities(numbers, kept, kept.stress, settings, isModulus, explanationOf(numbers, kept));
   const findings: Finding[] = [
     ...familyFindings(quantities, numbers, settings, { strainFrom: 'extensometer' }),
+    ...calibrationFindings(settings.test, []),
     ...methodFindings(numbers, kept, quantities, settings),
   ];
   const trail: TrailStep[] = line.ok

@@ -10,6 +10,7 @@ import {
 } from '../base/index.js';
 import { maximumIndex } from '../numeric/index.js';
 import { checkRecordKernel } from '../record/index.js';
+import { calibrationFindings } from './calibrationFindings.js';
 import { requireForceColumns, type ForceColumns, type ForceRecord } from './ForceColumns.js';
 import type { TestInfo } from './MethodResult.js';
 import { provenanceOf } from './provenanceOf.js';
@@ -109,7 +110,7 @@ export function analyseShear(
   const { force, record: own, at } = requireShearForce(from, record);
 
   const stress = shearStress({ force, area, planes: piece.planes });
-  const findings: Finding[] = [];
+  const findings: Finding[] = calibrationFindings(test, [{ symbol: 'Fm', force }]);
   if (own && at !== undefined) {
     findings.push(...checkRecordKernel(own), ...spikeFindings(own.force, at, stress, 'shearStrength'));
     if (at === own.force.length - 1) findings.push(finding('maximum-at-end', {}, { field: 'shearStrength' }));

@@ -21,6 +21,8 @@ import {
   type UnloadingWindow,
 } from '../curve/index.js';
 import { checkRecordKernel } from '../record/index.js';
+import { calibrationFindings } from './calibrationFindings.js';
+import { conditionFindings } from './frameFindings.js';
 import { requireBrokenPiece } from './brokenPiece.js';
 import { frameInWords } from './frameShare.js';
 import type { TestInfo } from './MethodResult.js';
@@ -169,7 +171,11 @@ export function analyseUnloading(record: TensionColumns, testPiece: TestPiece, o
   const strength = strengthAt(loops, setLimit);
   // the drive goes back on purpose here
   const ofRecord = checkRecordKernel(given).filter(({ code }) => code !== 'drive-reversed');
-  const findings = [...ofRecord, ...(frame && given.travel ? beyondCompliance(given.force, frame) : [])];
+  const findings = [
+    ...ofRecord,
+    ...(frame && given.travel ? [...conditionFindings([frame], test, 'tension'), ...beyondCompliance(given.force, frame)] : []),
+    ...calibrationFindings(test, [{ symbol: 'Fm', force: given.force.reduce((most, one) => Math.max(most, one)) }]),
+  ];
   if (refused) findings.push(finding('unloading-refused', { reversibility: 100 * v }, { field: 'loops' }));
   else if (!found.ok) findings.push(finding('unloading-none', { why: found.message }, { field: 'loops' }));
   else findings.push(...loopFindings(loops, setLimit, strength));

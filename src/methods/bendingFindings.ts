@@ -1,11 +1,13 @@
-import { finding, type Finding, type Outcome, type Section } from '../base/index.js';
+import { finding, type Finding, type Outcome, type Section, type TensionRecord } from '../base/index.js';
 import { beyondCompliance, type ChordModulus, type ChordReason, type RecordedCurve } from '../curve/index.js';
 import type { BeamLengths, BendingSettings } from './bendingOptions.js';
 import type { BendingResult } from './BendingResult.js';
-import { displacementFindings, slopeFindings } from './frameFindings.js';
+import { conditionFindings, displacementFindings, slopeFindings } from './frameFindings.js';
 import { frameShare } from './frameShare.js';
 import { lineFindings } from './lineFindings.js';
 import type { LineNumbers } from './lineKernel.js';
+import { pauseFindings, unevenFindings } from './paceFindings.js';
+import type { Pause } from '../record/index.js';
 import { readingFindings } from './pieceFindings.js';
 import { proofFindings } from './proofFindings.js';
 
@@ -15,7 +17,10 @@ export interface BendingEvidence {
   readonly numbers: LineNumbers;
   readonly chord: Outcome<ChordModulus, ChordReason> | undefined;
   readonly lengths: BeamLengths;
-  readonly force: Float64Array;
+  readonly record: TensionRecord;
+  /** Its time, where the clock runs. */
+  readonly time: Float64Array | undefined;
+  readonly pauses: readonly Pause[];
   readonly strainStep: number;
   readonly turned: readonly string[];
   readonly section: Section;
@@ -24,11 +29,12 @@ export interface BendingEvidence {
 type Found = Pick<BendingResult, 'curve' | 'modulus' | 'chordModulus' | 'modulusWindow' | 'proofStrengths' | 'spanRatio' | 'shearShare'>;
 
 /** Frame and indentation, where the strain comes from travel. */
-function travelFindings({ recorded, numbers, lengths, force }: BendingEvidence, settings: BendingSettings): Finding[] {
+function travelFindings({ recorded, numbers, lengths, record }: BendingEvidence, settings: BendingSettings): Finding[] {
   if (recorded.basis !== 'travel') return [];
   const { frameCompliance: motion, indentationKnown } = settings;
   return [
-    ...(motion ? beyondCompliance(force, motion) : []),
+    ...conditionFindings(settings.measured, settings.test, 'compression'),
+    ...(motion ? beyondCompliance(record.force, motion) : []),
     ...slopeFindings(numbers, motion, frameShare(recorded, numbers, lengths, motion)),
     ...(motion && !indentationKnown ? [finding('indentation-not-removed', {}, { field: 'modulus' })] : []),
   ];
@@ -53,6 +59,8 @@ export function bendingFindings(result: Found, evidence: BendingEvidence, settin
   const found: Finding[] = travelFindings(evidence, settings);
   if (evidence.turned.length > 0) found.push(finding('signs-turned', { columns: evidence.turned.join(', ') }));
   found.push(...readingFindings(evidence.section, thresholds.sectionSpread));
+  found.push(...pauseFindings(evidence.pauses, result.curve, result.proofStrengths, line));
+  if (line.ok && evidence.time) found.push(...unevenFindings(evidence.record, evidence.time, line));
   found.push(...displacementFindings(recorded, numbers, result, settings, evidence.strainStep));
   // a span that is just long enough passes, whatever the last bit of the height
   if (spanRatio.value < thresholds.spanRatio * (1 - 1e-9))

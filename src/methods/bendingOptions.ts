@@ -92,6 +92,7 @@ export function requireBendingOptions(from: string, options: BendingOptions) {
     chord: requireChord(from, [low, high], ['options.chord[0]', 'options.chord[1]']),
     window: requireModulusOptions(from, options.modulus ?? {}, 'options.modulus'),
     frameCompliance: together(parts.filter((one) => one !== undefined)),
+    measured: parts,
     indentationKnown: options.indentationCompliance !== undefined,
     poissonRatio: requireBetween(from, 'options.poissonRatio', options.poissonRatio ?? 0.3, 0, 0.5),
     test: requireTest(from, options.test ?? {}),

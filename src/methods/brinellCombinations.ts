@@ -1,4 +1,5 @@
 import { requireOptions, requireNonNegative, requirePositive } from '../base/index.js';
+import { convert } from '../units/index.js';
 import { hbwRange } from './brinellHardness.js';
 import { indexTable, type BrinellMaterial } from './brinellIndices.js';
 
@@ -43,8 +44,6 @@ const BALLS = [10, 5, 2.5, 1] as const;
 const INDICES = [30, 15, 10, 5, 2.5, 1] as const;
 /** Only the ball of 10 mm has the index 15. */
 const ONLY_10 = 15;
-/** 1 kgf [N], exact. */
-const KGF = 9.80665;
 /** Beyond this hardness the ball itself gives way (ISO 6506-1, from memory). */
 const HARDEST = 650;
 
@@ -52,7 +51,7 @@ const HARDEST = 650;
 export const nominalCombinations = BALLS.flatMap((ballDiameter) =>
   INDICES.filter((forceIndex) => forceIndex !== ONLY_10 || ballDiameter === 10).map((forceIndex) => {
     const kgf = forceIndex * ballDiameter ** 2;
-    return { designation: `HBW ${ballDiameter}/${kgf}`, ballDiameter, forceIndex, force: kgf * KGF };
+    return { designation: `HBW ${ballDiameter}/${kgf}`, ballDiameter, forceIndex, force: convert(kgf, 'kgf', 'N') };
   }),
 );
 

@@ -8,6 +8,8 @@ import { frameShare } from './frameShare.js';
 import { hardeningFindings } from './hardeningFindings.js';
 import { lineFindings } from './lineFindings.js';
 import type { LineNumbers } from './lineKernel.js';
+import { pauseFindings, unevenFindings } from './paceFindings.js';
+import type { Pause } from '../record/index.js';
 import { readingFindings } from './pieceFindings.js';
 import { proofFindings } from './proofFindings.js';
 import type { TensionNumbers } from './tensionKernel.js';
@@ -18,7 +20,10 @@ export interface CompressionEvidence {
   readonly numbers: LineNumbers;
   readonly buckling: ReturnType<typeof bucklingOf>;
   readonly area: number;
-  readonly record: Pick<TensionRecord, 'force' | 'travel'>;
+  readonly record: TensionRecord;
+  /** Its time, where the clock runs. */
+  readonly time: Float64Array | undefined;
+  readonly pauses: readonly Pause[];
   readonly strainStep: number;
   readonly frictionShare: number | undefined;
   readonly hardening: TensionNumbers['hardening'];
@@ -80,8 +85,11 @@ export function compressionFindings(
       settings,
       frameShare(recorded, numbers, { area: evidence.area, effectiveLength: recorded.strainLength }, settings.frameCompliance),
       evidence.strainStep,
+      'compression',
     ),
     ...readingFindings(piece.section, settings.thresholds.sectionSpread),
+    ...pauseFindings(evidence.pauses, result.curve, result.proofStrengths, line),
+    ...(line.ok && evidence.time ? unevenFindings(evidence.record, evidence.time, line) : []),
     ...shapeFindings(piece, result, evidence, settings),
     ...lineFindings(numbers, result.curve, result, settings, ['Rpc']),
     ...proofFindings(numbers, result.curve, settings, ['Rpc', 'Rtc']),

@@ -3,6 +3,7 @@ import {
   crossCheck,
   explainProperties,
   materialFamily,
+  metalModuli,
   type ComparedProperty,
   type MeasuredProperties,
   type Measurement,
@@ -16,8 +17,6 @@ import type { Quantities } from './tensionQuantities.js';
 
 /** A slope scattered by more than this says nothing about the metal. */
 const LEAST_TRUST = 0.05;
-/** Below the softest metal of the table [MPa]. */
-const LEAST_SLOPE = 10_000;
 /** A law that explains less of the curve than this is none. */
 const LEAST_FIT = 0.95;
 
@@ -39,7 +38,7 @@ function propertiesOf(result: Quantities, numbers: TensionNumbers, { thresholds,
   const straight = line.ok && line.points >= thresholds.leastElasticPoints && !isCurved(numbers, thresholds.slopeFall);
   const trusted = straight && line.relativeStandardError < LEAST_TRUST;
   // a slope far below that of any metal is one, however scattered; high ones come from noise
-  const slope = line.ok && line.slope > 0 && (trusted || (!family && line.slope < LEAST_SLOPE)) ? line.slope : undefined;
+  const slope = line.ok && line.slope > 0 && (trusted || (!family && line.slope < metalModuli[0])) ? line.slope : undefined;
   const rm = result.tensileStrength.value;
   const broke = result.fracture !== undefined && result.fracture.how !== 'end-of-record';
   const plastic = result.plasticExtensionAtFracture?.value;

@@ -1,7 +1,8 @@
 import { finding, type Finding, type TensionRecord } from '../base/index.js';
-import { beyondCompliance, type FrameMotion, type RecordedCurve } from '../curve/index.js';
+import { beyondCompliance, type ComplianceConditions, type FrameMotion, type RecordedCurve } from '../curve/index.js';
 import type { FrameShare } from './frameShare.js';
 import { isCurved } from './lineFindings.js';
+import type { TestInfo } from './MethodResult.js';
 import type { TensionNumbers } from './tensionKernel.js';
 import type { LineThresholds } from './thresholds.js';
 import type { TensionResult } from './TensionResult.js';
@@ -14,6 +15,25 @@ const CARRIED = 0.05;
 
 type Found = Pick<TensionResult, 'proofStrengths' | 'modulusWindow'>;
 type Settings = { readonly thresholds: LineThresholds };
+
+/** Grips in words, so that capitals and blanks at the ends make no difference. */
+const plain = (words: string): string => words.trim().toLowerCase();
+
+/** @internal Compliances that were measured with other grips, or in the other direction, than the test that they are taken off. */
+export function conditionFindings(
+  measured: readonly (ComplianceConditions | undefined)[],
+  { grips: used }: TestInfo,
+  loaded: 'tension' | 'compression',
+): Finding[] {
+  return measured.flatMap((one) => [
+    ...(one?.grips !== undefined && used !== undefined && plain(one.grips) !== plain(used)
+      ? [finding('compliance-of-other-grips', { measured: one.grips, used })]
+      : []),
+    ...(one?.direction !== undefined && one.direction !== loaded
+      ? [finding('compliance-of-other-direction', { measured: one.direction, used: loaded })]
+      : []),
+  ]);
+}
 
 /** @internal Whose motion a slope is of, where the strain comes from travel; and how far the frame was measured. */
 export function slopeFindings(
@@ -71,13 +91,14 @@ export function frameFindings(
   recorded: Pick<RecordedCurve, 'basis' | 'firstStrain'>,
   numbers: Pick<TensionNumbers, 'line'>,
   result: Found,
-  settings: Settings & { readonly frameCompliance: FrameMotion | undefined },
+  settings: Settings & { readonly frameCompliance: FrameMotion | undefined; readonly test: TestInfo },
   frame: FrameShare | undefined,
   strainStep: number,
+  loaded: 'tension' | 'compression',
 ): Finding[] {
   const motion = settings.frameCompliance;
   return [
-    ...(motion && record.travel ? beyondCompliance(record.force, motion) : []),
+    ...(motion && record.travel ? [...conditionFindings([motion], settings.test, loaded), ...beyondCompliance(record.force, motion)] : []),
     ...(recorded.basis === 'travel' ? [finding('extension-from-travel'), ...slopeFindings(numbers, motion, frame)] : []),
     ...displacementFindings(recorded, numbers, result, settings, strainStep),
   ];

@@ -1,5 +1,5 @@
 import type { Quantity } from '../base/index.js';
-import type { FrameMotion, PieceLengths, RecordedCurve } from '../curve/index.js';
+import { modulusContributions, type FrameMotion, type PieceLengths, type RecordedCurve } from '../curve/index.js';
 import type { TensionNumbers } from './tensionKernel.js';
 
 /** @internal What a removed frame is to the elastic line. */
@@ -26,7 +26,12 @@ export function frameShare(
   const compliance = motion.constant ?? (motion.at(b) - motion.at(a)) / (b - a);
   const ratio = (compliance * lengths.area * line.slope) / lengths.effectiveLength;
   const { relativeStandardUncertainty: doubt } = motion;
-  return { compliance, ratio, lowest: Math.min(a, b), ...(doubt === undefined ? {} : { uncertainty: ratio * doubt }) };
+  return {
+    compliance,
+    ratio,
+    lowest: Math.min(a, b),
+    ...(doubt === undefined ? {} : { uncertainty: modulusContributions(ratio, { compliance: doubt }).compliance }),
+  };
 }
 
 /** @internal E with what the compliance of the frame adds to its uncertainty. */

@@ -58,7 +58,7 @@ export {
   type WindowSummary,
   type YieldStrength,
 } from './TensionResult.js';
-export { type MethodResult, type Provenance, type TestInfo } from './MethodResult.js';
+export { type ForceCalibration, type MethodResult, type Provenance, type TestInfo } from './MethodResult.js';
 export { type ShearPiece, type ShearResult } from './ShearResult.js';
 export { shearStress, type ShearInput } from './shearStress.js';
 export { type StandardRule } from './standardRules.js';

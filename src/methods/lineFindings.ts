@@ -1,10 +1,9 @@
 import { finding, type Finding } from '../base/index.js';
+import { metalModuli } from '../materials/index.js';
 import type { TensionNumbers } from './tensionKernel.js';
 import type { LineThresholds } from './thresholds.js';
 import type { TensionResult } from './TensionResult.js';
 
-/** Slopes of metals, from lead to tungsten, with a margin [MPa] (common practice). */
-const METALS = [10_000, 450_000] as const;
 const SCATTER_FAULT = 0.03;
 /** Residuals below this share of the stress are rounding; a runs test and a bend count from so many standard deviations on. */
 const EXACT = 1e-7;
@@ -64,7 +63,8 @@ export function lineFindings(
     if (Math.abs(slopeChange) > Math.max(thresholds.windowBend, BENT * slopeChangeError))
       found.push(finding('window-bent', { change: 100 * slopeChange }, { field: 'modulusWindow', range }));
   }
-  if (result.modulus && (line.slope < METALS[0] || line.slope > METALS[1]))
-    found.push(finding('slope-implausible', { slope: line.slope, lowest: METALS[0], highest: METALS[1] }, { field: 'modulus' }));
+  const [lowest, highest] = metalModuli;
+  if (result.modulus && (line.slope < lowest || line.slope > highest))
+    found.push(finding('slope-implausible', { slope: line.slope, lowest, highest }, { field: 'modulus' }));
   return found;
 }

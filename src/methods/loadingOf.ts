@@ -1,6 +1,6 @@
 import type { StressStrainCurve } from '../base/index.js';
-import { loadingRates, testingRates, type RateLimits } from '../curve/index.js';
-import type { TensionNumbers } from './tensionKernel.js';
+import { loadingRates, type RateLimits } from '../curve/index.js';
+import type { LineNumbers } from './lineKernel.js';
 
 /** How a local rate spreads over a stage. */
 export interface RateSpread {
@@ -44,16 +44,17 @@ export interface LoadingControl {
 export interface Loading {
   /** The stages that the record supports. */
   readonly stages: readonly LoadingStage[];
-  /** The controls of ISO 6892-1 (methods A and B) and ASTM E8/E8M that concern them. */
+  /** The controls of the standards that concern them: of tension ISO 6892-1 (methods A and B) and ASTM E8/E8M, of compression ASTM E9, of bending ISO 178, ASTM D790 and ISO 7438. */
   readonly controls: readonly LoadingControl[];
-  /** What a report may write after the standard where the controls are met, as A222 or B20 (ISO 6892-1, designation of test conditions, from memory). */
+  /** What a report may write after the standard where the controls are met, as A222 or B20 (ISO 6892-1, designation of test conditions, from memory); of other tests none. */
   readonly designations: readonly string[];
 }
 
 const PLACES = 40;
 const LEAST_PLACES = 3;
 const MET = 0.9;
-const ANY = 1e-12;
+/** @internal The lowest rate of a control that has none: above standing still. */
+export const ANY_RATE = 1e-12;
 
 type StageRates = Pick<LoadingStage, 'stage' | 'range'> & { readonly stress: Float64Array; readonly strain: Float64Array };
 
@@ -78,69 +79,35 @@ function ratesOfStage(
   return stressRate.length < LEAST_PLACES ? [] : [{ stage, range: [first, last], stress: stressRate, strain: strainRate }];
 }
 
-/** The controls that concern a stage. */
-function controlsOf(
-  stage: LoadingStage['stage'],
-  modulus: number | undefined,
-  yieldPoint: boolean,
-): Omit<LoadingControl, 'share' | 'met'>[] {
-  const { strainRanges, methodB, e8 } = testingRates;
-  const limit = (control: string, rate: LoadingControl['rate'], limits: RateLimits) => ({ control, stage, rate, limits });
-  const ranges = (numbers: readonly number[]) =>
-    strainRanges
-      .filter(({ range }) => numbers.includes(range))
-      .map(({ range, limits }) => limit(`ISO 6892-1 method A, range ${range}`, 'strain', limits));
-  if (stage === 'elastic')
-    return [
-      ...ranges([1, 2]),
-      limit(
-        'ISO 6892-1 method B',
-        'stress',
-        modulus === undefined ? [methodB.soft[0], methodB.stiff[1]] : modulus < methodB.stiffFrom ? methodB.soft : methodB.stiff,
-      ),
-      limit('ASTM E8/E8M control A', 'stress', e8.stressRate),
-      limit('ASTM E8/E8M control B', 'strain', e8.strainRate),
-    ];
-  if (stage === 'yield')
-    return [
-      ...ranges(yieldPoint ? [2, 3] : [1, 2]),
-      limit('ISO 6892-1 method B', 'strain', yieldPoint ? methodB.lowerYield : [ANY, methodB.upToProof]),
-      limit('ASTM E8/E8M control C', 'strain', e8.crosshead),
-    ];
-  return [
-    ...ranges([2, 3, 4]),
-    limit('ISO 6892-1 method B', 'strain', [ANY, methodB.afterYield]),
-    limit('ASTM E8/E8M, tensile strength', 'strain', e8.strength),
-  ];
-}
+/** @internal A control before it is compared with the record. */
+export type ControlOf = Omit<LoadingControl, 'share' | 'met'>;
 
-/** Designations by the controls that are met in every stage: three ranges of method A, or method B with its stress rate. */
-function designationsOf(stages: readonly LoadingStage[], controls: readonly LoadingControl[]): string[] {
-  const met = (stage: LoadingStage['stage'], what: string) =>
-    controls.filter((one) => one.met && one.stage === stage && one.control.startsWith(what));
-  const names = ['elastic', 'yield', 'hardening'] as const;
-  if (stages.length < names.length) return [];
-  const digits = names.map((stage) => /range (\d)/.exec(met(stage, 'ISO 6892-1 method A')[0]?.control ?? '')?.[1]);
-  const methodB = names.every((stage) => met(stage, 'ISO 6892-1 method B').length > 0);
-  return [
-    ...(digits.every((one) => one !== undefined) ? [`A${digits.join('')}`] : []),
-    ...(methodB ? [`B${Math.round(stages[0]!.stressRate.median)}`] : []),
-  ];
+/** @internal A control of a stage, in words, by one of its rates. */
+export const control = (words: string, stage: LoadingStage['stage'], rate: LoadingControl['rate'], limits: RateLimits): ControlOf => ({
+  control: words,
+  stage,
+  rate,
+  limits,
+});
+
+/** @internal What loading is judged by: the line, where yielding ends, where the last stage ends; and the controls of each stage. */
+export interface LoadingTask {
+  readonly line: LineNumbers['line'];
+  /** Last sample of the stage of yielding. */
+  readonly yielded: number;
+  /** Last sample of all. */
+  readonly end: number;
+  readonly controlsOf: (stage: LoadingStage['stage']) => readonly ControlOf[];
+  /** Names of the standard for what was met, of stages and compared controls; default none. */
+  readonly designationsOf?: (stages: readonly LoadingStage[], controls: readonly LoadingControl[]) => readonly string[];
 }
 
 /** @internal How the piece was loaded; undefined where the clock or the line is missing. */
-export function loadingOf(
-  curve: StressStrainCurve,
-  time: Float64Array | undefined,
-  numbers: TensionNumbers,
-  modulus: number | undefined,
-): Loading | undefined {
-  const { line, yielding, maximumSample } = numbers;
+export function loadingOf(curve: StressStrainCurve, time: Float64Array | undefined, task: LoadingTask): Loading | undefined {
+  const { line, controlsOf, designationsOf } = task;
   if (!time || !line.ok) return undefined;
-  const proof = numbers.proofs.find((one) => one.ok);
-  const yieldPoint = yielding?.ok === true;
-  const end = Math.min(maximumSample, curve.strain.length - 1);
-  const yielded = Math.min(yieldPoint ? yielding.hardeningStart : (proof?.index ?? line.last), end);
+  const end = Math.min(task.end, curve.strain.length - 1);
+  const yielded = Math.min(task.yielded, end);
   const rates = [
     ...ratesOfStage('elastic', curve, time, line.first, line.last),
     ...ratesOfStage('yield', curve, time, line.last, yielded),
@@ -153,11 +120,11 @@ export function loadingOf(
     strainRate: spread(strain),
   }));
   const controls = rates.flatMap(({ stage, stress, strain }) =>
-    controlsOf(stage, modulus, yieldPoint).map((control) => {
-      const list = control.rate === 'stress' ? stress : strain;
-      const share = list.filter((rate) => rate >= control.limits[0] && rate <= control.limits[1]).length / list.length;
-      return { ...control, share, met: share >= MET };
+    controlsOf(stage).map((one) => {
+      const list = one.rate === 'stress' ? stress : strain;
+      const share = list.filter((rate) => rate >= one.limits[0] && rate <= one.limits[1]).length / list.length;
+      return { ...one, share, met: share >= MET };
     }),
   );
-  return { stages, controls, designations: designationsOf(stages, controls) };
+  return { stages, controls, designations: designationsOf?.(stages, controls) ?? [] };
 }

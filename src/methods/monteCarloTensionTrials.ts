@@ -3,7 +3,8 @@ import { randomStreams } from '../numeric/index.js';
 import { collectTrials, drawInputs, requireCorrelations, requireRange, type TrialRange, type TrialSet } from '../uncertainty/index.js';
 import { tensionRoad, type TensionRoad } from './tensionRoad.js';
 import { tensionModel } from './tensionModel.js';
-import { calmed, fillNoise, tensionNoise } from './tensionNoise.js';
+import { calmed } from './calmed.js';
+import { fillNoise, tensionNoise } from './tensionNoise.js';
 import type { TensionOptions } from './tensionOptions.js';
 
 /** Options of {@link monteCarloTensionTrials}: those of the analysis, and which trials. */

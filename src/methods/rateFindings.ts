@@ -2,16 +2,11 @@ import { finding, type Finding, type TensionRecord } from '../base/index.js';
 import { loadingRates, testingRates } from '../curve/index.js';
 import { lineFit } from '../numeric/index.js';
 import type { Pause } from '../record/index.js';
+import { pauseFindings, unevenFindings } from './paceFindings.js';
 import type { TensionNumbers } from './tensionKernel.js';
 import type { TensionSettings } from './tensionOptions.js';
 import type { Rates, TensionResult } from './TensionResult.js';
 
-/** Speeds vary by so much: a note, a caution (common practice). */
-const UNEVEN = [0.2, 0.5] as const;
-/** Stretches of the elastic window whose speeds are compared. */
-const STRETCHES = 20;
-/** A pause this close to a yield value in strain spoils it. */
-const NEAR = 0.002;
 /** Samples that local rates rest on at most. */
 const RATE_SAMPLES = 20_000;
 /** Accepted error of ReH by sampling (ISO 6892-1, Annex A, from memory). */
@@ -30,42 +25,6 @@ export function ratesOf(curve: TensionResult['curve'], time: Float64Array, end: 
   return loadingRates({ strain: some(curve.strain), stress: some(curve.stress) }, some(time));
 }
 
-/** How much the speed varies over the elastic window: standard deviation over mean of the slopes of stretches, less what noise makes of it. */
-function unevenness(motion: Float64Array, time: Float64Array, first: number, last: number): number | undefined {
-  const size = Math.floor((last - first + 1) / STRETCHES);
-  if (size < 3) return undefined;
-  const speeds: number[] = [];
-  let noise = 0;
-  for (let k = 0; k < STRETCHES; k += 1) {
-    const line = lineFit(time, motion, first + k * size, first + (k + 1) * size - 1);
-    if (!line) continue;
-    speeds.push(line.slope);
-    noise += line.standardError ** 2;
-  }
-  const mean = speeds.reduce((sum, one) => sum + one, 0) / speeds.length;
-  const squares = speeds.reduce((sum, one) => sum + (one - mean) ** 2, 0);
-  const spread = squares / (speeds.length - 1) - noise / speeds.length;
-  return mean > 0 ? Math.sqrt(Math.max(0, spread)) / mean : undefined;
-}
-
-/** Pauses, each as a note; near a yield value as a caution. */
-function pauseFindings(
-  pauses: readonly Pause[],
-  curve: TensionResult['curve'],
-  result: Pick<TensionResult, 'upperYieldStrength' | 'proofStrengths'>,
-): Finding[] {
-  const yields = [...(result.upperYieldStrength ? [result.upperYieldStrength] : []), ...result.proofStrengths];
-  return pauses.flatMap(({ range, duration }) => {
-    const last = Math.min(range[1], curve.strain.length - 1);
-    const first = Math.min(range[0], last);
-    const strain = curve.strain[first]!;
-    const fall = curve.stress[first]! - curve.stress[last]!;
-    const note = finding('pause', { duration, strain, fall }, { range });
-    const spoilt = yields.find((one) => Math.abs(one.strain - strain) <= NEAR);
-    return spoilt ? [note, finding('pause-near-yield', { duration, symbol: spoilt.symbol }, { range })] : [note];
-  });
-}
-
 /** @internal Doubts about how the piece was loaded: rates, evenness, pauses. */
 export function rateFindings(
   record: TensionRecord,
@@ -76,8 +35,8 @@ export function rateFindings(
   pauses: readonly Pause[],
   settings: TensionSettings,
 ): Finding[] {
-  const found = pauseFindings(pauses, curve, result);
   const { line } = numbers;
+  const found = pauseFindings(pauses, curve, [result.upperYieldStrength, ...result.proofStrengths], line);
   const { time } = record;
   if (!line.ok || !time || !rates) return found;
   const rate = lineFit(time, curve.stress, line.first, line.last)?.slope;
@@ -91,11 +50,7 @@ export function rateFindings(
     if (upper && usual > 0 && rate * usual > SAMPLING_ERROR * upper.value)
       found.push(finding('sampling-slow-for-yield', { frequency: 1 / usual, rate, loss: rate * usual }, { field: 'upperYieldStrength' }));
   }
-  const motion = record.travel ?? record.extension ?? record.strain;
-  const variation = motion && unevenness(motion, time, line.first, line.last);
-  if (variation !== undefined && variation > UNEVEN[0])
-    found.push(finding('uneven-loading', { variation: 100 * variation }, variation > UNEVEN[1] ? { severity: 'caution' } : {}));
-
+  found.push(...unevenFindings(record, time, line));
   const first = numbers.proofs[0];
   const yieldTime = time[first?.ok === true ? first.index : line.last]!;
   const { strainRateElastic, strainRatePlastic } = settings.thresholds;

@@ -2,13 +2,18 @@ import type { Quantity } from '../base/index.js';
 import { randomStreams } from '../numeric/index.js';
 import { budgetOf, requireInput, type CheckedInput, type UncertaintyBudget } from '../uncertainty/index.js';
 import { tensionModel, type TensionChange, type TensionTask } from './tensionModel.js';
-import { calmed, fillNoise, type KnownNoise } from './tensionNoise.js';
+import { calmed } from './calmed.js';
+import { fillNoise, type KnownNoise } from './tensionNoise.js';
 import type { TensionDoubts } from './tensionUncertainty.js';
 
 const FROM = 'analyseTension';
-/** Repeats with fresh noise: their standard deviation is known to an eighth. */
+/** Repeats with fresh noise: their standard deviation is known to a seventh. */
 const REPEATS = 40;
-/** Standard errors of the mean of the repeats beyond which it is shifted. */
+/** Share of the repeats beyond either end of the stretch that their deviation is taken from; that stretch of a normal distribution, in deviations; and how much of the repeats it uses (Benson 1949, from memory). */
+const TAIL = 0.07;
+const NORMAL_STRETCH = 2 * 1.4758;
+const EFFICIENCY = 0.65;
+/** Standard errors of the middle of the repeats beyond which it is shifted. */
 const SURE = 2.5;
 /** Contributions below this share of the value are no lines. */
 const NOTHING = 1e-9;
@@ -31,11 +36,37 @@ function bendInput({ residuals }: TensionTask): CheckedInput[] {
   return [requireInput(FROM, 'bend', 'bend of the elastic line', { value: 1, unit: '1', uncertainty: { halfWidth: surplus / 2 } })];
 }
 
+/**
+ * Standard deviation by the stretch of ordered values from 7 % to 93 %, the pair that knows a normal one best; unlike the root of the squares
+ * it does not take its size from the odd repeat in which the search took quite another window.
+ */
+function stretchOf(values: readonly number[]): { readonly middle: number; readonly s: number } {
+  const sorted = Float64Array.from(values).sort();
+  const at = (share: number): number => {
+    const place = share * (sorted.length - 1);
+    const below = Math.floor(place);
+    return sorted[below]! + (place - below) * ((sorted[below + 1] ?? sorted[below]!) - sorted[below]!);
+  };
+  return { middle: at(0.5), s: (at(1 - TAIL) - at(TAIL)) / NORMAL_STRETCH };
+}
+
+/** Strain over which the quiet force lies within two deviations of its noise of the maximum: no sample tells where in it the maximum is. */
+function flatStrain({ record: { force }, top, recorded: { strain } }: TensionTask, noise: KnownNoise): number {
+  const least = force[top]! - 2 * noise.force;
+  let first = top;
+  let last = top;
+  while (first > 0 && force[first - 1]! >= least) first -= 1;
+  while (last + 1 < strain.length && force[last + 1]! >= least) last += 1;
+  return last < strain.length ? strain[last]! - strain[first]! : 0;
+}
+
 /** Scatter and shift of every quantity by noise, from repeats of the calmed record with fresh noise. */
 function scatterOf(task: TensionTask, noise: KnownNoise, kept: Partial<TensionChange>) {
-  const model = tensionModel(calmed(task, noise));
+  const calm = calmed(task, noise);
+  const model = tensionModel(calm);
   // by the window that was found: what is left of the noise is smooth, and a search would follow it
   const quiet = bySymbol(model({ inputs: {}, ...kept }));
+  const flat = flatStrain(calm, noise) / Math.sqrt(12);
   const random = randomStreams(1);
   const n = task.record.force.length;
   const forceNoise = new Float64Array(n);
@@ -52,18 +83,21 @@ function scatterOf(task: TensionTask, noise: KnownNoise, kept: Partial<TensionCh
     const count = values.length;
     const without = quiet.get(symbol);
     if (count < REPEATS / 2 || without === undefined) return [];
-    const mean = values.reduce((sum, one) => sum + one, 0) / count;
-    const s = Math.sqrt(values.reduce((sum, one) => sum + (one - mean) ** 2, 0) / (count - 1));
+    const stretch = stretchOf(values);
+    const s = atMaximum(symbol) ? Math.max(stretch.s, flat) : stretch.s;
     if (!(s > NOTHING * Math.abs(value))) return [];
     // noise lifts a highest sample, and whatever is chosen because it is extreme: on average, and in this record
-    const shifted = Math.abs(mean - without) > (SURE * s) / Math.sqrt(count);
-    const shift = Math.max(Math.abs(mean - without), Math.abs(value - without));
+    const bias = Math.abs(stretch.middle - without);
+    const shifted = bias > (SURE * s) / Math.sqrt(EFFICIENCY * count);
     const source = (name: string, standardUncertainty: number, degreesOfFreedom?: number) =>
       requireInput(FROM, name, name, {
         value: 0,
         uncertainty: { standardUncertainty, degreesOfFreedom, type: degreesOfFreedom ? 'A' : 'B' },
       });
-    return [source('noise', s, count - 1), ...(shifted ? [source('shift by noise', shift)] : [])];
+    return [
+      source('noise', s, Math.round(EFFICIENCY * count)),
+      ...(shifted ? [source('shift by noise', Math.max(bias, Math.abs(value - without)))] : []),
+    ];
   };
 }
 
@@ -80,11 +114,11 @@ function choiceOf(task: TensionTask, { correlation }: KnownNoise) {
   };
 }
 
+const atMaximum = (symbol: string): boolean => symbol === 'Ag' || symbol === 'Agt';
+
 /** Of an extension at the maximum: where on a plateau of equal forces it lies. */
 const plateau = (symbol: string, width: number | undefined): CheckedInput[] =>
-  (symbol === 'Ag' || symbol === 'Agt') && width !== undefined
-    ? [requireInput(FROM, 'plateau', 'plateau of the force', { value: 0, uncertainty: width })]
-    : [];
+  atMaximum(symbol) && width !== undefined ? [requireInput(FROM, 'plateau', 'plateau of the force', { value: 0, uncertainty: width })] : [];
 
 /** @internal A budget for every quantity of a test that the inputs reach, by symbol. */
 export function tensionBudgets(

@@ -1,5 +1,5 @@
 import { soundLength, type TensionRecord } from '../base/index.js';
-import { maximumIndex, noiseLevel, slidingSlope, type RandomNumbers } from '../numeric/index.js';
+import { noiseLevel, type RandomNumbers } from '../numeric/index.js';
 import { resolution } from '../record/index.js';
 import type { TensionTask } from './tensionModel.js';
 import type { RecordNoise } from './tensionUncertainty.js';
@@ -131,36 +131,4 @@ export function fillNoise(random: RandomNumbers, noise: KnownNoise, forceNoise: 
   if (!(displacement > 0)) return;
   random.normals(displacementNoise);
   for (let i = 0; i < displacementNoise.length; i += 1) displacementNoise[i]! *= displacement;
-}
-
-/** Samples to either side of a sliding parabola that takes two thirds of white noise away; a corner stands out by so many deviations. */
-const HALF = 10;
-const CORNER = 4;
-
-/**
- * @internal The test with most of its noise taken out, so that fresh noise is not added to noise: sliding parabolas over the samples of all
- * columns alike, which leaves straight lines between them straight; where a sample stands out of its parabola (a yield point, a fall) it stays.
- */
-export function calmed(task: TensionTask, noise: KnownNoise): TensionTask {
-  const { record, lengths } = task;
-  if (noise.force === 0 && noise.displacement === 0) return task;
-  const half = Math.min(Math.ceil((HALF * (1 + noise.correlation)) / (1 - noise.correlation)), Math.floor(record.force.length / 40));
-  if (half < 2) return task;
-  const stays = new Uint8Array(record.force.length);
-  const smooth = (column: Float64Array | undefined, level: number): Float64Array | undefined => {
-    if (!column) return undefined;
-    const sound = column.subarray(0, soundLength(column));
-    const { value } = slidingSlope(sound, half);
-    for (let i = 0; i < column.length; i += 1) if (!(Math.abs(value[i]! - column[i]!) <= CORNER * level)) stays[i] = 1;
-    return value;
-  };
-  const names = ['force', 'extension', 'strain', 'travel'] as const;
-  const levels = [noise.force, noise.displacement, noise.displacement / lengths.extensometerLength, noise.displacement];
-  const values = names.map((name, k) => smooth(record[name], levels[k]!));
-  const columns = names.flatMap((name, k) => {
-    const value = values[k];
-    return value ? [[name, record[name]!.map((one, i) => (stays[i] === 1 ? one : value[i]!))] as const] : [];
-  });
-  const quiet = { ...record, ...(Object.fromEntries(columns) as Partial<TensionRecord>) };
-  return { ...task, record: quiet, top: maximumIndex(quiet.force) };
 }

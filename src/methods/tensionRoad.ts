@@ -8,13 +8,22 @@ import {
   type PieceLengths,
   type RecordedCurve,
 } from '../curve/index.js';
-import { allSpikeFindings, checkRecordKernel, pausesOf, repairRecordKernel, resolution, surveyRecord } from '../record/index.js';
+import {
+  allSpikeFindings,
+  checkRecordKernel,
+  pausesOf,
+  repairRecordKernel,
+  resolution,
+  runningTime,
+  surveyRecord,
+} from '../record/index.js';
 import { afterFracture } from './afterFracture.js';
 import { requireBrokenPiece } from './brokenPiece.js';
+import { calibrationFindings, forcesOf } from './calibrationFindings.js';
 import { frameFindings } from './frameFindings.js';
 import { frameShare, modulusWithFrame } from './frameShare.js';
 import { isCurved } from './lineFindings.js';
-import { loadingOf } from './loadingOf.js';
+import { tensionLoading } from './tensionLoading.js';
 import { methodFindings } from './methodFindings.js';
 import { familyFindings } from './familyFindings.js';
 import { pieceFindings } from './pieceFindings.js';
@@ -51,6 +60,14 @@ function elasticLengthRatio(recorded: RecordedCurve, lengths: PieceLengths, sett
   const corrected = recorded.basis === 'travel' && settings.frameCompliance !== undefined;
   return corrected ? lengths.effectiveLength / lengths.parallelLength : 1;
 }
+
+/** The strengths that a verification of the force should hold. */
+const strengthsOf = (found: Pick<TensionResult, 'upperYieldStrength' | 'lowerYieldStrength' | 'proofStrengths' | 'tensileStrength'>) => [
+  found.upperYieldStrength,
+  found.lowerYieldStrength,
+  ...found.proofStrengths,
+  found.tensileStrength,
+];
 
 /** Findings of the record as given: where a repair left samples out, their ranges are not those of the curve. */
 function inKept(found: readonly Finding[], repairs: readonly TrailStep[]): readonly Finding[] {
@@ -95,7 +112,7 @@ export function tensionRoad(
   const n = curve.strain.length;
   const stress = n === given.force.length ? curve.stress : given.force.map((F) => F / lengths.area);
   const survey = surveyRecord(given);
-  const time = survey.clock?.backward === 0 && survey.clock.usual > 0 ? given.time : undefined;
+  const time = runningTime(given, survey);
   const pauses = pausesOf(given, survey.clock, survey.top);
   const strainStep = (survey.motion?.step ?? 0) / (survey.motion?.column === 'strain' ? 1 : recorded.strainLength);
 
@@ -122,7 +139,7 @@ export function tensionRoad(
     ...modulusWithFrame(tensionQuantities(numbers, curve, stress, settings, isModulus, explanation), share),
     ...afterFracture(testPiece, broken),
   };
-  const loading = loadingOf(curve, time, numbers, quantities.modulus?.value);
+  const loading = tensionLoading(curve, time, numbers, quantities.modulus?.value);
   const findings: Finding[] = [
     ...(spikeless ? [] : inKept(allSpikeFindings(raw), repairs)),
     ...checkRecordKernel(given, {}, { survey, pauses }),
@@ -135,7 +152,8 @@ export function tensionRoad(
     }),
     ...rateFindings(given, curve, quantities, numbers, rates, pauses, settings),
     ...pieceFindings(testPiece, broken, quantities, settings, recorded.basis !== 'extensometer'),
-    ...frameFindings(given, recorded, numbers, quantities, settings, share, strainStep),
+    ...frameFindings(given, recorded, numbers, quantities, settings, share, strainStep, 'tension'),
+    ...calibrationFindings(settings.test, forcesOf(strengthsOf(quantities), lengths.area), options.uncertainty),
     ...methodFindings(numbers, curve, quantities, settings),
   ];
   const result: TensionResult = {

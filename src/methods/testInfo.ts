@@ -1,22 +1,47 @@
-import { InputError, requireFinite, requireOptions } from '../base/index.js';
-import type { TestInfo } from './MethodResult.js';
+import {
+  InputError,
+  requireBoolean,
+  requireDay,
+  requireFinite,
+  requireObject,
+  requireOptions,
+  requirePair,
+  requirePositive,
+} from '../base/index.js';
+import { requireForceClass } from '../uncertainty/index.js';
+import type { ForceCalibration, TestInfo } from './MethodResult.js';
 
-const testFields = ['identity', 'material', 'operator', 'date', 'temperature', 'standard', 'forceCalibration', 'remarks', 'invented'];
+const texts = ['identity', 'material', 'operator', 'date', 'standard', 'grips', 'remarks'] as const;
+const PATH = 'options.test';
 
-/** @internal Checks who tested what: text, a number of degrees, a yes or no. */
-export function requireTest(from: string, test: TestInfo): TestInfo {
-  requireOptions(from, test, testFields, 'options.test');
-  for (const [name, value] of Object.entries(test)) {
-    if (value === undefined) continue;
-    if (name === 'temperature') requireFinite(from, 'options.test.temperature', value);
-    else if (typeof value !== (name === 'invented' ? 'boolean' : 'string'))
-      throw new InputError(
-        from,
-        `options.test.${name}`,
-        'wrong-type',
-        name === 'invented' ? 'must be true or false' : 'must be text',
-        value,
-      );
+function requireText(from: string, path: string, value: unknown): void {
+  if (typeof value !== 'string') throw new InputError(from, path, 'wrong-type', 'must be text', value);
+}
+
+/** Checks what is said of the force's verification. */
+function requireCalibration(from: string, path: string, given: ForceCalibration): ForceCalibration {
+  requireOptions(from, requireObject(from, path, given), ['certificate', 'date', 'intervalMonths', 'forceClass', 'range'], path);
+  if (given.certificate !== undefined) requireText(from, `${path}.certificate`, given.certificate);
+  if (given.date !== undefined) requireDay(from, `${path}.date`, given.date);
+  if (given.intervalMonths !== undefined) requirePositive(from, `${path}.intervalMonths`, given.intervalMonths);
+  if (given.forceClass !== undefined) requireForceClass(from, `${path}.forceClass`, given.forceClass);
+  if (given.range !== undefined) {
+    const [low, high] = requirePair(from, `${path}.range`, given.range);
+    requirePositive(from, `${path}.range`, low);
+    if (high <= low) throw new InputError(from, `${path}.range`, 'not-increasing', 'must go up', given.range);
   }
+  return { ...given, ...(given.range ? { range: [...given.range] } : {}) };
+}
+
+/** @internal Checks who tested what: text, a number of degrees, a yes or no, and what is known of the force's verification. */
+export function requireTest(from: string, test: TestInfo): TestInfo {
+  requireOptions(from, test, [...texts, 'temperature', 'forceCalibration', 'invented'], PATH);
+  for (const name of texts) if (test[name] !== undefined) requireText(from, `${PATH}.${name}`, test[name]);
+  if (test.temperature !== undefined) requireFinite(from, `${PATH}.temperature`, test.temperature);
+  if (test.invented !== undefined) requireBoolean(from, `${PATH}.invented`, test.invented);
+  const path = `${PATH}.forceCalibration`;
+  const { forceCalibration: known } = test;
+  if (typeof known === 'object') return { ...test, forceCalibration: requireCalibration(from, path, known) };
+  if (known !== undefined) requireText(from, path, known);
   return { ...test };
 }

@@ -1,17 +1,9 @@
-import { InputError, requireFinite, requireOptions, requirePositive, type SubdividedLengths } from '../base/index.js';
+import { InputError, requireOptions, requirePositive, requireWhole, type SubdividedLengths } from '../base/index.js';
 
 /** A gauge length that was divided, and what was measured over its marks. */
 export interface SubdivisionInput extends SubdividedLengths {
   /** Original gauge length L0 [mm]. */
   readonly originalLength: number;
-}
-
-/** A whole number from one to another. */
-function requireWhole(from: string, path: string, value: unknown, least: number, most: number): number {
-  const number = requireFinite(from, path, value);
-  if (!Number.isInteger(number) || number < least || number > most)
-    throw new InputError(from, path, 'out-of-range', `must be a whole number from ${least} to ${most}`, value);
-  return number;
 }
 
 /** @internal {@link elongationBySubdivision} for a caller that names where the lengths stand. */

@@ -1,4 +1,5 @@
 import { requireOptions, requirePositive } from '../base/index.js';
+import { modulusContributions } from '../curve/index.js';
 import { middle, type PlannedMaterial } from './expectedProperties.js';
 import type { ExpectedUncertainty, PlannedLengths, PlannedResolution } from './TensionPlan.js';
 import type { PlannedErrors, PlannedExtensometer } from './TensionPlanInput.js';
@@ -77,22 +78,30 @@ function ofProofStrength(input: UncertaintyInput, expected: number): ExpectedUnc
 function ofModulus(input: UncertaintyInput): ExpectedUncertainty | undefined {
   const { material, frame, force, resolution, extensometer, errors } = input;
   const modulus = middle(material.modulus);
-  const own = { section: errors.section };
   if (extensometer)
     return combined('E', modulus, {
-      ...own,
+      section: errors.section,
       force: ofForce(frame, force.least),
       extensometer: (extensometer.error ?? CLASS_1) / Math.sqrt(3),
       slope: errors.slope,
     });
   const { frameOverPiece } = resolution;
   if (frameOverPiece === undefined) return undefined;
+  const {
+    area: section,
+    effectiveLength: length,
+    ...others
+  } = modulusContributions(frameOverPiece, {
+    area: errors.section,
+    effectiveLength: errors.effectiveLength,
+    compliance: errors.compliance,
+    slope: errors.slope,
+    force: ofForce(frame, force.least),
+  });
   return combined('E', modulus, {
-    ...own,
-    length: errors.effectiveLength,
-    compliance: frameOverPiece * errors.compliance,
-    slope: (1 + frameOverPiece) * errors.slope,
-    force: (1 + frameOverPiece) * ofForce(frame, force.least),
+    section,
+    length,
+    ...others,
   });
 }
 

@@ -52,15 +52,16 @@ export const SECTION_STEP = 0.1;
 export function largestSection(input: LargestSectionInput): LargestSection {
   const from = 'largestSection';
   requireOptions(from, requireObject(from, 'input', input), ['capacity', 'strength', 'utilisation', 'shape', 'thickness', 'step'], 'input');
-  const shape = requireOneOf(from, 'shape', input.shape ?? 'round', ['round', 'square', 'flat'] as const);
-  const utilisation = requireBetween(from, 'utilisation', input.utilisation ?? 0.8, Number.MIN_VALUE, 1);
-  const step = requirePositive(from, 'step', input.step ?? SECTION_STEP);
-  const most = (utilisation * requirePositive(from, 'capacity', input.capacity)) / requirePositive(from, 'strength', input.strength);
-  const thickness = shape === 'flat' || input.thickness !== undefined ? requirePositive(from, 'thickness', input.thickness) : 1;
+  const shape = requireOneOf(from, 'input.shape', input.shape ?? 'round', ['round', 'square', 'flat'] as const);
+  const utilisation = requireBetween(from, 'input.utilisation', input.utilisation ?? 0.8, Number.MIN_VALUE, 1);
+  const step = requirePositive(from, 'input.step', input.step ?? SECTION_STEP);
+  const most =
+    (utilisation * requirePositive(from, 'input.capacity', input.capacity)) / requirePositive(from, 'input.strength', input.strength);
+  const thickness = shape === 'flat' || input.thickness !== undefined ? requirePositive(from, 'input.thickness', input.thickness) : 1;
   const exact = { round: Math.sqrt((4 * most) / Math.PI), square: Math.sqrt(most), flat: most / thickness }[shape];
   // a whole number of steps must not lose one to binary rounding
   const dimension = Number((Math.floor((exact / step) * (1 + 1e-12)) * step).toPrecision(12));
-  if (dimension <= 0) throw new InputError(from, 'step', 'out-of-range', `must be below the dimension itself (${exact} mm)`, step);
+  if (dimension <= 0) throw new InputError(from, 'input.step', 'out-of-range', `must be below the dimension itself (${exact} mm)`, step);
   return {
     shape,
     dimension,

@@ -3,7 +3,7 @@ import { noiseLevel } from '../numeric/index.js';
 import { allSpikeFindings, channelFindings } from './channelFindings.js';
 import { clockFindings, GAP } from './clock.js';
 import { excursionsOf } from './excursions.js';
-import type { Pause } from './findPauses.js';
+import type { Pause } from './pauseSearch.js';
 import { motionFindings } from './motionFindings.js';
 import { recordOutline, type RecordOutline } from './recordOutline.js';
 import { replaceSpikesKernel } from './replaceSpikes.js';

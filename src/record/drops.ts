@@ -23,8 +23,6 @@ const STEPS = 3;
 const SHARE = 0.01;
 /** A rise steeper than this share of the stiffness is elastic. */
 const ELASTIC = 0.5;
-/** Falls looked at; a serrated curve has more, and they are the material's. */
-const MOST = 40;
 /** A fall over at most so many samples is sudden. */
 const SUDDEN = 3;
 
@@ -48,7 +46,6 @@ function falls({ force, habit, highest }: RecordOutline, first: number, top: num
       if (force[back]! < force[valley]!) valley = back;
     }
     found.push([peak, valley, back]);
-    if (found.length > MOST) return found;
     peak = back;
     i = back;
   }
@@ -73,7 +70,6 @@ export function findDrops(outline: RecordOutline, explained: readonly (readonly 
   if (!motion || stiffness <= 0) return [];
   const { values } = motion;
   const stretches = falls(outline, Math.max(outline.first, from), Math.min(outline.top, motion.end));
-  if (stretches.length > MOST) return [];
   const still = Math.max(STEPS * motion.step, DEVIATIONS * motion.noise);
   const drops = stretches.flatMap((range): Drop[] => {
     const [peak, valley, back] = range;

@@ -1,6 +1,7 @@
 import type { TensionRecord } from '../base/index.js';
 import { findDrops, type Drop } from './drops.js';
-import { pausesOf, type Pause } from './findPauses.js';
+import { pausesOf } from './findPauses.js';
+import type { Pause } from './pauseSearch.js';
 import type { RecordOutline } from './recordOutline.js';
 import { surveyRecord } from './surveyRecord.js';
 import { findZeroMoves, type ZeroMove } from './zeroMoves.js';

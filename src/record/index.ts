@@ -4,7 +4,8 @@ export { checkRecord, type RecordThresholds } from './checkRecord.js';
 export { collapseRepeats } from './collapseRepeats.js';
 export { type TextEncoding } from './decodeText.js';
 export { exportCsv, type ExportColumn, type ExportOptions } from './exportCsv.js';
-export { findPauses, type Pause, type PauseOptions } from './findPauses.js';
+export { findPauses, type PauseOptions } from './findPauses.js';
+export { type Pause } from './pauseSearch.js';
 export { joinJumps } from './joinJumps.js';
 export { joinSlips } from './joinSlips.js';
 export { loadingEnvelope } from './loadingEnvelope.js';
@@ -45,4 +46,4 @@ export { requireRowsOptions } from './readOptions.js';
 /** @internal */
 export { resolution } from './resolution.js';
 /** @internal */
-export { surveyRecord } from './surveyRecord.js';
+export { runningTime, surveyRecord } from './surveyRecord.js';

@@ -11,11 +11,26 @@ const codes = {
   backlash: 'motion-backlash',
 } as const;
 
+/** More falls of one kind than this are told together. */
+const MOST = 40;
+
 /** Falls of the force that are no yield of the material. */
 function dropFindings(drops: readonly Drop[], column: string): Finding[] {
-  return drops.flatMap(({ kind, range, fall, way }) =>
-    kind === 'yield' ? [] : [finding(codes[kind], { column, sample: range[0], fall, way }, { range: [range[0], range[2]] })],
-  );
+  return (['slip', 'reversal', 'backlash'] as const).flatMap((kind) => {
+    const own = drops.filter((one) => one.kind === kind);
+    if (own.length <= MOST)
+      return own.map(({ range, fall, way }) =>
+        finding(codes[kind], { column, sample: range[0], fall, way }, { range: [range[0], range[2]] }),
+      );
+    const largest = own.reduce((a, b) => (b.fall > a.fall ? b : a));
+    return [
+      finding(
+        'falls-many',
+        { count: own.length, fall: largest.fall, sample: largest.range[0] },
+        { range: [own[0]!.range[0], own[own.length - 1]!.range[2]] },
+      ),
+    ];
+  });
 }
 
 /** Jumps of each motion; a travel that jumps ahead under load slipped. */

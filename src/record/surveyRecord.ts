@@ -68,6 +68,10 @@ function surveyMotion(force: Float64Array, motion: Float64Array, column: MotionS
   return { top, motion: { column, end, step, repeated, backward: backwardThere, largest: largestThere } };
 }
 
+/** @internal The time of a record whose clock runs: it never goes back, nor stands all the while. */
+export const runningTime = ({ time }: TensionRecord, { clock }: RecordSurvey): Float64Array | undefined =>
+  clock?.backward === 0 && clock.usual > 0 ? time : undefined;
+
 /** @internal Walks once over force and motion, and once over time. */
 export function surveyRecord(record: TensionRecord, gap = GAP): RecordSurvey {
   const { force, time } = record;

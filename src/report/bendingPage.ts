@@ -1,6 +1,6 @@
 import type { BendingResult } from '../methods/index.js';
 import { bendingCurveFigure } from './bendingCurveFigure.js';
-import { lineInWords, sectionInWords } from './lineInWords.js';
+import { lineInWords, loadingInWords, sectionInWords } from './lineInWords.js';
 import { fromCrosshead, shownAs, type MethodPage, type Shown, type ShownQuantity } from './MethodPage.js';
 import type { Presentation } from './presentation.js';
 
@@ -40,6 +40,7 @@ function howFound(result: BendingResult, show: Presentation): string[] {
         { symbol, offset: percent(extension), strain: percent(strain) },
       ),
     ),
+    ...loadingInWords(result.loading, show),
     say('Stress and strain are those of the outer fibre by the elastic formulas; beyond yielding they are nominal.'),
     ...(shearShare
       ? [say('Shear adds about {share} to the deflection; it was not taken off.', { share: percent(shearShare.value, 2) })]

@@ -1,7 +1,7 @@
 import type { CompressionResult } from '../methods/index.js';
 import { compressionCurveFigure } from './compressionCurveFigure.js';
 import { compressionFlowFigure } from './compressionFlowFigure.js';
-import { lineInWords, sectionInWords, strainBasis } from './lineInWords.js';
+import { lineInWords, loadingInWords, sectionInWords, strainBasis } from './lineInWords.js';
 import { fromCrosshead, shownAs, type MethodPage, type Shown, type ShownQuantity } from './MethodPage.js';
 import type { Presentation } from './presentation.js';
 
@@ -39,6 +39,7 @@ function howFound(result: CompressionResult, show: Presentation): string[] {
         strain: percent(strain),
       }),
     ),
+    ...loadingInWords(result.loading, show),
     ...(flowCurve
       ? [
           friction === undefined

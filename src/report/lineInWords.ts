@@ -1,5 +1,5 @@
 import type { Section } from '../base/index.js';
-import type { TensionResult } from '../methods/index.js';
+import type { Loading, TensionResult } from '../methods/index.js';
 import type { Presentation } from './presentation.js';
 
 /** Units of the dimensions that are no lengths. */
@@ -45,4 +45,22 @@ export function lineInWords(line: TensionResult['modulusWindow'], show: Presenta
         ]
       : []),
   ];
+}
+
+/** @internal How the piece was loaded, stage by stage, and which controls that meets. */
+export function loadingInWords(loading: Loading | undefined, show: Presentation): string[] {
+  return (loading?.stages ?? []).map(({ stage, stressRate, strainRate }) => {
+    const met = loading!.controls.filter((one) => one.stage === stage && one.met).map(({ control }) => show.term(control));
+    const rates = {
+      stage,
+      stress: show.value(stressRate.median, 'MPa/s', 3),
+      strain: show.digits(strainRate.median.toExponential(1)),
+    };
+    return met.length > 0
+      ? show.say('Loading, {stage} part: {stress} and {strain} 1/s in the median; within {controls}.', {
+          ...rates,
+          controls: met.join('; '),
+        })
+      : show.say('Loading, {stage} part: {stress} and {strain} 1/s in the median; within no control of the standards.', rates);
+  });
 }

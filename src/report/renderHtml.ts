@@ -15,6 +15,22 @@ export interface RenderOptions extends SummaryOptions {
   readonly drawings?: Partial<Record<FigureName, string>> | undefined;
 }
 
+/** A label and its text. */
+type IdentityRow = ReturnType<MethodPage<TestResult>['identity']>[number];
+
+/** What is known of the verification of the force. */
+function calibrationRows(known: TestResult['test']['forceCalibration'], show: Presentation): readonly IdentityRow[] {
+  if (typeof known !== 'object') return [['Force calibration', known]];
+  const { certificate, date, intervalMonths, forceClass, range } = known;
+  return [
+    ['Force calibration', certificate],
+    ['Force verified on', date],
+    ['Interval of verification', intervalMonths === undefined ? undefined : show.say('{months} months', { months: intervalMonths })],
+    ['Class of the force', forceClass === undefined ? undefined : String(forceClass)],
+    ['Forces verified', range && show.say('{low} to {high}', { low: show.value(range[0], 'N', 4), high: show.value(range[1], 'N', 4) })],
+  ];
+}
+
 /** Who tested what, then piece and set-up of the method. */
 function identity({ test }: TestResult, own: ReturnType<MethodPage<TestResult>['identity']>, show: Presentation): Html {
   const rows: ReturnType<MethodPage<TestResult>['identity']> = [
@@ -24,7 +40,8 @@ function identity({ test }: TestResult, own: ReturnType<MethodPage<TestResult>['
     ['Operator', test.operator],
     ['Temperature', test.temperature === undefined ? undefined : `${show.number(test.temperature, 4)} °C`],
     ['Standard claimed', test.standard],
-    ['Force calibration', test.forceCalibration],
+    ['Grips', test.grips],
+    ...calibrationRows(test.forceCalibration, show),
     ['Remarks', test.remarks],
     ...own,
   ];

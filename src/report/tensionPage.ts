@@ -2,7 +2,7 @@ import type { Phrase } from '../languages/index.js';
 import type { TensionResult } from '../methods/index.js';
 import { elasticDetailFigure } from './elasticDetailFigure.js';
 import { loadExtensionFigure } from './loadExtensionFigure.js';
-import { lineInWords, sectionInWords, strainBasis } from './lineInWords.js';
+import { lineInWords, loadingInWords, sectionInWords, strainBasis } from './lineInWords.js';
 import type { MethodPage } from './MethodPage.js';
 import type { Presentation } from './presentation.js';
 import { ratesFigure } from './ratesFigure.js';
@@ -61,24 +61,6 @@ function trustInWords({ residuals, envelope, trust }: NonNullable<TensionResult[
   return sentences;
 }
 
-/** How the piece was loaded, stage by stage, and which controls that meets. */
-function loadingInWords({ loading }: TensionResult, show: Presentation): string[] {
-  return (loading?.stages ?? []).map(({ stage, stressRate, strainRate }) => {
-    const met = loading!.controls.filter((one) => one.stage === stage && one.met).map(({ control }) => show.term(control));
-    const rates = {
-      stage,
-      stress: show.value(stressRate.median, 'MPa/s', 3),
-      strain: show.digits(strainRate.median.toExponential(1)),
-    };
-    return met.length > 0
-      ? show.say('Loading, {stage} part: {stress} and {strain} 1/s in the median; within {controls}.', {
-          ...rates,
-          controls: met.join('; '),
-        })
-      : show.say('Loading, {stage} part: {stress} and {strain} 1/s in the median; within no control of the standards.', rates);
-  });
-}
-
 /** How each value was found, in sentences with the numbers. */
 function howFound(result: TensionResult, show: Presentation): string[] {
   const { say, number, percent, digits } = show;
@@ -100,7 +82,7 @@ function howFound(result: TensionResult, show: Presentation): string[] {
         { sample: upper.index },
       ),
     );
-  sentences.push(...loadingInWords(result, show));
+  sentences.push(...loadingInWords(result.loading, show));
   sentences.push(say('Maximum: sample {sample}.', { sample: result.maximumIndex }));
   if (fracture)
     sentences.push(

@@ -1,4 +1,4 @@
-import { InputError, requireBetween, requireBoolean, requireFinite, requireObject } from '../base/index.js';
+import { InputError, requireBoolean, requireFinite, requireObject, requireWhole } from '../base/index.js';
 
 /** What trials gave for one output. */
 export interface TrialValues {
@@ -38,13 +38,6 @@ export interface StopSignal {
 
 /** Streams have distinct starts up to here. */
 const MOST = 2 ** 30;
-
-/** @internal Checks a whole number. */
-export function requireWhole(from: string, path: string, value: unknown, least: number, most: number): number {
-  const number = requireBetween(from, path, value, least, most);
-  if (!Number.isInteger(number)) throw new InputError(from, path, 'out-of-range', 'must be a whole number', number);
-  return number;
-}
 
 /** @internal Checks seed and range of trials. */
 export function requireRange(from: string, range: TrialRange, otherwise: number): Required<{ [K in keyof TrialRange]: number }> {

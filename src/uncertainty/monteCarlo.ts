@@ -1,9 +1,9 @@
-import { finding, InputError, requireFunction, requireOptions, success, type Finding, type Outcome } from '../base/index.js';
+import { finding, InputError, requireFunction, requireOptions, requireWhole, success, type Finding, type Outcome } from '../base/index.js';
 import { adaptiveTrials, type RunEnd } from './adaptiveTrials.js';
 import type { InputCorrelation } from './correlations.js';
 import { trialRunner, type TrialModel } from './monteCarloTrials.js';
 import { requireProbability, trialDistribution, type DistributionOptions, type TrialDistribution } from './trialDistribution.js';
-import { requireRange, requireSignal, requireWhole, type StopSignal, type TrialSet } from './TrialSet.js';
+import { requireRange, requireSignal, type StopSignal, type TrialSet } from './TrialSet.js';
 import type { UncertainInputs } from './UncertaintySource.js';
 
 /** Options of {@link monteCarlo}. */

@@ -1,5 +1,4 @@
-import { requireNonNegative } from '../base/index.js';
-import { requireWhole } from './TrialSet.js';
+import { requireNonNegative, requireWhole } from '../base/index.js';
 
 /**
  * Numerical tolerance of an uncertainty: half of the last digit that is worth stating.

@@ -1,6 +1,15 @@
-import { failure, requireBetween, requireColumn, requireObject, requireOptions, success, type Outcome } from '../base/index.js';
+import {
+  failure,
+  requireBetween,
+  requireColumn,
+  requireObject,
+  requireOptions,
+  requireWhole,
+  success,
+  type Outcome,
+} from '../base/index.js';
 import { TWO_SIGMA } from './coverageFactor.js';
-import { requireWhole, type TrialValues } from './TrialSet.js';
+import type { TrialValues } from './TrialSet.js';
 
 /** The distribution of a result, from trials. */
 export interface TrialDistribution {

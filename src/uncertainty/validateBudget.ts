@@ -1,8 +1,7 @@
-import { finding, InputError, requireBetween, requireObject, requirePair, type Finding } from '../base/index.js';
+import { finding, InputError, requireBetween, requireObject, requirePair, requireWhole, type Finding } from '../base/index.js';
 import type { UncertaintyBudget } from './Budget.js';
 import { numericalTolerance } from './numericalTolerance.js';
 import type { TrialDistribution } from './trialDistribution.js';
-import { requireWhole } from './TrialSet.js';
 
 /** How a budget compares with trials. */
 export interface BudgetValidation {

@@ -296,3 +296,12 @@ test('local rates, and time that goes back', () => {
     ),
   ).toBe('not-increasing time[7]');
 });
+
+test('a record that ends within the fall after a peak says so, not that there is no fall', () => {
+  const stress = [0, 100, 200, 300, 290];
+  const strain = [0, 0.0005, 0.001, 0.0015, 0.0016];
+  expect(yieldPoints({ strain, stress })).toMatchObject({ ok: false, reason: 'ends-after-fall' });
+  expect(yieldPoints({ strain: strain.slice(0, 4), stress: stress.slice(0, 4) })).toMatchObject({ ok: false, reason: 'no-fall' });
+  expect(yieldPoints({ strain: [...strain, 0.0017], stress: [...stress, 301] })).toMatchObject({ ok: false, reason: 'no-fall' });
+  expect(yieldPoints({ strain: [...strain, 0.0021], stress: [...stress, 289] })).toMatchObject({ ok: false, reason: 'no-hardening-after' });
+});

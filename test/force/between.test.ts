@@ -42,13 +42,13 @@ describe('comparePointer', () => {
   });
 
   test.each<[string, object]>([
-    ['not-positive pointer', { pointer: 0, recorded: 1 }],
-    ['missing recorded', { pointer: 1 }],
-    ['out-of-range division', { pointer: 1, recorded: 1, division: -1 }],
-    ['out-of-range spike', { pointer: 1, recorded: 1, spike: -1 }],
-    ['not-finite before', { pointer: 1, recorded: 1, before: NaN }],
-    ['out-of-range forceRate', { pointer: 1, recorded: 1, forceRate: -1 }],
-    ['not-positive frequency', { pointer: 1, recorded: 1, frequency: 0 }],
+    ['not-positive reading.pointer', { pointer: 0, recorded: 1 }],
+    ['missing reading.recorded', { pointer: 1 }],
+    ['out-of-range reading.division', { pointer: 1, recorded: 1, division: -1 }],
+    ['out-of-range reading.spike', { pointer: 1, recorded: 1, spike: -1 }],
+    ['not-finite reading.before', { pointer: 1, recorded: 1, before: NaN }],
+    ['out-of-range reading.forceRate', { pointer: 1, recorded: 1, forceRate: -1 }],
+    ['not-positive reading.frequency', { pointer: 1, recorded: 1, frequency: 0 }],
     ['unknown-option reading.dial', { pointer: 1, recorded: 1, dial: 0 }],
   ])('refuses: %s', (expected, reading) => {
     expect(refusal(() => comparePointer(reading as never))).toBe(expected);
@@ -206,16 +206,16 @@ describe('forceDrift', () => {
   });
 
   test.each<[string, object]>([
-    ['missing asLeft', { asFound }],
-    ['wrong-type asLeft.date', { asLeft: { ...asLeft, date: '1.3.2025' }, asFound }],
-    ['wrong-type asLeft.date', { asLeft: { ...asLeft, date: '2025-13-01' }, asFound }],
-    ['out-of-range asFound.date', { asLeft, asFound: { ...asFound, date: '2024-03-01' } }],
-    ['not-increasing asFound.force[1]', { asLeft, asFound: { ...asFound, force: [2, 2, 3] } }],
-    ['unequal-lengths asFound.error', { asLeft, asFound: { ...asFound, error: [0] } }],
-    ['wrong-type results[0].identity', { asLeft, asFound, results: [{ identity: 4, date: '2025-12-01', force: 1 }] }],
-    ['not-positive results[0].force', { asLeft, asFound, results: [{ identity: '4', date: '2025-12-01', force: 0 }] }],
-    ['wrong-type results', { asLeft, asFound, results: {} }],
-    ['not-positive allowed', { asLeft, asFound, allowed: 0 }],
+    ['missing input.asLeft', { asFound }],
+    ['wrong-type input.asLeft.date', { asLeft: { ...asLeft, date: '1.3.2025' }, asFound }],
+    ['wrong-type input.asLeft.date', { asLeft: { ...asLeft, date: '2025-13-01' }, asFound }],
+    ['out-of-range input.asFound.date', { asLeft, asFound: { ...asFound, date: '2024-03-01' } }],
+    ['not-increasing input.asFound.force[1]', { asLeft, asFound: { ...asFound, force: [2, 2, 3] } }],
+    ['unequal-lengths input.asFound.error', { asLeft, asFound: { ...asFound, error: [0] } }],
+    ['wrong-type input.results[0].identity', { asLeft, asFound, results: [{ identity: 4, date: '2025-12-01', force: 1 }] }],
+    ['not-positive input.results[0].force', { asLeft, asFound, results: [{ identity: '4', date: '2025-12-01', force: 0 }] }],
+    ['wrong-type input.results', { asLeft, asFound, results: {} }],
+    ['not-positive input.allowed', { asLeft, asFound, allowed: 0 }],
     ['unknown-option input.limit', { asLeft, asFound, limit: 0 }],
   ])('refuses: %s', (expected, input) => {
     expect(refusal(() => forceDrift(input as never))).toBe(expected);

@@ -145,9 +145,9 @@ test('units of either column do not change the forces', () => {
 describe('bad pairs', () => {
   test.each([
     ['missing', 'pairs', () => fitCalibration(undefined as never)],
-    ['missing', 'indicated', () => fitCalibration({ reference: [1, 2, 3] } as never)],
-    ['empty', 'indicated', () => fitCalibration({ indicated: [], reference: [] })],
-    ['not-finite', 'reference[1]', () => fitCalibration({ indicated: [1, 2, 3], reference: [1, NaN, 3] })],
+    ['missing', 'pairs.indicated', () => fitCalibration({ reference: [1, 2, 3] } as never)],
+    ['empty', 'pairs.indicated', () => fitCalibration({ indicated: [], reference: [] })],
+    ['not-finite', 'pairs.reference[1]', () => fitCalibration({ indicated: [1, 2, 3], reference: [1, NaN, 3] })],
     ['unequal-lengths', 'options.weights', () => fitCalibration({ indicated: [1, 2, 3], reference: [1, 2, 3] }, { weights: [1, 1] })],
     ['unknown-option', 'options.order', () => fitCalibration({ indicated: [1, 2, 3], reference: [1, 2, 3] }, { order: 2 } as never)],
   ])('%s %s', (code, path, call) => {

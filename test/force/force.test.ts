@@ -101,7 +101,7 @@ describe('calibration', () => {
     const equal = required(fitCalibration({ indicated, reference }, { degree: 1 }));
     const relative = required(fitCalibration({ indicated, reference }, { degree: 1, weights: 'relative' }));
     expect(Math.abs(relative.residuals[0]!)).toBeLessThan(Math.abs(equal.residuals[0]!));
-    expect(failure(() => fitCalibration({ indicated, reference: indicated }, { weights: 'relative' }))).toBe('out-of-range reference[0]');
+    expect(failure(() => fitCalibration({ indicated, reference: indicated }, { weights: 'relative' }))).toBe('out-of-range pairs.reference[0]');
   });
 
   test('a curve that turns within its span is refused, one at its ends is not', () => {
@@ -145,8 +145,8 @@ describe('calibration', () => {
 
   test.each([
     ['out-of-range options.degree', () => fitCalibration({ indicated, reference: indicated }, { degree: 4 as 3 })],
-    ['unequal-lengths reference', () => fitCalibration({ indicated, reference: [1, 2, 3] })],
-    ['too-few indicated', () => fitCalibration({ indicated: [1, 2], reference: [1, 2] })],
+    ['unequal-lengths pairs.reference', () => fitCalibration({ indicated, reference: [1, 2, 3] })],
+    ['too-few pairs.indicated', () => fitCalibration({ indicated: [1, 2], reference: [1, 2] })],
     ['out-of-range options.weights', () => fitCalibration({ indicated, reference: indicated }, { weights: 'heavy' as 'equal' })],
     ['not-positive options.weights[0]', () => fitCalibration({ indicated, reference: indicated }, { weights: indicated })],
   ])('%s', (expected, call) => {

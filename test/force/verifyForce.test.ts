@@ -120,18 +120,18 @@ test('forces in any unit give the same classes, and typed arrays the same as lis
 });
 
 test.each<[string, object]>([
-  ['missing steps', { range: 1, resolution: 1 }],
-  ['wrong-type steps', { steps: 3, range: 1, resolution: 1 }],
-  ['empty steps', { steps: [], range: 1, resolution: 1 }],
-  ['wrong-type steps[0]', { steps: [7], range: 1, resolution: 1 }],
-  ['unknown-option steps[0].down', { steps: [{ force: 1, rising: [1, 1, 1], down: [1] }], range: 1, resolution: 1 }],
-  ['not-positive steps[0].force', { steps: [{ force: 0, rising: [1, 1, 1] }], range: 1, resolution: 1 }],
-  ['not-finite steps[0].force', { steps: [{ force: NaN, rising: [1, 1, 1] }], range: 1, resolution: 1 }],
-  ['too-few steps[0].rising', { steps: [{ force: 1, rising: [1, 1] }], range: 1, resolution: 1 }],
-  ['not-finite steps[0].rising[1]', { steps: [{ force: 1, rising: [1, NaN, 1] }], range: 1, resolution: 1 }],
-  ['unequal-lengths steps[0].falling', { steps: [{ force: 1, rising: [1, 1, 1], falling: [1, 1, 1, 1] }], range: 1, resolution: 1 }],
+  ['missing verification.steps', { range: 1, resolution: 1 }],
+  ['wrong-type verification.steps', { steps: 3, range: 1, resolution: 1 }],
+  ['empty verification.steps', { steps: [], range: 1, resolution: 1 }],
+  ['wrong-type verification.steps[0]', { steps: [7], range: 1, resolution: 1 }],
+  ['unknown-option verification.steps[0].down', { steps: [{ force: 1, rising: [1, 1, 1], down: [1] }], range: 1, resolution: 1 }],
+  ['not-positive verification.steps[0].force', { steps: [{ force: 0, rising: [1, 1, 1] }], range: 1, resolution: 1 }],
+  ['not-finite verification.steps[0].force', { steps: [{ force: NaN, rising: [1, 1, 1] }], range: 1, resolution: 1 }],
+  ['too-few verification.steps[0].rising', { steps: [{ force: 1, rising: [1, 1] }], range: 1, resolution: 1 }],
+  ['not-finite verification.steps[0].rising[1]', { steps: [{ force: 1, rising: [1, NaN, 1] }], range: 1, resolution: 1 }],
+  ['unequal-lengths verification.steps[0].falling', { steps: [{ force: 1, rising: [1, 1, 1], falling: [1, 1, 1, 1] }], range: 1, resolution: 1 }],
   [
-    'unequal-lengths steps[1].rising',
+    'unequal-lengths verification.steps[1].rising',
     {
       steps: [
         { force: 1, rising: [1, 1, 1] },
@@ -142,7 +142,7 @@ test.each<[string, object]>([
     },
   ],
   [
-    'not-increasing steps[1].force',
+    'not-increasing verification.steps[1].force',
     {
       steps: [
         { force: 1, rising: [1, 1, 1] },
@@ -152,11 +152,11 @@ test.each<[string, object]>([
       resolution: 1,
     },
   ],
-  ['not-positive range', { steps: [{ force: 1, rising: [1, 1, 1] }], range: 0, resolution: 1 }],
-  ['not-positive resolution', { steps: [{ force: 1, rising: [1, 1, 1] }], range: 1, resolution: 0 }],
-  ['out-of-range fluctuation', { steps: [{ force: 1, rising: [1, 1, 1] }], range: 1, resolution: 1, fluctuation: -1 }],
-  ['not-finite zeros[0]', { steps: [{ force: 1, rising: [1, 1, 1] }], range: 1, resolution: 1, zeros: [NaN] }],
-  ['out-of-range held', { steps: [{ force: 1, rising: [1, 1, 1] }], range: 1, resolution: 1, held: 'both' }],
+  ['not-positive verification.range', { steps: [{ force: 1, rising: [1, 1, 1] }], range: 0, resolution: 1 }],
+  ['not-positive verification.resolution', { steps: [{ force: 1, rising: [1, 1, 1] }], range: 1, resolution: 0 }],
+  ['out-of-range verification.fluctuation', { steps: [{ force: 1, rising: [1, 1, 1] }], range: 1, resolution: 1, fluctuation: -1 }],
+  ['not-finite verification.zeros[0]', { steps: [{ force: 1, rising: [1, 1, 1] }], range: 1, resolution: 1, zeros: [NaN] }],
+  ['out-of-range verification.held', { steps: [{ force: 1, rising: [1, 1, 1] }], range: 1, resolution: 1, held: 'both' }],
   ['unknown-option verification.convention', { steps: [{ force: 1, rising: [1, 1, 1] }], range: 1, resolution: 1, convention: 'x' }],
 ])('verifyForce refuses: %s', (expected, verification) => {
   expect(refusal(() => verifyForce(verification as never))).toBe(expected);
@@ -212,10 +212,10 @@ describe('verifyDisplacement', () => {
   });
 
   test.each<[string, object]>([
-    ['missing steps', { resolution: 1 }],
-    ['not-positive steps[0].reference', { steps: [{ reference: 0, rising: [0] }], resolution: 1 }],
+    ['missing verification.steps', { resolution: 1 }],
+    ['not-positive verification.steps[0].reference', { steps: [{ reference: 0, rising: [0] }], resolution: 1 }],
     [
-      'not-increasing steps[1].reference',
+      'not-increasing verification.steps[1].reference',
       {
         steps: [
           { reference: 1, rising: [1] },
@@ -224,10 +224,10 @@ describe('verifyDisplacement', () => {
         resolution: 1,
       },
     ],
-    ['empty steps[0].rising', { steps: [{ reference: 1, rising: [] }], resolution: 1 }],
-    ['not-positive resolution', { steps: [{ reference: 1, rising: [1] }], resolution: 0 }],
+    ['empty verification.steps[0].rising', { steps: [{ reference: 1, rising: [] }], resolution: 1 }],
+    ['not-positive verification.resolution', { steps: [{ reference: 1, rising: [1] }], resolution: 0 }],
     [
-      'not-positive gaugeLength.measured',
+      'not-positive verification.gaugeLength.measured',
       { steps: [{ reference: 1, rising: [1] }], resolution: 1, gaugeLength: { nominal: 50, measured: 0 } },
     ],
     ['unknown-option verification.range', { steps: [{ reference: 1, rising: [1] }], resolution: 1, range: 1 }],

@@ -46,10 +46,10 @@ test('squares and flats by their areas; a whole number of steps is kept', () => 
   });
   expect(largestSection({ capacity: 25_000, strength: 500, shape: 'flat', thickness: 2 })).toMatchObject({ dimension: 20, area: 40 });
   expect(largestSection({ capacity: 30_000, strength: 100, shape: 'flat', thickness: 10, utilisation: 1, step: 0.1 }).dimension).toBe(30);
-  expect(refusal(() => largestSection({ capacity: 1, strength: 1000 }))).toBe('out-of-range step');
-  expect(refusal(() => largestSection({ capacity: 1, strength: 1, shape: 'flat' }))).toBe('missing thickness');
-  expect(refusal(() => largestSection({ capacity: 1, strength: 1, shape: 'tube' as never }))).toBe('out-of-range shape');
-  expect(refusal(() => largestSection({ capacity: 1, strength: 1, utilisation: 1.1 }))).toBe('out-of-range utilisation');
+  expect(refusal(() => largestSection({ capacity: 1, strength: 1000 }))).toBe('out-of-range input.step');
+  expect(refusal(() => largestSection({ capacity: 1, strength: 1, shape: 'flat' }))).toBe('missing input.thickness');
+  expect(refusal(() => largestSection({ capacity: 1, strength: 1, shape: 'tube' as never }))).toBe('out-of-range input.shape');
+  expect(refusal(() => largestSection({ capacity: 1, strength: 1, utilisation: 1.1 }))).toBe('out-of-range input.utilisation');
 });
 
 // elementary mechanics: half force times way

@@ -24,6 +24,18 @@ test('method B', () => {
   expect([soft, stiffFrom, lowerYield, upToProof, afterYield]).toEqual([[2, 20], 150_000, [0.00025, 0.0025], 0.0025, 0.008]);
 });
 
+// ASTM E9: 0.005 a minute; ISO 178 and ASTM D790 procedure A: 0.01 a minute; ISO 7438: 1 ± 0.2 mm/s in dispute (from memory)
+test('compression and bending: the middle of the limits is the rate of the standard', () => {
+  const middle = ([low, high]: readonly [number, number]) => (low + high) / 2;
+  expectPrinted(60 * middle(testingRates.e9.strainRate), '0.005');
+  expectPrinted(60 * middle(testingRates.bending.outerFibre), '0.010');
+  expectPrinted(middle(testingRates.bending.bendSpeed), '1.0');
+  expect(testingRates.bending.bendSpeed).toEqual([0.8, 1.2]);
+  // a bar of 80 × 10 × 4 mm on a span of 64 mm: 2 mm a minute, to a whole one (ISO 178)
+  const length = 64 ** 2 / (6 * 4);
+  expectPrinted(60 * middle(testingRates.bending.outerFibre) * length, '2');
+});
+
 // ASTM E8: 10 000 to 100 000 psi/min, 0.015 ± 0.006 and ± 0.003 per minute, 0.05 to 0.5 per minute (from memory)
 test('E8: 10 000 psi a minute is 1.15 MPa/s; 0.015 a minute is 0.00025 per second', () => {
   const { stressRate, strainRate, crosshead, strength } = testingRates.e8;

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { analyseTension, round, testingRates } from '../../src/index.js';
+import { analyseBending, analyseCompression, analyseTension, rectangular, round, testingRates } from '../../src/index.js';
+import { renderHtml } from '../../src/report/index.js';
 import { simulateTension, type SimulatedHand } from '../../src/simulate/index.js';
 
 const piece = { section: round({ diameter: 8 }), gaugeLength: 40, parallelLength: 48 };
@@ -39,5 +40,121 @@ describe('how a piece was loaded', () => {
     const [low, high] = testingRates.strainRanges[1]!.limits;
     expect([low, high]).toEqual([0.0002, 0.0003]);
     expect(pulled({ speed: 0.012 }, false).loading).toBeUndefined();
+  });
+});
+
+/** Elastic to 300 MPa, then along a gentle line; by the hand's own clock, which may stand and may pump. */
+const bent = (slope: number, strain: number) => (strain < 300 / slope ? slope * strain : 300 + 0.02 * slope * (strain - 300 / slope));
+interface Hand {
+  /** [1/s] */
+  readonly rate: number;
+  /** Strain at which the drive stands, and for how long [s]. */
+  readonly pause?: { readonly at: number; readonly seconds: number };
+  /** Depth of the strokes. */
+  readonly strokes?: number;
+}
+const byHand = (slope: number, until: number, { rate, pause, strokes = 0 }: Hand, samples = 2000) => {
+  const strain = Array.from({ length: samples }, (_, i) => (i * until) / (samples - 1));
+  const time: number[] = [];
+  const places: number[] = [];
+  let t = 0;
+  strain.forEach((e, i) => {
+    if (i > 0) t += (e - strain[i - 1]!) / (rate * (1 + strokes * Math.sin(i / 13)));
+    places.push(e);
+    time.push(t);
+    if (pause && e >= pause.at && strain[i - 1]! < pause.at)
+      for (let k = 0; k < 50; k += 1) {
+        t += pause.seconds / 50;
+        places.push(e);
+        time.push(t);
+      }
+  });
+  return { time, strain: places, stress: places.map((e) => bent(slope, e)) };
+};
+const codesOf = ({ findings }: { readonly findings: readonly { readonly code: string }[] }) => findings.map(({ code }) => code);
+
+describe('compression', () => {
+  const compressed = (hand: Hand) => {
+    const { time, strain, stress } = byHand(70_000, 0.02, hand);
+    const { area } = round({ diameter: 10 });
+    return analyseCompression(
+      { force: stress.map((R) => -R * area), extension: strain.map((e) => -15 * e), time },
+      { section: round({ diameter: 10 }), height: 15 },
+    );
+  };
+
+  test('at the rate of ASTM E9, in all three stages; the page says so', () => {
+    const result = compressed({ rate: 0.005 / 60 });
+    const { stages, controls, designations } = result.loading!;
+    expect(stages.map(({ stage }) => stage)).toEqual(['elastic', 'yield', 'hardening']);
+    expect(stages[0]!.strainRate.median).toBeCloseTo(0.005 / 60, 9);
+    expect(stages[0]!.stressRate.median).toBeCloseTo((70_000 * 0.005) / 60, 5);
+    expect(stages[2]!.stressRate.median).toBeCloseTo((0.02 * 70_000 * 0.005) / 60, 5);
+    expect(stages[2]!.range[1]).toBe(1999);
+    expect(controls.map(({ control, met, share }) => [control, met, share])).toEqual(Array(3).fill(['ASTM E9', true, 1]));
+    expect(designations).toEqual([]);
+    expect(renderHtml(result)).toContain('within ASTM E9');
+    expect(codesOf(result)).not.toContain('uneven-loading');
+  });
+
+  test('too fast; and without a clock nothing is said', () => {
+    expect(compressed({ rate: 0.01 / 60 }).loading!.controls.some(({ met }) => met)).toBe(false);
+    const { force, extension } = { force: [0, 1, 2].map((one) => 1000 * one), extension: [0, 1e-4, 2e-4] };
+    expect(analyseCompression({ force, extension }, { section: round({ diameter: 10 }), height: 15 }).loading).toBeUndefined();
+  });
+
+  test('a pause within the elastic window, one at yield, one later', () => {
+    const elastic = compressed({ rate: 1e-4, pause: { at: 0.002, seconds: 5 } });
+    expect(codesOf(elastic).filter((code) => code.startsWith('pause'))).toEqual(['pause', 'pause-in-elastic-window']);
+    expect(elastic.findings.find(({ code }) => code === 'pause-in-elastic-window')!.values['duration']).toBeCloseTo(5, 6);
+    const yielding = compressed({ rate: 1e-4, pause: { at: 0.0065, seconds: 5 } });
+    expect(codesOf(yielding).filter((code) => code.startsWith('pause'))).toEqual(['pause', 'pause-near-yield']);
+    const late = compressed({ rate: 1e-4, pause: { at: 0.015, seconds: 5 } });
+    expect(codesOf(late).filter((code) => code.startsWith('pause'))).toEqual(['pause']);
+  });
+
+  test('a hand that pumps unevenly', () => {
+    const found = compressed({ rate: 1e-4, strokes: 0.9 }).findings.find(({ code }) => code === 'uneven-loading');
+    expect(found!.severity).toBe('caution');
+    expect(compressed({ rate: 1e-4, strokes: 0.4 }).findings.find(({ code }) => code === 'uneven-loading')!.severity).toBe('note');
+  });
+});
+
+describe('bending', () => {
+  const piece = { section: rectangular({ width: 10, thickness: 4 }), setup: { points: 3 as const, span: 64 } };
+  // three points: motion over strain of the outer fibre is span² / (6 thickness), force over stress 2 b h² / (3 span)
+  const length = 64 ** 2 / (6 * 4);
+  const perStress = (2 * 10 * 4 ** 2) / (3 * 64);
+  const beam = (hand: Hand, column: 'deflection' | 'strain' = 'deflection') => {
+    const { time, strain, stress } = byHand(70_000, 0.02, hand);
+    return analyseBending(
+      { force: stress.map((R) => R * perStress), [column]: column === 'strain' ? strain : strain.map((e) => e * length), time },
+      piece,
+    );
+  };
+
+  test('at a strain of the outer fibre of 1 % a minute, and at the speed of a bend test', () => {
+    const slow = beam({ rate: 0.01 / 60 });
+    expect(slow.loading!.stages[0]!.strainRate.median).toBeCloseTo(0.01 / 60, 9);
+    expect(new Set(slow.loading!.controls.filter(({ met }) => met).map(({ control }) => control))).toEqual(
+      new Set(['ISO 178; ASTM D790 procedure A']),
+    );
+    const fast = beam({ rate: 1 / length }).loading!.controls.filter(({ met }) => met);
+    expect(new Set(fast.map(({ control }) => control))).toEqual(new Set(['ISO 7438, in dispute']));
+    expect(fast[0]!.limits[0] * length).toBeCloseTo(0.8, 12);
+    expect(renderHtml(slow)).toContain('within ISO 178');
+  });
+
+  test('a strain gauge tells no speed of the former', () => {
+    const { controls } = beam({ rate: 0.01 / 60 }, 'strain').loading!;
+    expect(new Set(controls.map(({ control }) => control))).toEqual(new Set(['ISO 178; ASTM D790 procedure A']));
+  });
+
+  test('pauses and strokes', () => {
+    const paused = beam({ rate: 1e-4, pause: { at: 0.002, seconds: 5 } });
+    expect(codesOf(paused).filter((code) => code.startsWith('pause'))).toEqual(['pause', 'pause-in-elastic-window']);
+    const yielding = beam({ rate: 1e-4, pause: { at: 0.0065, seconds: 5 } });
+    expect(codesOf(yielding)).toContain('pause-near-yield');
+    expect(codesOf(beam({ rate: 1e-4, strokes: 0.9 }))).toContain('uneven-loading');
   });
 });

@@ -203,7 +203,7 @@ describe('noise', () => {
     const clean = simulateTension({ ...scenario, logger: { extensometer: true } });
     const uncertainty = { noise: { force: 20, displacement: 2e-4, correlation: 0 } };
     const found = analyseTension(clean.record, scenario.piece, { uncertainty });
-    expect(found.uncertainty!['Rp0.2']!.lines[0]).toMatchObject({ input: 'noise', type: 'A', degreesOfFreedom: 39 });
+    expect(found.uncertainty!['Rp0.2']!.lines[0]).toMatchObject({ input: 'noise', type: 'A', degreesOfFreedom: 26 });
     const silent = analyseTension(clean.record, scenario.piece, { uncertainty: {} });
     expect(silent.uncertainty!['Rm']).toBeUndefined();
   });

@@ -276,3 +276,19 @@ describe('checkRecord', () => {
     expect(refusal(() => checkRecord({ force: [1, NaN] }))).toBe('not-finite record.force[1]');
   });
 });
+
+test('a drive that goes back more often than can be listed is told once, with the largest fall', () => {
+  const pumped = (strokes: number) => {
+    const travel: number[] = [];
+    for (let k = 0; k < strokes; k += 1) for (let i = 0; i < 30; i += 1) travel.push(0.1 * k + 0.01 * (i < 20 ? i : 38 - i));
+    travel.push(0.1 * strokes + 0.2);
+    return checkRecord({ force: travel.map((x) => 1000 * x), travel });
+  };
+  const found = pumped(60).filter(({ code }) => code === 'falls-many' || code === 'drive-reversed');
+  expect(found).toMatchObject([{ code: 'falls-many', severity: 'caution' }]);
+  // each stroke goes from 0.19 back to 0.09 mm
+  expect(found[0]!.values['fall']).toBeCloseTo(100, 9);
+  expect(found[0]!.values['count']).toBeGreaterThan(50);
+  expect(pumped(20).filter(({ code }) => code === 'drive-reversed').length).toBeGreaterThan(15);
+  expect(pumped(20).some(({ code }) => code === 'falls-many')).toBe(false);
+});

@@ -1,0 +1,45 @@
+import type { FindingEntry } from './FindingEntry.js';
+
+/** @internal Findings about the verification of the force that a test names. */
+export const calibrationEntries = {
+  'calibration-date-missing': {
+    severity: 'caution', about: 'frame',
+    message: 'The day of the last verification of the force is not stated, so its age is unknown.',
+    remedy: 'Give the day of the certificate as year-month-day.',
+  },
+  'calibration-age-unknown': {
+    severity: 'note', about: 'frame',
+    message: 'The force was verified on {date}; the day of the test is not stated as year-month-day, so the age of the verification is unknown.',
+    remedy: 'Give the day of the test as year-month-day.',
+  },
+  'calibration-expired': {
+    severity: 'caution', about: 'frame',
+    message: 'The force was verified on {date}, {months} months before the test; its interval is {interval} months.',
+    remedy: 'Verify the force before the next test, and judge this one by the errors as found.',
+  },
+  'calibration-after-test': {
+    severity: 'caution', about: 'frame',
+    message: 'The force was verified on {date}, after the test of {test}: a later verification shows what the force reads now.',
+    remedy: 'Name the verification that held on the day of the test; with the errors as found of the later one judge what may have drifted.',
+  },
+  'force-outside-verified': {
+    severity: 'caution', about: 'frame',
+    message: '{symbol} lies at {force} N; the force was verified from {low} to {high} N.',
+    remedy: 'Verify the force where it is used, or take a larger or smaller piece; claim no class for this value.',
+  },
+  'force-class-coarse': {
+    severity: 'caution', about: 'frame',
+    message: 'The force is verified to class {forceClass}; the usual standards of testing ask for class 1 or better.',
+    remedy: 'Claim no conformity with them; find what limits the class.',
+  },
+  'force-class-not-in-uncertainty': {
+    severity: 'note', about: 'frame',
+    message: 'The force is verified to class {forceClass}: every force and stress may be {share} % off, and no stated uncertainty holds that.',
+    remedy: 'Give the class or the uncertainty of the force among the doubts of the test, or add it to the budget of the result.',
+  },
+  'force-class-unlike': {
+    severity: 'caution', about: 'frame',
+    message: 'The uncertainties count the force as of class {counted}; it is verified to class {forceClass}.',
+    remedy: 'Count the class of the certificate.',
+  },
+} as const satisfies Readonly<Record<string, FindingEntry>>;
