@@ -1,0 +1,66 @@
+import { whatIf, type TensionResult, type WhatIfChange, type WhatIfRow } from '../methods/index.js';
+import type { PageTable } from './MethodPage.js';
+import type { Presentation } from './presentation.js';
+import { tensionShown } from './tensionQuantitiesShown.js';
+
+/** What was changed, in words. */
+function changeInWords(change: WhatIfChange, symbol: string, { say, percent, number, value }: Presentation): string {
+  if (change.kind === 'offset') return say('offset {offset}: {symbol}', { offset: percent(change.offset), symbol });
+  if (change.kind === 'parallel-length') return say('travel counted over L0 = {length}', { length: value(change.length, 'mm', 5) });
+  if (change.kind === 'frame-compliance')
+    return change.factor === 0
+      ? say('no compliance of the frame taken out')
+      : say('compliance of the frame × {factor}', { factor: number(change.factor, 3) });
+  if (change.kind !== 'window') return say('no share of the fillets taken off');
+  const { window, shares, of } = change;
+  if (window.by === 'samples') return say('window: runner-up, samples {first} to {last}', { first: window.first, last: window.last });
+  if (shares !== undefined && of !== undefined)
+    return say('window: {low} to {high} of {symbol}', { low: percent(shares[0]), high: percent(shares[1]), symbol: of });
+  return window.by === 'relative-error'
+    ? say('window: least relative standard error')
+    : say('window: highest slope less its standard errors');
+}
+
+/** Columns: every field that any row has, with the symbol and unit that it is shown in. */
+function columnsOf(rows: readonly WhatIfRow[], { unit }: Presentation) {
+  const fields = new Map(
+    rows.filter(({ change }) => change.kind !== 'offset').flatMap(({ values }) => values.map((one) => [one.field, one.symbol])),
+  );
+  return [...fields].flatMap(([field, symbol]) => {
+    const shown = tensionShown[field];
+    if (shown === undefined) return [];
+    const other = unit(shown.unit);
+    return [{ field, title: other.unit === '' ? symbol : `${symbol} / ${other.unit}`, factor: shown.factor * other.factor }];
+  });
+}
+
+/** @internal What the test would give if its record were evaluated otherwise, beside what the report says. */
+export function whatIfTable(result: TensionResult, show: Presentation): PageTable[] {
+  const rows = whatIf(result);
+  const columns = columnsOf(rows, show);
+  if (columns.length === 0) return [];
+  const { say, number } = show;
+  const signed = (difference: number): string => {
+    const text = number(Math.abs(difference), 2);
+    return text === '0' ? '0' : `${difference < 0 ? '−' : '+'}${text}`;
+  };
+  return [
+    {
+      heading: say('What if'),
+      caption: say('The same record evaluated otherwise; in brackets the difference from the value of this report.'),
+      columns: [say('What is changed'), ...columns.map(({ title }) => title)],
+      kinds: [undefined, ...columns.map(() => 'number' as const)],
+      rows: rows.map(({ change, values }) => [
+        changeInWords(change, values[0]?.symbol ?? '', show),
+        ...columns.map(({ field, factor }) => {
+          const own = values.find((one) => one.field === field);
+          if (!own) return '';
+          const text = number(own.value * factor, 4);
+          // what the last digits of a sum differ by is no difference
+          const real = own.difference !== undefined && Math.abs(own.difference) > 1e-9 * Math.abs(own.value) ? own.difference : 0;
+          return own.difference === undefined ? text : `${text} (${signed(real * factor)})`;
+        }),
+      ]),
+    },
+  ];
+}
