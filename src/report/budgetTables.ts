@@ -41,9 +41,11 @@ function halvedBy({ lines }: UncertaintyBudget, show: Presentation): string {
 
 /** A share of the variance worth naming. */
 const NAMED = 0.05;
+/** A share that is not told more closely. */
+const LEAST = 0.001;
 
 /** Symbols whose budgets stand line by line. */
-const inFull = /^(E|ReH|ReL|Rp.*|Rm|A|Z)$/;
+const inFull = /^(E|ReH|ReL|Rp[\d.]+|Rm|A|Z)$/;
 
 /** @internal The budgets of a test: all beside each other, and line by line those of the properties that orders speak of. */
 export function budgetTables(
@@ -88,10 +90,11 @@ export function budgetTables(
         sourceInWords(line, show),
         line.type,
         show.term(line.distribution),
-        number(line.standardUncertainty, 2),
-        line.unit ?? '',
+        // a line without a unit is of the result itself
+        number(line.standardUncertainty * (line.unit === undefined ? factor : 1), 2),
+        line.unit ?? unit,
         number(line.contribution * factor, 2),
-        percent(line.share, 2),
+        Math.abs(line.share) < LEAST ? `< ${percent(LEAST)}` : percent(line.share, 2),
         line.toHalve === undefined ? '–' : `× ${number(line.toHalve, 2)}`,
       ]),
     }));

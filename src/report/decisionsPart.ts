@@ -37,7 +37,7 @@ function limits(
   { lower, upper }: { readonly lower?: number | undefined; readonly upper?: number | undefined },
   text: (value: number) => string,
 ) {
-  return [...(lower === undefined ? [] : [`≥ ${text(lower)}`]), ...(upper === undefined ? [] : [`≤ ${text(upper)}`])].join(', ');
+  return [...(lower === undefined ? [] : [`≥\u00a0${text(lower)}`]), ...(upper === undefined ? [] : [`≤\u00a0${text(upper)}`])].join(', ');
 }
 
 function ruleInWords({ rule = 'simple', guardFactor = 1.645, rounding }: Specification, { say, number }: Presentation): string {
@@ -81,7 +81,7 @@ export function decisionsPart(decisions: readonly AskedDecision[], shown: readon
     const symbol = measured.symbol ?? '';
     const way = shown.find(({ quantity }) => quantity.symbol === symbol) ?? { unit: measured.unit ?? '', factor: 1 };
     const other = show.unit(way.unit === '1' ? '' : way.unit);
-    const text = (value: number): string => `${number(value * way.factor * other.factor, 5)} ${other.unit}`.trim();
+    const text = (value: number): string => `${number(value * way.factor * other.factor, 5)}\u00a0${other.unit}`.trim();
     const decision = decide(measured, specification);
     const u = measured.standardUncertainty;
     const cells = decision.ok

@@ -23,7 +23,7 @@ table { border-collapse: collapse; width: 100%; font-size: .93rem; } table + tab
 caption { text-align: left; color: var(--soft); padding-bottom: .3rem; }
 th, td { text-align: left; vertical-align: top; padding: .28rem .6rem .28rem 0; border-bottom: 1px solid var(--rule); font-weight: normal; min-width: 2.5em; }
 thead th { color: var(--soft); vertical-align: bottom; overflow-wrap: break-word; }
-.short { white-space: nowrap; }
+tbody th:not(.short) { min-width: 9em; } .short { white-space: nowrap; }
 .number { text-align: right; overflow-wrap: normal; font-variant-numeric: tabular-nums; }
 .stamp { display: block; color: var(--accent); font-size: .82rem; font-style: italic; }
 .source { color: var(--soft); font-size: .85rem; }
@@ -34,7 +34,7 @@ figure { margin: 1.2rem 0; } figure svg { width: 100%; height: auto; } figcaptio
 code { font-size: .85rem; white-space: pre-wrap; }
 @page { ${sheets[paper]}; @bottom-right { content: counter(page) ' / ' counter(pages); font: 8pt Georgia, 'Times New Roman', serif; } }
 @media print {
-  body { padding: 0; max-width: none; font-size: 10pt; }
+  :root { font-size: 10pt; } body { padding: 0; max-width: none; }
   h1, h2, h3, caption { break-after: avoid; } h2 + p { break-after: avoid; }
   figure, tr, dt, dd, .invented { break-inside: avoid; } thead { display: table-header-group; }
   p, li { orphans: 3; widows: 3; } figure svg { max-height: 110mm; }

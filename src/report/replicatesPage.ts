@@ -80,7 +80,7 @@ function propertiesTable({ properties, provenance }: ReplicatesResult, show: Pre
         term(name),
         String(summary.n),
         text(mean, 4),
-        interval === undefined ? '' : `± ${text(interval.halfWidth, 2)}`,
+        interval === undefined ? '' : `±\u00a0${text(interval.halfWidth, 2)}`,
         text(standardDeviation, 2),
         variation === undefined ? '' : percent(variation, 2),
         text(minimum, 4),

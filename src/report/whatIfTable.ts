@@ -28,22 +28,30 @@ function columnsOf(rows: readonly WhatIfRow[], { unit }: Presentation) {
   );
   return [...fields].flatMap(([field, symbol]) => {
     const shown = tensionShown[field];
-    if (shown === undefined) return [];
+    if (shown === undefined || field === LEFT_OUT) return [];
     const other = unit(shown.unit);
     return [{ field, title: other.unit === '' ? symbol : `${symbol} / ${other.unit}`, factor: shown.factor * other.factor }];
   });
 }
+
+/** A value to four figures, and its difference with the same decimals. */
+function withDifference(value: number, difference: number | undefined, { digits }: Presentation): string {
+  const decimals = Math.min(6, Math.max(0, 3 - Math.floor(Math.log10(Math.abs(value) || 1))));
+  const text = digits(value.toFixed(decimals));
+  if (difference === undefined) return text;
+  const size = Math.abs(difference).toFixed(decimals);
+  return Number(size) === 0 ? `${text} (0)` : `${text} (${difference < 0 ? '−' : '+'}${digits(size)})`;
+}
+
+/** The plastic extension at fracture goes with the total one. */
+const LEFT_OUT = 'plasticExtensionAtFracture';
 
 /** @internal What the test would give if its record were evaluated otherwise, beside what the report says. */
 export function whatIfTable(result: TensionResult, show: Presentation): PageTable[] {
   const rows = whatIf(result);
   const columns = columnsOf(rows, show);
   if (columns.length === 0) return [];
-  const { say, number } = show;
-  const signed = (difference: number): string => {
-    const text = number(Math.abs(difference), 2);
-    return text === '0' ? '0' : `${difference < 0 ? '−' : '+'}${text}`;
-  };
+  const { say } = show;
   return [
     {
       heading: say('What if'),
@@ -55,10 +63,7 @@ export function whatIfTable(result: TensionResult, show: Presentation): PageTabl
         ...columns.map(({ field, factor }) => {
           const own = values.find((one) => one.field === field);
           if (!own) return '';
-          const text = number(own.value * factor, 4);
-          // what the last digits of a sum differ by is no difference
-          const real = own.difference !== undefined && Math.abs(own.difference) > 1e-9 * Math.abs(own.value) ? own.difference : 0;
-          return own.difference === undefined ? text : `${text} (${signed(real * factor)})`;
+          return withDifference(own.value * factor, own.difference === undefined ? undefined : own.difference * factor, show);
         }),
       ]),
     },

@@ -45,7 +45,8 @@ describe.each(names)('page of %s', (name) => {
   test('has no fault that axe finds, asks for nothing, and fits a narrow screen', async () => {
     const { page, asked, errors, close } = await opened(made[name]!);
     await page.evaluate(axe.source);
-    const { violations } = await page.evaluate(() => (globalThis as unknown as { axe: typeof axe }).axe.run());
+    const { violations, passes } = await page.evaluate(() => (globalThis as unknown as { axe: typeof axe }).axe.run());
+    expect(passes.length).toBeGreaterThan(15);
     expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' | ')}`)).toEqual([]);
     expect(asked).toEqual([]);
     expect(errors).toEqual([]);
