@@ -42,6 +42,7 @@ export {
   requirePair,
   requirePositive,
   requireProbability,
+  requireText,
   requireWhole,
   soundLength,
   type ColumnRule,

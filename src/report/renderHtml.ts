@@ -1,4 +1,4 @@
-import { InputError, requireBoolean, requireList, requireObject, requireOptions } from '../base/index.js';
+import { requireBoolean, requireList, requireObject, requireOptions, requireText } from '../base/index.js';
 import type { Phrase } from '../languages/index.js';
 import type { ReplicatesResult, TestResult } from '../methods/index.js';
 import { budgetTables } from './budgetTables.js';
@@ -139,10 +139,8 @@ function requireFurther(from: string, given: readonly FurtherFigure[] | undefine
     const path = `options.furtherFigures[${i}]`;
     requireOptions(from, requireObject(from, path, one), ['figure', 'drawing'], path);
     requireObject(from, `${path}.figure`, one.figure);
-    for (const name of ['title', 'description'] as const)
-      if (typeof one.figure[name] !== 'string')
-        throw new InputError(from, `${path}.figure.${name}`, 'not-text', 'must be text', one.figure[name]);
-    if (typeof one.drawing !== 'string') throw new InputError(from, `${path}.drawing`, 'not-text', 'must be text', one.drawing);
+    for (const name of ['title', 'description'] as const) requireText(from, `${path}.figure.${name}`, one.figure[name]);
+    requireText(from, `${path}.drawing`, one.drawing);
   });
 }
 
@@ -175,7 +173,7 @@ export function renderHtml(result: TestResult | ReplicatesResult, options: Rende
   const replicates = own.method === 'replicates';
   const title: Phrase = replicates ? 'Replicate tests' : pageOf(from, own).title;
   requireOptions(from, options, optionNames);
-  requireObject(from, 'options.drawings', options.drawings ?? {});
+  if (options.drawings !== undefined) requireObject(from, 'options.drawings', options.drawings);
   requireFurther(from, options.furtherFigures);
   requireDecisions(from, options.decisions);
   requireBoolean(from, 'options.whatIf', options.whatIf ?? true);

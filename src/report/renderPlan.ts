@@ -1,4 +1,4 @@
-import { requireOptions } from '../base/index.js';
+import { requireOptions, requireText } from '../base/index.js';
 import type { Phrase } from '../languages/index.js';
 import type { PaceAction, TensionPlan, TestPlan } from '../planning/index.js';
 import { findingsList } from './findingsList.js';
@@ -155,6 +155,7 @@ export function renderPlan(plan: TestPlan, options: RenderPlanOptions = {}): str
   requireOptions(from, options, ['drawings', 'identity', 'invented', 'paper', ...presentationOptions]);
   const { drawings = {}, identity, invented, language, units } = options;
   requireOptions(from, drawings, ['piece', 'pace'], 'drawings');
+  if (options.identity !== undefined) requireText(from, 'options.identity', options.identity);
   const paper = requirePaper(from, options.paper);
   const show = presentation(from, options);
   const { say, term, value } = show;

@@ -1,4 +1,4 @@
-import { requireOptions } from '../base/index.js';
+import { requireList, requireOptions, requireText } from '../base/index.js';
 import type { InterlaboratoryStudy } from '../statistics/index.js';
 import { findingsList } from './findingsList.js';
 import { html } from './html.js';
@@ -43,8 +43,13 @@ export interface RenderStudyOptions extends PresentationOptions {
  */
 export function renderStudy(study: InterlaboratoryStudy, options: RenderStudyOptions = {}): string {
   const from = 'renderStudy';
-  const picture = studyFigure(study, { language: options.language, units: options.units });
   requireOptions(from, options, ['identity', 'unit', 'drawing', 'invented', 'paper', ...presentationOptions]);
+  if (options.identity !== undefined) requireText(from, 'options.identity', options.identity);
+  for (const name of ['unit', 'drawing'] as const) if (options[name] !== undefined) requireText(from, `options.${name}`, options[name]);
+  const picture = studyFigure(study, { language: options.language, units: options.units });
+  study.groups.forEach(({ name }, i) => requireText(from, `study.groups[${i}].name`, name));
+  requireText(from, 'study.cochran.group', study.cochran.group);
+  requireList(from, 'study.findings', study.findings, 0);
   const paper = requirePaper(from, options.paper);
   const show = presentation(from, options);
   const { say, number, percent } = show;

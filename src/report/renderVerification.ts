@@ -1,4 +1,4 @@
-import { InputError, requireList, requireObject, requireOptions } from '../base/index.js';
+import { InputError, requireList, requireObject, requireOptions, requireText } from '../base/index.js';
 import type { ForceTerm, ForceVerificationResult } from '../force/index.js';
 import type { Phrase } from '../languages/index.js';
 import { findingsList } from './findingsList.js';
@@ -52,6 +52,7 @@ export function renderVerification(verification: ForceVerificationResult, option
   if (!('fallingVerified' in given)) throw new InputError(from, 'verification', 'wrong-type', 'must be that of verifyForce', verification);
   requireList(from, 'verification.steps', verification.steps);
   requireOptions(from, options, ['identity', 'invented', 'paper', ...presentationOptions]);
+  if (options.identity !== undefined) requireText(from, 'options.identity', options.identity);
   const paper = requirePaper(from, options.paper);
   const show = presentation(from, options);
   const { say, percent, value } = show;

@@ -14,6 +14,7 @@ import {
 } from '../../src/index.js';
 import { faultLibrary } from '../../src/simulate/index.js';
 import { replicates, results, tensionResult } from '../support/pages.js';
+import { resultSchema } from '../../tools/schema.js';
 import { caseT1, caseT3, roundPiece } from '../support/records.js';
 import { refusal } from '../support/thrown.js';
 
@@ -38,7 +39,6 @@ function faults(json: string): readonly string[] {
 
 describe('the schema is that of the types', () => {
   test('the file is what `npm run schema` writes', async () => {
-    const { resultSchema } = (await import('../../tools/schema.js')) as { resultSchema: () => Promise<string> };
     expect(text).toBe(await resultSchema());
   });
 

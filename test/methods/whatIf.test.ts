@@ -84,7 +84,7 @@ describe.each(cases)('%s', (_, columns, piece, options, kinds) => {
     for (const row of rows) {
       const other = again(columns, piece, options, row);
       for (const { field, value, difference } of row.values) {
-        expect({ change: row.change, field, ratio: value / fieldOf(other, field)! }).toEqual({ change: row.change, field, ratio: expect.closeTo(1, 8) });
+        expect(value / fieldOf(other, field)!, `${JSON.stringify(row.change)} ${field}`).toBeCloseTo(1, 8);
         const own = fieldOf(result, field);
         expect(difference).toBe(own === undefined ? undefined : value - own);
       }

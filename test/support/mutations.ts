@@ -31,6 +31,7 @@ const made = [
   'TrailStep',
   'Reading',
   'CurveResult',
+  'ForceVerificationResult',
   'UsableCalibration',
   'HardeningLaw',
   'Figure',
