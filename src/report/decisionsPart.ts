@@ -7,10 +7,16 @@ import type { PageTable, ShownQuantity } from './MethodPage.js';
 import { tableOf } from './pageParts.js';
 import type { Presentation } from './presentation.js';
 
+/** A measured value that may carry its unit, as a quantity of a result does. */
+export interface MeasuredQuantity extends Measured {
+  /** Its unit; default that of the property in the report. */
+  readonly unit?: BaseUnit | undefined;
+}
+
 /** A value and what was asked of it: the two arguments of `decide`. */
 export interface AskedDecision {
   /** The value: a quantity of the result, with what an elongation needs beside it. */
-  readonly measured: Measured & { readonly unit?: BaseUnit | undefined };
+  readonly measured: MeasuredQuantity;
   /** The limits and the rule. */
   readonly specification: Specification;
 }
