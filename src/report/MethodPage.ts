@@ -32,8 +32,8 @@ export interface PageTable {
   readonly rows: readonly (readonly (string | Html)[])[];
 }
 
-/** @internal How the cells of a column stand: numbers to the right, symbols and units unbroken, sources small. */
-export type CellKind = 'number' | 'short' | 'source';
+/** @internal How the cells of a column stand: numbers to the right, symbols and units unbroken, sources small, blanks with room to write in. */
+export type CellKind = 'number' | 'short' | 'source' | 'blank';
 
 /** @internal What the report says of one method, for one reader; the page around it is the same for all. */
 export interface MethodPage<Result extends MethodResult> {

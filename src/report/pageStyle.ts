@@ -23,7 +23,7 @@ table { border-collapse: collapse; width: 100%; font-size: .93rem; } table + tab
 caption { text-align: left; color: var(--soft); padding-bottom: .3rem; }
 th, td { text-align: left; vertical-align: top; padding: .28rem .6rem .28rem 0; border-bottom: 1px solid var(--rule); font-weight: normal; min-width: 2.5em; }
 thead th { color: var(--soft); vertical-align: bottom; overflow-wrap: break-word; }
-tbody th:not(.short) { min-width: 9em; } .short { white-space: nowrap; }
+tbody th:not(.short, .number) { min-width: 9em; } .blank { min-width: 7em; } .short { white-space: nowrap; }
 .number { text-align: right; overflow-wrap: normal; font-variant-numeric: tabular-nums; }
 .stamp { display: block; color: var(--accent); font-size: .82rem; font-style: italic; }
 .source { color: var(--soft); font-size: .85rem; }

@@ -92,7 +92,7 @@ function paceTable(plan: TensionPlan, show: Presentation): Html {
       say('Time counts from the first force; move evenly, and do not stop through yield.'),
     ].join(' '),
     columns,
-    kinds: columns.slice(0, -3).map(() => 'number'),
+    kinds: [...columns.slice(0, -3).map(() => 'number' as const), undefined, undefined, 'blank'],
     rows,
   });
 }
