@@ -62,6 +62,12 @@ export function requireDay(from: string, path: string, value: unknown): string {
   return value;
 }
 
+/** @internal Text. */
+export function requireText(from: string, path: string, value: unknown): string {
+  if (typeof value !== 'string') throw new InputError(from, path, value === undefined ? 'missing' : 'not-text', 'must be text', value);
+  return value;
+}
+
 /** @internal One of the listed words. */
 export function requireOneOf<Word extends string>(from: string, path: string, value: unknown, words: readonly Word[]): Word {
   const word = words.find((one) => one === value);

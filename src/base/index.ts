@@ -43,6 +43,7 @@ export {
   requirePair,
   requirePositive,
   requireProbability,
+  requireText,
   requireWhole,
   soundLength,
   type ColumnRule,

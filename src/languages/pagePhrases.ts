@@ -16,8 +16,6 @@ export const pagePhrases = [
   'Remarks',
   'Rounded once, by the steps of {standard} where it has them, half to even.',
   'Rounded once, by the steps of {standard} where it has them, half up.',
-  'u: standard uncertainty by the budget of the test, where it is known.',
-  'u: standard uncertainty by scatter alone, where it is known.',
   'Symbol',
   'Quantity',
   'Value',

@@ -2,11 +2,12 @@ import { findingValueWords } from './findingValueWords.js';
 import { figurePhrases } from './figurePhrases.js';
 import { pagePhrases } from './pagePhrases.js';
 import { planPhrases } from './planPhrases.js';
+import { tablePhrases } from './tablePhrases.js';
 import { termPatterns } from './termPatterns.js';
 import { termPhrases } from './termPhrases.js';
 
 /** @internal Every label and sentence that a report or a figure can say, in English; each language has all of them. */
-export const phrases = [...pagePhrases, ...figurePhrases, ...planPhrases, ...termPhrases, ...termPatterns, ...findingValueWords];
+export const phrases = [...pagePhrases, ...figurePhrases, ...planPhrases, ...tablePhrases, ...termPhrases, ...termPatterns, ...findingValueWords];
 
 /** A label or sentence, by what it is in English; `{name}` stands for a value. */
 export type Phrase = (typeof phrases)[number];

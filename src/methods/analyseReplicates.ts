@@ -7,6 +7,7 @@ import {
   requireProbability,
   type Finding,
   type Quantity,
+  type Success,
 } from '../base/index.js';
 import { grubbsTest, roundingStep, summariseReplicates, toleranceLimit } from '../statistics/index.js';
 import { replicateDifferences, type FoundDifference } from './replicateDifferences.js';
@@ -71,6 +72,13 @@ function bySymbol(results: readonly TensionResult[], { of }: ReplicateField): Ma
   return groups;
 }
 
+/** What an outcome holds, without saying once more that there is one. */
+function bare<T extends object>(outcome: Success<T>): T {
+  const own: T & { ok?: true } = { ...outcome };
+  delete own.ok;
+  return own;
+}
+
 function propertyOf(field: ReplicateField, found: readonly { test: number; quantity: Quantity }[], settings: Settings): ReplicateProperty {
   const { symbol, name, unit } = found[0]!.quantity;
   const values = found.map(({ quantity }) => quantity.value);
@@ -87,8 +95,8 @@ function propertyOf(field: ReplicateField, found: readonly { test: number; quant
     tests: found.map(({ test }) => test),
     values,
     summary: summariseReplicates(values, { confidence: settings.confidence }),
-    ...(outlier.ok ? { outlier } : {}),
-    ...(tolerance?.ok === true ? { tolerance } : {}),
+    ...(outlier.ok ? { outlier: bare(outlier) } : {}),
+    ...(tolerance?.ok === true ? { tolerance: bare(tolerance) } : {}),
     ...(field.usual === undefined ? {} : { usualVariation: field.usual }),
   };
 }

@@ -1,11 +1,14 @@
 import { InputError, requireOneOf } from '../base/index.js';
+import type { ReplicatesResult } from './ReplicatesResult.js';
 import { resultColumns } from './resultColumns.js';
 import type { TensionResult } from './TensionResult.js';
 import type { TestResult } from './TestResult.js';
 import { schemaVersion } from './toJson.js';
 
+type AnyResult = TestResult | ReplicatesResult;
+
 /** Methods that this version knows. */
-const methods = Object.keys(resultColumns) as TestResult['method'][];
+const methods = Object.keys(resultColumns) as AnyResult['method'][];
 
 type Fields = Record<string, unknown>;
 const isFields = (one: unknown): one is Fields => typeof one === 'object' && one !== null && !Array.isArray(one);
@@ -50,8 +53,8 @@ export function fromJson(text: string): TensionResult;
  * @param method - Which method the result must be of.
  * @returns The result, typed by its method.
  */
-export function fromJson<Method extends TestResult['method']>(text: string, method: Method): Extract<TestResult, Record<'method', Method>>;
-export function fromJson(text: string, method?: TestResult['method']): TestResult {
+export function fromJson<Method extends AnyResult['method']>(text: string, method: Method): Extract<AnyResult, Record<'method', Method>>;
+export function fromJson(text: string, method?: AnyResult['method']): AnyResult {
   const bad = (rule: string, received: unknown) => new InputError('fromJson', 'text', 'wrong-type', rule, received);
   if (method !== undefined) requireOneOf('fromJson', 'method', method, methods);
   if (typeof text !== 'string') throw bad('must be text', text);
@@ -74,9 +77,9 @@ export function fromJson(text: string, method?: TestResult['method']): TestResul
   const own = methods.find((one) => one === result['method']);
   if (own === undefined || (method !== undefined && own !== method))
     throw bad(`must be a result of the method ${method ?? methods.join(' or ')}`, result['method']);
-  const first = resultColumns[own][0]?.split('.')[0];
+  const first = own === 'replicates' ? 'properties' : resultColumns[own][0]?.split('.')[0];
   if (first !== undefined && own !== 'shear' && !(first in result)) throw bad(`must be a result with ${first}`, text);
   for (const group of resultColumns[own]) revive(result, group.split('.'));
   const whole: object = result;
-  return whole as TestResult;
+  return whole as AnyResult;
 }

@@ -75,6 +75,8 @@ export { type RecordNoise, type TensionUncertainty } from './tensionUncertainty.
 export { toJson } from './toJson.js';
 export { type UnloadingLoopResult, type UnloadingResult } from './UnloadingResult.js';
 export { version } from './version.js';
+export { whatIf } from './whatIf.js';
+export { type WhatIfChange, type WhatIfOptions, type WhatIfRow, type WhatIfValue } from './WhatIfRow.js';
 /** @internal */
 export { requireBendingPiece } from './bendingOptions.js';
 /** @internal */

@@ -50,6 +50,8 @@ export interface TensionInput {
 /** @internal Every number of a tension test; strains from the shifted origin, no text but reasons. */
 export interface TensionNumbers {
   readonly line: Outcome<ElasticLine, ModulusReason>;
+  /** Slope by which the elastic share of the fillets was taken off [MPa]; absent where none was. */
+  readonly filletSlope?: number;
   /** Origin of strain in the strain as recorded. */
   readonly shift: number;
   /** Sample of the highest stress of all, and of the maximum that counts (after a yield point: from hardening on). */
@@ -73,10 +75,12 @@ const FIT_FROM = 0.02;
 /** The onset of necking is looked for where the stress is above this share of its maximum. */
 const NECKING_SHARE = 0.96;
 
-/** Takes out what the fillets and heads give elastically: strain counts over Lc, but Leff stretches. */
+/** @internal What the fillets and heads give elastically over the stress [1/MPa]: strain counts over Lc, but Leff stretches. */
+export const filletShare = (slope: number, ratio: number): number => (ratio - 1) / (slope * ratio); // with the slope m over Lc, E = m ratio
+
+/** Takes out what the fillets and heads give elastically. */
 function withoutFillets({ strain, stress }: StressStrainCurve, slope: number, ratio: number): void {
-  // with the slope m over Lc, E = m ratio, and the surplus is R (ratio - 1) / E
-  const surplus = (ratio - 1) / (slope * ratio);
+  const surplus = filletShare(slope, ratio);
   for (let i = 0; i < strain.length; i += 1) strain[i]! -= stress[i]! * surplus;
 }
 
@@ -131,7 +135,8 @@ export function tensionKernel(input: TensionInput, settings: TensionSettings): T
   const highest = input.highest ?? maximumIndex(input.stress);
   const top = highest < n ? highest : maximumIndex(stress);
   let line = fitModulusKernel(curve, settings.window, top);
-  if (line.ok && input.elasticLengthRatio !== 1) {
+  const filletSlope = line.ok && input.elasticLengthRatio !== 1 ? line.slope : undefined;
+  if (line.ok && filletSlope !== undefined) {
     withoutFillets(curve, line.slope, input.elasticLengthRatio);
     line = fitModulusKernel(curve, settings.window, top);
   }
@@ -177,6 +182,7 @@ export function tensionKernel(input: TensionInput, settings: TensionSettings): T
   const afterYield = yielding?.ok === true ? yielding.hardeningStart : (proofs.find((one) => one.ok)?.index ?? first);
   return {
     line,
+    ...(filletSlope === undefined ? {} : { filletSlope }),
     shift,
     highest,
     maximumSample,

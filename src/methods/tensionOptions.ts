@@ -128,7 +128,7 @@ export function requireTensionOptions(from: string, options: TensionOptions, nam
   };
 }
 
-/** @internal Names that {@link TensionOptions} knows. */
+/** @internal Names that {@link CurveAnalysisOptions} knows. */
 export const curveOptionNames = [
   'offsets',
   'totalExtensions',
@@ -139,3 +139,6 @@ export const curveOptionNames = [
   'test',
   'thresholds',
 ];
+
+/** @internal Names that {@link TensionOptions} knows. */
+export const tensionOptionNames = [...curveOptionNames, 'frameCompliance', 'minimumElongation', 'repairs', 'uncertainty'];

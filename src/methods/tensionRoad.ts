@@ -36,7 +36,7 @@ import type { TensionTask } from './tensionModel.js';
 import { tensionNoise } from './tensionNoise.js';
 import { requireTensionUncertainty, type TensionDoubts } from './tensionUncertainty.js';
 import { explanationOf, tensionKernel, type TensionNumbers } from './tensionKernel.js';
-import { curveOptionNames, requireTensionOptions, type TensionOptions, type TensionSettings } from './tensionOptions.js';
+import { requireTensionOptions, tensionOptionNames, type TensionOptions, type TensionSettings } from './tensionOptions.js';
 import { maximumForce } from './quantity.js';
 import { tensionQuantities } from './tensionQuantities.js';
 import { tensionTrail } from './tensionTrail.js';
@@ -90,14 +90,7 @@ export function tensionRoad(
   options: TensionOptions,
   others: readonly string[] = [],
 ): TensionRoad {
-  const settings = requireTensionOptions(from, options, [
-    ...curveOptionNames,
-    'frameCompliance',
-    'minimumElongation',
-    'repairs',
-    'uncertainty',
-    ...others,
-  ]);
+  const settings = requireTensionOptions(from, options, [...tensionOptionNames, ...others]);
   const raw = requireRecord(from, record);
   const { record: given, trail: repairs } = repairRecordKernel(raw, settings.repairs);
   // where spikes were looked for and none replaced, there are none to speak of

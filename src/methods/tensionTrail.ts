@@ -35,6 +35,11 @@ export function tensionTrail(
         ? { step: 'curve carried on by travel over the parallel length', values: { fromSample: end, length: lengths.parallelLength } }
         : { step: 'curve ended with the extensometer', values: { samples: end } },
     );
+  if (numbers.filletSlope !== undefined)
+    trail.push({
+      step: 'elastic share of the fillets taken off',
+      values: { effectiveLength: lengths.effectiveLength, parallelLength: lengths.parallelLength, slope: numbers.filletSlope },
+    });
   trail.push(...lineTrail(numbers));
   if (numbers.fracture.ok && numbers.fracture.index < recorded.strain.length - 1)
     trail.push({ step: 'samples after the fracture left out', values: { fromSample: numbers.fracture.index + 1 } });

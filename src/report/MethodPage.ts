@@ -3,6 +3,7 @@ import type { Phrase } from '../languages/index.js';
 import type { FrameWork, MethodResult } from '../methods/index.js';
 import type { RoundingKind } from '../statistics/index.js';
 import type { Figure } from './Figure.js';
+import type { Html } from './html.js';
 import type { Presentation } from './presentation.js';
 
 /** @internal How a quantity is shown: metric unit, factor from the unit of the library, kind of rounding by the standards, step, or significant figures. */
@@ -20,13 +21,19 @@ export interface ShownQuantity extends Shown {
   readonly stamp?: Phrase | undefined;
 }
 
-/** @internal A further table of a page; the first cell of a row names it. */
+/** @internal A table of a page; the first cell of a row names it. */
 export interface PageTable {
-  readonly heading: string;
+  /** Heading of its section; a table without one belongs to the section before it. */
+  readonly heading?: string;
   readonly caption: string;
   readonly columns: readonly string[];
-  readonly rows: readonly (readonly string[])[];
+  /** What the cells of a column are, where they are no text to be read along the line. */
+  readonly kinds?: readonly (CellKind | undefined)[];
+  readonly rows: readonly (readonly (string | Html)[])[];
 }
+
+/** @internal How the cells of a column stand: numbers to the right, symbols and units unbroken, sources small, blanks with room to write in. */
+export type CellKind = 'number' | 'short' | 'source' | 'blank';
 
 /** @internal What the report says of one method, for one reader; the page around it is the same for all. */
 export interface MethodPage<Result extends MethodResult> {
@@ -40,8 +47,8 @@ export interface MethodPage<Result extends MethodResult> {
   readonly howFound: (result: Result, show: Presentation) => readonly string[];
   /** Figures by name, in the order of the page. */
   readonly figures: (result: Result, show: Presentation) => Readonly<Record<string, Figure | undefined>>;
-  /** A further table, where the method has one. */
-  readonly table?: (result: Result, show: Presentation) => PageTable;
+  /** Further tables, where the method has some. */
+  readonly tables?: (result: Result, show: Presentation) => readonly PageTable[];
   /** Work on the frame whose cautions stand on the page. */
   readonly work: FrameWork;
 }

@@ -6,8 +6,12 @@ export interface Html {
 
 const entities: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;', "'": '&#39;' };
 
-/** @internal Text as HTML, every special character escaped. */
-export const escaped = (text: string): string => text.replace(/[&<>"']/g, (sign) => entities[sign]!);
+/** What no page may hold: control characters but tab and line ends, and halves of a character. */
+// eslint-disable-next-line no-control-regex
+const UNPRINTABLE = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f\ufffe\uffff]|\p{Surrogate}/gu;
+
+/** @internal Text as HTML, every special character escaped; what cannot be printed becomes the sign of replacement. */
+export const escaped = (text: string): string => text.replace(UNPRINTABLE, '\ufffd').replace(/[&<>"']/g, (sign) => entities[sign]!);
 
 /** @internal Markup of our own, taken as it is. */
 export const raw = (markup: string): Html => ({ markup });

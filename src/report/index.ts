@@ -4,7 +4,11 @@ export { type FigureOptions, type PresentationOptions, type UnitSystem } from '.
 export { figures, type FigureName } from './figures.js';
 export { pieceFigure, type PieceDrawing } from './pieceFigure.js';
 export { planFigures, type PlanFigureName } from './planFigures.js';
-export { renderHtml, type RenderOptions } from './renderHtml.js';
+export { type AskedDecision, type MeasuredQuantity } from './decisionsPart.js';
+export { type Paper } from './htmlPage.js';
+export { renderHtml, type FurtherFigure, type RenderOptions } from './renderHtml.js';
+export { renderStudy, type RenderStudyOptions } from './renderStudy.js';
+export { renderVerification, type RenderVerificationOptions } from './renderVerification.js';
 export { studyFigure } from './studyFigure.js';
 export { summarise, type SummaryOptions, type SummaryRow } from './summarise.js';
 export { renderPlan, type RenderPlanOptions } from './renderPlan.js';

@@ -1,18 +1,54 @@
-import { requireOptions } from '../base/index.js';
-import { cautionsOf, type TestResult } from '../methods/index.js';
+import { requireBoolean, requireList, requireObject, requireOptions, requireText } from '../base/index.js';
+import type { Phrase } from '../languages/index.js';
+import type { ReplicatesResult, TestResult } from '../methods/index.js';
+import { budgetTables } from './budgetTables.js';
+import { decisionsPart, requireDecisions, type AskedDecision } from './decisionsPart.js';
+import type { Figure } from './Figure.js';
 import { figures, type FigureName } from './figures.js';
 import { findingsList } from './findingsList.js';
-import { html, raw, type Html } from './html.js';
-import { htmlPage } from './htmlPage.js';
-import type { MethodPage, PageTable } from './MethodPage.js';
+import { html, type Html } from './html.js';
+import { htmlPage, requirePaper, type Paper } from './htmlPage.js';
+import type { MethodPage } from './MethodPage.js';
+import {
+  bullets,
+  cautionsPart,
+  inventedBox,
+  labelled,
+  outside,
+  pictureOf,
+  provenancePart,
+  sectionOf,
+  tableOf,
+  trailPart,
+} from './pageParts.js';
 import { pageOf } from './pageOf.js';
-import { presentation, presentationOptions, type Presentation, type PresentationOptions } from './presentation.js';
+import { presentation, presentationOptions, type Presentation } from './presentation.js';
+import { replicatesPage } from './replicatesPage.js';
 import { summarise, type SummaryOptions, type SummaryRow } from './summarise.js';
+import { whatIfTable } from './whatIfTable.js';
+
+const optionNames = ['drawings', 'furtherFigures', 'decisions', 'whatIf', 'paper', 'rounding', 'half', ...presentationOptions];
+
+/** A figure beside those of the test, with its drawing. */
+export interface FurtherFigure {
+  /** The figure, for its title and its words. */
+  readonly figure: Figure;
+  /** Its drawing as SVG, as `drawFigure` of `testpiece/render` makes it. */
+  readonly drawing: string;
+}
 
 /** Options of {@link renderHtml}. */
 export interface RenderOptions extends SummaryOptions {
   /** Drawings of the figures as SVG, by name, as `drawFigures` of `testpiece/render` makes them; figures without one are left out. */
   readonly drawings?: Partial<Record<FigureName, string>> | undefined;
+  /** Figures beside those of the test: of several tests, of laws; default none. */
+  readonly furtherFigures?: readonly FurtherFigure[] | undefined;
+  /** Values with the limits and the rule that `decide` holds them against; default none. */
+  readonly decisions?: readonly AskedDecision[] | undefined;
+  /** Of a tension test: what other windows, offsets, lengths and compliances would give; default true. */
+  readonly whatIf?: boolean | undefined;
+  /** Sheet that the page is printed on; default `A4`. */
+  readonly paper?: Paper | undefined;
 }
 
 /** A label and its text. */
@@ -45,16 +81,7 @@ function identity({ test }: TestResult, own: ReturnType<MethodPage<TestResult>['
     ['Remarks', test.remarks],
     ...own,
   ];
-  return html`<dl>
-    ${rows.flatMap(([name, value]) =>
-      value === undefined
-        ? []
-        : [
-            html`<dt>${show.say(name)}</dt>
-              <dd>${value}</dd>`,
-          ],
-    )}
-  </dl>`;
+  return labelled(rows.map(([name, value]) => [show.say(name), value]));
 }
 
 /** What the columns of the table mean: how values were rounded, and what their uncertainty holds. */
@@ -66,69 +93,71 @@ function tableInWords(result: TestResult, { rounding = 'iso', half = 'even' }: S
       ? say('Rounded once, by the steps of {standard} where it has them, half to even.', steps)
       : say('Rounded once, by the steps of {standard} where it has them, half up.', steps),
     budgets
-      ? say('u: standard uncertainty by the budget of the test, where it is known.')
-      : say('u: standard uncertainty by scatter alone, where it is known.'),
+      ? say('u: standard uncertainty by the budget of the test, where it is known; U = k u, k by its degrees of freedom.')
+      : say('u: standard uncertainty by scatter alone, where it is known; U = 2 u.'),
   ].join(' ');
 }
 
 function resultsTable(rows: readonly SummaryRow[], words: string, { say, number }: Presentation): Html {
-  const row = ({ symbol, name, text, unit, standardUncertainty, source, stamp }: SummaryRow): Html =>
-    html`<tr>
-      <th scope="row">${symbol}</th>
-      <td>${name}${stamp === undefined ? [] : html`<span class="stamp">${stamp}</span>`}</td>
-      <td class="number">${text}</td>
-      <td class="unit">${unit}</td>
-      <td class="number">${standardUncertainty === undefined ? '' : number(standardUncertainty, 2)}</td>
-      <td class="source">${source}</td>
-    </tr>`;
-  return html`<table>
-    <caption>
-      ${words}
-    </caption>
-    <thead>
-      <tr>
-        <th scope="col">${say('Symbol')}</th>
-        <th scope="col">${say('Quantity')}</th>
-        <th scope="col">${say('Value')}</th>
-        <th scope="col">${say('Unit')}</th>
-        <th scope="col">u</th>
-        <th scope="col">${say('Rule')}</th>
-      </tr>
-    </thead>
-    <tbody>
-      ${rows.map(row)}
-    </tbody>
-  </table>`;
+  const two = (value: number | undefined): string => (value === undefined ? '' : number(value, 2));
+  return tableOf({
+    caption: words,
+    columns: [say('Symbol'), say('Quantity'), say('Value'), say('Unit'), 'u', 'U', say('Rule')],
+    kinds: ['short', undefined, 'number', 'short', 'number', 'number', 'source'],
+    rows: rows.map(({ symbol, name, text, unit, standardUncertainty, expandedUncertainty, source, stamp }) => [
+      symbol,
+      html`${name}${stamp === undefined ? [] : html`<span class="stamp">${stamp}</span>`}`,
+      text,
+      unit,
+      two(standardUncertainty),
+      two(expandedUncertainty),
+      source,
+    ]),
+  });
 }
 
-function furtherTable({ heading, caption, columns, rows }: PageTable): Html {
-  return html`<h2>${heading}</h2>
-    <table>
-      <caption>
-        ${caption}
-      </caption>
-      <thead>
-        <tr>
-          ${columns.map((one) => html`<th scope="col">${one}</th>`)}
-        </tr>
-      </thead>
-      <tbody>
-        ${rows.map(
-          ([name = '', ...cells]) =>
-            html`<tr>
-              <th scope="row">${name}</th>
-              ${cells.map((one) => html`<td>${one}</td>`)}
-            </tr>`,
-        )}
-      </tbody>
-    </table>`;
-}
-
-/** Drawings in the order of the figures, each with its words. The SVG is our renderer's own. */
-function drawn(result: TestResult, drawings: NonNullable<RenderOptions['drawings']>, options: PresentationOptions): Html[] {
-  return Object.entries(figures(result, options)).flatMap(([name, { title, description }]) => {
+/** Drawings in the order of the figures, each with its words. */
+function drawn(result: TestResult, { drawings = {}, language, units }: RenderOptions): Html[] {
+  return Object.entries(figures(result, { language, units })).flatMap(([name, one]) => {
     const svg = drawings[name as FigureName];
-    return svg === undefined ? [] : [html`<figure role="img" aria-label="${`${title}. ${description}`}">${raw(svg)}</figure>`];
+    return svg === undefined ? [] : [pictureOf(one, svg, name)];
+  });
+}
+
+/** Figures that were given beside those of the test. */
+const further = (given: readonly FurtherFigure[]): Html[] =>
+  given.map(({ figure, drawing }, k) => pictureOf(figure, drawing, `further-${k + 1}`));
+
+/** The parts of a single test's page. */
+function testPage(result: TestResult, options: RenderOptions, show: Presentation): Html {
+  const method = pageOf('renderHtml', result);
+  const { say } = show;
+  const { rounding, half, language, units } = options;
+  const shown = method.quantities(result);
+  const budgets = 'uncertainty' in result && result.uncertainty ? budgetTables(result.uncertainty, shown, show) : [];
+  const others = result.method === 'tension' && options.whatIf !== false ? whatIfTable(result, show) : [];
+  const call = `analyse${result.method.charAt(0).toUpperCase()}${result.method.slice(1)}`;
+  return html`${inventedBox(result.test.invented, show, say('Made by a simulation for teaching; no real test stands behind these numbers.'))}
+    ${identity(result, method.identity(result, show), show)}
+    <h2>${say('Results')}</h2>
+    ${resultsTable(summarise(result, { rounding, half, language, units }), tableInWords(result, { rounding, half }, show), show)}
+    ${sectionOf(say('Decisions'), decisionsPart(options.decisions ?? [], shown, show))}
+    <h2>${say('Findings')}</h2>
+    ${findingsList(result.findings, show)}
+    ${sectionOf(say('Figures'), [...drawn(result, options), ...further(options.furtherFigures ?? [])])}
+    ${sectionOf(say('How each value was found'), [bullets(method.howFound(result, show))])}
+    ${sectionOf(say('Uncertainty'), budgets.map(tableOf))} ${[...others, ...(method.tables?.(result, show) ?? [])].map(tableOf)}
+    ${cautionsPart(method.work, show)} ${trailPart(say('What was done to the record'), result.trail, show)}
+    ${provenancePart(result.provenance, [result.provenance.hash], call, show)}`;
+}
+
+function requireFurther(from: string, given: readonly FurtherFigure[] | undefined): void {
+  requireList(from, 'options.furtherFigures', given ?? [], 0).forEach((one, i) => {
+    const path = `options.furtherFigures[${i}]`;
+    requireOptions(from, requireObject(from, path, one), ['figure', 'drawing'], path);
+    requireObject(from, `${path}.figure`, one.figure);
+    for (const name of ['title', 'description'] as const) requireText(from, `${path}.figure.${name}`, one.figure[name]);
+    requireText(from, `${path}.drawing`, one.drawing);
   });
 }
 
@@ -136,14 +165,15 @@ function drawn(result: TestResult, drawings: NonNullable<RenderOptions['drawings
  * A report as one page of HTML, complete in itself: no script, no address outside.
  *
  * @remarks
- * Results with units, rules and stamps; how each value was found; findings with their remedy; cautions; figures; what was done to the
- * record; what reproduces it. Prints on A4. Text from outside (identity, remarks, messages) is escaped; the drawings are put in as they are
+ * Results with units, uncertainty, rules and stamps; decisions by their rule; how each value was found; findings with their remedy; cautions;
+ * figures; budgets; what other evaluations would give ({@link whatIf}); what was done to the record; what reproduces it. Of replicates: each property
+ * over the tests. Prints on A4 or Letter. Text from outside (identity, remarks, messages) is escaped; the drawings are put in as they are
  * and must come from `testpiece/render`.
  *
- * @param result - A result of any `analyse` function.
- * @param options - Drawings of the figures (made with the same language and units); whose steps of rounding, and where a half goes; language; units.
+ * @param result - A result of any `analyse` function, also of `analyseReplicates`.
+ * @param options - Drawings of the figures (made with the same language and units), further ones, decisions; whose steps of rounding, and where a half goes; language; units; paper.
  * @returns The page.
- * @throws {@link InputError} `wrong-type`, `missing`, `out-of-range`, `unknown-option`.
+ * @throws {@link InputError} `wrong-type`, `missing`, `out-of-range`, `unknown-option`, `not-text`; those of `decide`.
  *
  * @example
  * ```ts
@@ -154,67 +184,30 @@ function drawn(result: TestResult, drawings: NonNullable<RenderOptions['drawings
  *
  * @see ISO 6892-1:2019, test report. Checked in `test/report/report.test.ts`.
  */
-export function renderHtml(result: TestResult, options: RenderOptions = {}): string {
+export function renderHtml(result: TestResult | ReplicatesResult, options: RenderOptions = {}): string {
   const from = 'renderHtml';
-  const method = pageOf(from, result);
-  requireOptions(from, options, ['drawings', 'rounding', 'half', ...presentationOptions]);
-  const { rounding, half, language, units } = options;
+  const own = requireObject(from, 'result', result) as typeof result;
+  const replicates = own.method === 'replicates';
+  const title: Phrase = replicates ? 'Replicate tests' : pageOf(from, own).title;
+  requireOptions(from, options, optionNames);
+  if (options.drawings !== undefined) requireObject(from, 'options.drawings', options.drawings);
+  requireFurther(from, options.furtherFigures);
+  requireDecisions(from, options.decisions);
+  requireBoolean(from, 'options.whatIf', options.whatIf ?? true);
+  const paper = requirePaper(from, options.paper);
   const show = presentation(from, options);
-  const { say, term, number } = show;
-  const { test, provenance, trail } = result;
-  const title = `${say(method.title)}${test.identity === undefined ? '' : `: ${test.identity}`}`;
-  const pictures = drawn(result, options.drawings ?? {}, { language, units });
-  const steps = trail.map(({ step, values }) => {
-    const numbers = Object.entries(values).map(
-      ([name, value]) => `${term(name)} ${typeof value === 'number' ? number(value, 6) : term(value)}`,
-    );
-    return html`<li>${term(step)} (${numbers.join('; ')})</li>`;
-  });
+  const { say } = show;
+  const piece = replicates ? undefined : own.test.identity;
+  const heading = say(title);
+  const lead = replicates
+    ? say('Each property over several tests, and what stands in doubt when they are taken together.')
+    : say('Properties from the record, how each was found, and what stands in doubt.');
   return htmlPage(
-    title,
-    html`<h1>${title}</h1>
-      <p class="lead">${say('Properties from the record, how each was found, and what stands in doubt.')}</p>
-      ${
-        test.invented === true
-          ? html`<p class="invented">
-              <strong>${say('Invented data.')}</strong>
-              ${say('Made by a simulation for teaching; no real test stands behind these numbers.')}
-            </p>`
-          : []
-      }
-      ${identity(result, method.identity(result, show), show)}
-      <h2>${say('Results')}</h2>
-      ${resultsTable(summarise(result, { rounding, half, language, units }), tableInWords(result, { rounding, half }, show), show)}
-      <h2>${say('Findings')}</h2>
-      ${findingsList(result.findings, show)}
-      ${
-        pictures.length > 0
-          ? html`<h2>${say('Figures')}</h2>
-              ${pictures}`
-          : []
-      }
-      <h2>${say('How each value was found')}</h2>
-      <ul>
-        ${method.howFound(result, show).map((sentence) => html`<li>${sentence}</li>`)}
-      </ul>
-      ${method.table ? furtherTable(method.table(result, show)) : []}
-      <h2>${say('Cautions')}</h2>
-      <ul>
-        ${cautionsOf(method.work).map(({ tag }) => html`<li>${show.language.cautions[tag]}</li>`)}
-      </ul>
-      <h2>${say('What was done to the record')}</h2>
-      <ol>
-        ${steps}
-      </ol>
-      <h2>${say('Provenance')}</h2>
-      <dl>
-        <dt>${say('Evaluated by')}</dt>
-        <dd>${provenance.package} ${provenance.version}</dd>
-        <dt>${say('Hash of the columns')}</dt>
-        <dd><code>${provenance.hash}</code> ${say('(tells records apart; not cryptographic)')}</dd>
-        <dt>${say('Options')}</dt>
-        <dd><code>${JSON.stringify(provenance.options)}</code></dd>
-      </dl>`,
+    piece === undefined ? heading : `${heading}: ${piece}`,
+    html`<h1>${heading}${piece === undefined ? [] : html`: ${outside(piece)}`}</h1>
+      <p class="lead">${lead}</p>
+      ${replicates ? replicatesPage(own, options.decisions ?? [], further(options.furtherFigures ?? []), show) : testPage(own, options, show)}`,
     show.language,
+    paper,
   );
 }

@@ -1,11 +1,11 @@
-import { requireOptions } from '../base/index.js';
+import { requireOptions, requireText } from '../base/index.js';
 import type { Phrase } from '../languages/index.js';
-import { cautionsOf } from '../methods/index.js';
 import type { PaceAction, TensionPlan, TestPlan } from '../planning/index.js';
 import { findingsList } from './findingsList.js';
-import { html, raw, type Html } from './html.js';
-import { htmlPage } from './htmlPage.js';
+import { html, type Html } from './html.js';
+import { htmlPage, requirePaper, type Paper } from './htmlPage.js';
 import { sectionInWords } from './lineInWords.js';
+import { bullets, cautionsPart, outside, pictureOf, tableOf } from './pageParts.js';
 import { planFigures, type PlanFigureName } from './planFigures.js';
 import { presentation, presentationOptions, type Presentation, type PresentationOptions } from './presentation.js';
 import { controlNames, requirePlan, stageNames, summarisePlan, type PlanRow } from './summarisePlan.js';
@@ -18,6 +18,8 @@ export interface RenderPlanOptions extends PresentationOptions {
   readonly identity?: string | undefined;
   /** True where the plan is of an invented frame or piece: the page says so. */
   readonly invented?: boolean | undefined;
+  /** Sheet that the page is printed on; default `A4`. */
+  readonly paper?: Paper | undefined;
 }
 
 const titles: Readonly<Record<TestPlan['planOf'], Phrase>> = {
@@ -50,26 +52,13 @@ function planTable(rows: readonly PlanRow[]): Html[] {
           .map(
             ({ name, text, unit }) =>
               html`<tr>
-                <td>${name}</td>
+                <th scope="row">${name}</th>
                 <td class="number">${text}</td>
                 <td class="unit">${unit}</td>
               </tr>`,
           )}
       </tbody>`,
   );
-}
-
-function headed(columns: readonly string[], rows: readonly Html[]): Html {
-  return html`<table>
-    <thead>
-      <tr>
-        ${columns.map((one) => html`<th scope="col">${one}</th>`)}
-      </tr>
-    </thead>
-    <tbody>
-      ${rows}
-    </tbody>
-  </table>`;
 }
 
 /** Rows to go by while loading, with room to write down what was read. */
@@ -84,12 +73,7 @@ function paceTable(plan: TensionPlan, show: Presentation): Html {
       number(stress * unit('MPa').factor, 3),
       number(travel * unit('mm').factor, 3),
     ];
-    return html`<tr>
-      ${cells.map((cell) => html`<td class="number">${cell}</td>`)}
-      <td>${say(stageNames[stage])}</td>
-      <td>${say(actions[action])}</td>
-      <td></td>
-    </tr>`;
+    return [...cells, say(stageNames[stage]), say(actions[action]), ''];
   });
   const columns = [
     't / s',
@@ -101,12 +85,16 @@ function paceTable(plan: TensionPlan, show: Presentation): Html {
     say('do'),
     say('read'),
   ];
-  return html`<h2>${say('Pace sheet')}</h2>
-    <p>
-      ${say('For the middle of the expected range, {control}: a guide to the hand, no prediction.', { control: controlNames[plan.control] })}
-      ${say('Time counts from the first force; move evenly, and do not stop through yield.')}
-    </p>
-    ${headed(columns, rows)}`;
+  return tableOf({
+    heading: say('Pace sheet'),
+    caption: [
+      say('For the middle of the expected range, {control}: a guide to the hand, no prediction.', { control: controlNames[plan.control] }),
+      say('Time counts from the first force; move evenly, and do not stop through yield.'),
+    ].join(' '),
+    columns,
+    kinds: [...columns.slice(0, -3).map(() => 'number' as const), undefined, undefined, 'blank'],
+    rows,
+  });
 }
 
 function speedLine(plan: TensionPlan, { say, number, value }: Presentation): Html {
@@ -125,23 +113,19 @@ function speedLine(plan: TensionPlan, { say, number, value }: Presentation): Htm
 }
 
 function answersTable({ answers }: TensionPlan, { say, term }: Presentation): Html {
-  const rows = answers.map(
-    ({ symbols, verdict, why }) =>
-      html`<tr>
-        <th scope="row">${symbols.join(', ')}</th>
-        <td>${term(verdict)}</td>
-        <td>${term(why)}</td>
-      </tr>`,
-  );
-  return html`<h2>${say('What this frame can answer')}</h2>
-    ${headed([say('Symbol'), say('Trust'), say('Why')], rows)}`;
+  return tableOf({
+    heading: say('What this frame can answer'),
+    caption: say('How far each property can be trusted, and why.'),
+    columns: [say('Symbol'), say('Trust'), say('Why')],
+    rows: answers.map(({ symbols, verdict, why }) => [symbols.join(', '), term(verdict), term(why)]),
+  });
 }
 
-/** Drawings with their words. The SVG is our renderer's own. */
+/** Drawings with their words. */
 function drawn(plan: TestPlan, drawings: NonNullable<RenderPlanOptions['drawings']>, options: PresentationOptions): Html[] {
-  return Object.entries(planFigures(plan, options)).flatMap(([name, { title, description }]) => {
+  return Object.entries(planFigures(plan, options)).flatMap(([name, one]) => {
     const svg = drawings[name as PlanFigureName];
-    return svg === undefined ? [] : [html`<figure role="img" aria-label="${`${title}. ${description}`}">${raw(svg)}</figure>`];
+    return svg === undefined ? [] : [pictureOf(one, svg, name)];
   });
 }
 
@@ -153,7 +137,7 @@ function drawn(plan: TestPlan, drawings: NonNullable<RenderPlanOptions['drawings
  * cautions. Text from outside is escaped; the drawings are put in as they are and must come from `testpiece/render`.
  *
  * @param plan - A plan of any test.
- * @param options - Drawings of the figures, what is to be tested, whether it is invented; language; units.
+ * @param options - Drawings of the figures, what is to be tested, whether it is invented; language; units; paper.
  * @returns The page.
  * @throws {@link InputError} `missing`, `wrong-type`, `out-of-range`, `unknown-option`.
  *
@@ -168,19 +152,17 @@ function drawn(plan: TestPlan, drawings: NonNullable<RenderPlanOptions['drawings
 export function renderPlan(plan: TestPlan, options: RenderPlanOptions = {}): string {
   const from = 'renderPlan';
   requirePlan(from, plan);
-  requireOptions(from, options, ['drawings', 'identity', 'invented', ...presentationOptions]);
+  requireOptions(from, options, ['drawings', 'identity', 'invented', 'paper', ...presentationOptions]);
   const { drawings = {}, identity, invented, language, units } = options;
   requireOptions(from, drawings, ['piece', 'pace'], 'drawings');
+  if (options.identity !== undefined) requireText(from, 'options.identity', options.identity);
+  const paper = requirePaper(from, options.paper);
   const show = presentation(from, options);
   const { say, term, value } = show;
-  const title = `${say(titles[plan.planOf])}${identity === undefined ? '' : `: ${identity}`}`;
-  const list = (sentences: readonly string[]): Html =>
-    html`<ul>
-      ${sentences.map((one) => html`<li>${one}</li>`)}
-    </ul>`;
+  const heading = say(titles[plan.planOf]);
   return htmlPage(
-    title,
-    html`<h1>${title}</h1>
+    identity === undefined ? heading : `${heading}: ${identity}`,
+    html`<h1>${heading}${identity === undefined ? [] : html`: ${outside(identity)}`}</h1>
       <p class="lead">
         ${'section' in plan ? say('Section {section}.', { section: sectionInWords(plan.section, show) }) : ''}
         ${say('Frame of {capacity}.', { capacity: value(plan.frame.capacity / 1000, 'kN', 4) })}
@@ -194,16 +176,18 @@ export function renderPlan(plan: TestPlan, options: RenderPlanOptions = {}): str
       }
       ${plan.planOf === 'tension' ? [paceTable(plan, show), speedLine(plan, show)] : []} ${drawn(plan, drawings, { language, units })}
       <h2>${say('If it does not give way')}</h2>
-      ${list(plan.ifItStalls.map(term))}
+      ${bullets(plan.ifItStalls.map(term))}
       <h2>${say('Findings')}</h2>
       ${findingsList(plan.findings, show)}
       <h2>${say('The plan in numbers')}</h2>
       <table>
+        <caption>
+          ${say('Quantities of the plan, part by part.')}
+        </caption>
         ${planTable(summarisePlan(plan, { language, units }))}
       </table>
-      ${plan.planOf === 'tension' ? answersTable(plan, show) : []}
-      <h2>${say('Cautions')}</h2>
-      ${list(cautionsOf(plan.planOf).map(({ tag }) => show.language.cautions[tag]))}`,
+      ${plan.planOf === 'tension' ? answersTable(plan, show) : []} ${cautionsPart(plan.planOf, show)}`,
     show.language,
+    paper,
   );
 }

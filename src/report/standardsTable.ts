@@ -12,7 +12,7 @@ export function standardsTable(result: TensionResult, show: Presentation): PageT
   return {
     heading: show.say('Two standards side by side'),
     caption: show.say('One evaluation, rounded by each standard; rules in our own words, from memory: read the standard that governs.'),
-    columns: ['', 'ISO 6892-1', 'ASTM E8/E8M', show.say('Where they part')],
+    columns: [show.say('Quantity'), 'ISO 6892-1', 'ASTM E8/E8M', show.say('Where they part')],
     rows: compareStandards(result).map(({ iso, astm, unit, difference }) => [
       iso.symbol === '' ? show.term(iso.name) : iso.symbol,
       cell(iso, unit, show),

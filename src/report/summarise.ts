@@ -34,6 +34,10 @@ export interface SummaryRow {
   readonly step: number;
   /** Standard uncertainty in that unit, where it is known. */
   readonly standardUncertainty?: number | undefined;
+  /** Expanded uncertainty U = k u in that unit, where u is known. */
+  readonly expandedUncertainty?: number | undefined;
+  /** Coverage factor k: by the degrees of freedom of the budget, else 2. */
+  readonly coverageFactor?: number | undefined;
   /** Where the rule stands. */
   readonly source: string;
   /** What must be said beside the value: that its strain is of the crosshead. */
@@ -46,6 +50,13 @@ function roundStep(step: number): number {
   const lead = step / power;
   return (lead >= 5 ? 5 : lead >= 2 ? 2 : 1) * power;
 }
+
+/** Standard and expanded uncertainty. */
+const uncertain = (standardUncertainty: number, coverageFactor: number) => ({
+  standardUncertainty,
+  expandedUncertainty: coverageFactor * standardUncertainty,
+  coverageFactor,
+});
 
 /** A value in the unit that is shown, rounded by the rule of its kind, or by a step or a number of figures. */
 function rounded(value: number, { factor, step }: Shown, other: number, { rounding = 'iso', half }: SummaryOptions): RoundedValue {
@@ -83,6 +94,7 @@ export function summarise(result: TestResult, options: SummaryOptions = {}): Sum
   requireOptions(from, options, ['rounding', 'half', ...presentationOptions]);
   requireOneOf(from, 'options.rounding', options.rounding ?? 'iso', ['iso', 'astm']);
   const show: Presentation = presentation(from, options);
+  const budgets = 'uncertainty' in result ? result.uncertainty : undefined;
   return page.quantities(result).map(({ field, quantity, unit: metric, factor, step, stamp }) => {
     const other = show.unit(metric);
     const value = quantity.value * factor * other.factor;
@@ -97,7 +109,7 @@ export function summarise(result: TestResult, options: SummaryOptions = {}): Sum
       value,
       rounded: shown.rounded,
       step: shown.step,
-      ...(u === undefined ? {} : { standardUncertainty: u * factor * other.factor }),
+      ...(u === undefined ? {} : uncertain(u * factor * other.factor, budgets?.[quantity.symbol]?.coverageFactor ?? 2)),
       source: show.term(quantity.source),
       ...(stamp === undefined ? {} : { stamp: show.say(stamp) }),
     };

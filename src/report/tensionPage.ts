@@ -117,6 +117,6 @@ export const tensionPage: MethodPage<TensionResult> = {
     trueCurve: trueCurveFigure(result, show),
     rates: ratesFigure(result, show),
   }),
-  table: standardsTable,
+  tables: (result, show) => [standardsTable(result, show)],
   work: 'tension',
 };

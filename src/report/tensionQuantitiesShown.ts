@@ -40,6 +40,9 @@ const shown = {
 
 type Field = keyof typeof shown;
 
+/** @internal How each field of a tension test is shown. */
+export const tensionShown: Readonly<Record<string, Shown | undefined>> = shown;
+
 /** Where the extensometer still held, a value is its own, else the crosshead's. */
 function stampOf(result: TensionResult, field: Field): Phrase | undefined {
   if (!('strain' in shown[field])) return undefined;

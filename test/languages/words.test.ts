@@ -6,6 +6,7 @@ import { figurePhrases } from '../../src/languages/figurePhrases.js';
 import { pagePhrases } from '../../src/languages/pagePhrases.js';
 import { phrases } from '../../src/languages/phrases.js';
 import { planPhrases } from '../../src/languages/planPhrases.js';
+import { tablePhrases } from '../../src/languages/tablePhrases.js';
 
 /** A made-up language: every word is known by its marks. */
 const marked: Language = {
@@ -47,6 +48,6 @@ test('every phrase is there once, and is said somewhere', () => {
   const code = readdirSync('src/report')
     .map((file) => readFileSync(`src/report/${file}`, 'utf8'))
     .join('\n');
-  const unused = [...pagePhrases, ...figurePhrases, ...planPhrases].filter((one) => !code.includes(one));
+  const unused = [...pagePhrases, ...figurePhrases, ...planPhrases, ...tablePhrases].filter((one) => !code.includes(one));
   expect(unused).toEqual([]);
 });

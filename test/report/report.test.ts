@@ -128,7 +128,7 @@ describe('renderHtml', () => {
     expect(page).toContain('Invented data.');
     expect(page).toContain(result.provenance.hash);
     expect(page).toContain('They are not design values');
-    expect(page).toContain('<svg id="drawn">');
+    expect(page).toContain('<svg id="stressStrain-drawn">');
     for (const { remedy } of result.findings) expect(page).toContain(remedy.replaceAll("'", '&#39;'));
   });
 
@@ -137,7 +137,7 @@ describe('renderHtml', () => {
     expect(page.match(/<h1>/g)).toHaveLength(1);
     expect(page).toContain('<caption>');
     expect(page).toContain('scope="row"');
-    expect(page).toContain('role="img" aria-label="Stress against strain.');
+    expect(page).toContain('role="img" aria-label="Stress against strain"');
   });
 
   test('a poor result still makes a page', () => {

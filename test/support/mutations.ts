@@ -32,6 +32,7 @@ const made = [
   'Reading',
   'CurveResult',
   'Exercise',
+  'ForceVerificationResult',
   'UsableCalibration',
   'HardeningLaw',
   'Figure',

@@ -1,0 +1,122 @@
+import { InputError, requireList, requireObject, type BaseUnit } from '../base/index.js';
+import type { Phrase } from '../languages/index.js';
+import { decide, type Decision, type DecisionReason, type Measured, type Specification } from '../statistics/index.js';
+import { findingsList } from './findingsList.js';
+import type { Html } from './html.js';
+import type { PageTable, ShownQuantity } from './MethodPage.js';
+import { tableOf } from './pageParts.js';
+import type { Presentation } from './presentation.js';
+
+/** A measured value that may carry its unit, as a quantity of a result does. */
+export interface MeasuredQuantity extends Measured {
+  /** Its unit; default that of the property in the report. */
+  readonly unit?: BaseUnit | undefined;
+}
+
+/** A value and what was asked of it: the two arguments of `decide`. */
+export interface AskedDecision {
+  /** The value: a quantity of the result, with what an elongation needs beside it. */
+  readonly measured: MeasuredQuantity;
+  /** The limits and the rule. */
+  readonly specification: Specification;
+}
+
+const verdicts: Readonly<Record<Decision['verdict'], Phrase>> = {
+  pass: 'passes',
+  'conditional-pass': 'passes conditionally',
+  'conditional-fail': 'fails conditionally',
+  fail: 'fails',
+};
+
+const reasons: Readonly<Record<DecisionReason, Phrase>> = {
+  'other-quantity': 'No decision: the limit speaks of another quantity.',
+  'other-gauge-length': 'No decision: the limit is stated for another gauge length.',
+  'uncertainty-unknown': 'No decision: a guard band needs the uncertainty of the value.',
+};
+
+/** A probability that is neither 0 nor 1 is never shown as one of them. */
+const SURE = 1e-4;
+const chance = (p: number, { percent }: Presentation): string =>
+  p < SURE ? `< ${percent(SURE, 1)}` : p > 1 - SURE ? `> ${percent(1 - SURE, 4)}` : percent(p, p > 0.99 ? 4 : 2);
+
+function limits(
+  { lower, upper }: { readonly lower?: number | undefined; readonly upper?: number | undefined },
+  text: (value: number) => string,
+) {
+  return [...(lower === undefined ? [] : [`≥\u00a0${text(lower)}`]), ...(upper === undefined ? [] : [`≤\u00a0${text(upper)}`])].join(', ');
+}
+
+function ruleInWords({ rule = 'simple', guardFactor = 1.645, rounding }: Specification, { say, number }: Presentation): string {
+  const words =
+    rule === 'simple'
+      ? say('simple acceptance (JCGM 106)')
+      : say('guard band of {factor} u (JCGM 106, ILAC-G8)', { factor: number(guardFactor, 4) });
+  return rounding === undefined ? words : `${words}; ${say('rounded before it is compared')}`;
+}
+
+function verdictInWords({ verdict, toldApart }: Decision, { say }: Presentation): string {
+  return toldApart === false ? `${say(verdicts[verdict])}; ${say('cannot be told apart from the limit')}` : say(verdicts[verdict]);
+}
+
+function riskInWords({ consumersRisk, producersRisk, probabilityOfConformity: p }: Decision, show: Presentation): string {
+  if (p === undefined) return show.say('unknown: no uncertainty was given');
+  const conforms = { chance: chance(p, show) };
+  if (consumersRisk !== undefined)
+    return show.say('conforms with {chance}; risk of a wrong acceptance {risk}', { ...conforms, risk: chance(consumersRisk, show) });
+  return show.say('conforms with {chance}; risk of a wrong rejection {risk}', { ...conforms, risk: chance(producersRisk ?? p, show) });
+}
+
+/** @internal Checks what is to be decided: each has a value and a specification; `decide` checks these. */
+export function requireDecisions(from: string, decisions: readonly AskedDecision[] | undefined): readonly AskedDecision[] {
+  return requireList(from, 'options.decisions', decisions ?? [], 0).map((one, i) => {
+    const path = `options.decisions[${i}]`;
+    requireObject(from, path, one);
+    requireObject(from, `${path}.measured`, one.measured);
+    requireObject(from, `${path}.specification`, one.specification);
+    if (one.measured.symbol === undefined)
+      throw new InputError(from, `${path}.measured.symbol`, 'missing', 'must name the property', one.measured.symbol);
+    return one;
+  });
+}
+
+/** @internal Decisions as a table, each by its rule and with its risk, and what stands against them. */
+export function decisionsPart(decisions: readonly AskedDecision[], shown: readonly ShownQuantity[], show: Presentation): Html[] {
+  if (decisions.length === 0) return [];
+  const { say, number } = show;
+  const made = decisions.map(({ measured, specification }) => {
+    const symbol = measured.symbol ?? '';
+    const way = shown.find(({ quantity }) => quantity.symbol === symbol) ?? { unit: measured.unit ?? '', factor: 1 };
+    const other = show.unit(way.unit === '1' ? '' : way.unit);
+    const text = (value: number): string => `${number(value * way.factor * other.factor, 5)}\u00a0${other.unit}`.trim();
+    const decision = decide(measured, specification);
+    const u = measured.standardUncertainty;
+    const cells = decision.ok
+      ? [
+          text(decision.compared),
+          u === undefined || u === 0 ? '' : text(Number(u.toPrecision(2))),
+          limits(specification, text),
+          limits(decision.acceptance, text),
+          ruleInWords(specification, show),
+          verdictInWords(decision, show),
+          riskInWords(decision, show),
+        ]
+      : [
+          text(measured.value),
+          u === undefined || u === 0 ? '' : text(Number(u.toPrecision(2))),
+          limits(specification, text),
+          '',
+          ruleInWords(specification, show),
+          say(reasons[decision.reason]),
+          '',
+        ];
+    return { row: [symbol, ...cells], findings: decision.ok ? decision.findings : [] };
+  });
+  const table: PageTable = {
+    caption: say('Each value against its limits, by the rule agreed on; no verdict replaces local codes and licensed practice.'),
+    columns: [say('Symbol'), say('Value'), 'u', say('Limit'), say('Accepted'), say('Rule'), say('Verdict'), say('Probability and risk')],
+    kinds: ['short'],
+    rows: made.map(({ row }) => row),
+  };
+  const findings = made.flatMap((one) => one.findings);
+  return [tableOf(table), ...(findings.length > 0 ? [findingsList(findings, show)] : [])];
+}
