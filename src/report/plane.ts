@@ -58,7 +58,7 @@ const NAME_SIZE = 11.5;
 /** Width of letters in widths of the type; those of Chinese fill their square. */
 const LETTER = 0.52;
 const FULL = /[\u2e80-\u9fff\uf900-\ufaff\uff00-\uff60]/;
-const widthOf = (text: string): number => NAME_SIZE * [...text].reduce((sum, one) => sum + (FULL.test(one) ? 1 : LETTER), 0);
+const widthOf = (text: string): number => NAME_SIZE * Array.from(text).reduce((sum, one) => sum + (FULL.test(one) ? 1 : LETTER), 0);
 /** A name may stand out beyond the plot by so much [px]. */
 const BESIDE = 24;
 

@@ -1,0 +1,109 @@
+import { requireFinite, requireNonNegative, requireObject, requirePositive } from '../base/index.js';
+import type { Decision, Measured, Specification } from '../statistics/index.js';
+import { extentOf } from './extentOf.js';
+import type { Figure } from './Figure.js';
+import { figure, plane, type NamedPoint, type Place } from './plane.js';
+import { shownTo, type FigureOptions } from './presentation.js';
+import { quantityOptions, requireQuantity, type QuantityOptions } from './quantityOptions.js';
+import { requireMade } from './requireMade.js';
+
+const FROM = 'decisionFigure';
+
+/**
+ * A decision as plain Vega-Lite JSON: the value with its expanded uncertainty against the limits, with the guard band where the rule has one.
+ *
+ * @remarks
+ * The shaded part is what passes by the rule; between its edge and the limit lies the guard band. The bar is the value with ±U.
+ *
+ * @param decision - A result of `decide`.
+ * @param measured - The value that was decided about.
+ * @param specification - The limits.
+ * @param options - `symbol`, `unit`; language, units, ground.
+ * @returns The figure.
+ * @throws {@link InputError} `missing`, `wrong-type`, `not-finite`, `not-positive`, `out-of-range`, `unknown-option`.
+ *
+ * @example
+ * ```ts
+ * const measured = { value: 241, standardUncertainty: 3, symbol: 'ReH' };
+ * const specification = { lower: 235, rule: 'guarded' as const };
+ * const decision = required(decide(measured, specification));
+ * decisionFigure(decision, measured, specification, { unit: 'MPa' }).title; // => 'Value against its limits'
+ * ```
+ *
+ * @see JCGM 106:2012, conformity assessment. Checked in `test/report/studyFigures.test.ts`.
+ */
+export function decisionFigure(
+  decision: Decision,
+  measured: Measured,
+  specification: Specification,
+  options: FigureOptions & QuantityOptions = {},
+): Figure {
+  const { compared, acceptance, verdict } = requireMade(FROM, 'decision', decision, { numbers: ['compared'] });
+  requireObject(FROM, 'decision.acceptance', acceptance);
+  requireObject(FROM, 'measured', measured);
+  requireObject(FROM, 'specification', specification);
+  const u = requireNonNegative(FROM, 'measured.standardUncertainty', measured.standardUncertainty ?? 0);
+  const reach = u * requirePositive(FROM, 'specification.coverageFactor', specification.coverageFactor ?? 2);
+  const show = shownTo(FROM, options, quantityOptions);
+  const { say, term, colours } = show;
+  const symbol = options.symbol ?? measured.symbol;
+  const { factor, unit, text, title } = requireQuantity(
+    FROM,
+    { ...options, ...(symbol === undefined ? {} : { symbol }) },
+    show,
+    say('Value'),
+  );
+  const limits = (['lower', 'upper'] as const).flatMap((side) => {
+    const limit = specification[side];
+    if (limit === undefined) return [];
+    requireFinite(FROM, `specification.${side}`, limit);
+    return [{ side, limit, passes: requireFinite(FROM, `decision.acceptance.${side}`, acceptance[side] ?? limit) }];
+  });
+  const values = [compared - reach, compared + reach, ...limits.flatMap(({ limit, passes }) => [limit, passes])].map((one) => one * factor);
+  const along = extentOf([values], 0.25);
+  const { boxes, path, strokes, words, marks } = plane(show, { title, ...unit, ...along }, { title: '', names: [''] });
+  const edge = (side: 'lower' | 'upper', otherwise: number): number => {
+    const own = limits.find((one) => one.side === side);
+    return own ? own.passes * factor : otherwise;
+  };
+  const [low, high] = [edge('lower', along.from), edge('upper', along.to)];
+  const upright = (at: number): Place[] => [[at * factor, -0.5], [at * factor, 0.5]]; // prettier-ignore
+  const names = limits.map(({ side, limit }): NamedPoint => ({
+    x: limit * factor,
+    y: -0.36,
+    text: text(limit),
+    side: side === 'lower' ? 'left' : 'right',
+  }));
+  const drawn = figure(
+    show,
+    say('Value against its limits'),
+    reach > 0
+      ? say('{value} with an expanded uncertainty of {expanded}: {verdict}.', {
+          value: text(compared),
+          expanded: text(reach, 2),
+          verdict: term(verdict.replaceAll('-', ' ')),
+        })
+      : say('{value}: {verdict}.', { value: text(compared), verdict: term(verdict.replaceAll('-', ' ')) }),
+    [
+      ...(low < high ? [boxes([[[low, -0.5], [high, 0.5]]], { color: colours.law, opacity: 0.18 })] : []), // prettier-ignore
+      ...limits.map(({ limit }) => path(upright(limit), { color: colours.line, strokeWidth: 1.8 })),
+      ...limits
+        .filter(({ limit, passes }) => limit !== passes)
+        .map(({ passes }) => path(upright(passes), { color: colours.line, strokeWidth: 1.1, strokeDash: [4, 3] })),
+      ...words(names),
+      ...(reach > 0
+        ? [
+            strokes(
+              [
+                [[(compared - reach) * factor, 0], [(compared + reach) * factor, 0]],
+                ...[-1, 1].map((sign): [Place, Place] => [[(compared + sign * reach) * factor, -0.07], [(compared + sign * reach) * factor, 0.07]]), // prettier-ignore
+              ], // prettier-ignore
+              { color: colours.mark, strokeWidth: 2 },
+            ),
+          ]
+        : []),
+      marks([[compared * factor, 0]], { filled: true, size: 80 }), // prettier-ignore
+    ],
+  );
+  return { ...drawn, height: 120 };
+}
