@@ -164,4 +164,8 @@ export const figurePhrases = [
   'The yield point',
   'Yield point: the upper yield strength is {upper}, the lower {lower}.',
   'Yield point: the upper yield strength is {upper}.',
+  'pass',
+  'conditional pass',
+  'conditional fail',
+  'fail',
 ] as const;

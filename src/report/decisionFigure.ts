@@ -1,4 +1,5 @@
 import { requireFinite, requireNonNegative, requireObject, requirePositive } from '../base/index.js';
+import type { Phrase } from '../languages/index.js';
 import type { Decision, Measured, Specification } from '../statistics/index.js';
 import { extentOf } from './extentOf.js';
 import type { Figure } from './Figure.js';
@@ -8,6 +9,13 @@ import { quantityOptions, requireQuantity, type QuantityOptions } from './quanti
 import { requireMade } from './requireMade.js';
 
 const FROM = 'decisionFigure';
+
+const verdicts = {
+  pass: 'pass',
+  'conditional-pass': 'conditional pass',
+  'conditional-fail': 'conditional fail',
+  fail: 'fail',
+} as const satisfies Record<Decision['verdict'], Phrase>;
 
 /**
  * A decision as plain Vega-Lite JSON: the value with its expanded uncertainty against the limits, with the guard band where the rule has one.
@@ -45,7 +53,7 @@ export function decisionFigure(
   const u = requireNonNegative(FROM, 'measured.standardUncertainty', measured.standardUncertainty ?? 0);
   const reach = u * requirePositive(FROM, 'specification.coverageFactor', specification.coverageFactor ?? 2);
   const show = shownTo(FROM, options, quantityOptions);
-  const { say, term, colours } = show;
+  const { say, colours } = show;
   const symbol = options.symbol ?? measured.symbol;
   const { factor, unit, text, title } = requireQuantity(
     FROM,
@@ -81,9 +89,9 @@ export function decisionFigure(
       ? say('{value} with an expanded uncertainty of {expanded}: {verdict}.', {
           value: text(compared),
           expanded: text(reach, 2),
-          verdict: term(verdict.replaceAll('-', ' ')),
+          verdict: say(verdicts[verdict]),
         })
-      : say('{value}: {verdict}.', { value: text(compared), verdict: term(verdict.replaceAll('-', ' ')) }),
+      : say('{value}: {verdict}.', { value: text(compared), verdict: say(verdicts[verdict]) }),
     [
       ...(low < high ? [boxes([[[low, -0.5], [high, 0.5]]], { color: colours.law, opacity: 0.18 })] : []), // prettier-ignore
       ...limits.map(({ limit }) => path(upright(limit), { color: colours.line, strokeWidth: 1.8 })),
