@@ -135,7 +135,7 @@ export const figurePhrases = [
   'measured',
   'Pressure at standstill',
   'The pressure falls by {share} of its mean in a minute.',
-  'True stress σ and hardening rate dσ/dε',
+  'True stress, hardening rate',
   "Considère's construction: where the neck begins",
   'The hardening rate falls to the true stress of {stress} at a true strain of {strain}: there the neck begins.',
   'Strain along',

@@ -56,7 +56,7 @@ export function batchesFigure(comparison: BatchComparison, options: FigureOption
   const foot = rows.length - 0.5;
   const upright = (at: number): Place[] => [[at, -0.5], [at, foot]]; // prettier-ignore
   const said = { difference: text(difference), low: text(interval.low), high: text(interval.high) };
-  const drawn = figure(
+  return figure(
     show,
     say('Difference of two batches'),
     equivalence
@@ -79,6 +79,6 @@ export function batchesFigure(comparison: BatchComparison, options: FigureOption
       strokes(rows.map(({ ends: { low, high } }, k): [Place, Place] => [[low * factor, k], [high * factor, k]]), { color: colours.curve, strokeWidth: 2.4 }), // prettier-ignore
       marks(rows.map((_, k): Place => [difference * factor, k]), { filled: true, color: colours.curve, size: 70 }), // prettier-ignore
     ],
+    { names: rows.map(({ name }) => name), height: 70 + 60 * rows.length },
   );
-  return { ...drawn, height: 70 + 60 * rows.length };
 }

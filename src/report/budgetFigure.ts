@@ -72,7 +72,7 @@ export function budgetFigure(budget: UncertaintyBudget, options: FigureOptions =
     side: 'right',
   }));
   const said = { symbol: symbol ?? '', value: text(value, 5), expanded: text(expandedUncertainty, 2), factor: number(coverageFactor, 3) };
-  const drawn = figure(
+  return figure(
     show,
     symbol === undefined ? say('What the uncertainty is made of') : say('What the uncertainty of {symbol} is made of', said),
     rows[0] === undefined
@@ -86,8 +86,8 @@ export function budgetFigure(budget: UncertaintyBudget, options: FigureOptions =
       boxes(rows.map(({ share }, k): [Place, Place] => [[0, k - HALF], [share, k + HALF]]), { color: colours.curve, opacity: 0.85 }), // prettier-ignore
       path([[0, -0.5], [0, rows.length - 0.5]], { color: colours.axis, strokeWidth: 1 }), // prettier-ignore
       // beside a bar there is room in the middle of its height
-      ...words(names.map((one) => ({ ...one, y: one.y - 0.12 }))),
+      ...words(names.map((one) => ({ ...one, y: one.y - 0.3 }))),
     ],
+    { names: rows.map(({ name }) => name), height: 40 + 26 * Math.max(1, rows.length) },
   );
-  return { ...drawn, height: 40 + 26 * Math.max(1, rows.length) };
 }

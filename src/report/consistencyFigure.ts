@@ -50,7 +50,7 @@ export function consistencyFigure(web: ConsistencyWeb, options: FigureOptions = 
   );
   const places = (good: boolean): Place[] => rows.flatMap(({ off, holds }, k): Place[] => (holds === good ? [[off, k]] : []));
   const broken = rows.filter(({ holds }) => !holds).map(({ name }) => name);
-  const drawn = figure(
+  return figure(
     show,
     say('Values of the test against each other'),
     broken.length === 0
@@ -62,6 +62,6 @@ export function consistencyFigure(web: ConsistencyWeb, options: FigureOptions = 
       ...(broken.length < rows.length ? [marks(places(true), { filled: true, color: colours.curve, size: 70 })] : []),
       ...(broken.length > 0 ? [marks(places(false), { shape: 'square', color: colours.line, size: 90, strokeWidth: 2 })] : []),
     ],
+    { names: rows.map(({ name }) => name), height: 40 + 36 * rows.length },
   );
-  return { ...drawn, height: 40 + 36 * rows.length };
 }

@@ -82,7 +82,7 @@ export function decisionFigure(
     text: text(limit),
     side: side === 'lower' ? 'left' : 'right',
   }));
-  const drawn = figure(
+  return figure(
     show,
     say('Value against its limits'),
     reach > 0
@@ -99,6 +99,16 @@ export function decisionFigure(
         .filter(({ limit, passes }) => limit !== passes)
         .map(({ passes }) => path(upright(passes), { color: colours.line, strokeWidth: 1.1, strokeDash: [4, 3] })),
       ...words(names),
+      ...words(
+        limits
+          .filter(({ limit, passes }) => limit !== passes)
+          .map(({ side, passes }): NamedPoint => ({
+            x: passes * factor,
+            y: 0.36,
+            text: text(passes),
+            side: side === 'lower' ? 'right' : 'left',
+          })),
+      ),
       ...(reach > 0
         ? [
             strokes(
@@ -112,6 +122,6 @@ export function decisionFigure(
         : []),
       marks([[compared * factor, 0]], { filled: true, size: 80 }), // prettier-ignore
     ],
+    { names: [''], height: 120 },
   );
-  return { ...drawn, height: 120 };
 }

@@ -5,12 +5,14 @@ import { figure, plane, type Place } from './plane.js';
 import { shownTo, type FigureOptions } from './presentation.js';
 import { verificationLayers } from './verificationLayers.js';
 
+const PLACES = 40;
+
 /**
  * Errors of a verified travel sensor or extensometer by displacement as plain Vega-Lite JSON, with the limits of the classes.
  *
  * @remarks
- * Triangles that point up are readings from below, those that point down from above; the line joins the means of those from below. The limits are a length near zero and a
- * share further out.
+ * Triangles that point up are readings from below, those that point down from above; the line joins the means of those from below. The limits are a share, and near
+ * zero a length.
  *
  * @param verification - As of `verifyDisplacement`.
  * @param options - Language, units, ground.
@@ -31,16 +33,18 @@ export function displacementVerificationFigure(verification: DisplacementVerific
   const show = shownTo(from, options);
   const { say, value } = show;
   const errors = (reference: number, readings: ArrayLike<number> = []): Place[] =>
-    Array.from(readings, (one): Place => [reference, one - reference]);
+    Array.from(readings, (one): Place => [reference, 100 * (one / reference - 1)]);
   const rising = verification.steps.flatMap((one) => errors(one.reference, one.rising));
   const falling = verification.steps.flatMap((one) => errors(one.reference, one.falling));
   const means = verification.steps.map(({ reference, rising: up }): Place => {
     const own = errors(reference, up);
     return [reference, own.reduce((sum, [, error]) => sum + error, 0) / own.length];
   });
+  const start = steps[0]!.reference / 1.15;
   const end = 1.1 * steps[steps.length - 1]!.reference;
+  const places = Array.from({ length: PLACES }, (_, k) => start * (end / start) ** (k / (PLACES - 1)));
   const widest = displacementClasses.findIndex(({ share, length }) =>
-    [...rising, ...falling].every(([x, error]) => Math.abs(error) <= Math.max(share * x, length)),
+    [...rising, ...falling].every(([x, error]) => Math.abs(error) <= 100 * Math.max(share, length / x)),
   );
   const shown = displacementClasses.slice(
     Math.max(0, (widest < 0 ? displacementClasses.length : widest) - 1),
@@ -49,16 +53,16 @@ export function displacementVerificationFigure(verification: DisplacementVerific
   const classes = shown
     .map(({ displacementClass: name, share, length }) => ({
       text: say('class {name}', { name: String(name) }),
-      limits: [[0, length], [Math.min(length / share, end), length], [end, Math.max(length, share * end)]] as readonly Place[], // prettier-ignore
+      limits: places.map((x): Place => [x, 100 * Math.max(share, length / x)]),
     }))
     .reverse();
   const highest = classes.flatMap(({ limits }) => limits.map(([, y]) => y));
   const area = plane(
     show,
-    { title: say('Displacement by the reference'), metric: 'mm', from: 0, to: end },
+    { title: say('Displacement by the reference'), metric: 'mm', from: start, to: end, log: true },
     {
       title: say('Error of the displacement'),
-      metric: 'mm',
+      metric: '%',
       ...extentOf([rising.map(([, y]) => y), falling.map(([, y]) => y), highest, highest.map((y) => -y)], 0.12),
     },
   );

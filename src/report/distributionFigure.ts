@@ -40,7 +40,7 @@ function shareBelow(quantiles: Float64Array, value: number): number {
  *
  * @example
  * ```ts
- * const trials = required(monteCarlo(({ F }) => F / 50, { F: { value: 20000, uncertainty: { standard: 100 } } }, { trials: 2000 }));
+ * const trials = required(monteCarlo(({ F }) => F / 50, { F: { value: 20000, uncertainty: { standardUncertainty: 100 } } }, { trials: 2000 }));
  * distributionFigure(trials, { symbol: 'Rm', unit: 'MPa' }).title; // => 'Distribution of Rm by Monte Carlo'
  * ```
  *

@@ -14,12 +14,23 @@ export function extentOf(lists: readonly ArrayLike<number>[], room = 0.08): { re
   return { from: low - beyond, to: high + beyond };
 }
 
-/** @internal Heights for names that would stand on each other: in the same order, at least so far apart, as near to their own as can be. */
+/** @internal Heights for names that would stand on each other: in the same order, at least so far apart, and as near to their own as can be. */
 export function apart(heights: readonly number[], least: number): number[] {
   const order = heights.map((_, k) => k).sort((a, b) => heights[a]! - heights[b]!);
+  // piles of names, each about the mean of what its names want
+  const piles: { readonly names: readonly number[]; readonly middle: number }[] = [];
+  const edge = (pile: { readonly names: readonly number[]; readonly middle: number }, sign: number): number =>
+    pile.middle + (sign * least * (pile.names.length - 1)) / 2;
+  for (const k of order) {
+    let pile = { names: [k], middle: heights[k]! };
+    for (let below = piles[piles.length - 1]; below && edge(pile, -1) - edge(below, 1) < least; below = piles[piles.length - 1]) {
+      piles.pop();
+      const names = [...below.names, ...pile.names];
+      pile = { names, middle: names.reduce((sum, one) => sum + heights[one]!, 0) / names.length };
+    }
+    piles.push(pile);
+  }
   const placed = [...heights];
-  order.slice(1).forEach((k, j) => (placed[k] = Math.max(placed[k]!, placed[order[j]!]! + least)));
-  // back down, by half of what the pile has grown above its top
-  const grown = order.length > 0 ? placed[order[order.length - 1]!]! - heights[order[order.length - 1]!]! : 0;
-  return placed.map((one) => one - grown / 2);
+  for (const pile of piles) pile.names.forEach((k, j) => (placed[k] = edge(pile, -1) + j * least));
+  return placed;
 }

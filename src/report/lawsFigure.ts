@@ -50,7 +50,7 @@ export function lawsFigure(comparison: LawComparison, flow: CurveColumns, option
   const first = strain.reduce((a, b) => Math.min(a, b));
   const places = Array.from({ length: PLACES }, (_, k) => first + ((end - first) * k) / (PLACES - 1));
   const drawn = ranked.map(({ name, law }) => ({ name, heights: places.map(law.stress) }));
-  const top = 1.1 * Math.max(largest(stress), ...drawn.map(({ heights }) => largest(heights)));
+  const top = 1.18 * Math.max(largest(stress), ...drawn.map(({ heights }) => largest(heights)));
   const { line, band, marks, words, path } = plane(
     show,
     { title: say('True plastic strain εp'), from: 0, to: 1.24 * end },
@@ -91,7 +91,7 @@ export function lawsFigure(comparison: LawComparison, flow: CurveColumns, option
           { color: palette[k % palette.length]!, strokeWidth: k === 0 ? 2 : 1.4, strokeDash: DASHES[k % DASHES.length]! },
         ),
       ),
-      ...words(drawn.map(({ name }, k) => ({ x: end, y: lasts[k]! + 0.035 * top, text: name, side: 'right' }))),
+      ...words(drawn.map(({ name }, k) => ({ x: end, y: lasts[k]! + 0.03 * top, text: name, side: 'right' }))),
     ],
   );
 }

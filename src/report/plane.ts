@@ -22,8 +22,8 @@ export interface NamedPoint {
   readonly x: number;
   readonly y: number;
   readonly text: string;
-  /** Side of the point on which its name stands. */
-  readonly side: 'left' | 'right';
+  /** Where its name stands: above to the left, below to the right, or above to the right (beside a falling line). */
+  readonly side: 'left' | 'right' | 'over';
 }
 
 type Mark = Readonly<Record<string, FigureValue>>;
@@ -60,15 +60,15 @@ const LETTER = 0.52;
 const FULL = /[\u2e80-\u9fff\uf900-\ufaff\uff00-\uff60]/;
 const widthOf = (text: string): number => NAME_SIZE * Array.from(text).reduce((sum, one) => sum + (FULL.test(one) ? 1 : LETTER), 0);
 /** A name may stand out beyond the plot by so much [px]. */
-const BESIDE = 24;
+const BESIDE = 6;
 
 /** The side on which a name has room; that which was asked for, where it has. */
 function sideOf({ x, text, side }: NamedPoint, { from, to, log }: Axis): NamedPoint['side'] {
   if (from === undefined || to === undefined) return side;
   const at = (log ? Math.log(x / from) / Math.log(to / from) : (x - from) / (to - from)) * WIDTH;
   const need = widthOf(text) + 8 - BESIDE;
-  if (side === 'right' && at + need > WIDTH && at - need > 0) return 'left';
-  return side === 'left' && at - need < 0 && at + need < WIDTH ? 'right' : side;
+  if (side === 'left') return at - need < 0 && at + need < WIDTH ? 'over' : 'left';
+  return at + need > WIDTH && at - need > 0 ? 'left' : side;
 }
 
 /** How the values of an axis are written: names of rows, whole numbers, or as the language writes numbers. */
@@ -117,16 +117,20 @@ export function plane(show: Presentation, x: Axis, y: Axis): Plane {
       type: 'text',
       align: left ? 'right' : 'left',
       dx: left ? -8 : 8,
-      dy: left ? -6 : 10,
+      dy: side === 'right' ? 10 : -8,
       color: show.colours.mark,
       fontSize: NAME_SIZE,
     };
     return [{ data: { values: own }, mark, encoding: { ...encoding, text: { field: 'text' } } }];
   };
-  const words = (given: readonly NamedPoint[]): FigureValue[] => [...names(given, 'left'), ...names(given, 'right')];
+  const words = (given: readonly NamedPoint[]): FigureValue[] => [
+    ...names(given, 'left'),
+    ...names(given, 'right'),
+    ...names(given, 'over'),
+  ];
   const marks = (given: readonly Place[], mark: Mark = {}): FigureValue => ({
     data: { values: given.map(([px, py]) => ({ x: px * fx, y: py * fy })) },
-    mark: { type: 'point', filled: false, size: 46, strokeWidth: 1.4, color: show.colours.mark, ...mark },
+    mark: { type: 'point', filled: false, opacity: 1, size: 46, strokeWidth: 1.4, color: show.colours.mark, ...mark },
     encoding,
   });
   const spans = (given: readonly (readonly [Place, Place])[], mark: Mark): FigureValue => ({
@@ -154,24 +158,53 @@ export function plane(show: Presentation, x: Axis, y: Axis): Plane {
   };
 }
 
+/** @internal Rows of a figure that has some in the place of an axis: their names, and the height of the whole [px]. */
+export interface Rows {
+  readonly names: readonly string[];
+  readonly height: number;
+}
+
+/** Room around a figure [px]. */
+const ROOM = 10;
+
+/** What the drawing library's guess of the widest name is off by: it takes four fifths of the type for every letter. */
+function guessOff(names: readonly string[]): number {
+  const widest = (of: (name: string) => number): number => Math.max(0, ...names.map(of));
+  return widest((name) => 1.06 * widthOf(name)) - widest((name) => 0.8 * NAME_SIZE * name.length);
+}
+
 /** @internal A figure of layers, in the one style of all figures. */
-export function figure({ colours, language }: Presentation, title: string, description: string, layer: readonly FigureValue[]): Figure {
+export function figure(
+  { colours, language }: Presentation,
+  title: string,
+  description: string,
+  layer: readonly FigureValue[],
+  rows?: Rows,
+): Figure {
   return {
     $schema: 'https://vega.github.io/schema/vega-lite/v6.json',
     title,
     description,
     width: WIDTH,
-    height: HEIGHT,
+    height: rows?.height ?? HEIGHT,
     layer,
     config: {
       background: colours.ground,
       // the last ones have Chinese characters
-      font: 'Georgia, "Times New Roman", "Liberation Serif", "Noto Serif CJK SC", "Songti SC", SimSun, serif',
+      font: 'Georgia, Times New Roman, Liberation Serif, Noto Serif CJK SC, Songti SC, SimSun, serif',
       // title and description say what is drawn; point by point nobody could follow
       aria: false,
-      padding: 10,
+      padding: rows ? { left: ROOM + guessOff(rows.names), right: ROOM, top: ROOM, bottom: ROOM } : ROOM,
       locale: { number: { decimal: language.decimalSign, thousands: '\u202f', grouping: [3], currency: ['', ''] } },
-      title: { anchor: 'start', fontSize: 14, fontWeight: 'normal', offset: 10, color: colours.mark },
+      title: {
+        aria: false,
+        anchor: 'start',
+        ...(rows ? { frame: 'group' } : {}),
+        fontSize: 14,
+        fontWeight: 'normal',
+        offset: 10,
+        color: colours.mark,
+      },
       axis: {
         gridColor: colours.grid,
         domainColor: colours.axis,

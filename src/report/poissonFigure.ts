@@ -25,7 +25,7 @@ const BEYOND = 1.5;
  * const stress = Array.from({ length: 20 }, (_, i) => 10 * i);
  * const strain = stress.map((R) => R / 200000);
  * const curve = { strain, stress, transverseStrain: strain.map((e) => -0.29 * e) };
- * poissonFigure(curve, { first: 2, last: 18 }).description; // => 'Strain across against strain along: Poisson\\'s ratio 0.29.'
+ * poissonFigure(curve, { first: 2, last: 18 }).description.includes('0.29'); // => true
  * ```
  *
  * @see ASTM E132. Checked in `test/report/studyFigures.test.ts`.
@@ -55,7 +55,7 @@ export function poissonFigure(curve: TransverseCurve, window: ElasticSamples, op
     [
       line({ x: along, y: across, xFactor: 100, yFactor: 100 }, { color: colours.curve, strokeWidth: 1.4 }),
       path(ends, { color: colours.mark, strokeWidth: 3, opacity: 0.6 }),
-      ...words([{ x: 100 * e, y: 100 * q, text: `ν = ${number(ratio, 3)}`, side: 'right' }]),
+      ...words([{ x: 100 * e, y: 100 * q, text: `ν = ${number(ratio, 3)}`, side: 'over' }]),
     ],
   );
 }

@@ -63,7 +63,7 @@ export function strainRatioFigure(curve: SheetCurve, range: RatioOptions, option
     [
       line({ x: along, y: across }, { color: colours.curve, strokeWidth: 1.4 }),
       path(ends.map((x): [number, number] => [x, slope * x]), { color: colours.mark, strokeWidth: 3, opacity: 0.6 }), // prettier-ignore
-      ...words([{ x: middle, y: slope * middle, text: `r = ${number(ratio, 3)}`, side: 'right' }]),
+      ...words([{ x: middle, y: slope * middle, text: `r = ${number(ratio, 3)}`, side: 'over' }]),
     ],
   );
 }

@@ -27,7 +27,7 @@ export function verificationLayers(
   const last = classes.map(({ text, limits }) => ({ text, at: limits[limits.length - 1]! }));
   const first = means[0]!;
   return [
-    path([[Math.min(0, first[0]), 0], [last[0]?.at[0] ?? first[0], 0]], { color: colours.axis, strokeWidth: 1 }), // prettier-ignore
+    path([[classes[0]?.limits[0]?.[0] ?? first[0], 0], [last[0]?.at[0] ?? means[means.length - 1]![0], 0]], { color: colours.axis, strokeWidth: 1 }), // prettier-ignore
     ...classes.flatMap(({ limits }, k) =>
       [1, -1].map(
         (sign) =>
