@@ -197,7 +197,6 @@ export function figure(
       padding: rows ? { left: ROOM + guessOff(rows.names), right: ROOM, top: ROOM, bottom: ROOM } : ROOM,
       locale: { number: { decimal: language.decimalSign, thousands: '\u202f', grouping: [3], currency: ['', ''] } },
       title: {
-        aria: false,
         anchor: 'start',
         ...(rows ? { frame: 'group' } : {}),
         fontSize: 14,

@@ -1,4 +1,4 @@
-import { requireArray, requireObject, type TensionColumns, type TrailStep } from '../base/index.js';
+import { InputError, requireArray, requireObject, type TensionColumns, type TrailStep } from '../base/index.js';
 import { requireRecord } from '../curve/index.js';
 import { findPauses } from '../record/index.js';
 import type { Figure } from './Figure.js';
@@ -6,7 +6,6 @@ import { figure, plane, type Place } from './plane.js';
 import { shownTo, type FigureOptions } from './presentation.js';
 import { largest, thinned } from './thinned.js';
 import { extentOf } from './extentOf.js';
-import { InputError } from '../base/index.js';
 
 /** Options of {@link recordFigure}. */
 export interface RecordFigureOptions extends FigureOptions {
@@ -39,10 +38,10 @@ function touched(length: number, trail: readonly TrailStep[]): { readonly change
  * Force over time as plain Vega-Lite JSON, with pauses of the drive and the samples that repairs changed or left out.
  *
  * @remarks
- * Pauses are shaded, as `findPauses` finds them; they need a column of motion. Triangles are samples that were given other values, crosses those that
+ * Pauses are shaded, as `findPauses` finds them. Triangles are samples that were given other values, crosses those that
  * were left out; of many, so many as can be told apart.
  *
- * @param record - The record as given to the analysis, with `time`.
+ * @param record - The record as given to the analysis: `force` [N], `time` [s] and a column of motion.
  * @param options - `trail` of the result; language, units, ground.
  * @returns The figure.
  * @throws {@link InputError} `missing`, `wrong-type`, `not-finite`, `unequal-lengths`, `too-few`, `out-of-range`, `unknown-option`.
@@ -58,7 +57,7 @@ function touched(length: number, trail: readonly TrailStep[]): { readonly change
  * @see Common practice. Checked in `test/report/studyFigures.test.ts`.
  */
 export function recordFigure(record: TensionColumns, options: RecordFigureOptions = {}): Figure {
-  const { time, force, ...moved } = requireRecord(FROM, record);
+  const { time, force } = requireRecord(FROM, record);
   const show = shownTo(FROM, options, ['trail']);
   if (!time) throw new InputError(FROM, 'record.time', 'missing', 'must be given: force is drawn over it', undefined);
   const trail = requireArray(FROM, 'options.trail', options.trail ?? []);
@@ -72,7 +71,7 @@ export function recordFigure(record: TensionColumns, options: RecordFigureOption
     { title: say('Time t'), metric: 's', ...span },
     { title: say('Force F'), metric: 'kN', from: lowest, to: top },
   );
-  const still = moved.travel || moved.extension || moved.strain ? findPauses(record) : [];
+  const still = findPauses(record);
   const { changed, left } = touched(force.length, trail);
   const places = (samples: Set<number>): Place[] => {
     const own = [...samples].sort((a, b) => a - b);

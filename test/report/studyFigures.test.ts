@@ -169,7 +169,7 @@ describe('what each shows', () => {
   });
 
   test('repairs: changed and left-out samples stand at their places in the record as given', () => {
-    const record = { force: [0, 10, 20, 90, 40, 50, 60, 70], time: [0, 1, 2, 3, 4, 5, 6, 7] };
+    const record = { force: [0, 10, 20, 90, 40, 50, 60, 70], time: [0, 1, 2, 3, 4, 5, 6, 7], travel: [0, 1, 2, 3, 4, 5, 6, 7] };
     const trail: TrailStep[] = [
       { step: 'some left out', values: {}, change: { kind: 'keep', ranges: [[0, 0], [2, 7]] } }, // prettier-ignore
       { step: 'one set', values: {}, change: { kind: 'set', column: 'force', samples: [2], values: [30] } },
@@ -179,7 +179,7 @@ describe('what each shows', () => {
     expect(marksOf(figure, 'cross').map(({ x }) => x)).toEqual([1, 7]);
     expect(marksOf(figure, 'triangle-up')).toEqual([{ x: 3, y: 90 / 1000 }]);
     expect(figure.description).toContain('changed by repairs: 1 (triangles), left out: 2 (crosses)');
-    expect(refusal(() => report.recordFigure({ force: [0, 1] }))).toBe('missing record.time');
+    expect(refusal(() => report.recordFigure({ force: [0, 1], travel: [0, 1] }))).toBe('missing record.time');
   });
 
   test('replicates: the value that is flagged stands in a square with the name of its test', () => {
