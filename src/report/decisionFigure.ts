@@ -1,12 +1,11 @@
-import { requireFinite, requireNonNegative, requireObject, requirePositive } from '../base/index.js';
+import { required } from '../base/index.js';
 import type { Phrase } from '../languages/index.js';
-import type { Decision, Measured, Specification } from '../statistics/index.js';
+import { decide, type Decision, type Measured, type Specification } from '../statistics/index.js';
 import { extentOf } from './extentOf.js';
 import type { Figure } from './Figure.js';
 import { figure, plane, type NamedPoint, type Place } from './plane.js';
 import { shownTo, type FigureOptions } from './presentation.js';
 import { quantityOptions, requireQuantity, type QuantityOptions } from './quantityOptions.js';
-import { requireMade } from './requireMade.js';
 
 const FROM = 'decisionFigure';
 
@@ -23,36 +22,27 @@ const verdicts = {
  * @remarks
  * The shaded part is what passes by the rule; between its edge and the limit lies the guard band. The bar is the value with ±U.
  *
- * @param decision - A result of `decide`.
- * @param measured - The value that was decided about.
- * @param specification - The limits.
+ * @param measured - As of `decide`.
+ * @param specification - Likewise.
  * @param options - `symbol`, `unit`; language, units, ground.
  * @returns The figure.
- * @throws {@link InputError} `missing`, `wrong-type`, `not-finite`, `not-positive`, `out-of-range`, `unknown-option`.
+ * @throws {@link InputError} As `decide`; also where there is no decision (`out-of-range`); `wrong-type`, `unknown-option`.
  *
  * @example
  * ```ts
  * const measured = { value: 241, standardUncertainty: 3, symbol: 'ReH' };
  * const specification = { lower: 235, rule: 'guarded' as const };
- * const decision = required(decide(measured, specification));
- * decisionFigure(decision, measured, specification, { unit: 'MPa' }).title; // => 'Value against its limits'
+ * decisionFigure(measured, specification, { unit: 'MPa' }).title; // => 'Value against its limits'
  * ```
  *
  * @see JCGM 106:2012, conformity assessment. Checked in `test/report/studyFigures.test.ts`.
  */
-export function decisionFigure(
-  decision: Decision,
-  measured: Measured,
-  specification: Specification,
-  options: FigureOptions & QuantityOptions = {},
-): Figure {
-  const { compared, acceptance, verdict } = requireMade(FROM, 'decision', decision, { numbers: ['compared'] });
-  requireObject(FROM, 'decision.acceptance', acceptance);
-  requireObject(FROM, 'measured', measured);
-  requireObject(FROM, 'specification', specification);
-  const u = requireNonNegative(FROM, 'measured.standardUncertainty', measured.standardUncertainty ?? 0);
-  const reach = u * requirePositive(FROM, 'specification.coverageFactor', specification.coverageFactor ?? 2);
+export function decisionFigure(measured: Measured, specification: Specification, options: FigureOptions & QuantityOptions = {}): Figure {
+  const decided = decide(measured, specification);
   const show = shownTo(FROM, options, quantityOptions);
+  const { compared, acceptance, verdict } = required(decided);
+  const u = measured.standardUncertainty ?? 0;
+  const reach = u * (specification.coverageFactor ?? 2);
   const { say, colours } = show;
   const symbol = options.symbol ?? measured.symbol;
   const { factor, unit, text, title } = requireQuantity(
@@ -63,9 +53,7 @@ export function decisionFigure(
   );
   const limits = (['lower', 'upper'] as const).flatMap((side) => {
     const limit = specification[side];
-    if (limit === undefined) return [];
-    requireFinite(FROM, `specification.${side}`, limit);
-    return [{ side, limit, passes: requireFinite(FROM, `decision.acceptance.${side}`, acceptance[side] ?? limit) }];
+    return limit === undefined ? [] : [{ side, limit, passes: acceptance[side] ?? limit }];
   });
   const values = [compared - reach, compared + reach, ...limits.flatMap(({ limit, passes }) => [limit, passes])].map((one) => one * factor);
   const along = extentOf([values], 0.25);

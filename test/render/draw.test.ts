@@ -1,4 +1,5 @@
 import { describe, expect, test, vi } from 'vitest';
+import { isInputError } from '../../src/base/index.js';
 import { english } from '../../src/languages/index.js';
 import { drawFigure, drawFigures, drawPng } from '../../src/render/index.js';
 import { rateSensitivityFigure, type Figure } from '../../src/report/index.js';
@@ -8,7 +9,7 @@ const figure = rateSensitivityFigure(rates);
 const failed = async (drawing: Promise<unknown>): Promise<unknown> =>
   drawing.then(
     () => 'drawn',
-    (error: { code: string; path: string }) => `${error.code} ${error.path}`,
+    (error: unknown) => (isInputError(error) ? `${error.code} ${error.path}` : String(error)),
   );
 
 describe('SVG', () => {

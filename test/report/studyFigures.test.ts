@@ -4,7 +4,11 @@ import {
   analyseTension,
   checkPieceChart,
   compareLaws,
+  fitCalibration,
+  fitCompliance,
   hardeningPicture,
+  leakDown,
+  required,
   sectionFromArea,
   type TensionColumns,
   type TrailStep,
@@ -32,7 +36,7 @@ interface Layer {
 const layers = ({ layer }: Figure): readonly Layer[] => layer as unknown as readonly Layer[];
 const rows = (figure: Figure): number => layers(figure).reduce((sum, { data }) => sum + data.values.length, 0);
 const allText = (value: FigureValue): string[] =>
-  typeof value === 'string' ? [value] : typeof value === 'object' && value !== null ? Object.values(value).flatMap((one) => allText(one as FigureValue)) : []; // prettier-ignore
+  typeof value === 'string' ? [value] : typeof value === 'object' && value !== null ? Object.values(value).flatMap((one) => allText(one)) : []; // prettier-ignore
 
 describe('every figure', () => {
   test.each(names)('%s is sound: words, finite numbers, few points, and a small drawing that holds its names', async (name) => {
@@ -103,11 +107,14 @@ describe('colours', () => {
     return (high + 0.05) / (low + 0.05);
   };
 
-  test('the formula of contrast gives 21 for black on white', () => expect(contrast('#000000', 'white')).toBeCloseTo(21, 12));
+  test('the formula of contrast gives 21 for black on white', () => {
+    expect(contrast('#000000', 'white')).toBeCloseTo(21, 12);
+  });
 
   test.each(['light', 'dark'] as const)('of the %s ground stand out by WCAG: letters 4.5 to 1, lines 3 to 1', (appearance) => {
-    const { ground, grid: _, ...rest } = colours[appearance];
-    for (const [role, colour] of Object.entries(rest))
+    const { ground, ...rest } = colours[appearance];
+    // the grid is there to be overlooked
+    for (const [role, colour] of Object.entries(rest).filter(([name]) => name !== 'grid'))
       expect(contrast(colour, ground), role).toBeGreaterThanOrEqual(['mark', 'words'].includes(role) ? 4.5 : 3);
   });
 
@@ -192,7 +199,9 @@ describe('what each shows', () => {
     const words = layers(light['laws']!).filter(({ mark }) => mark.type === 'text').flatMap(({ data }) => data.values); // prettier-ignore
     const heights = words.filter(({ text: one }) => one !== 'measured').map(({ y }) => Number(y)).sort((a, b) => a - b); // prettier-ignore
     expect(heights).toHaveLength(5);
-    heights.slice(1).forEach((one, k) => expect(one - heights[k]!).toBeGreaterThan(10));
+    heights.slice(1).forEach((one, k) => {
+      expect(one - heights[k]!).toBeGreaterThan(10);
+    });
     const strain = [0.01, 0.02, 0.05, 0.1];
     expect(
       refusal(() => report.lawsFigure({ ...compareLaws({ strain, stress: [1, 2, 3, 4] }), ranked: [] }, { strain, stress: strain })),
@@ -203,7 +212,9 @@ describe('what each shows', () => {
     const step = { force: 10_000, rising: [10_050, 10_060, 10_040], falling: [9980] };
     const figure = report.forceVerificationFigure({ steps: [step], range: 25_000, resolution: 6 });
     const up = marksOf(figure, 'triangle-up').map(({ y }) => Number(y));
-    [0.5, 0.6, 0.4].forEach((error, k) => expect(up[k]).toBeCloseTo(error, 9));
+    [0.5, 0.6, 0.4].forEach((error, k) => {
+      expect(up[k]).toBeCloseTo(error, 9);
+    });
     expect(Number(marksOf(figure, 'triangle-down')[0]!['y'])).toBeCloseTo(-0.2, 9);
     const held = report.forceVerificationFigure({ steps: [{ force: 10_000, rising: [9950, 9940, 9960] }], range: 25_000, resolution: 6, held: 'indicated' }); // prettier-ignore
     expect(Number(marksOf(held, 'triangle-up')[0]!['y'])).toBeCloseTo(100 * (10_000 / 9950 - 1), 9);
@@ -213,6 +224,53 @@ describe('what each shows', () => {
       resolution: 6,
     });
     expect(coarse.description).toContain('no class is reached by all');
+  });
+
+  test('lines that are drawn are those of their fits', () => {
+    const line = (figure: Figure, k = 0) => layers(figure).filter(({ mark }) => mark.type === 'line')[k]!.data.values.map(({ x, y }) => [Number(x), Number(y)] as const); // prettier-ignore
+    const slope = (points: readonly (readonly [number, number])[]) => {
+      const [[x1, y1], [x2, y2]] = [points[0]!, points[points.length - 1]!];
+      return (y2 - y1) / (x2 - x1);
+    };
+    const stress = Array.from({ length: 20 }, (_, i) => 10 * i);
+    const strain = stress.map((R) => R / 200_000);
+    const curve = { strain, stress, transverseStrain: strain.map((e) => -0.29 * e) };
+    expect(slope(line(report.poissonFigure(curve, { first: 2, last: 18 }), 1))).toBeCloseTo(-0.29, 9);
+    // r = −m/(1 + m): 1.5 for m = −0.6
+    const long = strain.map((e) => 100 * e + 0.02);
+    const sheet = { strain: long, stress: long.map(() => 0), transverseStrain: long.map((e) => (1 + e) ** -0.6 - 1) };
+    expect(slope(line(report.strainRatioFigure(sheet, { from: 0.02, to: 0.1, modulus: 2e5 }), 1))).toBeCloseTo(-0.6, 9);
+    const rates = line(report.rateSensitivityFigure({ stress: 300, strainRate: 0.001, otherStress: 330, otherStrainRate: 0.01 }));
+    expect(Math.log(rates[1]![1] / rates[0]![1]) / Math.log(rates[1]![0] / rates[0]![0])).toBeCloseTo(Math.log10(1.1), 9);
+    const leak = { time: [0, 20, 40, 60], pressure: [10, 9.98, 9.96, 9.94], bore: 40 };
+    expect(slope(line(report.leakFigure(leak, required(leakDown(leak))), 1))).toBeCloseTo(-0.01, 9);
+    expect(refusal(() => report.leakFigure(leak, required(leakDown(leak)), { from: 100 }))).toBe('out-of-range options.from');
+    const friction = { pressure: [5, 10, 15], risingForce: [6100, 12_300, 18_500], fallingForce: [6300, 12_700, 19_100] };
+    // 100 N at 6.2 kN, 300 N at 18.8 kN
+    expect(slope(line(report.frictionFigure(friction, { bore: 40 })))).toBeCloseTo(200 / 12.6, 6);
+    const pairs = { indicated: [0, 5, 10, 15, 20], reference: [12, 6011, 12_013, 18_010, 24_012] };
+    expect(slope(line(report.calibrationFigures(required(fitCalibration(pairs)), pairs).line))).toBeCloseTo(1.2, 3);
+    const force = Array.from({ length: 50 }, (_, i) => 200 * (i + 1));
+    const pulls = [40, 80].map((effectiveLength) => ({
+      force,
+      effectiveLength,
+      area: 50,
+      travel: force.map((F) => F * (2e-5 + effectiveLength / (210_000 * 50))),
+    }));
+    const fitted = required(fitCompliance(pulls));
+    expect(slope(line(report.complianceFigure(fitted, { pulls })))).toBeCloseTo(0.02, 9);
+    expect(refusal(() => report.complianceFigure({ ...fitted, modulus: undefined }, { pulls }))).toBe('missing options.modulus');
+    const step = { reference: 1, rising: [1.004, 1.006], falling: [1.009] };
+    const errors = marksOf(report.displacementVerificationFigure({ steps: [step], resolution: 0.002 }), 'triangle-down');
+    expect(Number(errors[0]!['y'])).toBeCloseTo(0.9, 9);
+  });
+
+  test('a decision: what passes begins at the edge of the guard band, and the verdict is said', () => {
+    const made = report.decisionFigure({ value: 241, standardUncertainty: 3 }, { lower: 235, rule: 'guarded' }, { unit: 'MPa' });
+    const passes = layers(made).find(({ mark }) => mark.type === 'rect')!.data.values[0]!;
+    expect(Number(passes['x'])).toBeCloseTo(235 + 1.645 * 3, 2);
+    expect(made.description).toBe('241 MPa with an expanded uncertainty of 6 MPa: pass.');
+    expect(report.decisionFigure({ value: 241 }, { upper: 240 }).description).toBe('241: fail.');
   });
 
   test('Monte Carlo: the shares of the bars make the whole', () => {

@@ -43,7 +43,6 @@ const made = [
   'FittedCompliance',
   'Leak',
   'TrialDistribution',
-  'Decision',
   'ConsistencyWeb',
   'ModulusWindow',
   'ArrayBuffer',
