@@ -26,7 +26,7 @@ const verdicts = {
  * @param specification - Likewise.
  * @param options - `symbol`, `unit`; language, units, ground.
  * @returns The figure.
- * @throws {@link InputError} As `decide`; also where there is no decision (`out-of-range`); `wrong-type`, `unknown-option`.
+ * @throws {@link InputError} As `decide`; also where there is no decision (`withheld`); `wrong-type`, `unknown-option`.
  *
  * @example
  * ```ts

@@ -1,14 +1,13 @@
-import { InputError, requireColumn, requireFinite, requireObject } from '../base/index.js';
-import type { Leak, StandstillRecord } from '../force/index.js';
+import { required, requireObject } from '../base/index.js';
+import { leakDown, type StandstillRecord } from '../force/index.js';
 import { extentOf } from './extentOf.js';
 import type { Figure } from './Figure.js';
 import { figure, plane } from './plane.js';
 import { shownTo, type FigureOptions } from './presentation.js';
-import { requireMade } from './requireMade.js';
 
 /** Options of {@link leakFigure}. */
 export interface LeakFigureOptions extends FigureOptions {
-  /** Time from which the leak was read [s], as given to `leakDown`; default the first sample. */
+  /** Time from which the leak was read [s], as of `leakDown`; default the first sample. */
   readonly from?: number | undefined;
 }
 
@@ -17,29 +16,27 @@ const FROM = 'leakFigure';
 /**
  * Pressure at standstill over time with the line of its leak, as plain Vega-Lite JSON.
  *
- * @param record - `time` [s] and `pressure` [MPa], as given to `leakDown`.
- * @param leak - Its result.
+ * @param record - As of `leakDown`.
  * @param options - `from` [s]; language, units, ground.
  * @returns The figure, with the pressure in bar (psi).
- * @throws {@link InputError} `missing`, `wrong-type`, `empty`, `not-finite`, `unequal-lengths`, `out-of-range`, `unknown-option`.
+ * @throws {@link InputError} As `leakDown`; also where it fails (`withheld`); `unknown-option`.
  *
  * @example
  * ```ts
  * const record = { time: [0, 20, 40, 60], pressure: [10, 9.98, 9.96, 9.94], bore: 40 };
- * leakFigure(record, required(leakDown(record))).description; // => 'The pressure falls by 0.602 % of its mean in a minute.'
+ * leakFigure(record).description; // => 'The pressure falls by 0.602 % of its mean in a minute.'
  * ```
  *
  * @see Common practice. Checked in `test/report/studyFigures.test.ts`.
  */
-export function leakFigure(record: Pick<StandstillRecord, 'time' | 'pressure'>, leak: Leak, options: LeakFigureOptions = {}): Figure {
-  requireObject(FROM, 'record', record);
-  const time = requireColumn(FROM, 'record.time', record.time);
-  const pressure = requireColumn(FROM, 'record.pressure', record.pressure, { length: time.length });
-  const { pressureRate, sharePerMinute } = requireMade(FROM, 'leak', leak, { numbers: ['pressureRate', 'sharePerMinute'] });
-  const show = shownTo(FROM, options, ['from']);
-  const start = requireFinite(FROM, 'options.from', options.from ?? time[0]);
-  const first = time.findIndex((one) => one >= start);
-  if (first < 0) throw new InputError(FROM, 'options.from', 'out-of-range', 'must lie within the record', start);
+export function leakFigure(record: StandstillRecord, options: LeakFigureOptions = {}): Figure {
+  const { from, ...reader } = requireObject(FROM, 'options', options) as LeakFigureOptions;
+  const found = leakDown(record, { from });
+  const show = shownTo(FROM, reader);
+  const { pressureRate, sharePerMinute } = required(found);
+  const time = Float64Array.from(record.time);
+  const pressure = Float64Array.from(record.pressure);
+  const first = time.findIndex((one) => one >= (from ?? time[0]!));
   const { say, percent, colours } = show;
   const count = time.length - first;
   const middle = (column: Float64Array): number => column.subarray(first).reduce((sum, one) => sum + one / count, 0);

@@ -18,7 +18,7 @@ const BEYOND = 1.5;
  * @param window - Samples of the elastic line, likewise.
  * @param options - Language, units, ground.
  * @returns The figure.
- * @throws {@link InputError} As `poissonRatio`; also where it fails (`out-of-range`); `unknown-option`.
+ * @throws {@link InputError} As `poissonRatio`; also where it fails (`withheld`); `unknown-option`.
  *
  * @example
  * ```ts

@@ -17,7 +17,7 @@ import { shownTo, type FigureOptions } from './presentation.js';
  * @param range - Its options: limits, modulus, Poisson's ratio.
  * @param options - Language, units, ground.
  * @returns The figure.
- * @throws {@link InputError} As `plasticStrainRatioFromCurve`; also where it fails (`out-of-range`); `unknown-option`.
+ * @throws {@link InputError} As `plasticStrainRatioFromCurve`; also where it fails (`withheld`); `unknown-option`.
  *
  * @example
  * ```ts

@@ -17,7 +17,6 @@ import {
   flowCurve,
   hardeningPicture,
   interlaboratoryStudy,
-  leakDown,
   monteCarloTension,
   planTension,
   rectangular,
@@ -211,7 +210,7 @@ export function gallery(options: FigureOptions = {}): Readonly<Record<string, Fi
     'displacement-verification': report.displacementVerificationFigure({ steps: displacements, resolution: 0.001 }, options),
     compliance: report.complianceFigure(required(fitCompliance(pulls)), { ...options, pulls }),
     'check-piece': report.checkPieceFigure(checks, checkPieceChart(checks, { baseline: 12 }), { ...options, symbol: 'Rm', unit: 'MPa' }),
-    leak: report.leakFigure(leaking, required(leakDown(leaking, { from: 20 })), { ...options, from: 20 }),
+    leak: report.leakFigure(leaking, { ...options, from: 20 }),
     friction: report.frictionFigure(friction, { bore: 40 }, options),
     ...named('plan', report.planFigures(plan, options)),
   };
