@@ -237,7 +237,7 @@ describe('what each shows', () => {
     expect(slope(line(report.poissonFigure(curve, { first: 2, last: 18 }), 1))).toBeCloseTo(-0.29, 9);
     // r = −m/(1 + m): 1.5 for m = −0.6
     const long = strain.map((e) => 100 * e + 0.02);
-    const sheet = { strain: long, stress: long.map((_, i) => 1e-3 * i), transverseStrain: long.map((e) => (1 + e) ** -0.6 - 1) };
+    const sheet = { strain: long, stress: long.map((_, i) => 1e-6 * i), transverseStrain: long.map((e) => (1 + e) ** -0.6 - 1) };
     expect(slope(line(report.strainRatioFigure(sheet, { from: 0.02, to: 0.1, modulus: 2e5 }), 1))).toBeCloseTo(-0.6, 9);
     const rates = line(report.rateSensitivityFigure({ stress: 300, strainRate: 0.001, otherStress: 330, otherStrainRate: 0.01 }));
     expect(Math.log(rates[1]![1] / rates[0]![1]) / Math.log(rates[1]![0] / rates[0]![0])).toBeCloseTo(Math.log10(1.1), 9);
