@@ -4,7 +4,7 @@ import { bundledLicences } from './tools/bundled-licences.js';
 
 const all = { clean: false, silent: true };
 const core = { ...all, platform: 'neutral', target: 'es2022', tsconfig: 'tsconfig.core.json' };
-const peers = /^(vega|read-excel-file|hyparquet|apache-arrow)/; // optional, loaded only where a figure is drawn or such a file is read
+const peers = /^(vega|@resvg|read-excel-file|hyparquet|apache-arrow)/; // optional, loaded only where a figure is drawn or such a file is read
 
 export default defineConfig([
   { ...core, entry: ['src/**/*.ts', '!src/**/*.d.ts', '!src/cli/**'], format: 'esm', bundle: false },
@@ -12,7 +12,7 @@ export default defineConfig([
     ...core,
     entry: doors,
     format: 'cjs',
-    noExternal: [/^(?!vega|read-excel-file|hyparquet|apache-arrow)/],
+    noExternal: [/^(?!vega|@resvg|read-excel-file|hyparquet|apache-arrow)/],
     external: [peers],
     splitting: true,
   },

@@ -20,7 +20,7 @@ for node in "$@"; do npx -y -p "node@$node" sh -c "$run"; done
 [ $# -eq 0 ] || exit 0
 echo "import { round } from 'testpiece'; globalThis.out = round({ diameter: 10 });" >round.mjs
 echo "import * as all from 'testpiece/geometry'; globalThis.out = all;" >geometry.mjs
-peers='vega vega-lite read-excel-file/universal hyparquet apache-arrow'
+peers='vega vega-lite @resvg/resvg-js read-excel-file/universal hyparquet apache-arrow'
 for job in round:1500 geometry:8000 use:750000; do
   name=${job%:*}
   "$bin/esbuild" $name.mjs --bundle --minify --log-level=warning $(printf -- '--external:%s ' $peers) --outfile=$name.1.js

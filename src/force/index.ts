@@ -41,3 +41,5 @@ export {
   type VerifiedStep,
 } from './verifyForce.js';
 export { type VerifiedRange } from './verifiedRanges.js';
+/** @internal */
+export { displacementClasses } from './displacementClasses.js';

@@ -9,6 +9,7 @@ import {
   requirePositive,
   type Finding,
 } from '../base/index.js';
+import { displacementClasses } from './displacementClasses.js';
 import { gradeTerms, type GradedTerm } from './gradeTerms.js';
 
 /** Class of an extensometer. */
@@ -79,14 +80,6 @@ export interface DisplacementResult {
 
 const FROM = 'verifyDisplacement';
 
-/** Class; error as a share or in mm, resolution as a share or in mm, whichever is more; error of the base (ISO 9513, from memory). */
-const limits = [
-  [0.2, 0.002, 0.0006, 0.001, 0.0002, 0.002],
-  [0.5, 0.005, 0.0015, 0.0025, 0.0005, 0.005],
-  [1, 0.01, 0.003, 0.005, 0.001, 0.01],
-  [2, 0.02, 0.006, 0.01, 0.002, 0.02],
-] as const;
-
 const words: Readonly<Record<DisplacementTerm, string>> = { error: 'error', resolution: 'resolution', gaugeLength: 'gauge length' };
 
 /**
@@ -136,12 +129,17 @@ export function verifyDisplacement(verification: DisplacementVerification): Disp
     const errors = [...rising, ...(falling ?? [])].map((one) => one - reference);
     const error = errors.reduce((most, one) => (Math.abs(one) > Math.abs(most) ? one : most));
     const terms: GradedTerm<DisplacementTerm>[] = [
-      { name: 'error', value: error, limits: limits.map(([, share, length]) => Math.max(share * reference, length)) },
-      { name: 'resolution', value: resolution, limits: limits.map(([, , , share, length]) => Math.max(share * reference, length)) },
+      { name: 'error', value: error, limits: displacementClasses.map(({ share, length }) => Math.max(share * reference, length)) },
+      {
+        name: 'resolution',
+        value: resolution,
+        limits: displacementClasses.map(({ resolutionShare, resolution: length }) => Math.max(resolutionShare * reference, length)),
+      },
     ];
-    if (gaugeLengthError !== undefined) terms.push({ name: 'gaugeLength', value: gaugeLengthError, limits: limits.map((one) => one[5]) });
+    if (gaugeLengthError !== undefined)
+      terms.push({ name: 'gaugeLength', value: gaugeLengthError, limits: displacementClasses.map(({ base }) => base) });
     const { grade, limitedBy } = gradeTerms(terms);
-    const displacementClass = limits[grade]?.[0];
+    const displacementClass = displacementClasses[grade]?.displacementClass;
     return {
       reference,
       error,

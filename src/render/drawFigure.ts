@@ -1,15 +1,42 @@
-import { InputError } from '../base/index.js';
+import { InputError, requireObject, requireOptions } from '../base/index.js';
 import type { Figure } from '../report/index.js';
+
+/** How figures are drawn. */
+export interface DrawOptions {
+  /** Families of type, the wanted one first, as in CSS; default those that the figure names. */
+  readonly font?: string | undefined;
+}
+
+/** @internal Checks options of drawing. */
+export function requireDrawOptions(from: string, options: DrawOptions, own: readonly string[] = []): void {
+  requireOptions(from, options, ['font', ...own]);
+  const { font } = options;
+  if (font !== undefined && (typeof (font as unknown) !== 'string' || font.trim() === ''))
+    throw new InputError(from, 'options.font', 'wrong-type', 'must name families of type', font);
+}
+
+const escaped = (text: string): string => text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;');
+
+/** The drawing as one image with a name and a description, for readers who cannot see it. */
+function named(svg: string, { title, description }: Partial<Figure>): string {
+  const words = [
+    ...(typeof title === 'string' ? [`<title>${escaped(title)}</title>`] : []),
+    ...(typeof description === 'string' ? [`<desc>${escaped(description)}</desc>`] : []),
+  ];
+  return svg.replace(/^<svg([^>]*)>/, (_, attributes: string) => `<svg role="img"${attributes}>${words.join('')}`);
+}
 
 /**
  * Draws a figure as SVG.
  *
  * @remarks
- * Needs the optional peers `vega` and `vega-lite`, which are loaded on the first call. Works in Node and in browsers.
+ * Needs the optional peers `vega` and `vega-lite`, which are loaded on the first call. Works in Node and in browsers. The drawing carries the figure's title and description
+ * as its `title` and `desc`, so that it can be read out by itself.
  *
  * @param figure - A figure of `testpiece/report`, or any Vega-Lite JSON of that form.
+ * @param options - `font`.
  * @returns The drawing as SVG text.
- * @throws {@link InputError} `missing` where vega or vega-lite is not installed; `wrong-type` for a figure that cannot be drawn.
+ * @throws {@link InputError} `missing` where vega or vega-lite is not installed; `wrong-type` for a figure that cannot be drawn; `unknown-option`.
  *
  * @example
  * ```ts
@@ -19,21 +46,25 @@ import type { Figure } from '../report/index.js';
  * svg.startsWith('<svg'); // => true
  * ```
  *
- * @see Vega-Lite (open specification). Checked in `test/report/report.test.ts`.
+ * @see Vega-Lite (open specification); SVG Accessibility API Mappings (W3C). Checked in `test/report/report.test.ts` and `test/render/draw.test.ts`.
  */
-export async function drawFigure(figure: Figure): Promise<string> {
+export async function drawFigure(figure: Figure, options: DrawOptions = {}): Promise<string> {
+  const from = 'drawFigure';
+  requireObject(from, 'figure', figure);
+  requireDrawOptions(from, options);
   const [vega, lite] = await Promise.all([import('vega'), import('vega-lite')]).catch((reason: unknown) => {
-    throw new InputError('drawFigure', 'vega', 'missing', 'and vega-lite must be installed to draw figures', reason);
+    throw new InputError(from, 'vega', 'missing', 'and vega-lite must be installed to draw figures', reason);
   });
   let view: InstanceType<typeof vega.View>;
   try {
+    const { font } = options;
     // the library's own type of a specification is too large to check against; it checks the JSON itself
-    const specification: object = figure;
+    const specification: object = font === undefined ? figure : { ...figure, config: { ...(figure.config as object), font } };
     view = new vega.View(vega.parse(lite.compile(specification as Parameters<typeof lite.compile>[0]).spec), { renderer: 'none' });
   } catch (reason) {
-    throw new InputError('drawFigure', 'figure', 'wrong-type', 'must be a figure that can be drawn', reason);
+    throw new InputError(from, 'figure', 'wrong-type', 'must be a figure that can be drawn', reason);
   }
   const svg = await view.toSVG();
   view.finalize();
-  return svg;
+  return named(svg, figure);
 }

@@ -1,6 +1,6 @@
 import { requireObject } from '../base/index.js';
 import type { Figure } from '../report/index.js';
-import { drawFigure } from './drawFigure.js';
+import { drawFigure, requireDrawOptions, type DrawOptions } from './drawFigure.js';
 
 /**
  * Draws named figures as SVG, for `renderHtml`.
@@ -9,6 +9,7 @@ import { drawFigure } from './drawFigure.js';
  * Needs the optional peers `vega` and `vega-lite`.
  *
  * @param figures - Figures by name, as `figures` of `testpiece/report` makes them.
+ * @param options - As of `drawFigure`.
  * @returns SVG text by the same names.
  * @throws {@link InputError} as `drawFigure`.
  *
@@ -22,8 +23,14 @@ import { drawFigure } from './drawFigure.js';
  *
  * @see Vega-Lite (open specification). Checked in `test/report/report.test.ts`.
  */
-export async function drawFigures<Name extends string>(figures: Partial<Record<Name, Figure>>): Promise<Partial<Record<Name, string>>> {
+export async function drawFigures<Name extends string>(
+  figures: Partial<Record<Name, Figure>>,
+  options: DrawOptions = {},
+): Promise<Partial<Record<Name, string>>> {
+  requireDrawOptions('drawFigures', options);
   const entries = Object.entries(requireObject('drawFigures', 'figures', figures)) as [Name, Figure | undefined][];
-  const drawn = await Promise.all(entries.map(async ([name, figure]) => (figure ? [[name, await drawFigure(figure)] as const] : [])));
+  const drawn = await Promise.all(
+    entries.map(async ([name, figure]) => (figure ? [[name, await drawFigure(figure, options)] as const] : [])),
+  );
   return Object.fromEntries(drawn.flat()) as Partial<Record<Name, string>>;
 }

@@ -1,2 +1,3 @@
-export { drawFigure } from './drawFigure.js';
+export { drawFigure, type DrawOptions } from './drawFigure.js';
 export { drawFigures } from './drawFigures.js';
+export { drawPng, type PngOptions } from './drawPng.js';

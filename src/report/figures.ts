@@ -9,7 +9,9 @@ export type FigureName =
   | 'loadExtension'
   | 'stressStrain'
   | 'elasticDetail'
+  | 'yieldDetail'
   | 'trueCurve'
+  | 'necking'
   | 'rates'
   | 'compressionCurve'
   | 'compressionFlow'
@@ -22,8 +24,8 @@ export type FigureName =
  * The figures of a test as plain Vega-Lite JSON.
  *
  * @remarks
- * Force against extension, stress against strain, the elastic part with window and offset line, the true curve with its law and the
- * onset of necking, strain rate over time; those that the result supports; other methods have figures of their own. At most about a thousand points a line however long the
+ * Force against extension, stress against strain, the elastic part with window and offset line, the yield point from near, the true curve with its law,
+ * Considère's construction of the neck, strain rate over time; those that the result supports; other methods have figures of their own. At most about a thousand points a line however long the
  * record, peaks kept. `testpiece/render` draws them.
  *
  * @param result - A result of any `analyse` function.

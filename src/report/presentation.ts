@@ -1,4 +1,4 @@
-import { requireObject, requireOneOf } from '../base/index.js';
+import { requireObject, requireOneOf, requireOptions } from '../base/index.js';
 import { english, wordsOf, type Language, type Words } from '../languages/index.js';
 import { convert, type Unit } from '../units/index.js';
 import { colours, type Appearance, type Colours } from './appearance.js';
@@ -83,4 +83,10 @@ export function presentation(from: string, { language = english, units = 'SI', a
       return `${words.number(value * shown.factor, figures)} ${shown.unit}`;
     },
   };
+}
+
+/** @internal The presentation of a figure that a public function draws; refuses options that are neither a figure's nor the function's own. */
+export function shownTo(from: string, options: FigureOptions, own: readonly string[] = []): Presentation {
+  requireOptions(from, options, [...figureOptions, ...own]);
+  return presentation(from, options);
 }

@@ -4,12 +4,14 @@ import { elasticDetailFigure } from './elasticDetailFigure.js';
 import { loadExtensionFigure } from './loadExtensionFigure.js';
 import { lineInWords, loadingInWords, sectionInWords, strainBasis } from './lineInWords.js';
 import type { MethodPage } from './MethodPage.js';
+import { neckingFigure } from './neckingFigure.js';
 import type { Presentation } from './presentation.js';
 import { ratesFigure } from './ratesFigure.js';
 import { standardsTable } from './standardsTable.js';
 import { stressStrainFigure } from './stressStrainFigure.js';
 import { tensionQuantitiesShown } from './tensionQuantitiesShown.js';
 import { trueCurveFigure } from './trueCurveFigure.js';
+import { yieldDetailFigure } from './yieldDetailFigure.js';
 
 function identity(result: TensionResult, show: Presentation): [Phrase, string | undefined][] {
   const { testPiece } = result;
@@ -114,7 +116,9 @@ export const tensionPage: MethodPage<TensionResult> = {
     loadExtension: loadExtensionFigure(result, show),
     stressStrain: stressStrainFigure(result, show),
     elasticDetail: elasticDetailFigure(result, show),
+    yieldDetail: yieldDetailFigure(result, show),
     trueCurve: trueCurveFigure(result, show),
+    necking: neckingFigure(result, show),
     rates: ratesFigure(result, show),
   }),
   tables: (result, show) => [standardsTable(result, show)],

@@ -62,8 +62,8 @@ describe('summarise', () => {
 describe('figures', () => {
   const made = figures(result);
 
-  test('all five, each with words, and few points however long the record', () => {
-    expect(Object.keys(made)).toEqual(['loadExtension', 'stressStrain', 'elasticDetail', 'trueCurve', 'rates']);
+  test('all seven, each with words, and few points however long the record', () => {
+    expect(Object.keys(made)).toEqual(['loadExtension', 'stressStrain', 'elasticDetail', 'yieldDetail', 'trueCurve', 'necking', 'rates']);
     for (const one of Object.values(made)) {
       expect(one.description.length).toBeGreaterThan(20);
       expect(JSON.stringify(one)).not.toMatch(/null,|NaN|Infinity/);
