@@ -1,4 +1,4 @@
-/** `npm run picture:report`: the picture of a report in the README, of an invented test; needs Chromium. */
+/** `npm run pictures`: the picture of a report in the README, of an invented test; needs Chromium. */
 import { analyseTension, round } from '../src/index.js';
 import { drawFigures } from '../src/render/index.js';
 import { figures, renderHtml } from '../src/report/index.js';

@@ -1,10 +1,11 @@
 import type { figurePhrases } from './figurePhrases.js';
 import type { pagePhrases } from './pagePhrases.js';
 import type { planPhrases } from './planPhrases.js';
+import type { tablePhrases } from './tablePhrases.js';
 import type { termPatterns } from './termPatterns.js';
 import type { termPhrases } from './termPhrases.js';
 
 /** @internal Every phrase but the words that findings carry as values. */
 export type SpokenPhrase = (
-  typeof pagePhrases | typeof figurePhrases | typeof planPhrases | typeof termPhrases | typeof termPatterns
+  typeof pagePhrases | typeof figurePhrases | typeof planPhrases | typeof tablePhrases | typeof termPhrases | typeof termPatterns
 )[number];

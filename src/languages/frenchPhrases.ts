@@ -13,8 +13,6 @@ export const frenchPhrases: Readonly<Record<SpokenPhrase, string>> = {
   Remarks: 'Remarques',
   'Rounded once, by the steps of {standard} where it has them, half to even.': 'Arrondi une seule fois, aux pas de {standard} lorsqu’ils existent ; la moitié exacte vers le chiffre pair.',
   'Rounded once, by the steps of {standard} where it has them, half up.': 'Arrondi une seule fois, aux pas de {standard} lorsqu’ils existent ; la moitié exacte vers le haut.',
-  'u: standard uncertainty by the budget of the test, where it is known.': 'u : incertitude-type d’après le bilan d’incertitude de l’essai, lorsqu’elle est connue.',
-  'u: standard uncertainty by scatter alone, where it is known.': 'u : incertitude-type d’après la seule dispersion, lorsqu’elle est connue.',
   Symbol: 'Symbole',
   Quantity: 'Grandeur',
   Value: 'Valeur',
@@ -299,6 +297,7 @@ export const frenchPhrases: Readonly<Record<SpokenPhrase, string>> = {
   'time to full force': 'durée jusqu’à la pleine force',
   'force rate': 'vitesse de mise en charge',
   'drive, at least': 'commande, au moins',
+  // tables
   // terms
   'slope of the elastic part': 'pente de la partie élastique',
   'modulus of elasticity': 'module d’élasticité',

@@ -13,8 +13,6 @@ export const germanPhrases: Readonly<Record<SpokenPhrase, string>> = {
   Remarks: 'Bemerkungen',
   'Rounded once, by the steps of {standard} where it has them, half to even.': 'Einmal gerundet, in den Schritten von {standard}, soweit es sie gibt; bei genau der Hälfte zur geraden Ziffer.',
   'Rounded once, by the steps of {standard} where it has them, half up.': 'Einmal gerundet, in den Schritten von {standard}, soweit es sie gibt; bei genau der Hälfte aufgerundet.',
-  'u: standard uncertainty by the budget of the test, where it is known.': 'u: Standardunsicherheit nach dem Unsicherheitsbudget des Versuchs, soweit bekannt.',
-  'u: standard uncertainty by scatter alone, where it is known.': 'u: Standardunsicherheit allein aus der Streuung, soweit bekannt.',
   Symbol: 'Zeichen',
   Quantity: 'Größe',
   Value: 'Wert',
@@ -299,6 +297,7 @@ export const germanPhrases: Readonly<Record<SpokenPhrase, string>> = {
   'time to full force': 'Zeit bis zur vollen Kraft',
   'force rate': 'Kraftgeschwindigkeit',
   'drive, at least': 'Antrieb, mindestens',
+  // tables
   // terms
   'slope of the elastic part': 'Steigung des elastischen Bereichs',
   'modulus of elasticity': 'Elastizitätsmodul',

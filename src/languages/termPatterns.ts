@@ -16,4 +16,9 @@ export const termPatterns = [
   'highest slope less {z} standard errors',
   'Stop at the capacity of {capacity} N, or where the relief valve opens. Release the pressure or turn the drive back, and do not approach the piece before the force is gone.',
   'The piece has been strained and is no test piece any more: write down the force that it stood, and {next}.',
+  'only {count} samples lie below the maximum',
+  'the tangent does not fall to {share} of the slope',
+  'the record does not pass a strain of {total}',
+  'table of {count} points from {from} N to {to} N',
+  '{coefficient} mm times the force in N to the power of {exponent}',
 ] as const;
