@@ -3,8 +3,8 @@ import { mkdirSync, writeFileSync } from 'node:fs';
 import { drawFigures } from '../src/render/index.js';
 import { gallery } from '../test/support/gallery.js';
 
-mkdirSync('docs/figures', { recursive: true });
+mkdirSync('docs/gallery', { recursive: true });
 for (const [name, svg] of Object.entries(await drawFigures(gallery()))) {
-  writeFileSync(`docs/figures/${name}.svg`, svg!);
+  writeFileSync(`docs/gallery/${name}.svg`, svg!);
   console.log(name, svg!.length);
 }

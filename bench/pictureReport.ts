@@ -3,7 +3,7 @@ import { analyseTension, round } from '../src/index.js';
 import { drawFigures } from '../src/render/index.js';
 import { figures, renderHtml } from '../src/report/index.js';
 import { simulateTension } from '../src/simulate/index.js';
-import { launchChromium } from '../test/browser/chromium.js';
+import { launch } from '../test/browser/chromium.js';
 
 const piece = { section: round({ diameter: 8 }), gaugeLength: 40, parallelLength: 48 };
 const { record, truth } = simulateTension({
@@ -42,7 +42,7 @@ const markup = renderHtml(result, {
     ...(upperYieldStrength ? [{ measured: upperYieldStrength, specification: { lower: 300 } }] : []),
   ],
 });
-const browser = await launchChromium();
+const browser = await launch();
 const page = await browser.newPage({ viewport: { width: 860, height: 1500 }, offline: true });
 await page.setContent(markup);
 await page.screenshot({ path: 'docs/report.png' });

@@ -273,4 +273,6 @@ export const chineseValueWords: Readonly<Record<FindingValueWord, string>> = {
   'a of A = a + b √S0/L0': 'A = a + b √S0/L0 中的 a',
   'work up to {symbol}': '到 {symbol} 为止的功',
   'stored + {symbol} ep/2': '储存的能量 + {symbol} ep/2',
+  tension: '拉伸',
+  compression: '压缩',
 };

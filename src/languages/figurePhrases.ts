@@ -127,7 +127,7 @@ export const figurePhrases = [
   'True plastic strain εp',
   'Hardening laws and what they say beyond the test',
   '{laws} laws fitted up to a true plastic strain of {strain}; best by the comparison: {best}.',
-  '{laws} laws fitted up to a true plastic strain of {strain}; best by the comparison: {best}. At {end} they differ by {spread}.',
+  '{laws} laws fitted up to a true plastic strain of {strain}; best by the comparison: {best}; at {end} they differ by {spread}.',
   'measured',
   'Pressure at standstill',
   'The pressure falls by {share} of its mean in a minute.',

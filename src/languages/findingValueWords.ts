@@ -270,6 +270,9 @@ export const findingValueWords = [
   'a of A = a + b √S0/L0',
   'work up to {symbol}',
   'stored + {symbol} ep/2',
+  // directions of a compliance
+  'tension',
+  'compression',
 ] as const;
 
 /** @internal A word that findings carry as a value. */

@@ -278,4 +278,6 @@ export const frenchValueWords: Readonly<Record<FindingValueWord, string>> = {
   'a of A = a + b √S0/L0': 'a dans A = a + b √S0/L0',
   'work up to {symbol}': 'travail jusqu’à {symbol}',
   'stored + {symbol} ep/2': 'emmagasiné + {symbol} ep/2',
+  tension: 'traction',
+  compression: 'compression',
 };

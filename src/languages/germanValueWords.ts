@@ -280,4 +280,6 @@ export const germanValueWords: Readonly<Record<FindingValueWord, string>> = {
   'a of A = a + b √S0/L0': 'a aus A = a + b √S0/L0',
   'work up to {symbol}': 'Arbeit bis {symbol}',
   'stored + {symbol} ep/2': 'gespeichert + {symbol} ep/2',
+  tension: 'Zug',
+  compression: 'Druck',
 };

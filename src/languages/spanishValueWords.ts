@@ -279,4 +279,6 @@ export const spanishValueWords: Readonly<Record<FindingValueWord, string>> = {
   'a of A = a + b √S0/L0': 'a de A = a + b √S0/L0',
   'work up to {symbol}': 'trabajo hasta {symbol}',
   'stored + {symbol} ep/2': 'energía almacenada + {symbol} ep/2',
+  tension: 'tracción',
+  compression: 'compresión',
 };

@@ -66,14 +66,15 @@ const SAME = 1e-12;
 
 /** A result of any method, with its provenance. */
 function requireResult(path: string, result: TestResult): TestResult {
-  const given = requireObject(FROM, path, result) as Partial<TestResult>;
-  if (given.method === undefined || !Object.hasOwn(resultColumns, given.method))
+  const given = requireObject(FROM, path, result) as { readonly method?: unknown; readonly provenance?: unknown };
+  const { method } = given;
+  if (typeof method !== 'string' || method === 'replicates' || !Object.hasOwn(resultColumns, method))
     throw new InputError(
       FROM,
       `${path}.method`,
-      given.method === undefined ? 'missing' : 'wrong-type',
-      'must be that of a result',
-      given.method,
+      method === undefined ? 'missing' : 'wrong-type',
+      'must be that of the result of one test',
+      method,
     );
   const { options, hash, version } = requireObject(FROM, `${path}.provenance`, given.provenance) as Partial<Provenance>;
   requireObject(FROM, `${path}.provenance.options`, options);

@@ -73,7 +73,7 @@ export function lawsFigure(comparison: LawComparison, flow: CurveColumns, option
     far === undefined || ranked.length < 2
       ? say('{laws} laws fitted up to a true plastic strain of {strain}; best by the comparison: {best}.', said)
       : say(
-          '{laws} laws fitted up to a true plastic strain of {strain}; best by the comparison: {best}. At {end} they differ by {spread}.',
+          '{laws} laws fitted up to a true plastic strain of {strain}; best by the comparison: {best}; at {end} they differ by {spread}.',
           {
             ...said,
             end: number(strains[strains.length - 1]!, 3),

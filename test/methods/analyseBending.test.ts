@@ -286,7 +286,7 @@ describe('the result as data, and its report', () => {
 
   test('page, figure and rows', () => {
     const page = renderHtml({ ...result, test: { identity: 'bar & beam' } });
-    expect(page).toContain('<h1>Bending test: bar &amp; beam</h1>');
+    expect(page).toContain('<h1>Bending test: <bdi>bar &amp; beam</bdi></h1>');
     for (const words of ['Span L', '3 points', 'by the elastic formulas', 'spring back when it is released', 'Shear adds about'])
       expect(page).toContain(words);
     expect(page).not.toContain('Arm a');

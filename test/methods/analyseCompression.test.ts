@@ -343,7 +343,7 @@ describe('the report', () => {
   const page = renderHtml({ ...result, test: { identity: 'puck <3>', invented: true } });
 
   test('has a title, rows, figures, sentences and cautions of its own', () => {
-    expect(page).toContain('<h1>Compression test: puck &lt;3&gt;</h1>');
+    expect(page).toContain('<h1>Compression test: <bdi>puck &lt;3&gt;</bdi></h1>');
     expect(page).toContain('compression counts positive');
     expect(page).toContain('taken off by Siebel');
     expect(page).toContain('shoot out sideways');

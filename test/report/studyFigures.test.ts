@@ -88,9 +88,9 @@ describe('every figure', () => {
 
   test('stands in the guide, with its picture, and the guide shows none that is not there', () => {
     const guide = readFileSync('docs/figures.md', 'utf8');
-    const shown = [...guide.matchAll(/\(figures\/([\w-]+)\.svg\)/g)].map(([, name]) => name!);
+    const shown = [...guide.matchAll(/\(gallery\/([\w-]+)\.svg\)/g)].map(([, name]) => name!);
     expect(shown.sort()).toEqual([...names].sort());
-    expect(readdirSync('docs/figures').sort()).toEqual(names.map((name) => `${name}.svg`).sort());
+    expect(readdirSync('docs/gallery').sort()).toEqual(names.map((name) => `${name}.svg`).sort());
   });
 });
 
