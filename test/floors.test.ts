@@ -40,5 +40,7 @@ test('every folder of src is a floor, and every public floor has its subpath', (
   const folders = readdirSync('src', { withFileTypes: true }).filter((entry) => entry.isDirectory() && entry.name !== 'ambient');
   expect(folders.map(({ name }) => name).sort()).toEqual([...floors].sort());
   const { exports } = JSON.parse(readFileSync('package.json', 'utf8')) as { exports: Record<string, unknown> };
-  expect(Object.keys(exports).sort()).toEqual(['.', './package.json', './schema/result.schema.json', './vectors/*.json', ...subpaths.map((name) => `./${name}`)].sort());
+  expect(Object.keys(exports).sort()).toEqual(
+    ['.', './package.json', './schema/result.schema.json', './vectors/*.json', ...subpaths.map((name) => `./${name}`)].sort(),
+  );
 });

@@ -112,7 +112,8 @@ export function verifyDisplacement(verification: DisplacementVerification): Disp
   const given = requireList(FROM, 'verification.steps', verification.steps);
   const resolution = requirePositive(FROM, 'verification.resolution', verification.resolution);
   const { gaugeLength } = verification;
-  if (gaugeLength) requireOptions(FROM, requireObject(FROM, 'verification.gaugeLength', gaugeLength), ['nominal', 'measured'], 'verification.gaugeLength');
+  if (gaugeLength)
+    requireOptions(FROM, requireObject(FROM, 'verification.gaugeLength', gaugeLength), ['nominal', 'measured'], 'verification.gaugeLength');
   const part = (name: 'nominal' | 'measured'): number => requirePositive(FROM, `verification.gaugeLength.${name}`, gaugeLength?.[name]);
   const gaugeLengthError = gaugeLength && part('measured') / part('nominal') - 1;
   let before = 0;

@@ -1,4 +1,4 @@
-import { soundLength, type TensionRecord } from '../base/index.js';
+import { soundLength } from '../base/index.js';
 import { noiseLevel, type RandomNumbers } from '../numeric/index.js';
 import { resolution } from '../record/index.js';
 import type { TensionTask } from './tensionModel.js';

@@ -101,7 +101,9 @@ describe('calibration', () => {
     const equal = required(fitCalibration({ indicated, reference }, { degree: 1 }));
     const relative = required(fitCalibration({ indicated, reference }, { degree: 1, weights: 'relative' }));
     expect(Math.abs(relative.residuals[0]!)).toBeLessThan(Math.abs(equal.residuals[0]!));
-    expect(failure(() => fitCalibration({ indicated, reference: indicated }, { weights: 'relative' }))).toBe('out-of-range pairs.reference[0]');
+    expect(failure(() => fitCalibration({ indicated, reference: indicated }, { weights: 'relative' }))).toBe(
+      'out-of-range pairs.reference[0]',
+    );
   });
 
   test('a curve that turns within its span is refused, one at its ends is not', () => {

@@ -129,7 +129,10 @@ test.each<[string, object]>([
   ['not-finite verification.steps[0].force', { steps: [{ force: NaN, rising: [1, 1, 1] }], range: 1, resolution: 1 }],
   ['too-few verification.steps[0].rising', { steps: [{ force: 1, rising: [1, 1] }], range: 1, resolution: 1 }],
   ['not-finite verification.steps[0].rising[1]', { steps: [{ force: 1, rising: [1, NaN, 1] }], range: 1, resolution: 1 }],
-  ['unequal-lengths verification.steps[0].falling', { steps: [{ force: 1, rising: [1, 1, 1], falling: [1, 1, 1, 1] }], range: 1, resolution: 1 }],
+  [
+    'unequal-lengths verification.steps[0].falling',
+    { steps: [{ force: 1, rising: [1, 1, 1], falling: [1, 1, 1, 1] }], range: 1, resolution: 1 },
+  ],
   [
     'unequal-lengths verification.steps[1].rising',
     {
