@@ -21,10 +21,11 @@ for node in "$@"; do npx -y -p "node@$node" sh -c "$run"; done
 echo "import { round } from 'testpiece'; globalThis.out = round({ diameter: 10 });" >round.mjs
 echo "import * as all from 'testpiece/geometry'; globalThis.out = all;" >geometry.mjs
 peers='vega vega-lite @resvg/resvg-js read-excel-file/universal hyparquet apache-arrow'
-for job in round:1500 geometry:8000 use:750000; do
+echo "import { analyseTension } from 'testpiece'; globalThis.out = analyseTension;" >tension.mjs
+for job in round:1500 geometry:8000 tension:350000 use:1600000; do # the last: every subpath, all five languages
   name=${job%:*}
   "$bin/esbuild" $name.mjs --bundle --minify --log-level=warning $(printf -- '--external:%s ' $peers) --outfile=$name.1.js
-  node -e "require('$root/node_modules/webpack')({ mode: 'production', context: '$dir', entry: './$name.mjs', externals: '$peers'.split(' '),
+  node -e "require('$root/node_modules/webpack')({ mode: 'production', context: '$dir', entry: './$name.mjs', externals: Object.fromEntries('$peers'.split(' ').map((name) => [name, name.replace(/\W/g, '_')])),
     output: { path: '$dir', filename: '$name.2.js' } },
     (error, stats) => { if (error || stats.hasErrors()) throw error ?? stats.toString(); })"
   for file in $name.[12].js; do

@@ -5,6 +5,6 @@ export { french } from './french.js';
 export { german } from './german.js';
 export { languages } from './languages.js';
 export { spanish } from './spanish.js';
-export { type Phrase } from './phrases.js';
+export { phrases, type Phrase } from './phrases.js';
 /** @internal */
 export { wordsOf, type Words } from './wordsOf.js';

@@ -6,7 +6,7 @@ import { tablePhrases } from './tablePhrases.js';
 import { termPatterns } from './termPatterns.js';
 import { termPhrases } from './termPhrases.js';
 
-/** @internal Every label and sentence that a report or a figure can say, in English; each language has all of them. */
+/** Every label and sentence that a report or a figure can say, in English; what a language of your own has words for. */
 export const phrases = [...pagePhrases, ...figurePhrases, ...planPhrases, ...tablePhrases, ...termPhrases, ...termPatterns, ...findingValueWords];
 
 /** A label or sentence, by what it is in English; `{name}` stands for a value. */
