@@ -34,7 +34,13 @@ describe('the address', () => {
   test('gives every state back', () => {
     fc.assert(
       fc.property(source, assumptions, assumptions, (from, now, basis) => {
-        const state: State = { source: from, assumptions: now, basis, read: { decimal: ',', columns: { force: 'Kraft & Weg' } }, language: 'es' };
+        const state: State = {
+          source: from,
+          assumptions: now,
+          basis,
+          read: { decimal: ',', columns: { force: 'Kraft & Weg' } },
+          language: 'es',
+        };
         expect(decode(`#${encode(state)}`)).toEqual({ state, settings: true });
       }),
     );
