@@ -20,7 +20,7 @@ import type { FigureWords } from './speech.js';
 import { emptyState, recordName, type State } from './state.js';
 import { tongueOf } from './tongues.js';
 import type { Window } from './windowFigure.js';
-import { fill, words } from './words.js';
+import { words } from './words.js';
 
 /** Rest of the hand after which a window is evaluated in full [ms]. */
 const SETTLED = 180;
