@@ -87,6 +87,7 @@ export function hardeningView() {
   /** Takes away what was drawn of a record. */
   const clear = (): void => {
     last = undefined;
+    for (const place of [considere, said, laws, table, failed]) place.replaceChildren();
     pictures.hidden = true;
     none.textContent = words.figure.waiting;
   };
