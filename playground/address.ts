@@ -1,8 +1,9 @@
 import type { ReadOptions } from '../src/index.js';
 import { rows, type AssumptionKey, type Assumptions } from './assumptions.js';
 import type { Source } from './protocol.js';
-import { usualScenario, type Scenario } from './scenario.js';
+import { seeds, usualScenario, type Scenario } from './scenario.js';
 import { emptyState, type State } from './state.js';
+import { tongueOf, type Tongue } from './tongues.js';
 
 /** What a source is, as entries of the address; of a file only that it was one. */
 function sourceEntries(source: Source): [string, string][] {
@@ -17,8 +18,9 @@ function sourceEntries(source: Source): [string, string][] {
 }
 
 /** The state as the part of an address behind the #. */
-export function encode({ source, assumptions, basis, read }: State): string {
+export function encode({ source, assumptions, basis, read, language }: State): string {
   const entries = sourceEntries(source);
+  entries.push(['language', language]);
   entries.push(['shape', assumptions.shape], ['limits', assumptions.limits]);
   if (basis.shape !== assumptions.shape) entries.push(['b.shape', basis.shape]);
   if (basis.limits !== assumptions.limits) entries.push(['b.limits', basis.limits]);
@@ -41,7 +43,7 @@ function scenarioOf(entries: URLSearchParams): Scenario {
     frame: oneOf(entries.get('frame'), ['soft', 'stiff', 'extensometer'], usualScenario.frame),
     hand: oneOf(entries.get('hand'), ['even', 'strokes', 'rest'], usualScenario.hand),
     samples: oneOf(entries.get('samples'), ['few', 'usual', 'many'], usualScenario.samples),
-    seed: Number.isInteger(seed) ? seed : usualScenario.seed,
+    seed: Number.isInteger(seed) && seed >= seeds.least && seed <= seeds.most ? seed : usualScenario.seed,
   };
 }
 
@@ -82,12 +84,13 @@ function readOf(text: string | null): ReadOptions {
   }
 }
 
-/** The state of an address; `settings` tells whether it holds assumptions, or a source alone. */
-export function decode(hash: string): { readonly state: State; readonly settings: boolean } {
+/** The state of an address, in a language where it names none; `settings` tells whether it holds assumptions, or a source alone. */
+export function decode(hash: string, otherwise: Tongue = 'en'): { readonly state: State; readonly settings: boolean } {
   const entries = new URLSearchParams(hash.replace(/^#/, ''));
   const source = sourceOf(entries);
   const settings = entries.has('shape');
-  if (!settings) return { state: { ...emptyState, source }, settings };
+  const language = tongueOf([entries.get('language') ?? '']) ?? otherwise;
+  if (!settings) return { state: { ...emptyState, source, language }, settings };
   const [assumptions, basis] = [assumptionsOf(entries, false), assumptionsOf(entries, true)];
-  return { state: { source, assumptions, basis, read: readOf(entries.get('read')) }, settings };
+  return { state: { source, assumptions, basis, read: readOf(entries.get('read')), language }, settings };
 }

@@ -41,6 +41,8 @@ const row = (key: AssumptionKey, unit: string, factor = 1, share = 0.01): Assump
 
 /** Every assumption in the order of the page. */
 export const rows: readonly AssumptionRow[] = [
+  row('bore', 'mm'),
+  row('rod', 'mm'),
   row('windowFirst', '', 1, 0.05),
   row('windowLast', '', 1, 0.05),
   row('offset', '%', 100, 0.1),
@@ -55,9 +57,23 @@ export const rows: readonly AssumptionRow[] = [
   row('finalGaugeLength', 'mm'),
   row('finalDiameter', 'mm'),
   row('finalArea', 'mm²'),
-  row('bore', 'mm'),
-  row('rod', 'mm'),
 ];
+
+/** Assumptions by the ends of the paths that the library names. */
+const paths: readonly (readonly [end: string, key: AssumptionKey])[] = [
+  ['window.first', 'windowFirst'],
+  ['window.from', 'windowFirst'],
+  ['window.last', 'windowLast'],
+  ['window.to', 'windowLast'],
+  ['offsets[0]', 'offset'],
+  ['afterFracture.gaugeLength', 'finalGaugeLength'],
+  ['afterFracture.diameters[0]', 'finalDiameter'],
+  ['afterFracture.area', 'finalArea'],
+  ...rows.map(({ key }) => [key, key] as const),
+];
+
+/** The assumption that a path of the library stands for, if it is one. */
+export const keyOf = (path: string): AssumptionKey | undefined => paths.find(([end]) => path === end || path.endsWith(`.${end}`))?.[1];
 
 /** What an assumption is where nothing is known of the piece. */
 export const unknownPiece: Assumptions = { shape: 'round', limits: 'samples', values: { offset: 0.002, gaugeLength: 50, diameter: 10 } };

@@ -1,15 +1,18 @@
+import type { Ask } from './client.js';
 import { button, h } from './element.js';
-import { words } from './words.js';
+import type { Request } from './protocol.js';
+import { fill, words } from './words.js';
 
-/** What can be taken away. */
-export interface AwayActions {
-  readonly report: () => void;
-  readonly json: () => void;
-  readonly record: () => void;
+/** What the section needs to know of the page. */
+export interface AwaySource {
+  readonly ask: Ask;
+  /** Name of the record, without an ending. */
+  readonly name: () => string;
+  readonly report: () => Request;
 }
 
 /** Hands a text over as a file; nothing leaves the browser. */
-export function download(name: string, type: string, text: string): void {
+function download(name: string, type: string, text: string): void {
   const address = URL.createObjectURL(new Blob([text], { type }));
   const link = h('a', { href: address, download: name });
   document.body.append(link);
@@ -21,8 +24,34 @@ export function download(name: string, type: string, text: string): void {
 }
 
 /** The last section: downloads, and the address. */
-export function awayView({ report, json, record }: AwayActions): HTMLElement {
+export function awayView({ ask, name, report }: AwaySource) {
   const said = h('span', { role: 'status', class: 'soft' });
+  /** Asks for a text and hands it over under the name that the record has now. */
+  const take = (request: Request, ending: string, type: string): void => {
+    const file = `${name()}.${ending}`;
+    said.textContent = '';
+    ask(request, (reply) => {
+      if (reply.kind === 'text') download(file, type, reply.text);
+      if (reply.kind === 'refused') said.textContent = fill(words.away.failed, { message: reply.message });
+    });
+  };
+  const record = (): void => {
+    take({ kind: 'text' }, 'csv', 'text/csv');
+  };
+  const ofResult = [
+    button(words.away.report, () => {
+      take(report(), 'report.html', 'text/html');
+    }),
+    button(words.away.json, () => {
+      take({ kind: 'json' }, 'report.json', 'application/json');
+    }),
+  ];
+  const ofRecord = button(words.away.record, record);
+  const offer = (there: { readonly record: boolean; readonly result: boolean }): void => {
+    ofRecord.disabled = !there.record;
+    for (const one of ofResult) one.disabled = !there.result;
+  };
+  offer({ record: false, result: false });
   // a page that is not of this machine may have no clipboard at all
   const copy = async (): Promise<string> => {
     try {
@@ -37,12 +66,13 @@ export function awayView({ report, json, record }: AwayActions): HTMLElement {
       said.textContent = text;
     });
   };
-  return h(
+  const element = h(
     'section',
     { 'aria-labelledby': 'away-heading' },
     h('h2', { id: 'away-heading' }, words.away.heading),
-    h('p', { class: 'row' }, button(words.away.report, report), button(words.away.json, json), button(words.away.record, record)),
+    h('p', { class: 'row' }, ...ofResult, ofRecord),
     h('p', { class: 'soft' }, words.away.address),
     h('p', { class: 'row' }, button(words.away.copy, tell), said),
   );
+  return { element, record, /** Only what is there can be taken away. */ offer };
 }

@@ -1,6 +1,7 @@
-/** Builds the page as one file, playground/dist/index.html: script, worker and style are in it, named by their hashes. */
+/** Builds the page as one file, playground/dist/index.html: script, worker (deflated) and style are in it, named by their hashes. */
 import { createHash } from 'node:crypto';
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { deflateRawSync } from 'node:zlib';
 import { build, transform } from 'esbuild';
 import { bundledLicences } from '../tools/bundled-licences.js';
 
@@ -28,7 +29,7 @@ async function bundled(name, options) {
 }
 
 const worker = await bundled('worker.ts', { plugins: [bundledLicences(new URL('dist/licences.txt', here).pathname, 'The page')] });
-const script = await bundled('main.ts', { define: { WORKER: JSON.stringify(worker) } });
+const script = await bundled('main.ts', { define: { WORKER: JSON.stringify(deflateRawSync(worker, { level: 9 }).toString('base64')) } });
 const { code } = await transform(read('style.css'), { loader: 'css', minify: true });
 const style = code.trim();
 const parts = {

@@ -1,9 +1,11 @@
 import type { TensionResult } from '../src/index.js';
-import { decimate } from './decimate.js';
+import { largest } from '../src/report/index.js';
 import { s } from './element.js';
 import { shown } from './format.js';
 import type { HardeningView } from './hardening.js';
 import { curve, ink, named, plot, type Plot } from './plot.js';
+import { pointsOf } from './points.js';
+import type { FigureWords } from './speech.js';
 import { fill, words } from './words.js';
 
 /** Size of a drawing [px]. */
@@ -13,12 +15,6 @@ export interface Size {
 }
 type Hardening = Extract<HardeningView, { ok: true }>;
 
-const largest = (list: ArrayLike<number>, end = list.length): number => {
-  let most = -Infinity;
-  for (let i = 0; i < end; i += 1) most = Math.max(most, list[i]!);
-  return most;
-};
-
 function described(on: Plot, label: string): SVGSVGElement {
   on.svg.setAttribute('role', 'img');
   on.svg.setAttribute('aria-label', label);
@@ -26,21 +22,21 @@ function described(on: Plot, label: string): SVGSVGElement {
 }
 
 /** The whole curve with its named points. */
-export function wholeFigure(result: TensionResult, size: Size): SVGSVGElement {
+export function wholeFigure(result: TensionResult, size: Size, names: FigureWords = words.figure): SVGSVGElement {
   const { strain, stress } = result.curve;
   const end = result.fracture ? result.fracture.index + 1 : strain.length;
   const most = Math.max(largest(strain, end), 1e-9);
   const top = largest(stress, end);
-  const on = plot(size, { title: words.figure.strain, limits: [0, 106 * most] }, { title: words.figure.stress, limits: [0, 1.1 * top] });
+  const on = plot(size, { title: names.strain, limits: [0, 106 * most] }, { title: names.stress, limits: [0, 1.1 * top] });
   const scaled: Plot = { ...on, x: (e) => on.x(100 * e) };
-  const points = decimate({ x: strain, y: stress }, 0, end);
+  const points = pointsOf(strain.subarray(0, end), stress.subarray(0, end));
   on.inside.append(curve(scaled, points.x, points.y, ink.curve));
   const proof = result.proofStrengths[0];
   const at = result.totalExtensionAtMaximumForce;
   const knee = result.upperYieldStrength ?? proof;
   if (knee) on.inside.append(named(scaled, knee.strain, knee.value, knee.symbol));
-  if (at) on.inside.append(named(scaled, at.value, result.tensileStrength.value, words.figure.maximum));
-  if (result.fracture) on.inside.append(named(scaled, result.fracture.strain, result.fracture.stress, words.figure.fracture));
+  if (at) on.inside.append(named(scaled, at.value, result.tensileStrength.value, names.maximum));
+  if (result.fracture) on.inside.append(named(scaled, result.fracture.strain, result.fracture.stress, names.fracture));
   return described(on, fill(words.figure.wholeLabel, { stress: shown(top, 3), strain: shown(100 * most, 3) }));
 }
 

@@ -1,11 +1,12 @@
-import { exportCsv, readRecord, toJson, type TensionResult } from '../src/index.js';
+import { exportCsv, isInputError, readRecord, toJson, type TensionResult } from '../src/index.js';
 import { renderHtml } from '../src/report/index.js';
 import { exerciseFor, explainAnswer, type Exercise } from '../src/teaching/index.js';
-import { withWindow, type Assumptions } from './assumptions.js';
+import { keyOf, withWindow } from './assumptions.js';
 import { effectOf, evaluate, rowsFor, type AnyRecord } from './effects.js';
-import { hardeningOf } from './hardening.js';
+import { hardeningOf, type HardeningView } from './hardening.js';
 import type { Loaded, Reply, Request } from './protocol.js';
 import { scenarioAssumptions, simulated } from './scenario.js';
+import { languageOf, spoken } from './speech.js';
 
 /** What lies on the desk: one record, and what was last made of it. */
 interface Desk {
@@ -25,12 +26,35 @@ const loaded = (record: AnyRecord, more: Partial<Loaded> = {}): Reply => ({
   loaded: { samples: ('force' in record ? record.force : record.pressure).length, columns: Object.keys(record), ...more },
 });
 
-async function evaluateAll(desk: Desk, assumptions: Assumptions, basis: Assumptions, send: Send, pause: Pause): Promise<void> {
+const messageOf = (error: unknown): string => (error instanceof Error ? error.message : String(error));
+
+/** Why a request was refused; of a wrong assumption, which one. */
+function refusal(error: unknown): Reply {
+  const message = messageOf(error);
+  const key = isInputError(error) ? keyOf(error.path) : undefined;
+  if (!isInputError(error) || key === undefined) return { kind: 'refused', message };
+  // a message is "function: path rule, got value"; the value is of the library's units
+  const rule = message.slice(message.indexOf(`${error.path} `) + error.path.length + 1, message.lastIndexOf(', got '));
+  return { kind: 'refused', message, wrong: { key, rule } };
+}
+
+/** Necking and hardening; what cannot be drawn leaves the values as they are. */
+function hardeningView(result: TensionResult): HardeningView {
+  try {
+    return hardeningOf(result);
+  } catch (error) {
+    return { ok: false, message: messageOf(error) };
+  }
+}
+
+type Evaluate = Extract<Request, { kind: 'evaluate' }>;
+
+async function evaluateAll(desk: Desk, { assumptions, basis, language }: Evaluate, send: Send, pause: Pause): Promise<void> {
   const record = desk.record;
   if (!record || (await pause())) return;
   const result = evaluate(record, assumptions, desk.invented);
   desk.result = result;
-  send({ kind: 'result', result });
+  send({ kind: 'result', result, spoken: spoken(result, language) });
   if (assumptions.values.windowFirst !== undefined) {
     if (await pause()) return;
     send({ kind: 'searched', result: evaluate(record, withWindow(assumptions, undefined), desk.invented) });
@@ -40,22 +64,35 @@ async function evaluateAll(desk: Desk, assumptions: Assumptions, basis: Assumpti
     send({ kind: 'effect', key, effect: effectOf(record, assumptions, basis, result, key, share) });
   }
   if (await pause()) return;
-  send({ kind: 'hardening', view: hardeningOf(result) });
+  send({ kind: 'hardening', view: hardeningView(result) });
+}
+
+/** Requests that begin something new. */
+export const begins: readonly Request['kind'][] = ['read', 'make', 'exercise', 'evaluate'];
+
+/** Takes away what was made, and, unless it is evaluated anew, the record. */
+function clear(desk: Desk, kind: Request['kind']): void {
+  delete desk.result;
+  if (kind === 'evaluate') return;
+  delete desk.record;
+  delete desk.exercise;
 }
 
 /** Answers one request; what cannot be done is an answer too. */
 export async function answer(desk: Desk, request: Request, send: Send, pause: Pause): Promise<void> {
+  // whatever is begun, what came before it stands no more
+  if (begins.includes(request.kind)) clear(desk, request.kind);
   try {
     switch (request.kind) {
       case 'read': {
         const { record } = readRecord(request.bytes, request.options);
-        Object.assign(desk, { record, invented: false, exercise: undefined });
+        Object.assign(desk, { record, invented: false });
         send(loaded(record));
         break;
       }
       case 'make': {
         const { record, truth } = simulated(request.scenario);
-        Object.assign(desk, { record, invented: true, exercise: undefined });
+        Object.assign(desk, { record, invented: true });
         send(loaded(record, { known: scenarioAssumptions(request.scenario, truth) }));
         break;
       }
@@ -67,7 +104,7 @@ export async function answer(desk: Desk, request: Request, send: Send, pause: Pa
         break;
       }
       case 'evaluate':
-        await evaluateAll(desk, request.assumptions, request.basis, send, pause);
+        await evaluateAll(desk, request, send, pause);
         break;
       case 'answer':
         if (desk.exercise)
@@ -78,7 +115,8 @@ export async function answer(desk: Desk, request: Request, send: Send, pause: Pa
           });
         break;
       case 'report':
-        if (desk.result) send({ kind: 'text', text: renderHtml(desk.result, { drawings: request.drawings }) });
+        if (desk.result)
+          send({ kind: 'text', text: renderHtml(desk.result, { drawings: request.drawings, language: languageOf(request.language) }) });
         break;
       case 'json':
         if (desk.result) send({ kind: 'text', text: toJson(desk.result) });
@@ -91,7 +129,8 @@ export async function answer(desk: Desk, request: Request, send: Send, pause: Pa
           });
     }
   } catch (error) {
-    send({ kind: 'refused', message: error instanceof Error ? error.message : String(error) });
+    if (begins.includes(request.kind)) clear(desk, request.kind);
+    send(refusal(error));
   }
   send({ kind: 'done' });
 }

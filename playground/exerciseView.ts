@@ -2,6 +2,7 @@ import type { AnswerExplanation, ExerciseSymbol } from '../src/teaching/index.js
 import { button, h, labelled } from './element.js';
 import { change, shown } from './format.js';
 import type { Loaded } from './protocol.js';
+import { typedNumber } from './typedNumber.js';
 import { fill, words } from './words.js';
 
 /** What the exercise can ask for. */
@@ -15,8 +16,15 @@ type Given = NonNullable<Loaded['exercise']>;
 /** One question with its field and what is said of the answer. */
 function question({ symbol, unit, tolerance }: Given['questions'][number], actions: ExerciseActions) {
   const shownUnit = unit === 'MPa' ? 'MPa' : '%';
-  const said = h('div', { role: 'status', class: 'said' });
-  const input = h('input', { type: 'text', inputmode: 'decimal', autocomplete: 'off', id: `answer-${symbol}`, size: 9 });
+  const said = h('div', { role: 'status', class: 'said', id: `said-${symbol}` });
+  const input = h('input', {
+    type: 'text',
+    inputmode: 'decimal',
+    autocomplete: 'off',
+    id: `answer-${symbol}`,
+    size: 9,
+    'aria-describedby': said.id,
+  });
   const form = h(
     'form',
     { class: 'question' },
@@ -27,9 +35,13 @@ function question({ symbol, unit, tolerance }: Given['questions'][number], actio
   );
   form.addEventListener('submit', (event) => {
     event.preventDefault();
-    const value = input.value.trim() === '' ? NaN : Number(input.value.replace(/\s/g, '').replace(',', '.').replace('−', '-'));
-    if (Number.isFinite(value)) actions.answer(symbol, unit === 'MPa' ? value : value / 100);
-    else said.replaceChildren(h('p', {}, words.exercise.noNumber));
+    const typed = typedNumber(input.value);
+    const wrong = typed.ok ? (typed.value === undefined ? words.exercise.noNumber : '') : typed.message;
+    if (wrong === '') input.removeAttribute('aria-invalid');
+    else input.setAttribute('aria-invalid', 'true');
+    said.className = 'said';
+    said.replaceChildren(...(wrong === '' ? [] : [h('p', {}, wrong)]));
+    if (typed.ok && typed.value !== undefined) actions.answer(symbol, unit === 'MPa' ? typed.value : typed.value / 100);
   });
   const show = ({ verdict, deviation, slips }: AnswerExplanation): void => {
     said.className = `said ${verdict}`;

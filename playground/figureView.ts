@@ -1,10 +1,10 @@
 import type { TensionResult } from '../src/index.js';
 import { wholeFigure } from './curveFigures.js';
-import { symbolsOf } from './assumptionsView.js';
-import { valuesOf, type Values } from './values.js';
+import { symbolsOf, valuesOf, type Values } from './values.js';
 import { button, h } from './element.js';
 import { change, shown } from './format.js';
 import type { Preview } from './preview.js';
+import type { FigureWords } from './speech.js';
 import { windowFigure, type Window, type WindowFigure } from './windowFigure.js';
 import { fill, words } from './words.js';
 
@@ -118,15 +118,25 @@ export function figureView(actions: FigureActions) {
       search.disabled = !byHand;
     },
     sentence: (): string => readout.textContent,
-    /** Drawings for a report, at the width of its page. */
-    drawings: (): Readonly<Record<string, string>> => {
+    /** Takes away what was drawn of a record. */
+    clear: (): void => {
+      drawn = shownWindow = waiting = undefined;
+      searched = {};
+      place.replaceChildren();
+      whole.replaceChildren();
+      by.textContent = '';
+      search.disabled = true;
+      readout.textContent = words.figure.waiting;
+    },
+    /** Drawings for a report, at the width of its page, in its words. */
+    drawings: (names: FigureWords): Readonly<Record<string, string>> => {
       if (!drawn) return {};
       const size = { width: 640, height: 380 };
       const { result, offset } = drawn;
-      const detail = windowFigure(result, size, offset, { moved: () => undefined, released: () => undefined });
+      const detail = windowFigure(result, size, offset, { moved: () => undefined, released: () => undefined }, names);
       detail.show(shownWindow ?? [0, 1]);
       for (const handle of detail.svg.querySelectorAll('.handle')) handle.remove();
-      return { stressStrain: wholeFigure(result, size).outerHTML, elasticDetail: detail.svg.outerHTML };
+      return { stressStrain: wholeFigure(result, size, names).outerHTML, elasticDetail: detail.svg.outerHTML };
     },
   };
 }

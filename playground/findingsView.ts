@@ -1,27 +1,35 @@
-import type { Finding, Severity } from '../src/index.js';
-import { h } from './element.js';
+import type { Severity } from '../src/index.js';
+import { choice, h, labelled } from './element.js';
+import type { SpokenFinding } from './speech.js';
+import { tongues, type Tongue } from './tongues.js';
 import { fill, words } from './words.js';
 
 /** Findings first: faults and cautions in full, notes behind a fold. */
-export function findingsView() {
+export function findingsView(speak: (language: Tongue) => void) {
+  const language = choice(tongues, { id: 'language' });
+  language.addEventListener('change', () => {
+    speak(language.value as Tongue);
+  });
   const list = h('div', {}, h('p', { class: 'soft' }, words.findings.waiting));
   const element = h(
     'section',
     { 'aria-labelledby': 'findings-heading', id: 'findings', tabindex: -1 },
     h('h2', { id: 'findings-heading' }, words.findings.heading),
+    h('div', { class: 'fields' }, labelled(words.findings.language, language)),
     list,
   );
-  const item = ({ severity, message, remedy }: Finding): HTMLLIElement =>
+  const item = ({ severity, message, remedy }: SpokenFinding): HTMLLIElement =>
     h(
       'li',
       { class: severity },
       h('strong', { class: 'severity' }, words.findings.severities[severity]),
-      h('span', {}, message),
-      h('span', { class: 'remedy' }, remedy),
+      h('span', { lang: language.value }, message),
+      h('span', { class: 'remedy', lang: language.value }, remedy),
     );
-  const listOf = (found: readonly Finding[]): HTMLUListElement => h('ul', { class: 'findings' }, ...found.map(item));
-  const update = (findings: readonly Finding[]): void => {
-    const of = (severity: Severity): Finding[] => findings.filter((one) => one.severity === severity);
+  const listOf = (found: readonly SpokenFinding[]): HTMLUListElement => h('ul', { class: 'findings' }, ...found.map(item));
+  const update = (findings: readonly SpokenFinding[], spokenIn: Tongue): void => {
+    language.value = spokenIn;
+    const of = (severity: Severity): SpokenFinding[] => findings.filter((one) => one.severity === severity);
     const [faults, cautions, notes] = [of('fault'), of('caution'), of('note')];
     const open = list.querySelector('details')?.open === true;
     list.replaceChildren(
@@ -38,5 +46,9 @@ export function findingsView() {
         : []),
     );
   };
-  return { element, update };
+  /** Takes the findings of a record away, and says so. */
+  const clear = (text: string): void => {
+    list.replaceChildren(h('p', { class: 'soft' }, text));
+  };
+  return { element, update, clear };
 }

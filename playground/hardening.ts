@@ -1,19 +1,6 @@
-import {
-  compareLaws,
-  considere,
-  flowCurve,
-  hardeningPicture,
-  trueCurve,
-  type NeckingOnset,
-  type StressStrainCurve,
-  type TensionResult,
-} from '../src/index.js';
-
-/** Points of a line. */
-export interface Points {
-  readonly x: ArrayLike<number>;
-  readonly y: ArrayLike<number>;
-}
+import { compareLaws, considere, flowCurve, trueCurve, type NeckingOnset, type TensionResult } from '../src/index.js';
+import { hardeningPart } from '../src/report/index.js';
+import { pointsOf, type Points } from './points.js';
 
 /** A fitted law as it is drawn and told. */
 export interface LawView extends Points {
@@ -36,24 +23,13 @@ export type HardeningView =
       readonly failed: readonly string[];
     };
 
-/** So many points are enough for a line. */
+/** So many points are enough for a line, and for a law. */
 const POINTS = 600;
 const LAW_POINTS = 80;
 
-/** Means of as many stretches, so that noise does not fill the figure. */
-function thinned({ strain, stress }: StressStrainCurve): Points {
-  const stretch = Math.max(1, Math.floor(strain.length / POINTS));
-  const mean = (column: Float64Array) =>
-    Array.from({ length: Math.floor(column.length / stretch) }, (_, k) => {
-      let sum = 0;
-      for (let i = k * stretch; i < (k + 1) * stretch; i += 1) sum += column[i]!;
-      return sum / stretch;
-    });
-  return { x: mean(strain), y: mean(stress) };
-}
-
 /** Considère's construction and the laws of a result. */
-export function hardeningOf({ curve, maximumIndex, elasticSlope, hardening }: TensionResult): HardeningView {
+export function hardeningOf(result: TensionResult): HardeningView {
+  const { curve, maximumIndex, elasticSlope, hardening } = result;
   const to = Math.min(maximumIndex, curve.strain.length - 1);
   let from = to;
   // from where the stress last lay below half of its maximum: slack and elastic line have no hardening
@@ -63,7 +39,8 @@ export function hardeningOf({ curve, maximumIndex, elasticSlope, hardening }: Te
   const rising = trueCurve(curve, { from, to });
   const flow = flowCurve(rising, { modulus: elasticSlope.value });
   if (flow.strain.length < 20) return { ok: false, message: '' };
-  const picture = hardeningPicture(rising);
+  const part = hardeningPart(result);
+  if (!part) return { ok: false, message: '' };
   const found = considere(whole);
   // the stretch that the analysis gives its own law: beyond the knee, up to maximum force
   const { ranked, failed } = compareLaws(flow, hardening ? { from: hardening.range[0], to: hardening.range[1] } : {});
@@ -71,15 +48,14 @@ export function hardeningOf({ curve, maximumIndex, elasticSlope, hardening }: Te
     0,
     flow.strain.findIndex((one) => one >= (hardening?.range[0] ?? 0)),
   );
-  const shownFlow = { strain: flow.strain.subarray(knee), stress: flow.stress.subarray(knee) };
   const farthest = 1.8 * flow.strain[flow.strain.length - 1]!;
   const plastic = Array.from({ length: LAW_POINTS }, (_, k) => (farthest * (k + 1)) / LAW_POINTS);
   return {
     ok: true,
-    curve: thinned(rising),
-    rate: thinned({ strain: picture.strain, stress: picture.rate }),
+    curve: pointsOf(part.curve.strain, part.curve.stress, POINTS),
+    rate: pointsOf(part.picture.strain, part.picture.rate, POINTS),
     neck: found.ok ? found : { message: found.message },
-    flow: thinned(shownFlow),
+    flow: pointsOf(flow.strain.subarray(knee), flow.stress.subarray(knee), POINTS),
     laws: ranked.map(({ name, law, weight, parameters }) => ({
       name,
       weight,

@@ -84,11 +84,18 @@ export function hardeningView() {
     );
     failed.textContent = view.failed.length > 0 ? fill(words.hardening.failed, { names: view.failed.join(', ') }) : '';
   };
+  /** Takes away what was drawn of a record. */
+  const clear = (): void => {
+    last = undefined;
+    for (const place of [considere, said, laws, table, failed]) place.replaceChildren();
+    pictures.hidden = true;
+    none.textContent = words.figure.waiting;
+  };
   let width = 0;
   new ResizeObserver(() => {
     if (considere.clientWidth === width || considere.clientWidth === 0) return;
     width = considere.clientWidth;
     if (last) update(last);
   }).observe(considere);
-  return { element, update };
+  return { element, update, clear };
 }

@@ -1,56 +1,71 @@
 import type { ReadOptions, TensionResult } from '../src/index.js';
 import { decode, encode } from './address.js';
-import { unknownPiece, withValue, withWindow, type AssumptionKey, type Assumptions } from './assumptions.js';
-import { assumptionsView, rowOf, symbolsOf, valueText } from './assumptionsView.js';
-import { awayView, download } from './awayView.js';
+import { unknownPiece, withWindow, type AssumptionKey, type Assumptions } from './assumptions.js';
+import { assumptionsView } from './assumptionsView.js';
+import { awayView } from './awayView.js';
+import { changed, limitedBy, putBack, shaped } from './changeAssumptions.js';
 import { startWorker } from './client.js';
-import type { Effect } from './effects.js';
-import { h } from './element.js';
+import { effectSentence } from './effectSentence.js';
 import { exerciseView } from './exerciseView.js';
 import { figureView } from './figureView.js';
 import { findingsView } from './findingsView.js';
-import { change } from './format.js';
 import { hardeningView } from './hardeningView.js';
-import type { Loaded, Reply, Source } from './protocol.js';
+import { layOut } from './layOut.js';
+import { loading } from './loading.js';
+import type { Loaded, Reply, Source, Wrong } from './protocol.js';
 import { recordView } from './recordView.js';
+import { refusalSentences } from './refusalSentences.js';
 import { usualScenario } from './scenario.js';
-import { emptyState, type State } from './state.js';
-import { properties } from './values.js';
+import type { FigureWords } from './speech.js';
+import { emptyState, recordName, type State } from './state.js';
+import { tongueOf } from './tongues.js';
 import type { Window } from './windowFigure.js';
-import { fill, words } from './words.js';
+import { words } from './words.js';
 
 /** Rest of the hand after which a window is evaluated in full [ms]. */
 const SETTLED = 180;
 
-const ask = startWorker();
-let state: State = emptyState;
+const language = tongueOf(navigator.languages) ?? 'en';
+let state: State = { ...emptyState, language };
 let loaded: Loaded | undefined;
 let result: TensionResult | undefined;
+/** Words on the drawings of a report, in its language. */
+let figureWords: FigureWords = words.figure;
 let file: File | undefined;
 /** What the reader changed last, and is to be told of. */
 let touched: AssumptionKey | 'window' | undefined;
 let ticket = 0;
 let settling: ReturnType<typeof setTimeout> | undefined;
 
-const live = h('p', { role: 'status', class: 'visually-hidden', id: 'live' });
-const offset = (): number => state.assumptions.values.offset ?? 0.002;
-const isWindow = (key: AssumptionKey): boolean => key === 'windowFirst' || key === 'windowLast';
-
+const ask = startWorker((message) => {
+  leave();
+  record.say(message, true);
+});
 const record = recordView({
   file: (given) => {
     file = given;
     // settings that waited for their file are taken up; those of another record are not
     const kept = state.source.from === 'file' ? state : undefined;
-    void readFile(given, kept?.read ?? {}, kept);
+    void sources.read(given, kept?.read ?? {}, kept);
   },
   make: (scenario) => {
-    load({ from: 'made', scenario });
+    sources.load({ from: 'made', scenario });
   },
   readAgain: (options) => {
-    if (file) void readFile(file, options, state);
+    if (file) void sources.read(file, options, state);
   },
 });
-const findings = findingsView();
+const sources = loading(ask, record, {
+  leave: (next) => {
+    leave();
+    state = { ...state, ...next };
+  },
+  begin,
+});
+const findings = findingsView((chosen) => {
+  state = { ...state, language: chosen };
+  evaluate();
+});
 const figure = figureView({
   moved: (window) => {
     touched = 'window';
@@ -64,24 +79,17 @@ const figure = figureView({
 const table = assumptionsView({
   set: (key, value) => {
     touched = key;
-    assume(changedBy(key, value));
+    assume(changed(state.assumptions, key, value, result));
   },
   back: (key) => {
     touched = key;
-    const before = state.basis.values[key];
-    assume(isWindow(key) && before === undefined ? withWindow(state.assumptions, undefined) : withValue(state.assumptions, key, before));
+    assume(putBack(state.assumptions, state.basis, key));
   },
   shape: (shape) => {
-    const { diameter, width, thickness } = state.assumptions.values;
-    const size = diameter ?? 10;
-    const sized = withValue(withValue(state.assumptions, 'width', width ?? size), 'thickness', thickness ?? size);
-    assume({ ...sized, shape, values: { ...sized.values, diameter: size } });
+    assume(shaped(state.assumptions, shape));
   },
   limits: (limits) => {
-    const found = result?.modulusWindow;
-    const given = state.assumptions.values.windowFirst !== undefined && found;
-    const window = given ? (limits === 'stress' ? found.stressLimits : ([found.first, found.last] as const)) : undefined;
-    assume({ ...withWindow(state.assumptions, window), limits });
+    assume(limitedBy(state.assumptions, limits, result));
   },
   basis: () => {
     state = { ...state, basis: state.assumptions };
@@ -89,26 +97,22 @@ const table = assumptionsView({
   },
 });
 const hardening = hardeningView();
+const away = awayView({
+  ask,
+  name: () => recordName(state.source),
+  report: () => ({ kind: 'report', drawings: figure.drawings(figureWords), language: state.language }),
+});
 const exercise = exerciseView({
   make: (name) => {
-    load({ from: 'exercise', name });
+    sources.load({ from: 'exercise', name });
   },
   answer: (symbol, value) => {
     ask({ kind: 'answer', symbol, value }, (reply) => {
       if (reply.kind === 'answer') exercise.explain(reply.symbol, reply.explanation);
     });
   },
-  download: downloadRecord,
+  download: away.record,
 });
-
-/** The assumptions with one changed; of a window that was searched the other limit is held. */
-function changedBy(key: AssumptionKey, value: number | undefined): Assumptions {
-  if (!isWindow(key)) return withValue(state.assumptions, key, value);
-  const found = result?.modulusWindow;
-  if (value === undefined || !found) return withWindow(state.assumptions, undefined);
-  const [first, last] = state.assumptions.limits === 'samples' ? [found.first, found.last] : found.stressLimits;
-  return withWindow(state.assumptions, key === 'windowFirst' ? [value, last] : [first, value]);
-}
 
 function assume(assumptions: Assumptions): void {
   state = { ...state, assumptions };
@@ -118,13 +122,29 @@ function assume(assumptions: Assumptions): void {
 /** A window that is still being moved is evaluated in full once the hand rests. */
 function settle(window: Window): void {
   clearTimeout(settling);
+  away.offer({ record: true, result: false });
   settling = setTimeout(() => {
     assume(withWindow({ ...state.assumptions, limits: 'samples' }, window));
   }, SETTLED);
 }
 
-function saveAddress(): void {
-  history.replaceState(null, '', `#${encode(state)}`);
+/** Takes every number away that came from a record, so that none stands under the name of another. */
+function clear(said: string): void {
+  result = undefined;
+  findings.clear(said);
+  figure.clear();
+  table.clear();
+  hardening.clear();
+  away.offer({ record: loaded !== undefined, result: false });
+}
+
+/** Leaves the record that was there; what was asked about it counts no more. */
+function leave(): void {
+  ticket += 1;
+  clearTimeout(settling);
+  loaded = undefined;
+  exercise.show('', undefined);
+  clear(words.findings.waiting);
 }
 
 /** Asks for everything anew; what was asked before counts no more. */
@@ -134,9 +154,10 @@ function evaluate(): void {
   ticket += 1;
   const own = ticket;
   const { assumptions, basis } = state;
-  saveAddress();
+  history.replaceState(null, '', `#${encode(state)}`);
   table.update(assumptions, basis, loaded.columns, result);
-  ask({ kind: 'evaluate', assumptions, basis }, (reply) => {
+  away.offer({ record: true, result: false });
+  ask({ kind: 'evaluate', assumptions, basis, language: state.language }, (reply) => {
     if (own === ticket) take(reply);
   });
 }
@@ -145,55 +166,48 @@ function take(reply: Reply): void {
   switch (reply.kind) {
     case 'result': {
       result = reply.result;
-      const byHand = state.assumptions.values.windowFirst !== undefined;
-      findings.update(result.findings);
-      figure.draw(result, offset());
+      figureWords = reply.spoken.figure;
+      const { assumptions, basis } = state;
+      const byHand = assumptions.values.windowFirst !== undefined;
+      findings.update(reply.spoken.findings, state.language);
+      figure.draw(result, assumptions.values.offset ?? 0.002);
       figure.given(byHand);
       if (!byHand) figure.against(result);
-      if (loaded) table.update(state.assumptions, state.basis, loaded.columns, result);
+      if (loaded) table.update(assumptions, basis, loaded.columns, result);
       table.results(result);
-      if (touched === 'window' && !byHand) live.textContent = `${words.figure.searched} ${figure.sentence()}`;
+      away.offer({ record: true, result: true });
+      if (touched === 'window' && !byHand) page.say(`${words.figure.searched} ${figure.sentence()}`);
       break;
     }
     case 'searched':
       figure.against(reply.result);
-      if (touched === 'window') live.textContent = figure.sentence();
+      if (touched === 'window') page.say(figure.sentence());
       break;
     case 'effect':
       table.effect(reply.key, reply.effect, state.assumptions);
-      if (reply.key === touched) tellEffect(reply.key, reply.effect);
+      if (reply.key === touched && result) page.say(effectSentence(reply.key, reply.effect, state.assumptions, result));
       break;
     case 'hardening':
       hardening.update(reply.view);
       break;
     case 'refused':
-      table.refuse(fill(words.record.failed, { message: reply.message }));
+      refuse(reply.message, reply.wrong);
   }
 }
 
-/** Says what a change has done, for those who do not see the table. */
-function tellEffect(key: AssumptionKey, { changed }: Effect): void {
-  if (!result) return;
-  const symbols = symbolsOf(result);
-  const moved = properties.flatMap((property) => {
-    const by = changed?.[property];
-    return by === undefined || change(by) === '0' ? [] : [fill(words.assumptions.one, { symbol: symbols[property], change: change(by) })];
-  });
-  const values = {
-    name: words.assumptions.names[key],
-    value: valueText(rowOf(key, state.assumptions), state.assumptions.values[key]),
-    effects: moved.join(', '),
-  };
-  live.textContent = fill(moved.length > 0 ? words.assumptions.effect : words.assumptions.noEffect, values);
+/** Says why there are no values, and beside the field what is allowed there. */
+function refuse(message: string, wrong: Wrong | undefined): void {
+  clear(words.findings.refused);
+  const { whole, beside } = refusalSentences(message, wrong, state.assumptions);
+  table.refuse(whole, wrong?.key, beside);
 }
 
 /** Takes up a record that was loaded. */
 function begin(source: Source, read: ReadOptions, next: Loaded, kept: Pick<State, 'assumptions' | 'basis'> | undefined): void {
   loaded = next;
-  result = undefined;
   touched = undefined;
   const start = next.known ?? unknownPiece;
-  state = { source, read, assumptions: kept?.assumptions ?? start, basis: kept?.basis ?? start };
+  state = { ...state, source, read, assumptions: kept?.assumptions ?? start, basis: kept?.basis ?? start };
   exercise.show(source.from === 'exercise' ? source.name : '', next.exercise);
   if (source.from === 'made') {
     record.showScenario(source.scenario);
@@ -205,84 +219,22 @@ function begin(source: Source, read: ReadOptions, next: Loaded, kept: Pick<State
   evaluate();
 }
 
-/** Makes a record; of an address its settings are kept. */
-function load(source: Extract<Source, { from: 'made' | 'exercise' }>, kept?: State): void {
-  ticket += 1;
-  record.say(words.record.working);
-  const request =
-    source.from === 'made' ? ({ kind: 'make', scenario: source.scenario } as const) : ({ kind: 'exercise', name: source.name } as const);
-  ask(request, (reply) => {
-    if (reply.kind === 'loaded') begin(source, {}, reply.loaded, kept);
-    if (reply.kind === 'refused') record.say(fill(words.record.failed, { message: reply.message }), true);
-  });
-}
-
-async function readFile(given: File, options: ReadOptions, kept: State | undefined): Promise<void> {
-  ticket += 1;
-  record.say(fill(words.record.reading, { name: given.name }));
-  const bytes = await given.arrayBuffer();
-  ask({ kind: 'read', name: given.name, bytes, options }, (reply) => {
-    if (reply.kind === 'loaded') begin({ from: 'file', name: given.name }, options, reply.loaded, kept);
-    if (reply.kind === 'refused') record.say(fill(words.record.refused, { message: reply.message }), true);
-    if (reply.kind === 'loaded' || reply.kind === 'refused') record.offerHelp(reply.kind === 'refused');
-  });
-}
-
-const nameOf = (): string => {
-  const { source } = state;
-  if (source.from === 'file') return source.name.replace(/\.[^.]*$/, '') || 'record';
-  return source.from === 'made' ? `made-${source.scenario.seed}` : source.from === 'exercise' ? `exercise-${source.name}` : 'record';
-};
-
-function downloadRecord(): void {
-  ask({ kind: 'text' }, (reply) => {
-    if (reply.kind === 'text') download(`${nameOf()}.csv`, 'text/csv', reply.text);
-  });
-}
-
-const away = awayView({
-  report: () => {
-    ask({ kind: 'report', drawings: figure.drawings() }, (reply) => {
-      if (reply.kind === 'text') download(`${nameOf()}.report.html`, 'text/html', reply.text);
-    });
-  },
-  json: () => {
-    ask({ kind: 'json' }, (reply) => {
-      if (reply.kind === 'text') download(`${nameOf()}.report.json`, 'application/json', reply.text);
-    });
-  },
-  record: downloadRecord,
-});
-
 /** Takes up what an address says. */
 function open(): void {
-  const { state: given, settings } = decode(location.hash);
+  const { state: given, settings } = decode(location.hash, state.language);
   const { source } = given;
-  if (source.from === 'made' || source.from === 'exercise') load(source, settings ? given : undefined);
+  state = { ...state, language: given.language };
+  if (source.from === 'made' || source.from === 'exercise') sources.load(source, settings ? given : undefined);
   else if (source.from === 'file') {
+    leave();
     state = given;
     record.say(words.record.dropAgain);
-  } else load({ from: 'made', scenario: usualScenario });
+  } else sources.load({ from: 'made', scenario: usualScenario });
 }
 
-document.body.append(
-  h('a', { class: 'skip', href: '#findings' }, words.skip),
-  h(
-    'header',
-    {},
-    h('p', { class: 'mark' }, 'testpiece'),
-    h('h1', {}, words.title),
-    h('p', { class: 'lead' }, words.lead),
-    h('p', { class: 'soft' }, words.private),
-  ),
-  h('main', {}, record.element, findings.element, figure.element, table.element, hardening.element, exercise.element, away),
-  live,
+const page = layOut(
+  [record.element, findings.element, figure.element, table.element, hardening.element, exercise.element, away.element],
+  findings.element,
 );
-document.title = `testpiece: ${words.title}`;
-document.querySelector('.skip')?.addEventListener('click', (event) => {
-  // the part of the address behind # belongs to the state
-  event.preventDefault();
-  findings.element.focus();
-});
 globalThis.addEventListener('hashchange', open);
 open();

@@ -4,6 +4,8 @@ import type { AssumptionKey, Assumptions } from './assumptions.js';
 import type { Effect } from './effects.js';
 import type { HardeningView } from './hardening.js';
 import type { Scenario } from './scenario.js';
+import type { Spoken } from './speech.js';
+import type { Tongue } from './tongues.js';
 
 /** Where a record comes from. */
 export type Source =
@@ -17,9 +19,9 @@ export type Request =
   | { readonly kind: 'read'; readonly name: string; readonly bytes: ArrayBuffer; readonly options: ReadOptions }
   | { readonly kind: 'make'; readonly scenario: Scenario }
   | { readonly kind: 'exercise'; readonly name: string }
-  | { readonly kind: 'evaluate'; readonly assumptions: Assumptions; readonly basis: Assumptions }
+  | { readonly kind: 'evaluate'; readonly assumptions: Assumptions; readonly basis: Assumptions; readonly language: Tongue }
   | { readonly kind: 'answer'; readonly symbol: ExerciseSymbol; readonly value: number }
-  | { readonly kind: 'report'; readonly drawings: Readonly<Record<string, string>> }
+  | { readonly kind: 'report'; readonly drawings: Readonly<Record<string, string>>; readonly language: Tongue }
   | { readonly kind: 'json' }
   | { readonly kind: 'text' };
 
@@ -32,11 +34,18 @@ export interface Loaded {
   readonly exercise?: Omit<Exercise, 'record'> | undefined;
 }
 
+/** An assumption that cannot stand, and what is allowed, as the end of a sentence that begins with its name. */
+export interface Wrong {
+  readonly key: AssumptionKey;
+  readonly rule: string;
+}
+
 /** What the worker answers. */
 export type Reply =
   | { readonly kind: 'loaded'; readonly loaded: Loaded }
-  | { readonly kind: 'refused'; readonly message: string }
-  | { readonly kind: 'result'; readonly result: TensionResult }
+  /** What cannot be done; of a wrong assumption, which one, and what is allowed. */
+  | { readonly kind: 'refused'; readonly message: string; readonly wrong?: Wrong | undefined }
+  | { readonly kind: 'result'; readonly result: TensionResult; readonly spoken: Spoken }
   /** The result with its window searched, which changes are told against. */
   | { readonly kind: 'searched'; readonly result: TensionResult }
   | { readonly kind: 'effect'; readonly key: AssumptionKey; readonly effect: Effect }

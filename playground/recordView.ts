@@ -3,7 +3,7 @@ import { usualMaterials } from '../src/simulate/index.js';
 import { button, choice, h, labelled } from './element.js';
 import { counted } from './format.js';
 import type { Loaded } from './protocol.js';
-import { usualScenario, type Scenario } from './scenario.js';
+import { seeds, usualScenario, type Scenario } from './scenario.js';
 import { fill, words } from './words.js';
 
 /** What the first section can ask for. */
@@ -72,7 +72,7 @@ function simulatorForm(make: RecordActions['make']) {
   const frame = choice(frames, { name: 'frame' });
   const hand = choice(hands, { name: 'hand' });
   const samples = choice(sizes, { name: 'samples' });
-  const seed = h('input', { type: 'number', min: 1, max: 999_999, step: 1, name: 'seed', required: true });
+  const seed = h('input', { type: 'number', min: seeds.least, max: seeds.most, step: 1, name: 'seed', required: true });
   const form = h(
     'form',
     { class: 'fields' },

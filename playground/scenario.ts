@@ -11,6 +11,9 @@ export interface Scenario {
   readonly seed: number;
 }
 
+/** Numbers that a simulated test can have. */
+export const seeds = { least: 1, most: 999_999 } as const;
+
 export const usualScenario: Scenario = { material: 'cold-drawn steel', frame: 'soft', hand: 'strokes', samples: 'usual', seed: 1 };
 
 const frames: Readonly<Record<Scenario['frame'], SimulatedFrame>> = {

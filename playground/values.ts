@@ -30,3 +30,16 @@ export function changes(from: Values, to: Values): Values {
     }),
   );
 }
+
+/** Symbols of the columns, as the result names them. */
+export const symbolsOf = (result: TensionResult): Readonly<Record<Property, string>> => ({
+  E: result.modulus ? 'E' : 'mE',
+  ReH: 'ReH',
+  ReL: 'ReL',
+  Rp: result.proofStrengths[0]?.symbol ?? 'Rp',
+  Rm: 'Rm',
+  Agt: 'Agt',
+  A: 'A',
+  Z: 'Z',
+  n: 'n',
+});

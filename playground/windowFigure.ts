@@ -1,9 +1,11 @@
 import type { StressStrainCurve, TensionResult } from '../src/index.js';
-import { decimate } from './decimate.js';
 import { s } from './element.js';
 import { counted, shown } from './format.js';
 import { curve, ink, plot, type Plot } from './plot.js';
+import { pointsOf } from './points.js';
 import { preview, stated, type Preview } from './preview.js';
+import type { FigureWords } from './speech.js';
+import { lines } from './windowLines.js';
 import { fill, words } from './words.js';
 
 /** A window between two samples. */
@@ -69,45 +71,6 @@ function handle(label: string, toward: -1 | 1, height: { readonly top: number; r
   return element;
 }
 
-/** Elastic line, offset line and their crossing, drawn anew for every window. */
-function lines(on: Plot, top: number, offset: number, symbol: string) {
-  const span = s('rect', { y: on.top, height: on.bottom - on.top, fill: ink.line, 'fill-opacity': 0.1 });
-  const line = s('line', { stroke: ink.line, 'stroke-width': 1.8 });
-  const offsetLine = s('line', { stroke: ink.line, 'stroke-width': 1.5, 'stroke-dasharray': '6 4' });
-  const point = s('circle', { r: 4.5, fill: ink.mark });
-  const name = s('text', {
-    fill: ink.mark,
-    'font-family': "Georgia, 'Times New Roman', serif",
-    'font-size': 14,
-    'text-anchor': 'start',
-    stroke: 'var(--paper, #ffffff)',
-    'stroke-width': 4,
-    'paint-order': 'stroke',
-  });
-  on.inside.append(span, line, offsetLine, point, name);
-  const set = (element: SVGElement, attributes: Readonly<Record<string, number>>): void => {
-    for (const [key, value] of Object.entries(attributes)) element.setAttribute(key, value.toFixed(2));
-  };
-  const along = (element: SVGElement, origin: number, slope: number): void => {
-    set(element, { x1: on.x(origin), y1: on.y(0), x2: on.x(origin + top / slope), y2: on.y(top) });
-  };
-  return (left: number, right: number, found: Preview): void => {
-    set(span, { x: left, width: Math.max(0, right - left) });
-    const drawn = found.ok ? 'visible' : 'hidden';
-    for (const each of [line, offsetLine]) each.setAttribute('visibility', drawn);
-    const proof = found.ok ? found.proof : undefined;
-    for (const each of [point, name]) each.setAttribute('visibility', proof ? 'visible' : 'hidden');
-    if (!found.ok) return;
-    along(line, found.origin, found.line);
-    along(offsetLine, found.origin + offset, found.line);
-    if (!proof) return;
-    const [x, y] = [on.x(proof.strain), on.y(proof.stress)];
-    set(point, { cx: x, cy: y });
-    set(name, { x: x + 9, y: y + 20 });
-    name.textContent = fill(words.figure.offset, { symbol, value: `${shown(proof.stress)} MPa` });
-  };
-}
-
 /** What a figure tells. */
 export interface WindowEvents {
   /** A new window, at every step of a drag. */
@@ -122,17 +85,14 @@ export function windowFigure(
   size: { readonly width: number; readonly height: number },
   offset: number,
   { moved, released }: WindowEvents,
+  names: FigureWords = words.figure,
 ): WindowFigure {
   const { strain, stress } = result.curve;
   const { from, end, level, low, most } = stretch(result);
-  const on = plot(
-    size,
-    { title: words.figure.strain, limits: [100 * low, 100 * most] },
-    { title: words.figure.stress, limits: [0, level] },
-  );
+  const on = plot(size, { title: names.strain, limits: [100 * low, 100 * most] }, { title: names.stress, limits: [0, level] });
   // strain is drawn in per cent
   const scaled: Plot = { ...on, x: (e) => on.x(100 * e), valueAt: (place) => on.valueAt(place) / 100 };
-  const points = decimate({ x: strain, y: stress }, from, end);
+  const points = pointsOf(strain.subarray(from, end), stress.subarray(from, end));
   on.inside.append(curve(scaled, points.x, points.y, ink.curve));
   const draw = lines(scaled, level, offset, result.proofStrengths[0]?.symbol ?? 'Rp');
   const rising = risingStrain(result.curve, end);

@@ -16,6 +16,9 @@ export const words = {
     made: 'Invented record, made by a simulation: {samples} samples of {columns}.',
     refused: 'This file could not be read: {message}',
     failed: 'This cannot be evaluated: {message}',
+    stopped: 'The work stopped unexpectedly ({reason}). Load the record again, or go on with another.',
+    unknownReason: 'no reason was given',
+    unreadable: 'an answer could not be read',
     dropAgain: 'The settings of a file are in this address, but not its data. Drop the file again to go on.',
     help: 'How the file is to be read',
     helpLead: 'What is left empty is found from the file.',
@@ -70,6 +73,8 @@ export const words = {
     heading: 'What stands in doubt',
     none: 'Nothing to report.',
     waiting: 'Nothing yet: give the page a record.',
+    refused: 'Nothing: there are no values, see below.',
+    language: 'Findings and report in',
     severities: {
       fault: 'Fault: a value is withheld or must not be used',
       caution: 'Caution: read it beside the values',
@@ -93,6 +98,7 @@ export const words = {
     searched: 'Window found by the search.',
     given: 'Window set by hand.',
     readout: '{slopeSymbol} {slope} GPa ({slopeChange}), {proofSymbol} {proof} MPa ({proofChange}), against the window of the search.',
+    waiting: 'Nothing is drawn: there are no values.',
     noLine: 'No line: {message}',
     notReached: 'not reached',
     same: 'no change',
@@ -108,7 +114,6 @@ export const words = {
     caption: 'In each cell above: what this value does, against the one it began with. Below: what the step named in the row would do.',
     name: 'Assumption',
     value: 'Value',
-    properties: 'Effect on the properties',
     now: 'As it stands',
     step: 'step {step}',
     back: 'Put back',
@@ -124,7 +129,8 @@ export const words = {
     effect: '{name} {value}: {effects}.',
     one: '{symbol} {change}',
     noEffect: '{name} {value}: no property changes.',
-    wrong: '{name}: {message}',
+    rule: '{name} {rule}.',
+    missing: 'Without it this record cannot be evaluated: {name}.',
     names: {
       windowFirst: 'Window begins',
       windowLast: 'Window ends',
@@ -141,7 +147,7 @@ export const words = {
       finalDiameter: 'Diameter after fracture du',
       finalArea: 'Area after fracture Su',
       bore: 'Bore of the cylinder',
-      rod: 'Rod of the cylinder',
+      rod: 'Rod of the cylinder, where the annulus pulls',
     },
     all: 'All properties',
     allColumns: ['Symbol', 'Quantity', 'Value', 'Unit'],
@@ -181,6 +187,11 @@ export const words = {
     },
   },
 
+  numbers: {
+    none: 'This is no number.',
+    twoWays: '{text} can be read two ways: type {one} or {other}.',
+  },
+
   exercise: {
     heading: 'An exercise for each student',
     lead: 'A name or number makes a record of its own. Answers are held against the truth, and a wrong one against the slips that would give it.',
@@ -190,7 +201,6 @@ export const words = {
       'Invented test of {material} by travel. d0 {diameter} mm, L0 {gaugeLength} mm, Lc {parallelLength} mm; after fracture Lu {finalLength} mm, du {finalDiameter} mm. Compliance of the frame {compliance} mm/kN. A handbook says E = {handbook} GPa.',
     work: 'Work on the record in your own way, or above on this page: there nothing of the piece is filled in for you.',
     download: 'Download the record',
-    answer: 'Answer',
     check: 'Check',
     names: {
       mE: 'slope of the elastic line, the frame in it',
@@ -215,6 +225,7 @@ export const words = {
     json: 'Download the result as JSON',
     record: 'Download the record as text',
     address: 'The address of this page keeps every setting: copy it to come back. Of a dropped file it keeps the settings, never the data.',
+    failed: 'This could not be made: {message}',
     copy: 'Copy the address',
     copied: 'The address is copied.',
     notCopied: 'The browser does not allow it: copy the address by hand.',

@@ -1,4 +1,4 @@
-import { answer, emptyDesk } from './desk.js';
+import { answer, begins, emptyDesk } from './desk.js';
 import type { Numbered, Reply, Request } from './protocol.js';
 
 /** The worker's own side of its channel. */
@@ -10,12 +10,11 @@ interface Scope {
 const scope = globalThis as unknown as Scope;
 const desk = emptyDesk();
 let newest = 0;
-const superseding: readonly Request['kind'][] = ['read', 'make', 'exercise', 'evaluate'];
 
 scope.onmessage = ({ data }) => {
   const { id } = data;
   // what is asked beside does not stop an evaluation
-  if (superseding.includes(data.kind)) newest = id;
+  if (begins.includes(data.kind)) newest = id;
   const pause = async (): Promise<boolean> => {
     await new Promise((resume) => setTimeout(resume, 0));
     return newest !== id;

@@ -35,3 +35,7 @@ export { windowsFigure } from './windowsFigure.js';
 export { summarise, type SummaryOptions, type SummaryRow } from './summarise.js';
 export { renderPlan, type RenderPlanOptions } from './renderPlan.js';
 export { summarisePlan, type PlanRow } from './summarisePlan.js';
+/** @internal */
+export { hardeningPart } from './hardeningPart.js';
+/** @internal */
+export { largest, thinned, type Line } from './thinned.js';

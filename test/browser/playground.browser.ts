@@ -146,6 +146,13 @@ describe.skipIf(chromium === undefined)('the working page', () => {
     await drop(page, 'plain.csv', file.replace('\ns;kN;mm\n', '\n'));
     await page.waitForSelector('.state.wrong[role=status]');
     expect(await page.locator('.state.wrong[role=status]').textContent()).toContain('must name a unit of');
+    // nothing of the record before is left
+    expect(await page.locator('.findings li, .figure svg').count()).toBe(0);
+    expect(
+      await page
+        .getByRole('button', { name: /^Download/ })
+        .evaluateAll((all) => all.filter((one) => one.matches(':enabled:not([hidden] *)')).length),
+    ).toBe(0);
     for (const [quantity, unit] of [
       ['time', 's'],
       ['force', 'kN'],
@@ -157,9 +164,10 @@ describe.skipIf(chromium === undefined)('the working page', () => {
     await page.close();
   });
 
-  test('pressure needs the bore, and says so', async () => {
+  test('a pressure file after a made record: its numbers go, none can be taken away, until the bore is said', async () => {
     const { page } = await open();
     await settled(page);
+    await downloaded(page, 'Download the report');
     const area = (Math.PI * 40 ** 2) / 4;
     const { force, ...rest } = record;
     const oil = writeRecord(
@@ -167,10 +175,79 @@ describe.skipIf(chromium === undefined)('the working page', () => {
       { columns: [columns[0], { quantity: 'pressure', name: 'Druck', unit: 'bar', decimals: 4 }, columns[2]] },
     );
     await drop(page, 'oil.csv', oil);
-    await page.waitForFunction(() => document.querySelector('[role=alert]')?.textContent.includes('bore') === true);
+    await page.waitForFunction(() => document.querySelector('[role=alert]')?.textContent.includes('Bore of the cylinder') === true);
+    expect(await page.locator('#wrong-bore').textContent()).toBe('Without it this record cannot be evaluated: Bore of the cylinder.');
+    expect(await page.locator('#assume-bore').getAttribute('aria-invalid')).toBe('true');
+    expect(await page.locator('.findings li').count()).toBe(0);
+    expect(await page.locator('.figure svg').count()).toBe(0);
+    expect(await page.locator('.moved, .all td').count()).toBe(0);
+    expect(new Set(await allStanding(page))).toEqual(new Set(['–']));
+    expect(await page.getByText('Nothing is drawn').count()).toBeGreaterThan(0);
+    for (const name of ['Download the report', 'Download the result as JSON'])
+      expect(await page.getByRole('button', { name, exact: true }).isDisabled()).toBe(true);
+    expect(await page.getByRole('button', { name: 'Download the record as text' }).isEnabled()).toBe(true);
     await page.fill('#assume-bore', '40');
+    await page.fill('#assume-diameter', '6');
     await page.waitForFunction(() => document.querySelector('[role=alert]')?.textContent === '');
-    await page.waitForFunction(() => document.querySelector('.standing td[data-symbol=Rm]')?.textContent.includes('MPa') === true);
+    // four digits are shown
+    const strength = Math.max(...force) / (Math.PI * 9);
+    await page.waitForFunction(
+      (expected) => Math.abs(parseFloat(document.querySelector('.standing td[data-symbol=Rm]')?.textContent ?? '') - expected) < 0.06,
+      strength,
+    );
+    expect(await page.locator('#assume-bore').getAttribute('aria-invalid')).toBeNull();
+    await settled(page);
+    expect((await downloaded(page, 'Download the report')).suggestedFilename()).toBe('oil.report.html');
+    await page.close();
+  });
+
+  test('findings and report follow the language that is chosen, and the address keeps it', async () => {
+    const { page } = await open('#from=made&material=titanium&samples=few&seed=3', { locale: 'de-DE' });
+    await settled(page);
+    expect(await page.inputValue('#language')).toBe('de');
+    const remedy = page.locator('.findings .remedy').first();
+    const german = await remedy.textContent();
+    expect(await remedy.getAttribute('lang')).toBe('de');
+    await page.selectOption('#language', 'fr');
+    await page.waitForFunction((text) => document.querySelector('.findings .remedy')?.textContent !== text, german);
+    await page.waitForFunction(() => location.hash.includes('language=fr'));
+    await settled(page);
+    const html = await textOf(await downloaded(page, 'Download the report'));
+    expect(html).toContain('<html lang="fr"');
+    expect(html).toContain('>Déformation e / %</text>');
+    await page.reload();
+    await settled(page);
+    expect(await page.inputValue('#language')).toBe('fr');
+    await page.close();
+  });
+
+  test('a worker that fails is said, and the reader goes on', async () => {
+    const { page } = await open('', {}, 'about:blank');
+    await page.addInitScript(() => {
+      const workers: Worker[] = [];
+      const Usual = Worker;
+      Object.assign(globalThis, {
+        workers,
+        Worker: class extends Usual {
+          constructor(...given: ConstructorParameters<typeof Worker>) {
+            super(...given);
+            workers.push(this);
+          }
+        },
+      });
+    });
+    await page.goto(address);
+    await settled(page);
+    await page.evaluate(() => {
+      const [worker] = (globalThis as unknown as { workers: Worker[] }).workers;
+      worker!.dispatchEvent(new ErrorEvent('error', { message: 'out of memory' }));
+    });
+    await page.getByText('The work stopped unexpectedly (out of memory).').waitFor();
+    expect(await page.locator('.findings li').count()).toBe(0);
+    expect(await page.getByRole('button', { name: 'Download the record as text' }).isDisabled()).toBe(true);
+    await page.getByRole('button', { name: 'Make the record' }).click();
+    await settled(page);
+    expect(await page.locator('.findings li').count()).toBeGreaterThan(0);
     await page.close();
   });
 
@@ -211,7 +288,17 @@ describe.skipIf(chromium === undefined)('the working page', () => {
     await page.fill('#assume-diameter', '0');
     await page.waitForFunction(() => document.querySelector('[role=alert]')?.textContent.includes('diameter must be above 0') === true);
     await page.fill('#assume-diameter', 'eight');
-    await page.waitForSelector('#assume-diameter[aria-invalid=true]');
+    await page.getByText('This is no number.').waitFor();
+    const field = page.locator('#assume-diameter');
+    expect(await field.getAttribute('aria-invalid')).toBe('true');
+    expect(await field.getAttribute('aria-describedby')).toBe('wrong-diameter');
+    await page.fill('#assume-diameter', '8,125');
+    await page.getByText('8,125 can be read two ways').waitFor();
+    await page.fill('#assume-diameter', '-8');
+    await page.locator('#wrong-diameter').getByText('Diameter d0 must be above 0.').waitFor();
+    await page.fill('#assume-diameter', '8');
+    await page.waitForSelector('#assume-diameter:not([aria-invalid])');
+    expect(await page.locator('#wrong-diameter').textContent()).toBe('');
     await page.close();
   });
 
@@ -327,7 +414,11 @@ describe.skipIf(chromium === undefined)('the working page', () => {
     await answer('Z', '17.77');
     await said('Z').getByText('no slip that the page knows').waitFor();
     await answer('Z', 'much');
+    await said('Z').getByText('This is no number.').waitFor();
+    await answer('Z', '');
     await said('Z').getByText('Type a number.').waitFor();
+    await answer('E', '205.000');
+    await said('E').getByText('can be read two ways').waitFor();
     const text = await textOf(await downloaded(page, 'Download the record'));
     expect(text).toContain('invented');
     expect(readRecord(text).record.travel).toEqual(exerciseFor('Ada').record.travel);
@@ -381,7 +472,7 @@ describe.skipIf(chromium === undefined)('the working page', () => {
 
   test('what an address does not hold soundly is left out', async () => {
     const { page, errors } = await open('#from=made&material=no+such&frame=x&seed=a&shape=round&diameter=x&gaugeLength=40&read={');
-    await page.waitForFunction(() => document.querySelector('[role=alert]')?.textContent.includes('diameter') === true);
+    await page.waitForFunction(() => document.querySelector('[role=alert]')?.textContent.includes('Diameter d0') === true);
     expect(errors).toEqual([]);
     await page.close();
   });

@@ -4,6 +4,8 @@ import { decode, encode } from '../../playground/address.js';
 import { rows, unknownPiece, type Assumptions } from '../../playground/assumptions.js';
 import { usualScenario } from '../../playground/scenario.js';
 import { emptyState, type State } from '../../playground/state.js';
+import { tongueOf, tongues } from '../../playground/tongues.js';
+import { languages } from '../../src/languages/index.js';
 
 const assumptions = fc.record({
   shape: fc.constantFrom('round', 'flat'),
@@ -22,7 +24,7 @@ const source = fc.oneof(
       frame: fc.constantFrom('soft', 'stiff', 'extensometer'),
       hand: fc.constantFrom('even', 'strokes', 'rest'),
       samples: fc.constantFrom('few', 'usual', 'many'),
-      seed: fc.integer(),
+      seed: fc.integer({ min: 1, max: 999_999 }),
     }),
   }),
   fc.record({ from: fc.constant('exercise' as const), name: fc.string() }),
@@ -32,7 +34,13 @@ describe('the address', () => {
   test('gives every state back', () => {
     fc.assert(
       fc.property(source, assumptions, assumptions, (from, now, basis) => {
-        const state: State = { source: from, assumptions: now, basis, read: { decimal: ',', columns: { force: 'Kraft & Weg' } } };
+        const state: State = {
+          source: from,
+          assumptions: now,
+          basis,
+          read: { decimal: ',', columns: { force: 'Kraft & Weg' } },
+          language: 'es',
+        };
         expect(decode(`#${encode(state)}`)).toEqual({ state, settings: true });
       }),
     );
@@ -49,10 +57,22 @@ describe('the address', () => {
     expect(decode('#from=made')).toEqual({ state: { ...emptyState, source: { from: 'made', scenario: usualScenario } }, settings: false });
   });
 
+  test.each(['-5', '0', '1.5', '1000000', 'x'])('seed %s is none that a simulated test can have', (seed) => {
+    expect(decode(`#from=made&seed=${seed}`).state.source).toEqual({ from: 'made', scenario: usualScenario });
+  });
+
+  test('a language that there is is taken, else that of the reader', () => {
+    expect(decode('#from=made&language=zh-Hans').state.language).toBe('zh-Hans');
+    expect(decode('#from=made&language=xx', 'fr').state.language).toBe('fr');
+    expect([tongueOf(['pt-BR', 'de-CH']), tongueOf(['zh-CN']), tongueOf(['pt'])]).toEqual(['de', 'zh-Hans', undefined]);
+    expect(tongues).toEqual(Object.fromEntries(languages.map(({ tag, name }) => [tag, name])));
+  });
+
   test('what is unsound is left out', () => {
     const { state } = decode('#from=made&frame=x&seed=1.5&shape=oval&limits=?&diameter=eight&gaugeLength=40&read=[');
     expect(state.source).toEqual({ from: 'made', scenario: usualScenario });
     expect(state.assumptions).toEqual({ ...unknownPiece, values: { gaugeLength: 40 } });
     expect(state.read).toEqual({});
+    expect(state.language).toBe('en');
   });
 });

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { decimate } from '../../playground/decimate.js';
 import { change, counted, edited, shown } from '../../playground/format.js';
+import { pointsOf } from '../../playground/points.js';
 import { fill } from '../../playground/words.js';
 
 test('numbers as a reader sees them', () => {
@@ -22,10 +22,10 @@ test('a long curve keeps its ends and its peaks', () => {
   const n = 100_000;
   const x = Float64Array.from({ length: n }, (_, i) => i);
   const y = Float64Array.from({ length: n }, (_, i) => (i === 54_321 ? 99 : Math.sin(i / 5000)));
-  const points = decimate({ x, y }, 0, n);
+  const points = pointsOf(x, y);
   expect(points.x.length).toBeLessThanOrEqual(1600);
   expect(Math.max(...Array.from(points.y))).toBe(99);
   expect([points.x[0], points.x[points.x.length - 1]]).toEqual([0, n - 1]);
   expect(Array.from(points.x)).toEqual(Array.from(points.x).sort((a, b) => a - b));
-  expect(decimate({ x, y }, 10, 20)).toEqual({ x: x.subarray(10, 20), y: y.subarray(10, 20) });
+  expect(pointsOf(x.subarray(10, 20), y.subarray(10, 20)).x).toEqual(Array.from(x.subarray(10, 20)));
 });
