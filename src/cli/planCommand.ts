@@ -15,7 +15,7 @@ import { drawFigures } from '../render/index.js';
 import { planFigures, renderPlan } from '../report/index.js';
 import { numberOption, rangeOption as range, some } from './flags.js';
 import { asJson, withJobFlags, type JobFlags } from './jobFlags.js';
-import { frameOf, withFrameFlags, type FrameFlags } from './testFrameFlags.js';
+import { frameOf, withFrameFlags, type FrameFlags } from './frameFlags.js';
 import { planTable } from './planTable.js';
 import { sectionOf, withSectionFlags, type SectionFlags } from './sectionOptions.js';
 import type { Session } from './session.js';

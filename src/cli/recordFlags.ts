@@ -43,7 +43,7 @@ export const readingOf = async (file: string, flags: RecordFlags, wanted: Wanted
 /** Force of the record: as it is, by calibration, or from pressure by the cylinder. */
 export async function withForce(record: ReadResult['record'], flags: RecordFlags): Promise<TensionRecord> {
   if (flags.calibration !== undefined) {
-    const [indicated, reference] = await twoColumns(flags.calibration);
+    const [indicated, reference] = await twoColumns('--calibration', flags.calibration);
     const calibration = required(fitCalibration({ indicated, reference }));
     const { pressure, force, ...others } = record as TensionRecord & PressureRecord;
     return { force: applyCalibration(calibration, 'pressure' in record ? pressure : force), ...others };
