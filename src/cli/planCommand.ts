@@ -121,7 +121,13 @@ async function makePlan(session: Session, test: PlannedTest, flags: PlanFlags): 
   if (page !== undefined) {
     const reader = readerOf(flags);
     const drawings = await drawFigures(planFigures(plan, reader));
-    const text = renderPlan(plan, { drawings, ...reader, ...some('identity', flags.identity), ...some('invented', flags.invented) });
+    const text = renderPlan(plan, {
+      drawings,
+      ...reader,
+      ...some('identity', flags.identity),
+      ...some('invented', flags.invented),
+      ...some('paper', flags.paper),
+    });
     await writeFiles({ [page]: text }, overwrite);
   }
   session.out(

@@ -271,6 +271,11 @@ export const chinesePhrases: Readonly<Record<SpokenPhrase, string>> = {
   'What if': '假设分析',
   'The same record evaluated otherwise; in brackets the difference from the value of this report.': '同一记录的其他评定方式；括号内为与本报告之值的差。',
   'What is changed': '所作的改变',
+  'fault:': '严重问题：',
+  'caution:': '警示：',
+  'note:': '说明：',
+  'and one note in the report': '报告中另有一条说明',
+  'and {count} notes in the report': '报告中另有 {count} 条说明',
   // figures
   'Strain of the outer fibre': '最外层纤维应变',
   'Flexural stress σf': '弯曲应力 σf',

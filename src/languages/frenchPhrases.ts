@@ -538,6 +538,11 @@ export const frenchPhrases: Readonly<Record<SpokenPhrase, string>> = {
   'What if': 'Et si',
   'The same record evaluated otherwise; in brackets the difference from the value of this report.': 'Le même enregistrement évalué autrement ; entre parenthèses, l’écart à la valeur de ce rapport.',
   'What is changed': 'Ce qui est changé',
+  'fault:': 'défaut :',
+  'caution:': 'réserve :',
+  'note:': 'remarque :',
+  'and one note in the report': 'et une remarque dans le rapport',
+  'and {count} notes in the report': 'et {count} remarques dans le rapport',
   // terms
   'slope of the elastic part': 'pente de la partie élastique',
   'modulus of elasticity': 'module d’élasticité',

@@ -538,6 +538,11 @@ export const germanPhrases: Readonly<Record<SpokenPhrase, string>> = {
   'What if': 'Was wäre, wenn',
   'The same record evaluated otherwise; in brackets the difference from the value of this report.': 'Dieselbe Aufzeichnung anders ausgewertet; in Klammern der Unterschied zum Wert dieses Berichts.',
   'What is changed': 'Was geändert wird',
+  'fault:': 'Fehler:',
+  'caution:': 'Vorbehalt:',
+  'note:': 'Hinweis:',
+  'and one note in the report': 'und ein Hinweis im Bericht',
+  'and {count} notes in the report': 'und {count} Hinweise im Bericht',
   // terms
   'slope of the elastic part': 'Steigung des elastischen Bereichs',
   'modulus of elasticity': 'Elastizitätsmodul',

@@ -271,6 +271,11 @@ export const spanishPhrases: Readonly<Record<SpokenPhrase, string>> = {
   'What if': 'Qué pasaría si',
   'The same record evaluated otherwise; in brackets the difference from the value of this report.': 'El mismo registro evaluado de otro modo; entre paréntesis, la diferencia con el valor de este informe.',
   'What is changed': 'Qué se cambia',
+  'fault:': 'fallo:',
+  'caution:': 'advertencia:',
+  'note:': 'nota:',
+  'and one note in the report': 'y una nota en el informe',
+  'and {count} notes in the report': 'y {count} notas en el informe',
   // figures
   'Strain of the outer fibre': 'Deformación de la fibra extrema',
   'Flexural stress σf': 'Tensión de flexión σf',

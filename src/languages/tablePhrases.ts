@@ -1,4 +1,4 @@
-/** @internal Labels and sentences of a page's tables and parts: decisions, budgets, what-if, replicates, studies, verifications; in English. */
+/** @internal Labels and sentences of a page's tables and parts: decisions, budgets, what-if, replicates, studies, verifications; and what a terminal says beside them; in English. */
 export const tablePhrases = [
   'Replicate tests',
   'scale of the force',
@@ -121,4 +121,9 @@ export const tablePhrases = [
   'What if',
   'The same record evaluated otherwise; in brackets the difference from the value of this report.',
   'What is changed',
+  'fault:',
+  'caution:',
+  'note:',
+  'and one note in the report',
+  'and {count} notes in the report',
 ] as const;

@@ -35,3 +35,11 @@ export { windowsFigure } from './windowsFigure.js';
 export { summarise, type SummaryOptions, type SummaryRow } from './summarise.js';
 export { renderPlan, type RenderPlanOptions } from './renderPlan.js';
 export { summarisePlan, type PlanRow } from './summarisePlan.js';
+/** @internal */
+export { decisionsInWords } from './decisionsInWords.js';
+/** @internal */
+export { type DecisionsTable } from './decisionsPart.js';
+/** @internal */
+export { measuredOf } from './measuredOf.js';
+/** @internal */
+export { planSheet, type TextTable } from './planSheet.js';
