@@ -51,7 +51,7 @@ export function bendingCommand(session: Session): Command {
         'delimited text as the logger wrote it, folders, patterns; an extension is the deflection at mid-span, travel that of the noses',
       ),
   )
-    .addOption(numberOption('--span <L>', 'distance of the supports [mm]').makeOptionMandatory())
+    .addOption(numberOption('--span <L>', 'distance of the supports [mm]; must be given').makeOptionMandatory())
     .addOption(numberOption('--arm <a>', 'four points: distance from a support to the next nose [mm]; without it three points'))
     .addOption(new Option('--hexagon-on <side>', 'how a hexagon lies; default flats').choices(['flats', 'corners']))
     .addOption(strainsOption('--offsets <list>', 'plastic strains of the proof strengths, for example 0.1%,0.2%'))

@@ -22,5 +22,8 @@ export const withComplianceFlags = (command: Command, what = 'the frame'): Comma
     .optionsGroup('Frame:')
     .addOption(numberOption('--frame-compliance <C>', `compliance of ${what} [mm/N], taken out of travel`))
     .addOption(
-      new Option('--frame-table <file>', `the same as two columns: force [N], motion of ${what} [mm]`).conflicts('frameCompliance'),
+      new Option(
+        '--frame-table <file>',
+        `the same as two columns of text, under a heading or none: force [N], motion of ${what} [mm]`,
+      ).conflicts('frameCompliance'),
     );

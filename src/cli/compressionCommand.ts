@@ -46,7 +46,7 @@ export function compressionCommand(session: Session): Command {
       .description('A compression test from the file of a logger: results in the terminal, page and JSON beside the file.')
       .argument('<files...>', 'delimited text as the logger wrote it, folders, patterns; compression may be negative'),
   )
-    .addOption(numberOption('--height <h0>', 'height of the piece [mm]').makeOptionMandatory())
+    .addOption(numberOption('--height <h0>', 'height of the piece [mm]; must be given').makeOptionMandatory())
     .addOption(numberOption('--extensometer-length <Le>', 'base of the extensometer [mm]; default the height'))
     .addOption(numberOption('--end-factor <k>', 'end factor of buckling, 0.5 to 2; default 0.5, flat ends'))
     .addOption(numberOption('--final-height <h>', 'height after the test [mm]'))

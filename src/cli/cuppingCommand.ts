@@ -24,7 +24,7 @@ export function cuppingCommand(session: Session): Command {
   const command = new Command(FROM)
     .description('A cupping test of sheet from the files of a logger, one of each blank: results in the terminal, page and JSON.')
     .argument('<files...>', 'force and travel of each blank as the logger wrote them; folders and patterns too')
-    .addOption(numberOption('--thickness <a>', 'thickness of the sheet [mm]').makeOptionMandatory())
+    .addOption(numberOption('--thickness <a>', 'thickness of the sheet [mm]; must be given').makeOptionMandatory())
     .addOption(numberOption('--width <b>', 'width or diameter of the blank [mm]'))
     .addOption(numberOption('--ball <D>', 'diameter of the ball [mm]; default 20'))
     .addOption(numberOption('--die <D>', 'bore of the die [mm]; default 27'))

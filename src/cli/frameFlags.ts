@@ -63,8 +63,8 @@ export async function frameOf(flags: FrameFlags): Promise<TestFrame> {
 export const withFrameFlags = (command: Command): Command =>
   command
     .optionsGroup('Frame:')
-    .option('--frame <file>', 'the frame as JSON, with the names of the type TestFrame; flags count before it')
-    .addOption(numberOption('--capacity <F>', 'capacity [N]'))
+    .option('--frame <file>', 'the frame as JSON, with the names of the type TestFrame; a flag overrides the file')
+    .addOption(numberOption('--capacity <F>', 'capacity [N]; must be given here or in the file'))
     .addOption(numberOption('--stroke <x>', 'stroke [mm]'))
     .addOption(numberOption('--slack <x>', 'slack before the train takes force [mm]'))
     .addOption(numberOption('--frame-compliance <C>', 'compliance of frame and grips [mm/N]'))

@@ -5,8 +5,9 @@ import { findingLines } from './findingLines.js';
 import { columnsOf, fill, padded } from './padded.js';
 import { plain } from './plain.js';
 
-/** Columns of a page's table of decisions that a terminal has room for: symbol, value, limit, rule, verdict, risk. */
-const DECIDED = [0, 1, 3, 5, 6, 7];
+/** Columns of a page's table of decisions that a terminal has room for: symbol, value, limit, verdict, risk. The rule is one for all of a call. */
+const DECIDED = [0, 1, 3, 6, 7];
+const RULE = 5;
 
 /** Results, decisions and findings as text for a terminal; with their uncertainties where the test stated what is doubtful. */
 export function resultTable(result: TestResult, shown: SummaryOptions, decided: DecisionsTable): string {
@@ -29,7 +30,7 @@ export function resultTable(result: TestResult, shown: SummaryOptions, decided: 
   const all = [
     ...lines,
     ...stamps.map((stamp) => `  * ${stamp}`),
-    ...(decided.table.rows.length > 0 ? ['', `  ${say('Decisions')}`, ...padded(decisions)] : []),
+    ...(decided.table.rows.length > 0 ? ['', `  ${say('Decisions')}`, `  ${decided.table.rows[0]![RULE]!}`, ...padded(decisions)] : []),
     ...(doubts.length > 0 ? ['', ...findingLines(doubts, shown, 'no remedies').map((one) => `  ${one}`)] : []),
     ...(notes === 0
       ? []

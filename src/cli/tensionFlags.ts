@@ -51,7 +51,12 @@ export const withTensionFlags = (command: Command): Command =>
               'johnson',
             ]),
           )
-          .addOption(new Option('--lower-yield <rule>', 'where ReL is looked for; default whole').choices(['whole', 'short']))
+          .addOption(
+            new Option(
+              '--lower-yield <rule>',
+              'where ReL is looked for: over the whole of yielding, or within 0.25 % strain after ReH; default whole',
+            ).choices(['whole', 'short']),
+          )
           .addOption(
             new Option('--family <key>', 'family of the metal, for its usual ranges').choices(materialFamilies.map(({ key }) => key)),
           )

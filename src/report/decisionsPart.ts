@@ -51,11 +51,12 @@ function ruleInWords({ rule = 'simple', guardFactor = 1.645, rounding }: Specifi
     rule === 'simple'
       ? say('simple acceptance (JCGM 106)')
       : say('guard band of {factor} u (JCGM 106, ILAC-G8)', { factor: number(guardFactor, 4) });
-  return rounding === undefined ? words : `${words}; ${say('rounded before it is compared')}`;
+  return rounding === undefined ? words : say('{rule}; rounded before it is compared', { rule: words });
 }
 
 function verdictInWords({ verdict, toldApart }: Decision, { say }: Presentation): string {
-  return toldApart === false ? `${say(verdicts[verdict])}; ${say('cannot be told apart from the limit')}` : say(verdicts[verdict]);
+  const words = verdicts[verdict];
+  return toldApart === false ? say('{verdict}; cannot be told apart from the limit', { verdict: words }) : say(words);
 }
 
 function riskInWords({ consumersRisk, producersRisk, probabilityOfConformity: p }: Decision, show: Presentation): string {

@@ -78,7 +78,7 @@ const answersTable = ({ answers }: TensionPlan, { say, term }: Presentation): Te
   heading: say('What this frame can answer'),
   caption: say('How far each property can be trusted, and why.'),
   columns: [say('Symbol'), say('Trust'), say('Why')],
-  rows: answers.map(({ symbols, verdict, why }) => [symbols.join(', '), term(verdict), term(why)]),
+  rows: answers.map(({ symbols, verdict, why }) => [symbols.map(term).join(', '), term(verdict), term(why)]),
 });
 
 /** @internal What a plan says beside its numbers, in the language and units of one reader: of the page and of the terminal the same. */
