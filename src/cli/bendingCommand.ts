@@ -2,7 +2,7 @@ import { Command, Option } from 'commander';
 import type { TensionRecord } from '../base/index.js';
 import { analyseBending, type BendingColumns, type BendingPiece } from '../methods/index.js';
 import { numberOption, some, strainsOption } from './flags.js';
-import { complianceOf, withFrameFlags, type FrameFlags } from './frameFlags.js';
+import { complianceOf, withComplianceFlags, type ComplianceFlags } from './complianceFlags.js';
 import { recordOf, withRecordFlags, type RecordFlags } from './recordFlags.js';
 import { reportEach } from './reportFiles.js';
 import { sectionOf, withSectionFlags, type SectionFlags } from './sectionOptions.js';
@@ -11,7 +11,7 @@ import { withTestFlags, type TestFlags } from './testFlags.js';
 import { modulusOf, withWindowFlags, type WindowFlags } from './windowFlags.js';
 
 /** Flags of the command, as they were typed. */
-interface BendingFlags extends SectionFlags, FrameFlags, WindowFlags, RecordFlags, TestFlags {
+interface BendingFlags extends SectionFlags, ComplianceFlags, WindowFlags, RecordFlags, TestFlags {
   readonly span: number;
   readonly arm?: number;
   readonly hexagonOn?: 'flats' | 'corners';
@@ -51,14 +51,14 @@ export function bendingCommand(session: Session): Command {
         'delimited text as the logger wrote it, folders, patterns; an extension is the deflection at mid-span, travel that of the noses',
       ),
   )
-    .addOption(numberOption('--span <L>', 'distance of the supports [mm]').makeOptionMandatory())
+    .addOption(numberOption('--span <L>', 'distance of the supports [mm]; must be given').makeOptionMandatory())
     .addOption(numberOption('--arm <a>', 'four points: distance from a support to the next nose [mm]; without it three points'))
     .addOption(new Option('--hexagon-on <side>', 'how a hexagon lies; default flats').choices(['flats', 'corners']))
     .addOption(strainsOption('--offsets <list>', 'plastic strains of the proof strengths, for example 0.1%,0.2%'))
     .addOption(strainsOption('--chord <list>', 'the two strains of the chord; default 0.05%,0.25%'))
     .addOption(numberOption('--indentation-compliance <C>', 'what supports and noses sink in [mm/N], taken out of travel'))
     .addOption(numberOption('--poisson-ratio <nu>', "Poisson's ratio, for the share of shear; default 0.3"));
-  withTestFlags(withRecordFlags(withFrameFlags(withWindowFlags(command)))).addHelpText(
+  withTestFlags(withRecordFlags(withComplianceFlags(withWindowFlags(command)))).addHelpText(
     'after',
     '\nExample:\n  testpiece bending bar-02.csv --rectangular 10x4 --span 64 --frame-compliance 2e-5\n  Of a rectangle the second number is the height in the direction of the force.\n',
   );

@@ -76,9 +76,9 @@ export function brinellCommand(session: Session): Command {
       '[files...]',
       'records of force over time, one of each indentation in their order, folders, patterns; none where the force was set',
     )
-    .addOption(numberOption('--ball <D>', 'ball [mm]').makeOptionMandatory())
+    .addOption(numberOption('--ball <D>', 'ball [mm]; must be given').makeOptionMandatory())
     .addOption(
-      new Option('--indentation <d1,d2>', 'diameters of one indentation [mm], one or two at right angles; once for each')
+      new Option('--indentation <d1,d2>', 'diameters of one indentation [mm], one or two at right angles; must be given, once for each')
         .argParser(readings)
         .makeOptionMandatory(),
     )

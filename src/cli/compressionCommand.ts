@@ -1,7 +1,7 @@
 import { Command } from 'commander';
 import { analyseCompression, type CompressionPiece } from '../methods/index.js';
 import { numberOption, some, strainsOption } from './flags.js';
-import { complianceOf, withFrameFlags, type FrameFlags } from './frameFlags.js';
+import { complianceOf, withComplianceFlags, type ComplianceFlags } from './complianceFlags.js';
 import { recordOf, withRecordFlags, type RecordFlags } from './recordFlags.js';
 import { reportEach } from './reportFiles.js';
 import { sectionOf, withSectionFlags, type SectionFlags } from './sectionOptions.js';
@@ -10,7 +10,7 @@ import { withTestFlags, type TestFlags } from './testFlags.js';
 import { modulusOf, withWindowFlags, type WindowFlags } from './windowFlags.js';
 
 /** Flags of the command, as they were typed. */
-interface CompressionFlags extends SectionFlags, FrameFlags, WindowFlags, RecordFlags, TestFlags {
+interface CompressionFlags extends SectionFlags, ComplianceFlags, WindowFlags, RecordFlags, TestFlags {
   readonly height: number;
   readonly extensometerLength?: number;
   readonly endFactor?: number;
@@ -46,7 +46,7 @@ export function compressionCommand(session: Session): Command {
       .description('A compression test from the file of a logger: results in the terminal, page and JSON beside the file.')
       .argument('<files...>', 'delimited text as the logger wrote it, folders, patterns; compression may be negative'),
   )
-    .addOption(numberOption('--height <h0>', 'height of the piece [mm]').makeOptionMandatory())
+    .addOption(numberOption('--height <h0>', 'height of the piece [mm]; must be given').makeOptionMandatory())
     .addOption(numberOption('--extensometer-length <Le>', 'base of the extensometer [mm]; default the height'))
     .addOption(numberOption('--end-factor <k>', 'end factor of buckling, 0.5 to 2; default 0.5, flat ends'))
     .addOption(numberOption('--final-height <h>', 'height after the test [mm]'))
@@ -56,7 +56,7 @@ export function compressionCommand(session: Session): Command {
     .addOption(strainsOption('--offsets <list>', 'plastic strains of the yield strengths, for example 0.1%,0.2%'))
     .addOption(strainsOption('--strains <list>', 'strains at which the stress is given, for example 5%,10%'))
     .addOption(numberOption('--friction <mu>', 'coefficient of friction at the ends, taken off the flow stress'));
-  withTestFlags(withRecordFlags(withFrameFlags(withWindowFlags(command), 'frame and plates'))).addHelpText(
+  withTestFlags(withRecordFlags(withComplianceFlags(withWindowFlags(command), 'frame and plates'))).addHelpText(
     'after',
     '\nExample:\n  testpiece compression puck-03.csv --round 10 --height 15 --frame-compliance 4e-6 --friction 0.1\n',
   );

@@ -1,5 +1,19 @@
-import type { Finding } from '../base/index.js';
+import type { Finding, Severity } from '../base/index.js';
+import { english, wordsOf, type Phrase } from '../languages/index.js';
+import type { PresentationOptions } from '../report/index.js';
 
-/** Findings with their remedies, a line each. */
-export const findingLines = (findings: readonly Finding[]): string[] =>
-  findings.length === 0 ? ['nothing to report'] : findings.map(({ severity, message, remedy }) => `${severity}: ${message} ${remedy}`);
+const labels: Readonly<Record<Severity, Phrase>> = { fault: 'fault:', caution: 'caution:', note: 'note:' };
+
+/** Findings in the reader's language, a line each, with their remedies or without. */
+export function findingLines(
+  findings: readonly Finding[],
+  { language = english }: PresentationOptions = {},
+  remedies: 'remedies' | 'no remedies' = 'remedies',
+): string[] {
+  const words = wordsOf(language);
+  if (findings.length === 0) return [words.say('Nothing to report.')];
+  return findings.map((one) => {
+    const { message, remedy } = words.finding(one);
+    return [words.say(labels[one.severity]), message, ...(remedies === 'remedies' ? [remedy] : [])].join(' ');
+  });
+}

@@ -7,17 +7,19 @@ export const toNumber = (text: string): number => {
   return value;
 };
 /** A ratio as it was typed, also with a per cent sign; 0.7% is 0.007 to the last digit that was typed. */
-const toRatio = (text: string): number =>
+export const toRatio = (text: string): number =>
   text.trim().endsWith('%') ? Number((toNumber(text.trim().slice(0, -1)) / 100).toPrecision(15)) : toNumber(text);
 /** Strains as ratios or with a per cent sign, separated by commas. */
 export const toStrains = (text: string): number[] => text.split(',').map(toRatio);
 
-/** `235`, `235-355`, or with per cent signs. */
+/** `235`, `235-355`, or with per cent signs; a comma is refused, since it may have been meant as a decimal sign. */
 export function toRange(text: string): readonly [number, number] {
   // a sign, also that of an exponent, is no hyphen between two numbers
-  const [low, high = low, ...more] = text.split(/(?<=[\d.%])-/).flatMap(toStrains);
-  if (low === undefined || high === undefined || more.length > 0) throw new InvalidArgumentError('It must be a number, or lowest-highest.');
-  return [low, high];
+  const ends = text.split(/(?<=[\d.%])-/);
+  if (ends.length > 2 || text.includes(','))
+    throw new InvalidArgumentError('It must be one number, or lowest-highest, with decimal points.');
+  const [low, high = low] = ends.map(toRatio);
+  return [low!, high!];
 }
 
 /** `force=kN` and the like, of a flag that may be repeated, as an object. */

@@ -35,7 +35,12 @@ export function pieceOf(flags: PieceFlags): TestPiece {
 /** Adds the flags of a tension piece. */
 export const withPieceFlags = (command: Command, mandatory: boolean): Command =>
   withSectionFlags(command)
-    .addOption(numberOption('--gauge-length <L0>', 'original gauge length [mm]').makeOptionMandatory(mandatory))
+    .addOption(
+      numberOption(
+        '--gauge-length <L0>',
+        `original gauge length [mm]; must be given${mandatory ? '' : ' with a section'}`,
+      ).makeOptionMandatory(mandatory),
+    )
     .addOption(numberOption('--parallel-length <Lc>', 'parallel length [mm]'))
     .addOption(numberOption('--extensometer-length <Le>', 'base of the extensometer [mm]; default the gauge length'))
     .addOption(numberOption('--effective-length <Leff>', 'length that stretches elastically, fillets included [mm]'))

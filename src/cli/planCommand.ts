@@ -15,7 +15,7 @@ import { drawFigures } from '../render/index.js';
 import { planFigures, renderPlan } from '../report/index.js';
 import { numberOption, rangeOption as range, some } from './flags.js';
 import { asJson, withJobFlags, type JobFlags } from './jobFlags.js';
-import { frameOf, withFrameFlags, type FrameFlags } from './testFrameFlags.js';
+import { frameOf, withFrameFlags, type FrameFlags } from './frameFlags.js';
 import { planTable } from './planTable.js';
 import { sectionOf, withSectionFlags, type SectionFlags } from './sectionOptions.js';
 import type { Session } from './session.js';
@@ -121,7 +121,13 @@ async function makePlan(session: Session, test: PlannedTest, flags: PlanFlags): 
   if (page !== undefined) {
     const reader = readerOf(flags);
     const drawings = await drawFigures(planFigures(plan, reader));
-    const text = renderPlan(plan, { drawings, ...reader, ...some('identity', flags.identity), ...some('invented', flags.invented) });
+    const text = renderPlan(plan, {
+      drawings,
+      ...reader,
+      ...some('identity', flags.identity),
+      ...some('invented', flags.invented),
+      ...some('paper', flags.paper),
+    });
     await writeFiles({ [page]: text }, overwrite);
   }
   session.out(

@@ -43,7 +43,7 @@ export const readingOf = async (file: string, flags: RecordFlags, wanted: Wanted
 /** Force of the record: as it is, by calibration, or from pressure by the cylinder. */
 export async function withForce(record: ReadResult['record'], flags: RecordFlags): Promise<TensionRecord> {
   if (flags.calibration !== undefined) {
-    const [indicated, reference] = await twoColumns(flags.calibration);
+    const [indicated, reference] = await twoColumns('--calibration', flags.calibration);
     const calibration = required(fitCalibration({ indicated, reference }));
     const { pressure, force, ...others } = record as TensionRecord & PressureRecord;
     return { force: applyCalibration(calibration, 'pressure' in record ? pressure : force), ...others };
@@ -76,7 +76,10 @@ export const withRecordFlags = (command: Command): Command =>
     .addOption(numberOption('--rod <d>', 'rod [mm], where the rod side pulls'))
     .addOption(numberOption('--efficiency <eta>', 'force over pressure times area'))
     .addOption(numberOption('--tare-force <F>', 'force to take off [N]'))
-    .option('--calibration <file>', 'two columns: what the channel indicated [MPa or N], reference force [N]')
+    .option(
+      '--calibration <file>',
+      'two columns of text, under a heading or none: what the channel indicated [MPa or N], reference force [N]',
+    )
     .option('--unit <quantity=unit>', 'unit of a column where the file has none; may be repeated', withPair)
     .option('--column <quantity=name>', 'which column serves; may be repeated', withPair)
     .addOption(new Option('--decimal <sign>', 'decimal sign').choices(['.', ',']))

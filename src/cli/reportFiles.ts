@@ -47,9 +47,9 @@ export async function reportEach(
     flags,
     files,
     (file) => writeReport(stemOf(file, flags.output), file, flags, (test) => evaluate(file, test)),
-    ({ result, text }, file) => {
+    ({ text, findings }, file) => {
       if (flags.json !== true) session.out(many ? `${file}\n${text}\n` : text);
-      session.judge(result.findings, flags.failOn);
+      session.judge(findings, flags.failOn);
     },
   );
   if (flags.json === true)
@@ -78,7 +78,7 @@ export async function reportTogether<Part>(
   if (session.status() !== STATUS.well) return;
   const name = files[0] ?? (flags.identity ?? method).replace(/[^\p{L}\p{N}._-]+/gu, '-');
   const stem = files[0] === undefined ? join(flags.output ?? '.', name) : stemOf(name, flags.output);
-  const { result, text } = await writeReport(stem, name, flags, (test) =>
+  const { result, text, findings } = await writeReport(stem, name, flags, (test) =>
     Promise.resolve(
       evaluate(
         parts.map((part) => part.given),
@@ -87,5 +87,5 @@ export async function reportTogether<Part>(
     ),
   );
   session.out(flags.json === true ? asJson([result], false) : text);
-  session.judge(result.findings, flags.failOn);
+  session.judge(findings, flags.failOn);
 }

@@ -1,28 +1,40 @@
-import type { Finding } from '../base/index.js';
+import { english, wordsOf } from '../languages/index.js';
+import type { TestResult } from '../methods/index.js';
+import { summarise, type DecisionsTable, type SummaryOptions, type SummaryRow } from '../report/index.js';
+import { findingLines } from './findingLines.js';
+import { columnsOf, fill, padded } from './padded.js';
 import { plain } from './plain.js';
-import type { SummaryRow } from '../report/index.js';
 
-/** Uncertainty in the unit of its row, two figures. */
-const doubt = ({ standardUncertainty: u }: SummaryRow): string => (u === undefined ? '' : ` (u = ${Number(u.toPrecision(2))})`);
+/** Columns of a page's table of decisions that a terminal has room for: symbol, value, limit, verdict, risk. The rule is one for all of a call. */
+const DECIDED = [0, 1, 3, 6, 7];
+const RULE = 5;
 
-/** Results and findings as text for a terminal; with their uncertainties where the test stated what is doubtful. */
-export function resultTable(rows: readonly SummaryRow[], findings: readonly Finding[], withDoubt = false): string {
+/** Results, decisions and findings as text for a terminal; with their uncertainties where the test stated what is doubtful. */
+export function resultTable(result: TestResult, shown: SummaryOptions, decided: DecisionsTable): string {
+  const { say, number } = wordsOf(shown.language ?? english);
+  const withDoubt = 'uncertainty' in result;
+  const doubt = ({ standardUncertainty: u }: SummaryRow): string => (u === undefined ? '' : ` (u = ${number(u, 2)})`);
+  const rows = summarise(result, shown);
   const cells = rows.map((row) => {
     const { symbol, text, unit, name, stamp } = row;
-    return [symbol, text, unit, `${name}${withDoubt ? doubt(row) : ''}${stamp === undefined ? '' : ' *'}`];
+    return [symbol, text, unit, `${name}${withDoubt ? doubt(row) : ''}${stamp === undefined ? '' : ' *'}`] as const;
   });
-  const widths = [0, 1, 2].map((k) => Math.max(...cells.map((row) => row[k]!.length)));
+  const [first, second, third] = [0, 1, 2].map((k) => Math.max(...cells.map((row) => columnsOf(row[k]!))));
   const lines = cells.map(
-    ([symbol, text, unit, name]) => `  ${symbol!.padEnd(widths[0]!)}  ${text!.padStart(widths[1]!)} ${unit!.padEnd(widths[2]!)}  ${name!}`,
+    ([symbol, text, unit, name]) => `  ${fill(symbol, first!)}  ${fill(text, second!, 'right')} ${fill(unit, third!)}  ${name}`,
   );
-  const stamp = rows.find((row) => row.stamp !== undefined)?.stamp;
-  const doubts = findings.filter(({ severity }) => severity !== 'note').map(({ severity, message }) => `  ${severity}: ${message}`);
-  const notes = findings.length - doubts.length;
+  const stamps = [...new Set(rows.flatMap(({ stamp }) => stamp ?? []))];
+  const decisions = [decided.table.columns, ...decided.table.rows].map((row) => DECIDED.map((k) => row[k]!.replaceAll('\u00a0', ' ')));
+  const doubts = [...decided.findings, ...result.findings].filter(({ severity }) => severity !== 'note');
+  const notes = result.findings.filter(({ severity }) => severity === 'note').length;
   const all = [
     ...lines,
-    ...(stamp === undefined ? [] : [`  * ${stamp}`]),
-    ...(doubts.length > 0 ? ['', ...doubts] : []),
-    ...(notes > 0 ? [`  and ${notes} note${notes > 1 ? 's' : ''} in the report`] : []),
+    ...stamps.map((stamp) => `  * ${stamp}`),
+    ...(decided.table.rows.length > 0 ? ['', `  ${say('Decisions')}`, `  ${decided.table.rows[0]![RULE]!}`, ...padded(decisions)] : []),
+    ...(doubts.length > 0 ? ['', ...findingLines(doubts, shown, 'no remedies').map((one) => `  ${one}`)] : []),
+    ...(notes === 0
+      ? []
+      : [`  ${notes === 1 ? say('and one note in the report') : say('and {count} notes in the report', { count: notes })}`]),
   ];
   return `${all.map(plain).join('\n')}\n`;
 }

@@ -48,7 +48,9 @@ export function shearCommand(session: Session): Command {
       .description('A shear test from the file of a logger, or from the maximum force alone: results in the terminal, page and JSON.')
       .argument('[files...]', 'delimited text as the logger wrote it, folders, patterns; none with --maximum-force'),
   )
-    .addOption(new Option('--planes <n>', 'planes that are sheared at once: 1 or 2').argParser(toPlanes).makeOptionMandatory())
+    .addOption(
+      new Option('--planes <n>', 'planes that are sheared at once: 1 or 2; must be given').argParser(toPlanes).makeOptionMandatory(),
+    )
     .addOption(numberOption('--maximum-force <F>', 'the maximum force [N], read off where nothing was recorded'))
     .addOption(numberOption('--clearance <c>', 'clearance of the tool on one side [mm]'))
     .option('--bent', 'the piece was seen to be bent')

@@ -3,13 +3,13 @@ import type { ProportionalDefinition } from '../curve/index.js';
 import { materialFamilies, type MaterialFamilyKey } from '../materials/index.js';
 import type { TensionOptions } from '../methods/index.js';
 import { some, strainsOption } from './flags.js';
-import { complianceOf, withFrameFlags, type FrameFlags } from './frameFlags.js';
+import { complianceOf, withComplianceFlags, type ComplianceFlags } from './complianceFlags.js';
 import { withRepairFlags, type RepairFlags } from './repairFlags.js';
 import { uncertaintyOf, withUncertaintyFlags, type UncertaintyFlags } from './uncertaintyFlags.js';
 import { modulusOf, withWindowFlags, type WindowFlags } from './windowFlags.js';
 
 /** Flags of the evaluation of a tension test. */
-export interface TensionFlags extends FrameFlags, RepairFlags, UncertaintyFlags, WindowFlags {
+export interface TensionFlags extends ComplianceFlags, RepairFlags, UncertaintyFlags, WindowFlags {
   readonly offsets?: readonly number[];
   readonly totalExtensions?: readonly number[];
   readonly proportionalLimit?: ProportionalDefinition;
@@ -34,7 +34,7 @@ export const tensionOptionsOf = async (flags: TensionFlags): Promise<TensionOpti
 
 /** Adds the flags of the evaluation. */
 export const withTensionFlags = (command: Command): Command =>
-  withFrameFlags(
+  withComplianceFlags(
     withUncertaintyFlags(
       withRepairFlags(
         withWindowFlags(
@@ -51,7 +51,12 @@ export const withTensionFlags = (command: Command): Command =>
               'johnson',
             ]),
           )
-          .addOption(new Option('--lower-yield <rule>', 'where ReL is looked for; default whole').choices(['whole', 'short']))
+          .addOption(
+            new Option(
+              '--lower-yield <rule>',
+              'where ReL is looked for: over the whole of yielding, or within 0.25 % strain after ReH; default whole',
+            ).choices(['whole', 'short']),
+          )
           .addOption(
             new Option('--family <key>', 'family of the metal, for its usual ranges').choices(materialFamilies.map(({ key }) => key)),
           )

@@ -2,24 +2,27 @@ import { Option, type Command } from 'commander';
 import { basename } from 'node:path';
 import { languages } from '../languages/index.js';
 import type { TestInfo } from '../methods/index.js';
-import type { UnitSystem } from '../report/index.js';
-import type { RoundingRule } from '../statistics/index.js';
+import type { Paper, UnitSystem } from '../report/index.js';
+import type { HalfRule, RoundingRule } from '../statistics/index.js';
 import { numberOption, some } from './flags.js';
 import { withJobFlags, type JobFlags } from './jobFlags.js';
+import { withLimitFlags, type LimitFlags } from './limitFlags.js';
 
 /** Flags that say how results are shown, in the terminal and on the page. */
 interface ShownFlags extends ReaderFlags {
   readonly rounding?: RoundingRule;
+  readonly half?: HalfRule;
 }
 
-/** Flags that say in which language and units a page is. */
+/** Flags that say in which language and units a page is, and on which sheet. */
 export interface ReaderFlags {
   readonly language?: string;
   readonly units?: UnitSystem;
+  readonly paper?: Paper;
 }
 
 /** Flags that say who tested what, how results are shown, and where the report goes. */
-export interface TestFlags extends ShownFlags, JobFlags {
+export interface TestFlags extends ShownFlags, LimitFlags, JobFlags {
   readonly identity?: string;
   readonly material?: string;
   readonly operator?: string;
@@ -34,13 +37,14 @@ export interface TestFlags extends ShownFlags, JobFlags {
   readonly overwrite?: true;
 }
 
-/** Adds the flags of language and units. */
+/** Adds the flags of language, units and sheet. */
 export const withReaderFlags = (command: Command): Command =>
   command
     .addOption(new Option('--language <tag>', 'language of table and page; default en').choices(languages.map(({ tag }) => tag)))
-    .addOption(new Option('--units <system>', 'units of table and page; the data keep N, mm and MPa; default SI').choices(['SI', 'in-lb']));
+    .addOption(new Option('--units <system>', 'units of table and page; the data keep N, mm and MPa; default SI').choices(['SI', 'in-lb']))
+    .addOption(new Option('--paper <sheet>', 'sheet that the page is printed on; default A4').choices(['A4', 'Letter']));
 
-/** The same as options of a page and its figures. */
+/** Language and units as options of a page and its figures. */
 export const readerOf = ({ language, units }: ReaderFlags) => ({
   ...some(
     'language',
@@ -51,12 +55,14 @@ export const readerOf = ({ language, units }: ReaderFlags) => ({
 
 /** Adds the flags of how results are shown. */
 const withShownFlags = (command: Command): Command =>
-  withReaderFlags(command.optionsGroup('Report:')).addOption(
-    new Option('--rounding <standard>', 'steps of rounding: ISO 6892-1 or ASTM E8/E8M; default iso').choices(['iso', 'astm']),
+  withLimitFlags(
+    withReaderFlags(command.optionsGroup('Report:'))
+      .addOption(new Option('--rounding <standard>', 'steps of rounding: ISO 6892-1 or ASTM E8/E8M; default iso').choices(['iso', 'astm']))
+      .addOption(new Option('--half <rule>', 'where a half goes: to the even step, or up; default even').choices(['even', 'up'])),
   );
 
 /** The same as options of `summarise` and `renderHtml`. */
-export const shownOf = (flags: ShownFlags) => ({ ...some('rounding', flags.rounding), ...readerOf(flags) });
+export const shownOf = (flags: ShownFlags) => ({ ...some('rounding', flags.rounding), ...some('half', flags.half), ...readerOf(flags) });
 
 /** Adds the flags of test and output. */
 export const withTestFlags = (command: Command): Command =>

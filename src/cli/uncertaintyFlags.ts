@@ -1,6 +1,6 @@
 import { Option, type Command } from 'commander';
 import type { TensionOptions } from '../methods/index.js';
-import { collected } from './flags.js';
+import { collected, toRatio } from './flags.js';
 import { jsonFile } from './jsonFile.js';
 import { usage } from './usage.js';
 
@@ -11,11 +11,18 @@ export interface UncertaintyFlags {
   readonly uncertainty?: readonly string[];
 }
 
+function numberOf(name: string, text: string): number {
+  try {
+    return toRatio(text);
+  } catch {
+    throw usage(`--uncertainty must give a number to ${name}, with a decimal point, got '${text}'`);
+  }
+}
+
 /** `gaugeLength=0.05`, `force=0.5%`, `section.diameter=0.01`: a standard uncertainty under its name. */
 function withDoubt(all: Record<string, unknown>, text: string): Record<string, unknown> {
   const [name = '', value = ''] = text.split('=');
-  const number = value.endsWith('%') ? Number(value.slice(0, -1)) / 100 : Number(value);
-  if (value.trim() === '' || !Number.isFinite(number)) throw usage(`--uncertainty must give a number to ${name}, got ${value}`);
+  const number = numberOf(name, value);
   const [group, inner] = name.split('.');
   return inner === undefined
     ? { ...all, [name]: number }
@@ -26,6 +33,8 @@ function withDoubt(all: Record<string, unknown>, text: string): Record<string, u
 export async function uncertaintyOf(flags: UncertaintyFlags): Promise<Uncertainty | undefined> {
   if (flags.uncertainty === undefined) return undefined;
   const files = flags.uncertainty.filter((one) => !one.includes('='));
+  const half = files.find((one) => /^\s*\d+%?\s*$/.test(one));
+  if (half !== undefined) throw usage(`--uncertainty must have decimal points, and commas only between several, got ',${half}'`);
   const read = await Promise.all(files.map((file) => jsonFile('--uncertainty', file)));
   const given: Record<string, unknown> = Object.fromEntries(read.flatMap((one) => Object.entries(one)));
   const pairs = flags.uncertainty.filter((one) => one.includes('='));

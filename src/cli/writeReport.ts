@@ -1,15 +1,19 @@
+import type { Finding } from '../base/index.js';
 import { toJson, type TestInfo, type TestResult } from '../methods/index.js';
 import { drawFigures } from '../render/index.js';
-import { figures, renderHtml, summarise } from '../report/index.js';
+import { decisionsInWords, figures, renderHtml } from '../report/index.js';
+import { some } from './flags.js';
+import { decisionsOf } from './limitFlags.js';
 import { resultTable } from './resultTable.js';
 import { readerOf, shownOf, testOf, type TestFlags } from './testFlags.js';
-import { told } from './told.js';
 import { requireFree, writeFiles } from './writeFiles.js';
 
 /** A result, and what the terminal says of it. */
 export interface Written {
   readonly result: TestResult;
   readonly text: string;
+  /** Findings of the result and of what was decided about it. */
+  readonly findings: readonly Finding[];
 }
 
 /**
@@ -27,9 +31,13 @@ export async function writeReport(
   if (writes) await requireFree([pagePath, dataPath], flags.overwrite === true);
   const result = await evaluate(testOf(name, flags));
   const shown = shownOf(flags);
-  const table = resultTable(summarise(result, shown), told(result.findings, shown), 'uncertainty' in result);
-  if (!writes) return { result, text: table };
-  const page = renderHtml(result, { drawings: await drawFigures(figures(result, readerOf(flags))), ...shown });
+  const decisions = decisionsOf(result, flags);
+  const decided = decisionsInWords(result, decisions, readerOf(flags));
+  const findings = [...decided.findings, ...result.findings];
+  const table = resultTable(result, shown, decided);
+  if (!writes) return { result, findings, text: table };
+  const drawings = await drawFigures(figures(result, readerOf(flags)));
+  const page = renderHtml(result, { drawings, decisions, ...shown, ...some('paper', flags.paper) });
   await writeFiles({ [pagePath]: page, [dataPath]: toJson(result) }, flags.overwrite === true);
-  return { result, text: `${table}\n  ${pagePath}\n  ${dataPath}\n` };
+  return { result, findings, text: `${table}\n  ${pagePath}\n  ${dataPath}\n` };
 }

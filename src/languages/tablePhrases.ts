@@ -1,4 +1,4 @@
-/** @internal Labels and sentences of a page's tables and parts: decisions, budgets, what-if, replicates, studies, verifications; in English. */
+/** @internal Labels and sentences of a page's tables and parts: decisions, budgets, what-if, replicates, studies, verifications; and what a terminal says beside them; in English. */
 export const tablePhrases = [
   'Replicate tests',
   'scale of the force',
@@ -32,8 +32,8 @@ export const tablePhrases = [
   'No decision: a guard band needs the uncertainty of the value.',
   'simple acceptance (JCGM 106)',
   'guard band of {factor} u (JCGM 106, ILAC-G8)',
-  'rounded before it is compared',
-  'cannot be told apart from the limit',
+  '{rule}; rounded before it is compared',
+  '{verdict}; cannot be told apart from the limit',
   'unknown: no uncertainty was given',
   'conforms with {chance}; risk of a wrong acceptance {risk}',
   'conforms with {chance}; risk of a wrong rejection {risk}',
@@ -121,4 +121,9 @@ export const tablePhrases = [
   'What if',
   'The same record evaluated otherwise; in brackets the difference from the value of this report.',
   'What is changed',
+  'fault:',
+  'caution:',
+  'note:',
+  'and one note in the report',
+  'and {count} notes in the report',
 ] as const;

@@ -38,6 +38,10 @@ export { allSpikeFindings } from './channelFindings.js';
 /** @internal */
 export { checkRecordKernel } from './checkRecord.js';
 /** @internal */
+export { cellValue, splitCells } from './cells.js';
+/** @internal */
+export { decodeBytes, findWidth } from './decodeText.js';
+/** @internal */
 export { pausesOf } from './findPauses.js';
 /** @internal */
 export { repairRecordKernel, requireRepairs } from './repairRecord.js';

@@ -1,4 +1,4 @@
-import { InputError, requireList, requireObject, type BaseUnit } from '../base/index.js';
+import { InputError, requireList, requireObject, type BaseUnit, type Finding } from '../base/index.js';
 import type { Phrase } from '../languages/index.js';
 import { decide, type Decision, type DecisionReason, type Measured, type Specification } from '../statistics/index.js';
 import { findingsList } from './findingsList.js';
@@ -51,11 +51,12 @@ function ruleInWords({ rule = 'simple', guardFactor = 1.645, rounding }: Specifi
     rule === 'simple'
       ? say('simple acceptance (JCGM 106)')
       : say('guard band of {factor} u (JCGM 106, ILAC-G8)', { factor: number(guardFactor, 4) });
-  return rounding === undefined ? words : `${words}; ${say('rounded before it is compared')}`;
+  return rounding === undefined ? words : say('{rule}; rounded before it is compared', { rule: words });
 }
 
 function verdictInWords({ verdict, toldApart }: Decision, { say }: Presentation): string {
-  return toldApart === false ? `${say(verdicts[verdict])}; ${say('cannot be told apart from the limit')}` : say(verdicts[verdict]);
+  const words = verdicts[verdict];
+  return toldApart === false ? say('{verdict}; cannot be told apart from the limit', { verdict: words }) : say(words);
 }
 
 function riskInWords({ consumersRisk, producersRisk, probabilityOfConformity: p }: Decision, show: Presentation): string {
@@ -79,9 +80,14 @@ export function requireDecisions(from: string, decisions: readonly AskedDecision
   });
 }
 
-/** @internal Decisions as a table, each by its rule and with its risk, and what stands against them. */
-export function decisionsPart(decisions: readonly AskedDecision[], shown: readonly ShownQuantity[], show: Presentation): Html[] {
-  if (decisions.length === 0) return [];
+/** @internal Decisions as rows of text, each by its rule and with its risk, and what stands against them. */
+export interface DecisionsTable {
+  readonly table: PageTable & { readonly rows: readonly (readonly string[])[] };
+  readonly findings: readonly Finding[];
+}
+
+/** @internal Makes them for one reader. */
+export function decisionsTable(decisions: readonly AskedDecision[], shown: readonly ShownQuantity[], show: Presentation): DecisionsTable {
   const { say, number } = show;
   const made = decisions.map(({ measured, specification }) => {
     const symbol = measured.symbol ?? '';
@@ -111,12 +117,18 @@ export function decisionsPart(decisions: readonly AskedDecision[], shown: readon
         ];
     return { row: [symbol, ...cells], findings: decision.ok ? decision.findings : [] };
   });
-  const table: PageTable = {
+  const table = {
     caption: say('Each value against its limits, by the rule agreed on; no verdict replaces local codes and licensed practice.'),
     columns: [say('Symbol'), say('Value'), 'u', say('Limit'), say('Accepted'), say('Rule'), say('Verdict'), say('Probability and risk')],
-    kinds: ['short'],
+    kinds: ['short'] as const,
     rows: made.map(({ row }) => row),
   };
-  const findings = made.flatMap((one) => one.findings);
+  return { table, findings: made.flatMap((one) => one.findings) };
+}
+
+/** @internal Decisions as a part of a page. */
+export function decisionsPart(decisions: readonly AskedDecision[], shown: readonly ShownQuantity[], show: Presentation): Html[] {
+  if (decisions.length === 0) return [];
+  const { table, findings } = decisionsTable(decisions, shown, show);
   return [tableOf(table), ...(findings.length > 0 ? [findingsList(findings, show)] : [])];
 }

@@ -39,3 +39,11 @@ export { summarisePlan, type PlanRow } from './summarisePlan.js';
 export { hardeningPart } from './hardeningPart.js';
 /** @internal */
 export { largest, thinned, type Line } from './thinned.js';
+/** @internal */
+export { decisionsInWords } from './decisionsInWords.js';
+/** @internal */
+export { type DecisionsTable } from './decisionsPart.js';
+/** @internal */
+export { measuredOf } from './measuredOf.js';
+/** @internal */
+export { planSheet, type TextTable } from './planSheet.js';

@@ -73,9 +73,13 @@ export const sectionOf = (heading: string, parts: readonly Html[]): Html =>
 export const inventedBox = (invented: boolean | undefined, { say }: Presentation, sentence: string): Html =>
   invented === true ? html`<p class="invented"><strong>${say('Invented data.')}</strong> ${sentence}</p>` : raw('');
 
-/** @internal Cautions of work on a frame. */
-export const cautionsPart = (work: FrameWork, { say, language }: Presentation): Html =>
-  sectionOf(say('Cautions'), [bullets(cautionsOf(work).map(({ tag }) => language.cautions[tag]))]);
+/** @internal Cautions of work on a frame, a sentence each. */
+export const cautionsInWords = (work: FrameWork, { language }: Presentation): string[] =>
+  cautionsOf(work).map(({ tag }) => language.cautions[tag]);
+
+/** @internal The same as a section. */
+export const cautionsPart = (work: FrameWork, show: Presentation): Html =>
+  sectionOf(show.say('Cautions'), [bullets(cautionsInWords(work, show))]);
 
 /** @internal What was done, step by step, with its numbers. */
 export const trailPart = (heading: string, trail: readonly TrailStep[], { term, number }: Presentation): Html => {

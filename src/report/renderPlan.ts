@@ -1,14 +1,15 @@
 import { requireOptions, requireText } from '../base/index.js';
 import type { Phrase } from '../languages/index.js';
-import type { PaceAction, TensionPlan, TestPlan } from '../planning/index.js';
+import type { TestPlan } from '../planning/index.js';
 import { findingsList } from './findingsList.js';
 import { html, type Html } from './html.js';
 import { htmlPage, requirePaper, type Paper } from './htmlPage.js';
 import { sectionInWords } from './lineInWords.js';
-import { bullets, cautionsPart, outside, pictureOf, tableOf } from './pageParts.js';
+import { bullets, outside, pictureOf, sectionOf, tableOf } from './pageParts.js';
 import { planFigures, type PlanFigureName } from './planFigures.js';
 import { presentation, presentationOptions, type Presentation, type PresentationOptions } from './presentation.js';
-import { controlNames, requirePlan, stageNames, summarisePlan, type PlanRow } from './summarisePlan.js';
+import { planSheet, type PlanSheet } from './planSheet.js';
+import { requirePlan, summarisePlan, type PlanRow } from './summarisePlan.js';
 
 /** Options of {@link renderPlan}. */
 export interface RenderPlanOptions extends PresentationOptions {
@@ -27,16 +28,6 @@ const titles: Readonly<Record<TestPlan['planOf'], Phrase>> = {
   brinell: 'Plan of a Brinell test',
   shear: 'Plan of a shear test',
   bending: 'Plan of a bending test',
-};
-
-const actions: Readonly<Record<PaceAction, Phrase>> = {
-  start: 'start, slack taken up',
-  read: 'read the dial',
-  'slow-down': 'change to the speed for yield',
-  'hold-speed': 'keep this speed through yield',
-  'watch-yield': 'watch: yield may begin from here',
-  'speed-up': 'yield over: change to the speed after it',
-  maximum: 'maximum to be expected; read the pointer after fracture',
 };
 
 function planTable(rows: readonly PlanRow[]): Html[] {
@@ -61,65 +52,19 @@ function planTable(rows: readonly PlanRow[]): Html[] {
   );
 }
 
-/** Rows to go by while loading, with room to write down what was read. */
-function paceTable(plan: TensionPlan, show: Presentation): Html {
-  const { say, number, unit } = show;
-  const oil = plan.force.pressure !== undefined;
-  const rows = plan.pace.map(({ time, stage, pressure, force, stress, travel, action }) => {
-    const cells = [
-      number(time, 3),
-      ...(oil && pressure !== undefined ? [number(10 * pressure * unit('bar').factor, 3)] : []),
-      number((force / 1000) * unit('kN').factor, 3),
-      number(stress * unit('MPa').factor, 3),
-      number(travel * unit('mm').factor, 3),
-    ];
-    return [...cells, say(stageNames[stage]), say(actions[action]), ''];
-  });
-  const columns = [
-    't / s',
-    ...(oil ? [`p / ${unit('bar').unit}`] : []),
-    `F / ${unit('kN').unit}`,
-    `R / ${unit('MPa').unit}`,
-    `${say('travel')} / ${unit('mm').unit}`,
-    say('part'),
-    say('do'),
-    say('read'),
-  ];
-  return tableOf({
-    heading: say('Pace sheet'),
-    caption: [
-      say('For the middle of the expected range, {control}: a guide to the hand, no prediction.', { control: controlNames[plan.control] }),
-      say('Time counts from the first force; move evenly, and do not stop through yield.'),
-    ].join(' '),
-    columns,
-    kinds: [...columns.slice(0, -3).map(() => 'number' as const), undefined, undefined, 'blank'],
-    rows,
-  });
-}
-
-function speedLine(plan: TensionPlan, { say, number, value }: Presentation): Html {
-  const strokes = plan.frame.drive?.kind === 'pump';
-  const sentences = plan.stages.map(({ stage, speed, drivePerMinute }) => {
-    const known = { stage: stageNames[stage], speed: value(60 * speed, 'mm/min', 3) };
-    if (drivePerMinute === undefined) return html`<li>${say('{stage}: {speed}', known)}</li>`;
-    const drive = { ...known, count: number(drivePerMinute, 2) };
-    return html`<li>
-      ${strokes ? say('{stage}: {speed}, {count} strokes a minute', drive) : say('{stage}: {speed}, {count} turns a minute', drive)}
-    </li>`;
-  });
-  return html`<ul>
-    ${sentences}
-  </ul>`;
-}
-
-function answersTable({ answers }: TensionPlan, { say, term }: Presentation): Html {
-  return tableOf({
-    heading: say('What this frame can answer'),
-    caption: say('How far each property can be trusted, and why.'),
-    columns: [say('Symbol'), say('Trust'), say('Why')],
-    rows: answers.map(({ symbols, verdict, why }) => [symbols.join(', '), term(verdict), term(why)]),
-  });
-}
+/** The pace sheet, with room to write down what was read, and the speeds. */
+const pacePart = ({ pace, speeds }: PlanSheet, { say }: Presentation): Html[] =>
+  pace === undefined
+    ? []
+    : [
+        tableOf({
+          ...pace,
+          columns: [...pace.columns, say('read')],
+          kinds: [...(pace.kinds ?? []), 'blank'],
+          rows: pace.rows.map((row) => [...row, '']),
+        }),
+        bullets(speeds),
+      ];
 
 /** Drawings with their words. */
 function drawn(plan: TestPlan, drawings: NonNullable<RenderPlanOptions['drawings']>, options: PresentationOptions): Html[] {
@@ -158,7 +103,8 @@ export function renderPlan(plan: TestPlan, options: RenderPlanOptions = {}): str
   if (options.identity !== undefined) requireText(from, 'options.identity', options.identity);
   const paper = requirePaper(from, options.paper);
   const show = presentation(from, options);
-  const { say, term, value } = show;
+  const { say, value } = show;
+  const sheet = planSheet(plan, { language, units });
   const heading = say(titles[plan.planOf]);
   return htmlPage(
     identity === undefined ? heading : `${heading}: ${identity}`,
@@ -174,9 +120,9 @@ export function renderPlan(plan: TestPlan, options: RenderPlanOptions = {}): str
             </p>`
           : []
       }
-      ${plan.planOf === 'tension' ? [paceTable(plan, show), speedLine(plan, show)] : []} ${drawn(plan, drawings, { language, units })}
+      ${pacePart(sheet, show)} ${drawn(plan, drawings, { language, units })}
       <h2>${say('If it does not give way')}</h2>
-      ${bullets(plan.ifItStalls.map(term))}
+      ${bullets(sheet.ifItStalls)}
       <h2>${say('Findings')}</h2>
       ${findingsList(plan.findings, show)}
       <h2>${say('The plan in numbers')}</h2>
@@ -186,7 +132,7 @@ export function renderPlan(plan: TestPlan, options: RenderPlanOptions = {}): str
         </caption>
         ${planTable(summarisePlan(plan, { language, units }))}
       </table>
-      ${plan.planOf === 'tension' ? answersTable(plan, show) : []} ${cautionsPart(plan.planOf, show)}`,
+      ${sheet.answers === undefined ? [] : tableOf(sheet.answers)} ${sectionOf(say('Cautions'), [bullets(sheet.cautions)])}`,
     show.language,
     paper,
   );

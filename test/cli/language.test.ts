@@ -1,8 +1,11 @@
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterEach, beforeEach, expect, test } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { run } from '../../src/cli/run.js';
+import { languages } from '../../src/languages/languages.js';
+import { cautionsOf } from '../../src/methods/index.js';
+import { command } from '../support/command.js';
 
 let folder = '';
 beforeEach(() => {
@@ -40,4 +43,54 @@ test('table and page in the language that was asked for; the data stay as they a
 test('units of lbf, in and ksi in table, page and figures', async () => {
   expect(await called('--units', 'in-lb')).toMatch(/Rm\s+29\.\d ksi/);
   expect(readFileSync(join(folder, 'a.report.html'), 'utf8')).toContain('Stress R / ksi');
+});
+
+test('sign and words of an uncertainty, of findings and of notes', async () => {
+  const out = await called('--language', 'de', '--uncertainty', 'force=0.7%');
+  expect(out).toMatch(/Rm .* Zugfestigkeit \(u = \d+,\d+\)/);
+  expect(out).toMatch(/und (ein Hinweis|\d+ Hinweise) im Bericht/);
+  expect(out).not.toMatch(/fault:|caution:|in the report/);
+});
+
+describe('a plan', () => {
+  const plan = (...flags: string[]) =>
+    command('plan', '--family', 'structural-steel', '--round', '5', '--capacity', '25000', '--bore', '40', '--rod', '20', '--frame-compliance', '2e-5', '--stroke-volume', '200', ...flags); // prettier-ignore
+
+  test.each(languages.filter(({ tag }) => tag !== 'en').map((one) => [one.tag, one] as const))('is all in %s', async (tag, language) => {
+    const { status, out } = await plan('--language', tag);
+    expect(status).toBe(0);
+    for (const english of [
+      'Pace',
+      'dial',
+      'What this frame',
+      'good',
+      'Findings',
+      'caution:',
+      'note:',
+      'give way',
+      'Cautions',
+      'Stop at',
+      'strokes',
+    ])
+      expect(out).not.toContain(english);
+    const { phrases, cautions } = language;
+    for (const phrase of [
+      'Pace sheet',
+      'read the dial',
+      'What this frame can answer',
+      'If it does not give way',
+      'Findings',
+      'caution:',
+    ] as const)
+      expect(out).toContain(phrases[phrase]);
+    for (const one of cautionsOf('tension')) expect(out).toContain(cautions[one.tag]);
+  });
+
+  test('has pace and speeds in lbf, in and ksi where they were asked for', async () => {
+    const { out } = await plan('--units', 'in-lb');
+    expect(out).toMatch(/t \/ s +p \/ psi +F \/ lbf +R \/ ksi +travel \/ in/);
+    expect(out).toMatch(/through yield: [\d.]+ in\/min, [\d.]+ strokes a minute/);
+    // sentences of findings keep the units of the data
+    expect(out.slice(0, out.indexOf('Findings'))).not.toMatch(/ (bar|kN|MPa|mm)\b/);
+  });
 });

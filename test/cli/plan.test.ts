@@ -18,8 +18,8 @@ describe('tension', () => {
     const { status, out, error } = await plan(...steel, ...frame, '--stroke-volume', '200', '--travel-step', '0.01');
     expect([status, error]).toEqual([0, '']);
     expect(out).toMatch(/share of the capacity +63\.3 %/);
-    expect(out).toMatch(/t\/s +p\/bar +F\/kN/);
-    expect(out).toMatch(/slow-down/);
+    expect(out).toMatch(/t \/ s +p \/ bar +F \/ kN/);
+    expect(out).toMatch(/change to the speed for yield/);
     expect(out).toMatch(/strokes\/min/);
     expect(out).toMatch(/E +teaching only/);
     expect(out).toMatch(/caution: The frame stretches/);
@@ -81,6 +81,9 @@ test.each([
   [['--round', '6', ...frame], /expected\.modulus/],
   [[...steel, ...frame, '--control', 'iso-c'], /control/],
   [[...steel, ...frame, '--tensile-strength', '1-2-3'], /lowest-highest/],
+  [[...steel, ...frame, '--yield-strength', '235,5'], /must be one number, or lowest-highest, with decimal points/],
+  [[...steel, ...frame, '--elongation', '20,5%'], /must be one number, or lowest-highest/],
+  [[...steel, ...frame, '--elongation', '20%-'], /must be a number with a decimal point/],
   [[...steel, ...frame, '--tensile-strength', 'much'], /must be a number/],
   [['cupping', ...frame], /choices/],
   [['brinell', '--index', '10', '--hardness', '80', ...frame], /ballDiameter/],

@@ -222,6 +222,11 @@ describe('errors are one line, with an exit status, and leave nothing behind', (
     ['a window that is none', ['--round', '8', ...lengths, '--modulus-window', 'best'], /--modulus-window.*must be lower-bound/],
     ['an unknown repair', ['--round', '8', ...lengths, '--repair', 'magic'], /--repair.*must be spikes, zero/],
     ['a doubt without a number', ['--round', '8', ...lengths, '--uncertainty', 'force=much'], /must give a number to force/],
+    [
+      'a doubt with a decimal comma',
+      ['--round', '8', ...lengths, '--uncertainty', 'gaugeLength=0,05'],
+      /must have decimal points, and commas only between several, got ',05'/,
+    ],
     ['an unknown doubt', ['--round', '8', ...lengths, '--uncertainty', 'colour=1'], /uncertainty\.colour is not an option/],
     ['a length that is no number', ['--round', '8', '--gauge-length', 'forty'], /must be a number/],
   ])('%s', async (_, flags, message) => {

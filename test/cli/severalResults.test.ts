@@ -57,7 +57,7 @@ describe('compare', () => {
     const { status, out } = await command('compare', path('p1.report.json'), path('again.result'), '--fail-on', 'caution');
     expect(status).toBe(0);
     expect(out).toContain('neither record, piece, options nor version');
-    expect(out).toContain('nothing to report');
+    expect(out).toContain('Nothing to report.');
   });
 
   test.each([

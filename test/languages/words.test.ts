@@ -45,8 +45,8 @@ test('a finding is filled from its values, and one of a code not known yet keeps
 
 test('every phrase is there once, and is said somewhere', () => {
   expect(new Set(phrases).size).toBe(phrases.length);
-  const code = readdirSync('src/report')
-    .map((file) => readFileSync(`src/report/${file}`, 'utf8'))
+  const code = ['src/report', 'src/cli']
+    .flatMap((folder) => readdirSync(folder).map((file) => readFileSync(`${folder}/${file}`, 'utf8')))
     .join('\n');
   const unused = [...pagePhrases, ...figurePhrases, ...planPhrases, ...tablePhrases].filter((one) => !code.includes(one));
   expect(unused).toEqual([]);
