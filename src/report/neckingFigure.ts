@@ -1,8 +1,8 @@
 import { hardeningPicture, trueCurve } from '../hardening/index.js';
-import type { TensionResult } from '../methods/index.js';
 import type { Figure } from './Figure.js';
 import { figure, plane, type NamedPoint } from './plane.js';
 import type { Presentation } from './presentation.js';
+import type { TensionOrCurve } from './TensionOrCurve.js';
 import { largest } from './thinned.js';
 
 /** The curve is drawn a little beyond the maximum, to this share of it, so that the crossing can be seen. */
@@ -16,7 +16,7 @@ const STEADY = 0.998;
  * The true curve begins at sample `from`.
  */
 function hardeningPart(
-  { upperYieldStrength: upper, maximumIndex }: TensionResult,
+  { upperYieldStrength: upper, maximumIndex }: TensionOrCurve,
   strain: Float64Array,
   stress: Float64Array,
   from: number,
@@ -35,7 +35,7 @@ function hardeningPart(
 }
 
 /** @internal Considère's construction: hardening rate and true stress against true strain, with their crossing. */
-export function neckingFigure(result: TensionResult, show: Presentation): Figure | undefined {
+export function neckingFigure(result: TensionOrCurve, show: Presentation): Figure | undefined {
   const { curve, necking, maximumIndex, tensileStrength, fracture } = result;
   const end = (fracture?.index ?? curve.stress.length - 1) + 1;
   let to = Math.min(maximumIndex, end - 1);

@@ -1,5 +1,5 @@
 import { InputError, requireObject } from '../base/index.js';
-import type { TestResult } from '../methods/index.js';
+import type { CurveResult, TestResult } from '../methods/index.js';
 import { bendingPage } from './bendingPage.js';
 import { compressionPage } from './compressionPage.js';
 import { brinellPage } from './brinellPage.js';
@@ -23,7 +23,7 @@ const pages: Pages = {
 };
 
 /** @internal What the report says of a result's method. */
-export function pageOf<Result extends TestResult>(from: string, result: Result): MethodPage<Result> {
+export function pageOf<Result extends TestResult | CurveResult>(from: string, result: Result): MethodPage<Result> {
   const given: object = requireObject(from, 'result', result);
   const known = Object.keys(pages);
   const method: unknown = 'method' in given ? given.method : undefined;

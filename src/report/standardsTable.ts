@@ -1,6 +1,7 @@
-import { compareStandards, type StandardValue, type TensionResult } from '../methods/index.js';
+import { compareStandards, type StandardValue } from '../methods/index.js';
 import type { PageTable } from './MethodPage.js';
 import type { Presentation } from './presentation.js';
+import type { TensionOrCurve } from './TensionOrCurve.js';
 
 function cell({ symbol, name, rule, text }: StandardValue, unit: string, { term, digits }: Presentation): string {
   const value = text === undefined ? '' : `${symbol} ${digits(text)} ${unit}: `;
@@ -8,7 +9,7 @@ function cell({ symbol, name, rule, text }: StandardValue, unit: string, { term,
 }
 
 /** @internal Two standards side by side, as a table of the page; values in the units of the standards. */
-export function standardsTable(result: TensionResult, show: Presentation): PageTable {
+export function standardsTable(result: TensionOrCurve, show: Presentation): PageTable {
   return {
     heading: show.say('Two standards side by side'),
     caption: show.say('One evaluation, rounded by each standard; rules in our own words, from memory: read the standard that governs.'),

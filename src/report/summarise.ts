@@ -1,5 +1,5 @@
 import { requireOneOf, requireOptions } from '../base/index.js';
-import type { TestResult } from '../methods/index.js';
+import type { CurveResult, TestResult } from '../methods/index.js';
 import { stepOfFigures } from '../numeric/index.js';
 import { roundingStep, roundResult, type HalfRule, type RoundedValue, type RoundingRule } from '../statistics/index.js';
 import type { Shown } from './MethodPage.js';
@@ -88,7 +88,7 @@ function rounded(value: number, { factor, step }: Shown, other: number, { roundi
  *
  * @see ISO 6892-1:2019 and ASTM E8/E8M, rounding of results; ISO 80000-1, rounding of numbers. Checked in `test/report/report.test.ts`.
  */
-export function summarise(result: TestResult, options: SummaryOptions = {}): SummaryRow[] {
+export function summarise(result: TestResult | CurveResult, options: SummaryOptions = {}): SummaryRow[] {
   const from = 'summarise';
   const page = pageOf(from, result);
   requireOptions(from, options, ['rounding', 'half', ...presentationOptions]);

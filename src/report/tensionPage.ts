@@ -9,11 +9,13 @@ import type { Presentation } from './presentation.js';
 import { ratesFigure } from './ratesFigure.js';
 import { standardsTable } from './standardsTable.js';
 import { stressStrainFigure } from './stressStrainFigure.js';
+import { hasPiece, type TensionOrCurve } from './TensionOrCurve.js';
 import { tensionQuantitiesShown } from './tensionQuantitiesShown.js';
 import { trueCurveFigure } from './trueCurveFigure.js';
 import { yieldDetailFigure } from './yieldDetailFigure.js';
 
-function identity(result: TensionResult, show: Presentation): [Phrase, string | undefined][] {
+function identity(result: TensionOrCurve, show: Presentation): [Phrase, string | undefined][] {
+  if (!hasPiece(result)) return [];
   const { testPiece } = result;
   const { parallelLength } = testPiece;
   return [
@@ -64,7 +66,7 @@ function trustInWords({ residuals, envelope, trust }: NonNullable<TensionResult[
 }
 
 /** How each value was found, in sentences with the numbers. */
-function howFound(result: TensionResult, show: Presentation): string[] {
+function howFound(result: TensionOrCurve, show: Presentation): string[] {
   const { say, number, percent, digits } = show;
   const { modulusWindow: line, fracture, hardening, upperYieldStrength: upper, proofStrengths } = result;
   const sentences: string[] = [];
@@ -106,14 +108,14 @@ function howFound(result: TensionResult, show: Presentation): string[] {
   return sentences;
 }
 
-/** @internal The page of a tension test. */
-export const tensionPage: MethodPage<TensionResult> = {
+/** @internal The page of a tension test, or of stress and strain alone: what needs the piece is then left out. */
+export const tensionPage: MethodPage<TensionOrCurve> = {
   title: 'Tension test',
   identity,
   quantities: tensionQuantitiesShown,
   howFound,
   figures: (result, show) => ({
-    loadExtension: loadExtensionFigure(result, show),
+    loadExtension: hasPiece(result) ? loadExtensionFigure(result, show) : undefined,
     stressStrain: stressStrainFigure(result, show),
     elasticDetail: elasticDetailFigure(result, show),
     yieldDetail: yieldDetailFigure(result, show),
