@@ -101,8 +101,8 @@ function tableInWords(result: Single, { rounding = 'iso', half = 'even' }: Summa
   ].join(' ');
 }
 
-function resultsTable(rows: readonly SummaryRow[], words: string, { say, number }: Presentation): Html {
-  const two = (value: number | undefined): string => (value === undefined ? '' : number(value, 2));
+function resultsTable(rows: readonly SummaryRow[], words: string, { say, doubt }: Presentation): Html {
+  const two = (value: number | undefined): string => (value === undefined ? '' : doubt(value));
   return tableOf({
     caption: words,
     columns: [say('Symbol'), say('Quantity'), say('Value'), say('Unit'), 'u', 'U', say('Rule')],
