@@ -77,7 +77,7 @@ function identity({ test }: Single, own: ReturnType<MethodPage<Single>['identity
     ['Material', test.material],
     ['Date', test.date],
     ['Operator', test.operator],
-    ['Temperature', test.temperature === undefined ? undefined : `${show.number(test.temperature, 4)} °C`],
+    ['Temperature', test.temperature === undefined ? undefined : `${show.number(test.temperature, 4)}\u00a0°C`],
     ['Standard claimed', test.standard],
     ['Grips', test.grips],
     ...calibrationRows(test.forceCalibration, show),
@@ -88,13 +88,20 @@ function identity({ test }: Single, own: ReturnType<MethodPage<Single>['identity
 }
 
 /** What the columns of the table mean: how values were rounded, and what their uncertainty holds. */
-function tableInWords(result: Single, { rounding = 'iso', half = 'even' }: SummaryOptions, { say }: Presentation): string {
+function tableInWords(result: Single, { rounding = 'iso', half = 'even' }: SummaryOptions, { say, inchPound }: Presentation): string {
   const budgets = 'uncertainty' in result && result.uncertainty !== undefined;
   const steps = { standard: rounding === 'iso' ? 'ISO 6892-1' : 'ASTM E8/E8M' };
   return [
     half === 'even'
       ? say('Rounded once, by the steps of {standard} where it has them, half to even.', steps)
       : say('Rounded once, by the steps of {standard} where it has them, half up.', steps),
+    ...(inchPound
+      ? [
+          rounding === 'iso'
+            ? say('In ksi, in and lbf each step is the next round one below that of {standard}.', steps)
+            : say('Strengths by the steps that {standard} has for ksi; in and lbf by the next round step below the metric one.', steps),
+        ]
+      : []),
     budgets
       ? say('u: standard uncertainty by the budget of the test, where it is known; U = k u, k by its degrees of freedom.')
       : say('u: standard uncertainty by scatter alone, where it is known; U = 2 u.'),
@@ -138,8 +145,9 @@ function testPage(result: Single, options: RenderOptions, show: Presentation): H
   const { rounding, half, language, units } = options;
   const shown = method.quantities(result);
   const budgets = 'uncertainty' in result && result.uncertainty ? budgetTables(result.uncertainty, shown, show) : [];
+  const curveAlone = result.method === 'tension' && !hasPiece(result);
   const others = result.method === 'tension' && hasPiece(result) && options.whatIf !== false ? whatIfTable(result, show) : [];
-  const call = `analyse${result.method.charAt(0).toUpperCase()}${result.method.slice(1)}`;
+  const call = curveAlone ? 'analyseCurve' : `analyse${result.method.charAt(0).toUpperCase()}${result.method.slice(1)}`;
   return html`${inventedBox(result.test.invented, show, say('Made by a simulation for teaching; no real test stands behind these numbers.'))}
     ${identity(result, method.identity(result, show), show)}
     <h2>${say('Results')}</h2>
@@ -151,7 +159,7 @@ function testPage(result: Single, options: RenderOptions, show: Presentation): H
     ${sectionOf(say('How each value was found'), [bullets(method.howFound(result, show))])}
     ${sectionOf(say('Uncertainty'), budgets.map(tableOf))} ${[...others, ...(method.tables?.(result, show) ?? [])].map(tableOf)}
     ${cautionsPart(method.work, show)} ${trailPart(say('What was done to the record'), result.trail, show)}
-    ${provenancePart(result.provenance, [result.provenance.hash], call, show)}`;
+    ${provenancePart(result.provenance, [result.provenance.hash], call, curveAlone ? 'curve' : 'piece', show)}`;
 }
 
 function requireFurther(from: string, given: readonly FurtherFigure[] | undefined): void {

@@ -146,5 +146,5 @@ export function replicatesPage(
     )}
     ${sectionOf(say('Figures'), pictures)} ${tableOf(valuesTable(result, show))} ${cautionsPart('tension', show)}
     ${trailPart(say('What was done'), result.trail, show)}
-    ${provenancePart(result.provenance, result.provenance.hashes, 'analyseReplicates', show)}`;
+    ${provenancePart(result.provenance, result.provenance.hashes, 'analyseReplicates', 'tests', show)}`;
 }

@@ -12,7 +12,10 @@ function cell({ symbol, name, rule, text }: StandardValue, unit: string, { term,
 export function standardsTable(result: TensionOrCurve, show: Presentation): PageTable {
   return {
     heading: show.say('Two standards side by side'),
-    caption: show.say('One evaluation, rounded by each standard; rules in our own words, from memory: read the standard that governs.'),
+    caption: [
+      show.say('One evaluation, rounded by each standard; rules in our own words, from memory: read the standard that governs.'),
+      ...(show.inchPound ? [show.say('Values in this table are in MPa and %.')] : []),
+    ].join(' '),
     columns: [show.say('Quantity'), 'ISO 6892-1', 'ASTM E8/E8M', show.say('Where they part')],
     rows: compareStandards(result).map(({ iso, astm, unit, difference }) => [
       iso.symbol === '' ? show.term(iso.name) : iso.symbol,

@@ -82,9 +82,15 @@ function howFound(result: TensionOrCurve, show: Presentation): string[] {
   if (upper)
     sentences.push(
       say(
-        'Yield point: the highest stress before a fall of at least 0.5 % with no higher stress over the next 0.05 % strain, at sample {sample}; ReL without the first transient.',
+        'Yield point: the highest stress before a fall of at least 0.5 % with no higher stress over the next 0.05 % strain, at sample {sample}.',
         { sample: upper.index },
       ),
+    );
+  if (result.lowerYieldStrength)
+    sentences.push(
+      result.provenance.options['lowerYield'] === 'short'
+        ? say('ReL: the lowest stress over the first 0.25 % strain after ReH, without the first transient.')
+        : say('ReL: the lowest stress of the whole yielding range, without the first transient.'),
     );
   sentences.push(...loadingInWords(result.loading, show));
   sentences.push(say('Maximum: sample {sample}.', { sample: result.maximumIndex }));
