@@ -36,7 +36,10 @@ const rounded = (kind: RoundingKind, value: number, rule: 'iso' | 'astm'): strin
   roundResult(value, { step: roundingStep(kind, value / factorOf(kind), rule) * factorOf(kind) }).text;
 
 /** Values of a field: one, several (each with its extension as index), or none. */
-function valuesOf(result: CurveResult & Partial<TensionResult>, { field, kind }: RulePair): { readonly value: number; readonly index: string }[] {
+function valuesOf(
+  result: CurveResult & Partial<TensionResult>,
+  { field, kind }: RulePair,
+): { readonly value: number; readonly index: string }[] {
   if (field === 'proofStrengths' || field === 'totalExtensionStrengths')
     return result[field].map(({ value, extension }) => ({ value, index: percent(extension) }));
   const one = result[field];
