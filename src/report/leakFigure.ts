@@ -24,7 +24,7 @@ const FROM = 'leakFigure';
  * @example
  * ```ts
  * const record = { time: [0, 20, 40, 60], pressure: [10, 9.98, 9.96, 9.94], bore: 40 };
- * leakFigure(record).description; // => 'The pressure falls by 0.602 % of its mean in a minute.'
+ * leakFigure(record).description; // => 'The pressure falls by 0.602\u00a0% of its mean in a minute.'
  * ```
  *
  * @see Common practice. Checked in `test/report/studyFigures.test.ts`.
