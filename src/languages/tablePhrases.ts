@@ -43,6 +43,8 @@ export const tablePhrases = [
   'Verdict',
   'Probability and risk',
   'To do it again: {call} of {package} {version}, with the columns of that hash, the piece as above and these options.',
+  'To do it again: {call} of {package} {version}, with the columns of that hash and these options.',
+  'To do it again: {call} of {package} {version}, with these tests in this order and these options.',
   'u: standard uncertainty by the budget of the test, where it is known; U = k u, k by its degrees of freedom.',
   'u: standard uncertainty by scatter alone, where it is known; U = 2 u.',
   'Decisions',

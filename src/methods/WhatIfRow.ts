@@ -60,6 +60,6 @@ export interface WhatIfOptions {
   readonly bands?: readonly (readonly [number, number])[] | undefined;
   /** Plastic extensions [mm/mm]; default 0.1, 0.2, 0.5 and 1 %. */
   readonly offsets?: ArrayLike<number> | undefined;
-  /** Doubt of the frame's compliance, of itself [1]; default the one that the options of the test state, else 0.1. */
+  /** Doubt of the frame's compliance, of itself [1]; from 0 to 1; default the one that the options of the test state, at most 1, else 0.1. */
   readonly complianceDoubt?: number | undefined;
 }

@@ -2,6 +2,7 @@ import { requireObject, InputError } from '../base/index.js';
 import { roundingStep, roundResult, type RoundingKind } from '../statistics/index.js';
 import { percent } from './quantity.js';
 import { plainPairs, rulePairs, type RulePair, type StandardRule } from './standardRules.js';
+import type { CurveResult } from './analyseCurve.js';
 import type { TensionResult } from './TensionResult.js';
 
 /** A property as one standard has it, with its value as that standard rounds it. */
@@ -35,7 +36,10 @@ const rounded = (kind: RoundingKind, value: number, rule: 'iso' | 'astm'): strin
   roundResult(value, { step: roundingStep(kind, value / factorOf(kind), rule) * factorOf(kind) }).text;
 
 /** Values of a field: one, several (each with its extension as index), or none. */
-function valuesOf(result: TensionResult, { field, kind }: RulePair): { readonly value: number; readonly index: string }[] {
+function valuesOf(
+  result: CurveResult & Partial<TensionResult>,
+  { field, kind }: RulePair,
+): { readonly value: number; readonly index: string }[] {
   if (field === 'proofStrengths' || field === 'totalExtensionStrengths')
     return result[field].map(({ value, extension }) => ({ value, index: percent(extension) }));
   const one = result[field];
@@ -68,7 +72,7 @@ function rowOf(pair: RulePair, value: number, index: string): StandardsRow {
  * One evaluation stands behind both columns; the rules say where the other standard would evaluate otherwise. Rules in our own words, from memory of both
  * standards: read the standard that governs. Rules without a value (position of the fracture, rates, point of fracture, rounding) come last.
  *
- * @param result - A result of `analyseTension`.
+ * @param result - A result of `analyseTension` or `analyseCurve`.
  * @returns Rows of the properties that the result has, then of the rules.
  * @throws {@link InputError} `missing`, `wrong-type` for anything but a tension result.
  *
@@ -84,7 +88,7 @@ function rowOf(pair: RulePair, value: number, index: string): StandardsRow {
  *
  * @see ISO 6892-1:2019; ASTM E8/E8M (both from memory). Checked in `test/methods/compareStandards.test.ts`.
  */
-export function compareStandards(result: TensionResult): StandardsRow[] {
+export function compareStandards(result: TensionResult | CurveResult): StandardsRow[] {
   const from = 'compareStandards';
   const given: object = requireObject(from, 'result', result);
   if (!('method' in given) || given.method !== 'tension' || !('proofStrengths' in given))

@@ -67,13 +67,20 @@ function rowOf(change: WhatIfChange, values: Values, own: Values): WhatIfRow[] {
   return found.length > 0 ? [{ change, values: found }] : [];
 }
 
-/** The doubt of the compliance that the options of the test state. */
+/** The doubt of the compliance that the options of the test state, of itself; beyond all of it there is no less compliance to try. */
 function statedDoubt({ uncertainty, frameCompliance }: TensionOptions): number | undefined {
   const given = uncertainty?.frameCompliance;
-  if (given !== undefined)
-    return requireInput(FROM, 'frameCompliance', 'frameCompliance', { value: 1, uncertainty: given }).standardUncertainty;
-  return typeof frameCompliance === 'object' ? frameCompliance.relativeStandardUncertainty : undefined;
+  const stated =
+    given !== undefined
+      ? requireInput(FROM, 'frameCompliance', 'frameCompliance', { value: 1, uncertainty: given }).standardUncertainty
+      : typeof frameCompliance === 'object'
+        ? frameCompliance.relativeStandardUncertainty
+        : undefined;
+  return stated === undefined ? undefined : Math.min(stated, 1);
 }
+
+/** The compliance less and more its doubt, and none of it: each once, and none that changes nothing. */
+const factorsOf = (doubt: number): readonly number[] => [...new Set([1 - doubt, 1 + doubt, 0])].filter((factor) => factor !== 1);
 
 /** The curve with strains that were changed, and what else the evaluation then goes by. */
 interface Changed {
@@ -146,7 +153,7 @@ function requireWhatIf(result: TensionResult, options: WhatIfOptions) {
  * @remarks
  * Computed from the result alone, whose curve and options tell all that is needed; each row is what {@link analyseTension} gives with that one
  * option changed. Strengths Rm and ReH, A and Z stand on none of these and are not repeated. Windows: the runners-up, bands of stress, and the
- * least relative error. The compliance less and more its doubt, and none at all, where one was taken out of travel. Travel over $L_0$ where
+ * least relative error. The compliance less and more its doubt (at most all of it), and none at all, where one was taken out of travel. Travel over $L_0$ where
  * it was counted over $L_c$, and without the share of the fillets where that was taken off. A row that gives nothing is left out.
  *
  * @param result - A result of `analyseTension`, also one read by `fromJson`.
@@ -183,7 +190,7 @@ export function whatIf(result: TensionResult, options: WhatIfOptions = {}): What
     ),
     ...others.flatMap((proof) => rowOf({ kind: 'offset', offset: proof.extension }, { proofStrengths: [proof] }, own)),
     ...(frame
-      ? [1 - doubt, 1 + doubt, 0].flatMap((factor) =>
+      ? factorsOf(doubt).flatMap((factor) =>
           row(
             { kind: 'frame-compliance', factor },
             {

@@ -18,7 +18,7 @@ const PROPORTIONAL = 5.65;
  * @example
  * ```ts
  * const [short, long] = [{ elongation: 0.3, gaugeLength: 5.65, area: 1 }, { elongation: 0.24, gaugeLength: 11.3, area: 1 }];
- * barbaFigure(short, long).description; // => 'Elongation by gauge length: uniform part 18 %, on 5.65 √S0 it is 30 %.'
+ * barbaFigure(short, long).description; // => 'Elongation by gauge length: uniform part 18\u00a0%, on 5.65 √S0 it is 30\u00a0%.'
  * ```
  *
  * @see J. Barba, Mémoires de la Société des ingénieurs civils (1880). Checked in `test/report/studyFigures.test.ts`.

@@ -67,15 +67,16 @@ function indentationsFigure({ indentations, hardness }: BrinellResult, show: Pre
 }
 
 function howFound({ indentations, ballDiameter }: BrinellResult, show: Presentation): string[] {
-  const { say, number, percent, value } = show;
+  const { say, number, percent } = show;
+  // the formula below holds for N and mm
   return [
     ...indentations.flatMap(({ hardness, diameter, diameters, depth, force, valid, dwell }, k) => [
       say('Indentation {number}: {force}; d = {diameter} from {diameters}, h = {depth}: {hardness} HBW.', {
         number: k + 1,
-        force: value(force.value, 'N', 5),
-        diameter: value(diameter.value, 'mm', 4),
-        diameters: diameters.map((d) => number(d * show.unit('mm').factor, 4)).join('; '),
-        depth: value(depth.value, 'mm', 3),
+        force: `${number(force.value, 5)}\u00a0N`,
+        diameter: `${number(diameter.value, 4)}\u00a0mm`,
+        diameters: diameters.map((d) => number(d, 4)).join('; '),
+        depth: `${number(depth.value, 3)}\u00a0mm`,
         hardness: number(hardness.value, 3),
       }),
       ...(dwell
@@ -91,7 +92,7 @@ function howFound({ indentations, ballDiameter }: BrinellResult, show: Presentat
       ...(valid ? [] : [say('Indentation {number} does not count.', { number: k + 1 })]),
     ]),
     say('Formula: 0.102 × 2F over πD(D − √(D² − d²)) with D = {ball}; 1 % of d is 2 % of the hardness.', {
-      ball: `${number(ballDiameter, 4)} mm`,
+      ball: `${number(ballDiameter, 4)}\u00a0mm`,
     }),
   ];
 }

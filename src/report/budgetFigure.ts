@@ -3,6 +3,7 @@ import type { Figure } from './Figure.js';
 import { figure, plane, type NamedPoint, type Place } from './plane.js';
 import { shownTo, type FigureOptions } from './presentation.js';
 import { requireMade } from './requireMade.js';
+import { sourceInWords } from './sourceInWords.js';
 import { valueAxis } from './valueAxis.js';
 
 const FROM = 'budgetFigure';
@@ -38,13 +39,8 @@ export function budgetFigure(budget: UncertaintyBudget, options: FigureOptions =
     lists: ['lines'],
   });
   const show = shownTo(FROM, options);
-  const { say, term, percent, number, colours } = show;
-  const sorted = lines
-    .map(({ input, source, share }) => ({
-      name: source === undefined ? term(input) : `${term(input)}: ${term(source)}`,
-      share: 100 * share,
-    }))
-    .sort((a, b) => b.share - a.share);
+  const { say, percent, number, colours } = show;
+  const sorted = lines.map((line) => ({ name: sourceInWords(line, show), share: 100 * line.share })).sort((a, b) => b.share - a.share);
   const rest = sorted.slice(ROWS);
   const rows =
     rest.length > 1
@@ -64,14 +60,19 @@ export function budgetFigure(budget: UncertaintyBudget, options: FigureOptions =
     },
     { title: '', names: rows.map(({ name }) => name) },
   );
-  const { text } = valueAxis(symbol ?? '', unit, show);
+  const { beside, doubt } = valueAxis(symbol ?? '', unit, show);
   const names = rows.map(({ share }, k): NamedPoint => ({
     x: Math.max(0, share),
     y: k,
     text: percent(share / 100, share < 9.95 ? 2 : 3),
     side: 'right',
   }));
-  const said = { symbol: symbol ?? '', value: text(value, 5), expanded: text(expandedUncertainty, 2), factor: number(coverageFactor, 3) };
+  const said = {
+    symbol: symbol ?? '',
+    value: beside(value, expandedUncertainty, 5),
+    expanded: doubt(expandedUncertainty),
+    factor: number(coverageFactor, 3),
+  };
   return figure(
     show,
     symbol === undefined ? say('What the uncertainty is made of') : say('What the uncertainty of {symbol} is made of', said),

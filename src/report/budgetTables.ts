@@ -1,35 +1,9 @@
-import type { Phrase } from '../languages/index.js';
 import type { UncertaintyBudget } from '../uncertainty/index.js';
 import type { PageTable, ShownQuantity } from './MethodPage.js';
 import type { Presentation } from './presentation.js';
-
-/** What the inputs of a test are, in words. */
-const inputs: Readonly<Record<string, Phrase | undefined>> = {
-  force: 'scale of the force',
-  forceZero: 'zero of the force',
-  displacement: 'scale of the displacement',
-  gaugeLength: 'gauge length L0',
-  extensometerLength: 'base of the extensometer Le',
-  parallelLength: 'parallel length Lc',
-  effectiveLength: 'effective length Leff',
-  frameCompliance: 'compliance of the frame',
-  finalGaugeLength: 'gauge length after fracture Lu',
-  finalArea: 'area after fracture Su',
-  noise: 'noise of the record',
-  'shift by noise': 'shift by noise',
-  'bend of the elastic line': 'bend of the elastic line',
-  'choice of the window': 'choice of the window',
-  'plateau of the force': 'plateau of the force',
-};
+import { sourceInWords } from './sourceInWords.js';
 
 type Line = UncertaintyBudget['lines'][number];
-
-function sourceInWords({ input, source }: Line, { say, term }: Presentation): string {
-  const known = inputs[input];
-  const [, dimension] = /^section\.(.+)$/.exec(input) ?? [];
-  const words = dimension !== undefined ? say('{dimension} of the section', { dimension }) : known === undefined ? term(input) : say(known);
-  return source === undefined || source === input ? words : `${words}: ${term(source)}`;
-}
 
 /** What must shrink, and to which share of itself, for the uncertainty to halve: the least change of all. */
 function halvedBy({ lines }: UncertaintyBudget, show: Presentation): string {
@@ -53,7 +27,7 @@ export function budgetTables(
   shown: readonly ShownQuantity[],
   show: Presentation,
 ): PageTable[] {
-  const { say, number, percent } = show;
+  const { say, number, percent, doubt, freedom } = show;
   const known = shown.flatMap((one) => {
     const budget = budgets[one.quantity.symbol];
     if (!budget) return [];
@@ -67,11 +41,11 @@ export function budgetTables(
     kinds: ['short', 'number', 'number', 'number', 'short', 'number'],
     rows: known.map(({ symbol, budget, factor, unit }) => [
       symbol,
-      number(budget.standardUncertainty * factor, 2),
+      doubt(budget.standardUncertainty * factor),
       number(budget.coverageFactor, 3),
-      number(budget.expandedUncertainty * factor, 2),
+      doubt(budget.expandedUncertainty * factor),
       unit,
-      budget.degreesOfFreedom === undefined ? '∞' : number(budget.degreesOfFreedom, 2),
+      freedom(budget.degreesOfFreedom),
       [...budget.lines]
         .filter(({ share }) => share >= NAMED)
         .sort((a, b) => b.share - a.share)
@@ -86,17 +60,20 @@ export function budgetTables(
       caption: say('Budget of {symbol}: contributions in {unit}.', { symbol, unit }),
       columns: [say('Source'), say('Type'), say('Shape'), 'u', say('Unit'), say('Contribution'), say('Share'), say('To halve u')],
       kinds: [undefined, 'short', 'short', 'number', 'short', 'number', 'number', 'number'],
-      rows: budget.lines.map((line) => [
-        sourceInWords(line, show),
-        line.type,
-        show.term(line.distribution),
+      rows: budget.lines.map((line) => {
         // a line without a unit is of the result itself
-        number(line.standardUncertainty * (line.unit === undefined ? factor : 1), 2),
-        line.unit ?? unit,
-        number(line.contribution * factor, 2),
-        Math.abs(line.share) < LEAST ? `< ${percent(LEAST)}` : percent(line.share, 2),
-        line.toHalve === undefined ? '–' : `× ${number(line.toHalve, 2)}`,
-      ]),
+        const own = line.unit === undefined ? { unit, factor } : show.unit(line.unit);
+        return [
+          sourceInWords(line, show),
+          line.type,
+          show.term(line.distribution),
+          doubt(line.standardUncertainty * own.factor),
+          own.unit,
+          doubt(line.contribution * factor),
+          Math.abs(line.share) < LEAST ? `<\u00a0${percent(LEAST)}` : percent(line.share, 2),
+          line.toHalve === undefined ? '–' : `×\u00a0${number(line.toHalve, 2)}`,
+        ];
+      }),
     }));
   return known.length === 0 ? [] : [all, ...each];
 }

@@ -5,6 +5,7 @@ import { extentOf } from './extentOf.js';
 import { figure, plane, type Place } from './plane.js';
 import { shownTo, type FigureOptions } from './presentation.js';
 import { requireMade } from './requireMade.js';
+import { valueAxis } from './valueAxis.js';
 import { thinned } from './thinned.js';
 
 /** Options of {@link complianceFigure}. */
@@ -103,10 +104,11 @@ export function complianceFigure(fitted: FittedCompliance, options: ComplianceFi
     { title: say('Motion of the frame'), metric: 'mm', ...extentOf([low, high, ...clouds.map((cloud) => cloud.map(([, x]) => x))], 0.06) },
   );
   const last = travel[n - 1]!;
+  const { doubt, beside } = valueAxis('', 'mm', show);
   const said = {
-    motion: value(last, 'mm', 3),
+    motion: beside(last, standardUncertainty[n - 1]!, 3),
     force: value(force[n - 1]! / 1000, 'kN', 3),
-    doubt: value(standardUncertainty[n - 1]!, 'mm', 2),
+    doubt: doubt(standardUncertainty[n - 1]!),
   };
   return figure(
     show,

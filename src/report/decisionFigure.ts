@@ -3,6 +3,7 @@ import type { Phrase } from '../languages/index.js';
 import { decide, type Decision, type Measured, type Specification } from '../statistics/index.js';
 import { extentOf } from './extentOf.js';
 import type { Figure } from './Figure.js';
+import { figuresApart } from './figuresApart.js';
 import { figure, plane, type NamedPoint, type Place } from './plane.js';
 import { shownTo, type FigureOptions } from './presentation.js';
 import { quantityOptions, requireQuantity, type QuantityOptions } from './quantityOptions.js';
@@ -45,16 +46,22 @@ export function decisionFigure(measured: Measured, specification: Specification,
   const reach = u * (specification.coverageFactor ?? 2);
   const { say, colours } = show;
   const symbol = options.symbol ?? measured.symbol;
-  const { factor, unit, text, title } = requireQuantity(
-    FROM,
-    { ...options, ...(symbol === undefined ? {} : { symbol }) },
-    show,
-    say('Value'),
-  );
+  const {
+    factor,
+    unit,
+    text: written,
+    doubt,
+    title,
+  } = requireQuantity(FROM, { ...options, ...(symbol === undefined ? {} : { symbol }) }, show, say('Value'));
   const limits = (['lower', 'upper'] as const).flatMap((side) => {
     const limit = specification[side];
     return limit === undefined ? [] : [{ side, limit, passes: acceptance[side] ?? limit }];
   });
+  const figures = figuresApart(
+    [compared, ...limits.flatMap(({ limit, passes }) => [limit, passes])].map((one) => one * factor),
+    4,
+  );
+  const text = (value: number): string => written(value, figures);
   const values = [compared - reach, compared + reach, ...limits.flatMap(({ limit, passes }) => [limit, passes])].map((one) => one * factor);
   const along = extentOf([values], 0.25);
   const { boxes, path, strokes, words, marks } = plane(show, { title, ...unit, ...along }, { title: '', names: [''] });
@@ -76,7 +83,7 @@ export function decisionFigure(measured: Measured, specification: Specification,
     reach > 0
       ? say('{value} with an expanded uncertainty of {expanded}: {verdict}.', {
           value: text(compared),
-          expanded: text(reach, 2),
+          expanded: doubt(reach),
           verdict: say(verdicts[verdict]),
         })
       : say('{value}: {verdict}.', { value: text(compared), verdict: say(verdicts[verdict]) }),

@@ -1,11 +1,13 @@
 import { InputError, requireList, requireObject, type BaseUnit, type Finding } from '../base/index.js';
 import type { Phrase } from '../languages/index.js';
 import { decide, type Decision, type DecisionReason, type Measured, type Specification } from '../statistics/index.js';
+import { figuresApart } from './figuresApart.js';
 import { findingsList } from './findingsList.js';
 import type { Html } from './html.js';
 import type { PageTable, ShownQuantity } from './MethodPage.js';
 import { tableOf } from './pageParts.js';
 import type { Presentation } from './presentation.js';
+import { shownUnit, type MetricUnit } from './shownUnit.js';
 
 /** A measured value that may carry its unit, as a quantity of a result does. */
 export interface MeasuredQuantity extends Measured {
@@ -37,12 +39,26 @@ const reasons: Readonly<Record<DecisionReason, Phrase>> = {
 /** A probability that is neither 0 nor 1 is never shown as one of them. */
 const SURE = 1e-4;
 const chance = (p: number, { percent }: Presentation): string =>
-  p < SURE ? `< ${percent(SURE, 1)}` : p > 1 - SURE ? `> ${percent(1 - SURE, 4)}` : percent(p, p > 0.99 ? 4 : 2);
+  p < SURE ? `<\u00a0${percent(SURE, 1)}` : p > 1 - SURE ? `>\u00a0${percent(1 - SURE, 4)}` : percent(p, p > 0.99 ? 4 : 2);
 
-function limits(
-  { lower, upper }: { readonly lower?: number | undefined; readonly upper?: number | undefined },
-  text: (value: number) => string,
-) {
+/** One or two edges. */
+interface Edges {
+  readonly lower?: number | undefined;
+  readonly upper?: number | undefined;
+}
+
+/** A number, or those of the edges that are given. */
+const edges = (one: number | Edges): number[] =>
+  (typeof one === 'number' ? [one] : [one.lower, one.upper]).filter((edge): edge is number => edge !== undefined);
+
+/** How a value is shown: as the property in the report where its unit is no other, else by its symbol and unit. */
+function wayOf({ symbol = '', unit }: MeasuredQuantity, shown: readonly ShownQuantity[]): MetricUnit {
+  const own = shown.find(({ quantity }) => quantity.symbol === symbol && (unit === undefined || quantity.unit === unit));
+  // a share without a unit is known by its symbol
+  return own ?? shownUnit(symbol, unit ?? '1');
+}
+
+function limits({ lower, upper }: Edges, text: (value: number) => string) {
   return [...(lower === undefined ? [] : [`≥\u00a0${text(lower)}`]), ...(upper === undefined ? [] : [`≤\u00a0${text(upper)}`])].join(', ');
 }
 
@@ -88,33 +104,28 @@ export interface DecisionsTable {
 
 /** @internal Makes them for one reader. */
 export function decisionsTable(decisions: readonly AskedDecision[], shown: readonly ShownQuantity[], show: Presentation): DecisionsTable {
-  const { say, number } = show;
+  const { say, number, doubt } = show;
   const made = decisions.map(({ measured, specification }) => {
     const symbol = measured.symbol ?? '';
-    const way = shown.find(({ quantity }) => quantity.symbol === symbol) ?? { unit: measured.unit ?? '', factor: 1 };
-    const other = show.unit(way.unit === '1' ? '' : way.unit);
-    const text = (value: number): string => `${number(value * way.factor * other.factor, 5)}\u00a0${other.unit}`.trim();
+    const way = wayOf(measured, shown);
+    const other = show.unit(way.unit);
+    const factor = way.factor * other.factor;
     const decision = decide(measured, specification);
+    const value = decision.ok ? decision.compared : measured.value;
+    const acceptance = decision.ok ? decision.acceptance : {};
+    // a value that lies beside a limit is not to be read as that limit
+    const figures = figuresApart([value, specification, acceptance].flatMap(edges).map((one) => one * factor));
+    const withUnit = (text: string): string => `${text}\u00a0${other.unit}`.trim();
+    const text = (one: number): string => withUnit(number(one * factor, figures));
     const u = measured.standardUncertainty;
-    const cells = decision.ok
-      ? [
-          text(decision.compared),
-          u === undefined || u === 0 ? '' : text(Number(u.toPrecision(2))),
-          limits(specification, text),
-          limits(decision.acceptance, text),
-          ruleInWords(specification, show),
-          verdictInWords(decision, show),
-          riskInWords(decision, show),
-        ]
-      : [
-          text(measured.value),
-          u === undefined || u === 0 ? '' : text(Number(u.toPrecision(2))),
-          limits(specification, text),
-          '',
-          ruleInWords(specification, show),
-          say(reasons[decision.reason]),
-          '',
-        ];
+    const cells = [
+      text(value),
+      u === undefined || u === 0 ? '' : withUnit(doubt(u * factor)),
+      limits(specification, text),
+      limits(acceptance, text),
+      ruleInWords(specification, show),
+      ...(decision.ok ? [verdictInWords(decision, show), riskInWords(decision, show)] : [say(reasons[decision.reason]), '']),
+    ];
     return { row: [symbol, ...cells], findings: decision.ok ? decision.findings : [] };
   });
   const table = {

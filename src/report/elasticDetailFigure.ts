@@ -1,10 +1,10 @@
-import type { TensionResult } from '../methods/index.js';
 import type { Figure } from './Figure.js';
 import { figure, plane, type NamedPoint } from './plane.js';
 import type { Presentation } from './presentation.js';
+import type { TensionOrCurve } from './TensionOrCurve.js';
 
 /** @internal The elastic part with the window, the elastic line and the offset line. */
-export function elasticDetailFigure(result: TensionResult, show: Presentation): Figure | undefined {
+export function elasticDetailFigure(result: TensionOrCurve, show: Presentation): Figure | undefined {
   const window = result.modulusWindow;
   if (!window) return undefined;
   const { say, value, colours } = show;

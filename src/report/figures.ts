@@ -1,5 +1,5 @@
 import { requireOptions } from '../base/index.js';
-import type { TestResult } from '../methods/index.js';
+import type { CurveResult, TestResult } from '../methods/index.js';
 import type { Figure } from './Figure.js';
 import { pageOf } from './pageOf.js';
 import { figureOptions, presentation, type FigureOptions } from './presentation.js';
@@ -42,7 +42,7 @@ export type FigureName =
  *
  * @see Vega-Lite, a grammar of graphics (open specification). Checked in `test/report/report.test.ts`.
  */
-export function figures(result: TestResult, options: FigureOptions = {}): Partial<Record<FigureName, Figure>> {
+export function figures(result: TestResult | CurveResult, options: FigureOptions = {}): Partial<Record<FigureName, Figure>> {
   const page = pageOf('figures', result);
   requireOptions('figures', options, figureOptions);
   const made = Object.entries(page.figures(result, presentation('figures', options)));

@@ -16,17 +16,19 @@ export function findingsList(findings: readonly Finding[], show: Presentation): 
     const { message, remedy } = show.finding(one);
     return html`<li class="${one.severity}">${message} <span class="remedy">${remedy}</span></li>`;
   };
+  const units = show.inchPound ? html`<p>${show.say('Numbers in findings are in N, mm, MPa and s.')}</p>`.markup : '';
   return raw(
-    severities
-      .map(([severity, heading]) => {
-        const own = findings.filter((one) => one.severity === severity);
-        return own.length === 0
-          ? ''
-          : html`<h3>${show.say(heading)}</h3>
-              <ul class="findings">
-                ${own.map(item)}
-              </ul>`.markup;
-      })
-      .join(''),
+    units +
+      severities
+        .map(([severity, heading]) => {
+          const own = findings.filter((one) => one.severity === severity);
+          return own.length === 0
+            ? ''
+            : html`<h3>${show.say(heading)}</h3>
+                <ul class="findings">
+                  ${own.map(item)}
+                </ul>`.markup;
+        })
+        .join(''),
   );
 }

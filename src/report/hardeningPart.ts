@@ -1,5 +1,5 @@
 import { hardeningPicture, trueCurve, type HardeningPicture } from '../hardening/index.js';
-import type { TensionResult } from '../methods/index.js';
+import type { TensionOrCurve } from './TensionOrCurve.js';
 
 /** The curve is drawn a little beyond the maximum, to this share of it, so that the crossing can be seen. */
 const BEYOND = 0.985;
@@ -13,7 +13,7 @@ type TrueCurve = ReturnType<typeof trueCurve>;
  * The part that hardens, without the falls of the force in pauses, nor the yield point and its plateau: a rate of them says nothing of the metal.
  * The true curve begins at sample `from`.
  */
-function steadyPart({ upperYieldStrength: upper, maximumIndex }: TensionResult, { strain, stress }: TrueCurve, from: number) {
+function steadyPart({ upperYieldStrength: upper, maximumIndex }: TensionOrCurve, { strain, stress }: TrueCurve, from: number) {
   const kept: number[] = [];
   let highest = 0;
   for (let i = upper ? Math.max(0, upper.index - from) : 0; i < stress.length; i += 1) {
@@ -28,7 +28,7 @@ function steadyPart({ upperYieldStrength: upper, maximumIndex }: TensionResult, 
 }
 
 /** @internal True curve up to a little beyond maximum force, and the hardening rates of its steady part; none where it is too short. */
-export function hardeningPart(result: TensionResult): { readonly curve: TrueCurve; readonly picture: HardeningPicture } | undefined {
+export function hardeningPart(result: TensionOrCurve): { readonly curve: TrueCurve; readonly picture: HardeningPicture } | undefined {
   const { curve, maximumIndex, tensileStrength, fracture } = result;
   const end = (fracture?.index ?? curve.stress.length - 1) + 1;
   let to = Math.min(maximumIndex, end - 1);

@@ -1,12 +1,12 @@
-import type { TensionResult } from '../methods/index.js';
 import type { Figure } from './Figure.js';
 import { hardeningPart } from './hardeningPart.js';
 import { figure, plane, type NamedPoint } from './plane.js';
 import type { Presentation } from './presentation.js';
+import type { TensionOrCurve } from './TensionOrCurve.js';
 import { largest } from './thinned.js';
 
 /** @internal Considère's construction: hardening rate and true stress against true strain, with their crossing. */
-export function neckingFigure(result: TensionResult, show: Presentation): Figure | undefined {
+export function neckingFigure(result: TensionOrCurve, show: Presentation): Figure | undefined {
   const { necking } = result;
   const part = necking && hardeningPart(result);
   if (!part) return undefined;

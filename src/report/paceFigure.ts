@@ -2,7 +2,7 @@ import type { Phrase } from '../languages/index.js';
 import type { PaceAction, TensionPlan } from '../planning/index.js';
 import type { Figure } from './Figure.js';
 import { figure, plane } from './plane.js';
-import type { Presentation } from './presentation.js';
+import { BARS, type Presentation } from './presentation.js';
 
 const said: Readonly<Partial<Record<PaceAction, Phrase>>> = {
   'slow-down': 'slow down',
@@ -15,7 +15,7 @@ const said: Readonly<Partial<Record<PaceAction, Phrase>>> = {
 /** @internal Oil pressure, or force where there is no cylinder, against time, with the changes of speed. */
 export function paceFigure({ pace, force }: TensionPlan, show: Presentation): Figure {
   const oil = force.pressure !== undefined;
-  const shown = (row: TensionPlan['pace'][number]): number => (oil ? 10 * row.pressure! : row.force / 1000);
+  const shown = (row: TensionPlan['pace'][number]): number => (oil ? BARS * row.pressure! : row.force / 1000);
   const time = pace.map((row) => row.time);
   const values = pace.map(shown);
   const [end, top] = [Math.max(...time), Math.max(...values)];

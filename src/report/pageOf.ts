@@ -1,5 +1,5 @@
 import { InputError, requireObject } from '../base/index.js';
-import type { TestResult } from '../methods/index.js';
+import type { CurveResult, TestResult } from '../methods/index.js';
 import { bendingPage } from './bendingPage.js';
 import { compressionPage } from './compressionPage.js';
 import { brinellPage } from './brinellPage.js';
@@ -23,12 +23,14 @@ const pages: Pages = {
 };
 
 /** @internal What the report says of a result's method. */
-export function pageOf<Result extends TestResult>(from: string, result: Result): MethodPage<Result> {
+export function pageOf<Result extends TestResult | CurveResult>(from: string, result: Result): MethodPage<Result> {
   const given: object = requireObject(from, 'result', result);
   const known = Object.keys(pages);
   const method: unknown = 'method' in given ? given.method : undefined;
   if (typeof method !== 'string' || !known.includes(method))
     throw new InputError(from, 'result.method', 'wrong-type', `must be that of a result (${known.join(', ')})`, method);
+  // what every page of a tension test draws, also one of stress and strain alone
+  if (method === 'tension') requireObject(from, 'result.curve', 'curve' in given ? given.curve : undefined);
   // the page under a result's own method is the page of that result
   const page: unknown = pages[method as keyof Pages];
   return page as MethodPage<Result>;

@@ -1,4 +1,5 @@
 import type { TrailStep } from '../base/index.js';
+import type { Phrase } from '../languages/index.js';
 import { cautionsOf, type FrameWork, type Provenance } from '../methods/index.js';
 import type { Figure } from './Figure.js';
 import { html, raw, type Html } from './html.js';
@@ -101,11 +102,19 @@ export const trailPart = (heading: string, trail: readonly TrailStep[], { term, 
   );
 };
 
-/** @internal What reproduces a page: package, hashes, options, and what to call. */
+/** How a page is made again: of a piece, of stress and strain alone, of several tests. */
+const again = {
+  piece: 'To do it again: {call} of {package} {version}, with the columns of that hash, the piece as above and these options.',
+  curve: 'To do it again: {call} of {package} {version}, with the columns of that hash and these options.',
+  tests: 'To do it again: {call} of {package} {version}, with these tests in this order and these options.',
+} as const satisfies Readonly<Record<string, Phrase>>;
+
+/** @internal What reproduces a page: package, hashes, options, what to call and with what. */
 export function provenancePart(
   { package: name, version, options }: Pick<Provenance, 'package' | 'version' | 'options'>,
   hashes: readonly string[],
   call: string,
+  given: keyof typeof again,
   { say }: Presentation,
 ): Html {
   const codes = hashes.map((hash) => html`<code>${hash}</code> `);
@@ -115,12 +124,6 @@ export function provenancePart(
       [say('Hash of the columns'), html`${codes} ${say('(tells records apart; not cryptographic)')}`],
       [say('Options'), html`<code>${JSON.stringify(options)}</code>`],
     ]),
-    html`<p>
-      ${say('To do it again: {call} of {package} {version}, with the columns of that hash, the piece as above and these options.', {
-        call,
-        package: name,
-        version,
-      })}
-    </p>`,
+    html`<p>${say(again[given], { call, package: name, version })}</p>`,
   ]);
 }

@@ -25,7 +25,7 @@ th, td { text-align: left; vertical-align: top; padding: .28rem .6rem .28rem 0; 
 thead th { color: var(--soft); vertical-align: bottom; overflow-wrap: break-word; }
 tbody th:not(.short, .number) { min-width: 9em; } .blank { min-width: 7em; } .short { white-space: nowrap; }
 .number { text-align: right; overflow-wrap: normal; font-variant-numeric: tabular-nums; }
-.stamp { display: block; color: var(--accent); font-size: .82rem; font-style: italic; }
+.stamp { display: block; color: var(--accent); font-size: .82rem; font-style: italic; } .stamp:lang(zh) { font-style: normal; }
 .source { color: var(--soft); font-size: .85rem; }
 ul.findings { list-style: none; padding: 0; } ul.findings li { padding: .35rem 0 .35rem .9rem; border-left: 3px solid var(--rule); margin: .35rem 0; }
 ul.findings li.fault { border-left-color: var(--accent); } ul.findings li.caution { border-left-style: double; border-left-width: 5px; border-left-color: var(--accent); }

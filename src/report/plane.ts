@@ -71,6 +71,10 @@ function sideOf({ x, text, side }: NamedPoint, { from, to, log }: Axis): NamedPo
   return at + need > WIDTH && at - need > 0 ? 'left' : side;
 }
 
+/** Names as text of an expression, in which the separators of lines and paragraphs would end the text. */
+const quoted = (names: readonly string[]): string =>
+  JSON.stringify(names).replace(/[\u2028\u2029]/g, (sign) => `\\u${sign.charCodeAt(0).toString(16)}`);
+
 /** How the values of an axis are written: names of rows, whole numbers, or as the language writes numbers. */
 function labels({ names, whole }: Axis): FigureValue {
   // the names stand in an expression as text, which runs nothing
@@ -78,7 +82,7 @@ function labels({ names, whole }: Axis): FigureValue {
     return {
       axis: {
         values: names.map((_, k) => k),
-        labelExpr: `${JSON.stringify(names)}[datum.value]`,
+        labelExpr: `${quoted(names)}[datum.value]`,
         ...{ grid: false, ticks: false, domain: false, labelLimit: 0, labelPadding: 8, labelFontSize: NAME_SIZE },
       },
     };

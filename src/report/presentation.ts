@@ -1,5 +1,5 @@
 import { requireObject, requireOneOf, requireOptions } from '../base/index.js';
-import { english, wordsOf, type Language, type Words } from '../languages/index.js';
+import { english, wordsOf, type Language, type PhraseValues, type Words } from '../languages/index.js';
 import { convert, type Unit } from '../units/index.js';
 import { colours, type Appearance, type Colours } from './appearance.js';
 
@@ -32,6 +32,12 @@ export interface Presentation extends Words {
   readonly inchPound: boolean;
   /** The unit that is shown in the place of a metric one. */
   readonly unit: (metric: string) => ShownUnit;
+  /** An uncertainty: two significant figures, zeros at the end too. */
+  readonly doubt: (uncertainty: number) => string;
+  /** A value with the decimals of the uncertainty beside it; to so many figures where that is 0. */
+  readonly beside: (value: number, uncertainty: number, figures: number) => string;
+  /** Degrees of freedom: more than can be told from endless ones are ∞, as unknown ones are. */
+  readonly freedom: (degrees: number | undefined) => string;
   /** A value with its unit, to so many figures; `value` is in the metric unit. */
   readonly value: (value: number, metric: string, figures: number) => string;
   /** Colours of the figures. */
@@ -63,6 +69,42 @@ const inchPound: Readonly<Record<string, ShownUnit>> = {
   'MJ/m³': { unit: 'in·lbf/in³', factor: factor('MPa', 'psi') },
 };
 
+/** More degrees of freedom than these change no coverage factor. */
+const ENDLESS = 1e4;
+/** Numbers below are written with a power of ten. */
+const TINY = 1e-6;
+
+/** @internal Pressure in bar for each MPa. */
+export const BARS = factor('MPa', 'bar');
+
+/** The one sign of what is below 0, before a number and before a power. */
+const withMinus = (text: string): string => text.replace(/(?<![\w.])-(?=\d)|(?<=\de)-(?=\d)/g, '−');
+
+/** Decimals with which a number has two significant figures. */
+const decimalsOf = (value: number): number => Math.max(0, 1 - Math.floor(Math.log10(Math.abs(Number(value.toPrecision(2))))));
+
+/** Words of the language with one minus sign, and with units that stay on the line of their number. */
+function printed(words: Words): Words {
+  const digits = (text: string): string => words.digits(withMinus(text));
+  const number = (value: number, figures: number): string => withMinus(words.number(value, figures));
+  const signed = (values: PhraseValues): PhraseValues =>
+    Object.fromEntries(
+      Object.entries(values).map(([name, value]) => [
+        name,
+        typeof value === 'number' && value < 0 ? number(value, Number.isInteger(value) ? 15 : 4) : value,
+      ]),
+    );
+  const gap = words.language.tag.startsWith('fr') ? '\u202f' : '\u00a0';
+  return {
+    ...words,
+    digits,
+    number,
+    say: (phrase, values = {}) => words.say(phrase, signed(values)),
+    finding: (one) => words.finding({ ...one, values: signed(one.values) }),
+    percent: (value, figures = 3) => `${number(100 * value, figures)}${gap}%`,
+  };
+}
+
 /** @internal Words and units for one reader; refuses what is no language and no system of units. */
 export function presentation(from: string, { language = english, units = 'SI', appearance = 'light' }: FigureOptions = {}): Presentation {
   requireObject(from, 'options.language', language);
@@ -71,16 +113,24 @@ export function presentation(from: string, { language = english, units = 'SI', a
   requireOneOf(from, 'options.language.decimalSign', language.decimalSign, ['.', ',']);
   const inLb = requireOneOf(from, 'options.units', units, ['SI', 'in-lb']) === 'in-lb';
   requireOneOf(from, 'options.appearance', appearance, ['light', 'dark']);
-  const words = wordsOf(language);
+  const words = printed(wordsOf(language));
+  const { number, digits } = words;
   const unit = (metric: string): ShownUnit => (inLb ? inchPound[metric] : undefined) ?? { unit: metric, factor: 1 };
   return {
     ...words,
     inchPound: inLb,
     unit,
     colours: colours[appearance],
+    doubt: (u) => {
+      if (u === 0) return '0';
+      const two = Number(u.toPrecision(2));
+      return digits(Math.abs(two) < TINY ? two.toExponential(1) : two.toFixed(decimalsOf(u)));
+    },
+    beside: (value, u, figures) => (Math.abs(u) < TINY ? number(value, figures) : digits(value.toFixed(decimalsOf(u)))),
+    freedom: (degrees) => (degrees === undefined || degrees > ENDLESS ? '∞' : number(degrees, 2)),
     value: (value, metric, figures) => {
       const shown = unit(metric);
-      return `${words.number(value * shown.factor, figures)} ${shown.unit}`;
+      return `${number(value * shown.factor, figures)}\u00a0${shown.unit}`;
     },
   };
 }

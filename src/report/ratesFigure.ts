@@ -1,12 +1,12 @@
 import { testingRates } from '../curve/index.js';
-import type { TensionResult } from '../methods/index.js';
 import type { Figure } from './Figure.js';
 import { figure, plane } from './plane.js';
 import type { Presentation } from './presentation.js';
+import type { TensionOrCurve } from './TensionOrCurve.js';
 import { largest } from './thinned.js';
 
 /** @internal Strain rate over time, with the highest rates of ISO 6892-1 method B where they are near. */
-export function ratesFigure({ rates }: TensionResult, show: Presentation): Figure | undefined {
+export function ratesFigure({ rates }: TensionOrCurve, show: Presentation): Figure | undefined {
   if (!rates || rates.time.length < 2) return undefined;
   const { say, digits, colours } = show;
   const top = Math.max(largest(rates.strainRate), 1e-12);

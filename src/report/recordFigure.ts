@@ -51,7 +51,7 @@ function touched(length: number, trail: readonly TrailStep[]): { readonly change
  * const time = Array.from({ length: 40 }, (_, i) => 0.1 * i);
  * const travel = time.map((t, i) => (i < 20 ? t : Math.max(2, t - 1)));
  * const force = travel.map((x, i) => 1000 * x - (i > 20 && x === 2 ? 10 : 0));
- * recordFigure({ force, travel, time }).description; // => 'Force over 3.9 s, up to 2.9 kN; pauses: 1.'
+ * recordFigure({ force, travel, time }).description; // => 'Force over 3.9 s, up to 2.9\u00a0kN; pauses: 1.'
  * ```
  *
  * @see Common practice. Checked in `test/report/studyFigures.test.ts`.

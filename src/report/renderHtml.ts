@@ -1,6 +1,6 @@
 import { requireBoolean, requireList, requireObject, requireOptions, requireText } from '../base/index.js';
 import type { Phrase } from '../languages/index.js';
-import type { ReplicatesResult, TestResult } from '../methods/index.js';
+import type { CurveResult, ReplicatesResult, TestResult } from '../methods/index.js';
 import { budgetTables } from './budgetTables.js';
 import { decisionsPart, requireDecisions, type AskedDecision } from './decisionsPart.js';
 import type { Figure } from './Figure.js';
@@ -25,6 +25,7 @@ import { pageOf } from './pageOf.js';
 import { presentation, presentationOptions, type Presentation } from './presentation.js';
 import { replicatesPage } from './replicatesPage.js';
 import { summarise, type SummaryOptions, type SummaryRow } from './summarise.js';
+import { hasPiece } from './TensionOrCurve.js';
 import { whatIfTable } from './whatIfTable.js';
 
 const optionNames = ['drawings', 'furtherFigures', 'decisions', 'whatIf', 'paper', 'rounding', 'half', ...presentationOptions];
@@ -51,11 +52,13 @@ export interface RenderOptions extends SummaryOptions {
   readonly paper?: Paper | undefined;
 }
 
+/** A test, not several. */
+type Single = TestResult | CurveResult;
 /** A label and its text. */
-type IdentityRow = ReturnType<MethodPage<TestResult>['identity']>[number];
+type IdentityRow = ReturnType<MethodPage<Single>['identity']>[number];
 
 /** What is known of the verification of the force. */
-function calibrationRows(known: TestResult['test']['forceCalibration'], show: Presentation): readonly IdentityRow[] {
+function calibrationRows(known: Single['test']['forceCalibration'], show: Presentation): readonly IdentityRow[] {
   if (typeof known !== 'object') return [['Force calibration', known]];
   const { certificate, date, intervalMonths, forceClass, range } = known;
   return [
@@ -68,13 +71,13 @@ function calibrationRows(known: TestResult['test']['forceCalibration'], show: Pr
 }
 
 /** Who tested what, then piece and set-up of the method. */
-function identity({ test }: TestResult, own: ReturnType<MethodPage<TestResult>['identity']>, show: Presentation): Html {
-  const rows: ReturnType<MethodPage<TestResult>['identity']> = [
+function identity({ test }: Single, own: ReturnType<MethodPage<Single>['identity']>, show: Presentation): Html {
+  const rows: ReturnType<MethodPage<Single>['identity']> = [
     ['Test piece', test.identity],
     ['Material', test.material],
     ['Date', test.date],
     ['Operator', test.operator],
-    ['Temperature', test.temperature === undefined ? undefined : `${show.number(test.temperature, 4)} °C`],
+    ['Temperature', test.temperature === undefined ? undefined : `${show.number(test.temperature, 4)}\u00a0°C`],
     ['Standard claimed', test.standard],
     ['Grips', test.grips],
     ...calibrationRows(test.forceCalibration, show),
@@ -85,21 +88,28 @@ function identity({ test }: TestResult, own: ReturnType<MethodPage<TestResult>['
 }
 
 /** What the columns of the table mean: how values were rounded, and what their uncertainty holds. */
-function tableInWords(result: TestResult, { rounding = 'iso', half = 'even' }: SummaryOptions, { say }: Presentation): string {
+function tableInWords(result: Single, { rounding = 'iso', half = 'even' }: SummaryOptions, { say, inchPound }: Presentation): string {
   const budgets = 'uncertainty' in result && result.uncertainty !== undefined;
   const steps = { standard: rounding === 'iso' ? 'ISO 6892-1' : 'ASTM E8/E8M' };
   return [
     half === 'even'
       ? say('Rounded once, by the steps of {standard} where it has them, half to even.', steps)
       : say('Rounded once, by the steps of {standard} where it has them, half up.', steps),
+    ...(inchPound
+      ? [
+          rounding === 'iso'
+            ? say('In ksi, in and lbf each step is the next round one below that of {standard}.', steps)
+            : say('Strengths by the steps that {standard} has for ksi; in and lbf by the next round step below the metric one.', steps),
+        ]
+      : []),
     budgets
       ? say('u: standard uncertainty by the budget of the test, where it is known; U = k u, k by its degrees of freedom.')
       : say('u: standard uncertainty by scatter alone, where it is known; U = 2 u.'),
   ].join(' ');
 }
 
-function resultsTable(rows: readonly SummaryRow[], words: string, { say, number }: Presentation): Html {
-  const two = (value: number | undefined): string => (value === undefined ? '' : number(value, 2));
+function resultsTable(rows: readonly SummaryRow[], words: string, { say, doubt }: Presentation): Html {
+  const two = (value: number | undefined): string => (value === undefined ? '' : doubt(value));
   return tableOf({
     caption: words,
     columns: [say('Symbol'), say('Quantity'), say('Value'), say('Unit'), 'u', 'U', say('Rule')],
@@ -117,7 +127,7 @@ function resultsTable(rows: readonly SummaryRow[], words: string, { say, number 
 }
 
 /** Drawings in the order of the figures, each with its words. */
-function drawn(result: TestResult, { drawings = {}, language, units }: RenderOptions): Html[] {
+function drawn(result: Single, { drawings = {}, language, units }: RenderOptions): Html[] {
   return Object.entries(figures(result, { language, units })).flatMap(([name, one]) => {
     const svg = drawings[name as FigureName];
     return svg === undefined ? [] : [pictureOf(one, svg, name)];
@@ -129,14 +139,15 @@ const further = (given: readonly FurtherFigure[]): Html[] =>
   given.map(({ figure, drawing }, k) => pictureOf(figure, drawing, `further-${k + 1}`));
 
 /** The parts of a single test's page. */
-function testPage(result: TestResult, options: RenderOptions, show: Presentation): Html {
+function testPage(result: Single, options: RenderOptions, show: Presentation): Html {
   const method = pageOf('renderHtml', result);
   const { say } = show;
   const { rounding, half, language, units } = options;
   const shown = method.quantities(result);
   const budgets = 'uncertainty' in result && result.uncertainty ? budgetTables(result.uncertainty, shown, show) : [];
-  const others = result.method === 'tension' && options.whatIf !== false ? whatIfTable(result, show) : [];
-  const call = `analyse${result.method.charAt(0).toUpperCase()}${result.method.slice(1)}`;
+  const curveAlone = result.method === 'tension' && !hasPiece(result);
+  const others = result.method === 'tension' && hasPiece(result) && options.whatIf !== false ? whatIfTable(result, show) : [];
+  const call = curveAlone ? 'analyseCurve' : `analyse${result.method.charAt(0).toUpperCase()}${result.method.slice(1)}`;
   return html`${inventedBox(result.test.invented, show, say('Made by a simulation for teaching; no real test stands behind these numbers.'))}
     ${identity(result, method.identity(result, show), show)}
     <h2>${say('Results')}</h2>
@@ -148,7 +159,7 @@ function testPage(result: TestResult, options: RenderOptions, show: Presentation
     ${sectionOf(say('How each value was found'), [bullets(method.howFound(result, show))])}
     ${sectionOf(say('Uncertainty'), budgets.map(tableOf))} ${[...others, ...(method.tables?.(result, show) ?? [])].map(tableOf)}
     ${cautionsPart(method.work, show)} ${trailPart(say('What was done to the record'), result.trail, show)}
-    ${provenancePart(result.provenance, [result.provenance.hash], call, show)}`;
+    ${provenancePart(result.provenance, [result.provenance.hash], call, curveAlone ? 'curve' : 'piece', show)}`;
 }
 
 function requireFurther(from: string, given: readonly FurtherFigure[] | undefined): void {
@@ -170,7 +181,7 @@ function requireFurther(from: string, given: readonly FurtherFigure[] | undefine
  * over the tests. Prints on A4 or Letter. Text from outside (identity, remarks, messages) is escaped; the drawings are put in as they are
  * and must come from `testpiece/render`.
  *
- * @param result - A result of any `analyse` function, also of `analyseReplicates`.
+ * @param result - A result of any `analyse` function, also of `analyseReplicates`; of `analyseCurve`, what needs the piece is left out.
  * @param options - Drawings of the figures (made with the same language and units), further ones, decisions; whose steps of rounding, and where a half goes; language; units; paper.
  * @returns The page.
  * @throws {@link InputError} `wrong-type`, `missing`, `out-of-range`, `unknown-option`, `not-text`; those of `decide`.
@@ -184,7 +195,7 @@ function requireFurther(from: string, given: readonly FurtherFigure[] | undefine
  *
  * @see ISO 6892-1:2019, test report. Checked in `test/report/report.test.ts`.
  */
-export function renderHtml(result: TestResult | ReplicatesResult, options: RenderOptions = {}): string {
+export function renderHtml(result: TestResult | CurveResult | ReplicatesResult, options: RenderOptions = {}): string {
   const from = 'renderHtml';
   const own = requireObject(from, 'result', result) as typeof result;
   const replicates = own.method === 'replicates';

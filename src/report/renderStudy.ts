@@ -55,7 +55,7 @@ export function renderStudy(study: InterlaboratoryStudy, options: RenderStudyOpt
   const { say, number, percent } = show;
   const { identity, unit = '', drawing } = options;
   const { groups, cochran } = study;
-  const value = (x: number, figures: number): string => `${number(x, figures)} ${unit}`.trim();
+  const value = (x: number, figures: number): string => `${number(x, figures)}\u00a0${unit}`.trim();
   const heading = say('Groups beside each other');
   return htmlPage(
     identity === undefined ? heading : `${heading}: ${identity}`,
@@ -99,7 +99,7 @@ export function renderStudy(study: InterlaboratoryStudy, options: RenderStudyOpt
           value(mean, 4),
           s === undefined ? '' : number(s, 3),
           number(h, 3),
-          `± ${number(study.criticalH, 3)}`,
+          `±\u00a0${number(study.criticalH, 3)}`,
           k === undefined ? '' : number(k, 3),
           criticalK === undefined ? '' : number(criticalK, 3),
         ]),

@@ -6,6 +6,7 @@ import { html, type Html } from './html.js';
 import { shownAs, type PageTable } from './MethodPage.js';
 import { bullets, cautionsPart, inventedBox, outside, provenancePart, sectionOf, tableOf, trailPart } from './pageParts.js';
 import type { Presentation } from './presentation.js';
+import { shownUnit } from './shownUnit.js';
 import { tensionShown } from './tensionQuantitiesShown.js';
 
 const differences: Readonly<Record<ReplicateDifference, Phrase>> = {
@@ -18,8 +19,8 @@ const differences: Readonly<Record<ReplicateDifference, Phrase>> = {
 };
 
 /** How the values of a property are shown. */
-function wayOf({ field, unit }: ReplicateProperty, show: Presentation) {
-  const shown = tensionShown[field] ?? { unit, factor: 1 };
+function wayOf({ field, symbol, unit }: ReplicateProperty, show: Presentation) {
+  const shown = tensionShown[field] ?? shownUnit(symbol, unit);
   const other = show.unit(shown.unit);
   return { unit: other.unit, factor: shown.factor * other.factor };
 }
@@ -48,7 +49,7 @@ function testsTable({ tests, provenance }: ReplicatesResult, { say, number }: Pr
 }
 
 function propertiesTable({ properties, provenance }: ReplicatesResult, show: Presentation): PageTable {
-  const { say, number, percent, term } = show;
+  const { say, number, percent, term, doubt, beside } = show;
   const { confidence = 0.95, content = 0.9 } = provenance.options as { readonly confidence?: number; readonly content?: number };
   return {
     heading: say('Results'),
@@ -79,9 +80,9 @@ function propertiesTable({ properties, provenance }: ReplicatesResult, show: Pre
         symbol,
         term(name),
         String(summary.n),
-        text(mean, 4),
-        interval === undefined ? '' : `±\u00a0${text(interval.halfWidth, 2)}`,
-        text(standardDeviation, 2),
+        interval === undefined ? text(mean, 4) : beside(mean * factor, interval.halfWidth * factor, 4),
+        interval === undefined ? '' : `±\u00a0${doubt(interval.halfWidth * factor)}`,
+        standardDeviation === undefined ? '' : doubt(standardDeviation * factor),
         variation === undefined ? '' : percent(variation, 2),
         text(minimum, 4),
         text(maximum, 4),
@@ -122,7 +123,7 @@ export function replicatesPage(
 ): Html {
   const { say } = show;
   const shown = result.properties.flatMap(({ field, symbol, name, unit, summary }) =>
-    shownAs(field, tensionShown[field] ?? { unit, factor: 1, step: { figures: 4 } }, {
+    shownAs(field, tensionShown[field] ?? { ...shownUnit(symbol, unit), step: { figures: 4 } }, {
       symbol,
       name,
       unit,
@@ -145,5 +146,5 @@ export function replicatesPage(
     )}
     ${sectionOf(say('Figures'), pictures)} ${tableOf(valuesTable(result, show))} ${cautionsPart('tension', show)}
     ${trailPart(say('What was done'), result.trail, show)}
-    ${provenancePart(result.provenance, result.provenance.hashes, 'analyseReplicates', show)}`;
+    ${provenancePart(result.provenance, result.provenance.hashes, 'analyseReplicates', 'tests', show)}`;
 }

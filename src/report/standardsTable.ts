@@ -1,6 +1,7 @@
-import { compareStandards, type StandardValue, type TensionResult } from '../methods/index.js';
+import { compareStandards, type StandardValue } from '../methods/index.js';
 import type { PageTable } from './MethodPage.js';
 import type { Presentation } from './presentation.js';
+import type { TensionOrCurve } from './TensionOrCurve.js';
 
 function cell({ symbol, name, rule, text }: StandardValue, unit: string, { term, digits }: Presentation): string {
   const value = text === undefined ? '' : `${symbol} ${digits(text)} ${unit}: `;
@@ -8,10 +9,13 @@ function cell({ symbol, name, rule, text }: StandardValue, unit: string, { term,
 }
 
 /** @internal Two standards side by side, as a table of the page; values in the units of the standards. */
-export function standardsTable(result: TensionResult, show: Presentation): PageTable {
+export function standardsTable(result: TensionOrCurve, show: Presentation): PageTable {
   return {
     heading: show.say('Two standards side by side'),
-    caption: show.say('One evaluation, rounded by each standard; rules in our own words, from memory: read the standard that governs.'),
+    caption: [
+      show.say('One evaluation, rounded by each standard; rules in our own words, from memory: read the standard that governs.'),
+      ...(show.inchPound ? [show.say('Values in this table are in MPa and %.')] : []),
+    ].join(' '),
     columns: [show.say('Quantity'), 'ISO 6892-1', 'ASTM E8/E8M', show.say('Where they part')],
     rows: compareStandards(result).map(({ iso, astm, unit, difference }) => [
       iso.symbol === '' ? show.term(iso.name) : iso.symbol,

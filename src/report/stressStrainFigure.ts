@@ -1,14 +1,14 @@
-import type { TensionResult } from '../methods/index.js';
 import type { Figure } from './Figure.js';
 import { figure, plane, type NamedPoint } from './plane.js';
 import type { Presentation } from './presentation.js';
+import type { TensionOrCurve } from './TensionOrCurve.js';
 import { largest } from './thinned.js';
 
 /** @internal One past the last sample that a figure shows: fracture, or the end. */
-export const shownEnd = (result: TensionResult): number => (result.fracture ? result.fracture.index + 1 : result.curve.strain.length);
+export const shownEnd = (result: TensionOrCurve): number => (result.fracture ? result.fracture.index + 1 : result.curve.strain.length);
 
 /** Points of the curve that have names, in per cent of strain and MPa. */
-function namedPoints(result: TensionResult, { say }: Presentation): NamedPoint[] {
+function namedPoints(result: TensionOrCurve, { say }: Presentation): NamedPoint[] {
   const points: NamedPoint[] = [];
   const add = (strain: number, stress: number, text: string, side: NamedPoint['side']) =>
     points.push({ x: 100 * strain, y: stress, text, side });
@@ -23,7 +23,7 @@ function namedPoints(result: TensionResult, { say }: Presentation): NamedPoint[]
 }
 
 /** @internal Stress against strain. */
-export function stressStrainFigure(result: TensionResult, show: Presentation): Figure {
+export function stressStrainFigure(result: TensionOrCurve, show: Presentation): Figure {
   const { say, percent, value, colours } = show;
   const end = shownEnd(result);
   const { strain, stress } = result.curve;

@@ -1,5 +1,5 @@
 import { requireOneOf, requireOptions } from '../base/index.js';
-import type { TestResult } from '../methods/index.js';
+import type { CurveResult, TestResult } from '../methods/index.js';
 import { stepOfFigures } from '../numeric/index.js';
 import { roundingStep, roundResult, type HalfRule, type RoundedValue, type RoundingRule } from '../statistics/index.js';
 import type { Shown } from './MethodPage.js';
@@ -51,6 +51,9 @@ function roundStep(step: number): number {
   return (lead >= 5 ? 5 : lead >= 2 ? 2 : 1) * power;
 }
 
+/** Steps of ASTM E8/E8M for strengths in ksi (from memory): 100 psi up to 50 000 psi, 500 psi up to 100 000 psi, 1000 psi above. */
+const ksiStep = (strength: number): number => (Math.abs(strength) <= 50 ? 0.1 : Math.abs(strength) <= 100 ? 0.5 : 1);
+
 /** Standard and expanded uncertainty. */
 const uncertain = (standardUncertainty: number, coverageFactor: number) => ({
   standardUncertainty,
@@ -61,6 +64,7 @@ const uncertain = (standardUncertainty: number, coverageFactor: number) => ({
 /** A value in the unit that is shown, rounded by the rule of its kind, or by a step or a number of figures. */
 function rounded(value: number, { factor, step }: Shown, other: number, { rounding = 'iso', half }: SummaryOptions): RoundedValue {
   if (typeof step === 'object') return roundResult(value, { step: stepOfFigures(value, step.figures), half });
+  if (step === 'strength' && other !== 1 && rounding === 'astm') return roundResult(value, { step: ksiStep(value), half });
   const metric = typeof step === 'string' ? roundingStep(step, value / factor / other, rounding) * factor : step;
   return roundResult(value, { step: other === 1 ? metric : roundStep(metric * other), half });
 }
@@ -70,7 +74,7 @@ function rounded(value: number, { factor, step }: Shown, other: number, { roundi
  *
  * @remarks
  * Names and decimal sign are those of the language, `rounded` and `value` are numbers. In lbf, in and ksi a step is the next round one below that of the
- * standard. Each row carries the rounded value and the unrounded one: round once, and last ({@link roundResult}). Half is told by decimal digits. E has
+ * standard; for strengths ASTM E8/E8M has steps in psi of its own (from memory). Each row carries the rounded value and the unrounded one: round once, and last ({@link roundResult}). Half is told by decimal digits. E has
  * three figures, two where a frame compliance was removed. Values whose strain came from the crosshead say so.
  *
  * @param result - A result of any `analyse` function.
@@ -88,7 +92,7 @@ function rounded(value: number, { factor, step }: Shown, other: number, { roundi
  *
  * @see ISO 6892-1:2019 and ASTM E8/E8M, rounding of results; ISO 80000-1, rounding of numbers. Checked in `test/report/report.test.ts`.
  */
-export function summarise(result: TestResult, options: SummaryOptions = {}): SummaryRow[] {
+export function summarise(result: TestResult | CurveResult, options: SummaryOptions = {}): SummaryRow[] {
   const from = 'summarise';
   const page = pageOf(from, result);
   requireOptions(from, options, ['rounding', 'half', ...presentationOptions]);

@@ -215,7 +215,7 @@ export function requirePlan(from: string, plan: TestPlan): TestPlan {
  * @example
  * ```ts
  * const plan = planTension({ family: 'structural-steel', section: round({ diameter: 5 }), frame: { capacity: 25000 } });
- * summarisePlan(plan).find(({ name }) => name === 'share of the capacity')?.text; // => '56.5 %'
+ * summarisePlan(plan).find(({ name }) => name === 'share of the capacity')?.text; // => '56.5\u00a0%'
  * ```
  *
  * @see Common practice. Checked in `test/report/plan.test.ts`.

@@ -9,11 +9,13 @@ import type { Presentation } from './presentation.js';
 import { ratesFigure } from './ratesFigure.js';
 import { standardsTable } from './standardsTable.js';
 import { stressStrainFigure } from './stressStrainFigure.js';
+import { hasPiece, type TensionOrCurve } from './TensionOrCurve.js';
 import { tensionQuantitiesShown } from './tensionQuantitiesShown.js';
 import { trueCurveFigure } from './trueCurveFigure.js';
 import { yieldDetailFigure } from './yieldDetailFigure.js';
 
-function identity(result: TensionResult, show: Presentation): [Phrase, string | undefined][] {
+function identity(result: TensionOrCurve, show: Presentation): [Phrase, string | undefined][] {
+  if (!hasPiece(result)) return [];
   const { testPiece } = result;
   const { parallelLength } = testPiece;
   return [
@@ -64,7 +66,7 @@ function trustInWords({ residuals, envelope, trust }: NonNullable<TensionResult[
 }
 
 /** How each value was found, in sentences with the numbers. */
-function howFound(result: TensionResult, show: Presentation): string[] {
+function howFound(result: TensionOrCurve, show: Presentation): string[] {
   const { say, number, percent, digits } = show;
   const { modulusWindow: line, fracture, hardening, upperYieldStrength: upper, proofStrengths } = result;
   const sentences: string[] = [];
@@ -80,9 +82,15 @@ function howFound(result: TensionResult, show: Presentation): string[] {
   if (upper)
     sentences.push(
       say(
-        'Yield point: the highest stress before a fall of at least 0.5 % with no higher stress over the next 0.05 % strain, at sample {sample}; ReL without the first transient.',
+        'Yield point: the highest stress before a fall of at least 0.5 % with no higher stress over the next 0.05 % strain, at sample {sample}.',
         { sample: upper.index },
       ),
+    );
+  if (result.lowerYieldStrength)
+    sentences.push(
+      result.provenance.options['lowerYield'] === 'short'
+        ? say('ReL: the lowest stress over the first 0.25 % strain after ReH, without the first transient.')
+        : say('ReL: the lowest stress of the whole yielding range, without the first transient.'),
     );
   sentences.push(...loadingInWords(result.loading, show));
   sentences.push(say('Maximum: sample {sample}.', { sample: result.maximumIndex }));
@@ -106,14 +114,14 @@ function howFound(result: TensionResult, show: Presentation): string[] {
   return sentences;
 }
 
-/** @internal The page of a tension test. */
-export const tensionPage: MethodPage<TensionResult> = {
+/** @internal The page of a tension test, or of stress and strain alone: what needs the piece is then left out. */
+export const tensionPage: MethodPage<TensionOrCurve> = {
   title: 'Tension test',
   identity,
   quantities: tensionQuantitiesShown,
   howFound,
   figures: (result, show) => ({
-    loadExtension: loadExtensionFigure(result, show),
+    loadExtension: hasPiece(result) ? loadExtensionFigure(result, show) : undefined,
     stressStrain: stressStrainFigure(result, show),
     elasticDetail: elasticDetailFigure(result, show),
     yieldDetail: yieldDetailFigure(result, show),

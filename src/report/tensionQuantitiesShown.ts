@@ -1,7 +1,7 @@
 import type { Quantity } from '../base/index.js';
 import type { Phrase } from '../languages/index.js';
-import type { TensionResult } from '../methods/index.js';
 import { fromCrosshead, shownAs, type Shown, type ShownQuantity } from './MethodPage.js';
+import type { TensionOrCurve } from './TensionOrCurve.js';
 
 /** How a field is shown, and whether strain is in it. */
 interface ShownField extends Shown {
@@ -44,7 +44,7 @@ type Field = keyof typeof shown;
 export const tensionShown: Readonly<Record<string, Shown | undefined>> = shown;
 
 /** Where the extensometer still held, a value is its own, else the crosshead's. */
-function stampOf(result: TensionResult, field: Field): Phrase | undefined {
+function stampOf(result: TensionOrCurve, field: Field): Phrase | undefined {
   if (!('strain' in shown[field])) return undefined;
   if (result.extensionBasis === 'travel') return fromCrosshead;
   const beyond: readonly Field[] = [
@@ -63,14 +63,14 @@ function stampOf(result: TensionResult, field: Field): Phrase | undefined {
 }
 
 /** The quantities of a field. */
-function quantitiesOf(result: TensionResult, field: Field): Quantity | readonly Quantity[] | undefined {
+function quantitiesOf(result: TensionOrCurve, field: Field): Quantity | readonly Quantity[] | undefined {
   if (field === 'hardeningExponent') return result.hardening?.exponent;
   if (field === 'strengthCoefficient') return result.hardening?.strengthCoefficient;
   return result[field];
 }
 
 /** @internal The quantities of a tension test in the order of the test; E has two figures where a frame compliance was removed. */
-export function tensionQuantitiesShown(result: TensionResult): ShownQuantity[] {
+export function tensionQuantitiesShown(result: TensionOrCurve): ShownQuantity[] {
   const frameRemoved = result.trail.some(({ step }) => step.startsWith('frame compliance removed'));
   return (Object.keys(shown) as Field[]).flatMap((field) => {
     const { unit, factor, step }: Shown = shown[field];

@@ -1,14 +1,14 @@
 import { hollomon, trueCurve } from '../hardening/index.js';
-import type { TensionResult } from '../methods/index.js';
 import type { Figure } from './Figure.js';
 import { figure, plane, type NamedPoint } from './plane.js';
 import type { Presentation } from './presentation.js';
+import type { TensionOrCurve } from './TensionOrCurve.js';
 import { largest } from './thinned.js';
 
 const PLACES = 80;
 
 /** @internal The true curve up to maximum force, with the fitted law and the onset of necking. */
-export function trueCurveFigure(result: TensionResult, show: Presentation): Figure | undefined {
+export function trueCurveFigure(result: TensionOrCurve, show: Presentation): Figure | undefined {
   const { curve, hardening, necking, elasticSlope } = result;
   const { say, number, unit, colours } = show;
   const to = Math.min(result.maximumIndex, curve.strain.length - 1);

@@ -1,5 +1,6 @@
 import type { BaseUnit } from '../base/index.js';
 import type { Presentation } from './presentation.js';
+import { shownUnit } from './shownUnit.js';
 
 /** @internal A quantity on an axis: its metric unit as drawn, the factor to it, and its values in words. */
 export interface ValueAxis {
@@ -10,24 +11,24 @@ export interface ValueAxis {
   readonly factor: number;
   /** A value of the library in the reader's unit, with that unit. */
   readonly text: (value: number, figures?: number) => string;
-}
-
-/** Moduli are drawn in GPa, forces in kN, elongations in per cent, and whatever else in its own unit. */
-function unitOf(symbol: string, unit: BaseUnit | undefined): readonly [metric: string | undefined, factor: number] {
-  if (unit === 'MPa' && /^(E|mE|Em|Ef)/.test(symbol)) return ['GPa', 1e-3];
-  if (unit === 'N') return ['kN', 1e-3];
-  if (unit === '1') return /^(A|Z|e(?![a-z]))/.test(symbol) ? ['%', 100] : [undefined, 1];
-  return [unit, 1];
+  /** An uncertainty, to two figures, with that unit. */
+  readonly doubt: (uncertainty: number) => string;
+  /** A value with the decimals of the uncertainty beside it, with that unit. */
+  readonly beside: (value: number, uncertainty: number, figures: number) => string;
 }
 
 /** @internal The axis of a quantity by its symbol and unit. */
 export function valueAxis(symbol: string, unit: BaseUnit | undefined, show: Presentation): ValueAxis {
-  const [metric, factor] = unitOf(symbol, unit);
+  const { unit: metric, factor } = shownUnit(symbol, unit);
+  const other = show.unit(metric);
+  const whole = factor * other.factor;
+  const withUnit = (text: string): string => (metric === '' ? text : `${text}\u00a0${other.unit}`);
   return {
     title: symbol,
-    unit: metric === undefined ? {} : { metric },
+    unit: metric === '' ? {} : { metric },
     factor,
-    text: (value, figures = 4) =>
-      metric === undefined ? show.number(value * factor, figures) : show.value(value * factor, metric, figures),
+    text: (value, figures = 4) => withUnit(show.number(value * whole, figures)),
+    doubt: (uncertainty) => withUnit(show.doubt(uncertainty * whole)),
+    beside: (value, uncertainty, figures) => withUnit(show.beside(value * whole, uncertainty * whole, figures)),
   };
 }

@@ -1,3 +1,4 @@
+import { InputError } from '../base/index.js';
 import { whatIf, type TensionResult, type WhatIfChange, type WhatIfRow } from '../methods/index.js';
 import type { PageTable } from './MethodPage.js';
 import type { Presentation } from './presentation.js';
@@ -46,9 +47,19 @@ function withDifference(value: number, difference: number | undefined, { digits 
 /** The plastic extension at fracture goes with the total one. */
 const LEFT_OUT = 'plasticExtensionAtFracture';
 
+/** The rows, and none where the result cannot be evaluated again: one of another version, or changed by hand. */
+function rowsOf(result: TensionResult): WhatIfRow[] {
+  try {
+    return whatIf(result);
+  } catch (error) {
+    if (error instanceof InputError) return [];
+    throw error;
+  }
+}
+
 /** @internal What the test would give if its record were evaluated otherwise, beside what the report says. */
 export function whatIfTable(result: TensionResult, show: Presentation): PageTable[] {
-  const rows = whatIf(result);
+  const rows = rowsOf(result);
   const columns = columnsOf(rows, show);
   if (columns.length === 0) return [];
   const { say } = show;

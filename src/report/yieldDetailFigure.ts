@@ -1,10 +1,10 @@
-import type { TensionResult } from '../methods/index.js';
 import type { Figure } from './Figure.js';
 import { figure, plane, type NamedPoint } from './plane.js';
 import type { Presentation } from './presentation.js';
+import type { TensionOrCurve } from './TensionOrCurve.js';
 
 /** @internal The yield point from near: ReH, ReL and the extension that the piece yields by, Ae. */
-export function yieldDetailFigure(result: TensionResult, show: Presentation): Figure | undefined {
+export function yieldDetailFigure(result: TensionOrCurve, show: Presentation): Figure | undefined {
   const { upperYieldStrength: upper, lowerYieldStrength: lower, yieldPointExtension, curve } = result;
   if (!upper) return undefined;
   const { say, value, percent, colours } = show;

@@ -17,7 +17,7 @@ describe('tension', () => {
   test('a table with pace, answers, findings and cautions', async () => {
     const { status, out, error } = await plan(...steel, ...frame, '--stroke-volume', '200', '--travel-step', '0.01');
     expect([status, error]).toEqual([0, '']);
-    expect(out).toMatch(/share of the capacity +63\.3 %/);
+    expect(out).toMatch(/share of the capacity +63\.3\s%/);
     expect(out).toMatch(/t \/ s +p \/ bar +F \/ kN/);
     expect(out).toMatch(/change to the speed for yield/);
     expect(out).toMatch(/strokes\/min/);
@@ -44,9 +44,9 @@ describe('tension', () => {
   test('a frame from a file, which flags correct; without oil no pressure', async () => {
     const file = join(folder, 'frame.json');
     writeFileSync(file, JSON.stringify({ capacity: 10_000, compliance: 2e-5 }));
-    expect((await plan(...steel, '--frame', file)).out).toMatch(/share of the capacity +158 %/);
+    expect((await plan(...steel, '--frame', file)).out).toMatch(/share of the capacity +158\s%/);
     const corrected = (await plan(...steel, '--frame', file, '--capacity', '25000')).out;
-    expect(corrected).toMatch(/share of the capacity +63\.3 %/);
+    expect(corrected).toMatch(/share of the capacity +63\.3\s%/);
     expect(corrected).not.toMatch(/bar/);
   });
 

@@ -37,7 +37,8 @@ describe('the page of replicates', () => {
       'Rm',
       'tensile strength',
       '5',
-      figures4(mean),
+      // the decimals of its uncertainty
+      mean.toFixed(0),
       `± ${figures2(interval!.halfWidth)}`,
       figures2(standardDeviation!),
       `${figures2(100 * coefficientOfVariation!)} %`,

@@ -267,7 +267,7 @@ describe('what each shows', () => {
     const made = report.decisionFigure({ value: 241, standardUncertainty: 3 }, { lower: 235, rule: 'guarded' }, { unit: 'MPa' });
     const passes = layers(made).find(({ mark }) => mark.type === 'rect')!.data.values[0]!;
     expect(Number(passes['x'])).toBeCloseTo(235 + 1.645 * 3, 2);
-    expect(made.description).toBe('241 MPa with an expanded uncertainty of 6 MPa: pass.');
+    expect(made.description).toBe('241\u00a0MPa with an expanded uncertainty of 6.0\u00a0MPa: pass.');
     expect(report.decisionFigure({ value: 241 }, { upper: 240 }).description).toBe('241: fail.');
   });
 
@@ -326,7 +326,7 @@ describe('what each shows', () => {
     const svg = await drawFigure(report.budgetFigure(budget));
     expect(svg).toContain('8 others');
     expect(svg).toContain('&lt;/svg&gt;');
-    expect(svg).toContain('40 %');
+    expect(svg).toContain('40\u00a0%');
   });
 
   test('what is no result is refused by name', () => {
