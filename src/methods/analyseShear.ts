@@ -114,7 +114,7 @@ export function analyseShear(
   if (own && at !== undefined) {
     findings.push(...checkRecordKernel(own), ...spikeFindings(own.force, at, stress, 'shearStrength'));
     if (at === own.force.length - 1) findings.push(finding('maximum-at-end', {}, { field: 'shearStrength' }));
-    if (own.travel) findings.push(finding('no-shear-modulus'));
+    if (own.travel) findings.push(finding('no-shear-modulus', {}));
   }
   findings.push(...pieceFindings(piece, area, clearanceShare));
   const ratio = strength === undefined ? undefined : stress / strength;
