@@ -30,7 +30,7 @@ export function conditionFindings(
       ? [finding('compliance-of-other-grips', { measured: one.grips, used })]
       : []),
     ...(one?.direction !== undefined && one.direction !== loaded
-      ? [finding('compliance-of-other-direction', { measured: one.direction, used: loaded })]
+      ? [finding('compliance-of-other-direction', { measuredDirection: one.direction, usedDirection: loaded })]
       : []),
   ]);
 }

@@ -78,13 +78,8 @@ export const cautionsPart = (work: FrameWork, { say, language }: Presentation): 
   sectionOf(say('Cautions'), [bullets(cautionsOf(work).map(({ tag }) => language.cautions[tag]))]);
 
 /** @internal What was done, step by step, with its numbers. */
-export const trailPart = (heading: string, trail: readonly TrailStep[], { term, number }: Presentation): Html => {
-  const steps = trail.map(({ step, values }) => {
-    const numbers = Object.entries(values).map(
-      ([name, value]) => `${term(name)} ${typeof value === 'number' ? number(value, 6) : term(value)}`,
-    );
-    return html`<li>${term(step)} (${numbers.join('; ')})</li>`;
-  });
+export const trailPart = (heading: string, trail: readonly TrailStep[], { step }: Presentation): Html => {
+  const steps = trail.map((one) => html`<li>${step(one)}</li>`);
   return sectionOf(
     heading,
     steps.length === 0
