@@ -63,7 +63,7 @@ function planTable(rows: readonly PlanRow[]): Html[] {
 
 /** Rows to go by while loading, with room to write down what was read. */
 function paceTable(plan: TensionPlan, show: Presentation): Html {
-  const { say, number, unit } = show;
+  const { say, number, unit, term } = show;
   const oil = plan.force.pressure !== undefined;
   const rows = plan.pace.map(({ time, stage, pressure, force, stress, travel, action }) => {
     const cells = [
@@ -88,7 +88,7 @@ function paceTable(plan: TensionPlan, show: Presentation): Html {
   return tableOf({
     heading: say('Pace sheet'),
     caption: [
-      say('For the middle of the expected range, {control}: a guide to the hand, no prediction.', { control: controlNames[plan.control] }),
+      say('For the middle of the expected range, {control}: a guide to the hand, no prediction.', { control: term(controlNames[plan.control]) }),
       say('Time counts from the first force; move evenly, and do not stop through yield.'),
     ].join(' '),
     columns,
@@ -100,7 +100,7 @@ function paceTable(plan: TensionPlan, show: Presentation): Html {
 function speedLine(plan: TensionPlan, { say, number, value }: Presentation): Html {
   const strokes = plan.frame.drive?.kind === 'pump';
   const sentences = plan.stages.map(({ stage, speed, drivePerMinute }) => {
-    const known = { stage: stageNames[stage], speed: value(60 * speed, 'mm/min', 3) };
+    const known = { stage: say(stageNames[stage]), speed: value(60 * speed, 'mm/min', 3) };
     if (drivePerMinute === undefined) return html`<li>${say('{stage}: {speed}', known)}</li>`;
     const drive = { ...known, count: number(drivePerMinute, 2) };
     return html`<li>
