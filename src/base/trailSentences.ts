@@ -25,8 +25,10 @@ export const trailSentences = {
   'strain-by-extensometer': 'Strain is that of the extensometer over {length} mm.',
   'carried-on-by-travel': 'From sample {fromSample} on the curve was carried on by travel over the parallel length of {length} mm.',
   'ended-with-extensometer': 'The curve was ended with the extensometer, before sample {samples}.',
-  'fillets-taken-off': 'The elastic share of the fillets was taken off, by a slope of {slope} MPa: {effectiveLength} mm stretch, {parallelLength} mm count.',
-  'outer-fibre-stress': 'Force was turned into stress of the outer fibre, by moment arm over section modulus: {forcePerStress} N for each MPa.',
+  'fillets-taken-off':
+    'The elastic share of the fillets was taken off, by a slope of {slope} MPa: {effectiveLength} mm stretch, {parallelLength} mm count.',
+  'outer-fibre-stress':
+    'Force was turned into stress of the outer fibre, by moment arm over section modulus: {forcePerStress} N for each MPa.',
   'outer-fibre-strain-by-gauge': 'Strain is that of the gauge on the outer fibre.',
   'outer-fibre-strain-by-travel': 'Travel was divided by {length} mm, which gives the strain of the outer fibre.',
   'outer-fibre-strain-by-deflection': 'Deflection was divided by {length} mm, which gives the strain of the outer fibre.',

@@ -31,9 +31,7 @@ const extent: Readonly<Record<FileCheck['of'], string>> = {
 
 /** What is wrong with a file, as text for a terminal. */
 export function checkTable(check: FileCheck): string {
-  const repairs = check.repairs.flatMap(({ repair, steps }) =>
-    steps.map(({ step }) => `--repair ${repair}: ${step}`),
-  );
+  const repairs = check.repairs.flatMap(({ repair, steps }) => steps.map(({ step }) => `--repair ${repair}: ${step}`));
   const part = (heading: string, lines: readonly string[]): string[] => [`  ${heading}`, ...lines.map((line) => `    ${line}`)];
   const all = [
     check.file,

@@ -10,5 +10,5 @@ import type { termPhrases } from './termPhrases.js';
 export type SpokenPhrase =
   | (typeof trailSentences)[keyof typeof trailSentences]
   | (
-  typeof pagePhrases | typeof figurePhrases | typeof planPhrases | typeof tablePhrases | typeof termPhrases | typeof termPatterns
-)[number];
+      typeof pagePhrases | typeof figurePhrases | typeof planPhrases | typeof tablePhrases | typeof termPhrases | typeof termPatterns
+    )[number];

@@ -89,9 +89,7 @@ export function analyseBending(record: BendingColumns, piece: BendingPiece, opti
   };
   const trail: TrailStep[] = [
     ...(turned.length > 0 ? [trailStep('signs-turned', { columns: turned.join(', ') })] : []),
-    ...(frame && given.travel
-      ? [trailStep('frame-and-indentation-removed', { largest: frame.at(given.force[survey.top]!) })]
-      : []),
+    ...(frame && given.travel ? [trailStep('frame-and-indentation-removed', { largest: frame.at(given.force[survey.top]!) })] : []),
     trailStep('outer-fibre-stress', { forcePerStress: lengths.area }),
     recorded.basis !== 'travel' && gauge === 'strain'
       ? trailStep('outer-fibre-strain-by-gauge', {})

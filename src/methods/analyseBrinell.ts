@@ -142,11 +142,7 @@ export function analyseBrinell(readings: BrinellReadings, piece: BrinellPiece = 
       : {}),
     findings,
     trail: all.flatMap(({ result: { dwell } }, k) =>
-      dwell
-        ? [
-            trailStep('held-force-taken', { indentation: k + 1, force: dwell.force, first: dwell.range[0], last: dwell.range[1] }),
-          ]
-        : [],
+      dwell ? [trailStep('held-force-taken', { indentation: k + 1, force: dwell.force, first: dwell.range[0], last: dwell.range[1] })] : [],
     ),
     provenance: provenanceOf(options, {
       diameters: Float64Array.from(list.flatMap(({ diameters }) => diameters)),

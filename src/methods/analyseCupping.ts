@@ -1,4 +1,13 @@
-import { finding, InputError, requireBetween, requireObject, requireOptions, requirePositive, trailStep, type Finding } from '../base/index.js';
+import {
+  finding,
+  InputError,
+  requireBetween,
+  requireObject,
+  requireOptions,
+  requirePositive,
+  trailStep,
+  type Finding,
+} from '../base/index.js';
 import { beyondCompliance, requireFrameCompliance, travelWithoutFrame, type Compliance, type FrameMotion } from '../curve/index.js';
 import { checkRecordKernel, resolution } from '../record/index.js';
 import { calibrationFindings, forceOf } from './calibrationFindings.js';
@@ -180,7 +189,14 @@ export function analyseCupping(
       ...setUpFindings(sheet, ballDiameter, dieDiameter, holding, blanks.length),
     ],
     trail: [
-      ...(frame ? [trailStep('frame-compliance-removed', { ...frameInWords(frame), largest: Math.max(...blanks.map(({ maximumForce }) => frame.at(maximumForce.value))) })] : []),
+      ...(frame
+        ? [
+            trailStep('frame-compliance-removed', {
+              ...frameInWords(frame),
+              largest: Math.max(...blanks.map(({ maximumForce }) => frame.at(maximumForce.value))),
+            }),
+          ]
+        : []),
       ...blanks.map(({ contact }, k) => trailStep('depth-from-contact', { blank: k + 1, contact })),
     ],
     provenance: provenanceOf(

@@ -70,9 +70,7 @@ export function analyseCurve(curve: CurveColumns, options: CurveAnalysisOptions 
     ...calibrationFindings(settings.test, []),
     ...methodFindings(numbers, kept, quantities, settings),
   ];
-  const trail: TrailStep[] = line.ok
-    ? [trailStep('origin-moved', { shift: numbers.shift })]
-    : [];
+  const trail: TrailStep[] = line.ok ? [trailStep('origin-moved', { shift: numbers.shift })] : [];
   return {
     method: 'tension',
     test: settings.test,

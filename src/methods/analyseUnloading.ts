@@ -204,7 +204,14 @@ export function analyseUnloading(record: TensionColumns, testPiece: TestPiece, o
         }),
     findings,
     trail: [
-      ...(frame && given.travel ? [trailStep('frame-compliance-removed', { ...frameInWords(frame), largest: frame.at(given.force.reduce((most, one) => Math.max(most, one))) })] : []),
+      ...(frame && given.travel
+        ? [
+            trailStep('frame-compliance-removed', {
+              ...frameInWords(frame),
+              largest: frame.at(given.force.reduce((most, one) => Math.max(most, one))),
+            }),
+          ]
+        : []),
       trailStep('force-over-area', { area: lengths.area }),
       ...(shift === 0 ? [] : [trailStep('origin-moved', { shift })]),
     ],

@@ -24,8 +24,6 @@ export function compressionTrail(
     trailStep('force-over-area', { area }),
     trailStep(recorded.basis === 'travel' ? 'strain-by-height' : 'strain-by-extensometer', { length: recorded.strainLength }),
     ...lineTrail(numbers),
-    ...(friction !== undefined && line.ok
-      ? [trailStep('end-friction-taken-off', { friction })]
-      : []),
+    ...(friction !== undefined && line.ok ? [trailStep('end-friction-taken-off', { friction })] : []),
   ];
 }

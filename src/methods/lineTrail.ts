@@ -4,8 +4,5 @@ import type { TensionNumbers } from './tensionKernel.js';
 /** @internal The steps of an elastic line, where there is one. */
 export const lineTrail = ({ line, shift }: Pick<TensionNumbers, 'line' | 'shift'>): TrailStep[] =>
   line.ok
-    ? [
-        trailStep('line-fitted', { first: line.first, last: line.last, slope: line.slope }),
-        trailStep('origin-moved', { shift }),
-      ]
+    ? [trailStep('line-fitted', { first: line.first, last: line.last, slope: line.slope }), trailStep('origin-moved', { shift })]
     : [];

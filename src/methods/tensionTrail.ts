@@ -16,9 +16,7 @@ export function tensionTrail(
   const trail: TrailStep[] = [];
   const motion = settings.frameCompliance;
   if (motion && record.travel)
-    trail.push(
-      trailStep('frame-compliance-removed', { ...frameInWords(motion), largest: motion.at(record.force[numbers.highest]!) }),
-    );
+    trail.push(trailStep('frame-compliance-removed', { ...frameInWords(motion), largest: motion.at(record.force[numbers.highest]!) }));
   trail.push(trailStep('force-over-area', { area: lengths.area }));
   trail.push(
     trailStep(recorded.basis === 'travel' ? 'strain-by-parallel-length' : 'strain-by-extensometer', { length: recorded.strainLength }),

@@ -14,9 +14,7 @@ export function collapseRepeatsKernel(record: TensionRecord): Repaired {
     else ranges.push([i, i]);
   }
   if (left === 0) return { record, trail: [] };
-  return repairedBy(record, [
-    trailStep('repeats-left-out', { samples: left }, { kind: 'keep', ranges }),
-  ]);
+  return repairedBy(record, [trailStep('repeats-left-out', { samples: left }, { kind: 'keep', ranges })]);
 }
 
 /**

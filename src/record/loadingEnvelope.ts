@@ -17,9 +17,7 @@ export function loadingEnvelopeKernel(record: TensionRecord): Repaired {
   }
   ranges.push([next, record.force.length - 1]);
   const samples = away.reduce((sum, { range }) => sum + range[2] - range[0] - 1, 0);
-  return repairedBy(record, [
-    trailStep('excursions-left-out', { count: away.length, samples }, { kind: 'keep', ranges }),
-  ]);
+  return repairedBy(record, [trailStep('excursions-left-out', { count: away.length, samples }, { kind: 'keep', ranges })]);
 }
 
 /**

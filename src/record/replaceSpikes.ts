@@ -1,4 +1,12 @@
-import { requireOptions, requireWords, soundLength, trailStep, type TensionColumns, type TensionRecord, type TrailStep } from '../base/index.js';
+import {
+  requireOptions,
+  requireWords,
+  soundLength,
+  trailStep,
+  type TensionColumns,
+  type TensionRecord,
+  type TrailStep,
+} from '../base/index.js';
 import { ownColumns, repairedBy, type Repaired } from './repaired.js';
 import { findSpikes, type Spike } from './spikes.js';
 

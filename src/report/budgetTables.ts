@@ -27,7 +27,12 @@ type Line = UncertaintyBudget['lines'][number];
 function sourceInWords({ input, source }: Line, { say, term }: Presentation): string {
   const known = Object.hasOwn(inputs, input) ? inputs[input] : undefined;
   const [, dimension] = /^section\.(.+)$/.exec(input) ?? [];
-  const words = dimension !== undefined ? say('{dimension} of the section', { dimension: term(dimension) }) : known === undefined ? term(input) : say(known);
+  const words =
+    dimension !== undefined
+      ? say('{dimension} of the section', { dimension: term(dimension) })
+      : known === undefined
+        ? term(input)
+        : say(known);
   return source === undefined || source === input ? words : `${words}: ${term(source)}`;
 }
 

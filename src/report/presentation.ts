@@ -72,7 +72,8 @@ export function presentation(from: string, { language = english, units = 'SI', a
   const inLb = requireOneOf(from, 'options.units', units, ['SI', 'in-lb']) === 'in-lb';
   requireOneOf(from, 'options.appearance', appearance, ['light', 'dark']);
   const words = wordsOf(language);
-  const unit = (metric: string): ShownUnit => (inLb && Object.hasOwn(inchPound, metric) ? inchPound[metric] : undefined) ?? { unit: metric, factor: 1 };
+  const unit = (metric: string): ShownUnit =>
+    (inLb && Object.hasOwn(inchPound, metric) ? inchPound[metric] : undefined) ?? { unit: metric, factor: 1 };
   return {
     ...words,
     inchPound: inLb,

@@ -88,7 +88,9 @@ function paceTable(plan: TensionPlan, show: Presentation): Html {
   return tableOf({
     heading: say('Pace sheet'),
     caption: [
-      say('For the middle of the expected range, {control}: a guide to the hand, no prediction.', { control: term(controlNames[plan.control]) }),
+      say('For the middle of the expected range, {control}: a guide to the hand, no prediction.', {
+        control: term(controlNames[plan.control]),
+      }),
       say('Time counts from the first force; move evenly, and do not stop through yield.'),
     ].join(' '),
     columns,

@@ -147,7 +147,7 @@ describe('tests that differ', () => {
     const { differences, findings } = analyseReplicates(results);
     expect(differences).toEqual(['material', 'operator', 'rate']);
     expect(findings.map(({ code }) => code)).toEqual(['replicates-mixed', 'replicates-mixed', 'replicates-mixed']);
-    expect(findings[0]!.message).toContain('the material (S235, S355)');
+    expect(findings[0]!.message).toContain('the material ("S235", "S355")');
   });
 });
 
