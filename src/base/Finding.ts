@@ -1,4 +1,5 @@
-import { catalogue, type FindingCode } from './catalogue.js';
+import { catalogue, type FindingCode, type FindingValues } from './catalogue.js';
+import { shown } from './shown.js';
 
 /** How much a finding weighs: a remark, a doubt beside a value, or a reason to withhold one. */
 export type Severity = 'note' | 'caution' | 'fault';
@@ -33,13 +34,8 @@ export interface FindingDetails {
   readonly range?: readonly [number, number];
 }
 
-/** Four significant digits are enough for a sentence; the data keeps them all. */
-const shown = (value: number | string): string =>
-  typeof value === 'string' || Number.isInteger(value) ? String(value) : String(Number(value.toPrecision(4)));
-
-/** @internal Makes a finding from its code and its numbers; sentence and remedy come from the catalogue. */
-export function finding(code: FindingCode, values: Readonly<Record<string, number | string>> = {}, details: FindingDetails = {}): Finding {
-  const entry = catalogue[code];
-  const message = entry.message.replace(/\{(\w+)\}/g, (_, name: string) => shown(values[name] ?? `{${name}}`));
-  return { code, severity: entry.severity, about: entry.about, message, remedy: entry.remedy, values, ...details };
+/** @internal Makes a finding from its code and its numbers; sentence and remedy come from the catalogue, whose gaps the compiler asks for. */
+export function finding<Code extends FindingCode>(code: Code, values: FindingValues<Code>, details: FindingDetails = {}): Finding {
+  const { severity, about, message, remedy } = catalogue[code];
+  return { code, severity, about, message: shown(message, values), remedy, values, ...details };
 }

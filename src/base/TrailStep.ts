@@ -1,4 +1,7 @@
 import type { ColumnName } from './columns.js';
+import type { Gaps } from './catalogue.js';
+import { shown } from './shown.js';
+import { trailSentences, type TrailCode } from './trailSentences.js';
 
 /** A change of the columns of a record, complete enough to be made again to the last bit. */
 export type RecordChange =
@@ -63,10 +66,29 @@ export type RecordChange =
 
 /** One thing that was done to the record, in order. */
 export interface TrailStep {
-  /** What was done. */
+  /** Which step; never renamed. */
+  readonly code: TrailCode;
+  /** What was done, in one sentence with the numbers; it may be reworded. */
   readonly step: string;
   /** The numbers it was done with, and what they were before. */
   readonly values: Readonly<Record<string, number | string>>;
   /** The change of the columns, where the step was one; `reapplySteps` makes it again. */
   readonly change?: RecordChange | undefined;
+}
+
+type Values = TrailStep['values'];
+
+/** @internal Makes a step of a trail from its code and its numbers; the sentence comes from the list, whose gaps the compiler asks for. */
+export function trailStep<Code extends TrailCode>(
+  code: Code,
+  values: Values & Readonly<Record<Gaps<(typeof trailSentences)[Code]>, number | string>>,
+  change?: RecordChange,
+): TrailStep {
+  return { code, step: shown(trailSentences[code], values), values, ...(change ? { change } : {}) };
+}
+
+/** @internal A number of the first step of a code. */
+export function trailValue(trail: readonly TrailStep[], code: TrailCode, name: string): number | undefined {
+  const value = trail.find((one) => one.code === code)?.values[name];
+  return typeof value === 'number' ? value : undefined;
 }

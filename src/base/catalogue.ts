@@ -18,6 +18,13 @@ const entries = { ...recordEntries, ...pieceEntries, ...frameEntries, ...calibra
 /** Codes of findings. */
 export type FindingCode = keyof typeof entries;
 
+/** @internal Names of the gaps of a sentence. */
+export type Gaps<Sentence extends string> = Sentence extends `${string}{${infer Name}}${infer Rest}` ? Name | Gaps<Rest> : never;
+
+/** @internal What a finding of a code must carry for its sentence, and may carry beside it. */
+export type FindingValues<Code extends FindingCode> = Readonly<Record<string, number | string>> &
+  Readonly<Record<Gaps<(typeof entries)[Code]['message']>, number | string>>;
+
 /**
  * Every finding by its code, in the order of the job: record, piece, frame, evaluation, material, other tests, several tests.
  *

@@ -19,17 +19,17 @@ export const evaluationEntries = {
   },
   'windows-disagree': {
     severity: 'caution', about: 'method',
-    message: 'The elastic line is fragile: {windows} other windows give slopes from {lowest} to {highest} MPa and 0.2 % proof strengths from {low} to {high} MPa.',
+    message: 'The elastic line is fragile: other windows ({windows}) give slopes from {lowest} to {highest} MPa and 0.2 % proof strengths from {low} to {high} MPa.',
     remedy: 'Look at the elastic detail; report the range, or state the window.',
   },
   'window-slopes-disagree': {
     severity: 'caution', about: 'method',
-    message: 'The elastic line is fragile: {windows} other windows give slopes from {lowest} to {highest} MPa.',
+    message: 'The elastic line is fragile: other windows ({windows}) give slopes from {lowest} to {highest} MPa.',
     remedy: 'Look at the elastic detail; report the range, or state the window.',
   },
   'residuals-alike': {
     severity: 'note', about: 'method',
-    message: 'Neighbouring residuals of the elastic line are alike ({runs} runs, {expected} expected of random ones): its standard error is too small.',
+    message: 'Neighbouring residuals of the elastic line are alike (runs: {runs}, expected of random ones: {expected}): its standard error is too small.',
     remedy: 'A filter or the rate of the logger correlates samples, or the window is bent; read the standard error as a lower limit.',
   },
   'window-bent': {
@@ -69,7 +69,7 @@ export const evaluationEntries = {
   },
   'few-points-before-proof': {
     severity: 'caution', about: 'method',
-    message: 'Only {points} samples lie between the end of the elastic window and {symbol}.',
+    message: 'Few samples lie between the end of the elastic window and {symbol}: {points}.',
     remedy: 'Log faster: between distant samples the chord runs below the curve.',
   },
   'several-crossings': {

@@ -19,7 +19,7 @@ export const frameEntries = {
   },
   'compliance-of-other-direction': {
     severity: 'caution', about: 'frame',
-    message: 'The compliance of the frame was measured in {measured}; this test loads the frame in {used}.',
+    message: 'The compliance of the frame was measured in {measuredDirection}; this test loads the frame in {usedDirection}.',
     remedy: 'Measure the compliance in the direction of the test: other parts of the frame carry the force.',
   },
   'frame-stretches-more-than-piece': {

@@ -17,6 +17,11 @@ export {
   type TensionRecord,
 } from './columns.js';
 export { type RecordChange, type TrailStep } from './TrailStep.js';
+export { type TrailCode } from './trailSentences.js';
+/** @internal */
+export { trailSentences } from './trailSentences.js';
+/** @internal */
+export { trailStep, trailValue } from './TrailStep.js';
 export { type Section, type SectionShape } from './Section.js';
 export { type AfterFracture, type SubdividedLengths, type TestPiece, type UnbrokenPiece } from './TestPiece.js';
 /** @internal */

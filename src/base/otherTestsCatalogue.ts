@@ -139,7 +139,7 @@ export const otherTestsEntries = {
   },
   'cupping-few-blanks': {
     severity: 'note', about: 'piece',
-    message: 'The depth rests on {blanks} blanks; three or more are wanted.',
+    message: 'Blanks that the depth rests on: {blanks}; three or more are wanted.',
     remedy: 'Test at least three blanks and give the mean.',
   },
   'unloading-refused': {

@@ -39,7 +39,7 @@ export const pieceEntries = {
   },
   'few-section-readings': {
     severity: 'note', about: 'piece',
-    message: 'The section rests on {readings} readings of each dimension.',
+    message: 'The section rests on few readings of each dimension: {readings}.',
     remedy: 'Measure at three places or more, a round in two directions.',
   },
   'after-fracture-missing': {

@@ -69,7 +69,7 @@ export const planningEntries = {
   },
   'planned-sampling-slow': {
     severity: 'caution', about: 'record',
-    message: '{rate} samples a second are below the {least} that the stress rate of {stressRate} MPa/s needs: ReH may be low by up to {loss} MPa.',
+    message: 'A sampling rate of {rate} per second is below the {least} that the stress rate of {stressRate} MPa/s needs: ReH may be low by up to {loss} MPa.',
     remedy: 'Log faster, or load slower around yield.',
   },
   'strain-not-in-accordance': {

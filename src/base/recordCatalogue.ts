@@ -9,12 +9,12 @@ export const recordEntries = {
   },
   'time-not-increasing': {
     severity: 'caution', about: 'record',
-    message: 'Time goes back {count} times, first at sample {first}; rates are withheld.',
+    message: 'Samples at which time goes back: {count}, the first is sample {first}; rates are withheld.',
     remedy: 'Check the clock of the logger, or whether two tests are in one file.',
   },
   'time-gap': {
     severity: 'caution', about: 'record',
-    message: '{count} gaps in time, the longest {longest} s at sample {first}, where samples come every {usual} s.',
+    message: 'Gaps in time: {count}, the longest {longest} s at sample {first}, where samples come every {usual} s.',
     remedy: 'Check that no gap lies in yielding, at the maximum or at fracture; a pause of the logger there loses the event.',
   },
   'time-unit-changes': {
@@ -44,12 +44,12 @@ export const recordEntries = {
   },
   spikes: {
     severity: 'caution', about: 'record',
-    message: '{count} spikes in the {column}, the largest {largest} off its neighbours, at sample {first}.',
+    message: 'Spikes in the {column}: {count}, the largest {largest} off its neighbours, at sample {first}.',
     remedy: 'They are replaced by the line between their neighbours unless that is switched off; look for a loose plug or a disturbance.',
   },
   'signal-drops-out': {
     severity: 'caution', about: 'record',
-    message: 'The {column} reads nothing for {count} samples from sample {first} on and comes back.',
+    message: 'The {column} reads nothing from sample {first} on and comes back; samples without a reading: {count}.',
     remedy: 'Check plug and cable; nothing is known of the test in between.',
   },
   'signal-noisy': {
@@ -104,12 +104,12 @@ export const recordEntries = {
   },
   'motion-jumps': {
     severity: 'caution', about: 'record',
-    message: 'The {column} jumps {count} times while the force goes on, by {largest} at sample {sample}: the sensor slipped or was set anew.',
+    message: 'Jumps of the {column} while the force goes on: {count}, the largest by {largest}, at sample {sample}; the sensor slipped or was set anew.',
     remedy: 'Join the parts (`joinJumps`) if the piece was not touched; extensions across a jump are in doubt.',
   },
   'channels-out-of-step': {
     severity: 'caution', about: 'record',
-    message: 'Force and motion are {samples} samples apart: their rates agree to {correlation} so shifted, and to {without} as recorded.',
+    message: 'The lag between force and motion, counted in samples, is {samples}: their rates agree to {correlation} so shifted, and to {without} as recorded.',
     remedy: 'Log both with one clock, or align them (`alignChannels`); a lag bends the elastic line.',
   },
   'several-tests': {
@@ -159,7 +159,7 @@ export const recordEntries = {
   },
   'tail-after-fracture': {
     severity: 'note', about: 'record',
-    message: '{count} samples after the fracture were left out; they served to check the zero.',
+    message: 'Samples after the fracture were left out ({count} in number); they served to check the zero.',
     remedy: 'Nothing to do.',
   },
   'fracture-not-recorded': {
@@ -184,17 +184,17 @@ export const recordEntries = {
   },
   'few-points-in-elastic-part': {
     severity: 'caution', about: 'record',
-    message: 'The elastic line rests on {points} samples.',
+    message: 'The elastic line rests on few samples: {points}.',
     remedy: 'Log faster or load slower; 50 samples in the elastic part are wanted, and below 8 no modulus is given.',
   },
   'sampling-slow-for-yield': {
     severity: 'caution', about: 'record',
-    message: '{frequency} samples a second at a stress rate of {rate} MPa/s: the upper yield strength may be low by up to {loss} MPa.',
+    message: 'At a sampling rate of {frequency} per second and a stress rate of {rate} MPa/s the upper yield strength may be low by up to {loss} MPa.',
     remedy: 'Log faster or load slower around yield.',
   },
   'extension-goes-back': {
     severity: 'note', about: 'record',
-    message: 'The {column} goes back {count} times, by {largest} at most.',
+    message: 'Times that the {column} goes back: {count}, by {largest} at most.',
     remedy: 'Backlash, a reversal of the drive or an unloading frame does this; the line and the crossings allow for it.',
   },
   'extensometer-taken-off': {

@@ -14,7 +14,7 @@ export const uncertaintyEntries = {
   },
   'few-degrees-of-freedom': {
     severity: 'caution', about: 'method',
-    message: 'The uncertainty of {symbol} rests on {freedom} effective degrees of freedom: the coverage factor is {factor}.',
+    message: 'The uncertainty of {symbol} rests on few effective degrees of freedom, {freedom}: the coverage factor is {factor}.',
     remedy: 'Take more readings of what dominates, or use a pooled standard deviation.',
   },
   'uncertainty-incomplete': {
@@ -39,7 +39,7 @@ export const uncertaintyEntries = {
   },
   'monte-carlo-trials-failed': {
     severity: 'caution', about: 'method',
-    message: '{failed} of {trials} trials gave no {symbol}.',
+    message: 'Trials that gave no {symbol}: {failed} of {trials}.',
     remedy: 'The distribution is of those that gave one; see whether the value exists at all within its uncertainty.',
   },
 } as const satisfies Readonly<Record<string, FindingEntry>>;

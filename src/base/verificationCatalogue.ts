@@ -4,7 +4,7 @@ import type { FindingEntry } from './FindingEntry.js';
 export const verificationEntries = {
   'force-class-not-reached': {
     severity: 'caution', about: 'frame',
-    message: '{count} of {steps} steps do not reach class 1, the first at {force} N by its {term}.',
+    message: 'Steps that do not reach class 1: {count} of {steps}, the first at {force} N by its {term}.',
     remedy: 'Claim no conformity with ISO 6892-1 for forces there; find the cause, adjust, and verify again.',
   },
   'rising-force-only': {
@@ -39,7 +39,7 @@ export const verificationEntries = {
   },
   'friction-negative': {
     severity: 'caution', about: 'frame',
-    message: 'At {count} of the steps the friction comes out below zero, the lowest {friction} N; friction never helps.',
+    message: 'Steps at which the friction comes out below zero: {count}, the lowest {friction} N; friction never helps.',
     remedy: 'Check whether rising and falling runs were exchanged, and whether the zero of pressure drifted.',
   },
   'pointer-above-record': {
@@ -94,12 +94,12 @@ export const verificationEntries = {
   },
   'check-few': {
     severity: 'note', about: 'frame',
-    message: 'The limits rest on {count} checks; they are provisional below 20.',
+    message: 'The limits rest on few checks: {count}; they are provisional below 20.',
     remedy: 'Keep checking at even intervals and fix the limits from about 20.',
   },
   'force-drifted': {
     severity: 'caution', about: 'frame',
-    message: 'As found, the error reaches {error} % at {force} N (it was {before} % as left on {date}); {count} results since then are touched.',
+    message: 'As found, the error reaches {error} % at {force} N (it was {before} % as left on {date}); results touched since then: {count}.',
     remedy: 'When it happened is unknown: look at each of them again and tell whoever uses them.',
   },
   'force-outside-certificate': {
@@ -109,7 +109,7 @@ export const verificationEntries = {
   },
   'displacement-class-not-reached': {
     severity: 'caution', about: 'frame',
-    message: '{count} of {steps} steps do not reach class 1, the first at {travel} mm by its {term}.',
+    message: 'Steps that do not reach class 1: {count} of {steps}, the first at {travel} mm by its {term}.',
     remedy: 'Use the channel for what it can do: say its class beside each strain, and take Rp from a finer sensor.',
   },
   'displacement-reversal': {
@@ -144,7 +144,7 @@ export const verificationEntries = {
   },
   'force-beyond-compliance': {
     severity: 'caution', about: 'frame',
-    message: '{count} samples lie above {limit} N, where the compliance of the frame was not measured; it was carried on to {force} N as at its end.',
+    message: 'Samples above {limit} N, where the compliance of the frame was not measured: {count}; it was carried on to {force} N as at its end.',
     remedy: 'Measure the compliance up to the forces of the tests.',
   },
   'window-below-compliance': {

@@ -39,7 +39,7 @@ export const pressureAsForce = (record: ReadResult['record']): TensionRecord => 
 const repairsOf = (record: TensionRecord): PossibleRepair[] =>
   repairNames.flatMap((repair) => {
     const { trail } = repairRecord(record, { spikes: false, [repair]: true });
-    return trail.length === 0 ? [] : [{ repair, steps: trail.map(({ step, values }) => ({ step, values })) }];
+    return trail.length === 0 ? [] : [{ repair, steps: trail.map(({ code, step, values }) => ({ code, step, values })) }];
   });
 
 /** Checks a record that was read; with a piece as the test that it is. */

@@ -6,7 +6,6 @@ import { plain } from './plain.js';
 const NAMED = 5;
 
 const signs: Readonly<Record<string, string>> = { '\t': 'tab', ' ': 'space' };
-const rounded = (value: number | string): string => (typeof value === 'string' ? value : String(Number(value.toPrecision(4))));
 
 function readingLines({ reading }: FileCheck): string[] {
   const { columns, ignored, leftOut, rows, encoding, separator = '', decimal } = reading;
@@ -32,12 +31,7 @@ const extent: Readonly<Record<FileCheck['of'], string>> = {
 
 /** What is wrong with a file, as text for a terminal. */
 export function checkTable(check: FileCheck): string {
-  const repairs = check.repairs.flatMap(({ repair, steps }) =>
-    steps.map(({ step, values }) => {
-      const numbers = Object.entries(values).map(([name, value]) => `${name} ${rounded(value)}`);
-      return `--repair ${repair}: ${step}${numbers.length === 0 ? '' : ` (${numbers.join(', ')})`}`;
-    }),
-  );
+  const repairs = check.repairs.flatMap(({ repair, steps }) => steps.map(({ step }) => `--repair ${repair}: ${step}`));
   const part = (heading: string, lines: readonly string[]): string[] => [`  ${heading}`, ...lines.map((line) => `    ${line}`)];
   const all = [
     check.file,

@@ -41,7 +41,7 @@ export function verificationFindings(
   if (reversibility > limit * (1 + ON_LIMIT)) found.push(finding('rising-force-only', { reversibility: 100 * reversibility }));
   for (const { force, friction } of steps)
     if (friction !== undefined && -2 * friction > resolution) found.push(finding('falling-above-rising', { force, excess: -2 * friction }));
-  if (steps.every(({ zeroError }) => zeroError === undefined)) found.push(finding('zero-not-verified'));
+  if (steps.every(({ zeroError }) => zeroError === undefined)) found.push(finding('zero-not-verified', {}));
   const counted = steps.filter(({ force }) => force >= LOW * range * (1 - ON_LIMIT));
   if (counted.length < STEPS) found.push(finding('verification-steps-few', { count: counted.length }));
   const top = steps[steps.length - 1]!.force;

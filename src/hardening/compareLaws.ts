@@ -37,7 +37,7 @@ const one =
     return success({ law: law(parameters), parameters, fit: summary });
   };
 
-/** The laws that are compared; a new one is a line here. */
+/** The laws that are compared; a new one needs its name in {@link LawName} and a line here. */
 const laws: Readonly<Record<LawName, (flow: CurveColumns, options: FitOptions<never>) => Outcome<FittedLaw, FitReason>>> = {
   Hollomon: one(['strengthCoefficient', 'exponent'], fitHollomon, hollomon),
   Ludwik: one(['yieldStress', 'strengthCoefficient', 'exponent'], fitLudwik, ludwik),

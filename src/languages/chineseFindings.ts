@@ -934,7 +934,7 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'force-class-not-in-uncertainty': { message: '力经检验为 {forceClass} 级：每个力和应力的误差都可能达到 {share} %，而给出的不确定度均未包含该误差。', remedy: '在试验的各项不确定度中给出力的级别或不确定度，或将其加入结果的不确定度预算。' },
   'force-class-unlike': { message: '不确定度中力按 {counted} 级计；力经检验为 {forceClass} 级。', remedy: '按证书上的级别计。' },
   'compliance-of-other-grips': { message: '试验机柔度是用夹头“{measured}”测量的；本次试验使用的是“{used}”。', remedy: '用试验所用的夹头测量柔度：夹头在柔度中占很大一部分。' },
-  'compliance-of-other-direction': { message: '试验机柔度是在{measured}方向测量的；本次试验在{used}方向对试验机加载。', remedy: '在试验的方向上测量柔度：方向不同，试验机承力的部件也不同。' },
+  'compliance-of-other-direction': { message: '试验机柔度是在{measuredDirection}方向测量的；本次试验在{usedDirection}方向对试验机加载。', remedy: '在试验的方向上测量柔度：方向不同，试验机承力的部件也不同。' },
   'pause-in-elastic-window': { message: '驱动装置在应变 {strain} mm/mm 处静止 {duration} s，该处位于弹性直线的窗口之内。', remedy: '将窗口设在停顿的上方或下方，或在弹性段不停顿地加载：该处的松弛会使直线弯曲。' },
   'falls-many': { message: '在加载过程中，驱动装置退回 {count} 次，力随之下降；最大的下降为 {fall} N，位于第 {sample} 个采样点。', remedy: '泵压时不得让活塞退回；检查阀和泵。带有回环的曲线得不出弹性直线。' },
 };

@@ -41,7 +41,7 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Ils sont remplacés par la droite entre leurs voisins, sauf si cela est désactivé ; chercher une fiche mal enfoncée ou une perturbation.',
   },
   'signal-drops-out': {
-    message: 'Signal {column} : absent pendant {count} points à partir du point {first}, puis de nouveau présent.',
+    message: 'Signal {column} : absent à partir du point {first}, puis de nouveau présent ; points sans valeur : {count}.',
     remedy: 'Vérifier la fiche et le câble ; on ne sait rien de l’essai dans l’intervalle.',
   },
   'signal-noisy': {
@@ -89,7 +89,7 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Raccorder les parties (`joinJumps`) si l’éprouvette n’a pas été touchée ; les extensions de part et d’autre d’un saut sont douteuses.',
   },
   'channels-out-of-step': {
-    message: 'La force et le mouvement sont décalés de {samples} points : leurs vitesses s’accordent à {correlation} après décalage, et à {without} telles qu’enregistrées.',
+    message: 'Le décalage entre la force et le mouvement, compté en points, est de {samples} : leurs vitesses s’accordent à {correlation} après décalage, et à {without} telles qu’enregistrées.',
     remedy: 'Enregistrer les deux avec la même horloge, ou les aligner (`alignChannels`) ; un retard courbe la droite élastique.',
   },
   'several-tests': {
@@ -129,7 +129,7 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Vérifier le zéro de la voie de force avant et après chaque essai ; chaque force porte ce doute.',
   },
   'tail-after-fracture': {
-    message: '{count} points après la rupture ont été écartés ; ils ont servi à vérifier le zéro.',
+    message: 'Des points après la rupture ont été écartés (nombre : {count}) ; ils ont servi à vérifier le zéro.',
     remedy: 'Rien à faire.',
   },
   'fracture-not-recorded': {
@@ -149,11 +149,11 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Vérifier que le signal n’a pas de pic parasite avant de donner la résistance.',
   },
   'few-points-in-elastic-part': {
-    message: 'La droite élastique repose sur {points} points.',
+    message: 'La droite élastique repose sur peu de points : {points}.',
     remedy: 'Enregistrer plus vite ou charger plus lentement ; 50 points dans la partie élastique sont souhaités, et au-dessous de 8 aucun module n’est donné.',
   },
   'sampling-slow-for-yield': {
-    message: '{frequency} points par seconde à une vitesse de mise en contrainte de {rate} MPa/s : la limite supérieure d’écoulement peut être trop basse de {loss} MPa au plus.',
+    message: 'À une cadence de {frequency} par seconde et une vitesse de mise en contrainte de {rate} MPa/s, la limite supérieure d’écoulement peut être trop basse de {loss} MPa au plus.',
     remedy: 'Enregistrer plus vite ou charger plus lentement au voisinage de l’écoulement.',
   },
   'extension-goes-back': {
@@ -210,7 +210,7 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Vérifier l’usinage ; l’éprouvette se rompt à sa plus petite section.',
   },
   'few-section-readings': {
-    message: 'La section repose sur {readings} lectures de chaque dimension.',
+    message: 'La section repose sur peu de lectures de chaque dimension : {readings}.',
     remedy: 'Mesurer en trois endroits au moins, une éprouvette ronde dans deux directions.',
   },
   'after-fracture-missing': {
@@ -264,15 +264,15 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Réduire le bruit ou enregistrer plus de points ; 1 % au plus est souhaité.',
   },
   'windows-disagree': {
-    message: 'La droite élastique est fragile : {windows} autres fenêtres donnent des pentes de {lowest} à {highest} MPa et des limites conventionnelles d’élasticité à 0,2 % de {low} à {high} MPa.',
+    message: 'La droite élastique est fragile : d’autres fenêtres ({windows}) donnent des pentes de {lowest} à {highest} MPa et des limites conventionnelles d’élasticité à 0,2 % de {low} à {high} MPa.',
     remedy: 'Regarder le détail élastique ; donner l’intervalle, ou indiquer la fenêtre.',
   },
   'window-slopes-disagree': {
-    message: 'La droite élastique est fragile : {windows} autres fenêtres donnent des pentes de {lowest} à {highest} MPa.',
+    message: 'La droite élastique est fragile : d’autres fenêtres ({windows}) donnent des pentes de {lowest} à {highest} MPa.',
     remedy: 'Regarder le détail élastique ; donner l’intervalle, ou indiquer la fenêtre.',
   },
   'residuals-alike': {
-    message: 'Les résidus voisins de la droite élastique se ressemblent ({runs} suites de même signe, {expected} attendues au hasard) : son erreur type est trop petite.',
+    message: 'Les résidus voisins de la droite élastique se ressemblent (suites de même signe : {runs} ; attendues au hasard : {expected}) : son erreur type est trop petite.',
     remedy: 'Un filtre ou la cadence de l’enregistreur corrèle les points, ou la courbe n’est pas droite dans la fenêtre ; lire l’erreur type comme une borne inférieure.',
   },
   'window-bent': {
@@ -304,7 +304,7 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Passer l’écoulement sans s’arrêter.',
   },
   'few-points-before-proof': {
-    message: 'Seulement {points} points se trouvent entre la fin de la fenêtre élastique et {symbol}.',
+    message: 'Peu de points se trouvent entre la fin de la fenêtre élastique et {symbol} : {points}.',
     remedy: 'Enregistrer plus vite : entre des points éloignés, la corde passe sous la courbe.',
   },
   'several-crossings': {
@@ -378,7 +378,7 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   // verification
   'force-class-not-reached': {
-    message: '{count} paliers sur {steps} n’atteignent pas la classe 1, le premier à {force} N (terme en cause : {term}).',
+    message: 'Paliers qui n’atteignent pas la classe 1 : {count} sur {steps}, le premier à {force} N (terme en cause : {term}).',
     remedy: 'Pour les forces de ce domaine, ne pas se réclamer de l’ISO 6892-1 ; trouver la cause, ajuster et vérifier de nouveau.',
   },
   'rising-force-only': {
@@ -406,7 +406,7 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Prévoir les essais de sorte que l’écoulement se situe au-dessus de cette force.',
   },
   'friction-negative': {
-    message: 'À {count} des paliers le frottement ressort négatif, au plus bas {friction} N ; le frottement n’aide jamais.',
+    message: 'Paliers où le frottement ressort négatif : {count}, au plus bas {friction} N ; le frottement n’aide jamais.',
     remedy: 'Vérifier si les séries croissante et décroissante ont été échangées, et si le zéro de la pression a dérivé.',
   },
   'pointer-above-record': {
@@ -450,7 +450,7 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Quelque chose dérive : vérifier la force avant que les limites soient atteintes.',
   },
   'check-few': {
-    message: 'Les limites reposent sur {count} contrôles ; au-dessous de 20, elles sont provisoires.',
+    message: 'Les limites reposent sur peu de contrôles : {count} ; au-dessous de 20, elles sont provisoires.',
     remedy: 'Continuer les contrôles à intervalles réguliers et fixer les limites à partir d’environ 20.',
   },
   'force-drifted': {
@@ -462,7 +462,7 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Le juger pour lui-même ; la dérive n’y est pas connue.',
   },
   'displacement-class-not-reached': {
-    message: '{count} paliers sur {steps} n’atteignent pas la classe 1, le premier à {travel} mm (terme en cause : {term}).',
+    message: 'Paliers qui n’atteignent pas la classe 1 : {count} sur {steps}, le premier à {travel} mm (terme en cause : {term}).',
     remedy: 'Utiliser la voie pour ce qu’elle peut donner : indiquer sa classe à côté de chaque déformation, et tirer Rp d’un capteur plus fin.',
   },
   'displacement-reversal': {
@@ -490,7 +490,7 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Utiliser un bloc plus raide ou une plus grande différence de longueurs, plus de points, et une étendue allant jusqu’aux forces des essais.',
   },
   'force-beyond-compliance': {
-    message: '{count} points se trouvent au-dessus de {limit} N, où la complaisance du bâti n’a pas été mesurée ; elle a été prolongée jusqu’à {force} N avec sa dernière valeur.',
+    message: 'Points au-dessus de {limit} N, où la complaisance du bâti n’a pas été mesurée : {count} ; elle a été prolongée jusqu’à {force} N avec sa dernière valeur.',
     remedy: 'Mesurer la complaisance jusqu’aux forces des essais.',
   },
   'window-below-compliance': {
@@ -769,7 +769,7 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Après le domaine élastique, actionner le levier lentement et par coups partiels, ou utiliser un entraînement à pas plus fins.',
   },
   'planned-sampling-slow': {
-    message: '{rate} points par seconde sont au-dessous des {least} que demande la vitesse de mise en contrainte de {stressRate} MPa/s : ReH peut être trop bas de {loss} MPa au plus.',
+    message: 'Une cadence de {rate} par seconde est au-dessous des {least} que demande la vitesse de mise en contrainte de {stressRate} MPa/s : ReH peut être trop bas de {loss} MPa au plus.',
     remedy: 'Enregistrer plus vite, ou charger plus lentement au voisinage de l’écoulement.',
   },
   'strain-not-in-accordance': {
@@ -838,7 +838,7 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'L’améliorer en premier ; contrôler par une simulation de Monte-Carlo, puisque sa forme est celle du résultat.',
   },
   'few-degrees-of-freedom': {
-    message: 'L’incertitude de {symbol} repose sur {freedom} degrés de liberté effectifs : le facteur d’élargissement est de {factor}.',
+    message: 'L’incertitude de {symbol} repose sur peu de degrés de liberté effectifs, {freedom} : le facteur d’élargissement est de {factor}.',
     remedy: 'Faire plus de lectures de ce qui domine, ou utiliser un écart-type commun à plusieurs séries.',
   },
   'uncertainty-incomplete': {
@@ -858,7 +858,7 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Permettre plus de tirages, ou demander moins de chiffres.',
   },
   'monte-carlo-trials-failed': {
-    message: '{failed} tirages sur {trials} n’ont donné aucune valeur de {symbol}.',
+    message: 'Tirages sans valeur de {symbol} : {failed} sur {trials}.',
     remedy: 'La distribution est celle des tirages qui en ont donné une ; voir si la valeur existe réellement dans son incertitude.',
   },
   // several tests, decisions
@@ -934,7 +934,7 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'force-class-not-in-uncertainty': { message: 'La force est vérifiée en classe {forceClass} : chaque force et chaque contrainte peut s’écarter de {share} %, et aucune incertitude indiquée n’en tient compte.', remedy: 'Donner la classe ou l’incertitude de la force parmi les incertitudes de l’essai, ou l’ajouter au bilan d’incertitude du résultat.' },
   'force-class-unlike': { message: 'Les incertitudes comptent la force en classe {counted} ; elle est vérifiée en classe {forceClass}.', remedy: 'Compter la classe du certificat.' },
   'compliance-of-other-grips': { message: 'La complaisance du bâti a été mesurée avec les mors « {measured} » ; cet essai a été fait avec « {used} ».', remedy: 'Mesurer la complaisance avec les mors de l’essai : les mors y ont une grande part.' },
-  'compliance-of-other-direction': { message: 'La complaisance du bâti a été mesurée dans le sens « {measured} » ; cet essai charge le bâti dans le sens « {used} ».', remedy: 'Mesurer la complaisance dans le sens de l’essai : d’autres parties du bâti portent la force.' },
+  'compliance-of-other-direction': { message: 'La complaisance du bâti a été mesurée dans le sens « {measuredDirection} » ; cet essai charge le bâti dans le sens « {usedDirection} ».', remedy: 'Mesurer la complaisance dans le sens de l’essai : d’autres parties du bâti portent la force.' },
   'pause-in-elastic-window': { message: 'La commande est restée immobile pendant {duration} s à {strain} mm/mm, dans la fenêtre de la droite élastique.', remedy: 'Placer la fenêtre au-dessus ou au-dessous de la pause, ou charger la partie élastique sans arrêt : ce qui s’y relâche courbe la droite.' },
   'falls-many': { message: 'Pendant la montée, la commande recule avec la force {count} fois ; la plus grande chute est de {fall} N, au point {sample}.', remedy: 'Pomper sans laisser reculer le piston ; vérifier la valve et la pompe. Une courbe faite de boucles ne donne pas de droite élastique.' },
 };

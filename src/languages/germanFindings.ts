@@ -41,7 +41,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Die Spitzen werden, sofern nicht abgeschaltet, durch die Gerade zwischen ihren Nachbarn ersetzt; nach einem losen Stecker oder einer Störquelle suchen.',
   },
   'signal-drops-out': {
-    message: 'Signal {column}: ausgefallen ab Messpunkt {first} für {count} Messpunkte, danach wieder vorhanden.',
+    message: 'Signal {column}: ausgefallen ab Messpunkt {first}, danach wieder vorhanden; Messpunkte ohne Wert: {count}.',
     remedy: 'Stecker und Kabel prüfen; über den Versuch dazwischen ist nichts bekannt.',
   },
   'signal-noisy': {
@@ -89,7 +89,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Die Teile zusammenfügen (`joinJumps`), wenn die Probe nicht berührt wurde; Verlängerungen über einen Sprung hinweg sind zweifelhaft.',
   },
   'channels-out-of-step': {
-    message: 'Kraft und Bewegung liegen um {samples} Messpunkte auseinander: Ihre Änderungsraten stimmen so verschoben zu {correlation} überein, wie aufgezeichnet zu {without}.',
+    message: 'Der Versatz zwischen Kraft und Bewegung, in Messpunkten gezählt, beträgt {samples}: Ihre Änderungsraten stimmen so verschoben zu {correlation} überein, wie aufgezeichnet zu {without}.',
     remedy: 'Beide mit einer gemeinsamen Uhr aufzeichnen oder zueinander ausrichten (`alignChannels`); ein Zeitversatz krümmt die elastische Gerade.',
   },
   'several-tests': {
@@ -129,7 +129,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Den Nullpunkt des Kraftkanals vor und nach jedem Versuch prüfen; jede Kraft trägt diesen Zweifel.',
   },
   'tail-after-fracture': {
-    message: '{count} Messpunkte nach dem Bruch wurden ausgelassen; sie dienten zur Prüfung des Nullpunkts.',
+    message: 'Messpunkte nach dem Bruch wurden ausgelassen (Anzahl: {count}); sie dienten zur Prüfung des Nullpunkts.',
     remedy: 'Nichts zu tun.',
   },
   'fracture-not-recorded': {
@@ -149,11 +149,11 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Vor der Angabe der Festigkeit das Signal auf eine Störspitze prüfen.',
   },
   'few-points-in-elastic-part': {
-    message: 'Die elastische Gerade beruht auf {points} Messpunkten.',
+    message: 'Die elastische Gerade beruht auf wenigen Messpunkten: {points}.',
     remedy: 'Schneller aufzeichnen oder langsamer belasten; gewünscht sind 50 Messpunkte im elastischen Bereich, unter 8 wird kein Modul angegeben.',
   },
   'sampling-slow-for-yield': {
-    message: '{frequency} Messpunkte je Sekunde bei einer Spannungsgeschwindigkeit von {rate} MPa/s: Die obere Streckgrenze kann um bis zu {loss} MPa zu niedrig sein.',
+    message: 'Bei einer Abtastrate von {frequency} je Sekunde und einer Spannungsgeschwindigkeit von {rate} MPa/s kann die obere Streckgrenze um bis zu {loss} MPa zu niedrig sein.',
     remedy: 'Im Bereich der Streckgrenze schneller aufzeichnen oder langsamer belasten.',
   },
   'extension-goes-back': {
@@ -210,7 +210,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Die Bearbeitung prüfen; die Probe bricht an ihrem kleinsten Querschnitt.',
   },
   'few-section-readings': {
-    message: 'Der Querschnitt beruht auf {readings} Ablesungen je Maß.',
+    message: 'Der Querschnitt beruht auf wenigen Ablesungen je Maß: {readings}.',
     remedy: 'An mindestens drei Stellen messen, Rundproben in zwei Richtungen.',
   },
   'after-fracture-missing': {
@@ -264,15 +264,15 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Das Rauschen verringern oder mehr Messpunkte aufzeichnen; gewünscht sind höchstens 1 %.',
   },
   'windows-disagree': {
-    message: 'Die elastische Gerade ist unsicher: {windows} andere Auswertefenster ergeben Steigungen von {lowest} bis {highest} MPa und 0,2-%-Dehngrenzen von {low} bis {high} MPa.',
+    message: 'Die elastische Gerade ist unsicher: Andere Auswertefenster ({windows}) ergeben Steigungen von {lowest} bis {highest} MPa und 0,2-%-Dehngrenzen von {low} bis {high} MPa.',
     remedy: 'Das Detailbild des elastischen Bereichs ansehen; die Spanne angeben oder das Auswertefenster nennen.',
   },
   'window-slopes-disagree': {
-    message: 'Die elastische Gerade ist unsicher: {windows} andere Auswertefenster ergeben Steigungen von {lowest} bis {highest} MPa.',
+    message: 'Die elastische Gerade ist unsicher: Andere Auswertefenster ({windows}) ergeben Steigungen von {lowest} bis {highest} MPa.',
     remedy: 'Das Detailbild des elastischen Bereichs ansehen; die Spanne angeben oder das Auswertefenster nennen.',
   },
   'residuals-alike': {
-    message: 'Benachbarte Residuen der elastischen Geraden gleichen sich ({runs} Vorzeichenläufe; bei Zufall zu erwarten: {expected}): Ihr Standardfehler ist zu klein.',
+    message: 'Benachbarte Residuen der elastischen Geraden gleichen sich (Vorzeichenläufe: {runs}; bei Zufall zu erwarten: {expected}): Ihr Standardfehler ist zu klein.',
     remedy: 'Ein Filter oder die Abtastrate des Datenloggers korreliert die Messpunkte, oder die Kurve ist im Auswertefenster gekrümmt; den Standardfehler als untere Grenze lesen.',
   },
   'window-bent': {
@@ -304,7 +304,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Den Fließbereich ohne Halt durchfahren.',
   },
   'few-points-before-proof': {
-    message: 'Zwischen dem Ende des elastischen Auswertefensters und {symbol} liegen nur {points} Messpunkte.',
+    message: 'Zwischen dem Ende des elastischen Auswertefensters und {symbol} liegen wenige Messpunkte: {points}.',
     remedy: 'Schneller aufzeichnen: Zwischen weit entfernten Messpunkten verläuft die Sehne unterhalb der Kurve.',
   },
   'several-crossings': {
@@ -378,7 +378,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   // verification
   'force-class-not-reached': {
-    message: '{count} von {steps} Stufen erreichen Klasse 1 nicht, die erste bei {force} N (maßgebend: {term}).',
+    message: 'Stufen, die Klasse 1 nicht erreichen: {count} von {steps}, die erste bei {force} N (maßgebend: {term}).',
     remedy: 'Für die dortigen Kräfte keine Übereinstimmung mit ISO 6892-1 angeben; die Ursache suchen, justieren und erneut überprüfen.',
   },
   'rising-force-only': {
@@ -406,7 +406,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Die Versuche so planen, dass die Streckgrenze oberhalb dieser Kraft liegt.',
   },
   'friction-negative': {
-    message: 'An {count} der Stufen ergibt sich eine Reibung unter null, die niedrigste beträgt {friction} N; Reibung hilft nie.',
+    message: 'Stufen, an denen sich eine Reibung unter null ergibt: {count}, die niedrigste beträgt {friction} N; Reibung hilft nie.',
     remedy: 'Prüfen, ob Aufwärts- und Abwärtsreihe vertauscht wurden und ob der Nullpunkt des Drucks gedriftet ist.',
   },
   'pointer-above-record': {
@@ -450,7 +450,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Etwas driftet: Die Kraft überprüfen, bevor die Grenzen erreicht sind.',
   },
   'check-few': {
-    message: 'Die Grenzen beruhen auf {count} Kontrollen; unter 20 sind sie vorläufig.',
+    message: 'Die Grenzen beruhen auf wenigen Kontrollen: {count}; unter 20 sind sie vorläufig.',
     remedy: 'In gleichmäßigen Abständen weiter kontrollieren und die Grenzen ab etwa 20 Kontrollen festlegen.',
   },
   'force-drifted': {
@@ -462,7 +462,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Es für sich beurteilen; die Drift ist dort nicht bekannt.',
   },
   'displacement-class-not-reached': {
-    message: '{count} von {steps} Stufen erreichen Klasse 1 nicht, die erste bei {travel} mm (maßgebend: {term}).',
+    message: 'Stufen, die Klasse 1 nicht erreichen: {count} von {steps}, die erste bei {travel} mm (maßgebend: {term}).',
     remedy: 'Den Kanal nach seinem Vermögen einsetzen: bei jeder Dehnung seine Klasse nennen und Rp mit einem feineren Aufnehmer bestimmen.',
   },
   'displacement-reversal': {
@@ -490,7 +490,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Einen steiferen Block oder einen größeren Längenunterschied, mehr Messpunkte und einen Bereich bis zu den Kräften der Versuche verwenden.',
   },
   'force-beyond-compliance': {
-    message: '{count} Messpunkte liegen über {limit} N, wo die Nachgiebigkeit des Prüfrahmens nicht gemessen wurde; sie wurde bis {force} N mit ihrem Endwert fortgesetzt.',
+    message: 'Messpunkte über {limit} N, wo die Nachgiebigkeit des Prüfrahmens nicht gemessen wurde: {count}; sie wurde bis {force} N mit ihrem Endwert fortgesetzt.',
     remedy: 'Die Nachgiebigkeit bis zu den Kräften der Versuche messen.',
   },
   'window-below-compliance': {
@@ -769,7 +769,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Den Hebel nach dem elastischen Bereich langsam und nur in Teilhüben bewegen, oder einen Antrieb mit feineren Schritten verwenden.',
   },
   'planned-sampling-slow': {
-    message: '{rate} Messpunkte je Sekunde liegen unter den {least}, die die Spannungsgeschwindigkeit von {stressRate} MPa/s verlangt: ReH kann um bis zu {loss} MPa zu niedrig sein.',
+    message: 'Eine Abtastrate von {rate} je Sekunde liegt unter den {least}, die die Spannungsgeschwindigkeit von {stressRate} MPa/s verlangt: ReH kann um bis zu {loss} MPa zu niedrig sein.',
     remedy: 'Im Bereich der Streckgrenze schneller aufzeichnen oder langsamer belasten.',
   },
   'strain-not-in-accordance': {
@@ -838,7 +838,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Diese zuerst verbessern; mit einer Monte-Carlo-Simulation prüfen, denn ihre Verteilungsform ist die des Ergebnisses.',
   },
   'few-degrees-of-freedom': {
-    message: 'Die Unsicherheit von {symbol} beruht auf effektiv {freedom} Freiheitsgraden: Der Erweiterungsfaktor beträgt {factor}.',
+    message: 'Die Unsicherheit von {symbol} beruht auf wenigen effektiven Freiheitsgraden, {freedom}: Der Erweiterungsfaktor beträgt {factor}.',
     remedy: 'Mehr Ablesungen der bestimmenden Größe nehmen oder eine zusammengefasste Standardabweichung verwenden.',
   },
   'uncertainty-incomplete': {
@@ -858,7 +858,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Mehr Durchläufe zulassen oder weniger Stellen verlangen.',
   },
   'monte-carlo-trials-failed': {
-    message: '{failed} von {trials} Durchläufen der Monte-Carlo-Simulation ergaben keinen Wert für {symbol}.',
+    message: 'Durchläufe der Monte-Carlo-Simulation ohne Wert für {symbol}: {failed} von {trials}.',
     remedy: 'Die Verteilung ist die der übrigen; prüfen, ob es den Wert innerhalb seiner Unsicherheit überhaupt gibt.',
   },
   // several tests, decisions
@@ -934,7 +934,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'force-class-not-in-uncertainty': { message: 'Die Kraft ist nach Klasse {forceClass} überprüft: Jede Kraft und jede Spannung kann um {share} % abweichen, und keine angegebene Unsicherheit enthält das.', remedy: 'Die Klasse oder die Unsicherheit der Kraft unter den Unsicherheiten des Versuchs angeben oder sie zum Unsicherheitsbudget des Ergebnisses hinzufügen.' },
   'force-class-unlike': { message: 'Die Unsicherheiten rechnen für die Kraft mit Klasse {counted}; überprüft ist sie nach Klasse {forceClass}.', remedy: 'Mit der Klasse des Zertifikats rechnen.' },
   'compliance-of-other-grips': { message: 'Die Nachgiebigkeit des Prüfrahmens wurde mit der Einspannung „{measured}“ gemessen; dieser Versuch wurde mit „{used}“ durchgeführt.', remedy: 'Die Nachgiebigkeit mit der Einspannung des Versuchs messen: Die Einspannung macht einen großen Teil davon aus.' },
-  'compliance-of-other-direction': { message: 'Die Nachgiebigkeit des Prüfrahmens wurde in der Richtung „{measured}“ gemessen; dieser Versuch belastet den Prüfrahmen in der Richtung „{used}“.', remedy: 'Die Nachgiebigkeit in der Richtung des Versuchs messen: Andere Teile des Prüfrahmens tragen die Kraft.' },
+  'compliance-of-other-direction': { message: 'Die Nachgiebigkeit des Prüfrahmens wurde in der Richtung „{measuredDirection}“ gemessen; dieser Versuch belastet den Prüfrahmen in der Richtung „{usedDirection}“.', remedy: 'Die Nachgiebigkeit in der Richtung des Versuchs messen: Andere Teile des Prüfrahmens tragen die Kraft.' },
   'pause-in-elastic-window': { message: 'Der Antrieb stand bei {strain} mm/mm für {duration} s still, innerhalb des Auswertefensters der elastischen Geraden.', remedy: 'Das Auswertefenster über oder unter die Pause legen oder den elastischen Bereich ohne Halt belasten: Was dort relaxiert, krümmt die Gerade.' },
   'falls-many': { message: 'Auf dem Weg nach oben geht der Antrieb {count}-mal mit der Kraft zurück; der größte Abfall beträgt {fall} N, bei Messpunkt {sample}.', remedy: 'Pumpen, ohne den Kolben zurückgehen zu lassen; Ventil und Pumpe prüfen. Eine Kurve aus Schleifen ergibt keine elastische Gerade.' },
 };

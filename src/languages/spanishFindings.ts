@@ -9,7 +9,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Registrar el tiempo con cada dato; no se supone ningún intervalo de tiempo.',
   },
   'time-not-increasing': {
-    message: 'El tiempo retrocede {count} veces, la primera en el dato {first}; no se dan velocidades.',
+    message: 'Retrocesos del tiempo: {count}, el primero en el dato {first}; no se dan velocidades.',
     remedy: 'Comprobar el reloj del registrador, o si el archivo contiene dos ensayos.',
   },
   'time-gap': {
@@ -41,7 +41,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Se sustituyen por la recta entre los datos vecinos, salvo que se desactive; buscar un conector flojo o una perturbación.',
   },
   'signal-drops-out': {
-    message: 'El canal de {column} no da señal durante {count} datos a partir del dato {first} y después la recupera.',
+    message: 'El canal de {column} no da señal a partir del dato {first} y después la recupera; datos sin lectura: {count}.',
     remedy: 'Comprobar el conector y el cable; de lo ocurrido entretanto en el ensayo no se sabe nada.',
   },
   'signal-noisy': {
@@ -85,11 +85,11 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Unir los tramos de fuerza (`restoreZero`) solo si es eso lo que ocurrió; no pulsar nunca el cero con la probeta cargada.',
   },
   'motion-jumps': {
-    message: 'El canal de {column} salta {count} veces mientras la fuerza continúa, {largest} en el dato {sample}: el sensor deslizó o se reajustó.',
+    message: 'Saltos del canal de {column} mientras la fuerza continúa: {count}; el mayor, de {largest}, en el dato {sample}: el sensor deslizó o se reajustó.',
     remedy: 'Unir los tramos (`joinJumps`) si nadie tocó la probeta; las extensiones medidas a través de un salto son dudosas.',
   },
   'channels-out-of-step': {
-    message: 'La fuerza y el movimiento están desfasados {samples} datos: sus velocidades concuerdan con una correlación de {correlation} una vez desplazadas, y de {without} tal como se registraron.',
+    message: 'El desfase entre la fuerza y el movimiento, contado en datos, es de {samples}: sus velocidades concuerdan con una correlación de {correlation} una vez desplazadas, y de {without} tal como se registraron.',
     remedy: 'Registrar ambos canales con un mismo reloj, o alinearlos (`alignChannels`); un desfase curva la recta elástica.',
   },
   'several-tests': {
@@ -129,7 +129,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Comprobar el cero del canal de fuerza antes y después de cada ensayo; todas las fuerzas llevan esta duda.',
   },
   'tail-after-fracture': {
-    message: 'Se dejaron fuera {count} datos posteriores a la rotura; sirvieron para comprobar el cero.',
+    message: 'Se dejaron fuera datos posteriores a la rotura (número: {count}); sirvieron para comprobar el cero.',
     remedy: 'No hay que hacer nada.',
   },
   'fracture-not-recorded': {
@@ -149,15 +149,15 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Comprobar si hay un pico espurio en la señal antes de dar la resistencia.',
   },
   'few-points-in-elastic-part': {
-    message: 'La recta elástica se apoya en {points} datos.',
+    message: 'La recta elástica se apoya en pocos datos: {points}.',
     remedy: 'Registrar más rápido o cargar más despacio; conviene disponer de 50 datos en el tramo elástico, y con menos de 8 no se da el módulo.',
   },
   'sampling-slow-for-yield': {
-    message: '{frequency} datos por segundo con una velocidad de tensión de {rate} MPa/s: el límite superior de cedencia puede resultar bajo en hasta {loss} MPa.',
+    message: 'Con una frecuencia de muestreo de {frequency} por segundo y una velocidad de tensión de {rate} MPa/s, el límite superior de cedencia puede resultar bajo en hasta {loss} MPa.',
     remedy: 'Registrar más rápido o cargar más despacio en torno a la cedencia.',
   },
   'extension-goes-back': {
-    message: 'El canal de {column} retrocede {count} veces, como máximo {largest}.',
+    message: 'Retrocesos del canal de {column}: {count}, de {largest} como máximo.',
     remedy: 'Lo causan el juego mecánico, una inversión del accionamiento o la descarga de la máquina; la recta y los cruces lo tienen en cuenta.',
   },
   'extensometer-taken-off': {
@@ -210,7 +210,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Comprobar el mecanizado; la probeta rompe por su sección menor.',
   },
   'few-section-readings': {
-    message: 'La sección se apoya en {readings} lecturas de cada dimensión.',
+    message: 'La sección se apoya en pocas lecturas de cada dimensión: {readings}.',
     remedy: 'Medir en tres lugares o más; las probetas redondas, en dos direcciones.',
   },
   'after-fracture-missing': {
@@ -264,15 +264,15 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Reducir el ruido o registrar más datos; conviene no pasar del 1 %.',
   },
   'windows-disagree': {
-    message: 'La recta elástica es frágil: otras {windows} ventanas dan pendientes de {lowest} a {highest} MPa y límites elásticos convencionales al 0,2 % de {low} a {high} MPa.',
+    message: 'La recta elástica es frágil: otras ventanas ({windows}) dan pendientes de {lowest} a {highest} MPa y límites elásticos convencionales al 0,2 % de {low} a {high} MPa.',
     remedy: 'Examinar el detalle del tramo elástico; dar el intervalo, o indicar la ventana.',
   },
   'window-slopes-disagree': {
-    message: 'La recta elástica es frágil: otras {windows} ventanas dan pendientes de {lowest} a {highest} MPa.',
+    message: 'La recta elástica es frágil: otras ventanas ({windows}) dan pendientes de {lowest} a {highest} MPa.',
     remedy: 'Examinar el detalle del tramo elástico; dar el intervalo, o indicar la ventana.',
   },
   'residuals-alike': {
-    message: 'Los residuos vecinos de la recta elástica se parecen ({runs} rachas, cuando se esperan {expected} en residuos aleatorios): su error típico es demasiado pequeño.',
+    message: 'Los residuos vecinos de la recta elástica se parecen (rachas: {runs}; esperadas en residuos aleatorios: {expected}): su error típico es demasiado pequeño.',
     remedy: 'Un filtro o la frecuencia del registrador correlaciona los datos, o la ventana es curva; leer el error típico como límite inferior.',
   },
   'window-bent': {
@@ -304,7 +304,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Cargar sin parar durante la cedencia.',
   },
   'few-points-before-proof': {
-    message: 'Entre el final de la ventana elástica y {symbol} solo hay {points} datos.',
+    message: 'Entre el final de la ventana elástica y {symbol} hay pocos datos: {points}.',
     remedy: 'Registrar más rápido: entre datos distantes la cuerda pasa por debajo de la curva.',
   },
   'several-crossings': {
@@ -378,7 +378,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   // verification of the frame
   'force-class-not-reached': {
-    message: 'De {steps} escalones, {count} no alcanzan la clase 1; el primero, a {force} N (término limitante: {term}).',
+    message: 'Escalones que no alcanzan la clase 1: {count} de {steps}; el primero, a {force} N (término limitante: {term}).',
     remedy: 'No declarar ahí conformidad con ISO 6892-1 para las fuerzas; buscar la causa, ajustar y verificar de nuevo.',
   },
   'rising-force-only': {
@@ -406,7 +406,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Planificar los ensayos de modo que la cedencia quede por encima de esta fuerza.',
   },
   'friction-negative': {
-    message: 'En {count} de los escalones el rozamiento resulta menor que cero; el más bajo, {friction} N; el rozamiento nunca ayuda.',
+    message: 'Escalones en los que el rozamiento resulta menor que cero: {count}; el más bajo, {friction} N; el rozamiento nunca ayuda.',
     remedy: 'Comprobar si se intercambiaron las series creciente y decreciente, y si hubo deriva del cero de la presión.',
   },
   'pointer-above-record': {
@@ -450,11 +450,11 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Hay una deriva: verificar la fuerza antes de que se alcancen los límites.',
   },
   'check-few': {
-    message: 'Los límites se apoyan en {count} controles; con menos de 20 son provisionales.',
+    message: 'Los límites se apoyan en pocos controles: {count}; con menos de 20 son provisionales.',
     remedy: 'Seguir controlando a intervalos regulares y fijar los límites a partir de unos 20.',
   },
   'force-drifted': {
-    message: 'En el estado en que se encontró, el error llega al {error} % a {force} N (era del {before} % en el estado en que se dejó el {date}); afecta a {count} resultados posteriores.',
+    message: 'En el estado en que se encontró, el error llega al {error} % a {force} N (era del {before} % en el estado en que se dejó el {date}); resultados posteriores afectados: {count}.',
     remedy: 'Se desconoce cuándo ocurrió: revisar cada uno de ellos y avisar a quien los utilice.',
   },
   'force-outside-certificate': {
@@ -462,7 +462,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Juzgarlo por separado; la deriva en ese punto se desconoce.',
   },
   'displacement-class-not-reached': {
-    message: 'De {steps} escalones, {count} no alcanzan la clase 1; el primero, a {travel} mm (término limitante: {term}).',
+    message: 'Escalones que no alcanzan la clase 1: {count} de {steps}; el primero, a {travel} mm (término limitante: {term}).',
     remedy: 'Usar el canal para lo que permite: indicar su clase junto a cada deformación, y tomar Rp de un sensor más fino.',
   },
   'displacement-reversal': {
@@ -490,7 +490,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Emplear un bloque más rígido o una mayor diferencia de longitudes, más datos, y un intervalo que llegue hasta las fuerzas de los ensayos.',
   },
   'force-beyond-compliance': {
-    message: '{count} datos están por encima de {limit} N, donde no se midió la flexibilidad de la máquina; se prolongó hasta {force} N como en su extremo.',
+    message: 'Datos por encima de {limit} N, donde no se midió la flexibilidad de la máquina: {count}; se prolongó hasta {force} N como en su extremo.',
     remedy: 'Medir la flexibilidad hasta las fuerzas de los ensayos.',
   },
   'window-below-compliance': {
@@ -676,7 +676,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Indicar las herramientas junto a la profundidad; no es comparable con IE.',
   },
   'cupping-few-blanks': {
-    message: 'La profundidad se apoya en {blanks} probetas; convienen tres o más.',
+    message: 'Probetas en las que se apoya la profundidad: {blanks}; convienen tres o más.',
     remedy: 'Ensayar al menos tres probetas y dar la media.',
   },
   'unloading-refused': {
@@ -769,7 +769,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Pasado el tramo elástico, mover la palanca despacio y solo en parte, o usar un accionamiento de pasos más finos.',
   },
   'planned-sampling-slow': {
-    message: '{rate} datos por segundo son menos que los {least} que exige la velocidad de tensión de {stressRate} MPa/s: ReH puede resultar bajo en hasta {loss} MPa.',
+    message: 'Una frecuencia de muestreo de {rate} por segundo es menor que los {least} que exige la velocidad de tensión de {stressRate} MPa/s: ReH puede resultar bajo en hasta {loss} MPa.',
     remedy: 'Registrar más rápido, o cargar más despacio en torno a la cedencia.',
   },
   'strain-not-in-accordance': {
@@ -838,7 +838,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Mejorar primero este término; comprobar por Monte Carlo, puesto que su forma es la forma del resultado.',
   },
   'few-degrees-of-freedom': {
-    message: 'La incertidumbre de {symbol} se apoya en {freedom} grados efectivos de libertad: el factor de cobertura es {factor}.',
+    message: 'La incertidumbre de {symbol} se apoya en pocos grados efectivos de libertad, {freedom}: el factor de cobertura es {factor}.',
     remedy: 'Tomar más lecturas del término dominante, o emplear una desviación típica combinada.',
   },
   'uncertainty-incomplete': {
@@ -858,7 +858,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Permitir más simulaciones, o pedir menos cifras.',
   },
   'monte-carlo-trials-failed': {
-    message: '{failed} de {trials} simulaciones no dieron {symbol}.',
+    message: 'Simulaciones que no dieron {symbol}: {failed} de {trials}.',
     remedy: 'La distribución es la de las que lo dieron; ver si el valor existe siquiera dentro de su incertidumbre.',
   },
   // several tests, decisions, values that check each other
@@ -934,7 +934,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'force-class-not-in-uncertainty': { message: 'La fuerza está verificada con clase {forceClass}: todas las fuerzas y tensiones pueden tener un error del {share} %, y ninguna incertidumbre indicada lo contiene.', remedy: 'Indicar la clase o la incertidumbre de la fuerza entre las incertidumbres del ensayo, o añadirla al balance del resultado.' },
   'force-class-unlike': { message: 'Las incertidumbres cuentan la fuerza como de clase {counted}; está verificada con clase {forceClass}.', remedy: 'Contar la clase del certificado.' },
   'compliance-of-other-grips': { message: 'La flexibilidad de la máquina se midió con las mordazas «{measured}»; este ensayo se hizo con «{used}».', remedy: 'Medir la flexibilidad con las mordazas del ensayo: las mordazas son una gran parte de ella.' },
-  'compliance-of-other-direction': { message: 'La flexibilidad de la máquina se midió en {measured}; este ensayo carga la máquina en {used}.', remedy: 'Medir la flexibilidad en el sentido del ensayo: son otras las partes de la máquina que soportan la fuerza.' },
+  'compliance-of-other-direction': { message: 'La flexibilidad de la máquina se midió en {measuredDirection}; este ensayo carga la máquina en {usedDirection}.', remedy: 'Medir la flexibilidad en el sentido del ensayo: son otras las partes de la máquina que soportan la fuerza.' },
   'pause-in-elastic-window': { message: 'El accionamiento estuvo parado {duration} s a {strain} mm/mm, dentro de la ventana de la recta elástica.', remedy: 'Situar la ventana por encima o por debajo de la pausa, o cargar el tramo elástico sin parar: lo que se relaja ahí curva la recta.' },
   'falls-many': { message: 'Durante la carga, el accionamiento retrocede {count} veces y la fuerza con él; la mayor bajada es de {fall} N, en el dato {sample}.', remedy: 'Bombear sin dejar que el pistón retroceda; examinar la válvula y la bomba. Una curva con bucles no da ninguna recta elástica.' },
 };

@@ -9,7 +9,7 @@ import { isCurved } from './lineFindings.js';
 import { lineKernel } from './lineKernel.js';
 import { bendingControls, lineLoading } from './lineLoading.js';
 import { lineTrail } from './lineTrail.js';
-import type { TrailStep } from '../base/index.js';
+import { trailStep, type TrailStep } from '../base/index.js';
 import { loadingPositive } from './positiveSigns.js';
 import { provenanceOf } from './provenanceOf.js';
 import { structure } from './structure.js';
@@ -88,17 +88,14 @@ export function analyseBending(record: BendingColumns, piece: BendingPiece, opti
     section: piece.section,
   };
   const trail: TrailStep[] = [
-    ...(turned.length > 0 ? [{ step: 'signs turned: loading counts positive', values: { columns: turned.join(', ') } }] : []),
-    ...(frame && given.travel
-      ? [{ step: 'frame and indentation removed from travel', values: { largest: frame.at(given.force[survey.top]!) } }]
-      : []),
-    { step: 'force times moment arm over section modulus: stress of the outer fibre', values: { forcePerStress: lengths.area } },
+    ...(turned.length > 0 ? [trailStep('signs-turned', { columns: turned.join(', ') })] : []),
+    ...(frame && given.travel ? [trailStep('frame-and-indentation-removed', { largest: frame.at(given.force[survey.top]!) })] : []),
+    trailStep('outer-fibre-stress', { forcePerStress: lengths.area }),
     recorded.basis !== 'travel' && gauge === 'strain'
-      ? { step: 'strain of the gauge on the outer fibre', values: {} }
-      : {
-          step: `${recorded.basis === 'travel' ? 'travel' : 'deflection'} turned into strain of the outer fibre`,
-          values: { length: strainLength },
-        },
+      ? trailStep('outer-fibre-strain-by-gauge', {})
+      : trailStep(recorded.basis === 'travel' ? 'outer-fibre-strain-by-travel' : 'outer-fibre-strain-by-deflection', {
+          length: strainLength,
+        }),
     ...lineTrail(numbers),
   ];
   return {

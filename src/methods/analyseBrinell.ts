@@ -1,4 +1,4 @@
-import { finding, requireOneOf, requireOptions, type Finding } from '../base/index.js';
+import { finding, requireOneOf, requireOptions, trailStep, type Finding } from '../base/index.js';
 import { convert } from '../units/index.js';
 import { calibrationFindings } from './calibrationFindings.js';
 import { nearestCombination, brinellPieceFindings, indentationFindings, isNominal } from './brinellFindings.js';
@@ -142,14 +142,7 @@ export function analyseBrinell(readings: BrinellReadings, piece: BrinellPiece = 
       : {}),
     findings,
     trail: all.flatMap(({ result: { dwell } }, k) =>
-      dwell
-        ? [
-            {
-              step: `highest force held for indentation ${k + 1}`,
-              values: { force: dwell.force, first: dwell.range[0], last: dwell.range[1] },
-            },
-          ]
-        : [],
+      dwell ? [trailStep('held-force-taken', { indentation: k + 1, force: dwell.force, first: dwell.range[0], last: dwell.range[1] })] : [],
     ),
     provenance: provenanceOf(options, {
       diameters: Float64Array.from(list.flatMap(({ diameters }) => diameters)),

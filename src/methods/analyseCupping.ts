@@ -1,4 +1,13 @@
-import { finding, InputError, requireBetween, requireObject, requireOptions, requirePositive, type Finding } from '../base/index.js';
+import {
+  finding,
+  InputError,
+  requireBetween,
+  requireObject,
+  requireOptions,
+  requirePositive,
+  trailStep,
+  type Finding,
+} from '../base/index.js';
 import { beyondCompliance, requireFrameCompliance, travelWithoutFrame, type Compliance, type FrameMotion } from '../curve/index.js';
 import { checkRecordKernel, resolution } from '../record/index.js';
 import { calibrationFindings, forceOf } from './calibrationFindings.js';
@@ -180,8 +189,15 @@ export function analyseCupping(
       ...setUpFindings(sheet, ballDiameter, dieDiameter, holding, blanks.length),
     ],
     trail: [
-      ...(frame ? [{ step: 'frame compliance removed from travel', values: frameInWords(frame) }] : []),
-      ...blanks.map(({ contact }, k) => ({ step: `depth of blank ${k + 1} counted from contact`, values: { contact } })),
+      ...(frame
+        ? [
+            trailStep('frame-compliance-removed', {
+              ...frameInWords(frame),
+              largest: Math.max(...blanks.map(({ maximumForce }) => frame.at(maximumForce.value))),
+            }),
+          ]
+        : []),
+      ...blanks.map(({ contact }, k) => trailStep('depth-from-contact', { blank: k + 1, contact })),
     ],
     provenance: provenanceOf(
       options,

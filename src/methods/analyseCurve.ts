@@ -1,4 +1,4 @@
-import type { CurveColumns, Finding, TrailStep } from '../base/index.js';
+import { trailStep, type CurveColumns, type Finding, type TrailStep } from '../base/index.js';
 import { requireCurve, type RecordedCurve } from '../curve/index.js';
 import { resolution } from '../record/index.js';
 import { calibrationFindings } from './calibrationFindings.js';
@@ -70,9 +70,7 @@ export function analyseCurve(curve: CurveColumns, options: CurveAnalysisOptions 
     ...calibrationFindings(settings.test, []),
     ...methodFindings(numbers, kept, quantities, settings),
   ];
-  const trail: TrailStep[] = line.ok
-    ? [{ step: 'strain origin moved to where the line meets zero stress', values: { shift: numbers.shift } }]
-    : [];
+  const trail: TrailStep[] = line.ok ? [trailStep('origin-moved', { shift: numbers.shift })] : [];
   return {
     method: 'tension',
     test: settings.test,

@@ -8,6 +8,7 @@ import {
   type Finding,
   type Quantity,
   type Success,
+  trailStep,
 } from '../base/index.js';
 import { grubbsTest, roundingStep, summariseReplicates, toleranceLimit } from '../statistics/index.js';
 import { replicateDifferences, type FoundDifference } from './replicateDifferences.js';
@@ -181,12 +182,11 @@ export function analyseReplicates(results: readonly TensionResult[], options: Re
       ...properties.flatMap((property) => propertyFindings(property, names)),
     ],
     trail: [
-      { step: 'results taken together', values: { tests: results.length } },
-      ...differences.map(({ difference, values }) => ({
-        step: `tests differ: ${difference}`,
-        values: { values, pooled: String(pooled(difference)) },
-      })),
-      { step: 'outliers flagged, none removed', values: { alpha: settings.alpha } },
+      trailStep('results-taken-together', { tests: results.length }),
+      ...differences.map(({ difference, what, values }) =>
+        trailStep(pooled(difference) ? 'tests-differ-pooled' : 'tests-differ', { difference, what, values }),
+      ),
+      trailStep('outliers-flagged', { alpha: settings.alpha }),
     ],
     provenance: {
       package: 'testpiece',

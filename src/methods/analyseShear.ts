@@ -7,6 +7,7 @@ import {
   requireOptions,
   requirePositive,
   type Finding,
+  trailStep,
 } from '../base/index.js';
 import { maximumIndex } from '../numeric/index.js';
 import { checkRecordKernel } from '../record/index.js';
@@ -114,7 +115,7 @@ export function analyseShear(
   if (own && at !== undefined) {
     findings.push(...checkRecordKernel(own), ...spikeFindings(own.force, at, stress, 'shearStrength'));
     if (at === own.force.length - 1) findings.push(finding('maximum-at-end', {}, { field: 'shearStrength' }));
-    if (own.travel) findings.push(finding('no-shear-modulus'));
+    if (own.travel) findings.push(finding('no-shear-modulus', {}));
   }
   findings.push(...pieceFindings(piece, area, clearanceShare));
   const ratio = strength === undefined ? undefined : stress / strength;
@@ -157,7 +158,7 @@ export function analyseShear(
       : {}),
     ...(own ? { record: own, maximumIndex: at } : {}),
     findings,
-    trail: [{ step: 'force divided by the area of all shear planes', values: { area, planes: piece.planes } }],
+    trail: [trailStep('force-over-shear-planes', { area, planes: piece.planes })],
     provenance: provenanceOf(options, own ? { ...own } : { maximumForce: Float64Array.of(force) }),
   };
 }

@@ -6,6 +6,7 @@ import {
   type Finding,
   type TensionColumns,
   type TestPiece,
+  trailStep,
 } from '../base/index.js';
 import {
   beyondCompliance,
@@ -203,9 +204,16 @@ export function analyseUnloading(record: TensionColumns, testPiece: TestPiece, o
         }),
     findings,
     trail: [
-      ...(frame && given.travel ? [{ step: 'frame compliance removed from travel', values: frameInWords(frame) }] : []),
-      { step: 'force divided by the original area', values: { area: lengths.area } },
-      ...(shift === 0 ? [] : [{ step: 'strain origin moved to where the line meets zero stress', values: { shift } }]),
+      ...(frame && given.travel
+        ? [
+            trailStep('frame-compliance-removed', {
+              ...frameInWords(frame),
+              largest: frame.at(given.force.reduce((most, one) => Math.max(most, one))),
+            }),
+          ]
+        : []),
+      trailStep('force-over-area', { area: lengths.area }),
+      ...(shift === 0 ? [] : [trailStep('origin-moved', { shift })]),
     ],
     provenance: provenanceOf(options, { ...given }),
   };

@@ -35,7 +35,7 @@ const dayOf = (date: string | undefined): string | undefined => /^\d{4}-\d\d-\d\
 
 /** How old the verification was on the day of the test. */
 function ageFindings(date: string | undefined, test: string | undefined, interval: number): Finding[] {
-  if (date === undefined) return [finding('calibration-date-missing')];
+  if (date === undefined) return [finding('calibration-date-missing', {})];
   const day = dayOf(test);
   if (day === undefined) return [finding('calibration-age-unknown', { date })];
   if (date > day) return [finding('calibration-after-test', { date, test: day })];

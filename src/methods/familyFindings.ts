@@ -1,4 +1,4 @@
-import { finding, type Finding, type FindingCode } from '../base/index.js';
+import { finding, type Finding } from '../base/index.js';
 import {
   crossCheck,
   explainProperties,
@@ -73,7 +73,7 @@ export function familyFindings(result: Quantities, numbers: TensionNumbers, sett
     const options = { ...how, ...(family ? { family, margin: thresholds.familyMargin } : {}) };
     const { compared, causes } = explainProperties(properties, options);
     const outside = compared.filter((one) => one.outside);
-    if (outside.length > 0) found.push(unlike(outside, causes, properties, settings, how));
+    if (outside.length > 0) found.push(unlike(outside, causes, properties, numbers, settings, how));
   }
   return [...found, ...crossed(result, numbers)];
 }
@@ -83,6 +83,7 @@ function unlike(
   outside: readonly ComparedProperty[],
   causes: readonly PropertyCause[],
   properties: MeasuredProperties,
+  numbers: TensionNumbers,
   { family }: TensionSettings,
   how: Measurement,
 ): Finding {
@@ -108,12 +109,15 @@ function unlike(
   if (cause?.key === 'force-in-kilonewtons')
     return finding(
       'force-looks-like-kilonewton',
-      { ...values, stress: properties.tensileStrength! },
+      { ...values, stress: properties.tensileStrength ?? value },
       { field: 'tensileStrength', severity },
     );
-  if (cause?.key === 'strain-in-percent')
-    return finding('strain-looks-like-percent', { ...values, slope: properties.modulus! }, { field: 'elasticSlope', severity });
-  const code: FindingCode = codes[cause ? cause.about : 'method'];
+  const { modulus: slope, tensileStrength: strength } = properties;
+  if (cause?.key === 'strain-in-percent' && slope !== undefined && strength !== undefined) {
+    const strain = numbers.maximum?.strain ?? strength / slope;
+    return finding('strain-looks-like-percent', { ...values, strain, slope }, { field: 'elasticSlope', severity });
+  }
+  const code = codes[cause ? cause.about : 'method'];
   // of travel with the frame in it the fault of the missing modulus has said so already
   const known = cause?.key === 'frame-compliance-left-in' && how.frameRemoved !== true && outside.length === 1;
   return finding(code, values, { field, severity: known ? 'note' : severity });

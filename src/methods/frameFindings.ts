@@ -30,7 +30,7 @@ export function conditionFindings(
       ? [finding('compliance-of-other-grips', { measured: one.grips, used })]
       : []),
     ...(one?.direction !== undefined && one.direction !== loaded
-      ? [finding('compliance-of-other-direction', { measured: one.direction, used: loaded })]
+      ? [finding('compliance-of-other-direction', { measuredDirection: one.direction, usedDirection: loaded })]
       : []),
   ]);
 }
@@ -99,7 +99,7 @@ export function frameFindings(
   const motion = settings.frameCompliance;
   return [
     ...(motion && record.travel ? [...conditionFindings([motion], settings.test, loaded), ...beyondCompliance(record.force, motion)] : []),
-    ...(recorded.basis === 'travel' ? [finding('extension-from-travel'), ...slopeFindings(numbers, motion, frame)] : []),
+    ...(recorded.basis === 'travel' ? [finding('extension-from-travel', {}), ...slopeFindings(numbers, motion, frame)] : []),
     ...displacementFindings(recorded, numbers, result, settings, strainStep),
   ];
 }

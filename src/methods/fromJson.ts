@@ -31,11 +31,11 @@ function revive(fields: Fields, [name, ...rest]: readonly string[]): void {
  *
  * @remarks
  * Columns become `Float64Array` again, whatever the method. Name the method to have it checked and typed; without, the text may be of any method,
- * and the type is that of a tension test. A text of a newer layout is refused.
+ * and the type is that of a tension test. A text of another layout, newer or older, is refused.
  *
  * @param text - JSON text made by `toJson`.
  * @returns The result; of `analyseCurve` it lacks what needs a test piece.
- * @throws {@link InputError} `wrong-type` where the text is no such result, `out-of-range` where its layout is newer or the method unknown.
+ * @throws {@link InputError} `wrong-type` where the text is no such result, `out-of-range` where its layout is another or the method unknown.
  *
  * @example
  * ```ts

@@ -1,4 +1,4 @@
-import type { StressStrainCurve } from '../base/index.js';
+import { trailValue, type StressStrainCurve } from '../base/index.js';
 import { requirePiece, type FrameMotion, type PieceLengths } from '../curve/index.js';
 import { filletShare } from './tensionKernel.js';
 import type { TensionSettings } from './tensionOptions.js';
@@ -13,16 +13,10 @@ export interface CurveAsRecorded extends StressStrainCurve {
   readonly frame?: Float64Array;
 }
 
-/** A number of a step of the trail. */
-function valueOf({ trail }: TensionResult, step: string, name: string): number | undefined {
-  const value = trail.find((one) => one.step.startsWith(step))?.values[name];
-  return typeof value === 'number' ? value : undefined;
-}
-
 /** Motion of the frame by sample, from where the strain is travel. */
 function frameOf(result: TensionResult, area: number, motion: FrameMotion): Float64Array | undefined {
   const { stress } = result.curve;
-  const splice = valueOf(result, 'curve carried on by travel', 'fromSample');
+  const splice = trailValue(result.trail, 'carried-on-by-travel', 'fromSample');
   if (result.extensionBasis === 'travel') return stress.map((R) => motion.at(R * area));
   if (splice === undefined) return undefined;
   const before = motion.at(stress[splice - 1]! * area);
@@ -38,7 +32,7 @@ export function recordedCurve(from: string, result: TensionResult, settings: Ten
   const motion = settings.frameCompliance;
   if (!motion) return { ...moved, lengths, elasticLengthRatio: 1 };
   const ratio = result.extensionBasis === 'travel' ? lengths.effectiveLength / lengths.parallelLength : 1;
-  const slope = valueOf(result, 'elastic share of the fillets', 'slope');
+  const slope = trailValue(result.trail, 'fillets-taken-off', 'slope');
   const surplus = slope === undefined ? 0 : filletShare(slope, ratio);
   const frame = frameOf(result, lengths.area, motion);
   return {

@@ -23,6 +23,9 @@ function spread(list: readonly number[], factor: number, digits: number): string
   return high / low > factor ? `${Number(low.toPrecision(digits))} to ${Number(high.toPrecision(digits))}` : undefined;
 }
 
+/** What others wrote stands in quotation marks: it is no word of ours, whatever it says. */
+const quoted = (text: string | undefined): string | undefined => text && `"${text}"`;
+
 const inArea = (values: string | undefined): string | undefined => values && `${values} mm²`;
 
 /** Mean strain rate while the piece was loaded. */
@@ -57,8 +60,8 @@ export function replicateDifferences(results: readonly TensionResult[]): FoundDi
       ),
   );
   add('extensionBasis', 'the source of the strain', words(results.map(({ extensionBasis }) => extensionBasis)));
-  add('material', 'the material', words(results.map(({ test }) => test.material)));
-  add('operator', 'the operator', words(results.map(({ test }) => test.operator)));
+  add('material', 'the material', words(results.map(({ test }) => quoted(test.material))));
+  add('operator', 'the operator', words(results.map(({ test }) => quoted(test.operator))));
   add('rate', 'the mean strain rate', spread(results.map(rateOf), RATE_ALIKE, 2));
   return found;
 }

@@ -1,4 +1,4 @@
-import type { TensionRecord, TrailStep } from '../base/index.js';
+import { trailStep, type TensionRecord, type TrailStep } from '../base/index.js';
 import type { PieceLengths, RecordedCurve } from '../curve/index.js';
 import type { TensionNumbers } from './tensionKernel.js';
 import type { TensionSettings } from './tensionOptions.js';
@@ -16,32 +16,28 @@ export function tensionTrail(
   const trail: TrailStep[] = [];
   const motion = settings.frameCompliance;
   if (motion && record.travel)
-    trail.push({
-      step: 'frame compliance removed from travel',
-      values: {
-        ...frameInWords(motion),
-        largest: motion.at(record.force[numbers.highest]!),
-      },
-    });
-  trail.push({ step: 'force divided by the original area', values: { area: lengths.area } });
-  trail.push({
-    step: recorded.basis === 'travel' ? 'travel divided by the parallel length' : 'strain of the extensometer',
-    values: { length: recorded.strainLength },
-  });
+    trail.push(trailStep('frame-compliance-removed', { ...frameInWords(motion), largest: motion.at(record.force[numbers.highest]!) }));
+  trail.push(trailStep('force-over-area', { area: lengths.area }));
+  trail.push(
+    trailStep(recorded.basis === 'travel' ? 'strain-by-parallel-length' : 'strain-by-extensometer', { length: recorded.strainLength }),
+  );
   const end = recorded.extensometerEnd;
   if (end !== undefined)
     trail.push(
       recorded.basis === 'extensometer-then-travel'
-        ? { step: 'curve carried on by travel over the parallel length', values: { fromSample: end, length: lengths.parallelLength } }
-        : { step: 'curve ended with the extensometer', values: { samples: end } },
+        ? trailStep('carried-on-by-travel', { fromSample: end, length: lengths.parallelLength })
+        : trailStep('ended-with-extensometer', { samples: end }),
     );
   if (numbers.filletSlope !== undefined)
-    trail.push({
-      step: 'elastic share of the fillets taken off',
-      values: { effectiveLength: lengths.effectiveLength, parallelLength: lengths.parallelLength, slope: numbers.filletSlope },
-    });
+    trail.push(
+      trailStep('fillets-taken-off', {
+        effectiveLength: lengths.effectiveLength,
+        parallelLength: lengths.parallelLength,
+        slope: numbers.filletSlope,
+      }),
+    );
   trail.push(...lineTrail(numbers));
   if (numbers.fracture.ok && numbers.fracture.index < recorded.strain.length - 1)
-    trail.push({ step: 'samples after the fracture left out', values: { fromSample: numbers.fracture.index + 1 } });
+    trail.push(trailStep('after-fracture-left-out', { fromSample: numbers.fracture.index + 1 }));
   return trail;
 }

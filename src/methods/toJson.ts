@@ -1,6 +1,6 @@
 import { requireObject } from '../base/index.js';
 
-/** @internal Version of the layout of a result as JSON; a higher one can read a lower one. */
+/** @internal Version of the layout of a result as JSON, raised when a field is removed, renamed or given another meaning; `fromJson` reads this one alone. */
 export const schemaVersion = 1;
 
 /**

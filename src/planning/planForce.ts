@@ -59,7 +59,7 @@ export function planForce(
   const values = { force: greatest, share: 100 * utilisation, capacity };
   if (utilisation > 1) findings.push(finding('force-above-capacity', values));
   else if (utilisation > limits.utilisation) findings.push(finding('force-near-capacity', values));
-  if (verifiedFrom === undefined) findings.push(finding('force-unverified'));
+  if (verifiedFrom === undefined) findings.push(finding('force-unverified', {}));
   if (verifiedFrom !== undefined && least < verifiedFrom)
     findings.push(finding('force-below-verified', { force: least, what, limit: verifiedFrom, why: 'the lowest verified force' }));
   else if (least < limits.leastForce * capacity)

@@ -26,8 +26,8 @@ function frameFindings({ travel }: Pick<TensionPlan, 'travel'>, { frame, limits 
         travel.travel > frame.stroke ? { severity: 'fault' } : {},
       ),
     );
-  if (frame.compliance === undefined) found.push(finding('frame-compliance-unknown'));
-  if (frame.bore !== undefined && frame.oilVolume === undefined) found.push(finding('oil-volume-unknown'));
+  if (frame.compliance === undefined) found.push(finding('frame-compliance-unknown', {}));
+  if (frame.bore !== undefined && frame.oilVolume === undefined) found.push(finding('oil-volume-unknown', {}));
   return found;
 }
 
@@ -77,7 +77,7 @@ function useFindings({ extensometer, claimsStandard, use, control = 'iso-a' }: T
   const standard = control.startsWith('iso') ? 'ISO 6892-1' : 'ASTM E8/E8M';
   return [
     ...((claimsStandard === true || use === 'acceptance') && !extensometer ? [finding('strain-not-in-accordance', { standard })] : []),
-    ...(use === 'structural' ? [finding('structural-acceptance')] : []),
+    ...(use === 'structural' ? [finding('structural-acceptance', {})] : []),
   ];
 }
 

@@ -1,4 +1,4 @@
-import { InputError, requireFinite, requireOptions, type TensionColumns, type TensionRecord } from '../base/index.js';
+import { InputError, requireFinite, requireOptions, trailStep, type TensionColumns, type TensionRecord } from '../base/index.js';
 import { channelLag } from './channelLag.js';
 import { ownColumns, repairedBy, type Repaired } from './repaired.js';
 import { recordOutline } from './recordOutline.js';
@@ -10,11 +10,11 @@ export function alignChannelsKernel(record: TensionRecord, given?: number): Repa
   const samples = given ?? found?.samples ?? 0;
   if (samples === 0) return { record, trail: [] };
   return repairedBy(record, [
-    {
-      step: 'force moved against the other channels',
-      values: { samples, ...(found ? { correlation: found.correlation, without: found.without } : {}) },
-      change: { kind: 'advance', column: 'force', samples },
-    },
+    trailStep(
+      'channels-aligned',
+      { samples, ...(found ? { correlation: found.correlation, without: found.without } : {}) },
+      { kind: 'advance', column: 'force', samples },
+    ),
   ]);
 }
 

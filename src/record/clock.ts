@@ -88,7 +88,7 @@ export function surveyClock(time: Float64Array, gap = GAP): ClockSurvey {
 
 /** @internal Doubts about the clock. */
 export function clockFindings(clock: ClockSurvey | undefined, time: Float64Array | undefined): Finding[] {
-  if (!clock || !time) return [finding('time-missing')];
+  if (!clock || !time) return [finding('time-missing', {})];
   const n = time.length;
   const { usual, backward, firstBackward, standing, gaps, longest, longestAt, change } = clock;
   const found: Finding[] = [];

@@ -1,4 +1,4 @@
-import type { TensionColumns, TensionRecord } from '../base/index.js';
+import { trailStep, type TensionColumns, type TensionRecord } from '../base/index.js';
 import { ownColumns, repairedBy, type Repaired } from './repaired.js';
 
 /** @internal {@link collapseRepeats} on a checked record. */
@@ -14,9 +14,7 @@ export function collapseRepeatsKernel(record: TensionRecord): Repaired {
     else ranges.push([i, i]);
   }
   if (left === 0) return { record, trail: [] };
-  return repairedBy(record, [
-    { step: 'samples that repeat the one before left out', values: { samples: left }, change: { kind: 'keep', ranges } },
-  ]);
+  return repairedBy(record, [trailStep('repeats-left-out', { samples: left }, { kind: 'keep', ranges })]);
 }
 
 /**

@@ -1,4 +1,4 @@
-import { type TensionColumns, type TensionRecord, type TrailStep } from '../base/index.js';
+import { trailStep, type TensionColumns, type TensionRecord, type TrailStep } from '../base/index.js';
 import { findJumps } from './jumps.js';
 import { ownColumns, repairedBy, type Repaired } from './repaired.js';
 import { recordOutline } from './recordOutline.js';
@@ -13,11 +13,11 @@ export function joinJumpsKernel(record: TensionRecord): Repaired {
     return findJumps(outline, values).map(({ at, size }) => {
       const usual = (values[at - 1]! - values[at - 2]! + values[at + 1]! - values[at]!) / 2;
       const amount = usual - size;
-      return {
-        step: `jump of ${column} joined`,
-        values: { sample: at, size, amount },
-        change: { kind: 'add', column, range: [at, values.length - 1], amount },
-      };
+      return trailStep(
+        'jump-joined',
+        { column, sample: at, size, amount },
+        { kind: 'add', column, range: [at, values.length - 1], amount },
+      );
     });
   });
   return repairedBy(record, trail);

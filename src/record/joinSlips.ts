@@ -1,4 +1,4 @@
-import type { TensionColumns, TensionRecord, TrailStep } from '../base/index.js';
+import { trailStep, type TensionColumns, type TensionRecord, type TrailStep } from '../base/index.js';
 import { excursionsOf } from './excursions.js';
 import { findJumps } from './jumps.js';
 import { ownColumns, repairedBy, type Repaired } from './repaired.js';
@@ -13,32 +13,32 @@ export function joinSlipsKernel(record: TensionRecord): Repaired {
   const slips = excursionsOf(record, outline).drops.flatMap(({ kind, range, way }): TrailStep[][] => {
     if (kind !== 'slip' || way <= 0) return [];
     const [from, , to] = range;
-    const cut: TrailStep = {
-      step: 'excursion of a slip in the grips left out',
-      values: { fromSample: from + 1, toSample: to - 1, samples: to - from - 1 },
-      change: {
+    const cut = trailStep(
+      'slip-left-out',
+      { fromSample: from + 1, toSample: to - 1, samples: to - from - 1 },
+      {
         kind: 'keep',
         ranges: [
           [0, from],
           [to, last],
         ],
       },
-    };
-    const shift: TrailStep = {
-      step: `way in the grips taken out of ${motion.column}`,
-      values: { sample: from + 1, way },
-      change: { kind: 'add', column: motion.column, range: [from + 1, last], amount: -way },
-    };
+    );
+    const shift = trailStep(
+      'slip-taken-out',
+      { column: motion.column, sample: from + 1, way },
+      { kind: 'add', column: motion.column, range: [from + 1, last], amount: -way },
+    );
     return [to - from > 1 ? [cut, shift] : [shift]];
   });
   // a travel that jumps ahead under load slipped within one sample
   const jumps = record.travel ? findJumps(outline, record.travel).filter(({ size }) => size > 0) : [];
   const ahead = jumps.map(({ at, size }): TrailStep[] => [
-    {
-      step: 'way in the grips taken out of travel',
-      values: { sample: at, way: size },
-      change: { kind: 'add', column: 'travel', range: [at, last], amount: -size },
-    },
+    trailStep(
+      'slip-taken-out',
+      { column: 'travel', sample: at, way: size },
+      { kind: 'add', column: 'travel', range: [at, last], amount: -size },
+    ),
   ]);
   // later slips first, so that the samples of earlier ones keep their numbers
   return repairedBy(record, [...ahead, ...slips.reverse()].flat());

@@ -1,4 +1,4 @@
-import type { TensionColumns, TensionRecord } from '../base/index.js';
+import { trailStep, type TensionColumns, type TensionRecord } from '../base/index.js';
 import { excursionsOf } from './excursions.js';
 import { ownColumns, repairedBy, type Repaired } from './repaired.js';
 import { recordOutline } from './recordOutline.js';
@@ -17,9 +17,7 @@ export function loadingEnvelopeKernel(record: TensionRecord): Repaired {
   }
   ranges.push([next, record.force.length - 1]);
   const samples = away.reduce((sum, { range }) => sum + range[2] - range[0] - 1, 0);
-  return repairedBy(record, [
-    { step: 'excursions of a drive that went back left out', values: { count: away.length, samples }, change: { kind: 'keep', ranges } },
-  ]);
+  return repairedBy(record, [trailStep('excursions-left-out', { count: away.length, samples }, { kind: 'keep', ranges })]);
 }
 
 /**

@@ -1,4 +1,4 @@
-import { requireOptions, requirePositive, type TensionColumns } from '../base/index.js';
+import { requireOptions, requirePositive, trailStep, type TensionColumns } from '../base/index.js';
 import { surveyClock } from './clock.js';
 import { ownColumns, repairedBy, type Repaired } from './repaired.js';
 
@@ -33,10 +33,6 @@ export function rebuildTime(record: TensionColumns, options: { readonly rate?: n
   // a record without a clock is given one
   const clocked = { ...own, time: time ?? new Float64Array(own.force.length) };
   return repairedBy(clocked, [
-    {
-      step: 'time counted anew in equal steps',
-      values: { start, rate },
-      change: { kind: 'clock', start, step: options.rate === undefined ? usual! : 1 / rate },
-    },
+    trailStep('clock-rebuilt', { start, rate }, { kind: 'clock', start, step: options.rate === undefined ? usual! : 1 / rate }),
   ]);
 }

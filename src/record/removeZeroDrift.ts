@@ -1,4 +1,4 @@
-import type { TensionColumns, TensionRecord } from '../base/index.js';
+import { trailStep, type TensionColumns, type TensionRecord } from '../base/index.js';
 import { ownColumns, repairedBy, type Repaired } from './repaired.js';
 import { recordOutline } from './recordOutline.js';
 import { surveyZeros } from './zeros.js';
@@ -21,11 +21,11 @@ export function removeZeroDriftKernel(record: TensionRecord): Repaired {
   const slope = (after - before) / (afterAt - beforeAt);
   const zeroAt = (sample: number): number => before + slope * (sample - beforeAt);
   return repairedBy(record, [
-    {
-      step: 'drift of the zero removed, straight over the record',
-      values: { before, after, beforeAt, afterAt },
-      change: { kind: 'ramp', column: 'force', amounts: [-zeroAt(0), -zeroAt(force.length - 1)] },
-    },
+    trailStep(
+      'zero-drift-removed',
+      { before, after, beforeAt, afterAt },
+      { kind: 'ramp', column: 'force', amounts: [-zeroAt(0), -zeroAt(force.length - 1)] },
+    ),
   ]);
 }
 

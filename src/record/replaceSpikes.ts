@@ -1,4 +1,12 @@
-import { requireOptions, requireWords, soundLength, type TensionColumns, type TensionRecord, type TrailStep } from '../base/index.js';
+import {
+  requireOptions,
+  requireWords,
+  soundLength,
+  trailStep,
+  type TensionColumns,
+  type TensionRecord,
+  type TrailStep,
+} from '../base/index.js';
 import { ownColumns, repairedBy, type Repaired } from './repaired.js';
 import { findSpikes, type Spike } from './spikes.js';
 
@@ -20,15 +28,16 @@ export function spikeStep(name: SpikeColumn, column: Float64Array, spikes: reado
       values.push(before + ((after - before) * (i - first + 1)) / (last - first + 2));
     }
   }
-  return {
-    step: `spikes of ${name} replaced by the line between their neighbours`,
-    values: {
+  return trailStep(
+    'spikes-replaced',
+    {
+      column: name,
       samples: samples.join(' '),
       before: samples.map((i) => String(column[i])).join(' '),
       after: values.map(String).join(' '),
     },
-    change: { kind: 'set', column: name, samples, values },
-  };
+    { kind: 'set', column: name, samples, values },
+  );
 }
 
 /** @internal {@link replaceSpikes} on a checked record. */

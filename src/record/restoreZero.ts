@@ -1,4 +1,4 @@
-import type { TensionColumns, TensionRecord, TrailStep } from '../base/index.js';
+import { trailStep, type TensionColumns, type TensionRecord, type TrailStep } from '../base/index.js';
 import { excursionsOf } from './excursions.js';
 import { ownColumns, repairedBy, type Repaired } from './repaired.js';
 import { recordOutline } from './recordOutline.js';
@@ -11,19 +11,19 @@ export function restoreZeroKernel(record: TensionRecord): Repaired {
   const { zeros, zeroMoves } = excursionsOf(record, outline);
   const trail: TrailStep[] = [];
   if (zeros.tareStep !== undefined)
-    trail.push({
-      step: 'force before a late tare counted from the zero after it',
-      values: { sample: zeros.from, step: zeros.tareStep },
-      change: { kind: 'add', column: 'force', range: [0, zeros.from - 1], amount: zeros.tareStep },
-    });
+    trail.push(
+      trailStep(
+        'late-tare-carried-back',
+        { sample: zeros.from, step: zeros.tareStep },
+        { kind: 'add', column: 'force', range: [0, zeros.from - 1], amount: zeros.tareStep },
+      ),
+    );
   for (const { at, fall } of zeroMoves) {
     // the force would have gone on as it did before
     const amount = fall + Math.max(0, force[at - 1]! - force[at - 2]!);
-    trail.push({
-      step: 'zero of the force that was set under load put back',
-      values: { sample: at, fall, amount },
-      change: { kind: 'add', column: 'force', range: [at, force.length - 1], amount },
-    });
+    trail.push(
+      trailStep('zero-put-back', { sample: at, fall, amount }, { kind: 'add', column: 'force', range: [at, force.length - 1], amount }),
+    );
   }
   return repairedBy(record, trail);
 }

@@ -1,4 +1,4 @@
-import { InputError, requireWords, type TensionColumns } from '../base/index.js';
+import { InputError, requireWords, trailStep, type TensionColumns } from '../base/index.js';
 import { ownColumns, repairedBy, type Repaired } from './repaired.js';
 
 /** Columns whose sign may be the other way. */
@@ -29,7 +29,7 @@ export function reverseSign(record: TensionColumns, columns: readonly Reversible
   const own = ownColumns(from, record);
   const trail = requireWords(from, 'columns', columns, reversible).map((column, k) => {
     if (!own[column]) throw new InputError(from, `columns[${k}]`, 'missing', 'must name a column of the record', column);
-    return { step: `sign of ${column} turned`, values: { factor: -1 }, change: { kind: 'multiply', column, factor: -1 } as const };
+    return trailStep('sign-turned', { column, factor: -1 }, { kind: 'multiply', column, factor: -1 });
   });
   return repairedBy(own, trail);
 }

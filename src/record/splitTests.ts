@@ -1,5 +1,5 @@
 import { maximumIndex } from '../numeric/index.js';
-import type { TensionColumns } from '../base/index.js';
+import { trailStep, type TensionColumns } from '../base/index.js';
 import { ownColumns, repairedBy, type Repaired } from './repaired.js';
 import { testSegments } from './segments.js';
 
@@ -30,11 +30,11 @@ export function splitTests(record: TensionColumns): Repaired[] {
   if (parts.length < 2) return [{ record: own, trail: [] }];
   return parts.map(([first, last], k) =>
     repairedBy(own, [
-      {
-        step: 'one test of several taken',
-        values: { test: k + 1, of: parts.length, fromSample: first, toSample: last },
-        change: { kind: 'keep', ranges: [[first, last]] },
-      },
+      trailStep(
+        'one-test-taken',
+        { test: k + 1, of: parts.length, fromSample: first, toSample: last },
+        { kind: 'keep', ranges: [[first, last]] },
+      ),
     ]),
   );
 }

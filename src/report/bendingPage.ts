@@ -57,7 +57,7 @@ export const bendingPage: MethodPage<BendingResult> = {
       'Set-up',
       setup.hexagonOn === undefined
         ? show.say('{points} points', { points: setup.points })
-        : show.say('{points} points, on {side}', { points: setup.points, side: setup.hexagonOn }),
+        : show.say('{points} points, on {side}', { points: setup.points, side: show.term(setup.hexagonOn) }),
     ],
     ['Span L', show.value(setup.span, 'mm', 5)],
     ['Arm a', setup.arm === undefined ? undefined : show.value(setup.arm, 'mm', 5)],

@@ -1,3 +1,4 @@
+import { trailValue } from '../base/index.js';
 import type { CompressionResult } from '../methods/index.js';
 import { compressionCurveFigure } from './compressionCurveFigure.js';
 import { compressionFlowFigure } from './compressionFlowFigure.js';
@@ -29,7 +30,7 @@ function quantities(result: CompressionResult): ShownQuantity[] {
 function howFound(result: CompressionResult, show: Presentation): string[] {
   const { say, number, percent, digits, value } = show;
   const { buckling, hardening, flowCurve, trail } = result;
-  const friction = trail.find(({ step }) => step.startsWith('friction'))?.values['friction'];
+  const friction = trailValue(trail, 'end-friction-taken-off', 'friction');
   return [
     ...lineInWords(result.modulusWindow, show),
     ...result.proofStrengths.map(({ symbol, extension, strain }) =>

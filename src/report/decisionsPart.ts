@@ -72,7 +72,7 @@ function ruleInWords({ rule = 'simple', guardFactor = 1.645, rounding }: Specifi
 
 function verdictInWords({ verdict, toldApart }: Decision, { say }: Presentation): string {
   const words = verdicts[verdict];
-  return toldApart === false ? say('{verdict}; cannot be told apart from the limit', { verdict: words }) : say(words);
+  return toldApart === false ? say('{verdict}; cannot be told apart from the limit', { verdict: say(words) }) : say(words);
 }
 
 function riskInWords({ consumersRisk, producersRisk, probabilityOfConformity: p }: Decision, show: Presentation): string {

@@ -52,7 +52,7 @@ export function displacementVerificationFigure(verification: DisplacementVerific
   );
   const classes = shown
     .map(({ displacementClass: name, share, length }) => ({
-      text: say('class {name}', { name: String(name) }),
+      text: say('class {name}', { name }),
       limits: places.map((x): Place => [x, 100 * Math.max(share, length / x)]),
     }))
     .reverse();

@@ -42,7 +42,7 @@ export function forceVerificationFigure(verification: ForceVerification, options
   const shown = forceClasses.slice(Math.max(0, (wide < 0 ? forceClasses.length : wide) - 1), wide < 0 ? undefined : wide + 1);
   const classes = shown
     .map(({ forceClass: name, indicationError }) => ({
-      text: say('class {name}', { name: String(name) }),
+      text: say('class {name}', { name }),
       limits: [[0, 100 * indicationError], [along.to, 100 * indicationError]] as const, // prettier-ignore
     }))
     .reverse();

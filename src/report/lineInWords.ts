@@ -13,7 +13,7 @@ export function sectionInWords({ shape, dimensions, area }: Section, show: Prese
 
 /** @internal What a strain was taken from, and over which length. */
 export const strainBasis = (basis: string, length: number, show: Presentation): string =>
-  show.say('{basis}, over {length}', { basis: basis.replaceAll('-', ' '), length: show.value(length, 'mm', 5) });
+  show.say('{basis}, over {length}', { basis: show.term(basis.replaceAll('-', ' ')), length: show.value(length, 'mm', 5) });
 
 /** @internal The elastic line in sentences: its window, its origin, what others would give. */
 export function lineInWords(line: TensionResult['modulusWindow'], show: Presentation): string[] {
@@ -23,7 +23,7 @@ export function lineInWords(line: TensionResult['modulusWindow'], show: Presenta
     say(
       'Elastic line: window {criterion}, samples {first} to {last} ({points}), {low} to {high}; slope {slope}, R² = {rSquared}, S_m(rel) = {doubt}.',
       {
-        criterion: line.criterion,
+        criterion: show.term(line.criterion),
         first: line.first,
         last: line.last,
         points: line.points,
@@ -52,7 +52,7 @@ export function loadingInWords(loading: Loading | undefined, show: Presentation)
   return (loading?.stages ?? []).map(({ stage, stressRate, strainRate }) => {
     const met = loading!.controls.filter((one) => one.stage === stage && one.met).map(({ control }) => show.term(control));
     const rates = {
-      stage,
+      stage: show.term(stage),
       stress: show.value(stressRate.median, 'MPa/s', 3),
       strain: show.digits(strainRate.median.toExponential(1)),
     };

@@ -83,13 +83,8 @@ export const cautionsPart = (work: FrameWork, show: Presentation): Html =>
   sectionOf(show.say('Cautions'), [bullets(cautionsInWords(work, show))]);
 
 /** @internal What was done, step by step, with its numbers. */
-export const trailPart = (heading: string, trail: readonly TrailStep[], { term, number }: Presentation): Html => {
-  const steps = trail.map(({ step, values }) => {
-    const numbers = Object.entries(values).map(
-      ([name, value]) => `${term(name)} ${typeof value === 'number' ? number(value, 6) : term(value)}`,
-    );
-    return html`<li>${term(step)} (${numbers.join('; ')})</li>`;
-  });
+export const trailPart = (heading: string, trail: readonly TrailStep[], { step }: Presentation): Html => {
+  const steps = trail.map((one) => html`<li>${step(one)}</li>`);
   return sectionOf(
     heading,
     steps.length === 0

@@ -47,7 +47,9 @@ function paceTable(plan: TensionPlan, { say, number, unit }: Presentation): Text
   return {
     heading: say('Pace sheet'),
     caption: [
-      say('For the middle of the expected range, {control}: a guide to the hand, no prediction.', { control: controlNames[plan.control] }),
+      say('For the middle of the expected range, {control}: a guide to the hand, no prediction.', {
+        control: say(controlNames[plan.control]),
+      }),
       say('Time counts from the first force; move evenly, and do not stop through yield.'),
     ].join(' '),
     columns: [...numbers, say('part'), say('do')],
@@ -67,7 +69,7 @@ function paceTable(plan: TensionPlan, { say, number, unit }: Presentation): Text
 function speedsOf(plan: TensionPlan, { say, number, value }: Presentation): string[] {
   const strokes = plan.frame.drive?.kind === 'pump';
   return plan.stages.map(({ stage, speed, drivePerMinute }) => {
-    const known = { stage: stageNames[stage], speed: value(60 * speed, 'mm/min', 3) };
+    const known = { stage: say(stageNames[stage]), speed: value(60 * speed, 'mm/min', 3) };
     if (drivePerMinute === undefined) return say('{stage}: {speed}', known);
     const drive = { ...known, count: number(drivePerMinute, 2) };
     return strokes ? say('{stage}: {speed}, {count} strokes a minute', drive) : say('{stage}: {speed}, {count} turns a minute', drive);

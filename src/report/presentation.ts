@@ -115,7 +115,8 @@ export function presentation(from: string, { language = english, units = 'SI', a
   requireOneOf(from, 'options.appearance', appearance, ['light', 'dark']);
   const words = printed(wordsOf(language));
   const { number, digits } = words;
-  const unit = (metric: string): ShownUnit => (inLb ? inchPound[metric] : undefined) ?? { unit: metric, factor: 1 };
+  const unit = (metric: string): ShownUnit =>
+    (inLb && Object.hasOwn(inchPound, metric) ? inchPound[metric] : undefined) ?? { unit: metric, factor: 1 };
   return {
     ...words,
     inchPound: inLb,

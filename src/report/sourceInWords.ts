@@ -23,8 +23,13 @@ const inputs: Readonly<Record<string, Phrase | undefined>> = {
 
 /** @internal What a line of a budget stands for, in words. */
 export function sourceInWords({ input, source }: UncertaintyBudget['lines'][number], { say, term }: Presentation): string {
-  const known = inputs[input];
+  const known = Object.hasOwn(inputs, input) ? inputs[input] : undefined;
   const [, dimension] = /^section\.(.+)$/.exec(input) ?? [];
-  const words = dimension !== undefined ? say('{dimension} of the section', { dimension }) : known === undefined ? term(input) : say(known);
+  const words =
+    dimension !== undefined
+      ? say('{dimension} of the section', { dimension: term(dimension) })
+      : known === undefined
+        ? term(input)
+        : say(known);
   return source === undefined || source === input ? words : `${words}: ${term(source)}`;
 }

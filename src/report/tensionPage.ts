@@ -28,7 +28,7 @@ function identity(result: TensionOrCurve, show: Presentation): [Phrase, string |
 
 /** What explains the elastic line: its residuals, other windows, and what it means for the proof strength. */
 function trustInWords({ residuals, envelope, trust }: NonNullable<TensionResult['modulusWindow']>, show: Presentation): string[] {
-  const { say, number, percent, value } = show;
+  const { say, number, percent, value, term } = show;
   const sentences: string[] = [];
   if (residuals)
     sentences.push(
@@ -42,7 +42,7 @@ function trustInWords({ residuals, envelope, trust }: NonNullable<TensionResult[
       windows: envelope.windows,
       low: value(envelope.slope[0] / 1000, 'GPa', 4),
       high: value(envelope.slope[1] / 1000, 'GPa', 4),
-      verdict: envelope.verdict,
+      verdict: term(envelope.verdict),
     };
     const proof = envelope.proofStrength;
     sentences.push(
@@ -59,7 +59,7 @@ function trustInWords({ residuals, envelope, trust }: NonNullable<TensionResult[
     sentences.push(
       say(
         'Leverage of the slope on Rp0.2: λ = {leverage}; one standard error of the slope moves the offset by {doubt} of itself: {verdict}.',
-        { leverage: number(trust.leverage, 3), doubt: percent(trust.offsetDoubt), verdict: trust.verdict },
+        { leverage: number(trust.leverage, 3), doubt: percent(trust.offsetDoubt), verdict: term(trust.verdict) },
       ),
     );
   return sentences;
@@ -67,7 +67,7 @@ function trustInWords({ residuals, envelope, trust }: NonNullable<TensionResult[
 
 /** How each value was found, in sentences with the numbers. */
 function howFound(result: TensionOrCurve, show: Presentation): string[] {
-  const { say, number, percent, digits } = show;
+  const { say, number, percent, digits, term } = show;
   const { modulusWindow: line, fracture, hardening, upperYieldStrength: upper, proofStrengths } = result;
   const sentences: string[] = [];
   if (line) sentences.push(...lineInWords(line, show), ...trustInWords(line, show));
@@ -96,7 +96,7 @@ function howFound(result: TensionOrCurve, show: Presentation): string[] {
   sentences.push(say('Maximum: sample {sample}.', { sample: result.maximumIndex }));
   if (fracture)
     sentences.push(
-      say('Fracture: sample {sample}, recognised as {how}.', { sample: fracture.index, how: fracture.how.replaceAll('-', ' ') }),
+      say('Fracture: sample {sample}, recognised as {how}.', { sample: fracture.index, how: term(fracture.how.replaceAll('-', ' ')) }),
     );
   if (result.elongationMethod === 'subdivision')
     sentences.push(say('A: by subdivision of the gauge length, since the piece broke near a mark.'));

@@ -71,7 +71,7 @@ function quantitiesOf(result: TensionOrCurve, field: Field): Quantity | readonly
 
 /** @internal The quantities of a tension test in the order of the test; E has two figures where a frame compliance was removed. */
 export function tensionQuantitiesShown(result: TensionOrCurve): ShownQuantity[] {
-  const frameRemoved = result.trail.some(({ step }) => step.startsWith('frame compliance removed'));
+  const frameRemoved = result.trail.some(({ code }) => code === 'frame-compliance-removed');
   return (Object.keys(shown) as Field[]).flatMap((field) => {
     const { unit, factor, step }: Shown = shown[field];
     const way = { unit, factor, step: field === 'modulus' && frameRemoved ? { figures: 2 } : step };

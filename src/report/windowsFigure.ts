@@ -74,7 +74,7 @@ export function windowsFigure(
     windows: envelope.windows,
     low: value(low!, 'GPa', 4),
     high: value(high!, 'GPa', 4),
-    verdict: envelope.verdict,
+    verdict: show.term(envelope.verdict),
   };
   return figure(
     show,

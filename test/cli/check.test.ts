@@ -25,8 +25,8 @@ test('how a file was read, what is in doubt, what repairs would do; nothing is w
   expect(out).toContain('force: column 1 "force" in N');
   expect(out).toContain('not in use: column 3 "note"');
   expect(out).toMatch(/left out: line \d+, .*end of test/);
-  expect(out).toMatch(/caution: \d+ spikes in the force/);
-  expect(out).toMatch(/--repair spikes: .*\(/);
+  expect(out).toMatch(/caution: Spikes in the force: \d+/);
+  expect(out).toMatch(/--repair spikes: Spikes of the /);
   expect(readdirSync(folder)).toEqual(['pull.csv']);
 });
 

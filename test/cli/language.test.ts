@@ -89,7 +89,7 @@ describe('a plan', () => {
   test('has pace and speeds in lbf, in and ksi where they were asked for', async () => {
     const { out } = await plan('--units', 'in-lb');
     expect(out).toMatch(/t \/ s +p \/ psi +F \/ lbf +R \/ ksi +travel \/ in/);
-    expect(out).toMatch(/through yield: [\d.]+ in\/min, [\d.]+ strokes a minute/);
+    expect(out).toMatch(/through yield: [\d.]+\sin\/min, [\d.]+ strokes a minute/);
     // sentences of findings keep the units of the data
     expect(out.slice(0, out.indexOf('Findings'))).not.toMatch(/ (bar|kN|MPa|mm)\b/);
   });

@@ -248,7 +248,7 @@ describe('in a tension test', () => {
 
   test('the trail names the law; the options are kept as plain data', () => {
     const result = of({ force: Float64Array.of(0, 13_000), travel: Float64Array.of(0, 0.26) });
-    expect(result.trail[0]!.step).toBe('frame compliance removed from travel');
+    expect(result.trail[0]!.code).toBe('frame-compliance-removed');
     expect(result.trail[0]!.values).toEqual({
       law: 'table of 2 points from 0 N to 13000 N',
       largest: expect.closeTo(2e-5 * force.at(-1)!, 12) as number,

@@ -84,7 +84,7 @@ describe('findings', () => {
 
   test('the numbers of a sentence', () => {
     const [found] = verifyForce(perfect((step) => ({ ...step, rising: Array.from(step.rising, (F) => 1.015 * F) }))).findings;
-    expect(found!.message).toBe('8 of 8 steps do not reach class 1, the first at 400 N by its indication error.');
+    expect(found!.message).toBe('Steps that do not reach class 1: 8 of 8, the first at 400 N by its indication error.');
   });
 });
 

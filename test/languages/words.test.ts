@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
-import { expect, test } from 'vitest';
-import { finding } from '../../src/base/index.js';
-import { english, wordsOf, type Language } from '../../src/languages/index.js';
+import { describe, expect, test } from 'vitest';
+import { finding, trailStep, type Finding } from '../../src/base/index.js';
+import { english, french, german, wordsOf, type Language } from '../../src/languages/index.js';
 import { figurePhrases } from '../../src/languages/figurePhrases.js';
 import { pagePhrases } from '../../src/languages/pagePhrases.js';
 import { phrases } from '../../src/languages/phrases.js';
@@ -22,8 +22,8 @@ test('a sentence is said in the language, with its numbers as the language write
   expect(wordsOf(english).say('Maximum: sample {sample}.', { sample: 120000 })).toBe('Maximum: sample 120000.');
 });
 
-test('a value that is itself a known word is said in the language too; names from outside stay', () => {
-  expect(words.say('Fracture: sample {sample}, recognised as {how}.', { sample: 7, how: 'sudden fall' })).toBe(
+test('a term is said in the language, a text stays as it is', () => {
+  expect(words.say('Fracture: sample {sample}, recognised as {how}.', { sample: 7, how: words.term('sudden fall') })).toBe(
     '‹Fracture: sample 7, recognised as ‹sudden fall›.›',
   );
   expect(words.term('bar of Ada 1.5')).toBe('bar of Ada 1.5');
@@ -38,7 +38,7 @@ test('terms that hold numbers are found by their shape', () => {
 
 test('a finding is filled from its values, and one of a code not known yet keeps its own sentence', () => {
   const made = finding('time-gap', { count: 3, longest: 1.25, first: 40, usual: 0.1 });
-  expect(words.finding(made).message).toBe('3 gaps in time, the longest 1,25 s at sample 40, where samples come every 0,1 s.');
+  expect(words.finding(made).message).toBe('Gaps in time: 3, the longest 1,25 s at sample 40, where samples come every 0,1 s.');
   const newer = { ...made, code: 'of-a-later-version' as never };
   expect(words.finding(newer)).toEqual({ message: made.message, remedy: made.remedy });
 });
@@ -50,4 +50,42 @@ test('every phrase is there once, and is said somewhere', () => {
     .join('\n');
   const unused = [...pagePhrases, ...figurePhrases, ...planPhrases, ...tablePhrases].filter((one) => !code.includes(one));
   expect(unused).toEqual([]);
+});
+
+describe.each([german, french])('text from outside in $name', (language) => {
+  const { say, finding: inWords, step } = wordsOf(language);
+  const outside = ['Sheet', 'Smith and Jones', '2.5', 'constructor', 'toString', 'up', 'strain, force', 'B (certificate)', '__proto__'];
+
+  test.each(outside)('a group, a test, a symbol, a grip called “%s” stay as they are', (name) => {
+    expect(say('{groups} groups by h and k; beyond the limits (level {level}): {names}.', { groups: 3, level: 5, names: name })).toContain(
+      `: ${name}.`,
+    );
+    const of = (made: Finding): string => inWords(made).message;
+    expect(of(finding('group-off-the-mean', { group: name, h: 2.5, limit: 2 }))).toContain(name);
+    expect(of(finding('replicate-outlying', { symbol: name, test: name, value: 1, statistic: 2, limit: 3 })).split(name).length).toBe(3);
+    expect(of(finding('compliance-of-other-grips', { measured: name, used: name })).split(name).length).toBe(3);
+    expect(of(finding('force-outside-certificate', { identity: name, force: 1, low: 2, high: 3 }))).toContain(name);
+    expect(of(finding('replicates-mixed', { what: 'the operator', values: `"${name}", "x"` }))).toContain(`"${name}", "x"`);
+  });
+
+  test('a code, a term and a gap called like a property of every object are none', () => {
+    const made = finding('channel-empty', { column: 'force' });
+    expect(inWords({ ...made, code: 'constructor' as never })).toEqual({ message: made.message, remedy: made.remedy });
+    expect(wordsOf(language).term('constructor')).toBe('constructor');
+    expect(step({ code: 'toString' as never, step: 'done', values: {} })).toBe('done');
+    expect(say('{toString}' as never)).toBe('{toString}');
+  });
+
+  test('an input of a budget is said where all of it is a word of ours', () => {
+    const of = (input: string): string => inWords(finding('one-term-dominates', { input, share: 90, symbol: 'F' })).message;
+    expect(of('F (certificate)')).toContain('F (certificate)');
+    expect(of('frameCompliance (certificate)')).not.toMatch(/frameCompliance|certificate\)/);
+  });
+
+  test('words of ours in a finding and a step are said, lists of them too', () => {
+    const said = inWords(finding('uncertainty-incomplete', { missing: 'displacement, section' })).message;
+    expect(said).not.toMatch(/displacement/);
+    expect(step(trailStep('outer-fibre-strain-by-travel', { length: 12.5 }))).toContain('12,5 mm');
+    expect(step(trailStep('tests-differ', { what: 'the section', values: 'round, tube' }))).not.toMatch(/round|the section/);
+  });
 });

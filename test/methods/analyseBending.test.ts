@@ -125,7 +125,7 @@ describe('set-ups and sections', () => {
     const turned = analyseBending({ force: record.force.map((F) => -F), deflection: record.deflection!.map((s) => -s) }, piece);
     near(turned.modulus?.value, 200_000);
     expect(find(turned, 'signs-turned')!.message).toContain('force, deflection');
-    expect(turned.trail[0]!.step).toContain('signs turned');
+    expect(turned.trail[0]!.code).toBe('signs-turned');
   });
 });
 

@@ -123,7 +123,7 @@ describe('tests that differ', () => {
     const { properties, differences, trail } = analyseReplicates(results);
     expect(differences).toEqual(['extensionBasis']);
     expect(properties.map(({ symbol }) => symbol)).toEqual(['Fm', 'Rm', 'A', 'Z']);
-    expect(trail.map(({ step }) => step)).toContain('tests differ: extensionBasis');
+    expect(trail.map(({ step }) => step)).toContain('The tests differ in the source of the strain (extensometer, travel).');
   });
 
   test('in section: strengths are pooled with a finding, Fm and Z are not', () => {
@@ -147,7 +147,7 @@ describe('tests that differ', () => {
     const { differences, findings } = analyseReplicates(results);
     expect(differences).toEqual(['material', 'operator', 'rate']);
     expect(findings.map(({ code }) => code)).toEqual(['replicates-mixed', 'replicates-mixed', 'replicates-mixed']);
-    expect(findings[0]!.message).toContain('the material (S235, S355)');
+    expect(findings[0]!.message).toContain('the material ("S235", "S355")');
   });
 });
 

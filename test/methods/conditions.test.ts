@@ -158,8 +158,8 @@ describe('a compliance of other conditions', () => {
       used: 'threads',
     });
     expect(other.findings.find(({ code }) => code === 'compliance-of-other-direction')!.values).toEqual({
-      measured: 'compression',
-      used: 'tension',
+      measuredDirection: 'compression',
+      usedDirection: 'tension',
     });
     expect(other.modulus).toEqual(taken({}).modulus);
     expect(codesOf(taken({ grips: 'wedges' }).findings, /^compliance-of/)).toEqual([]);

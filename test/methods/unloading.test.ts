@@ -96,7 +96,7 @@ describe('analyseUnloading', () => {
     const corrected = analysed({ frameCompliance: COMPLIANCE }, travel);
     expect(corrected.loops[0]!.slope.symbol).toBe('Eu');
     expect(corrected.loops[0]!.slope.value / 70_000).toBeCloseTo(1, 2);
-    expect(corrected.trail[0]!.step).toContain('frame compliance removed');
+    expect(corrected.trail[0]!.code).toBe('frame-compliance-removed');
     expect(summarise(raw)[0]!.stamp).toBe('determined from crosshead displacement');
   });
 

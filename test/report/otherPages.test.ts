@@ -232,7 +232,7 @@ describe('every page', () => {
     const hostile = `<script>x</script> " ' javascript:x \u202e\u05d0 ${'m'.repeat(10_000)} \u0000\u0007\ud800 🔩`;
     const finding: Finding = { ...result.findings[0]!, code: 'of-later' as never, message: hostile };
     const marked = { ...result, test: { identity: hostile, remarks: hostile, material: hostile }, findings: [finding] };
-    const other = renderHtml({ ...marked, trail: [{ step: hostile, values: { [hostile]: hostile } }] });
+    const other = renderHtml({ ...marked, trail: [{ code: 'of-later' as never, step: hostile, values: { [hostile]: hostile } }] });
     for (const sign of ['<script', '\u0000', '\u0007']) expect(other).not.toContain(sign);
     expect(other).not.toMatch(/\p{Surrogate}/u);
     expect(other).toContain('&lt;script&gt;x&lt;/script&gt; &quot; &#39; javascript:x');

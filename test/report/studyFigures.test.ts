@@ -177,9 +177,9 @@ describe('what each shows', () => {
   test('repairs: changed and left-out samples stand at their places in the record as given', () => {
     const record = { force: [0, 10, 20, 90, 40, 50, 60, 70], time: [0, 1, 2, 3, 4, 5, 6, 7], travel: [0, 1, 2, 3, 4, 5, 6, 7] };
     const trail: TrailStep[] = [
-      { step: 'some left out', values: {}, change: { kind: 'keep', ranges: [[0, 0], [2, 7]] } }, // prettier-ignore
-      { step: 'one set', values: {}, change: { kind: 'set', column: 'force', samples: [2], values: [30] } },
-      { step: 'more left out', values: {}, change: { kind: 'keep', ranges: [[0, 5]] } },
+      { code: 'repeats-left-out', step: 'some left out', values: {}, change: { kind: 'keep', ranges: [[0, 0], [2, 7]] } }, // prettier-ignore
+      { code: 'repeats-left-out', step: 'one set', values: {}, change: { kind: 'set', column: 'force', samples: [2], values: [30] } },
+      { code: 'repeats-left-out', step: 'more left out', values: {}, change: { kind: 'keep', ranges: [[0, 5]] } },
     ];
     const figure = report.recordFigure(record, { trail });
     expect(marksOf(figure, 'cross').map(({ x }) => x)).toEqual([1, 7]);

@@ -13,8 +13,13 @@ test.each(faultLibrary.map((fault) => [fault.name, fault] as const))(
   (_, fault) => {
     for (const seed of [1, 2, 3, 4, 5, 6]) {
       const { record, piece } = fault.make(seed);
-      const codes = analyseTension(record, piece).findings.map(({ code }) => code);
-      expect(codes, `seed ${seed}`).toContain(fault.expected);
+      const { findings } = analyseTension(record, piece);
+      expect(
+        findings.map(({ code }) => code),
+        `seed ${seed}`,
+      ).toContain(fault.expected);
+      // every gap of every sentence has its value
+      expect(findings.filter(({ message }) => message.includes('{'))).toEqual([]);
     }
   },
 );
