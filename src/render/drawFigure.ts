@@ -23,7 +23,9 @@ function named(svg: string, { title, description }: Partial<Figure>): string {
     ...(typeof title === 'string' ? [`<title>${escaped(title)}</title>`] : []),
     ...(typeof description === 'string' ? [`<desc>${escaped(description)}</desc>`] : []),
   ];
-  return svg.replace(/^<svg([^>]*)>/, (_, attributes: string) => `<svg role="img"${attributes}>${words.join('')}`);
+  // the drawing is one picture with a name: marks and axes that name themselves again would be read out one by one, and some have no name
+  const silent = svg.replace(/<[^>]+>/g, (tag) => tag.replace(/ (?:role|aria-[a-z]+)="[^"]*"/g, ''));
+  return silent.replace(/^<svg([^>]*)>/, (_, attributes: string) => `<svg role="img"${attributes}>${words.join('')}`);
 }
 
 /**
