@@ -134,6 +134,21 @@ describe('proofStrength', () => {
     expect(Math.abs(mean)).toBeLessThan((3 * 0.2) / Math.sqrt(errors.length) + 0.02);
   });
 
+  test('nor the strength at a total extension', () => {
+    // the curve itself at 0.5 %, by bisection
+    let [low, high] = [0, 280];
+    for (let k = 0; k < 60; k += 1) {
+      const middle = (low + high) / 2;
+      if (middle / 70_000 + 0.002 * (middle / 250) ** 20 < 0.005) low = middle;
+      else high = middle;
+    }
+    const errors = Array.from({ length: 60 }, (_, seed) => required(totalExtensionStrength(smooth(4000, 0.3, seed + 1))).stress - low);
+    const mean = errors.reduce((a, b) => a + b, 0) / errors.length;
+    const scatter = Math.sqrt(errors.reduce((sum, one) => sum + (one - mean) ** 2, 0) / (errors.length - 1));
+    expect(scatter).toBeLessThan(0.15);
+    expect(Math.abs(mean)).toBeLessThan((3 * 0.15) / Math.sqrt(errors.length) + 0.02);
+  });
+
   test('a single noisy sample below the line is no crossing', () => {
     const { strain, stress } = smooth(2000);
     stress[900] = 0;
@@ -477,6 +492,20 @@ describe('fracture at its limits', () => {
     // the same where the force goes on to nothing later
     expect(of([...neck(40), 59, 40, 21, 2])).toMatchObject({ index: 39, how: 'sudden-fall' });
     expect(of([...neck(40), 60, 41, 22, 3])).toMatchObject({ index: 42, stress: 22, how: 'faded-away' });
+  });
+
+  test('a fall of less than a fifth is none, however low it ends; one of more counts where the neck is steep too', () => {
+    const fade = [...neck(21), ...Array.from({ length: 31 }, (_, k) => 390 - 10 * k)];
+    expect(of([...fade, 85, 55, 45, 35, 25, 15, 5])).toMatchObject({ index: 57, stress: 15, how: 'faded-away' });
+    const steep = [...neck(21), ...Array.from({ length: 13 }, (_, k) => 380 - 20 * k)];
+    expect(of([...steep, 50, 49, 48])).toMatchObject({ index: 33, stress: 140, how: 'sudden-fall' });
+    expect(of([...steep, 50, 30, 12, 4])).toMatchObject({ index: 33, stress: 140, how: 'sudden-fall' });
+  });
+
+  test('after a level maximum a step of one per cent of it is part of the collapse, a smaller one is not', () => {
+    const level = [0, 200, ...Array<number>(20).fill(400)];
+    expect(of([...level, 397, 300, 0])).toMatchObject({ index: 22, stress: 397, how: 'sudden-fall' });
+    expect(of([...level, 395, 300, 0])).toMatchObject({ index: 21, stress: 400, how: 'sudden-fall' });
   });
 
   test('a record that ends at 99 % of its maximum has not begun to neck', () => {

@@ -380,6 +380,7 @@ describe('repairs of a straight record, exactly', () => {
   test('the force before a late tare is counted from the zero after it', () => {
     const { record, trail } = restoreZero({ force: changed(pull, (i) => (i < 20 ? 350 : 0)), travel });
     expect(trail.map(({ change }) => change)).toEqual([{ kind: 'add', column: 'force', range: [0, 19], amount: -350 }]);
+    expect(trail[0]!.values).toEqual({ sample: 20, step: -350 });
     close(record.force, pull);
   });
 
@@ -400,6 +401,21 @@ describe('repairs of a straight record, exactly', () => {
       column: 'force',
       amounts: [expect.closeTo(-30, 6) as number, expect.closeTo(-310, 6) as number],
     });
+    const { before, after, beforeAt, afterAt } = trail[0]!.values as Record<string, number>;
+    expect(before).toBeCloseTo(drift(beforeAt!), 9);
+    expect(after).toBeCloseTo(drift(afterAt!), 9);
+    // a record that begins under load, or ends with the fracture, does not tell
+    const drifting = { force: changed(pull, drift), travel };
+    for (const [from, to] of [
+      [60, n],
+      [0, 241],
+    ] as const)
+      expect(removeZeroDrift({ force: drifting.force.slice(from, to), travel: travel.slice(from, to) }).trail).toEqual([]);
+    // zeros of 25 readings with a noise of 20 N tell apart 100 N, not nothing
+    const { normal } = seeded(4);
+    const noisy = pull.map((F) => F + 20 * normal());
+    expect(removeZeroDrift({ force: noisy, travel }).trail).toEqual([]);
+    expect(removeZeroDrift({ force: changed(noisy, (i) => (120 * i) / n), travel }).trail).toHaveLength(1);
     // below 0.05 % of the highest force it is left alone
     expect(removeZeroDrift({ force: changed(pull, (i) => (9 * i) / n), travel }).trail).toEqual([]);
     expect(removeZeroDrift({ force: changed(pull, (i) => (20 * i) / n), travel }).trail).toHaveLength(1);
@@ -444,6 +460,36 @@ describe('repairs of a straight record, exactly', () => {
     );
   });
 
+  test('two slips: the samples of both excursions are left out; a yield drop and a travel set back are no slips', () => {
+    const places = [...Array<number>(40).fill(0), ...Array.from({ length: 101 }, (_, i) => 0.01 * i)];
+    const forces = places.map((x) => 10_000 * x);
+    const up = (from: number, F: number, samples: number) => {
+      for (let k = 0; k <= samples; k += 1) {
+        places.push(from + 0.01 * k);
+        forces.push(F + 100 * k);
+      }
+    };
+    up(1.02, 6000, 80);
+    // at 14 kN another one, of 5 kN: 0.02 + 0.5 mm more
+    up(1.84, 9000, 110);
+    const { record, trail } = joinSlips({ force: forces, travel: places });
+    expect(trail.map(({ values }) => values['way'] ?? values['samples'])).toEqual([
+      50,
+      expect.closeTo(0.52, 9) as number,
+      40,
+      expect.closeTo(0.42, 9) as number,
+    ]);
+    close(
+      record.travel!,
+      record.force.map((F) => F / 10_000),
+    );
+    // the force falls by 1 kN and stays there for 2 mm before it rises slowly
+    const drop = (x: number): number => (x < 1 ? 10_000 * x : x < 1.05 ? 10_000 - 20_000 * (x - 1) : 9000 + 2000 * Math.max(0, x - 3));
+    const yielding = Array.from({ length: 600 }, (_, i) => 0.01 * i);
+    expect(joinSlips({ force: yielding.map(drop), travel: yielding }).trail).toEqual([]);
+    expect(joinSlips({ force: pull, travel: changed(travel, (i) => (i >= 140 ? -2 : 0)) }).trail).toEqual([]);
+  });
+
   test('a lag that is given moves the force alone, its ends held', () => {
     const record = { force: [1, 2, 3, 4], travel: [5, 6, 7, 8], time: [0, 1, 2, 3] };
     expect([...alignChannels(record, { lag: 2 }).record.force]).toEqual([3, 4, 4, 4]);
@@ -451,6 +497,8 @@ describe('repairs of a straight record, exactly', () => {
     expect([...alignChannels(record, { lag: 2 }).record.travel!]).toEqual(record.travel);
     expect(alignChannels(record, { lag: 2 }).trail[0]!.values).toEqual({ samples: 2 });
     expect(alignChannels(record, { lag: 0 }).trail).toEqual([]);
+    expect(refusal(() => alignChannels(record, { lag: 0.5 }))).toBe('out-of-range options.lag');
+    expect(refusal(() => alignChannels(record, { lag: NaN }))).toBe('not-finite options.lag');
   });
 
   test('a record whose force never rises is left as it is', () => {
