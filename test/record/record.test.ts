@@ -220,6 +220,7 @@ describe('tare', () => {
   test.each([
     ['out-of-range options.samples[0]', { samples: [-1, 2] }],
     ['out-of-range options.samples[1]', { samples: [2, 1] }],
+    ['out-of-range options.samples[0]', { samples: [3, 3] }],
     ['out-of-range options.samples', { samples: [0.5, 2] }],
     ['out-of-range options.samples', { samples: [0, 1.5] }],
     ['not-finite options.force', { force: NaN }],
