@@ -585,30 +585,41 @@ describe('yield points by hand', () => {
     expect(required(yieldPoints({ strain: e, stress: lasting })).lower.stress).toBe(370);
   });
 
+  /** A dip after ReH, a level of 390 MPa with three waves, and hardening, steeper than these, by 10 GPa from 2 % strain on. */
+  const levelled = (depth: number, wave: number, noise = 0) => {
+    const { normal } = seeded(3);
+    const e = Array.from({ length: 6000 }, (_, i) => i * 1e-5);
+    const of = (x: number): number => {
+      if (x <= 0.002) return 200_000 * x;
+      if (x <= 0.0025) return 400 - ((10 + depth) * (x - 0.002)) / 0.0005;
+      if (x <= 0.003) return 390 - depth + (depth * (x - 0.0025)) / 0.0005;
+      return x <= 0.02 ? 390 + wave * Math.sin((6 * Math.PI * (x - 0.003)) / 0.017) : 390 + 10_000 * (x - 0.02);
+    };
+    return { strain: e, stress: e.map((x) => of(x) + noise * normal()) };
+  };
+
   test.each([5, 20, 60])(
-    'before a level without any waves a dip of %d MPa is a transient, and the level ends where hardening begins',
+    'before a level without waves a dip of %d MPa is a transient, and the level ends where hardening begins',
     (depth) => {
-      const e = Array.from({ length: 6000 }, (_, i) => i * 1e-5);
-      const corners = [
-        [0, 0],
-        [0.002, 400],
-        [0.0025, 390 - depth],
-        [0.003, 390],
-        [0.02, 390],
-        [0.06, 490],
-      ] as const;
-      const R = e.map((x) => {
-        const k = Math.max(
-          1,
-          corners.findIndex(([corner]) => corner >= x),
-        );
-        const [[x0, y0], [x1, y1]] = [corners[k - 1]!, corners[k]!];
-        return y0 + ((x - x0) / (x1 - x0)) * (y1 - y0);
-      });
-      const found = required(yieldPoints({ strain: e, stress: R }));
+      const found = required(yieldPoints(levelled(depth, 0)));
       expect(found.upper.stress).toBeCloseTo(400, 9);
       expect(found.lower.stress).toBeCloseTo(390, 9);
       expect(found.extension).toBeCloseTo(0.018, 4);
     },
   );
+
+  test.each([
+    [3, 0],
+    [5, 0],
+    [8, 0],
+    [3, 0.3],
+    [8, 0.3],
+  ])('of waves of %d MPa, noise %d, the trough is ReL, and its level meets hardening where Ae ends', (wave, noise) => {
+    const found = required(yieldPoints(levelled(20, wave, noise)));
+    // noise pulls the lowest of some hundred samples down by two to three of its deviations, and moves either end of Ae by some ten samples
+    const level = 390 - wave - 2.5 * noise;
+    expect(Math.abs(found.lower.stress - level)).toBeLessThan(0.01 + noise);
+    expect(Math.abs(found.extension - (0.018 - (390 - level) / 10_000))).toBeLessThan(noise > 0 ? 2e-4 : 5e-5);
+    expect(Math.abs(found.upper.stress - 400)).toBeLessThan(0.01 + 3 * noise);
+  });
 });
