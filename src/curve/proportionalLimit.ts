@@ -181,7 +181,7 @@ export function proportionalLimit(curve: CurveColumns, line: ProportionalLine): 
     offset: requirePositive(from, 'line.offset', line.offset ?? 0.0001),
     tangentShare: requireBetween(from, 'line.tangentShare', line.tangentShare ?? 0.9, 0, 1),
     residual,
-    first: requireBetween(from, 'line.first', first, 0, end - 1),
+    first: Math.ceil(requireBetween(from, 'line.first', first, 0, end - 1)),
     end,
   });
 }

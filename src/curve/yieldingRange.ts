@@ -88,6 +88,31 @@ function lastMinimum(
   return falling ? low : confirmed;
 }
 
+/**
+ * The lowest sample of the level that a first dip recovers to, where it does; else `last`, the bottom of the dip. Without it a level that is
+ * too even for a minimum of its own would leave the recovery as the steepest rise.
+ */
+function afterFirstDip({ strain, stress }: StressStrainCurve, peak: number, last: number, top: number, noise: number): number {
+  if (strain[last]! - strain[peak]! > TRANSIENT_STRAIN) return last;
+  const step = Math.max(STANDS_OUT * stress[peak]!, 6 * noise);
+  for (let i = last, j = last, high = last; i < top && strain[i]! - strain[peak]! <= TRANSIENT_STRAIN; i += 1) {
+    // the highest of the stretch after i: a level does not rise over it
+    while (j <= top && strain[j]! - strain[i]! <= TRANSIENT_STRAIN) {
+      if (stress[j]! > stress[high]!) high = j;
+      j += 1;
+    }
+    if (stress[high]! - stress[i]! > step) continue;
+    if (stress[high]! - stress[last]! <= step) return last;
+    let lowest = high;
+    for (let k = high; k <= top; k += 1) {
+      if (stress[k]! > stress[high]! + step) return lowest;
+      if (stress[k]! < stress[lowest]!) lowest = k;
+    }
+    return last;
+  }
+  return last;
+}
+
 /** @internal The yielding range after an upper yield point; undefined where the curve does not rise again. */
 export function yieldingRange({ strain, stress }: StressStrainCurve, task: YieldingTask): YieldingRange | undefined {
   const { peak, fallen, end, noise, spoilt } = task;
@@ -98,8 +123,9 @@ export function yieldingRange({ strain, stress }: StressStrainCurve, task: Yield
   // yielding is over where the stress passes ReH again; a dip later on is none of it
   let above = fallen;
   while (above < top && stress[above]! <= stress[peak]!) above += 1;
-  const last = lastMinimum({ strain, stress }, fallen, above, noise, spoilt);
-  if (stress[top]! - stress[last]! < Math.max(0.005 * stress[peak]!, 6 * noise)) return undefined;
+  const minimum = lastMinimum({ strain, stress }, fallen, above, noise, spoilt);
+  if (stress[top]! - stress[minimum]! < Math.max(0.005 * stress[peak]!, 6 * noise)) return undefined;
+  const last = afterFirstDip({ strain, stress }, peak, minimum, top, noise);
 
   // Ae: the horizontal through that minimum meets the steepest line of the hardening after it, pauses apart
   const leaves = stress[last]! + Math.max(STANDS_OUT * stress[peak]!, 3 * noise);

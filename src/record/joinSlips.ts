@@ -9,8 +9,19 @@ export function joinSlipsKernel(record: TensionRecord): Repaired {
   const outline = recordOutline(record);
   if (!outline?.motion) return { record, trail: [] };
   const { motion, force } = outline;
-  const last = force.length - 1;
-  const slips = excursionsOf(record, outline).drops.flatMap(({ kind, range, way }): TrailStep[][] => {
+  let last = force.length - 1;
+  // a travel that jumps ahead under load slipped within one sample
+  const jumps = record.travel ? findJumps(outline, record.travel).filter(({ size }) => size > 0) : [];
+  const ahead = jumps.map(({ at, size }): TrailStep[] => [
+    trailStep(
+      'slip-taken-out',
+      { column: 'travel', sample: at, way: size },
+      { kind: 'add', column: 'travel', range: [at, last], amount: -size },
+    ),
+  ]);
+  // later slips first, so that the samples of earlier ones keep their numbers; each leaves the record shorter
+  const drops = [...excursionsOf(record, outline).drops].reverse();
+  const slips = drops.flatMap(({ kind, range, way }): TrailStep[][] => {
     if (kind !== 'slip' || way <= 0) return [];
     const [from, , to] = range;
     const cut = trailStep(
@@ -24,6 +35,7 @@ export function joinSlipsKernel(record: TensionRecord): Repaired {
         ],
       },
     );
+    last -= to - from - 1;
     const shift = trailStep(
       'slip-taken-out',
       { column: motion.column, sample: from + 1, way },
@@ -31,17 +43,7 @@ export function joinSlipsKernel(record: TensionRecord): Repaired {
     );
     return [to - from > 1 ? [cut, shift] : [shift]];
   });
-  // a travel that jumps ahead under load slipped within one sample
-  const jumps = record.travel ? findJumps(outline, record.travel).filter(({ size }) => size > 0) : [];
-  const ahead = jumps.map(({ at, size }): TrailStep[] => [
-    trailStep(
-      'slip-taken-out',
-      { column: 'travel', sample: at, way: size },
-      { kind: 'add', column: 'travel', range: [at, last], amount: -size },
-    ),
-  ]);
-  // later slips first, so that the samples of earlier ones keep their numbers
-  return repairedBy(record, [...ahead, ...slips.reverse()].flat());
+  return repairedBy(record, [...ahead, ...slips].flat());
 }
 
 /**

@@ -57,6 +57,8 @@ export function tare(record: TensionColumns, options: TareOptions): TareResult {
     const [first, last] = requirePair(from, 'options.samples', options.samples);
     requireBetween(from, 'options.samples[0]', first, 0, force.length - 1);
     requireBetween(from, 'options.samples[1]', last, first, force.length - 1);
+    if (!Number.isInteger(first) || !Number.isInteger(last))
+      throw new InputError(from, 'options.samples', 'out-of-range', 'must be numbers of samples', options.samples);
     let sum = 0;
     for (let i = first; i <= last; i += 1) sum += force[i]!;
     zero = sum / (last - first + 1);

@@ -18,6 +18,7 @@ import {
   totalExtensionStrength,
   yieldPoints,
 } from '../../src/index.js';
+import { lineTrust } from '../../src/curve/lineTrust.js';
 import { seeded } from '../support/random.js';
 import { refusal as thrown } from '../support/thrown.js';
 
@@ -131,6 +132,21 @@ describe('proofStrength', () => {
     // a single crossing would scatter by the noise itself, 0.3
     expect(scatter).toBeLessThan(0.2);
     expect(Math.abs(mean)).toBeLessThan((3 * 0.2) / Math.sqrt(errors.length) + 0.02);
+  });
+
+  test('nor the strength at a total extension', () => {
+    // the curve itself at 0.5 %, by bisection
+    let [low, high] = [0, 280];
+    for (let k = 0; k < 60; k += 1) {
+      const middle = (low + high) / 2;
+      if (middle / 70_000 + 0.002 * (middle / 250) ** 20 < 0.005) low = middle;
+      else high = middle;
+    }
+    const errors = Array.from({ length: 60 }, (_, seed) => required(totalExtensionStrength(smooth(4000, 0.3, seed + 1))).stress - low);
+    const mean = errors.reduce((a, b) => a + b, 0) / errors.length;
+    const scatter = Math.sqrt(errors.reduce((sum, one) => sum + (one - mean) ** 2, 0) / (errors.length - 1));
+    expect(scatter).toBeLessThan(0.15);
+    expect(Math.abs(mean)).toBeLessThan((3 * 0.15) / Math.sqrt(errors.length) + 0.02);
   });
 
   test('a single noisy sample below the line is no crossing', () => {
@@ -304,4 +320,306 @@ test('a record that ends within the fall after a peak says so, not that there is
   expect(yieldPoints({ strain: strain.slice(0, 4), stress: stress.slice(0, 4) })).toMatchObject({ ok: false, reason: 'no-fall' });
   expect(yieldPoints({ strain: [...strain, 0.0017], stress: [...stress, 301] })).toMatchObject({ ok: false, reason: 'no-fall' });
   expect(yieldPoints({ strain: [...strain, 0.0021], stress: [...stress, 289] })).toMatchObject({ ok: false, reason: 'no-hardening-after' });
+});
+
+describe('by hand, and at limits exactly hit', () => {
+  const stepped = (n: number, step: number) => Array.from({ length: n }, (_, i) => i * step);
+  /** 100 GPa up to 200 MPa, half of it beyond; one sample each MPa of the elastic part. */
+  const kinked = (n: number) => {
+    const strain = stepped(n, 1e-5);
+    return { strain, stress: strain.map((_, i) => (i <= 200 ? i : 200 + (i - 200) / 2)) };
+  };
+  const coarse = { strain: [0, 0.002, 0.012, 0.022], stress: [0, 200, 300, 400] };
+  const shifted = { strain: coarse.strain.map((e) => e + 0.001), stress: coarse.stress };
+
+  test('proof strength between two samples, its strain from the shifted origin', () => {
+    // u beyond the kink: 200 + 10 000 u = 100 000 u
+    const found = required(proofStrength(coarse, { modulus: 100_000 }));
+    expect(found.stress).toBeCloseTo(200 + 200 / 9, 9);
+    expect(found.strain).toBeCloseTo(0.004 + 0.002 / 9, 12);
+    expect(found.index).toBe(2);
+    const same = required(proofStrength(shifted, { modulus: 100_000, strainShift: 0.001 }));
+    expect(same.stress).toBeCloseTo(found.stress, 9);
+    expect(same.strain).toBeCloseTo(found.strain, 12);
+    // half the offset: 200 + 10 000 u = 100 000 (u + 0.001)
+    expect(required(proofStrength(coarse, { modulus: 100_000, offset: 0.001 })).stress).toBeCloseTo(200 + 100 / 9, 9);
+  });
+
+  test('a crossing lasts over five samples, over 0.05 % strain, or to the end in two samples', () => {
+    const crossing = (n: number, step: number, first: number, below: number) => {
+      const strain = stepped(n, step);
+      const stress = strain.map((e, i) => (i >= first && i < first + below ? 0 : 100_000 * e));
+      return proofStrength({ strain, stress }, { modulus: 100_000 });
+    };
+    expect(crossing(500, 1e-5, 300, 4)).toMatchObject({ ok: false, reason: 'not-reached' });
+    expect(crossing(500, 1e-5, 300, 5)).toMatchObject({ ok: true, index: 300 });
+    expect(crossing(40, 2e-4, 20, 3)).toMatchObject({ ok: false, reason: 'not-reached' });
+    expect(crossing(40, 2e-4, 20, 4)).toMatchObject({ ok: true, index: 20 });
+    const ending = { strain: [0, 0.002, 0.0042, 0.0043], stress: [0, 200, 210, 211] };
+    expect(proofStrength(ending, { modulus: 100_000 })).toMatchObject({ ok: true, index: 2 });
+    const last = { strain: ending.strain.slice(0, 3), stress: ending.stress.slice(0, 3) };
+    expect(proofStrength(last, { modulus: 100_000 })).toMatchObject({ ok: false, reason: 'not-reached' });
+  });
+
+  test('strength at total extension: on the chord, at a sample, at the last one, and not beyond', () => {
+    expect(required(totalExtensionStrength(coarse))).toMatchObject({ stress: expect.closeTo(230, 9) as number, strain: 0.005 });
+    const same = required(totalExtensionStrength(shifted, { strainShift: 0.001 }));
+    expect(same.stress).toBeCloseTo(230, 9);
+    expect(same.strain).toBe(0.005);
+    expect(required(totalExtensionStrength(coarse, { totalExtension: 0.012 })).stress).toBeCloseTo(300, 9);
+    expect(required(totalExtensionStrength(coarse, { totalExtension: 0.022 })).stress).toBeCloseTo(400, 9);
+    for (const where of [{ totalExtension: 0.0221 }, { totalExtension: 0.001, strainShift: -0.002 }])
+      expect(totalExtensionStrength(coarse, where)).toMatchObject({ ok: false, reason: 'not-reached' });
+  });
+
+  test('proportional limit by offset is the proof strength of that offset', () => {
+    // beyond the kink 200 + E u / 2 = E (u + offset) at u = 2 offset: 200 + E offset
+    const limit = (offset?: number) => required(proportionalLimit(kinked(600), { modulus: 100_000, offset }));
+    expect(limit().stress).toBeCloseTo(210, 6);
+    expect(limit().definition).toBe('offset');
+    expect(limit(0.0005).stress).toBeCloseTo(250, 6);
+    expect(limit(0.0005).strain).toBeCloseTo(0.003, 9);
+  });
+
+  test('proportional limit by deviation: five samples in a row beyond three standard deviations, or the last ones', () => {
+    const strain = stepped(31, 1e-4);
+    const leaving = (by: number, from: number, to: number, more: object = {}) =>
+      proportionalLimit(
+        { strain, stress: strain.map((e, i) => 100_000 * e - (i >= from && i < to ? by : 0)) },
+        { modulus: 100_000, definition: 'deviation', residualStandardDeviation: 1, ...more },
+      );
+    expect(required(leaving(4, 16, 31))).toMatchObject({
+      stress: expect.closeTo(156, 9) as number,
+      strain: expect.closeTo(0.0016, 12) as number,
+      definition: 'deviation',
+    });
+    expect(leaving(4, 16, 20)).toMatchObject({ ok: false, reason: 'not-reached' });
+    expect(required(leaving(4, 16, 21)).stress).toBeCloseTo(156, 9);
+    expect(required(leaving(4, 29, 31)).stress).toBeCloseTo(286, 9);
+    expect(leaving(2.9, 16, 31).ok).toBe(false);
+    for (const first of [20, 19.5]) expect(required(leaving(4, 16, 31, { first })).stress).toBeCloseTo(196, 9);
+    // looked for from a fifth of the maximum on: 300 MPa here
+    expect(leaving(4, 0, 6).ok).toBe(false);
+    // the origin 0.01 % to the left of the line: 10 MPa above it, all along
+    expect(leaving(4, 16, 31, { strainShift: 0.0001 }).ok).toBe(false);
+    expect(required(leaving(4, 16, 31, { strainShift: -0.0001, first: 10 }))).toMatchObject({
+      stress: expect.closeTo(100, 9) as number,
+      strain: expect.closeTo(0.0011, 12) as number,
+    });
+  });
+
+  test('proportional limit by tangent: slopes of lines through five samples across a kink', () => {
+    // such a line loses 0, 1, 2.5, 4 and 5 tenths of its slope from two samples before the kink on, by Σ u y / Σ u²
+    const of = (line: object) => required(proportionalLimit(kinked(400), { modulus: 100_000, ...line }));
+    const tangent = of({ definition: 'tangent', tangentShare: 0.8 });
+    expect(tangent.stress).toBeCloseTo(199 + 2 / 3, 6);
+    expect(tangent.strain).toBeCloseTo(1e-5 * (199 + 2 / 3), 10);
+    const johnson = of({ definition: 'johnson' });
+    expect(johnson.stress).toBeCloseTo(200 + (0.5 * 5) / 9, 6);
+    expect(johnson.strain).toBeCloseTo(1e-5 * (200 + 5 / 9), 10);
+    expect(johnson.definition).toBe('johnson');
+    expect(of({ definition: 'johnson', strainShift: 0.001 }).strain).toBeCloseTo(1e-5 * (100 + 5 / 9), 10);
+    const few = { strain: stepped(5, 0.001), stress: stepped(5, 100) };
+    expect(proportionalLimit(few, { modulus: 100_000, definition: 'tangent', first: 0 })).toMatchObject({ reason: 'too-few-points' });
+    const six = { strain: stepped(6, 0.001), stress: stepped(6, 100) };
+    expect(proportionalLimit(six, { modulus: 100_000, definition: 'tangent', first: 0 })).toMatchObject({ reason: 'not-reached' });
+  });
+
+  test('a tangent that falls for a while and rises again is no limit', () => {
+    const strain = stepped(400, 1e-5);
+    const stress = strain.map((_, i) => i - 0.5 * Math.max(0, Math.min(i, 152) - 150));
+    expect(proportionalLimit({ strain, stress }, { modulus: 100_000, definition: 'tangent' })).toMatchObject({ reason: 'not-reached' });
+  });
+
+  test('a maximum at either end, equal neighbours and a fractional first sample', () => {
+    const strain = [0, 1, 2, 3];
+    expect(maximumStress({ strain, stress: [10, 10, 9, 8] })).toEqual({ stress: 10, strain: 0.5, index: 0, plateau: [0, 1] });
+    expect(maximumStress({ strain, stress: [8, 9, 10, 10] })).toEqual({ stress: 10, strain: 2.5, index: 2, plateau: [2, 3] });
+    expect(maximumStress({ strain, stress: [8, 12, 10, 11] }, { from: 1.5 }).index).toBe(3);
+    expect(maximumStress({ strain, stress: [8, 12, 10, 11] }, { from: 1 }).index).toBe(1);
+    expect(maximumStress({ strain, stress: [8, 12, 10, 11] }, { from: 3 }).index).toBe(3);
+    // one step of 2 MPa below the highest belongs to it, more does not
+    expect(maximumStress({ strain, stress: [9.9, 10, 12, 9.9] }, { resolution: 2 }).plateau).toEqual([1, 2]);
+    expect(thrown(() => maximumStress({ strain, stress: strain }, { resolution: -1 }))).toBe('out-of-range options.resolution');
+  });
+
+  test('areas from and to samples, between them, and of nothing', () => {
+    const curve = { strain: [0.1, 0.2, 0.3, 0.4], stress: [0, 100, 150, 150] };
+    expect(energyDensity(curve)).toBeCloseTo(5 + 12.5 + 15, 12);
+    expect(energyDensity(curve, { from: 0.15, to: 0.35 })).toBeCloseTo(3.75 + 12.5 + 7.5, 12);
+    expect(energyDensity(curve, { from: 0.2, to: 0.3 })).toBeCloseTo(12.5, 12);
+    expect(energyDensity(curve, { to: 0.4 })).toBeCloseTo(32.5, 12);
+    expect(energyDensity(curve, { to: 0.1 })).toBe(0);
+    expect(energyDensity(curve, { from: 0.25, to: 0.25 })).toBeCloseTo(0, 12);
+    expect(thrown(() => energyDensity(curve, { from: 0.0999 }))).toBe('out-of-range options.from');
+    expect(thrown(() => energyDensity(curve, { from: 0.41 }))).toBe('out-of-range options.from');
+    expect(thrown(() => energyDensity(curve, { to: NaN }))).toBe('not-finite options.to');
+  });
+
+  test('trust in a line: 5 and 20 per cent of the offset still belong to the better verdict', () => {
+    // 280 MPa at 70 GPa are 0.4 % elastic strain, twice the offset
+    const of = (relative: number) => lineTrust(70_000, relative, 280);
+    expect(of(0.025)).toEqual({ leverage: 2, offsetDoubt: 0.05, verdict: 'sound' });
+    expect(of(0.026).verdict).toBe('doubtful');
+    expect(of(0.1)).toEqual({ leverage: 2, offsetDoubt: 0.2, verdict: 'doubtful' });
+    expect(of(0.101).verdict).toBe('unusable');
+  });
+});
+
+describe('fracture at its limits', () => {
+  // 400 MPa at sample 20, then 5 MPa less each
+  const neck = (n: number) => Array.from({ length: n }, (_, i) => (i <= 20 ? 20 * i : 400 - 5 * (i - 20)));
+  const of = (stress: readonly number[], share?: number) => fracture({ strain: stress.map((_, i) => i / 100), stress }, { share });
+
+  test('a sudden fall begins where the steps are more than five usual ones', () => {
+    // steps of 25, 26, 154 and 100 MPa where 5 are usual
+    expect(of([...neck(40), 280, 254, 100, 0])).toMatchObject({ index: 40, stress: 280, strain: 0.4, how: 'sudden-fall' });
+    expect(of([...neck(40), 279, 253, 100, 0])).toMatchObject({ index: 39, stress: 305, how: 'sudden-fall' });
+  });
+
+  test('a sample at the share itself has not gone', () => {
+    const fade = [...neck(21), ...Array.from({ length: 40 }, (_, k) => 390 - 10 * k)];
+    expect(of(fade)).toMatchObject({ index: 59, stress: 10, how: 'faded-away' });
+    expect(of(fade, 0.025)).toMatchObject({ index: 59, stress: 10, how: 'faded-away' });
+    expect(of(fade, 0.03)).toMatchObject({ index: 58, stress: 20, how: 'faded-away' });
+  });
+
+  test('held by the oil: below 15 % of the maximum, after a fall of more than 20 %', () => {
+    expect(of([...neck(40), 59, 59, 58])).toMatchObject({ index: 39, how: 'sudden-fall' });
+    expect(of([...neck(40), 60, 60, 60])).toMatchObject({ index: 42, how: 'end-of-record' });
+    expect(of([...neck(73), 59, 59, 58])).toMatchObject({ index: 72, stress: 140, how: 'sudden-fall' });
+    expect(of([...neck(72), 139, 59, 59, 58])).toMatchObject({ index: 75, how: 'end-of-record' });
+    // the same where the force goes on to nothing later
+    expect(of([...neck(40), 59, 40, 21, 2])).toMatchObject({ index: 39, how: 'sudden-fall' });
+    expect(of([...neck(40), 60, 41, 22, 3])).toMatchObject({ index: 42, stress: 22, how: 'faded-away' });
+  });
+
+  test('a fall of less than a fifth is none, however low it ends; one of more counts where the neck is steep too', () => {
+    const fade = [...neck(21), ...Array.from({ length: 31 }, (_, k) => 390 - 10 * k)];
+    expect(of([...fade, 85, 55, 45, 35, 25, 15, 5])).toMatchObject({ index: 57, stress: 15, how: 'faded-away' });
+    const steep = [...neck(21), ...Array.from({ length: 13 }, (_, k) => 380 - 20 * k)];
+    expect(of([...steep, 50, 49, 48])).toMatchObject({ index: 33, stress: 140, how: 'sudden-fall' });
+    expect(of([...steep, 50, 30, 12, 4])).toMatchObject({ index: 33, stress: 140, how: 'sudden-fall' });
+  });
+
+  test('after a level maximum a step of one per cent of it is part of the collapse, a smaller one is not', () => {
+    const level = [0, 200, ...Array<number>(20).fill(400)];
+    expect(of([...level, 397, 300, 0])).toMatchObject({ index: 22, stress: 397, how: 'sudden-fall' });
+    expect(of([...level, 395, 300, 0])).toMatchObject({ index: 21, stress: 400, how: 'sudden-fall' });
+  });
+
+  test('a record that ends at 99 % of its maximum has not begun to neck', () => {
+    expect(of([0, 200, 400, 398, 396])).toMatchObject({ ok: false, message: 'the record ends at 99.0 % of its maximum' });
+    expect(of([0, 200, 400, 398, 395])).toMatchObject({ index: 4, how: 'end-of-record' });
+  });
+});
+
+describe('yield points by hand', () => {
+  // peak 400 MPa, a long yielding range, hardening along a straight line from 2 % on
+  const strain = [0, 0.001, 0.002, 0.0025, 0.004, 0.006, 0.01, 0.015, 0.02, 0.025, 0.03, 0.035, 0.04];
+  const stress = [0, 200, 400, 390, 391, 392, 389, 388, 390, 440, 490, 540, 590];
+
+  test('ReH, ReL by both rules, and Ae where the level of ReL meets the line of hardening', () => {
+    const found = required(yieldPoints({ strain, stress }));
+    expect(found.upper).toEqual({ stress: 400, strain: 0.002, index: 2 });
+    expect(found.lower).toEqual({ stress: 388, strain: 0.015, index: 7 });
+    // the line of hardening rises by 10 000 MPa: 390 at 0.02, so 388 at 0.0198
+    expect(found.extension).toBeCloseTo(0.0198 - 0.002, 9);
+    expect(found.hardeningStart).toBe(8);
+    expect(required(yieldPoints({ strain, stress }, { lowerRule: 'short' })).lower).toEqual({ stress: 390, strain: 0.0025, index: 3 });
+    const shifted = required(yieldPoints({ strain: strain.map((e) => e + 0.001), stress }, { strainShift: 0.001 }));
+    expect(shifted.upper.strain).toBeCloseTo(0.002, 12);
+    expect(shifted.lower.strain).toBeCloseTo(0.015, 12);
+    expect(shifted.extension).toBeCloseTo(found.extension, 12);
+  });
+
+  test('the fall of ReH counts from the share on, its strain from the width on', () => {
+    const falling = (to: number, options: object = {}) => {
+      const R = stress.map((one, i) => (i >= 3 && i <= 8 ? to : one));
+      return yieldPoints({ strain, stress: R }, options);
+    };
+    expect(falling(398).ok).toBe(true);
+    expect(falling(398.1)).toMatchObject({ ok: false, reason: 'no-fall' });
+    expect(falling(380, { minimumFall: 0.05 }).ok).toBe(true);
+    expect(falling(380.1, { minimumFall: 0.05 })).toMatchObject({ ok: false, reason: 'no-fall' });
+    // below the peak from 0.0025 to 0.02, back above it at 0.025
+    expect(falling(390, { minimumStrain: 0.0179 }).ok).toBe(true);
+    expect(falling(390, { minimumStrain: 0.0181 })).toMatchObject({ ok: false, reason: 'no-fall' });
+  });
+
+  test('a fall below a fifth of the maximum is seating', () => {
+    const seating = (peak: number) => {
+      const R = [0, peak, 0.9 * peak, 0.9 * peak, 120, 200, 300, 400, 440, 480, 500];
+      return yieldPoints({ strain: R.map((_, i) => i / 1000), stress: R });
+    };
+    expect(seating(100).ok).toBe(true);
+    expect(seating(99)).toMatchObject({ ok: false, reason: 'no-fall' });
+  });
+
+  test('with a modulus no yield point is looked for beyond 0.5 % plastic extension', () => {
+    const late = (plastic: number, options: object = {}) => {
+      const e = [0, 0.001, 0.002, 0.002 + plastic, 0.01, 0.012, 0.02, 0.03];
+      return yieldPoints({ strain: e, stress: [0, 200, 390, 400, 380, 380, 450, 500] }, options);
+    };
+    expect(late(0.0051).ok).toBe(true);
+    expect(late(0.0051, { modulus: 200_000 })).toMatchObject({ ok: false, reason: 'no-fall' });
+    expect(late(0.0049, { modulus: 200_000 }).ok).toBe(true);
+    // the same from an origin that is shifted by 0.1 %
+    expect(late(0.0059, { modulus: 200_000, strainShift: 0.001 }).ok).toBe(true);
+    expect(late(0.0061, { modulus: 200_000, strainShift: 0.001 }).ok).toBe(false);
+  });
+
+  test('what fell in a pause is no ReL, until the stress is back where it was', () => {
+    // relaxation within the yielding range: 388 would be the lowest
+    const found = required(yieldPoints({ strain, stress: stress.map((R, i) => (i === 5 ? 370 : R)) }, { pauses: [[4, 5]] }));
+    expect(found.lower).toEqual({ stress: 388, strain: 0.015, index: 7 });
+    const unspoilt = required(yieldPoints({ strain, stress: stress.map((R, i) => (i === 5 ? 370 : R)) }));
+    expect(unspoilt.lower).toEqual({ stress: 370, strain: 0.006, index: 5 });
+  });
+
+  test('a first dip that is short and soon over is a transient, one that lasts is not', () => {
+    const e = [0, 0.001, 0.002, 0.0022, 0.0025, 0.003, 0.0035, 0.004, 0.006, 0.01, 0.015, 0.02, 0.025, 0.03, 0.035];
+    const level = [0, 200, 400, 380, 370, 390, 390, 390, 390, 389, 390, 390, 440, 490, 540];
+    expect(required(yieldPoints({ strain: e, stress: level })).lower).toEqual({ stress: 389, strain: 0.01, index: 9 });
+    const lasting = level.map((R, i) => (i >= 4 && i <= 8 ? 370 : R));
+    expect(required(yieldPoints({ strain: e, stress: lasting })).lower.stress).toBe(370);
+  });
+
+  /** A dip after ReH, a level of 390 MPa with three waves, and hardening, steeper than these, by 10 GPa from 2 % strain on. */
+  const levelled = (depth: number, wave: number, noise = 0) => {
+    const { normal } = seeded(3);
+    const e = Array.from({ length: 6000 }, (_, i) => i * 1e-5);
+    const of = (x: number): number => {
+      if (x <= 0.002) return 200_000 * x;
+      if (x <= 0.0025) return 400 - ((10 + depth) * (x - 0.002)) / 0.0005;
+      if (x <= 0.003) return 390 - depth + (depth * (x - 0.0025)) / 0.0005;
+      return x <= 0.02 ? 390 + wave * Math.sin((6 * Math.PI * (x - 0.003)) / 0.017) : 390 + 10_000 * (x - 0.02);
+    };
+    return { strain: e, stress: e.map((x) => of(x) + noise * normal()) };
+  };
+
+  test.each([5, 20, 60])(
+    'before a level without waves a dip of %d MPa is a transient, and the level ends where hardening begins',
+    (depth) => {
+      const found = required(yieldPoints(levelled(depth, 0)));
+      expect(found.upper.stress).toBeCloseTo(400, 9);
+      expect(found.lower.stress).toBeCloseTo(390, 9);
+      expect(found.extension).toBeCloseTo(0.018, 4);
+    },
+  );
+
+  test.each([
+    [3, 0],
+    [5, 0],
+    [8, 0],
+    [3, 0.3],
+    [8, 0.3],
+  ])('of waves of %d MPa, noise %d, the trough is ReL, and its level meets hardening where Ae ends', (wave, noise) => {
+    const found = required(yieldPoints(levelled(20, wave, noise)));
+    // noise pulls the lowest of some hundred samples down by two to three of its deviations, and moves either end of Ae by some ten samples
+    const level = 390 - wave - 2.5 * noise;
+    expect(Math.abs(found.lower.stress - level)).toBeLessThan(0.01 + noise);
+    expect(Math.abs(found.extension - (0.018 - (390 - level) / 10_000))).toBeLessThan(noise > 0 ? 2e-4 : 5e-5);
+    expect(Math.abs(found.upper.stress - 400)).toBeLessThan(0.01 + 3 * noise);
+  });
 });

@@ -240,6 +240,18 @@ describe('oil', () => {
     const small = required(leakDown({ time, pressure, bore: 10 }));
     const large = required(leakDown({ time, pressure, bore: 20 }));
     expect(large.standardError / small.standardError).toBeCloseTo(4, 9);
+    // by hand: the line is level at 10.02, the squares about it sum to 0.028, those of the times to 10
+    expect(small.forceRate).toBeCloseTo(0, 12);
+    expect(small.standardError).toBeCloseTo(25 * Math.PI * Math.sqrt(0.028 / 3 / 10), 12);
+  });
+
+  test('a first half that is faster by no more than the scatter of both is no settling', () => {
+    const time = Array.from({ length: 21 }, (_, i) => i);
+    // 2.1 times as fast at first, in steps of 0.04 MPa up and down
+    const pressure = time.map((t) => 10 - 0.0021 * Math.min(t, 10) - 0.001 * Math.max(t - 10, 0) + (t % 2 === 0 ? 0.02 : -0.02));
+    expect(codesOf(required(leakDown({ time, pressure, bore: 10 })))).not.toContain('leak-down-settles');
+    const quiet = time.map((t) => 10 - 0.0021 * Math.min(t, 10) - 0.001 * Math.max(t - 10, 0));
+    expect(codesOf(required(leakDown({ time, pressure: quiet, bore: 10 })))).toContain('leak-down-settles');
   });
 });
 
@@ -286,6 +298,11 @@ describe('readings', () => {
     expect(comparePointer({ pointer: 20_000, recorded: 20_600, spike: 600 }).cause).toBe('spike-in-record');
     expect(comparePointer({ pointer: 20_000, recorded: 20_600, spike: 5000 }).cause).toBe('stuck');
     expect(comparePointer({ pointer: 20_000, recorded: 20_600 }).cause).toBe('stuck');
+    // one per cent of the record, to the last newton; a pointer that stood no higher than the record was brought back
+    expect(comparePointer({ pointer: 20_200, recorded: 20_000 }).cause).toBe('agree');
+    expect(comparePointer({ pointer: 20_201, recorded: 20_000 }).cause).toBe('pushed-past');
+    expect(comparePointer({ pointer: 20_201, recorded: 20_000, before: 20_001 }).cause).toBe('not-reset');
+    expect(comparePointer({ pointer: 20_199, recorded: 19_999, before: 19_999 }).cause).toBe('pushed-past');
     expect(comparePointer({ pointer: 20_200, recorded: 20_000 }).cause).toBe('agree');
   });
 
@@ -295,6 +312,30 @@ describe('readings', () => {
     expect(valuesOf(findings, 'friction-negative')).toEqual([{ count: 1, friction: friction[1] }]);
     expect(friction[1]).toBeCloseTo(-0.05 * Math.PI * 400, 9);
     expect(cylinderFriction({ ...runs, fallingPressure: [1.1, 2, 3] }, { bore: 40 }).findings).toEqual([]);
+  });
+
+  // Fisher's orthogonal polynomials of seven equal steps; F of the 5 % tables: 7.71 at 1 and 4, 9.55 at 2 and 3 degrees of freedom
+  test.each([
+    ['square', 1, 4, 7.71, 2],
+    ['cubic', 2, 3, 9.55, 3],
+  ])('a %s term is taken from the F of the tables on, not below', (term, more, free, critical, degree) => {
+    const shape = { square: [5, 0, -3, -4, -3, 0, 5], cubic: [-1, 1, 1, 0, -1, -1, 1] }[term]!;
+    const fourth = [3, -7, 1, 6, 1, -7, 3];
+    const squares = (of: readonly number[]) => of.reduce((sum, one) => sum + one * one, 0);
+    const degreeAt = (F: number) => {
+      const size = Math.sqrt((F * more * squares(fourth)) / free / squares(shape));
+      const reference = shape.map((one, i) => 5000 + 1000 * i + size * one + fourth[i]!);
+      return required(fitCalibration({ indicated: shape.map((_, i) => i), reference })).degree;
+    };
+    expect(degreeAt(critical + 0.02)).toBe(degree);
+    expect(degreeAt(critical - 0.02)).toBe(1);
+  });
+
+  test('what rounding leaves of a straight line is no further term', () => {
+    for (let k = 1; k <= 40; k += 1) {
+      const indicated = Array.from({ length: 9 }, (_, i) => (0.1 * i * k) / 3);
+      expect(required(fitCalibration({ indicated, reference: indicated.map((x) => 7.3 * k + 1234.56 * x) })).degree).toBe(1);
+    }
   });
 
   test('a calibration asked for by its degree is told from one that the F-test chose', () => {

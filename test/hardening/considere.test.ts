@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { required } from '../../src/base/index.js';
-import { considere, hollomon } from '../../src/hardening/index.js';
+import { considere, hockettSherby, hollomon, ludwik, mixedLaw, swift, voce } from '../../src/hardening/index.js';
 import { seeded } from '../support/random.js';
 import { thrown } from '../support/thrown.js';
 
@@ -105,6 +105,26 @@ describe('by a law', () => {
   test('parameters that are no law are refused', () => {
     expect(thrown(() => hollomon({ strengthCoefficient: 500, exponent: 0 }))).toMatchObject({ path: 'exponent', code: 'not-positive' });
     expect(thrown(() => hollomon({ strengthCoefficient: NaN, exponent: 0.2 })).code).toBe('not-finite');
+  });
+
+  test.each([
+    ['hollomon: exponent', () => hollomon({ strengthCoefficient: 1, exponent: -1 })],
+    ['swift: prestrain', () => swift({ strengthCoefficient: 1, prestrain: -0.1, exponent: 1 })],
+    ['swift: strengthCoefficient', () => swift({ strengthCoefficient: 0, prestrain: 0, exponent: 1 })],
+    ['ludwik: yieldStress', () => ludwik({ yieldStress: -1, strengthCoefficient: 1, exponent: 1 })],
+    ['voce: rate', () => voce({ saturationStress: 2, initialStress: 1, rate: 0 })],
+    // a law that begins at its saturation does not harden
+    ['voce: initialStress', () => voce({ saturationStress: 2, initialStress: 2, rate: 1 })],
+    ['hockettSherby: initialStress', () => hockettSherby({ saturationStress: 2, initialStress: 2, rate: 1, power: 1 })],
+    ['hockettSherby: power', () => hockettSherby({ saturationStress: 2, initialStress: 1, rate: 1, power: 0 })],
+    [
+      'mixedLaw: weight',
+      () => mixedLaw(hollomon({ strengthCoefficient: 1, exponent: 1 }), hollomon({ strengthCoefficient: 1, exponent: 1 }), 2),
+    ],
+    ['mixedLaw: second', () => mixedLaw(hollomon({ strengthCoefficient: 1, exponent: 1 }), { stress: () => 1 } as never, 0.5)],
+    ['mixedLaw: first', () => mixedLaw({ rate: () => 1 } as never, hollomon({ strengthCoefficient: 1, exponent: 1 }), 0.5)],
+  ])('%s is refused by its name', (name, call) => {
+    expect(thrown(call).message.startsWith(`${name} `)).toBe(true);
   });
 });
 

@@ -92,7 +92,7 @@ describe('analyseCupping', () => {
     expect(summarise(result)[0]!.text).toBe('10.4');
     expect(Object.keys(figures(result))).toEqual(['force']);
     const page = renderHtml(result);
-    for (const words of ['Cupping test', 'contact at', '0.8 mm thick, 90 mm wide', 'cup a torn one', 'not design values'])
+    for (const words of ['Cupping test', 'contact at', '0.8\u00a0mm thick, 90\u00a0mm wide', 'cup a torn one', 'not design values'])
       expect(page).toContain(words);
   });
 });

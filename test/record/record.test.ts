@@ -1,6 +1,19 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { checkRecord, findPauses, readRecord, stressStrain, tare, type TensionRecord } from '../../src/index.js';
+import {
+  alignChannels,
+  checkRecord,
+  findPauses,
+  joinJumps,
+  joinSlips,
+  readRecord,
+  removeZeroDrift,
+  replaceSpikes,
+  restoreZero,
+  stressStrain,
+  tare,
+  type TensionRecord,
+} from '../../src/index.js';
 import { resolution } from '../../src/record/index.js';
 import { seeded } from '../support/random.js';
 import { refusal, thrown } from '../support/thrown.js';
@@ -191,6 +204,35 @@ describe('tare', () => {
     expect(refusal(() => tare(record, {}))).toBe('missing options');
     expect(refusal(() => tare(record, { samples: [0, 3] }))).toBe('out-of-range options.samples[1]');
   });
+
+  test('the mean of both ends and all between; one sample; other columns as they were', () => {
+    const record = { force: [7, 10, 12, 17, 1000], travel: [0, 1, 2, 3, 4], time: [0, 1, 2, 3, 4], strain: [0, 0.1, NaN, NaN, NaN] };
+    const found = tare(record, { samples: [1, 3] });
+    expect(found.tareForce).toBe(13);
+    expect([...found.record.force]).toEqual([-6, -3, -1, 4, 987]);
+    expect([...found.record.travel!, ...found.record.time!]).toEqual([...record.travel, ...record.time]);
+    expect([...found.record.strain!]).toEqual(record.strain);
+    expect(Object.keys(found.record)).toEqual(['force', 'travel', 'time', 'strain']);
+    expect(tare(record, { samples: [4, 4] }).tareForce).toBe(1000);
+    expect(tare(record, { force: 0, samples: [0, 1] }).tareForce).toBe(0);
+  });
+
+  test.each([
+    ['out-of-range options.samples[0]', { samples: [-1, 2] }],
+    ['out-of-range options.samples[1]', { samples: [2, 1] }],
+    ['out-of-range options.samples[0]', { samples: [3, 3] }],
+    ['out-of-range options.samples', { samples: [0.5, 2] }],
+    ['out-of-range options.samples', { samples: [0, 1.5] }],
+    ['not-finite options.force', { force: NaN }],
+  ])('%s', (expected, options) => {
+    expect(refusal(() => tare({ force: [1, 2, 3], travel: [0, 0, 0] }, options as never))).toBe(expected);
+  });
+
+  test('only a motion may end early', () => {
+    const force = [1, 2];
+    expect(refusal(() => tare({ force, travel: [0, NaN] }, { force: 0 }))).toBe('not-finite record.travel[1]');
+    expect(refusal(() => tare({ force, travel: [0, 1], time: [0, NaN] }, { force: 0 }))).toBe('not-finite record.time[1]');
+  });
 });
 
 describe('findPauses', () => {
@@ -291,4 +333,226 @@ test('a drive that goes back more often than can be listed is told once, with th
   expect(found[0]!.values['count']).toBeGreaterThan(50);
   expect(pumped(20).filter(({ code }) => code === 'drive-reversed').length).toBeGreaterThan(15);
   expect(pumped(20).some(({ code }) => code === 'falls-many')).toBe(false);
+});
+
+describe('repairs of a straight record, exactly', () => {
+  // at rest for 40 samples, up by 100 N and 0.01 mm a sample to 20 kN, gone after sample 240, at rest for 40 more
+  const n = 281;
+  const pull = Float64Array.from({ length: n }, (_, i) => (i <= 40 || i > 240 ? 0 : 100 * (i - 40)));
+  const travel = Float64Array.from({ length: n }, (_, i) => 0.01 * Math.min(240, Math.max(40, i)) - 0.4);
+  const changed = (column: Float64Array, by: (i: number) => number) => column.map((one, i) => one + by(i));
+  const close = (one: ArrayLike<number>, other: ArrayLike<number>, within = 1e-9) => {
+    expect(one).toHaveLength(other.length);
+    Array.from(one).forEach((value, i) => {
+      expect(Math.abs(value - other[i]!), `sample ${i}`).toBeLessThan(within);
+    });
+  };
+
+  test('spikes of one, two and three samples lie on the line between their neighbours again; four samples are no spike', () => {
+    for (const [length, height] of [
+      [1, 3000],
+      [2, -3000],
+      [3, 3000],
+    ] as const) {
+      const force = changed(pull, (i) => (i >= 120 && i < 120 + length ? height : 0));
+      const { record, trail } = replaceSpikes({ force, travel });
+      close(record.force, pull);
+      expect(trail).toHaveLength(1);
+      expect(trail[0]!.values['samples']).toBe([120, 121, 122].slice(0, length).join(' '));
+      expect(trail[0]!.values['before']).toBe(
+        [8000, 8100, 8200]
+          .map((F) => F + height)
+          .slice(0, length)
+          .join(' '),
+      );
+      expect(trail[0]!.values['after']).toBe([8000, 8100, 8200].slice(0, length).join(' '));
+    }
+    expect(replaceSpikes({ force: changed(pull, (i) => (i >= 120 && i < 124 ? 3000 : 0)), travel }).trail).toEqual([]);
+  });
+
+  test('spikes of an extension up to where it was taken off', () => {
+    const extension = travel.map((x, i) => (i > 150 ? NaN : i === 100 ? x + 1 : x));
+    const { record, trail } = replaceSpikes({ force: pull, travel, extension });
+    expect(trail.map(({ change }) => change)).toMatchObject([{ kind: 'set', column: 'extension', samples: [100] }]);
+    close(record.extension!.subarray(0, 151), travel.subarray(0, 151));
+    expect(record.extension![151]).toBeNaN();
+  });
+
+  test('the force before a late tare is counted from the zero after it', () => {
+    const { record, trail } = restoreZero({ force: changed(pull, (i) => (i < 20 ? 350 : 0)), travel });
+    expect(trail.map(({ change }) => change)).toEqual([{ kind: 'add', column: 'force', range: [0, 19], amount: -350 }]);
+    expect(trail[0]!.values).toEqual({ sample: 20, step: -350 });
+    close(record.force, pull);
+  });
+
+  test('a zero set under load is put back with the step that the loading made meanwhile', () => {
+    const force = pull.map((F, i) => (i >= 100 && i <= 240 ? F - 6000 : F));
+    const { record, trail } = restoreZero({ force, travel });
+    expect(trail).toHaveLength(1);
+    expect(trail[0]!.values).toEqual({ sample: 100, fall: 5900, amount: 6000 });
+    close(record.force.subarray(0, 241), pull.subarray(0, 241));
+  });
+
+  test('a drift of the zero is straight from the first to the last sample', () => {
+    const drift = (i: number): number => 30 + i;
+    const { record, trail } = removeZeroDrift({ force: changed(pull, drift), travel });
+    close(record.force, pull, 1e-6);
+    expect(trail[0]!.change).toEqual({
+      kind: 'ramp',
+      column: 'force',
+      amounts: [expect.closeTo(-30, 6) as number, expect.closeTo(-310, 6) as number],
+    });
+    const { before, after, beforeAt, afterAt } = trail[0]!.values as Record<string, number>;
+    expect(before).toBeCloseTo(drift(beforeAt!), 9);
+    expect(after).toBeCloseTo(drift(afterAt!), 9);
+    // a record that begins under load, or ends with the fracture, does not tell
+    const drifting = { force: changed(pull, drift), travel };
+    for (const [from, to] of [
+      [60, n],
+      [0, 241],
+    ] as const)
+      expect(removeZeroDrift({ force: drifting.force.slice(from, to), travel: travel.slice(from, to) }).trail).toEqual([]);
+    // zeros of 25 readings with a noise of 20 N tell apart 100 N, not nothing
+    const { normal } = seeded(4);
+    const noisy = pull.map((F) => F + 20 * normal());
+    expect(removeZeroDrift({ force: noisy, travel }).trail).toEqual([]);
+    expect(removeZeroDrift({ force: changed(noisy, (i) => (120 * i) / n), travel }).trail).toHaveLength(1);
+    // below 0.05 % of the highest force it is left alone
+    expect(removeZeroDrift({ force: changed(pull, (i) => (9 * i) / n), travel }).trail).toEqual([]);
+    expect(removeZeroDrift({ force: changed(pull, (i) => (20 * i) / n), travel }).trail).toHaveLength(1);
+  });
+
+  test.each([-2, 0.5])('a motion that jumps by %d mm goes on as before', (jump) => {
+    for (const column of ['travel', 'extension', 'strain'] as const) {
+      const { record, trail } = joinJumps({ force: pull, [column]: changed(travel, (i) => (i >= 140 ? jump : 0)) });
+      close(record[column]!, travel);
+      expect(trail[0]!.values['sample']).toBe(140);
+      expect(trail[0]!.values['size']).toBeCloseTo(jump + 0.01, 12);
+      expect(trail[0]!.values['amount']).toBeCloseTo(-jump, 12);
+    }
+  });
+
+  test('a travel that runs ahead within a sample: that way is taken out of all that follows', () => {
+    const { record, trail } = joinSlips({ force: pull, travel: changed(travel, (i) => (i >= 140 ? 0.5 : 0)) });
+    expect(trail.map(({ change }) => change)).toMatchObject([{ kind: 'add', column: 'travel', range: [140, n - 1] }]);
+    expect(trail[0]!.values).toEqual({ column: 'travel', sample: 140, way: expect.closeTo(0.51, 9) as number });
+    // what the piece itself did in that sample is taken for way in the grips too
+    close(
+      record.travel!,
+      changed(travel, (i) => (i >= 140 ? -0.01 : 0)),
+    );
+  });
+
+  test('a slip with a fall of the force: the excursion is left out, and what stays lies on the elastic line', () => {
+    // 10 kN/mm; at 10 kN the force falls by 4 kN within a sample and 0.02 mm, and is back after 0.4 mm more
+    const places = [...Array<number>(40).fill(0), ...Array.from({ length: 101 }, (_, i) => 0.01 * i)];
+    const forces = places.map((x) => 10_000 * x);
+    for (let k = 0; k <= 140; k += 1) {
+      places.push(1.02 + 0.01 * k);
+      forces.push(6000 + 100 * k);
+    }
+    const { record, trail } = joinSlips({ force: forces, travel: places });
+    expect(trail).toHaveLength(2);
+    expect(trail[0]!.values).toEqual({ fromSample: 141, toSample: 180, samples: 40 });
+    expect(trail[1]!.values).toEqual({ column: 'travel', sample: 141, way: expect.closeTo(0.42, 9) as number });
+    expect(record.force).toHaveLength(forces.length - 40);
+    close(
+      record.travel!,
+      record.force.map((F) => F / 10_000),
+    );
+  });
+
+  test('two slips: the samples of both excursions are left out; a yield drop and a travel set back are no slips', () => {
+    const places = [...Array<number>(40).fill(0), ...Array.from({ length: 101 }, (_, i) => 0.01 * i)];
+    const forces = places.map((x) => 10_000 * x);
+    const up = (from: number, F: number, samples: number) => {
+      for (let k = 0; k <= samples; k += 1) {
+        places.push(from + 0.01 * k);
+        forces.push(F + 100 * k);
+      }
+    };
+    up(1.02, 6000, 80);
+    // at 14 kN another one, of 5 kN: 0.02 + 0.5 mm more
+    up(1.84, 9000, 110);
+    const { record, trail } = joinSlips({ force: forces, travel: places });
+    expect(trail.map(({ values }) => values['way'] ?? values['samples'])).toEqual([
+      50,
+      expect.closeTo(0.52, 9) as number,
+      40,
+      expect.closeTo(0.42, 9) as number,
+    ]);
+    close(
+      record.travel!,
+      record.force.map((F) => F / 10_000),
+    );
+    // the force falls by 1 kN and stays there for 2 mm before it rises slowly
+    const drop = (x: number): number => (x < 1 ? 10_000 * x : x < 1.05 ? 10_000 - 20_000 * (x - 1) : 9000 + 2000 * Math.max(0, x - 3));
+    const yielding = Array.from({ length: 600 }, (_, i) => 0.01 * i);
+    expect(joinSlips({ force: yielding.map(drop), travel: yielding }).trail).toEqual([]);
+    expect(joinSlips({ force: pull, travel: changed(travel, (i) => (i >= 140 ? -2 : 0)) }).trail).toEqual([]);
+  });
+
+  test('a lag that is given moves the force alone, its ends held', () => {
+    const record = { force: [1, 2, 3, 4], travel: [5, 6, 7, 8], time: [0, 1, 2, 3] };
+    expect([...alignChannels(record, { lag: 2 }).record.force]).toEqual([3, 4, 4, 4]);
+    expect([...alignChannels(record, { lag: -1 }).record.force]).toEqual([1, 1, 2, 3]);
+    expect([...alignChannels(record, { lag: 2 }).record.travel!]).toEqual(record.travel);
+    expect(alignChannels(record, { lag: 2 }).trail[0]!.values).toEqual({ samples: 2 });
+    expect(alignChannels(record, { lag: 0 }).trail).toEqual([]);
+    expect(refusal(() => alignChannels(record, { lag: 0.5 }))).toBe('out-of-range options.lag');
+    expect(refusal(() => alignChannels(record, { lag: NaN }))).toBe('not-finite options.lag');
+  });
+
+  test('a record whose force never rises is left as it is', () => {
+    const record = { force: [0, -1, -2, -3, -2, -1, 0, 0, -5, 0], travel: [0, 1, 2, 3, 4, 5, 9, 10, 11, 12] };
+    for (const repair of [restoreZero, removeZeroDrift, joinJumps, joinSlips, alignChannels]) expect(repair(record).trail).toEqual([]);
+  });
+});
+
+describe('steps of a reading', () => {
+  const of = (column: readonly number[]) => resolution(Float64Array.from(column));
+  // 0, 0, 1, 2, 2, 4 and so on: stops, single steps and double ones
+  const stepped = Array.from({ length: 40 }, (_, i) => Math.floor(i / 2) + (i % 5 === 4 ? 1 : 0));
+
+  test('its least digit, whatever its size and sign', () => {
+    expect(of(stepped)).toBe(1);
+    expect(of(stepped.map((one) => 0.01 * one))).toBeCloseTo(0.01, 12);
+    expect(of(stepped.map((one) => -50 * one))).toBe(50);
+    expect(of(stepped.map((one) => 1e6 + one))).toBe(1);
+  });
+
+  test('an even motion has none: it changes by the same each time, standing or not', () => {
+    expect(of(stepped.map((_, i) => 0.3 * i))).toBe(0);
+    expect(of(stepped.map((_, i) => 0.3 * Math.max(0, i - 20)))).toBe(0);
+  });
+
+  test('fewer than ten changes, or five of several steps, say nothing; one change in a hundred may be off', () => {
+    expect(of([0, 1, 1, 2, 2, 3, 3, 4, 4, 5, 5, 6, 6, 7, 7, 8, 8, 9, 9])).toBe(0);
+    expect(of([0, 0, 1, 1, 2, 2, 3, 3, 4, 4, 5, 5, 6, 6, 7, 7, 8, 8, 9, 9, 10, 10])).toBe(1);
+    const long = Array.from({ length: 400 }, (_, i) => Math.floor(i / 2));
+    expect(of(long)).toBe(1);
+    expect(of(long.map((one, i) => (i === 201 ? one + 0.5 : one)))).toBe(0.5);
+    // one of the 199 changes is 1.3 steps; three of them are too many
+    expect(of(long.map((one, i) => one + (i >= 202 ? 0.3 : 0)))).toBe(1);
+    expect(of(long.map((one, i) => one + (i >= 202 ? 0.3 : 0) + (i >= 204 ? 0.3 : 0) + (i >= 206 ? 0.3 : 0)))).toBe(0);
+  });
+});
+
+test('a pause by hand: its samples, its duration, and its fall to the lowest force', () => {
+  const time = Array.from({ length: 301 }, (_, i) => i / 10);
+  // loaded at 0.1 mm/s; still from 10 s to 12 s while the force relaxes by 60 N and comes back by 10 N
+  const moved = time.map((t) => 0.1 * Math.min(t, 10) + 0.1 * Math.max(0, t - 12));
+  const force = time.map((t, i) => 1000 * moved[i]! - (t > 10 && t <= 12 ? 40 * Math.min(t - 10, 1.5) - 20 * Math.max(0, t - 11.5) : 0));
+  for (const motion of [{ travel: moved }, { extension: moved }, { strain: moved }]) {
+    const pauses = findPauses({ force, time, ...motion });
+    expect(pauses).toHaveLength(1);
+    expect(pauses[0]!.range).toEqual([100, 120]);
+    expect(pauses[0]!.duration).toBeCloseTo(2, 9);
+    expect(pauses[0]!.fall).toBeCloseTo(60, 9);
+  }
+  expect(findPauses({ force, time, travel: moved }, { duration: 2 })).toHaveLength(1);
+  expect(findPauses({ force, time, travel: moved }, { duration: 2.5 })).toEqual([]);
+  expect(refusal(() => findPauses({ force, time, travel: moved }, { duration: -1 }))).toBe('out-of-range options.duration');
+  expect(refusal(() => findPauses({ force, time, travel: moved }, { share: 1.1 }))).toBe('out-of-range options.share');
+  expect(refusal(() => findPauses({ force, time, travel: moved, strain: [1] }))).toBe('unequal-lengths record.strain');
 });
