@@ -131,7 +131,7 @@ export function decisionsTable(decisions: readonly AskedDecision[], shown: reado
   const table = {
     caption: say('Each value against its limits, by the rule agreed on; no verdict replaces local codes and licensed practice.'),
     columns: [say('Symbol'), say('Value'), 'u', say('Limit'), say('Accepted'), say('Rule'), say('Verdict'), say('Probability and risk')],
-    kinds: ['short'] as const,
+    kinds: ['short', 'number', 'number'] as const,
     rows: made.map(({ row }) => row),
   };
   return { table, findings: made.flatMap((one) => one.findings) };
