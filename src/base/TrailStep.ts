@@ -1,7 +1,7 @@
 import type { ColumnName } from './columns.js';
 import type { Gaps } from './catalogue.js';
 import { shown } from './shown.js';
-import { trailSentences, type TrailCode } from './trailSentences.js';
+import { trailSentences, type TrailCode, type TrailSentence } from './trailSentences.js';
 
 /** A change of the columns of a record, complete enough to be made again to the last bit. */
 export type RecordChange =
@@ -81,7 +81,7 @@ type Values = TrailStep['values'];
 /** @internal Makes a step of a trail from its code and its numbers; the sentence comes from the list, whose gaps the compiler asks for. */
 export function trailStep<Code extends TrailCode>(
   code: Code,
-  values: Values & Readonly<Record<Gaps<(typeof trailSentences)[Code]>, number | string>>,
+  values: Values & Readonly<Record<Gaps<TrailSentence<Code>>, number | string>>,
   change?: RecordChange,
 ): TrailStep {
   return { code, step: shown(trailSentences[code], values), values, ...(change ? { change } : {}) };

@@ -17,9 +17,7 @@ export {
   type TensionRecord,
 } from './columns.js';
 export { type RecordChange, type TrailStep } from './TrailStep.js';
-export { type TrailCode } from './trailSentences.js';
-/** @internal */
-export { trailSentences } from './trailSentences.js';
+export { trailSentences, type TrailCode, type TrailSentence } from './trailSentences.js';
 /** @internal */
 export { trailStep, trailValue } from './TrailStep.js';
 export { type Section, type SectionShape } from './Section.js';

@@ -1,5 +1,4 @@
-/** @internal What a step of a trail did, in a sentence, by its code; `{name}` stands for a value of the step. */
-export const trailSentences = {
+const sentences = {
   // repairs of a record
   'sign-turned': 'The sign of the {column} was turned.',
   'clock-rebuilt': 'Time was counted anew from {start} s, in equal steps of 1/{rate} s.',
@@ -46,4 +45,10 @@ export const trailSentences = {
 } as const;
 
 /** Codes of the steps of a trail; never renamed. */
-export type TrailCode = keyof typeof trailSentences;
+export type TrailCode = keyof typeof sentences;
+
+/** The sentence of a code, to the letter. */
+export type TrailSentence<Code extends TrailCode = TrailCode> = (typeof sentences)[Code];
+
+/** What a step of a trail did, in a sentence, by its code; `{name}` stands for a value of the step. */
+export const trailSentences: Readonly<Record<TrailCode, string>> = sentences;

@@ -1,4 +1,4 @@
-import type { trailSentences } from '../base/index.js';
+import type { TrailSentence } from '../base/index.js';
 import type { figurePhrases } from './figurePhrases.js';
 import type { pagePhrases } from './pagePhrases.js';
 import type { planPhrases } from './planPhrases.js';
@@ -8,7 +8,7 @@ import type { termPhrases } from './termPhrases.js';
 
 /** @internal Every phrase but the words that findings carry as values. */
 export type SpokenPhrase =
-  | (typeof trailSentences)[keyof typeof trailSentences]
+  | TrailSentence
   | (
       typeof pagePhrases | typeof figurePhrases | typeof planPhrases | typeof tablePhrases | typeof termPhrases | typeof termPatterns
     )[number];

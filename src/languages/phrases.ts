@@ -1,4 +1,4 @@
-import { trailSentences } from '../base/index.js';
+import { trailSentences, type TrailSentence } from '../base/index.js';
 import { findingValueWords } from './findingValueWords.js';
 import { figurePhrases } from './figurePhrases.js';
 import { pagePhrases } from './pagePhrases.js';
@@ -8,7 +8,7 @@ import { termPatterns } from './termPatterns.js';
 import { termPhrases } from './termPhrases.js';
 
 /** Every label and sentence that a report or a figure can say, in English; what a language of your own has words for. */
-export const phrases = [...pagePhrases, ...figurePhrases, ...planPhrases, ...tablePhrases, ...termPhrases, ...termPatterns, ...Object.values(trailSentences), ...findingValueWords];
+export const phrases = [...pagePhrases, ...figurePhrases, ...planPhrases, ...tablePhrases, ...termPhrases, ...termPatterns, ...(Object.values(trailSentences) as TrailSentence[]), ...findingValueWords];
 
 /** A label or sentence, by what it is in English; `{name}` stands for a value. */
 export type Phrase = (typeof phrases)[number];
