@@ -17,6 +17,7 @@ export default {
   treatWarningsAsErrors: true,
   intentionallyNotExported: [
     'entries',
+    'sentences',
     'families',
     'ofRounds',
     'ofSections',
