@@ -14,7 +14,7 @@ export interface ExpectedValue {
   readonly at?: string | undefined;
   /** The number, in the library's own unit. */
   readonly value: number;
-  /** Largest difference that is allowed: half of the last printed digit, a whole one where the number is from memory. */
+  /** Largest difference that is allowed: half of the last printed digit, up to a whole one where the number is from memory; a billionth of a count, of a class, and of what a rule gives exactly. */
   readonly tolerance: number;
   /** Unit of both, for a reader; absent for a number without one. */
   readonly unit?: string | undefined;

@@ -27,13 +27,17 @@ describe('the vectors of the package', () => {
     expect(vectors.length).toBeGreaterThan(100);
   });
 
-  test('a tolerance is half of a decimal place, or a whole one from memory, and the value is printed to it', () => {
+  test('a tolerance is half of a decimal place, at most a whole one from memory, or a billionth, and the value is printed to it', () => {
+    const fits = (value: number, place: number): boolean => {
+      const power = Math.log10(place);
+      const whole = value / place;
+      return Math.abs(power - Math.round(power)) < 1e-9 && Math.abs(whole - Math.round(whole)) < 1e-3;
+    };
     const wrong = vectors.flatMap(({ id, status, expected }) =>
       expected.flatMap(({ value, tolerance }) => {
-        const place = status === 'from memory' ? tolerance : 2 * tolerance;
-        const power = Math.log10(place);
-        const whole = value / place;
-        return Math.abs(power - Math.round(power)) < 1e-9 && Math.abs(whole - Math.round(whole)) < 1e-3 ? [] : [id];
+        const exact = Math.abs(tolerance / Math.abs(value) - 1e-9) < 1e-15;
+        const sound = exact || fits(value, 2 * tolerance) || (status === 'from memory' && fits(value, tolerance));
+        return sound ? [] : [id];
       }),
     );
     expect(wrong).toEqual([]);
