@@ -7,4 +7,4 @@ export { languages } from './languages.js';
 export { spanish } from './spanish.js';
 export { phrases, type Phrase } from './phrases.js';
 /** @internal */
-export { wordsOf, type PhraseValues, type Words } from './wordsOf.js';
+export { wordsOf, type Words } from './wordsOf.js';

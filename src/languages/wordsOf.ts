@@ -19,7 +19,7 @@ export interface Words {
   readonly number: (value: number, figures: number) => string;
   /** A ratio in per cent, to so many significant figures. */
   readonly percent: (value: number, figures?: number) => string;
-  /** Digits that are there already, with the language's decimal sign. */
+  /** Digits that are there already, with the language's decimal sign and − as minus. */
   readonly digits: (text: string) => string;
   /** Sentence and remedy of a finding. */
   readonly finding: (finding: Finding) => FindingWords;
@@ -30,6 +30,9 @@ export interface Words {
 /** Four significant digits are enough for a sentence; the data keeps them all. */
 const FIGURES = 4;
 const NUMBER = /^[-−]?\d+(\.\d+)?$/;
+
+/** The one sign of what is below 0, before a number and before a power. */
+const withMinus = (text: string): string => text.replace(/(?<![\w.])-(?=\d)|(?<=\de)-(?=\d)/g, '−');
 
 /** What a term with gaps looks like in data; one that is all gaps and joining words fits anything, so its parts must be words of ours. */
 const shapes = [...termPatterns, ...findingValueWords.filter((one) => one.includes('{'))].map((pattern) => {
@@ -57,7 +60,9 @@ const held = <Value>(table: Readonly<Record<string, Value>>, name: string): Valu
 /** @internal A language at work. */
 export function wordsOf(language: Language): Words {
   const { decimalSign, phrases, findings } = language;
-  const digits = (text: string): string => (decimalSign === '.' ? text : text.replace(/(?<=\d)\.(?=\d)/g, decimalSign));
+  const digits = (text: string): string => withMinus(decimalSign === '.' ? text : text.replace(/(?<=\d)\.(?=\d)/g, decimalSign));
+  // a unit stays on the line of its number; French sets it closer
+  const gap = language.tag.startsWith('fr') ? '\u202f' : '\u00a0';
   const number = (value: number, figures: number): string => digits(String(Number(value.toPrecision(figures))));
   const filled = (sentence: string, values: PhraseValues, text: (value: string, name: string) => string): string =>
     sentence.replace(/\{(\w+)\}/g, (gap, name: string) => {
@@ -68,7 +73,7 @@ export function wordsOf(language: Language): Words {
   /** The term in the language, where all of it is known. */
   const known = (text: string): string | undefined => {
     const own = held<string | undefined>(phrases, text) ?? (NUMBER.test(text) ? digits(text) : undefined);
-    if (own !== undefined || language.tag === 'en') return own;
+    if (own !== undefined) return own;
     for (const { pattern, names, loose, shape } of shapes) {
       const found = shape.exec(text);
       const sentence = found && held<string | undefined>(phrases, pattern);
@@ -87,7 +92,7 @@ export function wordsOf(language: Language): Words {
     say: (phrase, values = {}) => filled(held<string | undefined>(phrases, phrase) ?? phrase, values, (text) => text),
     term,
     number,
-    percent: (value, figures = 3) => `${number(100 * value, figures)} %`,
+    percent: (value, figures = 3) => `${number(100 * value, figures)}${gap}%`,
     digits,
     finding: ({ code, values, message, remedy }) => {
       const own = held<FindingWords>(findings, code);

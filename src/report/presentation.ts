@@ -1,5 +1,5 @@
 import { requireObject, requireOneOf, requireOptions } from '../base/index.js';
-import { english, wordsOf, type Language, type PhraseValues, type Words } from '../languages/index.js';
+import { english, wordsOf, type Language, type Words } from '../languages/index.js';
 import { convert, type Unit } from '../units/index.js';
 import { colours, type Appearance, type Colours } from './appearance.js';
 
@@ -77,33 +77,8 @@ const TINY = 1e-6;
 /** @internal Pressure in bar for each MPa. */
 export const BARS = factor('MPa', 'bar');
 
-/** The one sign of what is below 0, before a number and before a power. */
-const withMinus = (text: string): string => text.replace(/(?<![\w.])-(?=\d)|(?<=\de)-(?=\d)/g, '−');
-
 /** Decimals with which a number has two significant figures. */
 const decimalsOf = (value: number): number => Math.max(0, 1 - Math.floor(Math.log10(Math.abs(Number(value.toPrecision(2))))));
-
-/** Words of the language with one minus sign, and with units that stay on the line of their number. */
-function printed(words: Words): Words {
-  const digits = (text: string): string => words.digits(withMinus(text));
-  const number = (value: number, figures: number): string => withMinus(words.number(value, figures));
-  const signed = (values: PhraseValues): PhraseValues =>
-    Object.fromEntries(
-      Object.entries(values).map(([name, value]) => [
-        name,
-        typeof value === 'number' && value < 0 ? number(value, Number.isInteger(value) ? 15 : 4) : value,
-      ]),
-    );
-  const gap = words.language.tag.startsWith('fr') ? '\u202f' : '\u00a0';
-  return {
-    ...words,
-    digits,
-    number,
-    say: (phrase, values = {}) => words.say(phrase, signed(values)),
-    finding: (one) => words.finding({ ...one, values: signed(one.values) }),
-    percent: (value, figures = 3) => `${number(100 * value, figures)}${gap}%`,
-  };
-}
 
 /** @internal Words and units for one reader; refuses what is no language and no system of units. */
 export function presentation(from: string, { language = english, units = 'SI', appearance = 'light' }: FigureOptions = {}): Presentation {
@@ -113,7 +88,7 @@ export function presentation(from: string, { language = english, units = 'SI', a
   requireOneOf(from, 'options.language.decimalSign', language.decimalSign, ['.', ',']);
   const inLb = requireOneOf(from, 'options.units', units, ['SI', 'in-lb']) === 'in-lb';
   requireOneOf(from, 'options.appearance', appearance, ['light', 'dark']);
-  const words = printed(wordsOf(language));
+  const words = wordsOf(language);
   const { number, digits } = words;
   const unit = (metric: string): ShownUnit =>
     (inLb && Object.hasOwn(inchPound, metric) ? inchPound[metric] : undefined) ?? { unit: metric, factor: 1 };

@@ -43,6 +43,14 @@ test('a finding is filled from its values, and one of a code not known yet keeps
   expect(words.finding(newer)).toEqual({ message: made.message, remedy: made.remedy });
 });
 
+test('one minus sign in sentences, steps and percentages, and a unit that stays with its number', () => {
+  const { number, percent, digits, step, say } = wordsOf(english);
+  expect([number(-0.51, 3), percent(-0.02), digits('1.8e-4')]).toEqual(['−0.51', '−2\u00a0%', '1.8e−4']);
+  expect(say('Runner-up windows give slopes of {slopes}.', { slopes: -3 })).toBe('Runner-up windows give slopes of −3.');
+  const moved = { code: 'origin-moved', step: '', values: { shift: -0.25 } } as const;
+  expect(step(moved)).toContain('−0.25');
+});
+
 test('every phrase is there once, and is said somewhere', () => {
   expect(new Set(phrases).size).toBe(phrases.length);
   const code = ['src/report', 'src/cli']
