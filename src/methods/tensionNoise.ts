@@ -116,12 +116,11 @@ export function tensionNoise(task: TensionTask, given: RecordNoise): KnownNoise 
   };
 }
 
-/** @internal Fills columns with noise: of the force correlated from sample to sample, of the displacement not. One normal number more is drawn than the force has samples. */
+/** @internal Fills columns with noise: of the force correlated from sample to sample, of the displacement not. */
 export function fillNoise(random: RandomNumbers, noise: KnownNoise, forceNoise: Float64Array, displacementNoise: Float64Array): void {
   const { force, displacement, correlation } = noise;
   const fresh = Math.sqrt(1 - correlation ** 2);
   random.normals(forceNoise);
-  random.normal();
   let last = forceNoise[0]!;
   forceNoise[0] = force * last;
   for (let i = 1; i < forceNoise.length; i += 1) {
