@@ -150,7 +150,10 @@ function requireWhatIf(result: TensionResult, options: WhatIfOptions) {
  * What a tension test would give if its record were evaluated otherwise: with other windows of the elastic line, other offsets, another
  * compliance of the frame, other lengths.
  *
+ * $$ \Delta y = y' - y, \qquad e'_c = e - \frac{(k - 1)\, x_f}{L_c}, \qquad e'_L = \frac{e\, L_c}{L_0} $$
+ *
  * @remarks
+ * A value $y'$ of the changed evaluation beside the result's own $y$; strains $e'_c$ with $k$ times the give $x_f$ of the frame, $e'_L$ of travel over $L_0$.
  * Computed from the result alone, whose curve and options tell all that is needed; each row is what {@link analyseTension} gives with that one
  * option changed. Strengths Rm and ReH, A and Z stand on none of these and are not repeated. Windows: the runners-up, bands of stress, and the
  * least relative error. The compliance less and more its doubt (at most all of it), and none at all, where one was taken out of travel. Travel over $L_0$ where

@@ -2,7 +2,7 @@ import type { Phrase } from '../languages/index.js';
 import type { PaceAction, TensionPlan, TestPlan } from '../planning/index.js';
 import type { PageTable } from './MethodPage.js';
 import { cautionsInWords } from './pageParts.js';
-import { presentation, type Presentation, type PresentationOptions } from './presentation.js';
+import { BARS, presentation, type Presentation, type PresentationOptions } from './presentation.js';
 import { controlNames, requirePlan, stageNames } from './summarisePlan.js';
 
 /** @internal A table of text alone, for a page or a terminal. */
@@ -56,7 +56,7 @@ function paceTable(plan: TensionPlan, { say, number, unit }: Presentation): Text
     kinds: [...numbers.map(() => 'number' as const), undefined, undefined],
     rows: plan.pace.map(({ time, stage, pressure, force, stress, travel, action }) => [
       number(time, 3),
-      ...(oil && pressure !== undefined ? [number(10 * pressure * unit('bar').factor, 3)] : []),
+      ...(oil && pressure !== undefined ? [number(BARS * pressure * unit('bar').factor, 3)] : []),
       number((force / 1000) * unit('kN').factor, 3),
       number(stress * unit('MPa').factor, 3),
       number(travel * unit('mm').factor, 3),

@@ -1,7 +1,7 @@
 import { InputError, requireObject, requireOneOf, requireOptions } from '../base/index.js';
 import type { Phrase } from '../languages/index.js';
 import type { BendingPlan, BrinellPlan, ShearPlan, SpeedStage, TensionPlan, TestPlan } from '../planning/index.js';
-import { presentation, presentationOptions, type Presentation, type PresentationOptions } from './presentation.js';
+import { BARS, presentation, presentationOptions, type Presentation, type PresentationOptions } from './presentation.js';
 
 /** One row of a plan's table. */
 export interface PlanRow {
@@ -83,7 +83,7 @@ const forceRows = ({ force }: TestPlan, { under, one, share }: RowMaker): PlanRo
     one('greatest force to be expected', kilo(force.greatest), 'kN'),
     share('share of the capacity', force.utilisation),
     one('least force that counts', kilo(force.least), 'kN'),
-    one('oil pressure at the greatest force', force.pressure === undefined ? undefined : 10 * force.pressure, 'bar'),
+    one('oil pressure at the greatest force', force.pressure === undefined ? undefined : BARS * force.pressure, 'bar'),
     share('share of the relief valve', force.shareOfRelief),
     share('share of the transmitter', force.shareOfTransmitter),
   ]);
@@ -104,7 +104,7 @@ function speedRows(plan: TensionPlan, make: RowMaker, { say, digits }: Presentat
       ),
       one('crosshead', 60 * speed, 'mm/min', 3),
       one('stress', stressRate, 'MPa/s', 3),
-      one('oil pressure', pressureRate === undefined ? undefined : 10 * pressureRate, 'bar/s', 3),
+      one('oil pressure', pressureRate === undefined ? undefined : BARS * pressureRate, 'bar/s', 3),
       one('drive', drivePerMinute, say(strokes ? 'strokes/min' : 'turns/min'), 2),
       one('change speed at', untilStress, 'MPa', 3),
       one('that is', untilStress === undefined ? undefined : (untilStress * plan.section.area) / 1000, 'kN'),
