@@ -2,6 +2,7 @@ import { trailSentences, type Finding, type TrailStep } from '../base/index.js';
 import { findingValueWords } from './findingValueWords.js';
 import type { FindingWords, Language } from './Language.js';
 import type { Phrase } from './phrases.js';
+import { spelledOut } from './spelledOut.js';
 import { termPatterns } from './termPatterns.js';
 
 /** What a sentence is filled with. */
@@ -72,7 +73,7 @@ export function wordsOf(language: Language): Words {
     });
   /** The term in the language, where all of it is known. */
   const known = (text: string): string | undefined => {
-    const own = held<string | undefined>(phrases, text) ?? (NUMBER.test(text) ? digits(text) : undefined);
+    const own = held<string | undefined>(phrases, text) ?? held(spelledOut, text) ?? (NUMBER.test(text) ? digits(text) : undefined);
     if (own !== undefined) return own;
     for (const { pattern, names, loose, shape } of shapes) {
       const found = shape.exec(text);

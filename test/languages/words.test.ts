@@ -51,6 +51,17 @@ test('one minus sign in sentences, steps and percentages, and a unit that stays 
   expect(step(moved)).toContain('−0.25');
 });
 
+test('no name of a field and no code of ours is printed as it is, in English either', () => {
+  const { term } = wordsOf(english);
+  const names = phrases.filter((one) => /^[a-z]+([A-Z][a-z]*)+$|^[a-z]+(-[a-z]+)+$/.test(one));
+  expect(names.length).toBeGreaterThan(20);
+  expect(names.filter((one) => term(one) === one)).toEqual([]);
+  expect([term('outerDiameter'), wordsOf({ ...english, tag: 'x-none' }).term('wallThickness')]).toEqual([
+    'outer diameter',
+    'wall thickness',
+  ]);
+});
+
 test('every phrase is there once, and is said somewhere', () => {
   expect(new Set(phrases).size).toBe(phrases.length);
   const code = ['src/report', 'src/cli']
