@@ -8,9 +8,10 @@ const handbook = {
   curve: '{elastic-line,tension,compliance,frame,rates}',
   hardening: '{hardening,laws,ramberg-osgood,sheet,after-necking}',
 };
+/** Tests of a floor and its part of the handbook. */
+export const testsOf = (floor) => [`test/${floor}/**/*.test.ts`, `test/handbook/${handbook[floor]}.test.ts`];
+
 const { FLOOR: floor } = process.env;
-const include = floor
-  ? [`test/${floor}/**/*.test.ts`, `test/handbook/${handbook[floor]}.test.ts`]
-  : ['test/{geometry,force,record,curve,hardening,handbook}/**/*.test.ts'];
+const include = floor ? testsOf(floor) : ['test/{geometry,force,record,curve,hardening,handbook}/**/*.test.ts'];
 
 export default defineConfig({ test: { include, exclude: ['test/record/fuzz.test.ts'] } });

@@ -80,6 +80,16 @@ function motionSaturation({ force, motion, last, highest, habit }: RecordOutline
     : [];
 }
 
+/** How far a motion goes, whichever way and wherever it ends. */
+function reachOf(values: Float64Array, first: number, last: number): number {
+  let [low, high] = [Infinity, -Infinity];
+  for (let i = first; i <= last; i += 1) {
+    if (values[i]! < low) low = values[i]!;
+    if (values[i]! > high) high = values[i]!;
+  }
+  return high - low;
+}
+
 /** @internal What each channel is worth: its steps, its noise, its ends. */
 export function channelFindings(outline: RecordOutline, saturated: number): Finding[] {
   const { motion, habit, highest, force, first, last } = outline;
@@ -93,9 +103,6 @@ export function channelFindings(outline: RecordOutline, saturated: number): Find
     if (noise > Math.max(NOISY * range, step)) found.push(finding('signal-noisy', { column, noise, share: (100 * noise) / range }));
   };
   channel('force', force, habit, highest);
-  if (motion) {
-    const end = Math.min(last, motion.end);
-    channel(motion.column, motion.values, motion, motion.values[end]! - motion.values[first]!);
-  }
+  if (motion) channel(motion.column, motion.values, motion, reachOf(motion.values, first, Math.min(last, motion.end)));
   return found;
 }
