@@ -139,6 +139,8 @@ export interface ColumnRule {
   readonly positive?: boolean;
   /** NaN from some sample on is allowed (an extensometer taken off). */
   readonly endsEarly?: boolean;
+  /** Largest magnitude; default {@link LARGEST}. */
+  readonly largest?: number;
 }
 
 /** @internal Number of samples before a column turns to NaN for good. */
@@ -148,20 +150,29 @@ export function soundLength(column: Float64Array): number {
   return end;
 }
 
-/** True where the first samples are finite: zero times anything else is NaN, and stays so in a sum (four of them, which overlap in time). */
-function allFinite(column: Float64Array, count: number): boolean {
+/** Sums of the fourth powers of larger numbers overflow. */
+const LARGEST = 1e70;
+/** @internal No record holds larger numbers; products of two of them are still sound. */
+export const LARGEST_READING = 1e30;
+
+/**
+ * True where the first samples are numbers up to the largest: anything else overflows by the factor, zero times that is NaN, and stays so in
+ * a sum (four of them, which overlap in time).
+ */
+function allSound(column: Float64Array, count: number, largest: number): boolean {
+  const factor = Number.MAX_VALUE / largest;
   let a = 0;
   let b = 0;
   let c = 0;
   let d = 0;
   let i = 0;
   for (; i + 3 < count; i += 4) {
-    a += column[i]! * 0;
-    b += column[i + 1]! * 0;
-    c += column[i + 2]! * 0;
-    d += column[i + 3]! * 0;
+    a += column[i]! * factor * 0;
+    b += column[i + 1]! * factor * 0;
+    c += column[i + 2]! * factor * 0;
+    d += column[i + 3]! * factor * 0;
   }
-  for (; i < count; i += 1) a += column[i]! * 0;
+  for (; i < count; i += 1) a += column[i]! * factor * 0;
   return a + b + c + d === 0;
 }
 
@@ -169,7 +180,7 @@ function allFinite(column: Float64Array, count: number): boolean {
 export function requireColumn(from: string, path: string, value: unknown, rule: ColumnRule = {}): Float64Array {
   if (typeof value !== 'object' || value === null || !('length' in value) || typeof value.length !== 'number')
     throw new InputError(from, path, value === undefined ? 'missing' : 'wrong-type', 'must be an array of numbers', value);
-  const { least = 1, length, positive = false, endsEarly = false } = rule;
+  const { least = 1, length, positive = false, endsEarly = false, largest = LARGEST } = rule;
   const given = value as ArrayLike<unknown>;
   if (given.length < least)
     throw new InputError(from, path, given.length === 0 ? 'empty' : 'too-few', `must have at least ${least} samples`, given.length);
@@ -180,12 +191,14 @@ export function requireColumn(from: string, path: string, value: unknown, rule: 
   // what ends early ends in NaN, not in text
   for (let i = sound; i < column.length && column !== given; i += 1)
     if (typeof given[i] !== 'number') throw new InputError(from, `${path}[${i}]`, 'wrong-type', 'must be a number or NaN', given[i]);
-  if (!allFinite(column, sound))
-    for (let i = 0; i < sound; i += 1)
-      if (!Number.isFinite(column[i])) {
-        const raw = given[i];
+  if (!allSound(column, sound, largest))
+    for (let i = 0; i < sound; i += 1) {
+      const raw = given[i];
+      if (!Number.isFinite(column[i]))
         throw new InputError(from, `${path}[${i}]`, typeof raw === 'number' ? 'not-finite' : 'wrong-type', 'must be a finite number', raw);
-      }
+      if (Math.abs(column[i]!) > largest)
+        throw new InputError(from, `${path}[${i}]`, 'out-of-range', `must lie within ±${largest}`, raw);
+    }
   if (positive)
     for (let i = 0; i < sound; i += 1)
       if ((column[i] as number) <= 0) throw new InputError(from, `${path}[${i}]`, 'not-positive', 'must be above 0', column[i]);

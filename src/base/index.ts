@@ -30,6 +30,7 @@ export { finding, type FindingDetails } from './Finding.js';
 export { requireSection } from './requireSection.js';
 /** @internal */
 export {
+  LARGEST_READING,
   requireArray,
   requireBoolean,
   requireFunction,

@@ -1,6 +1,5 @@
 import {
   InputError,
-  requireColumn,
   requireObject,
   requirePositive,
   soundLength,
@@ -9,24 +8,11 @@ import {
   type TensionRecord,
   type UnbrokenPiece,
 } from '../base/index.js';
+import { requireColumns } from '../record/index.js';
 
 /** @internal A checked record: every column finite and as long as the force; extension and strain may end early. */
 export function requireRecord(from: string, record: TensionColumns): TensionRecord {
-  requireObject(from, 'record', record);
-  const force = requireColumn(from, 'record.force', record.force, { least: 2 });
-  const length = force.length;
-  const column = (name: keyof TensionColumns, endsEarly = false) => {
-    const value = record[name];
-    return value === undefined ? {} : { [name]: requireColumn(from, `record.${name}`, value, { length, endsEarly }) };
-  };
-  const checked: TensionRecord = {
-    force,
-    ...column('extension', true),
-    ...column('strain', true),
-    ...column('travel'),
-    ...column('transverseStrain', true),
-    ...column('time'),
-  };
+  const checked = requireColumns(from, record);
   const measured = checked.extension ?? checked.strain;
   if (measured && !checked.travel && soundLength(measured) < 2)
     throw new InputError(

@@ -50,6 +50,8 @@ export { rateSensitivity, type TwoRates } from './rateSensitivity.js';
 export { siebelCorrection, type FrictionInput } from './siebelCorrection.js';
 export { swift, type SwiftParameters } from './swift.js';
 export { trueCurve, type TrueCurveOptions } from './trueCurve.js';
+/** @internal */
+export { hasTrueCurve } from './trueCurve.js';
 export { trueFractureStrain, type FractureAreas } from './trueFractureStrain.js';
 export { trueFractureStress, type FractureForce } from './trueFractureStress.js';
 export { trueStrain } from './trueStrain.js';

@@ -35,6 +35,12 @@ export function trueColumns(from: string, curve: CurveColumns, options: TrueCurv
   return result;
 }
 
+/** @internal Whether something is left of the length at every sample, the last included: swapped columns and wild readings have no true curve. */
+export function hasTrueCurve(strain: Float64Array, first = 0, last = strain.length - 1): boolean {
+  for (let i = first; i <= last; i += 1) if (!(strain[i]! > -1)) return false;
+  return true;
+}
+
 /**
  * True strain and true stress of a stress-strain curve.
  *

@@ -1,4 +1,4 @@
-import { InputError, requireColumn, requireObject, requireOptions } from '../base/index.js';
+import { LARGEST_READING, InputError, requireColumn, requireObject, requireOptions } from '../base/index.js';
 
 /** Columns of a test of which force and travel are recorded, or force over time. */
 export interface ForceColumns<A extends ArrayLike<number> = ArrayLike<number>> {
@@ -21,11 +21,11 @@ export function requireForceColumns(
   needed: readonly ('travel' | 'time')[] = [],
 ): ForceRecord {
   requireOptions(from, requireObject(from, path, record), ['force', 'travel', 'time'], path);
-  const force = requireColumn(from, `${path}.force`, record.force, { least: 2 });
+  const force = requireColumn(from, `${path}.force`, record.force, { least: 2, largest: LARGEST_READING });
   const column = (name: 'travel' | 'time') => {
     const value = record[name];
     if (value === undefined && !needed.includes(name)) return {};
-    return { [name]: requireColumn(from, `${path}.${name}`, value, { length: force.length }).slice() };
+    return { [name]: requireColumn(from, `${path}.${name}`, value, { length: force.length, largest: LARGEST_READING }).slice() };
   };
   const own: ForceRecord = { force: force.slice(), ...column('travel'), ...column('time') };
   const { time } = own;

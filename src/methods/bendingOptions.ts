@@ -2,6 +2,7 @@ import {
   requireBetween,
   requireObject,
   requireOptions,
+  LARGEST_READING,
   requireColumn,
   InputError,
   type Section,
@@ -148,13 +149,14 @@ const columns = ['force', 'deflection', 'strain', 'travel', 'time'] as const;
 /** @internal A bending record under the names that the curve knows: deflection is an extension whose base is the beam's. */
 export function requireBendingRecord(from: string, record: BendingColumns): TensionRecord {
   requireOptions(from, requireObject(from, 'record', record), columns, 'record');
-  const force = requireColumn(from, 'record.force', record.force, { least: 2 });
+  const force = requireColumn(from, 'record.force', record.force, { least: 2, largest: LARGEST_READING });
   const column = (name: Exclude<(typeof columns)[number], 'force'>, as: 'extension' | 'strain' | 'travel' | 'time') =>
     record[name] === undefined
       ? {}
       : {
           [as]: requireColumn(from, `record.${name}`, record[name], {
             length: force.length,
+            largest: LARGEST_READING,
             endsEarly: as === 'extension' || as === 'strain',
           }),
         };

@@ -32,7 +32,8 @@ export function bucklingOf(
     const tangent = lineFit(x, y, k - REACH, k + REACH)?.slope ?? line.slope;
     // a piece stiffens no further than its elastic line, whatever noise says
     const load = (elasticLoad * Math.min(Math.max(tangent, 0), line.slope)) / line.slope;
-    const share = Math.min(MOST, (y[k]! * area) / load);
+    const force = y[k]! * area;
+    const share = force > 0 ? Math.min(MOST, force / load) : 0;
     largestShare = Math.max(largestShare, share);
     if (share >= watched) halfAt ??= x[k]!;
     if (share < 1 || reachedAt) continue;

@@ -25,7 +25,7 @@ import {
   type YieldPoints,
   type YieldReason,
 } from '../curve/index.js';
-import { considere, fitHollomon, flowCurve, trueCurve, type HollomonFit, type NeckingOnset } from '../hardening/index.js';
+import { considere, fitHollomon, flowCurve, hasTrueCurve, trueCurve, type HollomonFit, type NeckingOnset } from '../hardening/index.js';
 import { cellMeans, maximumIndex } from '../numeric/index.js';
 import type { TensionSettings } from './tensionOptions.js';
 import { turned } from './turned.js';
@@ -105,7 +105,7 @@ export function hollomonOf(flow: StressStrainCurve): TensionNumbers['hardening']
 
 /** The hardening law between yielding and maximum. */
 function hardeningOf(curve: StressStrainCurve, slope: number, first: number, maximum: number): TensionNumbers['hardening'] {
-  if (maximum - first < 5) return undefined;
+  if (maximum - first < 5 || !hasTrueCurve(curve.strain, first, maximum)) return undefined;
   return hollomonOf(flowCurve(trueCurve(meansOf(curve, first, maximum)), { modulus: slope }));
 }
 
@@ -116,7 +116,7 @@ function neckingOf({ strain, stress }: StressStrainCurve, maximum: number, end: 
   let last = maximum;
   while (first > 0 && stress[first - 1]! >= least) first -= 1;
   while (last < end - 1 && stress[last + 1]! >= least) last += 1;
-  if (last - first < 7) return undefined;
+  if (last - first < 7 || !hasTrueCurve(strain, first, last)) return undefined;
   return considere(trueCurve(meansOf({ strain, stress }, first, last)));
 }
 

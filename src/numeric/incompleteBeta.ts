@@ -27,7 +27,8 @@ function betaFraction(a: number, b: number, x: number): number {
 export function incompleteBeta(a: number, b: number, x: number, y = 1 - x): number {
   if (x <= 0) return 0;
   if (y <= 0) return 1;
-  if (x > (a + 1) / (a + b + 2)) return 1 - incompleteBeta(b, a, y, x);
+  // the fraction converges below the mean; of both halves exactly one is, whatever rounding does
+  if (x * (b + 1) > y * (a + 1)) return 1 - incompleteBeta(b, a, y, x);
   const n = a + b;
   const error = stirlingError(n) - stirlingError(a) - stirlingError(b) - deviance(a, n * x) - deviance(b, n * y);
   return (Math.sqrt((a * b) / (2 * Math.PI * n)) * Math.exp(error) * betaFraction(a, b, x)) / a;

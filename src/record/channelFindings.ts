@@ -100,7 +100,8 @@ export function channelFindings(outline: RecordOutline, saturated: number): Find
       const coarse = column === 'force' && counts < TOO_FEW_STEPS && values.length > TOO_FEW_STEPS;
       found.push(finding('reading-coarse', { column, step, counts }, coarse ? { severity: 'caution' } : {}));
     }
-    if (noise > Math.max(NOISY * range, step)) found.push(finding('signal-noisy', { column, noise, share: (100 * noise) / range }));
+    // nothing is noise of a channel that stands
+    if (range > 0 && noise > Math.max(NOISY * range, step)) found.push(finding('signal-noisy', { column, noise, share: (100 * noise) / range }));
   };
   channel('force', force, habit, highest);
   if (motion) channel(motion.column, motion.values, motion, reachOf(motion.values, first, Math.min(last, motion.end)));

@@ -46,6 +46,8 @@ export { pausesOf } from './findPauses.js';
 /** @internal */
 export { repairRecordKernel, requireRepairs } from './repairRecord.js';
 /** @internal */
+export { requireColumns } from './requireColumns.js';
+/** @internal */
 export { requireRowsOptions } from './readOptions.js';
 /** @internal */
 export { resolution } from './resolution.js';

@@ -21,8 +21,8 @@ const AGREES = 0.3;
 /** The force goes on rising by at least this share of the fall, and of the highest force. */
 const GOES_ON = 0.05;
 
-/** @internal Sudden falls of the force after which it goes on from a new zero: nothing is read right after, or as much too little after fracture. */
-export function findZeroMoves({ force, motion, habit, highest, first, last }: RecordOutline, { from, after }: ZeroSurvey): ZeroMove[] {
+/** @internal Sudden falls of the force after which it goes on from a new zero: nothing is read right after, or after fracture so much less than before loading. */
+export function findZeroMoves({ force, motion, habit, highest, first, last }: RecordOutline, { from, before, after }: ZeroSurvey): ZeroMove[] {
   const least = Math.max(DEVIATIONS * habit.noise, STEPS * habit.step, SHARE * highest);
   const moves: ZeroMove[] = [];
   for (let i = Math.max(first, from) + BESIDE; i < last - BESIDE; i += 1) {
@@ -35,7 +35,7 @@ export function findZeroMoves({ force, motion, habit, highest, first, last }: Re
     // the drive neither stopped nor went back
     if (motion && motion.values[i]! < motion.values[i - 1]! - Math.max(3 * motion.step, 6 * motion.noise)) continue;
     const zeroed = Math.abs(force[i]!) < NOTHING * highest;
-    const offset = after !== undefined && Math.abs(after + fall) < AGREES * fall;
+    const offset = after !== undefined && Math.abs((before ?? 0) - after - fall) < AGREES * fall;
     if (!zeroed && !offset) continue;
     let risen = -Infinity;
     for (let k = i; k <= last; k += 1) risen = Math.max(risen, force[k]! - force[i]!);

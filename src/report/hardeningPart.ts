@@ -1,4 +1,4 @@
-import { hardeningPicture, trueCurve, type HardeningPicture } from '../hardening/index.js';
+import { hasTrueCurve, hardeningPicture, trueCurve, type HardeningPicture } from '../hardening/index.js';
 import type { TensionOrCurve } from './TensionOrCurve.js';
 
 /** The curve is drawn a little beyond the maximum, to this share of it, so that the crossing can be seen. */
@@ -35,7 +35,7 @@ export function hardeningPart(result: TensionOrCurve): { readonly curve: TrueCur
   while (to + 1 < end && curve.stress[to + 1]! > BEYOND * tensileStrength.value) to += 1;
   let from = 0;
   while (from < to && curve.strain[from]! <= 0) from += 1;
-  if (to - from < FEWEST) return undefined;
+  if (to - from < FEWEST || !hasTrueCurve(curve.strain, from, to)) return undefined;
   const whole = trueCurve(curve, { from, to });
   return { curve: whole, picture: hardeningPicture(steadyPart(result, whole, from)) };
 }

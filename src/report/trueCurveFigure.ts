@@ -1,4 +1,4 @@
-import { hollomon, trueCurve } from '../hardening/index.js';
+import { hasTrueCurve, hollomon, trueCurve } from '../hardening/index.js';
 import type { Figure } from './Figure.js';
 import { figure, plane, type NamedPoint } from './plane.js';
 import type { Presentation } from './presentation.js';
@@ -15,7 +15,7 @@ export function trueCurveFigure(result: TensionOrCurve, show: Presentation): Fig
   let from = 0;
   // slack before the origin has no true strain to speak of
   while (from < to && curve.strain[from]! < 0) from += 1;
-  if (to - from < 3) return undefined;
+  if (to - from < 3 || !hasTrueCurve(curve.strain, from, to)) return undefined;
   const { strain, stress } = trueCurve(curve, { from, to });
   const most = Math.max(largest(strain), necking?.value ?? 0);
   const top = largest(stress);
