@@ -27,7 +27,7 @@ export interface NeckingOnset {
   readonly standardUncertainty: number;
   /** By the curve or by a law. */
   readonly method: 'curve' | 'law';
-  /** By the curve: whether its curvature jumps at the onset, as it does where a neck begins suddenly. */
+  /** By the curve: whether its curvature likelier than not jumps at the onset, as it does where a neck begins suddenly. */
   readonly shape?: 'smooth' | 'corner' | undefined;
 }
 
@@ -47,11 +47,13 @@ function byLaw(law: Pick<HardeningLaw, 'stress' | 'rate'>): Outcome<NeckingOnset
  * $$ \frac{\mathrm{d}\sigma}{\mathrm{d}\varepsilon} = \sigma \quad\Longleftrightarrow\quad \frac{\mathrm{d}R}{\mathrm{d}e} = 0 $$
  *
  * @remarks
- * By the curve: the maximum of the engineering stress, from a cubic through the samples above 98 % of it, or the widest narrower region
- * that agrees with all still narrower ones within their scatter, so that lack of fit does not shift it. The standard's Agt is the sample
- * of the maximum; this one is for physics. The standard uncertainty joins the cubic's scatter, taken as independent from sample to
- * sample, with the shift of the last widening. Where the curvature of the force jumps at the onset (by the criterion of Bayes and Schwarz, and
- * better than a polynomial of as many parameters), a split parabola takes the cubic's place; `shape` tells. By a law: the strain at which its hardening rate equals its stress.
+ * By the curve: the maximum of the engineering stress around its samples above 98 % of it, of two shapes. Smooth: a cubic through them, or through the
+ * widest narrower region that agrees with all still narrower ones within their scatter, so that lack of fit does not shift it. With a corner, where
+ * the curvature of the force jumps at the onset: a cubic before and a parabola after it, at the mean place by their likelihood. Each shape has the share of the
+ * belief that the criterion of Bayes and Schwarz gives it, a polynomial of as many parameters standing beside the cubic for the smooth one; the strain is the mean
+ * by these shares, its variance that within the shapes and that between them (Bayesian model averaging), and `shape` tells the likelier. The scatter counts as
+ * independent from sample to sample, the shift of the last widening with it. The standard's Agt is the sample of the maximum; this one is for physics.
+ * By a law: the strain at which its hardening rate equals its stress.
  *
  * @param curve - True total strain [mm/mm] and true stress [MPa], to beyond the maximum force.
  * @param options - A law instead of the curve.
@@ -66,7 +68,8 @@ function byLaw(law: Pick<HardeningLaw, 'stress' | 'rate'>): Outcome<NeckingOnset
  * required(considere(curve, { law: hollomon({ strengthCoefficient: 500, exponent: 0.2 }) })).strain; // => 0.2
  * ```
  *
- * @see Considère, Annales des Ponts et Chaussées 9 (1885) 574; textbooks. Checked in `test/handbook/hardening.test.ts`.
+ * @see Considère, Annales des Ponts et Chaussées 9 (1885) 574; textbooks. Averaging: Hoeting, Madigan, Raftery and Volinsky, Statistical Science 14
+ * (1999) 382. Checked in `test/handbook/hardening.test.ts`.
  */
 export function considere(curve: CurveColumns, options: ConsidereOptions = {}): Outcome<NeckingOnset, NeckingReason> {
   const from = 'considere';

@@ -4,8 +4,8 @@ import { cornerAt, cornerSums } from './cornerSums.js';
 export interface Corner {
   readonly strain: number;
   readonly force: number;
-  /** By the curvature of the sum of squares about its least. */
-  readonly standardError: number;
+  /** Over all places by their likelihood. */
+  readonly standardUncertainty: number;
   readonly residualSumOfSquares: number;
 }
 
@@ -14,8 +14,15 @@ export const CORNER_PARAMETERS = 5;
 /** Places of the corner that are tried, away from both ends of the region by this share of it. */
 const PLACES = 40;
 const MARGIN = 0.08;
+/** The likelihood of a place is taken at so many, to where it is below this share of the greatest; how near to the best that is looked for, as share of the region. */
+const STEPS = 60;
+const NOTHING = 1e-5;
+const NEAREST = 1e-9;
 
-/** @internal The corner that fits best, by a scan of its place and a parabola through the sums about the best; undefined where none does. */
+/**
+ * @internal The corner that fits best, by a scan of its place; its own place and the uncertainty of it are the mean and the deviation of all
+ * places by their likelihood, which falls unevenly to the two sides and ends at the margins. Undefined where none fits.
+ */
 export function neckingCorner(x: Float64Array, y: Float64Array): Corner | undefined {
   const n = x.length;
   if (n <= CORNER_PARAMETERS + 1) return undefined;
@@ -26,7 +33,10 @@ export function neckingCorner(x: Float64Array, y: Float64Array): Corner | undefi
   for (let i = 0; i < n; i += 1) mean += y[i]! / n;
   const about = y.map((one) => one - mean);
   const sums = cornerSums(x, about, low, span);
-  const restAt = (v: number): number => cornerAt(sums, (v - low) / span)?.rest ?? Infinity;
+  const restAt = (v: number): number => {
+    const place = (v - low) / span;
+    return Math.abs(place - 0.5) > 0.5 - MARGIN + NEAREST ? Infinity : (cornerAt(sums, place)?.rest ?? Infinity);
+  };
   let step = ((1 - 2 * MARGIN) * span) / PLACES;
   let best = NaN;
   let least = Infinity;
@@ -38,9 +48,8 @@ export function neckingCorner(x: Float64Array, y: Float64Array): Corner | undefi
       best = v;
     }
   }
-  if (!(least < Infinity)) return undefined;
   // halved steps about the best, down to where the sum no longer tells places apart
-  for (; step > 1e-4 * span; step /= 2)
+  for (; step > NEAREST * span; step /= 2)
     for (const v of [best - step, best + step]) {
       const rest = restAt(v);
       if (rest < least) {
@@ -50,13 +59,32 @@ export function neckingCorner(x: Float64Array, y: Float64Array): Corner | undefi
     }
   const found = cornerAt(sums, (best - low) / span);
   if (!found) return undefined;
-  const wide = 0.02 * span;
-  const bend = (restAt(best - wide) - 2 * least + restAt(best + wide)) / (wide * wide);
-  const variance = least / (n - CORNER_PARAMETERS);
+  const likelihoodAt = (v: number): number => {
+    const rest = restAt(v);
+    return rest > least ? (rest / least) ** ((CORNER_PARAMETERS - n) / 2) : 1;
+  };
+  const endOf = (side: number): number => {
+    let away = NEAREST * span;
+    while (likelihoodAt(best + side * away) > NOTHING) away *= 2;
+    return side * away;
+  };
+  const from = endOf(-1);
+  const apart = (endOf(1) - from) / STEPS;
+  let [all, first, second] = [0, 0, 0];
+  for (let k = 0; k <= STEPS; k += 1) {
+    const away = from + k * apart;
+    const likelihood = likelihoodAt(best + away);
+    all += likelihood;
+    first += likelihood * away;
+    second += likelihood * away * away;
+  }
+  const shift = all > 0 ? first / all : 0;
+  // no better than the places tell apart
+  const variance = Math.max(all > 0 ? second / all - shift * shift : 0, (apart * apart) / 12);
   return {
-    strain: best,
+    strain: best + shift,
     force: mean + found.height,
-    standardError: bend > 0 && bend < Infinity ? Math.sqrt((2 * variance) / bend) : span / Math.sqrt(12),
+    standardUncertainty: Math.sqrt(variance),
     residualSumOfSquares: least,
   };
 }

@@ -1,6 +1,7 @@
 import { soundLength } from '../base/index.js';
 import { noiseLevel, type RandomNumbers } from '../numeric/index.js';
 import { resolution } from '../record/index.js';
+import { noiseDrift } from './noiseDrift.js';
 import type { TensionTask } from './tensionModel.js';
 import type { RecordNoise } from './tensionUncertainty.js';
 
@@ -12,37 +13,8 @@ const FROM_SHARE = 0.1;
 const TO_SHARE = 0.7;
 /** Noise below this share of the stress is rounding. */
 const ROUNDING = 1e-6;
-/** Distances between samples at which third differences are taken, so many samples to each. */
-const STRIDES = [1, 2, 4, 8];
-const PER_STRIDE = 12;
-/** Noise at a distance is correlated where it is above that of neighbours by more than this over √n: levels of n samples are known no better. */
-const CORRELATED = 5;
-const MOST_CORRELATION = 0.95;
-
-/** Noise level by third differences between samples that lie a stride apart. */
-function levelAt(column: Float64Array, stride: number): number {
-  let squares = 0;
-  for (let phase = 0; phase < stride; phase += 1) {
-    const count = Math.floor((column.length - 1 - phase) / stride) + 1;
-    squares += noiseLevel(Float64Array.from({ length: count }, (_, k) => column[phase + k * stride]!)) ** 2;
-  }
-  return Math.sqrt(squares / stride);
-}
-
-/** Share of the variance that third differences show of noise whose samples, a stride apart, have this correlation. */
-const shownAt = (rho: number): number => (10 - 15 * rho + 6 * rho ** 2 - rho ** 3) / 10;
-
-/** The correlation of neighbours at which they show this share of what samples a stride apart show. */
-function correlationOf(share: number, stride: number): number {
-  let low = 0;
-  let high = MOST_CORRELATION;
-  for (let k = 0; k < 40; k += 1) {
-    const rho = (low + high) / 2;
-    if (shownAt(rho) > share * shownAt(rho ** stride)) low = rho;
-    else high = rho;
-  }
-  return (low + high) / 2;
-}
+/** Fewest samples that tell the noise. */
+const LEAST = 12;
 
 /** How much more stress noise a residual shows where the force also makes the correction of the frame. */
 function leverOf({ record, recorded, lengths, withoutFrame }: TensionTask, slope: number, first: number, last: number): number {
@@ -64,6 +36,17 @@ function placeOf({ numbers: { line, highest }, recorded: { stress } }: TensionTa
   return [first, last];
 }
 
+/** Force from the end of yielding to its maximum, in stretches of so many samples. */
+function hardeningStretches({ record, numbers }: TensionTask, column: Float64Array, length: number) {
+  const { yielding, proofs, maximumSample } = numbers;
+  const from = yielding?.ok === true ? yielding.hardeningStart : proofs.find((one) => one.ok)?.index;
+  const count = from === undefined ? 0 : Math.floor(Math.max(0, Math.min(maximumSample, soundLength(column)) - from) / length);
+  return Array.from({ length: count }, (_, k) => {
+    const [begin, end] = [from! + k * length, from! + (k + 1) * length];
+    return { motion: column.slice(begin, end), force: record.force.slice(begin, end) };
+  });
+}
+
 /** Share of neighbours that are equal, from which the steps of a reading hide its noise. */
 const EQUAL = 0.2;
 
@@ -76,8 +59,8 @@ function stepNoise(column: Float64Array, beyond: number): number {
 
 /**
  * @internal Noise of force and displacement of a record. Third differences of the columns tell how it divides between them, those of what
- * is left of the elastic line how much there is: jerks of the hand move both columns together and are no noise. Third differences
- * of samples farther apart show noise that drifts slowly.
+ * is left of the elastic line how much there is: jerks of the hand move both columns together and are no noise. Whether it drifts
+ * slowly is told by the likelihood of stretches between the elastic part and the maximum.
  */
 export function tensionNoise(task: TensionTask, given: RecordNoise): KnownNoise {
   const { record, recorded, numbers, lengths } = task;
@@ -89,24 +72,23 @@ export function tensionNoise(task: TensionTask, given: RecordNoise): KnownNoise 
   let displacement = per * noiseLevel(column, 0, beyond);
   let correlation = 0;
   const [first, last] = placeOf(task);
-  if (line.ok && last - first >= PER_STRIDE) {
+  if (line.ok && last - first >= LEAST) {
     const { strain, stress } = recorded;
     const rest = Float64Array.from({ length: last - first + 1 }, (_, i) => stress[first + i]! - line.slope * strain[first + i]!);
-    const near = levelAt(rest, 1) ** 2;
+    const near = noiseLevel(rest) ** 2;
     const lever = leverOf(task, line.slope, first, last) / lengths.area;
     const ofDisplacement = ((line.slope * displacement) / recorded.strainLength) ** 2;
     const whole = (lever * force) ** 2 + ofDisplacement;
     const kept = whole > near ? near / whole : 1;
     force *= Math.sqrt(kept);
     displacement *= Math.sqrt(kept);
-    const strides = STRIDES.filter((stride) => rest.length >= PER_STRIDE * stride);
-    const [before = near, far = near] = strides.map((stride) => levelAt(rest, stride) ** 2).slice(-2);
-    const real = near > (ROUNDING * stress[last]!) ** 2;
-    if (real && Math.min(before, far) > (1 + CORRELATED / Math.sqrt(rest.length)) ** 2 * near) {
-      const stride = strides[strides.length - 1]!;
-      const rising = far - kept * ofDisplacement;
-      correlation = correlationOf(Math.max(0, near - kept * ofDisplacement) / rising, stride);
-      force = Math.sqrt(rising / shownAt(correlation ** stride)) / lever;
+    // in units of force: the elastic stretch, and as long ones of the force itself where the piece hardens
+    const elastic = { motion: column.slice(first, last + 1), force: rest.map((one) => one / lever) };
+    const stretches = [elastic, ...hardeningStretches(task, column, rest.length)];
+    const drift = near > (ROUNDING * stress[last]!) ** 2 ? noiseDrift(stretches) : undefined;
+    if (drift) {
+      correlation = drift.correlation;
+      force = drift.fresh / Math.sqrt(1 - correlation ** 2);
     }
   }
   return {
