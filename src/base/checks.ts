@@ -196,8 +196,7 @@ export function requireColumn(from: string, path: string, value: unknown, rule: 
       const raw = given[i];
       if (!Number.isFinite(column[i]))
         throw new InputError(from, `${path}[${i}]`, typeof raw === 'number' ? 'not-finite' : 'wrong-type', 'must be a finite number', raw);
-      if (Math.abs(column[i]!) > largest)
-        throw new InputError(from, `${path}[${i}]`, 'out-of-range', `must lie within ±${largest}`, raw);
+      if (Math.abs(column[i]!) > largest) throw new InputError(from, `${path}[${i}]`, 'out-of-range', `must lie within ±${largest}`, raw);
     }
   if (positive)
     for (let i = 0; i < sound; i += 1)

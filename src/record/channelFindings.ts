@@ -101,7 +101,8 @@ export function channelFindings(outline: RecordOutline, saturated: number): Find
       found.push(finding('reading-coarse', { column, step, counts }, coarse ? { severity: 'caution' } : {}));
     }
     // nothing is noise of a channel that stands
-    if (range > 0 && noise > Math.max(NOISY * range, step)) found.push(finding('signal-noisy', { column, noise, share: (100 * noise) / range }));
+    if (range > 0 && noise > Math.max(NOISY * range, step))
+      found.push(finding('signal-noisy', { column, noise, share: (100 * noise) / range }));
   };
   channel('force', force, habit, highest);
   if (motion) channel(motion.column, motion.values, motion, reachOf(motion.values, first, Math.min(last, motion.end)));

@@ -22,7 +22,10 @@ const AGREES = 0.3;
 const GOES_ON = 0.05;
 
 /** @internal Sudden falls of the force after which it goes on from a new zero: nothing is read right after, or after fracture so much less than before loading. */
-export function findZeroMoves({ force, motion, habit, highest, first, last }: RecordOutline, { from, before, after }: ZeroSurvey): ZeroMove[] {
+export function findZeroMoves(
+  { force, motion, habit, highest, first, last }: RecordOutline,
+  { from, before, after }: ZeroSurvey,
+): ZeroMove[] {
   const least = Math.max(DEVIATIONS * habit.noise, STEPS * habit.step, SHARE * highest);
   const moves: ZeroMove[] = [];
   for (let i = Math.max(first, from) + BESIDE; i < last - BESIDE; i += 1) {
