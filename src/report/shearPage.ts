@@ -39,10 +39,10 @@ export const shearPage: MethodPage<ShearResult> = {
     ['Clearance of the tool', piece.clearance === undefined ? undefined : show.value(piece.clearance, 'mm', 3)],
   ],
   quantities: (result) => [
-    ...shownAs('maximumForce', { unit: 'kN', factor: 1e-3, step: 0.01 }, result.maximumForce),
-    ...shownAs('shearStrength', { unit: 'MPa', factor: 1, step: 1 }, result.shearStrength),
-    ...shownAs('ratioToTensileStrength', { unit: '', factor: 1, step: 0.01 }, result.ratioToTensileStrength),
-    ...shownAs('travelAtMaximumForce', { unit: 'mm', factor: 1, step: 0.01 }, result.travelAtMaximumForce, 'tool and frame included'),
+    ...shownAs('maximumForce', 0.01, result.maximumForce),
+    ...shownAs('shearStrength', 1, result.shearStrength),
+    ...shownAs('ratioToTensileStrength', 0.01, result.ratioToTensileStrength),
+    ...shownAs('travelAtMaximumForce', 0.01, result.travelAtMaximumForce, 'tool and frame included'),
   ],
   howFound: ({ piece, area, maximumForce, maximumIndex: at }, { say, value }) => [
     at === undefined

@@ -2,7 +2,7 @@ import { requireOneOf, requireOptions } from '../base/index.js';
 import type { CurveResult, TestResult } from '../methods/index.js';
 import { stepOfFigures } from '../numeric/index.js';
 import { roundingStep, roundResult, type HalfRule, type RoundedValue, type RoundingRule } from '../statistics/index.js';
-import type { Shown } from './MethodPage.js';
+import type { ShownQuantity } from './MethodPage.js';
 import { pageOf } from './pageOf.js';
 import { presentation, presentationOptions, type Presentation, type PresentationOptions } from './presentation.js';
 
@@ -62,7 +62,12 @@ const uncertain = (standardUncertainty: number, coverageFactor: number) => ({
 });
 
 /** A value in the unit that is shown, rounded by the rule of its kind, or by a step or a number of figures. */
-function rounded(value: number, { factor, step }: Shown, other: number, { rounding = 'iso', half }: SummaryOptions): RoundedValue {
+function rounded(
+  value: number,
+  { factor, step }: Pick<ShownQuantity, 'factor' | 'step'>,
+  other: number,
+  { rounding = 'iso', half }: SummaryOptions,
+): RoundedValue {
   if (typeof step === 'object') return roundResult(value, { step: stepOfFigures(value, step.figures), half });
   if (step === 'strength' && other !== 1 && rounding === 'astm') return roundResult(value, { step: ksiStep(value), half });
   const metric = typeof step === 'string' ? roundingStep(step, value / factor / other, rounding) * factor : step;
@@ -102,7 +107,7 @@ export function summarise(result: TestResult | CurveResult, options: SummaryOpti
   return page.quantities(result).map(({ field, quantity, unit: metric, factor, step, stamp }) => {
     const other = show.unit(metric);
     const value = quantity.value * factor * other.factor;
-    const shown = rounded(value, { unit: metric, factor, step }, other.factor, options);
+    const shown = rounded(value, { factor, step }, other.factor, options);
     const u = quantity.standardUncertainty;
     return {
       field,

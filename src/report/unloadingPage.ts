@@ -75,11 +75,11 @@ export const unloadingPage: MethodPage<UnloadingResult> = {
   quantities: (result) => {
     const stamp = result.extensionBasis === 'travel' ? fromCrosshead : undefined;
     return [
-      ...shownAs('permanentSetStrength', { unit: 'MPa', factor: 1, step: 1 }, result.permanentSetStrength, stamp),
+      ...shownAs('permanentSetStrength', 1, result.permanentSetStrength, stamp),
       ...result.loops.flatMap(({ slope, permanentSet, energy }, k) => [
-        ...shownAs('loops', { unit: 'GPa', factor: 1e-3, step: { figures: 3 } }, { ...slope, symbol: `${slope.symbol} ${k + 1}` }, stamp),
-        ...shownAs('loops', { unit: '%', factor: 100, step: 0.01 }, { ...permanentSet, symbol: `er ${k + 1}` }, stamp),
-        ...shownAs('loops', { unit: 'MJ/m³', factor: 1, step: { figures: 3 } }, energy && { ...energy, symbol: `w ${k + 1}` }, stamp),
+        ...shownAs('loops', { figures: 3 }, { ...slope, symbol: `${slope.symbol} ${k + 1}` }, stamp),
+        ...shownAs('loops', 0.01, { ...permanentSet, symbol: `er ${k + 1}` }, stamp),
+        ...shownAs('loops', { figures: 3 }, energy && { ...energy, symbol: `w ${k + 1}` }, stamp),
       ]),
     ];
   },
