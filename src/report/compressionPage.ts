@@ -5,6 +5,7 @@ import { compressionFlowFigure } from './compressionFlowFigure.js';
 import { lineInWords, loadingInWords, sectionInWords, strainBasis } from './lineInWords.js';
 import { fromCrosshead, shownAs, type MethodPage, type ShownQuantity } from './MethodPage.js';
 import type { Presentation } from './presentation.js';
+import { FORCE } from './shownUnit.js';
 
 function quantities(result: CompressionResult): ShownQuantity[] {
   const stamp = result.extensionBasis === 'travel' ? fromCrosshead : undefined;
@@ -64,7 +65,7 @@ function howFound(result: CompressionResult, show: Presentation): string[] {
             {
               slenderness: number(buckling.slenderness, 3),
               share: number(buckling.largestShare, 3),
-              load: value(buckling.elasticLoad.value / 1000, 'kN', 4),
+              load: value(buckling.elasticLoad.value, FORCE, 4),
             },
           ),
         ]

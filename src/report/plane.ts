@@ -1,12 +1,13 @@
 import type { Figure, FigureValue } from './Figure.js';
 import type { Presentation } from './presentation.js';
+import { type MetricUnit } from './shownUnit.js';
 import { thinned, type Line } from './thinned.js';
 
-/** @internal An axis: its title, its metric unit, and limits a little beyond the data, in that unit. */
+/** @internal An axis: its title, its unit, and limits a little beyond the data, in the unit of what is drawn. */
 export interface Axis {
   readonly title: string;
-  /** Unit of what is drawn along it, as `kN`; none for a number. */
-  readonly metric?: string;
+  /** Metric unit of what is drawn along it, or how that is shown in one; none for a number. */
+  readonly metric?: string | MetricUnit;
   readonly from?: number;
   readonly to?: number;
   /** True where only whole numbers lie on it. */
@@ -17,7 +18,7 @@ export interface Axis {
   readonly names?: readonly string[];
 }
 
-/** @internal A point that is named in a figure, in the metric units of the axes. */
+/** @internal A point that is named in a figure, in the units of what is drawn. */
 export interface NamedPoint {
   readonly x: number;
   readonly y: number;
@@ -29,10 +30,10 @@ export interface NamedPoint {
 type Mark = Readonly<Record<string, FigureValue>>;
 type Encoding = Readonly<Record<string, FigureValue>>;
 
-/** @internal A number pair, in the metric units of the axes. */
+/** @internal A number pair, in the units of what is drawn. */
 export type Place = readonly [x: number, y: number];
 
-/** @internal Two axes on which lines and points are drawn; everything is given in metric units and drawn in those of the reader. */
+/** @internal Two axes on which lines and points are drawn; everything is given in the units of the library, or in metric ones that an axis names, and drawn in those of the reader. */
 export interface Plane {
   /** A line through samples, in their order (a curve may run back), thinned to what can be seen. */
   readonly line: (line: Line, mark: Mark) => FigureValue;

@@ -19,11 +19,7 @@ const differences: Readonly<Record<ReplicateDifference, Phrase>> = {
 };
 
 /** How the values of a property are shown. */
-function wayOf({ symbol, unit }: ReplicateProperty, show: Presentation) {
-  const shown = shownUnit(symbol, unit);
-  const other = show.unit(shown.unit);
-  return { unit: other.unit, factor: shown.factor * other.factor };
-}
+const wayOf = ({ symbol, unit }: ReplicateProperty, show: Presentation) => show.unit(shownUnit(symbol, unit));
 
 function testsTable({ tests, provenance }: ReplicatesResult, { say, number }: Presentation): PageTable {
   return {

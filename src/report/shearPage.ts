@@ -3,6 +3,7 @@ import type { Figure } from './Figure.js';
 import { forceFigure } from './forceFigure.js';
 import { shownAs, type MethodPage } from './MethodPage.js';
 import type { Presentation } from './presentation.js';
+import { FORCE } from './shownUnit.js';
 
 /** Force against travel, or over time where no travel was logged. */
 function shearFigure({ record, maximumIndex: at, maximumForce }: ShearResult, show: Presentation): Figure | undefined {
@@ -12,7 +13,7 @@ function shearFigure({ record, maximumIndex: at, maximumForce }: ShearResult, sh
     {
       title: record.travel ? 'Force against travel' : 'Force over time',
       description: show.say('Force up to {force}, where the piece was sheared.', {
-        force: show.value(maximumForce.value / 1000, 'kN', 4),
+        force: show.value(maximumForce.value, FORCE, 4),
       }),
       along: record.travel ? { title: 'Travel x', metric: 'mm' } : { title: 'Time t', metric: 's' },
       lines: [{ x: along, force: record.force }],

@@ -1,4 +1,5 @@
 import type { BaseUnit } from '../base/index.js';
+import { convert } from '../units/index.js';
 
 /** @internal The metric unit that a quantity is shown in, empty for a bare number, and the factor to it from that of the library. */
 export interface MetricUnit {
@@ -19,3 +20,12 @@ export function shownUnit(symbol: string, unit: BaseUnit | undefined): MetricUni
   if (unit === '1' && percentage.test(symbol)) return { unit: '%', factor: 100 };
   return { unit: unit === undefined || unit === '1' ? '' : unit, factor: 1 };
 }
+
+/** @internal How forces [N] are shown where no quantity says it: on axes and in sentences. */
+export const FORCE = shownUnit('F', 'N');
+/** @internal The same of slopes of elastic lines [MPa]. */
+export const SLOPE = shownUnit('mE', 'MPa');
+/** @internal The same of strains and of shares [1]. */
+export const SHARE = shownUnit('e', '1');
+/** @internal The same of oil pressures [MPa]. */
+export const PRESSURE: MetricUnit = { unit: 'bar', factor: convert(1, 'MPa', 'bar') };

@@ -104,10 +104,10 @@ export function summarise(result: TestResult | CurveResult, options: SummaryOpti
   requireOneOf(from, 'options.rounding', options.rounding ?? 'iso', ['iso', 'astm']);
   const show: Presentation = presentation(from, options);
   const budgets = 'uncertainty' in result ? result.uncertainty : undefined;
-  return page.quantities(result).map(({ field, quantity, unit: metric, factor, step, stamp }) => {
-    const other = show.unit(metric);
-    const value = quantity.value * factor * other.factor;
-    const shown = rounded(value, { factor, step }, other.factor, options);
+  return page.quantities(result).map(({ field, quantity, unit, factor, step, stamp }) => {
+    const other = show.unit({ unit, factor });
+    const value = quantity.value * other.factor;
+    const shown = rounded(value, { factor, step }, other.factor / factor, options);
     const u = quantity.standardUncertainty;
     return {
       field,
@@ -118,7 +118,7 @@ export function summarise(result: TestResult | CurveResult, options: SummaryOpti
       value,
       rounded: shown.rounded,
       step: shown.step,
-      ...(u === undefined ? {} : uncertain(u * factor * other.factor, budgets?.[quantity.symbol]?.coverageFactor ?? 2)),
+      ...(u === undefined ? {} : uncertain(u * other.factor, budgets?.[quantity.symbol]?.coverageFactor ?? 2)),
       source: show.term(quantity.source),
       ...(stamp === undefined ? {} : { stamp: show.say(stamp) }),
     };

@@ -1,7 +1,8 @@
 import { InputError, requireObject, requireOneOf, requireOptions } from '../base/index.js';
 import type { Phrase } from '../languages/index.js';
 import type { BendingPlan, BrinellPlan, ShearPlan, SpeedStage, TensionPlan, TestPlan } from '../planning/index.js';
-import { BARS, presentation, presentationOptions, type Presentation, type PresentationOptions } from './presentation.js';
+import { presentation, presentationOptions, type Presentation, type PresentationOptions } from './presentation.js';
+import { FORCE, PRESSURE, SLOPE, shownUnit, type MetricUnit } from './shownUnit.js';
 
 /** One row of a plan's table. */
 export interface PlanRow {
@@ -15,7 +16,13 @@ export interface PlanRow {
   readonly unit: string;
 }
 
-/** A row: its name, its value as text or as a number in the metric unit, that unit. */
+/** What is shown in the units of the workshop and is no quantity of a result. */
+const FORCE_RATE: MetricUnit = { unit: 'kN/s', factor: FORCE.factor };
+const PRESSURE_RATE: MetricUnit = { unit: 'bar/s', factor: PRESSURE.factor };
+const SPEED: MetricUnit = { unit: 'mm/min', factor: 60 };
+const ENERGY: MetricUnit = { unit: 'J', factor: 1e-3 };
+
+/** A row: its name, its value as text, the unit as shown. */
 type Row = readonly [name: string, text: string | undefined, unit: string];
 
 /** @internal How the rates of a plan are called. */
@@ -42,18 +49,18 @@ const speedParts: Readonly<Record<SpeedStage['stage'], Phrase>> = {
 function rowMaker(show: Presentation) {
   const { say, number, unit } = show;
   /** Digits of a metric value in the reader's unit. */
-  const digitsOf = (value: number, metric: string, figures: number): string => number(value * unit(metric).factor, figures);
+  const digitsOf = (value: number, metric: string | MetricUnit, figures: number): string => number(value * unit(metric).factor, figures);
   return {
     under: (part: Phrase, rows: readonly Row[]): PlanRow[] =>
       rows.flatMap(([name, text, shown]) => (text === undefined ? [] : [{ part: say(part), name, text, unit: shown }])),
     /** A row of one value, where it is known. */
-    one: (name: Phrase, value: number | undefined, metric: string, figures = 4): Row => [
+    one: (name: Phrase, value: number | undefined, metric: string | MetricUnit, figures = 4): Row => [
       say(name),
       value === undefined ? undefined : digitsOf(value, metric, figures),
       unit(metric).unit,
     ],
     /** A row of two values and what lies between them. */
-    span: (name: Phrase, range: readonly [number, number] | undefined, metric: string, figures = 4): Row => {
+    span: (name: Phrase, range: readonly [number, number] | undefined, metric: string | MetricUnit, figures = 4): Row => {
       const ends = range?.map((value) => digitsOf(value, metric, figures));
       const [low, high] = ends ?? [];
       return [
@@ -63,7 +70,7 @@ function rowMaker(show: Presentation) {
       ];
     },
     /** A row of two values beside each other. */
-    pair: (name: Phrase, [first, second]: readonly [number, number], metric: string): Row => [
+    pair: (name: Phrase, [first, second]: readonly [number, number], metric: string | MetricUnit): Row => [
       say(name),
       `${digitsOf(first, metric, 3)}; ${digitsOf(second, metric, 3)}`,
       unit(metric).unit,
@@ -75,15 +82,12 @@ function rowMaker(show: Presentation) {
 }
 type RowMaker = ReturnType<typeof rowMaker>;
 
-const kilo = (value: number | undefined): number | undefined => (value === undefined ? undefined : value / 1000);
-const kilos = (range: readonly [number, number]): [number, number] => [range[0] / 1000, range[1] / 1000];
-
 const forceRows = ({ force }: TestPlan, { under, one, share }: RowMaker): PlanRow[] =>
   under('Force', [
-    one('greatest force to be expected', kilo(force.greatest), 'kN'),
+    one('greatest force to be expected', force.greatest, FORCE),
     share('share of the capacity', force.utilisation),
-    one('least force that counts', kilo(force.least), 'kN'),
-    one('oil pressure at the greatest force', force.pressure === undefined ? undefined : BARS * force.pressure, 'bar'),
+    one('least force that counts', force.least, FORCE),
+    one('oil pressure at the greatest force', force.pressure, PRESSURE),
     share('share of the relief valve', force.shareOfRelief),
     share('share of the transmitter', force.shareOfTransmitter),
   ]);
@@ -102,12 +106,12 @@ function speedRows(plan: TensionPlan, make: RowMaker, { say, digits }: Presentat
           : say('{low} to {high}', { low: rate(limits[0]), high: rate(limits[1]) }),
         '1/s',
       ),
-      one('crosshead', 60 * speed, 'mm/min', 3),
+      one('crosshead', speed, SPEED, 3),
       one('stress', stressRate, 'MPa/s', 3),
-      one('oil pressure', pressureRate === undefined ? undefined : BARS * pressureRate, 'bar/s', 3),
+      one('oil pressure', pressureRate, PRESSURE_RATE, 3),
       one('drive', drivePerMinute, say(strokes ? 'strokes/min' : 'turns/min'), 2),
       one('change speed at', untilStress, 'MPa', 3),
-      one('that is', untilStress === undefined ? undefined : (untilStress * plan.section.area) / 1000, 'kN'),
+      one('that is', untilStress === undefined ? undefined : untilStress * plan.section.area, FORCE),
     ]),
   );
 }
@@ -123,7 +127,7 @@ function tensionRows(plan: TensionPlan, make: RowMaker, show: Presentation): Pla
   const { say, number, term } = show;
   const { lengths, travel, energy, resolution, largest, material } = plan;
   const joules = (value: number | undefined): string | undefined =>
-    value === undefined ? undefined : say('at least {energy}', { energy: show.value(value / 1000, 'J', 2) });
+    value === undefined ? undefined : say('at least {energy}', { energy: show.value(value, ENERGY, 2) });
   return [
     ...under('Piece', [
       one('gauge length L0', lengths.gaugeLength, 'mm'),
@@ -134,7 +138,7 @@ function tensionRows(plan: TensionPlan, make: RowMaker, show: Presentation): Pla
       ...largest.map(({ shape, dimension }) => one(largestNames[shape], dimension, 'mm')),
     ]),
     ...forceRows(plan, make),
-    ...under('Force', [span('yield force', plan.yieldForce && kilos(plan.yieldForce), 'kN')]),
+    ...under('Force', [span('yield force', plan.yieldForce, FORCE)]),
     ...under('Travel and energy', [
       one('travel needed', travel.travel, 'mm', 3),
       pair('of it slack; frame', [travel.slack, travel.frame], 'mm'),
@@ -147,15 +151,14 @@ function tensionRows(plan: TensionPlan, make: RowMaker, show: Presentation): Pla
       one('least sampling rate', plan.leastSamplingRate, '1/s', 3),
       one('displacement steps in the offset of Rp0.2', resolution.stepsInOffset, '', 3),
       one('force steps at the lowest yield', resolution.forceStepsAtYield, '', 3),
-      one('slope that the record will show', kilo(resolution.slope), 'GPa'),
+      one('slope that the record will show', resolution.slope, SLOPE),
       one('leverage of the slope on Rp0.2', resolution.leverage, '', 3),
     ]),
     ...under(
       'Expanded uncertainty to be expected (k = 2)',
       plan.uncertainties.map(({ symbol, expected, standardUncertainty: u }): Row => {
-        const [factor, metric] = symbol === 'A' ? [100, '%'] : symbol === 'E' ? [0.001, 'GPa'] : [1, 'MPa'];
-        const { unit, factor: other } = show.unit(metric);
-        return [symbol, `${number(expected * factor * other, 3)} ± ${number(2 * u * factor * other, 2)}`, unit];
+        const { unit, factor } = show.unit(shownUnit(symbol, symbol === 'A' ? '1' : 'MPa'));
+        return [symbol, `${number(expected * factor, 3)} ± ${number(2 * u * factor, 2)}`, unit];
       }),
     ),
     ...under('Material', [
@@ -184,12 +187,12 @@ const bendingRows = (plan: BendingPlan, { under, one }: RowMaker): PlanRow[] =>
   under('Test', [
     one('span', plan.span, 'mm'),
     one('deflection where the strongest bar yields', plan.deflectionAtYield, 'mm', 3),
-    one('speed of the crosshead', 60 * plan.speed, 'mm/min', 3),
+    one('speed of the crosshead', plan.speed, SPEED, 3),
   ]);
 const loadingRows = (plan: Exclude<TestPlan, TensionPlan>, { under, one, span }: RowMaker, { say }: Presentation): PlanRow[] =>
   under('Loading', [
     span('time to full force', plan.loading.time, 's', 3),
-    span('force rate', kilos(plan.loading.forceRate), 'kN/s'),
+    span('force rate', plan.loading.forceRate, FORCE_RATE),
     one('drive, at least', plan.loading.driveNumber, say(plan.frame.drive?.kind === 'pump' ? 'strokes' : 'turns'), 2),
   ]);
 

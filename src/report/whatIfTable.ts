@@ -29,9 +29,8 @@ function columnsOf(rows: readonly WhatIfRow[], { unit }: Presentation) {
   );
   return [...fields].flatMap(([field, { symbol, unit: own }]) => {
     if (field === LEFT_OUT) return [];
-    const shown = shownUnit(symbol, own);
-    const other = unit(shown.unit);
-    return [{ field, title: other.unit === '' ? symbol : `${symbol} / ${other.unit}`, factor: shown.factor * other.factor }];
+    const other = unit(shownUnit(symbol, own));
+    return [{ field, title: other.unit === '' ? symbol : `${symbol} / ${other.unit}`, factor: other.factor }];
   });
 }
 
