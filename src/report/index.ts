@@ -38,6 +38,8 @@ export { summarisePlan, type PlanRow } from './summarisePlan.js';
 /** @internal */
 export { hardeningPart } from './hardeningPart.js';
 /** @internal */
+export { SHARE, SLOPE, shownUnit } from './shownUnit.js';
+/** @internal */
 export { largest, thinned, type Line } from './thinned.js';
 /** @internal */
 export { decisionsInWords } from './decisionsInWords.js';
