@@ -1,6 +1,7 @@
 import { barba, type MeasuredElongation } from '../piece/index.js';
 import type { Figure } from './Figure.js';
-import { figure, plane, type NamedPoint } from './plane.js';
+import { figure } from './figureStyle.js';
+import { plane, type NamedPoint } from './plane.js';
 import { shownTo, type FigureOptions } from './presentation.js';
 import { SHARE } from './shownUnit.js';
 

@@ -1,7 +1,8 @@
 import type { BatchComparison } from '../statistics/index.js';
 import { extentOf } from './extentOf.js';
 import type { Figure } from './Figure.js';
-import { figure, plane, type Place } from './plane.js';
+import { figure } from './figureStyle.js';
+import { plane, type Place } from './plane.js';
 import { shownTo, type FigureOptions } from './presentation.js';
 import { quantityOptions, requireQuantity, type QuantityOptions } from './quantityOptions.js';
 import { requireMade } from './requireMade.js';

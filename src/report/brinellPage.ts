@@ -2,9 +2,10 @@ import type { BrinellResult } from '../methods/index.js';
 import { stepOfFigures } from '../numeric/index.js';
 import { roundResult } from '../statistics/index.js';
 import type { Figure } from './Figure.js';
+import { figure } from './figureStyle.js';
 import { forceFigure } from './forceFigure.js';
 import { shownAs, type MethodPage } from './MethodPage.js';
-import { figure, plane } from './plane.js';
+import { plane } from './plane.js';
 import type { Presentation } from './presentation.js';
 
 const THREE = { figures: 3 };

@@ -2,7 +2,8 @@ import { InputError, requireColumn, requireList, requireObject, requirePositive 
 import type { CompliancePull, FittedCompliance } from '../curve/index.js';
 import type { Figure } from './Figure.js';
 import { extentOf } from './extentOf.js';
-import { figure, plane, type Place } from './plane.js';
+import { figure } from './figureStyle.js';
+import { plane, type Place } from './plane.js';
 import { shownTo, type FigureOptions } from './presentation.js';
 import { requireMade } from './requireMade.js';
 import { FORCE } from './shownUnit.js';

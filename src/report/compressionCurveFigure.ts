@@ -1,6 +1,7 @@
 import type { CompressionResult } from '../methods/index.js';
 import type { Figure } from './Figure.js';
-import { figure, plane, type NamedPoint } from './plane.js';
+import { figure } from './figureStyle.js';
+import { plane, type NamedPoint } from './plane.js';
 import type { Presentation } from './presentation.js';
 import { SHARE } from './shownUnit.js';
 import { largest } from './thinned.js';

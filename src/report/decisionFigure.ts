@@ -4,7 +4,8 @@ import { decide, type Decision, type Measured, type Specification } from '../sta
 import { extentOf } from './extentOf.js';
 import type { Figure } from './Figure.js';
 import { figuresApart } from './figuresApart.js';
-import { figure, plane, type NamedPoint, type Place } from './plane.js';
+import { figure } from './figureStyle.js';
+import { plane, type NamedPoint, type Place } from './plane.js';
 import { shownTo, type FigureOptions } from './presentation.js';
 import { quantityOptions, requireQuantity, type QuantityOptions } from './quantityOptions.js';
 

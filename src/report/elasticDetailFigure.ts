@@ -1,5 +1,6 @@
 import type { Figure } from './Figure.js';
-import { figure, plane, type NamedPoint } from './plane.js';
+import { figure } from './figureStyle.js';
+import { plane, type NamedPoint } from './plane.js';
 import type { Presentation } from './presentation.js';
 import { SHARE, SLOPE } from './shownUnit.js';
 import type { TensionOrCurve } from './TensionOrCurve.js';

@@ -1,6 +1,7 @@
 import type { Phrase } from '../languages/index.js';
 import type { Figure } from './Figure.js';
-import { figure, plane, type NamedPoint } from './plane.js';
+import { figure } from './figureStyle.js';
+import { plane, type NamedPoint } from './plane.js';
 import type { Presentation } from './presentation.js';
 import { FORCE } from './shownUnit.js';
 import { largest } from './thinned.js';

@@ -1,7 +1,8 @@
 import { forceClasses, verifyForce, type ForceVerification } from '../force/index.js';
 import { extentOf } from './extentOf.js';
 import type { Figure } from './Figure.js';
-import { figure, plane, type Place } from './plane.js';
+import { figure } from './figureStyle.js';
+import { plane, type Place } from './plane.js';
 import { shownTo, type FigureOptions } from './presentation.js';
 import { FORCE, SHARE } from './shownUnit.js';
 import { verificationLayers } from './verificationLayers.js';

@@ -1,7 +1,8 @@
 import { cylinderFriction, type Cylinder, type EqualForceRuns, type EqualPressureRuns } from '../force/index.js';
 import { extentOf } from './extentOf.js';
 import type { Figure } from './Figure.js';
-import { figure, plane, type Place } from './plane.js';
+import { figure } from './figureStyle.js';
+import { plane, type Place } from './plane.js';
 import { shownTo, type FigureOptions } from './presentation.js';
 import { FORCE } from './shownUnit.js';
 import { largest } from './thinned.js';

@@ -34,7 +34,8 @@ export { strainRatioFigure } from './strainRatioFigure.js';
 export { windowsFigure } from './windowsFigure.js';
 export { summarise, type SummaryOptions, type SummaryRow } from './summarise.js';
 export { renderPlan, type RenderPlanOptions } from './renderPlan.js';
-export { summarisePlan, type PlanRow } from './summarisePlan.js';
+export { summarisePlan } from './summarisePlan.js';
+export { type PlanRow } from './planRows.js';
 /** @internal */
 export { hardeningPart } from './hardeningPart.js';
 /** @internal */

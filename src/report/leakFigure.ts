@@ -2,7 +2,8 @@ import { required, requireObject } from '../base/index.js';
 import { leakDown, type StandstillRecord } from '../force/index.js';
 import { extentOf } from './extentOf.js';
 import type { Figure } from './Figure.js';
-import { figure, plane } from './plane.js';
+import { figure } from './figureStyle.js';
+import { plane } from './plane.js';
 import { shownTo, type FigureOptions } from './presentation.js';
 import { PRESSURE } from './shownUnit.js';
 

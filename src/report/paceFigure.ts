@@ -1,7 +1,8 @@
 import type { Phrase } from '../languages/index.js';
 import type { PaceAction, TensionPlan } from '../planning/index.js';
 import type { Figure } from './Figure.js';
-import { figure, plane } from './plane.js';
+import { figure } from './figureStyle.js';
+import { plane } from './plane.js';
 import type { Presentation } from './presentation.js';
 import { FORCE, PRESSURE } from './shownUnit.js';
 

@@ -3,8 +3,9 @@ import type { PaceAction, TensionPlan, TestPlan } from '../planning/index.js';
 import type { PageTable } from './MethodPage.js';
 import { cautionsInWords } from './pageParts.js';
 import { presentation, type Presentation, type PresentationOptions } from './presentation.js';
+import { requirePlan } from './requirePlan.js';
 import { FORCE, PRESSURE } from './shownUnit.js';
-import { controlNames, requirePlan, stageNames } from './summarisePlan.js';
+import { controlNames, stageNames } from './tensionPlanRows.js';
 
 /** @internal A table of text alone, for a page or a terminal. */
 export interface TextTable extends PageTable {

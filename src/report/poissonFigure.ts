@@ -2,7 +2,8 @@ import { required } from '../base/index.js';
 import { poissonRatio, type ElasticSamples, type TransverseCurve } from '../curve/index.js';
 import { extentOf } from './extentOf.js';
 import type { Figure } from './Figure.js';
-import { figure, plane } from './plane.js';
+import { figure } from './figureStyle.js';
+import { plane } from './plane.js';
 import { shownTo, type FigureOptions } from './presentation.js';
 import { SHARE } from './shownUnit.js';
 

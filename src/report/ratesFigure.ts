@@ -1,6 +1,7 @@
 import { testingRates } from '../curve/index.js';
 import type { Figure } from './Figure.js';
-import { figure, plane } from './plane.js';
+import { figure } from './figureStyle.js';
+import { plane } from './plane.js';
 import type { Presentation } from './presentation.js';
 import { type MetricUnit } from './shownUnit.js';
 import type { TensionOrCurve } from './TensionOrCurve.js';

@@ -2,7 +2,8 @@ import { InputError, requireArray, requireObject, type TensionColumns, type Trai
 import { requireRecord } from '../curve/index.js';
 import { findPauses } from '../record/index.js';
 import type { Figure } from './Figure.js';
-import { figure, plane, type Place } from './plane.js';
+import { figure } from './figureStyle.js';
+import { plane, type Place } from './plane.js';
 import { shownTo, type FigureOptions } from './presentation.js';
 import { FORCE } from './shownUnit.js';
 import { largest, thinned } from './thinned.js';

@@ -7,10 +7,12 @@ import { htmlPage, requirePaper, type Paper } from './htmlPage.js';
 import { sectionInWords } from './lineInWords.js';
 import { bullets, outside, pictureOf, sectionOf, tableOf } from './pageParts.js';
 import { planFigures, type PlanFigureName } from './planFigures.js';
+import type { PlanRow } from './planRows.js';
 import { presentation, presentationOptions, type Presentation, type PresentationOptions } from './presentation.js';
 import { planSheet, type PlanSheet } from './planSheet.js';
 import { FORCE } from './shownUnit.js';
-import { requirePlan, summarisePlan, type PlanRow } from './summarisePlan.js';
+import { requirePlan } from './requirePlan.js';
+import { summarisePlan } from './summarisePlan.js';
 
 /** Options of {@link renderPlan}. */
 export interface RenderPlanOptions extends PresentationOptions {

@@ -1,7 +1,8 @@
 import type { UnloadingResult } from '../methods/index.js';
 import type { Figure } from './Figure.js';
+import { figure } from './figureStyle.js';
 import { fromCrosshead, shownAs, type MethodPage } from './MethodPage.js';
-import { figure, plane } from './plane.js';
+import { plane } from './plane.js';
 import type { Presentation } from './presentation.js';
 import { SHARE, SLOPE } from './shownUnit.js';
 import { largest } from './thinned.js';
