@@ -1,4 +1,5 @@
 import { rectangular, round, type Section, type TensionOptions, type TestPiece, type WindowChoice } from '../src/index.js';
+import { SHARE } from '../src/report/index.js';
 
 /** What is assumed about a test, one number each, in the units of the library. */
 export type AssumptionKey =
@@ -45,7 +46,7 @@ export const rows: readonly AssumptionRow[] = [
   row('rod', 'mm'),
   row('windowFirst', '', 1, 0.05),
   row('windowLast', '', 1, 0.05),
-  row('offset', '%', 100, 0.1),
+  row('offset', SHARE.unit, SHARE.factor, 0.1),
   row('frameCompliance', 'mm/kN', 1000, 0.1),
   row('gaugeLength', 'mm'),
   row('parallelLength', 'mm'),

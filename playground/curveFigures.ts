@@ -1,5 +1,5 @@
 import type { TensionResult } from '../src/index.js';
-import { largest } from '../src/report/index.js';
+import { largest, SHARE } from '../src/report/index.js';
 import { s } from './element.js';
 import { shown } from './format.js';
 import type { HardeningView } from './hardening.js';
@@ -27,8 +27,8 @@ export function wholeFigure(result: TensionResult, size: Size, names: FigureWord
   const end = result.fracture ? result.fracture.index + 1 : strain.length;
   const most = Math.max(largest(strain, end), 1e-9);
   const top = largest(stress, end);
-  const on = plot(size, { title: names.strain, limits: [0, 106 * most] }, { title: names.stress, limits: [0, 1.1 * top] });
-  const scaled: Plot = { ...on, x: (e) => on.x(100 * e) };
+  const on = plot(size, { title: names.strain, limits: [0, 1.06 * SHARE.factor * most] }, { title: names.stress, limits: [0, 1.1 * top] });
+  const scaled: Plot = { ...on, x: (e) => on.x(SHARE.factor * e) };
   const points = pointsOf(strain.subarray(0, end), stress.subarray(0, end));
   on.inside.append(curve(scaled, points.x, points.y, ink.curve));
   const proof = result.proofStrengths[0];
@@ -37,7 +37,7 @@ export function wholeFigure(result: TensionResult, size: Size, names: FigureWord
   if (knee) on.inside.append(named(scaled, knee.strain, knee.value, knee.symbol));
   if (at) on.inside.append(named(scaled, at.value, result.tensileStrength.value, names.maximum));
   if (result.fracture) on.inside.append(named(scaled, result.fracture.strain, result.fracture.stress, names.fracture));
-  return described(on, fill(words.figure.wholeLabel, { stress: shown(top, 3), strain: shown(100 * most, 3) }));
+  return described(on, fill(words.figure.wholeLabel, { stress: shown(top, 3), strain: shown(SHARE.factor * most, 3) }));
 }
 
 /** A short line of a colour with its meaning, from the top right. */

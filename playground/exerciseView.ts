@@ -1,3 +1,4 @@
+import { SLOPE, shownUnit } from '../src/report/index.js';
 import type { AnswerExplanation, ExerciseSymbol } from '../src/teaching/index.js';
 import { button, h, labelled } from './element.js';
 import { change, shown } from './format.js';
@@ -15,7 +16,8 @@ type Given = NonNullable<Loaded['exercise']>;
 
 /** One question with its field and what is said of the answer. */
 function question({ symbol, unit, tolerance }: Given['questions'][number], actions: ExerciseActions) {
-  const shownUnit = unit === 'MPa' ? 'MPa' : '%';
+  // strengths and moduli are asked for in MPa both
+  const { unit: own, factor } = unit === '1' ? shownUnit(symbol, unit) : { unit, factor: 1 };
   const said = h('div', { role: 'status', class: 'said', id: `said-${symbol}` });
   const input = h('input', {
     type: 'text',
@@ -29,7 +31,7 @@ function question({ symbol, unit, tolerance }: Given['questions'][number], actio
     'form',
     { class: 'question' },
     h('label', { for: input.id }, h('strong', {}, symbol), ` ${words.exercise.names[symbol]}`),
-    h('span', { class: 'entry' }, input, h('span', { class: 'unit' }, shownUnit)),
+    h('span', { class: 'entry' }, input, h('span', { class: 'unit' }, own)),
     h('button', { type: 'submit', 'aria-label': `${words.exercise.check} ${symbol}` }, words.exercise.check),
     said,
   );
@@ -41,7 +43,7 @@ function question({ symbol, unit, tolerance }: Given['questions'][number], actio
     else input.setAttribute('aria-invalid', 'true');
     said.className = 'said';
     said.replaceChildren(...(wrong === '' ? [] : [h('p', {}, wrong)]));
-    if (typed.ok && typed.value !== undefined) actions.answer(symbol, unit === 'MPa' ? typed.value : typed.value / 100);
+    if (typed.ok && typed.value !== undefined) actions.answer(symbol, typed.value / factor);
   });
   const show = ({ verdict, deviation, slips }: AnswerExplanation): void => {
     said.className = `said ${verdict}`;
@@ -100,7 +102,7 @@ export function exerciseView(actions: ExerciseActions) {
         finalLength: piece.afterFracture!.gaugeLength!,
         finalDiameter: piece.afterFracture!.diameters![0]!,
         compliance: shown(1000 * frameCompliance, 3),
-        handbook: handbookModulus / 1000,
+        handbook: handbookModulus * SLOPE.factor,
       });
       asked = exercise.questions.map((one) => question(one, actions));
       questions.replaceChildren(...asked.map((one) => one.form));

@@ -1,4 +1,5 @@
 import type { TensionResult } from '../src/index.js';
+import { SLOPE } from '../src/report/index.js';
 import { wholeFigure } from './curveFigures.js';
 import { symbolsOf, valuesOf, type Values } from './values.js';
 import { button, h } from './element.js';
@@ -54,7 +55,7 @@ export function figureView(actions: FigureActions) {
     const symbols = drawn ? symbolsOf(drawn.result) : undefined;
     return fill(words.figure.readout, {
       slopeSymbol: symbols?.E ?? '',
-      slope: shown(found.slope / 1000),
+      slope: shown(found.slope * SLOPE.factor),
       slopeChange: against(found.slope, searched.E),
       proofSymbol: symbols?.Rp ?? '',
       proof: found.proof ? shown(found.proof.stress) : words.figure.notReached,

@@ -5,17 +5,16 @@ import { assumptionsView } from './assumptionsView.js';
 import { awayView } from './awayView.js';
 import { changed, limitedBy, putBack, shaped } from './changeAssumptions.js';
 import { startWorker } from './client.js';
-import { effectSentence } from './effectSentence.js';
 import { exerciseView } from './exerciseView.js';
 import { figureView } from './figureView.js';
 import { findingsView } from './findingsView.js';
 import { hardeningView } from './hardeningView.js';
 import { layOut } from './layOut.js';
 import { loading } from './loading.js';
-import type { Loaded, Reply, Source, Wrong } from './protocol.js';
+import type { Loaded, Reply, Source } from './protocol.js';
 import { recordView } from './recordView.js';
-import { refusalSentences } from './refusalSentences.js';
 import { usualScenario } from './scenario.js';
+import { showing } from './showing.js';
 import type { FigureWords } from './speech.js';
 import { emptyState, recordName, type State } from './state.js';
 import { tongueOf } from './tongues.js';
@@ -114,6 +113,17 @@ const exercise = exerciseView({
   download: away.record,
 });
 
+const shows = showing({
+  findings,
+  figure,
+  table,
+  hardening,
+  away,
+  say: (sentence) => {
+    page.say(sentence);
+  },
+});
+
 function assume(assumptions: Assumptions): void {
   state = { ...state, assumptions };
   evaluate();
@@ -128,14 +138,10 @@ function settle(window: Window): void {
   }, SETTLED);
 }
 
-/** Takes every number away that came from a record, so that none stands under the name of another. */
+/** Takes every number away that came from a record. */
 function clear(said: string): void {
   result = undefined;
-  findings.clear(said);
-  figure.clear();
-  table.clear();
-  hardening.clear();
-  away.offer({ record: loaded !== undefined, result: false });
+  shows.clear(said, loaded !== undefined);
 }
 
 /** Leaves the record that was there; what was asked about it counts no more. */
@@ -163,43 +169,11 @@ function evaluate(): void {
 }
 
 function take(reply: Reply): void {
-  switch (reply.kind) {
-    case 'result': {
-      result = reply.result;
-      figureWords = reply.spoken.figure;
-      const { assumptions, basis } = state;
-      const byHand = assumptions.values.windowFirst !== undefined;
-      findings.update(reply.spoken.findings, state.language);
-      figure.draw(result, assumptions.values.offset ?? 0.002);
-      figure.given(byHand);
-      if (!byHand) figure.against(result);
-      if (loaded) table.update(assumptions, basis, loaded.columns, result);
-      table.results(result);
-      away.offer({ record: true, result: true });
-      if (touched === 'window' && !byHand) page.say(`${words.figure.searched} ${figure.sentence()}`);
-      break;
-    }
-    case 'searched':
-      figure.against(reply.result);
-      if (touched === 'window') page.say(figure.sentence());
-      break;
-    case 'effect':
-      table.effect(reply.key, reply.effect, state.assumptions);
-      if (reply.key === touched && result) page.say(effectSentence(reply.key, reply.effect, state.assumptions, result));
-      break;
-    case 'hardening':
-      hardening.update(reply.view);
-      break;
-    case 'refused':
-      refuse(reply.message, reply.wrong);
-  }
-}
-
-/** Says why there are no values, and beside the field what is allowed there. */
-function refuse(message: string, wrong: Wrong | undefined): void {
-  clear(words.findings.refused);
-  const { whole, beside } = refusalSentences(message, wrong, state.assumptions);
-  table.refuse(whole, wrong?.key, beside);
+  if (reply.kind === 'result') {
+    result = reply.result;
+    figureWords = reply.spoken.figure;
+  } else if (reply.kind === 'refused') result = undefined;
+  shows.reply(reply, { state, columns: loaded?.columns, result, touched });
 }
 
 /** Takes up a record that was loaded. */

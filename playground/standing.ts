@@ -1,21 +1,21 @@
-import type { TensionResult } from '../src/index.js';
-import { summarise } from '../src/report/index.js';
+import type { BaseUnit, TensionResult } from '../src/index.js';
+import { shownUnit, summarise } from '../src/report/index.js';
 import { h } from './element.js';
 import { shown } from './format.js';
 import { properties, symbolsOf, valuesOf, type Property } from './values.js';
 import { words } from './words.js';
 
-/** How the properties are shown: unit and factor. */
-const shownAs: Readonly<Record<Property, readonly [unit: string, factor: number, figures: number]>> = {
-  E: ['GPa', 1e-3, 4],
-  ReH: ['MPa', 1, 4],
-  ReL: ['MPa', 1, 4],
-  Rp: ['MPa', 1, 4],
-  Rm: ['MPa', 1, 4],
-  Agt: ['%', 100, 3],
-  A: ['%', 100, 3],
-  Z: ['%', 100, 3],
-  n: ['', 1, 3],
+/** Unit of each property in a result, and to how many figures it is shown. */
+const kinds: Readonly<Record<Property, readonly [unit: BaseUnit, figures: number]>> = {
+  E: ['MPa', 4],
+  ReH: ['MPa', 4],
+  ReL: ['MPa', 4],
+  Rp: ['MPa', 4],
+  Rm: ['MPa', 4],
+  Agt: ['1', 3],
+  A: ['1', 3],
+  Z: ['1', 3],
+  n: ['1', 3],
 };
 
 /** All properties with their rounding, folded away. */
@@ -53,7 +53,8 @@ export function standingRow() {
       const symbols = result && symbolsOf(result);
       const absent = result && absentIn(result);
       properties.forEach((property, k) => {
-        const [unit, factor, figures] = shownAs[property];
+        const [own, figures] = kinds[property];
+        const { unit, factor } = shownUnit(property, own);
         const value = values[property];
         if (symbols && absent) {
           heads[k]!.textContent = symbols[property];

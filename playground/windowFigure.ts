@@ -1,4 +1,5 @@
 import type { StressStrainCurve, TensionResult } from '../src/index.js';
+import { SHARE } from '../src/report/index.js';
 import { s } from './element.js';
 import { counted, shown } from './format.js';
 import { curve, ink, plot, type Plot } from './plot.js';
@@ -21,7 +22,7 @@ export interface WindowFigure {
 }
 
 /** The proof strength lies at this share of the height. */
-const SHARE = 0.72;
+const HEIGHT = 0.72;
 const LEAST = 2;
 
 /** Highest strain up to each sample: it never falls, so a strain finds its sample by halving. */
@@ -46,7 +47,7 @@ function sampleAt(rising: Float64Array, strain: number): number {
 function stretch({ curve: { strain, stress }, proofStrengths, tensileStrength, maximumIndex }: TensionResult) {
   const proof = proofStrengths[0];
   const level = proof?.value ?? tensileStrength.value;
-  const top = Math.min(level / SHARE, 1.08 * tensileStrength.value);
+  const top = Math.min(level / HEIGHT, 1.08 * tensileStrength.value);
   const most = proof ? 1.7 * proof.strain : strain[Math.min(maximumIndex, strain.length - 1)]!;
   const last = Math.min(maximumIndex, strain.length - 1);
   let end = last;
@@ -89,9 +90,13 @@ export function windowFigure(
 ): WindowFigure {
   const { strain, stress } = result.curve;
   const { from, end, level, low, most } = stretch(result);
-  const on = plot(size, { title: names.strain, limits: [100 * low, 100 * most] }, { title: names.stress, limits: [0, level] });
-  // strain is drawn in per cent
-  const scaled: Plot = { ...on, x: (e) => on.x(100 * e), valueAt: (place) => on.valueAt(place) / 100 };
+  const on = plot(
+    size,
+    { title: names.strain, limits: [SHARE.factor * low, SHARE.factor * most] },
+    { title: names.stress, limits: [0, level] },
+  );
+  // strain is drawn as it is shown
+  const scaled: Plot = { ...on, x: (e) => on.x(SHARE.factor * e), valueAt: (place) => on.valueAt(place) / SHARE.factor };
   const points = pointsOf(strain.subarray(from, end), stress.subarray(from, end));
   on.inside.append(curve(scaled, points.x, points.y, ink.curve));
   const draw = lines(scaled, level, offset, result.proofStrengths[0]?.symbol ?? 'Rp');

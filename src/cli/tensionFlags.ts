@@ -1,5 +1,5 @@
 import { Option, type Command } from 'commander';
-import type { ProportionalDefinition } from '../curve/index.js';
+import { lowerYieldRules, type LowerYieldRule, type ProportionalDefinition } from '../curve/index.js';
 import { materialFamilies, type MaterialFamilyKey } from '../materials/index.js';
 import type { TensionOptions } from '../methods/index.js';
 import { some, strainsOption } from './flags.js';
@@ -13,7 +13,7 @@ export interface TensionFlags extends ComplianceFlags, RepairFlags, UncertaintyF
   readonly offsets?: readonly number[];
   readonly totalExtensions?: readonly number[];
   readonly proportionalLimit?: ProportionalDefinition;
-  readonly lowerYield?: 'whole' | 'short';
+  readonly lowerYield?: LowerYieldRule;
   readonly family?: MaterialFamilyKey;
   readonly minimumElongation?: readonly number[];
 }
@@ -55,7 +55,7 @@ export const withTensionFlags = (command: Command): Command =>
             new Option(
               '--lower-yield <rule>',
               'where ReL is looked for: over the whole of yielding, or within 0.25 % strain after ReH; default whole',
-            ).choices(['whole', 'short']),
+            ).choices(lowerYieldRules),
           )
           .addOption(
             new Option('--family <key>', 'family of the metal, for its usual ranges').choices(materialFamilies.map(({ key }) => key)),

@@ -58,6 +58,7 @@ export { testingRates, type RateLimits, type StrainRateRange, type TestingRates 
 export { totalExtensionStrength, type TotalExtension } from './totalExtensionStrength.js';
 export { type FallShares, type UnloadingWindow } from './unloadingLoop.js';
 export { unloadingLoops, type UnloadingLoop, type UnloadingLoops, type UnloadingOptions, type UnloadingReason } from './unloadingLoops.js';
+export { type LowerYieldRule } from './LowerYieldRule.js';
 export { yieldPoints, type YieldOptions, type YieldPoint, type YieldPoints, type YieldReason } from './yieldPoints.js';
 /** @internal */
 export { modulusContributions } from './modulusUncertainty.js';
@@ -97,5 +98,7 @@ export { sustainedCrossing } from './sustainedCrossing.js';
 export { totalExtensionStrengthKernel } from './totalExtensionStrength.js';
 /** @internal */
 export { requireUnloadingOptions, unloadingLoopsKernel } from './unloadingLoops.js';
+/** @internal */
+export { lowerYieldRules } from './LowerYieldRule.js';
 /** @internal */
 export { spoiltByPauses, yieldPointsKernel, yieldRule } from './yieldPoints.js';

@@ -15,6 +15,7 @@ import {
   type StressStrainCurve,
 } from '../base/index.js';
 import { maximumIndex, noiseLevel } from '../numeric/index.js';
+import { lowerYieldRules, type LowerYieldRule } from './LowerYieldRule.js';
 import { requireCurve } from './requireCurve.js';
 import { yieldingRange } from './yieldingRange.js';
 
@@ -40,8 +41,8 @@ export interface YieldOptions {
   readonly minimumFall?: number | undefined;
   /** Strain over which no higher stress may follow ReH [mm/mm]; default 0.0005. */
   readonly minimumStrain?: number | undefined;
-  /** ReL over the whole yielding range, or over the first 0.25 % strain after ReH; default `whole`. */
-  readonly lowerRule?: 'whole' | 'short' | undefined;
+  /** ReL over the whole yielding range, or over the first 0.25 % strain after ReH; default `whole`. In `analyseTension` it is the option `lowerYield`. */
+  readonly lowerRule?: LowerYieldRule | undefined;
 }
 
 /** The yield points of a curve with discontinuous yielding. */
@@ -78,7 +79,7 @@ export interface YieldTask {
   readonly strainShift: number;
   readonly minimumFall: number;
   readonly minimumStrain: number;
-  readonly lowerRule: 'whole' | 'short';
+  readonly lowerRule: LowerYieldRule;
   /** Sample of the highest stress. */
   readonly maximum: number;
   /** One past the last sample before the fracture. */
@@ -209,7 +210,7 @@ export function yieldPoints(curve: CurveColumns, options: YieldOptions = {}): Ou
   requireFinite(from, 'options.strainShift', strainShift);
   requireBetween(from, 'options.minimumFall', minimumFall, 0, 1);
   requireNonNegative(from, 'options.minimumStrain', minimumStrain);
-  requireOneOf(from, 'options.lowerRule', lowerRule, ['whole', 'short']);
+  requireOneOf(from, 'options.lowerRule', lowerRule, lowerYieldRules);
   const last = checked.stress.length - 1;
   requireArray(from, 'options.pauses', pauses).forEach((pause, k) => {
     const [first, end] = requirePair(from, `options.pauses[${k}]`, pause);

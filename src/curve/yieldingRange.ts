@@ -1,5 +1,6 @@
 import type { StressStrainCurve } from '../base/index.js';
 import { maximumIndex, median, steepestLine } from '../numeric/index.js';
+import type { LowerYieldRule } from './LowerYieldRule.js';
 
 /** The first dip after ReH is a transient if it is over within so much strain and within this share of the yielding range. */
 const TRANSIENT_STRAIN = 0.0025;
@@ -26,7 +27,7 @@ export interface YieldingTask {
   readonly end: number;
   readonly noise: number;
   readonly spoilt: Uint8Array | undefined;
-  readonly lowerRule: 'whole' | 'short';
+  readonly lowerRule: LowerYieldRule;
 }
 
 /** @internal The range between ReH and uniform hardening. */

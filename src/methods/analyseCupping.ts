@@ -8,12 +8,11 @@ import {
   trailStep,
   type Finding,
 } from '../base/index.js';
-import { beyondCompliance, requireFrameCompliance, travelWithoutFrame, type Compliance, type FrameMotion } from '../curve/index.js';
-import { checkRecordKernel, resolution } from '../record/index.js';
+import { requireFrameCompliance, type Compliance } from '../curve/index.js';
 import { calibrationFindings, forceOf } from './calibrationFindings.js';
 import { conditionFindings } from './frameFindings.js';
-import { cupDepth } from './cupDepth.js';
-import type { CuppingBlank, CuppingResult, CuppingSheet } from './CuppingResult.js';
+import { cuppingBlank } from './cuppingBlank.js';
+import type { CuppingResult, CuppingSheet } from './CuppingResult.js';
 import { requireForceColumns, type ForceColumns, type ForceRecord } from './ForceColumns.js';
 import { frameInWords } from './frameShare.js';
 import type { TestInfo } from './MethodResult.js';
@@ -43,47 +42,11 @@ const ISO = 'ISO 20482:2013';
 const BALL = 20;
 const DIE = 27;
 const FALL = 0.05;
-/** Limits of the standard: sheet [mm], blank [mm], reading [mm], number of blanks; about 10 kN [N], a fifth either way. */
+/** Limits of the standard: sheet [mm], blank [mm], number of blanks; about 10 kN [N], a fifth either way. */
 const SHEET = [0.1, 2] as const;
 const NARROW = 90;
-const READING = 0.1;
 const BLANKS = 3;
 const HOLDING = [8000, 12_000] as const;
-/** A crack whose fall takes a longer way than this is no moment [mm]. */
-const GRADUAL = 0.3;
-
-/** One blank: its cup, and what stands in doubt. */
-function evaluated(
-  record: ForceRecord,
-  frame: FrameMotion | undefined,
-  fall: number,
-  number: number,
-): { blank: CuppingBlank; findings: Finding[] } {
-  const { force } = record;
-  const travel = frame ? travelWithoutFrame(record.travel!, force, frame) : record.travel!;
-  const { contact, highest, crack } = cupDepth(force, travel, fall);
-  const depths = travel.map((x) => x - contact);
-  const findings: Finding[] = [...checkRecordKernel(record), ...(frame ? beyondCompliance(force, frame) : [])];
-  const step = resolution(record.travel!);
-  if (step > READING * (1 + 1e-9)) findings.push(finding('cupping-displacement-coarse', { number, step }, { field: 'cuppingIndex' }));
-  const way = crack ? depths[crack.fallen]! - depths[crack.begins]! : 0;
-  if (!crack) findings.push(finding('cupping-crack-not-recorded', { number, share: 100 * fall }, { field: 'cuppingIndex' }));
-  else if (way > GRADUAL)
-    findings.push(finding('cupping-fall-gradual', { number, depth: way }, { field: 'cuppingIndex', range: [crack.begins, crack.fallen] }));
-  const blank: CuppingBlank = {
-    ...(crack
-      ? {
-          depth: quantity('h', 'depth of the cup at the crack', depths[crack.begins]!, 'mm', `${ISO}, procedure`),
-          crackIndex: crack.begins,
-        }
-      : {}),
-    maximumForce: quantity('Fm', 'maximum force', force[highest]!, 'N', 'common practice'),
-    contact,
-    depths,
-    record,
-  };
-  return { blank, findings };
-}
 
 function setUpFindings(sheet: CuppingSheet, ball: number, die: number, holding: number | undefined, blanks: number): Finding[] {
   const { thickness, width } = sheet;
@@ -155,7 +118,7 @@ export function analyseCupping(
   const test = requireTest(from, options.test ?? {});
   const records = requireBlanks(from, record);
 
-  const all = records.map((one, k) => evaluated(one, frame, fall, k + 1));
+  const all = records.map((one, k) => cuppingBlank(one, frame, fall, k + 1));
   const blanks = all.map(({ blank }) => blank);
   const depths = blanks.flatMap(({ depth }) => (depth ? [depth.value] : []));
   const mean = meanOf(depths);

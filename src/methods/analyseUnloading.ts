@@ -3,7 +3,6 @@ import {
   requireNonNegative,
   requireOptions,
   requirePositive,
-  type Finding,
   type TensionColumns,
   type TestPiece,
   trailStep,
@@ -18,7 +17,6 @@ import {
   travelWithoutFrame,
   unloadingLoopsKernel,
   type Compliance,
-  type UnloadingLoop,
   type UnloadingWindow,
 } from '../curve/index.js';
 import { checkRecordKernel } from '../record/index.js';
@@ -28,10 +26,11 @@ import { requireBrokenPiece } from './brokenPiece.js';
 import { frameInWords } from './frameShare.js';
 import type { TestInfo } from './MethodResult.js';
 import { provenanceOf } from './provenanceOf.js';
-import { ISO, percent, quantity } from './quantity.js';
 import { structure } from './structure.js';
 import { requireTest } from './testInfo.js';
-import type { UnloadingLoopResult, UnloadingResult } from './UnloadingResult.js';
+import { loopFindings } from './unloadingFindings.js';
+import { loopQuantities, permanentSetStrength, strengthAt } from './unloadingQuantities.js';
+import type { UnloadingResult } from './UnloadingResult.js';
 
 /** Options of {@link analyseUnloading}. */
 export interface UnloadingAnalysisOptions {
@@ -52,76 +51,6 @@ export interface UnloadingAnalysisOptions {
 /** Above this reversibility a force holds while rising only: class 1 of ISO 7500-1. */
 const REVERSIBILITY = 0.015;
 const LIMIT = 0.002;
-/** A set below this share of the limit is next to nothing: noise and rounding decide its logarithm. */
-const NOTHING = 0.01;
-/** A loop that ends above this share of its top does not go to zero. */
-const NEAR_ZERO = 0.05;
-
-/** A loop with names, units and sources. */
-function named(loop: UnloadingLoop, ofPiece: boolean, limit: number): UnloadingLoopResult {
-  const { top, bottom, slope, standardError, permanentSet, energy } = loop;
-  return {
-    top,
-    bottom,
-    slope: ofPiece
-      ? quantity('Eu', 'modulus of elasticity, unloading', slope, 'MPa', 'ASTM E111; line of the unloading', standardError)
-      : quantity('mu', 'slope of the unloading, frame and piece', slope, 'MPa', 'line of the unloading', standardError),
-    permanentSet: quantity(
-      'er',
-      `permanent set from ${Number(top.stress.toPrecision(4))} MPa`,
-      permanentSet,
-      '1',
-      `${ISO}, permanent set strength`,
-    ),
-    ...(energy === undefined
-      ? {}
-      : { energy: quantity('w', 'energy per volume lost in the loop', energy, 'MPa', 'area of the loop (textbooks)') }),
-    withinLimit: permanentSet <= limit,
-  };
-}
-
-/** Stress at which the set reaches the limit, between the loops on either side of it: on a power of the set, or a straight line where the lower set is next to nothing. */
-function strengthAt(loops: readonly UnloadingLoop[], limit: number): number | undefined {
-  for (let k = 1; k < loops.length; k += 1) {
-    const [a, b] = [loops[k - 1]!, loops[k]!];
-    if (a.permanentSet > limit || b.permanentSet <= limit) continue;
-    if (a.permanentSet < NOTHING * limit) {
-      const share = (limit - a.permanentSet) / (b.permanentSet - a.permanentSet);
-      return a.top.stress + share * (b.top.stress - a.top.stress);
-    }
-    const share = Math.log(limit / a.permanentSet) / Math.log(b.permanentSet / a.permanentSet);
-    return a.top.stress * (b.top.stress / a.top.stress) ** share;
-  }
-  return undefined;
-}
-
-/** Doubts about the loops that were found. */
-function loopFindings(loops: readonly UnloadingLoop[], limit: number, strength: number | undefined): Finding[] {
-  const sets = loops.map(({ permanentSet }) => permanentSet);
-  return [
-    ...loops.flatMap(({ top, bottom }, k) =>
-      bottom.stress > NEAR_ZERO * top.stress
-        ? [
-            finding(
-              'unloading-not-to-zero',
-              { number: k + 1, share: (100 * bottom.stress) / top.stress },
-              { range: [top.index, bottom.index] },
-            ),
-          ]
-        : [],
-    ),
-    ...(strength === undefined
-      ? [
-          finding(
-            'permanent-set-not-bracketed',
-            { symbol: `Rr${percent(limit)}`, least: 100 * Math.min(...sets), most: 100 * Math.max(...sets) },
-            { field: 'permanentSetStrength' },
-          ),
-        ]
-      : []),
-  ];
-}
-
 /**
  * The unloadings of a tension test: modulus, permanent set and lost energy of each, and the permanent set strength.
  *
@@ -190,18 +119,8 @@ export function analyseUnloading(record: TensionColumns, testPiece: TestPiece, o
     extensionBasis: recorded.basis,
     curve: { strain: recorded.strain.map((e) => e - shift), stress: recorded.stress },
     setLimit,
-    loops: loops.map((loop) => named(loop, ofPiece, setLimit)),
-    ...(strength === undefined
-      ? {}
-      : {
-          permanentSetStrength: quantity(
-            `Rr${percent(setLimit)}`,
-            'permanent set strength, between two unloadings',
-            strength,
-            'MPa',
-            `${ISO}, permanent set strength`,
-          ),
-        }),
+    loops: loops.map((loop) => loopQuantities(loop, ofPiece, setLimit)),
+    ...permanentSetStrength(strength, setLimit),
     findings,
     trail: [
       ...(frame && given.travel

@@ -39,7 +39,8 @@ export { cautionsFor, type FrameWork } from './cautionsFor.js';
 /** @internal */
 export { cautionsOf } from './cautionsFor.js';
 export { type InputDifference } from './comparedInputs.js';
-export { compareResults, type PropertyDifference, type ComparisonOptions, type ResultComparison } from './compareResults.js';
+export { compareResults } from './compareResults.js';
+export { type PropertyDifference, type ComparisonOptions, type ResultComparison } from './ResultComparison.js';
 export { compareStandards, type StandardsRow, type StandardValue } from './compareStandards.js';
 export { type CuppingBlank, type CuppingResult, type CuppingSheet } from './CuppingResult.js';
 export { type ForceColumns, type ForceRecord } from './ForceColumns.js';

@@ -1,4 +1,4 @@
-import { trailValue, type StressStrainCurve } from '../base/index.js';
+import { InputError, trailValue, type StressStrainCurve, type TrailStep } from '../base/index.js';
 import { requirePiece, type FrameMotion, type PieceLengths } from '../curve/index.js';
 import { filletShare } from './tensionKernel.js';
 import type { TensionSettings } from './tensionOptions.js';
@@ -23,6 +23,19 @@ function frameOf(result: TensionResult, area: number, motion: FrameMotion): Floa
   return stress.map((R, i) => (i < splice ? 0 : motion.at(R * area) - before));
 }
 
+/** Steps tell by their codes what was taken off; those of a result that is older than the codes have sentences alone. */
+function requireCodes(from: string, trail: readonly TrailStep[]): void {
+  const k = trail.findIndex(({ code }) => (code as unknown) === undefined);
+  if (k >= 0)
+    throw new InputError(
+      from,
+      `result.trail[${k}].code`,
+      'missing',
+      'must say what was done: the result is older than the codes of steps, analyse its record again',
+      undefined,
+    );
+}
+
 /** @internal The curve as it was recorded. */
 export function recordedCurve(from: string, result: TensionResult, settings: TensionSettings): CurveAsRecorded {
   const lengths = requirePiece(from, result.testPiece);
@@ -32,6 +45,7 @@ export function recordedCurve(from: string, result: TensionResult, settings: Ten
   const motion = settings.frameCompliance;
   if (!motion) return { ...moved, lengths, elasticLengthRatio: 1 };
   const ratio = result.extensionBasis === 'travel' ? lengths.effectiveLength / lengths.parallelLength : 1;
+  if (ratio !== 1 || result.extensionBasis === 'extensometer-then-travel') requireCodes(from, result.trail);
   const slope = trailValue(result.trail, 'fillets-taken-off', 'slope');
   const surplus = slope === undefined ? 0 : filletShare(slope, ratio);
   const frame = frameOf(result, lengths.area, motion);

@@ -1,10 +1,12 @@
 import { requireNonNegative, requireOneOf, requireOptions } from '../base/index.js';
 import {
+  lowerYieldRules,
   requireFrameCompliance,
   requireModulusOptions,
   testingRates,
   type Compliance,
   type FrameMotion,
+  type LowerYieldRule,
   type ModulusOptions,
   type ProportionalDefinition,
   type WindowChoice,
@@ -65,8 +67,8 @@ export interface CurveAnalysisOptions {
   readonly modulus?: ModulusOptions | undefined;
   /** Definition of the proportional limit; default `offset` (Rp0.01). */
   readonly proportionalLimit?: ProportionalDefinition | undefined;
-  /** Rule for ReL; default `whole`. */
-  readonly lowerYield?: 'whole' | 'short' | undefined;
+  /** ReL over the whole yielding range, or over the first 0.25 % strain after ReH; default `whole`. It is the option `lowerRule` of `yieldPoints`. */
+  readonly lowerYield?: LowerYieldRule | undefined;
   /** Family of the metal: properties outside its usual ranges are findings, with what may explain them; default none. */
   readonly family?: MaterialFamilyKey | undefined;
   /** Who tested what. */
@@ -93,7 +95,7 @@ export interface TensionSettings {
   readonly totalExtensions: readonly number[];
   readonly window: WindowChoice;
   readonly proportionalLimit: ProportionalDefinition;
-  readonly lowerYield: 'whole' | 'short';
+  readonly lowerYield: LowerYieldRule;
   readonly frameCompliance: FrameMotion | undefined;
   readonly repairs: Repairs;
   readonly family: MaterialFamilyKey | undefined;
@@ -115,7 +117,7 @@ export function requireTensionOptions(from: string, options: TensionOptions, nam
       'tangent',
       'johnson',
     ]),
-    lowerYield: requireOneOf(from, 'options.lowerYield', options.lowerYield ?? 'whole', ['whole', 'short']),
+    lowerYield: requireOneOf(from, 'options.lowerYield', options.lowerYield ?? 'whole', lowerYieldRules),
     frameCompliance: requireFrameCompliance(from, 'options.frameCompliance', options.frameCompliance),
     repairs: requireRepairs(from, options.repairs ?? {}, 'options.repairs'),
     family: options.family === undefined ? undefined : requireFamily(from, 'options.family', options.family).key,

@@ -1,27 +1,12 @@
-import {
-  InputError,
-  requireBetween,
-  requireList,
-  requireObject,
-  requireOptions,
-  requirePair,
-  type Quantity,
-  type StressStrainCurve,
-} from '../base/index.js';
+import { InputError, requireBetween, requireList, requireObject, requireOptions, requirePair, type Quantity } from '../base/index.js';
 import type { WindowChoice } from '../curve/index.js';
-import { maximumIndex } from '../numeric/index.js';
-import { resolution } from '../record/index.js';
 import { requireInput } from '../uncertainty/index.js';
-import { elasticQuantities } from './elasticQuantities.js';
-import { extensionQuantities } from './extensionQuantities.js';
-import { hardeningQuantities } from './hardeningQuantities.js';
-import { recordedCurve, type CurveAsRecorded } from './recordedCurve.js';
+import { evaluateAgain, type Changed, type EvaluatedValues } from './evaluateAgain.js';
+import { recordedCurve } from './recordedCurve.js';
 import { requireStrains } from './thresholds.js';
-import { tensionKernel } from './tensionKernel.js';
 import { requireTensionOptions, tensionOptionNames, type TensionOptions, type TensionSettings } from './tensionOptions.js';
 import type { TensionResult } from './TensionResult.js';
 import type { WhatIfChange, WhatIfOptions, WhatIfRow } from './WhatIfRow.js';
-import { yieldQuantities } from './yieldQuantities.js';
 
 const FROM = 'whatIf';
 const BANDS = [
@@ -33,19 +18,8 @@ const OFFSETS = [0.001, 0.002, 0.005, 0.01];
 /** Doubt of a compliance of which none is stated (common practice). */
 const DOUBT = 0.1;
 
-type Values = Pick<
-  TensionResult,
-  | 'elasticSlope'
-  | 'proofStrengths'
-  | 'uniformExtension'
-  | 'totalExtensionAtMaximumForce'
-  | 'totalExtensionAtFracture'
-  | 'plasticExtensionAtFracture'
-  | 'hardening'
->;
-
 /** What an evaluation can make otherwise, by field. */
-const shownOf = (values: Values): readonly (readonly [string, Quantity | undefined])[] => [
+const shownOf = (values: EvaluatedValues): readonly (readonly [string, Quantity | undefined])[] => [
   ['elasticSlope', values.elasticSlope],
   ['proofStrengths', values.proofStrengths[0]],
   ['uniformExtension', values.uniformExtension],
@@ -56,7 +30,7 @@ const shownOf = (values: Values): readonly (readonly [string, Quantity | undefin
 ];
 
 /** A row of what comes out, beside what the result has. */
-function rowOf(change: WhatIfChange, values: Values, own: Values): WhatIfRow[] {
+function rowOf(change: WhatIfChange, values: EvaluatedValues, own: EvaluatedValues): WhatIfRow[] {
   const before = new Map(shownOf(own));
   const found = shownOf(values).flatMap(([field, quantity]) => {
     if (quantity === undefined) return [];
@@ -81,32 +55,6 @@ function statedDoubt({ uncertainty, frameCompliance }: TensionOptions): number |
 
 /** The compliance less and more its doubt, and none of it: each once, and none that changes nothing. */
 const factorsOf = (doubt: number): readonly number[] => [...new Set([1 - doubt, 1 + doubt, 0])].filter((factor) => factor !== 1);
-
-/** The curve with strains that were changed, and what else the evaluation then goes by. */
-interface Changed {
-  readonly strain?: Float64Array;
-  readonly elasticLengthRatio?: number;
-  readonly settings?: Partial<TensionSettings>;
-}
-
-/** Evaluates the curve again with something changed. */
-function evaluator(result: TensionResult, recorded: CurveAsRecorded, settings: TensionSettings): (changed: Changed) => Values {
-  const { stress, lengths } = recorded;
-  const highest = result.maximumIndex < stress.length ? maximumIndex(stress) : result.maximumIndex;
-  const step = resolution(stress.map((R) => R * lengths.area)) / lengths.area;
-  const pauses = result.findings.flatMap(({ code, range }) => (code === 'pause' && range ? [range] : []));
-  return ({ strain = recorded.strain, elasticLengthRatio = recorded.elasticLengthRatio, settings: other }) => {
-    const curve: StressStrainCurve = { strain: strain.slice(), stress };
-    const asked = { ...settings, ...other };
-    const numbers = tensionKernel({ curve, stress, highest, resolution: step, pauses, elasticLengthRatio }, asked);
-    return {
-      ...elasticQuantities(numbers, curve, false, {}),
-      ...yieldQuantities(numbers, asked),
-      ...extensionQuantities(numbers),
-      ...hardeningQuantities(numbers),
-    };
-  };
-}
 
 /** Other windows: the runners-up, bands of stress, and the criterion that was not asked for. */
 function windows(result: TensionResult, { window }: TensionSettings, bands: readonly (readonly [number, number])[]): WhatIfChange[] {
@@ -157,12 +105,13 @@ function requireWhatIf(result: TensionResult, options: WhatIfOptions) {
  * Computed from the result alone, whose curve and options tell all that is needed; each row is what {@link analyseTension} gives with that one
  * option changed. Strengths Rm and ReH, A and Z stand on none of these and are not repeated. Windows: the runners-up, bands of stress, and the
  * least relative error. The compliance less and more its doubt (at most all of it), and none at all, where one was taken out of travel. Travel over $L_0$ where
- * it was counted over $L_c$, and without the share of the fillets where that was taken off. A row that gives nothing is left out.
+ * it was counted over $L_c$, and without the share of the fillets where that was taken off. A row that gives nothing is left out, and so is the offset of the result's first proof strength.
  *
  * @param result - A result of `analyseTension`, also one read by `fromJson`.
  * @param options - Bands of stress as shares [1], offsets [mm/mm], doubt of the compliance [1].
  * @returns Rows of what was changed and what comes out, each value beside its difference.
- * @throws {@link InputError} `missing`, `wrong-type`, `not-finite`, `not-positive`, `not-increasing`, `out-of-range`, `unknown-option`.
+ * @throws {@link InputError} `missing`, `wrong-type`, `not-finite`, `not-positive`, `not-increasing`, `out-of-range`, `unknown-option`; `missing` too where a
+ * compliance was taken out and the steps of the trail have no code, as in a result of an early version: what was taken off is not known then.
  *
  * @example
  * ```ts
@@ -178,7 +127,7 @@ function requireWhatIf(result: TensionResult, options: WhatIfOptions) {
 export function whatIf(result: TensionResult, options: WhatIfOptions = {}): WhatIfRow[] {
   const { settings, bands, offsets, doubt } = requireWhatIf(result, options);
   const recorded = recordedCurve(FROM, result, settings);
-  const evaluate = evaluator(result, recorded, settings);
+  const evaluate = evaluateAgain(result, recorded, settings);
   const { strain, frame, lengths, elasticLengthRatio: ratio } = recorded;
   const row = (change: WhatIfChange, changed: Changed) => rowOf(change, evaluate(changed), result);
 
@@ -191,7 +140,12 @@ export function whatIf(result: TensionResult, options: WhatIfOptions = {}): What
     ...windows(result, settings, bands).flatMap((change) =>
       change.kind === 'window' ? row(change, { settings: { window: change.window } }) : [],
     ),
-    ...others.flatMap((proof) => rowOf({ kind: 'offset', offset: proof.extension }, { proofStrengths: [proof] }, own)),
+    ...others.flatMap((proof) =>
+      // the one that the result stands on is no other offset
+      proof.extension === result.proofStrengths[0]?.extension
+        ? []
+        : rowOf({ kind: 'offset', offset: proof.extension }, { proofStrengths: [proof] }, own),
+    ),
     ...(frame
       ? factorsOf(doubt).flatMap((factor) =>
           row(

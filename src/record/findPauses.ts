@@ -10,6 +10,7 @@ import {
 } from '../base/index.js';
 import { maximumIndex } from '../numeric/index.js';
 import { STANDING, type ClockSurvey } from './clock.js';
+import { motionOf, ofDrive } from './motionOf.js';
 import { DURATION, findPausesKernel, SHARE, type Pause } from './pauseSearch.js';
 
 /** Options of {@link findPauses}. */
@@ -22,7 +23,7 @@ export interface PauseOptions {
 
 /** @internal Pauses of a checked record whose clock runs; none where there is no clock that does. */
 export function pausesOf(record: TensionRecord, clock: ClockSurvey | undefined, highest: number): Pause[] {
-  const moved = record.travel ?? record.extension ?? record.strain;
+  const moved = record[motionOf(record, ofDrive)];
   const runs = record.time && clock && clock.backward === 0 && clock.usual > 0 && clock.standing <= STANDING * record.time.length;
   return runs && moved ? findPausesKernel(record.force, moved, record.time, highest) : [];
 }
@@ -58,7 +59,7 @@ export function findPauses(record: TensionColumns, options: PauseOptions = {}): 
   const force = requireColumn(from, 'record.force', record.force, { least: 2 });
   const length = force.length;
   const time = requireColumn(from, 'record.time', record.time, { length });
-  const name = record.travel ? 'travel' : record.extension ? 'extension' : 'strain';
+  const name = motionOf(record, ofDrive);
   const motion = requireColumn(from, `record.${name}`, record[name], { length, endsEarly: name !== 'travel' });
   // the other columns are not used, but a record that is none is refused
   for (const other of ['extension', 'strain', 'transverseStrain'] as const)

@@ -1,12 +1,13 @@
 import { trailStep, type TensionColumns, type TensionRecord, type TrailStep } from '../base/index.js';
 import { findJumps } from './jumps.js';
+import { ofDrive } from './motionOf.js';
 import { ownColumns, repairedBy, type Repaired } from './repaired.js';
 import { recordOutline } from './recordOutline.js';
 
 /** @internal {@link joinJumps} on a checked record. */
 export function joinJumpsKernel(record: TensionRecord): Repaired {
   const outline = recordOutline(record);
-  const trail = (['travel', 'extension', 'strain'] as const).flatMap((column): TrailStep[] => {
+  const trail = ofDrive.flatMap((column): TrailStep[] => {
     const values = record[column];
     if (!values || !outline) return [];
     // what the motion would have done between the two samples is the mean of the steps beside

@@ -2,6 +2,7 @@ import { finding, type ColumnName, type Finding, type TensionRecord } from '../b
 import { channelLag } from './channelLag.js';
 import type { Drop } from './drops.js';
 import { findJumps } from './jumps.js';
+import { ofDrive } from './motionOf.js';
 import type { RecordOutline } from './recordOutline.js';
 import type { MotionSurvey } from './surveyRecord.js';
 
@@ -35,7 +36,7 @@ function dropFindings(drops: readonly Drop[], column: string): Finding[] {
 
 /** Jumps of each motion; a travel that jumps ahead under load slipped. */
 function jumpFindings(record: TensionRecord, outline: RecordOutline): Finding[] {
-  return (['travel', 'extension', 'strain'] as const).flatMap((column: ColumnName & keyof TensionRecord) => {
+  return ofDrive.flatMap((column: ColumnName & keyof TensionRecord) => {
     const values = record[column];
     const jumps = values ? findJumps(outline, values) : [];
     const largest = jumps.reduce((a, b) => (Math.abs(b.size) > Math.abs(a.size) ? b : a), jumps[0]!);

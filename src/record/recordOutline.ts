@@ -1,5 +1,6 @@
 import { soundLength, type TensionRecord } from '../base/index.js';
 import { maximumIndex, median, medianOf, noiseLevel } from '../numeric/index.js';
+import { motionOf, ofDrive } from './motionOf.js';
 import { resolution } from './resolution.js';
 
 /** @internal How one column behaves over the loaded part: its noise, one step of its reading, its usual change from sample to sample. */
@@ -89,7 +90,7 @@ function lastLoaded(force: Float64Array, top: number, highest: number): number {
 /** @internal The rough shape of a checked record; undefined where the force never rises. */
 export function recordOutline(record: TensionRecord): RecordOutline | undefined {
   const { force, time } = record;
-  const column = record.travel ? 'travel' : record.extension ? 'extension' : 'strain';
+  const column = motionOf(record, ofDrive);
   const values = record[column];
   const sound = values ? soundLength(values) : force.length;
   const top = maximumIndex(force);

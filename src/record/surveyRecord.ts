@@ -1,6 +1,7 @@
 import { soundLength, type TensionRecord } from '../base/index.js';
 import { maximumIndex, noiseLevel } from '../numeric/index.js';
 import { GAP, surveyClock, type ClockSurvey } from './clock.js';
+import { motionOf, ofPiece } from './motionOf.js';
 import { resolution } from './resolution.js';
 
 /** How the motion of a record runs. */
@@ -76,7 +77,7 @@ export const runningTime = ({ time }: TensionRecord, { clock }: RecordSurvey): F
 export function surveyRecord(record: TensionRecord, gap = GAP): RecordSurvey {
   const { force, time } = record;
   const clock = time && surveyClock(time, gap);
-  const column = record.extension ? 'extension' : record.strain ? 'strain' : 'travel';
+  const column = motionOf(record, ofPiece);
   const motion = record[column];
   if (!motion) return { top: maximumIndex(force), clock, motion: undefined };
   return { clock, ...surveyMotion(force, motion, column) };

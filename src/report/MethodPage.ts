@@ -5,16 +5,14 @@ import type { RoundingKind } from '../statistics/index.js';
 import type { Figure } from './Figure.js';
 import type { Html } from './html.js';
 import type { Presentation } from './presentation.js';
+import { shownUnit, type MetricUnit } from './shownUnit.js';
 
-/** @internal How a quantity is shown: metric unit, factor from the unit of the library, kind of rounding by the standards, step, or significant figures. */
-export interface Shown {
-  readonly unit: string;
-  readonly factor: number;
-  readonly step: RoundingKind | number | { readonly figures: number };
-}
+/** @internal How a value is rounded where it is shown: by the kind that the standards name, to a step in the metric unit as shown, or to significant figures. */
+export type ShownStep = RoundingKind | number | { readonly figures: number };
 
 /** @internal A quantity of a result with the way in which it is shown. */
-export interface ShownQuantity extends Shown {
+export interface ShownQuantity extends MetricUnit {
+  readonly step: ShownStep;
   readonly field: string;
   readonly quantity: Quantity;
   /** What must be said beside the value. */
@@ -53,15 +51,16 @@ export interface MethodPage<Result extends MethodResult> {
   readonly work: FrameWork;
 }
 
-/** @internal A field's quantities, one or several or none, all shown in one way. */
+/** @internal A field's quantities, one or several or none, all rounded in one way. */
 export const shownAs = (
   field: string,
-  shown: Shown,
+  step: ShownStep,
   quantities: Quantity | readonly Quantity[] | undefined,
   stamp?: Phrase,
 ): ShownQuantity[] =>
   (quantities === undefined ? [] : 'symbol' in quantities ? [quantities] : quantities).map((quantity) => ({
-    ...shown,
+    ...shownUnit(quantity.symbol, quantity.unit),
+    step,
     field,
     quantity,
     ...(stamp === undefined ? {} : { stamp }),

@@ -1,7 +1,9 @@
 import { barba, type MeasuredElongation } from '../piece/index.js';
 import type { Figure } from './Figure.js';
-import { figure, plane, type NamedPoint } from './plane.js';
+import { figure } from './figureStyle.js';
+import { plane, type NamedPoint } from './plane.js';
 import { shownTo, type FigureOptions } from './presentation.js';
+import { SHARE } from './shownUnit.js';
 
 /** The proportional gauge length of the standards, 5.65 √S0. */
 const PROPORTIONAL = 5.65;
@@ -29,18 +31,18 @@ export function barbaFigure(first: MeasuredElongation, second: MeasuredElongatio
   const { say, percent, colours } = show;
   const measured = [first, second].map(({ elongation, gaugeLength, area }) => ({
     x: Math.sqrt(area) / gaugeLength,
-    y: 100 * elongation,
+    y: elongation,
     gaugeLength,
   }));
   const proportional = 1 / PROPORTIONAL;
   const end = 1.15 * Math.max(proportional, ...measured.map(({ x }) => x));
-  const at = (x: number): number => 100 * (uniform + neck * x);
+  const at = (x: number): number => uniform + neck * x;
   const heights = [at(0), at(end)];
   const top = 1.15 * Math.max(...heights);
   const { path, points } = plane(
     show,
     { title: say('√S0 / L0'), from: 0, to: end },
-    { title: say('Elongation after fracture A'), metric: '%', from: Math.min(0, 1.15 * Math.min(...heights)), to: Math.max(top, 1e-6) },
+    { title: say('Elongation after fracture A'), metric: SHARE, from: Math.min(0, 1.15 * Math.min(...heights)), to: Math.max(top, 1e-8) },
   );
   const named: NamedPoint[] = measured.map(({ x, y, gaugeLength }) => ({
     x,
@@ -57,7 +59,7 @@ export function barbaFigure(first: MeasuredElongation, second: MeasuredElongatio
     say("Elongation by gauge length (Barba's law)"),
     say('Elongation by gauge length: uniform part {uniform}, on 5.65 √S0 it is {proportional}.', {
       uniform: percent(uniform),
-      proportional: percent(at(proportional) / 100),
+      proportional: percent(at(proportional)),
     }),
     [
       path([[0, at(0)], [end, at(end)]], { color: colours.line, strokeWidth: 1.4, strokeDash: [6, 4] }), // prettier-ignore

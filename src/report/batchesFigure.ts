@@ -1,7 +1,8 @@
 import type { BatchComparison } from '../statistics/index.js';
 import { extentOf } from './extentOf.js';
 import type { Figure } from './Figure.js';
-import { figure, plane, type Place } from './plane.js';
+import { figure } from './figureStyle.js';
+import { plane, type Place } from './plane.js';
 import { shownTo, type FigureOptions } from './presentation.js';
 import { quantityOptions, requireQuantity, type QuantityOptions } from './quantityOptions.js';
 import { requireMade } from './requireMade.js';
@@ -33,7 +34,7 @@ export function batchesFigure(comparison: BatchComparison, options: FigureOption
   const show = shownTo(FROM, options, quantityOptions);
   const { say, percent, colours } = show;
   const axis = requireQuantity(FROM, options, show, '');
-  const { factor, unit, text } = axis;
+  const { unit, text } = axis;
   const rows = [
     { name: say('difference, {confidence} interval', { confidence: percent(interval.confidence) }), ends: interval },
     ...(equivalence
@@ -45,8 +46,8 @@ export function batchesFigure(comparison: BatchComparison, options: FigureOption
         ]
       : []),
   ];
-  const margin = equivalence && equivalence.margin * factor;
-  const ends = rows.flatMap(({ ends: { low, high } }) => [low * factor, high * factor]);
+  const margin = equivalence?.margin;
+  const ends = rows.flatMap(({ ends: { low, high } }) => [low, high]);
   const title = axis.title === '' ? say('Difference of the means') : say('Difference of the means of {symbol}', { symbol: axis.title });
   const { strokes, marks, words, path } = plane(
     show,
@@ -76,8 +77,8 @@ export function batchesFigure(comparison: BatchComparison, options: FigureOption
         ? []
         : [-margin, margin].map((at) => path(upright(at), { color: colours.line, strokeWidth: 1.2, strokeDash: [6, 4] }))),
       ...(margin === undefined ? [] : words([{ x: margin, y: foot - 0.06, text: say('margin'), side: 'left' }])),
-      strokes(rows.map(({ ends: { low, high } }, k): [Place, Place] => [[low * factor, k], [high * factor, k]]), { color: colours.curve, strokeWidth: 2.4 }), // prettier-ignore
-      marks(rows.map((_, k): Place => [difference * factor, k]), { filled: true, color: colours.curve, size: 70 }), // prettier-ignore
+      strokes(rows.map(({ ends: { low, high } }, k): [Place, Place] => [[low, k], [high, k]]), { color: colours.curve, strokeWidth: 2.4 }), // prettier-ignore
+      marks(rows.map((_, k): Place => [difference, k]), { filled: true, color: colours.curve, size: 70 }), // prettier-ignore
     ],
     { names: rows.map(({ name }) => name), height: 70 + 60 * rows.length },
   );

@@ -1,7 +1,9 @@
 import type { BendingResult } from '../methods/index.js';
 import type { Figure } from './Figure.js';
-import { figure, plane, type NamedPoint } from './plane.js';
+import { figure } from './figureStyle.js';
+import { plane, type NamedPoint } from './plane.js';
 import type { Presentation } from './presentation.js';
+import { SHARE } from './shownUnit.js';
 import { largest } from './thinned.js';
 
 /** @internal Flexural stress against strain of the outer fibre, with the elastic line and the window. */
@@ -12,21 +14,21 @@ export function bendingCurveFigure(result: BendingResult, show: Presentation): F
   const top = Math.max(largest(stress), 1e-9);
   const { line, path, points } = plane(
     show,
-    { title: say('Strain of the outer fibre'), metric: '%', from: Math.min(0, -2 * most), to: 112 * most },
+    { title: say('Strain of the outer fibre'), metric: SHARE, from: Math.min(0, -0.02 * most), to: 1.12 * most },
     { title: say('Flexural stress σf'), metric: 'MPa', from: 0, to: 1.12 * top },
   );
   const window = result.modulusWindow;
-  const named: NamedPoint[] = result.proofStrengths.map((one) => ({ x: 100 * one.strain, y: one.value, text: one.symbol, side: 'right' }));
+  const named: NamedPoint[] = result.proofStrengths.map((one) => ({ x: one.strain, y: one.value, text: one.symbol, side: 'right' }));
   named.push({
-    x: 100 * result.strainAtMaximum.value,
+    x: result.strainAtMaximum.value,
     y: result.flexuralStrength.value,
     text: result.flexuralStrength.symbol,
     side: 'left',
   });
-  const layers = [line({ x: strain, y: stress, xFactor: 100 }, { color: colours.curve, strokeWidth: 1.6 })];
+  const layers = [line({ x: strain, y: stress }, { color: colours.curve, strokeWidth: 1.6 })];
   if (window) {
-    const end: [number, number] = [(100 * 1.1 * top) / window.slope, 1.1 * top];
-    const inside = { x: strain.subarray(window.first, window.last + 1), y: stress.subarray(window.first, window.last + 1), xFactor: 100 };
+    const end: [number, number] = [(1.1 * top) / window.slope, 1.1 * top];
+    const inside = { x: strain.subarray(window.first, window.last + 1), y: stress.subarray(window.first, window.last + 1) };
     layers.push(path([[0, 0], end], { color: colours.line, strokeDash: [6, 4], strokeWidth: 1.1 }));
     layers.push(line(inside, { color: colours.mark, strokeWidth: 3.2, opacity: 0.55 }));
   }

@@ -1,30 +1,29 @@
 import type { BendingResult } from '../methods/index.js';
 import { bendingCurveFigure } from './bendingCurveFigure.js';
 import { lineInWords, loadingInWords, sectionInWords } from './lineInWords.js';
-import { fromCrosshead, shownAs, type MethodPage, type Shown, type ShownQuantity } from './MethodPage.js';
+import { fromCrosshead, shownAs, type MethodPage, type ShownQuantity } from './MethodPage.js';
 import type { Presentation } from './presentation.js';
 
-const strength: Shown = { unit: 'MPa', factor: 1, step: { figures: 3 } };
-const modulus: Shown = { unit: 'GPa', factor: 1e-3, step: { figures: 3 } };
-const share: Shown = { unit: '%', factor: 100, step: { figures: 2 } };
+const TWO = { figures: 2 };
+const THREE = { figures: 3 };
 
 function quantities(result: BendingResult): ShownQuantity[] {
   const stamp = result.motionBasis === 'travel' ? fromCrosshead : undefined;
   // two figures where a compliance was removed
-  const ofPiece = stamp === undefined ? modulus : { ...modulus, step: { figures: 2 } };
+  const ofPiece = stamp === undefined ? THREE : TWO;
   return [
-    ...shownAs('elasticSlope', modulus, result.elasticSlope, stamp),
+    ...shownAs('elasticSlope', THREE, result.elasticSlope, stamp),
     ...shownAs('modulus', ofPiece, result.modulus, stamp),
     ...shownAs('chordModulus', ofPiece, result.chordModulus, stamp),
-    ...shownAs('proofStrengths', strength, result.proofStrengths, stamp),
-    ...shownAs('maximumForce', { unit: 'kN', factor: 1e-3, step: { figures: 3 } }, result.maximumForce),
-    ...shownAs('flexuralStrength', strength, result.flexuralStrength),
-    ...shownAs('strainAtMaximum', share, result.strainAtMaximum, stamp),
-    ...shownAs('stressAtBreak', strength, result.stressAtBreak),
-    ...shownAs('strainAtBreak', share, result.strainAtBreak, stamp),
-    ...shownAs('spanRatio', { unit: '', factor: 1, step: 0.1 }, result.spanRatio),
-    ...shownAs('shearShare', share, result.shearShare),
-    ...shownAs('shapeFactor', { unit: '', factor: 1, step: 0.001 }, result.shapeFactor),
+    ...shownAs('proofStrengths', THREE, result.proofStrengths, stamp),
+    ...shownAs('maximumForce', THREE, result.maximumForce),
+    ...shownAs('flexuralStrength', THREE, result.flexuralStrength),
+    ...shownAs('strainAtMaximum', TWO, result.strainAtMaximum, stamp),
+    ...shownAs('stressAtBreak', THREE, result.stressAtBreak),
+    ...shownAs('strainAtBreak', TWO, result.strainAtBreak, stamp),
+    ...shownAs('spanRatio', 0.1, result.spanRatio),
+    ...shownAs('shearShare', TWO, result.shearShare),
+    ...shownAs('shapeFactor', 0.001, result.shapeFactor),
   ];
 }
 

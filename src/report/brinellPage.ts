@@ -2,12 +2,13 @@ import type { BrinellResult } from '../methods/index.js';
 import { stepOfFigures } from '../numeric/index.js';
 import { roundResult } from '../statistics/index.js';
 import type { Figure } from './Figure.js';
+import { figure } from './figureStyle.js';
 import { forceFigure } from './forceFigure.js';
-import { shownAs, type MethodPage, type Shown } from './MethodPage.js';
-import { figure, plane } from './plane.js';
+import { shownAs, type MethodPage } from './MethodPage.js';
+import { plane } from './plane.js';
 import type { Presentation } from './presentation.js';
 
-const THREE: Shown = { unit: 'HBW', factor: 1, step: { figures: 3 } };
+const THREE = { figures: 3 };
 
 /** Force over time of the indentations whose force was recorded, each from its own start. */
 function dwellFigure({ indentations }: BrinellResult, show: Presentation): Figure | undefined {
@@ -117,12 +118,7 @@ export const brinellPage: MethodPage<BrinellResult> = {
       THREE,
       result.indentations.map(({ hardness }, k) => ({ ...hardness, symbol: `HBW ${k + 1}` })),
     ),
-    ...shownAs(
-      'estimatedStrength',
-      { unit: 'MPa', factor: 1, step: { figures: 2 } },
-      result.estimatedStrength,
-      'an estimate, ± 10 %; no measured strength',
-    ),
+    ...shownAs('estimatedStrength', { figures: 2 }, result.estimatedStrength, 'an estimate, ± 10 %; no measured strength'),
   ],
   howFound,
   figures: (result, show) => ({ force: dwellFigure(result, show), indentations: indentationsFigure(result, show) }),

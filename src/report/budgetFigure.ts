@@ -1,8 +1,10 @@
 import type { UncertaintyBudget } from '../uncertainty/index.js';
 import type { Figure } from './Figure.js';
-import { figure, plane, type NamedPoint, type Place } from './plane.js';
+import { figure } from './figureStyle.js';
+import { plane, type NamedPoint, type Place } from './plane.js';
 import { shownTo, type FigureOptions } from './presentation.js';
 import { requireMade } from './requireMade.js';
+import { SHARE } from './shownUnit.js';
 import { sourceInWords } from './sourceInWords.js';
 import { valueAxis } from './valueAxis.js';
 
@@ -40,7 +42,7 @@ export function budgetFigure(budget: UncertaintyBudget, options: FigureOptions =
   });
   const show = shownTo(FROM, options);
   const { say, percent, number, colours } = show;
-  const sorted = lines.map((line) => ({ name: sourceInWords(line, show), share: 100 * line.share })).sort((a, b) => b.share - a.share);
+  const sorted = lines.map((line) => ({ name: sourceInWords(line, show), share: line.share })).sort((a, b) => b.share - a.share);
   const rest = sorted.slice(ROWS);
   const rows =
     rest.length > 1
@@ -54,9 +56,9 @@ export function budgetFigure(budget: UncertaintyBudget, options: FigureOptions =
     show,
     {
       title: say('Share of the variance'),
-      metric: '%',
+      metric: SHARE,
       from: Math.min(0, 1.3 * Math.min(0, ...shares)),
-      to: 1.18 * Math.max(1, ...shares),
+      to: 1.18 * Math.max(0.01, ...shares),
     },
     { title: '', names: rows.map(({ name }) => name) },
   );
@@ -64,7 +66,7 @@ export function budgetFigure(budget: UncertaintyBudget, options: FigureOptions =
   const names = rows.map(({ share }, k): NamedPoint => ({
     x: Math.max(0, share),
     y: k,
-    text: percent(share / 100, share < 9.95 ? 2 : 3),
+    text: percent(share, share < 0.0995 ? 2 : 3),
     side: 'right',
   }));
   const said = {
@@ -81,7 +83,7 @@ export function budgetFigure(budget: UncertaintyBudget, options: FigureOptions =
       : say('{value} with an expanded uncertainty of {expanded} (k = {factor}); most of it comes from {source}, {share} of the variance.', {
           ...said,
           source: rows[0].name,
-          share: percent(rows[0].share / 100),
+          share: percent(rows[0].share),
         }),
     [
       boxes(rows.map(({ share }, k): [Place, Place] => [[0, k - HALF], [share, k + HALF]]), { color: colours.curve, opacity: 0.85 }), // prettier-ignore

@@ -2,9 +2,11 @@ import { requireColumn, requireObject } from '../base/index.js';
 import { applyCalibration, type Calibration, type CalibrationPairs } from '../force/index.js';
 import { extentOf } from './extentOf.js';
 import type { Figure } from './Figure.js';
-import { figure, plane, type Place } from './plane.js';
+import { figure } from './figureStyle.js';
+import { plane, type Place } from './plane.js';
 import { shownTo, type FigureOptions } from './presentation.js';
 import { requireMade } from './requireMade.js';
+import { FORCE } from './shownUnit.js';
 import { thinned } from './thinned.js';
 
 const FROM = 'calibrationFigures';
@@ -51,12 +53,11 @@ export function calibrationFigures(
   const x = Array.from({ length: PLACES }, (_, k) => low + ((high - low) * k) / (PLACES - 1)).map((one) => Math.min(high, one));
   const fitted = applyCalibration(calibration, x);
   const along = { title: say('Indicated value'), ...extentOf([indicated, x], 0.05) };
-  const places = (y: ArrayLike<number>, yFactor: number): Place[] =>
-    thinned({ x: indicated, y, yFactor, most: MOST }).map((one) => [one.x, one.y]);
+  const places = (y: ArrayLike<number>): Place[] => thinned({ x: indicated, y, most: MOST }).map((one) => [one.x, one.y]);
   const line = plane(show, along, {
     title: say('Force of the reference'),
-    metric: 'kN',
-    ...extentOf([reference.map((F) => F / 1000)], 0.06),
+    metric: FORCE,
+    ...extentOf([reference], 0.06),
   });
   const deviation = 2 * made.residualStandardDeviation;
   // weights other than equal have no one width
@@ -70,8 +71,8 @@ export function calibrationFigures(
   const said = { points: made.points, degree: made.degree, deviation: value(made.residualStandardDeviation, 'N', 3) };
   return {
     line: figure(show, say('Calibration'), say('Calibration of degree {degree} through {points} pairs.', said), [
-      line.line({ x, y: fitted, yFactor: 1e-3 }, { color: colours.curve, strokeWidth: 1.5 }),
-      line.marks(places(reference, 1e-3)),
+      line.line({ x, y: fitted }, { color: colours.curve, strokeWidth: 1.5 }),
+      line.marks(places(reference)),
     ]),
     residuals: figure(
       show,
@@ -83,7 +84,7 @@ export function calibrationFigures(
           ? [-deviation, deviation].map((y) => rest.path(across(y), { color: colours.line, strokeWidth: 1, strokeDash: [6, 4] }))
           : []),
         ...(even ? rest.words([{ x: along.to, y: deviation, text: say('two standard deviations'), side: 'left' }]) : []),
-        rest.marks(places(made.residuals, 1)),
+        rest.marks(places(made.residuals)),
       ],
     ),
   };

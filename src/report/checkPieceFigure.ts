@@ -1,8 +1,8 @@
 import { InputError, requireColumn } from '../base/index.js';
 import type { CheckPieceChart } from '../force/index.js';
 import type { Figure } from './Figure.js';
+import { figure } from './figureStyle.js';
 import { numberedValues } from './numberedFigure.js';
-import { figure } from './plane.js';
 import { shownTo, type FigureOptions } from './presentation.js';
 import { quantityOptions, requireQuantity, type QuantityOptions } from './quantityOptions.js';
 import { requireMade } from './requireMade.js';

@@ -2,9 +2,11 @@ import { InputError, requireColumn, requireList, requireObject, requirePositive 
 import type { CompliancePull, FittedCompliance } from '../curve/index.js';
 import type { Figure } from './Figure.js';
 import { extentOf } from './extentOf.js';
-import { figure, plane, type Place } from './plane.js';
+import { figure } from './figureStyle.js';
+import { plane, type Place } from './plane.js';
 import { shownTo, type FigureOptions } from './presentation.js';
 import { requireMade } from './requireMade.js';
+import { FORCE } from './shownUnit.js';
 import { valueAxis } from './valueAxis.js';
 import { thinned } from './thinned.js';
 
@@ -91,15 +93,15 @@ export function complianceFigure(fitted: FittedCompliance, options: ComplianceFi
   };
   const clouds = pulls.map((pull): Place[] => {
     const [F, x] = frameMotion(pull, given!, fit);
-    return thinned({ x: F, y: x, xFactor: 1e-3, most: Math.max(8, MOST / pulls.length) }).map((one) => [one.x, one.y]);
+    return thinned({ x: F, y: x, most: Math.max(8, MOST / pulls.length) }).map((one) => [one.x, one.y]);
   });
   const [low, high] = [-2, 2].map((times) => travel.map((x, k) => x + times * standardUncertainty[k]!)) as [Float64Array, Float64Array];
   const { line, band, marks } = plane(
     show,
     {
       title: say('Force F'),
-      metric: 'kN',
-      ...extentOf([force.map((F) => F / 1000), ...clouds.map((cloud) => cloud.map(([F]) => F))], 0.04),
+      metric: FORCE,
+      ...extentOf([force, ...clouds.map((cloud) => cloud.map(([F]) => F))], 0.04),
     },
     { title: say('Motion of the frame'), metric: 'mm', ...extentOf([low, high, ...clouds.map((cloud) => cloud.map(([, x]) => x))], 0.06) },
   );
@@ -107,7 +109,7 @@ export function complianceFigure(fitted: FittedCompliance, options: ComplianceFi
   const { doubt, beside } = valueAxis('', 'mm', show);
   const said = {
     motion: beside(last, standardUncertainty[n - 1]!, 3),
-    force: value(force[n - 1]! / 1000, 'kN', 3),
+    force: value(force[n - 1]!, FORCE, 3),
     doubt: doubt(standardUncertainty[n - 1]!),
   };
   return figure(
@@ -117,9 +119,9 @@ export function complianceFigure(fitted: FittedCompliance, options: ComplianceFi
       ? say('The frame gives {motion} up to {force} (standard uncertainty {doubt}), by {pulls} pulls.', { ...said, pulls: pulls.length })
       : say('The frame gives {motion} up to {force} (standard uncertainty {doubt}).', said),
     [
-      band(Array.from(force, (F, k) => [F / 1000, low[k]!, high[k]!] as const), { color: colours.curve, opacity: 0.2 }), // prettier-ignore
+      band(Array.from(force, (F, k) => [F, low[k]!, high[k]!] as const), { color: colours.curve, opacity: 0.2 }), // prettier-ignore
       ...clouds.map((cloud, k) => marks(cloud, { shape: SHAPES[k % SHAPES.length]!, size: 22, strokeWidth: 0.9 })),
-      line({ x: force, y: travel, xFactor: 1e-3 }, { color: colours.curve, strokeWidth: 1.8 }),
+      line({ x: force, y: travel }, { color: colours.curve, strokeWidth: 1.8 }),
     ],
   );
 }

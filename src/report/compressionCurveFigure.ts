@@ -1,7 +1,9 @@
 import type { CompressionResult } from '../methods/index.js';
 import type { Figure } from './Figure.js';
-import { figure, plane, type NamedPoint } from './plane.js';
+import { figure } from './figureStyle.js';
+import { plane, type NamedPoint } from './plane.js';
 import type { Presentation } from './presentation.js';
+import { SHARE } from './shownUnit.js';
 import { largest } from './thinned.js';
 
 /** @internal Compressive stress against compression, with yield strength, stated strains and the strain of buckling. */
@@ -12,27 +14,27 @@ export function compressionCurveFigure(result: CompressionResult, show: Presenta
   const top = Math.max(largest(stress), 1e-9);
   const { line, path, points } = plane(
     show,
-    { title: say('Compression e'), metric: '%', from: Math.min(0, -1 * most), to: 112 * most },
+    { title: say('Compression e'), metric: SHARE, from: Math.min(0, -0.01 * most), to: 1.12 * most },
     { title: say('Compressive stress R'), metric: 'MPa', from: 0, to: 1.12 * top },
   );
   const named = (side: NamedPoint['side']) => (one: CompressionResult['proofStrengths'][number]) => ({
-    x: 100 * one.strain,
+    x: one.strain,
     y: one.value,
     text: one.symbol,
     side,
   });
   const watched = result.findings.some(({ code }) => code === 'buckled');
   const buckles = watched ? result.buckling?.reachedAt : undefined;
-  const layers = [line({ x: strain, y: stress, xFactor: 100 }, { color: colours.curve, strokeWidth: 1.6 })];
+  const layers = [line({ x: strain, y: stress }, { color: colours.curve, strokeWidth: 1.6 })];
   const places = [...result.proofStrengths.map(named('right')), ...result.stressesAtStrain.map(named('left'))];
   if (buckles !== undefined) {
     const i = strain.findIndex((one) => one >= buckles);
     const upright: [number, number][] = [
-      [100 * buckles, 0],
-      [100 * buckles, 1.1 * top],
+      [buckles, 0],
+      [buckles, 1.1 * top],
     ];
     layers.push(path(upright, { color: colours.line, strokeDash: [6, 4], strokeWidth: 1.2 }));
-    places.push({ x: 100 * buckles, y: stress[Math.max(i, 0)]!, text: say('buckling load'), side: 'right' });
+    places.push({ x: buckles, y: stress[Math.max(i, 0)]!, text: say('buckling load'), side: 'right' });
   }
   const reach = { strain: percent(most), stress: value(top, 'MPa', 3) };
   return figure(

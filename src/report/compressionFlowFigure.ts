@@ -1,7 +1,8 @@
 import { hollomon } from '../hardening/index.js';
 import type { CompressionResult } from '../methods/index.js';
 import type { Figure } from './Figure.js';
-import { figure, plane } from './plane.js';
+import { figure } from './figureStyle.js';
+import { plane } from './plane.js';
 import type { Presentation } from './presentation.js';
 import { largest } from './thinned.js';
 

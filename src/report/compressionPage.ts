@@ -3,27 +3,23 @@ import type { CompressionResult } from '../methods/index.js';
 import { compressionCurveFigure } from './compressionCurveFigure.js';
 import { compressionFlowFigure } from './compressionFlowFigure.js';
 import { lineInWords, loadingInWords, sectionInWords, strainBasis } from './lineInWords.js';
-import { fromCrosshead, shownAs, type MethodPage, type Shown, type ShownQuantity } from './MethodPage.js';
+import { fromCrosshead, shownAs, type MethodPage, type ShownQuantity } from './MethodPage.js';
 import type { Presentation } from './presentation.js';
-
-const strength: Shown = { unit: 'MPa', factor: 1, step: 1 };
-const ratio: Shown = { unit: '', factor: 1, step: 0.01 };
-const modulus: Shown = { unit: 'GPa', factor: 1e-3, step: { figures: 3 } };
-const kilonewtons: Shown = { unit: 'kN', factor: 1e-3, step: 0.01 };
+import { FORCE } from './shownUnit.js';
 
 function quantities(result: CompressionResult): ShownQuantity[] {
   const stamp = result.extensionBasis === 'travel' ? fromCrosshead : undefined;
   return [
-    ...shownAs('elasticSlope', modulus, result.elasticSlope, stamp),
-    ...shownAs('modulus', stamp === undefined ? modulus : { ...modulus, step: { figures: 2 } }, result.modulus, stamp),
-    ...shownAs('proofStrengths', strength, result.proofStrengths, stamp),
-    ...shownAs('stressesAtStrain', strength, result.stressesAtStrain, stamp),
-    ...shownAs('maximumForce', kilonewtons, result.maximumForce),
-    ...shownAs('compressiveStrength', strength, result.compressiveStrength),
-    ...shownAs('hardening', ratio, result.hardening?.exponent, stamp),
-    ...shownAs('hardening', strength, result.hardening?.strengthCoefficient, stamp),
-    ...shownAs('heightRatio', ratio, result.heightRatio),
-    ...shownAs('bulgeRatio', { ...ratio, step: 0.001 }, result.bulgeRatio),
+    ...shownAs('elasticSlope', { figures: 3 }, result.elasticSlope, stamp),
+    ...shownAs('modulus', { figures: stamp === undefined ? 3 : 2 }, result.modulus, stamp),
+    ...shownAs('proofStrengths', 1, result.proofStrengths, stamp),
+    ...shownAs('stressesAtStrain', 1, result.stressesAtStrain, stamp),
+    ...shownAs('maximumForce', 0.01, result.maximumForce),
+    ...shownAs('compressiveStrength', 1, result.compressiveStrength),
+    ...shownAs('hardening', 0.01, result.hardening?.exponent, stamp),
+    ...shownAs('hardening', 1, result.hardening?.strengthCoefficient, stamp),
+    ...shownAs('heightRatio', 0.01, result.heightRatio),
+    ...shownAs('bulgeRatio', 0.001, result.bulgeRatio),
   ];
 }
 
@@ -69,7 +65,7 @@ function howFound(result: CompressionResult, show: Presentation): string[] {
             {
               slenderness: number(buckling.slenderness, 3),
               share: number(buckling.largestShare, 3),
-              load: value(buckling.elasticLoad.value / 1000, 'kN', 4),
+              load: value(buckling.elasticLoad.value, FORCE, 4),
             },
           ),
         ]

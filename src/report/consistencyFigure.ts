@@ -1,7 +1,8 @@
 import { requirePositive, requireFinite, InputError } from '../base/index.js';
 import type { ConsistencyWeb } from '../methods/index.js';
 import type { Figure } from './Figure.js';
-import { figure, plane, type Place } from './plane.js';
+import { figure } from './figureStyle.js';
+import { plane, type Place } from './plane.js';
 import { shownTo, type FigureOptions } from './presentation.js';
 import { requireMade } from './requireMade.js';
 

@@ -42,10 +42,10 @@ export const cuppingPage: MethodPage<CuppingResult> = {
     ['Blanks', String(blanks.length)],
   ],
   quantities: (result) => [
-    ...shownAs('cuppingIndex', { unit: 'mm', factor: 1, step: 0.1 }, result.cuppingIndex),
+    ...shownAs('cuppingIndex', 0.1, result.cuppingIndex),
     ...result.blanks.flatMap(({ depth, maximumForce }, k) => [
-      ...shownAs('blanks', { unit: 'mm', factor: 1, step: 0.1 }, depth && { ...depth, symbol: `h ${k + 1}` }),
-      ...shownAs('blanks', { unit: 'kN', factor: 1e-3, step: 0.01 }, { ...maximumForce, symbol: `Fm ${k + 1}` }),
+      ...shownAs('blanks', 0.1, depth && { ...depth, symbol: `h ${k + 1}` }),
+      ...shownAs('blanks', 0.01, { ...maximumForce, symbol: `Fm ${k + 1}` }),
     ]),
   ],
   howFound: ({ blanks }, { say, value }) =>

@@ -4,7 +4,8 @@ import { decide, type Decision, type Measured, type Specification } from '../sta
 import { extentOf } from './extentOf.js';
 import type { Figure } from './Figure.js';
 import { figuresApart } from './figuresApart.js';
-import { figure, plane, type NamedPoint, type Place } from './plane.js';
+import { figure } from './figureStyle.js';
+import { plane, type NamedPoint, type Place } from './plane.js';
 import { shownTo, type FigureOptions } from './presentation.js';
 import { quantityOptions, requireQuantity, type QuantityOptions } from './quantityOptions.js';
 
@@ -62,17 +63,17 @@ export function decisionFigure(measured: Measured, specification: Specification,
     4,
   );
   const text = (value: number): string => written(value, figures);
-  const values = [compared - reach, compared + reach, ...limits.flatMap(({ limit, passes }) => [limit, passes])].map((one) => one * factor);
+  const values = [compared - reach, compared + reach, ...limits.flatMap(({ limit, passes }) => [limit, passes])];
   const along = extentOf([values], 0.25);
   const { boxes, path, strokes, words, marks } = plane(show, { title, ...unit, ...along }, { title: '', names: [''] });
   const edge = (side: 'lower' | 'upper', otherwise: number): number => {
     const own = limits.find((one) => one.side === side);
-    return own ? own.passes * factor : otherwise;
+    return own ? own.passes : otherwise;
   };
   const [low, high] = [edge('lower', along.from), edge('upper', along.to)];
-  const upright = (at: number): Place[] => [[at * factor, -0.5], [at * factor, 0.5]]; // prettier-ignore
+  const upright = (at: number): Place[] => [[at, -0.5], [at, 0.5]]; // prettier-ignore
   const names = limits.map(({ side, limit }): NamedPoint => ({
-    x: limit * factor,
+    x: limit,
     y: -0.36,
     text: text(limit),
     side: side === 'lower' ? 'left' : 'right',
@@ -98,7 +99,7 @@ export function decisionFigure(measured: Measured, specification: Specification,
         limits
           .filter(({ limit, passes }) => limit !== passes)
           .map(({ side, passes }): NamedPoint => ({
-            x: passes * factor,
+            x: passes,
             y: 0.36,
             text: text(passes),
             side: side === 'lower' ? 'right' : 'left',
@@ -108,14 +109,14 @@ export function decisionFigure(measured: Measured, specification: Specification,
         ? [
             strokes(
               [
-                [[(compared - reach) * factor, 0], [(compared + reach) * factor, 0]],
-                ...[-1, 1].map((sign): [Place, Place] => [[(compared + sign * reach) * factor, -0.07], [(compared + sign * reach) * factor, 0.07]]), // prettier-ignore
+                [[compared - reach, 0], [compared + reach, 0]],
+                ...[-1, 1].map((sign): [Place, Place] => [[compared + sign * reach, -0.07], [compared + sign * reach, 0.07]]), // prettier-ignore
               ], // prettier-ignore
               { color: colours.mark, strokeWidth: 2 },
             ),
           ]
         : []),
-      marks([[compared * factor, 0]], { filled: true, size: 80 }), // prettier-ignore
+      marks([[compared, 0]], { filled: true, size: 80 }), // prettier-ignore
     ],
     { names: [''], height: 120 },
   );

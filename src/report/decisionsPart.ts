@@ -107,15 +107,13 @@ export function decisionsTable(decisions: readonly AskedDecision[], shown: reado
   const { say, number, doubt } = show;
   const made = decisions.map(({ measured, specification }) => {
     const symbol = measured.symbol ?? '';
-    const way = wayOf(measured, shown);
-    const other = show.unit(way.unit);
-    const factor = way.factor * other.factor;
+    const { unit, factor } = show.unit(wayOf(measured, shown));
     const decision = decide(measured, specification);
     const value = decision.ok ? decision.compared : measured.value;
     const acceptance = decision.ok ? decision.acceptance : {};
     // a value that lies beside a limit is not to be read as that limit
     const figures = figuresApart([value, specification, acceptance].flatMap(edges).map((one) => one * factor));
-    const withUnit = (text: string): string => `${text}\u00a0${other.unit}`.trim();
+    const withUnit = (text: string): string => `${text}\u00a0${unit}`.trim();
     const text = (one: number): string => withUnit(number(one * factor, figures));
     const u = measured.standardUncertainty;
     const cells = [

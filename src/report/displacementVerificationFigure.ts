@@ -1,8 +1,10 @@
 import { displacementClasses, verifyDisplacement, type DisplacementVerification } from '../force/index.js';
 import { extentOf } from './extentOf.js';
 import type { Figure } from './Figure.js';
-import { figure, plane, type Place } from './plane.js';
+import { figure } from './figureStyle.js';
+import { plane, type Place } from './plane.js';
 import { shownTo, type FigureOptions } from './presentation.js';
+import { SHARE } from './shownUnit.js';
 import { verificationLayers } from './verificationLayers.js';
 
 const PLACES = 40;
@@ -33,7 +35,7 @@ export function displacementVerificationFigure(verification: DisplacementVerific
   const show = shownTo(from, options);
   const { say, value } = show;
   const errors = (reference: number, readings: ArrayLike<number> = []): Place[] =>
-    Array.from(readings, (one): Place => [reference, 100 * (one / reference - 1)]);
+    Array.from(readings, (one): Place => [reference, one / reference - 1]);
   const rising = verification.steps.flatMap((one) => errors(one.reference, one.rising));
   const falling = verification.steps.flatMap((one) => errors(one.reference, one.falling));
   const means = verification.steps.map(({ reference, rising: up }): Place => {
@@ -44,7 +46,7 @@ export function displacementVerificationFigure(verification: DisplacementVerific
   const end = 1.1 * steps[steps.length - 1]!.reference;
   const places = Array.from({ length: PLACES }, (_, k) => start * (end / start) ** (k / (PLACES - 1)));
   const widest = displacementClasses.findIndex(({ share, length }) =>
-    [...rising, ...falling].every(([x, error]) => Math.abs(error) <= 100 * Math.max(share, length / x)),
+    [...rising, ...falling].every(([x, error]) => Math.abs(error) <= Math.max(share, length / x)),
   );
   const shown = displacementClasses.slice(
     Math.max(0, (widest < 0 ? displacementClasses.length : widest) - 1),
@@ -53,7 +55,7 @@ export function displacementVerificationFigure(verification: DisplacementVerific
   const classes = shown
     .map(({ displacementClass: name, share, length }) => ({
       text: say('class {name}', { name }),
-      limits: places.map((x): Place => [x, 100 * Math.max(share, length / x)]),
+      limits: places.map((x): Place => [x, Math.max(share, length / x)]),
     }))
     .reverse();
   const highest = classes.flatMap(({ limits }) => limits.map(([, y]) => y));
@@ -62,7 +64,7 @@ export function displacementVerificationFigure(verification: DisplacementVerific
     { title: say('Displacement by the reference'), metric: 'mm', from: start, to: end, log: true },
     {
       title: say('Error of the displacement'),
-      metric: '%',
+      metric: SHARE,
       ...extentOf([rising.map(([, y]) => y), falling.map(([, y]) => y), highest, highest.map((y) => -y)], 0.12),
     },
   );

@@ -1,10 +1,12 @@
 import { requireColumn, requirePair, requirePositive, requireFinite, requireObject } from '../base/index.js';
 import type { TrialDistribution, UncertaintyBudget } from '../uncertainty/index.js';
 import type { Figure } from './Figure.js';
-import { figure, plane, type Place } from './plane.js';
+import { figure } from './figureStyle.js';
+import { plane, type Place } from './plane.js';
 import { shownTo, type FigureOptions } from './presentation.js';
 import { quantityOptions, requireQuantity, type QuantityOptions } from './quantityOptions.js';
 import { requireMade } from './requireMade.js';
+import { SHARE } from './shownUnit.js';
 import { largest } from './thinned.js';
 
 /** Options of {@link distributionFigure}. */
@@ -60,7 +62,7 @@ export function distributionFigure(distribution: TrialDistribution, options: Dis
     requirePositive(FROM, 'options.budget.standardUncertainty', budget.standardUncertainty);
   }
   const { say, percent, colours } = show;
-  const { factor, unit, text, title } = requireQuantity(FROM, options, show, say('Result'));
+  const { unit, text, title } = requireQuantity(FROM, options, show, say('Result'));
   const [low, high] = [quantiles[0]!, quantiles[quantiles.length - 1]!];
   // far tails of a few trials would press the rest together
   const reach = Math.max(4 * standardUncertainty, 1e-9 * Math.abs(mean), Number.MIN_VALUE);
@@ -68,20 +70,20 @@ export function distributionFigure(distribution: TrialDistribution, options: Dis
   const width = Math.max((end - start) / BARS, reach / BARS / 4);
   const bars = Array.from({ length: BARS }, (_, k) => {
     const a = start + k * width;
-    return { a, b: a + width, share: 100 * (shareBelow(quantiles, a + width) - (k === 0 ? 0 : shareBelow(quantiles, a))) };
+    return { a, b: a + width, share: shareBelow(quantiles, a + width) - (k === 0 ? 0 : shareBelow(quantiles, a)) };
   });
   const curve = budget
     ? Array.from({ length: PLACES }, (_, k): Place => {
         const u = budget.standardUncertainty;
         const z = -4 + (8 * k) / (PLACES - 1);
-        return [(budget.value + z * u) * factor, (100 * width * Math.exp((-z * z) / 2)) / (u * Math.sqrt(2 * Math.PI))];
+        return [budget.value + z * u, (width * Math.exp((-z * z) / 2)) / (u * Math.sqrt(2 * Math.PI))];
       })
     : [];
   const top = 1.16 * Math.max(largest(bars.map(({ share }) => share)), largest(curve.map(([, y]) => y)));
   const { boxes, path, words } = plane(
     show,
-    { title, ...unit, from: (start - width) * factor, to: (start + (BARS + 1) * width) * factor },
-    { title: say('Share of the trials'), metric: '%', from: 0, to: top },
+    { title, ...unit, from: start - width, to: start + (BARS + 1) * width },
+    { title: say('Share of the trials'), metric: SHARE, from: 0, to: top },
   );
   const said = { trials, coverage: percent(coverage), low: text(interval[0]), high: text(interval[1]), mean: text(mean) };
   return figure(
@@ -91,15 +93,15 @@ export function distributionFigure(distribution: TrialDistribution, options: Dis
       : say('Distribution of {symbol} by Monte Carlo', { symbol: options.symbol }),
     say('{trials} trials with a mean of {mean}; {coverage} of them lie from {low} to {high}.', said),
     [
-      boxes(bars.map(({ a, b, share }): [Place, Place] => [[a * factor, 0], [b * factor, share]]), { color: colours.curve, opacity: 0.5, stroke: colours.ground, strokeWidth: 0.6 }), // prettier-ignore
-      ...interval.map((at) => path([[at * factor, 0], [at * factor, top]], { color: colours.line, strokeWidth: 1.3, strokeDash: [6, 4] })), // prettier-ignore
-      ...words([{ x: interval[1] * factor, y: 0.93 * top, text: say('{coverage} interval', said), side: 'left' }]),
+      boxes(bars.map(({ a, b, share }): [Place, Place] => [[a, 0], [b, share]]), { color: colours.curve, opacity: 0.5, stroke: colours.ground, strokeWidth: 0.6 }), // prettier-ignore
+      ...interval.map((at) => path([[at, 0], [at, top]], { color: colours.line, strokeWidth: 1.3, strokeDash: [6, 4] })), // prettier-ignore
+      ...words([{ x: interval[1], y: 0.93 * top, text: say('{coverage} interval', said), side: 'left' }]),
       ...(curve.length > 0
         ? [
             path(curve, { color: colours.mark, strokeWidth: 1.4 }),
             ...words([
               {
-                x: (budget!.value + 0.9 * budget!.standardUncertainty) * factor,
+                x: budget!.value + 0.9 * budget!.standardUncertainty,
                 y: 0.68 * largest(curve.map(([, y]) => y)),
                 text: say('budget'),
                 side: 'right',

@@ -1,7 +1,9 @@
 import type { Phrase } from '../languages/index.js';
 import type { Figure } from './Figure.js';
-import { figure, plane, type NamedPoint } from './plane.js';
+import { figure } from './figureStyle.js';
+import { plane, type NamedPoint } from './plane.js';
 import type { Presentation } from './presentation.js';
+import { FORCE } from './shownUnit.js';
 import { largest } from './thinned.js';
 
 /** @internal One line of a figure of force: force [N] over travel, depth or time. */
@@ -26,19 +28,19 @@ const DASHES = [[], [6, 3], [2, 3], [8, 3, 2, 3]] as const;
 
 /** @internal Force against what lies along, one line for each record. */
 export function forceFigure({ title, description, along, lines, points: named }: ForceFigure, show: Presentation): Figure {
-  const top = Math.max(1e-9, ...lines.map(({ force }) => largest(force) / 1000));
+  const top = Math.max(1e-9, ...lines.map(({ force }) => largest(force)));
   const most = Math.max(...lines.map(({ x }) => largest(x)));
   const least = Math.min(...lines.map(({ x }) => Array.from(x).reduce((a, b) => Math.min(a, b))));
   const span = Math.max(most - least, 1e-9);
   const { line, points } = plane(
     show,
     { title: show.say(along.title), metric: along.metric, from: least - 0.01 * span, to: most + 0.06 * span },
-    { title: show.say('Force F'), metric: 'kN', from: 0, to: 1.15 * top },
+    { title: show.say('Force F'), metric: FORCE, from: 0, to: 1.15 * top },
   );
   return figure(show, show.say(title), description, [
     ...lines.map(({ x, force }, k) =>
-      line({ x, y: force, yFactor: 1e-3 }, { color: show.colours.curve, strokeWidth: 1.6, strokeDash: DASHES[k % DASHES.length]! }),
+      line({ x, y: force }, { color: show.colours.curve, strokeWidth: 1.6, strokeDash: DASHES[k % DASHES.length]! }),
     ),
-    ...points(named.map((one) => ({ ...one, y: one.y / 1000 }))),
+    ...points(named),
   ]);
 }

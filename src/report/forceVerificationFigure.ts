@@ -1,8 +1,10 @@
 import { forceClasses, verifyForce, type ForceVerification } from '../force/index.js';
 import { extentOf } from './extentOf.js';
 import type { Figure } from './Figure.js';
-import { figure, plane, type Place } from './plane.js';
+import { figure } from './figureStyle.js';
+import { plane, type Place } from './plane.js';
 import { shownTo, type FigureOptions } from './presentation.js';
+import { FORCE, SHARE } from './shownUnit.js';
 import { verificationLayers } from './verificationLayers.js';
 
 /**
@@ -31,32 +33,32 @@ export function forceVerificationFigure(verification: ForceVerification, options
   const show = shownTo(from, options);
   const { say, percent } = show;
   const errors = (force: number, readings: ArrayLike<number> = []): Place[] =>
-    Array.from(readings, (one): Place => [force / 1000, 100 * (held === 'true' ? one / force - 1 : force / one - 1)]);
+    Array.from(readings, (one): Place => [force, held === 'true' ? one / force - 1 : force / one - 1]);
   const rising = verification.steps.flatMap(({ force, rising: readings }) => errors(force, readings));
   const falling = verification.steps.flatMap(({ force, falling: readings }) => errors(force, readings));
-  const means = steps.map(({ force, indicationError }): Place => [force / 1000, 100 * indicationError]);
-  const along = { from: 0, to: 1.1 * (steps[steps.length - 1]!.force / 1000) };
+  const means = steps.map(({ force, indicationError }): Place => [force, indicationError]);
+  const along = { from: 0, to: 1.1 * steps[steps.length - 1]!.force };
   const most = Math.max(...[...rising, ...falling].map(([, error]) => Math.abs(error)));
   // the class that holds the errors, and the next better one
-  const wide = forceClasses.findIndex(({ indicationError }) => 100 * indicationError >= most);
+  const wide = forceClasses.findIndex(({ indicationError }) => indicationError >= most);
   const shown = forceClasses.slice(Math.max(0, (wide < 0 ? forceClasses.length : wide) - 1), wide < 0 ? undefined : wide + 1);
   const classes = shown
     .map(({ forceClass: name, indicationError }) => ({
       text: say('class {name}', { name }),
-      limits: [[0, 100 * indicationError], [along.to, 100 * indicationError]] as const, // prettier-ignore
+      limits: [[0, indicationError], [along.to, indicationError]] as const, // prettier-ignore
     }))
     .reverse();
-  const limits = shown.map(({ indicationError }) => 100 * indicationError);
+  const limits = shown.map(({ indicationError }) => indicationError);
   const area = plane(
     show,
-    { title: say('Force F'), metric: 'kN', ...along },
+    { title: say('Force F'), metric: FORCE, ...along },
     {
       title: say('Error of the force'),
-      metric: '%',
+      metric: SHARE,
       ...extentOf([rising.map(([, y]) => y), falling.map(([, y]) => y), limits, limits.map((one) => -one)], 0.12),
     },
   );
-  const said = { steps: steps.length, most: percent(most / 100) };
+  const said = { steps: steps.length, most: percent(most) };
   return figure(
     show,
     say('Errors of the force by force'),

@@ -1,8 +1,10 @@
 import { cylinderFriction, type Cylinder, type EqualForceRuns, type EqualPressureRuns } from '../force/index.js';
 import { extentOf } from './extentOf.js';
 import type { Figure } from './Figure.js';
-import { figure, plane, type Place } from './plane.js';
+import { figure } from './figureStyle.js';
+import { plane, type Place } from './plane.js';
 import { shownTo, type FigureOptions } from './presentation.js';
+import { FORCE } from './shownUnit.js';
 import { largest } from './thinned.js';
 
 /**
@@ -30,13 +32,12 @@ export function frictionFigure(runs: EqualPressureRuns | EqualForceRuns, cylinde
   const show = shownTo('frictionFigure', options);
   const { say, value, percent, colours } = show;
   const mean = 'pressure' in runs ? Array.from(runs.risingForce, (one, k) => (one + runs.fallingForce[k]!) / 2) : Array.from(runs.force);
-  const force = mean.map((one) => one / 1000);
-  const end = 1.08 * largest(force);
+  const end = 1.08 * largest(mean);
   const fitted =
-    constantPart === undefined || proportionalPart === undefined ? undefined : (F: number) => constantPart + 1000 * proportionalPart * F;
+    constantPart === undefined || proportionalPart === undefined ? undefined : (F: number) => constantPart + proportionalPart * F;
   const { path, marks } = plane(
     show,
-    { title: say('Force F'), metric: 'kN', from: 0, to: end },
+    { title: say('Force F'), metric: FORCE, from: 0, to: end },
     { title: say('Friction'), metric: 'N', ...extentOf([friction, [0], fitted ? [fitted(0), fitted(end)] : []], 0.08) },
   );
   return figure(
@@ -51,7 +52,7 @@ export function frictionFigure(runs: EqualPressureRuns | EqualForceRuns, cylinde
       : say('Friction at {steps} steps.', { steps: friction.length }),
     [
       ...(fitted ? [path([[0, fitted(0)], [end, fitted(end)]], { color: colours.line, strokeWidth: 1.3, strokeDash: [6, 4] })] : []), // prettier-ignore
-      marks(Array.from(friction, (one, k): Place => [force[k]!, one]), { filled: true, color: colours.curve }), // prettier-ignore
+      marks(Array.from(friction, (one, k): Place => [mean[k]!, one]), { filled: true, color: colours.curve }), // prettier-ignore
     ],
   );
 }

@@ -1,7 +1,8 @@
 import type { HardeningPicture } from '../hardening/index.js';
 import { extentOf } from './extentOf.js';
 import type { Figure } from './Figure.js';
-import { figure, plane } from './plane.js';
+import { figure } from './figureStyle.js';
+import { plane } from './plane.js';
 import { shownTo, type FigureOptions } from './presentation.js';
 import { requireMade } from './requireMade.js';
 import { largest } from './thinned.js';

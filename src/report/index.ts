@@ -6,7 +6,8 @@ export { pieceFigure, type PieceDrawing } from './pieceFigure.js';
 export { planFigures, type PlanFigureName } from './planFigures.js';
 export { type AskedDecision, type MeasuredQuantity } from './decisionsPart.js';
 export { type Paper } from './htmlPage.js';
-export { renderHtml, type FurtherFigure, type RenderOptions } from './renderHtml.js';
+export { renderHtml } from './renderHtml.js';
+export { type FurtherFigure, type RenderOptions } from './RenderOptions.js';
 export { renderStudy, type RenderStudyOptions } from './renderStudy.js';
 export { renderVerification, type RenderVerificationOptions } from './renderVerification.js';
 export { studyFigure } from './studyFigure.js';
@@ -34,9 +35,12 @@ export { strainRatioFigure } from './strainRatioFigure.js';
 export { windowsFigure } from './windowsFigure.js';
 export { summarise, type SummaryOptions, type SummaryRow } from './summarise.js';
 export { renderPlan, type RenderPlanOptions } from './renderPlan.js';
-export { summarisePlan, type PlanRow } from './summarisePlan.js';
+export { summarisePlan } from './summarisePlan.js';
+export { type PlanRow } from './planRows.js';
 /** @internal */
 export { hardeningPart } from './hardeningPart.js';
+/** @internal */
+export { SHARE, SLOPE, shownUnit } from './shownUnit.js';
 /** @internal */
 export { largest, thinned, type Line } from './thinned.js';
 /** @internal */

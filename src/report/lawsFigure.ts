@@ -2,7 +2,8 @@ import { InputError, requireColumn, requireFunction, requireObject, type CurveCo
 import type { LawComparison } from '../hardening/index.js';
 import { apart } from './extentOf.js';
 import type { Figure } from './Figure.js';
-import { figure, plane } from './plane.js';
+import { figure } from './figureStyle.js';
+import { plane } from './plane.js';
 import { shownTo, type FigureOptions } from './presentation.js';
 import { requireMade } from './requireMade.js';
 import { largest, thinned } from './thinned.js';

@@ -2,8 +2,10 @@ import { required, requireObject } from '../base/index.js';
 import { leakDown, type StandstillRecord } from '../force/index.js';
 import { extentOf } from './extentOf.js';
 import type { Figure } from './Figure.js';
-import { figure, plane } from './plane.js';
-import { BARS, shownTo, type FigureOptions } from './presentation.js';
+import { figure } from './figureStyle.js';
+import { plane } from './plane.js';
+import { shownTo, type FigureOptions } from './presentation.js';
+import { PRESSURE } from './shownUnit.js';
 
 /** Options of {@link leakFigure}. */
 export interface LeakFigureOptions extends FigureOptions {
@@ -42,18 +44,18 @@ export function leakFigure(record: StandstillRecord, options: LeakFigureOptions 
   const middle = (column: Float64Array): number => column.subarray(first).reduce((sum, one) => sum + one / count, 0);
   const [t, p] = [middle(time), middle(pressure)];
   const end = time[time.length - 1]!;
-  const fitted = (at: number): number => BARS * (p - pressureRate * (at - t));
+  const fitted = (at: number): number => p - pressureRate * (at - t);
   const { line, path } = plane(
     show,
     { title: say('Time t'), metric: 's', ...extentOf([time], 0.03) },
-    { title: say('Oil pressure p'), metric: 'bar', ...extentOf([pressure.map((one) => BARS * one)], 0.12) },
+    { title: say('Oil pressure p'), metric: PRESSURE, ...extentOf([pressure], 0.12) },
   );
   return figure(
     show,
     say('Pressure at standstill'),
     say('The pressure falls by {share} of its mean in a minute.', { share: percent(sharePerMinute) }),
     [
-      line({ x: time, y: pressure, yFactor: BARS }, { color: colours.curve, strokeWidth: 1.3 }),
+      line({ x: time, y: pressure }, { color: colours.curve, strokeWidth: 1.3 }),
       path([[time[first]!, fitted(time[first]!)], [end, fitted(end)]], { color: colours.line, strokeWidth: 1.4, strokeDash: [6, 4] }), // prettier-ignore
     ],
   );

@@ -1,6 +1,7 @@
 import type { Section } from '../base/index.js';
 import type { Loading, TensionResult } from '../methods/index.js';
 import type { Presentation } from './presentation.js';
+import { SLOPE } from './shownUnit.js';
 
 /** Units of the dimensions that are no lengths. */
 const units: Readonly<Record<string, string>> = { mass: 'g', density: 'g/cm³', area: 'mm²' };
@@ -29,7 +30,7 @@ export function lineInWords(line: TensionResult['modulusWindow'], show: Presenta
         points: line.points,
         low: value(line.stressLimits[0], 'MPa', 4),
         high: value(line.stressLimits[1], 'MPa', 4),
-        slope: value(line.slope / 1000, 'GPa', 5),
+        slope: value(line.slope, SLOPE, 5),
         rSquared: digits(line.rSquared.toFixed(6)),
         doubt: percent(line.relativeStandardError),
       },
@@ -40,7 +41,7 @@ export function lineInWords(line: TensionResult['modulusWindow'], show: Presenta
     ...(line.alternatives.length > 0
       ? [
           say('Runner-up windows give slopes of {slopes}.', {
-            slopes: line.alternatives.map(({ slope }) => value(slope / 1000, 'GPa', 4)).join('; '),
+            slopes: line.alternatives.map(({ slope }) => value(slope, SLOPE, 4)).join('; '),
           }),
         ]
       : []),

@@ -1,7 +1,9 @@
 import type { TensionResult } from '../methods/index.js';
 import type { Figure } from './Figure.js';
-import { figure, plane, type NamedPoint } from './plane.js';
+import { figure } from './figureStyle.js';
+import { plane, type NamedPoint } from './plane.js';
 import type { Presentation } from './presentation.js';
+import { FORCE } from './shownUnit.js';
 import { shownEnd } from './stressStrainFigure.js';
 import { largest } from './thinned.js';
 
@@ -11,22 +13,22 @@ export function loadExtensionFigure(result: TensionResult, show: Presentation): 
   const end = shownEnd(result);
   const { strain, stress } = result.curve;
   const { strainLength: length, fracture, totalExtensionAtMaximumForce: agt } = result;
-  const kilonewtons = result.testPiece.section.area / 1000;
+  const { area } = result.testPiece.section;
   const most = Math.max(largest(strain, end) * length, 1e-9);
-  const top = Math.max(largest(stress, end) * kilonewtons, 1e-9);
+  const top = Math.max(largest(stress, end) * area, 1e-9);
   const { line, points } = plane(
     show,
     { title: say('Extension over {length}', { length: value(length, 'mm', 4) }), metric: 'mm', from: -0.01 * most, to: 1.06 * most },
-    { title: say('Force F'), metric: 'kN', from: 0, to: 1.1 * top },
+    { title: say('Force F'), metric: FORCE, from: 0, to: 1.1 * top },
   );
-  const named = (at: number, level: number, text: string): NamedPoint => ({ x: at * length, y: level * kilonewtons, text, side: 'left' });
+  const named = (at: number, level: number, text: string): NamedPoint => ({ x: at * length, y: level * area, text, side: 'left' });
   return figure(
     show,
     say('Force against extension'),
-    say('Force up to {force} at extensions up to {extension}.', { force: value(top, 'kN', 3), extension: value(most, 'mm', 3) }),
+    say('Force up to {force} at extensions up to {extension}.', { force: value(top, FORCE, 3), extension: value(most, 'mm', 3) }),
     [
       line(
-        { x: strain.subarray(0, end), y: stress.subarray(0, end), xFactor: length, yFactor: kilonewtons },
+        { x: strain.subarray(0, end), y: stress.subarray(0, end), xFactor: length, yFactor: area },
         { color: colours.curve, strokeWidth: 1.6 },
       ),
       ...points([

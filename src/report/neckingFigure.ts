@@ -1,6 +1,7 @@
 import type { Figure } from './Figure.js';
+import { figure } from './figureStyle.js';
 import { hardeningPart } from './hardeningPart.js';
-import { figure, plane, type NamedPoint } from './plane.js';
+import { plane, type NamedPoint } from './plane.js';
 import type { Presentation } from './presentation.js';
 import type { TensionOrCurve } from './TensionOrCurve.js';
 import { largest } from './thinned.js';

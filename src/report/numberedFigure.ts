@@ -31,18 +31,18 @@ export function numberedValues(
   { along, axis, values, odd, levels, band, joined, numbers }: NumberedValues,
   show: Presentation,
 ): FigureValue[] {
-  const { factor, unit, title } = axis;
+  const { unit, title } = axis;
   const n = values.length;
   const number = (k: number): number => numbers?.[k] ?? k + 1;
   const x = Array.from({ length: n }, (_, k) => number(k));
-  const y = Array.from(values, (one) => one * factor);
+  const y = Array.from(values);
   const last = Math.max(...[0, n - 1].map(number));
   // room at the right for the names of the lines
   const to = last + Math.max(0.5, 0.22 * last);
   const { line, path, marks, words, boxes } = plane(
     show,
     { title: along, from: 0.5, to, whole: true },
-    { title, ...unit, ...extentOf([y, levels.map(({ value }) => value * factor), band?.map((one) => one * factor) ?? []], 0.12) },
+    { title, ...unit, ...extentOf([y, levels.map(({ value }) => value), band ?? []], 0.12) },
   );
   const out = new Set(odd.map(({ at }) => at));
   const place = (k: number): Place => [number(k), y[k]!];
@@ -51,17 +51,17 @@ export function numberedValues(
   const lines = levels.map(({ value, strong }) =>
     path(
       [
-        [0.5, value * factor],
-        [to, value * factor],
+        [0.5, value],
+        [to, value],
       ],
       strong // prettier-ignore
         ? { color: show.colours.mark, strokeWidth: 1.2 }
         : { color: show.colours.line, strokeWidth: 1.1, strokeDash: [6, 4] },
     ),
   );
-  const names = levels.map(({ value, text }): NamedPoint => ({ x: to, y: value * factor, text, side: 'left' }));
+  const names = levels.map(({ value, text }): NamedPoint => ({ x: to, y: value, text, side: 'left' }));
   return [
-    ...(band ? [boxes([[[0.5, band[0] * factor], [to, band[1] * factor]]], { color: show.colours.curve, opacity: 0.14 })] : []), // prettier-ignore
+    ...(band ? [boxes([[[0.5, band[0]], [to, band[1]]]], { color: show.colours.curve, opacity: 0.14 })] : []), // prettier-ignore
     ...lines,
     ...(joined ? [line({ x, y, most: MOST }, { color: show.colours.curve, strokeWidth: 1 })] : []),
     marks(sound.map(place), { filled: true, color: show.colours.curve, size: 40 }),

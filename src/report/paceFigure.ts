@@ -1,8 +1,10 @@
 import type { Phrase } from '../languages/index.js';
 import type { PaceAction, TensionPlan } from '../planning/index.js';
 import type { Figure } from './Figure.js';
-import { figure, plane } from './plane.js';
-import { BARS, type Presentation } from './presentation.js';
+import { figure } from './figureStyle.js';
+import { plane } from './plane.js';
+import type { Presentation } from './presentation.js';
+import { FORCE, PRESSURE } from './shownUnit.js';
 
 const said: Readonly<Partial<Record<PaceAction, Phrase>>> = {
   'slow-down': 'slow down',
@@ -15,7 +17,7 @@ const said: Readonly<Partial<Record<PaceAction, Phrase>>> = {
 /** @internal Oil pressure, or force where there is no cylinder, against time, with the changes of speed. */
 export function paceFigure({ pace, force }: TensionPlan, show: Presentation): Figure {
   const oil = force.pressure !== undefined;
-  const shown = (row: TensionPlan['pace'][number]): number => (oil ? BARS * row.pressure! : row.force / 1000);
+  const shown = (row: TensionPlan['pace'][number]): number => (oil ? row.pressure! : row.force);
   const time = pace.map((row) => row.time);
   const values = pace.map(shown);
   const [end, top] = [Math.max(...time), Math.max(...values)];
@@ -23,7 +25,7 @@ export function paceFigure({ pace, force }: TensionPlan, show: Presentation): Fi
   const { line, points } = plane(
     show,
     { title: show.say('Time t'), metric: 's', from: 0, to: 1.18 * end },
-    { title: what, metric: oil ? 'bar' : 'kN', from: Math.min(0, ...values), to: 1.15 * top },
+    { title: what, metric: oil ? PRESSURE : FORCE, from: Math.min(0, ...values), to: 1.15 * top },
   );
   const named = pace.flatMap((row, k) => {
     const text = said[row.action];

@@ -1,6 +1,6 @@
 import { InputError, requireObject, requireOptions, requirePositive, requireSection, type Section } from '../base/index.js';
 import type { Figure, FigureValue } from './Figure.js';
-import { figure } from './plane.js';
+import { figure } from './figureStyle.js';
 import { figureOptions, presentation, type FigureOptions } from './presentation.js';
 
 /** A test piece to draw. */

@@ -4,7 +4,7 @@ import type { Figure } from './Figure.js';
 import { paceFigure } from './paceFigure.js';
 import { pieceFigure } from './pieceFigure.js';
 import { figureOptions, presentation, type FigureOptions } from './presentation.js';
-import { requirePlan } from './summarisePlan.js';
+import { requirePlan } from './requirePlan.js';
 
 /** Names of the figures of a plan. */
 export type PlanFigureName = 'piece' | 'pace';

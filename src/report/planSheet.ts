@@ -2,8 +2,10 @@ import type { Phrase } from '../languages/index.js';
 import type { PaceAction, TensionPlan, TestPlan } from '../planning/index.js';
 import type { PageTable } from './MethodPage.js';
 import { cautionsInWords } from './pageParts.js';
-import { BARS, presentation, type Presentation, type PresentationOptions } from './presentation.js';
-import { controlNames, requirePlan, stageNames } from './summarisePlan.js';
+import { presentation, type Presentation, type PresentationOptions } from './presentation.js';
+import { requirePlan } from './requirePlan.js';
+import { FORCE, PRESSURE } from './shownUnit.js';
+import { controlNames, stageNames } from './tensionPlanRows.js';
 
 /** @internal A table of text alone, for a page or a terminal. */
 export interface TextTable extends PageTable {
@@ -37,10 +39,11 @@ const actions: Readonly<Record<PaceAction, Phrase>> = {
 
 function paceTable(plan: TensionPlan, { say, number, unit }: Presentation): TextTable {
   const oil = plan.force.pressure !== undefined;
+  const [pressures, forces] = [unit(PRESSURE), unit(FORCE)];
   const numbers = [
     't / s',
-    ...(oil ? [`p / ${unit('bar').unit}`] : []),
-    `F / ${unit('kN').unit}`,
+    ...(oil ? [`p / ${pressures.unit}`] : []),
+    `F / ${forces.unit}`,
     `R / ${unit('MPa').unit}`,
     `${say('travel')} / ${unit('mm').unit}`,
   ];
@@ -56,8 +59,8 @@ function paceTable(plan: TensionPlan, { say, number, unit }: Presentation): Text
     kinds: [...numbers.map(() => 'number' as const), undefined, undefined],
     rows: plan.pace.map(({ time, stage, pressure, force, stress, travel, action }) => [
       number(time, 3),
-      ...(oil && pressure !== undefined ? [number(BARS * pressure * unit('bar').factor, 3)] : []),
-      number((force / 1000) * unit('kN').factor, 3),
+      ...(oil && pressure !== undefined ? [number(pressure * pressures.factor, 3)] : []),
+      number(force * forces.factor, 3),
       number(stress * unit('MPa').factor, 3),
       number(travel * unit('mm').factor, 3),
       say(stageNames[stage]),

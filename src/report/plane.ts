@@ -1,12 +1,14 @@
-import type { Figure, FigureValue } from './Figure.js';
+import type { FigureValue } from './Figure.js';
+import { NAME_SIZE, WIDTH, widthOf } from './figureStyle.js';
 import type { Presentation } from './presentation.js';
+import { type MetricUnit } from './shownUnit.js';
 import { thinned, type Line } from './thinned.js';
 
-/** @internal An axis: its title, its metric unit, and limits a little beyond the data, in that unit. */
+/** @internal An axis: its title, its unit, and limits a little beyond the data, in the unit of what is drawn. */
 export interface Axis {
   readonly title: string;
-  /** Unit of what is drawn along it, as `kN`; none for a number. */
-  readonly metric?: string;
+  /** Metric unit of what is drawn along it, or how that is shown in one; none for a number. */
+  readonly metric?: string | MetricUnit;
   readonly from?: number;
   readonly to?: number;
   /** True where only whole numbers lie on it. */
@@ -17,7 +19,7 @@ export interface Axis {
   readonly names?: readonly string[];
 }
 
-/** @internal A point that is named in a figure, in the metric units of the axes. */
+/** @internal A point that is named in a figure, in the units of what is drawn. */
 export interface NamedPoint {
   readonly x: number;
   readonly y: number;
@@ -29,10 +31,10 @@ export interface NamedPoint {
 type Mark = Readonly<Record<string, FigureValue>>;
 type Encoding = Readonly<Record<string, FigureValue>>;
 
-/** @internal A number pair, in the metric units of the axes. */
+/** @internal A number pair, in the units of what is drawn. */
 export type Place = readonly [x: number, y: number];
 
-/** @internal Two axes on which lines and points are drawn; everything is given in metric units and drawn in those of the reader. */
+/** @internal Two axes on which lines and points are drawn; everything is given in the units of the library, or in metric ones that an axis names, and drawn in those of the reader. */
 export interface Plane {
   /** A line through samples, in their order (a curve may run back), thinned to what can be seen. */
   readonly line: (line: Line, mark: Mark) => FigureValue;
@@ -52,13 +54,6 @@ export interface Plane {
   readonly band: (points: readonly (readonly [x: number, low: number, high: number])[], mark: Mark) => FigureValue;
 }
 
-const WIDTH = 560;
-const HEIGHT = 330;
-const NAME_SIZE = 11.5;
-/** Width of letters in widths of the type; those of Chinese fill their square. */
-const LETTER = 0.52;
-const FULL = /[\u2e80-\u9fff\uf900-\ufaff\uff00-\uff60]/;
-const widthOf = (text: string): number => NAME_SIZE * Array.from(text).reduce((sum, one) => sum + (FULL.test(one) ? 1 : LETTER), 0);
 /** A name may stand out beyond the plot by so much [px]. */
 const BESIDE = 6;
 
@@ -159,66 +154,5 @@ export function plane(show: Presentation, x: Axis, y: Axis): Plane {
       mark: { type: 'area', clip: true, ...mark },
       encoding: { ...encoding, y2: { field: 'y2' } },
     }),
-  };
-}
-
-/** @internal Rows of a figure that has some in the place of an axis: their names, and the height of the whole [px]. */
-export interface Rows {
-  readonly names: readonly string[];
-  readonly height: number;
-}
-
-/** Room around a figure [px]. */
-const ROOM = 10;
-
-/** What the drawing library's guess of the widest name is off by: it takes four fifths of the type for every letter. */
-function guessOff(names: readonly string[]): number {
-  const widest = (of: (name: string) => number): number => Math.max(0, ...names.map(of));
-  return widest((name) => 1.06 * widthOf(name)) - widest((name) => 0.8 * NAME_SIZE * name.length);
-}
-
-/** @internal A figure of layers, in the one style of all figures. */
-export function figure(
-  { colours, language }: Presentation,
-  title: string,
-  description: string,
-  layer: readonly FigureValue[],
-  rows?: Rows,
-): Figure {
-  return {
-    $schema: 'https://vega.github.io/schema/vega-lite/v6.json',
-    title,
-    description,
-    width: WIDTH,
-    height: rows?.height ?? HEIGHT,
-    layer,
-    config: {
-      background: colours.ground,
-      // the last ones have Chinese characters
-      font: 'Georgia, Times New Roman, Liberation Serif, Noto Serif CJK SC, Songti SC, SimSun, serif',
-      // title and description say what is drawn; point by point nobody could follow
-      aria: false,
-      padding: rows ? { left: ROOM + guessOff(rows.names), right: ROOM, top: ROOM, bottom: ROOM } : ROOM,
-      locale: { number: { decimal: language.decimalSign, thousands: '\u202f', grouping: [3], currency: ['', ''] } },
-      title: {
-        anchor: 'start',
-        ...(rows ? { frame: 'group' } : {}),
-        fontSize: 14,
-        fontWeight: 'normal',
-        offset: 10,
-        color: colours.mark,
-      },
-      axis: {
-        gridColor: colours.grid,
-        domainColor: colours.axis,
-        tickColor: colours.axis,
-        labelFontSize: 11,
-        titleFontSize: 12,
-        titleFontWeight: 'normal',
-        labelColor: colours.words,
-        titleColor: colours.mark,
-      },
-      view: { stroke: null },
-    },
   };
 }

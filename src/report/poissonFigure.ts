@@ -2,8 +2,10 @@ import { required } from '../base/index.js';
 import { poissonRatio, type ElasticSamples, type TransverseCurve } from '../curve/index.js';
 import { extentOf } from './extentOf.js';
 import type { Figure } from './Figure.js';
-import { figure, plane } from './plane.js';
+import { figure } from './figureStyle.js';
+import { plane } from './plane.js';
 import { shownTo, type FigureOptions } from './presentation.js';
+import { SHARE } from './shownUnit.js';
 
 /** Samples beyond the window are drawn up to so many times its length. */
 const BEYOND = 1.5;
@@ -44,18 +46,18 @@ export function poissonFigure(curve: TransverseCurve, window: ElasticSamples, op
   const [e, q] = [middle(along), middle(across)];
   const { line, path, words } = plane(
     show,
-    { title: say('Strain along'), metric: '%', ...extentOf([along.map((one) => 100 * one)], 0.08) },
-    { title: say('Strain across'), metric: '%', ...extentOf([across.map((one) => 100 * one)], 0.08) },
+    { title: say('Strain along'), metric: SHARE, ...extentOf([along], 0.08) },
+    { title: say('Strain across'), metric: SHARE, ...extentOf([across], 0.08) },
   );
-  const ends = [along[first]!, along[last]!].map((x): [number, number] => [100 * x, 100 * (q - ratio * (x - e))]);
+  const ends = [along[first]!, along[last]!].map((x): [number, number] => [x, q - ratio * (x - e)]);
   return figure(
     show,
     say("Poisson's ratio"),
     say("Strain across against strain along: Poisson's ratio {ratio}.", { ratio: number(ratio, 3) }),
     [
-      line({ x: along, y: across, xFactor: 100, yFactor: 100 }, { color: colours.curve, strokeWidth: 1.4 }),
+      line({ x: along, y: across }, { color: colours.curve, strokeWidth: 1.4 }),
       path(ends, { color: colours.mark, strokeWidth: 3, opacity: 0.6 }),
-      ...words([{ x: 100 * e, y: 100 * q, text: `ν = ${number(ratio, 3)}`, side: 'over' }]),
+      ...words([{ x: e, y: q, text: `ν = ${number(ratio, 3)}`, side: 'over' }]),
     ],
   );
 }

@@ -2,6 +2,7 @@ import { requireObject, requireOneOf, requireOptions } from '../base/index.js';
 import { english, wordsOf, type Language, type Words } from '../languages/index.js';
 import { convert, type Unit } from '../units/index.js';
 import { colours, type Appearance, type Colours } from './appearance.js';
+import { type MetricUnit } from './shownUnit.js';
 
 /** Systems of units in which a report and its figures can be shown. */
 export type UnitSystem = 'SI' | 'in-lb';
@@ -20,7 +21,7 @@ export interface FigureOptions extends PresentationOptions {
   readonly appearance?: Appearance | undefined;
 }
 
-/** @internal A unit as shown, and its factor from the metric unit that it stands for. */
+/** @internal A unit as shown, and its factor from the unit of what is shown in it. */
 export interface ShownUnit {
   readonly unit: string;
   readonly factor: number;
@@ -30,16 +31,16 @@ export interface ShownUnit {
 export interface Presentation extends Words {
   /** True where units are lbf, in, ksi. */
   readonly inchPound: boolean;
-  /** The unit that is shown in the place of a metric one. */
-  readonly unit: (metric: string) => ShownUnit;
+  /** The unit that is shown in the place of a metric one, and the factor to it: from that metric unit, or from the library's where the metric one says how far that is. */
+  readonly unit: (metric: string | MetricUnit) => ShownUnit;
   /** An uncertainty: two significant figures, zeros at the end too. */
   readonly doubt: (uncertainty: number) => string;
   /** A value with the decimals of the uncertainty beside it; to so many figures where that is 0. */
   readonly beside: (value: number, uncertainty: number, figures: number) => string;
   /** Degrees of freedom: more than can be told from endless ones are ∞, as unknown ones are. */
   readonly freedom: (degrees: number | undefined) => string;
-  /** A value with its unit, to so many figures; `value` is in the metric unit. */
-  readonly value: (value: number, metric: string, figures: number) => string;
+  /** A value with its unit, to so many figures; `value` is in the metric unit, or in the library's as in `unit`. */
+  readonly value: (value: number, metric: string | MetricUnit, figures: number) => string;
   /** Colours of the figures. */
   readonly colours: Colours;
 }
@@ -74,9 +75,6 @@ const ENDLESS = 1e4;
 /** Numbers below are written with a power of ten. */
 const TINY = 1e-6;
 
-/** @internal Pressure in bar for each MPa. */
-export const BARS = factor('MPa', 'bar');
-
 /** Decimals with which a number has two significant figures. */
 const decimalsOf = (value: number): number => Math.max(0, 1 - Math.floor(Math.log10(Math.abs(Number(value.toPrecision(2))))));
 
@@ -90,8 +88,11 @@ export function presentation(from: string, { language = english, units = 'SI', a
   requireOneOf(from, 'options.appearance', appearance, ['light', 'dark']);
   const words = wordsOf(language);
   const { number, digits } = words;
-  const unit = (metric: string): ShownUnit =>
-    (inLb && Object.hasOwn(inchPound, metric) ? inchPound[metric] : undefined) ?? { unit: metric, factor: 1 };
+  const unit = (metric: string | MetricUnit): ShownUnit => {
+    const given = typeof metric === 'string' ? { unit: metric, factor: 1 } : metric;
+    const other = inLb && Object.hasOwn(inchPound, given.unit) ? inchPound[given.unit] : undefined;
+    return other ? { unit: other.unit, factor: given.factor * other.factor } : given;
+  };
   return {
     ...words,
     inchPound: inLb,

@@ -1,6 +1,7 @@
 import { rateSensitivity, type TwoRates } from '../hardening/index.js';
 import type { Figure } from './Figure.js';
-import { figure, plane, type NamedPoint, type Place } from './plane.js';
+import { figure } from './figureStyle.js';
+import { plane, type NamedPoint, type Place } from './plane.js';
 import { shownTo, type FigureOptions } from './presentation.js';
 
 /**

@@ -1,9 +1,13 @@
 import { testingRates } from '../curve/index.js';
 import type { Figure } from './Figure.js';
-import { figure, plane } from './plane.js';
+import { figure } from './figureStyle.js';
+import { plane } from './plane.js';
 import type { Presentation } from './presentation.js';
+import { type MetricUnit } from './shownUnit.js';
 import type { TensionOrCurve } from './TensionOrCurve.js';
 import { largest } from './thinned.js';
+
+const THOUSANDTHS: MetricUnit = { unit: '10⁻³ s⁻¹', factor: 1e3 };
 
 /** @internal Strain rate over time, with the highest rates of ISO 6892-1 method B where they are near. */
 export function ratesFigure({ rates }: TensionOrCurve, show: Presentation): Figure | undefined {
@@ -16,19 +20,19 @@ export function ratesFigure({ rates }: TensionOrCurve, show: Presentation): Figu
   const { line, path } = plane(
     show,
     { title: say('Time t'), metric: 's', from: 0, to: end },
-    { title: say('Strain rate'), metric: '10⁻³ s⁻¹', from: 0, to: 1.1e3 * top },
+    { title: say('Strain rate'), metric: THOUSANDTHS, from: 0, to: 1.1 * top },
   );
   return figure(
     show,
     say('Strain rate over time'),
     say('Local strain rates up to {rate} per second.', { rate: digits(top.toExponential(2)) }),
     [
-      line({ x: rates.time, y: rates.strainRate, yFactor: 1e3 }, { color: colours.curve, strokeWidth: 1.3 }),
+      line({ x: rates.time, y: rates.strainRate }, { color: colours.curve, strokeWidth: 1.3 }),
       ...limits.map((limit) =>
         path(
           [
-            [0, 1e3 * limit],
-            [end, 1e3 * limit],
+            [0, limit],
+            [end, limit],
           ],
           { color: colours.line, strokeDash: [5, 4], strokeWidth: 1 },
         ),

@@ -2,8 +2,10 @@ import { InputError, requireArray, requireObject, type TensionColumns, type Trai
 import { requireRecord } from '../curve/index.js';
 import { findPauses } from '../record/index.js';
 import type { Figure } from './Figure.js';
-import { figure, plane, type Place } from './plane.js';
+import { figure } from './figureStyle.js';
+import { plane, type Place } from './plane.js';
 import { shownTo, type FigureOptions } from './presentation.js';
+import { FORCE } from './shownUnit.js';
 import { largest, thinned } from './thinned.js';
 import { extentOf } from './extentOf.js';
 
@@ -63,20 +65,20 @@ export function recordFigure(record: TensionColumns, options: RecordFigureOption
   const trail = requireArray(FROM, 'options.trail', options.trail ?? []);
   trail.forEach((step, k) => requireObject(FROM, `options.trail[${k}]`, step));
   const { say, value, number, colours } = show;
-  const top = 1.12 * Math.max(largest(force) / 1000, 1e-9);
+  const top = 1.12 * Math.max(largest(force), 1e-6);
   const span = extentOf([time], 0.02);
-  const lowest = Math.min(0, extentOf([force], 0.05).from / 1000);
+  const lowest = Math.min(0, extentOf([force], 0.05).from);
   const { line, boxes, marks, words } = plane(
     show,
     { title: say('Time t'), metric: 's', ...span },
-    { title: say('Force F'), metric: 'kN', from: lowest, to: top },
+    { title: say('Force F'), metric: FORCE, from: lowest, to: top },
   );
   const still = findPauses(record);
   const { changed, left } = touched(force.length, trail);
   const places = (samples: Set<number>): Place[] => {
     const own = [...samples].sort((a, b) => a - b);
     const x = own.map((i) => time[i]!);
-    const few = thinned({ x, y: own.map((i) => force[i]! / 1000), most: MARKS });
+    const few = thinned({ x, y: own.map((i) => force[i]!), most: MARKS });
     return few.map((one): Place => [one.x, one.y]);
   };
   const layers = [];
@@ -84,12 +86,12 @@ export function recordFigure(record: TensionColumns, options: RecordFigureOption
     layers.push(
       boxes(still.map(({ range: [a, b] }): [Place, Place] => [[time[a]!, lowest], [time[b]!, top]]), { color: colours.line, opacity: 0.2 }), // prettier-ignore
     );
-  layers.push(line({ x: time, y: force, yFactor: 1e-3 }, { color: colours.curve, strokeWidth: 1.4 }));
+  layers.push(line({ x: time, y: force }, { color: colours.curve, strokeWidth: 1.4 }));
   if (changed.size > 0) layers.push(marks(places(changed), { shape: 'triangle-up', color: colours.line }));
   if (left.size > 0) layers.push(marks(places(left), { shape: 'cross', size: 30, color: colours.mark, strokeWidth: 1 }));
   const first = still[0];
   if (first) layers.push(...words([{ x: time[first.range[1]]!, y: 0.06 * top, text: say('pause'), side: 'right' }]));
-  const said = { time: number(time[time.length - 1]! - time[0]!, 3), force: value(largest(force) / 1000, 'kN', 3), pauses: still.length };
+  const said = { time: number(time[time.length - 1]! - time[0]!, 3), force: value(largest(force), FORCE, 3), pauses: still.length };
   return figure(
     show,
     say('Force over time'),

@@ -7,9 +7,12 @@ import { htmlPage, requirePaper, type Paper } from './htmlPage.js';
 import { sectionInWords } from './lineInWords.js';
 import { bullets, outside, pictureOf, sectionOf, tableOf } from './pageParts.js';
 import { planFigures, type PlanFigureName } from './planFigures.js';
+import type { PlanRow } from './planRows.js';
 import { presentation, presentationOptions, type Presentation, type PresentationOptions } from './presentation.js';
 import { planSheet, type PlanSheet } from './planSheet.js';
-import { requirePlan, summarisePlan, type PlanRow } from './summarisePlan.js';
+import { FORCE } from './shownUnit.js';
+import { requirePlan } from './requirePlan.js';
+import { summarisePlan } from './summarisePlan.js';
 
 /** Options of {@link renderPlan}. */
 export interface RenderPlanOptions extends PresentationOptions {
@@ -111,7 +114,7 @@ export function renderPlan(plan: TestPlan, options: RenderPlanOptions = {}): str
     html`<h1>${heading}${identity === undefined ? [] : html`: ${outside(identity)}`}</h1>
       <p class="lead">
         ${'section' in plan ? say('Section {section}.', { section: sectionInWords(plan.section, show) }) : ''}
-        ${say('Frame of {capacity}.', { capacity: value(plan.frame.capacity / 1000, 'kN', 4) })}
+        ${say('Frame of {capacity}.', { capacity: value(plan.frame.capacity, FORCE, 4) })}
       </p>
       ${
         invented === true

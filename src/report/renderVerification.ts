@@ -6,6 +6,7 @@ import { html } from './html.js';
 import { htmlPage, requirePaper, type Paper } from './htmlPage.js';
 import { cautionsPart, inventedBox, labelled, outside, tableOf } from './pageParts.js';
 import { presentation, presentationOptions, type PresentationOptions } from './presentation.js';
+import { FORCE } from './shownUnit.js';
 
 /** Options of {@link renderVerification}. */
 export interface RenderVerificationOptions extends PresentationOptions {
@@ -58,7 +59,7 @@ export function renderVerification(verification: ForceVerificationResult, option
   const { say, percent, value } = show;
   const { identity } = options;
   const { steps, ranges, forceClass, held, resolution, fallingVerified, findings } = verification;
-  const force = (F: number): string => value(F / 1000, 'kN', 4);
+  const force = (F: number): string => value(F, FORCE, 4);
   const share = (one: number | undefined): string => (one === undefined ? '–' : percent(one, 2));
   const heading = say('Verification of a force');
   return htmlPage(

@@ -1,7 +1,7 @@
 import type { ReplicateProperty, ReplicatesResult } from '../methods/index.js';
 import type { Figure } from './Figure.js';
+import { figure } from './figureStyle.js';
 import { numberedValues } from './numberedFigure.js';
-import { figure } from './plane.js';
 import { shownTo, type FigureOptions, type Presentation } from './presentation.js';
 import { requireMade } from './requireMade.js';
 import { valueAxis } from './valueAxis.js';

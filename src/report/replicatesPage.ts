@@ -7,7 +7,7 @@ import { shownAs, type PageTable } from './MethodPage.js';
 import { bullets, cautionsPart, inventedBox, outside, provenancePart, sectionOf, tableOf, trailPart } from './pageParts.js';
 import type { Presentation } from './presentation.js';
 import { shownUnit } from './shownUnit.js';
-import { tensionShown } from './tensionQuantitiesShown.js';
+import { tensionRounding } from './tensionQuantitiesShown.js';
 
 const differences: Readonly<Record<ReplicateDifference, Phrase>> = {
   extensionBasis: 'where the strain comes from',
@@ -19,11 +19,7 @@ const differences: Readonly<Record<ReplicateDifference, Phrase>> = {
 };
 
 /** How the values of a property are shown. */
-function wayOf({ field, symbol, unit }: ReplicateProperty, show: Presentation) {
-  const shown = tensionShown[field] ?? shownUnit(symbol, unit);
-  const other = show.unit(shown.unit);
-  return { unit: other.unit, factor: shown.factor * other.factor };
-}
+const wayOf = ({ symbol, unit }: ReplicateProperty, show: Presentation) => show.unit(shownUnit(symbol, unit));
 
 function testsTable({ tests, provenance }: ReplicatesResult, { say, number }: Presentation): PageTable {
   return {
@@ -123,7 +119,7 @@ export function replicatesPage(
 ): Html {
   const { say } = show;
   const shown = result.properties.flatMap(({ field, symbol, name, unit, summary }) =>
-    shownAs(field, tensionShown[field] ?? { ...shownUnit(symbol, unit), step: { figures: 4 } }, {
+    shownAs(field, tensionRounding[field]?.step ?? { figures: 4 }, {
       symbol,
       name,
       unit,

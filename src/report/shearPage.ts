@@ -3,6 +3,7 @@ import type { Figure } from './Figure.js';
 import { forceFigure } from './forceFigure.js';
 import { shownAs, type MethodPage } from './MethodPage.js';
 import type { Presentation } from './presentation.js';
+import { FORCE } from './shownUnit.js';
 
 /** Force against travel, or over time where no travel was logged. */
 function shearFigure({ record, maximumIndex: at, maximumForce }: ShearResult, show: Presentation): Figure | undefined {
@@ -12,7 +13,7 @@ function shearFigure({ record, maximumIndex: at, maximumForce }: ShearResult, sh
     {
       title: record.travel ? 'Force against travel' : 'Force over time',
       description: show.say('Force up to {force}, where the piece was sheared.', {
-        force: show.value(maximumForce.value / 1000, 'kN', 4),
+        force: show.value(maximumForce.value, FORCE, 4),
       }),
       along: record.travel ? { title: 'Travel x', metric: 'mm' } : { title: 'Time t', metric: 's' },
       lines: [{ x: along, force: record.force }],
@@ -39,10 +40,10 @@ export const shearPage: MethodPage<ShearResult> = {
     ['Clearance of the tool', piece.clearance === undefined ? undefined : show.value(piece.clearance, 'mm', 3)],
   ],
   quantities: (result) => [
-    ...shownAs('maximumForce', { unit: 'kN', factor: 1e-3, step: 0.01 }, result.maximumForce),
-    ...shownAs('shearStrength', { unit: 'MPa', factor: 1, step: 1 }, result.shearStrength),
-    ...shownAs('ratioToTensileStrength', { unit: '', factor: 1, step: 0.01 }, result.ratioToTensileStrength),
-    ...shownAs('travelAtMaximumForce', { unit: 'mm', factor: 1, step: 0.01 }, result.travelAtMaximumForce, 'tool and frame included'),
+    ...shownAs('maximumForce', 0.01, result.maximumForce),
+    ...shownAs('shearStrength', 1, result.shearStrength),
+    ...shownAs('ratioToTensileStrength', 0.01, result.ratioToTensileStrength),
+    ...shownAs('travelAtMaximumForce', 0.01, result.travelAtMaximumForce, 'tool and frame included'),
   ],
   howFound: ({ piece, area, maximumForce, maximumIndex: at }, { say, value }) => [
     at === undefined

@@ -1,4 +1,5 @@
 import type { BaseUnit } from '../base/index.js';
+import { convert } from '../units/index.js';
 
 /** @internal The metric unit that a quantity is shown in, empty for a bare number, and the factor to it from that of the library. */
 export interface MetricUnit {
@@ -6,11 +7,25 @@ export interface MetricUnit {
   readonly factor: number;
 }
 
+/** Moduli and slopes of elastic lines, energies per volume, and the ratios that are elongations or shares, by the symbols that they begin with. */
+const modulus = /^(E|mE|mf|mu)/;
+const energy = /^(U|w)/;
+const percentage = /^(A|Z|e(?![a-z])|er\b|εf|ss\/sb)/;
+
 /** @internal Moduli are shown in GPa, forces in kN, elongations in per cent, energies per volume in MJ/m³, and whatever else in its own unit. */
 export function shownUnit(symbol: string, unit: BaseUnit | undefined): MetricUnit {
-  if (unit === 'MPa' && /^(E|mE|Em|Ef)/.test(symbol)) return { unit: 'GPa', factor: 1e-3 };
-  if (unit === 'MPa' && /^U/.test(symbol)) return { unit: 'MJ/m³', factor: 1 };
+  if (unit === 'MPa' && modulus.test(symbol)) return { unit: 'GPa', factor: 1e-3 };
+  if (unit === 'MPa' && energy.test(symbol)) return { unit: 'MJ/m³', factor: 1 };
   if (unit === 'N') return { unit: 'kN', factor: 1e-3 };
-  if (unit === '1' && /^(A|Z|e(?![a-z]))/.test(symbol)) return { unit: '%', factor: 100 };
+  if (unit === '1' && percentage.test(symbol)) return { unit: '%', factor: 100 };
   return { unit: unit === undefined || unit === '1' ? '' : unit, factor: 1 };
 }
+
+/** @internal How forces [N] are shown where no quantity says it: on axes and in sentences. */
+export const FORCE = shownUnit('F', 'N');
+/** @internal The same of slopes of elastic lines [MPa]. */
+export const SLOPE = shownUnit('mE', 'MPa');
+/** @internal The same of strains and of shares [1]. */
+export const SHARE = shownUnit('e', '1');
+/** @internal The same of oil pressures [MPa]. */
+export const PRESSURE: MetricUnit = { unit: 'bar', factor: convert(1, 'MPa', 'bar') };

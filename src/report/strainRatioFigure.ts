@@ -2,7 +2,8 @@ import { required } from '../base/index.js';
 import { plasticStrainRatioFromCurve, type RatioOptions, type SheetCurve } from '../hardening/index.js';
 import { extentOf } from './extentOf.js';
 import type { Figure } from './Figure.js';
-import { figure, plane } from './plane.js';
+import { figure } from './figureStyle.js';
+import { plane } from './plane.js';
 import { shownTo, type FigureOptions } from './presentation.js';
 
 /**

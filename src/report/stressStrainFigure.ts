@@ -1,6 +1,8 @@
 import type { Figure } from './Figure.js';
-import { figure, plane, type NamedPoint } from './plane.js';
+import { figure } from './figureStyle.js';
+import { plane, type NamedPoint } from './plane.js';
 import type { Presentation } from './presentation.js';
+import { SHARE } from './shownUnit.js';
 import type { TensionOrCurve } from './TensionOrCurve.js';
 import { largest } from './thinned.js';
 
@@ -10,8 +12,7 @@ export const shownEnd = (result: TensionOrCurve): number => (result.fracture ? r
 /** Points of the curve that have names, in per cent of strain and MPa. */
 function namedPoints(result: TensionOrCurve, { say }: Presentation): NamedPoint[] {
   const points: NamedPoint[] = [];
-  const add = (strain: number, stress: number, text: string, side: NamedPoint['side']) =>
-    points.push({ x: 100 * strain, y: stress, text, side });
+  const add = (strain: number, stress: number, text: string, side: NamedPoint['side']) => points.push({ x: strain, y: stress, text, side });
   for (const point of [result.upperYieldStrength, result.lowerYieldStrength])
     if (point) add(point.strain, point.value, point.symbol, point.symbol === 'ReH' ? 'left' : 'right');
   if (!result.upperYieldStrength)
@@ -31,7 +32,7 @@ export function stressStrainFigure(result: TensionOrCurve, show: Presentation): 
   const top = Math.max(largest(stress, end), 1e-9);
   const { line, points } = plane(
     show,
-    { title: say('Strain e'), metric: '%', from: Math.min(0, -1 * most), to: 106 * most },
+    { title: say('Strain e'), metric: SHARE, from: Math.min(0, -0.01 * most), to: 1.06 * most },
     { title: say('Stress R'), metric: 'MPa', from: 0, to: 1.1 * top },
   );
   return figure(
@@ -39,7 +40,7 @@ export function stressStrainFigure(result: TensionOrCurve, show: Presentation): 
     say('Stress against strain'),
     say('Stress-strain curve up to {strain} of strain and {stress}.', { strain: percent(most), stress: value(top, 'MPa', 3) }),
     [
-      line({ x: strain.subarray(0, end), y: stress.subarray(0, end), xFactor: 100 }, { color: colours.curve, strokeWidth: 1.6 }),
+      line({ x: strain.subarray(0, end), y: stress.subarray(0, end) }, { color: colours.curve, strokeWidth: 1.6 }),
       ...points(namedPoints(result, show)),
     ],
   );

@@ -10,7 +10,8 @@ import {
 } from '../base/index.js';
 import type { GroupConsistency, InterlaboratoryStudy } from '../statistics/index.js';
 import type { Figure } from './Figure.js';
-import { figure, plane } from './plane.js';
+import { figure } from './figureStyle.js';
+import { plane } from './plane.js';
 import { figureOptions, presentation, type FigureOptions } from './presentation.js';
 import { largest } from './thinned.js';
 

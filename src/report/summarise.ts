@@ -2,7 +2,7 @@ import { requireOneOf, requireOptions } from '../base/index.js';
 import type { CurveResult, TestResult } from '../methods/index.js';
 import { stepOfFigures } from '../numeric/index.js';
 import { roundingStep, roundResult, type HalfRule, type RoundedValue, type RoundingRule } from '../statistics/index.js';
-import type { Shown } from './MethodPage.js';
+import type { ShownQuantity } from './MethodPage.js';
 import { pageOf } from './pageOf.js';
 import { presentation, presentationOptions, type Presentation, type PresentationOptions } from './presentation.js';
 
@@ -62,7 +62,12 @@ const uncertain = (standardUncertainty: number, coverageFactor: number) => ({
 });
 
 /** A value in the unit that is shown, rounded by the rule of its kind, or by a step or a number of figures. */
-function rounded(value: number, { factor, step }: Shown, other: number, { rounding = 'iso', half }: SummaryOptions): RoundedValue {
+function rounded(
+  value: number,
+  { factor, step }: Pick<ShownQuantity, 'factor' | 'step'>,
+  other: number,
+  { rounding = 'iso', half }: SummaryOptions,
+): RoundedValue {
   if (typeof step === 'object') return roundResult(value, { step: stepOfFigures(value, step.figures), half });
   if (step === 'strength' && other !== 1 && rounding === 'astm') return roundResult(value, { step: ksiStep(value), half });
   const metric = typeof step === 'string' ? roundingStep(step, value / factor / other, rounding) * factor : step;
@@ -99,10 +104,10 @@ export function summarise(result: TestResult | CurveResult, options: SummaryOpti
   requireOneOf(from, 'options.rounding', options.rounding ?? 'iso', ['iso', 'astm']);
   const show: Presentation = presentation(from, options);
   const budgets = 'uncertainty' in result ? result.uncertainty : undefined;
-  return page.quantities(result).map(({ field, quantity, unit: metric, factor, step, stamp }) => {
-    const other = show.unit(metric);
-    const value = quantity.value * factor * other.factor;
-    const shown = rounded(value, { unit: metric, factor, step }, other.factor, options);
+  return page.quantities(result).map(({ field, quantity, unit, factor, step, stamp }) => {
+    const other = show.unit({ unit, factor });
+    const value = quantity.value * other.factor;
+    const shown = rounded(value, { factor, step }, other.factor / factor, options);
     const u = quantity.standardUncertainty;
     return {
       field,
@@ -113,7 +118,7 @@ export function summarise(result: TestResult | CurveResult, options: SummaryOpti
       value,
       rounded: shown.rounded,
       step: shown.step,
-      ...(u === undefined ? {} : uncertain(u * factor * other.factor, budgets?.[quantity.symbol]?.coverageFactor ?? 2)),
+      ...(u === undefined ? {} : uncertain(u * other.factor, budgets?.[quantity.symbol]?.coverageFactor ?? 2)),
       source: show.term(quantity.source),
       ...(stamp === undefined ? {} : { stamp: show.say(stamp) }),
     };

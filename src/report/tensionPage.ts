@@ -7,6 +7,7 @@ import type { MethodPage } from './MethodPage.js';
 import { neckingFigure } from './neckingFigure.js';
 import type { Presentation } from './presentation.js';
 import { ratesFigure } from './ratesFigure.js';
+import { SLOPE } from './shownUnit.js';
 import { standardsTable } from './standardsTable.js';
 import { stressStrainFigure } from './stressStrainFigure.js';
 import { hasPiece, type TensionOrCurve } from './TensionOrCurve.js';
@@ -40,8 +41,8 @@ function trustInWords({ residuals, envelope, trust }: NonNullable<TensionResult[
   if (envelope) {
     const slopes = {
       windows: envelope.windows,
-      low: value(envelope.slope[0] / 1000, 'GPa', 4),
-      high: value(envelope.slope[1] / 1000, 'GPa', 4),
+      low: value(envelope.slope[0], SLOPE, 4),
+      high: value(envelope.slope[1], SLOPE, 4),
       verdict: term(envelope.verdict),
     };
     const proof = envelope.proofStrength;

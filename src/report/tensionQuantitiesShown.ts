@@ -1,47 +1,48 @@
 import type { Quantity } from '../base/index.js';
 import type { Phrase } from '../languages/index.js';
-import { fromCrosshead, shownAs, type Shown, type ShownQuantity } from './MethodPage.js';
+import { fromCrosshead, shownAs, type ShownQuantity, type ShownStep } from './MethodPage.js';
 import type { TensionOrCurve } from './TensionOrCurve.js';
 
-/** How a field is shown, and whether strain is in it. */
-interface ShownField extends Shown {
+/** How a field is rounded, and whether strain is in it. */
+interface ShownField {
+  readonly step: ShownStep;
   readonly strain?: true;
 }
 
-const strength: ShownField = { unit: 'MPa', factor: 1, step: 'strength' };
+const strength: ShownField = { step: 'strength' };
 const proof: ShownField = { ...strength, strain: true };
-const extension: ShownField = { unit: '%', factor: 100, step: 'extension', strain: true };
-const energy: ShownField = { unit: 'MJ/m³', factor: 1, step: { figures: 3 }, strain: true };
+const extension: ShownField = { step: 'extension', strain: true };
+const figures: ShownField = { step: { figures: 3 }, strain: true };
 
 /** What the standards round by kind, and steps of common practice for the rest. */
 const shown = {
-  elasticSlope: { unit: 'GPa', factor: 1e-3, step: { figures: 3 }, strain: true },
-  modulus: { unit: 'GPa', factor: 1e-3, step: { figures: 3 }, strain: true },
+  elasticSlope: figures,
+  modulus: figures,
   proportionalLimit: proof,
   upperYieldStrength: strength,
   lowerYieldStrength: strength,
   yieldPointExtension: { ...extension, step: 'yieldPointExtension' },
   proofStrengths: proof,
   totalExtensionStrengths: proof,
-  maximumForce: { unit: 'kN', factor: 1e-3, step: 0.01 },
+  maximumForce: { step: 0.01 },
   tensileStrength: strength,
   uniformExtension: extension,
   totalExtensionAtMaximumForce: extension,
-  elongationAfterFracture: { unit: '%', factor: 100, step: 'elongation' },
+  elongationAfterFracture: { step: 'elongation' },
   totalExtensionAtFracture: extension,
   plasticExtensionAtFracture: extension,
-  reductionOfArea: { unit: '%', factor: 100, step: 'reductionOfArea' },
-  resilience: energy,
-  toughness: energy,
-  necking: { unit: '', factor: 1, step: 0.001, strain: true },
-  hardeningExponent: { unit: '', factor: 1, step: 0.01, strain: true },
+  reductionOfArea: { step: 'reductionOfArea' },
+  resilience: figures,
+  toughness: figures,
+  necking: { step: 0.001, strain: true },
+  hardeningExponent: { step: 0.01, strain: true },
   strengthCoefficient: { ...proof, step: 1 },
 } as const satisfies Readonly<Record<string, ShownField>>;
 
 type Field = keyof typeof shown;
 
-/** @internal How each field of a tension test is shown. */
-export const tensionShown: Readonly<Record<string, Shown | undefined>> = shown;
+/** @internal How each field of a tension test is rounded; a field of another kind has no rule. */
+export const tensionRounding: Readonly<Record<string, ShownField | undefined>> = shown;
 
 /** Where the extensometer still held, a value is its own, else the crosshead's. */
 function stampOf(result: TensionOrCurve, field: Field): Phrase | undefined {
@@ -73,8 +74,7 @@ function quantitiesOf(result: TensionOrCurve, field: Field): Quantity | readonly
 export function tensionQuantitiesShown(result: TensionOrCurve): ShownQuantity[] {
   const frameRemoved = result.trail.some(({ code }) => code === 'frame-compliance-removed');
   return (Object.keys(shown) as Field[]).flatMap((field) => {
-    const { unit, factor, step }: Shown = shown[field];
-    const way = { unit, factor, step: field === 'modulus' && frameRemoved ? { figures: 2 } : step };
-    return shownAs(field, way, quantitiesOf(result, field), stampOf(result, field));
+    const step = field === 'modulus' && frameRemoved ? { figures: 2 } : shown[field].step;
+    return shownAs(field, step, quantitiesOf(result, field), stampOf(result, field));
   });
 }

@@ -1,6 +1,7 @@
 import { hasTrueCurve, hollomon, trueCurve } from '../hardening/index.js';
 import type { Figure } from './Figure.js';
-import { figure, plane, type NamedPoint } from './plane.js';
+import { figure } from './figureStyle.js';
+import { plane, type NamedPoint } from './plane.js';
 import type { Presentation } from './presentation.js';
 import type { TensionOrCurve } from './TensionOrCurve.js';
 import { largest } from './thinned.js';

@@ -1,8 +1,10 @@
 import type { UnloadingResult } from '../methods/index.js';
 import type { Figure } from './Figure.js';
+import { figure } from './figureStyle.js';
 import { fromCrosshead, shownAs, type MethodPage } from './MethodPage.js';
-import { figure, plane } from './plane.js';
+import { plane } from './plane.js';
 import type { Presentation } from './presentation.js';
+import { SHARE, SLOPE } from './shownUnit.js';
 import { largest } from './thinned.js';
 
 /** Stress against strain with the tops and the permanent sets. */
@@ -18,7 +20,7 @@ function loopsFigure({ curve, loops }: UnloadingResult, show: Presentation): Fig
   const top = Math.max(largest(stress, last + 1), 1e-9);
   const { line, path, points } = plane(
     show,
-    { title: say('Strain e'), metric: '%', from: -2 * most, to: 106 * most },
+    { title: say('Strain e'), metric: SHARE, from: -0.02 * most, to: 1.06 * most },
     { title: say('Stress R'), metric: 'MPa', from: 0, to: 1.12 * top },
   );
   return figure(
@@ -26,17 +28,17 @@ function loopsFigure({ curve, loops }: UnloadingResult, show: Presentation): Fig
     say('Stress against strain with its unloadings'),
     say('{count} unloadings below {stress}.', { count: loops.length, stress: value(top, 'MPa', 4) }),
     [
-      line({ x: strain.subarray(0, last + 1), y: stress.subarray(0, last + 1), xFactor: 100 }, { color: colours.curve, strokeWidth: 1.4 }),
+      line({ x: strain.subarray(0, last + 1), y: stress.subarray(0, last + 1) }, { color: colours.curve, strokeWidth: 1.4 }),
       ...loops.map(({ top: { stress: level }, permanentSet, slope }) =>
         path(
           [
-            [100 * permanentSet.value, 0],
-            [100 * (permanentSet.value + level / slope.value), level],
+            [permanentSet.value, 0],
+            [permanentSet.value + level / slope.value, level],
           ],
           { color: colours.line, strokeDash: [5, 4], strokeWidth: 1 },
         ),
       ),
-      ...points(loops.map((loop, k) => ({ x: 100 * loop.top.strain, y: loop.top.stress, text: String(k + 1), side: 'left' }))),
+      ...points(loops.map((loop, k) => ({ x: loop.top.strain, y: loop.top.stress, text: String(k + 1), side: 'left' }))),
     ],
   );
 }
@@ -45,20 +47,20 @@ function loopsFigure({ curve, loops }: UnloadingResult, show: Presentation): Fig
 function slopesFigure({ loops }: UnloadingResult, show: Presentation): Figure | undefined {
   if (loops.length < 2) return undefined;
   const { say, value } = show;
-  const slopes = loops.map(({ slope }) => slope.value / 1000);
-  const sets = loops.map(({ permanentSet }) => 100 * permanentSet.value);
+  const slopes = loops.map(({ slope }) => slope.value);
+  const sets = loops.map(({ permanentSet }) => permanentSet.value);
   const most = Math.max(...sets, 1e-9);
   const [low, high] = [Math.min(...slopes), Math.max(...slopes)];
   const room = Math.max(0.3 * (high - low), 0.02 * high);
   const { points } = plane(
     show,
-    { title: say('Permanent set'), metric: '%', from: Math.min(...sets, 0) - 0.05 * most, to: 1.15 * most },
-    { title: say('Slope of the unloading'), metric: 'GPa', from: low - room, to: high + room },
+    { title: say('Permanent set'), metric: SHARE, from: Math.min(...sets, 0) - 0.05 * most, to: 1.15 * most },
+    { title: say('Slope of the unloading'), metric: SLOPE, from: low - room, to: high + room },
   );
   return figure(
     show,
     say('Slope of the unloadings'),
-    say('Slopes from {low} to {high}.', { low: value(low, 'GPa', 4), high: value(high, 'GPa', 4) }),
+    say('Slopes from {low} to {high}.', { low: value(low, SLOPE, 4), high: value(high, SLOPE, 4) }),
     points(slopes.map((y, k) => ({ x: sets[k]!, y, text: String(k + 1), side: 'right' }))),
   );
 }
@@ -75,11 +77,11 @@ export const unloadingPage: MethodPage<UnloadingResult> = {
   quantities: (result) => {
     const stamp = result.extensionBasis === 'travel' ? fromCrosshead : undefined;
     return [
-      ...shownAs('permanentSetStrength', { unit: 'MPa', factor: 1, step: 1 }, result.permanentSetStrength, stamp),
+      ...shownAs('permanentSetStrength', 1, result.permanentSetStrength, stamp),
       ...result.loops.flatMap(({ slope, permanentSet, energy }, k) => [
-        ...shownAs('loops', { unit: 'GPa', factor: 1e-3, step: { figures: 3 } }, { ...slope, symbol: `${slope.symbol} ${k + 1}` }, stamp),
-        ...shownAs('loops', { unit: '%', factor: 100, step: 0.01 }, { ...permanentSet, symbol: `er ${k + 1}` }, stamp),
-        ...shownAs('loops', { unit: 'MJ/m³', factor: 1, step: { figures: 3 } }, energy && { ...energy, symbol: `w ${k + 1}` }, stamp),
+        ...shownAs('loops', { figures: 3 }, { ...slope, symbol: `${slope.symbol} ${k + 1}` }, stamp),
+        ...shownAs('loops', 0.01, { ...permanentSet, symbol: `er ${k + 1}` }, stamp),
+        ...shownAs('loops', { figures: 3 }, energy && { ...energy, symbol: `w ${k + 1}` }, stamp),
       ]),
     ];
   },
@@ -95,7 +97,7 @@ export const unloadingPage: MethodPage<UnloadingResult> = {
           first: top.index,
           bottom: value(bottom.stress, 'MPa', 3),
           last: bottom.index,
-          slope: value(slope.value / 1000, 'GPa', 4),
+          slope: value(slope.value, SLOPE, 4),
           set: percent(permanentSet.value),
           limit: percent(setLimit),
         },

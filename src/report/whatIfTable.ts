@@ -2,7 +2,7 @@ import { InputError } from '../base/index.js';
 import { whatIf, type TensionResult, type WhatIfChange, type WhatIfRow } from '../methods/index.js';
 import type { PageTable } from './MethodPage.js';
 import type { Presentation } from './presentation.js';
-import { tensionShown } from './tensionQuantitiesShown.js';
+import { shownUnit } from './shownUnit.js';
 
 /** What was changed, in words. */
 function changeInWords(change: WhatIfChange, symbol: string, { say, percent, number, value }: Presentation): string {
@@ -25,13 +25,12 @@ function changeInWords(change: WhatIfChange, symbol: string, { say, percent, num
 /** Columns: every field that any row has, with the symbol and unit that it is shown in. */
 function columnsOf(rows: readonly WhatIfRow[], { unit }: Presentation) {
   const fields = new Map(
-    rows.filter(({ change }) => change.kind !== 'offset').flatMap(({ values }) => values.map((one) => [one.field, one.symbol])),
+    rows.filter(({ change }) => change.kind !== 'offset').flatMap(({ values }) => values.map((one) => [one.field, one])),
   );
-  return [...fields].flatMap(([field, symbol]) => {
-    const shown = tensionShown[field];
-    if (shown === undefined || field === LEFT_OUT) return [];
-    const other = unit(shown.unit);
-    return [{ field, title: other.unit === '' ? symbol : `${symbol} / ${other.unit}`, factor: shown.factor * other.factor }];
+  return [...fields].flatMap(([field, { symbol, unit: own }]) => {
+    if (field === LEFT_OUT) return [];
+    const other = unit(shownUnit(symbol, own));
+    return [{ field, title: other.unit === '' ? symbol : `${symbol} / ${other.unit}`, factor: other.factor }];
   });
 }
 

@@ -3,9 +3,11 @@ import { requireCurve } from '../curve/index.js';
 import type { ModulusWindow, WindowSummary } from '../methods/index.js';
 import { extentOf } from './extentOf.js';
 import type { Figure } from './Figure.js';
-import { figure, plane, type Place } from './plane.js';
+import { figure } from './figureStyle.js';
+import { plane, type Place } from './plane.js';
 import { shownTo, type FigureOptions } from './presentation.js';
 import { requireMade } from './requireMade.js';
+import { SLOPE } from './shownUnit.js';
 
 const FROM = 'windowsFigure';
 
@@ -48,18 +50,18 @@ export function windowsFigure(
     const [low, high] = [stress[first], stress[last]];
     if (low === undefined || high === undefined)
       throw new InputError(FROM, `${path}.last`, 'out-of-range', 'must be a sample of the curve', last);
-    const height = requireFinite(FROM, `${path}.slope`, slope) / 1000;
+    const height = requireFinite(FROM, `${path}.slope`, slope);
     return [[low, height], [high, height]]; // prettier-ignore
   };
   const own = stroke(line, 'line');
   const others = line.alternatives.map((one, k) => stroke(one, `line.alternatives[${k}]`));
-  const range = line.envelope?.slope.map((one) => one / 1000) ?? [];
+  const range = line.envelope?.slope ?? [];
   const all = [own, ...others];
   const across = extentOf([all.flatMap(([[low], [high]]) => [low, high])], 0.15);
   const { boxes, strokes, words } = plane(
     show,
     { title: say('Stress R'), metric: 'MPa', from: Math.max(0, across.from), to: across.to },
-    { title: say('Slope of the line'), metric: 'GPa', ...extentOf([all.map(([[, height]]) => height), range], 0.3) },
+    { title: say('Slope of the line'), metric: SLOPE, ...extentOf([all.map(([[, height]]) => height), range], 0.3) },
   );
   const layers = [];
   const [low, high] = range;
@@ -72,15 +74,15 @@ export function windowsFigure(
   const proof = envelope?.proofStrength;
   const slopes = envelope && {
     windows: envelope.windows,
-    low: value(low!, 'GPa', 4),
-    high: value(high!, 'GPa', 4),
+    low: value(low!, SLOPE, 4),
+    high: value(high!, SLOPE, 4),
     verdict: show.term(envelope.verdict),
   };
   return figure(
     show,
     say('Slope of the elastic line by its window'),
     !slopes
-      ? say('Slope {slope} by the window that was chosen.', { slope: value(line.slope / 1000, 'GPa', 4) })
+      ? say('Slope {slope} by the window that was chosen.', { slope: value(line.slope, SLOPE, 4) })
       : proof
         ? say('Other windows ({windows}) give slopes from {low} to {high} and Rp0.2 from {lowProof} to {highProof}: {verdict}.', {
             ...slopes,

@@ -1,6 +1,8 @@
 import type { Figure } from './Figure.js';
-import { figure, plane, type NamedPoint } from './plane.js';
+import { figure } from './figureStyle.js';
+import { plane, type NamedPoint } from './plane.js';
 import type { Presentation } from './presentation.js';
+import { SHARE } from './shownUnit.js';
 import type { TensionOrCurve } from './TensionOrCurve.js';
 
 /** @internal The yield point from near: ReH, ReL and the extension that the piece yields by, Ae. */
@@ -19,16 +21,14 @@ export function yieldDetailFigure(result: TensionOrCurve, show: Presentation): F
   while (end < strain.length && (strain[end]! <= reach || end <= upper.index)) end += 1;
   const { line, strokes, words, points } = plane(
     show,
-    { title: say('Strain e'), metric: '%', from: -5 * reach, to: 104 * reach },
+    { title: say('Strain e'), metric: SHARE, from: -0.05 * reach, to: 1.04 * reach },
     { title: say('Stress R'), metric: 'MPa', from: Math.max(0, bottom), to: top },
   );
-  const named: NamedPoint[] = [{ x: 100 * upper.strain, y: upper.value, text: upper.symbol, side: 'right' }];
-  if (lower) named.push({ x: 100 * lower.strain, y: lower.value, text: lower.symbol, side: 'right' });
-  const layers = [
-    line({ x: strain.subarray(0, end), y: stress.subarray(0, end), xFactor: 100 }, { color: colours.curve, strokeWidth: 1.5 }),
-  ];
+  const named: NamedPoint[] = [{ x: upper.strain, y: upper.value, text: upper.symbol, side: 'right' }];
+  if (lower) named.push({ x: lower.strain, y: lower.value, text: lower.symbol, side: 'right' });
+  const layers = [line({ x: strain.subarray(0, end), y: stress.subarray(0, end) }, { color: colours.curve, strokeWidth: 1.5 })];
   if (yieldPointExtension) {
-    const [first, last] = [100 * upper.strain, 100 * (upper.strain + yieldPointExtension.value)];
+    const [first, last] = [upper.strain, upper.strain + yieldPointExtension.value];
     const level = low - 0.8 * drop;
     const tick = 0.08 * drop;
     layers.push(

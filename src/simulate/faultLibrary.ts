@@ -1,7 +1,7 @@
 import { InputError, requireNonNegative, type FindingCode, type TensionRecord, type TestPiece } from '../base/index.js';
 import { round } from '../geometry/index.js';
 import { randomNumbers } from '../numeric/index.js';
-import type { SimulatedMaterial } from './material.js';
+import type { SimulatedMaterial } from './SimulatedMaterial.js';
 import type { SimulatedHand, SimulatedLogger } from './settings.js';
 import { simulateTension, type TensionScenario } from './simulateTension.js';
 import { changed, inOneFile, picked, reversed, sampleAt, slipped } from './spoil.js';

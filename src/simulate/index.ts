@@ -1,4 +1,4 @@
-export { type SimulatedFracture, type SimulatedHardening, type SimulatedMaterial } from './material.js';
+export { type SimulatedFracture, type SimulatedHardening, type SimulatedMaterial } from './SimulatedMaterial.js';
 export { type PushedRecord, type SimulatedPush } from './pushed.js';
 export {
   simulateBrinell,

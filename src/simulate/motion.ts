@@ -1,6 +1,6 @@
 import { InputError } from '../base/index.js';
 import type { PieceLengths } from '../curve/index.js';
-import type { MaterialCurve } from './material.js';
+import type { MaterialCurve } from './materialCurve.js';
 import type { SimulationSettings } from './settings.js';
 
 /** @internal What happens in the frame, instant by instant, before a logger sees it. */

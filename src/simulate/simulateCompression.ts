@@ -2,7 +2,8 @@ import { requireBetween, requireColumn, requireObject, requireOptions, requirePo
 import { uniformDiameter } from '../piece/index.js';
 import { siebelCorrection } from '../hardening/index.js';
 import { requireCompressionPiece, type CompressionPiece } from '../methods/index.js';
-import { requireFlow, type SimulatedMaterial } from './material.js';
+import { requireFlow } from './requireFlow.js';
+import type { SimulatedMaterial } from './SimulatedMaterial.js';
 import { motionOf, tensionWay } from './motion.js';
 import { recorded } from './recorded.js';
 import { requireSeed, simulationSettings, type Driven, type SimulatedFrame, type SimulatedHand } from './settings.js';

@@ -8,7 +8,8 @@ import {
 } from '../base/index.js';
 import { requirePiece } from '../curve/index.js';
 import { requireBrokenPiece } from '../methods/index.js';
-import { materialCurve, type SimulatedMaterial } from './material.js';
+import { materialCurve } from './materialCurve.js';
+import type { SimulatedMaterial } from './SimulatedMaterial.js';
 import { motionOf, tensionWay } from './motion.js';
 import { recorded } from './recorded.js';
 import { requireSeed, simulationSettings, type Driven } from './settings.js';

@@ -1,6 +1,7 @@
 import type { AfterFracture, UnbrokenPiece } from '../base/index.js';
 import { integral } from './integral.js';
-import type { MaterialCurve, SimulatedMaterial } from './material.js';
+import type { MaterialCurve } from './materialCurve.js';
+import type { SimulatedMaterial } from './SimulatedMaterial.js';
 import type { TrueUnloading } from './unloadings.js';
 
 /** A true proof strength. */

@@ -1,4 +1,4 @@
-import type { SimulatedMaterial } from './material.js';
+import type { SimulatedMaterial } from './SimulatedMaterial.js';
 
 /** A usual kind of metal, invented. */
 export interface UsualMaterial {

@@ -1,0 +1,53 @@
+import type { StressStrainCurve } from '../base/index.js';
+import { maximumIndex } from '../numeric/index.js';
+import { resolution } from '../record/index.js';
+import { elasticQuantities } from './elasticQuantities.js';
+import { extensionQuantities } from './extensionQuantities.js';
+import { hardeningQuantities } from './hardeningQuantities.js';
+import type { CurveAsRecorded } from './recordedCurve.js';
+import { tensionKernel } from './tensionKernel.js';
+import type { TensionSettings } from './tensionOptions.js';
+import type { TensionResult } from './TensionResult.js';
+import { yieldQuantities } from './yieldQuantities.js';
+
+/** @internal What another evaluation of a curve can change. */
+export type EvaluatedValues = Pick<
+  TensionResult,
+  | 'elasticSlope'
+  | 'proofStrengths'
+  | 'uniformExtension'
+  | 'totalExtensionAtMaximumForce'
+  | 'totalExtensionAtFracture'
+  | 'plasticExtensionAtFracture'
+  | 'hardening'
+>;
+
+/** @internal The curve with strains that were changed, and what else the evaluation then goes by. */
+export interface Changed {
+  readonly strain?: Float64Array;
+  readonly elasticLengthRatio?: number;
+  readonly settings?: Partial<TensionSettings>;
+}
+
+/** @internal Evaluates the curve of a result again, as it was recorded, with something changed. */
+export function evaluateAgain(
+  result: TensionResult,
+  recorded: CurveAsRecorded,
+  settings: TensionSettings,
+): (changed: Changed) => EvaluatedValues {
+  const { stress, lengths } = recorded;
+  const highest = result.maximumIndex < stress.length ? maximumIndex(stress) : result.maximumIndex;
+  const step = resolution(stress.map((R) => R * lengths.area)) / lengths.area;
+  const pauses = result.findings.flatMap(({ code, range }) => (code === 'pause' && range ? [range] : []));
+  return ({ strain = recorded.strain, elasticLengthRatio = recorded.elasticLengthRatio, settings: other }) => {
+    const curve: StressStrainCurve = { strain: strain.slice(), stress };
+    const asked = { ...settings, ...other };
+    const numbers = tensionKernel({ curve, stress, highest, resolution: step, pauses, elasticLengthRatio }, asked);
+    return {
+      ...elasticQuantities(numbers, curve, false, {}),
+      ...yieldQuantities(numbers, asked),
+      ...extensionQuantities(numbers),
+      ...hardeningQuantities(numbers),
+    };
+  };
+}
