@@ -21,16 +21,16 @@ function criterionOf(
   window: Extract<WindowChoice, { by: 'lower-bound' | 'relative-error' }>,
   startShare: number,
   spanShare: number,
-): readonly [WindowChoice, Pick<WindowTask, 'score' | 'slopeFor' | 'unit' | 'gap'>] {
+): readonly [WindowChoice, Pick<WindowTask, 'score' | 'slopeFor' | 'perError' | 'unit' | 'gap'>] {
   if (window.by === 'relative-error')
     return [
       { by: window.by, startShare, spanShare },
-      { score: (slope, error) => (slope > 0 ? -error / slope : -Infinity), slopeFor: () => 0, unit: 1, gap: 0 },
+      { score: (slope, error) => (slope > 0 ? -error / slope : -Infinity), slopeFor: () => 0, perError: (score) => -1 / score, unit: 1, gap: 0 },
     ];
   const { z = Z, gap = 0 } = window;
   return [
     { by: window.by, z, startShare, spanShare, gap },
-    { score: (slope, error) => slope - z * error, slopeFor: (score) => score, unit: 0, gap },
+    { score: (slope, error) => slope - z * error, slopeFor: (score) => score, perError: () => z, unit: 0, gap },
   ];
 }
 

@@ -2,13 +2,16 @@ import { offer, type Incumbent } from './windowIncumbent.js';
 import { BLOCK, type WindowMoments } from './windowMoments.js';
 import type { WindowTask } from './windowTask.js';
 
+/** Less than 1 by more than the rounding of a product of sums. */
+const ALMOST = 1 - 1e-12;
+
 /** @internal Tries every window that starts in block a and ends in block b. */
 export function tryBlocks(task: WindowTask, { base, sums, block }: WindowMoments, a: number, b: number, best: Incumbent): void {
-  const { strain, stress, start, points, span, score, slopeFor } = task;
+  const { strain, stress, start, points, span, score, slopeFor, perError } = task;
   const { slope, x0, y0 } = base;
   const { x, r } = block;
-  // a line must rise, and steeply enough
-  let needed = Math.max(0, slopeFor(best.floor)) - slope;
+  let needed = slopeFor(best.floor) - slope;
+  let errors = perError(best.floor) ** 2;
   const n = task.end - start;
   const apart = a < b;
   const bFirst = start + b * BLOCK;
@@ -49,8 +52,12 @@ export function tryBlocks(task: WindowTask, { base, sums, block }: WindowMoments
       sxr += u * v;
       srr += v * v;
       const count = b * BLOCK + j - i + 1;
-      // cheap, without a division, and enough for most: the slope alone falls short
-      if (count * sxr - sx * sr < needed * (count * sxx - sx * sx) || count < points) continue;
+      if (count < points) continue;
+      // without a division or a root, and enough for most: slope - needed >= errors * standard error, both sides squared and times count * xx
+      const nxx = count * sxx - sx * sx;
+      const nxr = count * sxr - sx * sr;
+      const above = nxr - needed * nxx;
+      if (above < 0 || above * above * (count - 2) < errors * (ALMOST * (count * srr - sr * sr) * nxx - nxr * nxr)) continue;
       const xx = sxx - (sx * sx) / count;
       if (!(xx > 0)) continue;
       const xr = sxr - (sx * sr) / count;
@@ -62,7 +69,8 @@ export function tryBlocks(task: WindowTask, { base, sums, block }: WindowMoments
       const value = score(slope + d, Math.sqrt(rest / ((count - 2) * xx)));
       if (value < best.floor) continue;
       offer(task, best, i, b * BLOCK + j, slope + d, value, rise);
-      needed = Math.max(0, slopeFor(best.floor)) - slope;
+      needed = slopeFor(best.floor) - slope;
+      errors = perError(best.floor) ** 2;
     }
   }
 }

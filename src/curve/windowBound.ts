@@ -41,7 +41,7 @@ import type { WindowTask } from './windowTask.js';
 const greatestProduct = (p: number, q: number, s: number, t: number): number => Math.max(p * s, p * t, q * s, q * t);
 
 /** Of ranges up to so many blocks the residuals are summed one by one. */
-const SHORT = 2;
+const SHORT = 1;
 
 /** The most that the samples next to inner can give to N: from sample `from`, beside inner, as far as `to` at most. */
 function greatestPart(

@@ -95,6 +95,15 @@ export function windowLattice(task: WindowTask, best: Incumbent): WindowLattice 
   return found;
 }
 
+/** Whether a window shares less than half of the samples of the longer one with each of others. */
+function apart(first: number, last: number, others: readonly FoundWindow[]): boolean {
+  for (const other of others) {
+    const shared = Math.min(last, other.last) - Math.max(first, other.first) + 1;
+    if (shared >= 0.5 * Math.max(last - first + 1, other.last - other.first + 1)) return false;
+  }
+  return true;
+}
+
 /** @internal Good windows that share less than half of their samples with the best and with each other, best first. */
 export function runnersUp({ count, first, last, slope, score }: WindowLattice, best: FoundWindow, most: number): FoundWindow[] {
   const chosen = [best];
@@ -102,11 +111,7 @@ export function runnersUp({ count, first, last, slope, score }: WindowLattice, b
     let next = -1;
     for (let k = 0; k < count; k += 1) {
       if (next >= 0 && score[k]! <= score[next]!) continue;
-      const apart = chosen.every((other) => {
-        const shared = Math.min(last[k]!, other.last) - Math.max(first[k]!, other.first) + 1;
-        return shared < 0.5 * Math.max(last[k]! - first[k]! + 1, other.last - other.first + 1);
-      });
-      if (apart) next = k;
+      if (apart(first[k]!, last[k]!, chosen)) next = k;
     }
     if (next < 0) break;
     chosen.push({ first: first[next]!, last: last[next]!, slope: slope[next]!, score: score[next]! });

@@ -1,5 +1,5 @@
 /** @internal Samples of a block; the ends of windows within a block are tried one by one. */
-export const BLOCK = 8;
+export const BLOCK = 16;
 
 /** @internal A line near the answer, taken off the stress before sums are made: what remains is small, so no digits are lost. */
 export interface BaseLine {

@@ -59,7 +59,7 @@ export const hollomonShape: LawShape<Name> = {
   // the one exponent of the logarithms is near enough: beside it there is no other valley
   starts: (points, held) => {
     const n = held?.exponent ?? logLine(points).line?.slope ?? NaN;
-    return [[held?.strengthCoefficient ?? projected(points, (e) => e ** n), n]];
+    return [[held?.strengthCoefficient ?? projected(points, (_, k) => Math.exp(n * points.logarithm[k]!)), n]];
   },
   flat: ([K, n]) => !(K! > 0) || !(n! > NO_EXPONENT),
 };

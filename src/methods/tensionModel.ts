@@ -124,6 +124,7 @@ function changedRecord({ record, withoutFrame, lengths }: TensionTask, change: T
 export function tensionModel(task: TensionTask): (change: TensionChange) => readonly Quantity[] {
   const { piece, settings } = task;
   const room = roomFor(task.record);
+  const definitions = [settings.proportionalLimit];
   return (change) => {
     const area = changedArea(piece.section, change.inputs);
     const lengths = changedLengths(task, change.inputs, area);
@@ -138,6 +139,7 @@ export function tensionModel(task: TensionTask): (change: TensionChange) => read
         ...(change.forceNoise ? {} : { highest: task.top }),
         resolution: task.resolution,
         pauses: task.pauses,
+        definitions,
         elasticLengthRatio: task.elasticLengthRatio(recorded, lengths),
         slopeFactor: change.slopeFactor,
       },
