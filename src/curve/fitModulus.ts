@@ -34,6 +34,14 @@ function criterionOf(
   ];
 }
 
+/** First of the samples before `end` from which on none lies below a level. */
+function firstAbove(stress: Float64Array, end: number, level: number): number {
+  let i = end;
+  while (i > 3 && stress[i - 1]! >= level && stress[i - 2]! >= level && stress[i - 3]! >= level && stress[i - 4]! >= level) i -= 4;
+  while (i > 0 && stress[i - 1]! >= level) i -= 1;
+  return i;
+}
+
 /** The line through a window, with all that describes it. */
 function describe(
   { strain, stress }: StressStrainCurve,
@@ -80,8 +88,7 @@ export function fitModulusKernel(
   const { end, offsetStress } = coarse;
   const { startShare = SHARE, spanShare = SHARE } = window;
   const [criterion, scoring] = criterionOf(window, startShare, spanShare);
-  let start = end;
-  while (start > 0 && stress[start - 1]! >= startShare * offsetStress) start -= 1;
+  const start = firstAbove(stress, end, startShare * offsetStress);
   const tries = [
     { start, span: spanShare, points: POINTS, eased: [] },
     { start: 0, span: spanShare, points: POINTS, eased: ['start'] },

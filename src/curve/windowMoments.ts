@@ -1,7 +1,11 @@
+import type { WindowTask } from './windowTask.js';
+
 /** Samples of a block of a short and of a long record; the ends of windows within a block are tried one by one. */
 const SHORT_BLOCK = 8;
 const LONG_BLOCK = 16;
 const LONG = 20_000;
+/** Of a long record that is not searched to the end. */
+const COARSE_BLOCK = 32;
 
 /** @internal A line that is taken off the stress before sums are made: what remains is small, so few digits are lost. */
 export interface BaseLine {
@@ -27,28 +31,32 @@ export interface WindowMoments {
 }
 
 /** Least x from each block on, and greatest up to it. */
-function ranges(strain: Float64Array, start: number, end: number, size: number, blocks: number, x0: number) {
-  const n = end - start;
+function ranges({ strain, start, end }: WindowTask, size: number, blocks: number, x0: number) {
   const leastFrom = new Float64Array(blocks);
   const greatestUpTo = new Float64Array(blocks);
-  for (let block = 0, high = -Infinity; block < blocks; block += 1) {
-    for (let i = block * size, stop = Math.min(i + size, n); i < stop; i += 1) if (strain[start + i]! > high) high = strain[start + i]!;
-    greatestUpTo[block] = high - x0;
+  let greatest = -Infinity;
+  for (let block = 0, i = start; block < blocks; block += 1) {
+    let least = Infinity;
+    for (const stop = Math.min(i + size, end); i < stop; i += 1) {
+      const u = strain[i]! - x0;
+      if (u < least) least = u;
+      if (u > greatest) greatest = u;
+    }
+    leastFrom[block] = least;
+    greatestUpTo[block] = greatest;
   }
-  for (let block = blocks - 1, low = Infinity; block >= 0; block -= 1) {
-    for (let i = block * size, stop = Math.min(i + size, n); i < stop; i += 1) if (strain[start + i]! < low) low = strain[start + i]!;
-    leastFrom[block] = low - x0;
-  }
+  for (let block = blocks - 2; block >= 0; block -= 1) if (leastFrom[block + 1]! < leastFrom[block]!) leastFrom[block] = leastFrom[block + 1]!;
   return { leastFrom, greatestUpTo };
 }
 
-/** @internal Moments of samples start to end (end excluded) about a line of this slope through the middle one. */
-export function windowMoments(strain: Float64Array, stress: Float64Array, start: number, end: number, slope: number): WindowMoments {
+/** @internal Moments of the samples of a task, about a line of its slope through the middle one. */
+export function windowMoments(task: WindowTask): WindowMoments {
+  const { strain, stress, start, end, slope, gap } = task;
   const n = end - start;
   const middle = start + (n >> 1);
   const x0 = strain[middle]!;
   const y0 = stress[middle]!;
-  const size = n < LONG ? SHORT_BLOCK : LONG_BLOCK;
+  const size = n < LONG ? SHORT_BLOCK : gap > 0 ? COARSE_BLOCK : LONG_BLOCK;
   const blocks = Math.ceil(n / size);
   const sums = new Float64Array(5 * (blocks + 1));
   let sx = 0;
@@ -68,7 +76,7 @@ export function windowMoments(strain: Float64Array, stress: Float64Array, start:
     for (const stop = Math.min(i + size, end); i < stop; i += 1) {
       const u = strain[i]! - x0;
       const v = stress[i]! - y0 - slope * u;
-      if (!goesBack && u < before) goesBack = true;
+      if (u < before) goesBack = true;
       before = u;
       bx += u;
       br += v;
@@ -88,6 +96,6 @@ export function windowMoments(strain: Float64Array, stress: Float64Array, start:
     blocks,
     sums,
     room: new Float64Array(2 * size),
-    ...(goesBack ? ranges(strain, start, end, size, blocks, x0) : { leastFrom: undefined, greatestUpTo: undefined }),
+    ...(goesBack ? ranges(task, size, blocks, x0) : { leastFrom: undefined, greatestUpTo: undefined }),
   };
 }

@@ -32,9 +32,9 @@ function searchBox(task: WindowTask, moments: WindowMoments, tree: WindowTree, a
 
 /** @internal The best window by `task.score`, with runners-up; undefined where no window qualifies. */
 export function windowSearch(task: WindowTask): { readonly best: FoundWindow; readonly runnersUp: readonly FoundWindow[] } | undefined {
-  const { strain, stress, start, end, slope } = task;
+  const { start, end } = task;
   if (end - start < task.points) return undefined;
-  const moments = windowMoments(strain, stress, start, end, slope);
+  const moments = windowMoments(task);
   let found = noIncumbent(task, -Infinity);
   const lattice = windowLattice(task, moments, found);
   if (found.first >= 0) climb(task, moments, found);
