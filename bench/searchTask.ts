@@ -4,7 +4,12 @@ import { maximumIndex } from '../src/numeric/index.js';
 
 type Scoring = Pick<WindowTask, 'score' | 'slopeFor' | 'perError' | 'unit'>;
 export const lowerBound: Scoring = { score: (slope, error) => slope - 4 * error, slopeFor: (score) => score, perError: () => 4, unit: 0 };
-export const relativeError: Scoring = { score: (slope, error) => (slope > 0 ? -error / slope : -Infinity), slopeFor: () => 0, perError: (score) => -1 / score, unit: 1 };
+export const relativeError: Scoring = {
+  score: (slope, error) => (slope > 0 ? -error / slope : -Infinity),
+  slopeFor: () => 0,
+  perError: (score) => -1 / score,
+  unit: 1,
+};
 
 /** The search that `fitModulus` makes for a curve, for comparison with others; undefined where there is no coarse line. */
 export function searchTask(

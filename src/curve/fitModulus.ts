@@ -25,7 +25,13 @@ function criterionOf(
   if (window.by === 'relative-error')
     return [
       { by: window.by, startShare, spanShare },
-      { score: (slope, error) => (slope > 0 ? -error / slope : -Infinity), slopeFor: () => 0, perError: (score) => -1 / score, unit: 1, gap: 0 },
+      {
+        score: (slope, error) => (slope > 0 ? -error / slope : -Infinity),
+        slopeFor: () => 0,
+        perError: (score) => -1 / score,
+        unit: 1,
+        gap: 0,
+      },
     ];
   const { z = Z, gap = 0 } = window;
   return [
@@ -96,8 +102,8 @@ export function fitModulusKernel(
     { start: 0, span: spanShare, points: 3, eased: ['start', 'points'] },
     { start: 0, span: 0, points: 3, eased: ['start', 'points', 'span'] },
   ] as const;
-  for (const { eased, ...bounds } of tries) {
-    const found = windowSearch({ ...bounds, span: bounds.span * offsetStress, strain, stress, end, slope: coarse.slope, ...scoring });
+  for (const { start: from, span, points, eased } of tries) {
+    const found = windowSearch({ strain, stress, start: from, end, slope: coarse.slope, span: span * offsetStress, points, ...scoring });
     if (!found) continue;
     return describe(curve, found.best.first, found.best.last, {
       criterion,

@@ -53,7 +53,7 @@ export function tryBlocks(task: WindowTask, { base, sums, size, room }: WindowMo
       srr += v * v;
       const count = b * size + j - i + 1;
       if (count < points) continue;
-      // without a division or a root, and enough for most: slope - needed >= errors * standard error, both sides squared and times count * xx
+      // without a division or a root, and enough for most: d - needed >= perError standard errors, squared and times (count - 2) nxx²
       const nxx = count * sxx - sx * sx;
       const nxr = count * sxr - sx * sr;
       const above = nxr - needed * nxx;

@@ -24,18 +24,19 @@ import type { WindowTree } from './windowTree.js';
  *    and m at least the least x of A), and B no farther than its greatest x less the least m.
  * 5. Better where e is mostly noise: W meets A in its last samples, i to the end of A. With p the middle of the range of x over A the part
  *    of A in N is (p - m) S + (sum of (x - p) e), S being the sum of e over those samples. The second sum is at most half the width of A times
- *    sqrt(n_A E_A). S is the sum of r, which lies between the running sum of r at the end of A less its greatest and less its least value
- *    within A, less the sum of c + d x, which is within n_A max |c + d x|, taken at an end of the range of x over A. Likewise for B, met in
- *    its first samples. A running sum of noise grows as the root of the number of samples, not as the number; that is what keeps boxes few.
+ *    sqrt(n_A E_A). Let s = r - c' - d' x, the line c' + d' x being that of a good window (windowTree.ts). S is the sum of s, which lies
+ *    between the running sum of s at the end of A less its greatest and less its least value within A, less the sum of (c - c') + (d - d') x,
+ *    which is within n_A times its greatest absolute value, taken at an end of the range of x over A. Likewise for B, met in its first samples. A running sum of noise grows as the root of the number of samples, not as the number; that is what keeps boxes few.
  * 6. Where A and B are short, their parts of N are summed sample by sample, for every place where a window may begin or end.
  *
  * 7. The rise of a line over its window is its slope times its strain, at most the bound of the slope times the range of x; a box whose rise
  *    falls short of the least is dropped. Where inner is empty: the two end samples alone hold half of (their distance)^2 in Sxx(W), and
  *    slope^2 <= Syy(W) / Sxx(W); so the rise, squared, is at most 2 Syy(W) <= 2 Syy(outer).
+ *    A box whose least error and slope of inner alone, before any N is added, pass both tests is kept at once: to keep a box is never wrong.
  * 8. A score that never falls with the slope and never rises with the standard error is thereby bounded over the whole box. A box is dropped
  *    where its bound does not tie with the highest score found, or where it ties at best and its windows rise over no more than the
- *    incumbent. So the highest score is found to one tie (1e-9), and the widest of the windows that tie with it; sums of running moments about a
- *    line near the answer carry it to better than that.
+ *    incumbent. So the highest score is found to one tie (1e-9), and the widest of the windows that tie with it; sums of running moments about the
+ *    coarse line carry it to better than that.
  */
 
 /** Greatest product of a number of the first range with one of the second. */

@@ -34,18 +34,14 @@ export interface WindowMoments {
 function ranges({ strain, start, end }: WindowTask, size: number, blocks: number, x0: number) {
   const leastFrom = new Float64Array(blocks);
   const greatestUpTo = new Float64Array(blocks);
-  let greatest = -Infinity;
-  for (let block = 0, i = start; block < blocks; block += 1) {
-    let least = Infinity;
-    for (const stop = Math.min(i + size, end); i < stop; i += 1) {
-      const u = strain[i]! - x0;
-      if (u < least) least = u;
-      if (u > greatest) greatest = u;
-    }
-    leastFrom[block] = least;
-    greatestUpTo[block] = greatest;
+  for (let block = 0, high = -Infinity, i = start; block < blocks; block += 1) {
+    for (const stop = Math.min(i + size, end); i < stop; i += 1) if (strain[i]! > high) high = strain[i]!;
+    greatestUpTo[block] = high - x0;
   }
-  for (let block = blocks - 2; block >= 0; block -= 1) if (leastFrom[block + 1]! < leastFrom[block]!) leastFrom[block] = leastFrom[block + 1]!;
+  for (let block = blocks - 1, low = Infinity, i = end - 1; block >= 0; block -= 1) {
+    for (const stop = start + block * size; i >= stop; i -= 1) if (strain[i]! < low) low = strain[i]!;
+    leastFrom[block] = low - x0;
+  }
   return { leastFrom, greatestUpTo };
 }
 
@@ -76,7 +72,7 @@ export function windowMoments(task: WindowTask): WindowMoments {
     for (const stop = Math.min(i + size, end); i < stop; i += 1) {
       const u = strain[i]! - x0;
       const v = stress[i]! - y0 - slope * u;
-      if (u < before) goesBack = true;
+      if (!goesBack && u < before) goesBack = true;
       before = u;
       bx += u;
       br += v;

@@ -10,7 +10,7 @@ import { windowTree, type WindowTree } from './windowTree.js';
 /*
  * Exact search for the best window of a straight line: branch and bound over all pairs of first and last sample.
  *
- * A lattice of windows gives the first incumbent. A *box* holds all windows that start in one range of blocks and end in another; where
+ * One walk over the samples gives running moments at the edges of blocks. A lattice of windows gives the first incumbent. A *box* holds all windows that start in one range of blocks and end in another; where
  * none of them can beat the incumbent (windowBound.ts, with the proof) it is dropped, any other is halved, down to pairs of blocks whose
  * windows are all tried.
  */

@@ -31,10 +31,10 @@ function bestEnd<Name extends string>(
   { lowest, highest }: Limits,
   starts: readonly (readonly number[])[],
 ): GaussNewtonEnd | undefined {
-  const task = { ...taskOf(shape, points), lowest, highest };
+  const task = { lowest, highest, ...taskOf(shape, points) };
   let best: GaussNewtonEnd | undefined;
   for (const start of starts) {
-    const end = gaussNewton({ ...task, start });
+    const end = gaussNewton({ start, ...task });
     if (Number.isFinite(end.residualSumOfSquares) && (!best || end.residualSumOfSquares < best.residualSumOfSquares)) best = end;
   }
   return best;

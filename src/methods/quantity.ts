@@ -12,9 +12,7 @@ export const quantity = (
   source: string,
   standardUncertainty?: number,
 ): Quantity =>
-  standardUncertainty === undefined
-    ? { symbol, name, value, unit, source }
-    : { symbol, name, value, unit, source, standardUncertainty };
+  standardUncertainty === undefined ? { symbol, name, value, unit, source } : { symbol, name, value, unit, source, standardUncertainty };
 
 /** @internal 0.002 as the index of a symbol: 0.2. */
 export const percent = (strain: number): string => String(Number((100 * strain).toPrecision(12)));

@@ -102,7 +102,7 @@ export function hollomonOf(flow: StressStrainCurve): TensionNumbers['hardening']
   const to = flow.strain[last]!;
   const from = to > 2 * FIT_FROM ? Math.max(FIT_FROM, flow.strain[0]!) : flow.strain[0]!;
   if (to <= from) return undefined; // noise on a curve without plastic strain
-  return { ...fitHollomon(flow, { from, to }), range: [from, to] };
+  return Object.assign(fitHollomon(flow, { from, to }), { range: [from, to] as const });
 }
 
 /** The hardening law between yielding and maximum. */

@@ -149,10 +149,10 @@ export function tensionModel(task: TensionTask): (change: TensionChange) => read
     const lengthAfter = broken.length === undefined ? undefined : (change.inputs['finalGaugeLength'] ?? broken.length);
     const areaAfter = broken.area === undefined ? undefined : (change.inputs['finalArea'] ?? broken.area);
     const changedPiece = { ...piece, section: { ...piece.section, area }, gaugeLength: lengths.gaugeLength };
-    return quantitiesOf({
-      ...tensionQuantities(numbers, curve, stress, settings, task.isModulus, {}),
-      maximumForce: maximumForce(record.force[numbers.maximumSample]!),
-      ...afterFracture(changedPiece, { ...broken, length: lengthAfter, area: areaAfter }),
-    });
+    return [
+      ...quantitiesOf(tensionQuantities(numbers, curve, stress, settings, task.isModulus, {})),
+      maximumForce(record.force[numbers.maximumSample]!),
+      ...quantitiesOf(afterFracture(changedPiece, { ...broken, length: lengthAfter, area: areaAfter })),
+    ];
   };
 }
