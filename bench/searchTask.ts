@@ -2,9 +2,14 @@ import { coarseLine } from '../src/curve/coarseLine.js';
 import type { WindowTask } from '../src/curve/windowTask.js';
 import { maximumIndex } from '../src/numeric/index.js';
 
-type Scoring = Pick<WindowTask, 'score' | 'slopeFor' | 'unit'>;
-export const lowerBound: Scoring = { score: (slope, error) => slope - 4 * error, slopeFor: (score) => score, unit: 0 };
-export const relativeError: Scoring = { score: (slope, error) => (slope > 0 ? -error / slope : -Infinity), slopeFor: () => 0, unit: 1 };
+type Scoring = Pick<WindowTask, 'score' | 'slopeFor' | 'perError' | 'unit'>;
+export const lowerBound: Scoring = { score: (slope, error) => slope - 4 * error, slopeFor: (score) => score, perError: () => 4, unit: 0 };
+export const relativeError: Scoring = {
+  score: (slope, error) => (slope > 0 ? -error / slope : -Infinity),
+  slopeFor: () => 0,
+  perError: (score) => -1 / score,
+  unit: 1,
+};
 
 /** The search that `fitModulus` makes for a curve, for comparison with others; undefined where there is no coarse line. */
 export function searchTask(

@@ -21,17 +21,31 @@ function criterionOf(
   window: Extract<WindowChoice, { by: 'lower-bound' | 'relative-error' }>,
   startShare: number,
   spanShare: number,
-): readonly [WindowChoice, Pick<WindowTask, 'score' | 'slopeFor' | 'unit' | 'gap'>] {
+): readonly [WindowChoice, Pick<WindowTask, 'score' | 'slopeFor' | 'perError' | 'unit' | 'gap'>] {
   if (window.by === 'relative-error')
     return [
       { by: window.by, startShare, spanShare },
-      { score: (slope, error) => (slope > 0 ? -error / slope : -Infinity), slopeFor: () => 0, unit: 1, gap: 0 },
+      {
+        score: (slope, error) => (slope > 0 ? -error / slope : -Infinity),
+        slopeFor: () => 0,
+        perError: (score) => -1 / score,
+        unit: 1,
+        gap: 0,
+      },
     ];
   const { z = Z, gap = 0 } = window;
   return [
     { by: window.by, z, startShare, spanShare, gap },
-    { score: (slope, error) => slope - z * error, slopeFor: (score) => score, unit: 0, gap },
+    { score: (slope, error) => slope - z * error, slopeFor: (score) => score, perError: () => z, unit: 0, gap },
   ];
+}
+
+/** First of the samples before `end` from which on none lies below a level. */
+function firstAbove(stress: Float64Array, end: number, level: number): number {
+  let i = end;
+  while (i > 3 && stress[i - 1]! >= level && stress[i - 2]! >= level && stress[i - 3]! >= level && stress[i - 4]! >= level) i -= 4;
+  while (i > 0 && stress[i - 1]! >= level) i -= 1;
+  return i;
 }
 
 /** The line through a window, with all that describes it. */
@@ -80,8 +94,7 @@ export function fitModulusKernel(
   const { end, offsetStress } = coarse;
   const { startShare = SHARE, spanShare = SHARE } = window;
   const [criterion, scoring] = criterionOf(window, startShare, spanShare);
-  let start = end;
-  while (start > 0 && stress[start - 1]! >= startShare * offsetStress) start -= 1;
+  const start = firstAbove(stress, end, startShare * offsetStress);
   const tries = [
     { start, span: spanShare, points: POINTS, eased: [] },
     { start: 0, span: spanShare, points: POINTS, eased: ['start'] },
@@ -89,8 +102,8 @@ export function fitModulusKernel(
     { start: 0, span: spanShare, points: 3, eased: ['start', 'points'] },
     { start: 0, span: 0, points: 3, eased: ['start', 'points', 'span'] },
   ] as const;
-  for (const { eased, ...bounds } of tries) {
-    const found = windowSearch({ ...bounds, span: bounds.span * offsetStress, strain, stress, end, slope: coarse.slope, ...scoring });
+  for (const { start: from, span, points, eased } of tries) {
+    const found = windowSearch({ strain, stress, start: from, end, slope: coarse.slope, span: span * offsetStress, points, ...scoring });
     if (!found) continue;
     return describe(curve, found.best.first, found.best.last, {
       criterion,

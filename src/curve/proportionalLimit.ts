@@ -104,11 +104,11 @@ function byTangent(curve: StressStrainCurve, task: ProportionalTask, share: numb
         };
       }
       lasting += 1;
-      if (lasting > 2 * half) return success({ ...point, definition });
+      if (lasting > 2 * half) return success({ stress: point.stress, strain: point.strain, definition });
     }
     before = tangent;
   }
-  if (point) return success({ ...point, definition });
+  if (point) return success({ stress: point.stress, strain: point.strain, definition });
   return failure('not-reached', `the tangent does not fall to ${share.toPrecision(3)} of the slope`);
 }
 

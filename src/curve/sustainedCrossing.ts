@@ -17,8 +17,15 @@ export function sustainedCrossing(
 ): number {
   let since = -1;
   let i = first;
-  // above the line, as most samples before a crossing are
-  while (i < end && stress[i]! >= slope * (strain[i]! - origin)) i += 1;
+  // above the line, as most samples before a crossing are: four at a time
+  while (
+    i + 3 < end &&
+    stress[i]! >= slope * (strain[i]! - origin) &&
+    stress[i + 1]! >= slope * (strain[i + 1]! - origin) &&
+    stress[i + 2]! >= slope * (strain[i + 2]! - origin) &&
+    stress[i + 3]! >= slope * (strain[i + 3]! - origin)
+  )
+    i += 4;
   for (; i < end; i += 1) {
     if (stress[i]! >= slope * (strain[i]! - origin)) since = -1;
     else {

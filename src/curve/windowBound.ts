@@ -1,6 +1,7 @@
 import { tieOf, type Incumbent } from './windowIncumbent.js';
-import { BLOCK, type BaseLine, type WindowMoments } from './windowMoments.js';
+import type { BaseLine, WindowMoments } from './windowMoments.js';
 import type { WindowTask } from './windowTask.js';
+import type { WindowTree } from './windowTree.js';
 
 /*
  * An upper bound of the score over a box of windows: all that start in one range of blocks and end in another. Only windows whose line
@@ -23,25 +24,26 @@ import type { WindowTask } from './windowTask.js';
  *    and m at least the least x of A), and B no farther than its greatest x less the least m.
  * 5. Better where e is mostly noise: W meets A in its last samples, i to the end of A. With p the middle of the range of x over A the part
  *    of A in N is (p - m) S + (sum of (x - p) e), S being the sum of e over those samples. The second sum is at most half the width of A times
- *    sqrt(n_A E_A). S is the sum of r, which lies between the running sum of r at the end of A less its greatest and less its least value
- *    within A, less the sum of c + d x, which is within n_A max |c + d x|, taken at an end of the range of x over A. Likewise for B, met in
- *    its first samples. A running sum of noise grows as the root of the number of samples, not as the number; that is what keeps boxes few.
+ *    sqrt(n_A E_A). Let s = r - c' - d' x, the line c' + d' x being that of a good window (windowTree.ts). S is the sum of s, which lies
+ *    between the running sum of s at the end of A less its greatest and less its least value within A, less the sum of (c - c') + (d - d') x,
+ *    which is within n_A times its greatest absolute value, taken at an end of the range of x over A. Likewise for B, met in its first samples. A running sum of noise grows as the root of the number of samples, not as the number; that is what keeps boxes few.
  * 6. Where A and B are short, their parts of N are summed sample by sample, for every place where a window may begin or end.
  *
  * 7. The rise of a line over its window is its slope times its strain, at most the bound of the slope times the range of x; a box whose rise
  *    falls short of the least is dropped. Where inner is empty: the two end samples alone hold half of (their distance)^2 in Sxx(W), and
  *    slope^2 <= Syy(W) / Sxx(W); so the rise, squared, is at most 2 Syy(W) <= 2 Syy(outer).
+ *    A box whose least error and slope of inner alone, before any N is added, pass both tests is kept at once: to keep a box is never wrong.
  * 8. A score that never falls with the slope and never rises with the standard error is thereby bounded over the whole box. A box is dropped
  *    where its bound does not tie with the highest score found, or where it ties at best and its windows rise over no more than the
- *    incumbent. So the highest score is found to one tie (1e-9), and the widest of the windows that tie with it; sums of running moments about a
- *    line near the answer carry it to better than that.
+ *    incumbent. So the highest score is found to one tie (1e-9), and the widest of the windows that tie with it; sums of running moments about the
+ *    coarse line carry it to better than that.
  */
 
 /** Greatest product of a number of the first range with one of the second. */
 const greatestProduct = (p: number, q: number, s: number, t: number): number => Math.max(p * s, p * t, q * s, q * t);
 
-/** Of ranges up to so many blocks the residuals are summed one by one. */
-const SHORT = 2;
+/** Of ranges up to so many samples the residuals are summed one by one. */
+const SHORT = 16;
 
 /** The most that the samples next to inner can give to N: from sample `from`, beside inner, as far as `to` at most. */
 function greatestPart(
@@ -72,10 +74,28 @@ function greatestPart(
   return most;
 }
 
+/** Root of the number of samples between two edges times the sum of their squares about the line c + d x. */
+function rootOfSquares(sums: Float64Array, from: number, to: number, count: number, c: number, d: number): number {
+  const x = sums[to]! - sums[from]!;
+  const r = sums[to + 1]! - sums[from + 1]!;
+  const xx = sums[to + 2]! - sums[from + 2]!;
+  const xr = sums[to + 3]! - sums[from + 3]!;
+  const rr = sums[to + 4]! - sums[from + 4]!;
+  return Math.sqrt(Math.max(0, count * (rr - 2 * c * r - 2 * d * xr + 2 * c * d * x + c * c * count + d * d * xx)));
+}
+
 /** @internal True where no window that starts within node a and ends within node b, both of `size` blocks, can be the best. */
-export function hopeless(task: WindowTask, moments: WindowMoments, a: number, b: number, size: number, best: Incumbent): boolean {
-  const { base, sums, blocks, width, lowest, highest, leastFrom, greatestUpTo } = moments;
+export function hopeless(
+  task: WindowTask,
+  { base, sums, size: samples, blocks, leastFrom, greatestUpTo }: WindowMoments,
+  tree: WindowTree,
+  a: number,
+  b: number,
+  size: number,
+  best: Incumbent,
+): boolean {
   const { strain, start, points, span, score, gap } = task;
+  const { width, lowest, highest } = tree;
   const nodes = width / size; // on this level, the first of them being number `nodes`
   const a0 = (a - nodes) * size;
   const b0 = (b - nodes) * size;
@@ -83,14 +103,14 @@ export function hopeless(task: WindowTask, moments: WindowMoments, a: number, b:
   const a1 = Math.min(a0 + size, blocks);
   const b1 = Math.min(b0 + size, blocks);
   const n = task.end - start;
-  const outerEnd = Math.min(b1 * BLOCK, n);
-  const outerCount = outerEnd - a0 * BLOCK;
+  const outerEnd = Math.min(b1 * samples, n);
+  const outerCount = outerEnd - a0 * samples;
   if (outerCount < points) return true;
   const o = 5 * a0;
   const z = 5 * b1;
   const ox = sums[z]! - sums[o]!;
   const oxx = sums[z + 2]! - sums[o + 2]! - (ox * ox) / outerCount;
-  const innerCount = (b0 - a1) * BLOCK;
+  const innerCount = (b0 - a1) * samples;
   if (innerCount < 3) {
     const or = sums[z + 1]! - sums[o + 1]!;
     const oxr = sums[z + 3]! - sums[o + 3]! - (ox * or) / outerCount;
@@ -108,43 +128,41 @@ export function hopeless(task: WindowTask, moments: WindowMoments, a: number, b:
   const d = ixr / ixx;
   const c = (ir - d * ix) * share;
   const rest = Math.max(0, sums[q + 4]! - sums[p + 4]! - ir * ir * share - d * ixr);
-  // squares of A and B about the line of inner
-  const aCount = (a1 - a0) * BLOCK;
-  const bCount = outerEnd - b0 * BLOCK;
-  const ax = sums[p]! - sums[o]!;
-  const ar = sums[p + 1]! - sums[o + 1]!;
-  const axr = sums[p + 3]! - sums[o + 3]!;
-  const aSquares =
-    sums[p + 4]! - sums[o + 4]! - 2 * c * ar - 2 * d * axr + 2 * c * d * ax + c * c * aCount + d * d * (sums[p + 2]! - sums[o + 2]!);
-  const bx = sums[z]! - sums[q]!;
-  const br = sums[z + 1]! - sums[q + 1]!;
-  const bxr = sums[z + 3]! - sums[q + 3]!;
-  const bSquares =
-    sums[z + 4]! - sums[q + 4]! - 2 * c * br - 2 * d * bxr + 2 * c * d * bx + c * c * bCount + d * d * (sums[z + 2]! - sums[q + 2]!);
-  const aRoot = Math.sqrt(Math.max(0, aCount * aSquares));
-  const bRoot = Math.sqrt(Math.max(0, bCount * bSquares));
-
-  // where x of A, of B and the mean of x over a window may lie
-  const aLow = leastFrom ? leastFrom[a0]! : strain[start + a0 * BLOCK]! - base.x0;
-  const aHigh = greatestUpTo ? greatestUpTo[a1 - 1]! : strain[start + a1 * BLOCK - 1]! - base.x0;
-  const bLow = leastFrom ? leastFrom[b0]! : strain[start + b0 * BLOCK]! - base.x0;
+  const leastError = Math.sqrt(rest / ((outerCount - 2) * oxx));
+  const limit = best.top + Math.max(gap * Math.abs(best.top), tieOf(task, best.top));
+  const aLow = leastFrom ? leastFrom[a0]! : strain[start + a0 * samples]! - base.x0;
   const bHigh = greatestUpTo ? greatestUpTo[b1 - 1]! : strain[start + outerEnd - 1]! - base.x0;
   const distance = bHigh - aLow;
-  let most = distance * (aRoot + bRoot);
-  if (innerCount * aHigh <= ix && ix <= innerCount * bLow) {
-    const lowMean = (ix + aCount * aLow) / (innerCount + aCount);
-    const highMean = (ix + bCount * bHigh) / (innerCount + bCount);
-    const aPlace = (aLow + aHigh) / 2;
-    const bPlace = (bLow + bHigh) / 2;
-    if (size <= SHORT)
-      most =
-        greatestPart(task, base, c, d, a1 * BLOCK - 1, a0 * BLOCK, aPlace, lowMean, highMean) +
-        greatestPart(task, base, c, d, b0 * BLOCK, outerEnd - 1, bPlace, lowMean, highMean);
-    else {
-      const aReach = aCount * Math.max(Math.abs(c + d * aLow), Math.abs(c + d * aHigh));
-      const bReach = bCount * Math.max(Math.abs(c + d * bLow), Math.abs(c + d * bHigh));
-      const aEnd = sums[p + 1]!;
-      const bBegin = sums[q + 1]!;
+  // the slope of inner alone keeps the box: no need to know how much more it may be
+  if (score(base.slope + d, leastError) > limit && (base.slope + d) * distance >= span) return false;
+
+  // where x of A, of B and the mean of x over a window may lie
+  const aCount = (a1 - a0) * samples;
+  const bCount = outerEnd - b0 * samples;
+  const aHigh = greatestUpTo ? greatestUpTo[a1 - 1]! : strain[start + a1 * samples - 1]! - base.x0;
+  const bLow = leastFrom ? leastFrom[b0]! : strain[start + b0 * samples]! - base.x0;
+  const aside = innerCount * aHigh <= ix && ix <= innerCount * bLow;
+  const lowMean = (ix + aCount * aLow) / (innerCount + aCount);
+  const highMean = (ix + bCount * bHigh) / (innerCount + bCount);
+  const aPlace = (aLow + aHigh) / 2;
+  const bPlace = (bLow + bHigh) / 2;
+  let most: number;
+  if (aside && aCount <= SHORT)
+    most =
+      greatestPart(task, base, c, d, a1 * samples - 1, a0 * samples, aPlace, lowMean, highMean) +
+      greatestPart(task, base, c, d, b0 * samples, outerEnd - 1, bPlace, lowMean, highMean);
+  else {
+    const aRoot = rootOfSquares(sums, o, p, aCount, c, d);
+    const bRoot = rootOfSquares(sums, q, z, bCount, c, d);
+    most = distance * (aRoot + bRoot);
+    if (aside) {
+      // the line of inner against the one that running sums are about
+      const cc = c - tree.c;
+      const dd = d - tree.d;
+      const aReach = aCount * Math.max(Math.abs(cc + dd * aLow), Math.abs(cc + dd * aHigh));
+      const bReach = bCount * Math.max(Math.abs(cc + dd * bLow), Math.abs(cc + dd * bHigh));
+      const aEnd = sums[p + 1]! - tree.c * a1 * samples - tree.d * sums[p]!;
+      const bBegin = sums[q + 1]! - tree.c * b0 * samples - tree.d * sums[q]!;
       most = Math.min(
         (highMean - aLow) * aRoot + (bHigh - lowMean) * bRoot,
         greatestProduct(aPlace - highMean, aPlace - lowMean, aEnd - highest[a]! - aReach, aEnd - lowest[a]! + aReach) +
@@ -157,8 +175,8 @@ export function hopeless(task: WindowTask, moments: WindowMoments, a: number, b:
   const highestSlope = base.slope + d + most / (most > 0 ? ixx : oxx);
   const widestRise = highestSlope * distance;
   if (highestSlope <= 0 || widestRise < span) return true;
-  const bound = score(highestSlope, Math.sqrt(rest / ((outerCount - 2) * oxx)));
+  const bound = score(highestSlope, leastError);
   if (bound < best.floor) return true;
   // no more than a tie, and no wider
-  return bound <= best.top + Math.max(gap * Math.abs(best.top), tieOf(task, best.top)) && (gap > 0 || widestRise <= best.rise);
+  return bound <= limit && (gap > 0 || widestRise <= best.rise);
 }

@@ -1,16 +1,16 @@
 import { offer, type Incumbent } from './windowIncumbent.js';
-import { BLOCK, type WindowMoments } from './windowMoments.js';
+import type { WindowMoments } from './windowMoments.js';
 import type { WindowTask } from './windowTask.js';
 
 /** @internal Moves the ends of the best window by ever smaller numbers of blocks while that improves it: the better the incumbent, the fewer boxes. */
-export function climb(task: WindowTask, { base, sums, blocks }: WindowMoments, best: Incumbent): void {
+export function climb(task: WindowTask, { base, sums, blocks, size }: WindowMoments, best: Incumbent): void {
   const { strain, start, points, span, score } = task;
   const n = task.end - start;
   /** Offers the window of blocks a to b (excluded); true where it is the best now. */
   const better = (a: number, b: number): boolean => {
     if (a < 0 || b > blocks || a >= b) return false;
-    const first = a * BLOCK;
-    const last = Math.min(b * BLOCK, n) - 1;
+    const first = a * size;
+    const last = Math.min(b * size, n) - 1;
     const count = last - first + 1;
     const p = 5 * a;
     const q = 5 * b;
@@ -27,8 +27,8 @@ export function climb(task: WindowTask, { base, sums, blocks }: WindowMoments, b
     offer(task, best, first, last, base.slope + d, value, rise);
     return true;
   };
-  let a = Math.round(best.first / BLOCK);
-  let b = Math.round((best.last + 1) / BLOCK);
+  let a = Math.round(best.first / size);
+  let b = Math.round((best.last + 1) / size);
   for (let step = Math.max(1, blocks >> 6); step > 0; step >>= 1)
     for (let moved = true; moved;) {
       moved = true;

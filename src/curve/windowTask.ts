@@ -16,8 +16,9 @@ export interface WindowTask {
   /** Least number of samples, at least 3. */
   readonly points: number;
   readonly score: WindowScore;
-  /** The slope below which no window reaches a score, however small its standard error. */
+  /** A window reaches a score where its slope is at least `slopeFor(score) + perError(score)` standard errors. */
   readonly slopeFor: (score: number) => number;
+  readonly perError: (score: number) => number;
   /** Scores closer than 1e-9 of themselves, or of this, are equal: 0 where a score is a slope, 1 where it is a share of it. */
   readonly unit: number;
   /** Scores may miss the best by this much of it; 0 is exact. */

@@ -1,5 +1,5 @@
 import type { CurveColumns, Outcome } from '../base/index.js';
-import { fitShape, flattened, type FitOptions, type FitReason, type FitSummary } from './fitShape.js';
+import { fitShape, type FitOptions, type FitReason, type FitSummary } from './fitShape.js';
 import type { HockettSherbyParameters } from './hockettSherby.js';
 import { geometric, projectedLine, type LawShape } from './lawShape.js';
 
@@ -70,5 +70,5 @@ export const hockettSherbyShape: LawShape<Name> = {
  * @see Hockett and Sherby, J. Mech. Phys. Solids 23 (1975) 87. Checked in `test/hardening/fits.test.ts`.
  */
 export function fitHockettSherby(flow: CurveColumns, options: FitOptions<Name> = {}): Outcome<HockettSherbyFit, FitReason> {
-  return flattened(fitShape('fitHockettSherby', hockettSherbyShape, flow, options));
+  return fitShape('fitHockettSherby', hockettSherbyShape, flow, options);
 }

@@ -10,7 +10,7 @@ import {
 } from '../base/index.js';
 import { lineFit } from '../numeric/index.js';
 import { aicc } from './aicc.js';
-import { fitShape, flattened, type FitOptions, type FitReason, type FitSummary } from './fitShape.js';
+import { fitShape, type FitOptions, type FitReason, type FitSummary } from './fitShape.js';
 import { flowRange } from './flowRange.js';
 import type { HollomonParameters } from './hollomon.js';
 import { lawPoints, projected, type LawPoints, type LawShape } from './lawShape.js';
@@ -59,7 +59,7 @@ export const hollomonShape: LawShape<Name> = {
   // the one exponent of the logarithms is near enough: beside it there is no other valley
   starts: (points, held) => {
     const n = held?.exponent ?? logLine(points).line?.slope ?? NaN;
-    return [[held?.strengthCoefficient ?? projected(points, (e) => e ** n), n]];
+    return [[held?.strengthCoefficient ?? projected(points, (_, k) => Math.exp(n * points.logarithm[k]!)), n]];
   },
   flat: ([K, n]) => !(K! > 0) || !(n! > NO_EXPONENT),
 };
@@ -141,5 +141,5 @@ export function fitHollomon(flow: CurveColumns, options: HollomonOptions = {}): 
   requireOptions(from, options, ['from', 'to', 'weights', 'fixed', 'bounds', 'uniformStrain', 'method']);
   const { method = 'least-squares', ...rest } = options;
   requireOneOf(from, 'options.method', method, ['least-squares', 'log-log']);
-  return method === 'log-log' ? byLogarithms(from, flow, options) : flattened(fitShape(from, hollomonShape, flow, rest));
+  return method === 'log-log' ? byLogarithms(from, flow, options) : fitShape(from, hollomonShape, flow, rest);
 }

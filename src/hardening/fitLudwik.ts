@@ -1,5 +1,5 @@
 import type { CurveColumns, Outcome } from '../base/index.js';
-import { fitShape, flattened, type FitOptions, type FitReason, type FitSummary } from './fitShape.js';
+import { fitShape, type FitOptions, type FitReason, type FitSummary } from './fitShape.js';
 import { geometric, projected, projectedLine, type LawShape } from './lawShape.js';
 import type { LudwikParameters } from './ludwik.js';
 
@@ -69,5 +69,5 @@ export const ludwikShape: LawShape<Name> = {
  * @see Ludwik, Elemente der technologischen Mechanik (1909). Checked in `test/hardening/fits.test.ts`.
  */
 export function fitLudwik(flow: CurveColumns, options: FitOptions<Name> = {}): Outcome<LudwikFit, FitReason> {
-  return flattened(fitShape('fitLudwik', ludwikShape, flow, options));
+  return fitShape('fitLudwik', ludwikShape, flow, options);
 }

@@ -7,7 +7,6 @@ import {
   requireFinite,
   requireOptions,
   requirePositive,
-  success,
   type CurveColumns,
   type Outcome,
 } from '../base/index.js';
@@ -104,7 +103,7 @@ export function fitShape<Name extends string>(
   shape: LawShape<Name>,
   flow: CurveColumns,
   options: FitOptions<Name>,
-): Outcome<{ readonly parameters: Readonly<Record<Name, number>> } & FitSummary<Name>, FitReason> {
+): Outcome<Readonly<Record<Name, number>> & FitSummary<Name>, FitReason> {
   requireOptions(from, options, ['from', 'to', 'weights', 'fixed', 'bounds', 'uniformStrain']);
   const { uniformStrain } = options;
   if (uniformStrain !== undefined) requirePositive(from, 'options.uniformStrain', uniformStrain);
@@ -143,8 +142,9 @@ export function fitShape<Name extends string>(
   );
   const named = (values: readonly number[]) => Object.fromEntries(names.map((name, k) => [name, values[k]!])) as Record<Name, number>;
   const { mean, squares: total } = spreadOf(stress, weights);
-  return success({
-    parameters: named(parameters),
+  return {
+    ok: true as const,
+    ...named(parameters),
     standardErrors: named(errors),
     correlations,
     tradeOffs: names.flatMap((a, i) =>
@@ -157,16 +157,7 @@ export function fitShape<Name extends string>(
     range: [strain[0]!, strain[n - 1]!],
     converged: end.converged,
     iterations: end.iterations + before,
-  });
-}
-
-/** @internal The parameters beside the summary, as the public fits return them. */
-export function flattened<Name extends string, Reason extends string>(
-  found: Outcome<{ readonly parameters: Readonly<Record<Name, number>> } & FitSummary<Name>, Reason>,
-): Outcome<Readonly<Record<Name, number>> & FitSummary<Name>, Reason> {
-  if (!found.ok) return found;
-  const { parameters, ...summary } = found;
-  return success({ ...parameters, ...summary });
+  };
 }
 
 /** @internal A fixed parameter given by an option of its own. */

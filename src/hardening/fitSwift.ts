@@ -1,5 +1,5 @@
 import type { CurveColumns, Outcome } from '../base/index.js';
-import { fitShape, flattened, type FitOptions, type FitReason, type FitSummary } from './fitShape.js';
+import { fitShape, type FitOptions, type FitReason, type FitSummary } from './fitShape.js';
 import { geometric, projected, type LawPoints, type LawShape } from './lawShape.js';
 import type { SwiftParameters } from './swift.js';
 
@@ -81,5 +81,5 @@ export const swiftShape: LawShape<Name> = {
  * @see Swift, J. Mech. Phys. Solids 1 (1952) 1. Checked in `test/hardening/fits.test.ts`.
  */
 export function fitSwift(flow: CurveColumns, options: FitOptions<Name> = {}): Outcome<SwiftFit, FitReason> {
-  return flattened(fitShape('fitSwift', swiftShape, flow, options));
+  return fitShape('fitSwift', swiftShape, flow, options);
 }

@@ -1,5 +1,5 @@
 import { requireOptions, type CurveColumns, type Outcome } from '../base/index.js';
-import { fitShape, flattened, withFixed, type FitOptions, type FitReason, type FitSummary } from './fitShape.js';
+import { fitShape, withFixed, type FitOptions, type FitReason, type FitSummary } from './fitShape.js';
 import { geometric, projected, projectedLine, type LawShape } from './lawShape.js';
 import type { VoceParameters } from './voce.js';
 
@@ -78,5 +78,5 @@ export function fitVoce(flow: CurveColumns, options: VoceOptions = {}): Outcome<
   const from = 'fitVoce';
   requireOptions(from, options, ['from', 'to', 'weights', 'fixed', 'bounds', 'uniformStrain', 'initialStress']);
   const { initialStress, ...rest } = options;
-  return flattened(fitShape(from, voceShape, flow, withFixed<Name>(from, rest, 'initialStress', initialStress)));
+  return fitShape(from, voceShape, flow, withFixed<Name>(from, rest, 'initialStress', initialStress));
 }

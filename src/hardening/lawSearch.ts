@@ -42,13 +42,15 @@ function bestEnd<Name extends string>(
 ): GaussNewtonEnd | undefined {
   const task = taskOf(shape, points);
   const sums = {
+    lowest,
+    highest,
     sumsAt: sumsOver(task, lowest.length),
     samples: task.y.length,
     total: squaresAbout(0, task.y, task.weights),
   };
   let best: GaussNewtonEnd | undefined;
   for (const start of starts) {
-    const end = gaussNewton({ ...sums, lowest, highest, start });
+    const end = gaussNewton({ start, ...sums });
     if (Number.isFinite(end.residualSumOfSquares) && (!best || end.residualSumOfSquares < best.residualSumOfSquares)) best = end;
   }
   return best;

@@ -31,12 +31,12 @@ export function lawPoints(strain: Float64Array, stress: Float64Array, weights: F
 }
 
 /** @internal Best factors of one or two basis functions: variable projection for a fixed nonlinear parameter; undefined where they depend on each other. */
-export function projected({ strain, stress, weights }: LawPoints, first: (e: number) => number): number {
+export function projected({ strain, stress, weights }: LawPoints, first: (e: number, k: number) => number): number {
   let vv = 0;
   let vy = 0;
   for (let i = 0; i < strain.length; i += 1) {
     const w = weights ? weights[i]! : 1;
-    const v = first(strain[i]!);
+    const v = first(strain[i]!, i);
     vv += w * v * v;
     vy += w * v * stress[i]!;
   }

@@ -14,6 +14,6 @@ export const strengthsAt = (
   found.flatMap((one, i) => {
     const extension = extensions[i]!;
     return one.ok
-      ? [{ ...quantity(`${symbol}${percent(extension)}`, name, one.stress, 'MPa', source), extension, strain: one.strain }]
+      ? [Object.assign(quantity(`${symbol}${percent(extension)}`, name, one.stress, 'MPa', source), { extension, strain: one.strain })]
       : [];
   });

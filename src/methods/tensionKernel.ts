@@ -43,6 +43,8 @@ export interface TensionInput {
   readonly pauses: readonly (readonly [number, number])[];
   /** Where the strain is travel without the frame: length that stretches elastically over the one that strain is counted over; else 1. */
   readonly elasticLengthRatio: number;
+  /** Proportional limits that are asked for; default by every definition. */
+  readonly definitions?: readonly ProportionalDefinition[];
   /** Turns the elastic line about the middle of its window by this factor, where its doubt is carried on; else absent. */
   readonly slopeFactor?: number | undefined;
 }
@@ -62,7 +64,7 @@ export interface TensionNumbers {
   readonly yielding: Outcome<YieldPoints, YieldReason> | undefined;
   readonly proofs: readonly Outcome<ProofStrength, ProofReason>[];
   readonly totals: readonly Outcome<CurvePoint, 'not-reached'>[];
-  readonly proportional: Readonly<Record<ProportionalDefinition, Outcome<ProportionalLimit, ProportionalReason>>> | undefined;
+  readonly proportional: Readonly<Partial<Record<ProportionalDefinition, Outcome<ProportionalLimit, ProportionalReason>>>> | undefined;
   readonly fracture: Outcome<Fracture, FractureReason>;
   /** Area under the curve up to fracture [MPa]. */
   readonly toughness: number | undefined;
@@ -100,7 +102,7 @@ export function hollomonOf(flow: StressStrainCurve): TensionNumbers['hardening']
   const to = flow.strain[last]!;
   const from = to > 2 * FIT_FROM ? Math.max(FIT_FROM, flow.strain[0]!) : flow.strain[0]!;
   if (to <= from) return undefined; // noise on a curve without plastic strain
-  return { ...fitHollomon(flow, { from, to }), range: [from, to] };
+  return Object.assign(fitHollomon(flow, { from, to }), { range: [from, to] as const });
 }
 
 /** The hardening law between yielding and maximum. */
@@ -118,6 +120,25 @@ function neckingOf({ strain, stress }: StressStrainCurve, maximum: number, end: 
   while (last < end - 1 && stress[last + 1]! >= least) last += 1;
   if (last - first < 7 || !hasTrueCurve(strain, first, last)) return undefined;
   return considere(trueCurve(meansOf({ strain, stress }, first, last)));
+}
+
+const DEFINITIONS = ['offset', 'deviation', 'tangent', 'johnson'] as const;
+
+/** Proportional limits below a sample, on the curve whose origin the kernel moved. */
+function proportionalOf(curve: StressStrainCurve, line: ElasticLine, end: number, definitions: readonly ProportionalDefinition[]) {
+  const limits: Partial<Record<ProportionalDefinition, Outcome<ProportionalLimit, ProportionalReason>>> = {};
+  for (const definition of definitions)
+    limits[definition] = proportionalLimitKernel(curve, {
+      slope: line.slope,
+      shift: 0,
+      definition,
+      offset: 0.0001,
+      tangentShare: 0.9,
+      residual: line.residualStandardDeviation,
+      first: line.first,
+      end,
+    });
+  return limits;
 }
 
 /** @internal What explains the elastic line, on the curve whose origin the kernel moved; not needed by a repeated evaluation. */
@@ -167,17 +188,6 @@ export function tensionKernel(input: TensionInput, settings: TensionSettings): T
   const first = line.ok ? line.first : 0;
   const beyond = top + 1;
   const proof = (offset: number) => proofStrengthKernel(curve, slope ?? NaN, 0, offset, first, beyond);
-  const limit = (definition: ProportionalDefinition, fit: ElasticLine) =>
-    proportionalLimitKernel(curve, {
-      slope: fit.slope,
-      shift: 0,
-      definition,
-      offset: 0.0001,
-      tangentShare: 0.9,
-      residual: fit.residualStandardDeviation,
-      first,
-      end: beyond,
-    });
   const proofs = slope === undefined ? [] : settings.offsets.map(proof);
   const afterYield = yielding?.ok === true ? yielding.hardeningStart : (proofs.find((one) => one.ok)?.index ?? first);
   return {
@@ -190,14 +200,7 @@ export function tensionKernel(input: TensionInput, settings: TensionSettings): T
     yielding,
     proofs,
     totals: settings.totalExtensions.map((total) => totalExtensionStrengthKernel(curve, total, 0, end)),
-    proportional: line.ok
-      ? {
-          offset: limit('offset', line),
-          deviation: limit('deviation', line),
-          tangent: limit('tangent', line),
-          johnson: limit('johnson', line),
-        }
-      : undefined,
+    proportional: line.ok ? proportionalOf(curve, line, beyond, input.definitions ?? DEFINITIONS) : undefined,
     fracture,
     toughness: fracture.ok ? areaUnder(curve, 0, fracture.index) : undefined,
     necking: maximum && maximumSample < end - 1 ? neckingOf(curve, maximumSample, end) : undefined,

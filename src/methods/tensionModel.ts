@@ -124,6 +124,7 @@ function changedRecord({ record, withoutFrame, lengths }: TensionTask, change: T
 export function tensionModel(task: TensionTask): (change: TensionChange) => readonly Quantity[] {
   const { piece, settings } = task;
   const room = roomFor(task.record);
+  const definitions = [settings.proportionalLimit];
   return (change) => {
     const area = changedArea(piece.section, change.inputs);
     const lengths = changedLengths(task, change.inputs, area);
@@ -138,6 +139,7 @@ export function tensionModel(task: TensionTask): (change: TensionChange) => read
         ...(change.forceNoise ? {} : { highest: task.top }),
         resolution: task.resolution,
         pauses: task.pauses,
+        definitions,
         elasticLengthRatio: task.elasticLengthRatio(recorded, lengths),
         slopeFactor: change.slopeFactor,
       },
@@ -147,10 +149,10 @@ export function tensionModel(task: TensionTask): (change: TensionChange) => read
     const lengthAfter = broken.length === undefined ? undefined : (change.inputs['finalGaugeLength'] ?? broken.length);
     const areaAfter = broken.area === undefined ? undefined : (change.inputs['finalArea'] ?? broken.area);
     const changedPiece = { ...piece, section: { ...piece.section, area }, gaugeLength: lengths.gaugeLength };
-    return quantitiesOf({
-      ...tensionQuantities(numbers, curve, stress, settings, task.isModulus, {}),
-      maximumForce: maximumForce(record.force[numbers.maximumSample]!),
-      ...afterFracture(changedPiece, { ...broken, length: lengthAfter, area: areaAfter }),
-    });
+    return [
+      ...quantitiesOf(tensionQuantities(numbers, curve, stress, settings, task.isModulus, {})),
+      maximumForce(record.force[numbers.maximumSample]!),
+      ...quantitiesOf(afterFracture(changedPiece, { ...broken, length: lengthAfter, area: areaAfter })),
+    ];
   };
 }

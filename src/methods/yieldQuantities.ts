@@ -16,11 +16,8 @@ export function yieldQuantities(numbers: TensionNumbers, settings: TensionSettin
   const [plastic, total] = ['proof strength, plastic extension', 'proof strength, total extension'] as const;
   const points = numbers.yielding;
   const limit = numbers.proportional?.[settings.proportionalLimit];
-  const at = (symbol: string, name: string, source: string, point: { stress: number; strain: number; index: number }): YieldStrength => ({
-    ...quantity(symbol, name, point.stress, 'MPa', source),
-    strain: point.strain,
-    index: point.index,
-  });
+  const at = (symbol: string, name: string, source: string, point: { stress: number; strain: number; index: number }): YieldStrength =>
+    Object.assign(quantity(symbol, name, point.stress, 'MPa', source), { strain: point.strain, index: point.index });
   return {
     ...(limit?.ok === true
       ? {

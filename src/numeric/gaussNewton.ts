@@ -41,24 +41,24 @@ function stepFor({ normal, gradient }: Sums, free: readonly number[], damping: n
   if (!size.every((one) => one > 0 && one < Infinity)) return undefined;
   const m = free.length;
   const scaled: number[] = [];
-  free.forEach((j, a) => {
-    free.forEach((k, b) => {
-      scaled[m * a + b] = normal[p * Math.max(j, k) + Math.min(j, k)]! / (size[a]! * size[b]!) + (a === b ? damping : 0);
-    });
-  });
+  for (let a = 0; a < m; a += 1)
+    for (let b = 0; b < m; b += 1) {
+      const [j, k] = [free[a]!, free[b]!];
+      scaled.push(normal[p * Math.max(j, k) + Math.min(j, k)]! / (size[a]! * size[b]!) + (a === b ? damping : 0));
+    }
   const inverted = choleskyInverse(scaled, m);
   if (!inverted) return undefined;
   const step = Array<number>(p).fill(0);
   const inverse = Array<number>(p * p).fill(0);
   let fall = 0;
-  free.forEach((j, a) => {
-    free.forEach((k, b) => {
+  for (let a = 0; a < m; a += 1)
+    for (let b = 0; b < m; b += 1) {
+      const [j, k] = [free[a]!, free[b]!];
       const one = inverted[m * a + b]! / (size[a]! * size[b]!);
       inverse[p * j + k] = one;
       step[j]! += one * gradient[k]!;
       fall += gradient[j]! * one * gradient[k]!;
-    });
-  });
+    }
   return { step, inverse, fall };
 }
 
@@ -104,13 +104,15 @@ export function gaussNewton(task: GaussNewtonTask): GaussNewtonEnd {
       let size = Infinity;
       for (let k = 0; k < MOST; k += 1) {
         const next = within(parameters.map((one, j) => one + known.step[j]!));
+        let step = 0;
+        for (let j = 0; j < next.length; j += 1) step = Math.max(step, Math.abs(next[j]! - parameters[j]!) / (Math.abs(next[j]!) || 1));
+        // a step within rounding needs no walk to show that it is
+        if (!(step < size) || step < STILL) break;
         const there = sumsAt(next);
-        const step = Math.max(...next.map((one, j) => Math.abs(one - parameters[j]!) / (Math.abs(one) || 1)));
-        if (!(step < size) || !(there.rest <= here.rest + flat)) break;
+        if (!(there.rest <= here.rest + flat)) break;
         parameters = next;
         here = there;
         size = step;
-        if (step < STILL) break;
         const after = stepFor(here, freeAt(here), 0);
         if (!after) break;
         known = after;

@@ -24,7 +24,7 @@ export function parabolaNear(
     if (last - first + 1 < LEAST) continue;
     const parabola = localParabola(x, y, first, last, at);
     if (!parabola || parabola.residualStandardDeviation > 1.25 * noiseLevel(y, first, last + 1)) break;
-    best = { ...parabola, width };
+    best = { width, ...parabola };
   }
   return best;
 }
