@@ -13,7 +13,6 @@ import {
   checkRecordKernel,
   pausesOf,
   repairRecordKernel,
-  resolution,
   runningTime,
   surveyRecord,
 } from '../record/index.js';
@@ -109,7 +108,7 @@ export function tensionRoad(
   const pauses = pausesOf(given, survey.clock, survey.top);
   const strainStep = (survey.motion?.step ?? 0) / (survey.motion?.column === 'strain' ? 1 : recorded.strainLength);
 
-  const step = resolution(given.force) / lengths.area;
+  const step = survey.forceStep / lengths.area;
 
   const numbers = tensionKernel(
     {
