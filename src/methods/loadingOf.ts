@@ -67,7 +67,7 @@ function spread(rates: Float64Array): RateSpread {
 /** Share of the rates that lie within limits. */
 function shareWithin(rates: Float64Array, [lowest, highest]: RateLimits): number {
   let within = 0;
-  for (const rate of rates) if (rate >= lowest && rate <= highest) within += 1;
+  for (let k = 0; k < rates.length; k += 1) if (rates[k]! >= lowest && rates[k]! <= highest) within += 1;
   return within / rates.length;
 }
 
@@ -125,9 +125,9 @@ export function loadingOf(curve: StressStrainCurve, time: Float64Array | undefin
     strainRate: spread(strain),
   }));
   const controls = rates.flatMap(({ stage, stress, strain }) =>
-    controlsOf(stage).map((one) => {
-      const share = shareWithin(one.rate === 'stress' ? stress : strain, one.limits);
-      return { ...one, share, met: share >= MET };
+    controlsOf(stage).map(({ control: words, rate, limits }) => {
+      const share = shareWithin(rate === 'stress' ? stress : strain, limits);
+      return { control: words, stage, rate, limits, share, met: share >= MET };
     }),
   );
   return { stages, controls, designations: designationsOf?.(stages, controls) ?? [] };

@@ -11,14 +11,8 @@ export const quantity = (
   unit: BaseUnit,
   source: string,
   standardUncertainty?: number,
-): Quantity => ({
-  symbol,
-  name,
-  value,
-  unit,
-  source,
-  ...(standardUncertainty === undefined ? {} : { standardUncertainty }),
-});
+): Quantity =>
+  standardUncertainty === undefined ? { symbol, name, value, unit, source } : { symbol, name, value, unit, source, standardUncertainty };
 
 /** @internal 0.002 as the index of a symbol: 0.2. */
 export const percent = (strain: number): string => String(Number((100 * strain).toPrecision(12)));

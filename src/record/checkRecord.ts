@@ -1,5 +1,5 @@
 import { finding, requireNonNegative, requireOptions, type Finding, type TensionColumns, type TensionRecord } from '../base/index.js';
-import { maximumIndex, noiseLevel } from '../numeric/index.js';
+import { maximumIndex } from '../numeric/index.js';
 import { allSpikeFindings, channelFindings } from './channelFindings.js';
 import { clockFindings, GAP } from './clock.js';
 import { excursionsOf } from './excursions.js';
@@ -57,7 +57,11 @@ function signFindings({ force }: TensionRecord, highest: number, outline: Record
 
 function lowestOf(column: Float64Array, first = 0, end = column.length): number {
   let lowest = Infinity;
-  for (let i = first; i < end; i += 1) if (column[i]! < lowest) lowest = column[i]!;
+  for (let i = first; i < end; i += 1) {
+    // four at a time as long as none is lower
+    while (i + 3 < end && !(column[i]! < lowest || column[i + 1]! < lowest || column[i + 2]! < lowest || column[i + 3]! < lowest)) i += 4;
+    if (i < end && column[i]! < lowest) lowest = column[i]!;
+  }
   return lowest;
 }
 
@@ -72,13 +76,12 @@ export function checkRecordKernel(record: TensionRecord, thresholds: RecordThres
   };
   const { force, time } = record;
   const survey = known?.survey ?? surveyRecord(record, limits.gap);
-  const { top, clock, motion } = survey;
-  const noise = noiseLevel(force);
+  const { top, forceNoise, clock, motion } = survey;
   const highest = force[top]!;
   const ofClock = clockFindings(clock, time);
   const outline = recordOutline(record, survey);
   const signs = signFindings(record, highest, outline);
-  const flat = !(highest > 0) || highest - force[0]! <= Math.max(10 * noise, 1e-9 * Math.abs(highest));
+  const flat = !(highest > 0) || highest - force[0]! <= Math.max(10 * forceNoise, 1e-9 * Math.abs(highest));
   if (flat || !outline)
     return [...signs, finding('force-does-not-rise', { first: force[0]!, highest }, { field: 'maximumForce' }), ...ofClock];
   if (signs.length > 0) return [...ofClock, ...signs];

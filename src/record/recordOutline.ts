@@ -73,12 +73,12 @@ function steepestChord(force: Float64Array, motion: Float64Array, first: number,
 }
 
 /** The last sample before the force is gone for good: above the level at the end, where that is flat and far below the maximum. */
-function lastLoaded(force: Float64Array, top: number, highest: number): number {
+function lastLoaded(force: Float64Array, noise: number, top: number, highest: number): number {
   const n = force.length;
   const tail = force.subarray(Math.max(top + 1, n - TAIL));
   const level = tail.length === TAIL ? median(tail) : 0;
   // a tail that is not flat, or still high, is no tail
-  const distinct = Math.max(LOADED * highest, DEVIATIONS * noiseLevel(force));
+  const distinct = Math.max(LOADED * highest, DEVIATIONS * noise);
   const flat = tail.every((one) => Math.abs(one - level) < distinct);
   const zero = flat && level < GONE * highest ? level : 0;
   const loaded = zero + distinct;
@@ -97,12 +97,15 @@ export function recordOutline(record: TensionRecord, known?: RecordSurvey): Reco
   const highest = force[top]!;
   if (!(highest > 0)) return undefined;
   const first = firstReaching(force, LOADED * highest, 0, top);
-  const last = lastLoaded(force, top, highest);
+  const last = lastLoaded(force, known?.forceNoise ?? noiseLevel(force), top, highest);
   const stepOf = (motion: Float64Array): number => (known?.motion?.column === column ? known.motion.step : resolution(motion));
   return {
     force,
     time,
-    motion: values && sound > 2 ? { column, values, end: sound - 1, ...habitOf(values, stepOf(values), first, Math.min(last, sound - 1)) } : undefined,
+    motion:
+      values && sound > 2
+        ? { column, values, end: sound - 1, ...habitOf(values, stepOf(values), first, Math.min(last, sound - 1)) }
+        : undefined,
     top,
     highest,
     first,

@@ -23,6 +23,8 @@ export interface RecordSurvey {
   readonly top: number;
   /** One step of the reading of the force [N]; 0 where it is not stepped. */
   readonly forceStep: number;
+  /** Noise of the force [N]. */
+  readonly forceNoise: number;
   readonly clock: ClockSurvey | undefined;
   readonly motion: MotionSurvey | undefined;
 }
@@ -33,11 +35,14 @@ function surveyMotion(force: Float64Array, motion: Float64Array, column: MotionS
   const step = resolution(motion);
   const tolerated = Math.max(3 * step, 8 * noiseLevel(motion, 0, end));
   let farthest = motion[0]!;
+  let repeated = 0;
   let backward = 0;
   let largest = 0;
   let inside = false;
-  for (let i = 1, last = Math.min(top, end - 1); i <= last; i += 1) {
+  let i = 1;
+  for (const last = Math.min(top, end - 1); i <= last; i += 1) {
     const x = motion[i]!;
+    if (force[i] === force[i - 1] && x === motion[i - 1]) repeated += 1;
     if (x >= farthest) {
       inside = false;
       farthest = x;
@@ -47,8 +52,7 @@ function surveyMotion(force: Float64Array, motion: Float64Array, column: MotionS
       if (farthest - x > largest) largest = farthest - x;
     }
   }
-  let repeated = 0;
-  for (let i = 1; i < end; i += 1) if (motion[i] === motion[i - 1] && force[i] === force[i - 1]) repeated += 1;
+  for (; i < end; i += 1) if (force[i] === force[i - 1] && motion[i] === motion[i - 1]) repeated += 1;
   return { column, end, step, repeated, backward, largest };
 }
 
@@ -63,5 +67,11 @@ export function surveyRecord(record: TensionRecord, gap = GAP): RecordSurvey {
   const column = record.extension ? 'extension' : record.strain ? 'strain' : 'travel';
   const values = record[column];
   const top = maximumIndex(force);
-  return { top, forceStep: resolution(force), clock, motion: values && surveyMotion(force, values, column, top) };
+  return {
+    top,
+    forceStep: resolution(force),
+    forceNoise: noiseLevel(force),
+    clock,
+    motion: values && surveyMotion(force, values, column, top),
+  };
 }
