@@ -8,14 +8,7 @@ import {
   type PieceLengths,
   type RecordedCurve,
 } from '../curve/index.js';
-import {
-  allSpikeFindings,
-  checkRecordKernel,
-  pausesOf,
-  repairRecordKernel,
-  runningTime,
-  surveyRecord,
-} from '../record/index.js';
+import { allSpikeFindings, checkRecordKernel, pausesOf, repairRecordKernel, runningTime, surveyRecord } from '../record/index.js';
 import { afterFracture } from './afterFracture.js';
 import { requireBrokenPiece } from './brokenPiece.js';
 import { calibrationFindings, forcesOf } from './calibrationFindings.js';
