@@ -77,6 +77,8 @@ export { requireModulusOptions } from './windowChoice.js';
 /** @internal */
 export { fractureKernel } from './fracture.js';
 /** @internal */
+export { loadingRatesKernel } from './loadingRates.js';
+/** @internal */
 export { requireCurve } from './requireCurve.js';
 /** @internal */
 export { plateauOf } from './maximumStress.js';

@@ -1,4 +1,4 @@
-import { InputError, requireBetween, requireColumn, requireOptions, type CurveColumns } from '../base/index.js';
+import { InputError, requireBetween, requireColumn, requireOptions, type CurveColumns, type StressStrainCurve } from '../base/index.js';
 import { requireCurve } from './requireCurve.js';
 
 /** Options of {@link loadingRates}. */
@@ -19,40 +19,11 @@ export interface LoadingRates {
 
 /** A slope of fewer samples would be mostly noise. */
 const LEAST = 5;
+const PLACES = 200;
 
-/**
- * Local stress and strain rates along a test.
- *
- * $$ \dot R = \frac{\mathrm{d}R}{\mathrm{d}t}, \qquad \dot e = \frac{\mathrm{d}e}{\mathrm{d}t} $$
- *
- * @remarks
- * Least-squares slopes over successive stretches of equal numbers of samples, at least five each. Local slopes, never the average from
- * the start: an average hides a stretch that was too fast. Stretches in which time does not advance are left out.
- *
- * @param curve - Strain [mm/mm] and stress [MPa], at least 5 samples, finite.
- * @param time - Time [s] of each sample, never going back.
- * @param options - Number of places.
- * @returns Time [s], stress rate [MPa/s], strain rate [1/s].
- * @throws {@link InputError} `not-finite`, `too-few`, `unequal-lengths`, `not-increasing`, `unknown-option`, `out-of-range`.
- *
- * @example
- * ```ts
- * const time = [0, 1, 2, 3, 4, 5];
- * const curve = { strain: time.map((t) => 0.001 * t), stress: time.map((t) => 20 * t) };
- * loadingRates(curve, time, { places: 2 }).stressRate; // => [20]
- * ```
- *
- * @see ISO 6892-1:2019, testing rates. Checked in `test/curve/curve.test.ts`.
- */
-export function loadingRates(curve: CurveColumns, time: ArrayLike<number>, options: RateOptions = {}): LoadingRates {
-  const from = 'loadingRates';
-  const { strain, stress } = requireCurve(from, curve, LEAST);
-  requireOptions(from, options, ['places']);
+/** @internal {@link loadingRates} on checked columns; time never goes back. */
+export function loadingRatesKernel({ strain, stress }: StressStrainCurve, clock: Float64Array, wanted = PLACES): LoadingRates {
   const n = strain.length;
-  const clock = requireColumn(from, 'time', time, { length: n });
-  for (let i = 1; i < n; i += 1)
-    if (clock[i]! < clock[i - 1]!) throw new InputError(from, `time[${i}]`, 'not-increasing', 'must not go back', clock[i]);
-  const wanted = requireBetween(from, 'options.places', options.places ?? 200, 2, 10_000);
   const size = Math.max(LEAST, Math.ceil(n / wanted));
   const most = Math.ceil(n / size);
   const rates = { time: new Float64Array(most), stressRate: new Float64Array(most), strainRate: new Float64Array(most) };
@@ -82,4 +53,39 @@ export function loadingRates(curve: CurveColumns, time: ArrayLike<number>, optio
     stressRate: rates.stressRate.slice(0, places),
     strainRate: rates.strainRate.slice(0, places),
   };
+}
+
+/**
+ * Local stress and strain rates along a test.
+ *
+ * $$ \dot R = \frac{\mathrm{d}R}{\mathrm{d}t}, \qquad \dot e = \frac{\mathrm{d}e}{\mathrm{d}t} $$
+ *
+ * @remarks
+ * Least-squares slopes over successive stretches of equal numbers of samples, at least five each. Local slopes, never the average from
+ * the start: an average hides a stretch that was too fast. Stretches in which time does not advance are left out.
+ *
+ * @param curve - Strain [mm/mm] and stress [MPa], at least 5 samples, finite.
+ * @param time - Time [s] of each sample, never going back.
+ * @param options - Number of places.
+ * @returns Time [s], stress rate [MPa/s], strain rate [1/s].
+ * @throws {@link InputError} `not-finite`, `too-few`, `unequal-lengths`, `not-increasing`, `unknown-option`, `out-of-range`.
+ *
+ * @example
+ * ```ts
+ * const time = [0, 1, 2, 3, 4, 5];
+ * const curve = { strain: time.map((t) => 0.001 * t), stress: time.map((t) => 20 * t) };
+ * loadingRates(curve, time, { places: 2 }).stressRate; // => [20]
+ * ```
+ *
+ * @see ISO 6892-1:2019, testing rates. Checked in `test/curve/curve.test.ts`.
+ */
+export function loadingRates(curve: CurveColumns, time: ArrayLike<number>, options: RateOptions = {}): LoadingRates {
+  const from = 'loadingRates';
+  const checked = requireCurve(from, curve, LEAST);
+  requireOptions(from, options, ['places']);
+  const n = checked.strain.length;
+  const clock = requireColumn(from, 'time', time, { length: n });
+  for (let i = 1; i < n; i += 1)
+    if (clock[i]! < clock[i - 1]!) throw new InputError(from, `time[${i}]`, 'not-increasing', 'must not go back', clock[i]);
+  return loadingRatesKernel(checked, clock, requireBetween(from, 'options.places', options.places ?? PLACES, 2, 10_000));
 }

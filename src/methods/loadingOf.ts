@@ -1,5 +1,5 @@
 import type { StressStrainCurve } from '../base/index.js';
-import { loadingRates, type RateLimits } from '../curve/index.js';
+import { loadingRatesKernel, type RateLimits } from '../curve/index.js';
 import type { LineNumbers } from './lineKernel.js';
 
 /** How a local rate spreads over a stage. */
@@ -59,9 +59,16 @@ export const ANY_RATE = 1e-12;
 type StageRates = Pick<LoadingStage, 'stage' | 'range'> & { readonly stress: Float64Array; readonly strain: Float64Array };
 
 function spread(rates: Float64Array): RateSpread {
-  const sorted = Float64Array.from(rates).sort();
+  const sorted = rates.slice().sort();
   const at = (share: number): number => sorted[Math.round(share * (sorted.length - 1))]!;
   return { median: at(0.5), lowest: at(0.05), highest: at(0.95) };
+}
+
+/** Share of the rates that lie within limits. */
+function shareWithin(rates: Float64Array, [lowest, highest]: RateLimits): number {
+  let within = 0;
+  for (let k = 0; k < rates.length; k += 1) if (rates[k]! >= lowest && rates[k]! <= highest) within += 1;
+  return within / rates.length;
 }
 
 function ratesOfStage(
@@ -73,9 +80,7 @@ function ratesOfStage(
 ): StageRates[] {
   const part = (column: Float64Array): Float64Array => column.subarray(first, last + 1);
   if (last - first < 5 * LEAST_PLACES) return [];
-  const { stressRate, strainRate } = loadingRates({ strain: part(curve.strain), stress: part(curve.stress) }, part(time), {
-    places: PLACES,
-  });
+  const { stressRate, strainRate } = loadingRatesKernel({ strain: part(curve.strain), stress: part(curve.stress) }, part(time), PLACES);
   return stressRate.length < LEAST_PLACES ? [] : [{ stage, range: [first, last], stress: stressRate, strain: strainRate }];
 }
 
@@ -120,10 +125,9 @@ export function loadingOf(curve: StressStrainCurve, time: Float64Array | undefin
     strainRate: spread(strain),
   }));
   const controls = rates.flatMap(({ stage, stress, strain }) =>
-    controlsOf(stage).map((one) => {
-      const list = one.rate === 'stress' ? stress : strain;
-      const share = list.filter((rate) => rate >= one.limits[0] && rate <= one.limits[1]).length / list.length;
-      return { ...one, share, met: share >= MET };
+    controlsOf(stage).map(({ control: words, rate, limits }) => {
+      const share = shareWithin(rate === 'stress' ? stress : strain, limits);
+      return { control: words, stage, rate, limits, share, met: share >= MET };
     }),
   );
   return { stages, controls, designations: designationsOf?.(stages, controls) ?? [] };

@@ -1,5 +1,5 @@
 import { finding, type Finding, type TensionRecord } from '../base/index.js';
-import { loadingRates, testingRates } from '../curve/index.js';
+import { loadingRatesKernel, testingRates } from '../curve/index.js';
 import { lineFit } from '../numeric/index.js';
 import type { Pause } from '../record/index.js';
 import { pauseFindings, unevenFindings } from './paceFindings.js';
@@ -18,11 +18,12 @@ export function ratesOf(curve: TensionResult['curve'], time: Float64Array, end: 
   // of a long record samples at equal intervals will do
   const stride = Math.max(1, Math.floor(end / RATE_SAMPLES));
   const some = (column: Float64Array): Float64Array => {
+    if (stride === 1) return column.subarray(0, end);
     const taken = new Float64Array(Math.floor(end / stride));
     for (let k = 0; k < taken.length; k += 1) taken[k] = column[k * stride]!;
     return taken;
   };
-  return loadingRates({ strain: some(curve.strain), stress: some(curve.stress) }, some(time));
+  return loadingRatesKernel({ strain: some(curve.strain), stress: some(curve.stress) }, some(time));
 }
 
 /** @internal Doubts about how the piece was loaded: rates, evenness, pauses. */

@@ -8,15 +8,7 @@ import {
   type PieceLengths,
   type RecordedCurve,
 } from '../curve/index.js';
-import {
-  allSpikeFindings,
-  checkRecordKernel,
-  pausesOf,
-  repairRecordKernel,
-  resolution,
-  runningTime,
-  surveyRecord,
-} from '../record/index.js';
+import { allSpikeFindings, checkRecordKernel, pausesOf, repairRecordKernel, runningTime, surveyRecord } from '../record/index.js';
 import { afterFracture } from './afterFracture.js';
 import { requireBrokenPiece } from './brokenPiece.js';
 import { calibrationFindings, forcesOf } from './calibrationFindings.js';
@@ -109,7 +101,7 @@ export function tensionRoad(
   const pauses = pausesOf(given, survey.clock, survey.top);
   const strainStep = (survey.motion?.step ?? 0) / (survey.motion?.column === 'strain' ? 1 : recorded.strainLength);
 
-  const step = resolution(given.force) / lengths.area;
+  const step = survey.forceStep / lengths.area;
 
   const numbers = tensionKernel(
     {

@@ -6,6 +6,8 @@ export { condensed } from './condensed.js';
 export { cubicFit } from './cubicFit.js';
 export { fCdf, fExceeds, fQuantile } from './fDistribution.js';
 export { findRoot, risingRoot } from './findRoot.js';
+export { firstChange } from './firstChange.js';
+export { firstReaching } from './firstReaching.js';
 export { gaussNewton, type GaussNewtonEnd } from './gaussNewton.js';
 export { incompleteBeta } from './incompleteBeta.js';
 export { incompleteGamma } from './incompleteGamma.js';

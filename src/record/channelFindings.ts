@@ -36,7 +36,12 @@ export const allSpikeFindings = (record: TensionRecord): Finding[] =>
   });
 
 /** Equal highest samples: a channel at its end, unless the reading is stepped and stays near its top anyway. */
-function forceSaturation({ force, highest, first, last: end, habit: { noise, step } }: RecordOutline, least: number): Finding[] {
+function forceSaturation(outline: RecordOutline, least: number): Finding[] {
+  const { force, highest, first, top: highestAt, last: end } = outline;
+  const { noise, step } = outline.habit;
+  let equal = 0;
+  for (let i = highestAt; i <= end; i += 1) if (force[i] === highest) equal += 1;
+  if (equal < least) return [];
   // the longest stretch at the very highest value, and at any other
   let top = 0;
   let count = 0;

@@ -1,3 +1,4 @@
+import { firstReaching } from '../numeric/index.js';
 import type { RecordOutline } from './recordOutline.js';
 
 /** @internal By how much one channel is late. */
@@ -31,7 +32,8 @@ function rates(column: Float64Array, from: number, count: number, width: number)
     sum += changes[i]!;
   }
   const mean = sum / changes.length;
-  return changes.map((one) => one - mean);
+  for (let i = 0; i < changes.length; i += 1) changes[i]! -= mean;
+  return changes;
 }
 
 /** Sums of the squares of all changes before each. */
@@ -43,16 +45,17 @@ function squaresBefore(changes: Float64Array): Float64Array {
 
 /** Correlation of a, so many samples later, with b. */
 function correlation(a: Float64Array, b: Float64Array, aSquares: Float64Array, bSquares: Float64Array, lag: number): number {
-  const from = Math.max(0, -lag);
+  const from = lag < 0 ? -lag : 0;
   const to = Math.min(b.length, a.length - lag);
   let even = 0;
   let odd = 0;
   let i = from;
-  for (; i + 1 < to; i += 2) {
-    even += a[i + lag]! * b[i]!;
-    odd += a[i + lag + 1]! * b[i + 1]!;
+  let j = from + lag;
+  for (; i + 1 < to; i += 2, j += 2) {
+    even += a[j]! * b[i]!;
+    odd += a[j + 1]! * b[i + 1]!;
   }
-  if (i < to) even += a[i + lag]! * b[i]!;
+  if (i < to) even += a[j]! * b[i]!;
   const aa = aSquares[to + lag]! - aSquares[from + lag]!;
   const bb = bSquares[to]! - bSquares[from]!;
   return aa > 0 && bb > 0 ? (even + odd) / Math.sqrt(aa * bb) : 0;
@@ -62,10 +65,8 @@ function correlation(a: Float64Array, b: Float64Array, aSquares: Float64Array, b
 export function channelLag({ force, motion, first, top, highest }: RecordOutline): ChannelLag | undefined {
   if (!motion) return undefined;
   const end = Math.min(top, motion.end);
-  let from = first;
-  while (from < end && force[from]! < FROM * highest) from += 1;
-  let to = from;
-  while (to < end && force[to]! < TO * highest) to += 1;
+  const from = firstReaching(force, FROM * highest, first, end);
+  const to = firstReaching(force, TO * highest, from, end);
   const count = Math.min(to - from, MOST);
   if (count < LEAST) return undefined;
   // the pulses of a hand last many samples: so many together that they stand out of the noise
@@ -74,17 +75,17 @@ export function channelLag({ force, motion, first, top, highest }: RecordOutline
   for (let width = Math.max(1, Math.floor(count / 200)); width <= count / 8; width *= 2) {
     const moves = rates(motion.values, start, count, width);
     const mean = ((motion.values[to]! - motion.values[start]!) / count) * width;
-    const spread = Math.sqrt(moves.reduce((sum, one) => sum + one * one, 0) / moves.length);
-    if (spread > VARIES * mean && spread > quiet) return bestLag(rates(force, start, count, width), moves, count);
+    const squares = squaresBefore(moves);
+    const spread = Math.sqrt(squares[moves.length]! / moves.length);
+    if (spread > VARIES * mean && spread > quiet) return bestLag(rates(force, start, count, width), moves, squares, count);
   }
   return undefined;
 }
 
 /** The lag at which the rates agree best, where that is clearly better than none. */
-function bestLag(pulls: Float64Array, moves: Float64Array, count: number): ChannelLag | undefined {
+function bestLag(pulls: Float64Array, moves: Float64Array, moveSquares: Float64Array, count: number): ChannelLag | undefined {
   const farthest = Math.min(FARTHEST, count >> 2);
   const pullSquares = squaresBefore(pulls);
-  const moveSquares = squaresBefore(moves);
   const at = (samples: number): number => correlation(pulls, moves, pullSquares, moveSquares, samples);
   const without = at(0);
   let best = { samples: 0, correlation: without };

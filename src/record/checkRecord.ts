@@ -1,5 +1,5 @@
 import { finding, requireNonNegative, requireOptions, type Finding, type TensionColumns, type TensionRecord } from '../base/index.js';
-import { noiseLevel } from '../numeric/index.js';
+import { maximumIndex } from '../numeric/index.js';
 import { allSpikeFindings, channelFindings } from './channelFindings.js';
 import { clockFindings, GAP } from './clock.js';
 import { excursionsOf } from './excursions.js';
@@ -41,14 +41,8 @@ export interface KnownRecord {
 }
 
 /** Signs that are the other way: the force is negative for the most part, or the motion falls while the force rises. */
-function signFindings({ force }: TensionRecord, outline: RecordOutline | undefined): Finding[] {
-  let lowest = Infinity;
-  let highest = -Infinity;
-  for (let i = 0; i < force.length; i += 1) {
-    const F = force[i]!;
-    if (F < lowest) lowest = F;
-    if (F > highest) highest = F;
-  }
+function signFindings({ force }: TensionRecord, highest: number, outline: RecordOutline | undefined): Finding[] {
+  const lowest = lowestOf(force);
   if (lowest < 0 && -lowest > REVERSED * Math.max(highest, 0))
     return [finding('force-sign-reversed', { lowest, highest }, { field: 'maximumForce' })];
   if (!outline?.motion) return [];
@@ -56,21 +50,23 @@ function signFindings({ force }: TensionRecord, outline: RecordOutline | undefin
   const { values, column, noise, step } = motion;
   const end = Math.min(top, motion.end);
   const fell = values[first]! - values[end]!;
-  return fell > Math.max(20 * noise, 20 * step, 0) && fell > 0.5 * rangeOf(values.subarray(first, end + 1))
+  return fell > Math.max(20 * noise, 20 * step, 0) && fell > 0.5 * rangeOf(values, first, end + 1)
     ? [finding('motion-sign-reversed', { column, first: values[first]!, last: values[end]! })]
     : [];
 }
 
-function rangeOf(values: Float64Array): number {
-  let low = Infinity;
-  let high = -Infinity;
-  for (let i = 0; i < values.length; i += 1) {
-    const value = values[i]!;
-    if (value < low) low = value;
-    if (value > high) high = value;
+function lowestOf(column: Float64Array, first = 0, end = column.length): number {
+  let lowest = Infinity;
+  for (let i = first; i < end; i += 1) {
+    // four at a time as long as none is lower
+    while (i + 3 < end && !(column[i]! < lowest || column[i + 1]! < lowest || column[i + 2]! < lowest || column[i + 3]! < lowest)) i += 4;
+    if (i < end && column[i]! < lowest) lowest = column[i]!;
   }
-  return high - low;
+  return lowest;
 }
+
+const rangeOf = (column: Float64Array, first: number, end: number): number =>
+  column[maximumIndex(column, first, end)]! - lowestOf(column, first, end);
 
 /** @internal {@link checkRecord} on a checked record; spikes are looked for by whoever may take them out. */
 export function checkRecordKernel(record: TensionRecord, thresholds: RecordThresholds = {}, known?: KnownRecord): Finding[] {
@@ -79,13 +75,13 @@ export function checkRecordKernel(record: TensionRecord, thresholds: RecordThres
     ...(Object.fromEntries(Object.entries(thresholds).filter(([, value]) => value !== undefined)) as Partial<Limits>),
   };
   const { force, time } = record;
-  const { top, clock, motion } = known?.survey ?? surveyRecord(record, limits.gap);
-  const noise = noiseLevel(force);
+  const survey = known?.survey ?? surveyRecord(record, limits.gap);
+  const { top, forceNoise, clock, motion } = survey;
   const highest = force[top]!;
   const ofClock = clockFindings(clock, time);
-  const outline = recordOutline(record);
-  const signs = signFindings(record, outline);
-  const flat = !(highest > 0) || highest - force[0]! <= Math.max(10 * noise, 1e-9 * Math.abs(highest));
+  const outline = recordOutline(record, survey);
+  const signs = signFindings(record, highest, outline);
+  const flat = !(highest > 0) || highest - force[0]! <= Math.max(10 * forceNoise, 1e-9 * Math.abs(highest));
   if (flat || !outline)
     return [...signs, finding('force-does-not-rise', { first: force[0]!, highest }, { field: 'maximumForce' }), ...ofClock];
   if (signs.length > 0) return [...ofClock, ...signs];

@@ -1,5 +1,5 @@
 import { finding, type Finding } from '../base/index.js';
-import { median } from '../numeric/index.js';
+import { medianOf } from '../numeric/index.js';
 
 /** @internal How the clock of a record runs. */
 export interface ClockSurvey {
@@ -55,9 +55,10 @@ function stepChange(time: Float64Array): ClockSurvey['change'] {
 export function surveyClock(time: Float64Array, gap = GAP): ClockSurvey {
   const n = time.length;
   const stride = Math.max(1, Math.floor(n / PLACES));
-  const steps: number[] = [];
-  for (let i = 1; i < n; i += stride) if (time[i]! > time[i - 1]!) steps.push(time[i]! - time[i - 1]!);
-  const usual = median(steps);
+  const steps = new Float64Array(Math.ceil((n - 1) / stride));
+  let taken = 0;
+  for (let i = 1; i < n; i += stride) if (time[i]! > time[i - 1]!) steps[taken++] = time[i]! - time[i - 1]!;
+  const usual = medianOf(steps.subarray(0, taken));
   const long = gap * usual;
   let backward = 0;
   let firstBackward = -1;

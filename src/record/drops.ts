@@ -33,20 +33,24 @@ function falls({ force, habit, highest }: RecordOutline, first: number, top: num
   const least = Math.max(DEVIATIONS * habit.noise, STEPS * habit.step, SHARE * highest);
   const found: Stretch[] = [];
   let peak = first;
+  let highestYet = force[first]!;
   for (let i = first + 1; i <= top; i += 1) {
-    if (force[i]! >= force[peak]!) {
+    const F = force[i]!;
+    if (F >= highestYet) {
       peak = i;
+      highestYet = F;
       continue;
     }
-    if (force[peak]! - force[i]! < least) continue;
+    if (highestYet - F < least) continue;
     let valley = i;
     let back = i;
-    while (back < top && force[back]! < force[peak]!) {
+    while (back < top && force[back]! < highestYet) {
       back += 1;
       if (force[back]! < force[valley]!) valley = back;
     }
     found.push([peak, valley, back]);
     peak = back;
+    highestYet = force[back]!;
     i = back;
   }
   return found;

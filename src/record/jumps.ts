@@ -1,6 +1,6 @@
 import { soundLength } from '../base/index.js';
 import type { RecordOutline } from './recordOutline.js';
-import { noiseLevel } from '../numeric/index.js';
+import { firstChange, noiseLevel } from '../numeric/index.js';
 import { resolution } from './resolution.js';
 
 /** @internal A motion that jumps between two samples while the force goes on as before. */
@@ -28,15 +28,14 @@ const GAP = 4;
 export function findJumps(outline: RecordOutline, motion: Float64Array): Jump[] {
   const { force, time, first, habit, highest } = outline;
   const last = Math.min(outline.last, soundLength(motion) - 1);
-  const least = Math.max(
-    DEVIATIONS * noiseLevel(motion, first, last + 1),
-    STEPS * resolution(motion.subarray(0, last + 1)),
-    SHARE * Math.abs(motion[last]! - motion[first]!),
-  );
+  const end = last - 1;
+  // before its noise and its steps are looked at: most motions have no such change at all
+  const share = SHARE * Math.abs(motion[last]! - motion[first]!);
+  if (firstChange(motion, share, first + 2, end) >= end) return [];
+  const least = Math.max(share, DEVIATIONS * noiseLevel(motion, first, last + 1), STEPS * resolution(motion.subarray(0, last + 1)));
   const found: Jump[] = [];
-  for (let i = first + 2; i < last - 1; i += 1) {
+  for (let i = firstChange(motion, least, first + 2, end); i < end; i = firstChange(motion, least, i + 1, end)) {
     const size = motion[i]! - motion[i - 1]!;
-    if (Math.abs(size) <= least) continue;
     let near = 0;
     for (let k = 1; k <= NEAR; k += 1) {
       if (i - k > first) near = Math.max(near, Math.abs(motion[i - k]! - motion[i - k - 1]!));

@@ -1,5 +1,5 @@
 import { soundLength } from '../base/index.js';
-import { median, noiseLevel } from '../numeric/index.js';
+import { firstReaching, medianOf, noiseLevel } from '../numeric/index.js';
 import { resolution } from './resolution.js';
 
 /** A stretch in which the crosshead stood still. */
@@ -46,14 +46,15 @@ interface Drive {
 /** The usual speed: the median over stretches of the loaded part. */
 function usualSpeed(motion: Float64Array, time: Float64Array, first: number, last: number): number {
   const size = Math.max(1, Math.floor((last - first) / PLACES));
-  const speeds: number[] = [];
+  const speeds = new Float64Array(Math.floor((last - first) / size));
+  let taken = 0;
   for (let i = first; i + size <= last; i += size) {
     const dt = time[i + size]! - time[i]!;
-    if (dt > 0) speeds.push((motion[i + size]! - motion[i]!) / dt);
+    if (dt > 0) speeds[taken++] = (motion[i + size]! - motion[i]!) / dt;
   }
   // a coarse reading shows no motion over most of the short stretches: then the mean over the whole serves
   const whole = (motion[last]! - motion[first]!) / (time[last]! - time[first]!);
-  const usual = median(speeds);
+  const usual = medianOf(speeds.subarray(0, taken));
   return usual > 0.1 * whole ? usual : whole;
 }
 
@@ -62,8 +63,7 @@ function loadedPart(force: Float64Array, motion: Float64Array, highest: number):
   const end = Math.max(1, soundLength(motion));
   const top = Math.min(highest, end - 1);
   const loaded = 0.02 * force[top]!;
-  let first = 0;
-  while (first < top && force[first]! < loaded) first += 1;
+  const first = firstReaching(force, loaded, 0, top);
   let last = top;
   while (last + 1 < end && force[last + 1]! >= loaded) last += 1;
   return [first, last];

@@ -1,7 +1,8 @@
 import { soundLength, type TensionRecord } from '../base/index.js';
-import { maximumIndex, median, medianOf, noiseLevel } from '../numeric/index.js';
+import { firstReaching, maximumIndex, median, medianOf, noiseLevel } from '../numeric/index.js';
 import { motionOf, ofDrive } from './motionOf.js';
 import { resolution } from './resolution.js';
+import type { RecordSurvey } from './surveyRecord.js';
 
 /** @internal How one column behaves over the loaded part: its noise, one step of its reading, its usual change from sample to sample. */
 export interface ColumnHabit {
@@ -47,22 +48,22 @@ const PLACES = 501;
 const LEVELS = Array.from({ length: 15 }, (_, k) => 0.05 * (k + 1));
 const SPAN = 3;
 
-function habitOf(column: Float64Array, first: number, last: number): ColumnHabit {
+function habitOf(column: Float64Array, step: number, first: number, last: number): ColumnHabit {
   const stride = Math.max(1, Math.floor((last - first) / PLACES));
   const changes = new Float64Array(Math.max(0, Math.ceil((last - first) / stride)));
   for (let k = 0, i = first + 1; k < changes.length; k += 1, i += stride) changes[k] = Math.abs(column[i]! - column[i - 1]!);
-  return { noise: noiseLevel(column, first, last + 1), step: resolution(column), usual: medianOf(changes) };
+  return { noise: noiseLevel(column, first, last + 1), step, usual: medianOf(changes) };
 }
 
 /** The steepest chord between the first crossings of a few levels of force. */
 function steepestChord(force: Float64Array, motion: Float64Array, first: number, top: number): number {
   const places: number[] = [];
-  let level = 0;
-  for (let i = first; i <= top && level < LEVELS.length; i += 1)
-    while (level < LEVELS.length && force[i]! >= LEVELS[level]! * force[top]!) {
-      places.push(i);
-      level += 1;
-    }
+  let i = first;
+  for (const level of LEVELS) {
+    i = firstReaching(force, level * force[top]!, i, top + 1);
+    if (i > top) break;
+    places.push(i);
+  }
   let steepest = 0;
   for (let k = SPAN; k < places.length; k += 1) {
     const [from, to] = [places[k - SPAN]!, places[k]!];
@@ -73,12 +74,12 @@ function steepestChord(force: Float64Array, motion: Float64Array, first: number,
 }
 
 /** The last sample before the force is gone for good: above the level at the end, where that is flat and far below the maximum. */
-function lastLoaded(force: Float64Array, top: number, highest: number): number {
+function lastLoaded(force: Float64Array, noise: number, top: number, highest: number): number {
   const n = force.length;
   const tail = force.subarray(Math.max(top + 1, n - TAIL));
   const level = tail.length === TAIL ? median(tail) : 0;
   // a tail that is not flat, or still high, is no tail
-  const distinct = Math.max(LOADED * highest, DEVIATIONS * noiseLevel(force));
+  const distinct = Math.max(LOADED * highest, DEVIATIONS * noise);
   const flat = tail.every((one) => Math.abs(one - level) < distinct);
   const zero = flat && level < GONE * highest ? level : 0;
   const loaded = zero + distinct;
@@ -87,27 +88,30 @@ function lastLoaded(force: Float64Array, top: number, highest: number): number {
   return last;
 }
 
-/** @internal The rough shape of a checked record; undefined where the force never rises. */
-export function recordOutline(record: TensionRecord): RecordOutline | undefined {
+/** @internal The rough shape of a checked record; undefined where the force never rises. What a survey of it has found is not looked for again. */
+export function recordOutline(record: TensionRecord, known?: RecordSurvey): RecordOutline | undefined {
   const { force, time } = record;
   const column = motionOf(record, ofDrive);
   const values = record[column];
   const sound = values ? soundLength(values) : force.length;
-  const top = maximumIndex(force);
+  const top = known?.top ?? maximumIndex(force);
   const highest = force[top]!;
   if (!(highest > 0)) return undefined;
-  let first = 0;
-  while (first < top && force[first]! < LOADED * highest) first += 1;
-  const last = lastLoaded(force, top, highest);
+  const first = firstReaching(force, LOADED * highest, 0, top);
+  const last = lastLoaded(force, known?.forceNoise ?? noiseLevel(force), top, highest);
+  const stepOf = (motion: Float64Array): number => (known?.motion?.column === column ? known.motion.step : resolution(motion));
   return {
     force,
     time,
-    motion: values && sound > 2 ? { column, values, end: sound - 1, ...habitOf(values, first, Math.min(last, sound - 1)) } : undefined,
+    motion:
+      values && sound > 2
+        ? { column, values, end: sound - 1, ...habitOf(values, stepOf(values), first, Math.min(last, sound - 1)) }
+        : undefined,
     top,
     highest,
     first,
     last,
-    habit: habitOf(force, first, last),
+    habit: habitOf(force, known?.forceStep ?? resolution(force), first, last),
     stiffness: values ? steepestChord(force, values, first, Math.min(top, sound - 1)) : 0,
   };
 }

@@ -13,20 +13,22 @@ export function resolution(column: Float64Array): number {
   const n = column.length;
   if (n < 2) return 0;
   const stride = Math.max(1, Math.floor(n / PAIRS));
-  // of a long column the places lie far apart: they are visited once
-  const differences = new Float64Array(Math.floor((n - 2) / stride) + 1);
   let largest = Math.abs(column[0]!);
-  for (let k = 0, i = 1; k < differences.length; k += 1, i += stride) {
+  let step = Infinity;
+  for (let i = 1; i < n; i += stride) {
     const value = column[i]!;
-    differences[k] = Math.abs(value - column[i - 1]!);
+    const d = Math.abs(value - column[i - 1]!);
+    if (d > 0 && d < step) step = d;
     if (Math.abs(value) > largest) largest = Math.abs(value);
   }
   // differences below this are rounding of equal numbers
   const rounding = 1e-12 * largest;
-  let step = Infinity;
-  for (let k = 0; k < differences.length; k += 1) {
-    const d = differences[k]!;
-    if (d > rounding && d < step) step = d;
+  if (!(step > rounding)) {
+    step = Infinity;
+    for (let i = 1; i < n; i += stride) {
+      const d = Math.abs(column[i]! - column[i - 1]!);
+      if (d > rounding && d < step) step = d;
+    }
   }
   if (!Number.isFinite(step)) return 0;
   let counted = 0;
@@ -34,12 +36,15 @@ export function resolution(column: Float64Array): number {
   // an even motion changes by the same amount each time, and stands for a while: only different multiples, or stops and starts, tell of steps
   let several = 0;
   let stood = false;
-  for (let k = 0; k < differences.length; k += 1) {
-    const multiple = differences[k]! / step;
-    if (multiple > 1.5) several += 1;
-    else if (multiple > 0.5 && stood) several += 1;
-    stood = !(multiple > 0.5);
-    if (!(multiple > 0.5) || multiple > MOST_STEPS) continue;
+  for (let i = 1; i < n; i += stride) {
+    const multiple = Math.abs(column[i]! - column[i - 1]!) / step;
+    if (!(multiple > 0.5)) {
+      stood = true;
+      continue;
+    }
+    if (multiple > 1.5 || stood) several += 1;
+    stood = false;
+    if (multiple > MOST_STEPS) continue;
     counted += 1;
     if (Math.abs(multiple - Math.round(multiple)) < CLOSE) whole += 1;
     // so many that lie between are enough to tell

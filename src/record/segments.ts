@@ -20,6 +20,8 @@ export function testSegments(force: Float64Array, highest: number, time: Float64
     if (force[i]! > up) {
       risen = true;
       quiet = 0;
+      // most of a record lies up there
+      while (i + 4 < n && force[i + 1]! > up && force[i + 2]! > up && force[i + 3]! > up && force[i + 4]! > up) i += 4;
     } else if (Math.abs(force[i]!) < nothing) quiet += 1;
     else quiet = 0;
     if (!risen || quiet === 0) continue;

@@ -1,4 +1,4 @@
-import { medianOf, noiseLevel } from '../numeric/index.js';
+import { firstChange, medianOf, noiseLevel } from '../numeric/index.js';
 import { resolution } from './resolution.js';
 
 /** @internal Neighbouring samples that leave the line of a column and come back to it. */
@@ -25,25 +25,24 @@ const BACK = 0.25;
 const MOST = 0.01;
 const PLACES = 501;
 
-/** Least change that begins a spike. */
-function threshold(column: Float64Array, end: number): number {
+/** What noise and the usual changes alone ask of the change that begins a spike, or more. */
+function leastByChanges(column: Float64Array, end: number): number {
   const stride = Math.max(1, Math.floor(end / PLACES));
   const changes = new Float64Array(Math.ceil((end - stride) / stride));
-  const values = new Float64Array(changes.length);
-  for (let k = 0, i = stride; k < changes.length; k += 1, i += stride) {
-    changes[k] = Math.abs(column[i]! - column[i - 1]!);
-    values[k] = column[i]!;
-  }
+  for (let k = 0, i = stride; k < changes.length; k += 1, i += stride) changes[k] = Math.abs(column[i]! - column[i - 1]!);
+  return Math.max(DEVIATIONS * noiseLevel(column, 0, end), CHANGES * medianOf(changes));
+}
+
+/** What the range and the steps of the reading ask of it. */
+function leastByRange(column: Float64Array, end: number): number {
+  const stride = Math.max(1, Math.floor(end / PLACES));
+  const values = new Float64Array(Math.ceil((end - stride) / stride));
+  for (let k = 0, i = stride; k < values.length; k += 1, i += stride) values[k] = column[i]!;
   // the range without its ends, so that one large spike does not hide the smaller ones
   values.sort();
   const cut = Math.floor(0.02 * values.length) + 1;
   const range = values.length > 2 * cut ? values[values.length - 1 - cut]! - values[cut]! : 0;
-  return Math.max(
-    DEVIATIONS * noiseLevel(column, 0, end),
-    STEPS * resolution(column.subarray(0, end)),
-    CHANGES * medianOf(changes),
-    SHARE * range,
-  );
+  return Math.max(STEPS * resolution(column.subarray(0, end)), SHARE * range);
 }
 
 /** Samples after which the column is back where it was, and stays near; 0 where it does not come back. */
@@ -70,13 +69,10 @@ function lengthOf(column: Float64Array, at: number, end: number, least: number):
   return 0;
 }
 
-/** @internal Spikes of a column, in order; none where there are too many to be spikes. */
-export function findSpikes(column: Float64Array, end = column.length): Spike[] {
-  if (end < 8) return [];
-  const least = threshold(column, end);
+/** Spikes that begin with a change above some least one. */
+function spikesAbove(column: Float64Array, end: number, least: number): Spike[] {
   const spikes: Spike[] = [];
-  for (let i = 1; i < end - 1; i += 1) {
-    if (!(Math.abs(column[i]! - column[i - 1]!) > least)) continue;
+  for (let i = firstChange(column, least, 1, end - 1); i < end - 1; i = firstChange(column, least, i + 1, end - 1)) {
     const k = lengthOf(column, i, end, least);
     if (k === 0) continue;
     let height = 0;
@@ -87,5 +83,15 @@ export function findSpikes(column: Float64Array, end = column.length): Spike[] {
     spikes.push({ range: [i, i + k - 1], height });
     i += k;
   }
+  return spikes;
+}
+
+/** @internal Spikes of a column, in order; none where there are too many to be spikes. */
+export function findSpikes(column: Float64Array, end = column.length): Spike[] {
+  if (end < 8) return [];
+  const least = leastByChanges(column, end);
+  // a larger least change never finds more: most columns are done here
+  if (spikesAbove(column, end, least).length === 0) return [];
+  const spikes = spikesAbove(column, end, Math.max(least, leastByRange(column, end)));
   return spikes.length > Math.max(10, MOST * end) ? [] : spikes;
 }

@@ -18,37 +18,32 @@ export interface MotionSurvey {
   readonly largest: number;
 }
 
-/** @internal What one walk over the columns of a record tells. */
+/** @internal What a first look at the columns of a record tells. */
 export interface RecordSurvey {
   /** Sample of the highest force. */
   readonly top: number;
+  /** One step of the reading of the force [N]; 0 where it is not stepped. */
+  readonly forceStep: number;
+  /** Noise of the force [N]. */
+  readonly forceNoise: number;
   readonly clock: ClockSurvey | undefined;
   readonly motion: MotionSurvey | undefined;
 }
 
-/** Highest force and motion in one walk; what lies beyond the highest force may go back as it likes. */
-function surveyMotion(force: Float64Array, motion: Float64Array, column: MotionSurvey['column']): { top: number; motion: MotionSurvey } {
+/** How the motion runs; what lies beyond the highest force may go back as it likes. */
+function surveyMotion(force: Float64Array, motion: Float64Array, column: MotionSurvey['column'], top: number): MotionSurvey {
   const end = soundLength(motion);
   const step = resolution(motion);
   const tolerated = Math.max(3 * step, 8 * noiseLevel(motion, 0, end));
-  let top = 0;
-  let highest = force[0]!;
   let farthest = motion[0]!;
-  let forceBefore = highest;
-  let motionBefore = farthest;
   let repeated = 0;
   let backward = 0;
   let largest = 0;
   let inside = false;
-  // as they stood at the highest force
-  let backwardThere = 0;
-  let largestThere = 0;
-  for (let i = 1; i < end; i += 1) {
-    const F = force[i]!;
+  let i = 1;
+  for (const last = Math.min(top, end - 1); i <= last; i += 1) {
     const x = motion[i]!;
-    if (x === motionBefore && F === forceBefore) repeated += 1;
-    forceBefore = F;
-    motionBefore = x;
+    if (force[i] === force[i - 1] && x === motion[i - 1]) repeated += 1;
     if (x >= farthest) {
       inside = false;
       farthest = x;
@@ -57,28 +52,27 @@ function surveyMotion(force: Float64Array, motion: Float64Array, column: MotionS
       inside = true;
       if (farthest - x > largest) largest = farthest - x;
     }
-    if (F > highest) {
-      top = i;
-      highest = F;
-      backwardThere = backward;
-      largestThere = largest;
-    }
   }
-  const later = end < force.length ? maximumIndex(force, Math.max(end, 1) - 1) : top;
-  if (force[later]! > highest) return { top: later, motion: { column, end, step, repeated, backward, largest } };
-  return { top, motion: { column, end, step, repeated, backward: backwardThere, largest: largestThere } };
+  for (; i < end; i += 1) if (force[i] === force[i - 1] && motion[i] === motion[i - 1]) repeated += 1;
+  return { column, end, step, repeated, backward, largest };
 }
 
 /** @internal The time of a record whose clock runs: it never goes back, nor stands all the while. */
 export const runningTime = ({ time }: TensionRecord, { clock }: RecordSurvey): Float64Array | undefined =>
   clock?.backward === 0 && clock.usual > 0 ? time : undefined;
 
-/** @internal Walks once over force and motion, and once over time. */
+/** @internal Looks once at each column of a record. */
 export function surveyRecord(record: TensionRecord, gap = GAP): RecordSurvey {
   const { force, time } = record;
   const clock = time && surveyClock(time, gap);
   const column = motionOf(record, ofPiece);
-  const motion = record[column];
-  if (!motion) return { top: maximumIndex(force), clock, motion: undefined };
-  return { clock, ...surveyMotion(force, motion, column) };
+  const values = record[column];
+  const top = maximumIndex(force);
+  return {
+    top,
+    forceStep: resolution(force),
+    forceNoise: noiseLevel(force),
+    clock,
+    motion: values && surveyMotion(force, values, column, top),
+  };
 }

@@ -1,3 +1,4 @@
+import { firstChange } from '../numeric/index.js';
 import type { RecordOutline } from './recordOutline.js';
 import type { ZeroSurvey } from './zeros.js';
 
@@ -28,7 +29,10 @@ export function findZeroMoves(
 ): ZeroMove[] {
   const least = Math.max(DEVIATIONS * habit.noise, STEPS * habit.step, SHARE * highest);
   const moves: ZeroMove[] = [];
-  for (let i = Math.max(first, from) + BESIDE; i < last - BESIDE; i += 1) {
+  const end = last - BESIDE;
+  // changes of the least size are looked at too
+  const next = (after: number): number => firstChange(force, least * (1 - Number.EPSILON), after, end);
+  for (let i = next(Math.max(first, from) + BESIDE); i < end; i = next(i + 1)) {
     const fall = force[i - 1]! - force[i]!;
     if (fall < least) continue;
     let beside = 0;
