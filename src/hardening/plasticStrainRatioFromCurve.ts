@@ -84,7 +84,7 @@ export function plasticStrainRatioFromCurve(
   const length = strain.length;
   const across = requireColumn(from, 'curve.transverseStrain', curve.transverseStrain, { length });
   const stress = requireColumn(from, 'curve.stress', curve.stress, { length });
-  requireOptions(from, requireObject(from, 'options', options), ['from', 'to', 'modulus', 'poissonRatio']);
+  requireOptions(from, options, ['from', 'to', 'modulus', 'poissonRatio']);
   const low = requirePositive(from, 'options.from', options.from);
   const high = requireBetween(from, 'options.to', options.to, low, Infinity);
   const modulus = requirePositive(from, 'options.modulus', options.modulus);
