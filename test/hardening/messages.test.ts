@@ -173,6 +173,18 @@ const line = { parameters: { a: 300 }, stress: (e: number, { a }: { a: number })
 const spoiled = { strain: [NaN], stress: [1] };
 const other: object = { other: 1 };
 
+/** The code that goes with a rule; out of range where none is named. */
+const codes: readonly (readonly [RegExp, string])[] = [
+  [/is not an option|goes with the method/, 'unknown-option'],
+  [/must be an? (object|array|function)|must have stress and rate|must be two numbers/, 'wrong-type'],
+  [/must be (a )?finite/, 'not-finite'],
+  [/must be above 0/, 'not-positive'],
+  [/like the other columns/, 'unequal-lengths'],
+  [/must have at least/, 'too-few'],
+  [/must be given/, 'missing'],
+  [/must name/, 'empty'],
+];
+
 // function: path rule, got value; one form for all
 test.each<[() => unknown, string]>([
   [() => bridgmanCorrection({ strain: 0.1 }), 'bridgmanCorrection: neck.strain must be from 0.12 to 3, got 0.1'],
@@ -419,7 +431,8 @@ test.each<[() => unknown, string]>([
   [() => fitRambergOsgood(columns, { modulus: 0 }), 'fitRambergOsgood: options.modulus must be above 0, got 0'],
   [() => fitRambergOsgood(columns, { from: 0.2, to: 0.1 }), 'fitRambergOsgood: options.to must be above from (0.2), got 0.1'],
 ])('%#: the message names function, path, rule and value', (call, message) => {
-  expect(thrown(call).message).toBe(message);
+  const code = codes.find(([rule]) => rule.test(message))?.[1] ?? 'out-of-range';
+  expect(thrown(call)).toMatchObject({ message, code });
 });
 
 const still = { strain: [0.1, 0.1, 0.1, 0.1, 0.1, 0.2], stress: [300, 310, 320, 330, 340, 350] };
