@@ -46,8 +46,12 @@ const laws: readonly (readonly [string, HardeningLaw])[] = [
   ],
 ];
 
-describe.each(laws)('%s', (_, law) => {
+describe.each(laws)('%s', (name, law) => {
   const strains = [0.01, 0.05, 0.12, 0.3, 0.45];
+
+  test('carries its name, a mixture those of its laws', () => {
+    expect(law.name).toBe(name === 'mixture' ? 'Swift and Voce' : name);
+  });
 
   test('the hardening rate is the derivative of the stress', () => {
     for (const e of strains) {

@@ -384,6 +384,7 @@ test.each<[() => unknown, string]>([
   [() => fitVoce(columns, { fixed: { rate: -1 } }), 'fitVoce: options.fixed.rate must be from 0 to Infinity, got -1'],
   [() => fitVoce(columns, { bounds: { rate: 5 as never } }), 'fitVoce: options.bounds.rate must be an array, got 5'],
   [() => fitVoce(columns, { bounds: { rate: [2, 1] } }), 'fitVoce: options.bounds.rate must be two ascending numbers, got "2, 1"'],
+  [() => fitVoce(columns, { bounds: { rate: [2, 2] } }), 'fitVoce: options.bounds.rate must be two ascending numbers, got "2, 2"'],
   [() => fitVoce(columns, { bounds: { rate: [2] as never } }), 'fitVoce: options.bounds.rate must be two ascending numbers, got "2, NaN"'],
   [() => fitVoce(columns, { bounds: { rate: [-2, 0] } }), 'fitVoce: options.bounds.rate must reach above 0, got "-2, 0"'],
   [() => fitVoce(columns, { uniformStrain: 0 }), 'fitVoce: options.uniformStrain must be above 0, got 0'],
@@ -447,6 +448,7 @@ test.each<[string, Outcome<object, string>]>([
   ],
   ['beyond-maximum: the range ends at 0.15, the maximum force is at 0.12', fitVoce(columns, { uniformStrain: 0.12 })],
   ['no-hardening: the stress does not rise with strain', fitVoce(flat)],
+  ['too-few-points: 2 samples lie in the range; 4 are needed', fitSwiftVoce({ strain: [0.01, 0.02], stress: [300, 320] })],
   [
     'undetermined: no start gives the law a finite stress on all samples',
     fitHollomon(columns, { fixed: { strengthCoefficient: 1e308, exponent: -100 } }),

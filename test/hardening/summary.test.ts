@@ -128,7 +128,7 @@ describe.each(laws)('$name', ({ truth, stress, fit }) => {
   test('each parameter that is held stays without error; the others are their optimum', () => {
     for (const name of names) {
       const value = truth[name]! * 1.02;
-      const held = required(fit(flow, { fixed: { [name]: value } as never }));
+      const held = required(fit(flow, { fixed: { [name]: value } }));
       const others = names.filter((one) => one !== name);
       const own = required(
         fitLaw(flow, { parameters: parametersOf(truth, others), stress: (e, p: Values) => stress(e, { ...p, [name]: value }) }),
@@ -140,7 +140,9 @@ describe.each(laws)('$name', ({ truth, stress, fit }) => {
         expect(held.standardErrors[other]! / own.standardErrors[other]!).toBeCloseTo(1, 3);
       }
       const k = names.indexOf(name);
-      names.forEach((_, j) => expect(held.correlations[k]![j]).toBe(j === k ? 1 : 0));
+      names.forEach((_, j) => {
+        expect(held.correlations[k]![j]).toBe(j === k ? 1 : 0);
+      });
       // a held parameter is none that the samples must pay for
       expect(held.aicc).toBeCloseTo(aicc(held.residualSumOfSquares, 24, others.length, 300), 9);
     }
@@ -157,8 +159,7 @@ describe.each(laws)('$name', ({ truth, stress, fit }) => {
   test('a bound beyond the optimum is where the parameter ends, a bound below the least value does nothing', () => {
     for (const name of names) {
       const value = parametersOf(found, names)[name]!;
-      const end = (bound: readonly [number, number]) =>
-        parametersOf(required(fit(flow, { bounds: { [name]: bound } as never })), names)[name]!;
+      const end = (bound: readonly [number, number]) => parametersOf(required(fit(flow, { bounds: { [name]: bound } })), names)[name]!;
       expect(end([value * 1.01, Infinity])).toBe(value * 1.01);
       expect(end([-Infinity, value * 0.99])).toBe(value * 0.99);
       expect(end([-1000, 10 * value]) / value).toBeCloseTo(1, 9);
@@ -169,6 +170,65 @@ describe.each(laws)('$name', ({ truth, stress, fit }) => {
     expect(fit(flow, { uniformStrain: strain[23] }).ok).toBe(true);
     expect(fit(flow, { uniformStrain: strain[23]! * (1 - 1e-8) })).toMatchObject({ ok: false, reason: 'beyond-maximum' });
     expect(fit(flow, { uniformStrain: strain[20], to: strain[20] }).ok).toBe(true);
+  });
+});
+
+describe('what stands in a summary', () => {
+  const truth = voce({ saturationStress: 520, initialStress: 240, rate: 14 });
+
+  test.each(laws)(
+    '$name over a short range: the pairs that trade off are those correlated by more than 0.99',
+    ({ truth: { ...own }, fit }) => {
+      const strain = Array.from({ length: 24 }, (_, i) => 0.002 + 0.001 * i);
+      const { correlations, tradeOffs } = required(fit({ strain, stress: strain.map((e, i) => truth.stress(e) + 0.1 * Math.sin(9 * i)) }));
+      const names = Object.keys(own);
+      const pairs = names.flatMap((a, i) => names.flatMap((b, j) => (j > i ? [[a, b, Math.abs(correlations[i]![j]!)] as const] : [])));
+      expect(tradeOffs).toEqual(pairs.filter(([, , one]) => one > 0.99).map(([a, b]) => [a, b]));
+      if (names.length > 2) expect(tradeOffs.length).toBeGreaterThan(0);
+    },
+  );
+
+  test('a curve that is the law to the last digit: no rest, no errors, AICc by the rounding of its mean stress', () => {
+    const fixed = { saturationStress: 520, initialStress: 240, rate: 14 };
+    const strain = [0.01, 0.05, 0.2];
+    const stress = strain.map((e) => 520 - (520 - 240) * Math.exp(-14 * e));
+    const byMean = (mean: number) => 6 * Math.log(mean * 2 ** -52) + 2 + 4;
+    const exact = required(fitVoce({ strain, stress }, { fixed }));
+    expect(exact).toMatchObject({ residualSumOfSquares: 0, rSquared: 1, converged: true, tradeOffs: [] });
+    expect(exact.standardErrors).toEqual({ saturationStress: 0, initialStress: 0, rate: 0 });
+    expect(exact.aicc).toBeCloseTo(byMean((stress[0]! + stress[1]! + stress[2]!) / 3), 9);
+    const weights = [1, 2, 5];
+    const weighted = required(fitVoce({ strain, stress }, { fixed, weights }));
+    expect(weighted.aicc).toBeCloseTo(byMean((stress[0]! + 2 * stress[1]! + 5 * stress[2]!) / 8), 9);
+  });
+
+  test('steps on few points and on all count', () => {
+    const strain = Array.from({ length: 600 }, (_, i) => 0.002 + 0.0003 * i);
+    const stress = strain.map((e, i) => truth.stress(e) + Math.sin(9 * i));
+    const long = required(fitVoce({ strain, stress }));
+    const few = required(fitVoce({ strain: strain.slice(0, 400), stress: stress.slice(0, 400) }));
+    expect(long.points).toBe(600);
+    expect(long.iterations).toBeGreaterThanOrEqual(few.iterations);
+  });
+
+  test('two strains, though many samples, do not determine three parameters', () => {
+    const flow = { strain: [0.01, 0.01, 0.1, 0.1], stress: [300, 302, 400, 402] };
+    const message = 'the samples do not determine all parameters';
+    expect(fitVoce(flow)).toEqual({ ok: false, reason: 'undetermined', message });
+    expect(fitVoce(flow, { initialStress: 250 }).ok).toBe(true);
+  });
+
+  test('an initial stress that is known goes with what else is held, with a range and with weights', () => {
+    const strain = Array.from({ length: 30 }, (_, i) => 0.002 + 0.006 * i);
+    const stress = strain.map((e, i) => truth.stress(e) + Math.sin(9 * i));
+    const options = { from: 0.01, to: 0.15, weights: strain.map((_, i) => 1 + i), bounds: { rate: [1, 100] } } as const;
+    const one = fitVoce({ strain, stress }, { ...options, initialStress: 240, fixed: { saturationStress: 520 } });
+    expect(one).toEqual(fitVoce({ strain, stress }, { ...options, fixed: { initialStress: 240, saturationStress: 520 } }));
+    expect(required(one)).toMatchObject({
+      initialStress: 240,
+      saturationStress: 520,
+      points: strain.filter((e) => e >= 0.01 && e <= 0.15).length,
+    });
   });
 });
 
@@ -244,6 +304,13 @@ describe('compareLaws by its definitions', () => {
     expect(ranked[4]!.difference).toBeGreaterThan(0.1);
   });
 
+  test('weights of a quiet curve, whose AICc lie far below 0, add up to one as well', () => {
+    const quiet = compareLaws({ strain, stress: strain.map((e) => law.stress(e) + 1e-7 * normal()) });
+    expect(quiet.ranked[0]!.fit.aicc).toBeLessThan(-1000);
+    expect(quiet.ranked.reduce((sum, { weight }) => sum + weight, 0)).toBeCloseTo(1, 12);
+    expect(quiet.failed).toEqual([]);
+  });
+
   test('spread is the highest less the lowest stress over their mean', () => {
     expect([...kept]).toEqual(strains);
     strains.forEach((_, k) => {
@@ -300,6 +367,15 @@ describe('fitSwiftVoce by its definitions', () => {
     // three parameters of each law and the weight; at least one sample is left over
     expect(standardError / Math.sqrt(rest / Math.max(1, n - 7) / square)).toBeCloseTo(1, 9);
     expect(law.stress(0.3)).toBeCloseTo(weight * a.stress(0.3) + (1 - weight) * b.stress(0.3), 9);
+  });
+
+  test('three strains: both laws go through all of them, and leave the weight open', () => {
+    const strain = [0.02, 0.02, 0.08, 0.08, 0.2, 0.2];
+    expect(fitSwiftVoce({ strain, stress: strain.map(one.stress) })).toEqual({
+      ok: false,
+      reason: 'undetermined',
+      message: 'both laws are the same on this curve: any weight would do',
+    });
   });
 
   test('a range is that of both laws and of the weight', () => {
