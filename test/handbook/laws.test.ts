@@ -111,3 +111,15 @@ test('the mixture goes through the measured point, and outside the laws there is
   expect(weightToPoint(one, other, { strain: 0.8, stress: 900 })).toMatchObject({ ok: false, reason: 'not-between' });
   expect(weightToPoint(one, one, { strain: 0.8, stress: 600 })).toMatchObject({ ok: false, reason: 'laws-agree' });
 });
+
+test('the laws themselves are between the laws; beyond either, and where they agree to 1e-9 of the stress, there is no weight', () => {
+  const level = (stress: number) => ludwik({ yieldStress: stress, strengthCoefficient: 100, exponent: 1 });
+  const weightAt = (stress: number) => {
+    const found = weightToPoint(level(500), level(400), { strain: 0, stress });
+    return found.ok ? found.weight : found.reason;
+  };
+  expect([500, 475, 400].map(weightAt)).toEqual([1, 0.75, 0]);
+  expect([500.1, 399.9].map(weightAt)).toEqual(['not-between', 'not-between']);
+  expect(weightToPoint(level(500), level(500 + 4e-7), { strain: 0, stress: 500 })).toMatchObject({ ok: false, reason: 'laws-agree' });
+  expect(weightToPoint(level(500), level(500 + 1e-6), { strain: 0, stress: 500 })).toMatchObject({ weight: 1 });
+});
