@@ -123,3 +123,30 @@ test('the laws themselves are between the laws; beyond either, and where they ag
   expect(weightToPoint(level(500), level(500 + 4e-7), { strain: 0, stress: 500 })).toMatchObject({ ok: false, reason: 'laws-agree' });
   expect(weightToPoint(level(500), level(500 + 1e-6), { strain: 0, stress: 500 })).toMatchObject({ weight: 1 });
 });
+
+describe('where rate and stress of a straight line cross: 1 − σ0/K', () => {
+  test.each([
+    { yieldStress: 400, neck: 0.2 },
+    { yieldStress: 250, neck: 0.5 },
+    { yieldStress: 499, neck: 0.002 },
+    // from the start, and below it
+    { yieldStress: 500, neck: 0 },
+    { yieldStress: 600, neck: 0 },
+  ])('σ0 $yieldStress of K 500: $neck', ({ yieldStress, neck }) => {
+    const law = ludwik({ yieldStress, strengthCoefficient: 500, exponent: 1 });
+    expect(law.neckingStrain).toBeCloseTo(neck, 14);
+    expect(law.tensileStrength).toBeCloseTo((yieldStress + 500 * neck) * Math.exp(-neck), 9);
+  });
+
+  test('it is sought up to a strain of 5, where a law that hardens on is said to neck', () => {
+    const neckOf = (exponent: number) => ludwik({ yieldStress: 0, strengthCoefficient: 500, exponent }).neckingStrain;
+    expect(neckOf(4.9)).toBeCloseTo(4.9, 12);
+    expect(neckOf(6)).toBe(5);
+  });
+});
+
+test('a law at many strains is the law at each', () => {
+  const law = voce({ saturationStress: 520, initialStress: 240, rate: 14 });
+  expect([...flowStress(law, [0, 0.1])]).toEqual([240, law.stress(0.1)]);
+  expect([...hardeningRate(law, Float64Array.from([0, 0.1]))]).toEqual([14 * 280, law.rate(0.1)]);
+});
