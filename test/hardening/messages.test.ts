@@ -7,6 +7,7 @@ import {
   compressiveTrueCurve,
   compressiveTrueStrain,
   compressiveTrueStress,
+  considere,
   fitHockettSherby,
   fitHollomon,
   fitLaw,
@@ -269,6 +270,14 @@ test.each<[() => unknown, string]>([
   [() => flowCurve(columns, { modulus: 1, to: 9 }), 'flowCurve: options.to must be from 0 to 4, got 9'],
   [() => flowCurve(columns, { modulus: 1, ...other }), 'flowCurve: options.other is not an option (known: modulus, from, to), got "other"'],
 
+  [() => considere(5 as never), 'considere: curve must be an object, got 5'],
+  [() => considere(spoiled), 'considere: curve.strain[0] must be a finite number, got NaN'],
+  [() => considere({ strain, stress: [1] }), 'considere: curve.stress must have 5 samples like the other columns, got 1'],
+  [() => considere(columns, other), 'considere: options.other is not an option (known: law), got "other"'],
+  [() => considere(columns, { law: 5 as never }), 'considere: options.law must be an object, got 5'],
+  [() => considere(columns, { law: { stress: law.stress } as never }), 'considere: options.law must have stress and rate, got an object'],
+  [() => considere(columns, { law: { rate: law.rate } as never }), 'considere: options.law must have stress and rate, got an object'],
+
   [() => hardeningPicture(5 as never), 'hardeningPicture: curve must be an object, got 5'],
   [
     () => hardeningPicture({ strain: [1, 2, 3, 4], stress: [1, 2, 3, 4] }),
@@ -440,6 +449,11 @@ test.each<[() => unknown, string]>([
 
 const still = { strain: [0.1, 0.1, 0.1, 0.1, 0.1, 0.2], stress: [300, 310, 320, 330, 340, 350] };
 const flat = { strain, stress: stress.map(() => 300) };
+/** A force that falls to the middle and rises as much after it, all within 2 %. */
+const hollow = (() => {
+  const e = Array.from({ length: 41 }, (_, i) => 0.01 * i);
+  return { strain: e, stress: e.map((one) => (1000 + 250 * (one - 0.2) ** 2) * Math.exp(one) * (one === 0 ? 1.001 : 1)) };
+})();
 const falling = { strain: [0.02, 0.04, 0.06, 0.08, 0.1, 0.12], stress: [400, 390, 380, 370, 360, 401] };
 
 test.each<[string, Outcome<object, string>]>([
@@ -492,6 +506,14 @@ test.each<[string, Outcome<object, string>]>([
     'no-plastic-strain: the width does not shrink, or shrinks by more than the length grows',
     plasticStrainRatioFromCurve({ ...sheet, transverseStrain: strain }, { ...sheetRange, to: 0.15 }),
   ],
+  [
+    'no-crossing: hardening rate and stress of the law do not cross',
+    considere(columns, { law: swift({ strengthCoefficient: 500, prestrain: 0.3, exponent: 0.2 }) }),
+  ],
+  ['no-maximum: the stress around its maximum is not above 0', considere({ strain, stress: stress.map(() => 0) })],
+  ['maximum-at-end: the force does not fall after its highest sample', considere(columns)],
+  ['too-few-points: 1 samples lie around the maximum; 8 are needed', considere({ strain, stress: [100, 200, 300, 100, 50] })],
+  ['no-maximum: the samples around the maximum do not make one', considere(hollow)],
   ['laws-agree: both laws give 500 MPa there: any weight would do', weightToPoint(law, law, { strain: 1, stress: 500 })],
   [
     'not-between: the point lies outside the 500 and 300 MPa of the laws',
