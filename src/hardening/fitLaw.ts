@@ -89,8 +89,8 @@ function boundsOf<Name extends string>(
  * $$ \sum \left( \sigma_i - \sigma(\varepsilon_i; p) \right)^2 \to \min $$
  *
  * @remarks
- * Levenberg-Marquardt with parameters scaled to their size; `converged` means that the next Gauss-Newton step would lower the sum by less
- * than 1e-12 of it. A start far from the optimum can end elsewhere: try another where `converged` is false or the sum is large.
+ * Levenberg-Marquardt with parameters scaled to their size, then Gauss-Newton steps until they no longer shrink; `converged` means that the
+ * next one would lower the sum by less than 1e-12 of it. A start far from the optimum can end elsewhere: try another where `converged` is false or the sum is large.
  * Standard errors are those of the linearised fit.
  *
  * @param flow - Strain [mm/mm] and stress [MPa], each above 0.
@@ -111,7 +111,7 @@ function boundsOf<Name extends string>(
  * required(fitLaw({ strain, stress }, law)).parameters.rate; // => 10.000
  * ```
  *
- * @see Levenberg-Marquardt method (textbooks of numerical analysis). Checked in `test/handbook/nist.test.ts` (Misra1a, BoxBOD).
+ * @see Levenberg-Marquardt method (textbooks of numerical analysis). Checked in `test/handbook/nist.test.ts` (nine certified sets, from both of their starts).
  */
 export function fitLaw<Name extends string>(
   flow: CurveColumns,

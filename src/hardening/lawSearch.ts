@@ -1,4 +1,13 @@
-import { cellMeans, condensed, gaussNewton, squaresAbout, sumOfSquares, type FitPoints, type GaussNewtonEnd } from '../numeric/index.js';
+import {
+  cellMeans,
+  condensed,
+  gaussNewton,
+  squaresAbout,
+  sumOfSquares,
+  sumsOver,
+  type FitPoints,
+  type GaussNewtonEnd,
+} from '../numeric/index.js';
 import { lawPoints, type LawPoints, type LawShape } from './lawShape.js';
 
 /** The scan for a start is made on about so many means; of a long curve the best starts are followed on so many; and this is how many are followed. */
@@ -31,10 +40,15 @@ function bestEnd<Name extends string>(
   { lowest, highest }: Limits,
   starts: readonly (readonly number[])[],
 ): GaussNewtonEnd | undefined {
-  const task = { ...taskOf(shape, points), lowest, highest };
+  const task = taskOf(shape, points);
+  const sums = {
+    sumsAt: sumsOver(task, lowest.length),
+    samples: task.y.length,
+    total: squaresAbout(0, task.y, task.weights),
+  };
   let best: GaussNewtonEnd | undefined;
   for (const start of starts) {
-    const end = gaussNewton({ ...task, start });
+    const end = gaussNewton({ ...sums, lowest, highest, start });
     if (Number.isFinite(end.residualSumOfSquares) && (!best || end.residualSumOfSquares < best.residualSumOfSquares)) best = end;
   }
   return best;

@@ -1,11 +1,18 @@
 import { choleskyInverse } from './choleskyInverse.js';
-import { roomFor, squaresAbout, sumsAt, type FitPoints, type Sums } from './residualSums.js';
+import type { Sums } from './residualSums.js';
 
-/** @internal A model of up to four parameters. */
-export interface GaussNewtonTask extends FitPoints {
+/** @internal A sum of squares to make least. */
+export interface GaussNewtonTask {
   readonly start: readonly number[];
   readonly lowest: readonly number[];
   readonly highest: readonly number[];
+  /** What a walk over the samples sums up. */
+  readonly sumsAt: (parameters: readonly number[]) => Sums;
+  readonly samples: number;
+  /** Sum of the squares of what is fitted: rounding is measured by it. */
+  readonly total: number;
+  /** To begin with; default 0, for a good start. */
+  readonly damping?: number;
 }
 
 /** @internal Where it ended. */
@@ -60,13 +67,11 @@ function stepFor({ normal, gradient }: Sums, free: readonly number[], damping: n
  * that the sum pushes outwards. One walk over the points for each step.
  */
 export function gaussNewton(task: GaussNewtonTask): GaussNewtonEnd {
-  const { lowest, highest, y, weights } = task;
+  const { lowest, highest, sumsAt, samples, total } = task;
   const within = (values: readonly number[]): number[] => values.map((one, k) => Math.min(Math.max(one, lowest[k]!), highest[k]!));
-  const total = squaresAbout(0, y, weights);
   let parameters = within(task.start);
-  const out = roomFor(y.length, task.start.length);
-  let here = sumsAt(task, parameters, out);
-  let damping = 0;
+  let here = sumsAt(parameters);
+  let damping = task.damping ?? 0;
   let iterations = 0;
   const freeAt = ({ gradient }: Sums): number[] =>
     parameters
@@ -88,7 +93,7 @@ export function gaussNewton(task: GaussNewtonTask): GaussNewtonEnd {
     // what rounding does to the sum, and to residuals of nothing
     const flat = FLAT * here.rest + 1e-15 * Math.sqrt(here.rest) * Math.sqrt(total) + 1e-29 * total;
     // on many points a step within two standard errors ends so near the optimum that another walk would show nothing
-    if (plain && y.length > POLISHED && plain.fall <= (NEAR * here.rest) / y.length) {
+    if (plain && samples > POLISHED && plain.fall <= (NEAR * here.rest) / samples) {
       parameters = within(parameters.map((one, k) => one + plain.step[k]!));
       here = { ...here, rest: Math.max(0, here.rest - plain.fall) };
       return end(plain.inverse, true);
@@ -99,7 +104,7 @@ export function gaussNewton(task: GaussNewtonTask): GaussNewtonEnd {
       let size = Infinity;
       for (let k = 0; k < MOST; k += 1) {
         const next = within(parameters.map((one, j) => one + known.step[j]!));
-        const there = sumsAt(task, next, out);
+        const there = sumsAt(next);
         const step = Math.max(...next.map((one, j) => Math.abs(one - parameters[j]!) / (Math.abs(one) || 1)));
         if (!(step < size) || !(there.rest <= here.rest + flat)) break;
         parameters = next;
@@ -115,7 +120,7 @@ export function gaussNewton(task: GaussNewtonTask): GaussNewtonEnd {
     iterations += 1;
     const { step } = (damping === 0 ? plain : stepFor(here, free, damping)) ?? { step: undefined };
     const next = step && within(parameters.map((one, k) => one + step[k]!));
-    const there = next && next.every(Number.isFinite) ? sumsAt(task, next, out) : undefined;
+    const there = next && next.every(Number.isFinite) ? sumsAt(next) : undefined;
     if (next && there && there.rest < here.rest) {
       parameters = next;
       here = there;

@@ -30,6 +30,6 @@ export { randomStreams, type RandomStreams } from './randomStreams.js';
 export { type RandomNumbers } from './xoshiro.js';
 export { stepOfFigures } from './stepOfFigures.js';
 export { roundToStep, type HalfRule } from './roundToStep.js';
-export { squaresAbout, sumOfSquares, type Evaluate, type FitPoints } from './residualSums.js';
+export { squaresAbout, sumOfSquares, sumsOver, type Evaluate, type FitPoints } from './residualSums.js';
 export { studentCdf, studentQuantile } from './studentDistribution.js';
 export { trapezoid } from './trapezoid.js';

@@ -23,8 +23,8 @@ export interface FitPoints {
 const STRETCH = 512;
 const NONE = new Float64Array(0);
 
-/** @internal Room for what a model of so many parameters gives on a stretch; each call that fits has its own. */
-export const roomFor = (samples: number, parameters: number) => {
+/** Room for what a model of so many parameters gives on a stretch; each call that fits has its own. */
+const roomFor = (samples: number, parameters: number) => {
   const size = Math.min(samples, STRETCH);
   const row = (k: number): Float64Array => (k < parameters ? new Float64Array(size) : NONE);
   return { stress: new Float64Array(size), rows: [row(0), row(1), row(2), row(3)] as const };
@@ -58,8 +58,14 @@ export interface Sums {
   readonly gradient: readonly number[];
 }
 
-/** @internal JᵀJ (lower half), Jᵀr and the sum of squares in one walk, for two to four parameters. */
-export function sumsAt({ x, logarithm, y, weights, evaluate }: FitPoints, parameters: readonly number[], out: Room): Sums {
+/** @internal The walk over points, with its own room, for {@link gaussNewton}. */
+export function sumsOver(points: FitPoints, parameters: number): (values: readonly number[]) => Sums {
+  const out = roomFor(points.y.length, parameters);
+  return (values) => sumsAt(points, values, out);
+}
+
+/** JᵀJ (lower half), Jᵀr and the sum of squares in one walk, for two to four parameters. */
+function sumsAt({ x, logarithm, y, weights, evaluate }: FitPoints, parameters: readonly number[], out: Room): Sums {
   const { stress, rows } = out;
   const [d0, d1, d2, d3] = rows;
   const p = parameters.length;

@@ -99,4 +99,124 @@ describe('NIST Statistical Reference Datasets: nonlinear least squares', () => {
     expect(fit.standardErrors.initialStress).toBe(0);
     expect(fit.converged).toBe(true);
   });
+
+  // data, starts and certified values from memory; that both agree to nine digits confirms them
+  const misra = {
+    x: [77.6, 114.9, 141.1, 190.8, 239.9, 289, 332.8, 378.4, 434.8, 477.3, 536.8, 593.1, 689.1, 760],
+    y: [10.07, 14.73, 17.94, 23.93, 29.61, 35.18, 40.02, 44.82, 50.76, 55.05, 61.01, 66.4, 75.47, 81.78],
+  };
+  interface Known {
+    readonly x: readonly number[];
+    readonly y: readonly number[];
+    readonly model: (x: number, b: readonly number[]) => number;
+    readonly starts: readonly (readonly number[])[];
+    readonly certified: readonly number[];
+    readonly deviations: readonly number[];
+    readonly rest: number;
+  }
+  const others: Readonly<Record<string, Known>> = {
+    Misra1b: {
+      ...misra,
+      model: (x, [a = 0, b = 0]) => a * (1 - (1 + (b * x) / 2) ** -2),
+      starts: [
+        [500, 0.0001],
+        [300, 0.0002],
+      ],
+      certified: [3.3799746163e2, 3.9039091287e-4],
+      deviations: [3.1643950207, 4.2547321834e-6],
+      rest: 7.5464681533e-2,
+    },
+    Misra1c: {
+      ...misra,
+      model: (x, [a = 0, b = 0]) => a * (1 - (1 + 2 * b * x) ** -0.5),
+      starts: [
+        [500, 0.0001],
+        [600, 0.0002],
+      ],
+      certified: [6.3642725809e2, 2.0813627256e-4],
+      deviations: [4.6638326572, 1.7728423155e-6],
+      rest: 4.0966836971e-2,
+    },
+    Misra1d: {
+      ...misra,
+      model: (x, [a = 0, b = 0]) => (a * b * x) / (1 + b * x),
+      starts: [
+        [500, 0.0001],
+        [450, 0.0003],
+      ],
+      certified: [4.3736970754e2, 3.0227324449e-4],
+      deviations: [3.6489174345, 2.9334354479e-6],
+      rest: 5.6419295283e-2,
+    },
+    Rat42: {
+      x: [9, 14, 21, 28, 42, 57, 63, 70, 79],
+      y: [8.93, 10.8, 18.59, 22.33, 39.35, 56.11, 61.73, 64.62, 67.08],
+      model: (x, [a = 0, b = 0, c = 0]) => a / (1 + Math.exp(b - c * x)),
+      starts: [
+        [100, 1, 0.1],
+        [75, 2.5, 0.07],
+      ],
+      certified: [7.2462237576e1, 2.6180768402, 6.7359200066e-2],
+      deviations: [1.7340283401, 8.8295217536e-2, 3.4465663377e-3],
+      rest: 8.0565229338,
+    },
+    Rat43: {
+      x: Array.from({ length: 15 }, (_, i) => i + 1),
+      y: [16.08, 33.83, 65.8, 97.2, 191.55, 326.2, 386.87, 520.53, 590.03, 651.92, 724.93, 699.56, 689.96, 637.56, 717.41],
+      model: (x, [a = 0, b = 0, c = 0, d = 0]) => a / (1 + Math.exp(b - c * x)) ** (1 / d),
+      starts: [
+        [100, 10, 1, 1],
+        [700, 5, 0.75, 1.3],
+      ],
+      certified: [6.996415127e2, 5.2771253025, 7.5962938329e-1, 1.2792483859],
+      deviations: [1.6302297817e1, 2.0828735829, 1.9566123451e-1, 6.8761936385e-1],
+      rest: 8.786404908e3,
+    },
+    MGH09: {
+      x: [4, 2, 1, 0.5, 0.25, 0.167, 0.125, 0.1, 0.0833, 0.0714, 0.0625],
+      y: [0.1957, 0.1947, 0.1735, 0.16, 0.0844, 0.0627, 0.0456, 0.0342, 0.0323, 0.0235, 0.0246],
+      model: (x, [a = 0, b = 0, c = 0, d = 0]) => (a * (x * x + x * b)) / (x * x + x * c + d),
+      starts: [
+        [25, 39, 41.5, 39],
+        [0.25, 0.39, 0.415, 0.39],
+      ],
+      certified: [1.9280693458e-1, 1.9128232873e-1, 1.2305650693e-1, 1.3606233068e-1],
+      deviations: [1.1435312227e-2, 1.9633220911e-1, 8.0842031232e-2, 9.0025542308e-2],
+      rest: 3.0750560385e-4,
+    },
+    MGH10: {
+      x: Array.from({ length: 16 }, (_, i) => 50 + 5 * i),
+      y: [34780, 28610, 23650, 19630, 16370, 13720, 11540, 9744, 8261, 7030, 6005, 5147, 4427, 3820, 3307, 2872],
+      model: (x, [a = 0, b = 0, c = 0]) => a * Math.exp(b / (x + c)),
+      starts: [
+        [2, 400_000, 25_000],
+        [0.02, 4000, 250],
+      ],
+      certified: [5.609636471e-3, 6.1813463463e3, 3.4522363462e2],
+      deviations: [1.5687892471e-4, 2.3309021107e1, 7.8486103508e-1],
+      rest: 8.7945855171e1,
+    },
+  };
+
+  test.each(Object.entries(others).flatMap(([name, known]) => known.starts.map((start, k) => ({ name, known, start, k }))))(
+    "$name as a law of one's own, without derivatives, from NIST's start $k",
+    ({ known: { x, y, model, certified, deviations, rest }, start }) => {
+      const names = start.map((_, j) => `b${j}`);
+      const law = {
+        parameters: Object.fromEntries(start.map((one, j) => [`b${j}`, one])),
+        stress: (e: number, p: Readonly<Record<string, number>>) =>
+          model(
+            e,
+            names.map((one) => p[one]!),
+          ),
+      };
+      const fit = required(fitLaw({ strain: x, stress: y }, law));
+      names.forEach((one, j) => {
+        expect(digits(fit.parameters[one]!, certified[j]!), one).toBeGreaterThan(9);
+        expect(digits(fit.standardErrors[one]!, deviations[j]!), one).toBeGreaterThan(6);
+      });
+      expect(digits(fit.residualSumOfSquares, rest)).toBeGreaterThan(9);
+      expect(fit.converged).toBe(true);
+    },
+  );
 });
