@@ -1,4 +1,4 @@
-import { finding, requireFinite, requireNonNegative, requireObject, requireOptions, requirePositive, type Finding } from '../base/index.js';
+import { finding, requireFinite, requireNonNegative, requireOptions, requirePositive, type Finding } from '../base/index.js';
 
 /** A trailing pointer beside the record of the same test. */
 export interface PointerReading {
@@ -80,7 +80,7 @@ function causeOf(difference: number, allowed: number, before: number, spike: num
  */
 export function comparePointer(reading: PointerReading): PointerComparison {
   const names = ['pointer', 'recorded', 'division', 'before', 'forceRate', 'frequency', 'spike'];
-  requireOptions(FROM, requireObject(FROM, 'reading', reading), names, 'reading');
+  requireOptions(FROM, reading, names, 'reading');
   const pointer = requirePositive(FROM, 'reading.pointer', reading.pointer);
   const recorded = requirePositive(FROM, 'reading.recorded', reading.recorded);
   const division = requireNonNegative(FROM, 'reading.division', reading.division ?? 0);
