@@ -52,8 +52,8 @@ const sentences: Readonly<Record<PointerCause, string>> = {
 function causeOf(difference: number, allowed: number, before: number, spike: number, reading: PointerReading): PointerCause {
   const near = (one: number): boolean => Math.abs(one) <= allowed;
   if (near(difference)) return 'agree';
-  if (difference < 0) return spike > 0 && near(difference + spike) ? 'spike-in-record' : 'stuck';
-  if (before > reading.recorded && near(reading.pointer - before)) return 'not-reset';
+  if (difference < 0) return near(difference + spike) ? 'spike-in-record' : 'stuck';
+  if (near(reading.pointer - before)) return 'not-reset';
   const { forceRate, frequency } = reading;
   return forceRate !== undefined && frequency !== undefined && difference <= forceRate / frequency ? 'peak-between-samples' : 'pushed-past';
 }

@@ -510,6 +510,10 @@ test.each<[string, Outcome<object, string>]>([
     'no-crossing: hardening rate and stress of the law do not cross',
     considere(columns, { law: swift({ strengthCoefficient: 500, prestrain: 0.3, exponent: 0.2 }) }),
   ],
+  [
+    'no-crossing: hardening rate and stress of the law do not cross',
+    considere(columns, { law: ludwik({ yieldStress: 0, strengthCoefficient: 500, exponent: 6 }) }),
+  ],
   ['no-maximum: the stress around its maximum is not above 0', considere({ strain, stress: stress.map(() => 0) })],
   ['maximum-at-end: the force does not fall after its highest sample', considere(columns)],
   ['too-few-points: 1 samples lie around the maximum; 8 are needed', considere({ strain, stress: [100, 200, 300, 100, 50] })],
