@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { cylinderFriction, verifyForce } from '../../src/force/index.js';
+import { gradeTerms } from '../../src/force/gradeTerms.js';
+import { cylinderFriction, idleStroke, verifyForce } from '../../src/force/index.js';
 
 describe('verifyForce by the definitions of q, b, v, for either force that is set', () => {
   const [a, b, c] = [1010, 1002, 1000];
@@ -54,4 +55,43 @@ describe('cylinderFriction by the balance of forces', () => {
     expect('constantPart' in found).toBe(false);
     expect('proportionalPart' in found).toBe(false);
   });
+});
+
+describe('gradeTerms: the worst term decides, among equals the one nearest to its limit', () => {
+  const limits = [1, 2];
+  test.each([
+    [0.4, -0.9, 0, 'b'],
+    [0.9, 0.4, 0, 'a'],
+    // class by class: 1.5 is within the second limit only, however near the other is to its first
+    [1.5, 0.99, 1, 'a'],
+    [0.99, 1.5, 1, 'b'],
+    // beyond the last limit: by shares of that
+    [5, 3, 2, 'a'],
+    [3, -5, 2, 'b'],
+    [0.5, 0.5, 0, 'a'],
+    [1, 0, 0, 'a'],
+    [1 + 2e-9, 0, 1, 'a'],
+  ] as const)('%d and %d: grade %d by %s', (a, b, grade, limitedBy) => {
+    expect(
+      gradeTerms([
+        { name: 'a', value: a, limits },
+        { name: 'b', value: b, limits },
+      ]),
+    ).toEqual({ grade, limitedBy });
+  });
+});
+
+test('idleStroke: the median, the spread without the outermost twentieth on either side, the change from before', () => {
+  const area = Math.PI * 20 ** 2;
+  // forty readings, 36 of them from 1.02 to 1.37, two far off on either side
+  const inner = Array.from({ length: 36 }, (_, i) => 1.02 + 0.01 * i);
+  const pressure = [9, 0.01, ...inner.reverse(), 8, 0.02];
+  const { force, spread, findings, pressure: middle } = idleStroke({ pressure, bore: 40, before: (area * 1.195) / 1.5 });
+  expect(middle).toBeCloseTo(1.195, 12);
+  expect(force).toBeCloseTo(area * 1.195, 9);
+  expect(spread).toBeCloseTo(area * 0.35, 9);
+  expect(findings.map(({ code }) => code)).toEqual(['idle-friction-changed']);
+  expect(findings[0]!.values).toEqual({ force, before: (area * 1.195) / 1.5, share: expect.closeTo(50, 9) as number });
+  expect(idleStroke({ pressure, bore: 40, before: (area * 1.195) / 1.24 }).findings).toEqual([]);
+  expect(idleStroke({ pressure, bore: 40 }).findings).toEqual([]);
 });
