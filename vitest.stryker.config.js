@@ -6,7 +6,7 @@ const handbook = {
   force: '{verification,frame,hydraulics}',
   record: '{real-curves}',
   curve: '{elastic-line,tension,compliance,frame,rates}',
-  hardening: '{hardening,laws,ramberg-osgood,sheet,after-necking}',
+  hardening: '{compression,hardening,laws,ramberg-osgood,sheet,after-necking}',
 };
 /** Tests of a floor and its part of the handbook. */
 export const testsOf = (floor) => [`test/${floor}/**/*.test.ts`, `test/handbook/${handbook[floor]}.test.ts`];

@@ -139,7 +139,7 @@ export interface ColumnRule {
   readonly positive?: boolean;
   /** NaN from some sample on is allowed (an extensometer taken off). */
   readonly endsEarly?: boolean;
-  /** Largest magnitude; default {@link LARGEST}. */
+  /** Largest magnitude; default any. */
   readonly largest?: number;
 }
 
@@ -150,9 +150,7 @@ export function soundLength(column: Float64Array): number {
   return end;
 }
 
-/** Sums of the fourth powers of larger numbers overflow. */
-const LARGEST = 1e70;
-/** @internal No record holds larger numbers; products of two of them are still sound. */
+/** @internal No record holds larger numbers, whose powers would overflow in sums. */
 export const LARGEST_READING = 1e30;
 
 /**
@@ -180,7 +178,7 @@ function allSound(column: Float64Array, count: number, largest: number): boolean
 export function requireColumn(from: string, path: string, value: unknown, rule: ColumnRule = {}): Float64Array {
   if (typeof value !== 'object' || value === null || !('length' in value) || typeof value.length !== 'number')
     throw new InputError(from, path, value === undefined ? 'missing' : 'wrong-type', 'must be an array of numbers', value);
-  const { least = 1, length, positive = false, endsEarly = false, largest = LARGEST } = rule;
+  const { least = 1, length, positive = false, endsEarly = false, largest = Number.MAX_VALUE } = rule;
   const given = value as ArrayLike<unknown>;
   if (given.length < least)
     throw new InputError(from, path, given.length === 0 ? 'empty' : 'too-few', `must have at least ${least} samples`, given.length);

@@ -1,4 +1,4 @@
-import { finding, requireFinite, requireNonNegative, requireObject, requireOptions, requirePositive, type Finding } from '../base/index.js';
+import { finding, requireFinite, requireNonNegative, requireOptions, requirePositive, type Finding } from '../base/index.js';
 
 /** A trailing pointer beside the record of the same test. */
 export interface PointerReading {
@@ -52,8 +52,8 @@ const sentences: Readonly<Record<PointerCause, string>> = {
 function causeOf(difference: number, allowed: number, before: number, spike: number, reading: PointerReading): PointerCause {
   const near = (one: number): boolean => Math.abs(one) <= allowed;
   if (near(difference)) return 'agree';
-  if (difference < 0) return spike > 0 && near(difference + spike) ? 'spike-in-record' : 'stuck';
-  if (before > reading.recorded && near(reading.pointer - before)) return 'not-reset';
+  if (difference < 0) return near(difference + spike) ? 'spike-in-record' : 'stuck';
+  if (near(reading.pointer - before)) return 'not-reset';
   const { forceRate, frequency } = reading;
   return forceRate !== undefined && frequency !== undefined && difference <= forceRate / frequency ? 'peak-between-samples' : 'pushed-past';
 }
@@ -80,7 +80,7 @@ function causeOf(difference: number, allowed: number, before: number, spike: num
  */
 export function comparePointer(reading: PointerReading): PointerComparison {
   const names = ['pointer', 'recorded', 'division', 'before', 'forceRate', 'frequency', 'spike'];
-  requireOptions(FROM, requireObject(FROM, 'reading', reading), names, 'reading');
+  requireOptions(FROM, reading, names, 'reading');
   const pointer = requirePositive(FROM, 'reading.pointer', reading.pointer);
   const recorded = requirePositive(FROM, 'reading.recorded', reading.recorded);
   const division = requireNonNegative(FROM, 'reading.division', reading.division ?? 0);

@@ -4,7 +4,6 @@ import {
   requireColumn,
   requireDay,
   requireList,
-  requireObject,
   requireOptions,
   requirePositive,
   type Finding,
@@ -67,7 +66,7 @@ export interface ForceDrift {
 const FROM = 'forceDrift';
 
 function requireErrors(path: string, given: ForceErrors) {
-  requireOptions(FROM, requireObject(FROM, path, given), ['date', 'force', 'error'], path);
+  requireOptions(FROM, given, ['date', 'force', 'error'], path);
   const date = requireDay(FROM, `${path}.date`, given.date);
   const force = requireColumn(FROM, `${path}.force`, given.force, { positive: true });
   for (let k = 1; k < force.length; k += 1)
@@ -111,7 +110,7 @@ function errorAt({ force, error }: ReturnType<typeof requireErrors>, at: number)
  * @see ISO/IEC 17025, nonconforming work and calibration status (from memory). Checked in `test/force/between.test.ts`.
  */
 export function forceDrift(input: DriftInput): ForceDrift {
-  requireOptions(FROM, requireObject(FROM, 'input', input), ['asLeft', 'asFound', 'results', 'allowed'], 'input');
+  requireOptions(FROM, input, ['asLeft', 'asFound', 'results', 'allowed'], 'input');
   const left = requireErrors('input.asLeft', input.asLeft);
   const found = requireErrors('input.asFound', input.asFound);
   if (found.date < left.date)
@@ -119,7 +118,7 @@ export function forceDrift(input: DriftInput): ForceDrift {
   const allowed = requirePositive(FROM, 'input.allowed', input.allowed ?? 0.01);
   const results = requireList(FROM, 'input.results', input.results ?? [], 0).map((one, k): DatedResult => {
     const path = `input.results[${k}]`;
-    requireOptions(FROM, requireObject(FROM, path, one), ['identity', 'date', 'force'], path);
+    requireOptions(FROM, one, ['identity', 'date', 'force'], path);
     if (typeof one.identity !== 'string') throw new InputError(FROM, `${path}.identity`, 'wrong-type', 'must be text', one.identity);
     return {
       identity: one.identity,

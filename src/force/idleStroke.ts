@@ -1,4 +1,4 @@
-import { finding, requireColumn, requireObject, requireOptions, requirePositive, type Finding } from '../base/index.js';
+import { finding, requireColumn, requireOptions, requirePositive, type Finding } from '../base/index.js';
 import { median } from '../numeric/index.js';
 import { areaOf, type Cylinder } from './pistonArea.js';
 
@@ -48,7 +48,7 @@ const UNEVEN = 0.5;
  * @see Common practice; Pascal's law. Checked in `test/force/between.test.ts`.
  */
 export function idleStroke(stroke: IdleStroke): IdleFriction {
-  requireOptions(FROM, requireObject(FROM, 'stroke', stroke), ['pressure', 'bore', 'rod', 'before'], 'stroke');
+  requireOptions(FROM, stroke, ['pressure', 'bore', 'rod', 'before'], 'stroke');
   const column = requireColumn(FROM, 'pressure', stroke.pressure, { least: 3 });
   const area = areaOf(FROM, stroke);
   const before = stroke.before === undefined ? undefined : requirePositive(FROM, 'before', stroke.before);

@@ -4,7 +4,6 @@ import {
   InputError,
   requireColumn,
   requireNonNegative,
-  requireObject,
   requireOptions,
   requirePositive,
   success,
@@ -72,7 +71,7 @@ const SETTLES = 2;
  * @see Common practice. Checked in `test/force/between.test.ts`.
  */
 export function leakDown(record: StandstillRecord, options: LeakOptions = {}): Outcome<Leak, 'too-short'> {
-  requireOptions(FROM, requireObject(FROM, 'record', record), ['time', 'pressure', 'bore', 'rod'], 'record');
+  requireOptions(FROM, record, ['time', 'pressure', 'bore', 'rod'], 'record');
   requireOptions(FROM, options, ['from', 'allowed']);
   const time = requireColumn(FROM, 'record.time', record.time, { least: 4 });
   const pressure = requireColumn(FROM, 'record.pressure', record.pressure, { length: time.length, positive: true });

@@ -4,7 +4,6 @@ import {
   requireColumn,
   requireFinite,
   requireList,
-  requireObject,
   requireOptions,
   requirePositive,
   type Finding,
@@ -108,18 +107,17 @@ const words: Readonly<Record<DisplacementTerm, string>> = { error: 'error', reso
  * @see ISO 9513, calibration of extensometer systems (limits from memory). Checked in `test/handbook/verification.test.ts`.
  */
 export function verifyDisplacement(verification: DisplacementVerification): DisplacementResult {
-  requireOptions(FROM, requireObject(FROM, 'verification', verification), ['steps', 'resolution', 'gaugeLength'], 'verification');
+  requireOptions(FROM, verification, ['steps', 'resolution', 'gaugeLength'], 'verification');
   const given = requireList(FROM, 'verification.steps', verification.steps);
   const resolution = requirePositive(FROM, 'verification.resolution', verification.resolution);
   const { gaugeLength } = verification;
-  if (gaugeLength)
-    requireOptions(FROM, requireObject(FROM, 'verification.gaugeLength', gaugeLength), ['nominal', 'measured'], 'verification.gaugeLength');
+  if (gaugeLength) requireOptions(FROM, gaugeLength, ['nominal', 'measured'], 'verification.gaugeLength');
   const part = (name: 'nominal' | 'measured'): number => requirePositive(FROM, `verification.gaugeLength.${name}`, gaugeLength?.[name]);
   const gaugeLengthError = gaugeLength && part('measured') / part('nominal') - 1;
   let before = 0;
   const steps = given.map((step, k): VerifiedDisplacement => {
     const path = `verification.steps[${k}]`;
-    requireOptions(FROM, requireObject(FROM, path, step), ['reference', 'rising', 'falling'], path);
+    requireOptions(FROM, step, ['reference', 'rising', 'falling'], path);
     const reference = requireFinite(FROM, `${path}.reference`, step.reference);
     if (reference <= before)
       throw new InputError(FROM, `${path}.reference`, k === 0 ? 'not-positive' : 'not-increasing', `must be above ${before}`, reference);

@@ -3,7 +3,6 @@ import {
   requireColumn,
   requireList,
   requireNonNegative,
-  requireObject,
   requireOneOf,
   requireOptions,
   requirePositive,
@@ -131,7 +130,7 @@ function stepTerms(force: number, rising: Float64Array, falling: Float64Array | 
  */
 export function verifyForce(verification: ForceVerification): ForceVerificationResult {
   const known = ['steps', 'range', 'resolution', 'fluctuation', 'zeros', 'held'];
-  requireOptions(FROM, requireObject(FROM, 'verification', verification), known, 'verification');
+  requireOptions(FROM, verification, known, 'verification');
   const given = requireList(FROM, 'verification.steps', verification.steps);
   const range = requirePositive(FROM, 'verification.range', verification.range);
   const increment = requirePositive(FROM, 'verification.resolution', verification.resolution);
@@ -144,7 +143,7 @@ export function verifyForce(verification: ForceVerification): ForceVerificationR
   let before = 0;
   const steps = given.map((step, k): VerifiedStep => {
     const path = `verification.steps[${k}]`;
-    requireOptions(FROM, requireObject(FROM, path, step), ['force', 'rising', 'falling'], path);
+    requireOptions(FROM, step, ['force', 'rising', 'falling'], path);
     const force = requirePositive(FROM, `${path}.force`, step.force);
     if (force <= before) throw new InputError(FROM, `${path}.force`, 'not-increasing', 'must be above that of the step before', force);
     before = force;

@@ -1,4 +1,4 @@
-import { requireNonNegative, requireObject, requireOptions } from '../base/index.js';
+import { requireNonNegative, requireOptions } from '../base/index.js';
 
 /** Plastic strain ratios in three directions of a sheet. */
 export interface DirectionalRatios {
@@ -40,7 +40,7 @@ export interface SheetAnisotropy {
  */
 export function averageStrainRatio(ratios: DirectionalRatios): SheetAnisotropy {
   const from = 'averageStrainRatio';
-  requireOptions(from, requireObject(from, 'ratios', ratios), ['along', 'diagonal', 'across'], 'ratios');
+  requireOptions(from, ratios, ['along', 'diagonal', 'across'], 'ratios');
   const along = requireNonNegative(from, 'ratios.along', ratios.along);
   const diagonal = requireNonNegative(from, 'ratios.diagonal', ratios.diagonal);
   const across = requireNonNegative(from, 'ratios.across', ratios.across);

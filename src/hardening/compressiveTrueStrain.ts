@@ -1,4 +1,4 @@
-import { requireObject, requireOptions, requirePositive } from '../base/index.js';
+import { requireOptions, requirePositive } from '../base/index.js';
 
 /** Heights of a compressed piece. */
 export interface CompressedHeights {
@@ -30,6 +30,6 @@ export interface CompressedHeights {
  */
 export function compressiveTrueStrain(heights: CompressedHeights): number {
   const from = 'compressiveTrueStrain';
-  requireOptions(from, requireObject(from, 'heights', heights), ['originalHeight', 'height'], 'heights');
+  requireOptions(from, heights, ['originalHeight', 'height'], 'heights');
   return Math.log(requirePositive(from, 'originalHeight', heights.originalHeight) / requirePositive(from, 'height', heights.height));
 }

@@ -1,4 +1,4 @@
-import { requireFinite, requireObject, requireOptions, requirePositive } from '../base/index.js';
+import { requireFinite, requireOptions, requirePositive } from '../base/index.js';
 
 /** A compressed piece under its force; compression counts positive. */
 export interface CompressedPiece {
@@ -34,7 +34,7 @@ export interface CompressedPiece {
  */
 export function compressiveTrueStress(piece: CompressedPiece): number {
   const from = 'compressiveTrueStress';
-  requireOptions(from, requireObject(from, 'piece', piece), ['force', 'area', 'originalHeight', 'height'], 'piece');
+  requireOptions(from, piece, ['force', 'area', 'originalHeight', 'height'], 'piece');
   const share = requirePositive(from, 'height', piece.height) / requirePositive(from, 'originalHeight', piece.originalHeight);
   return (requireFinite(from, 'force', piece.force) * share) / requirePositive(from, 'area', piece.area);
 }

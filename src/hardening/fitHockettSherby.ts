@@ -10,7 +10,6 @@ export interface HockettSherbyFit extends HockettSherbyParameters, FitSummary<Na
 
 /** @internal */
 export const hockettSherbyShape: LawShape<Name> = {
-  name: 'Hockett-Sherby',
   names: ['saturationStress', 'initialStress', 'rate', 'power'],
   lowest: [0, 0, 0, 0],
   evaluate: ({ logarithm: logarithms, first, end }, parameters, { stress, rows }) => {

@@ -1,16 +1,7 @@
-import {
-  failure,
-  InputError,
-  requireOneOf,
-  requireOptions,
-  requirePositive,
-  success,
-  type CurveColumns,
-  type Outcome,
-} from '../base/index.js';
+import { failure, InputError, requireOneOf, requireOptions, success, type CurveColumns, type Outcome } from '../base/index.js';
 import { lineFit } from '../numeric/index.js';
 import { aicc } from './aicc.js';
-import { fitShape, type FitOptions, type FitReason, type FitSummary } from './fitShape.js';
+import { fitShape, uniformStrainOf, type FitOptions, type FitReason, type FitSummary } from './fitShape.js';
 import { flowRange } from './flowRange.js';
 import type { HollomonParameters } from './hollomon.js';
 import { lawPoints, projected, type LawPoints, type LawShape } from './lawShape.js';
@@ -41,7 +32,6 @@ function logLine({ logarithm, stress }: LawPoints) {
 
 /** @internal */
 export const hollomonShape: LawShape<Name> = {
-  name: 'Hollomon',
   names: ['strengthCoefficient', 'exponent'],
   lowest: [0, -100],
   evaluate: ({ logarithm: logarithms, first, end }, parameters, { stress, rows }) => {
@@ -69,14 +59,12 @@ function byLogarithms(from: string, flow: CurveColumns, options: HollomonOptions
   for (const name of ['weights', 'fixed', 'bounds'] as const)
     if (options[name] !== undefined)
       throw new InputError(from, `options.${name}`, 'unknown-option', 'goes with the method least-squares only', name);
-  const { from: low, to: high } = options;
-  const cut = flowRange(from, flow, { from: low, to: high });
+  const cut = flowRange(from, flow, options);
   const points = lawPoints(cut.strain, cut.stress, undefined);
   const n = points.strain.length;
-  const uniform = options.uniformStrain;
-  if (uniform !== undefined) requirePositive(from, 'options.uniformStrain', uniform);
+  const uniform = uniformStrainOf(from, options);
   if (n < 3) return failure('too-few-points', `${n} samples lie in the range; 3 are needed`);
-  if (uniform !== undefined && points.strain[n - 1]! > uniform * (1 + 1e-9))
+  if (points.strain[n - 1]! > uniform * (1 + 1e-9))
     return failure('beyond-maximum', `the range ends at ${points.strain[n - 1]!}, the maximum force is at ${uniform}`);
   const { x, line } = logLine(points);
   if (!line) return failure('not-increasing', 'all samples have the same strain');

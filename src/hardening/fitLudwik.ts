@@ -10,7 +10,6 @@ export interface LudwikFit extends LudwikParameters, FitSummary<Name> {}
 
 /** @internal */
 export const ludwikShape: LawShape<Name> = {
-  name: 'Ludwik',
   names: ['yieldStress', 'strengthCoefficient', 'exponent'],
   lowest: [0, 0, 0],
   evaluate: ({ logarithm: logarithms, first, end }, parameters, { stress, rows }) => {

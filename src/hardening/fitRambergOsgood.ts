@@ -8,7 +8,7 @@ import {
   type CurveColumns,
   type Outcome,
 } from '../base/index.js';
-import { leastSquares, lineFit } from '../numeric/index.js';
+import { leastSquares, lineFit, maximumIndex } from '../numeric/index.js';
 import { strainLimits, type FitRange } from './flowRange.js';
 
 /** Options of {@link fitRambergOsgood}. */
@@ -105,8 +105,7 @@ export function fitRambergOsgood(curve: CurveColumns, options: RambergOsgoodOpti
   requireOptions(from, options, ['modulus', 'from', 'to']);
   const known = options.modulus === undefined ? undefined : requirePositive(from, 'options.modulus', options.modulus);
   const [low, high] = strainLimits(from, options, 'options');
-  let top = 0;
-  for (let i = 1; i < R0.length; i += 1) if (R0[i]! > R0[top]!) top = i;
+  const top = maximumIndex(R0);
   const inside = (_: number, i: number): boolean => i <= top && R0[i]! > 0 && e0[i]! >= low && e0[i]! <= high;
   const strain = e0.filter(inside);
   const stress = R0.filter(inside);

@@ -76,6 +76,10 @@ function limitsOf<Name extends string>(from: string, { names, lowest }: LawShape
   return { lowest: limits.map(([low]) => low), highest: limits.map(([, high]) => high) };
 }
 
+/** @internal The uniform strain that a range may end at; any where none is given. */
+export const uniformStrainOf = (from: string, { uniformStrain }: FitOptions<never>): number =>
+  uniformStrain === undefined ? Infinity : requirePositive(from, 'options.uniformStrain', uniformStrain);
+
 /** Weighted mean, and weighted sum of the squares about it: about the first value, which loses no digits, since stresses are of one size. */
 function spreadOf(y: Float64Array, weights: Float64Array | undefined): { readonly mean: number; readonly squares: number } {
   const y0 = y[0]!;
@@ -105,24 +109,20 @@ export function fitShape<Name extends string>(
   options: FitOptions<Name>,
 ): Outcome<Readonly<Record<Name, number>> & FitSummary<Name>, FitReason> {
   requireOptions(from, options, ['from', 'to', 'weights', 'fixed', 'bounds', 'uniformStrain']);
-  const { uniformStrain } = options;
-  if (uniformStrain !== undefined) requirePositive(from, 'options.uniformStrain', uniformStrain);
+  const uniformStrain = uniformStrainOf(from, options);
   const limits = limitsOf(from, shape, options);
-  const { from: low, to: high } = options;
-  const range = { ...(low === undefined ? {} : { from: low }), ...(high === undefined ? {} : { to: high }) };
-  const { strain, stress } = flowRange(from, flow, range);
+  const { strain, stress } = flowRange(from, flow, options);
   let weights: Float64Array | undefined;
   if (options.weights !== undefined) {
-    const all = flowRange(from, flow, {}).strain;
-    const column = requireColumn(from, 'options.weights', options.weights, { length: all.length, positive: true });
-    weights = flowRange(from, { strain: all, stress: column }, range).stress;
+    const column = requireColumn(from, 'options.weights', options.weights, { length: flow.strain.length, positive: true });
+    weights = flowRange(from, { strain: flow.strain, stress: column }, options).stress;
   }
   const n = strain.length;
   const names = shape.names;
   const open = names.filter((_, k) => limits.lowest[k] !== limits.highest[k]).length;
   if (n < open + 1) return failure('too-few-points', `${n} samples lie in the range; ${open + 1} are needed`);
   if (!(strain[n - 1]! > strain[0]!)) return failure('not-increasing', 'the strain does not increase from the first sample to the last');
-  if (uniformStrain !== undefined && strain[n - 1]! > uniformStrain * (1 + 1e-9))
+  if (strain[n - 1]! > uniformStrain * (1 + 1e-9))
     return failure('beyond-maximum', `the range ends at ${strain[n - 1]!}, the maximum force is at ${uniformStrain}`);
 
   const { end, before } = lawSearch(shape, { strain, stress, weights }, limits, options.fixed);
@@ -132,7 +132,7 @@ export function fitShape<Name extends string>(
   if (!inverse) return failure('undetermined', 'the samples do not determine all parameters');
   const p = names.length;
   const rest = end.residualSumOfSquares;
-  const variance = n > open ? rest / (n - open) : 0;
+  const variance = rest / (n - open);
   const errors = names.map((_, k) => Math.sqrt(Math.max(0, variance * inverse[p * k + k]!)));
   const correlations = names.map((_, j) =>
     names.map((__, k) => {

@@ -25,7 +25,6 @@ function exponentFor({ strain, stress }: LawPoints, prestrain: number): number {
 
 /** @internal */
 export const swiftShape: LawShape<Name> = {
-  name: 'Swift',
   names: ['strengthCoefficient', 'prestrain', 'exponent'],
   lowest: [0, 0, 0],
   evaluate: ({ strain, first, end }, parameters, { stress, rows }) => {

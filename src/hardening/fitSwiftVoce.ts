@@ -59,7 +59,7 @@ const APART = 1e-9;
 export function fitSwiftVoce(flow: CurveColumns, options: MixtureOptions = {}): Outcome<SwiftVoceFit, FitReason> {
   const from = 'fitSwiftVoce';
   requireOptions(from, options, ['from', 'to', 'uniformStrain']);
-  const { strain, stress } = flowRange(from, flow, { from: options.from, to: options.to });
+  const { strain, stress } = flowRange(from, flow, options);
   const one = fitSwift(flow, options);
   if (!one.ok) return one;
   const other = fitVoce(flow, options);

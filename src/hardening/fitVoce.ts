@@ -16,7 +16,6 @@ export interface VoceFit extends VoceParameters, FitSummary<Name> {}
 
 /** @internal */
 export const voceShape: LawShape<Name> = {
-  name: 'Voce',
   names: ['saturationStress', 'initialStress', 'rate'],
   lowest: [0, 0, 0],
   evaluate: ({ strain, first, end }, parameters, { stress, rows }) => {

@@ -57,7 +57,8 @@ export function hardeningPicture(curve: CurveColumns, options: PictureOptions = 
   const e = slidingSlope(strain, half);
   const s = slidingSlope(stress, half);
   const places: number[] = [];
-  for (let i = half; i + half < n; i += 1) if (e.slope[i]! > 0) places.push(i);
+  // without samples on either side there is no slope
+  for (let i = 0; i < n; i += 1) if (e.slope[i]! > 0) places.push(i);
   const taken = (of: (i: number) => number): Float64Array => Float64Array.from(places, of);
   const rate = (i: number): number => s.slope[i]! / e.slope[i]!;
   return {

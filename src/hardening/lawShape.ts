@@ -2,7 +2,6 @@ import type { Evaluate } from '../numeric/index.js';
 
 /** @internal A law as least squares sees it: parameters in a fixed order. */
 export interface LawShape<Name extends string> {
-  readonly name: string;
   readonly names: readonly Name[];
   /** Least value of each parameter. */
   readonly lowest: readonly number[];
@@ -30,7 +29,7 @@ export function lawPoints(strain: Float64Array, stress: Float64Array, weights: F
   return { strain, logarithm, stress, weights };
 }
 
-/** @internal Best factors of one or two basis functions: variable projection for a fixed nonlinear parameter; undefined where they depend on each other. */
+/** @internal Best factor of a basis function: variable projection for a fixed nonlinear parameter. */
 export function projected({ strain, stress, weights }: LawPoints, first: (e: number, k: number) => number): number {
   let vv = 0;
   let vy = 0;

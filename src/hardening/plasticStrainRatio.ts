@@ -1,4 +1,4 @@
-import { InputError, requireObject, requireOptions, requirePositive } from '../base/index.js';
+import { InputError, requireOptions, requirePositive } from '../base/index.js';
 
 /** Width and length of a sheet piece before and after straining, unloaded. */
 export interface SheetMeasures {
@@ -34,7 +34,7 @@ export interface SheetMeasures {
  */
 export function plasticStrainRatio(sheet: SheetMeasures): number {
   const from = 'plasticStrainRatio';
-  requireOptions(from, requireObject(from, 'sheet', sheet), ['originalWidth', 'width', 'originalLength', 'length'], 'sheet');
+  requireOptions(from, sheet, ['originalWidth', 'width', 'originalLength', 'length'], 'sheet');
   const b0 = requirePositive(from, 'sheet.originalWidth', sheet.originalWidth);
   const b = requirePositive(from, 'sheet.width', sheet.width);
   const L0 = requirePositive(from, 'sheet.originalLength', sheet.originalLength);

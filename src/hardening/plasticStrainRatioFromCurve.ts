@@ -84,7 +84,7 @@ export function plasticStrainRatioFromCurve(
   const length = strain.length;
   const across = requireColumn(from, 'curve.transverseStrain', curve.transverseStrain, { length });
   const stress = requireColumn(from, 'curve.stress', curve.stress, { length });
-  requireOptions(from, requireObject(from, 'options', options), ['from', 'to', 'modulus', 'poissonRatio']);
+  requireOptions(from, options, ['from', 'to', 'modulus', 'poissonRatio']);
   const low = requirePositive(from, 'options.from', options.from);
   const high = requireBetween(from, 'options.to', options.to, low, Infinity);
   const modulus = requirePositive(from, 'options.modulus', options.modulus);
@@ -105,8 +105,7 @@ export function plasticStrainRatioFromCurve(
   if (points < LEAST) return failure('too-few-points', `${points} samples lie in the range; ${LEAST} are needed`);
   const ll = along.reduce((sum, one) => sum + one * one, 0);
   const m = along.reduce((sum, one, i) => sum + one * width[i]!, 0) / ll;
-  if (!(ll > 0) || !(m > -1 && m < 0))
-    return failure('no-plastic-strain', 'the width does not shrink, or shrinks by more than the length grows');
+  if (!(m > -1 && m < 0)) return failure('no-plastic-strain', 'the width does not shrink, or shrinks by more than the length grows');
   const rest = width.reduce((sum, one, i) => sum + (one - m * along[i]!) ** 2, 0);
   return success({
     ratio: -m / (1 + m),

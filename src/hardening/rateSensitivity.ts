@@ -1,4 +1,4 @@
-import { InputError, requireObject, requireOptions, requirePositive } from '../base/index.js';
+import { InputError, requireOptions, requirePositive } from '../base/index.js';
 
 /** Flow stresses at two strain rates and the same strain: of two tests, or on either side of a jump of the rate. */
 export interface TwoRates {
@@ -34,7 +34,7 @@ export interface TwoRates {
  */
 export function rateSensitivity(rates: TwoRates): number {
   const from = 'rateSensitivity';
-  requireOptions(from, requireObject(from, 'rates', rates), ['stress', 'strainRate', 'otherStress', 'otherStrainRate'], 'rates');
+  requireOptions(from, rates, ['stress', 'strainRate', 'otherStress', 'otherStrainRate'], 'rates');
   const one = requirePositive(from, 'rates.strainRate', rates.strainRate);
   const other = requirePositive(from, 'rates.otherStrainRate', rates.otherStrainRate);
   if (one === other) throw new InputError(from, 'rates.otherStrainRate', 'out-of-range', 'must differ from strainRate', other);

@@ -1,4 +1,4 @@
-import { requireBetween, requireObject, requireOptions, requirePositive } from '../base/index.js';
+import { requireBetween, requireOptions, requirePositive } from '../base/index.js';
 
 /** A compressed cylinder with friction at its ends. */
 export interface FrictionInput {
@@ -32,7 +32,7 @@ export interface FrictionInput {
  */
 export function siebelCorrection(input: FrictionInput): number {
   const from = 'siebelCorrection';
-  requireOptions(from, requireObject(from, 'input', input), ['friction', 'diameter', 'height'], 'input');
+  requireOptions(from, input, ['friction', 'diameter', 'height'], 'input');
   const friction = requireBetween(from, 'friction', input.friction, 0, 0.577);
   return 1 / (1 + (friction * requirePositive(from, 'diameter', input.diameter)) / (3 * requirePositive(from, 'height', input.height)));
 }

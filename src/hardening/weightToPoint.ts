@@ -1,4 +1,4 @@
-import { failure, requireNonNegative, requireObject, requireOptions, requirePositive, success, type Outcome } from '../base/index.js';
+import { failure, requireNonNegative, requireOptions, requirePositive, success, type Outcome } from '../base/index.js';
 import type { HardeningLaw } from './HardeningLaw.js';
 import { mixedLaw, requireLaw } from './mixedLaw.js';
 
@@ -49,7 +49,7 @@ export function weightToPoint(
   const from = 'weightToPoint';
   requireLaw(from, 'first', first);
   requireLaw(from, 'second', second);
-  requireOptions(from, requireObject(from, 'point', point), ['strain', 'stress'], 'point');
+  requireOptions(from, point, ['strain', 'stress'], 'point');
   const strain = requireNonNegative(from, 'point.strain', point.strain);
   const stress = requirePositive(from, 'point.stress', point.stress);
   const one = first.stress(strain);

@@ -23,6 +23,13 @@ describe("Bridgman's factor", () => {
     expect(bridgmanCorrection({ neckRadius: 1, profileRadius: 1e9 })).toBeCloseTo(1, 8);
   });
 
+  test('the range of the estimate for steels includes its ends', () => {
+    for (const strain of [0.12, 3]) {
+      const x = Math.log(strain) / Math.LN10;
+      expect(bridgmanCorrection({ strain })).toBeCloseTo(0.0684 * x ** 3 + 0.0461 * x ** 2 - 0.205 * x + 0.825, 12);
+    }
+  });
+
   test.each([
     [{ strain: 0.1 }, 'neck.strain'],
     [{ strain: 3.1 }, 'neck.strain'],

@@ -46,8 +46,12 @@ const laws: readonly (readonly [string, HardeningLaw])[] = [
   ],
 ];
 
-describe.each(laws)('%s', (_, law) => {
+describe.each(laws)('%s', (name, law) => {
   const strains = [0.01, 0.05, 0.12, 0.3, 0.45];
+
+  test('carries its name, a mixture those of its laws', () => {
+    expect(law.name).toBe(name === 'mixture' ? 'Swift and Voce' : name);
+  });
 
   test('the hardening rate is the derivative of the stress', () => {
     for (const e of strains) {
@@ -106,4 +110,43 @@ test('the mixture goes through the measured point, and outside the laws there is
   expect(weight).toBeLessThan(1);
   expect(weightToPoint(one, other, { strain: 0.8, stress: 900 })).toMatchObject({ ok: false, reason: 'not-between' });
   expect(weightToPoint(one, one, { strain: 0.8, stress: 600 })).toMatchObject({ ok: false, reason: 'laws-agree' });
+});
+
+test('the laws themselves are between the laws; beyond either, and where they agree to 1e-9 of the stress, there is no weight', () => {
+  const level = (stress: number) => ludwik({ yieldStress: stress, strengthCoefficient: 100, exponent: 1 });
+  const weightAt = (stress: number) => {
+    const found = weightToPoint(level(500), level(400), { strain: 0, stress });
+    return found.ok ? found.weight : found.reason;
+  };
+  expect([500, 475, 400].map(weightAt)).toEqual([1, 0.75, 0]);
+  expect([500.1, 399.9].map(weightAt)).toEqual(['not-between', 'not-between']);
+  expect(weightToPoint(level(500), level(500 + 4e-7), { strain: 0, stress: 500 })).toMatchObject({ ok: false, reason: 'laws-agree' });
+  expect(weightToPoint(level(500), level(500 + 1e-6), { strain: 0, stress: 500 })).toMatchObject({ weight: 1 });
+});
+
+describe('where rate and stress of a straight line cross: 1 − σ0/K', () => {
+  test.each([
+    { yieldStress: 400, neck: 0.2 },
+    { yieldStress: 250, neck: 0.5 },
+    { yieldStress: 499, neck: 0.002 },
+    // from the start, and below it
+    { yieldStress: 500, neck: 0 },
+    { yieldStress: 600, neck: 0 },
+  ])('σ0 $yieldStress of K 500: $neck', ({ yieldStress, neck }) => {
+    const law = ludwik({ yieldStress, strengthCoefficient: 500, exponent: 1 });
+    expect(law.neckingStrain).toBeCloseTo(neck, 14);
+    expect(law.tensileStrength).toBeCloseTo((yieldStress + 500 * neck) * Math.exp(-neck), 9);
+  });
+
+  test('it is sought up to a strain of 5, where a law that hardens on is said to neck', () => {
+    const neckOf = (exponent: number) => ludwik({ yieldStress: 0, strengthCoefficient: 500, exponent }).neckingStrain;
+    expect(neckOf(4.9)).toBeCloseTo(4.9, 12);
+    expect(neckOf(6)).toBe(5);
+  });
+});
+
+test('a law at many strains is the law at each', () => {
+  const law = voce({ saturationStress: 520, initialStress: 240, rate: 14 });
+  expect([...flowStress(law, [0, 0.1])]).toEqual([240, law.stress(0.1)]);
+  expect([...hardeningRate(law, Float64Array.from([0, 0.1]))]).toEqual([14 * 280, law.rate(0.1)]);
 });

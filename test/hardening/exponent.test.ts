@@ -157,8 +157,25 @@ describe('hardeningExponent', () => {
     expect(fit).toMatchObject({ points: 6, range: [0.04, 0.14], strainMeasure });
   });
 
-  test('total strain is the default', () => {
-    expect(required(hardeningExponent(curve, range)).strainMeasure).toBe('total');
+  test('total strain is the default, and a modulus does nothing to it', () => {
+    const total = hardeningExponent(curve, range);
+    expect(required(total).strainMeasure).toBe('total');
+    expect(hardeningExponent(curve, { ...range, modulus: 2000 })).toEqual(total);
+  });
+
+  test('a sample on its elastic line, or without stress, has no logarithm', () => {
+    // 0.0625 and 125/2000 are one number
+    const strains = [0.0625, 0.1, 0.12, 0.14, 0.16, 0.18];
+    const elastic = { strain: strains, stress: [125, 130, 135, 140, 145, 150] };
+    const at = { from: 0.0625, to: 0.18 };
+    expect(hardeningExponent(elastic, { ...at, strainMeasure: 'plastic-engineering', modulus: 2000 })).toMatchObject({
+      reason: 'no-plastic-strain',
+    });
+    expect(hardeningExponent(elastic, { ...at, strainMeasure: 'plastic-engineering', modulus: 2001 }).ok).toBe(true);
+    for (const none of [0, -5])
+      expect(hardeningExponent({ strain: strains, stress: [none, 130, 135, 140, 145, 150] }, at)).toMatchObject({
+        reason: 'no-plastic-strain',
+      });
   });
 
   test('no exponent: too few samples, one strain only, past the maximum, nothing plastic, no hardening', () => {

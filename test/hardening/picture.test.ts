@@ -58,6 +58,27 @@ describe('hardeningPicture', () => {
     expect(rate[900]! / law.rate(e[900]!)).toBeCloseTo(1, 3);
     const still = hardeningPicture({ strain: new Float64Array(20).fill(0.1), stress: new Float64Array(20).fill(400) });
     expect(still.rate.length).toBe(0);
+    expect(still.first).toBe(2);
+  });
+
+  test('places count from the first sample that moves, and the width is a fortieth of the curve, at least two', () => {
+    const begin = [...Array<number>(10).fill(0.01), ...Array.from({ length: 20 }, (_, i) => 0.01 * (i + 2))];
+    const { first, strain: e, rate } = hardeningPicture({ strain: begin, stress: begin.map((one) => 1000 * one) });
+    // the parabola over five samples first rises where its last one does
+    expect(first).toBe(8);
+    expect(e).toHaveLength(30 - 2 - 8);
+    for (const one of rate) expect(one).toBeCloseTo(1000, 9);
+    expect(hardeningPicture(curve).first).toBe(50);
+    expect(hardeningPicture(curve).strain).toHaveLength(2000 - 100);
+  });
+
+  test('a stress of zero has no exponent, and the last place is as far from the end as the first from the start', () => {
+    const line = Array.from({ length: 9 }, (_, i) => 0.01 * (i + 1));
+    const nothing = hardeningPicture({ strain: line, stress: line.map(() => 0) }, { halfWidth: 4 });
+    expect([...nothing.exponent]).toEqual([0]);
+    expect([...nothing.rate]).toEqual([0]);
+    expect(nothing.first).toBe(4);
+    expect(nothing.strain[0]).toBeCloseTo(0.05, 12);
   });
 
   test.each([

@@ -131,6 +131,27 @@ describe('fitRambergOsgood', () => {
     }
   });
 
+  test('limits of the range are in it, the first of two highest stresses is the last sample, five are enough', () => {
+    expect(required(fitRambergOsgood({ strain, stress }, { from: strain[3]!, to: strain[10]! })).points).toBe(8);
+    const flat = required(fitRambergOsgood({ strain: [...strain, 0.012], stress: [...stress, 325] }));
+    expect(flat).toEqual(required(fitRambergOsgood({ strain, stress })));
+    expect(required(fitRambergOsgood({ strain: strain.slice(7), stress: stress.slice(7) }, { modulus: 70_000 })).points).toBe(5);
+  });
+
+  test('the modulus of the start does not matter: with and without an elastic part, and where it is given', () => {
+    const R = Float64Array.from({ length: 60 }, (_, i) => 6 * (i + 1));
+    const e = R.map((one) => rambergOsgoodStrain(parameters, one));
+    for (const first of [0, 1, 12, 30])
+      for (const options of [{}, { modulus: 70_000 }]) {
+        const fit = required(fitRambergOsgood({ strain: e.slice(first), stress: R.slice(first) }, options));
+        expect(fit.points).toBe(60 - first);
+        expect(fit.proofStress).toBeCloseTo(300, 6);
+        expect(fit.exponent).toBeCloseTo(10, 6);
+        expect(fit.modulus / 70_000).toBeCloseTo(1, 7);
+        expect(fit.residualSumOfSquares).toBeLessThan(1e-20);
+      }
+  });
+
   test('samples after the highest stress and at or below zero do not count', () => {
     const fit = required(fitRambergOsgood({ strain: [-1e-4, 0, ...strain, 0.01, 0.02], stress: [-7, 0, ...stress, 320, 200] }));
     expect(fit).toEqual(required(fitRambergOsgood({ strain, stress })));

@@ -45,6 +45,40 @@ describe('plasticStrainRatioFromCurve', () => {
     expect(plasticStrainRatio({ originalWidth: 20, width, originalLength: 80, length })).toBeCloseTo(1.8, 9);
   });
 
+  test('slope and error are those of a line through the origin, in closed form', () => {
+    const curve = sheet(1.8, 2e-3);
+    const at = { from: 0.08, to: 0.0861, modulus: 205_000, poissonRatio: 0.28 };
+    const inside = [...curve.strain].flatMap((e, i) => (e >= at.from && e <= at.to ? [i] : []));
+    const elastic = (i: number) => (curve.stress[i]! * (1 + curve.strain[i]!)) / 205_000;
+    const along = inside.map((i) => Math.log(1 + curve.strain[i]!) - elastic(i));
+    const width = inside.map((i) => Math.log(1 + curve.transverseStrain[i]!) + 0.28 * elastic(i));
+    const sum = (of: (k: number) => number) => along.reduce((all, _, k) => all + of(k), 0);
+    const square = sum((k) => along[k]! ** 2);
+    const m = sum((k) => along[k]! * width[k]!) / square;
+    const variance = sum((k) => (width[k]! - m * along[k]!) ** 2) / (along.length - 1);
+    const found = required(plasticStrainRatioFromCurve(curve, at));
+    expect(found.points).toBe(inside.length);
+    expect(found.ratio).toBeCloseTo(-m / (1 + m), 12);
+    // of r = -m/(1 + m) the derivative is 1/(1 + m)²
+    expect(found.standardError / (Math.sqrt(variance / square) / (1 + m) ** 2)).toBeCloseTo(1, 9);
+  });
+
+  test('a width that stays, or that takes all the strain, leaves no r, and a width that is gone is no sample', () => {
+    const stiff = { from: 0.9, to: 1, modulus: 1e300, poissonRatio: 0 };
+    const ones = Array<number>(6).fill(1);
+    const curve = { strain: ones, stress: [...ones.slice(1), 2], transverseStrain: ones.map(() => -0.25) };
+    // ln 2 along the piece, ln 0.75 across it, and what is left over the thickness
+    const r = Math.log(0.75) / (-Math.log(2) - Math.log(0.75));
+    expect(required(plasticStrainRatioFromCurve(curve, stiff)).ratio).toBeCloseTo(r, 12);
+    const gone = { ...curve, transverseStrain: [-1, ...curve.transverseStrain.slice(1)] };
+    expect(required(plasticStrainRatioFromCurve(gone, stiff))).toMatchObject({ points: 5, ratio: expect.closeTo(r, 12) as number });
+    for (const still of [0, -0.5])
+      expect(plasticStrainRatioFromCurve({ ...curve, transverseStrain: ones.map(() => still) }, stiff)).toMatchObject({
+        ok: false,
+        reason: 'no-plastic-strain',
+      });
+  });
+
   test('reasons and bad input', () => {
     const curve = sheet(1, 0);
     const at = { from: 0.08, to: 0.12, modulus: 205_000 };

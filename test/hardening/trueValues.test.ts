@@ -102,8 +102,9 @@ describe('flowCurve', () => {
     expect(flow).toMatchObject({ leftOut: 2, first: 2 });
   });
 
-  test('a negative stress carries no flow', () => {
+  test('a stress below or at 0 carries no flow', () => {
     expect(flowCurve({ strain: [0.01, 0.02], stress: [-5, 300] }, { modulus: 200_000 })).toMatchObject({ leftOut: 1, first: 1 });
+    expect(flowCurve({ strain: [0.01, 0.02], stress: [0, 300] }, { modulus: 200_000 })).toMatchObject({ leftOut: 1, first: 1 });
   });
 
   test('a range of samples; first counts in the given curve', () => {
