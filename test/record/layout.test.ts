@@ -5,6 +5,7 @@ import type { Cell } from '../../src/record/cells.js';
 import { splitName, type NamedColumn } from '../../src/record/columnNames.js';
 import { cellText, clockOf, layoutOf, numberOf } from '../../src/record/layout.js';
 import { metadataOf } from '../../src/record/metadata.js';
+import { suggestColumns } from '../../src/record/suggestColumns.js';
 import { parseUnit } from '../../src/units/index.js';
 import { refusal, thrown } from '../support/thrown.js';
 
@@ -454,4 +455,90 @@ test('where a unit is from: options, the file, a fallback; a strain in a file wi
   expect(refusal(() => units('t s;F kN;x mm;Strain'))).toBe('missing options.units.strain');
   // apostrophes that keep a spreadsheet from calculating are no part of a name
   expect(readRecord(`t s;F kN;'=x mm;a\n${rows}`, { columns: { travel: 2 } }).reading.columns[2]!.name).toBe('=x');
+});
+
+describe('what the numbers of a column could be', () => {
+  const guesses = (...columns: readonly (readonly (number | string)[])[]) => {
+    const rows = columns[0]!.map((_, i) => columns.map((column) => column[i]!));
+    const kinds = columns.map((column): NamedColumn['kind'] => (column.some((cell) => cell === 'a') ? 'text' : 'number'));
+    const named = columns.map((_, index) => ({
+      index,
+      name: '',
+      heading: '',
+      unit: undefined,
+      dimension: undefined,
+      blankUnit: false,
+      kind: kinds[index]!,
+    }));
+    return suggestColumns(
+      {
+        ...of([
+          ['1', '2'],
+          ['2', '3'],
+        ]),
+        body: rows,
+      },
+      named,
+    )
+      .split('; ')
+      .map((text) => text.replace(/.*perhaps /, '').replace(/ \(.*/, ''));
+  };
+  test('time rises evenly: each step within half of the mean one', () => {
+    expect(guesses([0, 1, 2, 3], [9, 8, 9, 8])).toEqual(['time or travel', 'travel or extension']);
+    // steps of 1, 1 and 4 have a mean of 2; steps of 1, 1 and 2.5 one of 1.5
+    expect(guesses([0, 1, 2, 6], [5, 5, 5, 5])[0]).toBe('force or pressure');
+    expect(guesses([0, 1, 2, 4.5], [5, 5, 5, 5])[0]).toBe('travel or extension');
+    expect(guesses([0, 1, 4], [5, 5, 5])[0]).toBe('time or travel');
+    expect(guesses([3, 2, 1, 0], [5, 5, 5, 5])[0]).toBe('travel or extension');
+    expect(guesses([3, 3, 3, 3], [5, 5, 5, 5])[0]).toBe('travel or extension');
+    expect(guesses([3], [5])).toEqual(['travel or extension', 'force or pressure']);
+    // cells without a number are passed over
+    expect(guesses([0, 1, '', 2], [9, 8, 9, 8])[0]).toBe('time or travel');
+    // of two that rise evenly the first
+    expect(guesses([0, 1, 2, 3], [0, 2, 4, 6], [9, 8, 9, 8])).toEqual(['time or travel', 'travel or extension', 'force or pressure']);
+  });
+  test('force is the largest of the rest, strain is small; text is none', () => {
+    expect(guesses([0, 1, 2, 3], [9, 8, 9, 8], [-20, -10, 0, -5], [0.4, 0.1, 0.3, -0.49], [0.5, 0.1, 0.3, 0.2])).toEqual([
+      'time or travel',
+      'travel or extension',
+      'force or pressure',
+      'strain or extension',
+      'travel or extension',
+    ]);
+    expect(guesses(['a', 'b', 'a', 'b'], [9, 8, 9, 8])).toEqual(['travel or extension']);
+  });
+});
+
+describe('what must be among the columns', () => {
+  const read = (head: string, options: ReadOptions = {}) =>
+    Object.keys(readRecord(`${head}\n0;1;0.1\n1;2;0.2\n2;3;0.3\n3;5;0.4\n`, options).record).sort();
+  test('a load, and one motion unless none is wanted', () => {
+    expect(read('t s;F N;x mm')).toEqual(['force', 'time', 'travel']);
+    expect(read('t s;F N;Extension mm')).toEqual(['extension', 'force', 'time']);
+    expect(read('t s;F N;Strain %')).toEqual(['force', 'strain', 'time']);
+    expect(read('t s;p bar;x mm')).toEqual(['pressure', 'time', 'travel']);
+    expect(refusal(() => read('t s;F N;a'))).toBe('missing options.columns.travel');
+    expect(thrown(() => read('t s;F N;a')).message).not.toContain('dates');
+    expect(refusal(() => read('t s;F N;a', { motion: true }))).toBe('missing options.columns.travel');
+    expect(read('t s;F N;a', { motion: false })).toEqual(['force', 'time']);
+    expect(refusal(() => read('t s;a;x mm', { motion: false }))).toBe('missing options.columns.force');
+    expect(read('t s;Transverse %;F N', { motion: false })).toEqual(['force', 'time', 'transverseStrain']);
+  });
+  test('units in a row below, with brackets or without, and where its cell is empty in the name', () => {
+    const factors = (head: string) =>
+      readRecord(`${head}\n0;1;0.1\n1;2;0.2\n2;3;0.3\n`).reading.columns.map(({ name, unit }) => `${name} ${unit}`);
+    expect(factors('t;F;x\n[s];(kN);{µm}')).toEqual(['t s', 'F kN', 'x µm']);
+    expect(factors('t;F [kN];x mm\ns;;')).toEqual(['t s', 'F kN', 'x mm']);
+    expect(factors('t ; F ; x \n s ; kN ; mm ')).toEqual(['t s', 'F kN', 'x mm']);
+  });
+  test('a strain beside an extension is read as its check where the length is known', () => {
+    const text = `F N;Extension mm;Strain %\n${Array.from({ length: 6 }, (_, i) => `${i};${i / 100};${i / 25}`).join('\n')}\n`;
+    expect(readRecord(text, { length: 25 }).reading).toMatchObject({
+      rows: 6,
+      columns: [{ quantity: 'force' }, { quantity: 'extension' }],
+    });
+    expect(refusal(() => readRecord(text, { length: 30 }))).toBe('ambiguous options.length');
+    expect(readRecord(text).reading.columns).toHaveLength(2);
+    expect(readRecord(text).reading.ignored).toEqual([{ name: 'Strain', index: 2, why: 'the extension serves' }]);
+  });
 });

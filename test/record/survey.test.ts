@@ -6,7 +6,7 @@ import { recordOutline } from '../../src/record/recordOutline.js';
 import { requireColumns } from '../../src/record/requireColumns.js';
 import { resolution } from '../../src/record/resolution.js';
 import { runningTime, surveyRecord } from '../../src/record/surveyRecord.js';
-import { checkRecord, type TensionRecord } from '../../src/index.js';
+import { checkRecord } from '../../src/index.js';
 import { refusal } from '../support/thrown.js';
 
 const of = (count: number, value: (i: number) => number) => Float64Array.from({ length: count }, (_, i) => value(i));
@@ -15,7 +15,7 @@ describe('the outline of a record', () => {
   // at rest up to sample 50, up by 100 N and 0.01 mm a sample to 10 kN at sample 150, down by 200 N a sample to 6 kN, then nothing
   const force = of(221, (i) => (i <= 50 ? 0 : i <= 150 ? 100 * (i - 50) : i <= 170 ? 10_000 - 200 * (i - 150) : 0));
   const travel = of(221, (i) => (i < 50 ? 0 : 0.01 * (i - 50)));
-  const outline = (given: object = {}) => recordOutline({ force, travel, ...given } as TensionRecord)!;
+  const outline = (given: object = {}) => recordOutline({ force, travel, ...given })!;
 
   test('highest force, first and last loaded sample, stiffness', () => {
     const found = outline();
@@ -100,7 +100,7 @@ describe('what one walk over the columns tells', () => {
   const force = of(101, (i) => (i <= 80 ? 100 * i : 0));
   const travel = of(101, (i) => 0.01 * i);
   const time = of(101, (i) => i / 10);
-  const motion = (given: object) => surveyRecord({ force, travel, ...given } as TensionRecord).motion;
+  const motion = (given: object) => surveyRecord({ force, travel, ...given }).motion;
 
   test('highest force, clock, which motion', () => {
     expect(surveyRecord({ force, travel, time })).toMatchObject({
@@ -110,7 +110,7 @@ describe('what one walk over the columns tells', () => {
     });
     expect(motion({ extension: travel, strain: travel })!.column).toBe('extension');
     expect(motion({ strain: travel })!.column).toBe('strain');
-    expect(surveyRecord({ force, time } as unknown as TensionRecord)).toMatchObject({ top: 80, motion: undefined });
+    expect(surveyRecord({ force, time })).toMatchObject({ top: 80, motion: undefined });
     expect(surveyRecord({ force, travel }).clock).toBeUndefined();
     expect(surveyRecord({ force, travel, time: time.map((t, i) => (i > 50 ? t + 0.9 : t)) }).clock!.gaps).toBe(1);
     expect(surveyRecord({ force, travel, time: time.map((t, i) => (i > 50 ? t + 0.9 : t)) }, 11).clock!.gaps).toBe(0);
@@ -283,7 +283,7 @@ describe('checks of a whole record', () => {
   const travel = of(n, (i) => 0.01 * i);
   const time = of(n, (i) => i / 10);
   const codes = (given: object, thresholds?: object) =>
-    checkRecordKernel({ force, travel, time, ...given } as TensionRecord, thresholds).map(({ code }) => code);
+    checkRecordKernel({ force, travel, time, ...given }, thresholds).map(({ code }) => code);
 
   test('an order: clock, channels, zeros, motion', () => {
     expect(codes({})).toEqual(['tail-after-fracture']);
