@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { checkRecordKernel } from '../../src/record/checkRecord.js';
-import { findPauses } from '../../src/record/findPauses.js';
+import { findPauses, pausesOf } from '../../src/record/findPauses.js';
 import { findPausesKernel } from '../../src/record/pauseSearch.js';
 import { recordOutline } from '../../src/record/recordOutline.js';
 import { requireColumns } from '../../src/record/requireColumns.js';
@@ -371,4 +371,34 @@ test('columns of a record', () => {
   expect(refusal(() => requireColumns('f', { force: [1] }))).toBe('too-few record.force');
   expect(Object.keys(requireColumns('f', { force: [1] }, 1))).toEqual(['force']);
   expect(refusal(() => requireColumns('f', 3 as never))).toBe('wrong-type record');
+});
+
+test('pauses of a record whose clock runs, by its travel, else extension, else strain', () => {
+  const time = of(601, (i) => i / 20);
+  const moved = time.map((t) => 0.1 * Math.min(t, 10) + 0.1 * Math.max(0, t - 12));
+  const steady = time.map((t) => 0.1 * t);
+  const force = moved.map((x) => 1000 * x);
+  const pauses = (record: object, clock = time) => {
+    const timed = { force, time: clock, ...record };
+    return pausesOf(timed, surveyRecord(timed).clock, 600).length;
+  };
+  expect([pauses({ travel: moved }), pauses({ extension: moved }), pauses({ strain: moved })]).toEqual([1, 1, 1]);
+  expect([pauses({ travel: steady, extension: moved }), pauses({ extension: steady, strain: moved }), pauses({})]).toEqual([0, 0, 0]);
+  expect(pausesOf({ force, travel: moved }, undefined, 600)).toEqual([]);
+  expect(pausesOf({ force, travel: moved, time }, undefined, 600)).toEqual([]);
+  expect(
+    pauses(
+      { travel: moved },
+      time.map((t, i) => (i === 50 ? 0 : t)),
+    ),
+  ).toBe(0);
+  // a clock by which 60 of 601 samples stand runs, with 61 it does not
+  const standing = (count: number) => time.map((t, i) => (i > 400 && i <= 400 + 2 * count && i % 2 === 0 ? time[i - 1]! : t));
+  expect([pauses({ travel: moved }, standing(60)), pauses({ travel: moved }, standing(61))]).toEqual([1, 0]);
+  expect(
+    pauses(
+      { travel: moved },
+      time.map(() => 0),
+    ),
+  ).toBe(0);
 });
