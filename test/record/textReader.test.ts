@@ -70,6 +70,7 @@ test('lines are counted over pieces', () => {
   for (const size of [11, 4096, 1e6])
     expect(read(bytes(spoiled), size).reading.leftOut).toEqual([
       { line: 14, why: "'a' is no number" },
+      { line: 704, why: "'end' is no number" },
       { line: 804, why: "'b' is no number" },
     ]);
 });
