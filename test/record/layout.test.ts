@@ -305,7 +305,7 @@ describe('which column serves for what', () => {
     expect(assigned(list, { force: 1 }).used).toEqual({ force: 1, travel: 2 });
     expect(assigned(list, { force: 'b' }).used['force']).toBe(1);
     expect(assigned(list, { force: 'b kN' }).used['force']).toBe(1);
-    expect(assigned(list, { force: 'b', time: undefined }).ignored).toEqual({ a: 'another column was chosen for force' });
+    expect(assigned(list, { force: 'b', time: undefined } as object).ignored).toEqual({ a: 'another column was chosen for force' });
     const refused = (given: ReadOptions['columns'], of_ = list) => thrown(() => assignColumns('read', of_, given!, false)).message;
     expect(refused({ force: 'c' })).toBe("read: options.columns.force must name a column ('a', 'b', 'x'), got \"c\"");
     expect(refused({ force: 3 })).toBe("read: options.columns.force must name a column ('a', 'b', 'x'), got 3");
