@@ -64,9 +64,8 @@ export function thousandsIn(cell: string, decimal: DecimalSign): ThousandsSign {
 export function cellValue(cell: string, decimal: DecimalSign, thousands: ThousandsSign | undefined): number | undefined {
   if (NOT_A_NUMBER.test(cell)) return NaN;
   let plain = cell.startsWith('\u2212') ? `-${cell.slice(1)}` : cell;
-  const mark = thousands === '' ? '' : thousandsIn(plain, decimal);
-  if (mark !== '' && (thousands === undefined || mark === thousands))
-    plain = plain.replace(decimal === '.' ? /[^-+\d.]/g : /[^-+\d,]/g, '');
+  const mark = thousandsIn(plain, decimal);
+  if (mark !== '' && mark === (thousands ?? mark)) plain = plain.replace(decimal === '.' ? /[^-+\d.]/g : /[^-+\d,]/g, '');
   if (decimal === ',') {
     if (plain.includes('.')) return undefined;
     plain = plain.replace(',', '.');

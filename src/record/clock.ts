@@ -37,16 +37,17 @@ function stepChange(time: Float64Array): ClockSurvey['change'] {
   const blocks = 20;
   const size = Math.floor((n - 1) / blocks);
   const pace = (k: number): number => (time[(k + 1) * size]! - time[k * size]!) / size;
+  const large = (one: number): boolean => one > FACTOR || one < 1 / FACTOR;
+  if (!large(pace(blocks - 1) / pace(0))) return undefined;
   for (let k = 1; k < blocks; k += 1) {
-    const factor = pace(k) / pace(k - 1);
-    // the block of the change lies between, so its neighbours tell
-    const far = k + 1 < blocks ? pace(k + 1) / pace(k - 1) : factor;
-    const large = (one: number): boolean => one > FACTOR || one < 1 / FACTOR;
-    if (!(pace(k - 1) > 0) || !large(far) || !large(pace(blocks - 1) / pace(0))) continue;
-    const limit = Math.sqrt(far) * pace(k - 1);
+    // the block of the change lies between, or is the next one, so that the one behind that tells by how much
+    const [before, next, behind] = [k - 1, k + 1, k + 2].map((one) => pace(Math.min(one, blocks - 1))) as [number, number, number];
+    if (!(before > 0) || !large(next / before)) continue;
+    const factor = behind / before;
+    const limit = Math.sqrt(factor) * before;
     let at = (k - 1) * size + 1;
-    while (at < n - 1 && time[at]! - time[at - 1]! < limit === far > 1) at += 1;
-    return { at, factor: far };
+    while (at < n - 1 && time[at]! - time[at - 1]! < limit === factor > 1) at += 1;
+    return { at, factor };
   }
   return undefined;
 }

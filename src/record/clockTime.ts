@@ -1,7 +1,7 @@
 const DAY = 86_400_000_000;
 const SECOND = 1_000_000;
 
-const CLOCK = /^(?:(\S+?)(?:T|[ ,]+))?(\d{1,3}):(\d{2})(?::(\d{2}))?(?:[.,:](\d+))?\s*([ap]\.?m\.?)?\s*(Z|[-+]\d{2}:?\d{2})?$/i;
+const CLOCK = /^(?:(\S+?)(?:T|[ ,]+))?(\d{1,3}):(\d{2})(?::(\d{2}))?(?:[.,:](\d+))?\s*([ap]\.?m\.?)?\s*(?:Z|([-+])(\d{2}):?(\d{2}))?$/i;
 const ISO_DATE = /^(\d{4})-(\d{2})-(\d{2})$/;
 const POINT_DATE = /^(\d{1,2})\.(\d{1,2})\.(\d{4})$/;
 /** Day and month or month and day: who wrote it knows. Only the clock is used then. */
@@ -24,14 +24,13 @@ function dayOf(date: string | undefined): number | undefined {
 export function clockTime(text: string): number | undefined {
   const found = text.length > 40 ? undefined : CLOCK.exec(text);
   if (!found) return undefined;
-  const [, date, first = '', second = '', third, fraction, half, zone] = found;
+  const [, date, first, second, third, fraction, half, sign, zoneHours = 0, zoneMinutes = 0] = found;
   const day = dayOf(date);
   if (day === undefined || (third === undefined && (fraction === undefined || date !== undefined))) return undefined;
   const [hours, minutes, seconds] =
     third === undefined ? [0, Number(first), Number(second)] : [Number(first), Number(second), Number(third)];
   if (seconds > 60 || (third !== undefined && (hours > 24 || minutes > 59))) return undefined;
-  const noon = half === undefined ? hours : (hours % 12) + (/^p/i.test(half) ? 12 : 0);
-  const [, sign, zoneHours = '0', zoneMinutes = '0'] = /^([-+])(\d{2}):?(\d{2})$/.exec(zone ?? '') ?? [];
+  const noon = half === undefined ? hours : (hours % 12) + (/p/i.test(half) ? 12 : 0);
   const ahead = (Number(zoneHours) * 60 + Number(zoneMinutes)) * (sign === '-' ? -1 : 1);
   const whole = day + ((noon * 60 + minutes - ahead) * 60 + seconds) * SECOND;
   return whole + Math.round(Number(`0.${fraction ?? '0'}`) * SECOND);

@@ -26,9 +26,9 @@ export type Meaning = ColumnName | 'ignored' | 'displacement' | 'unknown';
 const words: readonly (readonly [Meaning, RegExp])[] = [
   [
     'ignored',
-    /\b(true|wahre[rs]?|vraie?|verdadera?|vero|vera|real(es)?|reale|stress|spannung|contrainte|tension mecanica|esfuerzo|sforzo|tensao|temp|temperature?|temperatur|temperatura|status|index|nr|no|cycle|zyklus|peak|max|min|maximum|minimum|set ?point|target|command|demand|soll|sollwert|sollweg|consigne|rate|speed|velocity|geschwindigkeit|vitesse|velocidad|velocita|velocidade|energy|energie|work|arbeit)\b|spannung$|应力|応力|温度|速度|真/,
+    /\b(true|wahre[rs]?|vraie?|verdadei?r[ao]|vero|vera|real(es)?|reale|stress|spannung|contrainte|tension mecanica|esfuerzo|sforzo|tensao|temp|temperature?|temperatura|status|index|nr|no|cycle|zyklus|peak|max|min|maximum|minimum|set ?point|target|command|demand|soll|sollwert|sollweg|consigne|rate|speed|velocity|geschwindigkeit|vitesse|velocidad|velocita|velocidade|energy|energie|work|arbeit)\b|spannung$|应力|応力|温度|速度|真/,
   ],
-  ['time', /^t$|\b(time|zeit|uhrzeit|temps|tiempo|hora|heure|duree|duracion|tempo|durata|timestamp|zeitstempel)\b|\w+zeit$|时间|時間/],
+  ['time', /^t$|\b(time|zeit|uhrzeit|temps|tiempo|hora|heure|duree|duracion|tempo|durata|timestamp|zeitstempel)\b|\wzeit$|时间|時間/],
   [
     'transverseStrain',
     /\b(transverse|transversal\w*|lateral|latitudinal|width|quer\w*|breiten\w*|larghezza|trasversale)\b|querdehnung|breitenanderung|横向/,
@@ -40,7 +40,7 @@ const words: readonly (readonly [Meaning, RegExp])[] = [
   ],
   [
     'extension',
-    /\b(extensometer\w*|extensometre|extensometro|estensometro|dehnungsaufnehmer|ansetzaufnehmer|feinwegaufnehmer|feindehnungsmesser|dehnungsmesser|clip ?gauge|clip on)\b|extensometer|引伸计/,
+    /\b(extensometre|extensometro|estensometro|dehnungsaufnehmer|ansetzaufnehmer|feinwegaufnehmer|feindehnungsmesser|dehnungsmesser|clip ?gauge|clip on)\b|extensometer|引伸计/,
   ],
   [
     'travel',
@@ -66,7 +66,7 @@ const plain = (name: string): string =>
     .replace(/[\u0300-\u036f]/g, '')
     .toLowerCase()
     .replace(/ß/g, 'ss')
-    .replace(/[_.\-/:[\](){}#"']+/g, ' ')
+    .replace(/[_.\-/:[\](){}#"']/g, ' ')
     .replace(/\s+/g, ' ')
     .trim();
 
@@ -75,7 +75,7 @@ function wordOf(name: string): { readonly meaning: Meaning; readonly qualified: 
   const text = plain(name);
   const at = words.findIndex(([, pattern]) => pattern.test(text));
   const meaning = words[at]?.[0] ?? 'unknown';
-  return { meaning, qualified: meaning === 'extension' && words.findIndex(([one]) => one === 'extension') === at };
+  return { meaning, qualified: at === words.findIndex(([one]) => one === 'extension') };
 }
 
 /** @internal What a name says by itself. */
@@ -86,24 +86,23 @@ export const isCounts = (name: string): boolean => counts.test(plain(name));
 
 /** Where a unit stands in a name: [kN], (kN), "in kN", "/ kN", "_kN", ", kN", "..kN." or as the last word. */
 const unitPlaces = [
-  /^(.*?)\s*[[({<]\s*([^\])}>]*)\s*[\])}>]\s*$/,
+  /^(.*?)\s*[[({<]\s*([^\])}>]*?)\s*[\])}>]\s*$/,
   /^(.+?)\s+(?:in|en|em|su)\s+(\S+)$/i,
-  /^(.+?)\s*\/\s*(\S+(?:\/\S+)?)$/,
+  /^(.+?)\s*\/\s*(\S+)$/,
   /^(.+?)(?:[_,:]|\s-)\s*([^\s_,]+)$/,
   /^(.+?)\.+([^.\s]+)\.*$/,
-  /^(.+?)\s+(\S+)$/,
+  /^(.+?)\s(\S+)$/,
 ];
 
 /** @internal Splits a name into name and unit. */
 export function splitName(text: string): { readonly name: string; readonly unit: string | undefined } {
   for (const place of unitPlaces) {
     const [, name, unit] = place.exec(text) ?? [];
-    if (name !== undefined && unit !== undefined && name !== '' && parseUnit(unit)) return { name: name.trim(), unit };
+    if (name && unit && parseUnit(unit)) return { name: name.trim(), unit };
   }
   // a bracket that holds no unit that is known is still one, unless it holds a word of the trade
   const [, name, unit] = unitPlaces[0]!.exec(text) ?? [];
-  const isUnit = name !== undefined && unit !== undefined && name !== '' && unit !== '' && meaningOfName(unit) === 'unknown';
-  return isUnit ? { name, unit } : { name: text, unit: undefined };
+  return name && unit && meaningOfName(unit) === 'unknown' ? { name, unit } : { name: text, unit: undefined };
 }
 
 /** Meaning of a name that says nothing, where its unit leaves no choice. */

@@ -63,7 +63,8 @@ function recovery({ force }: RecordOutline, motion: Float64Array, [peak, valley,
   while (i < back && force[i]! < force[valley]! + 0.2 * fall) i += 1;
   let j = i;
   while (j < back && force[j]! < force[valley]! + 0.8 * fall) j += 1;
-  if (j === i) j = Math.min(back, i + 1);
+  // a force that is back within a sample rose from the one before
+  if (j === i) i = Math.max(valley, i - 1);
   const way = motion[j]! - motion[i]!;
   return way > 0 ? (force[j]! - force[i]!) / way : j > i ? Infinity : 0;
 }

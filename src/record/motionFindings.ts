@@ -15,8 +15,8 @@ const codes = {
 /** More falls of one kind than this are told together. */
 const MOST = 40;
 
-/** Falls of the force that are no yield of the material. */
-function dropFindings(drops: readonly Drop[], column: string): Finding[] {
+/** @internal Falls of the force that are no yield of the material. */
+export function dropFindings(drops: readonly Drop[], column: string): Finding[] {
   return (['slip', 'reversal', 'backlash'] as const).flatMap((kind) => {
     const own = drops.filter((one) => one.kind === kind);
     if (own.length <= MOST)
