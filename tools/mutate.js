@@ -99,20 +99,22 @@ async function run({ body, around }) {
   for (const { after } of around) for (const one of after) await one();
 }
 
-/** The switches read this object, and count in it what they are asked. */
-const switches = (globalThis.__stryker__ = {});
+/** The switches read this object, and count in it what they are asked; a bundle keeps hold of the counts that it finds first, so they stay one object. */
+const counts = {};
+const switches = (globalThis.__stryker__ = { mutantCoverage: { static: {}, perTest: counts } });
+/** What is asked from now on. */
 function counted() {
-  switches.mutantCoverage = { static: {}, perTest: {} };
-  return switches.mutantCoverage;
+  switches.currentTestId = `run ${Object.keys(counts).length}`;
+  return (counts[switches.currentTestId] = {});
 }
 
 /** What one test reaches when nothing is changed: how often each change, by loading its file and by running. */
 async function reached(scripts, tests) {
   const plan = [];
   for (const [file, script] of scripts.entries()) {
-    const { static: byLoading } = counted();
+    const byLoading = counted();
     for (const [place, one] of loaded(script).entries()) {
-      const { static: byRunning } = counted();
+      const byRunning = counted();
       const start = performance.now();
       try {
         await run(one);
@@ -122,6 +124,7 @@ async function reached(scripts, tests) {
       }
     }
   }
+  switches.currentTestId = undefined;
   return plan.sort((a, b) => a.ms - b.ms);
 }
 
