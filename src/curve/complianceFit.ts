@@ -37,11 +37,9 @@ function frameColumns({ shape, knots }: ComplianceTask, f: Float64Array, b: numb
   if (shape === 'constant') return [f];
   if (shape === 'power') return [f.map((x) => Math.max(0, x) ** b)];
   return Array.from({ length: knots.length - 1 }, (_, k) => {
-    const [before, here, after] = [knots[k]!, knots[k + 1]!, knots[k + 2]];
-    return f.map((x) => {
-      if (x <= here) return Math.max(0, (x - before) / (here - before));
-      return after === undefined ? 1 : Math.max(0, (after - x) / (after - here));
-    });
+    // no force lies beyond the last point
+    const [before, here, after] = [knots[k]!, knots[k + 1]!, knots[k + 2]!];
+    return f.map((x) => Math.max(0, x <= here ? (x - before) / (here - before) : (after - x) / (after - here)));
   });
 }
 

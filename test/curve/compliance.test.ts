@@ -166,6 +166,70 @@ describe('fitCompliance', () => {
     expect(of([1, 0, 2]) / of([0, 1, 2])).toBeCloseTo(1, 9);
   });
 
+  test('the range is what all pulls reach', () => {
+    const within = (low: number, high: number): CompliancePull => {
+      const part = force.filter((F) => F >= low && F <= high);
+      return pull(40, 2e-5, { force: part, travel: part.map((F) => F * (2e-5 + 40 / (210_000 * 50))) });
+    };
+    const fitted = required(fitCompliance([within(300, 9000), within(1500, 12_000)], { modulus: 210_000 }));
+    expect(fitted.range).toEqual([1500, 9000]);
+    expect(fitted.samples).toBe(2 * 26);
+  });
+
+  test('one sample more than there are unknowns is needed', () => {
+    const part = (n: number, length = 40): CompliancePull =>
+      pull(length, 2e-5, { force: force.slice(0, n), travel: force.slice(0, n).map((F) => F * (2e-5 + length / (210_000 * 50))) });
+    const says = (samples: number, numbers: number) => ({
+      reason: 'too-few-points',
+      message: `${samples} samples do not determine ${numbers} numbers with their uncertainty`,
+    });
+    // an origin each, the frame, and the modulus where it is unknown
+    expect(fitCompliance([part(2), part(2, 80)])).toMatchObject(says(4, 4));
+    expect(fitCompliance([part(3), part(3, 80)]).ok).toBe(true);
+    expect(fitCompliance([part(2)], { modulus: 210_000 })).toMatchObject(says(2, 2));
+    expect(fitCompliance([part(3)], { modulus: 210_000 }).ok).toBe(true);
+    expect(fitCompliance([part(3)], { modulus: 210_000, shape: 'power' })).toMatchObject(says(3, 3));
+    expect(fitCompliance([part(3)], { modulus: 210_000, shape: 'table', points: 3 })).toMatchObject(says(3, 3));
+  });
+
+  test('a table that falls between two points is no compliance', () => {
+    const own = 40 / (210_000 * 50);
+    const of = (motion: (F: number) => number) =>
+      fitCompliance([pull(40, 0, { travel: force.map((F) => F * own + motion(F)) })], {
+        modulus: 210_000,
+        shape: 'table',
+        points: [300, 6000, 9000, 12_000],
+      });
+    expect(of((F) => 2e-5 * F).ok).toBe(true);
+    expect(of((F) => 2e-5 * (F < 6000 ? F : F < 9000 ? 6000 - 0.1 * (F - 6000) : 5700 + F - 9000))).toMatchObject({ reason: 'not-rising' });
+  });
+
+  test('a power law is found from no force on, with exponents from 0.1 to 4', () => {
+    const own = 40 / (210_000 * 50);
+    const at = [0, ...force];
+    const of = (exponent: number) =>
+      fitCompliance([pull(40, 0, { force: at, travel: at.map((F) => F * own + 0.2 * (F / 12_000) ** exponent) })], {
+        modulus: 210_000,
+        shape: 'power',
+      });
+    for (const exponent of [0.12, 0.5, 0.67, 1, 1.7, 3.9])
+      expect(required(of(exponent)).compliance).toMatchObject({
+        exponent: expect.closeTo(exponent, 8) as number,
+        coefficient: expect.closeTo(0.2 / 12_000 ** exponent, 9) as number,
+      });
+    for (const exponent of [0.08, 4.2]) expect(of(exponent)).toMatchObject({ reason: 'not-determined' });
+  });
+
+  test('the standard error of a modulus that is found is its scatter', () => {
+    const errors = Array.from({ length: 100 }, (_, seed) => {
+      const { pulls, options } = pulled('two lengths', 'constant', { travel: 0.002, force: 0, piece: 0, modulus: 0 }, seed + 1, 60);
+      const { modulus, modulusStandardError } = required(fitCompliance(pulls, options));
+      return (modulus! - 210_000) / modulusStandardError!;
+    });
+    // of 100 standard normal numbers the root mean square is 1 within 4/√200
+    expect(Math.abs(Math.hypot(...errors) / 10 - 1)).toBeLessThan(0.28);
+  });
+
   test('grips and direction stand in the result', () => {
     const of = (shape: 'constant' | 'table') =>
       required(fitCompliance([pull(40, 2e-5)], { modulus: 210_000, shape, grips: 'wedges', direction: 'tension' })).compliance;

@@ -28,14 +28,9 @@ describe('proportional limit by tangent', () => {
   });
 
   test('and so does one up to the end of the record', () => {
-    expect(
-      required(
-        proportionalLimit(
-          kinked(205, () => 0.5),
-          line,
-        ),
-      ),
-    ).toEqual({
+    const short = kinked(205, () => 0.5);
+    expect(proportionalLimit(short, line)).toEqual({
+      ok: true,
       stress: expect.closeTo(expected, 6) as number,
       strain: expect.closeTo(expected * 1e-5, 10) as number,
       definition: 'tangent',
