@@ -45,8 +45,6 @@ describe('what they find', () => {
   // limits exactly hit: 0.3 and 0.3 + 0.25 + 0.1 of 400 MPa
   stress[7] = 120;
   stress[15] = 260;
-  const at = strain[39]!;
-  const height = (slope: number, shift: number): number => slope * (at - shift);
 
   test('slopes and proof strengths lie between the least and the most of all windows, found one by one', () => {
     const lines: { slope: number; shift: number }[] = [];
@@ -55,11 +53,14 @@ describe('what they find', () => {
         const { slope, intercept } = lineFit(strain, stress, first, last)!;
         if (slope * (strain[last]! - strain[first]!) >= 100) lines.push({ slope, shift: -intercept / slope });
       }
-    const bounds = { startShare: 0.3, spanShare: 0.25, offsetStress: 400, proofOf: height };
     const slopes = lines.map(({ slope }) => slope);
-    const proofs = lines.map(({ slope, shift }) => height(slope, shift));
     const chosen = lines[0]!;
-    for (const offsetSample of [39, 40]) {
+    // just above the windows, where not the steepest line lies highest, at the last sample, and beyond it
+    for (const offsetSample of [16, 39, 40]) {
+      const at = strain[Math.min(offsetSample, 39)]!;
+      const proofOf = (slope: number, shift: number): number => slope * (at - shift);
+      const proofs = lines.map(({ slope, shift }) => proofOf(slope, shift));
+      const bounds = { startShare: 0.3, spanShare: 0.25, offsetStress: 400, proofOf };
       const found = windowEnvelope({ strain, stress }, { slope: chosen.slope, strainShift: chosen.shift }, { ...bounds, offsetSample })!;
       expect(found.windows).toBe(lines.length);
       expect(found.slope[0]).toBeCloseTo(Math.min(...slopes), 4);
