@@ -44,10 +44,10 @@ test.each([
   [60, 1, 20],
   [400, 0.5, 20],
   [400, 3, 8],
-  [3000, 1, 5],
-  [3000, 1, 200],
+  [900, 1, 5],
+  [900, 1, 200],
 ])('of %d samples with noise of %d MPa, exponent %d: the steepest of all windows between levels', (n, noise, exponent) => {
-  for (let seed = 1; seed <= 5; seed += 1) {
+  for (let seed = 1; seed <= 3; seed += 1) {
     const { strain, stress } = curve(n, noise, seed, exponent);
     const maximum = maximumIndex(stress);
     const [found, expected] = [coarseLine(strain, stress, maximum)!, byEveryWindow(strain, stress, maximum)!];

@@ -2,6 +2,7 @@
 import { expect, test } from 'vitest';
 import { everyWindow } from '../../bench/everyWindow.js';
 import { lowerBound, relativeError } from '../../bench/searchTask.js';
+import { lineFit } from '../../src/numeric/index.js';
 import { windowSearch } from '../../src/curve/windowSearch.js';
 import type { WindowTask } from '../../src/curve/windowTask.js';
 import { seeded } from '../support/random.js';
@@ -76,4 +77,39 @@ test('runners-up share less than half of their samples with the best and with ea
       }
     }
   }
+});
+
+test('of sixteen samples, all of whose windows are looked at, the runners-up are the next best that lie apart', () => {
+  let runners = 0;
+  for (let seed = 1; seed <= 40; seed += 1) {
+    const { normal } = seeded(seed);
+    const strain = Float64Array.from({ length: 20 }, (_, i) => i / 20);
+    const stress = strain.map((e) => 100 * e - 20 * e * e + 0.5 * normal());
+    const task: WindowTask = { strain, stress, start: 2, end: 18, slope: 90, span: 8, points: 4, gap: 0, ...lowerBound };
+    const all: { first: number; last: number; slope: number; score: number }[] = [];
+    for (let first = 2; first < 18; first += 1)
+      for (let last = first + 3; last < 18; last += 1) {
+        const { slope, standardError } = lineFit(strain, stress, first, last)!;
+        if (slope * (strain[last]! - strain[first]!) >= 8) all.push({ first, last, slope, score: slope - 4 * standardError });
+      }
+    all.sort((a, b) => b.score - a.score);
+    const chosen: typeof all = [];
+    for (const one of all) {
+      const apart = chosen.every((other) => {
+        const shared = Math.min(one.last, other.last) - Math.max(one.first, other.first) + 1;
+        return shared < 0.5 * Math.max(one.last - one.first + 1, other.last - other.first + 1);
+      });
+      if (apart && chosen.length < 4) chosen.push(one);
+    }
+    const { best, runnersUp } = windowSearch(task)!;
+    const near = ({ first, last, slope, score }: (typeof all)[number]) => ({
+      first,
+      last,
+      slope: expect.closeTo(slope, 8) as number,
+      score: expect.closeTo(score, 8) as number,
+    });
+    expect([best, ...runnersUp]).toEqual(chosen.map(near));
+    runners += runnersUp.length;
+  }
+  expect(runners).toBeGreaterThan(40);
 });
