@@ -70,6 +70,32 @@ describe('what they find', () => {
     }
   });
 
+  test('the lowest and the highest proof strength need not be of the flattest and the steepest line', () => {
+    let apart = 0;
+    for (let seed = 1; seed <= 20; seed += 1) {
+      const random = seeded(seed);
+      const x = Float64Array.from({ length: 24 }, (_, i) => 1 + i / 1000);
+      const y = x.map((e) => 100 + 1000 * (e - 1) + 4 * random.normal());
+      const proofOf = (slope: number, shift: number): number => slope * (x[23]! - shift);
+      const lines: { slope: number; proof: number }[] = [];
+      for (let first = 0; first < 24; first += 1)
+        for (let last = first + 7; last < 24; last += 1) {
+          const { slope, intercept } = lineFit(x, y, first, last)!;
+          if (slope > 0) lines.push({ slope, proof: proofOf(slope, -intercept / slope) });
+        }
+      lines.sort((a, b) => a.slope - b.slope);
+      const proofs = lines.map(({ proof }) => proof);
+      const [least, most] = [Math.min(...proofs), Math.max(...proofs)];
+      if (least < Math.min(proofs[0]!, proofs.at(-1)!) && most > Math.max(proofs[0]!, proofs.at(-1)!)) apart += 1;
+      const middle = lines[lines.length >> 1]!;
+      const chosen = { slope: middle.slope, strainShift: x[23]! - middle.proof / middle.slope };
+      const found = windowEnvelope({ strain: x, stress: y }, chosen, { ...all(24), spanShare: 1e-12, proofOf })!;
+      expect(found.proofStrength![0]).toBeCloseTo(least, 6);
+      expect(found.proofStrength![1]).toBeCloseTo(most, 6);
+    }
+    expect(apart).toBeGreaterThan(5);
+  });
+
   test('the window ends at half of the offset stress where the bounds leave room for that', () => {
     // 200 of 400 MPa, from 0: samples 0 to 11 by 200 000 e - 2e7 e²
     const clean = strain.map((e) => 200_000 * e - 2e7 * e * e);
