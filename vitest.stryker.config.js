@@ -5,7 +5,7 @@ const handbook = {
   geometry: '{sections,lengths,elongation}',
   force: '{verification,frame,hydraulics}',
   record: '{real-curves}',
-  curve: '{elastic-line,tension,compliance,frame,rates}',
+  curve: '{elastic-line,tension,compliance,frame,rates,bending,compression,ramberg-osgood}',
   hardening: '{compression,hardening,laws,ramberg-osgood,sheet,after-necking}',
 };
 /** Tests of a floor and its part of the handbook. */

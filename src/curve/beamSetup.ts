@@ -40,7 +40,7 @@ function outerFibreOf(from: string, at: string, section: Section, on: 'flats' | 
   const corner = section.sectionModulusCorner;
   if (corner === undefined)
     throw new InputError(from, `${at}setup.hexagonOn`, 'out-of-range', 'must be left out: the section has no corners to lie on', on);
-  return { secondMoment, outerFibre: secondMoment / requirePositive(from, `${path}.sectionModulusCorner`, corner) };
+  return { secondMoment, outerFibre: secondMoment / corner };
 }
 
 /** @internal Checks a set-up and a section. Three points are four points whose noses have met at mid-span; `at` stands before the paths. */

@@ -37,11 +37,9 @@ function frameColumns({ shape, knots }: ComplianceTask, f: Float64Array, b: numb
   if (shape === 'constant') return [f];
   if (shape === 'power') return [f.map((x) => Math.max(0, x) ** b)];
   return Array.from({ length: knots.length - 1 }, (_, k) => {
-    const [before, here, after] = [knots[k]!, knots[k + 1]!, knots[k + 2]];
-    return f.map((x) => {
-      if (x <= here) return Math.max(0, (x - before) / (here - before));
-      return after === undefined ? 1 : Math.max(0, (after - x) / (after - here));
-    });
+    // no force lies beyond the last point
+    const [before, here, after] = [knots[k]!, knots[k + 1]!, knots[k + 2]!];
+    return f.map((x) => Math.max(0, x <= here ? (x - before) / (here - before) : (after - x) / (after - here)));
   });
 }
 
@@ -59,23 +57,12 @@ function solve(task: ComplianceTask, b: number, size?: number): LinearFit | unde
   return linearLeastSquares([...origins, ...(softness === undefined ? [own] : []), ...frame], y);
 }
 
-/** The exponent with the least sum: a scan, then golden sections. */
+/** The exponent with the least sum of a scan: near enough for the steps that follow. */
 function scanExponent(task: ComplianceTask): number {
-  const rest = (logarithm: number): number => solve(task, Math.exp(logarithm))?.residualSumOfSquares ?? Infinity;
   const [low, high, steps] = [Math.log(LEAST), Math.log(MOST), 24];
-  const places = Array.from({ length: steps + 1 }, (_, k) => low + ((high - low) * k) / steps);
-  const sums = places.map(rest);
-  const best = sums.indexOf(Math.min(...sums));
-  let a = places[Math.max(0, best - 1)]!;
-  let d = places[Math.min(steps, best + 1)]!;
-  const golden = (Math.sqrt(5) - 1) / 2;
-  for (let k = 0; k < 16; k += 1) {
-    const b = d - golden * (d - a);
-    const c = a + golden * (d - a);
-    if (rest(b) < rest(c)) d = c;
-    else a = b;
-  }
-  return Math.exp((a + d) / 2);
+  const places = Array.from({ length: steps + 1 }, (_, k) => Math.exp(low + ((high - low) * k) / steps));
+  const sums = places.map((b) => solve(task, b)?.residualSumOfSquares ?? Infinity);
+  return places[sums.indexOf(Math.min(...sums))]!;
 }
 
 /** @internal Least squares of origins, frame and, where it is unknown, modulus; undefined where the samples do not determine them. */

@@ -55,7 +55,7 @@ function describe(
   last: number,
   rest: Pick<ElasticLine, 'criterion' | 'score' | 'alternatives' | 'eased' | 'offsetStress' | 'offsetSample' | 'slopeFall'>,
 ): Outcome<ElasticLine, ModulusReason> {
-  const line = last - first < 1 ? undefined : lineFit(strain, stress, first, last);
+  const line = lineFit(strain, stress, first, last);
   if (!line) return failure('too-few-points', `the window from sample ${first} to ${last} holds no line`);
   if (line.slope <= 0) return failure('no-rise', `the stress does not rise from sample ${first} to ${last}`);
   return success({

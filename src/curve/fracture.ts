@@ -78,16 +78,13 @@ export function fractureKernel({ strain, stress }: StressStrainCurve, maximum: n
   if (gone < n) {
     const index = suddenAt(gone);
     if (index < gone) return at(index, 'sudden-fall');
-    // a fall that was sudden, then lingered at a small share
-    const fall = largestFall(stress, maximum, gone + 1);
-    if (stress[fall]! - stress[fall + 1]! > 0.2 * top && stress[fall + 1]! < HELD_SHARE * top)
-      return at(Math.min(suddenAt(fall + 1), fall), 'sudden-fall');
-    return at(gone - 1, 'faded-away');
   }
-  const fall = largestFall(stress, maximum, n);
+  // a fall that was sudden, then lingered at a small share
+  const fall = largestFall(stress, maximum, Math.min(gone + 1, n));
   if (fall < n - 1 && stress[fall]! - stress[fall + 1]! > 0.2 * top && stress[fall + 1]! < HELD_SHARE * top)
     return at(Math.min(suddenAt(fall + 1), fall), 'sudden-fall');
-  if (maximum < n - 1 && stress[n - 1]! < NECKING_SHARE * top) return at(n - 1, 'end-of-record');
+  if (gone < n) return at(gone - 1, 'faded-away');
+  if (stress[n - 1]! < NECKING_SHARE * top) return at(n - 1, 'end-of-record');
   return failure('not-fractured', `the record ends at ${((100 * stress[n - 1]!) / top).toFixed(1)} % of its maximum`);
 }
 

@@ -44,7 +44,7 @@ export function frameCompliance(test: KnownModulusTest): number {
       from,
       'test.stiffness',
       'out-of-range',
-      `must be below that of the piece alone (${1 / piece} N/mm)`,
+      `must be below that of the piece alone (${Number((1 / piece).toPrecision(6))} N/mm)`,
       test.stiffness,
     );
   return compliance;

@@ -71,10 +71,6 @@ export function serrations(curve: CurveColumns, options: SerrationOptions = {}):
   const drops: Serration[] = [];
   let peak = -1;
   let valley = -1;
-  const close = (): void => {
-    if (valley >= 0) drops.push({ peak, valley, fall: stress[peak]! - stress[valley]! });
-    valley = -1;
-  };
   for (let i = 0; i < stress.length; i += 1) {
     if (strain[i]! < low || strain[i]! > high) continue;
     if (peak < 0) peak = i;
@@ -84,8 +80,9 @@ export function serrations(curve: CurveColumns, options: SerrationOptions = {}):
       else if (least > 0 && stress[peak]! - stress[i]! >= least) valley = i;
     } else if (stress[i]! < stress[valley]!) valley = i;
     else if (stress[i]! - stress[valley]! >= least) {
-      close();
+      drops.push({ peak, valley, fall: stress[peak]! - stress[valley]! });
       peak = i;
+      valley = -1;
     }
   }
   // a fall without a rise after it is the end of the curve, not a serration

@@ -82,7 +82,7 @@ export function unloadingLine(
   const fall = stress[top]! - stress[bottom]!;
   const gone = (i: number): number => (stress[top]! - stress[i]!) / fall;
   let first = top;
-  while (first < bottom && gone(first) < window.from) first += 1;
+  while (gone(first) < window.from) first += 1;
   let last = bottom;
   while (last > first && gone(last) > window.to) last -= 1;
   const line = lineFit(strain, stress, first, last);

@@ -59,6 +59,7 @@ export interface YieldPoints {
 
 /** Why there is no yield point. */
 export type YieldReason = 'no-fall' | 'ends-after-fall' | 'fall-within-noise' | 'fall-in-pause' | 'no-hardening-after';
+type UpperReason = Exclude<YieldReason, 'no-hardening-after'>;
 
 /** @internal The standard's rule for ReH: a fall of so much, as a share, and no higher stress over so much strain. */
 export const yieldRule = { minimumFall: 0.005, minimumStrain: 0.0005 };
@@ -108,13 +109,13 @@ function upperYield(
   task: YieldTask,
   noise: number,
   spoilt: Uint8Array | undefined,
-): Outcome<{ peak: number; fallen: number }, YieldReason> {
+): Outcome<{ peak: number; fallen: number }, UpperReason> {
   const { strain, stress } = curve;
   const least = LEAST_SHARE * stress[task.maximum]!;
   const outOfNoise = noiseReach(task.end) * noise;
   let peak = 0;
   let fallen = -1;
-  let within: YieldReason = 'no-fall';
+  let within: UpperReason = 'no-fall';
   for (let i = 1; i < task.end; i += 1) {
     if (spoilt?.[i] === 1) {
       if (stress[i]! < stress[peak]! * (1 - task.minimumFall) && stress[peak]! >= least) within = 'fall-in-pause';
@@ -141,7 +142,6 @@ function upperYield(
     'ends-after-fall': 'the record ends before the fall is long enough to tell a yield point',
     'fall-within-noise': `falls are within the noise of ${noise.toPrecision(3)} MPa`,
     'fall-in-pause': 'the stress fell only while the crosshead stood still',
-    'no-hardening-after': '',
   };
   return failure(within, why[within]);
 }

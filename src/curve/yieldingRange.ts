@@ -61,14 +61,14 @@ function lastMinimum(
   for (let block = first; block < top; block += size) {
     let sum = 0;
     let count = 0;
-    let least = block;
+    let least = -1;
     for (let i = block; i < Math.min(block + size, top); i += 1) {
       if (spoilt?.[i] === 1) continue;
       sum += stress[i]!;
       count += 1;
-      if (stress[i]! < stress[least]!) least = i;
+      if (least < 0 || stress[i]! < stress[least]!) least = i;
     }
-    if (count === 0) continue;
+    if (least < 0) continue;
     const mean = sum / count;
     if (falling) {
       if (mean < lowMean) {
@@ -93,10 +93,14 @@ function lastMinimum(
  * The lowest sample of the level that a first dip recovers to, where it does; else `last`, the bottom of the dip. Without it a level that is
  * too even for a minimum of its own would leave the recovery as the steepest rise.
  */
-function afterFirstDip({ strain, stress }: StressStrainCurve, peak: number, last: number, top: number, noise: number): number {
-  if (strain[last]! - strain[peak]! > TRANSIENT_STRAIN) return last;
+function afterFirstDip(
+  { strain, stress }: StressStrainCurve,
+  last: number,
+  top: number,
+  { peak, noise, spoilt }: Pick<YieldingTask, 'peak' | 'noise' | 'spoilt'>,
+): number {
   const step = Math.max(STANDS_OUT * stress[peak]!, 6 * noise);
-  for (let i = last, j = last, high = last; i < top && strain[i]! - strain[peak]! <= TRANSIENT_STRAIN; i += 1) {
+  for (let i = last, j = last, high = last; strain[i]! - strain[peak]! <= TRANSIENT_STRAIN; i += 1) {
     // the highest of the stretch after i: a level does not rise over it
     while (j <= top && strain[j]! - strain[i]! <= TRANSIENT_STRAIN) {
       if (stress[j]! > stress[high]!) high = j;
@@ -107,7 +111,7 @@ function afterFirstDip({ strain, stress }: StressStrainCurve, peak: number, last
     let lowest = high;
     for (let k = high; k <= top; k += 1) {
       if (stress[k]! > stress[high]! + step) return lowest;
-      if (stress[k]! < stress[lowest]!) lowest = k;
+      if (stress[k]! < stress[lowest]! && spoilt?.[k] !== 1) lowest = k;
     }
     return last;
   }
@@ -126,7 +130,7 @@ export function yieldingRange({ strain, stress }: StressStrainCurve, task: Yield
   while (above < top && stress[above]! <= stress[peak]!) above += 1;
   const minimum = lastMinimum({ strain, stress }, fallen, above, noise, spoilt);
   if (stress[top]! - stress[minimum]! < Math.max(0.005 * stress[peak]!, 6 * noise)) return undefined;
-  const last = afterFirstDip({ strain, stress }, peak, minimum, top, noise);
+  const last = afterFirstDip({ strain, stress }, minimum, top, task);
 
   // Ae: the horizontal through that minimum meets the steepest line of the hardening after it, pauses apart
   const leaves = stress[last]! + Math.max(STANDS_OUT * stress[peak]!, 3 * noise);
@@ -152,7 +156,7 @@ export function yieldingRange({ strain, stress }: StressStrainCurve, task: Yield
   let back = dip;
   while (back < hardeningStart && stress[back]! < level) back += 1;
   const short = strain[back]! - strain[peak]! <= Math.min(TRANSIENT_STRAIN, TRANSIENT_SHARE * range);
-  if (dip < back && back < hardeningStart && short && strain[dip]! - strain[peak]! <= TRANSIENT_START) {
+  if (back < hardeningStart && short && strain[dip]! - strain[peak]! <= TRANSIENT_START) {
     let stop = back;
     while (stop < hardeningStart && strain[stop]! - strain[back]! <= TRANSIENT_OVERSHOOT) stop += 1;
     from = maximumIndex(stress, back, stop);

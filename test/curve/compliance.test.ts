@@ -6,12 +6,14 @@ import { round } from '../../src/geometry/index.js';
 import {
   fitCompliance,
   frameTravel,
+  requireFrameCompliance,
   modulusUncertainty,
   removeCompliance,
   type Compliance,
   type ComplianceOptions,
   type CompliancePull,
 } from '../../src/curve/index.js';
+import { lineFit } from '../../src/numeric/index.js';
 import { pulled, quiet, usual } from '../support/compliance.js';
 import { refusal } from '../support/thrown.js';
 
@@ -48,9 +50,18 @@ describe('frameTravel', () => {
     ['out-of-range compliance.coefficient', { coefficient: -1, exponent: 1 }],
     ['not-positive compliance.exponent', { coefficient: 1, exponent: 0 }],
     ['out-of-range compliance.exponent', { coefficient: 1, exponent: 11 }],
+    ['wrong-type compliance.grips', { constant: 1, grips: 3 }],
     ['out-of-range compliance.relativeStandardUncertainty', { constant: 1, relativeStandardUncertainty: -1 }],
   ])('refuses: %s', (expected, compliance) => {
     expect(refusal(() => frameTravel(compliance as Compliance, 1))).toBe(expected);
+  });
+
+  test('a table may stand still, a power law begins at nothing, and none is none', () => {
+    expect(frameTravel({ force: [0, 10, 20], travel: [0, 1, 1] }, 15)).toBe(1);
+    expect(frameTravel({ coefficient: 2, exponent: 0.5 }, 0)).toBe(0);
+    expect(requireFrameCompliance('test', 'frame', undefined)).toBeUndefined();
+    expect(requireFrameCompliance('test', 'frame', 0)).toBeUndefined();
+    expect(requireFrameCompliance('test', 'frame', 2)!.at(3)).toBe(6);
   });
 
   test('refuses a force that is no number', () => {
@@ -67,6 +78,10 @@ test('removeCompliance says where it carries a law on, and not at its very end',
   expect(removeCompliance({ force: [0, 20_000], travel: [0, 1] }, table).findings).toEqual([]);
   expect(removeCompliance(record, { constant: 1e-5, range: [0, 20_000] }).findings).toHaveLength(1);
   expect(removeCompliance(record, { coefficient: 1e-5, exponent: 1 }).findings).toEqual([]);
+  // strain and extension of an extensometer may end early
+  const early = { force: [0, 1, 2], travel: [0, 1, 2], strain: [0, 0.1, NaN], extension: [0, NaN, NaN] };
+  expect([...removeCompliance(early, 0).strain!]).toEqual(early.strain);
+  expect([...removeCompliance(early, 0).extension!]).toEqual(early.extension);
 });
 
 describe('fitCompliance', () => {
@@ -122,6 +137,119 @@ describe('fitCompliance', () => {
     expect(by({ relativeUncertainty: 0.01 }, { modulusUncertainty: 0.02 })).toBeCloseTo(Math.hypot(0.01, 0.02) * share, 8);
   });
 
+  test('scatter of neighbours that is not alike counts as it is: the standard error is that of a straight line', () => {
+    const own = 40 / (210_000 * 50);
+    const travel = force.map((F, i) => F * (2e-5 + own) + (i % 2 ? 0.001 : -0.001));
+    const fitted = required(fitCompliance([pull(40, 2e-5, { travel })], { modulus: 210_000 }));
+    const line = lineFit(
+      Float64Array.from(force),
+      Float64Array.from(travel, (x, i) => x - own * force[i]!),
+      0,
+      39,
+    )!;
+    expect(fitted.relativeStandardUncertainty / (line.standardError / line.slope)).toBeCloseTo(1, 9);
+    expect(fitted.residualStandardDeviation / line.residualStandardDeviation).toBeCloseTo(1, 9);
+  });
+
+  test('the order of the pulls does not matter, so neighbours are alike within a pull only', () => {
+    const wavy = (phase: number) =>
+      pull(40, 2e-5, { travel: force.map((F, i) => F * (2e-5 + 40 / (210_000 * 50)) + 0.003 * Math.sin(i / 9 + phase)) });
+    const pulls = [wavy(0), wavy(1), wavy(2.5)];
+    const of = (order: readonly number[]) =>
+      required(
+        fitCompliance(
+          order.map((k) => pulls[k]!),
+          { modulus: 210_000 },
+        ),
+      ).relativeStandardUncertainty;
+    expect(of([2, 0, 1]) / of([0, 1, 2])).toBeCloseTo(1, 9);
+    expect(of([1, 0, 2]) / of([0, 1, 2])).toBeCloseTo(1, 9);
+  });
+
+  test('the range is what all pulls reach', () => {
+    const within = (low: number, high: number): CompliancePull => {
+      const part = force.filter((F) => F >= low && F <= high);
+      return pull(40, 2e-5, { force: part, travel: part.map((F) => F * (2e-5 + 40 / (210_000 * 50))) });
+    };
+    const fitted = required(fitCompliance([within(300, 9000), within(1500, 12_000)], { modulus: 210_000 }));
+    expect(fitted.range).toEqual([1500, 9000]);
+    expect(fitted.samples).toBe(2 * 26);
+  });
+
+  test('one sample more than there are unknowns is needed', () => {
+    const part = (n: number, length = 40): CompliancePull =>
+      pull(length, 2e-5, { force: force.slice(0, n), travel: force.slice(0, n).map((F) => F * (2e-5 + length / (210_000 * 50))) });
+    const says = (samples: number, numbers: number) => ({
+      reason: 'too-few-points',
+      message: `${samples} samples do not determine ${numbers} numbers with their uncertainty`,
+    });
+    // an origin each, the frame, and the modulus where it is unknown
+    expect(fitCompliance([part(2), part(2, 80)])).toMatchObject(says(4, 4));
+    expect(fitCompliance([part(3), part(3, 80)]).ok).toBe(true);
+    expect(fitCompliance([part(2)], { modulus: 210_000 })).toMatchObject(says(2, 2));
+    expect(fitCompliance([part(3)], { modulus: 210_000 }).ok).toBe(true);
+    expect(fitCompliance([part(3)], { modulus: 210_000, shape: 'power' })).toMatchObject(says(3, 3));
+    expect(fitCompliance([part(3)], { modulus: 210_000, shape: 'table', points: 3 })).toMatchObject(says(3, 3));
+  });
+
+  test('a table that falls between two points is no compliance', () => {
+    const own = 40 / (210_000 * 50);
+    const of = (motion: (F: number) => number) =>
+      fitCompliance([pull(40, 0, { travel: force.map((F) => F * own + motion(F)) })], {
+        modulus: 210_000,
+        shape: 'table',
+        points: [300, 6000, 9000, 12_000],
+      });
+    expect(of((F) => 2e-5 * F).ok).toBe(true);
+    expect(of((F) => 2e-5 * (F < 6000 ? F : F < 9000 ? 6000 - 0.1 * (F - 6000) : 5700 + F - 9000))).toMatchObject({ reason: 'not-rising' });
+  });
+
+  test('a power law is found from no force on, with exponents from 0.1 to 4', () => {
+    const own = 40 / (210_000 * 50);
+    const at = [0, ...force];
+    const of = (exponent: number) =>
+      fitCompliance([pull(40, 0, { force: at, travel: at.map((F) => F * own + 0.2 * (F / 12_000) ** exponent) })], {
+        modulus: 210_000,
+        shape: 'power',
+      });
+    for (const exponent of [0.12, 0.5, 0.67, 1, 1.7, 3.9])
+      expect(required(of(exponent)).compliance).toMatchObject({
+        exponent: expect.closeTo(exponent, 8) as number,
+        coefficient: expect.closeTo(0.2 / 12_000 ** exponent, 9) as number,
+      });
+    for (const exponent of [0.08, 4.2]) expect(of(exponent)).toMatchObject({ reason: 'not-determined' });
+  });
+
+  test('the standard error of a modulus that is found is its scatter', () => {
+    const errors = Array.from({ length: 100 }, (_, seed) => {
+      const { pulls, options } = pulled('two lengths', 'constant', { travel: 0.002, force: 0, piece: 0, modulus: 0 }, seed + 1, 60);
+      const { modulus, modulusStandardError } = required(fitCompliance(pulls, options));
+      return (modulus! - 210_000) / modulusStandardError!;
+    });
+    // of 100 standard normal numbers the root mean square is 1 within 4/√200
+    expect(Math.abs(Math.hypot(...errors) / 10 - 1)).toBeLessThan(0.28);
+  });
+
+  test('grips and direction stand in the result', () => {
+    const of = (shape: 'constant' | 'table') =>
+      required(fitCompliance([pull(40, 2e-5)], { modulus: 210_000, shape, grips: 'wedges', direction: 'tension' })).compliance;
+    expect(of('constant')).toMatchObject({ grips: 'wedges', direction: 'tension' });
+    expect(of('table')).toMatchObject({ grips: 'wedges', direction: 'tension' });
+    expect(Object.keys(required(fitCompliance([pull(40, 2e-5)], { modulus: 210_000 })).compliance)).toEqual([
+      'constant',
+      'range',
+      'relativeStandardUncertainty',
+    ]);
+  });
+
+  test('a table has nine points, a law is told at eleven, evenly spaced from the lowest to the highest force', () => {
+    const of = (options: ComplianceOptions) => [...required(fitCompliance([pull(40, 2e-5)], { modulus: 210_000, ...options })).force];
+    expect(of({ shape: 'table' })).toEqual(Array.from({ length: 9 }, (_, k) => 300 + 1462.5 * k));
+    expect(of({})).toEqual(Array.from({ length: 11 }, (_, k) => 300 + 1170 * k));
+    expect(of({ shape: 'table', points: 2 })).toEqual([300, 12_000]);
+    expect(of({ shape: 'table', points: [300, 5000, 12_000] })).toEqual([300, 5000, 12_000]);
+  });
+
   test('scatter of neighbours that is alike widens the uncertainty', () => {
     const alternating = pull(40, 2e-5, { travel: force.map((F, i) => F * 2e-5 + F * (40 / (210_000 * 50)) + (i % 2 ? 0.001 : -0.001)) });
     const waves = pull(40, 2e-5, { travel: force.map((F, i) => F * 2e-5 + F * (40 / (210_000 * 50)) + 0.00141 * Math.sin(i / 3)) });
@@ -135,6 +263,36 @@ describe('fitCompliance', () => {
     expect(codes([pull(40, 2e-5), pull(40, 2.1e-5)], {})).toEqual(['compliance-runs-differ']);
     expect(codes([pull(40, 2e-5), pull(40, 2.01e-5)], {})).toEqual([]);
     expect(codes([pull(400, 2e-5)], { modulusUncertainty: 0.05 })).toEqual(['compliance-poorly-determined']);
+  });
+
+  test('the values of findings', () => {
+    const values = (pulls: CompliancePull[], options: ComplianceOptions = {}) =>
+      required(fitCompliance(pulls, { modulus: 210_000, ...options })).findings.map((one) => [one.code, one.values]);
+    // 0.1 of 2.05
+    expect(values([pull(40, 2e-5), pull(40, 2.1e-5)])).toEqual([
+      ['compliance-runs-differ', { share: expect.closeTo(100 / 20.5, 6) as number }],
+    ]);
+    // 5 % of what the piece gives, 400/(210 000 · 50), over the frame's 2e-5
+    expect(values([pull(400, 2e-5)], { modulusUncertainty: 0.05 })).toEqual([
+      ['compliance-poorly-determined', { uncertainty: expect.closeTo((5 * 400) / (210_000 * 50) / 2e-5, 6) as number }],
+    ]);
+    const bent = (exponent: number) =>
+      pull(40, 0, { travel: force.map((F) => F * (40 / (210_000 * 50)) + 2e-5 * 12_000 * (F / 12_000) ** exponent) });
+    // at a fifth of the force the frame gives 0.2^(b - 1) times what one number says
+    expect(values([bent(0.9)])).toEqual([
+      ['compliance-curved', { exponent: expect.closeTo(0.9, 8) as number, share: expect.closeTo(100 * (0.2 ** -0.1 - 1), 5) as number }],
+    ]);
+    expect(values([bent(0.965)]).map(([code]) => code)).toEqual(['compliance-curved']);
+    expect(values([bent(0.975)])).toEqual([]);
+  });
+
+  test('runs are compared between the forces that count, and by what their scatter allows', () => {
+    const own = 40 / (210_000 * 50);
+    const ends = pull(40, 2e-5, { travel: force.map((F) => F * own + 2e-5 * (F < 3000 ? 3 * F - 6000 : F > 9000 ? 3 * F - 18_000 : F)) });
+    expect(required(fitCompliance([pull(40, 2e-5), ends], { modulus: 210_000, from: 3000, to: 9000 })).findings).toEqual([]);
+    const noisy = (C: number) => pull(40, C, { travel: force.map((F, i) => F * (own + C) + (i % 2 ? 0.05 : -0.05)) });
+    const codes = required(fitCompliance([noisy(2e-5), noisy(2.1e-5)], { modulus: 210_000 })).findings.map(({ code }) => code);
+    expect(codes).not.toContain('compliance-runs-differ');
   });
 
   test('one number for a frame that bends is a finding; for one that is straight, or by a law that bends, none', () => {

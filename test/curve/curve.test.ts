@@ -41,6 +41,30 @@ describe('stressStrain', () => {
     expect(stressStrain({ force: [0, 1], travel: [0, 4.8] }, piece)).toMatchObject({ basis: 'travel', strainLength: 48 });
   });
 
+  test('stress is force over area, strain motion over length, of every sample', () => {
+    const force = [0, 1000, 2000];
+    const area = 16 * Math.PI;
+    const by = (record: object) => stressStrain({ force, ...record }, piece);
+    for (const record of [{ extension: [0.4, 0.8, 1.2] }, { strain: [0.01, 0.02, 0.03] }, { travel: [0.48, 0.96, 1.44] }]) {
+      const { stress, strain, firstStrain, extensometerEnd } = by(record);
+      expect([...stress]).toEqual([0, expect.closeTo(1000 / area, 9), expect.closeTo(2000 / area, 9)]);
+      expect([...strain]).toEqual([0.01, 0.02, 0.03].map((e) => expect.closeTo(e, 12) as number));
+      expect(firstStrain).toBe(strain[0]);
+      expect(extensometerEnd).toBeUndefined();
+    }
+  });
+
+  test('an extensometer that read a single sample says nothing, two are enough', () => {
+    const travel = [0, 0.48, 0.96, 1.44];
+    const of = (extension: number[]) => stressStrain({ force: [0, 1, 2, 3], extension, travel }, piece);
+    expect(of([0, NaN, NaN, NaN])).toMatchObject({ basis: 'travel', strainLength: 48 });
+    expect(of([0, NaN, NaN, NaN])).not.toHaveProperty('extensometerEnd');
+    expect(of([0, 0.4, NaN, NaN])).toMatchObject({ basis: 'extensometer-then-travel', extensometerEnd: 2, strainLength: 40 });
+    // travel carries on from 1 %
+    expect([...of([0, 0.4, NaN, NaN]).strain]).toEqual([0, 0.01, expect.closeTo(0.02, 12), expect.closeTo(0.03, 12)]);
+    expect(of([0, 0.4, 0.8, 1.2])).toMatchObject({ basis: 'extensometer' });
+  });
+
   test('taken off: travel carries on by its increments, or the curve ends there', () => {
     const force = [0, 1, 2, 3, 4];
     const extension = [0, 0.4, 0.8, NaN, NaN];
@@ -311,6 +335,24 @@ test('local rates, and time that goes back', () => {
       ),
     ),
   ).toBe('not-increasing time[7]');
+});
+
+test('rates of stretches of five samples at least: a rest is left out, and so is a stretch in which time stands', () => {
+  const twelve = Array.from({ length: 12 }, (_, i) => i);
+  const of = (time: readonly number[], places = 10_000) =>
+    loadingRates({ strain: twelve.map((t) => 5 + 0.001 * t), stress: twelve.map((t) => 100 + 20 * t) }, time, { places });
+  const rates = of(twelve.map((t) => 3 + 2 * t));
+  expect([...rates.time]).toEqual([7, 17]);
+  expect([...rates.stressRate]).toEqual([expect.closeTo(10, 12), expect.closeTo(10, 12)]);
+  expect([...rates.strainRate]).toEqual([expect.closeTo(0.0005, 12), expect.closeTo(0.0005, 12)]);
+  expect(of(twelve, 2).time).toEqual(Float64Array.of(2.5, 8.5));
+  const standing = of(twelve.map((t) => (t < 5 ? 4 : t)));
+  expect([...standing.time]).toEqual([7]);
+  expect([...standing.stressRate]).toEqual([expect.closeTo(20, 12)]);
+  expect(standing.strainRate).toHaveLength(1);
+  // unequal steps of time: the least-squares slope of 0, 20, 40, 60, 80 over 0, 1, 2, 3, 10
+  const uneven = of([0, 1, 2, 3, 10, 11, 12, 13, 14, 15, 16, 17]);
+  expect(uneven.stressRate[0]).toBeCloseTo((5 * (20 + 80 + 180 + 800) - 16 * 200) / (5 * 114 - 16 ** 2), 9);
 });
 
 test('a record that ends within the fall after a peak says so, not that there is no fall', () => {

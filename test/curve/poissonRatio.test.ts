@@ -39,6 +39,10 @@ test('bad input', () => {
     ok: false,
     reason: 'no-slope',
   });
+  // neither does a strain that stays, nor one over a stress that stays
+  for (const still of [{ strain: strain.map(() => 0.001) }, { stress: stress.map(() => 100) }])
+    expect(poissonRatio({ ...curve, ...still }, { first: 0, last: 100 })).toMatchObject({ ok: false, reason: 'no-slope' });
+  expect(thrown(() => poissonRatio(curve, { first: 1.5, last: 100 })).code).toBe('out-of-range');
   expect(thrown(() => poissonRatio(curve, { first: 10, last: 200 })).path).toBe('window.last');
   expect(thrown(() => poissonRatio(curve, { first: 99, last: 100 })).path).toBe('window.first');
   expect(thrown(() => poissonRatio(curve, { first: 1.5, last: 100 })).path).toBe('window');

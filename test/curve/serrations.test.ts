@@ -35,3 +35,44 @@ test('a range of strain, and bad input', () => {
   expect(thrown(() => serrations({ strain, stress: saw(8) }, { minimumFall: 2 })).path).toBe('options.minimumFall');
   expect(thrown(() => serrations({ strain: [1, 2], stress: [1, 2] })).code).toBe('too-few');
 });
+
+test('by hand: a fall counts from the share on, up to a rise of as much; the first of equals is the peak and the valley', () => {
+  // a level of 100 MPa, of which 1 % is 1 MPa, without noise
+  const level = (dips: Readonly<Record<number, number>>) => {
+    const stress = Array.from({ length: 60 }, (_, i) => dips[i] ?? 100);
+    return serrations({ strain: stress.map((_, i) => i / 100), stress }, { minimumFall: 0.01 });
+  };
+  expect(level({ 10: 99 }).drops).toEqual([{ peak: 0, valley: 10, fall: 1 }]);
+  expect(level({ 10: 99.01 })).toEqual({ drops: [] });
+  // 97.9 is no rise of 1 MPa from 97, 98 is
+  expect(level({ 10: 99, 30: 98, 31: 97, 32: 97, 33: 97.9, 34: 98 })).toEqual({
+    drops: [
+      { peak: 0, valley: 10, fall: 1 },
+      { peak: 11, valley: 31, fall: 3 },
+    ],
+    band: [1, 3],
+    range: [0, 0.11],
+    density: 1 / 0.11,
+  });
+  expect(level({ 30: 98, 31: 97, 32: 97.9, 33: 96 }).drops).toEqual([{ peak: 0, valley: 33, fall: 4 }]);
+  expect(level({ 0: 99.5, 10: 97, 20: 98 }).band).toEqual([2, 3]);
+});
+
+test('one drop has no density, and a curve without stress no drop', () => {
+  const flat = Array.from({ length: 60 }, () => 100);
+  const along = flat.map((_, i) => i / 100);
+  expect(serrations({ strain: along, stress: flat.map((R, i) => (i === 20 ? 90 : R)) })).toEqual({
+    drops: [{ peak: 0, valley: 20, fall: 10 }],
+    band: [10, 10],
+    range: [0, 0],
+  });
+  expect(serrations({ strain: along, stress: flat.map(() => 0) })).toEqual({ drops: [] });
+});
+
+test('the range includes the samples at its ends', () => {
+  const stress = [50, 100, 90, 100, ...Array.from({ length: 40 }, () => 100)];
+  const along = stress.map((_, i) => i / 100);
+  expect(serrations({ strain: along, stress }, { from: 0.01, to: 0.03 }).drops).toEqual([{ peak: 1, valley: 2, fall: 10 }]);
+  expect(serrations({ strain: along, stress }, { from: 0.011 }).drops).toEqual([]);
+  expect(serrations({ strain: along, stress }, { to: 0.029 }).drops).toEqual([]);
+});

@@ -134,6 +134,9 @@ describe('shear', () => {
       byEnergy(() => 5, 3, bar),
       3,
     );
+    expect(factorOf(square({ side: 6 }))).toBeCloseTo(factorOf(bar), 12);
+    // a hexagon is taken as round: 10/9 by Jourawski's formula
+    expect(factorOf(hexagon({ acrossFlats: 6 }))).toBeCloseTo(10 / 9, 12);
     expect(factorOf(tube({ outerDiameter: 10, wallThickness: 0.1 }))).toBeCloseTo(2, 9);
   });
 });
@@ -190,6 +193,7 @@ describe('chord', () => {
   test('tells why there is none', () => {
     expect(chordModulus({ strain: [0, 0.001], stress: [0, 1] })).toMatchObject({ ok: false, reason: 'not-reached' });
     expect(chordModulus({ strain: [0, 0.0004, 0.003, 0.0031], stress: [0, 1, 0.5, 2] })).toMatchObject({ ok: false, reason: 'no-rise' });
+    expect(chordModulus({ strain: [0, 0.0004, 0.003, 0.0031], stress: [0, 1, 1, 2] })).toMatchObject({ ok: false, reason: 'no-rise' });
     expect(refusal(() => chordModulus({ strain, stress: strain }, { from: 0 }))).toBe('out-of-range options.from');
     expect(refusal(() => chordModulus({ strain, stress: strain }, { to: 0.0004 }))).toBe('out-of-range options.to');
   });

@@ -17,6 +17,25 @@ test.each([1, 2, 3, 4])('strain rate range %i is within a fifth', (number) => {
   expect(limits[1]).toBeCloseTo(1.2 * strainRate, 12);
 });
 
+// ISO 6892-1, method A: which range serves which property, and which is recommended (from memory)
+test.each([
+  ['ReH', [1, 2]],
+  ['Rp', [1, 2]],
+  ['Rt', [1, 2]],
+  ['ReL', [2, 3]],
+  ['Ae', [2, 3]],
+  ['Rm', [2, 3, 4]],
+  ['A', [2, 3, 4]],
+  ['Ag', [2, 3, 4]],
+  ['Agt', [2, 3, 4]],
+  ['Z', [2, 3, 4]],
+])('%s is determined in the ranges %j', (property, ranges) => {
+  const { strainRanges, recommendedRanges } = testingRates;
+  expect(strainRanges.filter(({ determines }) => determines.includes(property)).map(({ range }) => range)).toEqual(ranges);
+  expect(new Set(strainRanges.flatMap(({ determines }) => determines)).size).toBe(10);
+  expect(recommendedRanges).toEqual({ proof: 2, lowerYield: 2, strength: 4 });
+});
+
 // ISO 6892-1, method B: 6 to 60 MPa/s, 2 to 20 below 150 GPa (from memory)
 test('method B', () => {
   const { stiff, soft, stiffFrom, upToProof, afterYield, lowerYield } = testingRates.methodB;

@@ -1,0 +1,115 @@
+/** The search against every window, on short records of any shape: a quick companion of `windowSearch.test.ts`. */
+import { expect, test } from 'vitest';
+import { everyWindow } from '../../bench/everyWindow.js';
+import { lowerBound, relativeError } from '../../bench/searchTask.js';
+import { lineFit } from '../../src/numeric/index.js';
+import { windowSearch } from '../../src/curve/windowSearch.js';
+import type { WindowTask } from '../../src/curve/windowTask.js';
+import { seeded } from '../support/random.js';
+
+/** A line that bends, with noise, steps back and stretches that stand still, and bounds of any size. */
+function someTask(seed: number, most: number): WindowTask {
+  const { uniform, normal } = seeded(seed);
+  const n = 3 + Math.floor(most * uniform());
+  const [bend, noise, back] = [2 * uniform(), 10 ** (-4 + 4 * uniform()), uniform() < 0.3 ? 0.02 : 0];
+  const strain = new Float64Array(n);
+  let e = 10 * normal();
+  for (let i = 0; i < n; i += 1) {
+    strain[i] = e + back * normal();
+    if (uniform() > 0.1) e += (2 * uniform()) / n;
+  }
+  const stress = strain.map((x, i) => 100 * (x - strain[0]!) * (1 - (bend * i) / (2 * n)) + noise * normal());
+  const start = Math.floor((n / 4) * uniform());
+  const end = n - Math.floor((n / 4) * uniform());
+  const points = 3 + Math.floor(8 * uniform());
+  const scoring = seed % 2 === 0 ? lowerBound : relativeError;
+  return { strain, stress, start, end, slope: 100 * (0.5 + uniform()), span: 40 * uniform(), points, gap: 0, ...scoring };
+}
+
+test.each([
+  [30, 400],
+  [100, 200],
+  [400, 30],
+])('of up to %d samples the best of all windows is found', (most, tasks) => {
+  let found = 0;
+  for (let seed = 1; seed <= tasks; seed += 1) {
+    const task = someTask(seed, most);
+    const [best, expected] = [windowSearch(task)?.best, everyWindow(task)];
+    expect([seed, best?.first, best?.last]).toEqual([seed, expected?.first, expected?.last]);
+    if (!best || !expected) continue;
+    found += 1;
+    expect(Math.abs(best.score - expected.score)).toBeLessThan(1e-10 * Math.max(1, Math.abs(expected.score)));
+  }
+  expect(found).toBeGreaterThan(tasks / 3);
+});
+
+test.each([lowerBound, relativeError])('of lines that tie the widest is taken, of equally wide ones the first', (scoring) => {
+  // exact in binary: two lines of 2 with a step between them
+  const strain = Float64Array.from({ length: 64 }, (_, i) => i / 64);
+  const stress = strain.map((e, i) => 2 * e + (i < 32 ? 0 : 8));
+  const task: WindowTask = { strain, stress, start: 0, end: 64, slope: 2, span: 0.5, points: 8, gap: 0, ...scoring };
+  const { best } = windowSearch({ ...task, slopeFor: () => 0, score: (slope, error) => (error === 0 ? 1 : -1 / slope) })!;
+  expect(best).toMatchObject({ first: 0, last: 31, slope: 2 });
+  const { best: later } = windowSearch({ ...task, start: 8, slopeFor: () => 0, score: (slope, error) => (error === 0 ? 1 : -1 / slope) })!;
+  expect(later).toMatchObject({ first: 32, last: 63, slope: 2 });
+});
+
+test('a window reaches its least rise and its least number of samples exactly, and no less', () => {
+  const strain = Float64Array.from({ length: 32 }, (_, i) => i / 32);
+  const stress = strain.map((e) => 2 * e);
+  const task: WindowTask = { strain, stress, start: 0, end: 32, slope: 2, span: 62 / 32, points: 32, gap: 0, ...lowerBound };
+  expect(windowSearch(task)!.best).toEqual({ first: 0, last: 31, slope: 2, score: 2 });
+  expect(windowSearch({ ...task, span: 62.1 / 32 })).toBeUndefined();
+  expect(windowSearch({ ...task, points: 33 })).toBeUndefined();
+});
+
+test('runners-up share less than half of their samples with the best and with each other, best first', () => {
+  for (let seed = 1; seed <= 100; seed += 1) {
+    const result = windowSearch(someTask(seed, 300));
+    if (!result) continue;
+    const all = [result.best, ...result.runnersUp];
+    expect(result.runnersUp.length).toBeLessThanOrEqual(3);
+    for (const [k, one] of all.entries()) {
+      if (k > 1) expect(one.score).toBeLessThanOrEqual(all[k - 1]!.score);
+      for (const other of all.slice(0, k)) {
+        const shared = Math.min(one.last, other.last) - Math.max(one.first, other.first) + 1;
+        expect(shared).toBeLessThan(0.5 * Math.max(one.last - one.first + 1, other.last - other.first + 1));
+      }
+    }
+  }
+});
+
+test('of sixteen samples, all of whose windows are looked at, the runners-up are the next best that lie apart', () => {
+  let runners = 0;
+  for (let seed = 1; seed <= 40; seed += 1) {
+    const { normal } = seeded(seed);
+    const strain = Float64Array.from({ length: 20 }, (_, i) => i / 20);
+    const stress = strain.map((e) => 100 * e - 20 * e * e + 0.5 * normal());
+    const task: WindowTask = { strain, stress, start: 2, end: 18, slope: 90, span: 8, points: 4, gap: 0, ...lowerBound };
+    const all: { first: number; last: number; slope: number; score: number }[] = [];
+    for (let first = 2; first < 18; first += 1)
+      for (let last = first + 3; last < 18; last += 1) {
+        const { slope, standardError } = lineFit(strain, stress, first, last)!;
+        if (slope * (strain[last]! - strain[first]!) >= 8) all.push({ first, last, slope, score: slope - 4 * standardError });
+      }
+    all.sort((a, b) => b.score - a.score);
+    const chosen: typeof all = [];
+    for (const one of all) {
+      const apart = chosen.every((other) => {
+        const shared = Math.min(one.last, other.last) - Math.max(one.first, other.first) + 1;
+        return shared < 0.5 * Math.max(one.last - one.first + 1, other.last - other.first + 1);
+      });
+      if (apart && chosen.length < 4) chosen.push(one);
+    }
+    const { best, runnersUp } = windowSearch(task)!;
+    const near = ({ first, last, slope, score }: (typeof all)[number]) => ({
+      first,
+      last,
+      slope: expect.closeTo(slope, 8) as number,
+      score: expect.closeTo(score, 8) as number,
+    });
+    expect([best, ...runnersUp]).toEqual(chosen.map(near));
+    runners += runnersUp.length;
+  }
+  expect(runners).toBeGreaterThan(40);
+});
