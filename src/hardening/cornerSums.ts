@@ -17,6 +17,8 @@ export interface CornerSums {
 
 const LEFT = 11;
 const RIGHT = 8;
+/** Pivots below this share of the diagonal mean that the terms depend on each other. */
+const SINGULAR = 1e-13;
 
 /** Both columns by ascending x; as they are where they ascend. */
 function ascending(x: Float64Array, y: Float64Array): readonly [Float64Array, Float64Array] {
@@ -67,16 +69,17 @@ export function cornerAt(
     else to = middle;
   }
   const at = LEFT * from;
-  const [p0, p1, p2, p3, p4, p5, p6] = [
-    left[at]!,
-    left[at + 1]!,
-    left[at + 2]!,
-    left[at + 3]!,
-    left[at + 4]!,
-    left[at + 5]!,
-    left[at + 6]!,
-  ];
-  const [q0, q1, q2, q3] = [left[at + 7]!, left[at + 8]!, left[at + 9]!, left[at + 10]!];
+  const p0 = left[at]!;
+  const p1 = left[at + 1]!;
+  const p2 = left[at + 2]!;
+  const p3 = left[at + 3]!;
+  const p4 = left[at + 4]!;
+  const p5 = left[at + 5]!;
+  const p6 = left[at + 6]!;
+  const q0 = left[at + 7]!;
+  const q1 = left[at + 8]!;
+  const q2 = left[at + 9]!;
+  const q3 = left[at + 10]!;
   // powers of t by the binomials, and y with them
   const l2 = p2 - w * (2 * p1 - w * p0);
   const l3 = p3 - w * (3 * p2 - w * (3 * p1 - w * p0));
@@ -91,19 +94,8 @@ export function cornerAt(
   const r4 =
     right[other + 4]! - z * (4 * right[other + 3]! - z * (6 * right[other + 2]! - z * (4 * right[other + 1]! - z * right[other]!)));
   const yr2 = right[other + 7]! - z * (2 * right[other + 6]! - z * right[other + 5]!);
-  return solved(place.length, [l2, l3, l4, l5, l6, yl2, yl3, r2, r4, yr2], sum, squares);
-}
-
-/** Pivots below this share of the diagonal mean that the terms depend on each other. */
-const SINGULAR = 1e-13;
-
-/** The normal equations: the square on the right and the height are eliminated, the two terms on the left remain. */
-function solved(
-  n: number,
-  [l2, l3, l4, l5, l6, yl2, yl3, r2, r4, yr2]: readonly [number, number, number, number, number, number, number, number, number, number],
-  sum: number,
-  squares: number,
-): { readonly height: number; readonly rest: number } | undefined {
+  // of the normal equations the square on the right and the height are eliminated, the two terms on the left remain
+  const n = place.length;
   if (!(r4 > 0)) return undefined;
   const share = r2 / r4;
   const nn = n - share * r2;

@@ -14,10 +14,12 @@ export const CORNER_PARAMETERS = 5;
 /** Places of the corner that are tried, away from both ends of the region by this share of it. */
 const PLACES = 40;
 const MARGIN = 0.08;
-/** The likelihood of a place is taken at so many, to where it is below this share of the greatest; how near to the best that is looked for, as share of the region. */
+/** The likelihood of a place is taken at so many, to where it is below this share of the greatest. */
 const STEPS = 60;
 const NOTHING = 1e-5;
+/** How near to the best place is looked, as a share of the region, and the share of the least sum that no longer tells places apart. */
 const NEAREST = 1e-9;
+const FLAT = 1e-12;
 
 /**
  * @internal The corner that fits best, by a scan of its place; its own place and the uncertainty of it are the mean and the deviation of all
@@ -49,14 +51,13 @@ export function neckingCorner(x: Float64Array, y: Float64Array): Corner | undefi
     }
   }
   // halved steps about the best, down to where the sum no longer tells places apart
-  for (; step > NEAREST * span; step /= 2)
-    for (const v of [best - step, best + step]) {
-      const rest = restAt(v);
-      if (rest < least) {
-        least = rest;
-        best = v;
-      }
-    }
+  for (let apart = true; apart && step > NEAREST * span; step /= 2) {
+    const centre = best;
+    const [before, after] = [restAt(centre - step), restAt(centre + step)];
+    apart = Math.max(before, after) - least > FLAT * least;
+    if (before < least) [best, least] = [centre - step, before];
+    if (after < least) [best, least] = [centre + step, after];
+  }
   const found = cornerAt(sums, (best - low) / span);
   if (!found) return undefined;
   const likelihoodAt = (v: number): number => {
@@ -64,8 +65,9 @@ export function neckingCorner(x: Float64Array, y: Float64Array): Corner | undefi
     return rest > least ? (rest / least) ** ((CORNER_PARAMETERS - n) / 2) : 1;
   };
   const endOf = (side: number): number => {
-    let away = NEAREST * span;
+    let away = span / PLACES;
     while (likelihoodAt(best + side * away) > NOTHING) away *= 2;
+    while (away > NEAREST * span && likelihoodAt(best + (side * away) / 2) <= NOTHING) away /= 2;
     return side * away;
   };
   const from = endOf(-1);
