@@ -125,6 +125,7 @@ export function uncertainTest(kind: Kind, seed: number, systematic = true): Unce
       ...(byTravel ? { frameCompliance: COMPLIANCE } : {}),
       uncertainty: systematic
         ? {
+            coverage: 0.95,
             forceClass: 1,
             section: { diameter: { halfWidth: doubts.micrometer } },
             displacement: doubts.displacement,
@@ -135,7 +136,7 @@ export function uncertainTest(kind: Kind, seed: number, systematic = true): Unce
             finalArea: doubts.finalArea,
             ...(byTravel ? { frameCompliance: doubts.frame } : {}),
           }
-        : {},
+        : { coverage: 0.95 },
     },
     truth,
   };
