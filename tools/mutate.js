@@ -6,7 +6,7 @@
 import { fork } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import { resolve } from 'node:path';
+import { relative, resolve } from 'node:path';
 import { clearTimeout, setTimeout } from 'node:timers';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
@@ -173,7 +173,11 @@ async function changesOf(file, tests) {
       const child = fork(fileURLToPath(import.meta.url), [], {
         env: { ...process.env, TRY: JSON.stringify({ file, tests, from: results.length }) },
       });
-      const kill = () => child.kill('SIGKILL');
+      let endless = false;
+      const kill = () => {
+        endless = true;
+        child.kill('SIGKILL');
+      };
       let timer = setTimeout(kill, 10 * PATIENCE);
       child.on('message', (message) => {
         clearTimeout(timer);
@@ -185,7 +189,7 @@ async function changesOf(file, tests) {
       });
       child.on('exit', () => {
         clearTimeout(timer);
-        if (begun) results.push({ ...begun, status: 'noticed' });
+        if (begun) results.push({ ...begun, status: endless ? 'noticed' : 'not known: the process ended' });
         if (finished || begun) ended(finished);
         else failed(new Error(`${file}: the tests cannot be run`));
       });
@@ -201,7 +205,7 @@ async function main() {
   });
   let [all, noticed] = [0, 0];
   const score = (name, good, of) => console.log(`${name}: ${good} of ${of} (${((100 * good) / of).toFixed(1)} %)`);
-  for (const file of positionals) {
+  for (const file of positionals.map((one) => relative('.', one))) {
     const tests = await glob(values.tests ?? testsOf(file.split('/')[1]), { ignore: ['test/record/fuzz.test.ts'] });
     const { results, broken } = await changesOf(file, tests);
     const good = results.filter(({ status }) => status === 'noticed').length;

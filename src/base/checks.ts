@@ -150,7 +150,7 @@ export function soundLength(column: Float64Array): number {
   return end;
 }
 
-/** @internal No record holds larger numbers, whose powers would overflow in sums. */
+/** @internal Records and curves hold no larger numbers: sums of their powers would overflow. */
 export const LARGEST_READING = 1e30;
 
 /**

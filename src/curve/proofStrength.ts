@@ -92,7 +92,7 @@ export function proofStrengthKernel(
  * @param curve - Strain [mm/mm] and stress [MPa] as recorded, at least 2 samples, finite.
  * @param line - `modulus` [MPa] above 0, `strainShift` [mm/mm] default 0, `offset` [mm/mm] above 0, default 0.002.
  * @returns Stress [MPa] and strain from the shifted origin, or why not: `not-reached`, `starts-beyond`.
- * @throws {@link InputError} `not-finite`, `not-positive`, `unequal-lengths`, `missing`, `unknown-option`.
+ * @throws {@link InputError} `not-finite`, `out-of-range`, `not-positive`, `unequal-lengths`, `missing`, `unknown-option`.
  *
  * @example
  * ```ts

@@ -49,7 +49,7 @@ export function totalExtensionStrengthKernel(
  * @param curve - Strain [mm/mm] and stress [MPa] as recorded, at least 2 samples, finite.
  * @param where - `totalExtension` [mm/mm] above 0, default 0.005; `strainShift` [mm/mm], default 0.
  * @returns Stress [MPa] and strain from the shifted origin, or `not-reached`.
- * @throws {@link InputError} `not-finite`, `not-positive`, `unequal-lengths`, `unknown-option`.
+ * @throws {@link InputError} `not-finite`, `out-of-range`, `not-positive`, `unequal-lengths`, `unknown-option`.
  *
  * @example
  * ```ts

@@ -64,7 +64,8 @@ export function tryBlocks(task: WindowTask, { base, sums, size, room }: WindowMo
       const d = xr / xx;
       if (slope + d <= 0) continue;
       const rise = (slope + d) * (u - firstX);
-      if (rise < span) continue;
+      // of samples at one strain rounding may leave a square, but no rise
+      if (!(rise > 0) || rise < span) continue;
       const rest = Math.max(0, srr - (sr * sr) / count - d * xr);
       const value = score(slope + d, Math.sqrt(rest / ((count - 2) * xx)));
       if (value < best.floor) continue;

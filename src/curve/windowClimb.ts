@@ -20,7 +20,7 @@ export function climb(task: WindowTask, { base, sums, blocks, size }: WindowMome
     const xr = sums[q + 3]! - sums[p + 3]! - (sx * sr) / count;
     const d = xr / xx;
     const rise = (base.slope + d) * (strain[start + last]! - strain[start + first]!);
-    if (count < points || !(xx > 0) || rise < span || base.slope + d <= 0) return false;
+    if (count < points || !(xx > 0) || !(rise > 0) || rise < span || base.slope + d <= 0) return false;
     const rest = Math.max(0, sums[q + 4]! - sums[p + 4]! - (sr * sr) / count - d * xr);
     const value = score(base.slope + d, Math.sqrt(rest / ((count - 2) * xx)));
     if (!(value > best.top)) return false;

@@ -7,7 +7,7 @@ import type { WindowMoments } from './windowMoments.js';
  */
 export interface WindowTree {
   readonly width: number;
-  /** A line about which stress wanders least, as what it adds to the base line: c + d x. */
+  /** The line of the incumbent, as what it adds to the base line: c + d x. */
   readonly c: number;
   readonly d: number;
   /** By node: no more and no less than any running sum of r - c - d x within it, both of its ends included. */

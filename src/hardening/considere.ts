@@ -23,7 +23,7 @@ export interface NeckingOnset {
   readonly strain: number;
   /** True stress [MPa]. */
   readonly stress: number;
-  /** Standard uncertainty of the strain by the scatter of the curve [mm/mm]; 0 by a law. */
+  /** Standard uncertainty of the strain by the curve's scatter, its lack of fit and the doubt about the shape [mm/mm]; 0 by a law. */
   readonly standardUncertainty: number;
   /** By the curve or by a law. */
   readonly method: 'curve' | 'law';

@@ -79,8 +79,8 @@ function start(strain: Float64Array, stress: Float64Array, known: number | undef
  * $$ \varepsilon = \frac{\sigma}{E} + 0.002 \left( \frac{\sigma}{R_{p0.2}} \right)^n $$
  *
  * @remarks
- * Strains must count from the origin of the elastic line. Levenberg-Marquardt from the straight lines through the low part and through
- * the logarithms of the plastic part.
+ * Strains must count from the origin of the elastic line. Levenberg-Marquardt and Gauss-Newton steps from the straight lines through the low part and
+ * through the logarithms of the plastic part.
  *
  * @param curve - Strain [mm/mm] from the shifted origin and stress [MPa]; finite. Samples after the highest stress and
  * those whose stress is not above 0 are not used.
@@ -137,6 +137,9 @@ export function fitRambergOsgood(curve: CurveColumns, options: RambergOsgoodOpti
   const { covariance } = end;
   if (!covariance) return failure('undetermined', 'the samples do not determine all parameters');
   const error = (k: number): number => Math.sqrt(covariance[k]![k]!);
+  // a curve without an elastic part takes any modulus that is large enough
+  if (!end.converged && !end.parameters.every((one, k) => error(k) < one))
+    return failure('undetermined', 'the samples do not determine all parameters');
   return success({
     ...parts(end.parameters),
     standardErrors: { ...(known === undefined ? { modulus: error(2) } : {}), proofStress: error(0), exponent: error(1) },

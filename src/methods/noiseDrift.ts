@@ -16,8 +16,8 @@ interface Stretch {
 const TERMS = 4;
 /** Greatest correlation; beyond it drift and trend are one. */
 const MOST = 0.98;
-/** Correlations that are tried first, and how near the best is found. */
-const COARSE = 0.07;
+/** So many correlations are tried first, and how near the best is found. */
+const TRIED = 14;
 const FINE = 0.005;
 /** Twice the logarithm of the likelihoods' ratio that chance exceeds once in ten thousand stretches without correlation (χ² of one degree). */
 const SURE = 15.1;
@@ -68,8 +68,9 @@ function driftOf({ motion, force }: Stretch): (NoiseDrift & { readonly gain: num
     const found = correlation > 0 && correlation <= MOST ? likelihoodOf(place, rest, correlation) : undefined;
     if (found && found.log > best.log) best = { ...found, correlation };
   };
-  for (let rho = COARSE; rho <= MOST; rho += COARSE) attempt(rho);
-  for (let step = COARSE / 2; step > FINE; step /= 2) for (const rho of [best.correlation - step, best.correlation + step]) attempt(rho);
+  for (let k = 1; k <= TRIED; k += 1) attempt((k / TRIED) * MOST);
+  for (let step = MOST / TRIED / 2; step > FINE; step /= 2)
+    for (const rho of [best.correlation - step, best.correlation + step]) attempt(rho);
   return { correlation: best.correlation, fresh: best.fresh, gain: 2 * (best.log - none.log) };
 }
 

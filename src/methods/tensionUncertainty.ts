@@ -47,7 +47,7 @@ export interface TensionUncertainty extends CoverageOptions {
   readonly finalGaugeLength?: UncertaintySources | undefined;
   /** Area after fracture Su [mm²]. */
   readonly finalArea?: UncertaintySources | undefined;
-  /** Noise of the samples; default as the elastic part shows it. */
+  /** Noise of the samples; default as the record shows it: its elastic part, and for drift its stretches up to the maximum too. */
   readonly noise?: RecordNoise | undefined;
 }
 

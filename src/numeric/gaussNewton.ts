@@ -30,9 +30,9 @@ export interface GaussNewtonEnd {
 const MOST = 1000;
 const FLAT = 1e-12;
 const STILL = 1e-14;
-/** Points from which walks are dear, and the fall of the sum, in variances, of a step within two standard errors. */
+/** Points from which walks are dear, and the fall of the sum, in variances, of a step within a fifth of the standard errors. */
 const POLISHED = 5000;
-const NEAR = 4;
+const NEAR = 0.04;
 
 /** Step of the free parameters for a damping, how far it should lower the sum, and the inverse of JᵀJ; undefined where it is singular. */
 function stepFor({ normal, gradient }: Sums, free: readonly number[], damping: number) {
@@ -92,7 +92,7 @@ export function gaussNewton(task: GaussNewtonTask): GaussNewtonEnd {
     const plain = stepFor(here, free, 0);
     // what rounding does to the sum, and to residuals of nothing
     const flat = FLAT * here.rest + 1e-15 * Math.sqrt(here.rest) * Math.sqrt(total) + 1e-29 * total;
-    // on many points a step within two standard errors ends so near the optimum that another walk would show nothing
+    // on many points the step after such a one is lost in the standard errors, and its walk is spared
     if (plain && samples > POLISHED && plain.fall <= (NEAR * here.rest) / samples) {
       parameters = within(parameters.map((one, k) => one + plain.step[k]!));
       here = { ...here, rest: Math.max(0, here.rest - plain.fall) };

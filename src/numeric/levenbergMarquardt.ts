@@ -1,5 +1,5 @@
 import { levenbergMarquardt } from 'ml-levenberg-marquardt';
-import { gaussNewton } from './gaussNewton.js';
+import { gaussNewton, type GaussNewtonEnd } from './gaussNewton.js';
 import type { Sums } from './residualSums.js';
 
 /** @internal A curve to fit: for given parameters, value and derivatives by the parameters, at sample i. */
@@ -116,7 +116,8 @@ function byLibrary(task: FitTask, start: readonly number[], within: (values: rea
  * @internal Least squares in any number of parameters; the one place that speaks to ml-levenberg-marquardt.
  *
  * From where the library comes to a standstill Gauss-Newton steps, damped by the size of the columns, go on to the optimum. Where
- * they end in none, or in one that leaves a parameter open, they go from the start itself, and the lower end counts.
+ * they end in none, or in one that leaves a parameter open, they go from the start itself: an optimum counts before an end that is none,
+ * then the lower one.
  */
 export function leastSquares(task: FitTask): FitEnd {
   const { y, bounds, start } = task;
@@ -131,13 +132,13 @@ export function leastSquares(task: FitTask): FitEnd {
     total: y.reduce((sum, one) => sum + one * one, 0),
   };
   const { parameters, iterations } = byLibrary(task, within(start), within);
+  const isOptimum = (one: GaussNewtonEnd): boolean => one.converged && one.inverse !== undefined;
   let end = gaussNewton({ ...sums, start: parameters });
   let steps = iterations + end.iterations;
-  if (!end.converged || !end.inverse) {
+  if (!isOptimum(end)) {
     const other = gaussNewton({ ...sums, start, damping: CAREFUL });
     steps += other.iterations;
-    const found = other.converged && other.inverse;
-    if (found ? other.residualSumOfSquares <= end.residualSumOfSquares || !end.inverse : false) end = other;
+    if (isOptimum(other) || other.residualSumOfSquares < end.residualSumOfSquares) end = other;
   }
   const p = start.length;
   const spare = y.length - p;

@@ -106,7 +106,7 @@ export function checkRecordKernel(record: TensionRecord, thresholds: RecordThres
  * @param record - `force` [N], `extension` [mm], `strain` [mm/mm], `travel` [mm], `time` [s], as far as they were logged.
  * @param thresholds - When a doubt is worth a finding.
  * @returns Findings in the order of the checks; an empty list where nothing is wrong.
- * @throws {@link InputError} `missing`, `not-finite`, `empty`, `unequal-lengths`, `unknown-option`.
+ * @throws {@link InputError} `missing`, `not-finite`, `out-of-range`, `empty`, `unequal-lengths`, `unknown-option`.
  *
  * @example
  * ```ts

@@ -16,7 +16,7 @@ function changesOf(from: string, trail: readonly TrailStep[]): RecordChange[] {
  * @param raw - The columns as they were before the first step.
  * @param trail - Steps as a repair, `repairRecord` or a result carries them.
  * @returns New columns.
- * @throws {@link InputError} `missing`, `not-finite`, `unequal-lengths`, `wrong-type`.
+ * @throws {@link InputError} `missing`, `not-finite`, `out-of-range`, `unequal-lengths`, `wrong-type`.
  *
  * @example
  * ```ts

@@ -13,7 +13,7 @@ import { ownColumns, repairedBy, type Repaired } from './repaired.js';
  * @param record - `force` [N] and the other columns as logged.
  * @param options - `rate` of the logger [1/s], above 0.
  * @returns New columns, with `time` [s], and the trail.
- * @throws {@link InputError} `missing`, `not-finite`, `not-positive`, `unequal-lengths`, `unknown-option`.
+ * @throws {@link InputError} `missing`, `not-finite`, `out-of-range`, `not-positive`, `unequal-lengths`, `unknown-option`.
  *
  * @example
  * ```ts

@@ -39,7 +39,7 @@ export function restoreZeroKernel(record: TensionRecord): Repaired {
  *
  * @param record - `force` [N] and the other columns as logged.
  * @returns New columns and the trail.
- * @throws {@link InputError} `missing`, `not-finite`, `unequal-lengths`.
+ * @throws {@link InputError} `missing`, `not-finite`, `out-of-range`, `unequal-lengths`.
  *
  * @example
  * ```ts

@@ -12,7 +12,7 @@ import { testSegments } from './segments.js';
  *
  * @param record - `force` [N] and the other columns as logged.
  * @returns A record and its trail for each test, in order.
- * @throws {@link InputError} `missing`, `not-finite`, `unequal-lengths`.
+ * @throws {@link InputError} `missing`, `not-finite`, `out-of-range`, `unequal-lengths`.
  *
  * @example
  * ```ts
