@@ -25,6 +25,8 @@ const SHARE = 0.01;
 const ELASTIC = 0.5;
 /** A fall over at most so many samples is sudden. */
 const SUDDEN = 3;
+/** A peak that one sample raised by this share of the fall, beyond what the motion gives, is off itself. */
+const RAISED = 0.75;
 
 type Stretch = readonly [number, number, number];
 
@@ -69,6 +71,11 @@ function recovery({ force }: RecordOutline, motion: Float64Array, [peak, valley,
   return way > 0 ? (force[j]! - force[i]!) / way : j > i ? Infinity : 0;
 }
 
+/** Rise of the force to a sample that its motion, to a step of its reading, does not give. */
+function unexplainedRise({ force, stiffness }: RecordOutline, motion: Float64Array, step: number, at: number): number {
+  return at > 0 ? force[at]! - force[at - 1]! - stiffness * (motion[at]! - motion[at - 1]! + step) : 0;
+}
+
 /** @internal The falls of a record, each with what it looks like; what pauses and zeros set under load explain is left out; from some sample on. */
 export function findDrops(outline: RecordOutline, explained: readonly (readonly [number, number])[], from: number): Drop[] {
   const { motion, force, stiffness } = outline;
@@ -85,6 +92,7 @@ export function findDrops(outline: RecordOutline, explained: readonly (readonly 
     if (way < -Math.max(still, 0.5 * elastic))
       return [{ range, fall, way: -way, kind: -way > 2 * elastic + still ? 'backlash' : 'reversal' }];
     if (recovery(outline, values, range) < ELASTIC * stiffness) return [{ range, fall, way, kind: 'yield' }];
+    if (unexplainedRise(outline, values, motion.step, peak) > RAISED * fall) return [];
     const sudden = valley - peak <= SUDDEN;
     // without a clock a slow fall at a standstill may be a pause of the hand
     if (!sudden && outline.time === undefined && Math.abs(way) <= still) return [];

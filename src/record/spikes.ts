@@ -45,6 +45,23 @@ function leastByRange(column: Float64Array, end: number): number {
   return Math.max(STEPS * resolution(column.subarray(0, end)), SHARE * range);
 }
 
+/** Whether a sample alone leaves and the next one is back. */
+function alone(column: Float64Array, at: number, least: number): boolean {
+  if (at < 1 || at + 1 >= column.length) return false;
+  const jump = Math.abs(column[at]! - column[at - 1]!);
+  return jump > least && Math.abs(column[at + 1]! - column[at - 1]!) <= BACK * jump;
+}
+
+/** The greatest of some changes of a column, but for those to and from a sample that is off alone. */
+function largestChange(column: Float64Array, from: number, to: number, least: number): number {
+  let largest = 0;
+  for (let j = Math.max(1, from); j < Math.min(column.length, to); j += 1) {
+    const change = Math.abs(column[j]! - column[j - 1]!);
+    if (change > largest && !alone(column, j, least) && !alone(column, j - 1, least)) largest = change;
+  }
+  return largest;
+}
+
 /** Samples after which the column is back where it was, and stays near; 0 where it does not come back. */
 function lengthOf(column: Float64Array, at: number, end: number, least: number): number {
   const before = column[at - 1]!;
@@ -54,9 +71,10 @@ function lengthOf(column: Float64Array, at: number, end: number, least: number):
     if (Math.abs(back) > BACK * Math.abs(jump)) continue;
     // the way back is a jump too, and what follows is no part of it
     const home = Math.abs(column[at + k]! - column[at + k - 1]!);
-    let beside = 0;
-    for (let j = Math.max(1, at - 3); j < at; j += 1) beside = Math.max(beside, Math.abs(column[j]! - column[j - 1]!));
-    for (let j = at + k + 1; j < Math.min(end, at + k + 4); j += 1) beside = Math.max(beside, Math.abs(column[j]! - column[j - 1]!));
+    // each side by itself: its samples that are off alone do not borrow the jumps of this one
+    const left = largestChange(column.subarray(0, at), at - 3, at, least);
+    const right = largestChange(column.subarray(at + k, end), 1, 4, least);
+    const beside = Math.max(left, right);
     return home > least / 2 && TIMES * beside < Math.min(home, Math.abs(jump)) ? k : 0;
   }
   // a signal that drops out: to nearly nothing and back in single jumps

@@ -206,6 +206,26 @@ describe('spikes', () => {
     expect([back(10), back(10.1), back(-10), back(-10.1)]).toEqual([1, 0, 1, 0]);
   });
 
+  test('but for changes to and from another sample that is off alone', () => {
+    for (const gap of [2, 3, 4, 5])
+      for (const heights of [
+        [50, 51],
+        [50, 500],
+        [500, 50],
+        [-50, 50],
+        [50, -500],
+      ] as const)
+        expect(findSpikes(line({ 100: heights[0], [100 + gap]: heights[1] }))).toEqual([
+          { range: [100, 100], height: Math.abs(heights[0]) },
+          { range: [100 + gap, 100 + gap], height: Math.abs(heights[1]) },
+        ]);
+    expect(findSpikes(line({ 100: 50, 102: 60, 104: 70 })).map(({ range }) => range[0])).toEqual([100, 102, 104]);
+    expect(findSpikes(line({ 1: 50, 3: 50, 196: 50, 198: 50 })).map(({ range }) => range[0])).toEqual([1, 3, 196, 198]);
+    // a step that stays is no such sample, nor one that comes back by less than three quarters
+    expect(findSpikes(Float64Array.from(of(200, (i) => i + (i === 100 ? 50 : 0) + (i >= 103 ? 50 : 0))))).toEqual([]);
+    expect(findSpikes(Float64Array.from(of(200, (i) => (i === 100 ? 40 : i === 103 ? 40 : i > 103 ? 11 : 0))))).toEqual([]);
+  });
+
   test('more than ten, and than one sample in a hundred, are none', () => {
     const many = (count: number, n: number) =>
       findSpikes(Float64Array.from(of(n, (i) => i + (i % 20 === 10 && i < 20 * count ? 500 : 0)))).length;

@@ -110,8 +110,63 @@ describe('a unit of time that changes on the way', () => {
 
   test('one block before its end too, and not where the clock goes back', () => {
     // the last of twenty blocks ends with sample 380
-    expect(surveyClock(clockOf([...even(361, 1), ...even(38, 1000)])).change).toEqual({ at: 362, factor: 1000 });
+    expect(surveyClock(clockOf([...even(361, 1), ...even(38, 1000)])).change).toEqual({ at: 362, factor: 1000, before: 1 });
     expect(surveyClock(clockOf([...even(219, 1), -1, ...even(180, 0.001)])).change).toBeUndefined();
+  });
+});
+
+describe('a unit of time that changes, and a gap', () => {
+  // 2000 samples, from sample 1001 on sixty times slower or faster, with a gap [s] after some sample
+  const withGap = (factor: number, at: number, gap: number) => {
+    const steps = [...even(1000, 1), ...even(999, factor)];
+    steps[at]! += gap;
+    return clockOf(steps);
+  };
+  test.each([
+    [250, 31],
+    [250, 600],
+    [250, 6000],
+    [10, 6000],
+    [950, 6000],
+    [995, 6000],
+    [1005, 6000],
+    [1150, 600_000],
+    [1250, 600_000],
+    [1990, 600_000],
+  ])('the gap after sample %i does not move the change', (at, gap) => {
+    for (const factor of [60, 1 / 64]) {
+      const time = withGap(factor, at, gap);
+      const usual = at < 1000 ? 1 : factor;
+      const longest = gap + usual;
+      expect(findings(time)).toEqual([
+        { code: 'time-unit-changes', values: { factor, sample: 1001 }, range: [1001, 1999] },
+        { code: 'time-gap', values: { count: 1, longest, first: at, usual }, range: [at, at + 1] },
+      ]);
+    }
+  });
+
+  test('a gap alone is no change, however long and wherever it is', () => {
+    for (const count of [100, 119, 399])
+      for (let at = 0; at < count; at += 1) {
+        const steps = even(count, 1);
+        steps[at] = 1e6;
+        expect(findings(clockOf(steps)).map(({ code }) => code)).toEqual(['time-gap']);
+      }
+    for (let at = 0; at < 39; at += 1) {
+      const steps = even(39, 1);
+      steps[at] = 1e6;
+      expect(surveyClock(clockOf(steps))).toMatchObject({ gaps: 1, longestAt: at, change: undefined });
+    }
+  });
+
+  test('a clock of few ticks changes too', () => {
+    // of 400 samples each tenth ticks, by one second and then by sixty: most fifths of a block of 19 stand, which has one tick
+    // or two; the sample is looked for among three blocks
+    const ticks = Array.from({ length: 399 }, (_, i) => (i % 10 !== 9 ? 0 : i < 200 ? 1 : 60));
+    const { change } = surveyClock(clockOf(ticks));
+    expect(change!.factor).toBeGreaterThanOrEqual(30);
+    expect(change!.factor).toBeLessThanOrEqual(120);
+    expect(Math.abs(change!.at - 200)).toBeLessThanOrEqual(3 * 19);
   });
 });
 

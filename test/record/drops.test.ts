@@ -155,6 +155,24 @@ describe('falls of the force by what they look like', () => {
     expect(sudden([0, 1, 1.1, 1.6, 2.2], [0, 10_000, 8000, 10_000, 20_000])).toEqual(['yield']);
   });
 
+  test('a peak that one sample raised by more than the motion gives is off itself: its fall is no slip', () => {
+    // along the elastic line, one sample higher by 3 kN and a later one by a little more
+    const pair = (gap: number) => {
+      const x = Array.from({ length: 41 }, (_, i) => 0.05 * i);
+      const F = x.map((at, i) => 10_000 * at + (i === 20 ? 3000 : i === 20 + gap ? 3100 : 0));
+      return findDrops(outlineOf(F, x, { stiffness: STIFFNESS }), [], 0);
+    };
+    for (const gap of [2, 3, 4]) expect(pair(gap)).toEqual([]);
+    // by so much [N] in one sample before a fall of 2 kN; three quarters of it are 1500 N
+    const raised = (by: number, step = 0) => {
+      const F = [0, 10_000 - by, 10_000, 8000, 10_000, 20_000];
+      return findDrops(outlineOf(F, [0, 1, 1, 1.1, 1.2, 2.2], { stiffness: STIFFNESS, motion: { step } }), [], 0).map(({ kind }) => kind);
+    };
+    expect([raised(1490), raised(1510)]).toEqual([['slip'], []]);
+    // a motion read in steps of 0.01 mm may have moved by 100 N
+    expect([raised(1590, 0.01), raised(1610, 0.01)]).toEqual([['slip'], []]);
+  });
+
   test('without a clock a slow fall at a standstill may be a pause of the hand', () => {
     // the motion stands for ten samples while the force relaxes
     const pause = [

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import {
+  checkRecord,
   alignChannels,
   collapseRepeats,
   joinJumps,
@@ -212,6 +213,31 @@ describe('repairs together', () => {
     expect(steps(spiked, { spikes: true })).toEqual(['spikes-replaced']);
     expect(steps(spiked, { spikes: false })).toEqual([]);
     expect(steps(spiked, { spikes: undefined })).toEqual(['spikes-replaced']);
+  });
+
+  test('two spikes close together are both replaced, and no slip', () => {
+    // elastic to 15 kN, then hardening: 600 samples
+    const n = 600;
+    const strain = Array.from({ length: n }, (_, i) => (0.1 * i) / (n - 1));
+    const yielded = 300 / 70_000;
+    const sound = strain.map((e) => 50 * (e < yielded ? 70_000 * e : 300 * (1 + (e - yielded) / 0.01) ** 0.12));
+    const rest = { travel: strain.map((e, i) => 60 * e + sound[i]! / 20_000), time: strain.map((_, i) => 0.1 * i) };
+    for (const gap of [2, 3, 4])
+      for (const [at, height] of [
+        [12, 5000],
+        [180, 300],
+        [180, 5000],
+      ] as const) {
+        const record = { force: sound.map((F, i) => F + (i === at ? height : i === at + gap ? 1.02 * height : 0)), ...rest };
+        expect(checkRecord(record).map(({ code }) => code)).toEqual(['spikes']);
+        const mended = repairRecord(record);
+        expect(mended.trail.map(({ code }) => code)).toEqual(['spikes-replaced']);
+        // the line between neighbours is off by the bend alone; none where the curve is straight
+        for (const i of [at, at + gap]) expect(Math.abs(mended.record.force[i]! - sound[i]!)).toBeLessThan(i < 20 ? 1e-8 : 1);
+      }
+    // on the steep line 300 N are within a sample's usual change
+    const small = { force: sound.map((F, i) => F + (i === 12 || i === 14 ? 300 : 0)), ...rest };
+    expect(checkRecord(small)).toEqual([]);
   });
 
   test('each by its name', () => {
