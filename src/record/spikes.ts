@@ -52,12 +52,13 @@ function alone(column: Float64Array, at: number, least: number): boolean {
   return jump > least && Math.abs(column[at + 1]! - column[at - 1]!) <= BACK * jump;
 }
 
-/** The greatest of some changes of a column, but for those to and from a sample that is off alone. */
+/** The greatest of some changes of a column, but for those to and from one sample that is off alone; several are a swinging, not spikes. */
 function largestChange(column: Float64Array, from: number, to: number, least: number): number {
   let largest = 0;
+  let other = -1;
   for (let j = Math.max(1, from); j < Math.min(column.length, to); j += 1) {
-    const change = Math.abs(column[j]! - column[j - 1]!);
-    if (change > largest && !alone(column, j, least) && !alone(column, j - 1, least)) largest = change;
+    if (other < 0) other = [j - 1, j].find((at) => alone(column, at, least)) ?? -1;
+    if (other < 0 || j > other + 1) largest = Math.max(largest, Math.abs(column[j]! - column[j - 1]!));
   }
   return largest;
 }

@@ -219,7 +219,9 @@ describe('spikes', () => {
           { range: [100, 100], height: Math.abs(heights[0]) },
           { range: [100 + gap, 100 + gap], height: Math.abs(heights[1]) },
         ]);
-    expect(findSpikes(line({ 100: 50, 102: 60, 104: 70 })).map(({ range }) => range[0])).toEqual([100, 102, 104]);
+    expect(findSpikes(line({ 100: 50, 105: 60, 109: 70 })).map(({ range }) => range[0])).toEqual([100, 105, 109]);
+    // one such sample a side: a force that swings from sample to sample, as after fracture, has no spikes
+    expect(findSpikes(Float64Array.from(of(200, (i) => (i < 150 ? i : 150 * (-0.8) ** (i - 150)))))).toEqual([]);
     expect(findSpikes(line({ 1: 50, 3: 50, 196: 50, 198: 50 })).map(({ range }) => range[0])).toEqual([1, 3, 196, 198]);
     // a step that stays is no such sample, nor one that comes back by less than three quarters
     expect(findSpikes(Float64Array.from(of(200, (i) => i + (i === 100 ? 50 : 0) + (i >= 103 ? 50 : 0))))).toEqual([]);
