@@ -60,7 +60,9 @@ function spoiled(record: object, { uniform }: ReturnType<typeof seeded>): never 
         change(() => constant);
       },
       () => columns[name]!.reverse(),
-      () => { change(() => 1e4 * (uniform() - 0.5)); },
+      () => {
+        change(() => 1e4 * (uniform() - 0.5));
+      },
       () => {
         const [from, length] = [uniform() * n, (uniform() * n) / 2];
         change((value, i) => (i >= from && i < from + length ? 0 : value));
@@ -73,13 +75,19 @@ function spoiled(record: object, { uniform }: ReturnType<typeof seeded>): never 
         const stride = 1 + Math.floor((uniform() * n) / 3);
         all((column) => column.filter((_, i) => i % stride === 0));
       },
-      () => { change((value) => 50 * Math.round(value / 50)); },
-      () => { change(Math.abs); },
+      () => {
+        change((value) => 50 * Math.round(value / 50));
+      },
+      () => {
+        change(Math.abs);
+      },
       () => {
         const [at, value] = [Math.floor(uniform() * n), one([1e9, -1e9, 0, 1e300])];
         change((before, i) => (i === at ? value : before));
       },
-      () => { change((_, i) => Math.exp(i / 20)); },
+      () => {
+        change((_, i) => Math.exp(i / 20));
+      },
     ])();
   }
   return columns as never;
