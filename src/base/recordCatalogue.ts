@@ -120,7 +120,7 @@ export const recordEntries = {
   'channel-empty': {
     severity: 'caution', about: 'record',
     message: 'The {column} holds no two numbers: the sensor was not on, or not recorded.',
-    remedy: 'Check the column; strains are by crosshead travel, as if there were no extensometer.',
+    remedy: 'Check the column; the test is evaluated as if it were not there.',
   },
   'samples-repeated': {
     severity: 'note', about: 'record',

@@ -91,7 +91,7 @@ export { beyondCompliance, travelWithoutFrame } from './removeCompliance.js';
 /** @internal */
 export { requireFrameCompliance, type FrameMotion } from './frameTravel.js';
 /** @internal */
-export { requirePiece, requireRecord, type PieceLengths } from './requireTest.js';
+export { requirePiece, requireMotion, requireRecord, type PieceLengths } from './requireTest.js';
 /** @internal */
 export { stressStrainKernel } from './stressStrain.js';
 /** @internal */

@@ -8,22 +8,28 @@ import {
   type TensionRecord,
   type UnbrokenPiece,
 } from '../base/index.js';
-import { requireColumns } from '../record/index.js';
+import { LEAST_READINGS, motionOf, ofPiece, requireColumns } from '../record/index.js';
+
+/** @internal Refuses a checked record in which no column of motion holds enough readings; a method may have its own name for the extension. */
+export function requireMotion(from: string, checked: TensionRecord, given: object, extension = 'extension'): void {
+  const column = motionOf(checked, ofPiece);
+  const measured = checked[column];
+  if (!measured) throw new InputError(from, 'record', 'missing', `must have ${extension}, strain or travel`, Object.keys(given).join(', '));
+  const readings = soundLength(measured);
+  if (readings < LEAST_READINGS)
+    throw new InputError(
+      from,
+      `record.${column === 'extension' ? extension : column}`,
+      'too-few',
+      `must hold at least ${LEAST_READINGS} numbers, where there is no travel`,
+      readings,
+    );
+}
 
 /** @internal A checked record: every column finite and as long as the force; extension and strain may end early. */
 export function requireRecord(from: string, record: TensionColumns): TensionRecord {
   const checked = requireColumns(from, record);
-  const measured = checked.extension ?? checked.strain;
-  if (measured && !checked.travel && soundLength(measured) < 2)
-    throw new InputError(
-      from,
-      `record.${checked.extension ? 'extension' : 'strain'}`,
-      'too-few',
-      'must hold at least 2 numbers, where there is no travel',
-      soundLength(measured),
-    );
-  if (!checked.extension && !checked.strain && !checked.travel)
-    throw new InputError(from, 'record', 'missing', 'must have extension, strain or travel', Object.keys(record).join(', '));
+  requireMotion(from, checked, record);
   return checked;
 }
 

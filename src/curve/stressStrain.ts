@@ -1,4 +1,5 @@
 import { soundLength, type StressStrainCurve, type TensionColumns, type TensionRecord, type UnbrokenPiece } from '../base/index.js';
+import { motionOf, ofPiece } from '../record/index.js';
 import { requirePiece, requireRecord, type PieceLengths } from './requireTest.js';
 
 /** A curve with where its strain comes from. */
@@ -16,16 +17,17 @@ export interface RecordedCurve extends StressStrainCurve {
 /** @internal {@link stressStrain} on a checked record; into columns of at least as many samples, where they are given. */
 export function stressStrainKernel(record: TensionRecord, lengths: PieceLengths, into?: StressStrainCurve): RecordedCurve {
   const { force, travel } = record;
-  const extensometer = record.extension ?? record.strain;
-  const scale = record.extension ? lengths.extensometerLength : 1;
+  const column = motionOf(record, ofPiece);
+  const extensometer = column === 'travel' ? undefined : record[column];
+  const scale = column === 'extension' ? lengths.extensometerLength : 1;
   const reading = extensometer ? soundLength(extensometer) : 0;
-  const basis = reading < 2 ? 'travel' : reading < force.length && travel ? 'extensometer-then-travel' : 'extensometer';
+  const basis = !extensometer ? 'travel' : reading < force.length && travel ? 'extensometer-then-travel' : 'extensometer';
   const n = basis === 'extensometer' ? reading : force.length;
   const { area } = lengths;
   const stress = into ? into.stress.subarray(0, n) : new Float64Array(n);
   const strain = into ? into.strain.subarray(0, n) : new Float64Array(n);
   for (let i = 0; i < n; i += 1) stress[i] = force[i]! / area;
-  if (basis !== 'travel' && extensometer) for (let i = 0; i < reading; i += 1) strain[i] = extensometer[i]! / scale;
+  if (extensometer) for (let i = 0; i < reading; i += 1) strain[i] = extensometer[i]! / scale;
   if (basis !== 'extensometer' && travel) {
     // travel counts from where the extensometer left off
     const start = basis === 'travel' ? 0 : reading;
@@ -38,7 +40,7 @@ export function stressStrainKernel(record: TensionRecord, lengths: PieceLengths,
     basis,
     firstStrain: strain[0]!,
     strainLength: basis === 'travel' ? lengths.parallelLength : lengths.extensometerLength,
-    ...(reading >= 2 && reading < force.length ? { extensometerEnd: reading } : {}),
+    ...(extensometer && reading < force.length ? { extensometerEnd: reading } : {}),
   };
 }
 
@@ -50,7 +52,7 @@ export function stressStrainKernel(record: TensionRecord, lengths: PieceLengths,
  * @remarks
  * An extension column is divided by the base of the extensometer, a strain column is used as it is, travel is divided by the parallel
  * length. Where the extensometer ends early (NaN from some sample on), travel carries the curve on by its increments; without travel
- * the curve ends there. Strain is as recorded: the origin is not moved.
+ * the curve ends there. A column with fewer than two readings counts as none. Strain is as recorded: the origin is not moved.
  *
  * @param record - `force` [N] and at least one of `extension` [mm], `strain` [mm/mm], `travel` [mm].
  * @param testPiece - Section and lengths [mm].

@@ -98,7 +98,7 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'channel-empty': {
     message: '{column}通道中不足两个数值：传感器未装上，或未被记录。',
-    remedy: '检查该列；应变由横梁位移求得，如同没有引伸计。',
+    remedy: '检查该列；试验按没有该列求值。',
   },
   'samples-repeated': {
     message: '{share} % 的采样点与前一点重复：记录仪比传感器快。',

@@ -98,7 +98,7 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'channel-empty': {
     message: 'Signal {column} : moins de deux valeurs numériques ; le capteur n’était pas en marche ou n’a pas été enregistré.',
-    remedy: 'Vérifier la colonne ; les déformations sont tirées du déplacement de la traverse, comme sans extensomètre.',
+    remedy: 'Vérifier la colonne ; l’essai est dépouillé comme si elle n’existait pas.',
   },
   'samples-repeated': {
     message: '{share} % des points répètent le précédent : l’enregistreur était plus rapide que le capteur.',

@@ -98,7 +98,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'channel-empty': {
     message: 'Signal {column}: keine zwei Zahlenwerte vorhanden; der Aufnehmer war nicht eingeschaltet oder wurde nicht aufgezeichnet.',
-    remedy: 'Die Spalte prüfen; Dehnungen stammen aus dem Traversenweg, wie ohne Längenänderungsaufnehmer.',
+    remedy: 'Die Spalte prüfen; der Versuch wird ausgewertet, als gäbe es sie nicht.',
   },
   'samples-repeated': {
     message: '{share} % der Messpunkte wiederholen ihren Vorgänger: Der Datenlogger war schneller als der Aufnehmer.',

@@ -98,7 +98,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'channel-empty': {
     message: 'El canal de {column} no contiene ni dos números: el sensor no estaba puesto o no se registró.',
-    remedy: 'Comprobar la columna; las deformaciones se toman del desplazamiento del travesaño, como si no hubiera extensómetro.',
+    remedy: 'Comprobar la columna; el ensayo se evalúa como si no existiera.',
   },
   'samples-repeated': {
     message: 'El {share} % de los datos repite el anterior: el registrador iba más rápido que el sensor.',

@@ -1,5 +1,5 @@
 import { chordModulusKernel, stressStrainKernel, travelWithoutFrame } from '../curve/index.js';
-import { checkRecordKernel, pausesOf, runningTime, surveyRecord } from '../record/index.js';
+import { checkRecordKernel, motionOf, ofPiece as pieceFirst, pausesOf, runningTime, surveyRecord } from '../record/index.js';
 import { bendingFindings } from './bendingFindings.js';
 import { requireBendingOptions, requireBendingPiece, requireBendingRecord, shearShareOf, type BendingOptions } from './bendingOptions.js';
 import { bendingQuantities } from './bendingQuantities.js';
@@ -54,7 +54,7 @@ export function analyseBending(record: BendingColumns, piece: BendingPiece, opti
   const used = frame && given.travel ? { ...given, travel: travelWithoutFrame(given.travel, given.force, frame) } : given;
   const recorded = stressStrainKernel(used, lengths);
   const curve = { strain: recorded.strain, stress: recorded.stress };
-  const gauge = given.extension ? 'deflection' : 'strain';
+  const gauge = motionOf(given, pieceFirst) === 'extension' ? 'deflection' : 'strain';
   // a strain gauge reads strain itself
   const strainLength = recorded.basis !== 'travel' && gauge === 'strain' ? 1 : recorded.strainLength;
   const survey = surveyRecord(given);

@@ -4,7 +4,6 @@ import {
   requireOptions,
   LARGEST_READING,
   requireColumn,
-  InputError,
   type Section,
   type SectionShape,
   type TensionRecord,
@@ -16,6 +15,7 @@ import {
   type FrameMotion,
   requireChord,
   requireModulusOptions,
+  requireMotion,
   shearDeflectionShare,
   type ModulusOptions,
   type PieceLengths,
@@ -167,7 +167,6 @@ export function requireBendingRecord(from: string, record: BendingColumns): Tens
     ...column('travel', 'travel'),
     ...column('time', 'time'),
   };
-  if (!checked.extension && !checked.strain && !checked.travel)
-    throw new InputError(from, 'record', 'missing', 'must have deflection, strain or travel', Object.keys(record).join(', '));
+  requireMotion(from, checked, record, 'deflection');
   return checked;
 }

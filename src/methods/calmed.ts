@@ -1,5 +1,6 @@
 import { soundLength, type TensionRecord } from '../base/index.js';
 import { cubicFit, horner, lineFit, maximumIndex, slidingSlope } from '../numeric/index.js';
+import { LEAST_READINGS, motionOf, ofPiece } from '../record/index.js';
 import type { TensionTask } from './tensionModel.js';
 import type { KnownNoise } from './tensionNoise.js';
 
@@ -51,8 +52,9 @@ export function calmed(task: TensionTask, noise: KnownNoise): TensionTask {
     stays.fill(1, line.last + 1, line.last + 1 + 2 * half);
   }
   const smooth = (column: Float64Array | undefined, level: number): Float64Array | undefined => {
-    if (!column) return undefined;
-    const sound = column.subarray(0, soundLength(column));
+    const sound = column?.subarray(0, soundLength(column));
+    // in an empty column nothing stands out
+    if (!column || !sound || sound.length < LEAST_READINGS) return undefined;
     const { value } = slidingSlope(sound, half);
     for (let i = 0; i < column.length; i += 1) if (!(Math.abs(value[i]! - column[i]!) <= CORNER * level)) stays[i] = 1;
     return value;
@@ -66,7 +68,7 @@ export function calmed(task: TensionTask, noise: KnownNoise): TensionTask {
   });
   const quiet: TensionRecord = { ...record, ...(Object.fromEntries(columns) as Partial<TensionRecord>) };
   const { numbers } = task;
-  straightened(quiet.force, (quiet.extension ?? quiet.strain ?? quiet.travel)!, task);
+  straightened(quiet.force, quiet[motionOf(quiet, ofPiece)]!, task);
   const lowest = numbers.yielding?.ok === true ? numbers.yielding.lower.index : undefined;
   for (const at of [numbers.maximumSample, lowest]) if (at !== undefined) rounded(quiet.force, at, noise.force);
   return { ...task, record: quiet, top: maximumIndex(quiet.force) };

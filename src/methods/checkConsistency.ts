@@ -10,6 +10,7 @@ import {
   type TensionColumns,
 } from '../base/index.js';
 import { requireRecord } from '../curve/index.js';
+import { motionOf, ofPiece } from '../record/index.js';
 import { barbaLinks, elongationLinks, hardnessLink, neckingLink } from './consistencyLinks.js';
 import { elasticEnergyLink, workLink } from './energyLinks.js';
 import type { TensionResult } from './TensionResult.js';
@@ -107,12 +108,14 @@ function requireHardness({ value, standardUncertainty = 0, ...rest }: NonNullabl
 
 /** The links of the record; with an extensometer and travel together no single column holds the motion. */
 function recordLinks(result: TensionResult, record: TensionColumns): ConsistencyLink[] {
-  const { force, travel, extension, strain } = requireRecord(FROM, record);
+  const checked = requireRecord(FROM, record);
   const byTravel = result.extensionBasis === 'travel';
-  const moved = byTravel ? travel : (extension ?? strain?.map((e) => e * result.strainLength));
-  if (result.extensionBasis === 'extensometer-then-travel' || !moved) return [];
+  const column = byTravel ? 'travel' : motionOf(checked, ofPiece);
+  const motion = checked[column];
+  if (result.extensionBasis === 'extensometer-then-travel' || !motion || byTravel !== (column === 'travel')) return [];
+  const moved = column === 'strain' ? motion.map((e) => e * result.strainLength) : motion;
   const { frameCompliance } = result.provenance.options;
-  return workLink(result, force, moved, byTravel && typeof frameCompliance === 'number' ? frameCompliance : 0);
+  return workLink(result, checked.force, moved, byTravel && typeof frameCompliance === 'number' ? frameCompliance : 0);
 }
 
 /**

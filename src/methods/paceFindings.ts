@@ -1,7 +1,7 @@
 import { finding, type Finding, type StressStrainCurve, type TensionRecord } from '../base/index.js';
 import type { ElasticLine } from '../curve/index.js';
 import { lineFit } from '../numeric/index.js';
-import type { Pause } from '../record/index.js';
+import { motionOf, ofDrive, type Pause } from '../record/index.js';
 import type { LineNumbers } from './lineKernel.js';
 import type { StrengthAtExtension, YieldStrength } from './TensionResult.js';
 
@@ -32,7 +32,7 @@ function unevenness(motion: Float64Array, time: Float64Array, first: number, las
 
 /** @internal A hand that pumps unevenly over the elastic window. */
 export function unevenFindings(record: TensionRecord, time: Float64Array, { first, last }: ElasticLine): Finding[] {
-  const motion = record.travel ?? record.extension ?? record.strain;
+  const motion = record[motionOf(record, ofDrive)];
   const variation = motion && unevenness(motion, time, first, last);
   if (variation === undefined || variation <= UNEVEN[0]) return [];
   return [finding('uneven-loading', { variation: 100 * variation }, variation > UNEVEN[1] ? { severity: 'caution' } : {})];

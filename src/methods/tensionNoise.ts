@@ -1,6 +1,6 @@
 import { soundLength } from '../base/index.js';
 import { noiseLevel, type RandomNumbers } from '../numeric/index.js';
-import { resolution } from '../record/index.js';
+import { motionOf, ofPiece, resolution } from '../record/index.js';
 import { noiseDrift } from './noiseDrift.js';
 import type { TensionTask } from './tensionModel.js';
 import type { RecordNoise } from './tensionUncertainty.js';
@@ -65,8 +65,9 @@ function stepNoise(column: Float64Array, beyond: number): number {
 export function tensionNoise(task: TensionTask, given: RecordNoise): KnownNoise {
   const { record, recorded, numbers, lengths } = task;
   const { line } = numbers;
-  const column = record.extension ?? record.strain ?? record.travel!;
-  const per = !record.extension && record.strain ? lengths.extensometerLength : 1;
+  const motion = motionOf(record, ofPiece);
+  const column = record[motion]!;
+  const per = motion === 'strain' ? lengths.extensometerLength : 1;
   const beyond = Math.min(numbers.highest + 1, soundLength(column));
   let force = noiseLevel(record.force, 0, beyond);
   let displacement = per * noiseLevel(column, 0, beyond);

@@ -2,7 +2,6 @@ import {
   requireBetween,
   requireColumn,
   requireNonNegative,
-  requireObject,
   requireOptions,
   InputError,
   type TensionColumns,
@@ -11,6 +10,7 @@ import {
 import { maximumIndex } from '../numeric/index.js';
 import { STANDING, type ClockSurvey } from './clock.js';
 import { motionOf, ofDrive } from './motionOf.js';
+import { requireColumns } from './requireColumns.js';
 import { DURATION, findPausesKernel, SHARE, type Pause } from './pauseSearch.js';
 
 /** Options of {@link findPauses}. */
@@ -55,20 +55,16 @@ export function pausesOf(record: TensionRecord, clock: ClockSurvey | undefined, 
  */
 export function findPauses(record: TensionColumns, options: PauseOptions = {}): Pause[] {
   const from = 'findPauses';
-  requireObject(from, 'record', record);
-  const force = requireColumn(from, 'record.force', record.force, { least: 2 });
-  const length = force.length;
-  const time = requireColumn(from, 'record.time', record.time, { length });
-  const name = motionOf(record, ofDrive);
-  const motion = requireColumn(from, `record.${name}`, record[name], { length, endsEarly: name !== 'travel' });
-  // the other columns are not used, but a record that is none is refused
-  for (const other of ['extension', 'strain', 'transverseStrain'] as const)
-    if (record[other] !== undefined) requireColumn(from, `record.${other}`, record[other], { length, endsEarly: true });
+  const checked = requireColumns(from, record);
+  const { force } = checked;
+  const time = requireColumn(from, 'record.time', checked.time);
+  const name = motionOf(checked, ofDrive);
+  const motion = requireColumn(from, `record.${name}`, checked[name], { endsEarly: true });
   requireOptions(from, options, ['share', 'duration']);
   const share = requireBetween(from, 'options.share', options.share ?? SHARE, 0, 1);
   const least = requireNonNegative(from, 'options.duration', options.duration ?? DURATION);
 
-  for (let i = 1; i < length; i += 1)
+  for (let i = 1; i < force.length; i += 1)
     if (time[i]! < time[i - 1]!) throw new InputError(from, `record.time[${i}]`, 'not-increasing', 'must not go back', time[i]);
   return findPausesKernel(force, motion, time, maximumIndex(force), share, least);
 }

@@ -44,6 +44,8 @@ export { decodeBytes, findWidth } from './decodeText.js';
 /** @internal */
 export { pausesOf } from './findPauses.js';
 /** @internal */
+export { LEAST_READINGS, motionOf, ofDrive, ofPiece } from './motionOf.js';
+/** @internal */
 export { repairRecordKernel, requireRepairs } from './repairRecord.js';
 /** @internal */
 export { requireColumns } from './requireColumns.js';

@@ -1,8 +1,8 @@
-import { finding, type ColumnName, type Finding, type TensionRecord } from '../base/index.js';
+import { finding, soundLength, type ColumnName, type Finding, type TensionRecord } from '../base/index.js';
 import { channelLag } from './channelLag.js';
 import type { Drop } from './drops.js';
 import { findJumps } from './jumps.js';
-import { ofDrive } from './motionOf.js';
+import { LEAST_READINGS, ofDrive, ofPiece } from './motionOf.js';
 import type { RecordOutline } from './recordOutline.js';
 import type { MotionSurvey } from './surveyRecord.js';
 
@@ -50,6 +50,15 @@ function jumpFindings(record: TensionRecord, outline: RecordOutline): Finding[] 
   });
 }
 
+/** Extensometers that were logged and read nothing. */
+const emptyFindings = ({ force: { length }, ...columns }: TensionRecord): Finding[] =>
+  ofPiece.flatMap((column) => {
+    const values = columns[column];
+    return values && length > LEAST_READINGS && soundLength(values) < LEAST_READINGS
+      ? [finding('channel-empty', { column }, { range: [0, length - 1] })]
+      : [];
+  });
+
 /** @internal Doubts about the motion: slips, reversals, jumps, a lag, repeated samples, an extensometer that ends early. */
 export function motionFindings(
   record: TensionRecord,
@@ -66,8 +75,8 @@ export function motionFindings(
   if (lag) found.push(finding('channels-out-of-step', { ...lag }));
   if (repeated > most * n) found.push(finding('samples-repeated', { share: (100 * repeated) / n }));
   if (backward > 0) found.push(finding('extension-goes-back', { column, count: backward, largest }));
-  if (end < 2 && n > 2) found.push(finding('channel-empty', { column }, { range: [0, n - 1] }));
-  else if (end < n && column !== 'travel')
+  found.push(...emptyFindings(record));
+  if (end >= LEAST_READINGS && end < n && column !== 'travel')
     found.push(finding('extensometer-taken-off', { column, sample: end, reading: record[column]![end - 1]! }, { range: [end, n - 1] }));
   return found;
 }

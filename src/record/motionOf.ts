@@ -1,4 +1,4 @@
-import type { TensionColumns } from '../base/index.js';
+import { soundLength, type TensionRecord } from '../base/index.js';
 
 /** @internal A column of motion. */
 export type MotionColumn = 'extension' | 'strain' | 'travel';
@@ -11,6 +11,17 @@ export const ofDrive = ['travel', 'extension', 'strain'] as const satisfies read
 /** @internal What the piece did: an extensometer tells it, and the strain of a result is by it; travel holds frame and grips too. */
 export const ofPiece = ['extension', 'strain', 'travel'] as const satisfies readonly MotionColumn[];
 
-/** @internal The first column of motion, in one of these orders, that a record has; the last of the order where it has none. */
-export const motionOf = (record: TensionColumns, order: typeof ofDrive | typeof ofPiece): MotionColumn =>
-  order.find((column) => record[column]) ?? order[2];
+/** @internal Fewer readings are no motion: a channel that was logged but not connected, or died at once. */
+export const LEAST_READINGS = 2;
+
+/**
+ * @internal The first column of motion of a checked record, in one of these orders, that holds enough readings; where none does, the first that
+ * there is, and the last of the order where there is none.
+ */
+export function motionOf(record: TensionRecord, order: typeof ofDrive | typeof ofPiece): MotionColumn {
+  const sound = (column: MotionColumn): boolean => {
+    const values = record[column];
+    return values !== undefined && soundLength(values) >= LEAST_READINGS;
+  };
+  return order.find(sound) ?? order.find((column) => record[column]) ?? order[2];
+}

@@ -6,7 +6,7 @@ import { figure } from './figureStyle.js';
 import { plane, type Place } from './plane.js';
 import { shownTo, type FigureOptions } from './presentation.js';
 import { requireMade } from './requireMade.js';
-import { FORCE } from './shownUnit.js';
+import { FORCE, SMALL_FORCE } from './shownUnit.js';
 import { thinned } from './thinned.js';
 
 const FROM = 'calibrationFigures';
@@ -64,11 +64,11 @@ export function calibrationFigures(
   const even = made.residuals.every((one) => Math.abs(one) <= 5 * deviation);
   const rest = plane(show, along, {
     title: say('Reference less calibration'),
-    metric: 'N',
+    metric: SMALL_FORCE,
     ...extentOf([made.residuals, [0], even ? [-deviation, deviation] : []], 0.12),
   });
   const across = (y: number): Place[] => [[along.from, y], [along.to, y]]; // prettier-ignore
-  const said = { points: made.points, degree: made.degree, deviation: value(made.residualStandardDeviation, 'N', 3) };
+  const said = { points: made.points, degree: made.degree, deviation: value(made.residualStandardDeviation, SMALL_FORCE, 3) };
   return {
     line: figure(show, say('Calibration'), say('Calibration of degree {degree} through {points} pairs.', said), [
       line.line({ x, y: fitted }, { color: colours.curve, strokeWidth: 1.5 }),

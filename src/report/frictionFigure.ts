@@ -4,7 +4,7 @@ import type { Figure } from './Figure.js';
 import { figure } from './figureStyle.js';
 import { plane, type Place } from './plane.js';
 import { shownTo, type FigureOptions } from './presentation.js';
-import { FORCE } from './shownUnit.js';
+import { FORCE, SMALL_FORCE } from './shownUnit.js';
 import { largest } from './thinned.js';
 
 /**
@@ -38,7 +38,7 @@ export function frictionFigure(runs: EqualPressureRuns | EqualForceRuns, cylinde
   const { path, marks } = plane(
     show,
     { title: say('Force F'), metric: FORCE, from: 0, to: end },
-    { title: say('Friction'), metric: 'N', ...extentOf([friction, [0], fitted ? [fitted(0), fitted(end)] : []], 0.08) },
+    { title: say('Friction'), metric: SMALL_FORCE, ...extentOf([friction, [0], fitted ? [fitted(0), fitted(end)] : []], 0.08) },
   );
   return figure(
     show,
@@ -46,7 +46,7 @@ export function frictionFigure(runs: EqualPressureRuns | EqualForceRuns, cylinde
     fitted
       ? say('Friction at {steps} steps: {constant} and {share} of the force.', {
           steps: friction.length,
-          constant: value(constantPart!, 'N', 3),
+          constant: value(constantPart!, SMALL_FORCE, 3),
           share: percent(proportionalPart!),
         })
       : say('Friction at {steps} steps.', { steps: friction.length }),

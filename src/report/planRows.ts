@@ -15,9 +15,6 @@ export interface PlanRow {
   readonly unit: string;
 }
 
-/** @internal How the speed of a crosshead is shown [mm/s]. */
-export const SPEED: MetricUnit = { unit: 'mm/min', factor: 60 };
-
 /** @internal A row: its name, its value as text, the unit as shown. */
 export type Row = readonly [name: string, text: string | undefined, unit: string];
 

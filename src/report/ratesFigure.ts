@@ -3,11 +3,9 @@ import type { Figure } from './Figure.js';
 import { figure } from './figureStyle.js';
 import { plane } from './plane.js';
 import type { Presentation } from './presentation.js';
-import { type MetricUnit } from './shownUnit.js';
+import { STRAIN_RATE } from './shownUnit.js';
 import type { TensionOrCurve } from './TensionOrCurve.js';
 import { largest } from './thinned.js';
-
-const THOUSANDTHS: MetricUnit = { unit: '10⁻³ s⁻¹', factor: 1e3 };
 
 /** @internal Strain rate over time, with the highest rates of ISO 6892-1 method B where they are near. */
 export function ratesFigure({ rates }: TensionOrCurve, show: Presentation): Figure | undefined {
@@ -20,7 +18,7 @@ export function ratesFigure({ rates }: TensionOrCurve, show: Presentation): Figu
   const { line, path } = plane(
     show,
     { title: say('Time t'), metric: 's', from: 0, to: end },
-    { title: say('Strain rate'), metric: THOUSANDTHS, from: 0, to: 1.1 * top },
+    { title: say('Strain rate'), metric: STRAIN_RATE, from: 0, to: 1.1 * top },
   );
   return figure(
     show,

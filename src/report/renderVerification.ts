@@ -6,7 +6,7 @@ import { html } from './html.js';
 import { htmlPage, requirePaper, type Paper } from './htmlPage.js';
 import { cautionsPart, inventedBox, labelled, outside, tableOf } from './pageParts.js';
 import { presentation, presentationOptions, type PresentationOptions } from './presentation.js';
-import { FORCE } from './shownUnit.js';
+import { FORCE, SMALL_FORCE } from './shownUnit.js';
 
 /** Options of {@link renderVerification}. */
 export interface RenderVerificationOptions extends PresentationOptions {
@@ -74,7 +74,7 @@ export function renderVerification(verification: ForceVerificationResult, option
           say('Force that was held'),
           held === 'true' ? say('the true one; the indicator was read') : say('the indicated one; the reference was read'),
         ],
-        [say('Resolution r'), value(resolution, 'N', 3)],
+        [say('Resolution r'), value(resolution, SMALL_FORCE, 3)],
         [say('Falling forces'), fallingVerified ? say('verified too') : say('not verified')],
       ])}
       ${tableOf({

@@ -47,8 +47,8 @@ export const shearPage: MethodPage<ShearResult> = {
   ],
   howFound: ({ piece, area, maximumForce, maximumIndex: at }, { say, value }) => [
     at === undefined
-      ? say('Maximum force: as given, {force}.', { force: value(maximumForce.value, 'N', 5) })
-      : say('Maximum force: sample {sample}, {force}.', { sample: at, force: value(maximumForce.value, 'N', 5) }),
+      ? say('Maximum force: as given, {force}.', { force: value(maximumForce.value, FORCE, 5) })
+      : say('Maximum force: sample {sample}, {force}.', { sample: at, force: value(maximumForce.value, FORCE, 5) }),
     say('Shear strength: maximum force over {planes} × {area}.', { planes: piece.planes, area: value(area.value, 'mm²', 5) }),
     say(
       'No shear modulus is derived: the travel holds bending, indentation and the tool. Fixtures differ by about a tenth (common practice).',

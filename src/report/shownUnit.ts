@@ -23,9 +23,21 @@ export function shownUnit(symbol: string, unit: BaseUnit | undefined): MetricUni
 
 /** @internal How forces [N] are shown where no quantity says it: on axes and in sentences. */
 export const FORCE = shownUnit('F', 'N');
-/** @internal The same of slopes of elastic lines [MPa]. */
+/** @internal How small forces [N] are shown: what a reading resolves, friction, what a fit leaves over. */
+export const SMALL_FORCE: MetricUnit = { unit: 'N', factor: 1 };
+/** @internal How rates of the force [N/s] are shown. */
+export const FORCE_RATE: MetricUnit = { unit: 'kN/s', factor: FORCE.factor };
+/** @internal How slopes of elastic lines [MPa] are shown. */
 export const SLOPE = shownUnit('mE', 'MPa');
 /** @internal The same of strains and of shares [1]. */
 export const SHARE = shownUnit('e', '1');
 /** @internal The same of oil pressures [MPa]. */
 export const PRESSURE: MetricUnit = { unit: 'bar', factor: convert(1, 'MPa', 'bar') };
+/** @internal The same of their rates [MPa/s]. */
+export const PRESSURE_RATE: MetricUnit = { unit: 'bar/s', factor: PRESSURE.factor };
+/** @internal The same of speeds of the crosshead [mm/s]. */
+export const SPEED: MetricUnit = { unit: 'mm/min', factor: 60 };
+/** @internal The same of energies [N·mm]. */
+export const ENERGY: MetricUnit = { unit: 'J', factor: 1e-3 };
+/** @internal The same of strain rates [1/s] on axes. */
+export const STRAIN_RATE: MetricUnit = { unit: '10⁻³ s⁻¹', factor: 1e3 };

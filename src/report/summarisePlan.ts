@@ -1,12 +1,10 @@
 import { requireOptions } from '../base/index.js';
 import type { BendingPlan, BrinellPlan, ShearPlan, TensionPlan, TestPlan } from '../planning/index.js';
-import { forceRows, rowMaker, SPEED, type PlanRow, type RowMaker } from './planRows.js';
+import { forceRows, rowMaker, type PlanRow, type RowMaker } from './planRows.js';
 import { presentation, presentationOptions, type Presentation, type PresentationOptions } from './presentation.js';
 import { requirePlan } from './requirePlan.js';
-import { FORCE, type MetricUnit } from './shownUnit.js';
+import { FORCE_RATE, SPEED } from './shownUnit.js';
 import { tensionPlanRows } from './tensionPlanRows.js';
-
-const FORCE_RATE: MetricUnit = { unit: 'kN/s', factor: FORCE.factor };
 
 const brinellRows = (plan: BrinellPlan, { under, one, span, words }: RowMaker): PlanRow[] =>
   under('Test', [

@@ -1,11 +1,8 @@
 import type { Phrase } from '../languages/index.js';
 import type { SpeedStage, TensionPlan } from '../planning/index.js';
-import { forceRows, SPEED, type PlanRow, type Row, type RowMaker } from './planRows.js';
+import { forceRows, type PlanRow, type Row, type RowMaker } from './planRows.js';
 import type { Presentation } from './presentation.js';
-import { FORCE, PRESSURE, SLOPE, shownUnit, type MetricUnit } from './shownUnit.js';
-
-const PRESSURE_RATE: MetricUnit = { unit: 'bar/s', factor: PRESSURE.factor };
-const ENERGY: MetricUnit = { unit: 'J', factor: 1e-3 };
+import { ENERGY, FORCE, PRESSURE_RATE, SLOPE, SPEED, shownUnit } from './shownUnit.js';
 
 /** @internal How the rates of a plan are called. */
 export const controlNames: Readonly<Record<TensionPlan['control'], Phrase>> = {

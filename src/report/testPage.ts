@@ -9,6 +9,7 @@ import { bullets, cautionsPart, inventedBox, labelled, pictureOf, provenancePart
 import { pageOf } from './pageOf.js';
 import type { Presentation } from './presentation.js';
 import type { FurtherFigure, RenderOptions } from './RenderOptions.js';
+import { FORCE } from './shownUnit.js';
 import { summarise, type SummaryOptions, type SummaryRow } from './summarise.js';
 import { hasPiece } from './TensionOrCurve.js';
 import { whatIfTable } from './whatIfTable.js';
@@ -27,7 +28,10 @@ function calibrationRows(known: Single['test']['forceCalibration'], show: Presen
     ['Force verified on', date],
     ['Interval of verification', intervalMonths === undefined ? undefined : show.say('{months} months', { months: intervalMonths })],
     ['Class of the force', forceClass === undefined ? undefined : String(forceClass)],
-    ['Forces verified', range && show.say('{low} to {high}', { low: show.value(range[0], 'N', 4), high: show.value(range[1], 'N', 4) })],
+    [
+      'Forces verified',
+      range && show.say('{low} to {high}', { low: show.value(range[0], FORCE, 4), high: show.value(range[1], FORCE, 4) }),
+    ],
   ];
 }
 

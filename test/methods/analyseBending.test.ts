@@ -315,6 +315,7 @@ test('wrong arguments are refused by name, before any work', () => {
   expect(refusal(() => analyseBending({ force: [0, 1] }, piece))).toBe('missing record');
   expect(refusal(() => analyseBending({ force: [0, 1], extension: [0, 1] } as never, piece))).toBe('unknown-option record.extension');
   expect(refusal(() => analyseBending({ force: [0, 1], deflection: [0, 1, 2] }, piece))).toBe('unequal-lengths record.deflection');
+  expect(refusal(() => analyseBending({ force: [0, 1, 2], deflection: [0, NaN, NaN] }, piece))).toBe('too-few record.deflection');
   expect(refusal(() => analyseBending({ force: [0, NaN], deflection: [0, 1] }, piece))).toBe('not-finite record.force[1]');
   const option = (options: object) => refusal(() => analyseBending(record, piece, options));
   expect(option({ chord: [0.0025, 0.0005] })).toBe('out-of-range options.chord[1]');

@@ -250,6 +250,36 @@ describe('coverage of the truth, 40 tests of each kind', () => {
   });
 });
 
+describe('an extensometer that was logged and read nothing', () => {
+  const { record: without, piece: tested, options: doubts } = uncertainTest('steel, travel less the frame', 7);
+  const { force } = without;
+  const nothing = force.map(() => NaN);
+  const once = nothing.map((x, i) => (i === 0 ? 0 : x));
+  /** A result but for the hash of its columns and what is said of the empty one. */
+  const rest = (columns: object) => {
+    const { findings, provenance, ...others } = analyseTension({ ...without, ...columns }, tested, doubts);
+    return toJson({ ...others, findings: findings.filter(({ code }) => code !== 'channel-empty'), options: provenance.options });
+  };
+
+  test.each([
+    ['extension', nothing],
+    ['extension', once],
+    ['strain', nothing],
+    ['strain', once],
+  ] as const)('%s: the result is that of travel alone, its uncertainty too; the empty channel is said', (column, values) => {
+    const { uncertainty, findings, extensionBasis } = analyseTension({ ...without, [column]: values }, tested, doubts);
+    expect(extensionBasis).toBe('travel');
+    expect(findings.filter(({ code }) => code === 'channel-empty').map((one) => one.values)).toEqual([{ column }]);
+    expect(uncertainty!['Rp0.2']!.standardUncertainty).toBeGreaterThan(0);
+    expect(rest({ [column]: values })).toBe(rest({}));
+  });
+
+  test('beside a strain that was read, the strain counts', () => {
+    const strain = without.travel!.map((x) => x / 48);
+    expect(rest({ strain, extension: once })).toBe(rest({ strain }));
+  });
+});
+
 describe('refusals', () => {
   const refused = (uncertainty: object) => refusal(() => analyseTension(record, piece, { uncertainty }));
   test.each<[string, object]>([

@@ -440,10 +440,16 @@ describe('doubts about the motion', () => {
       { code: 'extensometer-taken-off', values: { column: 'extension', sample: 60, reading: 0.59 }, range: [60, 100] },
     ]);
     expect(found({ travel: straight }, { end: 60 })).toEqual([]);
-    for (const end of [0, 1])
-      expect(found({}, { column: 'extension', end })).toEqual([
-        { code: 'channel-empty', values: { column: 'extension' }, range: [0, 100] },
-      ]);
+    for (const column of ['extension', 'strain'])
+      for (const end of [0, 1])
+        expect(found({ travel: straight, [column]: straight.map((x, i) => (i < end ? x : NaN)) })).toEqual([
+          { code: 'channel-empty', values: { column }, range: [0, 100] },
+        ]);
+    const none = straight.map(() => NaN);
+    expect(found({ extension: none, strain: none }, { column: 'extension', end: 0 }).map(({ values }) => values)).toEqual([
+      { column: 'extension' },
+      { column: 'strain' },
+    ]);
     expect(found({ extension: straight }, { column: 'extension', end: 2 }).map(({ code }) => code)).toEqual(['extensometer-taken-off']);
   });
 });

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { analyseBrinell, analyseCurve, analyseTension, fromJson, toJson, type TensionResult } from '../../src/index.js';
+import { analyseBrinell, analyseCurve, analyseShear, analyseTension, fromJson, toJson, type TensionResult } from '../../src/index.js';
 import { chinese, french, german } from '../../src/languages/index.js';
 import { drawFigures } from '../../src/render/index.js';
 import { budgetFigure, decisionFigure, figures, renderHtml, summarise, type AskedDecision } from '../../src/report/index.js';
@@ -146,6 +146,24 @@ describe('a curve without a piece', () => {
   test('without the curve it is refused by its path', () => {
     for (const made of [renderHtml, figures, summarise])
       expect(refusal(() => made({ method: 'tension' } as unknown as TensionResult))).toBe('missing result.curve');
+  });
+});
+
+describe('a sentence says a force in the unit of the table above it', () => {
+  const conditions = { forceCalibration: { certificate: 'C-1', date: '2026-01-05', range: [2000, 20_000] as const } };
+  const sheared = analyseShear({ maximumForce: 12_000 }, { diameter: 5, planes: 2 }, { test: conditions });
+
+  test('in kN', () => {
+    const page = flat(renderHtml(sheared));
+    expect(page).toContain('Maximum force: as given, 12 kN.');
+    expect(page).toContain('Forces verified 2 kN to 20 kN');
+  });
+
+  test('in lbf', () => {
+    const page = flat(renderHtml(sheared, { units: 'in-lb' }));
+    // 12 000 N / 4.4482216 N
+    expect(page).toContain('Maximum force: as given, 2697.7 lbf.');
+    expect(page).toContain('Forces verified 449.6 lbf to 4496 lbf');
   });
 });
 
