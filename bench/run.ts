@@ -8,7 +8,7 @@ import { writeFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { fitModulusKernel } from '../src/curve/index.js';
 import { windowSearch } from '../src/curve/windowSearch.js';
-import { analyseTension, sectionFromArea, type TensionRecord } from '../src/index.js';
+import { analyseTension, monteCarloTensionTrials, sectionFromArea, type TensionRecord } from '../src/index.js';
 import { columnsHash } from '../src/methods/columnsHash.js';
 import { drawFigure } from '../src/render/index.js';
 import { everyWindow } from './everyWindow.js';
@@ -125,6 +125,24 @@ for (const n of [1e3, 1e4, 1e5, 1e6]) {
   drawn.push({ what: 'analyseTension', n, ms: whole }, ...(numpy ? [{ what: 'NumPy script', n, ms: numpy['ms']! }] : []));
   console.log(
     `| ${n} | ${ratio(whole / one)} | ${ratio(search / one)} | ${ratio(hash / one)} | ${ratio((whole - search - hash) / one)} | ${numpy ? ratio(numpy['ms']! / whole) : none} |`,
+  );
+}
+console.log('\n## Trials of a Monte Carlo run over a record of 1000 samples, search and all\n');
+console.log('| kind of curve | seconds for 10 000 | of processor time | trial / pass | trial / analyseTension |');
+console.log('| --- | --- | --- | --- | --- |');
+for (const scenario of ['steel', 'aluminium', 'yield point'] as const) {
+  const curve = knownCurve(scenario, 1e3, 5);
+  const record: TensionRecord = { force: curve.stress.map((R) => R * AREA), extension: curve.strain.map((e) => e * LENGTH) };
+  const one = time(() => pass(curve.strain, curve.stress), times(1e3));
+  const whole = time(() => analyseTension(record, piece), 500);
+  const run = (trials: number) => monteCarloTensionTrials(record, piece, { uncertainty: { force: 0.005 }, trials });
+  run(1000);
+  const [start, used] = [performance.now(), process.cpuUsage()];
+  run(10_000);
+  const ms = performance.now() - start;
+  const { user, system } = process.cpuUsage(used);
+  console.log(
+    `| ${scenario} | ${(ms / 1e3).toFixed(1)} | ${((user + system) / 1e6).toFixed(1)} | ${ratio(ms / 1e4 / one)} | ${ratio(ms / 1e4 / whole)} |`,
   );
 }
 if (!hasPython) console.log('\npython3 with NumPy and SciPy was not found: not compared with it.');
