@@ -39,6 +39,8 @@ export { hockettSherby, type HockettSherbyParameters } from './hockettSherby.js'
 export { hollomon, type HollomonParameters } from './hollomon.js';
 export { ludwik, type LudwikParameters } from './ludwik.js';
 export { mixedLaw } from './mixedLaw.js';
+/** @internal */
+export { neckingByCurve } from './neckingByCurve.js';
 export { plasticStrainRatio, type SheetMeasures } from './plasticStrainRatio.js';
 export { plasticStrainRatioFromCurve, type RatioOptions, type SheetCurve, type StrainRatio } from './plasticStrainRatioFromCurve.js';
 export { rambergOsgood } from './rambergOsgood.js';

@@ -25,7 +25,7 @@ import {
   type YieldPoints,
   type YieldReason,
 } from '../curve/index.js';
-import { considere, fitHollomon, flowCurve, hasTrueCurve, trueCurve, type HollomonFit, type NeckingOnset } from '../hardening/index.js';
+import { fitHollomon, flowCurve, hasTrueCurve, neckingByCurve, trueCurve, type HollomonFit, type NeckingOnset } from '../hardening/index.js';
 import { cellMeans, maximumIndex } from '../numeric/index.js';
 import type { TensionSettings } from './tensionOptions.js';
 import { turned } from './turned.js';
@@ -119,7 +119,11 @@ function neckingOf({ strain, stress }: StressStrainCurve, maximum: number, end: 
   while (first > 0 && stress[first - 1]! >= least) first -= 1;
   while (last < end - 1 && stress[last + 1]! >= least) last += 1;
   if (last - first < 7 || !hasTrueCurve(strain, first, last)) return undefined;
-  return considere(trueCurve(meansOf({ strain, stress }, first, last)));
+  const { strain: means, stress: force } = meansOf({ strain, stress }, first, last);
+  const trueStrain = new Float64Array(means.length);
+  for (let i = 0; i < means.length; i += 1) trueStrain[i] = Math.log1p(means[i]!);
+  // the engineering stress is the force over the original area
+  return neckingByCurve(trueStrain, force);
 }
 
 const DEFINITIONS = ['offset', 'deviation', 'tangent', 'johnson'] as const;
