@@ -32,8 +32,10 @@ export function neckingCorner(x: Float64Array, y: Float64Array): Corner | undefi
   const span = x[n - 1]! - low;
   if (!(span > 0)) return undefined;
   let mean = 0;
-  for (let i = 0; i < n; i += 1) mean += y[i]! / n;
-  const about = y.map((one) => one - mean);
+  for (let i = 0; i < n; i += 1) mean += y[i]!;
+  mean /= n;
+  const about = new Float64Array(n);
+  for (let i = 0; i < n; i += 1) about[i] = y[i]! - mean;
   const sums = cornerSums(x, about, low, span);
   const restAt = (v: number): number => {
     const place = (v - low) / span;
@@ -62,7 +64,7 @@ export function neckingCorner(x: Float64Array, y: Float64Array): Corner | undefi
   if (!found) return undefined;
   const likelihoodAt = (v: number): number => {
     const rest = restAt(v);
-    return rest > least ? (rest / least) ** ((CORNER_PARAMETERS - n) / 2) : 1;
+    return rest > least ? Math.exp(((CORNER_PARAMETERS - n) / 2) * Math.log(rest / least)) : 1;
   };
   const endOf = (side: number): number => {
     let away = span / PLACES;
