@@ -1,4 +1,13 @@
-import { failure, InputError, requireOneOf, requireOptions, success, type CurveColumns, type Outcome, type StressStrainCurve } from '../base/index.js';
+import {
+  failure,
+  InputError,
+  requireOneOf,
+  requireOptions,
+  success,
+  type CurveColumns,
+  type Outcome,
+  type StressStrainCurve,
+} from '../base/index.js';
 import { lineFit } from '../numeric/index.js';
 import { aicc } from './aicc.js';
 import { fitShape, shapeKernel, uniformStrainOf, type FitOptions, type FitReason, type FitSummary } from './fitShape.js';

@@ -19,13 +19,7 @@ export function trueColumns(from: string, curve: CurveColumns, options: TrueCurv
   for (let i = first; i <= last; i += 1)
     // nothing is left of a length that shrank by itself
     if (sign * strain[i]! <= -1)
-      throw new InputError(
-        from,
-        `curve.strain[${i}]`,
-        'out-of-range',
-        sign === 1 ? 'must be above -1' : 'must be below 1',
-        strain[i]!,
-      );
+      throw new InputError(from, `curve.strain[${i}]`, 'out-of-range', sign === 1 ? 'must be above -1' : 'must be below 1', strain[i]!);
   return trueKernel({ strain: strain.subarray(first, last + 1), stress: stress.subarray(first, last + 1) }, sign);
 }
 
