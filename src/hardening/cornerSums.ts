@@ -22,9 +22,11 @@ const SINGULAR = 1e-13;
 
 /** Both columns by ascending x; as they are where they ascend. */
 function ascending(x: Float64Array, y: Float64Array): readonly [Float64Array, Float64Array] {
-  if (x.every((one, i) => i === 0 || one >= x[i - 1]!)) return [x, y];
-  const order = Uint32Array.from(x, (_, i) => i).sort((a, b) => x[a]! - x[b]!);
-  return [Float64Array.from(order, (i) => x[i]!), Float64Array.from(order, (i) => y[i]!)];
+  let i = 1;
+  while (i < x.length && x[i]! >= x[i - 1]!) i += 1;
+  if (i >= x.length) return [x, y];
+  const order = Uint32Array.from(x, (_, k) => k).sort((a, b) => x[a]! - x[b]!);
+  return [Float64Array.from(order, (k) => x[k]!), Float64Array.from(order, (k) => y[k]!)];
 }
 
 /** @internal The sums of a region that begins at `low` and is `span` wide. */

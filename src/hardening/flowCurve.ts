@@ -67,5 +67,6 @@ export function flowKernel({ strain, stress }: StressStrainCurve, modulus: numbe
     flow[n] = stress[i]!;
     n += 1;
   }
-  return { strain: plastic.slice(0, n), stress: flow.slice(0, n), leftOut: given - n, ...(first === undefined ? {} : { first }) };
+  const kept = (column: Float64Array): Float64Array => (n === given ? column : column.slice(0, n));
+  return { strain: kept(plastic), stress: kept(flow), leftOut: given - n, ...(first === undefined ? {} : { first }) };
 }

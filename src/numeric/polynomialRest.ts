@@ -10,9 +10,10 @@ export function polynomialRest(x: Float64Array, y: Float64Array, degree: number)
   mean /= n;
   const powers = Array<number>(2 * degree + 1).fill(0);
   const right = Array<number>(degree + 1).fill(0);
+  const per = 1 / scale;
   let yy = 0;
   for (let i = 0; i < n; i += 1) {
-    const u = (x[i]! - centre) / scale;
+    const u = (x[i]! - centre) * per;
     const v = y[i]! - mean;
     yy += v * v;
     let power = 1;
