@@ -103,19 +103,26 @@ export function spoiltByPauses({ strain, stress }: StressStrainCurve, pauses: Yi
   return spoilt;
 }
 
-/** The first peak after which the stress falls far enough and stays below it long enough. */
+/** Why there is none, where no number tells it. */
+const why = {
+  'no-fall': 'the stress does not fall by enough after a peak',
+  'ends-after-fall': 'the record ends before the fall is long enough to tell a yield point',
+  'fall-in-pause': 'the stress fell only while the crosshead stood still',
+};
+
+/** The first peak after which the stress falls far enough and stays below it long enough, and the noise that the fall stands out of. */
 function upperYield(
   curve: StressStrainCurve,
   task: YieldTask,
-  noise: number,
   spoilt: Uint8Array | undefined,
-): Outcome<{ peak: number; fallen: number }, UpperReason> {
+): Outcome<{ peak: number; fallen: number; noise: number }, UpperReason> {
   const { strain, stress } = curve;
   const least = LEAST_SHARE * stress[task.maximum]!;
-  const outOfNoise = noiseReach(task.end) * noise;
   let peak = 0;
   let fallen = -1;
   let within: UpperReason = 'no-fall';
+  // asked for by the first fall that is large enough: most curves have none
+  let noise: number | undefined;
   for (let i = 1; i < task.end; i += 1) {
     if (spoilt?.[i] === 1) {
       if (stress[i]! < stress[peak]! * (1 - task.minimumFall) && stress[peak]! >= least) within = 'fall-in-pause';
@@ -130,30 +137,24 @@ function upperYield(
     }
     const fall = stress[peak]! - value;
     if (fallen < 0 && stress[peak]! >= least && fall >= task.minimumFall * stress[peak]!) {
-      if (fall >= outOfNoise) fallen = i;
+      noise ??= task.end < NOISE_POINTS ? 0 : noiseLevel(stress, 0, task.end);
+      if (fall >= noiseReach(task.end) * noise) fallen = i;
       else if (within === 'no-fall') within = 'fall-within-noise';
     }
-    if (fallen >= 0 && strain[i]! - strain[peak]! >= task.minimumStrain) return success({ peak, fallen });
+    if (fallen >= 0 && strain[i]! - strain[peak]! >= task.minimumStrain) return success({ peak, fallen, noise: noise ?? 0 });
   }
   // a fall that was long enough has returned
   if (fallen >= 0) within = 'ends-after-fall';
-  const why = {
-    'no-fall': 'the stress does not fall by enough after a peak',
-    'ends-after-fall': 'the record ends before the fall is long enough to tell a yield point',
-    'fall-within-noise': `falls are within the noise of ${noise.toPrecision(3)} MPa`,
-    'fall-in-pause': 'the stress fell only while the crosshead stood still',
-  };
-  return failure(within, why[within]);
+  return failure(within, within === 'fall-within-noise' ? `falls are within the noise of ${(noise ?? 0).toPrecision(3)} MPa` : why[within]);
 }
 
 /** @internal {@link yieldPoints} on a checked curve. */
 export function yieldPointsKernel(curve: StressStrainCurve, task: YieldTask): Outcome<YieldPoints, YieldReason> {
   const { strain, stress } = curve;
-  const noise = task.end < NOISE_POINTS ? 0 : noiseLevel(stress, 0, task.end);
   const spoilt = spoiltByPauses(curve, task.pauses);
-  const found = upperYield(curve, task, noise, spoilt);
+  const found = upperYield(curve, task, spoilt);
   if (!found.ok) return found;
-  const { peak, fallen } = found;
+  const { peak, fallen, noise } = found;
   const range = yieldingRange(curve, { peak, fallen, end: task.end, noise, spoilt, lowerRule: task.lowerRule });
   if (!range) return failure('no-hardening-after', 'after its highest point the curve only falls: that is the maximum, not a yield point');
   const point = (index: number): YieldPoint => ({ stress: stress[index]!, strain: strain[index]! - task.strainShift, index });

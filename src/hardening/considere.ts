@@ -83,5 +83,8 @@ export function considere(curve: CurveColumns, options: ConsidereOptions = {}): 
       throw new InputError(from, 'options.law', 'wrong-type', 'must have stress and rate', options.law);
     return byLaw(options.law);
   }
-  return neckingByCurve(strain, stress);
+  return neckingByCurve(
+    strain,
+    stress.map((one, i) => one * Math.exp(-strain[i]!)),
+  );
 }

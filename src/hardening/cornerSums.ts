@@ -22,9 +22,11 @@ const SINGULAR = 1e-13;
 
 /** Both columns by ascending x; as they are where they ascend. */
 function ascending(x: Float64Array, y: Float64Array): readonly [Float64Array, Float64Array] {
-  if (x.every((one, i) => i === 0 || one >= x[i - 1]!)) return [x, y];
-  const order = Uint32Array.from(x, (_, i) => i).sort((a, b) => x[a]! - x[b]!);
-  return [Float64Array.from(order, (i) => x[i]!), Float64Array.from(order, (i) => y[i]!)];
+  let i = 1;
+  while (i < x.length && x[i]! >= x[i - 1]!) i += 1;
+  if (i >= x.length) return [x, y];
+  const order = Uint32Array.from(x, (_, k) => k).sort((a, b) => x[a]! - x[b]!);
+  return [Float64Array.from(order, (k) => x[k]!), Float64Array.from(order, (k) => y[k]!)];
 }
 
 /** @internal The sums of a region that begins at `low` and is `span` wide. */
@@ -36,19 +38,41 @@ export function cornerSums(strain: Float64Array, force: Float64Array, low: numbe
   const right = new Float64Array(RIGHT * (n + 1));
   let sum = 0;
   let squares = 0;
-  for (let i = 0; i < n; i += 1) {
+  // the sums in variables of the loops: to read each one back from its column would cost more than to add to it
+  let [p1, p2, p3, p4, p5, p6, q1, q2, q3] = [0, 0, 0, 0, 0, 0, 0, 0, 0];
+  for (let i = 0, at = LEFT; i < n; i += 1, at += LEFT) {
     const a = (x[i]! - low) / span;
+    const aa = a * a;
+    const aaa = aa * a;
     const value = y[i]!;
     place[i] = a;
     sum += value;
     squares += value * value;
-    for (let k = 0, power = 1, at = LEFT * i; k < 7; k += 1, power *= a) left[at + LEFT + k] = left[at + k]! + power;
-    for (let k = 7, power = value, at = LEFT * i; k < LEFT; k += 1, power *= a) left[at + LEFT + k] = left[at + k]! + power;
+    left[at] = i + 1;
+    left[at + 1] = p1 += a;
+    left[at + 2] = p2 += aa;
+    left[at + 3] = p3 += aaa;
+    left[at + 4] = p4 += aa * aa;
+    left[at + 5] = p5 += aa * aaa;
+    left[at + 6] = p6 += aaa * aaa;
+    left[at + 7] = sum;
+    left[at + 8] = q1 += value * a;
+    left[at + 9] = q2 += value * aa;
+    left[at + 10] = q3 += value * aaa;
   }
-  for (let i = n - 1; i >= 0; i -= 1) {
+  let [r1, r2, r3, r4, s0, s1, s2] = [0, 0, 0, 0, 0, 0, 0];
+  for (let i = n - 1, at = RIGHT * i; i >= 0; i -= 1, at -= RIGHT) {
     const b = 1 - place[i]!;
-    for (let k = 0, power = 1, at = RIGHT * i; k < 5; k += 1, power *= b) right[at + k] = right[at + RIGHT + k]! + power;
-    for (let k = 5, power = y[i]!, at = RIGHT * i; k < RIGHT; k += 1, power *= b) right[at + k] = right[at + RIGHT + k]! + power;
+    const bb = b * b;
+    const value = y[i]!;
+    right[at] = n - i;
+    right[at + 1] = r1 += b;
+    right[at + 2] = r2 += bb;
+    right[at + 3] = r3 += bb * b;
+    right[at + 4] = r4 += bb * bb;
+    right[at + 5] = s0 += value;
+    right[at + 6] = s1 += value * b;
+    right[at + 7] = s2 += value * bb;
   }
   return { place, left, right, sum, squares };
 }
@@ -61,13 +85,10 @@ export function cornerAt(
   { place, left, right, sum, squares }: CornerSums,
   w: number,
 ): { readonly height: number; readonly rest: number } | undefined {
-  // how many places lie before w
-  let from = 0;
-  for (let to = place.length; from < to;) {
-    const middle = (from + to) >> 1;
-    if (place[middle]! < w) from = middle + 1;
-    else to = middle;
-  }
+  // how many places lie before w: about this share of them, since a record goes through its region evenly
+  let from = Math.floor(w * place.length);
+  while (from < place.length && place[from]! < w) from += 1;
+  while (from > 0 && place[from - 1]! >= w) from -= 1;
   const at = LEFT * from;
   const p0 = left[at]!;
   const p1 = left[at + 1]!;

@@ -1,7 +1,16 @@
-import { failure, InputError, requireOneOf, requireOptions, success, type CurveColumns, type Outcome } from '../base/index.js';
+import {
+  failure,
+  InputError,
+  requireOneOf,
+  requireOptions,
+  success,
+  type CurveColumns,
+  type Outcome,
+  type StressStrainCurve,
+} from '../base/index.js';
 import { lineFit } from '../numeric/index.js';
 import { aicc } from './aicc.js';
-import { fitShape, uniformStrainOf, type FitOptions, type FitReason, type FitSummary } from './fitShape.js';
+import { fitShape, shapeKernel, uniformStrainOf, type FitOptions, type FitReason, type FitSummary } from './fitShape.js';
 import { flowRange } from './flowRange.js';
 import type { HollomonParameters } from './hollomon.js';
 import { lawPoints, projected, type LawPoints, type LawShape } from './lawShape.js';
@@ -53,6 +62,10 @@ export const hollomonShape: LawShape<Name> = {
   },
   flat: ([K, n]) => !(K! > 0) || !(n! > NO_EXPONENT),
 };
+
+/** @internal {@link fitHollomon} by least squares on a checked flow curve, nothing held. */
+export const hollomonKernel = ({ strain, stress }: StressStrainCurve): Outcome<HollomonFit, HollomonReason> =>
+  shapeKernel(hollomonShape, { strain, stress, weights: undefined }, { lowest: hollomonShape.lowest, highest: [Infinity, Infinity] });
 
 /** The straight line through the logarithms, as the standards draw it. */
 function byLogarithms(from: string, flow: CurveColumns, options: HollomonOptions): Outcome<HollomonFit, HollomonReason> {

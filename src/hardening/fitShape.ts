@@ -12,7 +12,7 @@ import {
 } from '../base/index.js';
 import { aicc } from './aicc.js';
 import { flowRange, type FitRange } from './flowRange.js';
-import { lawSearch } from './lawSearch.js';
+import { lawSearch, type LawColumns, type Limits } from './lawSearch.js';
 import type { LawShape } from './lawShape.js';
 
 /** Options that all fits of laws share. */
@@ -57,7 +57,7 @@ export type FitReason = 'too-few-points' | 'not-increasing' | 'beyond-maximum' |
 /** A correlation beyond this is a trade-off. */
 const TRADE_OFF = 0.99;
 /** Checked limits of every parameter: its own, narrowed by bounds and by what is held. */
-function limitsOf<Name extends string>(from: string, { names, lowest }: LawShape<Name>, options: FitOptions<Name>) {
+function limitsOf<Name extends string>(from: string, { names, lowest }: LawShape<Name>, options: FitOptions<Name>): Limits {
   requireOptions(from, options.fixed ?? {}, names, 'options.fixed');
   requireOptions(from, options.bounds ?? {}, names, 'options.bounds');
   const limits = names.map((name, k): readonly [number, number] => {
@@ -101,7 +101,7 @@ function spreadOf(y: Float64Array, weights: Float64Array | undefined): { readonl
   return { mean: y0 + sum / count, squares: Math.max(0, squares - (sum * sum) / count) };
 }
 
-/** @internal Fits a law by least squares in stress: a scan for the start, then Gauss-Newton steps on all samples, or on what stands for very many. */
+/** @internal {@link shapeKernel} of what a caller gives. */
 export function fitShape<Name extends string>(
   from: string,
   shape: LawShape<Name>,
@@ -117,6 +117,18 @@ export function fitShape<Name extends string>(
     const column = requireColumn(from, 'options.weights', options.weights, { length: flow.strain.length, positive: true });
     weights = flowRange(from, { strain: flow.strain, stress: column }, options).stress;
   }
+  return shapeKernel(shape, { strain, stress, weights }, limits, options.fixed, uniformStrain);
+}
+
+/** @internal Fits a law by least squares in stress: a scan for the start, then Gauss-Newton steps on all samples, or on what stands for very many. */
+export function shapeKernel<Name extends string>(
+  shape: LawShape<Name>,
+  columns: LawColumns,
+  limits: Limits,
+  fixed?: FitOptions<Name>['fixed'],
+  uniformStrain = Infinity,
+): Outcome<Readonly<Record<Name, number>> & FitSummary<Name>, FitReason> {
+  const { strain, stress, weights } = columns;
   const n = strain.length;
   const names = shape.names;
   const open = names.filter((_, k) => limits.lowest[k] !== limits.highest[k]).length;
@@ -125,7 +137,7 @@ export function fitShape<Name extends string>(
   if (strain[n - 1]! > uniformStrain * (1 + 1e-9))
     return failure('beyond-maximum', `the range ends at ${strain[n - 1]!}, the maximum force is at ${uniformStrain}`);
 
-  const { end, before } = lawSearch(shape, { strain, stress, weights }, limits, options.fixed);
+  const { end, before } = lawSearch(shape, columns, limits, fixed);
   if (!end) return failure('undetermined', 'no start gives the law a finite stress on all samples');
   const { parameters, inverse } = end;
   if (shape.flat(parameters)) return failure('no-hardening', 'the stress does not rise with strain');
@@ -140,11 +152,14 @@ export function fitShape<Name extends string>(
       return j === k ? 1 : scale > 0 ? inverse[p * j + k]! / scale : 0;
     }),
   );
-  const named = (values: readonly number[]) => Object.fromEntries(names.map((name, k) => [name, values[k]!])) as Record<Name, number>;
+  const named = (values: readonly number[]): Record<Name, number> => {
+    const all: Partial<Record<Name, number>> = {};
+    for (let k = 0; k < p; k += 1) all[names[k]!] = values[k]!;
+    return all as Record<Name, number>;
+  };
   const { mean, squares: total } = spreadOf(stress, weights);
-  return {
-    ok: true as const,
-    ...named(parameters),
+  // assigned, because a literal that spreads another object costs ten times as much
+  return Object.assign({ ok: true as const }, named(parameters), {
     standardErrors: named(errors),
     correlations,
     tradeOffs: names.flatMap((a, i) =>
@@ -154,10 +169,10 @@ export function fitShape<Name extends string>(
     rSquared: total > 0 ? 1 - rest / total : 1,
     aicc: aicc(rest, n, open, mean),
     points: n,
-    range: [strain[0]!, strain[n - 1]!],
+    range: [strain[0]!, strain[n - 1]!] as const,
     converged: end.converged,
     iterations: end.iterations + before,
-  };
+  });
 }
 
 /** @internal A fixed parameter given by an option of its own. */

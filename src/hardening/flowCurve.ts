@@ -48,6 +48,11 @@ export function flowCurve(curve: CurveColumns, options: FlowOptions): FlowCurve 
   requireOptions(from, options, ['modulus', 'from', 'to']);
   const modulus = requirePositive(from, 'options.modulus', options.modulus);
   const [begin, last] = sampleRange(from, options, strain.length);
+  return flowKernel({ strain, stress }, modulus, begin, last);
+}
+
+/** @internal {@link flowCurve} of a checked curve, from one sample to another (included). */
+export function flowKernel({ strain, stress }: StressStrainCurve, modulus: number, begin: number, last: number): FlowCurve {
   const given = last - begin + 1;
   const plastic = new Float64Array(given);
   const flow = new Float64Array(given);
@@ -62,5 +67,6 @@ export function flowCurve(curve: CurveColumns, options: FlowOptions): FlowCurve 
     flow[n] = stress[i]!;
     n += 1;
   }
-  return { strain: plastic.slice(0, n), stress: flow.slice(0, n), leftOut: given - n, ...(first === undefined ? {} : { first }) };
+  const kept = (column: Float64Array): Float64Array => (n === given ? column : column.slice(0, n));
+  return { strain: kept(plastic), stress: kept(flow), leftOut: given - n, ...(first === undefined ? {} : { first }) };
 }

@@ -22,7 +22,11 @@ export function flowRange(from: string, flow: CurveColumns, range: FitRange, pat
   const strain = requireColumn(from, 'flow.strain', flow.strain, { positive: true });
   const stress = requireColumn(from, 'flow.stress', flow.stress, { length: strain.length, positive: true });
   const [low, high] = strainLimits(from, range, path);
-  if (low === -Infinity && high === Infinity) return { strain, stress };
+  return low === -Infinity && high === Infinity ? { strain, stress } : withinStrains({ strain, stress }, low, high);
+}
+
+/** @internal The samples whose strain lies between two limits, both included. */
+export function withinStrains({ strain, stress }: StressStrainCurve, low: number, high: number): StressStrainCurve {
   const inside = { strain: new Float64Array(strain.length), stress: new Float64Array(strain.length) };
   let n = 0;
   for (let i = 0; i < strain.length; i += 1) {

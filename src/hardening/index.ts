@@ -13,6 +13,8 @@ export { compressiveTrueStress, type CompressedPiece } from './compressiveTrueSt
 export { averageStrainRatio, type DirectionalRatios, type SheetAnisotropy } from './averageStrainRatio.js';
 export { bridgmanCorrection, type NeckRadii, type NeckStrain } from './bridgmanCorrection.js';
 export { considere, type ConsidereOptions, type NeckingOnset, type NeckingReason } from './considere.js';
+/** @internal */
+export { hollomonKernel } from './fitHollomon.js';
 export { fitHollomon, type HollomonFit, type HollomonOptions, type HollomonReason } from './fitHollomon.js';
 export { fitHockettSherby, type HockettSherbyFit } from './fitHockettSherby.js';
 export { fitLaw, type CustomLaw, type LawFit, type LawReason } from './fitLaw.js';
@@ -22,7 +24,11 @@ export { type FitOptions, type FitReason, type FitSummary } from './fitShape.js'
 export { fitSwift, type SwiftFit } from './fitSwift.js';
 export { fitSwiftVoce, type MixtureOptions, type SwiftVoceFit } from './fitSwiftVoce.js';
 export { fitVoce, type VoceFit, type VoceOptions } from './fitVoce.js';
+/** @internal */
+export { flowKernel } from './flowCurve.js';
 export { flowCurve, type FlowCurve, type FlowOptions } from './flowCurve.js';
+/** @internal */
+export { withinStrains } from './flowRange.js';
 export { type FitRange } from './flowRange.js';
 export {
   hardeningExponent,
@@ -39,6 +45,8 @@ export { hockettSherby, type HockettSherbyParameters } from './hockettSherby.js'
 export { hollomon, type HollomonParameters } from './hollomon.js';
 export { ludwik, type LudwikParameters } from './ludwik.js';
 export { mixedLaw } from './mixedLaw.js';
+/** @internal */
+export { neckingByCurve } from './neckingByCurve.js';
 export { plasticStrainRatio, type SheetMeasures } from './plasticStrainRatio.js';
 export { plasticStrainRatioFromCurve, type RatioOptions, type SheetCurve, type StrainRatio } from './plasticStrainRatioFromCurve.js';
 export { rambergOsgood } from './rambergOsgood.js';
@@ -51,7 +59,7 @@ export { siebelCorrection, type FrictionInput } from './siebelCorrection.js';
 export { swift, type SwiftParameters } from './swift.js';
 export { trueCurve, type TrueCurveOptions } from './trueCurve.js';
 /** @internal */
-export { hasTrueCurve } from './trueCurve.js';
+export { hasTrueCurve, trueKernel } from './trueCurve.js';
 export { trueFractureStrain, type FractureAreas } from './trueFractureStrain.js';
 export { trueFractureStress, type FractureForce } from './trueFractureStress.js';
 export { trueStrain } from './trueStrain.js';

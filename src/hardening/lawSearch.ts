@@ -18,8 +18,8 @@ const FOLLOWED = 2;
 const MANY = 5000;
 const EXACT = 1e-9;
 
-/** Least and greatest value of every parameter. */
-interface Limits {
+/** @internal Least and greatest value of every parameter. */
+export interface Limits {
   readonly lowest: readonly number[];
   readonly highest: readonly number[];
 }

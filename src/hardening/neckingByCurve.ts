@@ -1,5 +1,5 @@
 import { failure, success, type Outcome } from '../base/index.js';
-import { cellMeans, cubicFit, noiseLevel, polynomialRest } from '../numeric/index.js';
+import { cellMeans, cubicFit, maximumIndex, noiseLevel, polynomialRest } from '../numeric/index.js';
 import type { NeckingOnset, NeckingReason } from './considere.js';
 import { CORNER_PARAMETERS, neckingCorner, type Corner } from './neckingCorner.js';
 import { CELLS, smoothMaximum } from './smoothMaximum.js';
@@ -10,27 +10,33 @@ const LEAST = 8;
 /** Noise of the running mean that finds the region, as a share of the fall at its ends. */
 const CALM = 1 / 12;
 
+/** Means over so many samples to either side, as far as there are any. */
+function runningMean(values: Float64Array, half: number): Float64Array {
+  const n = values.length;
+  const sums = new Float64Array(n + 1);
+  for (let i = 0; i < n; i += 1) sums[i + 1] = sums[i]! + values[i]!;
+  const means = new Float64Array(n);
+  for (let i = 0; i < n; i += 1) {
+    const begin = Math.max(0, i - half);
+    const end = Math.min(n, i + half + 1);
+    means[i] = (sums[end]! - sums[begin]!) / (end - begin);
+  }
+  return means;
+}
+
 /** The samples around the maximum of the running mean, down to the share; the mean is as long as the noise asks for. */
 function regionOf(force: Float64Array): { readonly first: number; readonly last: number; readonly top: number } {
   const n = force.length;
-  let highest = -Infinity;
-  for (let i = 0; i < n; i += 1) if (force[i]! > highest) highest = force[i]!;
+  const highest = force[maximumIndex(force)]!;
   const wanted = (noiseLevel(force) / (CALM * (1 - SHARE) * highest)) ** 2;
   const half = Math.floor(Math.min(wanted, n / 8) / 2);
-  const sums = new Float64Array(n + 1);
-  for (let i = 0; i < n; i += 1) sums[i + 1] = sums[i]! + force[i]!;
-  const mean = (i: number): number => {
-    const begin = Math.max(0, i - half);
-    const end = Math.min(n, i + half + 1);
-    return half === 0 ? force[i]! : (sums[end]! - sums[begin]!) / (end - begin);
-  };
-  let top = half;
-  for (let i = half; i < n - half; i += 1) if (mean(i) > mean(top)) top = i;
-  const least = SHARE * mean(top);
+  const means = half === 0 ? force : runningMean(force, half);
+  const top = maximumIndex(means, half, n - half);
+  const least = SHARE * means[top]!;
   let first = top;
   let last = top;
-  while (first > 0 && mean(first - 1) >= least) first -= 1;
-  while (last < n - 1 && mean(last + 1) >= least) last += 1;
+  while (first > 0 && means[first - 1]! >= least) first -= 1;
+  while (last < n - 1 && means[last + 1]! >= least) last += 1;
   return { first, last, top };
 }
 
@@ -53,11 +59,8 @@ function cornerOf(strain: Float64Array, force: Float64Array): (Corner & { readon
   return { ...corner, share: share > 0 ? share : 0 };
 }
 
-/** @internal Onset of necking from the samples around the maximum of the force that goes with true values. */
-export function neckingByCurve(strain: Float64Array, stress: Float64Array): Outcome<NeckingOnset, NeckingReason> {
-  // up to a factor: the original area
-  const force = new Float64Array(stress.length);
-  for (let i = 0; i < force.length; i += 1) force[i] = stress[i]! * Math.exp(-strain[i]!);
+/** @internal Onset of necking from the true strain and the force over the original area, around its maximum. */
+export function neckingByCurve(strain: Float64Array, force: Float64Array): Outcome<NeckingOnset, NeckingReason> {
   const { first, last, top } = regionOf(force);
   if (!(force[top]! > 0)) return failure('no-maximum', 'the stress around its maximum is not above 0');
   if (top >= force.length - 2) return failure('maximum-at-end', 'the force does not fall after its highest sample');

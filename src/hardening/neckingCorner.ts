@@ -1,4 +1,4 @@
-import { cornerAt, cornerSums } from './cornerSums.js';
+import { cornerAt, cornerSums, type CornerSums } from './cornerSums.js';
 
 /** A maximum of the force whose curvature jumps at the onset of necking. */
 export interface Corner {
@@ -21,6 +21,62 @@ const NOTHING = 1e-5;
 const NEAREST = 1e-9;
 const FLAT = 1e-12;
 
+/** Sum of squares with the corner at a place; infinite where there is none, and beyond the margins. */
+const restAt = (sums: CornerSums, place: number): number =>
+  Math.abs(place - 0.5) > 0.5 - MARGIN + NEAREST ? Infinity : (cornerAt(sums, place)?.rest ?? Infinity);
+
+/** The place of the least sum, by a scan, and that sum. */
+function bestPlace(sums: CornerSums): readonly [number, number] {
+  let step = (1 - 2 * MARGIN) / PLACES;
+  let best = NaN;
+  let least = Infinity;
+  for (let k = 0; k <= PLACES; k += 1) {
+    const rest = restAt(sums, MARGIN + k * step);
+    if (rest < least) {
+      least = rest;
+      best = MARGIN + k * step;
+    }
+  }
+  // halved steps about the best, down to where the sum no longer tells places apart
+  for (let apart = true; apart && step > NEAREST; step /= 2) {
+    const centre = best;
+    const before = restAt(sums, centre - step);
+    const after = restAt(sums, centre + step);
+    apart = Math.max(before, after) - least > FLAT * least;
+    if (before < least) [best, least] = [centre - step, before];
+    if (after < least) [best, least] = [centre + step, after];
+  }
+  return [best, least];
+}
+
+/** Mean distance from the best place and standard deviation of all places, by their likelihood, of so many samples. */
+function spreadAbout(sums: CornerSums, best: number, least: number, n: number): readonly [number, number] {
+  const power = (CORNER_PARAMETERS - n) / 2;
+  const likelihoodAt = (away: number): number => {
+    const rest = restAt(sums, best + away);
+    return rest > least ? Math.exp(power * Math.log(rest / least)) : 1;
+  };
+  const endOf = (side: number): number => {
+    let away = 1 / PLACES;
+    while (likelihoodAt(side * away) > NOTHING) away *= 2;
+    while (away > NEAREST && likelihoodAt((side * away) / 2) <= NOTHING) away /= 2;
+    return side * away;
+  };
+  const from = endOf(-1);
+  const apart = (endOf(1) - from) / STEPS;
+  let [all, first, second] = [0, 0, 0];
+  for (let k = 0; k <= STEPS; k += 1) {
+    const away = from + k * apart;
+    const likelihood = likelihoodAt(away);
+    all += likelihood;
+    first += likelihood * away;
+    second += likelihood * away * away;
+  }
+  const shift = all > 0 ? first / all : 0;
+  // no better than the places tell apart
+  return [shift, Math.sqrt(Math.max(all > 0 ? second / all - shift * shift : 0, (apart * apart) / 12))];
+}
+
 /**
  * @internal The corner that fits best, by a scan of its place; its own place and the uncertainty of it are the mean and the deviation of all
  * places by their likelihood, which falls unevenly to the two sides and ends at the margins. Undefined where none fits.
@@ -32,61 +88,20 @@ export function neckingCorner(x: Float64Array, y: Float64Array): Corner | undefi
   const span = x[n - 1]! - low;
   if (!(span > 0)) return undefined;
   let mean = 0;
-  for (let i = 0; i < n; i += 1) mean += y[i]! / n;
-  const about = y.map((one) => one - mean);
+  for (let i = 0; i < n; i += 1) mean += y[i]!;
+  mean /= n;
+  const about = new Float64Array(n);
+  for (let i = 0; i < n; i += 1) about[i] = y[i]! - mean;
   const sums = cornerSums(x, about, low, span);
-  const restAt = (v: number): number => {
-    const place = (v - low) / span;
-    return Math.abs(place - 0.5) > 0.5 - MARGIN + NEAREST ? Infinity : (cornerAt(sums, place)?.rest ?? Infinity);
-  };
-  let step = ((1 - 2 * MARGIN) * span) / PLACES;
-  let best = NaN;
-  let least = Infinity;
-  for (let k = 0; k <= PLACES; k += 1) {
-    const v = low + MARGIN * span + k * step;
-    const rest = restAt(v);
-    if (rest < least) {
-      least = rest;
-      best = v;
-    }
-  }
-  // halved steps about the best, down to where the sum no longer tells places apart
-  for (let apart = true; apart && step > NEAREST * span; step /= 2) {
-    const centre = best;
-    const [before, after] = [restAt(centre - step), restAt(centre + step)];
-    apart = Math.max(before, after) - least > FLAT * least;
-    if (before < least) [best, least] = [centre - step, before];
-    if (after < least) [best, least] = [centre + step, after];
-  }
-  const found = cornerAt(sums, (best - low) / span);
+  const [best, least] = bestPlace(sums);
+  if (least === Infinity) return undefined;
+  const found = cornerAt(sums, best);
   if (!found) return undefined;
-  const likelihoodAt = (v: number): number => {
-    const rest = restAt(v);
-    return rest > least ? (rest / least) ** ((CORNER_PARAMETERS - n) / 2) : 1;
-  };
-  const endOf = (side: number): number => {
-    let away = span / PLACES;
-    while (likelihoodAt(best + side * away) > NOTHING) away *= 2;
-    while (away > NEAREST * span && likelihoodAt(best + (side * away) / 2) <= NOTHING) away /= 2;
-    return side * away;
-  };
-  const from = endOf(-1);
-  const apart = (endOf(1) - from) / STEPS;
-  let [all, first, second] = [0, 0, 0];
-  for (let k = 0; k <= STEPS; k += 1) {
-    const away = from + k * apart;
-    const likelihood = likelihoodAt(best + away);
-    all += likelihood;
-    first += likelihood * away;
-    second += likelihood * away * away;
-  }
-  const shift = all > 0 ? first / all : 0;
-  // no better than the places tell apart
-  const variance = Math.max(all > 0 ? second / all - shift * shift : 0, (apart * apart) / 12);
+  const [shift, deviation] = spreadAbout(sums, best, least, n);
   return {
-    strain: best + shift,
+    strain: low + span * (best + shift),
     force: mean + found.height,
-    standardUncertainty: Math.sqrt(variance),
+    standardUncertainty: span * deviation,
     residualSumOfSquares: least,
   };
 }

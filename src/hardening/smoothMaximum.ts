@@ -76,13 +76,14 @@ function peakBetween(strain: Float64Array, force: Float64Array, low: number, hig
 export function smoothMaximum(strain: Float64Array, force: Float64Array, top: number): SmoothMaximum | undefined {
   const noise = noiseLevel(force);
   const [low, high] = limitsOf(strain);
-  const middle = peakBetween(strain, force, low, high, noise)?.strain ?? strain[top]!;
+  const widest = peakBetween(strain, force, low, high, noise);
+  const middle = widest?.strain ?? strain[top]!;
   const reach = Math.max(middle - low, high - middle);
   let [from, to] = [-Infinity, Infinity];
   let found: Peak | undefined;
   let moved = 0;
   for (const width of WIDTHS) {
-    const peak = peakBetween(strain, force, middle - width * reach, middle + width * reach, noise);
+    const peak = width === 1 ? widest : peakBetween(strain, force, middle - width * reach, middle + width * reach, noise);
     if (!peak) continue;
     from = Math.max(from, peak.strain - AGREE * peak.byNoise);
     to = Math.min(to, peak.strain + AGREE * peak.byNoise);

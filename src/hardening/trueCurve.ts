@@ -16,21 +16,21 @@ export function trueColumns(from: string, curve: CurveColumns, options: TrueCurv
   const stress = requireColumn(from, 'curve.stress', curve.stress, { length: strain.length });
   requireOptions(from, options, ['from', 'to']);
   const [first, last] = sampleRange(from, options, strain.length);
-  const n = last - first + 1;
+  for (let i = first; i <= last; i += 1)
+    // nothing is left of a length that shrank by itself
+    if (sign * strain[i]! <= -1)
+      throw new InputError(from, `curve.strain[${i}]`, 'out-of-range', sign === 1 ? 'must be above -1' : 'must be below 1', strain[i]!);
+  return trueKernel({ strain: strain.subarray(first, last + 1), stress: stress.subarray(first, last + 1) }, sign);
+}
+
+/** @internal {@link trueColumns} of checked columns. */
+export function trueKernel({ strain, stress }: StressStrainCurve, sign: 1 | -1): StressStrainCurve {
+  const n = strain.length;
   const result = { strain: new Float64Array(n), stress: new Float64Array(n) };
   for (let i = 0; i < n; i += 1) {
-    const e = sign * strain[first + i]!;
-    // nothing is left of a length that shrank by itself
-    if (e <= -1)
-      throw new InputError(
-        from,
-        `curve.strain[${first + i}]`,
-        'out-of-range',
-        sign === 1 ? 'must be above -1' : 'must be below 1',
-        sign * e,
-      );
+    const e = sign * strain[i]!;
     result.strain[i] = sign * Math.log1p(e);
-    result.stress[i] = stress[first + i]! * (1 + e);
+    result.stress[i] = stress[i]! * (1 + e);
   }
   return result;
 }

@@ -40,18 +40,18 @@ export function modulusWindowOf(
 export const slopeQuantity = (line: ElasticLine, symbol: string, name: string, source: string): Quantity =>
   quantity(symbol, name, line.slope, 'MPa', source, line.points > 2 ? line.standardError : undefined);
 
-/** @internal Elastic line, window and modulus. */
+/** @internal Elastic line, modulus, and the window with what explains it, where that was asked for. */
 export function elasticQuantities(
   numbers: TensionNumbers,
   curve: TensionResult['curve'],
   isModulus: boolean,
-  explanation: LineExplanation,
+  explanation: LineExplanation | undefined,
 ) {
   const { line } = numbers;
   if (!line.ok) return {};
   return {
     elasticSlope: slopeQuantity(line, 'mE', 'slope of the elastic part', `${ISO}, slope of the elastic part of the curve`),
     ...(isModulus ? { modulus: slopeQuantity(line, 'E', 'modulus of elasticity', `${ISO}, Annex G, modulus of elasticity`) } : {}),
-    ...modulusWindowOf(numbers, curve, explanation),
+    ...(explanation ? modulusWindowOf(numbers, curve, explanation) : {}),
   };
 }

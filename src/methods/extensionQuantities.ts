@@ -1,75 +1,72 @@
 import { ISO, quantity } from './quantity.js';
 import type { TensionNumbers } from './tensionKernel.js';
+import type { TensionResult } from './TensionResult.js';
+
+type Name =
+  | 'uniformExtension'
+  | 'totalExtensionAtMaximumForce'
+  | 'totalExtensionAtFracture'
+  | 'fracture'
+  | 'plasticExtensionAtFracture'
+  | 'toughness'
+  | 'necking';
+type Found = { -readonly [K in Name]?: NonNullable<TensionResult[K]> };
 
 /** @internal What stands at the maximum, at fracture and between. */
-export function extensionQuantities(numbers: TensionNumbers) {
+export function extensionQuantities(numbers: TensionNumbers): Found {
   const { line, maximum, fracture, toughness, necking } = numbers;
   const plastic = (strain: number, stress: number) => (line.ok ? strain - stress / line.slope : undefined);
   const uniform = maximum && plastic(maximum.strain, maximum.stress);
   const broken = fracture.ok ? plastic(fracture.strain, fracture.stress) : undefined;
   const wide = maximum && maximum.plateau[1] > maximum.plateau[0] ? (maximum.plateau[1] - maximum.plateau[0]) / Math.sqrt(12) : undefined;
-  return {
-    ...(uniform === undefined
-      ? {}
-      : {
-          uniformExtension: quantity(
-            'Ag',
-            'plastic extension at maximum force',
-            uniform,
-            '1',
-            `${ISO}, percentage plastic extension at maximum force`,
-            wide,
-          ),
-        }),
-    ...(maximum
-      ? {
-          totalExtensionAtMaximumForce: quantity(
-            'Agt',
-            'total extension at maximum force',
-            maximum.strain,
-            '1',
-            `${ISO}, percentage total extension at maximum force`,
-            wide,
-          ),
-        }
-      : {}),
-    ...(fracture.ok
-      ? {
-          totalExtensionAtFracture: quantity(
-            'At',
-            'total extension at fracture',
-            fracture.strain,
-            '1',
-            `${ISO}, percentage total extension at fracture`,
-          ),
-          fracture: { index: fracture.index, strain: fracture.strain, stress: fracture.stress, how: fracture.how },
-        }
-      : {}),
-    ...(broken === undefined
-      ? {}
-      : {
-          plasticExtensionAtFracture: quantity(
-            'At − R/mE',
-            'plastic extension at fracture, from the curve',
-            broken,
-            '1',
-            'total extension less the elastic part',
-          ),
-        }),
-    ...(toughness === undefined
-      ? {}
-      : { toughness: quantity('U', 'energy per volume up to fracture', toughness, 'MPa', 'area under the curve (textbooks)') }),
-    ...(necking?.ok === true
-      ? {
-          necking: quantity(
-            'εu',
-            'true strain at the onset of necking',
-            necking.strain,
-            '1',
-            "Considère's construction (textbooks)",
-            necking.standardUncertainty,
-          ),
-        }
-      : {}),
-  };
+  // set one by one, because a literal that spreads others costs ten times as much, and every trial makes one
+  const found: Found = {};
+  if (uniform !== undefined)
+    found.uniformExtension = quantity(
+      'Ag',
+      'plastic extension at maximum force',
+      uniform,
+      '1',
+      `${ISO}, percentage plastic extension at maximum force`,
+      wide,
+    );
+  if (maximum)
+    found.totalExtensionAtMaximumForce = quantity(
+      'Agt',
+      'total extension at maximum force',
+      maximum.strain,
+      '1',
+      `${ISO}, percentage total extension at maximum force`,
+      wide,
+    );
+  if (fracture.ok) {
+    found.totalExtensionAtFracture = quantity(
+      'At',
+      'total extension at fracture',
+      fracture.strain,
+      '1',
+      `${ISO}, percentage total extension at fracture`,
+    );
+    found.fracture = { index: fracture.index, strain: fracture.strain, stress: fracture.stress, how: fracture.how };
+  }
+  if (broken !== undefined)
+    found.plasticExtensionAtFracture = quantity(
+      'At − R/mE',
+      'plastic extension at fracture, from the curve',
+      broken,
+      '1',
+      'total extension less the elastic part',
+    );
+  if (toughness !== undefined)
+    found.toughness = quantity('U', 'energy per volume up to fracture', toughness, 'MPa', 'area under the curve (textbooks)');
+  if (necking?.ok === true)
+    found.necking = quantity(
+      'εu',
+      'true strain at the onset of necking',
+      necking.strain,
+      '1',
+      "Considère's construction (textbooks)",
+      necking.standardUncertainty,
+    );
+  return found;
 }

@@ -6,11 +6,13 @@ const isQuantity = (one: unknown): one is Quantity => isObject(one) && 'symbol' 
 
 /** @internal The quantities of a result, wherever they stand in it: as a field, in a list, in a law. */
 export function quantitiesOf(result: object): readonly Quantity[] {
-  return Object.values(result).flatMap((one: unknown): readonly Quantity[] => {
-    if (isQuantity(one)) return [one];
-    if (Array.isArray(one)) return one.filter(isQuantity);
-    return isObject(one) && 'law' in one ? Object.values(one).filter(isQuantity) : [];
-  });
+  const found: Quantity[] = [];
+  for (const one of Object.values(result) as unknown[]) {
+    if (isQuantity(one)) found.push(one);
+    else if (isObject(one) && (Array.isArray(one) || 'law' in one))
+      for (const inner of Object.values(one) as unknown[]) if (isQuantity(inner)) found.push(inner);
+  }
+  return found;
 }
 
 /** @internal The same result with the standard uncertainty of every quantity that has a budget. */

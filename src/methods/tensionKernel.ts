@@ -25,7 +25,16 @@ import {
   type YieldPoints,
   type YieldReason,
 } from '../curve/index.js';
-import { considere, fitHollomon, flowCurve, hasTrueCurve, trueCurve, type HollomonFit, type NeckingOnset } from '../hardening/index.js';
+import {
+  flowKernel,
+  hasTrueCurve,
+  hollomonKernel,
+  neckingByCurve,
+  trueKernel,
+  withinStrains,
+  type HollomonFit,
+  type NeckingOnset,
+} from '../hardening/index.js';
 import { cellMeans, maximumIndex } from '../numeric/index.js';
 import type { TensionSettings } from './tensionOptions.js';
 import { turned } from './turned.js';
@@ -102,13 +111,14 @@ export function hollomonOf(flow: StressStrainCurve): TensionNumbers['hardening']
   const to = flow.strain[last]!;
   const from = to > 2 * FIT_FROM ? Math.max(FIT_FROM, flow.strain[0]!) : flow.strain[0]!;
   if (to <= from) return undefined; // noise on a curve without plastic strain
-  return Object.assign(fitHollomon(flow, { from, to }), { range: [from, to] as const });
+  return Object.assign(hollomonKernel(withinStrains(flow, from, to)), { range: [from, to] as const });
 }
 
 /** The hardening law between yielding and maximum. */
 function hardeningOf(curve: StressStrainCurve, slope: number, first: number, maximum: number): TensionNumbers['hardening'] {
   if (maximum - first < 5 || !hasTrueCurve(curve.strain, first, maximum)) return undefined;
-  return hollomonOf(flowCurve(trueCurve(meansOf(curve, first, maximum)), { modulus: slope }));
+  const means = trueKernel(meansOf(curve, first, maximum), 1);
+  return hollomonOf(flowKernel(means, slope, 0, means.strain.length - 1));
 }
 
 /** The onset of necking by Considère, from the samples around the maximum. */
@@ -119,7 +129,11 @@ function neckingOf({ strain, stress }: StressStrainCurve, maximum: number, end: 
   while (first > 0 && stress[first - 1]! >= least) first -= 1;
   while (last < end - 1 && stress[last + 1]! >= least) last += 1;
   if (last - first < 7 || !hasTrueCurve(strain, first, last)) return undefined;
-  return considere(trueCurve(meansOf({ strain, stress }, first, last)));
+  const { strain: means, stress: force } = meansOf({ strain, stress }, first, last);
+  const trueStrain = new Float64Array(means.length);
+  for (let i = 0; i < means.length; i += 1) trueStrain[i] = Math.log1p(means[i]!);
+  // the engineering stress is the force over the original area
+  return neckingByCurve(trueStrain, force);
 }
 
 const DEFINITIONS = ['offset', 'deviation', 'tangent', 'johnson'] as const;

@@ -70,7 +70,8 @@ function changed(
   noise: Float64Array | undefined,
   per = 1,
 ): Float64Array {
-  if (noise) for (let i = 0; i < result.length; i += 1) result[i] = scale * column[i]! + offset + noise[i]! / per;
+  const share = 1 / per;
+  if (noise) for (let i = 0; i < result.length; i += 1) result[i] = scale * column[i]! + offset + noise[i]! * share;
   else for (let i = 0; i < result.length; i += 1) result[i] = scale * column[i]! + offset;
   return result;
 }
@@ -150,7 +151,7 @@ export function tensionModel(task: TensionTask): (change: TensionChange) => read
     const areaAfter = broken.area === undefined ? undefined : (change.inputs['finalArea'] ?? broken.area);
     const changedPiece = { ...piece, section: { ...piece.section, area }, gaugeLength: lengths.gaugeLength };
     return [
-      ...quantitiesOf(tensionQuantities(numbers, curve, stress, settings, task.isModulus, {})),
+      ...quantitiesOf(tensionQuantities(numbers, curve, stress, settings, task.isModulus, undefined)),
       maximumForce(record.force[numbers.maximumSample]!),
       ...quantitiesOf(afterFracture(changedPiece, { ...broken, length: lengthAfter, area: areaAfter })),
     ];

@@ -32,7 +32,7 @@ export function tensionQuantities(
   stress: Float64Array,
   settings: TensionSettings,
   isModulus: boolean,
-  explanation: LineExplanation,
+  explanation: LineExplanation | undefined,
 ): Quantities {
   const yields = yieldQuantities(numbers, settings);
   const proof = yields.proofStrengths[0];

@@ -2,7 +2,10 @@ import { ISO, quantity } from './quantity.js';
 import { strengthsAt } from './strengthsAt.js';
 import type { TensionNumbers } from './tensionKernel.js';
 import type { TensionSettings } from './tensionOptions.js';
-import type { YieldStrength } from './TensionResult.js';
+import type { TensionResult, YieldStrength } from './TensionResult.js';
+
+type Name = 'proportionalLimit' | 'upperYieldStrength' | 'lowerYieldStrength' | 'yieldPointExtension';
+type Found = { -readonly [K in Name]: NonNullable<TensionResult[K]> };
 
 const definitions = {
   offset: '0.01 % plastic extension',
@@ -18,28 +21,23 @@ export function yieldQuantities(numbers: TensionNumbers, settings: TensionSettin
   const limit = numbers.proportional?.[settings.proportionalLimit];
   const at = (symbol: string, name: string, source: string, point: { stress: number; strain: number; index: number }): YieldStrength =>
     Object.assign(quantity(symbol, name, point.stress, 'MPa', source), { strain: point.strain, index: point.index });
-  return {
-    ...(limit?.ok === true
-      ? {
-          proportionalLimit: quantity(
-            'Rpl',
-            `limit of proportionality (${definitions[limit.definition]})`,
-            limit.stress,
-            'MPa',
-            limit.definition === 'johnson'
-              ? "Johnson's apparent elastic limit (textbooks)"
-              : 'ASTM E6, proportional limit; common practice',
-          ),
-        }
-      : {}),
-    ...(points?.ok === true
-      ? {
-          upperYieldStrength: at('ReH', 'upper yield strength', `${ISO}, upper yield strength`, points.upper),
-          lowerYieldStrength: at('ReL', 'lower yield strength', `${ISO}, lower yield strength`, points.lower),
-          yieldPointExtension: quantity('Ae', 'yield point extension', points.extension, '1', `${ISO}, percentage yield point extension`),
-        }
-      : {}),
+  // set one by one, because a literal that spreads others costs ten times as much, and every trial makes one
+  const found: Partial<Found> = {};
+  if (limit?.ok === true)
+    found.proportionalLimit = quantity(
+      'Rpl',
+      `limit of proportionality (${definitions[limit.definition]})`,
+      limit.stress,
+      'MPa',
+      limit.definition === 'johnson' ? "Johnson's apparent elastic limit (textbooks)" : 'ASTM E6, proportional limit; common practice',
+    );
+  if (points?.ok === true) {
+    found.upperYieldStrength = at('ReH', 'upper yield strength', `${ISO}, upper yield strength`, points.upper);
+    found.lowerYieldStrength = at('ReL', 'lower yield strength', `${ISO}, lower yield strength`, points.lower);
+    found.yieldPointExtension = quantity('Ae', 'yield point extension', points.extension, '1', `${ISO}, percentage yield point extension`);
+  }
+  return Object.assign(found, {
     proofStrengths: strengthsAt('Rp', plastic, `${ISO}, ${plastic}`, numbers.proofs, settings.offsets),
     totalExtensionStrengths: strengthsAt('Rt', total, `${ISO}, ${total}`, numbers.totals, settings.totalExtensions),
-  };
+  });
 }

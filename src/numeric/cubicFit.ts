@@ -13,6 +13,12 @@ export interface CubicFit {
 
 const ORDER = 4;
 
+/** A row of the inverse times the right side. A closure over the sums would make each of them an object that every sample makes anew. */
+function product(inverse: readonly number[], row: number, right: readonly number[]): number {
+  const at = ORDER * row;
+  return inverse[at]! * right[0]! + inverse[at + 1]! * right[1]! + inverse[at + 2]! * right[2]! + inverse[at + 3]! * right[3]!;
+}
+
 /**
  * @internal Least-squares cubic through at least five points, or undefined where x takes fewer than four values.
  *
@@ -33,9 +39,10 @@ export function cubicFit(x: Float64Array, y: Float64Array): CubicFit | undefined
   const scale = (high - low) / 2;
   const mean = sum / n;
   if (n <= ORDER || !(scale > 0)) return undefined;
+  const per = 1 / scale;
   let [s1, s2, s3, s4, s5, s6, t0, t1, t2, t3] = [0, 0, 0, 0, 0, 0, 0, 0, 0, 0];
   for (let i = 0; i < n; i += 1) {
-    const u = (x[i]! - centre) / scale;
+    const u = (x[i]! - centre) * per;
     const v = y[i]! - mean;
     const uu = u * u;
     const uuu = uu * u;
@@ -52,11 +59,11 @@ export function cubicFit(x: Float64Array, y: Float64Array): CubicFit | undefined
   }
   const inverse = choleskyInverse([n, s1, s2, s3, s1, s2, s3, s4, s2, s3, s4, s5, s3, s4, s5, s6], ORDER);
   if (!inverse) return undefined;
-  const row = (i: number): number => inverse[i]! * t0 + inverse[i + 1]! * t1 + inverse[i + 2]! * t2 + inverse[i + 3]! * t3;
-  const [a, b, c, d] = [row(0), row(ORDER), row(2 * ORDER), row(3 * ORDER)] as const;
+  const right = [t0, t1, t2, t3];
+  const [a, b, c, d] = [product(inverse, 0, right), product(inverse, 1, right), product(inverse, 2, right), product(inverse, 3, right)];
   let rest = 0;
   for (let i = 0; i < n; i += 1) {
-    const u = (x[i]! - centre) / scale;
+    const u = (x[i]! - centre) * per;
     const e = y[i]! - mean - a - u * (b + u * (c + u * d));
     rest += e * e;
   }

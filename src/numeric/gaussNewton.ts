@@ -106,8 +106,12 @@ export function gaussNewton(task: GaussNewtonTask): GaussNewtonEnd {
         const next = within(parameters.map((one, j) => one + known.step[j]!));
         let step = 0;
         for (let j = 0; j < next.length; j += 1) step = Math.max(step, Math.abs(next[j]! - parameters[j]!) / (Math.abs(next[j]!) || 1));
-        // a step within rounding needs no walk to show that it is
+        // a step within rounding needs no walk to show that it is, nor one whose successor will be: they fall by a constant factor
         if (!(step < size) || step < STILL) break;
+        if (step * step < STILL * size && size < Infinity) {
+          parameters = next;
+          break;
+        }
         const there = sumsAt(next);
         if (!(there.rest <= here.rest + flat)) break;
         parameters = next;

@@ -6,20 +6,22 @@ export function polynomialRest(x: Float64Array, y: Float64Array, degree: number)
   const centre = (x[0]! + x[n - 1]!) / 2;
   const scale = Math.abs(x[n - 1]! - x[0]!) / 2 || 1;
   let mean = 0;
-  for (let i = 0; i < n; i += 1) mean += y[i]! / n;
+  for (let i = 0; i < n; i += 1) mean += y[i]!;
+  mean /= n;
   const powers = Array<number>(2 * degree + 1).fill(0);
   const right = Array<number>(degree + 1).fill(0);
+  const per = 1 / scale;
   let yy = 0;
   for (let i = 0; i < n; i += 1) {
-    const u = (x[i]! - centre) / scale;
+    const u = (x[i]! - centre) * per;
     const v = y[i]! - mean;
     yy += v * v;
     let power = 1;
-    for (let k = 0; k <= 2 * degree; k += 1) {
+    for (let k = 0; k <= degree; k += 1, power *= u) {
       powers[k]! += power;
-      if (k <= degree) right[k]! += power * v;
-      power *= u;
+      right[k]! += power * v;
     }
+    for (let k = degree + 1; k <= 2 * degree; k += 1, power *= u) powers[k]! += power;
   }
   const order = degree + 1;
   const inverse = choleskyInverse(
