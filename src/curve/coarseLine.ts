@@ -4,8 +4,9 @@ import { sustainedCrossing } from './sustainedCrossing.js';
 /** Equal steps of stress between zero and the highest stress; windows of the coarse line begin and end on them. */
 const LEVELS = 40;
 /** The lowest fifth is left out: seating under friction can start far too steep. */
-const START_SHARE = 0.2;
-const SPAN_SHARE = 0.12;
+const LOWEST = 8;
+/** Least number of steps of a window. */
+const LEAST_STEPS = 5;
 /** @internal The plastic extension that bounds the elastic part and by which other windows are judged. */
 export const OFFSET = 0.002;
 /** Samples that a coarse line rests on are enough: of a long record they are taken at equal intervals. */
@@ -30,57 +31,55 @@ function steepest(
   end: number,
   top: number,
 ): { slope: number; origin: number; last: number } | undefined {
-  // edges: the first sample that reaches each level; running sums of the samples before each edge
-  const edge = new Int32Array(LEVELS + 2);
-  const sum = new Float64Array(4 * (LEVELS + 2));
-  const x0 = strain[0]!;
-  let level = 0;
-  let next = 0;
+  let i = 0;
+  while (i < end && stress[i]! < (LOWEST * top) / LEVELS) i += 1;
+  if (i === end) return undefined;
+  // at the first sample that reaches a level, and at the end: number of samples before it, and sums of x, y, x², xy over them
+  const edges = LEVELS - LOWEST + 2;
+  const sums = new Float64Array(5 * edges);
+  const x0 = strain[i]!;
+  const y0 = stress[i]!;
+  let next = y0;
+  let level = LOWEST;
   let sx = 0,
     sy = 0,
     sxx = 0,
     sxy = 0;
-  for (let i = 0; i < end; i += 1) {
-    const y = stress[i]!;
-    while (level <= LEVELS && y >= next) {
-      edge[level] = i;
-      sum[4 * level] = sx;
-      sum[4 * level + 1] = sy;
-      sum[4 * level + 2] = sxx;
-      sum[4 * level + 3] = sxy;
-      level += 1;
-      next = (level * top) / LEVELS;
+  for (let at = 0; at < sums.length;) {
+    for (; i < end && (stress[i]! < next || level > LEVELS); i += 1) {
+      const x = strain[i]! - x0;
+      const y = stress[i]! - y0;
+      sx += x;
+      sy += y;
+      sxx += x * x;
+      sxy += x * y;
     }
-    const x = strain[i]! - x0;
-    sx += x;
-    sy += y;
-    sxx += x * x;
-    sxy += x * y;
-  }
-  while (level <= LEVELS + 1) {
-    edge[level] = end;
-    sum[4 * level] = sx;
-    sum[4 * level + 1] = sy;
-    sum[4 * level + 2] = sxx;
-    sum[4 * level + 3] = sxy;
+    sums[at] = i;
+    sums[at + 1] = sx;
+    sums[at + 2] = sy;
+    sums[at + 3] = sxx;
+    sums[at + 4] = sxy;
+    at += 5;
     level += 1;
+    next = (level * top) / LEVELS;
   }
-  let best: { slope: number; origin: number; last: number } | undefined;
-  for (let p = Math.ceil(START_SHARE * LEVELS); p <= LEVELS; p += 1)
-    for (let q = p + Math.ceil(SPAN_SHARE * LEVELS); q <= LEVELS + 1; q += 1) {
-      const n = edge[q]! - edge[p]!;
+  let slope = 0;
+  let origin = 0;
+  let last = -1;
+  for (let p = 0; p < sums.length; p += 5)
+    for (let q = p + 5 * LEAST_STEPS; q < sums.length; q += 5) {
+      const n = sums[q]! - sums[p]!;
       if (n < 3) continue;
-      const a = 4 * p;
-      const b = 4 * q;
-      const ux = sum[b]! - sum[a]!;
-      const uy = sum[b + 1]! - sum[a + 1]!;
-      const xx = sum[b + 2]! - sum[a + 2]! - (ux * ux) / n;
-      const xy = sum[b + 3]! - sum[a + 3]! - (ux * uy) / n;
-      if (!(xx > 0) || (best && xy <= best.slope * xx)) continue;
-      const slope = xy / xx;
-      best = { slope, origin: x0 + ux / n - uy / n / slope, last: edge[q]! - 1 };
+      const x = sums[q + 1]! - sums[p + 1]!;
+      const y = sums[q + 2]! - sums[p + 2]!;
+      const xx = n * (sums[q + 3]! - sums[p + 3]!) - x * x;
+      const xy = n * (sums[q + 4]! - sums[p + 4]!) - x * y;
+      if (!(xx > 0) || xy <= slope * xx) continue;
+      slope = xy / xx;
+      origin = x0 + x / n - (y0 + y / n) / slope;
+      last = sums[q]! - 1;
     }
-  return best && best.slope > 0 ? best : undefined;
+  return slope > 0 ? { slope, origin, last } : undefined;
 }
 
 /** Every so many samples of a column up to `end`. */
