@@ -1,5 +1,5 @@
 import { maximumIndex } from '../numeric/index.js';
-import { sustainedCrossing } from './sustainedCrossing.js';
+import { clearOf, sustainedCrossing } from './sustainedCrossing.js';
 
 /** Equal steps of stress between zero and the highest stress; windows of the coarse line begin and end on them. */
 const LEVELS = 40;
@@ -90,26 +90,53 @@ function strided(column: Float64Array, end: number, stride: number): Float64Arra
   return taken;
 }
 
+/** Slope of the guard, and its offset at the highest stress, as shares of those of the first offset line. */
+const GUARD = 0.9;
+/** Less than 1 by more than any rounding. */
+const ALMOST = 0.999;
+
 /**
  * @internal A coarse elastic line and where its 0.2 % offset line meets the curve, found twice: the second time without what lies
  * beyond the first crossing.
+ *
+ * Samples before the first crossing are looked at once, against a guard: a line less steep than the offset line, which it meets above the
+ * highest stress. What lies on or above the guard, and no higher than the highest stress, lies above every line that is as steep and
+ * passes the guard no lower. So the second offset line need not be held against these samples again.
  */
 export function coarseLine(strain: Float64Array, stress: Float64Array, maximum: number): CoarseLine | undefined {
+  const top = stress[maximum]!;
   let end = maximum + 1;
   let line: CoarseLine | undefined;
+  let guard = { slope: Infinity, at: 0, from: 0, to: 0 };
   for (let round = 0; round < 2; round += 1) {
     const stride = Math.max(1, Math.floor(end / PLACES));
     const places = Math.floor((end - 1) / stride) + 1;
     const x = strided(strain, end, stride);
     const y = strided(stress, end, stride);
-    const found = steepest(x, y, places, round === 0 ? stress[maximum]! : y[maximumIndex(y, 0, places)]!);
+    const found = steepest(x, y, places, round === 0 ? top : y[maximumIndex(y, 0, places)]!);
     if (!found) return line;
+    const { slope } = found;
+    const origin = found.origin + OFFSET;
     // the offset line cannot be met below the window that made it
     let first = found.last * stride;
-    while (first > 0 && stress[first]! < found.slope * (strain[first]! - found.origin - OFFSET)) first -= 1;
-    const crossing = sustainedCrossing(strain, stress, found.slope, found.origin + OFFSET, first, maximum + 1);
+    while (first > 0 && stress[first]! < slope * (strain[first]! - origin)) first -= 1;
+    if (round === 0) {
+      // strain where the guard reaches the highest stress
+      const at = found.origin + GUARD * OFFSET + top / slope;
+      const to = clearOf(strain, stress, GUARD * slope, at - top / (GUARD * slope), first, maximum + 1);
+      guard = { slope: GUARD * slope, at, from: first, to };
+      first = to;
+    } else if (
+      slope >= guard.slope &&
+      slope * (guard.at - origin) < ALMOST * top &&
+      stress[maximumIndex(stress, guard.from, guard.to)]! <= top
+    ) {
+      first = clearOf(strain, stress, slope, origin, first, Math.min(guard.from + 3, maximum + 1));
+      if (first >= guard.from) first = Math.max(first, guard.to);
+    }
+    const crossing = sustainedCrossing(strain, stress, slope, origin, first, maximum + 1);
     end = crossing < 0 ? maximum + 1 : crossing;
-    line = { slope: found.slope, origin: found.origin, end, offsetStress: stress[Math.min(end, maximum)]! };
+    line = { slope, origin: found.origin, end, offsetStress: stress[Math.min(end, maximum)]! };
   }
   return line;
 }
