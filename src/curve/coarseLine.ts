@@ -34,19 +34,19 @@ function steepest(
   let i = 0;
   while (i < end && stress[i]! < (LOWEST * top) / LEVELS) i += 1;
   if (i === end) return undefined;
-  // at the first sample that reaches a level, and at the end: number of samples before it, and sums of x, y, x², xy over them
+  // edges: the first sample that reaches a level, and the end; sums of x, y, x², xy over the samples before each
   const edges = LEVELS - LOWEST + 2;
-  const sums = new Float64Array(5 * edges);
+  const edge = new Int32Array(edges);
+  const sums = new Float64Array(4 * edges);
   const x0 = strain[i]!;
   const y0 = stress[i]!;
   let next = y0;
-  let level = LOWEST;
   let sx = 0,
     sy = 0,
     sxx = 0,
     sxy = 0;
-  for (let at = 0; at < sums.length;) {
-    for (; i < end && (stress[i]! < next || level > LEVELS); i += 1) {
+  for (let k = 0; k < edges; k += 1) {
+    for (; i < end && stress[i]! < next; i += 1) {
       const x = strain[i]! - x0;
       const y = stress[i]! - y0;
       sx += x;
@@ -54,30 +54,30 @@ function steepest(
       sxx += x * x;
       sxy += x * y;
     }
-    sums[at] = i;
-    sums[at + 1] = sx;
-    sums[at + 2] = sy;
-    sums[at + 3] = sxx;
-    sums[at + 4] = sxy;
-    at += 5;
-    level += 1;
-    next = (level * top) / LEVELS;
+    edge[k] = i;
+    sums[4 * k] = sx;
+    sums[4 * k + 1] = sy;
+    sums[4 * k + 2] = sxx;
+    sums[4 * k + 3] = sxy;
+    next = k + 2 < edges ? ((LOWEST + k + 1) * top) / LEVELS : Infinity;
   }
   let slope = 0;
   let origin = 0;
   let last = -1;
-  for (let p = 0; p < sums.length; p += 5)
-    for (let q = p + 5 * LEAST_STEPS; q < sums.length; q += 5) {
-      const n = sums[q]! - sums[p]!;
+  for (let k = 0; k < edges; k += 1)
+    for (let m = k + LEAST_STEPS; m < edges; m += 1) {
+      const n = edge[m]! - edge[k]!;
       if (n < 3) continue;
-      const x = sums[q + 1]! - sums[p + 1]!;
-      const y = sums[q + 2]! - sums[p + 2]!;
-      const xx = n * (sums[q + 3]! - sums[p + 3]!) - x * x;
-      const xy = n * (sums[q + 4]! - sums[p + 4]!) - x * y;
+      const p = 4 * k;
+      const q = 4 * m;
+      const x = sums[q]! - sums[p]!;
+      const y = sums[q + 1]! - sums[p + 1]!;
+      const xx = n * (sums[q + 2]! - sums[p + 2]!) - x * x;
+      const xy = n * (sums[q + 3]! - sums[p + 3]!) - x * y;
       if (!(xx > 0) || xy <= slope * xx) continue;
       slope = xy / xx;
       origin = x0 + x / n - (y0 + y / n) / slope;
-      last = sums[q]! - 1;
+      last = edge[m]! - 1;
     }
   return slope > 0 ? { slope, origin, last } : undefined;
 }
