@@ -1,11 +1,12 @@
 import { maximumIndex } from '../numeric/index.js';
-import { sustainedCrossing } from './sustainedCrossing.js';
+import { clearOf, sustainedCrossing } from './sustainedCrossing.js';
 
 /** Equal steps of stress between zero and the highest stress; windows of the coarse line begin and end on them. */
 const LEVELS = 40;
 /** The lowest fifth is left out: seating under friction can start far too steep. */
-const START_SHARE = 0.2;
-const SPAN_SHARE = 0.12;
+const LOWEST = 8;
+/** Least number of steps of a window. */
+const LEAST_STEPS = 5;
 /** @internal The plastic extension that bounds the elastic part and by which other windows are judged. */
 export const OFFSET = 0.002;
 /** Samples that a coarse line rests on are enough: of a long record they are taken at equal intervals. */
@@ -30,57 +31,55 @@ function steepest(
   end: number,
   top: number,
 ): { slope: number; origin: number; last: number } | undefined {
-  // edges: the first sample that reaches each level; running sums of the samples before each edge
-  const edge = new Int32Array(LEVELS + 2);
-  const sum = new Float64Array(4 * (LEVELS + 2));
-  const x0 = strain[0]!;
-  let level = 0;
-  let next = 0;
+  let i = 0;
+  while (i < end && stress[i]! < (LOWEST * top) / LEVELS) i += 1;
+  if (i === end) return undefined;
+  // edges: the first sample that reaches a level, and the end; sums of x, y, x², xy over the samples before each
+  const edges = LEVELS - LOWEST + 2;
+  const edge = new Int32Array(edges);
+  const sums = new Float64Array(4 * edges);
+  const x0 = strain[i]!;
+  const y0 = stress[i]!;
+  let next = y0;
   let sx = 0,
     sy = 0,
     sxx = 0,
     sxy = 0;
-  for (let i = 0; i < end; i += 1) {
-    const y = stress[i]!;
-    while (level <= LEVELS && y >= next) {
-      edge[level] = i;
-      sum[4 * level] = sx;
-      sum[4 * level + 1] = sy;
-      sum[4 * level + 2] = sxx;
-      sum[4 * level + 3] = sxy;
-      level += 1;
-      next = (level * top) / LEVELS;
+  for (let k = 0; k < edges; k += 1) {
+    for (; i < end && stress[i]! < next; i += 1) {
+      const x = strain[i]! - x0;
+      const y = stress[i]! - y0;
+      sx += x;
+      sy += y;
+      sxx += x * x;
+      sxy += x * y;
     }
-    const x = strain[i]! - x0;
-    sx += x;
-    sy += y;
-    sxx += x * x;
-    sxy += x * y;
+    edge[k] = i;
+    sums[4 * k] = sx;
+    sums[4 * k + 1] = sy;
+    sums[4 * k + 2] = sxx;
+    sums[4 * k + 3] = sxy;
+    next = k + 2 < edges ? ((LOWEST + k + 1) * top) / LEVELS : Infinity;
   }
-  while (level <= LEVELS + 1) {
-    edge[level] = end;
-    sum[4 * level] = sx;
-    sum[4 * level + 1] = sy;
-    sum[4 * level + 2] = sxx;
-    sum[4 * level + 3] = sxy;
-    level += 1;
-  }
-  let best: { slope: number; origin: number; last: number } | undefined;
-  for (let p = Math.ceil(START_SHARE * LEVELS); p <= LEVELS; p += 1)
-    for (let q = p + Math.ceil(SPAN_SHARE * LEVELS); q <= LEVELS + 1; q += 1) {
-      const n = edge[q]! - edge[p]!;
+  let slope = 0;
+  let origin = 0;
+  let last = -1;
+  for (let k = 0; k < edges; k += 1)
+    for (let m = k + LEAST_STEPS; m < edges; m += 1) {
+      const n = edge[m]! - edge[k]!;
       if (n < 3) continue;
-      const a = 4 * p;
-      const b = 4 * q;
-      const ux = sum[b]! - sum[a]!;
-      const uy = sum[b + 1]! - sum[a + 1]!;
-      const xx = sum[b + 2]! - sum[a + 2]! - (ux * ux) / n;
-      const xy = sum[b + 3]! - sum[a + 3]! - (ux * uy) / n;
-      if (!(xx > 0) || (best && xy <= best.slope * xx)) continue;
-      const slope = xy / xx;
-      best = { slope, origin: x0 + ux / n - uy / n / slope, last: edge[q]! - 1 };
+      const p = 4 * k;
+      const q = 4 * m;
+      const x = sums[q]! - sums[p]!;
+      const y = sums[q + 1]! - sums[p + 1]!;
+      const xx = n * (sums[q + 2]! - sums[p + 2]!) - x * x;
+      const xy = n * (sums[q + 3]! - sums[p + 3]!) - x * y;
+      if (!(xx > 0) || xy <= slope * xx) continue;
+      slope = xy / xx;
+      origin = x0 + x / n - (y0 + y / n) / slope;
+      last = edge[m]! - 1;
     }
-  return best && best.slope > 0 ? best : undefined;
+  return slope > 0 ? { slope, origin, last } : undefined;
 }
 
 /** Every so many samples of a column up to `end`. */
@@ -91,26 +90,53 @@ function strided(column: Float64Array, end: number, stride: number): Float64Arra
   return taken;
 }
 
+/** Slope of the guard, and its offset at the highest stress, as shares of those of the first offset line. */
+const GUARD = 0.9;
+/** Less than 1 by more than any rounding. */
+const ALMOST = 0.999;
+
 /**
  * @internal A coarse elastic line and where its 0.2 % offset line meets the curve, found twice: the second time without what lies
  * beyond the first crossing.
+ *
+ * Samples before the first crossing are looked at once, against a guard: a line less steep than the offset line, which it meets above the
+ * highest stress. What lies on or above the guard, and no higher than the highest stress, lies above every line that is as steep and
+ * passes the guard no lower. So the second offset line need not be held against these samples again.
  */
 export function coarseLine(strain: Float64Array, stress: Float64Array, maximum: number): CoarseLine | undefined {
+  const top = stress[maximum]!;
   let end = maximum + 1;
   let line: CoarseLine | undefined;
+  let guard = { slope: Infinity, at: 0, from: 0, to: 0 };
   for (let round = 0; round < 2; round += 1) {
     const stride = Math.max(1, Math.floor(end / PLACES));
     const places = Math.floor((end - 1) / stride) + 1;
     const x = strided(strain, end, stride);
     const y = strided(stress, end, stride);
-    const found = steepest(x, y, places, round === 0 ? stress[maximum]! : y[maximumIndex(y, 0, places)]!);
+    const found = steepest(x, y, places, round === 0 ? top : y[maximumIndex(y, 0, places)]!);
     if (!found) return line;
+    const { slope } = found;
+    const origin = found.origin + OFFSET;
     // the offset line cannot be met below the window that made it
     let first = found.last * stride;
-    while (first > 0 && stress[first]! < found.slope * (strain[first]! - found.origin - OFFSET)) first -= 1;
-    const crossing = sustainedCrossing(strain, stress, found.slope, found.origin + OFFSET, first, maximum + 1);
+    while (first > 0 && stress[first]! < slope * (strain[first]! - origin)) first -= 1;
+    if (round === 0) {
+      // strain where the guard reaches the highest stress
+      const at = found.origin + GUARD * OFFSET + top / slope;
+      const to = clearOf(strain, stress, GUARD * slope, at - top / (GUARD * slope), first, maximum + 1);
+      guard = { slope: GUARD * slope, at, from: first, to };
+      first = to;
+    } else if (
+      slope >= guard.slope &&
+      slope * (guard.at - origin) < ALMOST * top &&
+      stress[maximumIndex(stress, guard.from, guard.to)]! <= top
+    ) {
+      first = clearOf(strain, stress, slope, origin, first, Math.min(guard.from + 3, maximum + 1));
+      if (first >= guard.from) first = Math.max(first, guard.to);
+    }
+    const crossing = sustainedCrossing(strain, stress, slope, origin, first, maximum + 1);
     end = crossing < 0 ? maximum + 1 : crossing;
-    line = { slope: found.slope, origin: found.origin, end, offsetStress: stress[Math.min(end, maximum)]! };
+    line = { slope, origin: found.origin, end, offsetStress: stress[Math.min(end, maximum)]! };
   }
   return line;
 }

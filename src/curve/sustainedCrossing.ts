@@ -2,6 +2,20 @@
 const LASTING_SAMPLES = 5;
 const LASTING_STRAIN = 0.0005;
 
+/** @internal Samples from `first` on to the one returned, a multiple of four of them, all lie on or above the line `slope · (strain − origin)`. */
+export function clearOf(strain: Float64Array, stress: Float64Array, slope: number, origin: number, first: number, end: number): number {
+  let i = first;
+  while (
+    i + 3 < end &&
+    stress[i]! >= slope * (strain[i]! - origin) &&
+    stress[i + 1]! >= slope * (strain[i + 1]! - origin) &&
+    stress[i + 2]! >= slope * (strain[i + 2]! - origin) &&
+    stress[i + 3]! >= slope * (strain[i + 3]! - origin)
+  )
+    i += 4;
+  return i;
+}
+
 /**
  * @internal First sample from `first` on that lies below the line `slope · (strain − origin)` and stays there, or -1.
  *
@@ -16,17 +30,8 @@ export function sustainedCrossing(
   end: number,
 ): number {
   let since = -1;
-  let i = first;
   // above the line, as most samples before a crossing are: four at a time
-  while (
-    i + 3 < end &&
-    stress[i]! >= slope * (strain[i]! - origin) &&
-    stress[i + 1]! >= slope * (strain[i + 1]! - origin) &&
-    stress[i + 2]! >= slope * (strain[i + 2]! - origin) &&
-    stress[i + 3]! >= slope * (strain[i + 3]! - origin)
-  )
-    i += 4;
-  for (; i < end; i += 1) {
+  for (let i = clearOf(strain, stress, slope, origin, first, end); i < end; i += 1) {
     if (stress[i]! >= slope * (strain[i]! - origin)) since = -1;
     else {
       if (since < 0) since = i;

@@ -23,11 +23,15 @@ import type { WindowTree } from './windowTree.js';
  *    lies no farther from m than the greatest m less the least x of A (an x of A above m is nearer still: it is at most the mean of inner,
  *    and m at least the least x of A), and B no farther than its greatest x less the least m.
  * 5. Better where e is mostly noise: W meets A in its last samples, i to the end of A. With p the middle of the range of x over A the part
- *    of A in N is (p - m) S + (sum of (x - p) e), S being the sum of e over those samples. The second sum is at most half the width of A times
- *    sqrt(n_A E_A). Let s = r - c' - d' x, the line c' + d' x being that of a good window (windowTree.ts). S is the sum of s, which lies
- *    between the running sum of s at the end of A less its greatest and less its least value within A, less the sum of (c - c') + (d - d') x,
- *    which is within n_A times its greatest absolute value, taken at an end of the range of x over A. Likewise for B, met in its first samples. A running sum of noise grows as the root of the number of samples, not as the number; that is what keeps boxes few.
- * 6. Where A and B are short, their parts of N are summed sample by sample, for every place where a window may begin or end.
+ *    of A in N is (p - m) S + T, S being the sum of e over those samples and T that of (x - p) e. S lies between two bounds, least <= 0 <=
+ *    most (they hold for no sample as well). Let s = r - c' - d' x, the line c' + d' x being that of a good window (windowTree.ts). S is the
+ *    sum of s, which lies between the running sum of s at the end of A less its greatest and less its least value within A, less the sum of
+ *    (c - c') + (d - d') x, which is between n_A times its least and its greatest value, or 0, taken at the ends of the range of x over A. T is at most half the
+ *    width w of A times sqrt(n_A E_A), by Cauchy. Where x never goes back, T is also (x_i - p) S plus the sum of each later sample's step of x times the sum
+ *    of e from that sample on (by parts), at most w (most - least / 2): x_i lies at most w/2 to either side of p, and the steps add up to no more
+ *    than what is left of w. Likewise for B, met in its first samples. A running sum of noise grows as the root of the number of samples, not as
+ *    the number; that is what keeps boxes few.
+ * 6. Where A and B are short, their parts of N are summed sample by sample instead, for every place where a window may begin or end.
  *
  * 7. The rise of a line over its window is its slope times its strain, at most the bound of the slope times the range of x; a box whose rise
  *    falls short of the least is dropped. Where inner is empty: the two end samples alone hold half of (their distance)^2 in Sxx(W), and
@@ -39,9 +43,6 @@ import type { WindowTree } from './windowTree.js';
  *    line carry the score of windows of eight samples and more to about that; of three samples on a line without noise only to 1e-5, since nothing is left of
  *    their residuals.
  */
-
-/** Greatest product of a number of the first range with one of the second. */
-const greatestProduct = (p: number, q: number, s: number, t: number): number => Math.max(p * s, p * t, q * s, q * t);
 
 /** Of ranges up to so many samples the residuals are summed one by one. */
 const SHORT = 16;
@@ -83,6 +84,22 @@ function rootOfSquares(sums: Float64Array, from: number, to: number, count: numb
   const xr = sums[to + 3]! - sums[from + 3]!;
   const rr = sums[to + 4]! - sums[from + 4]!;
   return Math.sqrt(Math.max(0, count * (rr - 2 * c * r - 2 * d * xr + 2 * c * d * x + c * c * count + d * d * xx)));
+}
+
+/** Whether windows whose lines rise no steeper, over no more strain and with no smaller error cannot be the best. */
+function beaten(
+  { span, score, gap }: WindowTask,
+  best: Incumbent,
+  limit: number,
+  highestSlope: number,
+  leastError: number,
+  distance: number,
+): boolean {
+  const widestRise = highestSlope * distance;
+  if (highestSlope <= 0 || widestRise < span) return true;
+  const bound = score(highestSlope, leastError);
+  // no more than a tie, and no wider
+  return bound < best.floor || (bound <= limit && (gap > 0 || widestRise <= best.rise));
 }
 
 /** @internal True where no window that starts within node a and ends within node b, both of `size` blocks, can be the best. */
@@ -145,39 +162,43 @@ export function hopeless(
   const aside = innerCount * aHigh <= ix && ix <= innerCount * bLow;
   const lowMean = (ix + aCount * aLow) / (innerCount + aCount);
   const highMean = (ix + bCount * bHigh) / (innerCount + bCount);
-  const aPlace = (aLow + aHigh) / 2;
-  const bPlace = (bLow + bHigh) / 2;
-  let most: number;
-  if (aside && aCount <= SHORT)
-    most =
+
+  // the cheapest bound first
+  const aRoot = rootOfSquares(sums, o, p, aCount, c, d);
+  const bRoot = rootOfSquares(sums, q, z, bCount, c, d);
+  const most = aside ? (highMean - aLow) * aRoot + (bHigh - lowMean) * bRoot : distance * (aRoot + bRoot);
+  const slope = base.slope + d;
+  if (beaten(task, best, limit, slope + most / ixx, leastError, distance)) return true;
+  if (!aside) return false;
+  const aWidth = aHigh - aLow;
+  const bWidth = bHigh - bLow;
+  const aPlace = aLow + aWidth / 2;
+  const bPlace = bLow + bWidth / 2;
+  let less: number;
+  if (aCount <= SHORT)
+    less =
       greatestPart(task, base, c, d, a1 * samples - 1, a0 * samples, aPlace, lowMean, highMean) +
       greatestPart(task, base, c, d, b0 * samples, outerEnd - 1, bPlace, lowMean, highMean);
   else {
-    const aRoot = rootOfSquares(sums, o, p, aCount, c, d);
-    const bRoot = rootOfSquares(sums, q, z, bCount, c, d);
-    most = distance * (aRoot + bRoot);
-    if (aside) {
-      // the line of inner against the one that running sums are about
-      const cc = c - tree.c;
-      const dd = d - tree.d;
-      const aReach = aCount * Math.max(Math.abs(cc + dd * aLow), Math.abs(cc + dd * aHigh));
-      const bReach = bCount * Math.max(Math.abs(cc + dd * bLow), Math.abs(cc + dd * bHigh));
-      const aEnd = sums[p + 1]! - tree.c * a1 * samples - tree.d * sums[p]!;
-      const bBegin = sums[q + 1]! - tree.c * b0 * samples - tree.d * sums[q]!;
-      most = Math.min(
-        (highMean - aLow) * aRoot + (bHigh - lowMean) * bRoot,
-        greatestProduct(aPlace - highMean, aPlace - lowMean, aEnd - highest[a]! - aReach, aEnd - lowest[a]! + aReach) +
-          greatestProduct(bPlace - highMean, bPlace - lowMean, lowest[b]! - bBegin - bReach, highest[b]! - bBegin + bReach) +
-          (aHigh - aPlace) * aRoot +
-          (bHigh - bPlace) * bRoot,
-      );
-    }
+    // the line of inner against the one that running sums are about
+    const cc = c - tree.c;
+    const dd = d - tree.d;
+    const aBegin = cc + dd * aLow;
+    const aStop = cc + dd * aHigh;
+    const bBegin = cc + dd * bLow;
+    const bStop = cc + dd * bHigh;
+    const aSum = sums[p + 1]! - tree.c * a1 * samples - tree.d * sums[p]!;
+    const bSum = sums[q + 1]! - tree.c * b0 * samples - tree.d * sums[q]!;
+    const aLeast = aSum - highest[a]! - aCount * Math.max(0, aBegin, aStop);
+    const aMost = aSum - lowest[a]! - aCount * Math.min(0, aBegin, aStop);
+    const bLeast = lowest[b]! - bSum - bCount * Math.max(0, bBegin, bStop);
+    const bMost = highest[b]! - bSum - bCount * Math.min(0, bBegin, bStop);
+    const goesBack = leastFrom !== undefined;
+    less =
+      Math.max((aPlace - highMean) * aLeast, (aPlace - lowMean) * aMost) +
+      Math.max((bPlace - lowMean) * bMost, (bPlace - highMean) * bLeast) +
+      aWidth * (goesBack ? aRoot / 2 : Math.min(aRoot / 2, aMost - aLeast / 2)) +
+      bWidth * (goesBack ? bRoot / 2 : Math.min(bRoot / 2, bMost / 2 - bLeast));
   }
-  const highestSlope = base.slope + d + most / (most > 0 ? ixx : oxx);
-  const widestRise = highestSlope * distance;
-  if (highestSlope <= 0 || widestRise < span) return true;
-  const bound = score(highestSlope, leastError);
-  if (bound < best.floor) return true;
-  // no more than a tie, and no wider
-  return bound <= limit && (gap > 0 || widestRise <= best.rise);
+  return beaten(task, best, limit, slope + less / (less > 0 ? ixx : oxx), leastError, distance);
 }

@@ -5,8 +5,11 @@ import type { FoundWindow, WindowTask } from './windowTask.js';
 /** Windows of the lattice begin and end on the edges of so many cells of equal numbers of samples. */
 const CELLS = 16;
 
-/** @internal Windows between the edges of a lattice, with their scores: the first incumbent and the runners-up come from them. */
-export type WindowLattice = readonly FoundWindow[];
+/**
+ * @internal Windows between the edges of a lattice, for each its first and last sample, slope and score, one after the other: the first
+ * incumbent and the runners-up come from them.
+ */
+export type WindowLattice = Float64Array;
 
 /** Sums before a sample: those at the edge of its block, and the samples from there on. */
 function sumsBefore({ strain, stress, start }: WindowTask, moments: WindowMoments, sample: number, into: Float64Array, at: number): void {
@@ -33,7 +36,8 @@ export function windowLattice(task: WindowTask, moments: WindowMoments, best: In
   const sums = new Float64Array(5 * (cells + 1));
   const edge = (k: number): number => Math.round((k * n) / cells);
   for (let k = 1; k <= cells; k += 1) sumsBefore(task, moments, edge(k), sums, 5 * k);
-  const found: FoundWindow[] = [];
+  const found = new Float64Array(2 * cells * (cells + 1));
+  let at = 0;
   for (let a = 0; a < cells; a += 1) {
     const p = 5 * a;
     const first = edge(a);
@@ -55,14 +59,18 @@ export function windowLattice(task: WindowTask, moments: WindowMoments, best: In
       const value = score(slope, Math.sqrt(rest / ((count - 2) * xx)));
       if (Number.isNaN(value)) continue;
       offer(task, best, first, last, slope, value, rise);
-      found.push({ first: start + first, last: start + last, slope, score: value });
+      found[at] = start + first;
+      found[at + 1] = start + last;
+      found[at + 2] = slope;
+      found[at + 3] = value;
+      at += 4;
     }
   }
-  return found;
+  return found.subarray(0, at);
 }
 
 /** Whether a window shares less than half of the samples of the longer one with each of others. */
-function apart({ first, last }: FoundWindow, others: readonly FoundWindow[]): boolean {
+function apart(first: number, last: number, others: readonly FoundWindow[]): boolean {
   for (const other of others) {
     const shared = Math.min(last, other.last) - Math.max(first, other.first) + 1;
     if (shared >= 0.5 * Math.max(last - first + 1, other.last - other.first + 1)) return false;
@@ -74,10 +82,11 @@ function apart({ first, last }: FoundWindow, others: readonly FoundWindow[]): bo
 export function runnersUp(lattice: WindowLattice, best: FoundWindow, most: number): FoundWindow[] {
   const chosen = [best];
   while (chosen.length <= most) {
-    let next: FoundWindow | undefined;
-    for (const one of lattice) if ((!next || one.score > next.score) && apart(one, chosen)) next = one;
-    if (!next) break;
-    chosen.push(next);
+    let next = -1;
+    for (let at = 0; at < lattice.length; at += 4)
+      if ((next < 0 || lattice[at + 3]! > lattice[next + 3]!) && apart(lattice[at]!, lattice[at + 1]!, chosen)) next = at;
+    if (next < 0) break;
+    chosen.push({ first: lattice[next]!, last: lattice[next + 1]!, slope: lattice[next + 2]!, score: lattice[next + 3]! });
   }
   return chosen.slice(1);
 }

@@ -4,8 +4,9 @@ import type { WindowTask } from './windowTask.js';
 const SHORT_BLOCK = 8;
 const LONG_BLOCK = 16;
 const LONG = 20_000;
-/** Of a long record that is not searched to the end. */
+/** Of a still longer record that is not searched to the end. */
 const COARSE_BLOCK = 32;
+const LONGER = 100_000;
 
 /** @internal A line that is taken off the stress before sums are made: what remains is small, so few digits are lost. */
 export interface BaseLine {
@@ -34,12 +35,17 @@ export interface WindowMoments {
 function ranges({ strain, start, end }: WindowTask, size: number, blocks: number, x0: number) {
   const leastFrom = new Float64Array(blocks);
   const greatestUpTo = new Float64Array(blocks);
+  // four at a time as long as none is higher, or none lower
   for (let block = 0, high = -Infinity, i = start; block < blocks; block += 1) {
-    for (const stop = Math.min(i + size, end); i < stop; i += 1) if (strain[i]! > high) high = strain[i]!;
+    const stop = Math.min(i + size, end);
+    while (i + 3 < stop && !(strain[i]! > high || strain[i + 1]! > high || strain[i + 2]! > high || strain[i + 3]! > high)) i += 4;
+    for (; i < stop; i += 1) if (strain[i]! > high) high = strain[i]!;
     greatestUpTo[block] = high - x0;
   }
   for (let block = blocks - 1, low = Infinity, i = end - 1; block >= 0; block -= 1) {
-    for (const stop = start + block * size; i >= stop; i -= 1) if (strain[i]! < low) low = strain[i]!;
+    const stop = start + block * size;
+    while (i - 3 >= stop && !(strain[i]! < low || strain[i - 1]! < low || strain[i - 2]! < low || strain[i - 3]! < low)) i -= 4;
+    for (; i >= stop; i -= 1) if (strain[i]! < low) low = strain[i]!;
     leastFrom[block] = low - x0;
   }
   return { leastFrom, greatestUpTo };
@@ -52,7 +58,7 @@ export function windowMoments(task: WindowTask): WindowMoments {
   const middle = start + (n >> 1);
   const x0 = strain[middle]!;
   const y0 = stress[middle]!;
-  const size = n < LONG ? SHORT_BLOCK : gap > 0 ? COARSE_BLOCK : LONG_BLOCK;
+  const size = n < LONG ? SHORT_BLOCK : gap > 0 && n >= LONGER ? COARSE_BLOCK : LONG_BLOCK;
   const blocks = Math.ceil(n / size);
   const sums = new Float64Array(5 * (blocks + 1));
   let sx = 0;

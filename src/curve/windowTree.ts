@@ -32,8 +32,8 @@ function lineOf({ sums, size }: WindowMoments, samples: number, a: number, b: nu
 export function windowTree(moments: WindowMoments, samples: number, { first, last }: Incumbent): WindowTree {
   const { sums, blocks, size } = moments;
   const width = 2 ** Math.ceil(Math.log2(Math.max(1, blocks)));
-  const lowest = new Float64Array(2 * width).fill(Infinity);
-  const highest = new Float64Array(2 * width).fill(-Infinity);
+  const lowest = new Float64Array(2 * width).fill(Infinity, width + blocks);
+  const highest = new Float64Array(2 * width).fill(-Infinity, width + blocks);
   const { c, d } = lineOf(moments, samples, first < 0 ? 0 : Math.round(first / size), Math.round((last + 1) / size));
   let sum = 0;
   for (let block = 0, p = 0; block < blocks; block += 1, p += 5) {
