@@ -17,6 +17,8 @@ const TO = 0.6;
 const LEAST = 100;
 const MOST = 4096;
 const FARTHEST = 50;
+/** Products that are summed between two looks at whether a lag can still be one; even. */
+const STRETCH = 64;
 /** The speed must vary by this share, or there is nothing to compare. */
 const VARIES = 0.1;
 /** Correlation that a lag must reach, and by how much it must be better than none. */
@@ -43,22 +45,30 @@ function squaresBefore(changes: Float64Array): Float64Array {
   return sums;
 }
 
-/** Correlation of a, so many samples later, with b. */
-function correlation(a: Float64Array, b: Float64Array, aSquares: Float64Array, bSquares: Float64Array, lag: number): number {
+/** Correlation of a, so many samples later, with b; where it cannot exceed a bound, only what it does not exceed. */
+function correlation(a: Float64Array, b: Float64Array, aSquares: Float64Array, bSquares: Float64Array, lag: number, bound: number): number {
   const from = lag < 0 ? -lag : 0;
   const to = Math.min(b.length, a.length - lag);
+  // what the products from a sample on add up to at most (Cauchy and Schwarz)
+  const mostFrom = (i: number): number => Math.sqrt((aSquares[to + lag]! - aSquares[i + lag]!) * (bSquares[to]! - bSquares[i]!));
+  const whole = mostFrom(from);
+  if (!(whole > 0)) return 0;
   let even = 0;
   let odd = 0;
-  let i = from;
-  let j = from + lag;
-  for (; i + 1 < to; i += 2, j += 2) {
-    even += a[j]! * b[i]!;
-    odd += a[j + 1]! * b[i + 1]!;
+  for (let i = from; i < to;) {
+    const stop = Math.min(i + STRETCH, to);
+    for (; i + 1 < stop; i += 2) {
+      even += a[i + lag]! * b[i]!;
+      odd += a[i + lag + 1]! * b[i + 1]!;
+    }
+    if (i < stop) {
+      even += a[i + lag]! * b[i]!;
+      i += 1;
+    }
+    const most = (even + odd + mostFrom(i)) / whole;
+    if (most < bound) return most;
   }
-  if (i < to) even += a[j]! * b[i]!;
-  const aa = aSquares[to + lag]! - aSquares[from + lag]!;
-  const bb = bSquares[to]! - bSquares[from]!;
-  return aa > 0 && bb > 0 ? (even + odd) / Math.sqrt(aa * bb) : 0;
+  return (even + odd) / whole;
 }
 
 /** @internal The lag between force and motion, from how their rates pulse together; undefined where the drive is too even to tell. */
@@ -86,15 +96,19 @@ export function channelLag({ force, motion, first, top, highest }: RecordOutline
 function bestLag(pulls: Float64Array, moves: Float64Array, moveSquares: Float64Array, count: number): ChannelLag | undefined {
   const farthest = Math.min(FARTHEST, count >> 2);
   const pullSquares = squaresBefore(pulls);
-  const at = (samples: number): number => correlation(pulls, moves, pullSquares, moveSquares, samples);
+  const at = (samples: number, bound = -1): number => correlation(pulls, moves, pullSquares, moveSquares, samples, bound);
   const without = at(0);
+  // of most records no lag comes near, and a part of each sum tells
+  const clear = Math.max(CLEAR, without + BETTER);
+  let size = 2;
+  while (size <= farthest && at(size, clear) <= clear && at(-size, clear) <= clear) size += 1;
+  if (size > farthest) return undefined;
   let best = { samples: 0, correlation: without };
-  for (let size = 1; size <= farthest; size += 1)
-    for (const samples of [size, -size]) {
-      const found = at(samples);
+  for (let k = 1; k <= farthest; k += 1)
+    for (const samples of [k, -k]) {
+      const found = at(samples, best.correlation);
       // pulses repeat: of equal answers the nearest
       if (found > best.correlation + 0.01) best = { samples, correlation: found };
     }
-  const clear = Math.abs(best.samples) >= 2 && best.correlation > CLEAR && best.correlation > without + BETTER;
-  return clear ? { ...best, without } : undefined;
+  return Math.abs(best.samples) >= 2 && best.correlation > clear ? { ...best, without } : undefined;
 }
