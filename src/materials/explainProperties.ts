@@ -93,7 +93,7 @@ export function explainProperties(properties: MeasuredProperties, options: Expla
   const frameInside = how.strainFrom === 'travel' && how.frameRemoved !== true;
 
   const compared = namesOf(given).flatMap((property): ComparedProperty[] => {
-    const range = one ? rangeOf(one, property) : anyMetal(property);
+    const range = one ? rangeOf(one, property) : anyMetal[property];
     if (!range) return [];
     const side = sideOf(given[property]!, range, margin);
     // any slope can be that of a soft frame

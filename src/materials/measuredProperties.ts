@@ -56,6 +56,10 @@ export const propertyWords: Readonly<Record<PropertyName, string>> = {
   exponent: 'the hardening exponent',
 };
 
+/** @internal Names of all properties, and of those that are measured by themselves. */
+export const propertyNames = Object.keys(propertyWords) as readonly PropertyName[];
+const givenNames = propertyNames.filter((name) => name !== 'yieldRatio');
+
 /** The extension over the parallel length thins out the neck that a mark to mark reading holds: so much less is still usual. */
 const THINNED = 2;
 
@@ -68,12 +72,7 @@ export function rangeOf(family: MaterialFamily, name: PropertyName): UsualRange 
 
 /** @internal Checks properties; at least one is there. */
 export function requireProperties(from: string, properties: MeasuredProperties): Properties {
-  requireOptions(
-    from,
-    properties,
-    Object.keys(propertyWords).filter((name) => name !== 'yieldRatio'),
-    'properties',
-  );
+  requireOptions(from, properties, givenNames, 'properties');
   const { modulus, yieldStrength, tensileStrength, elongation, plasticExtension, exponent } = properties;
   const some = (name: PropertyName, value: number | undefined, check: typeof requireFinite): Properties =>
     value === undefined ? {} : { [name]: check(from, `properties.${name}`, value) };

@@ -128,7 +128,7 @@ export function tensionRoad(
   const findings: Finding[] = [
     ...(spikeless ? [] : inKept(allSpikeFindings(raw), repairs)),
     ...checkRecordKernel(given, {}, { survey, pauses }),
-    ...recordFindings(given, recorded, numbers, { ...quantities, curve }, lengths.parallelLength),
+    ...recordFindings(given, recorded, numbers, { tensileStrength: quantities.tensileStrength, curve }, lengths.parallelLength),
     ...familyFindings(quantities, numbers, settings, {
       strainFrom: recorded.basis === 'travel' ? 'travel' : 'extensometer',
       frameRemoved: settings.frameCompliance !== undefined,
