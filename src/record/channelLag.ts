@@ -17,8 +17,6 @@ const TO = 0.6;
 const LEAST = 100;
 const MOST = 4096;
 const FARTHEST = 50;
-/** Products that are summed between two looks at whether a lag can still be one; even. */
-const STRETCH = 64;
 /** The speed must vary by this share, or there is nothing to compare. */
 const VARIES = 0.1;
 /** Correlation that a lag must reach, and by how much it must be better than none. */
@@ -45,30 +43,27 @@ function squaresBefore(changes: Float64Array): Float64Array {
   return sums;
 }
 
-/** Correlation of a, so many samples later, with b; where it cannot exceed a bound, only what it does not exceed. */
-function correlation(a: Float64Array, b: Float64Array, aSquares: Float64Array, bSquares: Float64Array, lag: number, bound: number): number {
-  const from = lag < 0 ? -lag : 0;
-  const to = Math.min(b.length, a.length - lag);
-  // what the products from a sample on add up to at most (Cauchy and Schwarz)
-  const mostFrom = (i: number): number => Math.sqrt((aSquares[to + lag]! - aSquares[i + lag]!) * (bSquares[to]! - bSquares[i]!));
-  const whole = mostFrom(from);
-  if (!(whole > 0)) return 0;
-  let even = 0;
-  let odd = 0;
-  for (let i = from; i < to;) {
-    const stop = Math.min(i + STRETCH, to);
-    for (; i + 1 < stop; i += 2) {
-      even += a[i + lag]! * b[i]!;
-      odd += a[i + lag + 1]! * b[i + 1]!;
+/** Sums of the products of a, some samples later, with b, for all lags from -farthest on; four lags at a time, over a with nothing before and behind it. */
+function productsOf(a: Float64Array, b: Float64Array, farthest: number): Float64Array {
+  const n = b.length;
+  const sums = new Float64Array((2 * farthest + 4) & ~3);
+  const padded = new Float64Array(n + sums.length);
+  padded.set(a, farthest);
+  for (let k = 0; k < sums.length; k += 4) {
+    let [s0, s1, s2, s3] = [0, 0, 0, 0];
+    for (let i = 0, j = k; i < n; i += 1, j += 1) {
+      const one = b[i]!;
+      s0 += padded[j]! * one;
+      s1 += padded[j + 1]! * one;
+      s2 += padded[j + 2]! * one;
+      s3 += padded[j + 3]! * one;
     }
-    if (i < stop) {
-      even += a[i + lag]! * b[i]!;
-      i += 1;
-    }
-    const most = (even + odd + mostFrom(i)) / whole;
-    if (most < bound) return most;
+    sums[k] = s0;
+    sums[k + 1] = s1;
+    sums[k + 2] = s2;
+    sums[k + 3] = s3;
   }
-  return (even + odd) / whole;
+  return sums;
 }
 
 /** @internal The lag between force and motion, from how their rates pulse together; undefined where the drive is too even to tell. */
@@ -94,21 +89,24 @@ export function channelLag({ force, motion, first, top, highest }: RecordOutline
 
 /** The lag at which the rates agree best, where that is clearly better than none. */
 function bestLag(pulls: Float64Array, moves: Float64Array, moveSquares: Float64Array, count: number): ChannelLag | undefined {
+  const n = moves.length;
   const farthest = Math.min(FARTHEST, count >> 2);
   const pullSquares = squaresBefore(pulls);
-  const at = (samples: number, bound = -1): number => correlation(pulls, moves, pullSquares, moveSquares, samples, bound);
+  const products = productsOf(pulls, moves, farthest);
+  // correlation of the pulls, so many samples later, with the moves, over the samples that both have then
+  const at = (lag: number): number => {
+    const [from, to] = [Math.max(0, -lag), Math.min(n, n - lag)];
+    const squares = (pullSquares[to + lag]! - pullSquares[from + lag]!) * (moveSquares[to]! - moveSquares[from]!);
+    return squares > 0 ? products[farthest + lag]! / Math.sqrt(squares) : 0;
+  };
   const without = at(0);
-  // of most records no lag comes near, and a part of each sum tells
-  const clear = Math.max(CLEAR, without + BETTER);
-  let size = 2;
-  while (size <= farthest && at(size, clear) <= clear && at(-size, clear) <= clear) size += 1;
-  if (size > farthest) return undefined;
   let best = { samples: 0, correlation: without };
-  for (let k = 1; k <= farthest; k += 1)
-    for (const samples of [k, -k]) {
-      const found = at(samples, best.correlation);
+  for (let size = 1; size <= farthest; size += 1)
+    for (const samples of [size, -size]) {
+      const found = at(samples);
       // pulses repeat: of equal answers the nearest
       if (found > best.correlation + 0.01) best = { samples, correlation: found };
     }
-  return Math.abs(best.samples) >= 2 && best.correlation > clear ? { ...best, without } : undefined;
+  const clear = Math.abs(best.samples) >= 2 && best.correlation > CLEAR && best.correlation > without + BETTER;
+  return clear ? { ...best, without } : undefined;
 }
