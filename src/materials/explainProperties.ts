@@ -101,8 +101,8 @@ export function explainProperties(properties: MeasuredProperties, options: Expla
     return [{ property, value: given[property]!, range, ...(outside ? { outside } : {}) }];
   });
   const outside = compared.filter((each) => each.outside).map(({ property }) => property);
-  const sides = Object.fromEntries(compared.map((each) => [each.property, each.outside]));
   if (outside.length === 0) return { compared, causes: [] };
+  const sides = Object.fromEntries(compared.map((each) => [each.property, each.outside]));
 
   const candidates = one ? [one] : materialFamilies;
   /** Families in which all of some properties lie. */

@@ -1,4 +1,5 @@
 import {
+  requireBoolean,
   requireFinite,
   requireNonNegative,
   requireOneOf,
@@ -97,9 +98,8 @@ const shapes: readonly SectionShape[] = ['round', 'rectangular', 'square', 'hexa
 /** @internal Checks how it was measured. */
 export function requireMeasurement(from: string, options: Measurement): Measurement {
   const { strainFrom, frameRemoved, parallelLengthGiven, forceFrom, shape } = options;
-  for (const [name, value] of Object.entries({ frameRemoved, parallelLengthGiven }))
-    if (value !== undefined && typeof value !== 'boolean')
-      throw new InputError(from, `options.${name}`, 'wrong-type', 'must be true or false', value);
+  if (frameRemoved !== undefined) requireBoolean(from, 'options.frameRemoved', frameRemoved);
+  if (parallelLengthGiven !== undefined) requireBoolean(from, 'options.parallelLengthGiven', parallelLengthGiven);
   if (strainFrom !== undefined) requireOneOf(from, 'options.strainFrom', strainFrom, ['extensometer', 'travel']);
   if (forceFrom !== undefined) requireOneOf(from, 'options.forceFrom', forceFrom, ['force', 'pressure']);
   if (shape !== undefined) requireOneOf(from, 'options.shape', shape, shapes);
