@@ -3,5 +3,15 @@ const digits = (value: number | string): string =>
   typeof value === 'string' || Number.isInteger(value) ? String(value) : String(Number(value.toPrecision(4)));
 
 /** @internal An English sentence with its gaps filled; a gap without a value stays, as it shows itself. */
-export const shown = (sentence: string, values: Readonly<Record<string, number | string>>): string =>
-  sentence.replace(/\{(\w+)\}/g, (gap, name: string) => (Object.hasOwn(values, name) ? digits(values[name]!) : gap));
+export function shown(sentence: string, values: Readonly<Record<string, number | string>>): string {
+  let text = '';
+  let done = 0;
+  for (let from = sentence.indexOf('{'); from >= 0; from = sentence.indexOf('{', done)) {
+    const to = sentence.indexOf('}', from) + 1;
+    if (to === 0) break;
+    const name = sentence.slice(from + 1, to - 1);
+    text += sentence.slice(done, from) + (Object.hasOwn(values, name) ? digits(values[name]!) : sentence.slice(from, to));
+    done = to;
+  }
+  return text + sentence.slice(done);
+}

@@ -85,7 +85,7 @@ export { plateauOf } from './maximumStress.js';
 /** @internal */
 export { proofStrengthKernel } from './proofStrength.js';
 /** @internal */
-export { proportionalLimitKernel } from './proportionalLimit.js';
+export { proportionalLimitsKernel } from './proportionalLimit.js';
 /** @internal */
 export { beyondCompliance, travelWithoutFrame } from './removeCompliance.js';
 /** @internal */

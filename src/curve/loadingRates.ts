@@ -25,7 +25,8 @@ const PLACES = 200;
 export function loadingRatesKernel({ strain, stress }: StressStrainCurve, clock: Float64Array, wanted = PLACES): LoadingRates {
   const n = strain.length;
   const size = Math.max(LEAST, Math.ceil(n / wanted));
-  const most = Math.ceil(n / size);
+  // a last stretch of fewer samples than a slope needs is none
+  const most = Math.floor((n - LEAST) / size) + 1;
   const rates = { time: new Float64Array(most), stressRate: new Float64Array(most), strainRate: new Float64Array(most) };
   let places = 0;
   for (let first = 0; first + LEAST <= n; first += size) {
@@ -48,11 +49,9 @@ export function loadingRatesKernel({ strain, stress }: StressStrainCurve, clock:
     rates.strainRate[places] = te / tt;
     places += 1;
   }
-  return {
-    time: rates.time.slice(0, places),
-    stressRate: rates.stressRate.slice(0, places),
-    strainRate: rates.strainRate.slice(0, places),
-  };
+  // seldom does a place fall out, where the clock stood
+  const taken = (column: Float64Array): Float64Array => (places === most ? column : column.slice(0, places));
+  return { time: taken(rates.time), stressRate: taken(rates.stressRate), strainRate: taken(rates.strainRate) };
 }
 
 /**

@@ -12,12 +12,14 @@ import {
   type Outcome,
   type StressStrainCurve,
 } from '../base/index.js';
-import { cellMeans, maximumIndex, noiseLevel, slidingLine } from '../numeric/index.js';
+import { maximumIndex, noiseLevel } from '../numeric/index.js';
 import { proofStrengthKernel, type CurvePoint } from './proofStrength.js';
 import { requireCurve } from './requireCurve.js';
+import { tangentFalls, type TangentTask } from './tangentFalls.js';
 
 /** Four ways to say where proportionality ends; they differ by 20 to 40 %. */
 export type ProportionalDefinition = 'offset' | 'deviation' | 'tangent' | 'johnson';
+type TangentDefinition = Extract<ProportionalDefinition, 'tangent' | 'johnson'>;
 
 /** What the proportional limit is measured from, and by which definition. */
 export interface ProportionalLine {
@@ -48,72 +50,24 @@ export type ProportionalReason = 'not-reached' | 'too-few-points';
 
 /** Johnson's apparent elastic limit: the strain grows half as fast again with stress as at first. */
 const JOHNSON_SHARE = 1 / 1.5;
-/** The tangent is wanted to this share of the slope; noise widens the stretch that it is taken over. */
-const TANGENT_ERROR = 0.02;
+/** Tangents need so many samples. */
+const LEAST = 6;
 /** A deviation of so many standard deviations, over so many samples, lasts. */
 const DEVIATIONS = 3;
 const LASTING = 5;
 
-/** @internal What {@link proportionalLimitKernel} needs to know. */
-export interface ProportionalTask {
-  readonly slope: number;
+/** @internal What {@link proportionalLimitsKernel} needs to know. */
+export interface ProportionalTask extends TangentTask {
   readonly shift: number;
-  readonly definition: ProportionalDefinition;
   readonly offset: number;
   readonly tangentShare: number;
   readonly residual: number | undefined;
-  readonly first: number;
-  /** One past the highest stress. */
-  readonly end: number;
 }
 
-/** Of a long record tangents are taken on about so many means. */
-const PLACES = 4000;
-
-/** Where the local slope falls to a share of the line's, for good. */
-function byTangent(curve: StressStrainCurve, task: ProportionalTask, share: number): Outcome<ProportionalLimit, ProportionalReason> {
-  const { slope, shift, definition } = task;
-  if (task.end - task.first < 6) return failure('too-few-points', `only ${task.end - task.first} samples lie below the maximum`);
-  const long = task.end - task.first > 2 * PLACES;
-  const means = long ? cellMeans(curve.strain, curve.stress, task.first, task.end - 1, PLACES) : undefined;
-  const [strain, stress, first, end] = means ? [means.x, means.y, 0, means.x.length] : [curve.strain, curve.stress, task.first, task.end];
-  // half-width in samples: narrow without noise, wide enough for the wanted error with it
-  const noise = noiseLevel(stress, first, end);
-  const high = 0.9 * stress[end - 1]!;
-  let elastic = first + 1;
-  while (elastic < end - 1 && stress[elastic]! <= high) elastic += 1;
-  const step = Math.max((strain[elastic]! - strain[first]!) / (elastic - first), Number.MIN_VALUE);
-  const half = Math.max(2, Math.ceil(0.5 * (12 * (noise / (TANGENT_ERROR * slope * step)) ** 2) ** (1 / 3)));
-  const slopeAt = slidingLine(strain, stress, half);
-  let before = NaN;
-  let lasting = 0;
-  let point: CurvePoint | undefined;
-  for (let i = Math.max(first, half); i + half < end; i += 1) {
-    const found = slopeAt(i);
-    const tangent = Number.isNaN(found) ? before : found;
-    if (tangent >= share * slope || Number.isNaN(before)) {
-      lasting = 0;
-      point = undefined;
-    } else {
-      if (!point) {
-        const part = before > tangent ? (before - share * slope) / (before - tangent) : 1;
-        const t = Math.min(1, Math.max(0, part));
-        point = {
-          stress: stress[i - 1]! + t * (stress[i]! - stress[i - 1]!),
-          strain: strain[i - 1]! + t * (strain[i]! - strain[i - 1]!) - shift,
-        };
-      }
-      lasting += 1;
-      if (lasting > 2 * half) return success({ stress: point.stress, strain: point.strain, definition });
-    }
-    before = tangent;
-  }
-  if (point) return success({ stress: point.stress, strain: point.strain, definition });
-  return failure('not-reached', `the tangent does not fall to ${share.toPrecision(3)} of the slope`);
-}
+type Limit = Outcome<ProportionalLimit, ProportionalReason>;
 
 /** Where the curve leaves the line by more than its scatter, for good. */
-function byDeviation({ strain, stress }: StressStrainCurve, task: ProportionalTask): Outcome<ProportionalLimit, ProportionalReason> {
+function byDeviation({ strain, stress }: StressStrainCurve, task: ProportionalTask): Limit {
   const { first, end, slope, shift } = task;
   const scatter = Math.max(task.residual ?? noiseLevel(stress, first, end), 1e-9 * stress[end - 1]!);
   let since = -1;
@@ -126,14 +80,38 @@ function byDeviation({ strain, stress }: StressStrainCurve, task: ProportionalTa
   return failure('not-reached', 'the curve does not leave its elastic line before the maximum');
 }
 
-/** @internal {@link proportionalLimit} on a checked curve. */
-export function proportionalLimitKernel(curve: StressStrainCurve, task: ProportionalTask): Outcome<ProportionalLimit, ProportionalReason> {
-  if (task.definition === 'tangent') return byTangent(curve, task, task.tangentShare);
-  if (task.definition === 'johnson') return byTangent(curve, task, JOHNSON_SHARE);
-  if (task.definition === 'deviation') return byDeviation(curve, task);
+/** Where the curve crosses the line offset by a plastic extension. */
+function byOffset(curve: StressStrainCurve, task: ProportionalTask): Limit {
   const proof = proofStrengthKernel(curve, task.slope, task.shift, task.offset, task.first, task.end);
   if (!proof.ok) return failure('not-reached', proof.message);
   return success({ stress: proof.stress, strain: proof.strain, definition: 'offset' });
+}
+
+/** Where the tangent falls to a share of the slope, by either definition. */
+function byTangents(curve: StressStrainCurve, task: ProportionalTask, definitions: readonly TangentDefinition[]): Limit[] {
+  const samples = task.end - task.first;
+  if (samples < LEAST) return definitions.map(() => failure('too-few-points', `only ${samples} samples lie below the maximum`));
+  const shares = definitions.map((one) => (one === 'tangent' ? task.tangentShare : JOHNSON_SHARE));
+  return tangentFalls(curve, task, shares).map((point, k) =>
+    point
+      ? success({ stress: point.stress, strain: point.strain - task.shift, definition: definitions[k]! })
+      : failure('not-reached', `the tangent does not fall to ${shares[k]!.toPrecision(3)} of the slope`),
+  );
+}
+
+/** @internal {@link proportionalLimit} on a checked curve, by each of some definitions; the two by tangents share their walk. */
+export function proportionalLimitsKernel(
+  curve: StressStrainCurve,
+  task: ProportionalTask,
+  definitions: readonly ProportionalDefinition[],
+): Partial<Record<ProportionalDefinition, Limit>> {
+  const tangents = definitions.filter((one) => one === 'tangent' || one === 'johnson');
+  const byTangent = tangents.length > 0 ? byTangents(curve, task, tangents) : [];
+  const limits: Partial<Record<ProportionalDefinition, Limit>> = {};
+  for (const one of definitions)
+    limits[one] =
+      one === 'offset' ? byOffset(curve, task) : one === 'deviation' ? byDeviation(curve, task) : byTangent[tangents.indexOf(one)]!;
+  return limits;
 }
 
 /**
@@ -174,14 +152,17 @@ export function proportionalLimit(curve: CurveColumns, line: ProportionalLine): 
   const end = maximumIndex(stress, 0, stress.length) + 1;
   const { residualStandardDeviation: residual, first = stress.findIndex((R) => R >= 0.2 * stress[end - 1]!) } = line;
   if (residual !== undefined) requireNonNegative(from, 'line.residualStandardDeviation', residual);
-  return proportionalLimitKernel(checked, {
-    slope: requirePositive(from, 'line.modulus', line.modulus),
-    shift: requireFinite(from, 'line.strainShift', line.strainShift ?? 0),
-    definition: requireOneOf(from, 'line.definition', line.definition ?? 'offset', ['offset', 'deviation', 'tangent', 'johnson']),
+  const slope = requirePositive(from, 'line.modulus', line.modulus);
+  const shift = requireFinite(from, 'line.strainShift', line.strainShift ?? 0);
+  const definition = requireOneOf(from, 'line.definition', line.definition ?? 'offset', ['offset', 'deviation', 'tangent', 'johnson']);
+  const task = {
+    slope,
+    shift,
     offset: requirePositive(from, 'line.offset', line.offset ?? 0.0001),
     tangentShare: requireBetween(from, 'line.tangentShare', line.tangentShare ?? 0.9, 0, 1),
     residual,
     first: Math.ceil(requireBetween(from, 'line.first', first, 0, end - 1)),
     end,
-  });
+  };
+  return proportionalLimitsKernel(checked, task, [definition])[definition]!;
 }

@@ -9,7 +9,7 @@ import {
   type Outcome,
   type StressStrainCurve,
 } from '../base/index.js';
-import { parabolaNear } from '../numeric/index.js';
+import { firstReaching, parabolaNear } from '../numeric/index.js';
 import type { CurvePoint } from './proofStrength.js';
 import { requireCurve } from './requireCurve.js';
 
@@ -29,8 +29,7 @@ export function totalExtensionStrengthKernel(
   end: number,
 ): Outcome<CurvePoint, 'not-reached'> {
   const at = total + shift;
-  let i = 0;
-  while (i < end && strain[i]! < at) i += 1;
+  const i = firstReaching(strain, at, 0, end);
   if (i === end || i === 0) return failure('not-reached', `the record does not pass a strain of ${total}`);
   const share = (at - strain[i - 1]!) / (strain[i]! - strain[i - 1]!);
   const chord = stress[i - 1]! + share * (stress[i]! - stress[i - 1]!);

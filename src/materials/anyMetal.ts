@@ -1,12 +1,16 @@
 import { materialFamilies } from './materialFamilies.js';
-import { rangeOf, type PropertyName } from './measuredProperties.js';
+import { propertyNames, rangeOf, type PropertyName } from './measuredProperties.js';
 import type { UsualRange } from './UsualRange.js';
 
 /** @internal Moduli of all metals, from lead to tungsten, with a margin [MPa] (common practice): wider than the families, whose list does not hold every metal. */
 export const metalModuli: UsualRange = [10_000, 450_000];
 
-/** @internal Lowest and highest value of a property over all families. */
-export function anyMetal(name: PropertyName): UsualRange {
+function overall(name: PropertyName): UsualRange {
   const ranges = materialFamilies.map((family) => rangeOf(family, name)).filter((range) => range !== undefined);
   return [Math.min(...ranges.map(([low]) => low)), Math.max(...ranges.map(([, high]) => high))];
 }
+
+/** @internal Lowest and highest value of each property over all families. */
+export const anyMetal = Object.fromEntries(propertyNames.map((name) => [name, overall(name)])) as Readonly<
+  Record<PropertyName, UsualRange>
+>;

@@ -93,7 +93,7 @@ export function explainProperties(properties: MeasuredProperties, options: Expla
   const frameInside = how.strainFrom === 'travel' && how.frameRemoved !== true;
 
   const compared = namesOf(given).flatMap((property): ComparedProperty[] => {
-    const range = one ? rangeOf(one, property) : anyMetal(property);
+    const range = one ? rangeOf(one, property) : anyMetal[property];
     if (!range) return [];
     const side = sideOf(given[property]!, range, margin);
     // any slope can be that of a soft frame
@@ -101,8 +101,8 @@ export function explainProperties(properties: MeasuredProperties, options: Expla
     return [{ property, value: given[property]!, range, ...(outside ? { outside } : {}) }];
   });
   const outside = compared.filter((each) => each.outside).map(({ property }) => property);
-  const sides = Object.fromEntries(compared.map((each) => [each.property, each.outside]));
   if (outside.length === 0) return { compared, causes: [] };
+  const sides = Object.fromEntries(compared.map((each) => [each.property, each.outside]));
 
   const candidates = one ? [one] : materialFamilies;
   /** Families in which all of some properties lie. */

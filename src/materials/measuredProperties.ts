@@ -1,4 +1,5 @@
 import {
+  requireBoolean,
   requireFinite,
   requireNonNegative,
   requireOneOf,
@@ -56,6 +57,10 @@ export const propertyWords: Readonly<Record<PropertyName, string>> = {
   exponent: 'the hardening exponent',
 };
 
+/** @internal Names of all properties, and of those that are measured by themselves. */
+export const propertyNames = Object.keys(propertyWords) as readonly PropertyName[];
+const givenNames = propertyNames.filter((name) => name !== 'yieldRatio');
+
 /** The extension over the parallel length thins out the neck that a mark to mark reading holds: so much less is still usual. */
 const THINNED = 2;
 
@@ -68,12 +73,7 @@ export function rangeOf(family: MaterialFamily, name: PropertyName): UsualRange 
 
 /** @internal Checks properties; at least one is there. */
 export function requireProperties(from: string, properties: MeasuredProperties): Properties {
-  requireOptions(
-    from,
-    properties,
-    Object.keys(propertyWords).filter((name) => name !== 'yieldRatio'),
-    'properties',
-  );
+  requireOptions(from, properties, givenNames, 'properties');
   const { modulus, yieldStrength, tensileStrength, elongation, plasticExtension, exponent } = properties;
   const some = (name: PropertyName, value: number | undefined, check: typeof requireFinite): Properties =>
     value === undefined ? {} : { [name]: check(from, `properties.${name}`, value) };
@@ -98,9 +98,8 @@ const shapes: readonly SectionShape[] = ['round', 'rectangular', 'square', 'hexa
 /** @internal Checks how it was measured. */
 export function requireMeasurement(from: string, options: Measurement): Measurement {
   const { strainFrom, frameRemoved, parallelLengthGiven, forceFrom, shape } = options;
-  for (const [name, value] of Object.entries({ frameRemoved, parallelLengthGiven }))
-    if (value !== undefined && typeof value !== 'boolean')
-      throw new InputError(from, `options.${name}`, 'wrong-type', 'must be true or false', value);
+  if (frameRemoved !== undefined) requireBoolean(from, 'options.frameRemoved', frameRemoved);
+  if (parallelLengthGiven !== undefined) requireBoolean(from, 'options.parallelLengthGiven', parallelLengthGiven);
   if (strainFrom !== undefined) requireOneOf(from, 'options.strainFrom', strainFrom, ['extensometer', 'travel']);
   if (forceFrom !== undefined) requireOneOf(from, 'options.forceFrom', forceFrom, ['force', 'pressure']);
   if (shape !== undefined) requireOneOf(from, 'options.shape', shape, shapes);

@@ -21,11 +21,14 @@ export function columnsHash(columns: Readonly<Record<string, Float64Array | unde
     for (let i = 0; i < name.length; i += 1) a = Math.imul(a ^ name.charCodeAt(i), GOLDEN);
     // the same bytes on every machine that JavaScript runs on today (little-endian)
     const words = new Uint32Array(column.buffer, column.byteOffset, 2 * column.length);
+    // what b gives to a is put in with the next word, so that the word need not wait for it
+    let given = 0;
     for (let i = 0; i < words.length; i += 2) {
-      a = Math.imul(a ^ words[i]!, GOLDEN);
+      a = Math.imul(a ^ words[i]! ^ given, GOLDEN);
       b = Math.imul(b ^ words[i + 1]! ^ (a >>> 15), PRIME_A);
-      a ^= b >>> 13;
+      given = b >>> 13;
     }
+    a ^= given;
     b = Math.imul(b ^ column.length, PRIME_B);
   }
   const hex = (word: number): string => word.toString(16).padStart(8, '0');

@@ -58,8 +58,9 @@ export const ANY_RATE = 1e-12;
 
 type StageRates = Pick<LoadingStage, 'stage' | 'range'> & { readonly stress: Float64Array; readonly strain: Float64Array };
 
+/** The spread of some rates, which it sorts. */
 function spread(rates: Float64Array): RateSpread {
-  const sorted = rates.slice().sort();
+  const sorted = rates.sort();
   const at = (share: number): number => sorted[Math.round(share * (sorted.length - 1))]!;
   return { median: at(0.5), lowest: at(0.05), highest: at(0.95) };
 }

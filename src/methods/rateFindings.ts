@@ -57,9 +57,8 @@ export function rateFindings(
   const { strainRateElastic, strainRatePlastic } = settings.thresholds;
   const fastest = (from: number, to: number): number => {
     let highest = -Infinity;
-    rates.time.forEach((t, k) => {
-      if (t >= from && t < to && rates.strainRate[k]! > highest) highest = rates.strainRate[k]!;
-    });
+    for (let k = 0; k < rates.time.length; k += 1)
+      if (rates.time[k]! >= from && rates.time[k]! < to && rates.strainRate[k]! > highest) highest = rates.strainRate[k]!;
     return highest;
   };
   const start = time[line.first]!;

@@ -14,7 +14,8 @@ export function spikeFindings(force: Float64Array, maximum: number, strength: nu
   if (before === undefined || after === undefined) return [];
   const highest = force[maximum]!;
   const excess = highest - Math.max(before, after);
+  if (excess <= SHARE * highest) return [];
   const noise = noiseLevel(force, Math.max(0, maximum - AROUND), Math.min(force.length, maximum + AROUND));
-  if (excess <= SPIKE * noise || excess <= SHARE * highest) return [];
+  if (excess <= SPIKE * noise) return [];
   return [finding('maximum-is-spike', { excess: (excess / highest) * strength }, { field, range: [maximum, maximum] })];
 }

@@ -6,7 +6,7 @@ import {
   fractureKernel,
   plateauOf,
   proofStrengthKernel,
-  proportionalLimitKernel,
+  proportionalLimitsKernel,
   totalExtensionStrengthKernel,
   yieldPointsKernel,
   yieldRule,
@@ -140,26 +140,18 @@ const DEFINITIONS = ['offset', 'deviation', 'tangent', 'johnson'] as const;
 
 /** Proportional limits below a sample, on the curve whose origin the kernel moved. */
 function proportionalOf(curve: StressStrainCurve, line: ElasticLine, end: number, definitions: readonly ProportionalDefinition[]) {
-  const limits: Partial<Record<ProportionalDefinition, Outcome<ProportionalLimit, ProportionalReason>>> = {};
-  for (const definition of definitions)
-    limits[definition] = proportionalLimitKernel(curve, {
-      slope: line.slope,
-      shift: 0,
-      definition,
-      offset: 0.0001,
-      tangentShare: 0.9,
-      residual: line.residualStandardDeviation,
-      first: line.first,
-      end,
-    });
-  return limits;
+  const { slope, first, residualStandardDeviation: residual } = line;
+  return proportionalLimitsKernel(curve, { slope, shift: 0, offset: 0.0001, tangentShare: 0.9, residual, first, end }, definitions);
 }
 
-/** @internal What explains the elastic line, on the curve whose origin the kernel moved; not needed by a repeated evaluation. */
-export function explanationOf({ line, shift }: Pick<TensionNumbers, 'line' | 'shift'>, curve: StressStrainCurve): LineExplanation {
+/** @internal What explains the elastic line, on the curve whose origin the kernel moved and up to its maximum; not needed by a repeated evaluation. */
+export function explanationOf(
+  { line, shift }: Pick<TensionNumbers, 'line' | 'shift'>,
+  curve: StressStrainCurve,
+  maximum = maximumIndex(curve.stress),
+): LineExplanation {
   if (!line.ok) return {};
-  const moved = { ...line, intercept: line.intercept + line.slope * shift, strainShift: line.strainShift - shift };
-  return explainLine(curve, moved, maximumIndex(curve.stress));
+  return explainLine(curve, { ...line, intercept: line.intercept + line.slope * shift, strainShift: line.strainShift - shift }, maximum);
 }
 
 /** @internal Columns in, numbers out: what a repeated evaluation (a Monte Carlo trial) runs alone. */

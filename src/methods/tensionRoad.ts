@@ -119,7 +119,7 @@ export function tensionRoad(
   const rates = time && ratesOf(curve, time, end);
   const share = frameShare(recorded, numbers, lengths, settings.frameCompliance);
   const isModulus = slopeIsModulus(recorded, numbers, settings);
-  const explanation = explanationOf(numbers, curve);
+  const explanation = explanationOf(numbers, curve, survey.top < n ? survey.top : undefined);
   const quantities = {
     ...modulusWithFrame(tensionQuantities(numbers, curve, stress, settings, isModulus, explanation), share),
     ...afterFracture(testPiece, broken),
@@ -128,7 +128,7 @@ export function tensionRoad(
   const findings: Finding[] = [
     ...(spikeless ? [] : inKept(allSpikeFindings(raw), repairs)),
     ...checkRecordKernel(given, {}, { survey, pauses }),
-    ...recordFindings(given, recorded, numbers, { ...quantities, curve }, lengths.parallelLength),
+    ...recordFindings(given, recorded, numbers, { tensileStrength: quantities.tensileStrength, curve }, lengths.parallelLength),
     ...familyFindings(quantities, numbers, settings, {
       strainFrom: recorded.basis === 'travel' ? 'travel' : 'extensometer',
       frameRemoved: settings.frameCompliance !== undefined,

@@ -1,20 +1,32 @@
-/** Moves values about so that the one of rank k (counted from 0) stands at k, smaller ones before it and larger ones after it. */
+/**
+ * Moves values about so that the one of rank k (counted from 0) stands at k, smaller ones before it and larger ones after it. The place that a
+ * value goes to is counted up, not branched to: no processor foresees on which side of the pivot the next value lies.
+ */
 function select(values: Float64Array, k: number): number {
-  for (let low = 0, high = values.length - 1; low < high;) {
-    const pivot = values[(low + high) >> 1]!;
-    let i = low;
-    let j = high;
-    while (i <= j) {
-      while (values[i]! < pivot) i += 1;
-      while (values[j]! > pivot) j -= 1;
-      if (i > j) break;
-      const kept = values[i]!;
-      values[i++] = values[j]!;
-      values[j--] = kept;
+  let low = 0;
+  for (let high = values.length - 1; low < high;) {
+    const [a, b, c] = [values[low]!, values[(low + high) >> 1]!, values[high]!];
+    const pivot = Math.max(Math.min(a, b), Math.min(Math.max(a, b), c));
+    let next = low;
+    for (let i = low; i <= high; i += 1) {
+      const value = values[i]!;
+      values[i] = values[next]!;
+      values[next] = value;
+      next += Number(value < pivot);
     }
-    if (k <= j) high = j;
-    else if (k >= i) low = i;
-    else break;
+    if (k < next) high = next - 1;
+    else if (next > low) low = next;
+    else {
+      // nothing is smaller than the pivot: its equals go first
+      for (let i = low; i <= high; i += 1) {
+        const value = values[i]!;
+        values[i] = values[next]!;
+        values[next] = value;
+        next += Number(value === pivot);
+      }
+      if (k < next) break;
+      low = next;
+    }
   }
   return values[k]!;
 }

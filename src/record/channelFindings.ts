@@ -1,5 +1,5 @@
 import { finding, soundLength, type ColumnName, type Finding, type TensionRecord } from '../base/index.js';
-import type { RecordOutline } from './recordOutline.js';
+import type { ColumnHabit, RecordOutline } from './recordOutline.js';
 import { findSpikes, type Spike } from './spikes.js';
 
 /** Noise above this share of the range is a caution. */
@@ -95,21 +95,29 @@ function reachOf(values: Float64Array, first: number, last: number): number {
   return high - low;
 }
 
+/** What a reading is worth over some range: its steps, its noise. */
+function readingFindings(column: ColumnName, samples: number, { noise, step }: ColumnHabit, range: number): Finding[] {
+  const found: Finding[] = [];
+  const counts = step > 0 ? Math.round(range / step) : Infinity;
+  if (counts < FEW_STEPS) {
+    const coarse = column === 'force' && counts < TOO_FEW_STEPS && samples > TOO_FEW_STEPS;
+    found.push(finding('reading-coarse', { column, step, counts }, coarse ? { severity: 'caution' } : {}));
+  }
+  // nothing is noise of a channel that stands
+  if (range > 0 && noise > Math.max(NOISY * range, step))
+    found.push(finding('signal-noisy', { column, noise, share: (100 * noise) / range }));
+  return found;
+}
+
 /** @internal What each channel is worth: its steps, its noise, its ends. */
 export function channelFindings(outline: RecordOutline, saturated: number): Finding[] {
   const { motion, habit, highest, force, first, last } = outline;
-  const found = [...forceSaturation(outline, saturated), ...motionSaturation(outline)];
-  const channel = (column: ColumnName, values: Float64Array, { noise, step }: { noise: number; step: number }, range: number): void => {
-    const counts = step > 0 ? Math.round(range / step) : Infinity;
-    if (counts < FEW_STEPS) {
-      const coarse = column === 'force' && counts < TOO_FEW_STEPS && values.length > TOO_FEW_STEPS;
-      found.push(finding('reading-coarse', { column, step, counts }, coarse ? { severity: 'caution' } : {}));
-    }
-    // nothing is noise of a channel that stands
-    if (range > 0 && noise > Math.max(NOISY * range, step))
-      found.push(finding('signal-noisy', { column, noise, share: (100 * noise) / range }));
-  };
-  channel('force', force, habit, highest);
-  if (motion) channel(motion.column, motion.values, motion, reachOf(motion.values, first, Math.min(last, motion.end)));
-  return found;
+  const ends = [...forceSaturation(outline, saturated), ...motionSaturation(outline)];
+  const found = [...ends, ...readingFindings('force', force.length, habit, highest)];
+  if (!motion) return found;
+  const end = Math.min(last, motion.end);
+  const about = (range: number): Finding[] => readingFindings(motion.column, motion.values.length, motion, range);
+  // the way from first to last is no more than the reach: what is fine enough over it, is so over the reach
+  const way = Math.abs(motion.values[end]! - motion.values[first]!);
+  return way > 0 && about(way).length === 0 ? found : [...found, ...about(reachOf(motion.values, first, end))];
 }

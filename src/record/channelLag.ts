@@ -43,22 +43,27 @@ function squaresBefore(changes: Float64Array): Float64Array {
   return sums;
 }
 
-/** Correlation of a, so many samples later, with b. */
-function correlation(a: Float64Array, b: Float64Array, aSquares: Float64Array, bSquares: Float64Array, lag: number): number {
-  const from = lag < 0 ? -lag : 0;
-  const to = Math.min(b.length, a.length - lag);
-  let even = 0;
-  let odd = 0;
-  let i = from;
-  let j = from + lag;
-  for (; i + 1 < to; i += 2, j += 2) {
-    even += a[j]! * b[i]!;
-    odd += a[j + 1]! * b[i + 1]!;
+/** Sums of the products of a, some samples later, with b, for all lags from -farthest on; four lags at a time, over a with nothing before and behind it. */
+function productsOf(a: Float64Array, b: Float64Array, farthest: number): Float64Array {
+  const n = b.length;
+  const sums = new Float64Array((2 * farthest + 4) & ~3);
+  const padded = new Float64Array(n + sums.length);
+  padded.set(a, farthest);
+  for (let k = 0; k < sums.length; k += 4) {
+    let [s0, s1, s2, s3] = [0, 0, 0, 0];
+    for (let i = 0, j = k; i < n; i += 1, j += 1) {
+      const one = b[i]!;
+      s0 += padded[j]! * one;
+      s1 += padded[j + 1]! * one;
+      s2 += padded[j + 2]! * one;
+      s3 += padded[j + 3]! * one;
+    }
+    sums[k] = s0;
+    sums[k + 1] = s1;
+    sums[k + 2] = s2;
+    sums[k + 3] = s3;
   }
-  if (i < to) even += a[j]! * b[i]!;
-  const aa = aSquares[to + lag]! - aSquares[from + lag]!;
-  const bb = bSquares[to]! - bSquares[from]!;
-  return aa > 0 && bb > 0 ? (even + odd) / Math.sqrt(aa * bb) : 0;
+  return sums;
 }
 
 /** @internal The lag between force and motion, from how their rates pulse together; undefined where the drive is too even to tell. */
@@ -84,9 +89,16 @@ export function channelLag({ force, motion, first, top, highest }: RecordOutline
 
 /** The lag at which the rates agree best, where that is clearly better than none. */
 function bestLag(pulls: Float64Array, moves: Float64Array, moveSquares: Float64Array, count: number): ChannelLag | undefined {
+  const n = moves.length;
   const farthest = Math.min(FARTHEST, count >> 2);
   const pullSquares = squaresBefore(pulls);
-  const at = (samples: number): number => correlation(pulls, moves, pullSquares, moveSquares, samples);
+  const products = productsOf(pulls, moves, farthest);
+  // correlation of the pulls, so many samples later, with the moves, over the samples that both have then
+  const at = (lag: number): number => {
+    const [from, to] = [Math.max(0, -lag), Math.min(n, n - lag)];
+    const squares = (pullSquares[to + lag]! - pullSquares[from + lag]!) * (moveSquares[to]! - moveSquares[from]!);
+    return squares > 0 ? products[farthest + lag]! / Math.sqrt(squares) : 0;
+  };
   const without = at(0);
   let best = { samples: 0, correlation: without };
   for (let size = 1; size <= farthest; size += 1)

@@ -66,6 +66,22 @@ function stepChange(time: Float64Array): ClockSurvey['change'] {
   return undefined;
 }
 
+/** First sample in a range (from 1 on) whose step stands, goes back or is long, four at a time; `end` where none is. */
+function firstUnusual(time: Float64Array, long: number, first: number, end: number): number {
+  let i = first;
+  let before = time[first - 1]!;
+  for (; i + 3 < end; i += 4) {
+    const a = time[i]!;
+    const b = time[i + 1]!;
+    const c = time[i + 2]!;
+    const d = time[i + 3]!;
+    if (!(a > before && b > a && c > b && d > c && a - before <= long && b - a <= long && c - b <= long && d - c <= long)) break;
+    before = d;
+  }
+  while (i < end && time[i]! > time[i - 1]! && time[i]! - time[i - 1]! <= long) i += 1;
+  return i;
+}
+
 /** Walks once over the steps: those up to a sample are gaps above one limit [s], those from it on above another. */
 function walkSteps(time: Float64Array, longBefore: number, turn = time.length, longBehind = longBefore) {
   let backward = 0;
@@ -74,12 +90,12 @@ function walkSteps(time: Float64Array, longBefore: number, turn = time.length, l
   let gaps = 0;
   let longest = 0;
   let longestAt = -1;
-  let before = time[0]!;
-  for (let i = 1; i < time.length; i += 1) {
-    const now = time[i]!;
-    const step = now - before;
-    before = now;
-    if (step > 0 && step <= (i < turn ? longBefore : longBehind)) continue;
+  const n = time.length;
+  for (let i = 1; i < n; i += 1) {
+    if (i < turn) i = firstUnusual(time, longBefore, i, Math.min(turn, n));
+    if (i >= turn) i = firstUnusual(time, longBehind, i, n);
+    if (i === n) break;
+    const step = time[i]! - time[i - 1]!;
     if (step === 0) standing += 1;
     else if (step < 0) {
       backward += 1;

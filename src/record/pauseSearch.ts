@@ -39,8 +39,6 @@ interface Drive {
   readonly step: number;
   readonly noise: number;
   readonly band: number;
-  /** Rise of the force that noise may make. */
-  readonly rise: number;
 }
 
 /** The usual speed: the median over stretches of the loaded part. */
@@ -75,7 +73,7 @@ function driveOf(force: Float64Array, motion: Float64Array, time: Float64Array, 
   const step = resolution(motion.subarray(first, last + 1));
   const noise = noiseLevel(motion, first, last + 1);
   const band = Math.max(BAND * noise, BAND_STEPS * step);
-  return { force, motion, time, first, last, slow, step, noise, band, rise: 4 * noiseLevel(force, first, last + 1) };
+  return { force, motion, time, first, last, slow, step, noise, band };
 }
 
 /** Mean speed from one sample to another. */
@@ -90,19 +88,15 @@ const speedAfter = (drive: Drive, i: number, j: number): number => speedOf(drive
 const within = ({ motion, time, band }: Drive, i: number, j: number, speed: number): boolean =>
   motion[j]! - motion[i]! < speed * (time[j]! - time[i]!) + band;
 
-/** From i to j it moved no more than slowly, and the force did not rise. */
-const still = (drive: Drive, i: number, j: number): boolean =>
-  within(drive, i, j, drive.slow) && drive.force[j]! - drive.force[i]! <= drive.rise;
-
-/** The last sample up to which a stretch that is still from i to j stays so. */
-function extended(drive: Drive, i: number, j: number, stride: number): number {
+/** The last sample up to which a stretch that is still from i to j stays so: it moves no more than slowly, and the force rises by no more than noise. */
+function extended(drive: Drive, i: number, j: number, stride: number, rise: number): number {
   // beside a slow part of the test even the slow speed is motion
   const before = speedBefore(drive, i, j);
   const creep = before > 0 ? Math.min(drive.slow, 0.5 * CONTRAST * before) : drive.slow;
   let reached = j;
   while (reached < drive.last) {
     const next = Math.min(reached + stride, drive.last);
-    if (!within(drive, reached, next, creep) || !within(drive, i, next, creep) || !still(drive, i, next)) break;
+    if (!within(drive, reached, next, creep) || !within(drive, i, next, creep) || drive.force[next]! - drive.force[i]! > rise) break;
     reached = next;
   }
   return reached;
@@ -153,13 +147,17 @@ export function findPausesKernel(
   // fifty places in the least duration are enough: a faster logger is looked at in strides
   const stride = Math.max(1, Math.floor((duration * (last - first)) / (time[last]! - time[first]!) / PLACES_IN_PAUSE));
   const pauses: Pause[] = [];
+  // rise of the force that noise may make; of most records it is not asked
+  let rise: number | undefined;
   // both ends of the ruler only move forward, so the record is walked once
   for (let i = first, j = first + stride; i < last; i += stride) {
     if (j <= i) j = Math.min(i + stride, last);
     const until = time[i]! + duration;
     while (j < last && time[j]! < until) j = Math.min(j + stride, last);
-    if (time[j]! < until || !still(drive, i, j)) continue;
-    j = extended(drive, i, j, stride);
+    if (time[j]! < until || !within(drive, i, j, slow)) continue;
+    rise ??= 4 * noiseLevel(force, first, last + 1);
+    if (force[j]! - force[i]! > rise) continue;
+    j = extended(drive, i, j, stride, rise);
     if (!stood(drive, i, j)) continue;
     pauses.push(pauseOf(drive, i, j));
     i = j - stride;

@@ -8,6 +8,7 @@ import type { RecordSurvey } from './surveyRecord.js';
 export interface ColumnHabit {
   readonly noise: number;
   readonly step: number;
+  /** Found when it is asked for, which is seldom. */
   readonly usual: number;
 }
 
@@ -48,12 +49,20 @@ const PLACES = 501;
 const LEVELS = Array.from({ length: 15 }, (_, k) => 0.05 * (k + 1));
 const SPAN = 3;
 
-function habitOf(column: Float64Array, step: number, first: number, last: number): ColumnHabit {
+function usualChange(column: Float64Array, first: number, last: number): number {
   const stride = Math.max(1, Math.floor((last - first) / PLACES));
   const changes = new Float64Array(Math.max(0, Math.ceil((last - first) / stride)));
   for (let k = 0, i = first + 1; k < changes.length; k += 1, i += stride) changes[k] = Math.abs(column[i]! - column[i - 1]!);
-  return { noise: noiseLevel(column, first, last + 1), step, usual: medianOf(changes) };
+  return medianOf(changes);
 }
+
+const habitOf = (column: Float64Array, step: number, first: number, last: number): ColumnHabit => ({
+  noise: noiseLevel(column, first, last + 1),
+  step,
+  get usual() {
+    return usualChange(column, first, last);
+  },
+});
 
 /** The steepest chord between the first crossings of a few levels of force. */
 function steepestChord(force: Float64Array, motion: Float64Array, first: number, top: number): number {
@@ -105,7 +114,7 @@ export function recordOutline(record: TensionRecord, known?: RecordSurvey): Reco
     time,
     motion:
       values && sound > 2
-        ? { column, values, end: sound - 1, ...habitOf(values, stepOf(values), first, Math.min(last, sound - 1)) }
+        ? Object.assign(habitOf(values, stepOf(values), first, Math.min(last, sound - 1)), { column, values, end: sound - 1 })
         : undefined,
     top,
     highest,

@@ -23,7 +23,9 @@ const TIMES = 3;
 const BACK = 0.25;
 /** More spikes than this share of the samples are noise or serrations, not spikes. */
 const MOST = 0.01;
+/** Places at which the range and the usual changes are taken; of the range at first one in so many. */
 const PLACES = 501;
+const ONE_IN = 8;
 
 /** What noise and the usual changes alone ask of the change that begins a spike, or more. */
 function leastByChanges(column: Float64Array, end: number): number {
@@ -33,16 +35,18 @@ function leastByChanges(column: Float64Array, end: number): number {
   return Math.max(DEVIATIONS * noiseLevel(column, 0, end), CHANGES * medianOf(changes));
 }
 
-/** What the range and the steps of the reading ask of it. */
-function leastByRange(column: Float64Array, end: number): number {
+/**
+ * What the range asks of it: the range at some places without its ends, so that one large spike does not hide the smaller ones. As much is cut
+ * off of fewer places, so that these never ask for more.
+ */
+function leastByRange(column: Float64Array, end: number, oneIn: number): number {
   const stride = Math.max(1, Math.floor(end / PLACES));
-  const values = new Float64Array(Math.ceil((end - stride) / stride));
-  for (let k = 0, i = stride; k < values.length; k += 1, i += stride) values[k] = column[i]!;
-  // the range without its ends, so that one large spike does not hide the smaller ones
+  const cut = Math.floor(0.02 * Math.ceil((end - stride) / stride)) + 1;
+  const step = oneIn * stride;
+  const values = new Float64Array(Math.max(0, Math.ceil((end - step) / step)));
+  for (let k = 0, i = step; k < values.length; k += 1, i += step) values[k] = column[i]!;
   values.sort();
-  const cut = Math.floor(0.02 * values.length) + 1;
-  const range = values.length > 2 * cut ? values[values.length - 1 - cut]! - values[cut]! : 0;
-  return Math.max(STEPS * resolution(column.subarray(0, end)), SHARE * range);
+  return values.length > 2 * cut ? SHARE * (values[values.length - 1 - cut]! - values[cut]!) : 0;
 }
 
 /** Whether a sample alone leaves and the next one is back. */
@@ -63,20 +67,17 @@ function largestChange(column: Float64Array, from: number, to: number, least: nu
   return largest;
 }
 
-/** Samples after which the column is back where it was, and stays near; 0 where it does not come back. */
+/** The jump by which a spike of so many samples ends: the way back, without what follows. */
+const homeOf = (column: Float64Array, at: number, k: number): number => Math.abs(column[at + k]! - column[at + k - 1]!);
+
+/** Samples after which the column is back where it was, by another jump; 0 where it does not come back. */
 function lengthOf(column: Float64Array, at: number, end: number, least: number): number {
   const before = column[at - 1]!;
   const jump = column[at]! - before;
   for (let k = 1; k <= LONGEST && at + k < end; k += 1) {
     const back = column[at + k]! - before;
     if (Math.abs(back) > BACK * Math.abs(jump)) continue;
-    // the way back is a jump too, and what follows is no part of it
-    const home = Math.abs(column[at + k]! - column[at + k - 1]!);
-    // each side by itself: its samples that are off alone do not borrow the jumps of this one
-    const left = largestChange(column.subarray(0, at), at - 3, at, least);
-    const right = largestChange(column.subarray(at + k, end), 1, 4, least);
-    const beside = Math.max(left, right);
-    return home > least / 2 && TIMES * beside < Math.min(home, Math.abs(jump)) ? k : 0;
+    return homeOf(column, at, k) > least / 2 ? k : 0;
   }
   // a signal that drops out: to nearly nothing and back in single jumps
   if (Math.abs(column[at]!) > 0.05 * Math.abs(before) || Math.abs(before) < 5 * least) return 0;
@@ -88,12 +89,28 @@ function lengthOf(column: Float64Array, at: number, end: number, least: number):
   return 0;
 }
 
+/** Whether a spike of so many samples stands out of the changes before and after it; a signal that drops out does. */
+function standsOut(column: Float64Array, at: number, k: number, end: number, least: number): boolean {
+  if (k > LONGEST) return true;
+  // each side by itself: its samples that are off alone do not borrow the jumps of this one
+  const left = largestChange(column.subarray(0, at), at - 3, at, least);
+  const right = largestChange(column.subarray(at + k, end), 1, 4, least);
+  return TIMES * Math.max(left, right) < Math.min(homeOf(column, at, k), Math.abs(column[at]! - column[at - 1]!));
+}
+
+/** Whether the column leaves by more than some least change and comes back, beside whatever; a larger change never finds more. */
+function comesBack(column: Float64Array, end: number, least: number): boolean {
+  for (let i = firstChange(column, least, 1, end - 1); i < end - 1; i = firstChange(column, least, i + 1, end - 1))
+    if (lengthOf(column, i, end, least) > 0) return true;
+  return false;
+}
+
 /** Spikes that begin with a change above some least one. */
 function spikesAbove(column: Float64Array, end: number, least: number): Spike[] {
   const spikes: Spike[] = [];
   for (let i = firstChange(column, least, 1, end - 1); i < end - 1; i = firstChange(column, least, i + 1, end - 1)) {
     const k = lengthOf(column, i, end, least);
-    if (k === 0) continue;
+    if (k === 0 || !standsOut(column, i, k, end, least)) continue;
     let height = 0;
     for (let j = i; j < i + k; j += 1) {
       const line = column[i - 1]! + ((column[i + k]! - column[i - 1]!) * (j - i + 1)) / (k + 1);
@@ -107,10 +124,10 @@ function spikesAbove(column: Float64Array, end: number, least: number): Spike[] 
 
 /** @internal Spikes of a column, in order; none where there are too many to be spikes. */
 export function findSpikes(column: Float64Array, end = column.length): Spike[] {
-  if (end < 8) return [];
+  // a look at the range from few places: most columns are done here
+  if (end < 8 || !comesBack(column, end, leastByRange(column, end, ONE_IN))) return [];
   const least = leastByChanges(column, end);
-  // a larger least change never finds more: most columns are done here
   if (spikesAbove(column, end, least).length === 0) return [];
-  const spikes = spikesAbove(column, end, Math.max(least, leastByRange(column, end)));
+  const spikes = spikesAbove(column, end, Math.max(least, STEPS * resolution(column.subarray(0, end)), leastByRange(column, end, 1)));
   return spikes.length > Math.max(10, MOST * end) ? [] : spikes;
 }

@@ -43,17 +43,21 @@ function surveyMotion(force: Float64Array, motion: Float64Array, column: MotionS
   let i = 1;
   for (const last = Math.min(top, end - 1); i <= last; i += 1) {
     const x = motion[i]!;
-    if (force[i] === force[i - 1] && x === motion[i - 1]) repeated += 1;
-    if (x >= farthest) {
+    // as most samples do: goes on, so that it repeats nothing
+    if (x > farthest) {
       inside = false;
       farthest = x;
-    } else if (farthest - x > tolerated) {
+      continue;
+    }
+    if (x === motion[i - 1] && force[i] === force[i - 1]) repeated += 1;
+    if (x === farthest) inside = false;
+    else if (farthest - x > tolerated) {
       if (!inside) backward += 1;
       inside = true;
       if (farthest - x > largest) largest = farthest - x;
     }
   }
-  for (; i < end; i += 1) if (force[i] === force[i - 1] && motion[i] === motion[i - 1]) repeated += 1;
+  for (; i < end; i += 1) if (motion[i] === motion[i - 1] && force[i] === force[i - 1]) repeated += 1;
   return { column, end, step, repeated, backward, largest };
 }
 
