@@ -3,9 +3,9 @@ import { motionOf, ofPiece } from '../record/index.js';
 import { budgetOf, requireInput, type CheckedInput, type UncertaintyBudget } from '../uncertainty/index.js';
 import { tensionModel, type TensionChange, type TensionTask } from './tensionModel.js';
 import { atMaximum, bySymbol, NOTHING, noiseScatter, type Values } from './noiseScatter.js';
-import type { KnownNoise } from './tensionNoise.js';
+import { errorOfDrift, type KnownNoise } from './tensionNoise.js';
 import type { TensionDoubts } from './tensionUncertainty.js';
-import { errorOfDrift, withFairWindow } from './withFairWindow.js';
+import { withFairWindow } from './withFairWindow.js';
 
 const FROM = 'analyseTension';
 /** What a quantity cannot do without. */

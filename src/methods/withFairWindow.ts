@@ -1,9 +1,6 @@
 import { fitModulusKernel } from '../curve/index.js';
 import type { TensionTask } from './tensionModel.js';
-import type { KnownNoise } from './tensionNoise.js';
-
-/** @internal What the standard error of a slope or a bend is to be multiplied by where neighbours are correlated by ρ: √((1 + ρ)/(1 − ρ)). */
-export const errorOfDrift = ({ correlation }: Pick<KnownNoise, 'correlation'>): number => Math.sqrt((1 + correlation) / (1 - correlation));
+import { errorOfDrift, type KnownNoise } from './tensionNoise.js';
 
 /**
  * @internal The test by the window that the search would take if it knew that the noise drifts: its lower bound takes off standard errors of
