@@ -48,18 +48,17 @@ function placeOf({ numbers: { line, highest }, recorded: { stress } }: TensionTa
   return [first, last];
 }
 
-/** Over a stretch the strain grows by this factor at most: a cubic follows a power of the strain that far, not around the knee of a curve. */
-const GROWTH = 2;
-
-/** Force from the end of yielding to its maximum, in stretches of so many samples. */
-function hardeningStretches({ record, recorded: { strain }, numbers }: TensionTask, column: Float64Array, length: number) {
+/**
+ * Force from the end of yielding to its maximum, in stretches of so many samples, over the logarithm of strain: a cubic of that follows a power
+ * of the strain around the knee of a curve too, where one of the strain itself leaves a wave that passes for drift.
+ */
+function hardeningStretches({ record, recorded: { strain }, numbers }: TensionTask, length: number) {
   const { yielding, proofs, maximumSample } = numbers;
   const beyond = Math.min(maximumSample, strain.length);
-  let from = (yielding?.ok === true ? yielding.hardeningStart : proofs.find((one) => one.ok)?.index) ?? beyond;
-  while (from + length <= beyond && strain[from + length - 1]! > GROWTH * strain[from]!) from += 1;
+  const from = (yielding?.ok === true ? yielding.hardeningStart : proofs.find((one) => one.ok)?.index) ?? beyond;
   return Array.from({ length: Math.max(0, Math.floor((beyond - from) / length)) }, (_, k) => {
     const [begin, end] = [from + k * length, from + (k + 1) * length];
-    return { motion: column.slice(begin, end), force: record.force.slice(begin, end) };
+    return { motion: strain.slice(begin, end).map(Math.log), force: record.force.slice(begin, end) };
   });
 }
 
@@ -102,7 +101,7 @@ export function tensionNoise(task: TensionTask, given: RecordNoise): KnownNoise 
     displacement *= Math.sqrt(kept);
     // in units of force: the elastic stretch, and as long ones of the force itself where the piece hardens
     const elastic = { motion: column.slice(first, last + 1), force: rest.map((one) => one / lever) };
-    const stretches = [elastic, ...hardeningStretches(task, column, rest.length)];
+    const stretches = [elastic, ...hardeningStretches(task, rest.length)];
     const drift = near > (ROUNDING * stress[last]!) ** 2 ? noiseDrift(stretches) : undefined;
     if (drift) {
       correlation = drift.correlation;
