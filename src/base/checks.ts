@@ -1,10 +1,15 @@
 import { InputError } from './InputError.js';
 
-/** @internal A finite number. */
+/** No number that goes in is larger, whatever its unit, and none that must be above 0 smaller than its inverse: squares and cubes would overflow. */
+const LARGEST = 1e100;
+const SMALLEST = 1e-100;
+
+/** @internal A finite number, not beyond what anything measures. */
 export function requireFinite(from: string, path: string, value: unknown): number {
   if (typeof value !== 'number')
     throw new InputError(from, path, value === undefined ? 'missing' : 'wrong-type', 'must be a number', value);
   if (!Number.isFinite(value)) throw new InputError(from, path, 'not-finite', 'must be finite', value);
+  if (Math.abs(value) > LARGEST) throw new InputError(from, path, 'out-of-range', `must lie within ±${LARGEST}`, value);
   return value;
 }
 
@@ -12,6 +17,7 @@ export function requireFinite(from: string, path: string, value: unknown): numbe
 export function requirePositive(from: string, path: string, value: unknown): number {
   const number = requireFinite(from, path, value);
   if (number <= 0) throw new InputError(from, path, 'not-positive', 'must be above 0', value);
+  if (number < SMALLEST) throw new InputError(from, path, 'out-of-range', `must be ${SMALLEST} or more`, value);
   return number;
 }
 
@@ -139,7 +145,7 @@ export interface ColumnRule {
   readonly positive?: boolean;
   /** NaN from some sample on is allowed (an extensometer taken off). */
   readonly endsEarly?: boolean;
-  /** Largest magnitude; default any. */
+  /** Largest magnitude; default that of any number. Unless all samples are 0, one at least reaches its inverse. */
   readonly largest?: number;
 }
 
@@ -150,7 +156,7 @@ export function soundLength(column: Float64Array): number {
   return end;
 }
 
-/** @internal Records and curves hold no larger numbers: sums of their powers would overflow. */
+/** @internal Records and curves hold no larger numbers, so that what is derived of them is none that is refused. */
 export const LARGEST_READING = 1e30;
 
 /**
@@ -174,11 +180,22 @@ function allSound(column: Float64Array, count: number, largest: number): boolean
   return a + b + c + d === 0;
 }
 
+/** Refuses a column whose samples are all next to nothing, but not all 0; others are known by their first samples. One sample alone spans nothing. */
+function requireSize(from: string, path: string, column: Float64Array, count: number, least: number): void {
+  let some = -1;
+  for (let i = 0; i < count; i += 1) {
+    const size = Math.abs(column[i]!);
+    if (size >= least) return;
+    if (size > 0) some = i;
+  }
+  if (some >= 0) throw new InputError(from, `${path}[${some}]`, 'out-of-range', `must be 0, or some sample reach ${least}`, column[some]);
+}
+
 /** @internal A column of finite numbers, as a `Float64Array`: the caller's own where it is one (never changed, never kept), else a copy. */
 export function requireColumn(from: string, path: string, value: unknown, rule: ColumnRule = {}): Float64Array {
   if (typeof value !== 'object' || value === null || !('length' in value) || typeof value.length !== 'number')
     throw new InputError(from, path, value === undefined ? 'missing' : 'wrong-type', 'must be an array of numbers', value);
-  const { least = 1, length, positive = false, endsEarly = false, largest = Number.MAX_VALUE } = rule;
+  const { least = 1, length, positive = false, endsEarly = false, largest = LARGEST } = rule;
   const given = value as ArrayLike<unknown>;
   if (given.length < least)
     throw new InputError(from, path, given.length === 0 ? 'empty' : 'too-few', `must have at least ${least} samples`, given.length);
@@ -196,9 +213,8 @@ export function requireColumn(from: string, path: string, value: unknown, rule: 
         throw new InputError(from, `${path}[${i}]`, typeof raw === 'number' ? 'not-finite' : 'wrong-type', 'must be a finite number', raw);
       if (Math.abs(column[i]!) > largest) throw new InputError(from, `${path}[${i}]`, 'out-of-range', `must lie within ±${largest}`, raw);
     }
-  if (positive)
-    for (let i = 0; i < sound; i += 1)
-      if ((column[i] as number) <= 0) throw new InputError(from, `${path}[${i}]`, 'not-positive', 'must be above 0', column[i]);
+  if (sound > 1) requireSize(from, path, column, sound, 1 / largest);
+  if (positive) for (let i = 0; i < sound; i += 1) if (!(column[i]! >= SMALLEST)) requirePositive(from, `${path}[${i}]`, column[i]);
   return column;
 }
 

@@ -1,3 +1,5 @@
+import { InputError } from '../base/index.js';
+
 /** A hardening law with its parameters fixed. */
 export interface HardeningLaw {
   /** Name of the law. */
@@ -39,5 +41,8 @@ export function lawOf(
 ): HardeningLaw {
   const { neckingStrain: known, ...rest } = formulas;
   const neckingStrain = Math.max(0, known ?? crossingOf(rest) ?? FARTHEST);
-  return { name, ...rest, neckingStrain, tensileStrength: rest.stress(neckingStrain) * Math.exp(-neckingStrain) };
+  const tensileStrength = rest.stress(neckingStrain) * Math.exp(-neckingStrain);
+  if (!Number.isFinite(tensileStrength))
+    throw new InputError(name, 'parameters', 'out-of-range', 'must make a tensile strength that is a number', tensileStrength);
+  return { name, ...rest, neckingStrain, tensileStrength };
 }

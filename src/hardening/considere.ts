@@ -58,7 +58,7 @@ function byLaw(law: Pick<HardeningLaw, 'stress' | 'rate'>): Outcome<NeckingOnset
  * @param curve - True total strain [mm/mm] and true stress [MPa], to beyond the maximum force.
  * @param options - A law instead of the curve.
  * @returns True strain, true stress, standard uncertainty, method; or `maximum-at-end`, `too-few-points`, `no-maximum`, `no-crossing`.
- * @throws {@link InputError} `missing`, `not-finite`, `unequal-lengths`, `unknown-option`, `wrong-type`.
+ * @throws {@link InputError} `missing`, `not-finite`, `out-of-range`, `unequal-lengths`, `unknown-option`, `wrong-type`.
  *
  * @example
  * ```ts

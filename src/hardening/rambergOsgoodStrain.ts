@@ -1,4 +1,4 @@
-import { requireFinite, requireOptions, requirePositive } from '../base/index.js';
+import { InputError, requireFinite, requireOptions, requirePositive } from '../base/index.js';
 
 /** Parameters of a Ramberg-Osgood curve. */
 export interface RambergOsgoodParameters {
@@ -49,5 +49,8 @@ export function requireRambergOsgood(
 export function rambergOsgoodStrain(parameters: RambergOsgoodParameters, stress: number): number {
   const { modulus, proofStress, exponent, offset } = requireRambergOsgood('rambergOsgoodStrain', parameters);
   requireFinite('rambergOsgoodStrain', 'stress', stress);
-  return stress / modulus + Math.sign(stress) * offset * (Math.abs(stress) / proofStress) ** exponent;
+  const strain = stress / modulus + Math.sign(stress) * offset * (Math.abs(stress) / proofStress) ** exponent;
+  if (!Number.isFinite(strain))
+    throw new InputError('rambergOsgoodStrain', 'stress', 'out-of-range', 'must be a stress whose strain is a number', stress);
+  return strain;
 }

@@ -56,7 +56,8 @@ export function calmed(task: TensionTask, noise: KnownNoise): TensionTask {
     // in an empty column nothing stands out
     if (!column || !sound || sound.length < LEAST_READINGS) return undefined;
     const { value } = slidingSlope(sound, half);
-    for (let i = 0; i < column.length; i += 1) if (!(Math.abs(value[i]! - column[i]!) <= CORNER * level)) stays[i] = 1;
+    // where a column has ended, the others decide alone
+    for (let i = 0; i < sound.length; i += 1) if (!(Math.abs(value[i]! - column[i]!) <= CORNER * level)) stays[i] = 1;
     return value;
   };
   const names = ['force', 'extension', 'strain', 'travel'] as const;
@@ -64,7 +65,7 @@ export function calmed(task: TensionTask, noise: KnownNoise): TensionTask {
   const values = names.map((name, k) => smooth(record[name], levels[k]!));
   const columns = names.flatMap((name, k) => {
     const value = values[k];
-    return value ? [[name, record[name]!.map((one, i) => (stays[i] === 1 ? one : value[i]!))] as const] : [];
+    return value ? [[name, record[name]!.map((one, i) => (stays[i] === 1 || i >= value.length ? one : value[i]!))] as const] : [];
   });
   const quiet: TensionRecord = { ...record, ...(Object.fromEntries(columns) as Partial<TensionRecord>) };
   const { numbers } = task;

@@ -1,9 +1,13 @@
 import { choleskyFactor, cubicFit, horner, medianOf } from '../numeric/index.js';
 
-/** @internal Noise about a smooth curve whose neighbours are correlated: their correlation, and the deviation of a sample from what the one before foretells. */
+/**
+ * @internal Noise about a smooth curve whose neighbours are correlated: their correlation, the deviation of a sample from what the one before
+ * foretells, and how many samples told it, less the terms of their trends.
+ */
 export interface NoiseDrift {
   readonly correlation: number;
   readonly fresh: number;
+  readonly samples: number;
 }
 
 /** A stretch of a record. */
@@ -71,7 +75,7 @@ function driftOf({ motion, force }: Stretch): (NoiseDrift & { readonly gain: num
   for (let k = 1; k <= TRIED; k += 1) attempt((k / TRIED) * MOST);
   for (let step = MOST / TRIED / 2; step > FINE; step /= 2)
     for (const rho of [best.correlation - step, best.correlation + step]) attempt(rho);
-  return { correlation: best.correlation, fresh: best.fresh, gain: 2 * (best.log - none.log) };
+  return { correlation: best.correlation, fresh: best.fresh, samples: force.length - TERMS, gain: 2 * (best.log - none.log) };
 }
 
 /**
@@ -84,5 +88,6 @@ export function noiseDrift(stretches: readonly Stretch[]): NoiseDrift | undefine
   if (!elastic || !(elastic.gain > SURE)) return undefined;
   const found = [elastic, ...others.flatMap((one) => one ?? [])];
   const middle = (of: 'correlation' | 'fresh' | 'gain'): number => medianOf(Float64Array.from(found, (one) => one[of]));
-  return middle('gain') > SURE ? { correlation: middle('correlation'), fresh: middle('fresh') } : undefined;
+  if (!(middle('gain') > SURE)) return undefined;
+  return { correlation: middle('correlation'), fresh: middle('fresh'), samples: found.reduce((sum, { samples }) => sum + samples, 0) };
 }

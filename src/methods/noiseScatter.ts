@@ -3,7 +3,7 @@ import { randomStreams } from '../numeric/index.js';
 import { requireInput, type CheckedInput } from '../uncertainty/index.js';
 import { calmed } from './calmed.js';
 import { tensionModel, type TensionChange, type TensionTask } from './tensionModel.js';
-import { fillNoise, type KnownNoise } from './tensionNoise.js';
+import { fillNoise, freedomOfDrift, type KnownNoise } from './tensionNoise.js';
 
 const FROM = 'analyseTension';
 /** Repeats with fresh noise: their standard deviation is known to a seventh. */
@@ -84,7 +84,8 @@ export function noiseScatter(task: TensionTask, noise: KnownNoise, kept: Partial
         uncertainty: { standardUncertainty, degreesOfFreedom, type: degreesOfFreedom ? 'A' : 'B' },
       });
     return [
-      source('noise', s, Math.round(EFFICIENCY * count)),
+      // known as well as so many repeats tell it, of a noise that is itself known so well
+      source('noise', s, 1 / (1 / Math.round(EFFICIENCY * count) + 1 / freedomOfDrift(noise))),
       ...(shifted ? [source('shift by noise', Math.max(bias, Math.abs(value - without)))] : []),
     ];
   };

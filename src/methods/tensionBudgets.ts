@@ -3,8 +3,9 @@ import { motionOf, ofPiece } from '../record/index.js';
 import { budgetOf, requireInput, type CheckedInput, type UncertaintyBudget } from '../uncertainty/index.js';
 import { tensionModel, type TensionChange, type TensionTask } from './tensionModel.js';
 import { atMaximum, bySymbol, NOTHING, noiseScatter, type Values } from './noiseScatter.js';
-import type { KnownNoise } from './tensionNoise.js';
+import { errorOfDrift, type KnownNoise } from './tensionNoise.js';
 import type { TensionDoubts } from './tensionUncertainty.js';
+import { withFairWindow } from './withFairWindow.js';
 
 const FROM = 'analyseTension';
 /** What a quantity cannot do without. */
@@ -17,22 +18,32 @@ interface Answer {
 }
 
 /** A slope that the window's own bend makes doubtful: half of what its change exceeds its error by. */
-function bendInput({ residuals }: TensionTask): CheckedInput[] {
-  const surplus = residuals ? Math.abs(residuals.slopeChange) - 2 * residuals.slopeChangeError : 0;
+function bendInput({ residuals }: TensionTask, noise: KnownNoise): CheckedInput[] {
+  const surplus = residuals ? Math.abs(residuals.slopeChange) - 2 * errorOfDrift(noise) * residuals.slopeChangeError : 0;
   if (!(surplus > 0)) return [];
   return [requireInput(FROM, 'bend', 'bend of the elastic line', { value: 1, unit: '1', uncertainty: { halfWidth: surplus / 2 } })];
 }
 
-/** Where noise drifts, the window that is steepest follows it: how far a window that is rather long lies from it. */
-function choiceOf(task: TensionTask, { correlation }: KnownNoise) {
-  const { by } = task.settings.window;
-  const searched = by === 'lower-bound' && correlation > 0;
-  const long = searched ? bySymbol(tensionModel(task)({ inputs: {}, window: { by: 'relative-error' } })) : undefined;
+/** The window that was found, to be kept. */
+const keptWindow = ({ numbers: { line } }: TensionTask): Partial<TensionChange> =>
+  line.ok ? { window: { by: 'samples', first: line.first, last: line.last } } : {};
+
+/**
+ * What noise does to a quantity: to its value by a window that does not follow the noise, and how far from that the window as it was
+ * searched has taken it. That distance holds what the search adds to scatter and shift, so both are those of the former alone.
+ */
+function ofNoise(task: TensionTask, noise: KnownNoise) {
+  const fair = withFairWindow(task, noise);
+  const scatter = noiseScatter(fair, noise, keptWindow(fair));
+  const others = fair === task ? undefined : bySymbol(tensionModel(fair)({ inputs: {}, ...keptWindow(fair) }));
   return (symbol: string, value: number): CheckedInput[] => {
-    const other = long?.get(symbol);
-    return other === undefined || Math.abs(other - value) <= NOTHING * Math.abs(value)
-      ? []
-      : [requireInput(FROM, 'choice', 'choice of the window', { value: 0, uncertainty: Math.abs(other - value) })];
+    const other = others?.get(symbol) ?? value;
+    return [
+      ...scatter(symbol, other),
+      ...(Math.abs(other - value) <= NOTHING * Math.abs(value)
+        ? []
+        : [requireInput(FROM, 'choice', 'choice of the window', { value: 0, uncertainty: Math.abs(other - value) })]),
+    ];
   };
 }
 
@@ -48,8 +59,7 @@ export function tensionBudgets(
   quantities: readonly Quantity[],
 ): Readonly<Record<string, UncertaintyBudget>> {
   const model = tensionModel(task);
-  const { line } = task.numbers;
-  const kept: Partial<TensionChange> = line.ok ? { window: { by: 'samples', first: line.first, last: line.last } } : {};
+  const kept = keptWindow(task);
   const evaluate = (change: Partial<TensionChange>): Values => bySymbol(model({ inputs: {}, ...kept, ...change }));
   const centre = evaluate({});
   const answerOf = (input: CheckedInput, change: (x: number) => Partial<TensionChange>): Answer => {
@@ -68,10 +78,9 @@ export function tensionBudgets(
     ...doubts.inputs
       .filter(({ standardUncertainty }) => standardUncertainty > 0)
       .map((input) => answerOf(input, (x) => ({ inputs: { [input.name]: x } }))),
-    ...bendInput(task).map((input) => answerOf(input, (slopeFactor) => ({ slopeFactor }))),
+    ...bendInput(task, noise).map((input) => answerOf(input, (slopeFactor) => ({ slopeFactor }))),
   ];
-  const scatter = noiseScatter(task, noise, kept);
-  const choice = choiceOf(task, noise);
+  const fromNoise = ofNoise(task, noise);
   const given = new Set(doubts.inputs.map(({ name }) => name));
 
   const budgets: Record<string, UncertaintyBudget> = {};
@@ -82,7 +91,7 @@ export function tensionBudgets(
       const found = answer(symbol);
       return found && Math.abs(found.slope) * input.standardUncertainty > NOTHING * Math.abs(value) ? [{ input, ...found }] : [];
     });
-    const own = [...scatter(symbol, value), ...choice(symbol, value), ...plateau(symbol, standardUncertainty)].map((input) => ({
+    const own = [...fromNoise(symbol, value), ...plateau(symbol, standardUncertainty)].map((input) => ({
       input,
       slope: 1,
       bend: 0,

@@ -6,7 +6,19 @@ import type { TensionTask } from './tensionModel.js';
 import type { RecordNoise } from './tensionUncertainty.js';
 
 /** @internal Noise of a record: standard deviations of a sample [N, mm], and correlation of the force's from sample to sample. */
-export type KnownNoise = Readonly<Record<keyof RecordNoise, number>>;
+export interface KnownNoise extends Readonly<Record<keyof RecordNoise, number>> {
+  /** Samples that told the correlation; absent where it is none, or was given. */
+  readonly toldBy?: number | undefined;
+}
+
+/** @internal What the standard error of a slope or a bend is to be multiplied by where neighbours are correlated by ρ: √((1 + ρ)/(1 − ρ)). */
+export const errorOfDrift = ({ correlation }: Pick<KnownNoise, 'correlation'>): number => Math.sqrt((1 + correlation) / (1 - correlation));
+
+/**
+ * @internal Degrees of freedom of what slow noise does. A correlation told by N samples is known to √((1 − ρ²)/N), what noise does to a slope goes
+ * by 1/(1 − ρ): so it is known to one over the root of the independent samples that N correlated ones are worth, N (1 − ρ)/(1 + ρ).
+ */
+export const freedomOfDrift = (noise: KnownNoise): number => (noise.toldBy ?? Infinity) / errorOfDrift(noise) ** 2 / 2;
 
 /** The noise is read where the stress is between these shares of the 0.2 %-offset stress. */
 const FROM_SHARE = 0.1;
@@ -36,14 +48,17 @@ function placeOf({ numbers: { line, highest }, recorded: { stress } }: TensionTa
   return [first, last];
 }
 
-/** Force from the end of yielding to its maximum, in stretches of so many samples. */
-function hardeningStretches({ record, numbers }: TensionTask, column: Float64Array, length: number) {
+/**
+ * Force from the end of yielding to its maximum, in stretches of so many samples, over the logarithm of strain: a cubic of that follows a power
+ * of the strain around the knee of a curve too, where one of the strain itself leaves a wave that passes for drift.
+ */
+function hardeningStretches({ record, recorded: { strain }, numbers }: TensionTask, length: number) {
   const { yielding, proofs, maximumSample } = numbers;
-  const from = yielding?.ok === true ? yielding.hardeningStart : proofs.find((one) => one.ok)?.index;
-  const count = from === undefined ? 0 : Math.floor(Math.max(0, Math.min(maximumSample, soundLength(column)) - from) / length);
-  return Array.from({ length: count }, (_, k) => {
-    const [begin, end] = [from! + k * length, from! + (k + 1) * length];
-    return { motion: column.slice(begin, end), force: record.force.slice(begin, end) };
+  const beyond = Math.min(maximumSample, strain.length);
+  const from = (yielding?.ok === true ? yielding.hardeningStart : proofs.find((one) => one.ok)?.index) ?? beyond;
+  return Array.from({ length: Math.max(0, Math.floor((beyond - from) / length)) }, (_, k) => {
+    const [begin, end] = [from + k * length, from + (k + 1) * length];
+    return { motion: strain.slice(begin, end).map(Math.log), force: record.force.slice(begin, end) };
   });
 }
 
@@ -72,6 +87,7 @@ export function tensionNoise(task: TensionTask, given: RecordNoise): KnownNoise 
   let force = noiseLevel(record.force, 0, beyond);
   let displacement = per * noiseLevel(column, 0, beyond);
   let correlation = 0;
+  let toldBy: number | undefined;
   const [first, last] = placeOf(task);
   if (line.ok && last - first >= LEAST) {
     const { strain, stress } = recorded;
@@ -85,17 +101,20 @@ export function tensionNoise(task: TensionTask, given: RecordNoise): KnownNoise 
     displacement *= Math.sqrt(kept);
     // in units of force: the elastic stretch, and as long ones of the force itself where the piece hardens
     const elastic = { motion: column.slice(first, last + 1), force: rest.map((one) => one / lever) };
-    const stretches = [elastic, ...hardeningStretches(task, column, rest.length)];
+    const stretches = [elastic, ...hardeningStretches(task, rest.length)];
     const drift = near > (ROUNDING * stress[last]!) ** 2 ? noiseDrift(stretches) : undefined;
     if (drift) {
       correlation = drift.correlation;
+      toldBy = drift.samples;
       force = drift.fresh / Math.sqrt(1 - correlation ** 2);
     }
   }
+  const own = given.correlation === undefined && given.force === undefined;
   return {
     force: given.force ?? Math.max(force, stepNoise(record.force, beyond)),
     displacement: given.displacement ?? Math.max(displacement, per * stepNoise(column, beyond)),
-    correlation: given.correlation ?? (given.force === undefined ? correlation : 0),
+    correlation: own ? correlation : (given.correlation ?? 0),
+    toldBy: own ? toldBy : undefined,
   };
 }
 

@@ -60,11 +60,12 @@ export function effectiveLength(piece: RoundShoulders | FlatShoulders): number {
   const R = requirePositive(FROM, 'filletRadius', piece.filletRadius);
   const head = requireNonNegative(FROM, 'headLength', piece.headLength ?? 0);
   const parallel = requirePositive(FROM, 'parallelLength', piece.parallelLength);
-  // with x = R sin t the half-width is R (a - cos t); the arc ends at t
-  const a = 1 + b / (2 * R);
-  const cosine = Math.max(0, a - B / (2 * R));
-  const t = Math.acos(cosine);
-  const J = (2 / Math.sqrt(a * a - 1)) * Math.atan(Math.sqrt((a + 1) / (a - 1)) * Math.tan(t / 2));
-  const fillet = round ? (((b * b) / (4 * R)) * ((a * Math.sin(t)) / (a - cosine) + J)) / (a * a - 1) : (b / 2) * (a * J - t);
+  // with x = R sin t the half-width is R (a - cos t), a = 1 + s; the arc ends at t, where 1 - cos t is v (neither is a difference of large numbers)
+  const s = b / (2 * R);
+  const a = 1 + s;
+  const v = Math.min(1, (B - b) / (2 * R));
+  const t = 2 * Math.asin(Math.sqrt(v / 2));
+  const J = (2 / Math.sqrt(s * (2 + s))) * Math.atan(Math.sqrt((2 + s) / s) * Math.tan(t / 2));
+  const fillet = round ? ((b / 2) * ((a * Math.sin(t)) / (s + v) + J)) / (2 + s) : (b / 2) * (a * J - t);
   return parallel + 2 * (fillet + head * (b / B) ** (round ? 2 : 1));
 }

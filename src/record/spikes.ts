@@ -122,12 +122,37 @@ function spikesAbove(column: Float64Array, end: number, least: number): Spike[] 
   return spikes;
 }
 
-/** @internal Spikes of a column, in order; none where there are too many to be spikes. */
+/** A copy of a column with the straight line in the place of spikes. */
+function without(column: Float64Array, spikes: readonly Spike[]): Float64Array {
+  const straight = column.slice();
+  for (const { range } of spikes) {
+    const [before, after] = [range[0] - 1, range[1] + 1];
+    for (let i = before + 1; i < after; i += 1)
+      straight[i] = column[before]! + ((column[after]! - column[before]!) * (i - before)) / (after - before);
+  }
+  return straight;
+}
+
+/**
+ * @internal Spikes of a column, in order; none where there are too many to be spikes. Beside one that was found others may be told that stood too
+ * near to it: so the column is looked through again without those that were found, until no more come. A column without any is looked through
+ * once, and a row of four or more single samples two apart stays what it may be, a swinging.
+ */
 export function findSpikes(column: Float64Array, end = column.length): Spike[] {
   // a look at the range from few places: most columns are done here
   if (end < 8 || !comesBack(column, end, leastByRange(column, end, ONE_IN))) return [];
   const least = leastByChanges(column, end);
   if (spikesAbove(column, end, least).length === 0) return [];
-  const spikes = spikesAbove(column, end, Math.max(least, STEPS * resolution(column.subarray(0, end)), leastByRange(column, end, 1)));
-  return spikes.length > Math.max(10, MOST * end) ? [] : spikes;
+  const change = Math.max(least, STEPS * resolution(column.subarray(0, end)), leastByRange(column, end, 1));
+  const spikes: Spike[] = [];
+  const apart = ({ range }: Spike): boolean => spikes.every((one) => range[0] > one.range[1] + 1 || range[1] < one.range[0] - 1);
+  for (
+    let more = spikesAbove(column, end, change);
+    more.length > 0;
+    more = spikesAbove(without(column, spikes), end, change).filter(apart)
+  ) {
+    spikes.push(...more);
+    if (spikes.length > Math.max(10, MOST * end)) return [];
+  }
+  return spikes.sort((a, b) => a.range[0] - b.range[0]);
 }

@@ -40,10 +40,11 @@ export interface PushedRecord {
 const NODES = 4000;
 const names = ['compliance', 'slack', 'speed', 'rate', 'forceNoise', 'travelNoise', 'travelStep'];
 
-/** @internal A whole number as seed. */
+/** @internal A whole number as seed; of larger ones the generator would see only zeros. */
 export function requireSeed(from: string, seed: number | undefined): number {
   const checked = requireFinite(from, 'seed', seed ?? 1);
-  if (!Number.isInteger(checked)) throw new InputError(from, 'seed', 'out-of-range', 'must be a whole number', checked);
+  if (!Number.isSafeInteger(checked))
+    throw new InputError(from, 'seed', 'out-of-range', `must be a whole number within ±${Number.MAX_SAFE_INTEGER}`, checked);
   return checked;
 }
 

@@ -47,5 +47,6 @@ export function grubbsCriticalValue(limit: GrubbsLimit): number {
 /** @internal The deviation from the mean of n values, over s, that a given one of them exceeds upwards with probability p. */
 export function greatestDeviation(p: number, n: number): number {
   const t = Math.max(0, -studentQuantile(p, n - 2));
-  return ((n - 1) / Math.sqrt(n)) * Math.sqrt(t ** 2 / (n - 2 + t ** 2));
+  // so that the t of a very small probability may be infinite
+  return (n - 1) / Math.sqrt(n * (1 + (n - 2) / t ** 2));
 }

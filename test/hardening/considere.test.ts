@@ -208,3 +208,20 @@ test('wrong arguments are refused', () => {
   // @ts-expect-error: no law is undefined, not null
   expect(thrown(() => considere({ strain, stress }, { law: null })).code).toBe('wrong-type');
 });
+
+test('stresses as large and as small as columns may be change neither strain nor its uncertainty; beyond they are refused', () => {
+  const { strain, stress } = curveOf(laws[0]!.law);
+  const at = (factor: number) => considere({ strain, stress: stress.map((one) => factor * one) });
+  const usual = required(at(1));
+  for (const factor of [1e97, 1e-97]) {
+    const other = required(at(factor));
+    expect(other.strain).toBeCloseTo(usual.strain, 9);
+    expect(other.standardUncertainty).toBeCloseTo(usual.standardUncertainty, 9);
+  }
+  for (const factor of [1e150, 1e200, 1e-200]) expect(thrown(() => at(factor)).code).toBe('out-of-range');
+});
+
+test('a law whose tensile strength is no number is refused', () => {
+  expect(thrown(() => hollomon({ strengthCoefficient: 500, exponent: 1000 }))).toMatchObject({ path: 'parameters', code: 'out-of-range' });
+  expect(thrown(() => swift({ strengthCoefficient: 500, prestrain: 0.01, exponent: 1e30 })).code).toBe('out-of-range');
+});

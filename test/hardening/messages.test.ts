@@ -467,7 +467,7 @@ test.each<[string, Outcome<object, string>]>([
   ['too-few-points: 2 samples lie in the range; 4 are needed', fitSwiftVoce({ strain: [0.01, 0.02], stress: [300, 320] })],
   [
     'undetermined: no start gives the law a finite stress on all samples',
-    fitHollomon(columns, { fixed: { strengthCoefficient: 1e308, exponent: -100 } }),
+    fitHollomon({ strain: strain.map((e) => e / 1000), stress }, { fixed: { strengthCoefficient: 1e100, exponent: -100 } }),
   ],
   ['too-few-points: 2 samples lie in the range; 3 are needed', fitHollomon(columns, { method: 'log-log', from: 0.1 })],
   [

@@ -42,6 +42,7 @@ describe('the curve', () => {
   });
   test('a stress or strain that is no number is refused', () => {
     expect(thrown(() => rambergOsgoodStrain(parameters, NaN)).path).toBe('stress');
+    expect(thrown(() => rambergOsgoodStrain(parameters, 1e50))).toMatchObject({ path: 'stress', code: 'out-of-range' });
     expect(thrown(() => rambergOsgoodStress(parameters, Infinity)).path).toBe('strain');
   });
 });

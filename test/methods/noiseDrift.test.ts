@@ -18,6 +18,8 @@ describe('noiseDrift', () => {
   it('finds the correlation of long stretches, and what a sample does not owe to the one before', () => {
     for (const correlation of [0.4, 0.7, 0.9]) {
       const found = noiseDrift([stretch(correlation, 4000), stretch(correlation, 4000)])!;
+      // a cubic has four terms
+      expect(found.samples).toBe(2 * 3996);
       // √((1 − ρ²)/n) is the standard error of a correlation; four of the worst
       expect(Math.abs(found.correlation - correlation)).toBeLessThan(0.06);
       expect(found.fresh / (15 * Math.sqrt(1 - correlation ** 2))).toBeGreaterThan(0.94);

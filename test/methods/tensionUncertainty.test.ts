@@ -17,7 +17,8 @@ import {
 } from '../../src/index.js';
 import { tensionRoad } from '../../src/methods/tensionRoad.js';
 import { quantitiesOf } from '../../src/methods/statedResult.js';
-import { tensionNoise } from '../../src/methods/tensionNoise.js';
+import { errorOfDrift, freedomOfDrift, tensionNoise } from '../../src/methods/tensionNoise.js';
+import { withFairWindow } from '../../src/methods/withFairWindow.js';
 import { simulateTension } from '../../src/simulate/index.js';
 import { AREA, caseT1, COMPLIANCE, roundPiece } from '../support/records.js';
 import { refusal } from '../support/thrown.js';
@@ -227,6 +228,85 @@ describe('noise', () => {
   });
 });
 
+describe('noise that drifts', () => {
+  const drifting = (seed: number) => {
+    const { record: read, piece: tested, options: doubts, truth } = uncertainTest('aluminium, correlated noise', seed, false);
+    const { task, doubts: checked, result: found } = tensionRoad('analyseTension', read, tested, doubts);
+    return { task, found, noise: tensionNoise(task, checked!.noise), truth: truth.modulus };
+  };
+  const tests = Array.from({ length: 40 }, (_, k) => drifting(2001 + k));
+  const rms = (values: readonly number[]) => Math.hypot(...values) / Math.sqrt(values.length);
+
+  test('the standard error of a mean grows by the root of the sum of all correlations', () => {
+    for (const correlation of [0, 0.3, 0.9]) {
+      let sum = 1;
+      for (let k = 1; k < 1000; k += 1) sum += 2 * correlation ** k;
+      expect(errorOfDrift({ correlation })).toBeCloseTo(Math.sqrt(sum), 12);
+    }
+  });
+
+  test('a correlation that few samples told leaves few degrees of freedom: half the square of the value over its own doubt', () => {
+    const [correlation, toldBy] = [0.9, 200];
+    const slow = (rho: number) => 1 / (1 - rho);
+    const doubt = Math.sqrt((1 - correlation ** 2) / toldBy);
+    const slope = (slow(correlation + 1e-6) - slow(correlation - 1e-6)) / 2e-6;
+    const expected = (slow(correlation) / (slope * doubt)) ** 2 / 2;
+    expect(freedomOfDrift({ force: 15, displacement: 0, correlation, toldBy }) / expected).toBeCloseTo(1, 6);
+    expect(freedomOfDrift({ force: 15, displacement: 0, correlation })).toBe(Infinity);
+    for (const { found } of tests.slice(0, 5)) {
+      const line = found.uncertainty!['n']!.lines.find(({ input }) => input === 'noise')!;
+      expect(line.degreesOfFreedom).toBeLessThan(13);
+    }
+  });
+
+  test('what a sample does not owe to the one before is found, beyond the knee of the curve too', () => {
+    const fresh = tests.map(({ noise }) => noise.force * Math.sqrt(1 - noise.correlation ** 2));
+    const mean = fresh.reduce((sum, one) => sum + one, 0) / fresh.length;
+    // of some 200 samples each, in 40 tests: known to 0.8 %; three of these, and half a percent for the terms of the trends
+    expect(Math.abs(mean / (15 * Math.sqrt(1 - 0.9 ** 2)) - 1)).toBeLessThan(0.03);
+  });
+
+  test('a window that knows of it has the surer, less steep line; without drift, and where no bound chose it, it stays', () => {
+    const surer = tests.filter(({ task, noise }) => {
+      const [one, other] = [task.numbers.line, withFairWindow(task, noise).numbers.line];
+      return one.ok && other.ok && other.standardError <= one.standardError && other.slope <= one.slope;
+    });
+    expect(surer.length).toBe(tests.length);
+    const { task, noise } = tests[0]!;
+    expect(withFairWindow(task, { ...noise, correlation: 0 })).toBe(task);
+    const given = { by: 'stress', from: 50, to: 200 } as const;
+    const { record: read, piece: tested } = uncertainTest('aluminium, correlated noise', 2001, false);
+    const byStress = tensionRoad('analyseTension', read, tested, { modulus: { window: given } }).task;
+    expect(withFairWindow(byStress, noise)).toBe(byStress);
+  });
+
+  test('the stated uncertainty of E is as large as its error, not half as large again', () => {
+    const error = rms(tests.map(({ found, truth }) => found.modulus!.value - truth));
+    const stated = rms(tests.map(({ found }) => found.modulus!.standardUncertainty!));
+    // of 40 errors their root mean square is known to 11 %, and so is that of the uncertainties; two of both together
+    expect(Math.abs(Math.log(stated / error))).toBeLessThan(0.32);
+  });
+
+  test('a slope by a given window, the noise given: as the variance of a weighted sum of correlated samples', () => {
+    const { record: read, piece: tested } = uncertainTest('aluminium, correlated noise', 3, false);
+    const [first, last] = [140, 220];
+    const { task, result: found } = tensionRoad('analyseTension', read, tested, {
+      modulus: { window: { by: 'samples', first, last } },
+      uncertainty: { noise: { force: 15, displacement: 0, correlation: 0.9 } },
+    });
+    const strain = task.recorded.strain.slice(first, last + 1);
+    const mean = strain.reduce((sum, one) => sum + one, 0) / strain.length;
+    const squares = strain.reduce((sum, one) => sum + (one - mean) ** 2, 0);
+    const weight = strain.map((one) => (15 * (one - mean)) / squares / task.lengths.area);
+    let variance = 0;
+    for (const [i, a] of weight.entries()) for (const [j, b] of weight.entries()) variance += a * b * 0.9 ** Math.abs(i - j);
+    const line = found.uncertainty!['mE']!.lines.find(({ input }) => input === 'noise')!;
+    // 40 repeats know it to a seventh, two of these
+    expect(Math.abs(line.standardUncertainty / Math.sqrt(variance) - 1)).toBeLessThan(0.28);
+    expect(line.degreesOfFreedom).toBe(26);
+  });
+});
+
 describe('coverage of the truth, 40 tests of each kind', () => {
   /** Least count that a binomial variable of 40 with 0.9545 reaches with all but 0.1 % of probability. */
   const least = (() => {
@@ -239,15 +319,18 @@ describe('coverage of the truth, 40 tests of each kind', () => {
     }
   })();
 
-  test.each<Kind>(['steel, extensometer', 'aluminium, extensometer', 'steel, travel less the frame'])('%s: Rp0.2, Rm, E', (kind) => {
-    const covered: Record<string, number> = {};
-    for (let seed = 1001; seed <= 1040; seed += 1) {
-      const one = uncertainTest(kind, seed);
-      for (const [symbol, [value, truth, u]] of Object.entries(compared(one, analysed(one))))
-        covered[symbol] = (covered[symbol] ?? 0) + Number(Math.abs(value - truth) <= 2 * u);
-    }
-    for (const symbol of ['Rp0.2', 'Rm', 'E']) expect(covered[symbol], symbol).toBeGreaterThanOrEqual(least);
-  });
+  test.each<Kind>(['steel, extensometer', 'aluminium, extensometer', 'aluminium, correlated noise', 'steel, travel less the frame'])(
+    '%s: Rp0.2, Rm, E',
+    (kind) => {
+      const covered: Record<string, number> = {};
+      for (let seed = 1001; seed <= 1040; seed += 1) {
+        const one = uncertainTest(kind, seed);
+        for (const [symbol, [value, truth, u]] of Object.entries(compared(one, analysed(one))))
+          covered[symbol] = (covered[symbol] ?? 0) + Number(Math.abs(value - truth) <= 2 * u);
+      }
+      for (const symbol of ['Rp0.2', 'Rm', 'E']) expect(covered[symbol], symbol).toBeGreaterThanOrEqual(least);
+    },
+  );
 });
 
 describe('an extensometer that was logged and read nothing', () => {

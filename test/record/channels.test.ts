@@ -228,6 +228,33 @@ describe('spikes', () => {
     expect(findSpikes(Float64Array.from(of(200, (i) => (i === 100 ? 40 : i === 103 ? 40 : i > 103 ? 11 : 0))))).toEqual([]);
   });
 
+  test('three single samples two to four apart are all found, whatever their heights', () => {
+    const missed: string[] = [];
+    for (const first of [2, 3, 4])
+      for (const second of [2, 3, 4])
+        for (const heights of [
+          [50, 50, 50],
+          [50, 60, 70],
+          [50, 500, 50],
+          [500, 50, 500],
+          [-50, 50, -50],
+          [-50, -500, 50],
+        ] as const) {
+          const places = [100, 100 + first, 100 + first + second] as const;
+          const found = findSpikes(line({ [places[0]]: heights[0], [places[1]]: heights[1], [places[2]]: heights[2] }));
+          const told = found.map(({ range, height }) => `${range.join('-')} ${height}`).join(', ');
+          if (told !== places.map((at, k) => `${at}-${at} ${Math.abs(heights[k]!)}`).join(', '))
+            missed.push(`${places.join(' ')}: ${told}`);
+        }
+    expect(missed).toEqual([]);
+    // four in a row two apart may be a swinging; what touches a spike is no other one
+    expect(findSpikes(line({ 100: 50, 102: 50, 104: 50, 106: 50 }))).toEqual([]);
+    expect(findSpikes(line({ 100: 50, 101: 51, 102: 50, 104: 50 })).map(({ range }) => range)).toEqual([
+      [100, 102],
+      [104, 104],
+    ]);
+  });
+
   test('more than ten, and than one sample in a hundred, are none', () => {
     const many = (count: number, n: number) =>
       findSpikes(Float64Array.from(of(n, (i) => i + (i % 20 === 10 && i < 20 * count ? 500 : 0)))).length;

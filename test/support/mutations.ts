@@ -83,9 +83,12 @@ export function changed(whole: unknown, [key, ...rest]: Path, value: unknown): u
   return { ...(source as object), [key]: inner };
 }
 
+/** Numbers that are finite, but whose squares and products are not, or vanish. */
+const EXTREME = [1e200, -1e200, 1e-300];
+
 const numbers = (path: Path, present: boolean): Mutation[] => [
   ...[NaN, Infinity, -Infinity, 'x', {}].map((value) => ({ path, value, never: true })),
-  ...[0, -1, ...(present ? [undefined, null] : [])].map((value) => ({ path, value, never: false })),
+  ...[0, -1, ...EXTREME, ...(present ? [undefined, null] : [])].map((value) => ({ path, value, never: false })),
 ];
 
 /** Wrong values for what is there. */
@@ -109,7 +112,8 @@ export function presentFields(value: unknown, path: Path): Mutation[] {
       { path, value: Array.from(value, () => 0), never: false },
       // a row of text among rows of cells may be the names of the columns
       { path, value: Array.from(value, () => 'x'), never: path.length < 2 || typeof path[path.length - 1] !== 'number' },
-      ...[NaN, Infinity, -Infinity, 'x', undefined].map((one) => ({ path: middle, value: one, never: false })),
+      ...[NaN, Infinity, -Infinity, 'x', undefined, ...EXTREME].map((one) => ({ path: middle, value: one, never: false })),
+      ...EXTREME.map((factor) => ({ path, value: Array.from(value, (one) => factor * (one as number)), never: false })),
     ];
   }
   if (isRecord(value)) {
