@@ -16,6 +16,8 @@ export function yieldQuantities(numbers: TensionNumbers, settings: TensionSettin
   const [plastic, total] = ['proof strength, plastic extension', 'proof strength, total extension'] as const;
   const points = numbers.yielding;
   const limit = numbers.proportional?.[settings.proportionalLimit];
+  // an extension that holds a slip of the piece is not its own
+  const slipped = points?.ok === true && numbers.slips.some((slip) => slip.at >= points.upper.index && slip.at < points.hardeningStart);
   const at = (symbol: string, name: string, source: string, point: { stress: number; strain: number; index: number }): YieldStrength =>
     Object.assign(quantity(symbol, name, point.stress, 'MPa', source), { strain: point.strain, index: point.index });
   return {
@@ -36,7 +38,9 @@ export function yieldQuantities(numbers: TensionNumbers, settings: TensionSettin
       ? {
           upperYieldStrength: at('ReH', 'upper yield strength', `${ISO}, upper yield strength`, points.upper),
           lowerYieldStrength: at('ReL', 'lower yield strength', `${ISO}, lower yield strength`, points.lower),
-          yieldPointExtension: quantity('Ae', 'yield point extension', points.extension, '1', `${ISO}, percentage yield point extension`),
+          ...(slipped
+            ? {}
+            : { yieldPointExtension: quantity('Ae', 'yield point extension', points.extension, '1', `${ISO}, percentage yield point extension`) }),
         }
       : {}),
     proofStrengths: strengthsAt('Rp', plastic, `${ISO}, ${plastic}`, numbers.proofs, settings.offsets),
