@@ -353,11 +353,11 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'withheld-after-slip': {
     message: '未给出：{symbols}；试样此前在第 {sample} 个采样点于夹头中打滑，其应变最多会含有 {strain} 的打滑量。',
-    remedy: '评定前消除打滑量（`repairs: { slips: true }`），或使用引伸计试验。',
+    remedy: '评定前消除打滑量（`repairs.slips`），或使用引伸计试验。',
   },
   'extensions-hold-slip': {
     message: '{symbols}：应变含有试样在第 {sample} 个采样点于夹头中的打滑量；这些值最多偏大 {strain}（应变）。',
-    remedy: '评定前消除打滑量（`repairs: { slips: true }`），或在断后试样上测量伸长。',
+    remedy: '评定前消除打滑量（`repairs.slips`），或在断后试样上测量伸长。',
   },
   'not-determined': {
     message: '未测定：{symbol}。原因：{why}。',

@@ -353,11 +353,11 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'withheld-after-slip': {
     message: 'Retenues : {symbols} ; l’éprouvette a glissé auparavant dans les mors au point {sample}, et la déformation contiendrait jusqu’à {strain} de glissement.',
-    remedy: 'Retirer le glissement avant l’évaluation (`repairs: { slips: true }`), ou essayer avec un extensomètre.',
+    remedy: 'Retirer le glissement avant l’évaluation (`repairs.slips`), ou essayer avec un extensomètre.',
   },
   'extensions-hold-slip': {
     message: '{symbols} : la déformation contient le glissement de l’éprouvette dans les mors au point {sample} ; les valeurs sont trop grandes d’au plus {strain} de déformation.',
-    remedy: 'Retirer le glissement avant l’évaluation (`repairs: { slips: true }`), ou mesurer l’allongement sur l’éprouvette rompue.',
+    remedy: 'Retirer le glissement avant l’évaluation (`repairs.slips`), ou mesurer l’allongement sur l’éprouvette rompue.',
   },
   'not-determined': {
     message: 'Non déterminé : {symbol} ; motif : {why}.',

@@ -353,11 +353,11 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'withheld-after-slip': {
     message: 'Zurückgehalten: {symbols}; die Probe rutschte davor bei Messpunkt {sample} in der Einspannung, und die Dehnung enthielte bis zu {strain} Rutschweg.',
-    remedy: 'Das Rutschen vor der Auswertung herausnehmen (`repairs: { slips: true }`) oder mit einem Längenänderungsaufnehmer prüfen.',
+    remedy: 'Das Rutschen vor der Auswertung herausnehmen (`repairs.slips`) oder mit einem Längenänderungsaufnehmer prüfen.',
   },
   'extensions-hold-slip': {
     message: '{symbols}: Die Dehnung enthält den Rutschweg der Probe in der Einspannung bei Messpunkt {sample}; die Werte sind um bis zu {strain} Dehnung zu groß.',
-    remedy: 'Das Rutschen vor der Auswertung herausnehmen (`repairs: { slips: true }`) oder die Bruchdehnung an der gebrochenen Probe messen.',
+    remedy: 'Das Rutschen vor der Auswertung herausnehmen (`repairs.slips`) oder die Bruchdehnung an der gebrochenen Probe messen.',
   },
   'not-determined': {
     message: 'Nicht bestimmt: {symbol}. Grund: {why}.',

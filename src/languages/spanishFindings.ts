@@ -353,11 +353,11 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'withheld-after-slip': {
     message: 'Retenidos: {symbols}; la probeta deslizó antes en las mordazas, en el dato {sample}, y la deformación contendría hasta {strain} de deslizamiento.',
-    remedy: 'Quitar el deslizamiento antes de la evaluación (`repairs: { slips: true }`) o ensayar con un extensómetro.',
+    remedy: 'Quitar el deslizamiento antes de la evaluación (`repairs.slips`) o ensayar con un extensómetro.',
   },
   'extensions-hold-slip': {
     message: '{symbols}: la deformación contiene lo que la probeta deslizó en las mordazas en el dato {sample}; los valores son demasiado grandes en hasta {strain} de deformación.',
-    remedy: 'Quitar el deslizamiento antes de la evaluación (`repairs: { slips: true }`) o medir el alargamiento en la probeta rota.',
+    remedy: 'Quitar el deslizamiento antes de la evaluación (`repairs.slips`) o medir el alargamiento en la probeta rota.',
   },
   'not-determined': {
     message: 'No se determinó {symbol}: {why}.',

@@ -8,8 +8,10 @@ type At = (sample: number) => number;
 export const windowAt = (window: WindowChoice, first: At, last: At): WindowChoice =>
   window.by === 'samples' ? { ...window, first: first(window.first), last: last(window.last) } : window;
 
-const mapped = <Value extends object, Reason extends string>(outcome: Outcome<Value, Reason>, change: (value: Value) => Value): Outcome<Value, Reason> =>
-  outcome.ok ? success(change(outcome)) : outcome;
+const mapped = <Value extends object, Reason extends string>(
+  outcome: Outcome<Value, Reason>,
+  change: (value: Value) => Value,
+): Outcome<Value, Reason> => (outcome.ok ? success(change(outcome)) : outcome);
 
 const atIndex = <Point extends { readonly index: number }>(at: At, point: Point): Point => ({ ...point, index: at(point.index) });
 

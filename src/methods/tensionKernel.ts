@@ -99,7 +99,11 @@ function withoutFillets({ strain, stress }: StressStrainCurve, slope: number, ra
 }
 
 /** @internal Moves a curve in place as the kernel moved the one that it was given. */
-export function moveCurve(curve: StressStrainCurve, { filletSlope, shift }: Pick<TensionNumbers, 'filletSlope' | 'shift'>, ratio: number): void {
+export function moveCurve(
+  curve: StressStrainCurve,
+  { filletSlope, shift }: Pick<TensionNumbers, 'filletSlope' | 'shift'>,
+  ratio: number,
+): void {
   if (filletSlope !== undefined) withoutFillets(curve, filletSlope, ratio);
   if (shift !== 0) for (let i = 0; i < curve.strain.length; i += 1) curve.strain[i]! -= shift;
 }
@@ -170,7 +174,9 @@ export function explanationOf({ line, shift }: Pick<TensionNumbers, 'line' | 'sh
 const upTo =
   (strain: number) =>
   <Point extends CurvePoint, Reason extends string>(point: Outcome<Point, Reason>): Outcome<Point, Reason | AfterSlip> =>
-    point.ok && point.strain > strain ? failure('after-slip', 'the piece slipped in the grips before it, and the strain counts the slip') : point;
+    point.ok && point.strain > strain
+      ? failure('after-slip', 'the piece slipped in the grips before it, and the strain counts the slip')
+      : point;
 
 /** Proportional limits, those beyond a slip withheld. */
 const proportionalBefore = (limits: Proportional, unslipped: ReturnType<typeof upTo>): Proportional =>

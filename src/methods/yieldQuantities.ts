@@ -40,7 +40,15 @@ export function yieldQuantities(numbers: TensionNumbers, settings: TensionSettin
           lowerYieldStrength: at('ReL', 'lower yield strength', `${ISO}, lower yield strength`, points.lower),
           ...(slipped
             ? {}
-            : { yieldPointExtension: quantity('Ae', 'yield point extension', points.extension, '1', `${ISO}, percentage yield point extension`) }),
+            : {
+                yieldPointExtension: quantity(
+                  'Ae',
+                  'yield point extension',
+                  points.extension,
+                  '1',
+                  `${ISO}, percentage yield point extension`,
+                ),
+              }),
         }
       : {}),
     proofStrengths: strengthsAt('Rp', plastic, `${ISO}, ${plastic}`, numbers.proofs, settings.offsets),

@@ -30,5 +30,7 @@ export function excursionsOf(
 /** @internal The same for a record that was surveyed; undefined where its force never rises, and where it holds several tests. */
 export function surveyExcursions(record: TensionRecord, survey: RecordSurvey, pauses: readonly Pause[]): Excursions | undefined {
   const outline = recordOutline(record, survey);
-  return outline && testSegments(outline.force, outline.highest, record.time).length < 2 ? excursionsOf(record, outline, pauses) : undefined;
+  return outline && testSegments(outline.force, outline.highest, record.time).length < 2
+    ? excursionsOf(record, outline, pauses)
+    : undefined;
 }
