@@ -224,3 +224,15 @@ describe('a slip in the grips', () => {
     expect(joinSlips(record).trail).toEqual([]);
   });
 });
+
+describe('a zero set under load', () => {
+  test('the fall to it is no yield', () => {
+    const i = sound.force.findIndex((F) => F / AREA > 180);
+    const fall = sound.force[i]!;
+    const record = { ...byTravel(sound), force: sound.force.map((F, k) => (k > i ? F - fall : F)) };
+    const found = analyseTension(record, roundPiece, options);
+    expect(found.findings.map(({ code }) => code)).toContain('force-zero-moved');
+    // the yield point is there, lower by what was set to zero
+    expect(found.upperYieldStrength!.value).toBeCloseTo(truth.upperYieldStrength! - fall / AREA, 0);
+  });
+});
