@@ -127,6 +127,16 @@ export const evaluationEntries = {
     message: 'The exponent n = {exponent} and the true uniform strain {strain} do not agree as Considère asks.',
     remedy: 'The law does not hold up to necking; state the range of the fit with n.',
   },
+  'withheld-after-slip': {
+    severity: 'fault', about: 'method',
+    message: 'Withheld: {symbols}; the piece slipped in the grips at sample {sample} before them, and their strain would hold up to {strain} of slip.',
+    remedy: 'Take the slip out before the analysis (`repairs.slips`), or test with an extensometer.',
+  },
+  'extensions-hold-slip': {
+    severity: 'caution', about: 'method',
+    message: '{symbols}: the strain holds what the piece slipped in the grips at sample {sample}; the values are too large by up to {strain} of strain.',
+    remedy: 'Take the slip out before the analysis (`repairs.slips`), or measure the elongation on the broken piece.',
+  },
   'not-determined': {
     severity: 'note', about: 'method',
     message: '{symbol} was not determined: {why}.',

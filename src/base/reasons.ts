@@ -7,6 +7,10 @@ export interface ReasonEntry {
 }
 
 const entries = {
+  'after-slip': {
+    meaning: 'The piece slipped in the grips before the point, and the strain counts the slip.',
+    remedy: 'Take the slip out of the travel, or test with an extensometer.',
+  },
   'beyond-maximum': {
     meaning: 'The range of a fit reaches beyond the maximum force, where strain is no longer even.',
     remedy: 'End the range at the uniform strain.',

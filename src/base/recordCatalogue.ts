@@ -85,12 +85,12 @@ export const recordEntries = {
   'grip-slip': {
     severity: 'caution', about: 'record',
     message: 'The piece slipped in the grips at sample {sample}: {way} of {column} that the force does not explain (the force fell by {fall} N).',
-    remedy: 'Clean or change the jaws; strains by travel beyond the slip are too large unless it is taken out (`joinSlips`). Strength is not touched.',
+    remedy: 'Clean or change the jaws; strains by travel beyond the slip are too large unless it is taken out (`joinSlips`). Rm, ReH and ReL are not touched; proof strengths and extensions beyond it are.',
   },
   'drive-reversed': {
     severity: 'caution', about: 'record',
     message: 'The drive went back by {way} of {column} at sample {sample} and the force with it, by {fall} N: the piece was unloaded and loaded again.',
-    remedy: 'Load in one direction; the loading envelope (`loadingEnvelope`) leaves the excursion out.',
+    remedy: 'Load in one direction; the evaluation leaves the excursion out, the curve keeps it (`loadingEnvelope` takes it out of the record too).',
   },
   'motion-backlash': {
     severity: 'caution', about: 'record',
@@ -215,7 +215,7 @@ export const recordEntries = {
   'falls-many': {
     severity: 'caution', about: 'record',
     message: 'On the way up the drive goes back with the force {count} times; the largest fall is {fall} N, at sample {sample}.',
-    remedy: 'Pump without letting the ram go back; look at valve and pump. A curve of loops gives no elastic line.',
+    remedy: 'Pump without letting the ram go back; look at valve and pump. The evaluation leaves these loops out.',
   },
   'pause-in-elastic-window': {
     severity: 'caution', about: 'record',

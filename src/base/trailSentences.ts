@@ -24,6 +24,7 @@ const sentences = {
   'strain-by-extensometer': 'Strain is that of the extensometer over {length} mm.',
   'carried-on-by-travel': 'From sample {fromSample} on the curve was carried on by travel over the parallel length of {length} mm.',
   'ended-with-extensometer': 'The curve was ended with the extensometer, before sample {samples}.',
+  'excursions-not-evaluated': 'Excursions were left out of the evaluation, not of the curve: {count}; samples in them: {samples}.',
   'fillets-taken-off':
     'The elastic share of the fillets was taken off, by a slope of {slope} MPa: {effectiveLength} mm stretch, {parallelLength} mm count.',
   'outer-fibre-stress':

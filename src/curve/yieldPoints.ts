@@ -81,6 +81,10 @@ export interface YieldTask {
   readonly minimumFall: number;
   readonly minimumStrain: number;
   readonly lowerRule: LowerYieldRule;
+  /** First samples that count from a zero set under load: the fall before them is none. */
+  readonly zeroMoves?: readonly number[] | undefined;
+  /** Strain that is not the piece's: what it slipped in the grips [mm/mm]; default 0. */
+  readonly slipped?: number | undefined;
   /** Sample of the highest stress. */
   readonly maximum: number;
   /** One past the last sample before the fracture. */
@@ -118,6 +122,7 @@ function upperYield(
 ): Outcome<{ peak: number; fallen: number; noise: number }, UpperReason> {
   const { strain, stress } = curve;
   const least = LEAST_SHARE * stress[task.maximum]!;
+  const farthest = PLASTIC_LIMIT + (task.slipped ?? 0);
   let peak = 0;
   let fallen = -1;
   let within: UpperReason = 'no-fall';
@@ -129,10 +134,10 @@ function upperYield(
       continue;
     }
     const value = stress[i]!;
-    if (value > stress[peak]!) {
+    if (value > stress[peak]! || task.zeroMoves?.includes(i) === true) {
       peak = i;
       fallen = -1;
-      if (task.modulus !== undefined && strain[i]! - task.strainShift - value / task.modulus > PLASTIC_LIMIT) break;
+      if (task.modulus !== undefined && strain[i]! - task.strainShift - value / task.modulus > farthest) break;
       continue;
     }
     const fall = stress[peak]! - value;

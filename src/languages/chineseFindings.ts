@@ -70,11 +70,11 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'grip-slip': {
     message: '在第 {sample} 个采样点，试样在夹头中打滑：{column}通道出现 {way} 的变化，无法用力的变化解释（力下降了 {fall} N）。',
-    remedy: '清洁或更换夹块；若不将打滑量消除（`joinSlips`），打滑之后由位移得到的应变偏大。强度不受影响。',
+    remedy: '清洁或更换夹块；若不将打滑量消除（`joinSlips`），打滑之后由位移得到的应变偏大。Rm、ReH 和 ReL 不受影响；其后的规定塑性延伸强度和伸长值受影响。',
   },
   'drive-reversed': {
     message: '在第 {sample} 个采样点，驱动装置使{column}通道退回 {way}，力随之下降 {fall} N：试样被卸载后又重新加载。',
-    remedy: '应沿一个方向加载；加载包络线（`loadingEnvelope`）会略去这一段。',
+    remedy: '应沿一个方向加载；评定时略去这一段，曲线仍保留（`loadingEnvelope` 也会将其从记录中去掉）。',
   },
   'motion-backlash': {
     message: '在第 {sample} 个采样点，{column}通道退回 {way}，远大于力下降 {fall} N 所对应的量：驱动装置或传感器存在间隙。',
@@ -350,6 +350,14 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'necking-unlike-exponent': {
     message: '指数 n = {exponent} 与均匀真应变 {strain} 不符合 Considère 准则的要求。',
     remedy: '该模型不能适用到缩颈；给出 n 时注明拟合范围。',
+  },
+  'withheld-after-slip': {
+    message: '未给出：{symbols}；试样此前在第 {sample} 个采样点于夹头中打滑，其应变最多会含有 {strain} 的打滑量。',
+    remedy: '评定前消除打滑量（`repairs.slips`），或使用引伸计试验。',
+  },
+  'extensions-hold-slip': {
+    message: '{symbols}：应变含有试样在第 {sample} 个采样点于夹头中的打滑量；这些值最多偏大 {strain}（应变）。',
+    remedy: '评定前消除打滑量（`repairs.slips`），或在断后试样上测量伸长。',
   },
   'not-determined': {
     message: '未测定：{symbol}。原因：{why}。',
@@ -936,5 +944,5 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'compliance-of-other-grips': { message: '试验机柔度是用夹头“{measured}”测量的；本次试验使用的是“{used}”。', remedy: '用试验所用的夹头测量柔度：夹头在柔度中占很大一部分。' },
   'compliance-of-other-direction': { message: '试验机柔度是在{measuredDirection}方向测量的；本次试验在{usedDirection}方向对试验机加载。', remedy: '在试验的方向上测量柔度：方向不同，试验机承力的部件也不同。' },
   'pause-in-elastic-window': { message: '驱动装置在应变 {strain} mm/mm 处静止 {duration} s，该处位于弹性直线的窗口之内。', remedy: '将窗口设在停顿的上方或下方，或在弹性段不停顿地加载：该处的松弛会使直线弯曲。' },
-  'falls-many': { message: '在加载过程中，驱动装置退回 {count} 次，力随之下降；最大的下降为 {fall} N，位于第 {sample} 个采样点。', remedy: '泵压时不得让活塞退回；检查阀和泵。带有回环的曲线得不出弹性直线。' },
+  'falls-many': { message: '在加载过程中，驱动装置退回 {count} 次，力随之下降；最大的下降为 {fall} N，位于第 {sample} 个采样点。', remedy: '泵压时不得让活塞退回；检查阀和泵。评定时略去这些回环。' },
 };

@@ -815,6 +815,7 @@ export const chinesePhrases: Readonly<Record<SpokenPhrase, string>> = {
   'The excursion of a slip in the grips was left out, from sample {fromSample} to {toSample}.': '夹持打滑的偏移段已去掉，从第 {fromSample} 个到第 {toSample} 个采样点。',
   'A way of {way} in the grips was taken out of the {column} from sample {sample} on.': '从第 {sample} 个采样点起，{column}通道中扣除了夹持处的位移 {way}。',
   'Excursions of a drive that went back were left out: {count}; samples in them: {samples}.': '驱动回退的偏移段已去掉：{count} 处；其中采样点：{samples} 个。',
+  'Excursions were left out of the evaluation, not of the curve: {count}; samples in them: {samples}.': '偏移段未参与评定，但保留在曲线中：{count} 处；其中采样点：{samples} 个。',
   'Samples that repeat the one before were left out: {samples}.': '重复前一点的采样点已去掉：{samples} 个。',
   'Test {test} of {of} was taken, from sample {fromSample} to {toSample}.': '在 {of} 次试验中取出第 {test} 次，从第 {fromSample} 个到第 {toSample} 个采样点。',
   'The sign was turned in {columns}: loading counts positive.': '符号已反转（{columns}）：以加载为正。',

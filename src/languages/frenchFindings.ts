@@ -70,11 +70,11 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'grip-slip': {
     message: 'L’éprouvette a glissé dans les mors au point {sample} ; signal {column} : variation de {way} que la force n’explique pas (la force a baissé de {fall} N).',
-    remedy: 'Nettoyer ou changer les mors ; au-delà du glissement, les déformations tirées du déplacement de la traverse sont trop grandes, sauf s’il est retiré (`joinSlips`). La résistance n’est pas touchée.',
+    remedy: 'Nettoyer ou changer les mors ; au-delà du glissement, les déformations tirées du déplacement de la traverse sont trop grandes, sauf s’il est retiré (`joinSlips`). Rm, ReH et ReL ne sont pas touchées ; les limites conventionnelles d’élasticité et les allongements au-delà le sont.',
   },
   'drive-reversed': {
     message: 'L’entraînement est revenu en arrière au point {sample} (signal {column} : {way}) et la force avec lui, de {fall} N : l’éprouvette a été déchargée puis rechargée.',
-    remedy: 'Charger dans un seul sens ; l’enveloppe de la mise en charge (`loadingEnvelope`) laisse cet écart de côté.',
+    remedy: 'Charger dans un seul sens ; l’évaluation laisse cet écart de côté, la courbe le garde (`loadingEnvelope` l’ôte aussi de l’enregistrement).',
   },
   'motion-backlash': {
     message: 'Signal {column} : retour de {way} au point {sample}, bien plus que ne le demande la force, qui a baissé de {fall} N ; jeu dans l’entraînement ou dans le capteur.',
@@ -350,6 +350,14 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'necking-unlike-exponent': {
     message: 'Le coefficient d’écrouissage n = {exponent} et la déformation vraie répartie {strain} ne s’accordent pas comme le veut Considère.',
     remedy: 'La loi ne vaut pas jusqu’à la striction ; donner avec n le domaine d’ajustement.',
+  },
+  'withheld-after-slip': {
+    message: 'Retenues : {symbols} ; l’éprouvette a glissé auparavant dans les mors au point {sample}, et la déformation contiendrait jusqu’à {strain} de glissement.',
+    remedy: 'Retirer le glissement avant l’évaluation (`repairs.slips`), ou essayer avec un extensomètre.',
+  },
+  'extensions-hold-slip': {
+    message: '{symbols} : la déformation contient le glissement de l’éprouvette dans les mors au point {sample} ; les valeurs sont trop grandes d’au plus {strain} de déformation.',
+    remedy: 'Retirer le glissement avant l’évaluation (`repairs.slips`), ou mesurer l’allongement sur l’éprouvette rompue.',
   },
   'not-determined': {
     message: 'Non déterminé : {symbol} ; motif : {why}.',
@@ -936,5 +944,5 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'compliance-of-other-grips': { message: 'La complaisance du bâti a été mesurée avec les mors « {measured} » ; cet essai a été fait avec « {used} ».', remedy: 'Mesurer la complaisance avec les mors de l’essai : les mors y ont une grande part.' },
   'compliance-of-other-direction': { message: 'La complaisance du bâti a été mesurée dans le sens « {measuredDirection} » ; cet essai charge le bâti dans le sens « {usedDirection} ».', remedy: 'Mesurer la complaisance dans le sens de l’essai : d’autres parties du bâti portent la force.' },
   'pause-in-elastic-window': { message: 'La commande est restée immobile pendant {duration} s à {strain} mm/mm, dans la fenêtre de la droite élastique.', remedy: 'Placer la fenêtre au-dessus ou au-dessous de la pause, ou charger la partie élastique sans arrêt : ce qui s’y relâche courbe la droite.' },
-  'falls-many': { message: 'Pendant la montée, la commande recule avec la force {count} fois ; la plus grande chute est de {fall} N, au point {sample}.', remedy: 'Pomper sans laisser reculer le piston ; vérifier la valve et la pompe. Une courbe faite de boucles ne donne pas de droite élastique.' },
+  'falls-many': { message: 'Pendant la montée, la commande recule avec la force {count} fois ; la plus grande chute est de {fall} N, au point {sample}.', remedy: 'Pomper sans laisser reculer le piston ; vérifier la valve et la pompe. L’évaluation laisse ces boucles de côté.' },
 };

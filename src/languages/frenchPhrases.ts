@@ -815,6 +815,7 @@ export const frenchPhrases: Readonly<Record<SpokenPhrase, string>> = {
   'The excursion of a slip in the grips was left out, from sample {fromSample} to {toSample}.': 'L’excursion d’un glissement dans les mors a été écartée, du point {fromSample} au point {toSample}.',
   'A way of {way} in the grips was taken out of the {column} from sample {sample} on.': 'Une course de {way} dans les mors a été retirée à partir du point {sample} (signal {column}).',
   'Excursions of a drive that went back were left out: {count}; samples in them: {samples}.': 'Les excursions d’un entraînement qui a reculé ont été écartées : {count} ; points concernés : {samples}.',
+  'Excursions were left out of the evaluation, not of the curve: {count}; samples in them: {samples}.': 'Des excursions ont été écartées de l’évaluation, non de la courbe : {count} ; points concernés : {samples}.',
   'Samples that repeat the one before were left out: {samples}.': 'Les points qui répètent le précédent ont été écartés : {samples}.',
   'Test {test} of {of} was taken, from sample {fromSample} to {toSample}.': 'L’essai {test} sur {of} a été retenu, du point {fromSample} au point {toSample}.',
   'The sign was turned in {columns}: loading counts positive.': 'Le signe a été inversé ({columns}) : la mise en charge est comptée positive.',

@@ -70,11 +70,11 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'grip-slip': {
     message: 'Die Probe rutschte bei Messpunkt {sample} in der Einspannung; Signal {column}: Änderung um {way}, die sich aus der Kraft nicht erklärt (die Kraft fiel um {fall} N).',
-    remedy: 'Die Spannbacken reinigen oder wechseln; Dehnungen aus dem Traversenweg sind nach dem Rutschen zu groß, sofern es nicht herausgenommen wird (`joinSlips`). Die Festigkeit ist nicht betroffen.',
+    remedy: 'Die Spannbacken reinigen oder wechseln; Dehnungen aus dem Traversenweg sind nach dem Rutschen zu groß, sofern es nicht herausgenommen wird (`joinSlips`). Rm, ReH und ReL sind nicht betroffen; Dehngrenzen und Dehnungen danach sind es.',
   },
   'drive-reversed': {
     message: 'Der Antrieb lief bei Messpunkt {sample} zurück (Signal {column}: {way}) und mit ihm die Kraft, um {fall} N: Die Probe wurde entlastet und erneut belastet.',
-    remedy: 'Nur in einer Richtung belasten; die Hüllkurve der Belastung (`loadingEnvelope`) lässt diesen Abschnitt aus.',
+    remedy: 'Nur in einer Richtung belasten; die Auswertung lässt diesen Abschnitt aus, die Kurve behält ihn (`loadingEnvelope` nimmt ihn auch aus der Aufzeichnung).',
   },
   'motion-backlash': {
     message: 'Signal {column}: bei Messpunkt {sample} um {way} zurückgegangen, weit mehr, als die um {fall} N gefallene Kraft verlangt; Spiel im Antrieb oder im Aufnehmer.',
@@ -350,6 +350,14 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'necking-unlike-exponent': {
     message: 'Der Exponent n = {exponent} und die wahre Gleichmaßdehnung {strain} stimmen nicht so überein, wie es Considère verlangt.',
     remedy: 'Das Gesetz gilt nicht bis zur Einschnürung; zu n den Anpassungsbereich angeben.',
+  },
+  'withheld-after-slip': {
+    message: 'Zurückgehalten: {symbols}; die Probe rutschte davor bei Messpunkt {sample} in der Einspannung, und die Dehnung enthielte bis zu {strain} Rutschweg.',
+    remedy: 'Das Rutschen vor der Auswertung herausnehmen (`repairs.slips`) oder mit einem Längenänderungsaufnehmer prüfen.',
+  },
+  'extensions-hold-slip': {
+    message: '{symbols}: Die Dehnung enthält den Rutschweg der Probe in der Einspannung bei Messpunkt {sample}; die Werte sind um bis zu {strain} Dehnung zu groß.',
+    remedy: 'Das Rutschen vor der Auswertung herausnehmen (`repairs.slips`) oder die Bruchdehnung an der gebrochenen Probe messen.',
   },
   'not-determined': {
     message: 'Nicht bestimmt: {symbol}. Grund: {why}.',
@@ -936,5 +944,5 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'compliance-of-other-grips': { message: 'Die Nachgiebigkeit des Prüfrahmens wurde mit der Einspannung „{measured}“ gemessen; dieser Versuch wurde mit „{used}“ durchgeführt.', remedy: 'Die Nachgiebigkeit mit der Einspannung des Versuchs messen: Die Einspannung macht einen großen Teil davon aus.' },
   'compliance-of-other-direction': { message: 'Die Nachgiebigkeit des Prüfrahmens wurde in der Richtung „{measuredDirection}“ gemessen; dieser Versuch belastet den Prüfrahmen in der Richtung „{usedDirection}“.', remedy: 'Die Nachgiebigkeit in der Richtung des Versuchs messen: Andere Teile des Prüfrahmens tragen die Kraft.' },
   'pause-in-elastic-window': { message: 'Der Antrieb stand bei {strain} mm/mm für {duration} s still, innerhalb des Auswertefensters der elastischen Geraden.', remedy: 'Das Auswertefenster über oder unter die Pause legen oder den elastischen Bereich ohne Halt belasten: Was dort relaxiert, krümmt die Gerade.' },
-  'falls-many': { message: 'Auf dem Weg nach oben geht der Antrieb {count}-mal mit der Kraft zurück; der größte Abfall beträgt {fall} N, bei Messpunkt {sample}.', remedy: 'Pumpen, ohne den Kolben zurückgehen zu lassen; Ventil und Pumpe prüfen. Eine Kurve aus Schleifen ergibt keine elastische Gerade.' },
+  'falls-many': { message: 'Auf dem Weg nach oben geht der Antrieb {count}-mal mit der Kraft zurück; der größte Abfall beträgt {fall} N, bei Messpunkt {sample}.', remedy: 'Pumpen, ohne den Kolben zurückgehen zu lassen; Ventil und Pumpe prüfen. Die Auswertung lässt diese Schleifen aus.' },
 };

@@ -815,6 +815,7 @@ export const germanPhrases: Readonly<Record<SpokenPhrase, string>> = {
   'The excursion of a slip in the grips was left out, from sample {fromSample} to {toSample}.': 'Der Ausschlag durch Rutschen in der Einspannung wurde weggelassen, von Messpunkt {fromSample} bis {toSample}.',
   'A way of {way} in the grips was taken out of the {column} from sample {sample} on.': 'Ein Weg von {way} in der Einspannung wurde ab Messpunkt {sample} abgezogen (Signal {column}).',
   'Excursions of a drive that went back were left out: {count}; samples in them: {samples}.': 'Ausschläge eines zurücklaufenden Antriebs wurden weggelassen: {count}; Messpunkte darin: {samples}.',
+  'Excursions were left out of the evaluation, not of the curve: {count}; samples in them: {samples}.': 'Ausschläge wurden aus der Auswertung weggelassen, nicht aus der Kurve: {count}; Messpunkte darin: {samples}.',
   'Samples that repeat the one before were left out: {samples}.': 'Messpunkte, die den vorigen wiederholen, wurden weggelassen: {samples}.',
   'Test {test} of {of} was taken, from sample {fromSample} to {toSample}.': 'Versuch {test} von {of} wurde genommen, von Messpunkt {fromSample} bis {toSample}.',
   'The sign was turned in {columns}: loading counts positive.': 'Das Vorzeichen wurde umgekehrt ({columns}): Belastung zählt positiv.',

@@ -70,11 +70,11 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'grip-slip': {
     message: 'La probeta deslizó en las mordazas en el dato {sample}: un avance de {way} en el canal de {column} que la fuerza no explica (la fuerza bajó {fall} N).',
-    remedy: 'Limpiar o cambiar las mordazas; las deformaciones por desplazamiento posteriores al deslizamiento son demasiado grandes si este no se elimina (`joinSlips`). La resistencia no se ve afectada.',
+    remedy: 'Limpiar o cambiar las mordazas; las deformaciones por desplazamiento posteriores al deslizamiento son demasiado grandes si este no se elimina (`joinSlips`). Rm, ReH y ReL no se ven afectadas; los límites convencionales y los alargamientos posteriores sí.',
   },
   'drive-reversed': {
     message: 'En el dato {sample} el accionamiento retrocedió {way} en el canal de {column} y con él la fuerza, {fall} N: la probeta se descargó y se volvió a cargar.',
-    remedy: 'Cargar en un solo sentido; la envolvente de carga (`loadingEnvelope`) deja fuera ese tramo.',
+    remedy: 'Cargar en un solo sentido; la evaluación deja fuera ese tramo y la curva lo conserva (`loadingEnvelope` lo quita también del registro).',
   },
   'motion-backlash': {
     message: 'El canal de {column} retrocedió {way} en el dato {sample}, mucho más de lo que corresponde a una bajada de la fuerza de {fall} N: hay juego en el accionamiento o en el sensor.',
@@ -350,6 +350,14 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'necking-unlike-exponent': {
     message: 'El exponente n = {exponent} y la deformación uniforme verdadera {strain} no concuerdan como exige el criterio de Considère.',
     remedy: 'La ley no es válida hasta la estricción; indicar junto a n el intervalo del ajuste.',
+  },
+  'withheld-after-slip': {
+    message: 'Retenidos: {symbols}; la probeta deslizó antes en las mordazas, en el dato {sample}, y la deformación contendría hasta {strain} de deslizamiento.',
+    remedy: 'Quitar el deslizamiento antes de la evaluación (`repairs.slips`) o ensayar con un extensómetro.',
+  },
+  'extensions-hold-slip': {
+    message: '{symbols}: la deformación contiene lo que la probeta deslizó en las mordazas en el dato {sample}; los valores son demasiado grandes en hasta {strain} de deformación.',
+    remedy: 'Quitar el deslizamiento antes de la evaluación (`repairs.slips`) o medir el alargamiento en la probeta rota.',
   },
   'not-determined': {
     message: 'No se determinó {symbol}: {why}.',
@@ -936,5 +944,5 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'compliance-of-other-grips': { message: 'La flexibilidad de la máquina se midió con las mordazas «{measured}»; este ensayo se hizo con «{used}».', remedy: 'Medir la flexibilidad con las mordazas del ensayo: las mordazas son una gran parte de ella.' },
   'compliance-of-other-direction': { message: 'La flexibilidad de la máquina se midió en {measuredDirection}; este ensayo carga la máquina en {usedDirection}.', remedy: 'Medir la flexibilidad en el sentido del ensayo: son otras las partes de la máquina que soportan la fuerza.' },
   'pause-in-elastic-window': { message: 'El accionamiento estuvo parado {duration} s a {strain} mm/mm, dentro de la ventana de la recta elástica.', remedy: 'Situar la ventana por encima o por debajo de la pausa, o cargar el tramo elástico sin parar: lo que se relaja ahí curva la recta.' },
-  'falls-many': { message: 'Durante la carga, el accionamiento retrocede {count} veces y la fuerza con él; la mayor bajada es de {fall} N, en el dato {sample}.', remedy: 'Bombear sin dejar que el pistón retroceda; examinar la válvula y la bomba. Una curva con bucles no da ninguna recta elástica.' },
+  'falls-many': { message: 'Durante la carga, el accionamiento retrocede {count} veces y la fuerza con él; la mayor bajada es de {fall} N, en el dato {sample}.', remedy: 'Bombear sin dejar que el pistón retroceda; examinar la válvula y la bomba. La evaluación deja fuera esos bucles.' },
 };

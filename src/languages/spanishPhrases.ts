@@ -815,6 +815,7 @@ export const spanishPhrases: Readonly<Record<SpokenPhrase, string>> = {
   'The excursion of a slip in the grips was left out, from sample {fromSample} to {toSample}.': 'Se dejó fuera la excursión de un deslizamiento en las mordazas, del dato {fromSample} al {toSample}.',
   'A way of {way} in the grips was taken out of the {column} from sample {sample} on.': 'Se quitó un recorrido de {way} en las mordazas a partir del dato {sample} (canal de {column}).',
   'Excursions of a drive that went back were left out: {count}; samples in them: {samples}.': 'Se dejaron fuera excursiones de un accionamiento que retrocedió: {count}; datos en ellas: {samples}.',
+  'Excursions were left out of the evaluation, not of the curve: {count}; samples in them: {samples}.': 'Se dejaron excursiones fuera de la evaluación, no de la curva: {count}; datos en ellas: {samples}.',
   'Samples that repeat the one before were left out: {samples}.': 'Se dejaron fuera datos que repiten el anterior: {samples}.',
   'Test {test} of {of} was taken, from sample {fromSample} to {toSample}.': 'Se tomó el ensayo {test} de {of}, del dato {fromSample} al {toSample}.',
   'The sign was turned in {columns}: loading counts positive.': 'Se invirtió el signo ({columns}): la carga cuenta como positiva.',

@@ -59,7 +59,7 @@ export function analyseCurve(curve: CurveColumns, options: CurveAnalysisOptions 
   };
   const kept = { strain: own.strain, stress: own.stress };
   const numbers = tensionKernel(
-    { curve: kept, stress: kept.stress, resolution: resolution(kept.stress), pauses: [], elasticLengthRatio: 1 },
+    { curve: kept, stress: kept.stress, resolution: resolution(kept.stress), pauses: [], slips: [], zeroMoves: [], elasticLengthRatio: 1 },
     settings,
   );
   const { line } = numbers;

@@ -5,7 +5,8 @@ import { elasticQuantities } from './elasticQuantities.js';
 import { extensionQuantities } from './extensionQuantities.js';
 import { hardeningQuantities } from './hardeningQuantities.js';
 import type { CurveAsRecorded } from './recordedCurve.js';
-import { tensionKernel } from './tensionKernel.js';
+import { departuresFrom } from './departures.js';
+import { evaluateLoading } from './loadingPart.js';
 import type { TensionSettings } from './tensionOptions.js';
 import type { TensionResult } from './TensionResult.js';
 import { yieldQuantities } from './yieldQuantities.js';
@@ -39,10 +40,12 @@ export function evaluateAgain(
   const highest = result.maximumIndex < stress.length ? maximumIndex(stress) : result.maximumIndex;
   const step = resolution(stress.map((R) => R * lengths.area)) / lengths.area;
   const pauses = result.findings.flatMap(({ code, range }) => (code === 'pause' && range ? [range] : []));
+  const { excursions, slips, zeroMoves } = departuresFrom(result);
   return ({ strain = recorded.strain, elasticLengthRatio = recorded.elasticLengthRatio, settings: other }) => {
     const curve: StressStrainCurve = { strain: strain.slice(), stress };
     const asked = { ...settings, ...other };
-    const numbers = tensionKernel({ curve, stress, highest, resolution: step, pauses, elasticLengthRatio }, asked);
+    const input = { curve, stress, highest, resolution: step, pauses, slips, zeroMoves, elasticLengthRatio };
+    const { numbers } = evaluateLoading(input, asked, excursions);
     return {
       ...elasticQuantities(numbers, curve, false, {}),
       ...yieldQuantities(numbers, asked),

@@ -12,7 +12,7 @@ const LAST = 3;
 export function maximumFindings(
   numbers: TensionNumbers,
   curve: TensionResult['curve'],
-  result: Pick<TensionResult, 'tensileStrength' | 'upperYieldStrength'>,
+  result: Pick<TensionResult, 'tensileStrength'>,
 ): Finding[] {
   const found: Finding[] = [];
   const { maximumSample, fracture, highest } = numbers;
@@ -28,9 +28,9 @@ export function maximumFindings(
     const width = curve.strain[last]! - curve.strain[first]!;
     if (width > WIDEST_MAXIMUM) found.push(finding('maximum-wide', { width }, { field, range: [first, last] }));
   }
-  const upper = result.upperYieldStrength;
-  if (upper && highest === upper.index)
-    found.push(finding('maximum-below-upper-yield', { strength: top, upper: upper.value }, { field: 'tensileStrength' }));
+  const { yielding } = numbers;
+  if (yielding?.ok === true && highest === yielding.upper.index)
+    found.push(finding('maximum-below-upper-yield', { strength: top, upper: yielding.upper.stress }, { field: 'tensileStrength' }));
   if (!fracture.ok) {
     // by noise the highest of the last samples need not be the very last
     if (maximumSample >= curve.stress.length - LAST) found.push(finding('maximum-at-end', {}, { field: 'tensileStrength' }));

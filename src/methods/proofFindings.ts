@@ -32,6 +32,7 @@ export function proofFindings(
     const offset = settings.offsets[k]!;
     const symbol = `${symbols[0]}${percent(offset)}`;
     if (!proof.ok) {
+      if (proof.reason === 'after-slip') return; // told with what else is withheld
       found.push(
         proof.reason === 'not-reached'
           ? finding('proof-strength-not-reached', { symbol }, { field })
@@ -67,7 +68,7 @@ export function proofFindings(
     if (count > 1) found.push(finding('several-crossings', { symbol, count }, { field }));
   });
   numbers.totals.forEach((total, k) => {
-    if (!total.ok)
+    if (!total.ok && total.reason !== 'after-slip')
       found.push(
         finding(
           'total-extension-not-reached',

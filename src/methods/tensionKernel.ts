@@ -1,4 +1,4 @@
-import type { Outcome, StressStrainCurve } from '../base/index.js';
+import { failure, type Outcome, type StressStrainCurve } from '../base/index.js';
 import {
   areaUnder,
   explainLine,
@@ -36,6 +36,7 @@ import {
   type NeckingOnset,
 } from '../hardening/index.js';
 import { cellMeans, maximumIndex } from '../numeric/index.js';
+import type { StrainSlip } from './departures.js';
 import type { TensionSettings } from './tensionOptions.js';
 import { turned } from './turned.js';
 
@@ -50,6 +51,10 @@ export interface TensionInput {
   /** One step of the stress reading [MPa]; 0 where it is not stepped. */
   readonly resolution: number;
   readonly pauses: readonly (readonly [number, number])[];
+  /** Slips in the grips that the strain counts. */
+  readonly slips: readonly StrainSlip[];
+  /** First samples that count from a zero set under load. */
+  readonly zeroMoves: readonly number[];
   /** Where the strain is travel without the frame: length that stretches elastically over the one that strain is counted over; else 1. */
   readonly elasticLengthRatio: number;
   /** Proportional limits that are asked for; default by every definition. */
@@ -57,6 +62,9 @@ export interface TensionInput {
   /** Turns the elastic line about the middle of its window by this factor, where its doubt is carried on; else absent. */
   readonly slopeFactor?: number | undefined;
 }
+
+/** Why a value is withheld that counts a small strain: the piece slipped in the grips before it. */
+export type AfterSlip = 'after-slip';
 
 /** @internal Every number of a tension test; strains from the shifted origin, no text but reasons. */
 export interface TensionNumbers {
@@ -71,15 +79,19 @@ export interface TensionNumbers {
   /** The maximum with its strain; absent where the curve ends before it. */
   readonly maximum: Maximum | undefined;
   readonly yielding: Outcome<YieldPoints, YieldReason> | undefined;
-  readonly proofs: readonly Outcome<ProofStrength, ProofReason>[];
-  readonly totals: readonly Outcome<CurvePoint, 'not-reached'>[];
-  readonly proportional: Readonly<Partial<Record<ProportionalDefinition, Outcome<ProportionalLimit, ProportionalReason>>>> | undefined;
+  readonly proofs: readonly Outcome<ProofStrength, ProofReason | AfterSlip>[];
+  readonly totals: readonly Outcome<CurvePoint, 'not-reached' | AfterSlip>[];
+  readonly proportional: Proportional | undefined;
   readonly fracture: Outcome<Fracture, FractureReason>;
   /** Area under the curve up to fracture [MPa]. */
   readonly toughness: number | undefined;
   readonly necking: Outcome<NeckingOnset, string> | undefined;
   readonly hardening: (Outcome<HollomonFit, string> & { readonly range: readonly [number, number] }) | undefined;
+  /** Slips that the strain counts beyond the elastic line. */
+  readonly slips: readonly StrainSlip[];
 }
+
+type Proportional = Readonly<Partial<Record<ProportionalDefinition, Outcome<ProportionalLimit, ProportionalReason | AfterSlip>>>>;
 
 /** Hollomon is fitted from 2 % true plastic strain where the curve reaches twice as far, else from the end of yielding. */
 const FIT_FROM = 0.02;
@@ -89,10 +101,20 @@ const NECKING_SHARE = 0.96;
 /** @internal What the fillets and heads give elastically over the stress [1/MPa]: strain counts over Lc, but Leff stretches. */
 export const filletShare = (slope: number, ratio: number): number => (ratio - 1) / (slope * ratio); // with the slope m over Lc, E = m ratio
 
-/** Takes out what the fillets and heads give elastically. */
+/** Takes out, in place, what the fillets and heads give elastically. */
 function withoutFillets({ strain, stress }: StressStrainCurve, slope: number, ratio: number): void {
   const surplus = filletShare(slope, ratio);
   for (let i = 0; i < strain.length; i += 1) strain[i]! -= stress[i]! * surplus;
+}
+
+/** @internal Moves a curve in place as the kernel moved the one that it was given. */
+export function moveCurve(
+  curve: StressStrainCurve,
+  { filletSlope, shift }: Pick<TensionNumbers, 'filletSlope' | 'shift'>,
+  ratio: number,
+): void {
+  if (filletSlope !== undefined) withoutFillets(curve, filletSlope, ratio);
+  if (shift !== 0) for (let i = 0; i < curve.strain.length; i += 1) curve.strain[i]! -= shift;
 }
 
 /** About so many means stand for the samples of a long record in hardening and necking. */
@@ -146,13 +168,26 @@ function proportionalOf(curve: StressStrainCurve, line: ElasticLine, end: number
 
 /** @internal What explains the elastic line, on the curve whose origin the kernel moved and up to its maximum; not needed by a repeated evaluation. */
 export function explanationOf(
-  { line, shift }: Pick<TensionNumbers, 'line' | 'shift'>,
+  { line, shift, highest }: Pick<TensionNumbers, 'line' | 'shift' | 'highest'>,
   curve: StressStrainCurve,
-  maximum = maximumIndex(curve.stress),
 ): LineExplanation {
   if (!line.ok) return {};
+  // a curve that an extensometer ends early may end before the highest force
+  const maximum = highest < curve.stress.length ? highest : maximumIndex(curve.stress);
   return explainLine(curve, { ...line, intercept: line.intercept + line.slope * shift, strainShift: line.strainShift - shift }, maximum);
 }
+
+/** A point, unless it lies beyond a strain from which on a slip is counted. */
+const upTo =
+  (strain: number) =>
+  <Point extends CurvePoint, Reason extends string>(point: Outcome<Point, Reason>): Outcome<Point, Reason | AfterSlip> =>
+    point.ok && point.strain > strain
+      ? failure('after-slip', 'the piece slipped in the grips before it, and the strain counts the slip')
+      : point;
+
+/** Proportional limits, those beyond a slip withheld. */
+const proportionalBefore = (limits: Proportional, unslipped: ReturnType<typeof upTo>): Proportional =>
+  Object.fromEntries(Object.entries(limits).map(([definition, limit]) => [definition, unslipped(limit)]));
 
 /** @internal Columns in, numbers out: what a repeated evaluation (a Monte Carlo trial) runs alone. */
 export function tensionKernel(input: TensionInput, settings: TensionSettings): TensionNumbers {
@@ -174,6 +209,9 @@ export function tensionKernel(input: TensionInput, settings: TensionSettings): T
   const fracture = fractureKernel({ strain, stress }, top, 0.02);
   const end = fracture.ok ? fracture.index + 1 : n;
   const slope = line.ok ? line.slope : undefined;
+  // what lies before the line is in its origin
+  const from = line.ok ? line.first : 0;
+  const slips = input.slips.filter(({ at }) => at >= from && at < n);
   const yielding =
     slope === undefined
       ? undefined
@@ -183,6 +221,8 @@ export function tensionKernel(input: TensionInput, settings: TensionSettings): T
           strainShift: 0,
           ...yieldRule,
           lowerRule: settings.lowerYield,
+          zeroMoves: input.zeroMoves,
+          slipped: slips.reduce((sum, slip) => sum + slip.strain, 0),
           maximum: top,
           end,
         });
@@ -191,11 +231,14 @@ export function tensionKernel(input: TensionInput, settings: TensionSettings): T
     yielding?.ok === true && highest === yielding.upper.index ? maximumIndex(stress, yielding.hardeningStart, end) : highest;
   const maximum = maximumSample < n ? plateauOf(curve, maximumSample, input.resolution) : undefined;
 
-  const first = line.ok ? line.first : 0;
   const beyond = top + 1;
-  const proof = (offset: number) => proofStrengthKernel(curve, slope ?? NaN, 0, offset, first, beyond);
-  const proofs = slope === undefined ? [] : settings.offsets.map(proof);
-  const afterYield = yielding?.ok === true ? yielding.hardeningStart : (proofs.find((one) => one.ok)?.index ?? first);
+  const crossings = slope === undefined ? [] : settings.offsets.map((offset) => proofStrengthKernel(curve, slope, 0, offset, from, beyond));
+  const afterYield = yielding?.ok === true ? yielding.hardeningStart : (crossings.find((one) => one.ok)?.index ?? from);
+  const totals = settings.totalExtensions.map((total) => totalExtensionStrengthKernel(curve, total, 0, end));
+  const proportional = line.ok ? proportionalOf(curve, line, beyond, input.definitions ?? DEFINITIONS) : undefined;
+  const slip = slips[0];
+  const unslipped = slip && upTo(strain[slip.at]!);
+  const hardens = slope !== undefined && maximum && !(slip && slip.at < maximumSample);
   return {
     line,
     ...(filletSlope === undefined ? {} : { filletSlope }),
@@ -204,12 +247,13 @@ export function tensionKernel(input: TensionInput, settings: TensionSettings): T
     maximumSample,
     maximum,
     yielding,
-    proofs,
-    totals: settings.totalExtensions.map((total) => totalExtensionStrengthKernel(curve, total, 0, end)),
-    proportional: line.ok ? proportionalOf(curve, line, beyond, input.definitions ?? DEFINITIONS) : undefined,
+    proofs: unslipped ? crossings.map(unslipped) : crossings,
+    totals: unslipped ? totals.map(unslipped) : totals,
+    proportional: unslipped && proportional ? proportionalBefore(proportional, unslipped) : proportional,
     fracture,
     toughness: fracture.ok ? areaUnder(curve, 0, fracture.index) : undefined,
     necking: maximum && maximumSample < end - 1 ? neckingOf(curve, maximumSample, end) : undefined,
-    hardening: slope !== undefined && maximum ? hardeningOf(curve, slope, afterYield, maximumSample) : undefined,
+    hardening: hardens ? hardeningOf(curve, slope, afterYield, maximumSample) : undefined,
+    slips,
   };
 }

@@ -3,6 +3,7 @@ import { stressStrainKernel, type LineResiduals, type PieceLengths, type Recorde
 import { areaOf } from '../uncertainty/index.js';
 import { afterFracture } from './afterFracture.js';
 import type { BrokenPiece } from './brokenPiece.js';
+import type { StrainSlip } from './departures.js';
 import { maximumForce } from './quantity.js';
 import { tensionKernel, type TensionNumbers } from './tensionKernel.js';
 import type { TensionSettings } from './tensionOptions.js';
@@ -10,7 +11,7 @@ import { quantitiesOf } from './statedResult.js';
 import { tensionQuantities } from './tensionQuantities.js';
 import { SECTION } from './tensionUncertainty.js';
 
-/** @internal A test as it was analysed, ready to be evaluated again with something changed. */
+/** @internal A test as it was analysed, ready to be evaluated again with something changed: the part of its record that is loading. */
 export interface TensionTask {
   readonly record: TensionRecord;
   readonly piece: TestPiece;
@@ -25,6 +26,8 @@ export interface TensionTask {
   readonly isModulus: boolean;
   readonly resolution: number;
   readonly pauses: readonly (readonly [number, number])[];
+  readonly slips: readonly StrainSlip[];
+  readonly zeroMoves: readonly number[];
   readonly top: number;
   /** What the analysis found. */
   readonly numbers: TensionNumbers;
@@ -140,6 +143,8 @@ export function tensionModel(task: TensionTask): (change: TensionChange) => read
         ...(change.forceNoise ? {} : { highest: task.top }),
         resolution: task.resolution,
         pauses: task.pauses,
+        slips: task.slips,
+        zeroMoves: task.zeroMoves,
         definitions,
         elasticLengthRatio: task.elasticLengthRatio(recorded, lengths),
         slopeFactor: change.slopeFactor,

@@ -8,26 +8,39 @@ import {
   type PieceLengths,
   type RecordedCurve,
 } from '../curve/index.js';
-import { allSpikeFindings, checkRecordKernel, pausesOf, repairRecordKernel, runningTime, surveyRecord } from '../record/index.js';
+import {
+  allSpikeFindings,
+  applyChange,
+  checkRecordKernel,
+  pausesOf,
+  repairRecordKernel,
+  runningTime,
+  surveyExcursions,
+  surveyRecord,
+  type Pause,
+} from '../record/index.js';
 import { afterFracture } from './afterFracture.js';
 import { requireBrokenPiece } from './brokenPiece.js';
 import { calibrationFindings, forcesOf } from './calibrationFindings.js';
+import { departuresOf, type Departures } from './departures.js';
 import { frameFindings } from './frameFindings.js';
 import { frameShare, modulusWithFrame } from './frameShare.js';
 import { isCurved } from './lineFindings.js';
+import { evaluateLoading, findingOnRecord } from './loadingPart.js';
 import { tensionLoading } from './tensionLoading.js';
 import { methodFindings } from './methodFindings.js';
 import { familyFindings } from './familyFindings.js';
 import { pieceFindings } from './pieceFindings.js';
 import { rateFindings, ratesOf } from './rateFindings.js';
 import { recordFindings } from './recordFindings.js';
+import { slipFindings } from './slipFindings.js';
 import { quantitiesOf, statedResult } from './statedResult.js';
 import { structure } from './structure.js';
 import { missingDoubts, tensionBudgets } from './tensionBudgets.js';
 import type { TensionTask } from './tensionModel.js';
 import { tensionNoise } from './tensionNoise.js';
 import { requireTensionUncertainty, type TensionDoubts } from './tensionUncertainty.js';
-import { explanationOf, tensionKernel, type TensionNumbers } from './tensionKernel.js';
+import { explanationOf, type TensionNumbers } from './tensionKernel.js';
 import { requireTensionOptions, tensionOptionNames, type TensionOptions, type TensionSettings } from './tensionOptions.js';
 import { maximumForce } from './quantity.js';
 import { tensionQuantities } from './tensionQuantities.js';
@@ -67,6 +80,10 @@ function inKept(found: readonly Finding[], repairs: readonly TrailStep[]): reado
   return found.map(({ code, severity, about, message, remedy, values }) => ({ code, severity, about, message, remedy, values }));
 }
 
+/** A drive that went back and came again within a moment stood nowhere. */
+const isExcursion = ({ range: [first, last] }: Pause, { excursions }: Departures): boolean =>
+  excursions.some(([leaves, , back]) => 2 * leaves <= first + last && first + last <= 2 * back);
+
 /** @internal What an analysis leaves for evaluating the test again. */
 export interface TensionRoad {
   readonly result: TensionResult;
@@ -98,28 +115,34 @@ export function tensionRoad(
   const stress = n === given.force.length ? curve.stress : given.force.map((F) => F / lengths.area);
   const survey = surveyRecord(given);
   const time = runningTime(given, survey);
-  const pauses = pausesOf(given, survey.clock, survey.top);
+  const rests = pausesOf(given, survey.clock, survey.top);
+  const excursions = surveyExcursions(given, survey, rests);
+  const departures = departuresOf(excursions, recorded);
+  const pauses = rests.filter((rest) => !isExcursion(rest, departures));
   const strainStep = (survey.motion?.step ?? 0) / (survey.motion?.column === 'strain' ? 1 : recorded.strainLength);
 
   const step = survey.forceStep / lengths.area;
 
-  const numbers = tensionKernel(
+  const { numbers, part } = evaluateLoading(
     {
       curve,
       stress,
       highest: survey.top,
       resolution: step,
       pauses: pauses.map(({ range }) => range),
+      slips: departures.slips,
+      zeroMoves: departures.zeroMoves,
       elasticLengthRatio: elasticLengthRatio(recorded, lengths, settings),
     },
     settings,
+    departures.excursions,
   );
 
   const end = numbers.fracture.ok ? numbers.fracture.index + 1 : n;
   const rates = time && ratesOf(curve, time, end);
   const share = frameShare(recorded, numbers, lengths, settings.frameCompliance);
   const isModulus = slopeIsModulus(recorded, numbers, settings);
-  const explanation = explanationOf(numbers, curve, survey.top < n ? survey.top : undefined);
+  const explanation = explanationOf(part.numbers, part.input.curve);
   const quantities = {
     ...modulusWithFrame(tensionQuantities(numbers, curve, stress, settings, isModulus, explanation), share),
     ...afterFracture(testPiece, broken),
@@ -127,7 +150,7 @@ export function tensionRoad(
   const loading = tensionLoading(curve, time, numbers, quantities.modulus?.value);
   const findings: Finding[] = [
     ...(spikeless ? [] : inKept(allSpikeFindings(raw), repairs)),
-    ...checkRecordKernel(given, {}, { survey, pauses }),
+    ...checkRecordKernel(given, {}, { survey, pauses, excursions }),
     ...recordFindings(given, recorded, numbers, { tensileStrength: quantities.tensileStrength, curve }, lengths.parallelLength),
     ...familyFindings(quantities, numbers, settings, {
       strainFrom: recorded.basis === 'travel' ? 'travel' : 'extensometer',
@@ -139,7 +162,8 @@ export function tensionRoad(
     ...pieceFindings(testPiece, broken, quantities, settings, recorded.basis !== 'extensometer'),
     ...frameFindings(given, recorded, numbers, quantities, settings, share, strainStep, 'tension'),
     ...calibrationFindings(settings.test, forcesOf(strengthsOf(quantities), lengths.area), options.uncertainty),
-    ...methodFindings(numbers, curve, quantities, settings),
+    ...slipFindings(numbers, quantities, settings),
+    ...methodFindings(part.numbers, part.input.curve, quantities, settings).map(findingOnRecord(part)),
   ];
   const result: TensionResult = {
     method: 'tension',
@@ -153,11 +177,12 @@ export function tensionRoad(
     ...(loading ? { loading } : {}),
     ...(rates ? { rates } : {}),
     findings,
-    trail: [...repairs, ...tensionTrail(given, recorded, lengths, numbers, settings)],
+    trail: [...repairs, ...tensionTrail(given, recorded, lengths, numbers, settings, part)],
     provenance: provenanceOf(options, { ...raw }),
   };
+  const { input, ranges } = part;
   const task: TensionTask = {
-    record: given,
+    record: ranges ? applyChange(given, { kind: 'keep', ranges }) : given,
     piece: testPiece,
     broken,
     lengths,
@@ -166,10 +191,12 @@ export function tensionRoad(
     elasticLengthRatio: (one, its) => elasticLengthRatio(one, its, settings),
     isModulus,
     resolution: step,
-    pauses: pauses.map(({ range }) => range),
-    top: survey.top,
-    numbers,
-    recorded,
+    pauses: input.pauses,
+    slips: input.slips,
+    zeroMoves: input.zeroMoves,
+    top: input.highest ?? survey.top,
+    numbers: part.numbers,
+    recorded: ranges ? { ...recorded, ...input.curve } : recorded,
     residuals: explanation.residuals,
   };
   return doubts ? { result: withUncertainty(result, task, doubts), task, doubts } : { result, task, doubts };

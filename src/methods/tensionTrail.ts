@@ -4,6 +4,7 @@ import type { TensionNumbers } from './tensionKernel.js';
 import type { TensionSettings } from './tensionOptions.js';
 import { frameInWords } from './frameShare.js';
 import { lineTrail } from './lineTrail.js';
+import type { LoadingPart } from './loadingPart.js';
 
 /** @internal What was done to the record, in order, with the numbers it was done with. */
 export function tensionTrail(
@@ -12,6 +13,7 @@ export function tensionTrail(
   lengths: PieceLengths,
   numbers: TensionNumbers,
   settings: TensionSettings,
+  { ranges }: Pick<LoadingPart, 'ranges'>,
 ): TrailStep[] {
   const trail: TrailStep[] = [];
   const motion = settings.frameCompliance;
@@ -28,6 +30,16 @@ export function tensionTrail(
         ? trailStep('carried-on-by-travel', { fromSample: end, length: lengths.parallelLength })
         : trailStep('ended-with-extensometer', { samples: end }),
     );
+  if (ranges) {
+    const left = ranges.slice(1).map(([first], k) => [ranges[k]![1] + 1, first - 1] as const);
+    trail.push(
+      trailStep('excursions-not-evaluated', {
+        count: left.length,
+        samples: left.reduce((sum, [first, last]) => sum + last - first + 1, 0),
+        ranges: left.map((range) => range.join('-')).join(', '),
+      }),
+    );
+  }
   if (numbers.filletSlope !== undefined)
     trail.push(
       trailStep('fillets-taken-off', {

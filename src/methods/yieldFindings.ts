@@ -11,7 +11,9 @@ export function yieldFindings({ yielding, proportional }: TensionNumbers): Findi
         : finding('no-yield-point', { why: yielding.message }, { field: 'upperYieldStrength' }),
     );
   }
-  const limits = Object.values(proportional ?? {}).flatMap((one) => (one.ok ? [one.stress] : []));
+  const asked = Object.values(proportional ?? {});
+  const withheld = asked.some((one) => !one.ok && one.reason === 'after-slip');
+  const limits = asked.flatMap((one) => (one.ok ? [one.stress] : []));
   if (limits.length > 1)
     found.push(
       finding(
@@ -20,7 +22,7 @@ export function yieldFindings({ yielding, proportional }: TensionNumbers): Findi
         { field: 'proportionalLimit' },
       ),
     );
-  else if (limits.length === 0 && proportional)
+  else if (limits.length === 0 && proportional && !withheld)
     found.push(
       finding('not-determined', { symbol: 'the proportional limit', why: 'no definition finds one' }, { field: 'proportionalLimit' }),
     );

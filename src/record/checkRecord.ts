@@ -2,7 +2,7 @@ import { finding, requireNonNegative, requireOptions, type Finding, type Tension
 import { maximumIndex } from '../numeric/index.js';
 import { allSpikeFindings, channelFindings } from './channelFindings.js';
 import { clockFindings, GAP } from './clock.js';
-import { excursionsOf } from './excursions.js';
+import { excursionsOf, type Excursions } from './excursions.js';
 import type { Pause } from './pauseSearch.js';
 import { motionFindings } from './motionFindings.js';
 import { recordOutline, type RecordOutline } from './recordOutline.js';
@@ -38,6 +38,8 @@ export interface KnownRecord {
   readonly survey: RecordSurvey;
   /** Default: looked for. */
   readonly pauses?: readonly Pause[];
+  /** Default: looked for. */
+  readonly excursions?: Excursions | undefined;
 }
 
 /** Signs that are the other way: the force is negative for the most part, or the motion falls while the force rises. */
@@ -88,7 +90,7 @@ export function checkRecordKernel(record: TensionRecord, thresholds: RecordThres
   const tests = testSegments(force, highest, time);
   if (tests.length > 1)
     return [...ofClock, finding('several-tests', { count: tests.length, second: tests[1]![0] }, { range: [tests[1]![0], tests[1]![1]] })];
-  const excursions = excursionsOf(record, outline, known?.pauses);
+  const excursions = known?.excursions ?? excursionsOf(record, outline, known?.pauses);
   return [
     ...ofClock,
     ...channelFindings(outline, limits.saturated),

@@ -1,8 +1,9 @@
-import type { RecordOutline } from './recordOutline.js';
+import type { OutlinedMotion, RecordOutline } from './recordOutline.js';
+import { findTurns, type Stretch } from './turns.js';
 
-/** @internal A fall of the force on the way up that it makes good later. */
+/** @internal A fall of the force that it makes good later. */
 export interface Drop {
-  /** Sample of the force before it, of the lowest force, and where the force is back; the record's maximum at the latest. */
+  /** Sample of the force before it, of the lowest force, and where the force is back, or the motion where it turned; else the record's maximum. */
   readonly range: readonly [number, number, number];
   /** Fall of the force [N]. */
   readonly fall: number;
@@ -28,15 +29,15 @@ const SUDDEN = 3;
 /** A peak that one sample raised by this share of the fall, beyond what the motion gives, is off itself. */
 const RAISED = 0.75;
 
-type Stretch = readonly [number, number, number];
-
-/** Falls from the highest force so far, each to where that force is reached again. */
-function falls({ force, habit, highest }: RecordOutline, first: number, top: number): Stretch[] {
-  const least = Math.max(DEVIATIONS * habit.noise, STEPS * habit.step, SHARE * highest);
+/** Falls from the highest force so far, each to where that force is reached again; excursions of the drive apart. */
+function falls({ force }: RecordOutline, least: number, turns: readonly Stretch[], first: number, top: number): Stretch[] {
   const found: Stretch[] = [];
+  const away = new Uint8Array(force.length);
+  for (const [turn, , back] of turns) away.fill(1, turn + 1, back);
   let peak = first;
   let highestYet = force[first]!;
   for (let i = first + 1; i <= top; i += 1) {
+    if (away[i] === 1) continue;
     const F = force[i]!;
     if (F >= highestYet) {
       peak = i;
@@ -48,7 +49,7 @@ function falls({ force, habit, highest }: RecordOutline, first: number, top: num
     let back = i;
     while (back < top && force[back]! < highestYet) {
       back += 1;
-      if (force[back]! < force[valley]!) valley = back;
+      if (away[back] === 0 && force[back]! < force[valley]!) valley = back;
     }
     found.push([peak, valley, back]);
     peak = back;
@@ -76,29 +77,57 @@ function unexplainedRise({ force, stiffness }: RecordOutline, motion: Float64Arr
   return at > 0 ? force[at]! - force[at - 1]! - stiffness * (motion[at]! - motion[at - 1]! + step) : 0;
 }
 
+/** A stretch of the rise before a sample, as a share of its force. */
+const BEFORE = 0.2;
+
+/** True where the piece yields already before a sample: over the last fifth of its force the rise is far from elastic. */
+function yields({ force, stiffness, first }: RecordOutline, motion: Float64Array, at: number): boolean {
+  let i = at;
+  while (i > first && force[i]! > (1 - BEFORE) * force[at]!) i -= 1;
+  return force[at]! - force[i]! < ELASTIC * stiffness * (motion[at]! - motion[i]!);
+}
+
+/** What a fall looks like that the drive did not make; undefined where nothing is to be said of it. */
+function kindOf(outline: RecordOutline, motion: OutlinedMotion, range: Stretch, still: number): Drop | undefined {
+  const [peak, valley, back] = range;
+  const { force, stiffness } = outline;
+  const { values } = motion;
+  const fall = force[peak]! - force[valley]!;
+  const way = values[valley]! - values[peak]!;
+  if (recovery(outline, values, range) < ELASTIC * stiffness) return { range, fall, way, kind: 'yield' };
+  if (unexplainedRise(outline, values, motion.step, peak) > RAISED * fall) return undefined;
+  const sudden = valley - peak <= SUDDEN;
+  // without a clock a slow fall at a standstill may be a pause of the hand
+  if (!sudden && outline.time === undefined && Math.abs(way) <= still) return undefined;
+  const lost = values[back]! - values[peak]! - (force[back]! - force[peak]!) / stiffness;
+  // an extensometer does not see the jaws: what it reads beyond yielding is strain, and the fall a serration
+  const kind = motion.column !== 'travel' && yields(outline, values, peak) ? 'yield' : 'slip';
+  return { range, fall, way: lost, kind };
+}
+
 /** @internal The falls of a record, each with what it looks like; what pauses and zeros set under load explain is left out; from some sample on. */
 export function findDrops(outline: RecordOutline, explained: readonly (readonly [number, number])[], from: number): Drop[] {
-  const { motion, force, stiffness } = outline;
+  const { motion, force, stiffness, habit, highest } = outline;
   if (!motion || stiffness <= 0) return [];
   const { values } = motion;
-  const stretches = falls(outline, Math.max(outline.first, from), Math.min(outline.top, motion.end));
+  const first = Math.max(outline.first, from);
+  const least = Math.max(DEVIATIONS * habit.noise, STEPS * habit.step, SHARE * highest);
   const still = Math.max(STEPS * motion.step, DEVIATIONS * motion.noise);
-  const drops = stretches.flatMap((range): Drop[] => {
-    const [peak, valley, back] = range;
+  const turns = findTurns(outline, values, least, still, first);
+  const ofDrive = turns.map((range): Drop => {
+    const [turn, valley] = range;
+    const fall = force[turn]! - force[valley]!;
+    const way = values[turn]! - values[valley]!;
+    return { range, fall, way, kind: way > (2 * fall) / stiffness + still ? 'backlash' : 'reversal' };
+  });
+  const others = falls(outline, least, turns, first, Math.min(outline.top, motion.end)).flatMap((range): Drop[] => {
+    const [peak, valley] = range;
     if (explained.some(([begin, end]) => begin <= valley && end >= peak)) return [];
-    const fall = force[peak]! - force[valley]!;
-    const way = values[valley]! - values[peak]!;
-    const elastic = fall / stiffness;
-    if (way < -Math.max(still, 0.5 * elastic))
-      return [{ range, fall, way: -way, kind: -way > 2 * elastic + still ? 'backlash' : 'reversal' }];
-    if (recovery(outline, values, range) < ELASTIC * stiffness) return [{ range, fall, way, kind: 'yield' }];
-    if (unexplainedRise(outline, values, motion.step, peak) > RAISED * fall) return [];
-    const sudden = valley - peak <= SUDDEN;
-    // without a clock a slow fall at a standstill may be a pause of the hand
-    if (!sudden && outline.time === undefined && Math.abs(way) <= still) return [];
-    return [{ range, fall, way: values[back]! - values[peak]! - (force[back]! - force[peak]!) / stiffness, kind: 'slip' }];
+    const drop = kindOf(outline, motion, range, still);
+    return drop ? [drop] : [];
   });
   // many falls that come back elastically are serrations of the material
-  const slips = drops.filter(({ kind }) => kind === 'slip');
-  return slips.length > 5 ? drops.filter(({ kind }) => kind !== 'slip') : drops;
+  const slips = others.filter(({ kind }) => kind === 'slip');
+  const kept = slips.length > 5 ? others.filter(({ kind }) => kind !== 'slip') : others;
+  return [...ofDrive, ...kept].sort((a, b) => a.range[0] - b.range[0]);
 }

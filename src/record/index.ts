@@ -34,6 +34,14 @@ export { readRows, type CellColumns } from './readRows.js';
 export { tare, type TareOptions, type TareResult } from './tare.js';
 export { undoStep } from './undoStep.js';
 /** @internal */
+export { applyChange } from './applyChange.js';
+/** @internal */
+export { type Drop } from './drops.js';
+/** @internal */
+export { surveyExcursions, type Excursions } from './excursions.js';
+/** @internal */
+export { keptRanges } from './keptRanges.js';
+/** @internal */
 export { allSpikeFindings } from './channelFindings.js';
 /** @internal */
 export { checkRecordKernel } from './checkRecord.js';

@@ -53,8 +53,8 @@ export function joinSlipsKernel(record: TensionRecord): Repaired {
  *
  * @remarks
  * A slip is a sudden fall of the force that comes back along the elastic line (slope $k$) farther on, not in a pause of the hand and not by a drive that
- * went back. Samples from the fall to where the force is reached again are left out, so the record is shorter. Strength is not touched;
- * extensions beyond a slip stay in doubt.
+ * went back; what an extensometer alone reads beyond yielding is strain, and left. Samples from the fall to where the force is reached again are left out, so the
+ * record is shorter. Forces are not touched; extensions beyond a slip stay in doubt.
  *
  * @param record - `force` [N] and the other columns as logged.
  * @returns New columns and the trail.

@@ -1,5 +1,6 @@
 import { trailStep, type TensionColumns, type TensionRecord } from '../base/index.js';
 import { excursionsOf } from './excursions.js';
+import { keptRanges } from './keptRanges.js';
 import { ownColumns, repairedBy, type Repaired } from './repaired.js';
 import { recordOutline } from './recordOutline.js';
 
@@ -9,24 +10,19 @@ export function loadingEnvelopeKernel(record: TensionRecord): Repaired {
   if (!outline) return { record, trail: [] };
   const away = excursionsOf(record, outline).drops.filter(({ kind }) => kind === 'reversal' || kind === 'backlash');
   if (away.length === 0) return { record, trail: [] };
-  const ranges: [number, number][] = [];
-  let next = 0;
-  for (const { range } of away) {
-    ranges.push([next, range[0]]);
-    next = range[2];
-  }
-  ranges.push([next, record.force.length - 1]);
-  const samples = away.reduce((sum, { range }) => sum + range[2] - range[0] - 1, 0);
+  const excursions = away.map(({ range }) => range);
+  const ranges = keptRanges(excursions, record.force.length);
+  const samples = excursions.reduce((sum, [leaves, , back]) => sum + back - leaves - 1, 0);
   return repairedBy(record, [trailStep('excursions-left-out', { count: away.length, samples }, { kind: 'keep', ranges })]);
 }
 
 /**
- * The loading envelope of a record whose drive went back on the way: each excursion is left out, from the force before it to where that force is
- * reached again.
+ * The loading envelope of a record whose drive went back on the way: each excursion is left out, from where the motion turned to where that force is
+ * reached again or the motion is back, whichever comes first.
  *
  * @remarks
- * Unloading is part of the truth (its slope shows the modulus); take it out only where a single rising curve is wanted. The record is shorter
- * afterwards.
+ * Unloading is part of the truth (its slope shows the modulus); take it out only where a single rising curve is wanted: `analyseTension` evaluates the
+ * envelope anyhow and leaves the record whole. The record is shorter afterwards.
  *
  * @param record - `force` [N] and the other columns as logged.
  * @returns New columns and the trail.

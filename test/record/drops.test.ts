@@ -99,6 +99,65 @@ describe('falls of the force by what they look like', () => {
     expect(small(0.59, { noise: 0.018 })).toEqual(['backlash']);
   });
 
+  test('on a plateau an excursion ends where the motion is back, for the force before yielding is not', () => {
+    // yield at 20 kN, a level of 18 kN, and on it a stroke of 0.1 mm
+    const plateau = [
+      [0, 0],
+      [2, 20_000],
+      [2.4, 18_000],
+      [3, 18_000],
+      [2.9, 17_000],
+      [3, 18_000],
+      [4, 18_000],
+      [8, 24_000],
+    ] as const;
+    const found = drops(plateau).filter(({ kind }) => kind !== 'yield');
+    expect(found).toEqual([{ range: [30, 40, 50], fall: 1000, way: expect.closeTo(0.1, 9) as number, kind: 'reversal' }]);
+  });
+
+  test('a motion that comes back without its force is no excursion: the piece yielded elsewhere', () => {
+    // an extensometer beside the first band: it springs back with the yield drop and comes again at the lower force
+    const beside = [
+      [0, 0],
+      [2, 20_000],
+      [1.8, 18_000],
+      [2.1, 18_000],
+      [4, 18_000],
+      [8, 24_000],
+    ] as const;
+    expect(drops(beside).map(({ kind }) => kind)).toEqual(['yield']);
+  });
+
+  test('an excursion after the maximum is found, the fall at fracture is none', () => {
+    const necking = [
+      [0, 0],
+      [2, 20_000],
+      [6, 24_000],
+      [8, 22_000],
+      [7.8, 20_000],
+      [8, 22_000],
+      [9, 20_000],
+      [9, 100],
+      [9.1, 0],
+    ] as const;
+    expect(drops(necking).map(({ kind, range }) => [kind, range[0]])).toEqual([['reversal', 30]]);
+  });
+
+  test('beyond yielding an extensometer reads strain, not a slip', () => {
+    const serration = [
+      [0, 0],
+      [2, 20_000],
+      [6, 24_000],
+      [6.5, 22_000],
+      [6.7, 24_000],
+      [10, 26_000],
+    ] as const;
+    expect(drops(serration).map(({ kind }) => kind)).toEqual(['slip']);
+    expect(drops(serration, { motion: { column: 'extension' } }).map(({ kind }) => kind)).toEqual(['yield']);
+    // before yielding it may be the extensometer that slipped
+    expect(drops(slip, { motion: { column: 'extension' } }).map(({ kind }) => kind)).toEqual(['slip']);
+  });
+
   test('a rise of less than half the stiffness is the material', () => {
     expect(drops(yielding)).toEqual([{ range: [10, 20, 30], fall: 2000, way: expect.closeTo(0.5, 9) as number, kind: 'yield' }]);
     const rise = (slope: number) =>

@@ -1,0 +1,48 @@
+import { success, type Outcome } from '../base/index.js';
+import type { ElasticLine, WindowChoice } from '../curve/index.js';
+import type { TensionNumbers } from './tensionKernel.js';
+
+type At = (sample: number) => number;
+
+/** @internal A window that was given by its samples, counted otherwise. */
+export const windowAt = (window: WindowChoice, first: At, last: At): WindowChoice =>
+  window.by === 'samples' ? { ...window, first: first(window.first), last: last(window.last) } : window;
+
+const mapped = <Value extends object, Reason extends string>(
+  outcome: Outcome<Value, Reason>,
+  change: (value: Value) => Value,
+): Outcome<Value, Reason> => (outcome.ok ? success(change(outcome)) : outcome);
+
+const atIndex = <Point extends { readonly index: number }>(at: At, point: Point): Point => ({ ...point, index: at(point.index) });
+
+const lineAt = (line: ElasticLine, at: At): ElasticLine => ({
+  ...line,
+  first: at(line.first),
+  last: at(line.last),
+  criterion: windowAt(line.criterion, at, at),
+  alternatives: line.alternatives.map((one) => ({ ...one, first: at(one.first), last: at(one.last) })),
+  ...(line.offsetSample === undefined ? {} : { offsetSample: at(line.offsetSample) }),
+});
+
+/** @internal Numbers of a part of a record, with their samples counted in the record. */
+export function onRecord(numbers: TensionNumbers, at: At): TensionNumbers {
+  const { line, maximum, yielding, proofs, fracture } = numbers;
+  return {
+    ...numbers,
+    line: mapped(line, (one) => lineAt(one, at)),
+    highest: at(numbers.highest),
+    maximumSample: at(numbers.maximumSample),
+    maximum: maximum && atIndex(at, maximum),
+    yielding:
+      yielding &&
+      mapped(yielding, (one) => ({
+        ...one,
+        upper: atIndex(at, one.upper),
+        lower: atIndex(at, one.lower),
+        hardeningStart: at(one.hardeningStart),
+      })),
+    proofs: proofs.map((proof) => mapped(proof, (one) => atIndex(at, one))),
+    fracture: mapped(fracture, (one) => atIndex(at, one)),
+    slips: numbers.slips.map((slip) => ({ ...slip, at: at(slip.at) })),
+  };
+}
