@@ -1,4 +1,4 @@
-import { InputError } from './InputError.js';
+import { InputError, quoted } from './InputError.js';
 
 /** @internal A finite number. */
 export function requireFinite(from: string, path: string, value: unknown): number {
@@ -71,7 +71,7 @@ export function requireText(from: string, path: string, value: unknown): string 
 /** @internal One of the listed words. */
 export function requireOneOf<Word extends string>(from: string, path: string, value: unknown, words: readonly Word[]): Word {
   const word = words.find((one) => one === value);
-  if (word === undefined) throw new InputError(from, path, 'out-of-range', `must be one of ${words.join(', ')}`, value);
+  if (word === undefined) throw new InputError(from, path, 'out-of-range', `must be one of ${quoted(words)}`, value);
   return word;
 }
 

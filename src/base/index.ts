@@ -27,6 +27,8 @@ export { failure, success } from './Outcome.js';
 /** @internal */
 export { finding, type FindingDetails } from './Finding.js';
 /** @internal */
+export { quoted } from './InputError.js';
+/** @internal */
 export { requireSection } from './requireSection.js';
 /** @internal */
 export {

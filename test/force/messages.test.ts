@@ -147,7 +147,7 @@ test.each<[call: () => unknown, message: string, code: string]>([
   [() => pressureToForce(1, { ...bore, tareForce: NaN }), 'pressureToForce: tareForce must be finite, got NaN', 'not-finite'],
   [
     () => pressureToForce(1, { ...bore, tareForce: [] as never }),
-    'pressureToForce: tareForce must be an object, got an object',
+    'pressureToForce: tareForce must be an object, got []',
     'wrong-type',
   ],
   [
@@ -429,7 +429,7 @@ test.each<[call: () => unknown, message: string, code: string]>([
   ],
   [
     () => verifyForce({ ...verification, held: 'x' as never }),
-    'verifyForce: verification.held must be one of true, indicated, got "x"',
+    'verifyForce: verification.held must be one of "true", "indicated", got "x"',
     'out-of-range',
   ],
   [
