@@ -2,6 +2,11 @@
 const digits = (value: number | string): string =>
   typeof value === 'string' || Number.isInteger(value) ? String(value) : String(Number(value.toPrecision(4)));
 
-/** @internal An English sentence with its gaps filled; a gap without a value stays, as it shows itself. */
+/**
+ * @internal An English sentence with its gaps filled; a gap without a value stays, as it shows itself, and an empty value (the unit of a bare
+ * number) takes the space before it along.
+ */
 export const shown = (sentence: string, values: Readonly<Record<string, number | string>>): string =>
-  sentence.replace(/\{(\w+)\}/g, (gap, name: string) => (Object.hasOwn(values, name) ? digits(values[name]!) : gap));
+  sentence.replace(/( ?)\{(\w+)\}/g, (gap, space: string, name: string) =>
+    !Object.hasOwn(values, name) ? gap : values[name] === '' ? '' : `${space}${digits(values[name]!)}`,
+  );

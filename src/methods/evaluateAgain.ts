@@ -7,6 +7,7 @@ import { hardeningQuantities } from './hardeningQuantities.js';
 import type { CurveAsRecorded } from './recordedCurve.js';
 import { tensionKernel } from './tensionKernel.js';
 import type { TensionSettings } from './tensionOptions.js';
+import { pausesIn } from './paceFindings.js';
 import type { TensionResult } from './TensionResult.js';
 import { yieldQuantities } from './yieldQuantities.js';
 
@@ -38,7 +39,7 @@ export function evaluateAgain(
   const { stress, lengths } = recorded;
   const highest = result.maximumIndex < stress.length ? maximumIndex(stress) : result.maximumIndex;
   const step = resolution(stress.map((R) => R * lengths.area)) / lengths.area;
-  const pauses = result.findings.flatMap(({ code, range }) => (code === 'pause' && range ? [range] : []));
+  const pauses = pausesIn(result.findings);
   return ({ strain = recorded.strain, elasticLengthRatio = recorded.elasticLengthRatio, settings: other }) => {
     const curve: StressStrainCurve = { strain: strain.slice(), stress };
     const asked = { ...settings, ...other };

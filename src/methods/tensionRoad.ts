@@ -11,7 +11,7 @@ import {
 import { allSpikeFindings, checkRecordKernel, pausesOf, repairRecordKernel, runningTime, surveyRecord } from '../record/index.js';
 import { afterFracture } from './afterFracture.js';
 import { requireBrokenPiece } from './brokenPiece.js';
-import { calibrationFindings, forcesOf } from './calibrationFindings.js';
+import { calibrationFindings, forcesOf, forceTrail, windowForce } from './calibrationFindings.js';
 import { frameFindings } from './frameFindings.js';
 import { frameShare, modulusWithFrame } from './frameShare.js';
 import { isCurved } from './lineFindings.js';
@@ -138,7 +138,12 @@ export function tensionRoad(
     ...rateFindings(given, curve, quantities, numbers, rates, pauses, settings),
     ...pieceFindings(testPiece, broken, quantities, settings, recorded.basis !== 'extensometer'),
     ...frameFindings(given, recorded, numbers, quantities, settings, share, strainStep, 'tension'),
-    ...calibrationFindings(settings.test, forcesOf(strengthsOf(quantities), lengths.area), options.uncertainty),
+    ...calibrationFindings(
+      settings.test,
+      forcesOf(strengthsOf(quantities), lengths.area),
+      options.uncertainty,
+      windowForce(numbers.line, stress, lengths.area),
+    ),
     ...methodFindings(numbers, curve, quantities, settings),
   ];
   const result: TensionResult = {
@@ -153,7 +158,7 @@ export function tensionRoad(
     ...(loading ? { loading } : {}),
     ...(rates ? { rates } : {}),
     findings,
-    trail: [...repairs, ...tensionTrail(given, recorded, lengths, numbers, settings)],
+    trail: [...forceTrail(settings.test), ...repairs, ...tensionTrail(given, recorded, lengths, numbers, settings)],
     provenance: provenanceOf(options, { ...raw }),
   };
   const task: TensionTask = {

@@ -316,8 +316,8 @@ describe('rows that can be used', () => {
   });
   test('holes elsewhere are refused, or left out', () => {
     for (const name of ['travel', 'time'])
-      expect(() => used({ force: [1, 2, 3], [name]: [1, 2, NaN] })).toThrow(
-        `f: line 12 must hold a number for ${name} (or set options.leaveOutHoles), got "an empty cell"`,
+      expect(() => used({ force: [1, 2, 3], [name]: [1, NaN, 3] })).toThrow(
+        `f: line 11 must hold a number for ${name} (or set options.leaveOutHoles), got "an empty cell"`,
       );
     expect(() => used({ force: [1, 2, 3], extension: [1, NaN, 3] })).toThrow('line 11 must hold a number for extension');
     expect(used({ force: [1, 2, 3], travel: [1, NaN, 3] }, { leaveOutHoles: true })).toEqual({
@@ -472,7 +472,7 @@ describe('rows of cells', () => {
     expect(reading.leftOut).toEqual([
       { line: 7, why: "'a' is no number" },
       { line: 8, why: "'2024-01-01T00:00:03.000Z' is a date" },
-      { line: 11, why: 'no number for time' },
+      { line: 11, why: 'after the last row with a time: a summary' },
     ]);
     expect(reading).not.toHaveProperty('separator');
     expect(refusal(() => readRows([head, [0, 1, 2], [1, '3-Feb', 3], [2, 3, 4]]))).toBe('not-finite line 3');
