@@ -34,7 +34,11 @@ export async function readSpreadsheet(bytes: Uint8Array | ArrayBuffer, options: 
   if (typeof sheet !== 'string') requireWhole(from, 'options.sheet', sheet, 1);
   requireRowsOptions(from, others);
   const file = wholeFile(from, bytes);
-  const { default: readSheets, readSheet, SheetNotFoundError } = await library(from, 'read-excel-file', () => import('read-excel-file/universal'));
+  const {
+    default: readSheets,
+    readSheet,
+    SheetNotFoundError,
+  } = await library(from, 'read-excel-file', () => import('read-excel-file/universal'));
   const rows = await content(from, 'a sheet of a spreadsheet', () =>
     readSheet(file, sheet).catch(async (reason: unknown) => {
       if (!(reason instanceof SheetNotFoundError)) throw reason;

@@ -27,12 +27,6 @@ export async function content<Content>(from: string, kind: string, read: () => C
     return await read();
   } catch (reason) {
     if (isInputError(reason)) throw reason;
-    throw new InputError(
-      from,
-      'bytes',
-      'wrong-type',
-      `must be ${kind} that can be read`,
-      reason,
-    );
+    throw new InputError(from, 'bytes', 'wrong-type', `must be ${kind} that can be read`, reason);
   }
 }

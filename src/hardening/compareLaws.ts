@@ -1,4 +1,13 @@
-import { InputError, requireArray, requireColumn, requireOptions, success, type CurveColumns, type Outcome, quoted } from '../base/index.js';
+import {
+  InputError,
+  requireArray,
+  requireColumn,
+  requireOptions,
+  success,
+  type CurveColumns,
+  type Outcome,
+  quoted,
+} from '../base/index.js';
 import { fitHockettSherby } from './fitHockettSherby.js';
 import { fitHollomon } from './fitHollomon.js';
 import { fitLudwik } from './fitLudwik.js';

@@ -123,7 +123,8 @@ export function assignColumns(
   if (used.has('force')) drop('pressure', 'the force serves');
   const spare = used.has('extension') || rivals.length > 0 ? drop('strain', 'the extension serves') : undefined;
   // the twin of a column that is not in use is not in use either
-  for (const { quantity, column } of twins) if (!used.has(quantity)) ignored.push({ column, why: `nor is the other column of ${quantity}` });
+  for (const { quantity, column } of twins)
+    if (!used.has(quantity)) ignored.push({ column, why: `nor is the other column of ${quantity}` });
   return {
     used,
     rivals,

@@ -48,7 +48,13 @@ export function requireReadOptions(from: string, options: ReadOptions): void {
     for (const quantity of quantities) {
       const unit = options[name]?.[quantity];
       if (unit !== undefined && dimensionOf(unit) !== dimensions[quantity])
-        throw new InputError(from, `options.${name}.${quantity}`, 'unknown-unit', `must be a unit of ${dimensions[quantity]} (${unitNames(dimensions[quantity])})`, unit);
+        throw new InputError(
+          from,
+          `options.${name}.${quantity}`,
+          'unknown-unit',
+          `must be a unit of ${dimensions[quantity]} (${unitNames(dimensions[quantity])})`,
+          unit,
+        );
     }
   }
 }

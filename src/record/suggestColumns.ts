@@ -23,7 +23,11 @@ export function suggestColumns(layout: Layout, columns: readonly NamedColumn[], 
   const guess = (one: (typeof seen)[number]): string => {
     if (one === clock) return 'time or travel (it rises evenly)';
     if (one === rest[0] && rest.length > 1) return 'force or pressure (the largest numbers)';
-    return whole && one.largest < 0.5 ? 'strain or extension (small numbers)' : whole ? 'travel or extension' : 'travel, extension or strain';
+    return whole && one.largest < 0.5
+      ? 'strain or extension (small numbers)'
+      : whole
+        ? 'travel or extension'
+        : 'travel, extension or strain';
   };
   const seenOnly = whole ? '' : `in the first ${layout.body.length} rows `;
   return seen

@@ -73,7 +73,13 @@ export function understand(from: string, layout: Layout, options: ReadOptions, w
     requireNumbers(from, layout, quantity, column);
     const numbers = layout.body.map((row) => Math.abs(numberOf(row[column.index], layout.decimal, undefined) ?? 0) || 0);
     const largest = numbers.length === 0 ? undefined : numbers.reduce((a, b) => Math.max(a, b), 0);
-    const { unit, unitFrom } = unitOf(from, quantity, column, options, largest === undefined ? undefined : { value: largest, ...(whole ? {} : { rows: numbers.length }) });
+    const { unit, unitFrom } = unitOf(
+      from,
+      quantity,
+      column,
+      options,
+      largest === undefined ? undefined : { value: largest, ...(whole ? {} : { rows: numbers.length }) },
+    );
     const { name, index, kind } = column;
     return {
       quantity,

@@ -170,8 +170,7 @@ describe('idle readings, below every calibrated point', () => {
   const [c0, c1] = loaded.coefficients as [number, number];
 
   test('go along the line at the end of the span, down to zero and the noise about it', () => {
-    for (const x of [0.9, 0.00117, 0, -0.0019, -0.22])
-      expect(applyCalibration(loaded, x, { idle: true })).toBeCloseTo(c0 + c1 * x, 9);
+    for (const x of [0.9, 0.00117, 0, -0.0019, -0.22]) expect(applyCalibration(loaded, x, { idle: true })).toBeCloseTo(c0 + c1 * x, 9);
     expect(() => applyCalibration(loaded, -0.221, { idle: true })).toThrow('must lie within the calibrated span (1 to 22)');
     expect(() => applyCalibration(loaded, 22.1, { idle: true })).toThrow('must lie within');
     expect(() => applyCalibration(loaded, 0.9)).toThrow('must lie within');

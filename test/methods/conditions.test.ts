@@ -234,7 +234,9 @@ describe('the span of a calibration', () => {
   test('names what lies outside, and the trail says how idle readings were carried', () => {
     const sound = spanned([1, 1e6]);
     expect(outside(sound)).toEqual([]);
-    expect(sound.trail[0]!.step).toBe('Force is by calibration from 1 to 1000000 N; idle readings below it went along its slope at 1 N, down to zero.');
+    expect(sound.trail[0]!.step).toBe(
+      'Force is by calibration from 1 to 1000000 N; idle readings below it went along its slope at 1 N, down to zero.',
+    );
     const top = sound.maximumForce.value;
     const small = spanned([1, 0.99 * top]);
     expect(outside(small)).toContain('Rm');

@@ -425,7 +425,11 @@ describe('doubts about the motion', () => {
   test('an extension or strain that jumps was set anew; the largest jump is told', () => {
     for (const column of ['extension', 'strain'])
       expect(found({ [column]: jumped([30, -0.8], [60, 0.7]) })).toEqual([
-        { code: 'motion-jumps', values: { column, count: 2, largest: expect.closeTo(-0.79, 9) as number, unit: column === 'strain' ? 'mm/mm' : 'mm', sample: 30 }, range: [29, 30] },
+        {
+          code: 'motion-jumps',
+          values: { column, count: 2, largest: expect.closeTo(-0.79, 9) as number, unit: column === 'strain' ? 'mm/mm' : 'mm', sample: 30 },
+          range: [29, 30],
+        },
       ]);
   });
 

@@ -377,7 +377,9 @@ describe('what else loggers write', () => {
       'readRecord: options.columns.force must name one of the columns \'F\' (place 1), \'F\' (place 2), which differ on line 9001, got ["F", "F"]',
     );
     // other units are other numbers
-    expect(refusal(() => readRecord(`t s;F N;F kN;x mm\n${rows(9, (i) => `${i};${i};${i};${i}`)}`))).toBe('ambiguous options.columns.force');
+    expect(refusal(() => readRecord(`t s;F N;F kN;x mm\n${rows(9, (i) => `${i};${i};${i};${i}`)}`))).toBe(
+      'ambiguous options.columns.force',
+    );
   });
 
   test('of a long file without a heading the beginning alone says nothing of small numbers', () => {

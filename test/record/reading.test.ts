@@ -376,7 +376,9 @@ describe('pieces of a file', () => {
     expect(await message([' \n'])).toBe('readChunks: file must not be empty, got "only white space"');
     expect(await message([table], { sep: 1 })).toMatch(/^readChunks: options\.sep is not an option/);
     expect(await message(['t s;F N;x mm\n0;1;2\n'])).toBe('readChunks: file must hold at least 2 rows of numbers, got 1');
-    expect(await message(['a;b\nc;d\n'])).toBe('readChunks: file must hold rows of at least two numbers, and all it holds is text (rows: 2), got "a;b"');
+    expect(await message(['a;b\nc;d\n'])).toBe(
+      'readChunks: file must hold rows of at least two numbers, and all it holds is text (rows: 2), got "a;b"',
+    );
   });
 });
 
@@ -444,8 +446,12 @@ describe('rows of cells', () => {
     expect(message({ a: [1, 2], b: [1] })).toBe('readRows: rows.b must have 2 cells like the other columns, got 1');
     expect(message([])).toBe('readRows: rows must not be empty, got 0');
     expect(message([['', null]])).toBe('readRows: rows must not be empty, got 1');
-    expect(message([['a', 'b']])).toBe('readRows: rows must hold rows of at least two numbers, and all it holds is text (rows: 1), got "a b"');
-    expect(message({ a: ['x', 'y'], b: [1, 2] })).toBe('readRows: rows.a must hold rows of at least two numbers, and all it holds is text (rows: 3), got "a"');
+    expect(message([['a', 'b']])).toBe(
+      'readRows: rows must hold rows of at least two numbers, and all it holds is text (rows: 1), got "a b"',
+    );
+    expect(message({ a: ['x', 'y'], b: [1, 2] })).toBe(
+      'readRows: rows.a must hold rows of at least two numbers, and all it holds is text (rows: 3), got "a"',
+    );
     expect(message({ b: [1, 2], a: ['x', 'y'] })).toContain('rows.a must hold');
     expect(message([head, [1, 2, 3]], { separator: ';' })).toBe('readRows: options.separator has no meaning for rows, got ";"');
     expect(message([head, [1, 2, 3]], { encoding: 'utf-8' })).toBe('readRows: options.encoding has no meaning for rows, got "utf-8"');
