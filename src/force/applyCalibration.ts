@@ -92,7 +92,7 @@ export function applyCalibration(
   requireCalibration(from, calibration);
   requireOptions(from, options, ['beyond', 'idle']);
   const beyond = requireBetween(from, 'options.beyond', options.beyond ?? 0, 0, FURTHEST);
-  const idle = requireBoolean(from, 'options.idle', options.idle ?? false);
+  const idle = options.idle === undefined ? false : requireBoolean(from, 'options.idle', options.idle);
   const { scaled, centre, scale, span } = calibration;
   const [low, high] = idle ? idleSpan(span) : span;
   const along = (end: number, value: number): number => {
