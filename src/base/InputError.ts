@@ -18,13 +18,22 @@ export type InputErrorCode =
   | 'wrong-type'
   | 'withheld';
 
-/** `received` as a message shows it: short, and never more than a line. */
-const shown = (received: unknown): string =>
-  typeof received === 'string'
-    ? JSON.stringify(received.slice(0, 60))
-    : typeof received === 'object' && received
-      ? 'an object'
-      : String(received);
+/** Characters of what was received that a message shows. */
+const SHOWN = 60;
+
+/** `received` as a message shows it: short, and never more than a line; of an error what it says, of a short list its entries. */
+function shown(received: unknown): string {
+  if (typeof received === 'string') return JSON.stringify(received.slice(0, SHOWN));
+  if (received instanceof Error) return JSON.stringify(received.message.slice(0, SHOWN));
+  if (Array.isArray(received) && received.every((one) => typeof one === 'string' || typeof one === 'number')) {
+    const list = `[${received.map((one) => (typeof one === 'string' ? JSON.stringify(one) : String(one))).join(', ')}]`;
+    return list.length > SHOWN ? `a list of ${received.length}` : list;
+  }
+  return typeof received === 'object' && received ? 'an object' : String(received);
+}
+
+/** @internal Words as a message lists them, each in quotes: a word may hold commas of its own. */
+export const quoted = (words: readonly string[]): string => words.map((word) => JSON.stringify(word)).join(', ');
 
 /**
  * A wrong argument, thrown before anything is computed.

@@ -35,3 +35,6 @@ export interface Quantity {
   /** The standard and clause by title, or the paper or book. */
   readonly source: string;
 }
+
+/** @internal A unit as a sentence names it: nothing for a bare number. */
+export const unitInWords = (unit: string): string => (unit === '1' ? '' : unit);

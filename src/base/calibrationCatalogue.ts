@@ -27,6 +27,11 @@ export const calibrationEntries = {
     message: '{symbol} lies at {force} N; the force was verified from {low} to {high} N.',
     remedy: 'Verify the force where it is used, or take a larger or smaller piece; claim no class for this value.',
   },
+  'force-outside-calibration': {
+    severity: 'caution', about: 'frame',
+    message: '{symbol} lies at {force} N; the channel is calibrated from {low} to {high} N only.',
+    remedy: 'Calibrate where the force is used: from below the elastic window up to the maximum.',
+  },
   'force-class-coarse': {
     severity: 'caution', about: 'frame',
     message: 'The force is verified to class {forceClass}; the usual standards of testing ask for class 1 or better.',

@@ -1,4 +1,4 @@
-import { InputError } from './InputError.js';
+import { InputError, quoted } from './InputError.js';
 
 /** No number that goes in is larger, whatever its unit, and none that must be above 0 smaller than its inverse: squares and cubes would overflow. */
 const LARGEST = 1e100;
@@ -77,7 +77,7 @@ export function requireText(from: string, path: string, value: unknown): string 
 /** @internal One of the listed words. */
 export function requireOneOf<Word extends string>(from: string, path: string, value: unknown, words: readonly Word[]): Word {
   const word = words.find((one) => one === value);
-  if (word === undefined) throw new InputError(from, path, 'out-of-range', `must be one of ${words.join(', ')}`, value);
+  if (word === undefined) throw new InputError(from, path, 'out-of-range', `must be one of ${quoted(words)}`, value);
   return word;
 }
 

@@ -39,3 +39,14 @@ export interface CurveColumns<A extends ArrayLike<number> = ArrayLike<number>> {
 
 /** Strain and stress of one test as functions return them. */
 export type StressStrainCurve = CurveColumns<Float64Array>;
+
+/** @internal Unit of a column, as a sentence names it. */
+export const columnUnits: Readonly<Record<ColumnName, string>> = {
+  force: 'N',
+  pressure: 'MPa',
+  extension: 'mm',
+  strain: 'mm/mm',
+  travel: 'mm',
+  transverseStrain: 'mm/mm',
+  time: 's',
+};

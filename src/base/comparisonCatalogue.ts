@@ -24,12 +24,12 @@ export const comparisonEntries = {
   },
   'compared-value-moved': {
     severity: 'caution', about: 'method',
-    message: '{symbol} moved by {difference} {unit} from {first} though record, piece and options are the same (versions {firstVersion} and {secondVersion}).',
+    message: '{symbol} moved by {difference} {unit} from {first} {unit} though record, piece and options are the same (versions {firstVersion} and {secondVersion}).',
     remedy: 'The changelog should name the change; within one version the same input gives the same number, so one of the two was altered.',
   },
   'compared-beyond-uncertainty': {
     severity: 'caution', about: 'method',
-    message: '{symbol} differs by {times} standard uncertainties, more than {limit}: {first} and {second}.',
+    message: '{symbol} differs by {times} standard uncertainties, more than {limit}: {first} and {second} {unit}.',
     remedy: 'Look for a cause in piece, frame or options, or for a source that the uncertainty leaves out.',
   },
   'compared-one-lacks': {

@@ -2,7 +2,9 @@ export { InputError, isInputError, type InputErrorCode } from './InputError.js';
 export { reasons, type ReasonEntry } from './reasons.js';
 export { required, type Failure, type Outcome, type Success } from './Outcome.js';
 /** @internal */
-export { baseUnits } from './Quantity.js';
+export { baseUnits, unitInWords } from './Quantity.js';
+/** @internal */
+export { columnUnits } from './columns.js';
 export { type BaseUnit, type Quantity } from './Quantity.js';
 export { type Finding, type Severity, type Subject } from './Finding.js';
 export { catalogue, type FindingCode } from './catalogue.js';
@@ -26,6 +28,8 @@ export { type AfterFracture, type SubdividedLengths, type TestPiece, type Unbrok
 export { failure, success } from './Outcome.js';
 /** @internal */
 export { finding, type FindingDetails } from './Finding.js';
+/** @internal */
+export { quoted } from './InputError.js';
 /** @internal */
 export { requireSection } from './requireSection.js';
 /** @internal */

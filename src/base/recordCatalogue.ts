@@ -39,12 +39,12 @@ export const recordEntries = {
   },
   'motion-sign-reversed': {
     severity: 'fault', about: 'record',
-    message: 'The {column} goes from {first} to {last} while the force rises: its sign is the other way.',
+    message: 'The {column} goes from {first} to {last} {unit} while the force rises: its sign is the other way.',
     remedy: 'Turn its sign (`reverseSign`), and check the convention of the logger.',
   },
   spikes: {
     severity: 'caution', about: 'record',
-    message: 'Spikes in the {column}: {count}, the largest {largest} off its neighbours, at sample {first}.',
+    message: 'Spikes in the {column}: {count}, the largest {largest} {unit} off its neighbours, at sample {first}.',
     remedy: 'They are replaced by the line between their neighbours unless that is switched off; look for a loose plug or a disturbance.',
   },
   'signal-drops-out': {
@@ -54,17 +54,17 @@ export const recordEntries = {
   },
   'signal-noisy': {
     severity: 'caution', about: 'record',
-    message: 'The noise of the {column} is {noise}, {share} % of its range.',
+    message: 'The noise of the {column} is {noise} {unit}, {share} % of its range.',
     remedy: 'Screen and ground the signal; every value carries this scatter.',
   },
   'reading-coarse': {
     severity: 'note', about: 'record',
-    message: 'The {column} was read in steps of {step}, {counts} over the test.',
+    message: 'The {column} was read in steps of {step} {unit}, {counts} over the test.',
     remedy: 'A finer range of the logger gives more digits; below some hundred steps of force the resolution limits every strength.',
   },
   'motion-saturated': {
     severity: 'caution', about: 'record',
-    message: 'The {column} stands at its end {value} for the last {count} samples while the force goes on: the sensor was probably at its end.',
+    message: 'The {column} stands at its end {value} {unit} for the last {count} samples while the force goes on: the sensor was probably at its end.',
     remedy: 'Check the stroke of the sensor; strains from there on are too small.',
   },
   'late-tare': {
@@ -84,17 +84,17 @@ export const recordEntries = {
   },
   'grip-slip': {
     severity: 'caution', about: 'record',
-    message: 'The piece slipped in the grips at sample {sample}: {way} of {column} that the force does not explain (the force fell by {fall} N).',
+    message: 'The piece slipped in the grips at sample {sample}: {way} {unit} of {column} that the force does not explain (the force fell by {fall} N).',
     remedy: 'Clean or change the jaws; strains by travel beyond the slip are too large unless it is taken out (`joinSlips`). Rm, ReH and ReL are not touched; proof strengths and extensions beyond it are.',
   },
   'drive-reversed': {
     severity: 'caution', about: 'record',
-    message: 'The drive went back by {way} of {column} at sample {sample} and the force with it, by {fall} N: the piece was unloaded and loaded again.',
+    message: 'The drive went back by {way} {unit} of {column} at sample {sample} and the force with it, by {fall} N: the piece was unloaded and loaded again.',
     remedy: 'Load in one direction; the evaluation leaves the excursion out, the curve keeps it (`loadingEnvelope` takes it out of the record too).',
   },
   'motion-backlash': {
     severity: 'caution', about: 'record',
-    message: 'The {column} went back by {way} at sample {sample}, far more than the force that fell by {fall} N asks for: play in the drive or the sensor.',
+    message: 'The {column} went back by {way} {unit} at sample {sample}, far more than the force that fell by {fall} N asks for: play in the drive or the sensor.',
     remedy: 'Look for play in the screw, the pins or the sensor; strains near there are in doubt.',
   },
   'force-zero-moved': {
@@ -104,7 +104,7 @@ export const recordEntries = {
   },
   'motion-jumps': {
     severity: 'caution', about: 'record',
-    message: 'Jumps of the {column} while the force goes on: {count}, the largest by {largest}, at sample {sample}; the sensor slipped or was set anew.',
+    message: 'Jumps of the {column} while the force goes on: {count}, the largest by {largest} {unit}, at sample {sample}; the sensor slipped or was set anew.',
     remedy: 'Join the parts (`joinJumps`) if the piece was not touched; extensions across a jump are in doubt.',
   },
   'channels-out-of-step': {
@@ -194,12 +194,12 @@ export const recordEntries = {
   },
   'extension-goes-back': {
     severity: 'note', about: 'record',
-    message: 'Times that the {column} goes back: {count}, by {largest} at most.',
+    message: 'Times that the {column} goes back: {count}, by {largest} {unit} at most.',
     remedy: 'Backlash, a reversal of the drive or an unloading frame does this; the line and the crossings allow for it.',
   },
   'extensometer-taken-off': {
     severity: 'note', about: 'record',
-    message: 'The {column} of the extensometer ends at sample {sample}, at {reading}.',
+    message: 'The {column} of the extensometer ends at sample {sample}, at {reading} {unit}.',
     remedy: 'Nothing to do; beyond it the strain has another basis.',
   },
   'travel-carries-on': {
@@ -209,8 +209,13 @@ export const recordEntries = {
   },
   pause: {
     severity: 'note', about: 'record',
-    message: 'The crosshead stood still for {duration} s at a strain of {strain}; the stress fell by {fall} MPa.',
+    message: 'The crosshead stood still for {duration} s at a strain of {strain}; the stress went from {from} to {to} MPa.',
     remedy: 'A fall of force while the crosshead stands still is relaxation, never yield.',
+  },
+  'pauses-many': {
+    severity: 'note', about: 'record',
+    message: 'The crosshead stood still {count} times, {total} s in all, from sample {first} to {last}; the longest pause is {duration} s at a strain of {strain}.',
+    remedy: 'Strokes of a hand pump make pauses; load through yield in one stroke, or pump more evenly.',
   },
   'falls-many': {
     severity: 'caution', about: 'record',
@@ -219,12 +224,12 @@ export const recordEntries = {
   },
   'pause-in-elastic-window': {
     severity: 'caution', about: 'record',
-    message: 'The drive stood still for {duration} s at {strain} mm/mm, within the window of the elastic line.',
+    message: 'The drive stood still within the window of the elastic line: {count} times, the longest {duration} s at {strain} mm/mm.',
     remedy: 'Set the window above or below the pause, or load the elastic part without stopping: what relaxes there bends the line.',
   },
   'pause-near-yield': {
     severity: 'caution', about: 'record',
-    message: 'A pause of {duration} s lies within 0.2 % strain of {symbol}.',
+    message: 'Pauses within 0.2 % strain of {symbol}: {count}, the longest {duration} s.',
     remedy: 'Load through yield without stopping; repeat the test if this value decides.',
   },
   'uneven-loading': {

@@ -14,8 +14,13 @@ export const statisticsEntries = {
   },
   'replicate-outlying': {
     severity: 'caution', about: 'method',
-    message: '{symbol} of test {test} ({value}) lies farther out than chance explains: G = {statistic} above {limit}.',
+    message: '{symbol} of test {test} ({value} {unit}) lies farther out than chance explains: G = {statistic} above {limit}.',
     remedy: 'Look for a physical cause and write it down; without one the value stays.',
+  },
+  'replicate-odd': {
+    severity: 'caution', about: 'method',
+    message: 'Test {test} lies farther out than chance explains in several quantities: {symbols}; farthest in {symbol}, {value} {unit} (G = {statistic} above {limit}).',
+    remedy: 'Several quantities together point to what they share: area, force or gauge length of that piece. Write the cause down; without one the values stay.',
   },
   'replicates-mixed': {
     severity: 'caution', about: 'method',
@@ -44,7 +49,7 @@ export const statisticsEntries = {
   },
   'limit-within-uncertainty': {
     severity: 'caution', about: 'method',
-    message: '{symbol} is {distance} from its limit, within its expanded uncertainty {uncertainty}: they cannot be told apart.',
+    message: '{symbol} is {distance} {unit} from its limit, within its expanded uncertainty {uncertainty} {unit}: by the uncertainty alone it may lie on either side.',
     remedy: 'Name the decision rule with the verdict; test more pieces or measure better where it decides.',
   },
   'decision-without-uncertainty': {
@@ -54,12 +59,12 @@ export const statisticsEntries = {
   },
   'decision-on-travel': {
     severity: 'caution', about: 'method',
-    message: '{symbol} rests on crosshead travel: it passes on the condition that an extensometer confirms it.',
+    message: '{symbol} rests on crosshead travel: the verdict holds on the condition that an extensometer confirms it.',
     remedy: 'Repeat with an extensometer before the value serves for acceptance.',
   },
   'decision-for-structure': {
     severity: 'caution', about: 'method',
-    message: '{symbol} is meant for structural use: it passes on the condition that a qualified laboratory and the responsible engineer confirm it.',
+    message: '{symbol} is meant for structural use: the verdict holds on the condition that a qualified laboratory and the responsible engineer confirm it.',
     remedy: 'Follow local codes and licensed practice; a class test is no certificate.',
   },
   'gauge-length-unstated': {
@@ -69,7 +74,7 @@ export const statisticsEntries = {
   },
   'values-disagree': {
     severity: 'caution', about: 'method',
-    message: '{link}: {left} = {leftValue} and {right} = {rightValue} do not go together (tolerance {tolerance}).',
+    message: '{link}: {left} = {leftValue} {leftUnit} and {right} = {rightValue} {rightUnit} do not go together (tolerance {tolerance} {leftUnit}).',
     remedy: 'See the likely causes of the link; one of the two readings, or the rule itself, does not hold here.',
   },
 } as const satisfies Readonly<Record<string, FindingEntry>>;

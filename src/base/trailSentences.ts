@@ -7,13 +7,16 @@ const sentences = {
   'zero-put-back': 'The zero of the force that was set under load at sample {sample} was put back: {amount} N were added from there on.',
   'zero-drift-removed': 'The drift of the zero from {before} to {after} N was removed, straight over the record.',
   'channels-aligned': 'Force was moved against the other channels; samples: {samples}.',
-  'jump-joined': 'A jump of the {column} by {size} at sample {sample} was joined.',
+  'jump-joined': 'A jump of the {column} by {size} {unit} at sample {sample} was joined.',
   'slip-left-out': 'The excursion of a slip in the grips was left out, from sample {fromSample} to {toSample}.',
-  'slip-taken-out': 'A way of {way} in the grips was taken out of the {column} from sample {sample} on.',
+  'slip-taken-out': 'A way of {way} {unit} in the grips was taken out of the {column} from sample {sample} on.',
   'excursions-left-out': 'Excursions of a drive that went back were left out: {count}; samples in them: {samples}.',
   'repeats-left-out': 'Samples that repeat the one before were left out: {samples}.',
   'one-test-taken': 'Test {test} of {of} was taken, from sample {fromSample} to {toSample}.',
   // from a record to a curve
+  'force-by-calibration':
+    'Force is by calibration from {low} to {high} N; idle readings below it went along its slope at {low} N, down to zero.',
+  'force-by-calibration-from-zero': 'Force is by calibration, up to {high} N.',
   'signs-turned': 'The sign was turned in {columns}: loading counts positive.',
   'frame-compliance-removed': 'The give of the frame was removed from travel, {largest} mm at the highest force.',
   'frame-and-indentation-removed': 'The give of the frame and the indentation were removed from travel, {largest} mm at the highest force.',

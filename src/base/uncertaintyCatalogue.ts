@@ -29,7 +29,7 @@ export const uncertaintyEntries = {
   },
   'budget-not-validated': {
     severity: 'caution', about: 'method',
-    message: 'Budget and Monte Carlo differ at the ends of the interval of {symbol} by {low} and {high}, where {tolerance} is allowed.',
+    message: 'Budget and Monte Carlo differ at the ends of the interval of {symbol} by {low} and {high} {unit}, where {tolerance} {unit} is allowed.',
     remedy: 'State the interval of Monte Carlo; the model is not linear enough, or the shape not normal enough, for the budget.',
   },
   'monte-carlo-not-converged': {

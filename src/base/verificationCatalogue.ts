@@ -69,7 +69,7 @@ export const verificationEntries = {
   },
   'leak-down-settles': {
     severity: 'note', about: 'frame',
-    message: 'The pressure fell by {early} MPa a minute in the first half and by {late} in the second: oil, hose or piece were still settling.',
+    message: 'The pressure fell by {early} MPa a minute in the first half and by {late} MPa in the second: oil, hose or piece were still settling.',
     remedy: 'Wait before the leak is read, or read the second half alone (`from`).',
   },
   'check-out-of-limits': {

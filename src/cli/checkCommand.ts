@@ -6,7 +6,7 @@ import { filesOf, recordEndings } from './filesOf.js';
 import { some } from './flags.js';
 import { asJson, withJobFlags, type JobFlags } from './jobFlags.js';
 import { pieceOf, withPieceFlags, type PieceFlags } from './pieceFlags.js';
-import { readingOf, withForce, withRecordFlags, type RecordFlags } from './recordFlags.js';
+import { forceMadeBy, readingOf, withForce, withRecordFlags, type RecordFlags } from './recordFlags.js';
 import { givenSections } from './sectionOptions.js';
 import type { Session } from './session.js';
 import { usage } from './usage.js';
@@ -46,7 +46,9 @@ Example:
 `,
   );
   return command.action(async (given: string[], flags: CheckFlags) => {
-    const whole = hasPiece(flags) ? { piece: pieceOf(flags), options: await tensionOptionsOf(flags) } : undefined;
+    const whole = hasPiece(flags)
+      ? { piece: pieceOf(flags), options: { ...(await tensionOptionsOf(flags)), test: await forceMadeBy(flags) } }
+      : undefined;
     const { files, many } = await filesOf(session, given, recordEndings);
     const done = await eachFile(
       session,

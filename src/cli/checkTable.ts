@@ -37,7 +37,7 @@ export function checkTable(check: FileCheck): string {
     check.file,
     ...part('Reading', readingLines(check)),
     ...part(extent[check.of], findingLines(check.findings)),
-    ...part('What repairs would do', repairs.length === 0 ? ['nothing'] : repairs),
+    ...part('What repairs would have done (none was made)', repairs.length === 0 ? ['nothing'] : repairs),
   ];
   return `${all.map(plain).join('\n')}\n`;
 }

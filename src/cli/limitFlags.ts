@@ -28,6 +28,7 @@ function toLimit(text: string): Limit {
   if (range.endsWith('-')) return { symbol, lower: toRatio(range.slice(0, -1)) };
   if (range.startsWith('-')) return { symbol, upper: toRatio(range.slice(1)) };
   const [lower, upper] = toRange(range);
+  if (lower > upper) throw new InvalidArgumentError(`The lowest must come first: ${symbol}=${upper}-${lower}.`);
   return { symbol, lower, upper };
 }
 

@@ -1,8 +1,8 @@
 import { Option, type Command } from 'commander';
 import { readFile } from 'node:fs/promises';
-import { required, type PressureRecord, type TensionRecord } from '../base/index.js';
-import { applyCalibration, fitCalibration, pressureToForce } from '../force/index.js';
-import type { ForceColumns } from '../methods/index.js';
+import { isInputError, required, type PressureRecord, type TensionRecord } from '../base/index.js';
+import { applyCalibration, calibratedForces, fitCalibration, pressureToForce, type Calibration } from '../force/index.js';
+import type { ForceColumns, TestInfo } from '../methods/index.js';
 import { readRecord, type ReadOptions, type ReadResult } from '../record/index.js';
 import { numberOption, some, withPair } from './flags.js';
 import { twoColumns } from './twoColumns.js';
@@ -15,6 +15,7 @@ export interface RecordFlags {
   readonly efficiency?: number;
   readonly tareForce?: number;
   readonly calibration?: string;
+  readonly calibrationBeyond?: number;
   readonly unit?: Readonly<Record<string, string>>;
   readonly column?: Readonly<Record<string, string>>;
   readonly decimal?: '.' | ',';
@@ -40,13 +41,36 @@ function readOptions(flags: RecordFlags, more: Wanted): ReadOptions {
 export const readingOf = async (file: string, flags: RecordFlags, wanted: Wanted = {}): Promise<ReadResult> =>
   readRecord(await readFile(file), readOptions(flags, wanted));
 
+/** The calibration that a flag names. */
+async function calibrationOf(file: string): Promise<Calibration> {
+  const [indicated, reference] = await twoColumns('--calibration', file);
+  return required(fitCalibration({ indicated, reference }));
+}
+
+/** What a test says of how its force was made. */
+export const forceMadeBy = async ({ calibration }: Pick<RecordFlags, 'calibration'>): Promise<Pick<TestInfo, 'calibratedForces'>> =>
+  calibration === undefined ? {} : { calibratedForces: calibratedForces(await calibrationOf(calibration)) };
+
+/** Readings in their columns; one that the calibration does not hold is named by the flag. */
+function calibrated(calibration: Calibration, readings: Float64Array, beyond: number | undefined): Float64Array {
+  try {
+    return applyCalibration(calibration, readings, { idle: true, ...some('beyond', beyond) });
+  } catch (reason) {
+    if (!isInputError(reason) || reason.code !== 'out-of-range') throw reason;
+    if (reason.path === 'options.beyond') throw usage(`--calibration-beyond must be from 0 to 0.1, got ${String(beyond)}`);
+    const [low, high] = calibration.span;
+    throw usage(
+      `--calibration holds readings from ${low} to ${high}, and idle ones down to zero; the record has ${String(reason.received)} (${reason.path.replace('indicated', 'sample ')}); --calibration-beyond allows up to a tenth of the span`,
+    );
+  }
+}
+
 /** Force of the record: as it is, by calibration, or from pressure by the cylinder. */
 export async function withForce(record: ReadResult['record'], flags: RecordFlags): Promise<TensionRecord> {
   if (flags.calibration !== undefined) {
-    const [indicated, reference] = await twoColumns('--calibration', flags.calibration);
-    const calibration = required(fitCalibration({ indicated, reference }));
+    const calibration = await calibrationOf(flags.calibration);
     const { pressure, force, ...others } = record as TensionRecord & PressureRecord;
-    return { force: applyCalibration(calibration, 'pressure' in record ? pressure : force), ...others };
+    return { force: calibrated(calibration, 'pressure' in record ? pressure : force, flags.calibrationBeyond), ...others };
   }
   if ('force' in record) return record;
   if (flags.bore === undefined) throw usage('--bore or --calibration must be given: the file holds pressure');
@@ -78,7 +102,10 @@ export const withRecordFlags = (command: Command): Command =>
     .addOption(numberOption('--tare-force <F>', 'force to take off [N]'))
     .option(
       '--calibration <file>',
-      'two columns of text, under a heading or none: what the channel indicated [MPa or N], reference force [N]',
+      'two columns of text, under a heading or none: what the channel indicated [MPa or N], reference force [N]; idle readings below it go along its slope down to zero',
+    )
+    .addOption(
+      numberOption('--calibration-beyond <share>', 'how far beyond the calibrated readings, as a share of their span: 0 to 0.1; default 0'),
     )
     .option('--unit <quantity=unit>', 'unit of a column where the file has none; may be repeated', withPair)
     .option('--column <quantity=name>', 'which column serves; may be repeated', withPair)

@@ -6,6 +6,7 @@ import {
   type ReplicatesResult,
   type TensionResult,
 } from '../methods/index.js';
+import { shownUnit } from '../report/index.js';
 import { eachFile } from './eachFile.js';
 import { filesOf, resultEndings } from './filesOf.js';
 import { findingLines } from './findingLines.js';
@@ -24,21 +25,25 @@ interface ReplicatesFlags extends JobFlags {
   readonly pool?: NonNullable<ReplicatesOptions['pool']>;
 }
 
-const shown = (value: number | undefined, figures: number): string =>
+const figured = (value: number | undefined, figures: number): string =>
   value === undefined ? '-' : String(Number(value.toPrecision(figures)));
 
-const rowOf = ({ symbol, unit, summary, tolerance, outlier }: ReplicateProperty): string[] => [
-  symbol,
-  unit,
-  String(summary.n),
-  shown(summary.mean, 5),
-  shown(summary.standardDeviation, 3),
-  summary.coefficientOfVariation === undefined ? '-' : `${shown(100 * summary.coefficientOfVariation, 3)} %`,
-  summary.interval ? `${shown(summary.interval.low, 5)} to ${shown(summary.interval.high, 5)}` : '-',
-  `${shown(summary.minimum, 5)} to ${shown(summary.maximum, 5)}`,
-  shown(tolerance?.lower, 5),
-  outlier?.flagged === true ? shown(outlier.value, 5) : '',
-];
+const rowOf = ({ symbol, unit: own, summary, tolerance, outlier }: ReplicateProperty): string[] => {
+  const { unit, factor } = shownUnit(symbol, own);
+  const shown = (value: number | undefined, figures: number): string => figured(value === undefined ? undefined : factor * value, figures);
+  return [
+    symbol,
+    unit,
+    String(summary.n),
+    shown(summary.mean, 5),
+    shown(summary.standardDeviation, 3),
+    summary.coefficientOfVariation === undefined ? '-' : `${figured(100 * summary.coefficientOfVariation, 3)} %`,
+    summary.interval ? `${shown(summary.interval.low, 5)} to ${shown(summary.interval.high, 5)}` : '-',
+    `${shown(summary.minimum, 5)} to ${shown(summary.maximum, 5)}`,
+    shown(tolerance?.lower, 5),
+    outlier?.flagged === true ? shown(outlier.value, 5) : '',
+  ];
+};
 
 /** Properties over the tests, and findings. */
 function replicatesTable({ tests, properties, findings }: ReplicatesResult): string {

@@ -3,6 +3,7 @@ import type { TestInfo, TestResult } from '../methods/index.js';
 import { eachFile } from './eachFile.js';
 import { filesOf, recordEndings } from './filesOf.js';
 import { asJson } from './jobFlags.js';
+import type { RecordFlags } from './recordFlags.js';
 import { STATUS, type Session } from './session.js';
 import type { TestFlags } from './testFlags.js';
 import { usage } from './usage.js';
@@ -35,7 +36,7 @@ function requireOnePiece(flags: TestFlags, names: readonly string[]): void {
 export async function reportEach(
   session: Session,
   given: readonly string[],
-  flags: TestFlags,
+  flags: TestFlags & Pick<RecordFlags, 'calibration'>,
   ofOnePiece: readonly string[],
   evaluate: (file: string, test: TestInfo) => Promise<TestResult>,
 ): Promise<void> {
@@ -69,7 +70,7 @@ export async function reportTogether<Part>(
   session: Session,
   method: string,
   given: readonly string[],
-  flags: TestFlags,
+  flags: TestFlags & Pick<RecordFlags, 'calibration'>,
   read: (file: string) => Promise<Part>,
   evaluate: (parts: readonly Part[], test: TestInfo) => TestResult,
 ): Promise<void> {

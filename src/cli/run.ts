@@ -37,14 +37,25 @@ export async function run(argv: readonly string[], streams: Streams): Promise<St
   };
   const prepared = (command: Command): Command =>
     command.exitOverride().configureOutput({ writeOut: streams.out, writeErr }).addHelpText('after', statusHelp);
-  const program = prepared(
-    new Command('testpiece').description('Mechanical tests from their records: properties, findings, a page to look at.').version(version),
-  );
-  for (const made of commands) program.addCommand(prepared(made(session)));
+  const programOf = (ready: (command: Command) => Command): Command => {
+    const program = prepared(
+      new Command('testpiece')
+        .description('Mechanical tests from their records: properties, findings, a page to look at.')
+        .version(version),
+    );
+    for (const made of commands) program.addCommand(ready(prepared(made(session))));
+    return program;
+  };
+  // a misspelt flag is named before the one that it was to be is missed
+  const asTyped = (command: Command): Command => {
+    for (const option of command.options) option.makeOptionMandatory(false);
+    return command.action(() => {});
+  };
   try {
     // commander would print all of its help as an error
     if (argv.length === 0) throw usage('name a command; --help lists them');
-    await program.parseAsync([...argv], { from: 'user' });
+    await programOf(asTyped).parseAsync([...argv], { from: 'user' });
+    await programOf((command) => command).parseAsync([...argv], { from: 'user' });
   } catch (reason) {
     if (!(reason instanceof CommanderError) || isUsage(reason)) session.problem(reason);
     else if (reason.exitCode !== 0) session.leave(STATUS.input);

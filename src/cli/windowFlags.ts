@@ -11,6 +11,8 @@ export interface WindowFlags {
   readonly windowSpan?: number;
 }
 
+const EXAMPLES = { stress: '100-300', strain: '0.05%-0.2%', samples: '120-480' } as const;
+
 /** `lower-bound`, `relative-error`, or a stretch: `stress=100-300`, `strain=0.05%-0.2%`, `samples=120-480`. */
 function toWindow(text: string): Window {
   if (text === 'lower-bound' || text === 'relative-error') return { by: text };
@@ -18,6 +20,8 @@ function toWindow(text: string): Window {
   if (by !== 'stress' && by !== 'strain' && by !== 'samples')
     throw new InvalidArgumentError('It must be lower-bound, relative-error, stress=from-to, strain=from-to or samples=first-last.');
   const [low, high] = toRange(stretch);
+  // of one number both are the same
+  if (low >= high) throw new InvalidArgumentError(`It must go up, for example ${by}=${EXAMPLES[by]}.`);
   return by === 'samples' ? { by, first: low, last: high } : { by, from: low, to: high };
 }
 

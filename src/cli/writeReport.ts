@@ -4,6 +4,7 @@ import { drawFigures } from '../render/index.js';
 import { decisionsInWords, figures, renderHtml } from '../report/index.js';
 import { some } from './flags.js';
 import { decisionsOf } from './limitFlags.js';
+import { forceMadeBy, type RecordFlags } from './recordFlags.js';
 import { resultTable } from './resultTable.js';
 import { readerOf, shownOf, testOf, type TestFlags } from './testFlags.js';
 import { requireFree, writeFiles } from './writeFiles.js';
@@ -23,13 +24,13 @@ export interface Written {
 export async function writeReport(
   stem: string,
   name: string,
-  flags: TestFlags,
+  flags: TestFlags & Pick<RecordFlags, 'calibration'>,
   evaluate: (test: TestInfo) => Promise<TestResult>,
 ): Promise<Written> {
   const writes = flags.json !== true || flags.output !== undefined;
   const [pagePath, dataPath] = [`${stem}.report.html`, `${stem}.report.json`];
   if (writes) await requireFree([pagePath, dataPath], flags.overwrite === true);
-  const result = await evaluate(testOf(name, flags));
+  const result = await evaluate({ ...testOf(name, flags), ...(await forceMadeBy(flags)) });
   const shown = shownOf(flags);
   const decisions = decisionsOf(result, flags);
   const decided = decisionsInWords(result, decisions, readerOf(flags));

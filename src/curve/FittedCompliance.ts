@@ -21,7 +21,7 @@ export interface ComplianceOptions extends ComplianceConditions {
   readonly shape?: 'constant' | 'table' | 'power' | undefined;
   /** Modulus of the pieces [MPa]; without it pieces of different length find it. */
   readonly modulus?: number | undefined;
-  /** Standard uncertainty of that modulus, of itself [1]; default 0. */
+  /** Relative standard uncertainty of that modulus [1], 0.02 for 2 %: 0 to below 1; default 0. */
   readonly modulusUncertainty?: number | undefined;
   /** Lowest force that counts [N]; default the lowest that all pulls reach. */
   readonly from?: number | undefined;

@@ -68,7 +68,7 @@ function pointsOf(points: ComplianceOptions['points'], shape: ComplianceShape, l
  * residuals are alike, as they are where the shape does not fit), and what lengths, areas and modulus carry in; not that of the force.
  *
  * @param pulls - `force` [N], `travel` [mm], `effectiveLength` [mm], `area` [mm²] of each, elastic only.
- * @param options - `shape`, `modulus` [MPa] with `modulusUncertainty` [1], `from` and `to` [N], `points` of a table; `grips` and `direction` go into the result.
+ * @param options - `shape`, `modulus` [MPa] with `modulusUncertainty` of it, relative and below 1, `from` and `to` [N], `points` of a table; `grips` and `direction` go into the result.
  * @returns Compliance with range and standard uncertainty; or `too-few-points`, `not-determined` (one length and no modulus, too narrow a range), `not-rising`
  * (the pieces alone would be softer than measured).
  * @throws {@link InputError} `missing`, `wrong-type`, `empty`, `too-few`, `not-finite`, `not-positive`, `unequal-lengths`, `not-increasing`, `out-of-range`, `unknown-option`.
@@ -96,6 +96,15 @@ export function fitCompliance(
   const shape = requireOneOf(FROM, 'options.shape', options.shape ?? 'constant', ['constant', 'table', 'power']);
   const softness = options.modulus === undefined ? undefined : 1 / requirePositive(FROM, 'options.modulus', options.modulus);
   const modulusDoubt = requireNonNegative(FROM, 'options.modulusUncertainty', options.modulusUncertainty ?? 0);
+  // as large as the modulus itself: the uncertainty in MPa was meant
+  if (modulusDoubt >= 1)
+    throw new InputError(
+      FROM,
+      'options.modulusUncertainty',
+      'out-of-range',
+      'is relative and must be below 1 (0.02 is 2 % of the modulus)',
+      modulusDoubt,
+    );
   const limit = (name: 'from' | 'to', otherwise: number): number =>
     options[name] === undefined ? otherwise : requireFinite(FROM, `options.${name}`, options[name]);
   const extreme = (pick: (a: number, b: number) => number, of: Float64Array): number => of.reduce((a, b) => pick(a, b));

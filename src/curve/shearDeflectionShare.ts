@@ -1,4 +1,4 @@
-import { InputError, requireBetween, requireObject, requireOptions, type Section, type SectionShape } from '../base/index.js';
+import { InputError, requireBetween, requireObject, requireOptions, type Section, type SectionShape, quoted } from '../base/index.js';
 import { requireBeam, type BendingSetup } from './beamSetup.js';
 
 /** A beam whose shear is asked for. */
@@ -43,6 +43,6 @@ export function shearDeflectionShare(beam: ShearedBeam): number {
   const { shape, area } = beam.section;
   const factor = formFactors[shape];
   if (factor === undefined)
-    throw new InputError(from, 'section.shape', 'out-of-range', `must be one of ${Object.keys(formFactors).join(', ')}`, shape);
+    throw new InputError(from, 'section.shape', 'out-of-range', `must be one of ${quoted(Object.keys(formFactors))}`, shape);
   return (factor * arm * (1 + ratio) * secondMoment) / (area * reach);
 }

@@ -1,4 +1,4 @@
-import { requireObject, requireWhole } from '../base/index.js';
+import { InputError, quoted, requireObject, requireWhole } from '../base/index.js';
 import { readRows, requireRowsOptions, type Cell, type ReadOptions, type ReadResult } from '../record/index.js';
 import { content, library, wholeFile } from './wholeFile.js';
 
@@ -18,7 +18,8 @@ export interface SpreadsheetOptions extends ReadOptions {
  * @param bytes - The bytes of the file, at most 512 MB.
  * @param options - Which sheet, and what decides where its rows do not.
  * @returns Columns, rows above, what was understood: as {@link readRows}.
- * @throws {@link InputError} As {@link readRows}; `missing` where the peer is not installed; `wrong-type` for other files and sheets that are not there.
+ * @throws {@link InputError} As {@link readRows}; `missing` where the peer is not installed; `wrong-type` for other files, `out-of-range` for a
+ * sheet that is not there.
  *
  * @example
  * ```ts
@@ -33,7 +34,17 @@ export async function readSpreadsheet(bytes: Uint8Array | ArrayBuffer, options: 
   if (typeof sheet !== 'string') requireWhole(from, 'options.sheet', sheet, 1);
   requireRowsOptions(from, others);
   const file = wholeFile(from, bytes);
-  const { readSheet } = await library(from, 'read-excel-file', () => import('read-excel-file/universal'));
-  const rows = await content(from, 'a sheet of a spreadsheet', () => readSheet(file, sheet));
+  const {
+    default: readSheets,
+    readSheet,
+    SheetNotFoundError,
+  } = await library(from, 'read-excel-file', () => import('read-excel-file/universal'));
+  const rows = await content(from, 'a sheet of a spreadsheet', () =>
+    readSheet(file, sheet).catch(async (reason: unknown) => {
+      if (!(reason instanceof SheetNotFoundError)) throw reason;
+      const names = (await readSheets(file)).map((one) => one.sheet);
+      throw new InputError(from, 'options.sheet', 'out-of-range', `must be the name or place of a sheet, of ${quoted(names)}`, sheet);
+    }),
+  );
   return readRows(rows as unknown as readonly (readonly Cell[])[], others);
 }

@@ -1,4 +1,4 @@
-import { InputError } from '../base/index.js';
+import { InputError, isInputError } from '../base/index.js';
 
 /** Files larger than this are refused [bytes]. */
 const MOST = 512 * 1024 * 1024;
@@ -26,12 +26,7 @@ export async function content<Content>(from: string, kind: string, read: () => C
   try {
     return await read();
   } catch (reason) {
-    throw new InputError(
-      from,
-      'bytes',
-      'wrong-type',
-      `must be ${kind} that can be read (${reason instanceof Error ? reason.message.slice(0, 120) : 'no reason given'})`,
-      reason,
-    );
+    if (isInputError(reason)) throw reason;
+    throw new InputError(from, 'bytes', 'wrong-type', `must be ${kind} that can be read`, reason);
   }
 }

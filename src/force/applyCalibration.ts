@@ -1,4 +1,13 @@
-import { InputError, requireBetween, requireColumn, requireFinite, requireObject, requireOptions, requirePositive } from '../base/index.js';
+import {
+  InputError,
+  requireBetween,
+  requireBoolean,
+  requireColumn,
+  requireFinite,
+  requireObject,
+  requireOptions,
+  requirePositive,
+} from '../base/index.js';
 import { horner } from '../numeric/index.js';
 import type { Calibration } from './fitCalibration.js';
 
@@ -6,6 +15,11 @@ import type { Calibration } from './fitCalibration.js';
 export interface ApplyOptions {
   /** How far beyond the calibrated span a value may lie, as a share of the span: 0 to 0.1; default 0. */
   readonly beyond?: number | undefined;
+  /**
+   * True to give a force to idle readings too, those between the span and zero, and of noise about zero: along a straight line, with the slope
+   * that the calibration has at that end of its span. Default false.
+   */
+  readonly idle?: boolean | undefined;
 }
 
 /** What is needed of a calibration to use it. */
@@ -13,6 +27,8 @@ export type UsableCalibration = Pick<Calibration, 'scaled' | 'scaledCovariance' 
 
 /** Further than this beyond the span no force is given, whoever asks (shop practice). */
 const FURTHEST = 0.1;
+/** Noise of an idle channel beyond zero, as a share of the farthest calibrated reading: more is a zero that is off, or a pull the other way (common practice). */
+const NOISE = 0.01;
 
 /** @internal Checks that a calibration is one, and not a failure or a part of it. */
 export function requireCalibration(from: string, calibration: UsableCalibration): void {
@@ -32,17 +48,26 @@ export function requireWithin(from: string, path: string, value: number, { span 
     throw new InputError(from, path, 'out-of-range', `must lie within the calibrated span (${span[0]} to ${span[1]})`, value);
 }
 
+/** Readings from the span to zero, and the noise about zero. */
+function idleSpan([low, high]: UsableCalibration['span']): readonly [number, number] {
+  const noise = NOISE * Math.max(Math.abs(low), Math.abs(high));
+  return [Math.min(low, -noise), Math.max(high, noise)];
+}
+
 /**
  * Force from what a calibrated channel indicates.
  *
- * $$ F = \sum_k c_k x^k $$
+ * $$ F = \sum_k c_k x^k, \qquad F_{idle} = F(x_1) + F'(x_1)\,(x - x_1) $$
  *
  * @remarks
- * Outside the calibrated span nothing is extrapolated unless `beyond` allows it, and never by more than a tenth of the span.
+ * Outside the calibrated span nothing is extrapolated unless `beyond` allows it, and never by more than a tenth of the span. Records begin
+ * and end without a load, below every calibrated point: with `idle` such readings, down to zero and 1 % of the farthest calibrated reading
+ * beyond it, go along the straight line that the calibration has at the end of its span ($x_1$). They serve zero and contact; a property there
+ * is not calibrated ({@link calibratedForces} says from where on it is).
  *
  * @param calibration - As `fitCalibration` makes it.
  * @param indicated - A number or an array, in the channel's unit.
- * @param options - `beyond`: share of the span, 0 to 0.1.
+ * @param options - `beyond`: share of the span, 0 to 0.1; `idle`: readings between the span and zero as well.
  * @returns Force [N]: a number or an array.
  * @throws {@link InputError} `missing`, `wrong-type`, `not-finite`, `empty`, `unknown-option`; `out-of-range` outside the span, with the index.
  *
@@ -50,6 +75,8 @@ export function requireWithin(from: string, path: string, value: number, { span 
  * ```ts
  * const calibration = required(fitCalibration({ indicated: [0, 10, 20], reference: [0, 12000, 24000] }));
  * applyCalibration(calibration, 15); // => 18000
+ * const above = required(fitCalibration({ indicated: [2, 10, 20], reference: [2400, 12000, 24000] }));
+ * applyCalibration(above, -0.01, { idle: true }); // => -12
  * ```
  *
  * @see ASTM E74. Checked in `test/force/calibration.test.ts`.
@@ -63,10 +90,22 @@ export function applyCalibration(
 ): number | Float64Array {
   const from = 'applyCalibration';
   requireCalibration(from, calibration);
-  requireOptions(from, options, ['beyond']);
+  requireOptions(from, options, ['beyond', 'idle']);
   const beyond = requireBetween(from, 'options.beyond', options.beyond ?? 0, 0, FURTHEST);
-  const { scaled, centre, scale } = calibration;
+  const idle = options.idle === undefined ? false : requireBoolean(from, 'options.idle', options.idle);
+  const { scaled, centre, scale, span } = calibration;
+  const [low, high] = idle ? idleSpan(span) : span;
+  const along = (end: number, value: number): number => {
+    const u = (end - centre) / scale;
+    const slope = horner(
+      scaled.slice(1).map((c, k) => (k + 1) * c),
+      u,
+    );
+    return horner(scaled, u) + (slope * (value - end)) / scale;
+  };
   const one = (value: number, path: string): number => {
+    if (value < span[0] && value >= low) return along(span[0], value);
+    if (value > span[1] && value <= high) return along(span[1], value);
     requireWithin(from, path, value, calibration, beyond);
     return horner(scaled, (value - centre) / scale);
   };

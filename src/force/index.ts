@@ -1,3 +1,4 @@
+export { calibratedForces } from './calibratedForces.js';
 export { applyCalibration, type ApplyOptions, type UsableCalibration } from './applyCalibration.js';
 export { calibrationUncertainty, type CalibrationUncertaintyOptions } from './calibrationUncertainty.js';
 export { checkPieceChart, type ChartOptions, type CheckPieceChart } from './checkPieceChart.js';

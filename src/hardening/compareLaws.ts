@@ -1,4 +1,13 @@
-import { InputError, requireArray, requireColumn, requireOptions, success, type CurveColumns, type Outcome } from '../base/index.js';
+import {
+  InputError,
+  requireArray,
+  requireColumn,
+  requireOptions,
+  success,
+  type CurveColumns,
+  type Outcome,
+  quoted,
+} from '../base/index.js';
 import { fitHockettSherby } from './fitHockettSherby.js';
 import { fitHollomon } from './fitHollomon.js';
 import { fitLudwik } from './fitLudwik.js';
@@ -122,7 +131,7 @@ export function compareLaws(flow: CurveColumns, options: CompareOptions = {}): L
   const { laws: wanted = Object.keys(laws) as LawName[], strains: given = STRAINS, ...rest } = options;
   for (const [k, name] of requireArray(from, 'options.laws', wanted).entries())
     if (!(name in laws))
-      throw new InputError(from, `options.laws[${k}]`, 'out-of-range', `must be one of ${Object.keys(laws).join(', ')}`, name);
+      throw new InputError(from, `options.laws[${k}]`, 'out-of-range', `must be one of ${quoted(Object.keys(laws))}`, name);
   if (wanted.length === 0) throw new InputError(from, 'options.laws', 'empty', 'must name a law', 0);
   const strains = requireColumn(from, 'options.strains', given, { positive: true }).slice();
   const tried = wanted.map((name) => ({ name, found: laws[name](flow, rest) }));

@@ -33,11 +33,11 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: '将力的符号反转（`reverseSign`），并检查接线或记录仪的符号约定。',
   },
   'motion-sign-reversed': {
-    message: '力上升时，{column}通道从 {first} 变到 {last}：其符号相反。',
+    message: '力上升时，{column}通道从 {first} 变到 {last} {unit}：其符号相反。',
     remedy: '将其符号反转（`reverseSign`），并检查记录仪的符号约定。',
   },
   spikes: {
-    message: '{column}通道有 {count} 个尖峰，最大的一个偏离相邻点 {largest}，位于第 {first} 个采样点。',
+    message: '{column}通道有 {count} 个尖峰，最大的一个偏离相邻点 {largest} {unit}，位于第 {first} 个采样点。',
     remedy: '除非关闭该功能，尖峰将由相邻点之间的直线代替；查找松动的插头或干扰。',
   },
   'signal-drops-out': {
@@ -45,15 +45,15 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: '检查插头和电缆；这段时间内的试验情况无从得知。',
   },
   'signal-noisy': {
-    message: '{column}通道的噪声为 {noise}，占其变化范围的 {share} %。',
+    message: '{column}通道的噪声为 {noise} {unit}，占其变化范围的 {share} %。',
     remedy: '对信号加以屏蔽并接地；每个值都含有这一分散性。',
   },
   'reading-coarse': {
-    message: '{column}通道的读数步长为 {step}，整个试验共 {counts} 步。',
+    message: '{column}通道的读数步长为 {step} {unit}，整个试验共 {counts} 步。',
     remedy: '选用记录仪更细的量程可得到更多位数；力的步数少于几百时，分辨力会限制所有强度值。',
   },
   'motion-saturated': {
-    message: '最后 {count} 个采样点中{column}通道停在终值 {value}，而力仍在变化：传感器很可能已到行程终点。',
+    message: '最后 {count} 个采样点中{column}通道停在终值 {value} {unit}，而力仍在变化：传感器很可能已到行程终点。',
     remedy: '检查传感器的行程；此后的应变偏小。',
   },
   'late-tare': {
@@ -69,15 +69,15 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: '加载前先记录几秒钟；所有的力值都可能含有这一零点偏移。',
   },
   'grip-slip': {
-    message: '在第 {sample} 个采样点，试样在夹头中打滑：{column}通道出现 {way} 的变化，无法用力的变化解释（力下降了 {fall} N）。',
+    message: '在第 {sample} 个采样点，试样在夹头中打滑：{column}通道出现 {way} {unit} 的变化，无法用力的变化解释（力下降了 {fall} N）。',
     remedy: '清洁或更换夹块；若不将打滑量消除（`joinSlips`），打滑之后由位移得到的应变偏大。Rm、ReH 和 ReL 不受影响；其后的规定塑性延伸强度和伸长值受影响。',
   },
   'drive-reversed': {
-    message: '在第 {sample} 个采样点，驱动装置使{column}通道退回 {way}，力随之下降 {fall} N：试样被卸载后又重新加载。',
+    message: '在第 {sample} 个采样点，驱动装置使{column}通道退回 {way} {unit}，力随之下降 {fall} N：试样被卸载后又重新加载。',
     remedy: '应沿一个方向加载；评定时略去这一段，曲线仍保留（`loadingEnvelope` 也会将其从记录中去掉）。',
   },
   'motion-backlash': {
-    message: '在第 {sample} 个采样点，{column}通道退回 {way}，远大于力下降 {fall} N 所对应的量：驱动装置或传感器存在间隙。',
+    message: '在第 {sample} 个采样点，{column}通道退回 {way} {unit}，远大于力下降 {fall} N 所对应的量：驱动装置或传感器存在间隙。',
     remedy: '检查丝杠、销轴或传感器的间隙；附近的应变值得怀疑。',
   },
   'force-zero-moved': {
@@ -85,7 +85,7 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: '只有确认是这种情况时才可将力接续（`restoreZero`）；试样受力时切勿按清零键。',
   },
   'motion-jumps': {
-    message: '力连续变化时{column}通道跳变 {count} 次，其中第 {sample} 个采样点处为 {largest}：传感器打滑或被重新设定。',
+    message: '力连续变化时{column}通道跳变 {count} 次，其中第 {sample} 个采样点处为 {largest} {unit}：传感器打滑或被重新设定。',
     remedy: '如果没有人触碰过试样，可将各段接续（`joinJumps`）；跨越跳变处的延伸值得怀疑。',
   },
   'channels-out-of-step': {
@@ -157,11 +157,11 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: '在屈服附近提高采样频率或放慢加载。',
   },
   'extension-goes-back': {
-    message: '{column}通道回退 {count} 次，最大 {largest}。',
+    message: '{column}通道回退 {count} 次，最大 {largest} {unit}。',
     remedy: '间隙、驱动装置换向或试验机卸载都会造成这种现象；直线和交点的求取已考虑这一点。',
   },
   'extensometer-taken-off': {
-    message: '引伸计的{column}通道在第 {sample} 个采样点结束，读数为 {reading}。',
+    message: '引伸计的{column}通道在第 {sample} 个采样点结束，读数为 {reading} {unit}。',
     remedy: '无需处理；此后的应变采用另一种依据。',
   },
   'travel-carries-on': {
@@ -169,11 +169,15 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: '缩颈开始后两种依据不再一致；此后的延伸为估计值。',
   },
   pause: {
-    message: '横梁在应变 {strain} 处静止 {duration} s；应力下降了 {fall} MPa。',
+    message: '横梁在应变 {strain} 处静止 {duration} s；应力从 {from} MPa 变为 {to} MPa。',
     remedy: '横梁静止时力的下降是松弛，绝不是屈服。',
   },
+  'pauses-many': {
+    message: '从第 {first} 个到第 {last} 个采样点，横梁静止 {count} 次，共 {total} s；最长的停顿为 {duration} s，位于应变 {strain} 处。',
+    remedy: '手动泵的行程会造成停顿；应在一个行程内通过屈服，或更均匀地泵压。',
+  },
   'pause-near-yield': {
-    message: '在距 {symbol} 不到 0.2 % 应变处有一次 {duration} s 的停顿。',
+    message: '距 {symbol} 不到 0.2 % 应变处的停顿有 {count} 次，最长一次为 {duration} s。',
     remedy: '屈服过程中应不停顿地加载；如果该值起决定作用，应重新试验。',
   },
   'uneven-loading': {
@@ -365,23 +369,23 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   // the material
   'dimension-looks-wrong': {
-    message: '{symbol} = {value} 超出{family}的通常范围 {low}～{high}。{why}',
+    message: '{symbol} = {value} {unit} 超出{family}的通常范围 {low}～{high} {unit}。{why}',
     remedy: '重新测量试样，与输入值核对后重新评定；未作任何修正。',
   },
   'unit-looks-wrong': {
-    message: '{symbol} = {value} 超出{family}的通常范围 {low}～{high}。{why}',
+    message: '{symbol} = {value} {unit} 超出{family}的通常范围 {low}～{high} {unit}。{why}',
     remedy: '读取文件时指明各列的单位并重新评定；未作任何修正。',
   },
   'strain-looks-wrong': {
-    message: '{symbol} = {value} 超出{family}的通常范围 {low}～{high}。{why}',
+    message: '{symbol} = {value} {unit} 超出{family}的通常范围 {low}～{high} {unit}。{why}',
     remedy: '检查应变中除试样外还含有什么：试验机、夹头、引伸计的安装。',
   },
   'unlike-family': {
-    message: '{symbol} = {value} 超出{family}的通常范围 {low}～{high}。{why}',
+    message: '{symbol} = {value} {unit} 超出{family}的通常范围 {low}～{high} {unit}。{why}',
     remedy: '检查材料及其状态。通常范围不是技术条件规定的极限值。',
   },
   'properties-contradict': {
-    message: '{left} = {leftValue} 与 {right} = {rightValue} 相互矛盾：{rule}。',
+    message: '{left} = {leftValue} {leftUnit} 与 {right} = {rightValue} {rightUnit} 相互矛盾：{rule}。',
     remedy: '检查两者是如何得到的；其中至少有一个，或其所依据的某个读数，是错误的。',
   },
   // verification of the frame
@@ -858,7 +862,7 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: '查找缓慢干扰的来源；自行选定窗口，并取得宽一些。',
   },
   'budget-not-validated': {
-    message: '不确定度预算与蒙特卡洛法在 {symbol} 区间两端的差为 {low} 和 {high}，允许值为 {tolerance}。',
+    message: '不确定度预算与蒙特卡洛法在 {symbol} 区间两端的差为 {low} 和 {high} {unit}，允许值为 {tolerance} {unit}。',
     remedy: '给出蒙特卡洛法的区间；模型的线性程度或分布的正态程度不足以使用不确定度预算。',
   },
   'monte-carlo-not-converged': {
@@ -879,8 +883,12 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: '在归咎于金属之前，先从加工、夹持、测量或力中查找原因。',
   },
   'replicate-outlying': {
-    message: '试验 {test} 的 {symbol}（{value}）偏离程度超出偶然性所能解释的范围：G = {statistic}，大于 {limit}。',
+    message: '试验 {test} 的 {symbol}（{value} {unit}）偏离程度超出偶然性所能解释的范围：G = {statistic}，大于 {limit}。',
     remedy: '查找物理原因并记录下来；没有原因则保留该值。',
+  },
+  'replicate-odd': {
+    message: '试验 {test} 在多个量上的偏离程度超出偶然性所能解释的范围：{symbols}；偏离最大的是 {symbol}，{value} {unit}（G = {statistic}，大于 {limit}）。',
+    remedy: '多个量同时偏离，说明问题出在它们的共同点：该试样的横截面积、力或标距。请记录原因；没有原因则保留这些值。',
   },
   'replicates-mixed': {
     message: '各试验的{what}不同（{values}），但仍被合并。',
@@ -903,7 +911,7 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: '查找原因；只有在找到原因并记录下来时才可剔除。',
   },
   'limit-within-uncertainty': {
-    message: '{symbol} 距其极限值 {distance}，在其扩展不确定度 {uncertainty} 以内：两者无法区分。',
+    message: '{symbol} 距其极限值 {distance} {unit}，在其扩展不确定度 {uncertainty} {unit} 以内：仅就不确定度而言，该值可能在极限值的任一侧。',
     remedy: '给出判定结论时注明判定规则；起决定作用时，试验更多试样或改善测量。',
   },
   'decision-without-uncertainty': {
@@ -911,11 +919,11 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: '评定不确定度；没有不确定度时只能采用简单接受规则。',
   },
   'decision-on-travel': {
-    message: '{symbol} 依据横梁位移得到：其合格以经引伸计证实为条件。',
+    message: '{symbol} 依据横梁位移得到：判定以经引伸计证实为条件。',
     remedy: '该值用于验收之前，应使用引伸计重新试验。',
   },
   'decision-for-structure': {
-    message: '{symbol} 拟用于结构：其合格以经有资质的实验室和负责工程师确认为条件。',
+    message: '{symbol} 拟用于结构：判定以经有资质的实验室和负责工程师确认为条件。',
     remedy: '遵守当地规范和持证执业的要求；课堂试验不是证书。',
   },
   'gauge-length-unstated': {
@@ -923,26 +931,30 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: '给出该值时注明原始标距和面积。',
   },
   'values-disagree': {
-    message: '{link}：{left} = {leftValue} 与 {right} = {rightValue} 不一致（允差 {tolerance}）。',
+    message: '{link}：{left} = {leftValue} {leftUnit} 与 {right} = {rightValue} {rightUnit} 不一致（允差 {tolerance} {leftUnit}）。',
     remedy: '见该关系的可能原因；两个读数之一，或该规则本身，在此不成立。',
   },
   'compared-record-differs': { message: '两个结果来自不同的记录（{first} 和 {second}）。', remedy: '比较两次试验时无需处理；若本应是同一记录，请查找被改动的文件。' },
   'compared-piece-differs': { message: '两个试样的不同之处：{names}。', remedy: '先比较试样的测量值；凡含有它们的值都会随之改变。' },
   'compared-options-differ': { message: '两个结果的选项不同之处：{names}。', remedy: '若要比较试验，请用相同的选项评定两者。' },
   'compared-version-differs': { message: '两个结果由版本 {first} 和 {second} 得出。', remedy: '更新日志说明各版本之间哪些数值发生了变化。' },
-  'compared-value-moved': { message: '记录、试样和选项都相同，{symbol} 却从 {first} 变化了 {difference} {unit}（版本 {firstVersion} 和 {secondVersion}）。', remedy: '更新日志应写明这一变化；同一版本中相同的输入给出相同的数值，因此两者之一被改动过。' },
-  'compared-beyond-uncertainty': { message: '{symbol} 相差 {times} 个标准不确定度，超过 {limit}：{first} 和 {second}。', remedy: '请在试样、机架或选项中寻找原因，或寻找不确定度遗漏的来源。' },
+  'compared-value-moved': { message: '记录、试样和选项都相同，{symbol} 却从 {first} {unit} 变化了 {difference} {unit}（版本 {firstVersion} 和 {secondVersion}）。', remedy: '更新日志应写明这一变化；同一版本中相同的输入给出相同的数值，因此两者之一被改动过。' },
+  'compared-beyond-uncertainty': { message: '{symbol} 相差 {times} 个标准不确定度，超过 {limit}：{first} 和 {second} {unit}。', remedy: '请在试样、机架或选项中寻找原因，或寻找不确定度遗漏的来源。' },
   'compared-one-lacks': { message: '两个结果中只有结果 {number} 含有 {symbol}。', remedy: '另一结果的检查发现说明其缺失的原因，或者未要求该值。' },
   'calibration-date-missing': { message: '未给出力的最近一次检验的日期，因此检验距今多久未知。', remedy: '按“年-月-日”的格式给出证书的日期。' },
   'calibration-age-unknown': { message: '力的检验日期为 {date}；试验日期未按“年-月-日”的格式给出，因此检验距试验多久未知。', remedy: '按“年-月-日”的格式给出试验日期。' },
   'calibration-expired': { message: '力的检验日期为 {date}，在试验之前 {months} 个月；检验周期为 {interval} 个月。', remedy: '在下一次试验之前对力进行检验，并按调整前的误差对本次试验作出判断。' },
   'calibration-after-test': { message: '力的检验日期为 {date}，晚于试验日期 {test}：以后的检验反映的是力现在的示值。', remedy: '给出试验当日有效的检验；用以后那次检验中调整前的误差判断可能发生的漂移。' },
   'force-outside-verified': { message: '{symbol} 处的力为 {force} N；力的检验范围为 {low}～{high} N。', remedy: '在实际使用的力值处进行检验，或采用更大或更小的试样；对该值不得声称任何级别。' },
+  'force-outside-calibration': {
+    message: '{symbol} 处的力为 {force} N；该通道仅在 {low}～{high} N 范围内校准。',
+    remedy: '在实际使用的力值处校准：从弹性窗口以下直至最大力。',
+  },
   'force-class-coarse': { message: '力经检验为 {forceClass} 级；常用试验标准要求 1 级或更好。', remedy: '不得声称符合这些标准；查明限制级别的原因。' },
   'force-class-not-in-uncertainty': { message: '力经检验为 {forceClass} 级：每个力和应力的误差都可能达到 {share} %，而给出的不确定度均未包含该误差。', remedy: '在试验的各项不确定度中给出力的级别或不确定度，或将其加入结果的不确定度预算。' },
   'force-class-unlike': { message: '不确定度中力按 {counted} 级计；力经检验为 {forceClass} 级。', remedy: '按证书上的级别计。' },
   'compliance-of-other-grips': { message: '试验机柔度是用夹头“{measured}”测量的；本次试验使用的是“{used}”。', remedy: '用试验所用的夹头测量柔度：夹头在柔度中占很大一部分。' },
   'compliance-of-other-direction': { message: '试验机柔度是在{measuredDirection}方向测量的；本次试验在{usedDirection}方向对试验机加载。', remedy: '在试验的方向上测量柔度：方向不同，试验机承力的部件也不同。' },
-  'pause-in-elastic-window': { message: '驱动装置在应变 {strain} mm/mm 处静止 {duration} s，该处位于弹性直线的窗口之内。', remedy: '将窗口设在停顿的上方或下方，或在弹性段不停顿地加载：该处的松弛会使直线弯曲。' },
+  'pause-in-elastic-window': { message: '驱动装置在弹性直线的窗口之内静止 {count} 次，最长一次为 {duration} s，位于应变 {strain} mm/mm 处。', remedy: '将窗口设在停顿的上方或下方，或在弹性段不停顿地加载：该处的松弛会使直线弯曲。' },
   'falls-many': { message: '在加载过程中，驱动装置退回 {count} 次，力随之下降；最大的下降为 {fall} N，位于第 {sample} 个采样点。', remedy: '泵压时不得让活塞退回；检查阀和泵。评定时略去这些回环。' },
 };

@@ -33,11 +33,11 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Inverser le signe de la force (`reverseSign`) et vérifier le câblage ou la convention de l’enregistreur.',
   },
   'motion-sign-reversed': {
-    message: 'Signal {column} : il va de {first} à {last} alors que la force augmente ; son signe est inversé.',
+    message: 'Signal {column} : il va de {first} à {last} {unit} alors que la force augmente ; son signe est inversé.',
     remedy: 'Inverser son signe (`reverseSign`) et vérifier la convention de l’enregistreur.',
   },
   spikes: {
-    message: 'Signal {column} : nombre de pics parasites {count} ; le plus grand s’écarte de {largest} de ses voisins, au point {first}.',
+    message: 'Signal {column} : nombre de pics parasites {count} ; le plus grand s’écarte de {largest} {unit} de ses voisins, au point {first}.',
     remedy: 'Ils sont remplacés par la droite entre leurs voisins, sauf si cela est désactivé ; chercher une fiche mal enfoncée ou une perturbation.',
   },
   'signal-drops-out': {
@@ -45,15 +45,15 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Vérifier la fiche et le câble ; on ne sait rien de l’essai dans l’intervalle.',
   },
   'signal-noisy': {
-    message: 'Signal {column} : le bruit est de {noise}, soit {share} % de son étendue.',
+    message: 'Signal {column} : le bruit est de {noise} {unit}, soit {share} % de son étendue.',
     remedy: 'Blinder le signal et le mettre à la terre ; chaque valeur porte cette dispersion.',
   },
   'reading-coarse': {
-    message: 'Signal {column} : lu par pas de {step}, soit {counts} pas sur l’essai.',
+    message: 'Signal {column} : lu par pas de {step} {unit}, soit {counts} pas sur l’essai.',
     remedy: 'Un calibre plus fin de l’enregistreur donne plus de chiffres ; au-dessous de quelques centaines de pas de force, la résolution limite toute résistance.',
   },
   'motion-saturated': {
-    message: 'Signal {column} : il reste à {value} pendant les {count} derniers points alors que la force continue ; le capteur était probablement en butée.',
+    message: 'Signal {column} : il reste à {value} {unit} pendant les {count} derniers points alors que la force continue ; le capteur était probablement en butée.',
     remedy: 'Vérifier la course du capteur ; les déformations sont trop petites à partir de là.',
   },
   'late-tare': {
@@ -69,15 +69,15 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Enregistrer quelques secondes avant la mise en charge ; chaque force peut porter ce décalage.',
   },
   'grip-slip': {
-    message: 'L’éprouvette a glissé dans les mors au point {sample} ; signal {column} : variation de {way} que la force n’explique pas (la force a baissé de {fall} N).',
+    message: 'L’éprouvette a glissé dans les mors au point {sample} ; signal {column} : variation de {way} {unit} que la force n’explique pas (la force a baissé de {fall} N).',
     remedy: 'Nettoyer ou changer les mors ; au-delà du glissement, les déformations tirées du déplacement de la traverse sont trop grandes, sauf s’il est retiré (`joinSlips`). Rm, ReH et ReL ne sont pas touchées ; les limites conventionnelles d’élasticité et les allongements au-delà le sont.',
   },
   'drive-reversed': {
-    message: 'L’entraînement est revenu en arrière au point {sample} (signal {column} : {way}) et la force avec lui, de {fall} N : l’éprouvette a été déchargée puis rechargée.',
+    message: 'L’entraînement est revenu en arrière au point {sample} (signal {column} : {way} {unit}) et la force avec lui, de {fall} N : l’éprouvette a été déchargée puis rechargée.',
     remedy: 'Charger dans un seul sens ; l’évaluation laisse cet écart de côté, la courbe le garde (`loadingEnvelope` l’ôte aussi de l’enregistrement).',
   },
   'motion-backlash': {
-    message: 'Signal {column} : retour de {way} au point {sample}, bien plus que ne le demande la force, qui a baissé de {fall} N ; jeu dans l’entraînement ou dans le capteur.',
+    message: 'Signal {column} : retour de {way} {unit} au point {sample}, bien plus que ne le demande la force, qui a baissé de {fall} N ; jeu dans l’entraînement ou dans le capteur.',
     remedy: 'Chercher un jeu dans la vis, les axes ou le capteur ; les déformations voisines sont douteuses.',
   },
   'force-zero-moved': {
@@ -85,7 +85,7 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Ne raccorder la force (`restoreZero`) que si c’est bien ce qui s’est passé ; ne jamais remettre à zéro sur une éprouvette chargée.',
   },
   'motion-jumps': {
-    message: 'Signal {column} : il saute {count} fois alors que la force continue, jusqu’à {largest} au point {sample} ; le capteur a glissé ou a été remis en place.',
+    message: 'Signal {column} : il saute {count} fois alors que la force continue, jusqu’à {largest} {unit} au point {sample} ; le capteur a glissé ou a été remis en place.',
     remedy: 'Raccorder les parties (`joinJumps`) si l’éprouvette n’a pas été touchée ; les extensions de part et d’autre d’un saut sont douteuses.',
   },
   'channels-out-of-step': {
@@ -157,11 +157,11 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Enregistrer plus vite ou charger plus lentement au voisinage de l’écoulement.',
   },
   'extension-goes-back': {
-    message: 'Signal {column} : il recule {count} fois, de {largest} au plus.',
+    message: 'Signal {column} : il recule {count} fois, de {largest} {unit} au plus.',
     remedy: 'Un jeu, un retour de l’entraînement ou un bâti qui se décharge en sont la cause ; la droite et les intersections en tiennent compte.',
   },
   'extensometer-taken-off': {
-    message: 'Extensomètre, signal {column} : il s’arrête au point {sample}, à {reading}.',
+    message: 'Extensomètre, signal {column} : il s’arrête au point {sample}, à {reading} {unit}.',
     remedy: 'Rien à faire ; au-delà, la déformation a une autre base.',
   },
   'travel-carries-on': {
@@ -169,11 +169,15 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'À partir de la striction les deux bases diffèrent ; au-delà, les extensions sont des estimations.',
   },
   pause: {
-    message: 'La traverse est restée immobile {duration} s à une déformation de {strain} ; la contrainte a baissé de {fall} MPa.',
+    message: 'La traverse est restée immobile {duration} s à une déformation de {strain} ; la contrainte est passée de {from} à {to} MPa.',
     remedy: 'Une baisse de la force à traverse immobile est une relaxation, jamais un écoulement.',
   },
+  'pauses-many': {
+    message: 'La traverse est restée immobile {count} fois, {total} s en tout, du point {first} au point {last} ; la plus longue pause dure {duration} s à une déformation de {strain}.',
+    remedy: 'Les coups d’une pompe à main font des pauses ; passer l’écoulement d’un seul coup, ou pomper plus régulièrement.',
+  },
   'pause-near-yield': {
-    message: 'Une pause de {duration} s se trouve à moins de 0,2 % de déformation de {symbol}.',
+    message: 'Pauses à moins de 0,2 % de déformation de {symbol} : {count}, la plus longue de {duration} s.',
     remedy: 'Passer l’écoulement sans s’arrêter ; répéter l’essai si cette valeur est décisive.',
   },
   'uneven-loading': {
@@ -365,23 +369,23 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   // materials
   'dimension-looks-wrong': {
-    message: '{symbol} = {value} sort de l’intervalle usuel de {low} à {high} ({family}). {why}',
+    message: '{symbol} = {value} {unit} sort de l’intervalle usuel de {low} à {high} {unit} ({family}). {why}',
     remedy: 'Mesurer de nouveau l’éprouvette, comparer avec ce qui a été saisi, et dépouiller de nouveau ; rien n’a été corrigé.',
   },
   'unit-looks-wrong': {
-    message: '{symbol} = {value} sort de l’intervalle usuel de {low} à {high} ({family}). {why}',
+    message: '{symbol} = {value} {unit} sort de l’intervalle usuel de {low} à {high} {unit} ({family}). {why}',
     remedy: 'Indiquer les unités des colonnes à la lecture du fichier, et dépouiller de nouveau ; rien n’a été corrigé.',
   },
   'strain-looks-wrong': {
-    message: '{symbol} = {value} sort de l’intervalle usuel de {low} à {high} ({family}). {why}',
+    message: '{symbol} = {value} {unit} sort de l’intervalle usuel de {low} à {high} {unit} ({family}). {why}',
     remedy: 'Voir ce que la déformation contient en plus de l’éprouvette : bâti, mors, assise de l’extensomètre.',
   },
   'unlike-family': {
-    message: '{symbol} = {value} sort de l’intervalle usuel de {low} à {high} ({family}). {why}',
+    message: '{symbol} = {value} {unit} sort de l’intervalle usuel de {low} à {high} {unit} ({family}). {why}',
     remedy: 'Vérifier le matériau et son état. Les intervalles usuels ne sont pas les limites d’une spécification.',
   },
   'properties-contradict': {
-    message: '{left} = {leftValue} et {right} = {rightValue} se contredisent : {rule}.',
+    message: '{left} = {leftValue} {leftUnit} et {right} = {rightValue} {rightUnit} se contredisent : {rule}.',
     remedy: 'Voir comment les deux ont été obtenus ; l’un au moins, ou une lecture dont il dépend, est faux.',
   },
   // verification
@@ -438,7 +442,7 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Chercher une vanne, un joint ou un raccord qui fuit avant les essais comportant un maintien.',
   },
   'leak-down-settles': {
-    message: 'La pression a baissé de {early} MPa par minute dans la première moitié et de {late} dans la seconde : l’huile, le flexible ou l’éprouvette se stabilisaient encore.',
+    message: 'La pression a baissé de {early} MPa par minute dans la première moitié et de {late} MPa dans la seconde : l’huile, le flexible ou l’éprouvette se stabilisaient encore.',
     remedy: 'Attendre avant de lire la fuite, ou ne lire que la seconde moitié (`from`).',
   },
   'check-out-of-limits': {
@@ -858,7 +862,7 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Trouver la source de la perturbation lente ; choisir soi-même la fenêtre, et la prendre large.',
   },
   'budget-not-validated': {
-    message: 'Le bilan et la simulation de Monte-Carlo diffèrent aux bornes de l’intervalle de {symbol} de {low} et {high}, alors que {tolerance} est admis.',
+    message: 'Le bilan et la simulation de Monte-Carlo diffèrent aux bornes de l’intervalle de {symbol} de {low} et {high} {unit}, alors que {tolerance} {unit} est admis.',
     remedy: 'Donner l’intervalle de la simulation de Monte-Carlo ; le modèle n’est pas assez linéaire, ou la forme pas assez normale, pour le bilan.',
   },
   'monte-carlo-not-converged': {
@@ -879,8 +883,12 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Chercher une cause dans l’usinage, le serrage, la mesure ou la force avant d’incriminer le métal.',
   },
   'replicate-outlying': {
-    message: '{symbol} de l’essai {test} ({value}) est plus éloigné que le hasard ne l’explique : G = {statistic}, au-dessus de {limit}.',
+    message: '{symbol} de l’essai {test} ({value} {unit}) est plus éloigné que le hasard ne l’explique : G = {statistic}, au-dessus de {limit}.',
     remedy: 'Chercher une cause physique et la consigner ; sans elle, la valeur reste.',
+  },
+  'replicate-odd': {
+    message: 'L’essai {test} est plus éloigné que le hasard ne l’explique pour plusieurs grandeurs : {symbols} ; le plus pour {symbol}, {value} {unit} (G = {statistic}, au-dessus de {limit}).',
+    remedy: 'Plusieurs grandeurs à la fois désignent ce qu’elles partagent : la section, la force ou la longueur entre repères de cette éprouvette. Noter la cause ; sans cause, les valeurs restent.',
   },
   'replicates-mixed': {
     message: 'Les essais diffèrent ({what} : {values}) et ont pourtant été regroupés.',
@@ -903,7 +911,7 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Chercher une cause ; n’écarter le groupe que si l’on en trouve une et qu’on la consigne.',
   },
   'limit-within-uncertainty': {
-    message: '{symbol} est à {distance} de sa limite, dans son incertitude élargie {uncertainty} : on ne peut les distinguer.',
+    message: '{symbol} est à {distance} {unit} de sa limite, dans son incertitude élargie {uncertainty} {unit} : d’après l’incertitude seule, la valeur peut se trouver de part ou d’autre.',
     remedy: 'Nommer la règle de décision avec le verdict ; essayer plus d’éprouvettes ou mieux mesurer là où c’est décisif.',
   },
   'decision-without-uncertainty': {
@@ -911,11 +919,11 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Déterminer l’incertitude ; sans elle, seule l’acceptation simple est possible.',
   },
   'decision-on-travel': {
-    message: '{symbol} repose sur le déplacement de la traverse : accepté à condition qu’un extensomètre le confirme.',
+    message: '{symbol} repose sur le déplacement de la traverse : le verdict vaut à condition qu’un extensomètre le confirme.',
     remedy: 'Répéter avec un extensomètre avant que la valeur serve à une réception.',
   },
   'decision-for-structure': {
-    message: '{symbol} est destiné à un usage structural : accepté à condition qu’un laboratoire qualifié et l’ingénieur responsable le confirment.',
+    message: '{symbol} est destiné à un usage structural : le verdict vaut à condition qu’un laboratoire qualifié et l’ingénieur responsable le confirment.',
     remedy: 'Suivre les codes locaux et la pratique des professionnels agréés ; un essai fait en cours n’est pas un certificat.',
   },
   'gauge-length-unstated': {
@@ -923,26 +931,30 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Donner la longueur entre repères et l’aire avec la valeur.',
   },
   'values-disagree': {
-    message: '{link} : {left} = {leftValue} et {right} = {rightValue} ne s’accordent pas (tolérance {tolerance}).',
+    message: '{link} : {left} = {leftValue} {leftUnit} et {right} = {rightValue} {rightUnit} ne s’accordent pas (tolérance {tolerance} {leftUnit}).',
     remedy: 'Voir les causes probables de ce lien ; l’une des deux lectures, ou la règle elle-même, ne tient pas ici.',
   },
   'compared-record-differs': { message: 'Les deux résultats proviennent d’enregistrements différents ({first} et {second}).', remedy: 'Rien à faire si deux essais sont comparés ; si un seul enregistrement était visé, chercher le fichier modifié.' },
   'compared-piece-differs': { message: 'Les éprouvettes diffèrent par : {names}.', remedy: 'Comparer d’abord les mesures de l’éprouvette ; elles déplacent toute valeur qui en dépend.' },
   'compared-options-differ': { message: 'Les options des deux résultats diffèrent par : {names}.', remedy: 'Évaluer les deux avec les mêmes options si les essais doivent être comparés.' },
   'compared-version-differs': { message: 'Les deux résultats ont été obtenus avec les versions {first} et {second}.', remedy: 'Le journal des modifications dit où des nombres ont changé d’une version à l’autre.' },
-  'compared-value-moved': { message: '{symbol} s’est déplacé de {difference} {unit} par rapport à {first} alors que l’enregistrement, l’éprouvette et les options sont les mêmes (versions {firstVersion} et {secondVersion}).', remedy: 'Le journal des modifications devrait nommer ce changement ; dans une même version la même entrée donne le même nombre, l’un des deux a donc été modifié.' },
-  'compared-beyond-uncertainty': { message: '{symbol} diffère de {times} incertitudes-types, plus que {limit} : {first} et {second}.', remedy: 'Chercher une cause dans l’éprouvette, le bâti ou les options, ou une source que l’incertitude laisse de côté.' },
+  'compared-value-moved': { message: '{symbol} s’est déplacé de {difference} {unit} par rapport à {first} {unit} alors que l’enregistrement, l’éprouvette et les options sont les mêmes (versions {firstVersion} et {secondVersion}).', remedy: 'Le journal des modifications devrait nommer ce changement ; dans une même version la même entrée donne le même nombre, l’un des deux a donc été modifié.' },
+  'compared-beyond-uncertainty': { message: '{symbol} diffère de {times} incertitudes-types, plus que {limit} : {first} et {second} {unit}.', remedy: 'Chercher une cause dans l’éprouvette, le bâti ou les options, ou une source que l’incertitude laisse de côté.' },
   'compared-one-lacks': { message: 'Seul le résultat {number} des deux contient {symbol}.', remedy: 'Les constats de l’autre résultat disent pourquoi la valeur y manque, ou elle n’a pas été demandée.' },
   'calibration-date-missing': { message: 'Le jour de la dernière vérification de la force n’est pas indiqué ; son âge est donc inconnu.', remedy: 'Donner le jour du certificat sous la forme année-mois-jour.' },
   'calibration-age-unknown': { message: 'La force a été vérifiée le {date} ; le jour de l’essai n’est pas indiqué sous la forme année-mois-jour, l’âge de la vérification est donc inconnu.', remedy: 'Donner le jour de l’essai sous la forme année-mois-jour.' },
   'calibration-expired': { message: 'La force a été vérifiée le {date}, {months} mois avant l’essai ; l’intervalle de vérification est de {interval} mois.', remedy: 'Vérifier la force avant le prochain essai, et juger celui-ci d’après les erreurs constatées.' },
   'calibration-after-test': { message: 'La force a été vérifiée le {date}, après l’essai du {test} : une vérification ultérieure montre ce que la force indique maintenant.', remedy: 'Nommer la vérification valable le jour de l’essai ; d’après les erreurs constatées lors de la suivante, juger de ce qui a pu dériver.' },
   'force-outside-verified': { message: '{symbol} se trouve à {force} N ; la force a été vérifiée de {low} à {high} N.', remedy: 'Vérifier la force là où elle sert, ou prendre une éprouvette plus grande ou plus petite ; ne revendiquer aucune classe pour cette valeur.' },
+  'force-outside-calibration': {
+    message: '{symbol} se trouve à {force} N ; la voie n’est étalonnée que de {low} à {high} N.',
+    remedy: 'Étalonner là où la force sert : depuis le dessous de la fenêtre élastique jusqu’au maximum.',
+  },
   'force-class-coarse': { message: 'La force est vérifiée en classe {forceClass} ; les normes d’essai usuelles demandent la classe 1 ou mieux.', remedy: 'Ne pas revendiquer la conformité à ces normes ; chercher ce qui limite la classe.' },
   'force-class-not-in-uncertainty': { message: 'La force est vérifiée en classe {forceClass} : chaque force et chaque contrainte peut s’écarter de {share} %, et aucune incertitude indiquée n’en tient compte.', remedy: 'Donner la classe ou l’incertitude de la force parmi les incertitudes de l’essai, ou l’ajouter au bilan d’incertitude du résultat.' },
   'force-class-unlike': { message: 'Les incertitudes comptent la force en classe {counted} ; elle est vérifiée en classe {forceClass}.', remedy: 'Compter la classe du certificat.' },
   'compliance-of-other-grips': { message: 'La complaisance du bâti a été mesurée avec les mors « {measured} » ; cet essai a été fait avec « {used} ».', remedy: 'Mesurer la complaisance avec les mors de l’essai : les mors y ont une grande part.' },
   'compliance-of-other-direction': { message: 'La complaisance du bâti a été mesurée dans le sens « {measuredDirection} » ; cet essai charge le bâti dans le sens « {usedDirection} ».', remedy: 'Mesurer la complaisance dans le sens de l’essai : d’autres parties du bâti portent la force.' },
-  'pause-in-elastic-window': { message: 'La commande est restée immobile pendant {duration} s à {strain} mm/mm, dans la fenêtre de la droite élastique.', remedy: 'Placer la fenêtre au-dessus ou au-dessous de la pause, ou charger la partie élastique sans arrêt : ce qui s’y relâche courbe la droite.' },
+  'pause-in-elastic-window': { message: 'La commande est restée immobile dans la fenêtre de la droite élastique : {count} fois, le plus longtemps {duration} s à {strain} mm/mm.', remedy: 'Placer la fenêtre au-dessus ou au-dessous de la pause, ou charger la partie élastique sans arrêt : ce qui s’y relâche courbe la droite.' },
   'falls-many': { message: 'Pendant la montée, la commande recule avec la force {count} fois ; la plus grande chute est de {fall} N, au point {sample}.', remedy: 'Pomper sans laisser reculer le piston ; vérifier la valve et la pompe. L’évaluation laisse ces boucles de côté.' },
 };

@@ -33,11 +33,11 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Das Vorzeichen der Kraft umkehren (`reverseSign`) und die Verdrahtung oder die Vorzeichenregel des Datenloggers prüfen.',
   },
   'motion-sign-reversed': {
-    message: 'Signal {column}: Es läuft von {first} nach {last}, während die Kraft steigt; das Vorzeichen ist umgekehrt.',
+    message: 'Signal {column}: Es läuft von {first} nach {last} {unit}, während die Kraft steigt; das Vorzeichen ist umgekehrt.',
     remedy: 'Das Vorzeichen umkehren (`reverseSign`) und die Vorzeichenregel des Datenloggers prüfen.',
   },
   spikes: {
-    message: 'Signal {column}: Zahl der Störspitzen {count}; die größte weicht um {largest} von ihren Nachbarn ab, bei Messpunkt {first}.',
+    message: 'Signal {column}: Zahl der Störspitzen {count}; die größte weicht um {largest} {unit} von ihren Nachbarn ab, bei Messpunkt {first}.',
     remedy: 'Die Spitzen werden, sofern nicht abgeschaltet, durch die Gerade zwischen ihren Nachbarn ersetzt; nach einem losen Stecker oder einer Störquelle suchen.',
   },
   'signal-drops-out': {
@@ -45,15 +45,15 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Stecker und Kabel prüfen; über den Versuch dazwischen ist nichts bekannt.',
   },
   'signal-noisy': {
-    message: 'Signal {column}: Das Rauschen beträgt {noise}, das sind {share} % der Spanne.',
+    message: 'Signal {column}: Das Rauschen beträgt {noise} {unit}, das sind {share} % der Spanne.',
     remedy: 'Das Signal schirmen und erden; jeder Wert trägt diese Streuung.',
   },
   'reading-coarse': {
-    message: 'Signal {column}: abgelesen in Schritten von {step}, über den Versuch {counts} Schritte.',
+    message: 'Signal {column}: abgelesen in Schritten von {step} {unit}, über den Versuch {counts} Schritte.',
     remedy: 'Ein feinerer Messbereich des Datenloggers liefert mehr Stellen; unter einigen hundert Schritten der Kraft begrenzt die Auflösung jede Festigkeit.',
   },
   'motion-saturated': {
-    message: 'Signal {column}: Es verharrt über die letzten {count} Messpunkte bei {value}, während die Kraft weiterläuft; der Aufnehmer war vermutlich am Anschlag.',
+    message: 'Signal {column}: Es verharrt über die letzten {count} Messpunkte bei {value} {unit}, während die Kraft weiterläuft; der Aufnehmer war vermutlich am Anschlag.',
     remedy: 'Den Messweg des Aufnehmers prüfen; Dehnungen von dort an sind zu klein.',
   },
   'late-tare': {
@@ -69,15 +69,15 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Vor der Belastung einige Sekunden aufzeichnen; jede Kraft kann diese Nullpunktabweichung tragen.',
   },
   'grip-slip': {
-    message: 'Die Probe rutschte bei Messpunkt {sample} in der Einspannung; Signal {column}: Änderung um {way}, die sich aus der Kraft nicht erklärt (die Kraft fiel um {fall} N).',
+    message: 'Die Probe rutschte bei Messpunkt {sample} in der Einspannung; Signal {column}: Änderung um {way} {unit}, die sich aus der Kraft nicht erklärt (die Kraft fiel um {fall} N).',
     remedy: 'Die Spannbacken reinigen oder wechseln; Dehnungen aus dem Traversenweg sind nach dem Rutschen zu groß, sofern es nicht herausgenommen wird (`joinSlips`). Rm, ReH und ReL sind nicht betroffen; Dehngrenzen und Dehnungen danach sind es.',
   },
   'drive-reversed': {
-    message: 'Der Antrieb lief bei Messpunkt {sample} zurück (Signal {column}: {way}) und mit ihm die Kraft, um {fall} N: Die Probe wurde entlastet und erneut belastet.',
+    message: 'Der Antrieb lief bei Messpunkt {sample} zurück (Signal {column}: {way} {unit}) und mit ihm die Kraft, um {fall} N: Die Probe wurde entlastet und erneut belastet.',
     remedy: 'Nur in einer Richtung belasten; die Auswertung lässt diesen Abschnitt aus, die Kurve behält ihn (`loadingEnvelope` nimmt ihn auch aus der Aufzeichnung).',
   },
   'motion-backlash': {
-    message: 'Signal {column}: bei Messpunkt {sample} um {way} zurückgegangen, weit mehr, als die um {fall} N gefallene Kraft verlangt; Spiel im Antrieb oder im Aufnehmer.',
+    message: 'Signal {column}: bei Messpunkt {sample} um {way} {unit} zurückgegangen, weit mehr, als die um {fall} N gefallene Kraft verlangt; Spiel im Antrieb oder im Aufnehmer.',
     remedy: 'Nach Spiel in Spindel, Bolzen oder Aufnehmer suchen; Dehnungen in der Nähe sind zweifelhaft.',
   },
   'force-zero-moved': {
@@ -85,7 +85,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Die Kraft nur dann wieder zusammenfügen (`restoreZero`), wenn das tatsächlich geschehen ist; an einer belasteten Probe nie den Nullabgleich auslösen.',
   },
   'motion-jumps': {
-    message: 'Signal {column}: springt {count}-mal, während die Kraft weiterläuft, um bis zu {largest} bei Messpunkt {sample}; der Aufnehmer rutschte oder wurde neu gesetzt.',
+    message: 'Signal {column}: springt {count}-mal, während die Kraft weiterläuft, um bis zu {largest} {unit} bei Messpunkt {sample}; der Aufnehmer rutschte oder wurde neu gesetzt.',
     remedy: 'Die Teile zusammenfügen (`joinJumps`), wenn die Probe nicht berührt wurde; Verlängerungen über einen Sprung hinweg sind zweifelhaft.',
   },
   'channels-out-of-step': {
@@ -157,11 +157,11 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Im Bereich der Streckgrenze schneller aufzeichnen oder langsamer belasten.',
   },
   'extension-goes-back': {
-    message: 'Signal {column}: geht {count}-mal zurück, um höchstens {largest}.',
+    message: 'Signal {column}: geht {count}-mal zurück, um höchstens {largest} {unit}.',
     remedy: 'Ursache ist Spiel, ein Rücklauf des Antriebs oder ein sich entlastender Prüfrahmen; Gerade und Schnittpunkte berücksichtigen es.',
   },
   'extensometer-taken-off': {
-    message: 'Längenänderungsaufnehmer, Signal {column}: endet bei Messpunkt {sample} mit {reading}.',
+    message: 'Längenänderungsaufnehmer, Signal {column}: endet bei Messpunkt {sample} mit {reading} {unit}.',
     remedy: 'Nichts zu tun; danach hat die Dehnung eine andere Grundlage.',
   },
   'travel-carries-on': {
@@ -169,11 +169,15 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Ab Beginn der Einschnürung unterscheiden sich die beiden Grundlagen; Dehnungen jenseits davon sind Schätzwerte.',
   },
   pause: {
-    message: 'Die Traverse stand bei einer Dehnung von {strain} für {duration} s still; die Spannung fiel um {fall} MPa.',
+    message: 'Die Traverse stand bei einer Dehnung von {strain} für {duration} s still; die Spannung ging von {from} auf {to} MPa.',
     remedy: 'Ein Kraftabfall bei stillstehender Traverse ist Relaxation, niemals Fließen.',
   },
+  'pauses-many': {
+    message: 'Die Traverse stand {count}-mal still, zusammen {total} s, von Messpunkt {first} bis {last}; die längste Pause dauert {duration} s bei einer Dehnung von {strain}.',
+    remedy: 'Hübe einer Handpumpe machen Pausen; den Fließbereich in einem Hub durchfahren oder gleichmäßiger pumpen.',
+  },
   'pause-near-yield': {
-    message: 'Eine Pause von {duration} s liegt innerhalb von 0,2 % Dehnung um {symbol}.',
+    message: 'Pausen innerhalb von 0,2 % Dehnung um {symbol}: {count}, die längste {duration} s.',
     remedy: 'Den Fließbereich ohne Halt durchfahren; den Versuch wiederholen, wenn dieser Wert entscheidet.',
   },
   'uneven-loading': {
@@ -365,23 +369,23 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   // materials
   'dimension-looks-wrong': {
-    message: '{symbol} = {value} liegt außerhalb des üblichen Bereichs von {low} bis {high} ({family}). {why}',
+    message: '{symbol} = {value} {unit} liegt außerhalb des üblichen Bereichs von {low} bis {high} {unit} ({family}). {why}',
     remedy: 'Die Probe erneut messen, mit der Eingabe vergleichen und neu auswerten; korrigiert wurde nichts.',
   },
   'unit-looks-wrong': {
-    message: '{symbol} = {value} liegt außerhalb des üblichen Bereichs von {low} bis {high} ({family}). {why}',
+    message: '{symbol} = {value} {unit} liegt außerhalb des üblichen Bereichs von {low} bis {high} {unit} ({family}). {why}',
     remedy: 'Beim Einlesen der Datei die Einheiten der Spalten angeben und neu auswerten; korrigiert wurde nichts.',
   },
   'strain-looks-wrong': {
-    message: '{symbol} = {value} liegt außerhalb des üblichen Bereichs von {low} bis {high} ({family}). {why}',
+    message: '{symbol} = {value} {unit} liegt außerhalb des üblichen Bereichs von {low} bis {high} {unit} ({family}). {why}',
     remedy: 'Prüfen, was die Dehnung außer der Probe enthält: Prüfrahmen, Einspannung, Sitz des Längenänderungsaufnehmers.',
   },
   'unlike-family': {
-    message: '{symbol} = {value} liegt außerhalb des üblichen Bereichs von {low} bis {high} ({family}). {why}',
+    message: '{symbol} = {value} {unit} liegt außerhalb des üblichen Bereichs von {low} bis {high} {unit} ({family}). {why}',
     remedy: 'Werkstoff und Behandlungszustand prüfen. Übliche Bereiche sind keine Grenzwerte einer Spezifikation.',
   },
   'properties-contradict': {
-    message: '{left} = {leftValue} und {right} = {rightValue} widersprechen sich: {rule}.',
+    message: '{left} = {leftValue} {leftUnit} und {right} = {rightValue} {rightUnit} widersprechen sich: {rule}.',
     remedy: 'Prüfen, wie beide bestimmt wurden; mindestens einer der Werte oder eine Ablesung dahinter ist falsch.',
   },
   // verification
@@ -438,7 +442,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Vor Versuchen mit Haltezeiten nach einem undichten Ventil, einer Dichtung oder einer Verschraubung suchen.',
   },
   'leak-down-settles': {
-    message: 'Der Druck fiel in der ersten Hälfte um {early} MPa je Minute, in der zweiten um {late}: Öl, Schlauch oder Probe setzten sich noch.',
+    message: 'Der Druck fiel in der ersten Hälfte um {early} MPa je Minute, in der zweiten um {late} MPa: Öl, Schlauch oder Probe setzten sich noch.',
     remedy: 'Vor dem Ablesen der Leckage warten oder nur die zweite Hälfte auswerten (`from`).',
   },
   'check-out-of-limits': {
@@ -858,7 +862,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Die Quelle der langsamen Störung finden; das Auswertefenster selbst wählen, und zwar breit.',
   },
   'budget-not-validated': {
-    message: 'Budget und Monte-Carlo-Simulation unterscheiden sich an den Enden des Intervalls von {symbol} um {low} und {high}, wo {tolerance} zulässig ist.',
+    message: 'Budget und Monte-Carlo-Simulation unterscheiden sich an den Enden des Intervalls von {symbol} um {low} und {high} {unit}, wo {tolerance} {unit} zulässig ist.',
     remedy: 'Das Intervall der Monte-Carlo-Simulation angeben; für das Budget ist das Modell nicht linear oder die Verteilung nicht normal genug.',
   },
   'monte-carlo-not-converged': {
@@ -879,8 +883,12 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Die Ursache in Bearbeitung, Einspannung, Messung oder Kraft suchen, bevor der Werkstoff beschuldigt wird.',
   },
   'replicate-outlying': {
-    message: '{symbol} aus Versuch {test} ({value}) liegt weiter außen, als der Zufall erklärt: G = {statistic}, über {limit}.',
+    message: '{symbol} aus Versuch {test} ({value} {unit}) liegt weiter außen, als der Zufall erklärt: G = {statistic}, über {limit}.',
     remedy: 'Eine physikalische Ursache suchen und festhalten; ohne sie bleibt der Wert bestehen.',
+  },
+  'replicate-odd': {
+    message: 'Versuch {test} liegt in mehreren Größen weiter außen, als der Zufall erklärt: {symbols}; am weitesten bei {symbol}, {value} {unit} (G = {statistic}, über {limit}).',
+    remedy: 'Mehrere Größen zugleich weisen auf das hin, was sie gemeinsam haben: Querschnitt, Kraft oder Messlänge dieser Probe. Die Ursache aufschreiben; ohne Ursache bleiben die Werte.',
   },
   'replicates-mixed': {
     message: 'Die Versuche unterscheiden sich ({what}: {values}) und wurden dennoch zusammengefasst.',
@@ -903,7 +911,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Die Ursache suchen; die Gruppe nur auslassen, wenn eine gefunden und festgehalten ist.',
   },
   'limit-within-uncertainty': {
-    message: '{symbol} liegt {distance} von seinem Grenzwert entfernt, innerhalb seiner erweiterten Unsicherheit {uncertainty}: Beide sind nicht zu unterscheiden.',
+    message: '{symbol} liegt {distance} {unit} von seinem Grenzwert entfernt, innerhalb seiner erweiterten Unsicherheit {uncertainty} {unit}: Nach der Unsicherheit allein kann der Wert auf beiden Seiten liegen.',
     remedy: 'Die Entscheidungsregel zusammen mit dem Urteil nennen; wo es darauf ankommt, mehr Proben prüfen oder genauer messen.',
   },
   'decision-without-uncertainty': {
@@ -911,11 +919,11 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Die Unsicherheit bestimmen; ohne sie ist nur die einfache Annahme möglich.',
   },
   'decision-on-travel': {
-    message: '{symbol} beruht auf dem Traversenweg: bestanden unter der Bedingung, dass ein Längenänderungsaufnehmer den Wert bestätigt.',
+    message: '{symbol} beruht auf dem Traversenweg: Das Urteil gilt unter der Bedingung, dass ein Längenänderungsaufnehmer es bestätigt.',
     remedy: 'Mit einem Längenänderungsaufnehmer wiederholen, bevor der Wert zur Abnahme dient.',
   },
   'decision-for-structure': {
-    message: '{symbol} ist für eine tragende Verwendung bestimmt: bestanden unter der Bedingung, dass ein qualifiziertes Labor und die verantwortliche Ingenieurin oder der verantwortliche Ingenieur den Wert bestätigen.',
+    message: '{symbol} ist für eine tragende Verwendung bestimmt: Das Urteil gilt unter der Bedingung, dass ein qualifiziertes Labor und die verantwortliche Ingenieurin oder der verantwortliche Ingenieur es bestätigen.',
     remedy: 'Örtliche Vorschriften und die Regeln zugelassener Fachleute befolgen; ein Versuch im Unterricht ist keine Prüfbescheinigung.',
   },
   'gauge-length-unstated': {
@@ -923,26 +931,30 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Anfangsmesslänge und Querschnitt zusammen mit dem Wert angeben.',
   },
   'values-disagree': {
-    message: '{link}: {left} = {leftValue} und {right} = {rightValue} passen nicht zusammen (Toleranz {tolerance}).',
+    message: '{link}: {left} = {leftValue} {leftUnit} und {right} = {rightValue} {rightUnit} passen nicht zusammen (Toleranz {tolerance} {leftUnit}).',
     remedy: 'Siehe die wahrscheinlichen Ursachen dieses Zusammenhangs; eine der beiden Ablesungen oder die Regel selbst trifft hier nicht zu.',
   },
   'compared-record-differs': { message: 'Die beiden Ergebnisse stammen aus verschiedenen Aufzeichnungen ({first} und {second}).', remedy: 'Beim Vergleich zweier Versuche nichts zu tun; war eine Aufzeichnung gemeint, die geänderte Datei suchen.' },
   'compared-piece-differs': { message: 'Die Proben unterscheiden sich in: {names}.', remedy: 'Zuerst die Messwerte der Probe vergleichen; sie verschieben jeden Wert, in den sie eingehen.' },
   'compared-options-differ': { message: 'Die Optionen der beiden Ergebnisse unterscheiden sich in: {names}.', remedy: 'Beide mit denselben Optionen auswerten, wenn die Versuche verglichen werden sollen.' },
   'compared-version-differs': { message: 'Die beiden Ergebnisse stammen von den Versionen {first} und {second}.', remedy: 'Das Änderungsprotokoll sagt, wo sich Zahlen von Version zu Version verschoben haben.' },
-  'compared-value-moved': { message: '{symbol} hat sich um {difference} {unit} von {first} verschoben, obwohl Aufzeichnung, Probe und Optionen gleich sind (Versionen {firstVersion} und {secondVersion}).', remedy: 'Das Änderungsprotokoll sollte die Änderung nennen; innerhalb einer Version gibt dieselbe Eingabe dieselbe Zahl, eines der beiden Ergebnisse wurde also verändert.' },
-  'compared-beyond-uncertainty': { message: '{symbol} unterscheidet sich um {times} Standardunsicherheiten, mehr als {limit}: {first} und {second}.', remedy: 'Eine Ursache in Probe, Rahmen oder Optionen suchen, oder eine Quelle, die in der Unsicherheit fehlt.' },
+  'compared-value-moved': { message: '{symbol} hat sich um {difference} {unit} von {first} {unit} verschoben, obwohl Aufzeichnung, Probe und Optionen gleich sind (Versionen {firstVersion} und {secondVersion}).', remedy: 'Das Änderungsprotokoll sollte die Änderung nennen; innerhalb einer Version gibt dieselbe Eingabe dieselbe Zahl, eines der beiden Ergebnisse wurde also verändert.' },
+  'compared-beyond-uncertainty': { message: '{symbol} unterscheidet sich um {times} Standardunsicherheiten, mehr als {limit}: {first} und {second} {unit}.', remedy: 'Eine Ursache in Probe, Rahmen oder Optionen suchen, oder eine Quelle, die in der Unsicherheit fehlt.' },
   'compared-one-lacks': { message: 'Nur Ergebnis {number} der beiden enthält {symbol}.', remedy: 'Die Befunde des anderen Ergebnisses sagen, warum der Wert dort fehlt, oder er wurde nicht verlangt.' },
   'calibration-date-missing': { message: 'Der Tag der letzten Überprüfung der Kraft ist nicht angegeben; ihr Alter ist daher unbekannt.', remedy: 'Den Tag des Zertifikats als Jahr-Monat-Tag angeben.' },
   'calibration-age-unknown': { message: 'Die Kraft wurde am {date} überprüft; der Tag des Versuchs ist nicht als Jahr-Monat-Tag angegeben, das Alter der Überprüfung daher unbekannt.', remedy: 'Den Tag des Versuchs als Jahr-Monat-Tag angeben.' },
   'calibration-expired': { message: 'Die Kraft wurde am {date} überprüft, {months} Monate vor dem Versuch; das Überprüfungsintervall beträgt {interval} Monate.', remedy: 'Die Kraft vor dem nächsten Versuch überprüfen und diesen nach den vorgefundenen Abweichungen beurteilen.' },
   'calibration-after-test': { message: 'Die Kraft wurde am {date} überprüft, nach dem Versuch vom {test}: Eine spätere Überprüfung zeigt, was die Kraft jetzt anzeigt.', remedy: 'Die Überprüfung nennen, die am Tag des Versuchs galt; nach den vorgefundenen Abweichungen der späteren beurteilen, was gedriftet sein kann.' },
   'force-outside-verified': { message: '{symbol} liegt bei {force} N; die Kraft wurde von {low} bis {high} N überprüft.', remedy: 'Die Kraft dort überprüfen, wo sie benutzt wird, oder eine größere oder kleinere Probe nehmen; für diesen Wert keine Klasse beanspruchen.' },
+  'force-outside-calibration': {
+    message: '{symbol} liegt bei {force} N; der Kanal ist nur von {low} bis {high} N kalibriert.',
+    remedy: 'Dort kalibrieren, wo die Kraft benutzt wird: von unterhalb des elastischen Auswertefensters bis zur Höchstkraft.',
+  },
   'force-class-coarse': { message: 'Die Kraft ist nach Klasse {forceClass} überprüft; die üblichen Prüfnormen verlangen Klasse 1 oder besser.', remedy: 'Keine Übereinstimmung mit ihnen beanspruchen; herausfinden, was die Klasse begrenzt.' },
   'force-class-not-in-uncertainty': { message: 'Die Kraft ist nach Klasse {forceClass} überprüft: Jede Kraft und jede Spannung kann um {share} % abweichen, und keine angegebene Unsicherheit enthält das.', remedy: 'Die Klasse oder die Unsicherheit der Kraft unter den Unsicherheiten des Versuchs angeben oder sie zum Unsicherheitsbudget des Ergebnisses hinzufügen.' },
   'force-class-unlike': { message: 'Die Unsicherheiten rechnen für die Kraft mit Klasse {counted}; überprüft ist sie nach Klasse {forceClass}.', remedy: 'Mit der Klasse des Zertifikats rechnen.' },
   'compliance-of-other-grips': { message: 'Die Nachgiebigkeit des Prüfrahmens wurde mit der Einspannung „{measured}“ gemessen; dieser Versuch wurde mit „{used}“ durchgeführt.', remedy: 'Die Nachgiebigkeit mit der Einspannung des Versuchs messen: Die Einspannung macht einen großen Teil davon aus.' },
   'compliance-of-other-direction': { message: 'Die Nachgiebigkeit des Prüfrahmens wurde in der Richtung „{measuredDirection}“ gemessen; dieser Versuch belastet den Prüfrahmen in der Richtung „{usedDirection}“.', remedy: 'Die Nachgiebigkeit in der Richtung des Versuchs messen: Andere Teile des Prüfrahmens tragen die Kraft.' },
-  'pause-in-elastic-window': { message: 'Der Antrieb stand bei {strain} mm/mm für {duration} s still, innerhalb des Auswertefensters der elastischen Geraden.', remedy: 'Das Auswertefenster über oder unter die Pause legen oder den elastischen Bereich ohne Halt belasten: Was dort relaxiert, krümmt die Gerade.' },
+  'pause-in-elastic-window': { message: 'Der Antrieb stand innerhalb des Auswertefensters der elastischen Geraden still: {count}-mal, am längsten {duration} s bei {strain} mm/mm.', remedy: 'Das Auswertefenster über oder unter die Pause legen oder den elastischen Bereich ohne Halt belasten: Was dort relaxiert, krümmt die Gerade.' },
   'falls-many': { message: 'Auf dem Weg nach oben geht der Antrieb {count}-mal mit der Kraft zurück; der größte Abfall beträgt {fall} N, bei Messpunkt {sample}.', remedy: 'Pumpen, ohne den Kolben zurückgehen zu lassen; Ventil und Pumpe prüfen. Die Auswertung lässt diese Schleifen aus.' },
 };

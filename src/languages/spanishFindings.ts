@@ -33,11 +33,11 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Invertir el signo de la fuerza (`reverseSign`) y comprobar el cableado o el criterio de signos del registrador.',
   },
   'motion-sign-reversed': {
-    message: 'El canal de {column} va de {first} a {last} mientras la fuerza sube: su signo está invertido.',
+    message: 'El canal de {column} va de {first} a {last} {unit} mientras la fuerza sube: su signo está invertido.',
     remedy: 'Invertir su signo (`reverseSign`) y comprobar el criterio de signos del registrador.',
   },
   spikes: {
-    message: 'Picos espurios en el canal de {column}: {count}; el mayor se aparta {largest} de los datos vecinos, en el dato {first}.',
+    message: 'Picos espurios en el canal de {column}: {count}; el mayor se aparta {largest} {unit} de los datos vecinos, en el dato {first}.',
     remedy: 'Se sustituyen por la recta entre los datos vecinos, salvo que se desactive; buscar un conector flojo o una perturbación.',
   },
   'signal-drops-out': {
@@ -45,15 +45,15 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Comprobar el conector y el cable; de lo ocurrido entretanto en el ensayo no se sabe nada.',
   },
   'signal-noisy': {
-    message: 'El ruido del canal de {column} es de {noise}, el {share} % de su recorrido.',
+    message: 'El ruido del canal de {column} es de {noise} {unit}, el {share} % de su recorrido.',
     remedy: 'Apantallar la señal y conectarla a tierra; todos los valores llevan esta dispersión.',
   },
   'reading-coarse': {
-    message: 'El canal de {column} se leyó en pasos de {step}, {counts} en todo el ensayo.',
+    message: 'El canal de {column} se leyó en pasos de {step} {unit}, {counts} en todo el ensayo.',
     remedy: 'Un campo de medida más fino del registrador da más cifras; por debajo de unos cien pasos de fuerza, la resolución limita todas las resistencias.',
   },
   'motion-saturated': {
-    message: 'El canal de {column} permanece en su valor final {value} durante los últimos {count} datos mientras la fuerza continúa: el sensor estaba probablemente en su tope.',
+    message: 'El canal de {column} permanece en su valor final {value} {unit} durante los últimos {count} datos mientras la fuerza continúa: el sensor estaba probablemente en su tope.',
     remedy: 'Comprobar la carrera del sensor; las deformaciones a partir de ahí son demasiado pequeñas.',
   },
   'late-tare': {
@@ -69,15 +69,15 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Registrar unos segundos antes de cargar; todas las fuerzas pueden llevar este error de cero.',
   },
   'grip-slip': {
-    message: 'La probeta deslizó en las mordazas en el dato {sample}: un avance de {way} en el canal de {column} que la fuerza no explica (la fuerza bajó {fall} N).',
+    message: 'La probeta deslizó en las mordazas en el dato {sample}: un avance de {way} {unit} en el canal de {column} que la fuerza no explica (la fuerza bajó {fall} N).',
     remedy: 'Limpiar o cambiar las mordazas; las deformaciones por desplazamiento posteriores al deslizamiento son demasiado grandes si este no se elimina (`joinSlips`). Rm, ReH y ReL no se ven afectadas; los límites convencionales y los alargamientos posteriores sí.',
   },
   'drive-reversed': {
-    message: 'En el dato {sample} el accionamiento retrocedió {way} en el canal de {column} y con él la fuerza, {fall} N: la probeta se descargó y se volvió a cargar.',
+    message: 'En el dato {sample} el accionamiento retrocedió {way} {unit} en el canal de {column} y con él la fuerza, {fall} N: la probeta se descargó y se volvió a cargar.',
     remedy: 'Cargar en un solo sentido; la evaluación deja fuera ese tramo y la curva lo conserva (`loadingEnvelope` lo quita también del registro).',
   },
   'motion-backlash': {
-    message: 'El canal de {column} retrocedió {way} en el dato {sample}, mucho más de lo que corresponde a una bajada de la fuerza de {fall} N: hay juego en el accionamiento o en el sensor.',
+    message: 'El canal de {column} retrocedió {way} {unit} en el dato {sample}, mucho más de lo que corresponde a una bajada de la fuerza de {fall} N: hay juego en el accionamiento o en el sensor.',
     remedy: 'Buscar juego en el husillo, los bulones o el sensor; las deformaciones cercanas son dudosas.',
   },
   'force-zero-moved': {
@@ -85,7 +85,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Unir los tramos de fuerza (`restoreZero`) solo si es eso lo que ocurrió; no pulsar nunca el cero con la probeta cargada.',
   },
   'motion-jumps': {
-    message: 'Saltos del canal de {column} mientras la fuerza continúa: {count}; el mayor, de {largest}, en el dato {sample}: el sensor deslizó o se reajustó.',
+    message: 'Saltos del canal de {column} mientras la fuerza continúa: {count}; el mayor, de {largest} {unit}, en el dato {sample}: el sensor deslizó o se reajustó.',
     remedy: 'Unir los tramos (`joinJumps`) si nadie tocó la probeta; las extensiones medidas a través de un salto son dudosas.',
   },
   'channels-out-of-step': {
@@ -157,11 +157,11 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Registrar más rápido o cargar más despacio en torno a la cedencia.',
   },
   'extension-goes-back': {
-    message: 'Retrocesos del canal de {column}: {count}, de {largest} como máximo.',
+    message: 'Retrocesos del canal de {column}: {count}, de {largest} {unit} como máximo.',
     remedy: 'Lo causan el juego mecánico, una inversión del accionamiento o la descarga de la máquina; la recta y los cruces lo tienen en cuenta.',
   },
   'extensometer-taken-off': {
-    message: 'El canal de {column} del extensómetro termina en el dato {sample}, con {reading}.',
+    message: 'El canal de {column} del extensómetro termina en el dato {sample}, con {reading} {unit}.',
     remedy: 'No hay que hacer nada; a partir de ahí la deformación tiene otra base.',
   },
   'travel-carries-on': {
@@ -169,11 +169,15 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Desde el inicio de la estricción ambas bases difieren; las extensiones a partir de ahí son estimaciones.',
   },
   pause: {
-    message: 'El travesaño estuvo parado {duration} s a una deformación de {strain}; la tensión bajó {fall} MPa.',
+    message: 'El travesaño estuvo parado {duration} s a una deformación de {strain}; la tensión pasó de {from} a {to} MPa.',
     remedy: 'Una bajada de la fuerza con el travesaño parado es relajación, nunca cedencia.',
   },
+  'pauses-many': {
+    message: 'El travesaño estuvo parado {count} veces, {total} s en total, del dato {first} al {last}; la pausa más larga dura {duration} s a una deformación de {strain}.',
+    remedy: 'Las emboladas de una bomba de mano hacen pausas; pasar la fluencia en una sola embolada, o bombear con más regularidad.',
+  },
   'pause-near-yield': {
-    message: 'Hay una pausa de {duration} s a menos de un 0,2 % de deformación de {symbol}.',
+    message: 'Pausas a menos de un 0,2 % de deformación de {symbol}: {count}, la más larga de {duration} s.',
     remedy: 'Cargar sin parar durante la cedencia; repetir el ensayo si este valor es decisivo.',
   },
   'uneven-loading': {
@@ -365,23 +369,23 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   // the material
   'dimension-looks-wrong': {
-    message: '{symbol} = {value} está fuera del intervalo de {low} a {high} habitual para {family}. {why}',
+    message: '{symbol} = {value} {unit} está fuera del intervalo de {low} a {high} {unit} habitual para {family}. {why}',
     remedy: 'Medir de nuevo la probeta, compararla con lo introducido y evaluar otra vez; no se corrigió nada.',
   },
   'unit-looks-wrong': {
-    message: '{symbol} = {value} está fuera del intervalo de {low} a {high} habitual para {family}. {why}',
+    message: '{symbol} = {value} {unit} está fuera del intervalo de {low} a {high} {unit} habitual para {family}. {why}',
     remedy: 'Indicar las unidades de las columnas al leer el archivo y evaluar otra vez; no se corrigió nada.',
   },
   'strain-looks-wrong': {
-    message: '{symbol} = {value} está fuera del intervalo de {low} a {high} habitual para {family}. {why}',
+    message: '{symbol} = {value} {unit} está fuera del intervalo de {low} a {high} {unit} habitual para {family}. {why}',
     remedy: 'Comprobar qué contiene la deformación además de la probeta: máquina, mordazas, asiento del extensómetro.',
   },
   'unlike-family': {
-    message: '{symbol} = {value} está fuera del intervalo de {low} a {high} habitual para {family}. {why}',
+    message: '{symbol} = {value} {unit} está fuera del intervalo de {low} a {high} {unit} habitual para {family}. {why}',
     remedy: 'Comprobar el material y su estado. Los intervalos habituales no son límites de una especificación.',
   },
   'properties-contradict': {
-    message: '{left} = {leftValue} y {right} = {rightValue} se contradicen: {rule}.',
+    message: '{left} = {leftValue} {leftUnit} y {right} = {rightValue} {rightUnit} se contradicen: {rule}.',
     remedy: 'Revisar cómo se obtuvieron ambos; al menos uno de ellos, o una lectura en la que se basa, es erróneo.',
   },
   // verification of the frame
@@ -438,7 +442,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Buscar una válvula, una junta o un racor con fuga antes de hacer ensayos con tiempos de mantenimiento.',
   },
   'leak-down-settles': {
-    message: 'La presión bajó {early} MPa por minuto en la primera mitad y {late} en la segunda: el aceite, la manguera o la pieza aún se estaban asentando.',
+    message: 'La presión bajó {early} MPa por minuto en la primera mitad y {late} MPa en la segunda: el aceite, la manguera o la pieza aún se estaban asentando.',
     remedy: 'Esperar antes de leer la fuga, o leer solo la segunda mitad (`from`).',
   },
   'check-out-of-limits': {
@@ -858,7 +862,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Buscar el origen de la perturbación lenta; elegir la ventana manualmente, y amplia.',
   },
   'budget-not-validated': {
-    message: 'El balance y Monte Carlo difieren en los extremos del intervalo de {symbol} en {low} y {high}, cuando se admite {tolerance}.',
+    message: 'El balance y Monte Carlo difieren en los extremos del intervalo de {symbol} en {low} y {high} {unit}, cuando se admite {tolerance} {unit}.',
     remedy: 'Dar el intervalo de Monte Carlo; el modelo no es lo bastante lineal, o la forma no es lo bastante normal, para el balance.',
   },
   'monte-carlo-not-converged': {
@@ -879,8 +883,12 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Buscar una causa en el mecanizado, la sujeción, la medición o la fuerza antes de culpar al metal.',
   },
   'replicate-outlying': {
-    message: '{symbol} del ensayo {test} ({value}) se aparta más de lo que explica el azar: G = {statistic}, superior a {limit}.',
+    message: '{symbol} del ensayo {test} ({value} {unit}) se aparta más de lo que explica el azar: G = {statistic}, superior a {limit}.',
     remedy: 'Buscar una causa física y anotarla; sin ella el valor se conserva.',
+  },
+  'replicate-odd': {
+    message: 'El ensayo {test} se aparta más de lo que explica el azar en varias magnitudes: {symbols}; sobre todo en {symbol}, {value} {unit} (G = {statistic}, superior a {limit}).',
+    remedy: 'Varias magnitudes a la vez señalan lo que comparten: la sección, la fuerza o la longitud de referencia de esa probeta. Anotar la causa; sin ella, los valores se quedan.',
   },
   'replicates-mixed': {
     message: 'Los ensayos difieren en {what} ({values}) y aun así se agruparon.',
@@ -903,7 +911,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Buscar una causa; excluirlo solo cuando se encuentre una y se anote.',
   },
   'limit-within-uncertainty': {
-    message: '{symbol} está a {distance} de su límite, dentro de su incertidumbre expandida {uncertainty}: no se pueden distinguir.',
+    message: '{symbol} está a {distance} {unit} de su límite, dentro de su incertidumbre expandida {uncertainty} {unit}: según la incertidumbre sola puede estar a un lado u otro.',
     remedy: 'Citar la regla de decisión junto al veredicto; ensayar más probetas o medir mejor cuando sea decisivo.',
   },
   'decision-without-uncertainty': {
@@ -911,11 +919,11 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Determinar la incertidumbre; sin ella solo es posible la aceptación simple.',
   },
   'decision-on-travel': {
-    message: '{symbol} se basa en el desplazamiento del travesaño: se acepta a condición de que un extensómetro lo confirme.',
+    message: '{symbol} se basa en el desplazamiento del travesaño: el veredicto vale a condición de que un extensómetro lo confirme.',
     remedy: 'Repetir con un extensómetro antes de que el valor sirva para la aceptación.',
   },
   'decision-for-structure': {
-    message: '{symbol} se destina a uso estructural: se acepta a condición de que lo confirmen un laboratorio cualificado y el ingeniero responsable.',
+    message: '{symbol} se destina a uso estructural: el veredicto vale a condición de que lo confirmen un laboratorio cualificado y el ingeniero responsable.',
     remedy: 'Seguir los códigos locales y el criterio de profesionales habilitados; un ensayo de prácticas no es un certificado.',
   },
   'gauge-length-unstated': {
@@ -923,26 +931,30 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Indicar la longitud inicial entre marcas y el área junto al valor.',
   },
   'values-disagree': {
-    message: '{link}: {left} = {leftValue} y {right} = {rightValue} no son compatibles (tolerancia {tolerance}).',
+    message: '{link}: {left} = {leftValue} {leftUnit} y {right} = {rightValue} {rightUnit} no son compatibles (tolerancia {tolerance} {leftUnit}).',
     remedy: 'Véanse las causas probables de la relación; una de las dos lecturas, o la regla misma, no es válida aquí.',
   },
   'compared-record-differs': { message: 'Los dos resultados proceden de registros distintos ({first} y {second}).', remedy: 'Nada que hacer si se comparan dos ensayos; si se trataba de un solo registro, buscar el archivo que cambió.' },
   'compared-piece-differs': { message: 'Las probetas difieren en: {names}.', remedy: 'Comparar primero las medidas de la probeta; desplazan todo valor que depende de ellas.' },
   'compared-options-differ': { message: 'Las opciones de los dos resultados difieren en: {names}.', remedy: 'Evaluar ambos con las mismas opciones si se han de comparar los ensayos.' },
   'compared-version-differs': { message: 'Los dos resultados se obtuvieron con las versiones {first} y {second}.', remedy: 'El registro de cambios dice dónde se movieron los números de una versión a otra.' },
-  'compared-value-moved': { message: '{symbol} se movió {difference} {unit} desde {first} aunque registro, probeta y opciones son los mismos (versiones {firstVersion} y {secondVersion}).', remedy: 'El registro de cambios debería nombrar el cambio; dentro de una versión la misma entrada da el mismo número, así que uno de los dos fue alterado.' },
-  'compared-beyond-uncertainty': { message: '{symbol} difiere en {times} incertidumbres típicas, más de {limit}: {first} y {second}.', remedy: 'Buscar una causa en la probeta, la máquina o las opciones, o una fuente que la incertidumbre deja fuera.' },
+  'compared-value-moved': { message: '{symbol} se movió {difference} {unit} desde {first} {unit} aunque registro, probeta y opciones son los mismos (versiones {firstVersion} y {secondVersion}).', remedy: 'El registro de cambios debería nombrar el cambio; dentro de una versión la misma entrada da el mismo número, así que uno de los dos fue alterado.' },
+  'compared-beyond-uncertainty': { message: '{symbol} difiere en {times} incertidumbres típicas, más de {limit}: {first} y {second} {unit}.', remedy: 'Buscar una causa en la probeta, la máquina o las opciones, o una fuente que la incertidumbre deja fuera.' },
   'compared-one-lacks': { message: 'Solo el resultado {number} de los dos contiene {symbol}.', remedy: 'Las observaciones del otro resultado dicen por qué falta allí, o no se pidió.' },
   'calibration-date-missing': { message: 'No se indicó el día de la última verificación de la fuerza, por lo que se desconoce su antigüedad.', remedy: 'Indicar el día del certificado en la forma año-mes-día.' },
   'calibration-age-unknown': { message: 'La fuerza se verificó el {date}; el día del ensayo no se indicó en la forma año-mes-día, por lo que se desconoce la antigüedad de la verificación.', remedy: 'Indicar el día del ensayo en la forma año-mes-día.' },
   'calibration-expired': { message: 'La fuerza se verificó el {date}, {months} meses antes del ensayo; su intervalo es de {interval} meses.', remedy: 'Verificar la fuerza antes del próximo ensayo, y juzgar este por los errores hallados en el estado en que se encontró.' },
   'calibration-after-test': { message: 'La fuerza se verificó el {date}, después del ensayo del {test}: una verificación posterior muestra lo que la fuerza indica ahora.', remedy: 'Indicar la verificación vigente el día del ensayo; con los errores de la posterior, en el estado en que se encontró, juzgar qué deriva pudo haber.' },
   'force-outside-verified': { message: '{symbol} está a {force} N; la fuerza se verificó de {low} a {high} N.', remedy: 'Verificar la fuerza donde se utiliza, o tomar una probeta mayor o menor; no declarar ninguna clase para este valor.' },
+  'force-outside-calibration': {
+    message: '{symbol} está a {force} N; el canal solo está calibrado de {low} a {high} N.',
+    remedy: 'Calibrar donde se usa la fuerza: desde por debajo de la ventana elástica hasta el máximo.',
+  },
   'force-class-coarse': { message: 'La fuerza está verificada con clase {forceClass}; las normas de ensayo habituales piden la clase 1 o mejor.', remedy: 'No declarar conformidad con ellas; buscar qué limita la clase.' },
   'force-class-not-in-uncertainty': { message: 'La fuerza está verificada con clase {forceClass}: todas las fuerzas y tensiones pueden tener un error del {share} %, y ninguna incertidumbre indicada lo contiene.', remedy: 'Indicar la clase o la incertidumbre de la fuerza entre las incertidumbres del ensayo, o añadirla al balance del resultado.' },
   'force-class-unlike': { message: 'Las incertidumbres cuentan la fuerza como de clase {counted}; está verificada con clase {forceClass}.', remedy: 'Contar la clase del certificado.' },
   'compliance-of-other-grips': { message: 'La flexibilidad de la máquina se midió con las mordazas «{measured}»; este ensayo se hizo con «{used}».', remedy: 'Medir la flexibilidad con las mordazas del ensayo: las mordazas son una gran parte de ella.' },
   'compliance-of-other-direction': { message: 'La flexibilidad de la máquina se midió en {measuredDirection}; este ensayo carga la máquina en {usedDirection}.', remedy: 'Medir la flexibilidad en el sentido del ensayo: son otras las partes de la máquina que soportan la fuerza.' },
-  'pause-in-elastic-window': { message: 'El accionamiento estuvo parado {duration} s a {strain} mm/mm, dentro de la ventana de la recta elástica.', remedy: 'Situar la ventana por encima o por debajo de la pausa, o cargar el tramo elástico sin parar: lo que se relaja ahí curva la recta.' },
+  'pause-in-elastic-window': { message: 'El accionamiento estuvo parado dentro de la ventana de la recta elástica: {count} veces, la más larga {duration} s a {strain} mm/mm.', remedy: 'Situar la ventana por encima o por debajo de la pausa, o cargar el tramo elástico sin parar: lo que se relaja ahí curva la recta.' },
   'falls-many': { message: 'Durante la carga, el accionamiento retrocede {count} veces y la fuerza con él; la mayor bajada es de {fall} N, en el dato {sample}.', remedy: 'Bombear sin dejar que el pistón retroceda; examinar la válvula y la bomba. La evaluación deja fuera esos bucles.' },
 };

@@ -66,10 +66,12 @@ export function wordsOf(language: Language): Words {
   const gap = language.tag.startsWith('fr') ? '\u202f' : '\u00a0';
   const number = (value: number, figures: number): string => digits(String(Number(value.toPrecision(figures))));
   const filled = (sentence: string, values: PhraseValues, text: (value: string, name: string) => string): string =>
-    sentence.replace(/\{(\w+)\}/g, (gap, name: string) => {
+    sentence.replace(/( ?)\{(\w+)\}/g, (gap, space: string, name: string) => {
       const value = held(values, name);
       if (value === undefined) return gap;
-      return typeof value === 'string' ? text(value, name) : number(value, Number.isInteger(value) ? 15 : FIGURES);
+      // the unit of a bare number
+      if (value === '') return '';
+      return `${space}${typeof value === 'string' ? text(value, name) : number(value, Number.isInteger(value) ? 15 : FIGURES)}`;
     });
   /** The term in the language, where all of it is known. */
   const known = (text: string): string | undefined => {

@@ -106,17 +106,22 @@ export function crossCheck(input: CrossCheckInput): Finding[] {
     [left, leftValue]: readonly [string, number],
     [right, rightValue]: readonly [string, number],
     rule: string,
+    unit: 'MPa' | '',
     severity?: Severity,
   ): void => {
     if (!holds)
       found.push(
-        finding('properties-contradict', { left, leftValue, right, rightValue, rule }, severity === undefined ? {} : { severity }),
+        finding(
+          'properties-contradict',
+          { left, leftValue, leftUnit: unit, right, rightValue, rightUnit: unit, rule },
+          severity === undefined ? {} : { severity },
+        ),
       );
   };
   const { upperYieldStrength: upper, lowerYieldStrength: lower, tensileStrength: strength, modulus } = input;
   const { uniformExtension: uniform, totalExtensionAtMaximumForce: total, elongation, longElongation: long } = input;
   const atMost = (a: number, b: number, doubt = STRENGTH_DOUBT): boolean => a <= b * (1 + doubt);
-  if (upper !== undefined && lower !== undefined) expect(atMost(lower, upper), ['ReL', lower], ['ReH', upper], 'ReL is at most ReH');
+  if (upper !== undefined && lower !== undefined) expect(atMost(lower, upper), ['ReL', lower], ['ReH', upper], 'ReL is at most ReH', 'MPa');
   const proofs = [...(input.proofStrengths ?? [])].sort((a, b) => a.extension - b.extension);
   const symbol = (extension: number): string => `Rp${Number((100 * extension).toPrecision(4))}`;
   if (upper === undefined)
@@ -128,18 +133,20 @@ export function crossCheck(input: CrossCheckInput): Finding[] {
           [symbol(extension), value],
           [symbol(next.extension), next.value],
           'without a yield point a larger offset gives at least the same strength',
+          'MPa',
         );
       else if (strength !== undefined)
-        expect(atMost(value, strength), [symbol(extension), value], ['Rm', strength], 'a proof strength is at most Rm');
+        expect(atMost(value, strength), [symbol(extension), value], ['Rm', strength], 'a proof strength is at most Rm', 'MPa');
     });
   if (uniform !== undefined && elongation !== undefined)
-    expect(uniform <= elongation + ELONGATION_DOUBT, ['Ag', uniform], ['A', elongation], 'Ag is at most A');
+    expect(uniform <= elongation + ELONGATION_DOUBT, ['Ag', uniform], ['A', elongation], 'Ag is at most A', '');
   if (total !== undefined && strength !== undefined && modulus !== undefined)
     expect(
       atMost(strength / modulus, total, MODULUS_DOUBT),
       ['Agt', total],
       ['Rm/E', strength / modulus],
       'Agt holds at least the elastic part Rm/E',
+      '',
     );
   if (elongation !== undefined && long !== undefined)
     expect(
@@ -147,10 +154,11 @@ export function crossCheck(input: CrossCheckInput): Finding[] {
       ['A11.3', long],
       ['A', elongation],
       'the longer gauge length gives the smaller elongation',
+      '',
     );
   const { trueFractureStress: fracture, reductionOfArea: reduction } = input;
   if (fracture !== undefined && strength !== undefined && reduction !== undefined && reduction > NECKED)
-    expect(fracture > strength, ['the true stress at fracture', fracture], ['Rm', strength], 'with a neck it lies above Rm', 'note');
+    expect(fracture > strength, ['the true stress at fracture', fracture], ['Rm', strength], 'with a neck it lies above Rm', 'MPa', 'note');
   const family = input.family === undefined ? undefined : requireFamily(from, 'family', input.family);
   const yields = upper ?? proofs.find(({ extension }) => Math.abs(extension - 0.002) < 1e-9)?.value;
   if (family?.yieldRatio && yields !== undefined && strength !== undefined) {
@@ -161,6 +169,7 @@ export function crossCheck(input: CrossCheckInput): Finding[] {
       [upper === undefined ? 'Rp0.2' : 'ReH', yields],
       ['Rm', strength],
       `their ratio is usually ${low} to ${high} for ${family.name}`,
+      'MPa',
     );
   }
   return found;

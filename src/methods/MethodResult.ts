@@ -33,6 +33,11 @@ export interface TestInfo {
   readonly grips?: string | undefined;
   /** Verification of the force: a certificate in words, or what is known of it, which is then compared with the test. */
   readonly forceCalibration?: string | ForceCalibration | undefined;
+  /**
+   * Lowest and highest force that the calibration of the channel spans [N], as `calibratedForces` gives them, where the force was made with
+   * `applyCalibration`: below the lowest, idle readings were carried on to zero. Of what lies outside a finding says so.
+   */
+  readonly calibratedForces?: readonly [low: number, high: number] | undefined;
   /** Anything else. */
   readonly remarks?: string | undefined;
   /** True for data made by a simulation or for a class: every page says so. */

@@ -4,7 +4,7 @@ import { bendingFindings } from './bendingFindings.js';
 import { requireBendingOptions, requireBendingPiece, requireBendingRecord, shearShareOf, type BendingOptions } from './bendingOptions.js';
 import { bendingQuantities } from './bendingQuantities.js';
 import type { BendingColumns, BendingPiece, BendingResult } from './BendingResult.js';
-import { calibrationFindings, forcesOf } from './calibrationFindings.js';
+import { calibrationFindings, forceTrail, forcesOf, windowForce } from './calibrationFindings.js';
 import { isCurved } from './lineFindings.js';
 import { lineKernel } from './lineKernel.js';
 import { bendingControls, lineLoading } from './lineLoading.js';
@@ -88,6 +88,7 @@ export function analyseBending(record: BendingColumns, piece: BendingPiece, opti
     section: piece.section,
   };
   const trail: TrailStep[] = [
+    ...forceTrail(settings.test),
     ...(turned.length > 0 ? [trailStep('signs-turned', { columns: turned.join(', ') })] : []),
     ...(frame && given.travel ? [trailStep('frame-and-indentation-removed', { largest: frame.at(given.force[survey.top]!) })] : []),
     trailStep('outer-fibre-stress', { forcePerStress: lengths.area }),
@@ -110,7 +111,12 @@ export function analyseBending(record: BendingColumns, piece: BendingPiece, opti
     findings: [
       ...checkRecordKernel(given, {}, { survey, pauses }),
       ...bendingFindings({ curve, ...quantities }, evidence, settings),
-      ...calibrationFindings(settings.test, forcesOf([...quantities.proofStrengths, quantities.flexuralStrength], lengths.area)),
+      ...calibrationFindings(
+        settings.test,
+        forcesOf([...quantities.proofStrengths, quantities.flexuralStrength], lengths.area),
+        {},
+        windowForce(numbers.line, curve.stress, lengths.area),
+      ),
     ],
     trail,
     provenance: provenanceOf(options, { ...asGiven }),

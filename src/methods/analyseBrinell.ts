@@ -1,6 +1,6 @@
 import { finding, requireOneOf, requireOptions, trailStep, type Finding } from '../base/index.js';
 import { convert } from '../units/index.js';
-import { calibrationFindings } from './calibrationFindings.js';
+import { calibrationFindings, forceTrail } from './calibrationFindings.js';
 import { nearestCombination, brinellPieceFindings, indentationFindings, isNominal } from './brinellFindings.js';
 import { brinellHardness } from './brinellHardness.js';
 import { heldForce } from './brinellDwell.js';
@@ -141,9 +141,14 @@ export function analyseBrinell(readings: BrinellReadings, piece: BrinellPiece = 
         }
       : {}),
     findings,
-    trail: all.flatMap(({ result: { dwell } }, k) =>
-      dwell ? [trailStep('held-force-taken', { indentation: k + 1, force: dwell.force, first: dwell.range[0], last: dwell.range[1] })] : [],
-    ),
+    trail: [
+      ...forceTrail(test),
+      ...all.flatMap(({ result: { dwell } }, k) =>
+        dwell
+          ? [trailStep('held-force-taken', { indentation: k + 1, force: dwell.force, first: dwell.range[0], last: dwell.range[1] })]
+          : [],
+      ),
+    ],
     provenance: provenanceOf(options, {
       diameters: Float64Array.from(list.flatMap(({ diameters }) => diameters)),
       forces: Float64Array.from(all.map((one) => one.force)),

@@ -1,6 +1,6 @@
 import { requireRecord, stressStrainKernel, travelWithoutFrame } from '../curve/index.js';
 import { checkRecordKernel, pausesOf, runningTime, surveyRecord } from '../record/index.js';
-import { calibrationFindings, forceOf, forcesOf } from './calibrationFindings.js';
+import { calibrationFindings, forceOf, forceTrail, forcesOf, windowForce } from './calibrationFindings.js';
 import { compressionFindings } from './compressionFindings.js';
 import { bucklingOf, flowCurveOf, trueCurveOf } from './compressionKernel.js';
 import { requireCompressionOptions, requireCompressionPiece, type CompressionOptions } from './compressionOptions.js';
@@ -120,12 +120,14 @@ export function analyseCompression(
     findings: [
       ...checkRecordKernel(positive, {}, { survey, pauses }),
       ...compressionFindings(piece, { curve, ...quantities }, evidence, settings),
-      ...calibrationFindings(settings.test, [
-        ...forcesOf([...quantities.proofStrengths, ...quantities.stressesAtStrain], lengths.area),
-        forceOf(quantities.maximumForce),
-      ]),
+      ...calibrationFindings(
+        settings.test,
+        [...forcesOf([...quantities.proofStrengths, ...quantities.stressesAtStrain], lengths.area), forceOf(quantities.maximumForce)],
+        {},
+        windowForce(numbers.line, curve.stress, lengths.area),
+      ),
     ],
-    trail: compressionTrail(turned, positive, recorded, lengths.area, numbers, settings),
+    trail: [...forceTrail(settings.test), ...compressionTrail(turned, positive, recorded, lengths.area, numbers, settings)],
     provenance: provenanceOf(options, { ...given }),
   };
 }

@@ -9,7 +9,7 @@ import {
   type Finding,
 } from '../base/index.js';
 import { requireFrameCompliance, type Compliance } from '../curve/index.js';
-import { calibrationFindings, forceOf } from './calibrationFindings.js';
+import { calibrationFindings, forceOf, forceTrail } from './calibrationFindings.js';
 import { conditionFindings } from './frameFindings.js';
 import { cuppingBlank } from './cuppingBlank.js';
 import type { CuppingResult, CuppingSheet } from './CuppingResult.js';
@@ -152,6 +152,7 @@ export function analyseCupping(
       ...setUpFindings(sheet, ballDiameter, dieDiameter, holding, blanks.length),
     ],
     trail: [
+      ...forceTrail(test),
       ...(frame
         ? [
             trailStep('frame-compliance-removed', {

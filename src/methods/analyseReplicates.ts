@@ -9,6 +9,7 @@ import {
   type Quantity,
   type Success,
   trailStep,
+  unitInWords,
 } from '../base/index.js';
 import { grubbsTest, roundingStep, summariseReplicates, toleranceLimit } from '../statistics/index.js';
 import { replicateDifferences, type FoundDifference } from './replicateDifferences.js';
@@ -108,16 +109,48 @@ function matters({ field, summary }: ReplicateProperty, value: number): boolean 
   return kind === undefined || Math.abs(value - summary.mean) > roundingStep(kind, value, 'iso');
 }
 
-function propertyFindings(property: ReplicateProperty, names: readonly string[]): Finding[] {
-  const { symbol, field, summary, outlier, usualVariation: usual, tests } = property;
+/** Tests that lie far out in two quantities or more, with these: such quantities share a reading, and one cause explains all. */
+function oddTests(properties: readonly ReplicateProperty[]): ReadonlyMap<number, readonly ReplicateProperty[]> {
+  const far = new Map<number, ReplicateProperty[]>();
+  for (const one of properties) {
+    const { outlier, tests } = one;
+    if (outlier?.flagged !== true || !matters(one, outlier.value)) continue;
+    const test = tests[outlier.index]!;
+    far.set(test, [...(far.get(test) ?? []), one]);
+  }
+  return new Map([...far].filter(([, list]) => list.length > 1));
+}
+
+/** One finding of such a test, by the quantity that lies farthest out of its limit. */
+function oddFinding(list: readonly ReplicateProperty[], test: string): Finding {
+  const worst = list.reduce((a, b) => (b.outlier!.statistic / b.outlier!.criticalValue > a.outlier!.statistic / a.outlier!.criticalValue ? b : a)); // prettier-ignore
+  const { value, statistic, criticalValue: limit } = worst.outlier!;
+  const symbols = list.map(({ symbol }) => symbol).join(', ');
+  return finding('replicate-odd', { test, symbols, symbol: worst.symbol, value, unit: unitInWords(worst.unit), statistic, limit });
+}
+
+/** True where the values vary more than is usual also without the one that lies out. */
+function variesAnyway({ values, outlier }: ReplicateProperty, most: number): boolean {
+  const variation = summariseReplicates(values.filter((_, k) => k !== outlier!.index)).coefficientOfVariation;
+  return variation !== undefined && variation > most;
+}
+
+function propertyFindings(property: ReplicateProperty, names: readonly string[], told: boolean): Finding[] {
+  const { symbol, unit, field, summary, outlier, usualVariation: usual, tests } = property;
   const found: Finding[] = [];
   if (summary.n === 2) found.push(finding('few-replicates', { symbol, n: 2 }, { field }));
   const variation = summary.coefficientOfVariation;
-  if (usual !== undefined && variation !== undefined && variation > UNUSUAL * usual)
+  if (usual !== undefined && variation !== undefined && variation > UNUSUAL * usual && (!told || variesAnyway(property, UNUSUAL * usual)))
     found.push(finding('variation-above-usual', { symbol, variation: 100 * variation, usual: 100 * usual }, { field }));
-  if (outlier?.flagged === true && matters(property, outlier.value)) {
+  if (!told && outlier?.flagged === true && matters(property, outlier.value)) {
     const { index, value, statistic, criticalValue } = outlier;
-    found.push(finding('replicate-outlying', { symbol, test: names[tests[index]!]!, value, statistic, limit: criticalValue }, { field }));
+    found.push(
+      finding(
+        'replicate-outlying',
+        { symbol, test: names[tests[index]!]!, value, unit: unitInWords(unit), statistic, limit: criticalValue },
+        { field },
+      ),
+    );
   }
   return found;
 }
@@ -139,7 +172,7 @@ function differenceFinding({ difference, what, values }: FoundDifference, kept: 
  *
  * @remarks
  * Outliers are flagged and stay in: removal needs a physical cause, written down. A flagged value within one step of rounding (ISO 6892-1)
- * of the mean makes no finding. Tests that differ in gauge length (over $\sqrt{S_0}$,
+ * of the mean makes no finding; a test that lies out in several quantities makes one, which lists them. Tests that differ in gauge length (over $\sqrt{S_0}$,
  * by more than 10 %), section or source of strain are not pooled in the properties that depend on it, unless the options ask for it;
  * different materials, operators or rates are pooled with a finding. Two tests give a range only. A value that some tests lack is
  * summarised over the others.
@@ -171,6 +204,8 @@ export function analyseReplicates(results: readonly TensionResult[], options: Re
     [...bySymbol(results, field).values()].map((found) => ({ barred: barred(field), property: propertyOf(field, found, settings) })),
   );
   const properties = all.filter((one) => !one.barred).map(({ property }) => property);
+  const odd = oddTests(properties);
+  const told = new Set([...odd.values()].flat());
   const every = all.map(({ property }) => property);
   return {
     method: 'replicates',
@@ -179,7 +214,8 @@ export function analyseReplicates(results: readonly TensionResult[], options: Re
     differences: differences.map(({ difference }) => difference),
     findings: [
       ...differences.flatMap((one) => differenceFinding(one, every, pooled(one.difference))),
-      ...properties.flatMap((property) => propertyFindings(property, names)),
+      ...[...odd].map(([test, list]) => oddFinding(list, names[test]!)),
+      ...properties.flatMap((property) => propertyFindings(property, names, told.has(property))),
     ],
     trail: [
       trailStep('results-taken-together', { tests: results.length }),

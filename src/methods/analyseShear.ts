@@ -11,7 +11,7 @@ import {
 } from '../base/index.js';
 import { maximumIndex } from '../numeric/index.js';
 import { checkRecordKernel } from '../record/index.js';
-import { calibrationFindings } from './calibrationFindings.js';
+import { calibrationFindings, forceTrail } from './calibrationFindings.js';
 import { requireForceColumns, type ForceColumns, type ForceRecord } from './ForceColumns.js';
 import type { TestInfo } from './MethodResult.js';
 import { provenanceOf } from './provenanceOf.js';
@@ -158,7 +158,7 @@ export function analyseShear(
       : {}),
     ...(own ? { record: own, maximumIndex: at } : {}),
     findings,
-    trail: [trailStep('force-over-shear-planes', { area, planes: piece.planes })],
+    trail: [...forceTrail(test), trailStep('force-over-shear-planes', { area, planes: piece.planes })],
     provenance: provenanceOf(options, own ? { ...own } : { maximumForce: Float64Array.of(force) }),
   };
 }

@@ -20,7 +20,7 @@ import {
   type UnloadingWindow,
 } from '../curve/index.js';
 import { checkRecordKernel } from '../record/index.js';
-import { calibrationFindings } from './calibrationFindings.js';
+import { calibrationFindings, forceTrail } from './calibrationFindings.js';
 import { conditionFindings } from './frameFindings.js';
 import { requireBrokenPiece } from './brokenPiece.js';
 import { frameInWords } from './frameShare.js';
@@ -123,6 +123,7 @@ export function analyseUnloading(record: TensionColumns, testPiece: TestPiece, o
     ...permanentSetStrength(strength, setLimit),
     findings,
     trail: [
+      ...forceTrail(test),
       ...(frame && given.travel
         ? [
             trailStep('frame-compliance-removed', {

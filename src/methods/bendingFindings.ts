@@ -73,7 +73,7 @@ export function bendingFindings(result: Found, evidence: BendingEvidence, settin
     );
   found.push(...deflectionFindings(evidence, result.curve, thresholds.deflectionShare));
   // plastics and ceramics are bent as well: no modulus is implausible here
-  found.push(...lineFindings(numbers, result.curve, { modulusWindow: result.modulusWindow }, settings, ['σfp', 'Ef']));
+  found.push(...lineFindings(numbers, result.curve, { modulusWindow: result.modulusWindow }, settings, ['σfp', 'Eb']));
   // a brittle beam that nobody asked a proof strength of has none: no fault
   const weight = settings.offsetsAsked ? {} : ({ severity: 'note' } as const);
   for (const one of proofFindings(numbers, result.curve, settings, ['σfp', 'σf']))

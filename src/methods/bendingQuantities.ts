@@ -28,7 +28,7 @@ function elasticPart({ numbers, curve, settings, isModulus, chord }: Evaluated) 
   const { line, proofs } = numbers;
   return {
     ...(line.ok ? { elasticSlope: slopeQuantity(line, 'mf', 'slope of the elastic part in bending', 'elementary beam theory') } : {}),
-    ...(line.ok && isModulus ? { modulus: slopeQuantity(line, 'Ef', 'flexural modulus, slope', 'ASTM E855; elementary beam theory') } : {}),
+    ...(line.ok && isModulus ? { modulus: slopeQuantity(line, 'Eb', 'flexural modulus, slope', 'ASTM E855; elementary beam theory') } : {}),
     ...(chord?.ok === true
       ? {
           chordModulus: quantity(

@@ -1,4 +1,4 @@
-import { finding, type Finding, type Quantity } from '../base/index.js';
+import { finding, trailStep, type Finding, type Quantity, type TrailStep } from '../base/index.js';
 import type { TestInfo } from './MethodResult.js';
 import type { TensionUncertainty } from './tensionUncertainty.js';
 
@@ -19,6 +19,13 @@ export interface ForceOfResult {
 /** @internal Forces of strengths, each the stress times what a unit of stress takes: the area, or of a beam W over the arm of the moment. */
 export const forcesOf = (strengths: readonly (Quantity | undefined)[], perStress: number): ForceOfResult[] =>
   strengths.flatMap((one) => (one ? [{ symbol: one.symbol, force: one.value * perStress }] : []));
+
+/** @internal The force at which the window of the elastic line begins. */
+export const windowForce = (
+  line: { readonly ok: boolean; readonly first?: number },
+  stress: Float64Array,
+  perStress: number,
+): ForceOfResult[] => (line.ok && line.first !== undefined ? [{ symbol: 'E', force: stress[line.first]! * perStress }] : []);
 
 /** @internal A quantity that is a force. */
 export const forceOf = ({ symbol, value }: Quantity): ForceOfResult => ({ symbol, force: value });
@@ -54,18 +61,33 @@ function rangeFindings([low, high]: readonly [number, number], forces: readonly 
   );
 }
 
+/** Forces of the result, and that at the start of the elastic window, where the channel is not calibrated. */
+const spanFindings = ([low, high]: readonly [number, number], forces: readonly ForceOfResult[]): Finding[] =>
+  forces.flatMap(({ symbol, force }) =>
+    // the last bit of a force is no reason to doubt
+    force >= low * (1 - 1e-9) && force <= high * (1 + 1e-9) ? [] : [finding('force-outside-calibration', { symbol, force, low, high })],
+  );
+
+/** @internal How the force was made, where the test says between which forces its channel is calibrated. */
+export const forceTrail = ({ calibratedForces: span }: TestInfo): TrailStep[] =>
+  span === undefined
+    ? []
+    : [trailStep(span[0] > 0 ? 'force-by-calibration' : 'force-by-calibration-from-zero', { low: span[0], high: span[1] })];
+
 /**
  * @internal Doubts about the verification of the force that a test names: its age, its range, its class, and whether the stated uncertainties
- * hold it. Of a test that names none nothing is said.
+ * hold it; and about the span of its calibration, with that of the `window` of the elastic line. Of a test that names neither nothing is said.
  */
 export function calibrationFindings(
   test: TestInfo,
   forces: readonly ForceOfResult[],
   doubts: Pick<TensionUncertainty, 'force' | 'forceClass'> = {},
+  window: readonly ForceOfResult[] = [],
 ): Finding[] {
-  if (test.forceCalibration === undefined) return [];
+  const outside = test.calibratedForces ? spanFindings(test.calibratedForces, [...window, ...forces]) : [];
+  if (test.forceCalibration === undefined) return outside;
   const { date, intervalMonths, forceClass, range } = typeof test.forceCalibration === 'string' ? {} : test.forceCalibration;
-  const found = ageFindings(date, test.date, intervalMonths ?? INTERVAL);
+  const found = [...outside, ...ageFindings(date, test.date, intervalMonths ?? INTERVAL)];
   if (range) found.push(...rangeFindings(range, forces));
   if (forceClass === undefined) return found;
   const counted = doubts.forceClass;

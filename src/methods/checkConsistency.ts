@@ -8,6 +8,7 @@ import {
   type BaseUnit,
   type Finding,
   type TensionColumns,
+  unitInWords,
 } from '../base/index.js';
 import { requireRecord } from '../curve/index.js';
 import { motionOf, ofPiece } from '../record/index.js';
@@ -166,8 +167,10 @@ export function checkConsistency(result: TensionResult, options: ConsistencyOpti
         link,
         left: left.symbol,
         leftValue: left.value,
+        leftUnit: unitInWords(left.unit),
         right: right.symbol,
         rightValue: right.value,
+        rightUnit: unitInWords(right.unit),
         tolerance,
       }),
     );

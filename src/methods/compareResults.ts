@@ -1,4 +1,13 @@
-import { finding, InputError, requireObject, requireOptions, requirePositive, type Finding, type Quantity } from '../base/index.js';
+import {
+  finding,
+  InputError,
+  requireObject,
+  requireOptions,
+  requirePositive,
+  type Finding,
+  type Quantity,
+  unitInWords,
+} from '../base/index.js';
 import { comparedInputs, type InputDifference } from './comparedInputs.js';
 import type { Provenance } from './MethodResult.js';
 import type { ComparisonOptions, PropertyDifference, ResultComparison } from './ResultComparison.js';
@@ -134,12 +143,14 @@ export function compareResults(first: TestResult, second: TestResult, options: C
       return [
         finding(
           'compared-value-moved',
-          { symbol, difference, unit, first: a, ...versions },
+          { symbol, difference, unit: unitInWords(unit), first: a, ...versions },
           { field, severity: differs('version') ? 'caution' : 'fault' },
         ),
       ];
     const times = Math.abs(inUncertainties);
-    return times > limit ? [finding('compared-beyond-uncertainty', { symbol, times, limit, first: a, second: b }, { field })] : [];
+    return times > limit
+      ? [finding('compared-beyond-uncertainty', { symbol, times, limit, first: a, second: b, unit: unitInWords(unit) }, { field })]
+      : [];
   };
   return {
     comparisonOf: first.method,

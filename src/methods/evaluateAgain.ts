@@ -8,6 +8,7 @@ import type { CurveAsRecorded } from './recordedCurve.js';
 import { departuresFrom } from './departures.js';
 import { evaluateLoading } from './loadingPart.js';
 import type { TensionSettings } from './tensionOptions.js';
+import { pausesIn } from './paceFindings.js';
 import type { TensionResult } from './TensionResult.js';
 import { yieldQuantities } from './yieldQuantities.js';
 
@@ -39,7 +40,7 @@ export function evaluateAgain(
   const { stress, lengths } = recorded;
   const highest = result.maximumIndex < stress.length ? maximumIndex(stress) : result.maximumIndex;
   const step = resolution(stress.map((R) => R * lengths.area)) / lengths.area;
-  const pauses = result.findings.flatMap(({ code, range }) => (code === 'pause' && range ? [range] : []));
+  const pauses = pausesIn(result.findings);
   const { excursions, slips, zeroMoves } = departuresFrom(result);
   return ({ strain = recorded.strain, elasticLengthRatio = recorded.elasticLengthRatio, settings: other }) => {
     const curve: StressStrainCurve = { strain: strain.slice(), stress };

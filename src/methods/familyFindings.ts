@@ -97,6 +97,7 @@ function unlike(
   const values = {
     symbol,
     value,
+    unit: property === 'modulus' || property === 'yieldStrength' || property === 'tensileStrength' ? 'MPa' : '',
     low: range[0],
     high: range[1],
     family: family ? materialFamily(family).name : 'any metal',

@@ -38,24 +38,83 @@ export function unevenFindings(record: TensionRecord, time: Float64Array, { firs
   return [finding('uneven-loading', { variation: 100 * variation }, variation > UNEVEN[1] ? { severity: 'caution' } : {})];
 }
 
-/** @internal Pauses, each as a note; within the elastic window, and near a yield value, a caution as well. */
+/** More pauses than this are told together: a list of the strokes of a pump hides what else there is to say. */
+const FEW = 5;
+
+/** @internal Samples of every pause that findings speak of. */
+export const pausesIn = (findings: readonly Finding[]): (readonly [number, number])[] =>
+  findings.flatMap(({ code, range, values }) => {
+    if (code === 'pauses-many')
+      return String(values['ranges'])
+        .split(', ')
+        .map((one) => one.split('-').map(Number) as [number, number]);
+    return code === 'pause' && range ? [range] : [];
+  });
+
+/** A pause where it lies on the curve. */
+interface PlacedPause extends Pick<Pause, 'range' | 'duration'> {
+  readonly strain: number;
+  readonly from: number;
+  readonly to: number;
+  /** Symbol of the yield value that it spoils. */
+  readonly spoilt: string | undefined;
+  readonly inWindow: boolean;
+}
+
+const longest = (pauses: readonly PlacedPause[]): PlacedPause => pauses.reduce((a, b) => (b.duration > a.duration ? b : a));
+
+/** Each as a note, and many as one, with their number and the longest. */
+function notes(pauses: readonly PlacedPause[]): Finding[] {
+  if (pauses.length <= FEW)
+    return pauses.map(({ duration, strain, from, to, range }) =>
+      finding('pause', { duration, strain, from, to, fall: from - to }, { range }),
+    );
+  const { duration, strain } = longest(pauses);
+  const [first, last] = [pauses[0]!.range[0], pauses[pauses.length - 1]!.range[1]];
+  const total = pauses.reduce((sum, one) => sum + one.duration, 0);
+  const ranges = pauses.map(({ range }) => range.join('-')).join(', ');
+  return [finding('pauses-many', { count: pauses.length, total, first, last, duration, strain, ranges }, { range: [first, last] })];
+}
+
+/** @internal Pauses as notes; those within the elastic window, and near each yield value, as one caution as well. */
 export function pauseFindings(
   pauses: readonly Pause[],
   curve: StressStrainCurve,
   yields: readonly (YieldStrength | StrengthAtExtension | undefined)[],
   line: LineNumbers['line'],
 ): Finding[] {
-  return pauses.flatMap(({ range, duration }) => {
+  const placed = pauses.map(({ range, duration }): PlacedPause => {
     const last = Math.min(range[1], curve.strain.length - 1);
     const first = Math.min(range[0], last);
     const strain = curve.strain[first]!;
-    const fall = curve.stress[first]! - curve.stress[last]!;
-    const spoilt = yields.find((one) => one && Math.abs(one.strain - strain) <= NEAR);
-    const inWindow = line.ok && range[0] < line.last && range[1] > line.first;
-    return [
-      finding('pause', { duration, strain, fall }, { range }),
-      ...(inWindow ? [finding('pause-in-elastic-window', { duration, strain }, { range, field: 'modulusWindow' })] : []),
-      ...(spoilt ? [finding('pause-near-yield', { duration, symbol: spoilt.symbol }, { range })] : []),
-    ];
+    return {
+      range,
+      duration,
+      strain,
+      from: curve.stress[first]!,
+      to: curve.stress[last]!,
+      spoilt: yields.find((one) => one && Math.abs(one.strain - strain) <= NEAR)?.symbol,
+      inWindow: line.ok && range[0] < line.last && range[1] > line.first,
+    };
   });
+  const inWindow = placed.filter((one) => one.inWindow);
+  const worst = inWindow.length > 0 ? longest(inWindow) : undefined;
+  const symbols = new Set(placed.flatMap(({ spoilt }) => spoilt ?? []));
+  return [
+    ...notes(placed),
+    ...(worst
+      ? [
+          finding(
+            'pause-in-elastic-window',
+            { count: inWindow.length, duration: worst.duration, strain: worst.strain },
+            { range: worst.range, field: 'modulusWindow' },
+          ),
+        ]
+      : []),
+    ...[...symbols].map((symbol) => {
+      const near = placed.filter(({ spoilt }) => spoilt === symbol);
+      const { duration, range } = longest(near);
+      return finding('pause-near-yield', { symbol, count: near.length, duration }, { range });
+    }),
+  ];
 }

@@ -21,7 +21,7 @@ import {
 } from '../record/index.js';
 import { afterFracture } from './afterFracture.js';
 import { requireBrokenPiece } from './brokenPiece.js';
-import { calibrationFindings, forcesOf } from './calibrationFindings.js';
+import { calibrationFindings, forcesOf, forceTrail, windowForce } from './calibrationFindings.js';
 import { departuresOf, type Departures } from './departures.js';
 import { frameFindings } from './frameFindings.js';
 import { frameShare, modulusWithFrame } from './frameShare.js';
@@ -161,7 +161,12 @@ export function tensionRoad(
     ...rateFindings(given, curve, quantities, numbers, rates, pauses, settings),
     ...pieceFindings(testPiece, broken, quantities, settings, recorded.basis !== 'extensometer'),
     ...frameFindings(given, recorded, numbers, quantities, settings, share, strainStep, 'tension'),
-    ...calibrationFindings(settings.test, forcesOf(strengthsOf(quantities), lengths.area), options.uncertainty),
+    ...calibrationFindings(
+      settings.test,
+      forcesOf(strengthsOf(quantities), lengths.area),
+      options.uncertainty,
+      windowForce(numbers.line, stress, lengths.area),
+    ),
     ...slipFindings(numbers, quantities, settings),
     ...methodFindings(part.numbers, part.input.curve, quantities, settings).map(findingOnRecord(part)),
   ];
@@ -177,7 +182,7 @@ export function tensionRoad(
     ...(loading ? { loading } : {}),
     ...(rates ? { rates } : {}),
     findings,
-    trail: [...repairs, ...tensionTrail(given, recorded, lengths, numbers, settings, part)],
+    trail: [...forceTrail(settings.test), ...repairs, ...tensionTrail(given, recorded, lengths, numbers, settings, part)],
     provenance: provenanceOf(options, { ...raw }),
   };
   const { input, ranges } = part;

@@ -3,6 +3,7 @@ import {
   requireBoolean,
   requireDay,
   requireFinite,
+  requireNonNegative,
   requireObject,
   requireOptions,
   requirePair,
@@ -33,15 +34,25 @@ function requireCalibration(from: string, path: string, given: ForceCalibration)
   return { ...given, ...(given.range ? { range: [...given.range] } : {}) };
 }
 
+/** Checks the forces between which the channel is calibrated. */
+function requireSpan(from: string, path: string, given: readonly [number, number]): readonly [number, number] {
+  const [low, high] = requirePair(from, path, given);
+  requireNonNegative(from, path, low);
+  if (high <= low) throw new InputError(from, path, 'not-increasing', 'must go up', given);
+  return [low, high];
+}
+
 /** @internal Checks who tested what: text, a number of degrees, a yes or no, and what is known of the force's verification. */
 export function requireTest(from: string, test: TestInfo): TestInfo {
-  requireOptions(from, test, [...texts, 'temperature', 'forceCalibration', 'invented'], PATH);
+  requireOptions(from, test, [...texts, 'temperature', 'forceCalibration', 'calibratedForces', 'invented'], PATH);
   for (const name of texts) if (test[name] !== undefined) requireText(from, `${PATH}.${name}`, test[name]);
   if (test.temperature !== undefined) requireFinite(from, `${PATH}.temperature`, test.temperature);
   if (test.invented !== undefined) requireBoolean(from, `${PATH}.invented`, test.invented);
+  const calibrated = test.calibratedForces && requireSpan(from, `${PATH}.calibratedForces`, test.calibratedForces);
+  const given = { ...test, ...(calibrated ? { calibratedForces: calibrated } : {}) };
   const path = `${PATH}.forceCalibration`;
   const { forceCalibration: known } = test;
-  if (typeof known === 'object') return { ...test, forceCalibration: requireCalibration(from, path, known) };
+  if (typeof known === 'object') return { ...given, forceCalibration: requireCalibration(from, path, known) };
   if (known !== undefined) requireText(from, path, known);
-  return { ...test };
+  return given;
 }

@@ -14,6 +14,8 @@ export interface Assignment {
   readonly rivals: readonly NamedColumn[];
   /** A strain column that confirms the extension, or decides between the rivals. */
   readonly check: NamedColumn | undefined;
+  /** Columns that are, as far as was looked, the same as the one that serves. */
+  readonly twins: readonly { readonly quantity: ColumnName; readonly column: NamedColumn }[];
   readonly ignored: readonly SpareColumn[];
 }
 
@@ -51,6 +53,7 @@ export function assignColumns(
   columns: readonly NamedColumn[],
   given: Readonly<Partial<Record<ColumnName, string | number | undefined>>>,
   lengthKnown: boolean,
+  alike: (a: NamedColumn, b: NamedColumn) => boolean = () => false,
 ): Assignment {
   const chosen = chosenColumns(from, columns, given);
   const used = new Map(chosen);
@@ -79,6 +82,7 @@ export function assignColumns(
     else candidates.set(quantity, [...(candidates.get(quantity) ?? []), one]);
   }
   let rivals: NamedColumn[] = [];
+  const twins: Assignment['twins'][number][] = [];
   for (const [quantity, list] of candidates) {
     // of several, those whose unit is of the right kind, of these the qualified
     const fitting = list.filter(({ column }) => column.dimension === dimensions[quantity]);
@@ -96,13 +100,16 @@ export function assignColumns(
       list.every(({ meaning }) => meaning === 'displacement')
     )
       rivals = choice;
-    else if (choice.length > 1)
+    else if (choice.length > 1 && choice.slice(1).every((column) => alike(choice[0]!, column))) {
+      used.set(quantity, choice[0]!);
+      twins.push(...choice.slice(1).map((column) => ({ quantity, column })));
+    } else if (choice.length > 1)
       throw new InputError(
         from,
         `options.columns.${quantity}`,
         'ambiguous',
         `must name one of the columns ${listed(choice)}`,
-        `${choice.length} candidates`,
+        choice.map(({ heading }) => heading),
       );
     else used.set(quantity, choice[0]!);
   }
@@ -115,5 +122,14 @@ export function assignColumns(
   };
   if (used.has('force')) drop('pressure', 'the force serves');
   const spare = used.has('extension') || rivals.length > 0 ? drop('strain', 'the extension serves') : undefined;
-  return { used, rivals, check: lengthKnown ? spare : undefined, ignored };
+  // the twin of a column that is not in use is not in use either
+  for (const { quantity, column } of twins)
+    if (!used.has(quantity)) ignored.push({ column, why: `nor is the other column of ${quantity}` });
+  return {
+    used,
+    rivals,
+    check: lengthKnown ? spare : undefined,
+    twins: twins.filter(({ quantity }) => used.has(quantity)),
+    ignored,
+  };
 }

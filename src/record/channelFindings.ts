@@ -1,4 +1,4 @@
-import { finding, soundLength, type ColumnName, type Finding, type TensionRecord } from '../base/index.js';
+import { columnUnits, finding, soundLength, type ColumnName, type Finding, type TensionRecord } from '../base/index.js';
 import type { ColumnHabit, RecordOutline } from './recordOutline.js';
 import { findSpikes, type Spike } from './spikes.js';
 
@@ -21,7 +21,13 @@ export function spikeFindings(column: ColumnName, spikes: readonly Spike[]): Fin
   const short = spikes.filter(({ range }) => range[1] - range[0] < SPIKE);
   const worst = short.reduce<Spike | undefined>((a, b) => (a && a.height >= b.height ? a : b), undefined);
   if (worst)
-    found.push(finding('spikes', { column, count: short.length, largest: worst.height, first: worst.range[0] }, { range: worst.range }));
+    found.push(
+      finding(
+        'spikes',
+        { column, count: short.length, largest: worst.height, unit: columnUnits[column], first: worst.range[0] },
+        { range: worst.range },
+      ),
+    );
   for (const { range } of spikes)
     if (range[1] - range[0] >= SPIKE)
       found.push(finding('signal-drops-out', { column, count: range[1] - range[0] + 1, first: range[0] }, { range }));
@@ -81,7 +87,13 @@ function motionSaturation({ force, motion, last, highest, habit }: RecordOutline
   let most = 0;
   for (let i = from; i < end; i += 1) most = Math.max(most, Math.abs(force[i]! - force[from]!));
   return Math.max(change, most) > Math.max(GOES_ON * highest, 6 * habit.noise)
-    ? [finding('motion-saturated', { column, value: values[end]!, count: end - from + 1 }, { range: [from, end] })]
+    ? [
+        finding(
+          'motion-saturated',
+          { column, value: values[end]!, unit: columnUnits[column], count: end - from + 1 },
+          { range: [from, end] },
+        ),
+      ]
     : [];
 }
 
@@ -101,11 +113,11 @@ function readingFindings(column: ColumnName, samples: number, { noise, step }: C
   const counts = step > 0 ? Math.round(range / step) : Infinity;
   if (counts < FEW_STEPS) {
     const coarse = column === 'force' && counts < TOO_FEW_STEPS && samples > TOO_FEW_STEPS;
-    found.push(finding('reading-coarse', { column, step, counts }, coarse ? { severity: 'caution' } : {}));
+    found.push(finding('reading-coarse', { column, step, unit: columnUnits[column], counts }, coarse ? { severity: 'caution' } : {}));
   }
   // nothing is noise of a channel that stands
   if (range > 0 && noise > Math.max(NOISY * range, step))
-    found.push(finding('signal-noisy', { column, noise, share: (100 * noise) / range }));
+    found.push(finding('signal-noisy', { column, noise, unit: columnUnits[column], share: (100 * noise) / range }));
   return found;
 }
 

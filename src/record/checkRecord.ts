@@ -1,4 +1,12 @@
-import { finding, requireNonNegative, requireOptions, type Finding, type TensionColumns, type TensionRecord } from '../base/index.js';
+import {
+  finding,
+  requireNonNegative,
+  requireOptions,
+  type Finding,
+  type TensionColumns,
+  type TensionRecord,
+  columnUnits,
+} from '../base/index.js';
 import { maximumIndex } from '../numeric/index.js';
 import { allSpikeFindings, channelFindings } from './channelFindings.js';
 import { clockFindings, GAP } from './clock.js';
@@ -53,7 +61,7 @@ function signFindings({ force }: TensionRecord, highest: number, outline: Record
   const end = Math.min(top, motion.end);
   const fell = values[first]! - values[end]!;
   return fell > Math.max(20 * noise, 20 * step, 0) && fell > 0.5 * rangeOf(values, first, end + 1)
-    ? [finding('motion-sign-reversed', { column, first: values[first]!, last: values[end]! })]
+    ? [finding('motion-sign-reversed', { column, first: values[first]!, last: values[end]!, unit: columnUnits[column] })]
     : [];
 }
 

@@ -94,11 +94,15 @@ const unitPlaces = [
   /^(.+?)\s(\S+)$/,
 ];
 
+/** @internal The unit of a column: capitals too, and S (else siemens) where the name is of time. */
+export const unitBeside = (name: string, unit: string): ReturnType<typeof parseUnit> =>
+  parseUnit(unit) ?? (unit === 'S' && meaningOfName(name) === 'time' ? parseUnit('s') : undefined);
+
 /** @internal Splits a name into name and unit. */
 export function splitName(text: string): { readonly name: string; readonly unit: string | undefined } {
   for (const place of unitPlaces) {
     const [, name, unit] = place.exec(text) ?? [];
-    if (name && unit && parseUnit(unit)) return { name: name.trim(), unit };
+    if (name && unit && unitBeside(name, unit)) return { name: name.trim(), unit };
   }
   // a bracket that holds no unit that is known is still one, unless it holds a word of the trade
   const [, name, unit] = unitPlaces[0]!.exec(text) ?? [];

@@ -28,10 +28,17 @@ export function requireLayout<One extends Layout>(
   from: string,
   layout: One | undefined,
   hints: LayoutHints,
-  rows: number,
+  rows: { readonly count: number; readonly first: string },
   path = 'file',
 ): One {
-  if (!layout) throw new InputError(from, path, 'no-numbers', 'must hold rows of at least two numbers', `${rows} rows of text`);
+  if (!layout)
+    throw new InputError(
+      from,
+      path,
+      'no-numbers',
+      `must hold rows of at least two numbers, and all it holds is text (rows: ${rows.count})`,
+      rows.first,
+    );
   if (layout.columns > MOST_COLUMNS)
     throw new InputError(from, path, 'too-large', `must have at most ${MOST_COLUMNS} columns`, layout.columns);
   if (layout.evidence === 'open' && isOpen(layout, hints))

@@ -53,6 +53,25 @@ function assign(from: string, filled: readonly Filled[], options: ReadOptions): 
   );
 }
 
+/** Columns that begin alike must be so to the end, or nobody knows which serves; returns those that are not needed. */
+function requireTwins(from: string, filled: readonly Filled[], line: (row: number) => number): Reading['ignored'] {
+  return filled
+    .filter(({ role }) => role === 'twin')
+    .map((twin) => {
+      const first = filled.find(({ role, quantity }) => role === 'serves' && quantity === twin.quantity)!;
+      const apart = twin.column.findIndex((value, i) => !Object.is(value, first.column[i]));
+      if (apart >= 0)
+        throw new InputError(
+          from,
+          `options.columns.${twin.quantity}`,
+          'ambiguous',
+          `must name one of the columns '${first.name}' (place ${first.index}), '${twin.name}' (place ${twin.index}), which differ on line ${line(apart)}`,
+          [first.name, twin.name],
+        );
+      return { name: twin.name, index: twin.index, why: `it equals column ${first.index} in every row` };
+    });
+}
+
 /** @internal The result of reading: units, holes, rows that are left out. */
 export function finishReading(
   from: string,
@@ -68,6 +87,7 @@ export function finishReading(
   const filled = wanted.map((one, k): Filled => ({ ...one, column: columns[k]! }));
   for (const one of filled) scale(from, one, line);
   const used = assign(from, filled, options);
+  const twins = requireTwins(from, filled, line);
   const { keep, rows, leftOut } = usableRows(from, used, columns[0]!.length, line, options);
   if (rows < 2) throw new InputError(from, store.path, 'too-few', 'must hold at least 2 rows of numbers', rows);
   const record: object = Object.fromEntries(
@@ -80,7 +100,7 @@ export function finishReading(
       ...text,
       thousands,
       columns: used.map(asRead),
-      ignored: ignored.map(({ column: { name, index }, why }) => ({ name, index, why })),
+      ignored: [...ignored.map(({ column: { name, index }, why }) => ({ name, index, why })), ...twins],
       rows,
       leftOut: [...odd.map(({ line, why }) => ({ line, why })), ...leftOut].sort((a, b) => a.line - b.line),
     },

@@ -1,4 +1,4 @@
-import { trailStep, type TensionColumns, type TensionRecord, type TrailStep } from '../base/index.js';
+import { trailStep, type TensionColumns, type TensionRecord, type TrailStep, columnUnits } from '../base/index.js';
 import { findJumps } from './jumps.js';
 import { ofDrive } from './motionOf.js';
 import { ownColumns, repairedBy, type Repaired } from './repaired.js';
@@ -16,7 +16,7 @@ export function joinJumpsKernel(record: TensionRecord): Repaired {
       const amount = usual - size;
       return trailStep(
         'jump-joined',
-        { column, sample: at, size, amount },
+        { column, sample: at, size, unit: columnUnits[column], amount },
         { kind: 'add', column, range: [at, values.length - 1], amount },
       );
     });

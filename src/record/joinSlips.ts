@@ -1,4 +1,4 @@
-import { trailStep, type TensionColumns, type TensionRecord, type TrailStep } from '../base/index.js';
+import { columnUnits, trailStep, type TensionColumns, type TensionRecord, type TrailStep } from '../base/index.js';
 import { excursionsOf } from './excursions.js';
 import { findJumps } from './jumps.js';
 import { ownColumns, repairedBy, type Repaired } from './repaired.js';
@@ -15,7 +15,7 @@ export function joinSlipsKernel(record: TensionRecord): Repaired {
   const ahead = jumps.map(({ at, size }): TrailStep[] => [
     trailStep(
       'slip-taken-out',
-      { column: 'travel', sample: at, way: size },
+      { column: 'travel', sample: at, way: size, unit: 'mm' },
       { kind: 'add', column: 'travel', range: [at, last], amount: -size },
     ),
   ]);
@@ -38,7 +38,7 @@ export function joinSlipsKernel(record: TensionRecord): Repaired {
     last -= to - from - 1;
     const shift = trailStep(
       'slip-taken-out',
-      { column: motion.column, sample: from + 1, way },
+      { column: motion.column, sample: from + 1, way, unit: columnUnits[motion.column] },
       { kind: 'add', column: motion.column, range: [from + 1, last], amount: -way },
     );
     return [to - from > 1 ? [cut, shift] : [shift]];

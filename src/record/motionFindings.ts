@@ -1,4 +1,4 @@
-import { finding, soundLength, type ColumnName, type Finding, type TensionRecord } from '../base/index.js';
+import { columnUnits, finding, soundLength, type ColumnName, type Finding, type TensionRecord } from '../base/index.js';
 import { channelLag } from './channelLag.js';
 import type { Drop } from './drops.js';
 import { findJumps } from './jumps.js';
@@ -16,12 +16,12 @@ const codes = {
 const MOST = 40;
 
 /** @internal Falls of the force that are no yield of the material. */
-export function dropFindings(drops: readonly Drop[], column: string): Finding[] {
+export function dropFindings(drops: readonly Drop[], column: ColumnName): Finding[] {
   return (['slip', 'reversal', 'backlash'] as const).flatMap((kind) => {
     const own = drops.filter((one) => one.kind === kind);
     if (own.length <= MOST)
       return own.map(({ range, fall, way }) =>
-        finding(codes[kind], { column, sample: range[0], fall, way }, { range: [range[0], range[2]] }),
+        finding(codes[kind], { column, sample: range[0], fall, way, unit: columnUnits[column] }, { range: [range[0], range[2]] }),
       );
     const largest = own.reduce((a, b) => (b.fall > a.fall ? b : a));
     return [
@@ -44,9 +44,19 @@ function jumpFindings(record: TensionRecord, outline: RecordOutline): Finding[] 
     const { at, size } = largest;
     if (column === 'travel' && jumps.every((one) => one.size > 0))
       return jumps.map((one) =>
-        finding('grip-slip', { column, sample: one.at - 1, fall: 0, way: one.size }, { range: [one.at - 1, one.at] }),
+        finding(
+          'grip-slip',
+          { column, sample: one.at - 1, fall: 0, way: one.size, unit: columnUnits[column] },
+          { range: [one.at - 1, one.at] },
+        ),
       );
-    return [finding('motion-jumps', { column, count: jumps.length, largest: size, sample: at }, { range: [at - 1, at] })];
+    return [
+      finding(
+        'motion-jumps',
+        { column, count: jumps.length, largest: size, unit: columnUnits[column], sample: at },
+        { range: [at - 1, at] },
+      ),
+    ];
   });
 }
 
@@ -74,9 +84,15 @@ export function motionFindings(
   const lag = channelLag(outline);
   if (lag) found.push(finding('channels-out-of-step', { ...lag }));
   if (repeated > most * n) found.push(finding('samples-repeated', { share: (100 * repeated) / n }));
-  if (backward > 0) found.push(finding('extension-goes-back', { column, count: backward, largest }));
+  if (backward > 0) found.push(finding('extension-goes-back', { column, count: backward, largest, unit: columnUnits[column] }));
   found.push(...emptyFindings(record));
   if (end >= LEAST_READINGS && end < n && column !== 'travel')
-    found.push(finding('extensometer-taken-off', { column, sample: end, reading: record[column]![end - 1]! }, { range: [end, n - 1] }));
+    found.push(
+      finding(
+        'extensometer-taken-off',
+        { column, sample: end, reading: record[column]![end - 1]!, unit: columnUnits[column] },
+        { range: [end, n - 1] },
+      ),
+    );
   return found;
 }

@@ -1,5 +1,5 @@
 import { InputError, requireBoolean, requireOneOf, requireOptions, requirePositive, requireWhole, type ColumnName } from '../base/index.js';
-import { dimensionOf, type Unit } from '../units/index.js';
+import { dimensionOf, unitNames, type Unit } from '../units/index.js';
 import { dimensions, isCounts, type NamedColumn } from './columnNames.js';
 import type { ReadOptions } from './reading.js';
 
@@ -48,7 +48,13 @@ export function requireReadOptions(from: string, options: ReadOptions): void {
     for (const quantity of quantities) {
       const unit = options[name]?.[quantity];
       if (unit !== undefined && dimensionOf(unit) !== dimensions[quantity])
-        throw new InputError(from, `options.${name}.${quantity}`, 'unknown-unit', `must be a unit of ${dimensions[quantity]}`, unit);
+        throw new InputError(
+          from,
+          `options.${name}.${quantity}`,
+          'unknown-unit',
+          `must be a unit of ${dimensions[quantity]} (${unitNames(dimensions[quantity])})`,
+          unit,
+        );
     }
   }
 }
@@ -67,7 +73,7 @@ export function unitOf(
   quantity: ColumnName,
   column: NamedColumn,
   options: ReadOptions,
-  largest: number | undefined,
+  largest: { readonly value: number; readonly rows?: number } | undefined,
 ): { readonly unit: Unit; readonly unitFrom: 'file' | 'options' } {
   const given = options.units?.[quantity];
   if (column.kind === 'clock') return { unit: 's', unitFrom: 'file' };
@@ -82,12 +88,12 @@ export function unitOf(
     ? `the column '${column.heading}' holds raw readings, which need a calibration (read them as '${own}', then applyCalibration)`
     : column.unit !== undefined
       ? `the column '${column.heading}' has '${column.unit}'`
-      : `the column '${column.heading}' has none that is known${largest === undefined ? '' : ` (its numbers go up to ${largest})`}`;
+      : `the column '${column.heading}' has none that is known${largest === undefined ? '' : ` (its ${largest.rows === undefined ? 'numbers' : `first ${largest.rows} numbers`} go up to ${largest.value})`}`;
   throw new InputError(
     from,
     `options.units.${quantity}`,
     column.unit === undefined ? 'missing' : 'unknown-unit',
-    `must name a unit of ${dimension}: ${why}`,
-    given,
+    `must name a unit of ${dimension} (${unitNames(dimension)}): ${why}`,
+    column.heading,
   );
 }

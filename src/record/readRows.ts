@@ -95,8 +95,10 @@ export function readRows(rows: Iterable<readonly Cell[]> | CellColumns, options:
   // of a column store, the column that holds no number is named
   const textual = found || Symbol.iterator in given ? -1 : padded[0]!.findIndex((_, k) => !padded.some((row) => isNumber(row[k])));
   const path = textual < 0 ? 'rows' : `rows.${Object.keys(given)[textual]!}`;
-  const layout = requireLayout(from, found, options, look.length, path);
-  const understanding = understand(from, layout, options);
+  // what the message shows of it: the column's first text, or the first row
+  const texts = textual < 0 ? padded.map((row) => row.map(cellText).join(' ')) : padded.map((row) => cellText(row[textual]));
+  const layout = requireLayout(from, found, options, { count: look.length, first: texts.find((one) => one.trim() !== '') ?? '' }, path);
+  const understanding = understand(from, layout, options, look.length < LOOK_ROWS);
   const { wanted } = understanding;
   const store = columnStore(from, wanted.length, layout.thousands, 'rows');
   const take = (row: readonly Cell[], line: number): void => {

@@ -1,8 +1,11 @@
 import { numberOf, type Layout } from './layout.js';
 import type { NamedColumn } from './columnNames.js';
 
-/** @internal What the numbers of each column could be, by how they run and how large they are, for a message; nothing is decided by it. */
-export function suggestColumns(layout: Layout, columns: readonly NamedColumn[]): string {
+/**
+ * @internal What the numbers of each column could be, by how they run and how large they are, for a message; nothing is decided by it. Of a
+ * file of which only the beginning was read so far (`whole` false) that is said, and small numbers say nothing.
+ */
+export function suggestColumns(layout: Layout, columns: readonly NamedColumn[], whole: boolean): string {
   const seen = columns
     .filter(({ kind }) => kind === 'number')
     .map(({ index, name }) => {
@@ -20,12 +23,17 @@ export function suggestColumns(layout: Layout, columns: readonly NamedColumn[]):
   const guess = (one: (typeof seen)[number]): string => {
     if (one === clock) return 'time or travel (it rises evenly)';
     if (one === rest[0] && rest.length > 1) return 'force or pressure (the largest numbers)';
-    return one.largest < 0.5 ? 'strain or extension (small numbers)' : 'travel or extension';
+    return whole && one.largest < 0.5
+      ? 'strain or extension (small numbers)'
+      : whole
+        ? 'travel or extension'
+        : 'travel, extension or strain';
   };
+  const seenOnly = whole ? '' : `in the first ${layout.body.length} rows `;
   return seen
     .map(
       (one) =>
-        `${one.index}${one.name === '' ? '' : ` '${one.name}'`} goes up to ${Number(one.largest.toPrecision(4))}, perhaps ${guess(one)}`,
+        `${seenOnly}${one.index}${one.name === '' ? '' : ` '${one.name}'`} goes up to ${Number(one.largest.toPrecision(4))}, perhaps ${guess(one)}`,
     )
     .join('; ');
 }

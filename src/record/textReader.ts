@@ -64,8 +64,9 @@ export function textReader(from: string, options: ReadOptions, { text, keep }: {
         lookLines *= 4;
         continue;
       }
-      const layout = requireLayout(from, found, options, lines.split('\n').length);
-      const understanding = understand(from, layout, options);
+      const all = lines.split('\n');
+      const layout = requireLayout(from, found, options, { count: all.length, first: all.find((one) => one.trim() !== '')! });
+      const understanding = understand(from, layout, options, cut < 0);
       let certain = encoding ?? (/[^\0-\x7f]/.test(lines) ? look.encoding : undefined);
       encoding = look.encoding;
       const format: BodyFormat = {

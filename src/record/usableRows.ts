@@ -12,6 +12,17 @@ export interface UsableRows {
   readonly leftOut: readonly LeftOutRow[];
 }
 
+/** Rows at the end that may be a logger's summary (largest, mean, least, deviation...), at most: more of them are a record that lost its clock. */
+const SUMMARY = 10;
+
+/** Where a summary without a time begins: its numbers are of no moment of the test. */
+function summaryStart(time: Float64Array | undefined, rows: number): number {
+  if (!time) return rows;
+  let start = rows;
+  while (start > 0 && Number.isNaN(time[start - 1])) start -= 1;
+  return rows - start > SUMMARY ? rows : start;
+}
+
 /** Columns that may end before the file does: the sensor was taken off. */
 const mayEnd = (quantity: ColumnName): boolean => quantity === 'extension' || quantity === 'strain' || quantity === 'transverseStrain';
 
@@ -30,7 +41,8 @@ export function requireNoDates(from: string, odd: readonly OddRow[], options: Re
   );
 }
 
-/** @internal Rows that can be used: the load is a number; holes elsewhere are an error, or left out on request; extension may end early. */
+/** @internal Rows that can be used: the load is a number; holes elsewhere are an error, or left out on request; extension may end early, and a
+ * summary below the last time is left out. */
 export function usableRows(
   from: string,
   columns: readonly { readonly quantity: ColumnName; readonly column: Float64Array }[],
@@ -40,10 +52,14 @@ export function usableRows(
 ): UsableRows {
   const keep = new Uint8Array(rows).fill(1);
   const leftOut: LeftOutRow[] = [];
+  for (let i = summaryStart(columns.find(({ quantity }) => quantity === 'time')?.column, rows); i < rows; i += 1) {
+    leftOut.push({ line: lineOf(i), why: 'after the last row with a time: a summary' });
+    keep[i] = 0;
+  }
   for (const { quantity, column } of columns) {
     const load = quantity === 'force' || quantity === 'pressure';
     let end = rows;
-    if (mayEnd(quantity)) while (end > 0 && Number.isNaN(column[end - 1])) end -= 1;
+    if (mayEnd(quantity)) while (end > 0 && (Number.isNaN(column[end - 1]) || keep[end - 1] === 0)) end -= 1;
     for (let i = 0; i < end; i += 1) {
       if (!Number.isNaN(column[i]) || keep[i] === 0) continue;
       if (!load && options.leaveOutHoles !== true)

@@ -1,4 +1,4 @@
-import { InputError, type Section } from '../base/index.js';
+import { InputError, type Section, quoted } from '../base/index.js';
 
 /**
  * Moment over that of first yield, of a section whose material yields without hardening, by the height of the elastic core over that of the section.
@@ -30,7 +30,7 @@ export function momentCurvature(
 ): (strain: number) => number {
   const core = cores[section.shape];
   if (!core)
-    throw new InputError(from, 'piece.section.shape', 'out-of-range', `must be one of ${Object.keys(cores).join(', ')}`, section.shape);
+    throw new InputError(from, 'piece.section.shape', 'out-of-range', `must be one of ${quoted(Object.keys(cores))}`, section.shape);
   const yieldStrain = yieldStress / modulus;
   return (strain) =>
     strain <= yieldStrain

@@ -9,6 +9,8 @@ export interface Measured {
   readonly standardUncertainty?: number | undefined;
   /** Symbol, for example `Rp0.2`. */
   readonly symbol?: string | undefined;
+  /** Unit of the value and of its limits, for the sentences. */
+  readonly unit?: string | undefined;
   /** Of an elongation: its gauge length [mm]. */
   readonly gaugeLength?: number | undefined;
   /** Of an elongation: the original area of its piece [mm²]. */

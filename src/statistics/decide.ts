@@ -9,6 +9,7 @@ import {
   requireOptions,
   requirePositive,
   success,
+  unitInWords,
   type Finding,
   type Outcome,
 } from '../base/index.js';
@@ -56,11 +57,13 @@ function requireArguments(measured: Measured, specification: Specification): voi
 }
 
 /** What stands against a bare pass, or beside any verdict. */
-function doubts(measured: Measured, specification: Specification, u: number, reach: number, distance: number): Finding[] {
+function doubts(measured: Measured, specification: Specification, u: number, reach: number, distance: number, clear: boolean): Finding[] {
   const { symbol = 'the value' } = measured;
+  const unit = unitInWords(measured.unit ?? '1');
   const found: Finding[] = [];
   if (u === 0) found.push(finding('decision-without-uncertainty', { symbol }));
-  else if (distance < reach) found.push(finding('limit-within-uncertainty', { symbol, distance, uncertainty: reach }));
+  // where the agreed guard band decides, its own risk has been kept: a second answer by another factor would unsettle it
+  else if (distance < reach && !clear) found.push(finding('limit-within-uncertainty', { symbol, distance, uncertainty: reach, unit }));
   if (measured.extensionBasis === 'travel' && takesStrain(measured.symbol)) found.push(finding('decision-on-travel', { symbol }));
   if (specification.structuralUse === true) found.push(finding('decision-for-structure', { symbol }));
   if (
@@ -126,9 +129,10 @@ export function decide(measured: Measured, specification: Specification): Outcom
         ? 'conditional-fail'
         : 'fail';
 
+  const clear = rule === 'guarded' && (plain === 'pass' || plain === 'fail');
   const reach = (specification.coverageFactor ?? 2) * u;
   const distance = Math.min(Math.abs(value - lower), Math.abs(value - upper));
-  const findings = doubts(measured, specification, u, reach, distance);
+  const findings = doubts(measured, specification, u, reach, distance, clear);
   const held = findings.some(({ code }) => code === 'decision-on-travel' || code === 'decision-for-structure');
   const verdict = plain === 'pass' && held ? 'conditional-pass' : plain;
   // of two tails the smaller is subtracted from 1, so that a small risk keeps its digits
@@ -150,7 +154,7 @@ export function decide(measured: Measured, specification: Specification): Outcom
       : {
           probabilityOfConformity: 1 - risk,
           ...(passes ? { consumersRisk: risk } : { producersRisk: 1 - risk }),
-          toldApart: distance >= reach,
+          toldApart: clear || distance >= reach,
         }),
     findings,
   });

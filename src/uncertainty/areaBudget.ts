@@ -1,4 +1,4 @@
-import { InputError, requireOptions, requireSection, type Section, type SectionShape } from '../base/index.js';
+import { InputError, requireOptions, requireSection, type Section, type SectionShape, quoted } from '../base/index.js';
 import { hexagon, rectangular, round, sectionFromArea, sectionFromMass, square, tube, tubeStrip } from '../geometry/index.js';
 import type { UncertaintyBudget } from './Budget.js';
 import { requireInput } from './components.js';
@@ -52,7 +52,7 @@ export function areaBudget(
   const from = 'areaBudget';
   requireSection(from, 'section', section);
   if (!(section.shape in sections))
-    throw new InputError(from, 'section.shape', 'out-of-range', `must be one of ${Object.keys(sections).join(', ')}`, section.shape);
+    throw new InputError(from, 'section.shape', 'out-of-range', `must be one of ${quoted(Object.keys(sections))}`, section.shape);
   requireOptions(from, options, ['coverage', 'coverageFactor']);
   const names = Object.keys(section.dimensions);
   requireOptions(from, dimensions, names, 'dimensions');
@@ -62,7 +62,7 @@ export function areaBudget(
       ? []
       : [requireInput(from, `dimensions.${name}`, name, { value: section.dimensions[name], uncertainty })];
   });
-  if (inputs.length === 0) throw new InputError(from, 'dimensions', 'empty', `must name one of ${names.join(', ')}`, 0);
+  if (inputs.length === 0) throw new InputError(from, 'dimensions', 'empty', `must name one of ${quoted(names)}`, 0);
   // several readings make S0 the mean of their areas: its small distance from the area of the mean stays
   const surplus = section.area - areaOf(section.shape, section.dimensions);
   return budgetOf(from, (x) => surplus + areaOf(section.shape, { ...section.dimensions, ...x }), inputs, {

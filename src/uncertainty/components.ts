@@ -8,6 +8,7 @@ import {
   requireOneOf,
   requireOptions,
   requirePositive,
+  quoted,
 } from '../base/index.js';
 import type {
   StatedValue,
@@ -71,8 +72,7 @@ function componentOf(from: string, path: string, source: UncertaintySource): Com
     };
   requireObject(from, path, source);
   const kind = (Object.keys(kinds) as (keyof typeof kinds)[]).find((one) => one in source);
-  if (!kind)
-    throw new InputError(from, path, 'missing', `must have one of ${Object.keys(kinds).join(', ')}`, Object.keys(source).join(', '));
+  if (!kind) throw new InputError(from, path, 'missing', `must have one of ${quoted(Object.keys(kinds))}`, Object.keys(source).join(', '));
   requireOptions(from, source, kinds[kind], path);
   const { name } = source;
   if (name !== undefined && typeof name !== 'string') throw new InputError(from, `${path}.name`, 'not-text', 'must be text', name);

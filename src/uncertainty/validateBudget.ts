@@ -1,4 +1,4 @@
-import { finding, InputError, requireBetween, requireObject, requirePair, requireWhole, type Finding } from '../base/index.js';
+import { finding, InputError, requireBetween, requireObject, requirePair, requireWhole, type Finding, unitInWords } from '../base/index.js';
 import type { UncertaintyBudget } from './Budget.js';
 import { numericalTolerance } from './numericalTolerance.js';
 import type { TrialDistribution } from './trialDistribution.js';
@@ -65,5 +65,11 @@ export function validateBudget(
   const low = Math.abs(value - expandedUncertainty - lower);
   const high = Math.abs(value + expandedUncertainty - upper);
   const valid = low <= tolerance && high <= tolerance;
-  return { valid, low, high, tolerance, findings: valid ? [] : [finding('budget-not-validated', { symbol, low, high, tolerance })] };
+  return {
+    valid,
+    low,
+    high,
+    tolerance,
+    findings: valid ? [] : [finding('budget-not-validated', { symbol, low, high, tolerance, unit: unitInWords(budget.unit ?? '1') })],
+  };
 }

@@ -16,7 +16,7 @@ function requireUnit(path: string, unit: unknown) {
  * $$ y = x \, \frac{f_{from}}{f_{to}} $$
  *
  * @remarks
- * Factors are exact by definition of the units (1 in = 25.4 mm, 1 lbf = 4.4482216152605 N, 1 kgf = 9.80665 N), so the relative error is
+ * Factors are exact by definition of the units (1 in = 25.4 mm, 1 lbf = 4.4482216152605 N, 1 kgf = 9.80665 N, 1 tf = 1000 kgf), so the relative error is
  * at most 1e-15. Units of different dimensions do not compile together, and throw where no compiler looked. The micro sign may be either
  * of the two that keyboards write, and a square may be a plain 2 (`mm2`, `kgf/mm2`).
  *

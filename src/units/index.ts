@@ -3,4 +3,4 @@ export { type Dimension, type DimensionOf, type Unit, type UnitOf, type UnitsOf 
 /** @internal */
 export { dimensionOf, unitFactor } from './engine.js';
 /** @internal */
-export { parseUnit } from './parseUnit.js';
+export { parseUnit, unitNames } from './parseUnit.js';

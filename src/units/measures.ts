@@ -1,7 +1,7 @@
 /** Names of the units of each dimension; `\u03bc` is the Greek μ, which keyboards write where the others have the micro sign µ. */
 export interface UnitsOf {
   /** Units of force. */
-  readonly force: 'N' | 'kN' | 'MN' | 'kgf' | 'lbf' | 'kip';
+  readonly force: 'N' | 'mN' | 'daN' | 'kN' | 'MN' | 'kgf' | 'tf' | 'lbf' | 'kip';
   /** Units of length. */
   readonly length: 'mm' | 'cm' | 'm' | 'µm' | '\u03bcm' | 'in' | 'ft' | 'mil';
   /** Units of area. */
@@ -58,7 +58,7 @@ const KGF = 9.80665;
 
 /** @internal Factor of each unit to its anchor: N, mm, mm², MPa, N·mm, s, rad, mm/s, ratio. */
 export const measures: Measures = {
-  force: { N: 1, kN: 1e3, MN: 1e6, kgf: KGF, lbf: LBF, kip: 1e3 * LBF },
+  force: { N: 1, mN: 1e-3, daN: 10, kN: 1e3, MN: 1e6, kgf: KGF, tf: 1e3 * KGF, lbf: LBF, kip: 1e3 * LBF },
   length: { mm: 1, cm: 10, m: 1e3, µm: 1e-3, in: IN, ft: FT, mil: 1e-3 * IN },
   area: { 'mm²': 1, 'cm²': 100, 'm²': 1e6, 'in²': IN * IN },
   stress: {

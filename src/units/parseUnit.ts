@@ -6,6 +6,8 @@ const spellings: Readonly<Record<string, Unit>> = {
   newton: 'N',
   newtons: 'N',
   kilonewton: 'kN',
+  dekanewton: 'daN',
+  decanewton: 'daN',
   kp: 'kgf',
   kg: 'kgf',
   'kg-f': 'kgf',
@@ -77,11 +79,16 @@ const spellings: Readonly<Record<string, Unit>> = {
 /** Spellings that would be something else in other letters: Nm a work, nm a length; MN/m² and mN/m². */
 const exactSpellings: Readonly<Record<string, Unit>> = { Nm: 'J', 'N·m': 'J', kNmm: 'J', 'kN·mm': 'J', 'MN/m²': 'MPa' };
 
-/** Units that other letters would turn into another unit: mN, MJ, Mbar. */
-const ownLettersOnly: readonly string[] = ['MN', 'mJ', 'mbar'];
+/** Units that other letters would turn into another unit: MN and mN, MJ, Mbar. */
+const ownLettersOnly: readonly string[] = ['MN', 'mN', 'mJ', 'mbar'];
 
 /** Texts that are close to a unit but are another: 1e-9 of it, a bare prefix, siemens. */
 const otherUnits: readonly string[] = ['mPa', 'M', 'S'];
+
+const all = Object.values(measures).flatMap((factors) => Object.keys(factors)) as Unit[];
+
+/** @internal Names of the units of a dimension, as a message lists them. */
+export const unitNames = (dimension: Dimension): string => Object.keys(measures[dimension]).join(', ');
 
 const lookUp = (table: Readonly<Record<string, Unit>>, text: string): Unit | undefined =>
   Object.hasOwn(table, text) ? table[text] : undefined;
@@ -95,7 +102,6 @@ export function parseUnit(text: string): { readonly unit: Unit; readonly dimensi
     .replace(/[*.](?=mm$|m$|lbf$)/g, '·')
     .replace(/([a-z])\.$/i, '$1');
   if (otherUnits.includes(plain)) return undefined;
-  const all = Object.values(measures).flatMap((factors) => Object.keys(factors)) as Unit[];
   const lower = plain.toLowerCase();
   const unit =
     all.find((one) => one === plain) ??

@@ -86,12 +86,45 @@ describe('a report', () => {
     const table = join(folder, 'calibration.txt');
     writeFileSync(table, `indicated reference\n${[0, 5, 10, 15, 20, 25].map((p) => `${p}; ${p * area}`).join('\n')}\n`);
     const calibrated = await report('--round', '8', ...lengths, '--calibration', table, '--output', join(folder, 'b'));
-    // zero noise may fall below the calibrated span, which is then said
-    if (calibrated.status === 0) {
-      const force = (name: string) => fromJson(readFileSync(join(folder, name, 'pull.report.json'), 'utf8')).maximumForce.value;
-      expect(force('b')).toBeCloseTo(force('a'), 3);
-    } else expect(calibrated.error).toContain('calibrated span');
+    // noise about zero lies below the first row, and is carried
+    expect([calibrated.status, calibrated.error]).toEqual([0, '']);
+    const made = (name: string) => fromJson(readFileSync(join(folder, name, 'pull.report.json'), 'utf8'));
+    expect(made('b').maximumForce.value).toBeCloseTo(made('a').maximumForce.value, 3);
+    expect(made('b').trail[0]!.code).toBe('force-by-calibration-from-zero');
+    // rows above the idle readings: carried to zero, and what lies below the first one is named
+    const rows = (of: readonly number[]) => {
+      writeFileSync(table, of.map((p) => `${p}; ${p * area}`).join('\n'));
+    };
+    rows([8, 10, 15, 20, 25]);
+    const high = await report('--round', '8', ...lengths, '--calibration', table, '--output', join(folder, 'c'));
+    expect(high.out).toContain('E lies at');
+    expect(made('c').maximumForce.value).toBeCloseTo(made('a').maximumForce.value, 3);
+    expect(made('c').trail[0]!.step).toContain('idle readings below it went along its slope at');
+    // above the last row nothing is carried, unless a flag says how far
+    rows([1, 2, 3]);
+    const low = await report('--round', '8', ...lengths, '--calibration', table, '--output', join(folder, 'd'));
+    expect(low.status).toBe(2);
+    expect(low.error).toMatch(
+      /--calibration holds readings from 1 to 3, and idle ones down to zero; the record has .*--calibration-beyond/,
+    );
+    const wide = await report('--round', '8', ...lengths, '--calibration', table, '--calibration-beyond', '0.5');
+    expect(wide.error).toContain('--calibration-beyond must be from 0 to 0.1, got 0.5');
     expect((await report('--round', '8', ...lengths)).error).toContain('--bore');
+  });
+
+  test('a misspelt flag is named before the one that it was to be is missed', async () => {
+    const { status, error } = await report('--round', '8', '--gauge-lenght', '40');
+    expect(status).toBe(2);
+    expect(error).toMatch(/unknown option '--gauge-lenght' \(Did you mean --gauge-length\?\)/);
+    expect((await report('--round', '8')).error).toContain("required option '--gauge-length");
+    for (const [window, example] of [
+      ['stress=100', 'stress=100-300'],
+      ['strain=0.2%-0.05%', 'strain=0.05%-0.2%'],
+    ] as const) {
+      const refused = (await report('--round', '8', ...lengths, '--modulus-window', window)).error;
+      expect(refused).toMatch(/--modulus-window .*It must go up, for example/);
+      expect(refused).toContain(example);
+    }
   });
 
   test('a frame by its table gives the same E as by its number', async () => {

@@ -89,7 +89,7 @@ told('points of a curve', [
   ['proportionalLimit: line.modulus must be a number, got "1"', () => proportionalLimit(curve, { modulus: '1' as never })],
   ['proportionalLimit: line.strainShift must be finite, got NaN', () => proportionalLimit(curve, { modulus: 1, strainShift: NaN })],
   [
-    'proportionalLimit: line.definition must be one of offset, deviation, tangent, johnson, got "eye"',
+    'proportionalLimit: line.definition must be one of "offset", "deviation", "tangent", "johnson", got "eye"',
     () => proportionalLimit(curve, { modulus: 1, definition: 'eye' as never }),
   ],
   ['proportionalLimit: line.offset must be above 0, got 0', () => proportionalLimit(curve, { modulus: 1, offset: 0 })],
@@ -109,7 +109,7 @@ told('points of a curve', [
   ['yieldPoints: options.strainShift must be finite, got NaN', () => yieldPoints(curve, { strainShift: NaN })],
   ['yieldPoints: options.minimumFall must be from 0 to 1, got 1.5', () => yieldPoints(curve, { minimumFall: 1.5 })],
   ['yieldPoints: options.minimumStrain must be 0 or more, got -1', () => yieldPoints(curve, { minimumStrain: -1 })],
-  ['yieldPoints: options.lowerRule must be one of whole, short, got "long"', () => yieldPoints(curve, { lowerRule: 'long' as never })],
+  ['yieldPoints: options.lowerRule must be one of "whole", "short", got "long"', () => yieldPoints(curve, { lowerRule: 'long' as never })],
   ['yieldPoints: options.pauses must be an array, got 3', () => yieldPoints(curve, { pauses: 3 as never })],
   [
     'yieldPoints: options.pauses[1] must have 2 samples like the other columns, got 1',
@@ -164,7 +164,7 @@ told('lines and chords', [
   ['fitModulus: curve.strain must have at least 3 samples, got 2', () => fitModulus({ strain: [0, 1], stress: [0, 1] })],
   ['fitModulus: options.zz is not an option (known: window), got "zz"', () => fitModulus(curve, odd)],
   [
-    'fitModulus: options.window.by must be one of lower-bound, relative-error, stress, strain, samples, got "eye"',
+    'fitModulus: options.window.by must be one of "lower-bound", "relative-error", "stress", "strain", "samples", got "eye"',
     () => fitModulus(curve, { window: { by: 'eye' } as never }),
   ],
   [
@@ -338,8 +338,8 @@ told('beams and columns', [
   ['flexuralStress: setup.arm belongs to four points only, got 5', beam({ arm: 5 })],
   ['flexuralStress: setup.arm must be a number, got undefined', beam({ points: 4 })],
   ['flexuralStress: setup.arm must be below half of the span (32), got 32', beam({ points: 4, arm: 32 })],
-  ['flexuralStress: setup.measuredAt must be one of nose, mid-span, got "end"', beam({ measuredAt: 'end' })],
-  ['flexuralStress: setup.hexagonOn must be one of flats, corners, got "edge"', beam({ hexagonOn: 'edge' })],
+  ['flexuralStress: setup.measuredAt must be one of "nose", "mid-span", got "end"', beam({ measuredAt: 'end' })],
+  ['flexuralStress: setup.hexagonOn must be one of "flats", "corners", got "edge"', beam({ hexagonOn: 'edge' })],
   ['flexuralStress: setup.hexagonOn must be left out: the section has no corners to lie on, got "corners"', beam({ hexagonOn: 'corners' })],
   [
     'flexuralStress: section.secondMoment must be a number, got undefined',
@@ -367,7 +367,7 @@ told('beams and columns', [
   ['shearDeflectionShare: beam.zz is not an option (known: section, setup, poissonRatio), got "zz"', () => shearDeflectionShare(odd)],
   ['shearDeflectionShare: poissonRatio must be from 0 to 0.5, got 0.6', () => shearDeflectionShare({ section, setup, poissonRatio: 0.6 })],
   [
-    'shearDeflectionShare: section.shape must be one of rectangular, square, round, hexagon, tube, got "from-area"',
+    'shearDeflectionShare: section.shape must be one of "rectangular", "square", "round", "hexagon", "tube", got "from-area"',
     () => shearDeflectionShare({ section: plain, setup }),
   ],
   ['elasticExtension: bar must be an object, got undefined', () => elasticExtension(undefined as never)],
@@ -407,7 +407,7 @@ told('the frame', [
     motion({ constant: 1, relativeStandardUncertainty: -1 }),
   ],
   ['frameTravel: compliance.grips must be text, got 3', motion({ constant: 1, grips: 3 })],
-  ['frameTravel: compliance.direction must be one of tension, compression, got "up"', motion({ constant: 1, direction: 'up' })],
+  ['frameTravel: compliance.direction must be one of "tension", "compression", got "up"', motion({ constant: 1, direction: 'up' })],
   [
     'frameTravel: compliance.zz is not an option (known: constant, range, relativeStandardUncertainty, grips, direction), got "zz"',
     motion({ constant: 1, zz: 1 }),
@@ -422,7 +422,7 @@ told('the frame', [
   ],
   ['frameTravel: compliance.constant must be 0 or more, got -1', motion({ constant: -1 })],
   ['frameTravel: compliance.range must have 2 samples like the other columns, got 1', motion({ constant: 1, range: [1] })],
-  ['frameTravel: compliance.range must go up, got an object', motion({ constant: 1, range: [1, 1] })],
+  ['frameTravel: compliance.range must go up, got [1, 1]', motion({ constant: 1, range: [1, 1] })],
   ['frameTravel: compliance.coefficient must be 0 or more, got -1', motion({ coefficient: -1, exponent: 1 })],
   ['frameTravel: compliance.exponent must be above 0, got 0', motion({ coefficient: 1, exponent: 0 })],
   ['frameTravel: compliance.exponent must be from 0 to 10, got 11', motion({ coefficient: 1, exponent: 11 })],
@@ -490,7 +490,7 @@ told('the frame', [
   ],
   ['fitCompliance: options.grips must be text, got 3', () => fitCompliance([pull], { grips: 3 as never })],
   [
-    'fitCompliance: options.shape must be one of constant, table, power, got "parabola"',
+    'fitCompliance: options.shape must be one of "constant", "table", "power", got "parabola"',
     () => fitCompliance([pull], { shape: 'parabola' as never }),
   ],
   ['fitCompliance: options.modulus must be above 0, got 0', () => fitCompliance([pull], { modulus: 0 })],

@@ -47,7 +47,11 @@ describe('a spreadsheet', () => {
     expect(metadata).toEqual({ Piece: { value: 'A7 & B<8>' } });
     expect((await readSpreadsheet(file.buffer as ArrayBuffer, { sheet: 'More' })).reading.rows).toBe(16);
     expect((await readSpreadsheet(file, { sheet: 2 })).reading.rows).toBe(16);
-    expect(await refused(readSpreadsheet(file, { sheet: 'None' }))).toBe('wrong-type bytes');
+    expect(await refused(readSpreadsheet(file, { sheet: 'None' }))).toBe('out-of-range options.sheet');
+    await expect(readSpreadsheet(file, { sheet: 'None' })).rejects.toThrow(
+      'readSpreadsheet: options.sheet must be the name or place of a sheet, of "Test", "More", got "None"',
+    );
+    expect(await refused(readSpreadsheet(file, { sheet: 3 }))).toBe('out-of-range options.sheet');
   });
 
   test('a number that the sheet made a date, an error value, a formula: the row, or the value that is held', async () => {

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { required } from '../../src/base/index.js';
-import { applyCalibration, calibrationUncertainty, fitCalibration, type Calibration } from '../../src/force/index.js';
+import { applyCalibration, calibratedForces, calibrationUncertainty, fitCalibration, type Calibration } from '../../src/force/index.js';
 import { seeded } from '../support/random.js';
 import { thrown } from '../support/thrown.js';
 
@@ -162,5 +162,36 @@ describe('bad pairs', () => {
       reason: 'too-few-points',
     });
     expect(fitCalibration({ indicated: [1, 1, 1], reference: [1, 2, 3] })).toMatchObject({ ok: false, reason: 'too-few-points' });
+  });
+});
+
+describe('idle readings, below every calibrated point', () => {
+  const loaded = required(fitCalibration({ indicated: [1, 5, 10, 15, 22], reference: [940, 4712, 9425, 14137, 20735] }, { degree: 1 }));
+  const [c0, c1] = loaded.coefficients as [number, number];
+
+  test('go along the line at the end of the span, down to zero and the noise about it', () => {
+    for (const x of [0.9, 0.00117, 0, -0.0019, -0.22]) expect(applyCalibration(loaded, x, { idle: true })).toBeCloseTo(c0 + c1 * x, 9);
+    expect(() => applyCalibration(loaded, -0.221, { idle: true })).toThrow('must lie within the calibrated span (1 to 22)');
+    expect(() => applyCalibration(loaded, 22.1, { idle: true })).toThrow('must lie within');
+    expect(() => applyCalibration(loaded, 0.9)).toThrow('must lie within');
+    expect(thrown(() => applyCalibration(loaded, 5, { idle: 1 as never })).code).toBe('wrong-type');
+  });
+
+  test('also of a curve, whose slope at the end counts, and of readings below zero', () => {
+    // F = 100 x + 2 x² exactly: at 10 it is 1200 with a slope of 140
+    const indicated = [10, 20, 30, 40, 50];
+    const curve = required(fitCalibration({ indicated, reference: indicated.map((x) => 100 * x + 2 * x * x) }, { degree: 2 }));
+    expect(applyCalibration(curve, 4, { idle: true })).toBeCloseTo(1200 - 6 * 140, 6);
+    const mirrored = required(
+      fitCalibration({ indicated: indicated.map((x) => -x), reference: indicated.map((x) => -100 * x - 2 * x * x) }, { degree: 2 }),
+    );
+    expect(applyCalibration(mirrored, -4, { idle: true })).toBeCloseTo(-360, 6);
+    expect(calibratedForces(mirrored)).toEqual([expect.closeTo(1200, 6), expect.closeTo(10_000, 6)]);
+  });
+
+  test('a calibration with a row at zero takes noise about zero', () => {
+    const fromZero = required(fitCalibration({ indicated: [0, 5, 10, 15, 22], reference: [0, 5000, 10_000, 15_000, 22_000] }));
+    expect(applyCalibration(fromZero, [-0.0019, 0, 5], { idle: true })[0]).toBeCloseTo(-1.9, 6);
+    expect(calibratedForces(fromZero)).toEqual([expect.closeTo(0, 6), expect.closeTo(22_000, 6)]);
   });
 });

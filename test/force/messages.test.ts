@@ -145,11 +145,7 @@ test.each<[call: () => unknown, message: string, code: string]>([
   ],
   [() => pressureToForce(1, { ...bore, efficiency: NaN }), 'pressureToForce: efficiency must be finite, got NaN', 'not-finite'],
   [() => pressureToForce(1, { ...bore, tareForce: NaN }), 'pressureToForce: tareForce must be finite, got NaN', 'not-finite'],
-  [
-    () => pressureToForce(1, { ...bore, tareForce: [] as never }),
-    'pressureToForce: tareForce must be an object, got an object',
-    'wrong-type',
-  ],
+  [() => pressureToForce(1, { ...bore, tareForce: [] as never }), 'pressureToForce: tareForce must be an object, got []', 'wrong-type'],
   [
     () => pressureToForce(1, { ...bore, tareForce: table }),
     'pressureToForce: tareForce must be a number where there is no travel, got an object',
@@ -429,7 +425,7 @@ test.each<[call: () => unknown, message: string, code: string]>([
   ],
   [
     () => verifyForce({ ...verification, held: 'x' as never }),
-    'verifyForce: verification.held must be one of true, indicated, got "x"',
+    'verifyForce: verification.held must be one of "true", "indicated", got "x"',
     'out-of-range',
   ],
   [

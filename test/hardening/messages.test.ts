@@ -304,7 +304,7 @@ test.each<[() => unknown, string]>([
   [() => hardeningExponent(columns, { from: 2, to: 1 }), 'hardeningExponent: options.to must be from 2 to Infinity, got 1'],
   [
     () => hardeningExponent(columns, { from: 0.01, to: 0.1, strainMeasure: 'true' as never }),
-    'hardeningExponent: options.strainMeasure must be one of total, plastic, plastic-engineering, got "true"',
+    'hardeningExponent: options.strainMeasure must be one of "total", "plastic", "plastic-engineering", got "true"',
   ],
   [
     () => hardeningExponent(columns, { from: 0.01, to: 0.1, strainMeasure: 'plastic' }),
@@ -352,7 +352,7 @@ test.each<[() => unknown, string]>([
     () => fitHollomon(columns, other),
     'fitHollomon: options.other is not an option (known: from, to, weights, fixed, bounds, uniformStrain, method), got "other"',
   ],
-  [() => fitHollomon(columns, { method: 'x' as never }), 'fitHollomon: options.method must be one of least-squares, log-log, got "x"'],
+  [() => fitHollomon(columns, { method: 'x' as never }), 'fitHollomon: options.method must be one of "least-squares", "log-log", got "x"'],
   [
     () => fitHollomon(columns, { method: 'log-log', weights: [1] }),
     'fitHollomon: options.weights goes with the method least-squares only, got "weights"',
@@ -414,7 +414,7 @@ test.each<[() => unknown, string]>([
   ],
   [
     () => compareLaws(columns, { laws: ['Voce', 'Gauss' as never] }),
-    'compareLaws: options.laws[1] must be one of Hollomon, Ludwik, Swift, Voce, Hockett-Sherby, got "Gauss"',
+    'compareLaws: options.laws[1] must be one of "Hollomon", "Ludwik", "Swift", "Voce", "Hockett-Sherby", got "Gauss"',
   ],
   [() => compareLaws(columns, { laws: 'Voce' as never }), 'compareLaws: options.laws must be an array, got "Voce"'],
   [() => compareLaws(columns, { laws: [] }), 'compareLaws: options.laws must name a law, got 0'],

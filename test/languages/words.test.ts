@@ -81,7 +81,9 @@ describe.each([german, french])('text from outside in $name', (language) => {
     );
     const of = (made: Finding): string => inWords(made).message;
     expect(of(finding('group-off-the-mean', { group: name, h: 2.5, limit: 2 }))).toContain(name);
-    expect(of(finding('replicate-outlying', { symbol: name, test: name, value: 1, statistic: 2, limit: 3 })).split(name).length).toBe(3);
+    expect(
+      of(finding('replicate-outlying', { symbol: name, test: name, value: 1, unit: 'MPa', statistic: 2, limit: 3 })).split(name).length,
+    ).toBe(3);
     expect(of(finding('compliance-of-other-grips', { measured: name, used: name })).split(name).length).toBe(3);
     expect(of(finding('force-outside-certificate', { identity: name, force: 1, low: 2, high: 3 }))).toContain(name);
     expect(of(finding('replicates-mixed', { what: 'the operator', values: `"${name}", "x"` }))).toContain(`"${name}", "x"`);

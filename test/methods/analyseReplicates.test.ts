@@ -82,10 +82,14 @@ describe('the statistics of each property', () => {
 describe('doubts', () => {
   test('an outlier is flagged by the name of its test, and stays', () => {
     const results = [450, 451, 449, 450.5, 449.5, 470].map((top, i) => made(top, piece, { test: { identity: `P${i + 1}` } }));
-    const found = analyseReplicates(results).findings.find(
-      ({ code, field }) => code === 'replicate-outlying' && field === 'tensileStrength',
-    )!;
-    expect(found.message).toContain('Rm of test P6');
+    const { findings, properties } = analyseReplicates(results);
+    const flagged = properties.filter(({ outlier }) => outlier?.flagged === true).map(({ symbol }) => symbol);
+    // one piece, one finding: all that lies out of it is listed, and nothing is said of each by itself
+    const odd = findings.filter(({ code }) => code === 'replicate-odd');
+    expect(odd).toHaveLength(1);
+    expect(odd[0]!.message).toMatch(/^Test P6 lies farther out than chance explains in several quantities: .*Rm.* (MPa|N) \(G = /);
+    for (const symbol of String(odd[0]!.values['symbols']).split(', ')) expect(flagged).toContain(symbol);
+    expect(findings.filter(({ code }) => code === 'replicate-outlying' || code === 'variation-above-usual')).toEqual([]);
     expect(of(results, 'Rm')!.summary.n).toBe(6);
     // its Agt differs by one sample of the record from the others': flagged, and within a step of rounding
     expect(
@@ -95,7 +99,7 @@ describe('doubts', () => {
       )!.outlier!.flagged,
     ).toBe(true);
     expect(codes([450, 451, 449, 452].map((top) => made(top)))).toEqual([]);
-    expect(codes(results, { alpha: 1e-7 }).filter(([code]) => code === 'replicate-outlying')).toEqual([]);
+    expect(codes(results, { alpha: 1e-7 }).filter(([code]) => code === 'replicate-outlying' || code === 'replicate-odd')).toEqual([]);
   });
 
   test('a variation of more than three times the usual', () => {

@@ -225,3 +225,33 @@ describe('what is said of the test', () => {
     expect(renderHtml(tension({ forceCalibration: 'K 18' }))).toContain('K 18');
   });
 });
+
+describe('the span of a calibration', () => {
+  const spanned = (calibratedForces: readonly [number, number]) => tension({ calibratedForces });
+  const outside = (result: ReturnType<typeof spanned>) =>
+    result.findings.filter(({ code }) => code === 'force-outside-calibration').map(({ values }) => values['symbol']);
+
+  test('names what lies outside, and the trail says how idle readings were carried', () => {
+    const sound = spanned([1, 1e6]);
+    expect(outside(sound)).toEqual([]);
+    expect(sound.trail[0]!.step).toBe(
+      'Force is by calibration from 1 to 1000000 N; idle readings below it went along its slope at 1 N, down to zero.',
+    );
+    const top = sound.maximumForce.value;
+    const small = spanned([1, 0.99 * top]);
+    expect(outside(small)).toContain('Rm');
+    expect(outside(small)).not.toContain('E');
+    // above the start of the elastic window, below yield
+    expect(outside(spanned([0.3 * top, 1e6]))).toContain('E');
+    expect(spanned([0, 1e6]).trail[0]!.step).toBe('Force is by calibration, up to 1000000 N.');
+    expect(tension({}).trail.some(({ code }) => code.startsWith('force-by-calibration'))).toBe(false);
+  });
+
+  test.each([
+    ['not-increasing', [5, 5]],
+    ['out-of-range', [-1, 5]],
+    ['unequal-lengths', [1]],
+  ])('%s is refused', (code, calibratedForces) => {
+    expect(refusal(() => tension({ calibratedForces: calibratedForces as never }))).toBe(`${code} options.test.calibratedForces`);
+  });
+});

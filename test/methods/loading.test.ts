@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { pauseFindings, pausesIn } from '../../src/methods/paceFindings.js';
 import { analyseBending, analyseCompression, analyseTension, rectangular, round, testingRates } from '../../src/index.js';
 import { renderHtml } from '../../src/report/index.js';
 import { simulateTension, type SimulatedHand } from '../../src/simulate/index.js';
@@ -156,5 +157,31 @@ describe('bending', () => {
     const yielding = beam({ rate: 1e-4, pause: { at: 0.0065, seconds: 5 } });
     expect(codesOf(yielding)).toContain('pause-near-yield');
     expect(codesOf(beam({ rate: 1e-4, strokes: 0.9 }))).toContain('uneven-loading');
+  });
+});
+
+describe('pauses of a hand that pumps', () => {
+  const curve = { strain: Float64Array.from({ length: 200 }, (_, i) => i / 1e4), stress: Float64Array.from({ length: 200 }, (_, i) => i) };
+  const none = { ok: false } as never;
+  const pausesAt = (count: number) =>
+    Array.from({ length: count }, (_, k) => ({ range: [10 * k, 10 * k + 4] as const, duration: 1 + (k % 7), fall: 0 }));
+  const at = (strain: number) => [{ symbol: 'Rp0.2', strain } as never];
+
+  test('a few are told one by one, with the stress before and after', () => {
+    const found = pauseFindings(pausesAt(5), curve, [], none);
+    expect(found.map(({ code }) => code)).toEqual(Array(5).fill('pause'));
+    expect(found[1]!.message).toBe('The crosshead stood still for 2 s at a strain of 0.001; the stress went from 10 to 14 MPa.');
+    expect(pausesIn(found)).toEqual(pausesAt(5).map(({ range }) => range));
+  });
+
+  test('many are one finding with their number and the longest, and those near a yield value another', () => {
+    const found = pauseFindings(pausesAt(18), curve, at(0.01), { ok: true, first: 0, last: 50 } as never);
+    expect(found.map(({ code }) => code)).toEqual(['pauses-many', 'pause-in-elastic-window', 'pause-near-yield']);
+    expect(found[0]!.message).toBe(
+      'The crosshead stood still 18 times, 66 s in all, from sample 0 to 174; the longest pause is 7 s at a strain of 0.006.',
+    );
+    expect(found[1]!.values).toMatchObject({ count: 5, duration: 5 });
+    expect(found[2]!.values).toMatchObject({ count: 5, duration: 6, symbol: 'Rp0.2' });
+    expect(pausesIn(found)).toEqual(pausesAt(18).map(({ range }) => range));
   });
 });

@@ -441,18 +441,22 @@ describe('doubts about the motion', () => {
   test('a travel that only jumps ahead slipped in the grips, each time', () => {
     const size = (by: number) => expect.closeTo(by + 0.01, 9) as number;
     expect(found({ travel: jumped([30, 0.5], [60, 0.7]) })).toEqual([
-      { code: 'grip-slip', values: { column: 'travel', sample: 29, fall: 0, way: size(0.5) }, range: [29, 30] },
-      { code: 'grip-slip', values: { column: 'travel', sample: 59, fall: 0, way: size(0.7) }, range: [59, 60] },
+      { code: 'grip-slip', values: { column: 'travel', sample: 29, fall: 0, way: size(0.5), unit: 'mm' }, range: [29, 30] },
+      { code: 'grip-slip', values: { column: 'travel', sample: 59, fall: 0, way: size(0.7), unit: 'mm' }, range: [59, 60] },
     ]);
     expect(found({ travel: jumped([30, 0.5], [60, -0.7]) })).toEqual([
-      { code: 'motion-jumps', values: { column: 'travel', count: 2, largest: size(-0.7), sample: 60 }, range: [59, 60] },
+      { code: 'motion-jumps', values: { column: 'travel', count: 2, largest: size(-0.7), unit: 'mm', sample: 60 }, range: [59, 60] },
     ]);
   });
 
   test('an extension or strain that jumps was set anew; the largest jump is told', () => {
     for (const column of ['extension', 'strain'])
       expect(found({ [column]: jumped([30, -0.8], [60, 0.7]) })).toEqual([
-        { code: 'motion-jumps', values: { column, count: 2, largest: expect.closeTo(-0.79, 9) as number, sample: 30 }, range: [29, 30] },
+        {
+          code: 'motion-jumps',
+          values: { column, count: 2, largest: expect.closeTo(-0.79, 9) as number, unit: column === 'strain' ? 'mm/mm' : 'mm', sample: 30 },
+          range: [29, 30],
+        },
       ]);
   });
 
@@ -461,10 +465,10 @@ describe('doubts about the motion', () => {
     expect(found({}, { repeated: 5 })).toEqual([]);
     expect(found({}, { repeated: 6 })).toEqual([{ code: 'samples-repeated', values: { share: 600 / 101 }, range: undefined }]);
     expect(found({}, { backward: 2, largest: 0.3 })).toEqual([
-      { code: 'extension-goes-back', values: { column: 'travel', count: 2, largest: 0.3 }, range: undefined },
+      { code: 'extension-goes-back', values: { column: 'travel', count: 2, largest: 0.3, unit: 'mm' }, range: undefined },
     ]);
     expect(found({ extension: straight }, { column: 'extension', end: 60 })).toEqual([
-      { code: 'extensometer-taken-off', values: { column: 'extension', sample: 60, reading: 0.59 }, range: [60, 100] },
+      { code: 'extensometer-taken-off', values: { column: 'extension', sample: 60, reading: 0.59, unit: 'mm' }, range: [60, 100] },
     ]);
     expect(found({ travel: straight }, { end: 60 })).toEqual([]);
     for (const column of ['extension', 'strain'])

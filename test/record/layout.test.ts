@@ -312,9 +312,9 @@ describe('which column serves for what', () => {
     expect(refused({ force: 'a' }, columns('a', 'b', 'a'))).toBe(
       "read: options.columns.force must give a place: 'a' (place 0), 'a' (place 2), got \"a\"",
     );
-    expect(refused({}, list)).toBe("read: options.columns.force must name one of the columns 'a', 'b', got \"2 candidates\"");
+    expect(refused({}, list)).toBe('read: options.columns.force must name one of the columns \'a\', \'b\', got ["a kN", "b kN"]');
     expect(refused({}, columns('Travel mm', 'Travel mm', 'Stroke mm'))).toBe(
-      "read: options.columns.travel must name one of the columns 'Travel' (place 0), 'Travel' (place 1), 'Stroke', got \"3 candidates\"",
+      'read: options.columns.travel must name one of the columns \'Travel\' (place 0), \'Travel\' (place 1), \'Stroke\', got ["Travel mm", "Travel mm", "Stroke mm"]',
     );
   });
 
@@ -383,13 +383,13 @@ describe('words of a refusal', () => {
   const message = (head: string, options: ReadOptions = {}, rows = body) => thrown(() => readRecord(`${head}\n${rows}`, options)).message;
   test('a unit that is missing, or is another kind', () => {
     expect(message('t s;F;x mm')).toBe(
-      "readRecord: options.units.force must name a unit of force: the column 'F' has none that is known (its numbers go up to 5), got undefined",
+      'readRecord: options.units.force must name a unit of force (N, mN, daN, kN, MN, kgf, tf, lbf, kip): the column \'F\' has none that is known (its numbers go up to 5), got "F"',
     );
     expect(message('t s;Force counts;x mm')).toBe(
-      "readRecord: options.units.force must name a unit of force: the column 'Force counts' holds raw readings, which need a calibration (read them as 'N', then applyCalibration), got undefined",
+      "readRecord: options.units.force must name a unit of force (N, mN, daN, kN, MN, kgf, tf, lbf, kip): the column 'Force counts' holds raw readings, which need a calibration (read them as 'N', then applyCalibration), got \"Force counts\"",
     );
     expect(message('t s;F kN;Travel kN')).toBe(
-      "readRecord: options.units.travel must name a unit of length: the column 'Travel kN' has 'kN', got undefined",
+      "readRecord: options.units.travel must name a unit of length (mm, cm, m, µm, in, ft, mil): the column 'Travel kN' has 'kN', got \"Travel kN\"",
     );
   });
 
@@ -423,19 +423,23 @@ describe('words of a refusal', () => {
   test('options', () => {
     const refused = (options: object) => thrown(() => readRecord(`t s;F N;x mm\n${body}`, options)).message;
     expect(refused({ decimal: ',', thousands: ',' })).toBe('readRecord: options.thousands must differ from the decimal sign, got ","');
-    expect(refused({ units: { force: 'mm' } })).toBe('readRecord: options.units.force must be a unit of force, got "mm"');
-    expect(refused({ fallbackUnits: { time: 'mm' } })).toBe('readRecord: options.fallbackUnits.time must be a unit of time, got "mm"');
+    expect(refused({ units: { force: 'mm' } })).toBe(
+      'readRecord: options.units.force must be a unit of force (N, mN, daN, kN, MN, kgf, tf, lbf, kip), got "mm"',
+    );
+    expect(refused({ fallbackUnits: { time: 'mm' } })).toBe(
+      'readRecord: options.fallbackUnits.time must be a unit of time (s, ms, min, h), got "mm"',
+    );
     expect(refused({ motion: 1 })).toBe('readRecord: options.motion must be true or false, got 1');
     expect(refused({ leaveOutHoles: 'yes' })).toBe('readRecord: options.leaveOutHoles must be true or false, got "yes"');
     expect(refused({ columns: { force: -1 } })).toBe('readRecord: options.columns.force must be a whole number of 0 or more, got -1');
     expect(refused({ columns: { weight: 1 } })).toMatch(/^readRecord: options\.columns\.weight is not an option/);
     expect(refused({ fallbackUnits: { weight: 'N' } })).toMatch(/^readRecord: options\.fallbackUnits\.weight is not an option/);
-    expect(refused({ separator: '#' })).toBe('readRecord: options.separator must be one of ;, ,, \t, |,  , got "#"');
-    expect(refused({ thousands: '_' })).toBe('readRecord: options.thousands must be one of ,  , \', ., ,, got "_"');
+    expect(refused({ separator: '#' })).toBe('readRecord: options.separator must be one of ";", ",", "\\t", "|", " ", got "#"');
+    expect(refused({ thousands: '_' })).toBe('readRecord: options.thousands must be one of "", " ", "\'", ".", ",", got "_"');
     expect(refused({ encoding: 'ascii' })).toBe(
-      'readRecord: options.encoding must be one of utf-8, utf-16le, utf-16be, windows-1252, got "ascii"',
+      'readRecord: options.encoding must be one of "utf-8", "utf-16le", "utf-16be", "windows-1252", got "ascii"',
     );
-    expect(refused({ decimal: ';' })).toBe('readRecord: options.decimal must be one of ., ,, got ";"');
+    expect(refused({ decimal: ';' })).toBe('readRecord: options.decimal must be one of ".", ",", got ";"');
     expect(refused({ length: -1 })).toBe('readRecord: options.length must be above 0, got -1');
   });
 });
@@ -479,6 +483,7 @@ describe('what the numbers of a column could be', () => {
         body: rows,
       },
       named,
+      true,
     )
       .split('; ')
       .map((text) => text.replace(/.*perhaps /, '').replace(/ \(.*/, ''));

@@ -333,3 +333,58 @@ test('numbers in any notation are read as the language reads them', () => {
     { numRuns: 300 },
   );
 });
+
+describe('what else loggers write', () => {
+  const rows = (n: number, row: (i: number) => string): string => Array.from({ length: n }, (_, i) => `${row(i)}\n`).join('');
+  const headed = (unit: string) => `TIME (S);FORCE (${unit});TRAVEL (MM)\n`;
+
+  test.each([
+    ['daN', 10],
+    ['mN', 1e-3],
+    ['MN', 1e6],
+    ['tf', 9806.65],
+    ['KN', 1e3],
+    ['N', 1],
+  ])('forces in %s under headings in capitals', (unit, factor) => {
+    const { record, reading } = readRecord(`${headed(unit)}${rows(6, (i) => `${i};${i};${2 * i}`)}`);
+    expect([...(record as TensionRecord).force][5]).toBeCloseTo(5 * factor, 9);
+    expect(record.time?.[5]).toBe(5);
+    expect(reading.columns.map(({ unit: one }) => one)).toEqual(['s', unit === 'KN' ? 'kN' : unit, 'mm']);
+  });
+
+  test('letters that may be either of two units are no unit, and the message names those that are known', () => {
+    expect(refusal(() => readRecord(`t s;F [mn];x mm\n${rows(6, (i) => `${i};${i};${i}`)}`))).toBe('missing options.units.force');
+    expect(thrown(() => readRecord(`t s;F (xx);x mm\n${rows(6, (i) => `${i};${i};${i}`)}`)).message).toContain(
+      'a unit of force (N, mN, daN, kN, MN, kgf, tf, lbf, kip)',
+    );
+  });
+
+  test('a summary without a time below the record is left out, a clock that stops is not', () => {
+    const body = rows(50, (i) => `${i};${i};${i}`);
+    const { record, reading } = readRecord(`${head}${body};60150.0;99\n;20;9\n`);
+    expect((record as TensionRecord).force.length).toBe(50);
+    expect(reading.leftOut).toEqual([52, 53].map((line) => ({ line, why: 'after the last row with a time: a summary' })));
+    expect(refusal(() => readRecord(`${head}${body}${rows(11, () => ';5;5')}`))).toBe('not-finite line 52');
+    expect(refusal(() => readRecord(`${head}0;0;0\n;5;5\n${body}`))).toBe('not-finite line 3');
+  });
+
+  test('two columns that are equal in every row are one, and two that part are not', () => {
+    const twice = (last: number) => `t s;F N;F N;x mm\n${rows(9000, (i) => `${i};${i};${i === 8999 ? last : i};${i}`)}`;
+    const { record, reading } = readRecord(twice(8999));
+    expect((record as TensionRecord).force[8999]).toBe(8999);
+    expect(reading.ignored).toEqual([{ name: 'F', index: 2, why: 'it equals column 1 in every row' }]);
+    expect(thrown(() => readRecord(twice(0))).message).toBe(
+      'readRecord: options.columns.force must name one of the columns \'F\' (place 1), \'F\' (place 2), which differ on line 9001, got ["F", "F"]',
+    );
+    // other units are other numbers
+    expect(refusal(() => readRecord(`t s;F N;F kN;x mm\n${rows(9, (i) => `${i};${i};${i};${i}`)}`))).toBe(
+      'ambiguous options.columns.force',
+    );
+  });
+
+  test('of a long file without a heading the beginning alone says nothing of small numbers', () => {
+    const message = (n: number) => thrown(() => readRecord(rows(n, (i) => `${i};${10 * i};${0.001 * i}`))).message;
+    expect(message(300)).toContain('2 goes up to 0.299, perhaps strain or extension (small numbers)');
+    expect(message(9000)).toContain('in the first 400 rows 2 goes up to 0.399, perhaps travel, extension or strain');
+  });
+});

@@ -316,8 +316,8 @@ describe('rows that can be used', () => {
   });
   test('holes elsewhere are refused, or left out', () => {
     for (const name of ['travel', 'time'])
-      expect(() => used({ force: [1, 2, 3], [name]: [1, 2, NaN] })).toThrow(
-        `f: line 12 must hold a number for ${name} (or set options.leaveOutHoles), got "an empty cell"`,
+      expect(() => used({ force: [1, 2, 3], [name]: [1, NaN, 3] })).toThrow(
+        `f: line 11 must hold a number for ${name} (or set options.leaveOutHoles), got "an empty cell"`,
       );
     expect(() => used({ force: [1, 2, 3], extension: [1, NaN, 3] })).toThrow('line 11 must hold a number for extension');
     expect(used({ force: [1, 2, 3], travel: [1, NaN, 3] }, { leaveOutHoles: true })).toEqual({
@@ -376,7 +376,9 @@ describe('pieces of a file', () => {
     expect(await message([' \n'])).toBe('readChunks: file must not be empty, got "only white space"');
     expect(await message([table], { sep: 1 })).toMatch(/^readChunks: options\.sep is not an option/);
     expect(await message(['t s;F N;x mm\n0;1;2\n'])).toBe('readChunks: file must hold at least 2 rows of numbers, got 1');
-    expect(await message(['a;b\nc;d\n'])).toBe('readChunks: file must hold rows of at least two numbers, got "2 rows of text"');
+    expect(await message(['a;b\nc;d\n'])).toBe(
+      'readChunks: file must hold rows of at least two numbers, and all it holds is text (rows: 2), got "a;b"',
+    );
   });
 });
 
@@ -444,8 +446,12 @@ describe('rows of cells', () => {
     expect(message({ a: [1, 2], b: [1] })).toBe('readRows: rows.b must have 2 cells like the other columns, got 1');
     expect(message([])).toBe('readRows: rows must not be empty, got 0');
     expect(message([['', null]])).toBe('readRows: rows must not be empty, got 1');
-    expect(message([['a', 'b']])).toBe('readRows: rows must hold rows of at least two numbers, got "1 rows of text"');
-    expect(message({ a: ['x', 'y'], b: [1, 2] })).toBe('readRows: rows.a must hold rows of at least two numbers, got "3 rows of text"');
+    expect(message([['a', 'b']])).toBe(
+      'readRows: rows must hold rows of at least two numbers, and all it holds is text (rows: 1), got "a b"',
+    );
+    expect(message({ a: ['x', 'y'], b: [1, 2] })).toBe(
+      'readRows: rows.a must hold rows of at least two numbers, and all it holds is text (rows: 3), got "a"',
+    );
     expect(message({ b: [1, 2], a: ['x', 'y'] })).toContain('rows.a must hold');
     expect(message([head, [1, 2, 3]], { separator: ';' })).toBe('readRows: options.separator has no meaning for rows, got ";"');
     expect(message([head, [1, 2, 3]], { encoding: 'utf-8' })).toBe('readRows: options.encoding has no meaning for rows, got "utf-8"');
@@ -472,7 +478,7 @@ describe('rows of cells', () => {
     expect(reading.leftOut).toEqual([
       { line: 7, why: "'a' is no number" },
       { line: 8, why: "'2024-01-01T00:00:03.000Z' is a date" },
-      { line: 11, why: 'no number for time' },
+      { line: 11, why: 'after the last row with a time: a summary' },
     ]);
     expect(reading).not.toHaveProperty('separator');
     expect(refusal(() => readRows([head, [0, 1, 2], [1, '3-Feb', 3], [2, 3, 4]]))).toBe('not-finite line 3');
@@ -525,8 +531,8 @@ describe('columns as text', () => {
     expect(message({ a: [1] }, { separator: ',', decimal: ',' })).toBe(
       'exportCsv: options.separator must differ from the decimal sign, got ","',
     );
-    expect(message({ a: [1] }, { separator: ' ' })).toBe('exportCsv: options.separator must be one of ;, ,, \t, |, got " "');
-    expect(message({ a: [1] }, { decimal: ';' })).toBe('exportCsv: options.decimal must be one of ., ,, got ";"');
+    expect(message({ a: [1] }, { separator: ' ' })).toBe('exportCsv: options.separator must be one of ";", ",", "\\t", "|", got " "');
+    expect(message({ a: [1] }, { decimal: ';' })).toBe('exportCsv: options.decimal must be one of ".", ",", got ";"');
     expect(message({ a: [1] }, { units: { b: 'N' } })).toBe('exportCsv: options.units.b is not an option (known: a), got "b"');
     expect(message({ a: [1] }, { unit: 1 })).toBe(
       'exportCsv: options.unit is not an option (known: units, provenance, separator, decimal), got "unit"',

@@ -435,7 +435,7 @@ describe('repairs of a straight record, exactly', () => {
   test('a travel that runs ahead within a sample: that way is taken out of all that follows', () => {
     const { record, trail } = joinSlips({ force: pull, travel: changed(travel, (i) => (i >= 140 ? 0.5 : 0)) });
     expect(trail.map(({ change }) => change)).toMatchObject([{ kind: 'add', column: 'travel', range: [140, n - 1] }]);
-    expect(trail[0]!.values).toEqual({ column: 'travel', sample: 140, way: expect.closeTo(0.51, 9) as number });
+    expect(trail[0]!.values).toEqual({ column: 'travel', sample: 140, way: expect.closeTo(0.51, 9) as number, unit: 'mm' });
     // what the piece itself did in that sample is taken for way in the grips too
     close(
       record.travel!,
@@ -454,7 +454,7 @@ describe('repairs of a straight record, exactly', () => {
     const { record, trail } = joinSlips({ force: forces, travel: places });
     expect(trail).toHaveLength(2);
     expect(trail[0]!.values).toEqual({ fromSample: 141, toSample: 180, samples: 40 });
-    expect(trail[1]!.values).toEqual({ column: 'travel', sample: 141, way: expect.closeTo(0.42, 9) as number });
+    expect(trail[1]!.values).toEqual({ column: 'travel', sample: 141, way: expect.closeTo(0.42, 9) as number, unit: 'mm' });
     expect(record.force).toHaveLength(forces.length - 40);
     close(
       record.travel!,

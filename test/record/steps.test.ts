@@ -159,7 +159,7 @@ describe('signs turned', () => {
       'reverseSign: columns[1] must name a column of the record, got "strain"',
     );
     expect(thrown(() => reverseSign({ force: [0, 1], time: [0, 1] }, ['time' as never])).message).toBe(
-      'reverseSign: columns[0] must be one of force, travel, extension, strain, got "time"',
+      'reverseSign: columns[0] must be one of "force", "travel", "extension", "strain", got "time"',
     );
     expect(thrown(() => reverseSign({ force: [0, 1] }, 'force' as never)).message).toBe(
       'reverseSign: columns must be an array, got "force"',
@@ -325,14 +325,14 @@ describe('words of what is refused, by function', () => {
       'alignChannels: options.late is not an option (known: lag), got "late"',
     );
     expect(thrown(() => replaceSpikes(record, { columns: ['time' as never] })).message).toBe(
-      'replaceSpikes: options.columns[0] must be one of force, extension, strain, travel, got "time"',
+      'replaceSpikes: options.columns[0] must be one of "force", "extension", "strain", "travel", got "time"',
     );
     expect(thrown(() => replaceSpikes(record, { column: 1 } as object)).message).toBe(
       'replaceSpikes: options.column is not an option (known: columns), got "column"',
     );
     expect(thrown(() => tare(record, {})).message).toBe('tare: options must give force or samples, got an object');
     expect(thrown(() => tare(record, { samples: [0.5, 1] })).message).toBe(
-      'tare: options.samples must be numbers of samples, got an object',
+      'tare: options.samples must be numbers of samples, got [0.5, 1]',
     );
     expect(thrown(() => tare(record, { sample: 1 } as never)).message).toBe(
       'tare: options.sample is not an option (known: force, samples), got "sample"',

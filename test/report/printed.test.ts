@@ -85,7 +85,7 @@ test('the unit of a quantity stands in one table', () => {
   expect(shownUnit('Fm', 'N')).toEqual({ unit: 'kN', factor: 1e-3 });
   expect(shownUnit('A', '1')).toEqual({ unit: '%', factor: 100 });
   expect(shownUnit('n', '1')).toEqual({ unit: '', factor: 1 });
-  for (const slope of ['mE', 'Ec', 'mEc', 'Ef', 'mf', 'Eu 2', 'mu 1']) expect(shownUnit(slope, 'MPa').unit, slope).toBe('GPa');
+  for (const slope of ['mE', 'Ec', 'mEc', 'Ef', 'Eb', 'mf', 'Eu 2', 'mu 1']) expect(shownUnit(slope, 'MPa').unit, slope).toBe('GPa');
   for (const strength of ['K', 'Rp0.2', 'σfM', 'Rr0.2']) expect(shownUnit(strength, 'MPa').unit, strength).toBe('MPa');
   for (const share of ['Agt', 'At − R/mE', 'Z', 'e', 'er 1', 'εfM', 'ss/sb']) expect(shownUnit(share, '1').unit, share).toBe('%');
   for (const bare of ['εu', 'm', 'r', 'h0/d0', 'L/h', 'τm/Rm']) expect(shownUnit(bare, '1').unit, bare).toBe('');

@@ -30,6 +30,18 @@ describe('simple acceptance', () => {
     ]);
   });
 
+  test('a verdict that the agreed guard band gives is not doubted by another factor', () => {
+    const beside = { value: 240, standardUncertainty: 3, symbol: 'ReH', unit: 'MPa' };
+    // 1.667 u from the limit: beyond the band of 1.645 u, within U = 2 u
+    expect(required(decide(beside, { lower: 235, rule: 'guarded' }))).toMatchObject({ verdict: 'pass', toldApart: true, findings: [] });
+    expect(required(decide({ ...beside, value: 230 }, { lower: 235, rule: 'guarded' }))).toMatchObject({ verdict: 'fail', findings: [] });
+    const within = required(decide({ ...beside, value: 236 }, { lower: 235, rule: 'guarded' }));
+    expect(within).toMatchObject({ verdict: 'conditional-pass', toldApart: false });
+    expect(within.findings[0]!.message).toBe(
+      'ReH is 1 MPa from its limit, within its expanded uncertainty 6 MPa: by the uncertainty alone it may lie on either side.',
+    );
+  });
+
   test('compares the rounded value when asked, and keeps both', () => {
     const rounded = required(decide({ value: 234.6 }, { lower: 235, rounding: { kind: 'strength' } }));
     expect(rounded).toMatchObject({ verdict: 'pass', compared: 235, rounding: { value: 234.6, rounded: 235 } });
@@ -52,7 +64,11 @@ describe('never a bare pass', () => {
     expect(required(decide(measured, { lower: 235 })).verdict).toBe('conditional-pass');
     expect(codes(decide(measured, { lower: 235 }))).toEqual(['decision-on-travel']);
     expect(required(decide({ ...measured, symbol: 'ReH' }, { lower: 235 })).verdict).toBe('pass');
-    expect(required(decide({ ...measured, value: 200 }, { lower: 235 })).verdict).toBe('fail');
+    const failed = required(decide({ ...measured, value: 200 }, { lower: 235 }));
+    expect(failed.verdict).toBe('fail');
+    expect(failed.findings.map(({ message }) => message)).toEqual([
+      'Rp0.2 rests on crosshead travel: the verdict holds on the condition that an extensometer confirms it.',
+    ]);
   });
 
   test('of anything that a structure depends on', () => {

@@ -52,6 +52,6 @@ test.each([
   expect(parseUnit(text)?.unit).toBe(unit);
 });
 
-test.each(['mN', 'stone', '', 'constructor', 'toString', 'M'])('%s is no unit', (text) => {
+test.each(['mn', 'stone', '', 'constructor', 'toString', 'M'])('%s is no unit', (text) => {
   expect(parseUnit(text)).toBeUndefined();
 });

@@ -74,7 +74,7 @@ test('what would be a guess is not read', () => {
     'mA',
     '°C',
     'counts',
-    'mN',
+    'mn',
     'mn',
     'MJ',
     'mPa',
