@@ -2,6 +2,7 @@ import { finding, type Finding, type TensionRecord } from '../base/index.js';
 import { beyondCompliance, type ComplianceConditions, type FrameMotion, type RecordedCurve } from '../curve/index.js';
 import type { FrameShare } from './frameShare.js';
 import { isCurved } from './lineFindings.js';
+import type { RefusedFrame } from './usableFrame.js';
 import type { TestInfo } from './MethodResult.js';
 import type { TensionNumbers } from './tensionKernel.js';
 import type { LineThresholds } from './thresholds.js';
@@ -35,16 +36,25 @@ export function conditionFindings(
   ]);
 }
 
+/** @internal A compliance that was given and not removed. */
+export const refusedFindings = (refused: RefusedFrame | undefined): Finding[] =>
+  refused ? [finding('compliance-too-large', { ...refused }, { field: 'modulus' })] : [];
+
 /** @internal Whose motion a slope is of, where the strain comes from travel; and how far the frame was measured. */
 export function slopeFindings(
   { line }: Pick<TensionNumbers, 'line'>,
   motion: FrameMotion | undefined,
   frame: FrameShare | undefined,
+  refused?: RefusedFrame,
 ): Finding[] {
+  // a compliance that was refused is said for itself
+  if (refused) return [];
   if (!frame) return line.ok ? [finding('modulus-includes-frame-compliance', { slope: line.slope }, { field: 'modulus' })] : [];
   // as springs in series: the frame's share of the whole motion
   const { compliance, ratio, lowest, uncertainty } = frame;
   const found = [finding('frame-compliance-removed', { compliance, share: (100 * ratio) / (1 + ratio) })];
+  if (frame.vanishing)
+    found.push(finding('compliance-vanishing', { compliance, share: (100 * ratio) / (1 + ratio) }, { field: 'modulus' }));
   if (ratio > 1) found.push(finding('frame-stretches-more-than-piece', { ratio }, { field: 'modulus' }));
   if (uncertainty !== undefined && uncertainty > CARRIED)
     found.push(finding('modulus-carries-compliance', { uncertainty: 100 * uncertainty }, { field: 'modulus' }));
@@ -95,11 +105,13 @@ export function frameFindings(
   frame: FrameShare | undefined,
   strainStep: number,
   loaded: 'tension' | 'compression',
+  refused: RefusedFrame | undefined,
 ): Finding[] {
   const motion = settings.frameCompliance;
   return [
+    ...refusedFindings(refused),
     ...(motion && record.travel ? [...conditionFindings([motion], settings.test, loaded), ...beyondCompliance(record.force, motion)] : []),
-    ...(recorded.basis === 'travel' ? [finding('extension-from-travel', {}), ...slopeFindings(numbers, motion, frame)] : []),
+    ...(recorded.basis === 'travel' ? [finding('extension-from-travel', {}), ...slopeFindings(numbers, motion, frame, refused)] : []),
     ...displacementFindings(recorded, numbers, result, settings, strainStep),
   ];
 }

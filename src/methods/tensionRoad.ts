@@ -12,6 +12,7 @@ import { allSpikeFindings, checkRecordKernel, pausesOf, repairRecordKernel, runn
 import { afterFracture } from './afterFracture.js';
 import { requireBrokenPiece } from './brokenPiece.js';
 import { calibrationFindings, forcesOf } from './calibrationFindings.js';
+import { materialFamily, metalModuli } from '../materials/index.js';
 import { frameFindings } from './frameFindings.js';
 import { frameShare, modulusWithFrame } from './frameShare.js';
 import { isCurved } from './lineFindings.js';
@@ -34,22 +35,22 @@ import { tensionQuantities } from './tensionQuantities.js';
 import { tensionTrail } from './tensionTrail.js';
 import type { TensionResult } from './TensionResult.js';
 import { provenanceOf } from './provenanceOf.js';
+import { withUsableFrame } from './usableFrame.js';
 
 /** The frame's motion taken out of the travel, where its compliance is known. */
 function withoutFrame(record: TensionRecord, motion: FrameMotion | undefined): TensionRecord {
   return motion && record.travel ? { ...record, travel: travelWithoutFrame(record.travel, record.force, motion) } : record;
 }
 
-/** E is the piece's only where the strain is: an extensometer's, or travel less the frame; on a straight line of enough samples. */
-function slopeIsModulus(recorded: RecordedCurve, numbers: TensionNumbers, settings: TensionSettings): boolean {
+/** E is the piece's only where the strain is, on a straight line of enough samples. */
+function slopeIsModulus(numbers: TensionNumbers, { thresholds }: TensionSettings, strainOfPiece: boolean): boolean {
   const { line } = numbers;
-  const ofPiece = recorded.basis !== 'travel' || settings.frameCompliance !== undefined;
-  return line.ok && ofPiece && line.points >= settings.thresholds.leastElasticPoints && !isCurved(numbers, settings.thresholds.slopeFall);
+  return line.ok && strainOfPiece && line.points >= thresholds.leastElasticPoints && !isCurved(numbers, thresholds.slopeFall);
 }
 
 /** Travel without the frame still holds the fillets' share; an extensometer's strain, and a raw one, are left as they are. */
-function elasticLengthRatio(recorded: RecordedCurve, lengths: PieceLengths, settings: TensionSettings): number {
-  const corrected = recorded.basis === 'travel' && settings.frameCompliance !== undefined;
+function elasticLengthRatio(recorded: RecordedCurve, lengths: PieceLengths, frameCompliance: FrameMotion | undefined): number {
+  const corrected = recorded.basis === 'travel' && frameCompliance !== undefined;
   return corrected ? lengths.effectiveLength / lengths.parallelLength : 1;
 }
 
@@ -82,46 +83,53 @@ export function tensionRoad(
   options: TensionOptions,
   others: readonly string[] = [],
 ): TensionRoad {
-  const settings = requireTensionOptions(from, options, [...tensionOptionNames, ...others]);
+  const asked = requireTensionOptions(from, options, [...tensionOptionNames, ...others]);
   const raw = requireRecord(from, record);
-  const { record: given, trail: repairs } = repairRecordKernel(raw, settings.repairs);
+  const { record: given, trail: repairs } = repairRecordKernel(raw, asked.repairs);
   // where spikes were looked for and none replaced, there are none to speak of
-  const spikeless = settings.repairs.spikes !== false && !repairs.some(({ change }) => change?.kind === 'set');
+  const spikeless = asked.repairs.spikes !== false && !repairs.some(({ change }) => change?.kind === 'set');
   const lengths = requirePiece(from, testPiece);
   const broken = requireBrokenPiece(from, testPiece);
   const doubts = options.uncertainty && requireTensionUncertainty(from, options.uncertainty, testPiece.section, lengths, broken);
 
-  const used = withoutFrame(given, settings.frameCompliance);
-  const recorded = stressStrainKernel(used, lengths);
-  const curve = { strain: recorded.strain, stress: recorded.stress };
-  const n = curve.strain.length;
-  const stress = n === given.force.length ? curve.stress : given.force.map((F) => F / lengths.area);
   const survey = surveyRecord(given);
   const time = runningTime(given, survey);
   const pauses = pausesOf(given, survey.clock, survey.top);
-  const strainStep = (survey.motion?.step ?? 0) / (survey.motion?.column === 'strain' ? 1 : recorded.strainLength);
-
   const step = survey.forceStep / lengths.area;
 
-  const numbers = tensionKernel(
-    {
-      curve,
-      stress,
-      highest: survey.top,
-      resolution: step,
-      pauses: pauses.map(({ range }) => range),
-      elasticLengthRatio: elasticLengthRatio(recorded, lengths, settings),
-    },
-    settings,
-  );
+  const evaluate = (frameCompliance: FrameMotion | undefined) => {
+    const recorded = stressStrainKernel(withoutFrame(given, frameCompliance), lengths);
+    const curve = { strain: recorded.strain, stress: recorded.stress };
+    const stress = curve.stress.length === given.force.length ? curve.stress : given.force.map((F) => F / lengths.area);
+    const numbers = tensionKernel(
+      {
+        curve,
+        stress,
+        highest: survey.top,
+        resolution: step,
+        pauses: pauses.map(({ range }) => range),
+        elasticLengthRatio: elasticLengthRatio(recorded, lengths, frameCompliance),
+      },
+      asked,
+    );
+    return { recorded, curve, stress, numbers };
+  };
+  const used = withUsableFrame(evaluate, asked.frameCompliance, given, lengths, metalModuli[1]);
+  const { recorded, curve, stress, numbers, frameCompliance, refused } = used;
+  const settings = { ...asked, frameCompliance };
+  const n = curve.strain.length;
+  const strainStep = (survey.motion?.step ?? 0) / (survey.motion?.column === 'strain' ? 1 : recorded.strainLength);
 
   const end = numbers.fracture.ok ? numbers.fracture.index + 1 : n;
   const rates = time && ratesOf(curve, time, end);
-  const share = frameShare(recorded, numbers, lengths, settings.frameCompliance);
-  const isModulus = slopeIsModulus(recorded, numbers, settings);
+  const softest = settings.family && materialFamily(settings.family).modulus[0];
+  const share = frameShare(recorded, numbers, lengths, frameCompliance, softest);
+  // an extensometer's, or travel less the frame
+  const strainOfPiece = recorded.basis !== 'travel' || (share !== undefined && !share.vanishing);
+  const holds = { modulus: slopeIsModulus(numbers, settings, strainOfPiece), totalExtension: strainOfPiece };
   const explanation = explanationOf(numbers, curve);
   const quantities = {
-    ...modulusWithFrame(tensionQuantities(numbers, curve, stress, settings, isModulus, explanation), share),
+    ...modulusWithFrame(tensionQuantities(numbers, curve, stress, settings, holds, explanation), share),
     ...afterFracture(testPiece, broken),
   };
   const loading = tensionLoading(curve, time, numbers, quantities.modulus?.value);
@@ -131,15 +139,15 @@ export function tensionRoad(
     ...recordFindings(given, recorded, numbers, { ...quantities, curve }, lengths.parallelLength),
     ...familyFindings(quantities, numbers, settings, {
       strainFrom: recorded.basis === 'travel' ? 'travel' : 'extensometer',
-      frameRemoved: settings.frameCompliance !== undefined,
+      frameRemoved: frameCompliance !== undefined,
       parallelLengthGiven: testPiece.parallelLength !== undefined,
       shape: testPiece.section.shape,
     }),
     ...rateFindings(given, curve, quantities, numbers, rates, pauses, settings),
     ...pieceFindings(testPiece, broken, quantities, settings, recorded.basis !== 'extensometer'),
-    ...frameFindings(given, recorded, numbers, quantities, settings, share, strainStep, 'tension'),
+    ...frameFindings(given, recorded, numbers, quantities, settings, share, strainStep, 'tension', refused),
     ...calibrationFindings(settings.test, forcesOf(strengthsOf(quantities), lengths.area), options.uncertainty),
-    ...methodFindings(numbers, curve, quantities, settings),
+    ...methodFindings(numbers, curve, quantities, settings, strainOfPiece),
   ];
   const result: TensionResult = {
     method: 'tension',
@@ -162,9 +170,9 @@ export function tensionRoad(
     broken,
     lengths,
     settings,
-    withoutFrame: (one) => withoutFrame(one, settings.frameCompliance),
-    elasticLengthRatio: (one, its) => elasticLengthRatio(one, its, settings),
-    isModulus,
+    withoutFrame: (one) => withoutFrame(one, frameCompliance),
+    elasticLengthRatio: (one, its) => elasticLengthRatio(one, its, frameCompliance),
+    holds,
     resolution: step,
     pauses: pauses.map(({ range }) => range),
     top: survey.top,
