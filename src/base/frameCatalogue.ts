@@ -38,7 +38,7 @@ export const frameEntries = {
     remedy: 'Give it in mm/N (20 µm/kN is 2e-5 mm/N), or measure it again with the grips of the test.',
   },
   'compliance-vanishing': {
-    severity: 'caution', about: 'frame',
+    severity: 'fault', about: 'frame',
     message: 'The frame compliance given, {compliance} mm/N, takes out only {share} % of the motion in the elastic part: the slope is that of frame and piece together, and E is withheld.',
     remedy: 'Give it in mm/N (20 µm/kN is 2e-5 mm/N), or measure it with the grips of the test.',
   },

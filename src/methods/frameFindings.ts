@@ -1,5 +1,7 @@
 import { finding, type Finding, type TensionRecord } from '../base/index.js';
 import { beyondCompliance, type ComplianceConditions, type FrameMotion, type RecordedCurve } from '../curve/index.js';
+import { maximumIndex } from '../numeric/index.js';
+import { LOADED } from '../record/index.js';
 import type { FrameShare } from './frameShare.js';
 import { isCurved } from './lineFindings.js';
 import type { RefusedFrame } from './usableFrame.js';
@@ -64,9 +66,20 @@ export function slopeFindings(
   return found;
 }
 
+/** Strain by which the first loaded sample lies before its line: travel at no force is idle, and no toe. */
+function toeOf(
+  { strain, stress }: Pick<RecordedCurve, 'strain' | 'stress'>,
+  { first, slope }: { readonly first: number; readonly slope: number },
+): number {
+  const least = LOADED * stress[maximumIndex(stress)]!;
+  let i = first;
+  while (i > 0 && stress[i]! > least) i -= 1;
+  return stress[i]! / slope - strain[i]!;
+}
+
 /** @internal Doubts about the toe, and how fine the displacement was read. */
 export function displacementFindings(
-  { firstStrain }: Pick<RecordedCurve, 'firstStrain'>,
+  recorded: Pick<RecordedCurve, 'firstStrain' | 'strain' | 'stress'>,
   numbers: Pick<TensionNumbers, 'line'>,
   { modulusWindow, proofStrengths }: Found,
   { thresholds }: Settings,
@@ -74,11 +87,12 @@ export function displacementFindings(
 ): Finding[] {
   const found: Finding[] = [];
   if (modulusWindow) {
-    const shift = modulusWindow.strainShift - firstStrain;
+    const shift = modulusWindow.strainShift - recorded.firstStrain;
     const elastic = modulusWindow.stressLimits[1] / modulusWindow.slope;
-    const share = shift / elastic;
+    const toe = toeOf(recorded, modulusWindow);
+    const share = toe / elastic;
     if (share > thresholds.toeShare && !isCurved(numbers, thresholds.slopeFall))
-      found.push(finding('toe-long', { shift, share: 100 * share }, { field: 'modulusWindow' }));
+      found.push(finding('toe-long', { shift: toe, share: 100 * share }, { field: 'modulusWindow' }));
     if (shift < -thresholds.toeShare * elastic) found.push(finding('toe-outside-record', { shift }, { field: 'modulusWindow' }));
   }
   for (const { symbol, extension } of proofStrengths) {
@@ -98,7 +112,7 @@ export function displacementFindings(
 /** @internal Doubts about frame and displacement: what the strain is of, and how fine it was read. */
 export function frameFindings(
   record: Pick<TensionRecord, 'force' | 'travel'>,
-  recorded: Pick<RecordedCurve, 'basis' | 'firstStrain'>,
+  recorded: Pick<RecordedCurve, 'basis' | 'firstStrain' | 'strain' | 'stress'>,
   numbers: Pick<TensionNumbers, 'line'>,
   result: Found,
   settings: Settings & { readonly frameCompliance: FrameMotion | undefined; readonly test: TestInfo },

@@ -8,7 +8,7 @@ import {
   type PieceLengths,
   type RecordedCurve,
 } from '../curve/index.js';
-import { allSpikeFindings, checkRecordKernel, pausesOf, repairRecordKernel, runningTime, surveyRecord } from '../record/index.js';
+import { allSpikeFindings, checkRecordKernel, pausesOf, runningTime } from '../record/index.js';
 import { afterFracture } from './afterFracture.js';
 import { requireBrokenPiece } from './brokenPiece.js';
 import { calibrationFindings, forcesOf } from './calibrationFindings.js';
@@ -22,6 +22,7 @@ import { familyFindings } from './familyFindings.js';
 import { pieceFindings } from './pieceFindings.js';
 import { rateFindings, ratesOf } from './rateFindings.js';
 import { recordFindings } from './recordFindings.js';
+import { pullPositive } from './pullPositive.js';
 import { quantitiesOf, statedResult } from './statedResult.js';
 import { structure } from './structure.js';
 import { missingDoubts, tensionBudgets } from './tensionBudgets.js';
@@ -85,14 +86,13 @@ export function tensionRoad(
 ): TensionRoad {
   const asked = requireTensionOptions(from, options, [...tensionOptionNames, ...others]);
   const raw = requireRecord(from, record);
-  const { record: given, trail: repairs } = repairRecordKernel(raw, asked.repairs);
+  const { record: given, trail: repairs, survey, turned } = pullPositive(raw, asked.repairs);
   // where spikes were looked for and none replaced, there are none to speak of
   const spikeless = asked.repairs.spikes !== false && !repairs.some(({ change }) => change?.kind === 'set');
   const lengths = requirePiece(from, testPiece);
   const broken = requireBrokenPiece(from, testPiece);
   const doubts = options.uncertainty && requireTensionUncertainty(from, options.uncertainty, testPiece.section, lengths, broken);
 
-  const survey = surveyRecord(given);
   const time = runningTime(given, survey);
   const pauses = pausesOf(given, survey.clock, survey.top);
   const step = survey.forceStep / lengths.area;
@@ -135,6 +135,7 @@ export function tensionRoad(
   const loading = tensionLoading(curve, time, numbers, quantities.modulus?.value);
   const findings: Finding[] = [
     ...(spikeless ? [] : inKept(allSpikeFindings(raw), repairs)),
+    ...turned,
     ...checkRecordKernel(given, {}, { survey, pauses }),
     ...recordFindings(given, recorded, numbers, { ...quantities, curve }, lengths.parallelLength),
     ...familyFindings(quantities, numbers, settings, {

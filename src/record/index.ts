@@ -36,7 +36,9 @@ export { undoStep } from './undoStep.js';
 /** @internal */
 export { allSpikeFindings } from './channelFindings.js';
 /** @internal */
-export { checkRecordKernel } from './checkRecord.js';
+export { checkRecordKernel, reversedForce } from './checkRecord.js';
+/** @internal */
+export { LOADED } from './recordOutline.js';
 /** @internal */
 export { cellValue, splitCells } from './cells.js';
 /** @internal */

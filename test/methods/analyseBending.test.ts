@@ -95,7 +95,7 @@ describe('set-ups and sections', () => {
 
   test('of four points the noses sink less than mid-span: where it is measured matters', () => {
     const columns = straight(200, 1);
-    const travel = { force: columns.force, travel: Float64Array.from(columns.deflection, (x, i) => x + 1e-6 * columns.force[i]!) };
+    const travel = { force: columns.force, travel: Float64Array.from(columns.deflection, (x: number, i) => x + 1e-6 * columns.force[i]!) };
     const middle = analyseBending(columns, { section, setup: four }).modulus!.value;
     const nose = analyseBending(travel, { section, setup: four }, { frameCompliance: 1e-6 }).modulus!.value;
     // 23/108 against 5/27

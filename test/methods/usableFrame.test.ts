@@ -101,7 +101,7 @@ describe('a compliance that takes more than the travel there is', () => {
 describe('a compliance that takes next to nothing', () => {
   test('E is withheld, and so is a strength at a total extension', () => {
     const result = of(2e-8);
-    expect(found(result, 'compliance-vanishing')).toMatchObject({ severity: 'caution', field: 'modulus' });
+    expect(found(result, 'compliance-vanishing')).toMatchObject({ severity: 'fault', field: 'modulus' });
     expect(found(result, 'compliance-vanishing')!.values['share']).toBeCloseTo(2e-6 / (COMPLIANCE + PIECE), 3);
     expect(result).not.toHaveProperty('modulus');
     expect(result).not.toHaveProperty('resilience');
