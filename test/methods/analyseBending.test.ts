@@ -257,7 +257,7 @@ describe('doubts', () => {
   });
 
   test('proof strengths that are not reached, and noise', () => {
-    expect(find(analyseBending(record, piece, { offsets: [0.05] }), 'proof-strength-not-reached')!.severity).toBe('fault');
+    expect(find(analyseBending(record, piece, { offsets: [0.05] }), 'proof-strength-not-reached')!.severity).toBe('caution');
     expect(find(analyseBending(straight(200, 1), piece), 'proof-strength-not-reached')!.severity).toBe('note');
     const noisy = simulateBending(scenario(piece, { logger: { rate: 100, extensometer: true, forceNoise: 2, motionNoise: 5e-4 } }));
     const found = analyseBending(noisy.record, piece);
