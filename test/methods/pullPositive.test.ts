@@ -12,7 +12,7 @@ const { record } = simulateTension({
   },
   piece: roundPiece,
   frame: { compliance: 2e-5, slack: 0.2 },
-  hand: { speed: 0.02, speedAfterYield: 0.1 },
+  hand: { speed: 0.005, speedAfterYield: 0.1 },
   logger: { rate: 20, lead: 1, tail: 1, forceNoise: 5, motionNoise: 3e-4 },
 });
 const negative = { ...record, force: record.force.map((F) => -F) };
