@@ -43,7 +43,8 @@ Codes are never renamed. This page is made from the catalogues of \`testpiece/ba
 
 ## Findings
 
-What a result says of the test; \`⟨name⟩\` stands for a number of the finding. The weight can differ with the numbers.
+What a result says of the test; \`⟨name⟩\` stands for a number of the finding. The weight can differ with the numbers: a note
+is a remark, a caution is to be read beside a value, a fault is where a value is withheld or must not be used.
 
 | code | weight | about | sentence | remedy |
 | --- | --- | --- | --- | --- |

@@ -78,7 +78,7 @@ export const evaluationEntries = {
     remedy: 'Look at the elastic detail; with a yield point report ReH and ReL first.',
   },
   'proof-strength-not-reached': {
-    severity: 'fault', about: 'method',
+    severity: 'caution', about: 'method',
     message: '{symbol} was not reached before the maximum: brittle, or stopped early.',
     remedy: 'Report strength only.',
   },

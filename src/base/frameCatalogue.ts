@@ -32,6 +32,16 @@ export const frameEntries = {
     message: 'E is withheld: the slope {slope} MPa is that of frame and piece together.',
     remedy: 'Give the frame compliance, or use an extensometer. A proof strength by the curve\'s own slope is still right.',
   },
+  'compliance-too-large': {
+    severity: 'fault', about: 'frame',
+    message: 'The frame compliance given, {compliance} mm/N, is {share} % of the motion that travel shows: that leaves nothing for the piece. It was not removed; what rests on travel is of frame and piece together.',
+    remedy: 'Give it in mm/N (20 µm/kN is 2e-5 mm/N), or measure it again with the grips of the test.',
+  },
+  'compliance-vanishing': {
+    severity: 'fault', about: 'frame',
+    message: 'The frame compliance given, {compliance} mm/N, takes out only {share} % of the motion in the elastic part: the slope is that of frame and piece together, and E is withheld.',
+    remedy: 'Give it in mm/N (20 µm/kN is 2e-5 mm/N), or measure it with the grips of the test.',
+  },
   'displacement-steps-coarse': {
     severity: 'caution', about: 'frame',
     message: 'One step of the displacement reading is {share} % of the offset of {symbol}.',

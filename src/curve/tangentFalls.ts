@@ -21,8 +21,9 @@ export function tangentFalls(curve: StressStrainCurve, task: TangentTask, shares
   const long = task.end - task.first > 2 * PLACES;
   const means = long ? cellMeans(curve.strain, curve.stress, task.first, task.end - 1, PLACES) : undefined;
   const [strain, stress, first, end] = means ? [means.x, means.y, 0, means.x.length] : [curve.strain, curve.stress, task.first, task.end];
-  // half-width in samples: narrow without noise, wide enough for the wanted error with it
-  const noise = noiseLevel(stress, first, end);
+  // half-width in samples: narrow without noise, wide enough for the wanted error with it; that of
+  // travel less the frame is mostly in the strain
+  const noise = Math.hypot(noiseLevel(stress, first, end), slope * noiseLevel(strain, first, end));
   const high = 0.9 * stress[end - 1]!;
   let elastic = first + 1;
   while (elastic < end - 1 && stress[elastic]! <= high) elastic += 1;

@@ -250,6 +250,14 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: '不给出 E：斜率 {slope} MPa 是试验机与试样合在一起的斜率。',
     remedy: '给出试验机柔度，或使用引伸计。按曲线自身斜率求得的规定塑性延伸强度仍然正确。',
   },
+  'compliance-too-large': {
+    message: '给出的试验机柔度 {compliance} mm/N 为行程所示位移的 {share} %：没有给试样留下任何变形。该柔度未被扣除；依据行程的数值属于试验机与试样合在一起。',
+    remedy: '以 mm/N 给出柔度（20 µm/kN 即 2e-5 mm/N），或用试验时的夹具重新测量。',
+  },
+  'compliance-vanishing': {
+    message: '给出的试验机柔度 {compliance} mm/N 只扣除了弹性段位移的 {share} %：斜率是试验机与试样合在一起的斜率，不给出 E。',
+    remedy: '以 mm/N 给出柔度（20 µm/kN 即 2e-5 mm/N），或用试验时的夹具测量。',
+  },
   'displacement-steps-coarse': {
     message: '位移读数的一个步长为 {symbol} 规定延伸的 {share} %。',
     remedy: '使用更精细的位移传感器：步长宜为规定延伸的十分之一。',

@@ -76,6 +76,7 @@ export const chineseValueWords: Readonly<Record<FindingValueWord, string>> = {
   'The flow curve': '流变曲线',
   'Ef by the chord': '由弦线求得的 Ef',
   'there is no elastic line': '没有弹性直线',
+  'its extension would be of frame and piece together': '其延伸将是试验机与试样合在一起的延伸',
   'there is no plastic compression': '没有塑性压缩',
   'no definition finds one': '按任何定义都未求得',
   'the extensometer ends before the maximum force': '引伸计的记录在最大力之前结束',

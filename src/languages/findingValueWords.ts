@@ -76,6 +76,7 @@ export const findingValueWords = [
   'The flow curve',
   'Ef by the chord',
   'there is no elastic line',
+  'its extension would be of frame and piece together',
   'there is no plastic compression',
   'no definition finds one',
   'the extensometer ends before the maximum force',

@@ -250,6 +250,14 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'E n’est pas donné : la pente, {slope} MPa, est celle du bâti et de l’éprouvette ensemble.',
     remedy: 'Donner la complaisance du bâti ou utiliser un extensomètre. Une limite conventionnelle d’élasticité prise avec la pente propre de la courbe reste juste.',
   },
+  'compliance-too-large': {
+    message: 'La complaisance du bâti indiquée, {compliance} mm/N, fait {share} % du mouvement que montre la course : il ne reste rien pour l’éprouvette. Elle n’a pas été retirée ; ce qui repose sur la course est celui du bâti et de l’éprouvette ensemble.',
+    remedy: 'L’indiquer en mm/N (20 µm/kN font 2e-5 mm/N), ou la mesurer de nouveau avec les mors de l’essai.',
+  },
+  'compliance-vanishing': {
+    message: 'La complaisance du bâti indiquée, {compliance} mm/N, ne retire que {share} % du mouvement de la partie élastique : la pente est celle du bâti et de l’éprouvette ensemble, et E n’est pas donné.',
+    remedy: 'L’indiquer en mm/N (20 µm/kN font 2e-5 mm/N), ou la mesurer avec les mors de l’essai.',
+  },
   'displacement-steps-coarse': {
     message: 'Un pas de la lecture du déplacement vaut {share} % du décalage de {symbol}.',
     remedy: 'Utiliser un capteur de déplacement plus fin : un dixième du décalage est souhaité.',

@@ -76,6 +76,7 @@ export const frenchValueWords: Readonly<Record<FindingValueWord, string>> = {
   'The flow curve': 'courbe d’écoulement',
   'Ef by the chord': 'Ef d’après la corde',
   'there is no elastic line': 'il n’y a pas de droite élastique',
+  'its extension would be of frame and piece together': 'son extension serait celle du bâti et de l’éprouvette ensemble',
   'there is no plastic compression': 'il n’y a pas de compression plastique',
   'no definition finds one': 'aucune définition n’en donne',
   'the extensometer ends before the maximum force': 'l’extensomètre s’arrête avant la force maximale',

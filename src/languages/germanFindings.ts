@@ -250,6 +250,14 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'E wird nicht angegeben: Die Steigung {slope} MPa ist die von Prüfrahmen und Probe zusammen.',
     remedy: 'Die Nachgiebigkeit des Prüfrahmens angeben oder einen Längenänderungsaufnehmer verwenden. Eine Dehngrenze mit der eigenen Steigung der Kurve bleibt richtig.',
   },
+  'compliance-too-large': {
+    message: 'Die angegebene Nachgiebigkeit des Prüfrahmens, {compliance} mm/N, ist {share} % der Bewegung, die der Traversenweg zeigt: Für die Probe bleibt nichts übrig. Sie wurde nicht abgezogen; was auf dem Traversenweg beruht, gilt für Prüfrahmen und Probe zusammen.',
+    remedy: 'Sie in mm/N angeben (20 µm/kN sind 2e-5 mm/N) oder sie mit den Einspannungen der Prüfung neu messen.',
+  },
+  'compliance-vanishing': {
+    message: 'Die angegebene Nachgiebigkeit des Prüfrahmens, {compliance} mm/N, nimmt nur {share} % der Bewegung im elastischen Teil heraus: Die Steigung ist die von Prüfrahmen und Probe zusammen, und E wird nicht angegeben.',
+    remedy: 'Sie in mm/N angeben (20 µm/kN sind 2e-5 mm/N) oder sie mit den Einspannungen der Prüfung messen.',
+  },
   'displacement-steps-coarse': {
     message: 'Ein Schritt der Weganzeige entspricht {share} % des Dehnungsversatzes von {symbol}.',
     remedy: 'Einen feineren Wegaufnehmer verwenden: Gewünscht ist ein Zehntel des Dehnungsversatzes.',

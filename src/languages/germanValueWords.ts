@@ -77,6 +77,7 @@ export const germanValueWords: Readonly<Record<FindingValueWord, string>> = {
   'The flow curve': 'Fließkurve',
   'Ef by the chord': 'Ef aus der Sekante',
   'there is no elastic line': 'es gibt keine elastische Gerade',
+  'its extension would be of frame and piece together': 'ihre Dehnung wäre die von Prüfrahmen und Probe zusammen',
   'there is no plastic compression': 'es gibt keine plastische Stauchung',
   'no definition finds one': 'keine Definition ergibt einen Wert',
   'the extensometer ends before the maximum force': 'der Längenänderungsaufnehmer endet vor der Höchstkraft',

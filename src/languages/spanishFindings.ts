@@ -250,6 +250,14 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'No se da E: la pendiente de {slope} MPa es la de la máquina y la probeta juntas.',
     remedy: 'Indicar la flexibilidad de la máquina, o emplear un extensómetro. Un límite elástico convencional trazado con la propia pendiente de la curva sigue siendo correcto.',
   },
+  'compliance-too-large': {
+    message: 'La flexibilidad indicada de la máquina, {compliance} mm/N, es el {share} % del movimiento que muestra el recorrido: no queda nada para la probeta. No se restó; lo que se basa en el recorrido es de la máquina y la probeta juntas.',
+    remedy: 'Indicarla en mm/N (20 µm/kN son 2e-5 mm/N), o medirla de nuevo con las mordazas del ensayo.',
+  },
+  'compliance-vanishing': {
+    message: 'La flexibilidad indicada de la máquina, {compliance} mm/N, solo quita el {share} % del movimiento en la parte elástica: la pendiente es la de la máquina y la probeta juntas, y no se da E.',
+    remedy: 'Indicarla en mm/N (20 µm/kN son 2e-5 mm/N), o medirla con las mordazas del ensayo.',
+  },
   'displacement-steps-coarse': {
     message: 'Un paso de la lectura de desplazamiento es el {share} % de la extensión prescrita para {symbol}.',
     remedy: 'Emplear un sensor de desplazamiento más fino: conviene una décima parte de la extensión prescrita.',

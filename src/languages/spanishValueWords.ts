@@ -76,6 +76,7 @@ export const spanishValueWords: Readonly<Record<FindingValueWord, string>> = {
   'The flow curve': 'la curva de tensión de flujo',
   'Ef by the chord': 'Ef por la cuerda',
   'there is no elastic line': 'no hay recta elástica',
+  'its extension would be of frame and piece together': 'su extensión sería la de la máquina y la probeta juntas',
   'there is no plastic compression': 'no hay compresión plástica',
   'no definition finds one': 'ninguna definición encuentra uno',
   'the extensometer ends before the maximum force': 'el extensómetro termina antes de la fuerza máxima',

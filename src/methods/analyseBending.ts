@@ -1,10 +1,11 @@
-import { chordModulusKernel, stressStrainKernel, travelWithoutFrame } from '../curve/index.js';
+import { chordModulusKernel, stressStrainKernel, travelWithoutFrame, type FrameMotion } from '../curve/index.js';
 import { checkRecordKernel, motionOf, ofPiece as pieceFirst, pausesOf, runningTime, surveyRecord } from '../record/index.js';
 import { bendingFindings } from './bendingFindings.js';
 import { requireBendingOptions, requireBendingPiece, requireBendingRecord, shearShareOf, type BendingOptions } from './bendingOptions.js';
 import { bendingQuantities } from './bendingQuantities.js';
 import type { BendingColumns, BendingPiece, BendingResult } from './BendingResult.js';
 import { calibrationFindings, forceTrail, forcesOf, windowForce } from './calibrationFindings.js';
+import { frameShare } from './frameShare.js';
 import { isCurved } from './lineFindings.js';
 import { lineKernel } from './lineKernel.js';
 import { bendingControls, lineLoading } from './lineLoading.js';
@@ -13,6 +14,7 @@ import { trailStep, type TrailStep } from '../base/index.js';
 import { loadingPositive } from './positiveSigns.js';
 import { provenanceOf } from './provenanceOf.js';
 import { structure } from './structure.js';
+import { withUsableFrame } from './usableFrame.js';
 
 /**
  * A bending test from its record: modulus by slope and chord, flexural strengths, and every doubt that the data show.
@@ -44,16 +46,23 @@ import { structure } from './structure.js';
  */
 export function analyseBending(record: BendingColumns, piece: BendingPiece, options: BendingOptions = {}): BendingResult {
   const from = 'analyseBending';
-  const settings = requireBendingOptions(from, options);
+  const asked = requireBendingOptions(from, options);
   const lengths = requireBendingPiece(from, piece);
   const asGiven = requireBendingRecord(from, record);
   const { record: given, turned: columns } = loadingPositive(asGiven);
   const turned = columns.map((name) => (name === 'extension' ? 'deflection' : name));
 
-  const { frameCompliance: frame, thresholds } = settings;
-  const used = frame && given.travel ? { ...given, travel: travelWithoutFrame(given.travel, given.force, frame) } : given;
-  const recorded = stressStrainKernel(used, lengths);
-  const curve = { strain: recorded.strain, stress: recorded.stress };
+  const evaluate = (motion: FrameMotion | undefined) => {
+    const used = motion && given.travel ? { ...given, travel: travelWithoutFrame(given.travel, given.force, motion) } : given;
+    const recorded = stressStrainKernel(used, lengths);
+    const curve = { strain: recorded.strain, stress: recorded.stress };
+    return { recorded, curve, numbers: lineKernel(curve, asked) };
+  };
+  // plastics and ceramics are bent as well: no beam is too stiff, but less than nothing is none
+  const used = withUsableFrame(evaluate, asked.frameCompliance, given, lengths, Infinity);
+  const { recorded, curve, numbers, frameCompliance: frame, refused } = used;
+  const settings = { ...asked, frameCompliance: frame };
+  const { thresholds } = settings;
   const gauge = motionOf(given, pieceFirst) === 'extension' ? 'deflection' : 'strain';
   // a strain gauge reads strain itself
   const strainLength = recorded.basis !== 'travel' && gauge === 'strain' ? 1 : recorded.strainLength;
@@ -63,9 +72,10 @@ export function analyseBending(record: BendingColumns, piece: BendingPiece, opti
   const time = runningTime(given, survey);
   const pauses = pausesOf(given, survey.clock, survey.top);
 
-  const numbers = lineKernel(curve, settings);
   const { line, highest } = numbers;
-  const ofPiece = recorded.basis !== 'travel' || frame !== undefined;
+  // plastics are softer than any metal
+  const share = frameShare(recorded, numbers, lengths, frame, 0);
+  const ofPiece = recorded.basis !== 'travel' || (share !== undefined && !share.vanishing);
   // a curve that softens from the start has its line meet zero stress before the record: the chord counts from no earlier than that start
   const origin = line.ok ? Math.max(0, curve.strain[0]! - curve.stress[0]! / line.slope) : 0;
   const chord = ofPiece && line.ok ? chordModulusKernel(curve, settings.chord, origin, highest + 1) : undefined;
@@ -85,6 +95,8 @@ export function analyseBending(record: BendingColumns, piece: BendingPiece, opti
     pauses,
     strainStep,
     turned,
+    share,
+    refused,
     section: piece.section,
   };
   const trail: TrailStep[] = [

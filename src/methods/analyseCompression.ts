@@ -1,4 +1,5 @@
-import { requireRecord, stressStrainKernel, travelWithoutFrame } from '../curve/index.js';
+import { requireRecord, stressStrainKernel, travelWithoutFrame, type FrameMotion } from '../curve/index.js';
+import { metalModuli } from '../materials/index.js';
 import { checkRecordKernel, pausesOf, runningTime, surveyRecord } from '../record/index.js';
 import { calibrationFindings, forceOf, forceTrail, forcesOf, windowForce } from './calibrationFindings.js';
 import { compressionFindings } from './compressionFindings.js';
@@ -8,12 +9,14 @@ import { compressionQuantities } from './compressionQuantities.js';
 import type { CompressionColumns, CompressionPiece, CompressionResult } from './CompressionResult.js';
 import { loadingPositive } from './positiveSigns.js';
 import { compressionTrail } from './compressionTrail.js';
+import { frameShare } from './frameShare.js';
 import { isCurved } from './lineFindings.js';
 import { brokeSuddenly, lineKernel } from './lineKernel.js';
 import { compressionControls, lineLoading } from './lineLoading.js';
 import { provenanceOf } from './provenanceOf.js';
 import { structure } from './structure.js';
 import { hollomonOf, meansOf } from './tensionKernel.js';
+import { withUsableFrame } from './usableFrame.js';
 
 /**
  * A compression test from its record: yield strength, stresses at stated strains, flow curve, and every doubt that the data show.
@@ -54,24 +57,31 @@ export function analyseCompression(
   options: CompressionOptions = {},
 ): CompressionResult {
   const from = 'analyseCompression';
-  const settings = requireCompressionOptions(from, options);
+  const asked = requireCompressionOptions(from, options);
   const given = requireRecord(from, record);
   const lengths = requireCompressionPiece(from, piece);
 
   const { record: positive, turned } = loadingPositive(given);
-  const { frameCompliance: frame, thresholds } = settings;
-  const used = frame && positive.travel ? { ...positive, travel: travelWithoutFrame(positive.travel, positive.force, frame) } : positive;
-  const recorded = stressStrainKernel(used, lengths);
-  const curve = { strain: recorded.strain, stress: recorded.stress };
+  const evaluate = (motion: FrameMotion | undefined) => {
+    const used =
+      motion && positive.travel ? { ...positive, travel: travelWithoutFrame(positive.travel, positive.force, motion) } : positive;
+    const recorded = stressStrainKernel(used, lengths);
+    const curve = { strain: recorded.strain, stress: recorded.stress };
+    return { recorded, curve, numbers: lineKernel(curve, asked) };
+  };
+  const used = withUsableFrame(evaluate, asked.frameCompliance, positive, lengths, metalModuli[1]);
+  const { recorded, curve, numbers, frameCompliance, refused } = used;
+  const settings = { ...asked, frameCompliance };
+  const { thresholds } = settings;
   const survey = surveyRecord(positive);
   const strainStep = (survey.motion?.step ?? 0) / (survey.motion?.column === 'strain' ? 1 : recorded.strainLength);
 
   const time = runningTime(positive, survey);
   const pauses = pausesOf(positive, survey.clock, survey.top);
 
-  const numbers = lineKernel(curve, settings);
   const { line, highest } = numbers;
-  const ofPiece = recorded.basis !== 'travel' || frame !== undefined;
+  const share = frameShare(recorded, numbers, { area: lengths.area, effectiveLength: recorded.strainLength }, frameCompliance);
+  const ofPiece = recorded.basis !== 'travel' || (share !== undefined && !share.vanishing);
   const isModulus = line.ok && ofPiece && line.points >= thresholds.leastElasticPoints && !isCurved(numbers, thresholds.slopeFall);
   const broken = piece.afterTest?.broken ?? brokeSuddenly(numbers, curve);
   const buckling = bucklingOf(numbers, curve, lengths, thresholds.bucklingShare, broken);
@@ -107,6 +117,8 @@ export function analyseCompression(
     hardening,
     broken,
     turned,
+    share,
+    refused,
   };
   return {
     method: 'compression',

@@ -64,7 +64,14 @@ export function analyseCurve(curve: CurveColumns, options: CurveAnalysisOptions 
   );
   const { line } = numbers;
   const isModulus = line.ok && line.points >= settings.thresholds.leastElasticPoints && !isCurved(numbers, settings.thresholds.slopeFall);
-  const quantities = tensionQuantities(numbers, kept, kept.stress, settings, isModulus, explanationOf(numbers, kept));
+  const quantities = tensionQuantities(
+    numbers,
+    kept,
+    kept.stress,
+    settings,
+    { modulus: isModulus, totalExtension: true },
+    explanationOf(numbers, kept),
+  );
   const findings: Finding[] = [
     ...familyFindings(quantities, numbers, settings, { strainFrom: 'extensometer' }),
     ...calibrationFindings(settings.test, []),

@@ -2,14 +2,15 @@ import { finding, type Finding, type Outcome, type Section, type TensionRecord }
 import { beyondCompliance, type ChordModulus, type ChordReason, type RecordedCurve } from '../curve/index.js';
 import type { BeamLengths, BendingSettings } from './bendingOptions.js';
 import type { BendingResult } from './BendingResult.js';
-import { conditionFindings, displacementFindings, slopeFindings } from './frameFindings.js';
-import { frameShare } from './frameShare.js';
+import { conditionFindings, displacementFindings, refusedFindings, slopeFindings } from './frameFindings.js';
+import type { FrameShare } from './frameShare.js';
 import { lineFindings } from './lineFindings.js';
 import type { LineNumbers } from './lineKernel.js';
 import { pauseFindings, unevenFindings } from './paceFindings.js';
 import type { Pause } from '../record/index.js';
 import { readingFindings } from './pieceFindings.js';
 import { proofFindings } from './proofFindings.js';
+import type { RefusedFrame } from './usableFrame.js';
 
 /** @internal What the findings of a bending test rest on. */
 export interface BendingEvidence {
@@ -23,19 +24,22 @@ export interface BendingEvidence {
   readonly pauses: readonly Pause[];
   readonly strainStep: number;
   readonly turned: readonly string[];
+  readonly share: FrameShare | undefined;
+  readonly refused: RefusedFrame | undefined;
   readonly section: Section;
 }
 
 type Found = Pick<BendingResult, 'curve' | 'modulus' | 'chordModulus' | 'modulusWindow' | 'proofStrengths' | 'spanRatio' | 'shearShare'>;
 
 /** Frame and indentation, where the strain comes from travel. */
-function travelFindings({ recorded, numbers, lengths, record }: BendingEvidence, settings: BendingSettings): Finding[] {
-  if (recorded.basis !== 'travel') return [];
+function travelFindings({ recorded, numbers, record, share, refused }: BendingEvidence, settings: BendingSettings): Finding[] {
+  if (recorded.basis !== 'travel') return refusedFindings(refused);
   const { frameCompliance: motion, indentationKnown } = settings;
   return [
+    ...refusedFindings(refused),
     ...conditionFindings(settings.measured, settings.test, 'compression'),
     ...(motion ? beyondCompliance(record.force, motion) : []),
-    ...slopeFindings(numbers, motion, frameShare(recorded, numbers, lengths, motion)),
+    ...slopeFindings(numbers, motion, share, refused),
     ...(motion && !indentationKnown ? [finding('indentation-not-removed', {}, { field: 'modulus' })] : []),
   ];
 }
@@ -76,7 +80,7 @@ export function bendingFindings(result: Found, evidence: BendingEvidence, settin
   found.push(...lineFindings(numbers, result.curve, { modulusWindow: result.modulusWindow }, settings, ['σfp', 'Eb']));
   // a brittle beam that nobody asked a proof strength of has none: no fault
   const weight = settings.offsetsAsked ? {} : ({ severity: 'note' } as const);
-  for (const one of proofFindings(numbers, result.curve, settings, ['σfp', 'σf']))
+  for (const one of proofFindings(numbers, result.curve, settings, true, ['σfp', 'σf']))
     found.push(one.code === 'proof-strength-not-reached' ? { ...one, ...weight } : one);
   if (chord && !chord.ok)
     found.push(finding('not-determined', { symbol: 'Ef by the chord', why: chord.message }, { field: 'chordModulus' }));

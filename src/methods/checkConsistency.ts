@@ -15,6 +15,7 @@ import { motionOf, ofPiece } from '../record/index.js';
 import { barbaLinks, elongationLinks, hardnessLink, neckingLink } from './consistencyLinks.js';
 import { elasticEnergyLink, workLink } from './energyLinks.js';
 import type { TensionResult } from './TensionResult.js';
+import { frameWasRefused } from './usableFrame.js';
 
 /** What else is known of the piece. */
 export interface ConsistencyOptions {
@@ -116,7 +117,8 @@ function recordLinks(result: TensionResult, record: TensionColumns): Consistency
   if (result.extensionBasis === 'extensometer-then-travel' || !motion || byTravel !== (column === 'travel')) return [];
   const moved = column === 'strain' ? motion.map((e) => e * result.strainLength) : motion;
   const { frameCompliance } = result.provenance.options;
-  return workLink(result, checked.force, moved, byTravel && typeof frameCompliance === 'number' ? frameCompliance : 0);
+  const removed = byTravel && typeof frameCompliance === 'number' && !frameWasRefused(result);
+  return workLink(result, checked.force, moved, removed ? frameCompliance : 0);
 }
 
 /**

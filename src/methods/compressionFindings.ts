@@ -4,7 +4,7 @@ import type { bucklingOf } from './compressionKernel.js';
 import type { CompressionSettings } from './compressionOptions.js';
 import type { CompressionPiece, CompressionResult } from './CompressionResult.js';
 import { frameFindings } from './frameFindings.js';
-import { frameShare } from './frameShare.js';
+import type { FrameShare } from './frameShare.js';
 import { hardeningFindings } from './hardeningFindings.js';
 import { lineFindings } from './lineFindings.js';
 import type { LineNumbers } from './lineKernel.js';
@@ -13,6 +13,7 @@ import type { Pause } from '../record/index.js';
 import { readingFindings } from './pieceFindings.js';
 import { proofFindings } from './proofFindings.js';
 import type { TensionNumbers } from './tensionKernel.js';
+import type { RefusedFrame } from './usableFrame.js';
 
 /** @internal What the findings of a compression test rest on. */
 export interface CompressionEvidence {
@@ -29,6 +30,8 @@ export interface CompressionEvidence {
   readonly hardening: TensionNumbers['hardening'];
   readonly broken: boolean;
   readonly turned: readonly string[];
+  readonly share: FrameShare | undefined;
+  readonly refused: RefusedFrame | undefined;
 }
 
 type Found = Pick<
@@ -83,16 +86,17 @@ export function compressionFindings(
       numbers,
       result,
       settings,
-      frameShare(recorded, numbers, { area: evidence.area, effectiveLength: recorded.strainLength }, settings.frameCompliance),
+      evidence.share,
       evidence.strainStep,
       'compression',
+      evidence.refused,
     ),
     ...readingFindings(piece.section, settings.thresholds.sectionSpread),
     ...pauseFindings(evidence.pauses, result.curve, result.proofStrengths, line),
     ...(line.ok && evidence.time ? unevenFindings(evidence.record, evidence.time, line) : []),
     ...shapeFindings(piece, result, evidence, settings),
     ...lineFindings(numbers, result.curve, result, settings, ['Rpc']),
-    ...proofFindings(numbers, result.curve, settings, ['Rpc', 'Rtc']),
+    ...proofFindings(numbers, result.curve, settings, true, ['Rpc', 'Rtc']),
   );
   if (result.flowCurve)
     found.push(

@@ -1,7 +1,10 @@
 import { finding, type Finding, type TensionRecord } from '../base/index.js';
 import { beyondCompliance, type ComplianceConditions, type FrameMotion, type RecordedCurve } from '../curve/index.js';
+import { maximumIndex } from '../numeric/index.js';
+import { LOADED } from '../record/index.js';
 import type { FrameShare } from './frameShare.js';
 import { isCurved } from './lineFindings.js';
+import type { RefusedFrame } from './usableFrame.js';
 import type { TestInfo } from './MethodResult.js';
 import type { TensionNumbers } from './tensionKernel.js';
 import type { LineThresholds } from './thresholds.js';
@@ -35,16 +38,25 @@ export function conditionFindings(
   ]);
 }
 
+/** @internal A compliance that was given and not removed. */
+export const refusedFindings = (refused: RefusedFrame | undefined): Finding[] =>
+  refused ? [finding('compliance-too-large', { ...refused }, { field: 'modulus' })] : [];
+
 /** @internal Whose motion a slope is of, where the strain comes from travel; and how far the frame was measured. */
 export function slopeFindings(
   { line }: Pick<TensionNumbers, 'line'>,
   motion: FrameMotion | undefined,
   frame: FrameShare | undefined,
+  refused?: RefusedFrame,
 ): Finding[] {
+  // a compliance that was refused is said for itself
+  if (refused) return [];
   if (!frame) return line.ok ? [finding('modulus-includes-frame-compliance', { slope: line.slope }, { field: 'modulus' })] : [];
   // as springs in series: the frame's share of the whole motion
   const { compliance, ratio, lowest, uncertainty } = frame;
   const found = [finding('frame-compliance-removed', { compliance, share: (100 * ratio) / (1 + ratio) })];
+  if (frame.vanishing)
+    found.push(finding('compliance-vanishing', { compliance, share: (100 * ratio) / (1 + ratio) }, { field: 'modulus' }));
   if (ratio > 1) found.push(finding('frame-stretches-more-than-piece', { ratio }, { field: 'modulus' }));
   if (uncertainty !== undefined && uncertainty > CARRIED)
     found.push(finding('modulus-carries-compliance', { uncertainty: 100 * uncertainty }, { field: 'modulus' }));
@@ -54,9 +66,20 @@ export function slopeFindings(
   return found;
 }
 
+/** Strain by which the first loaded sample lies before its line: travel at no force is idle, and no toe. */
+function toeOf(
+  { strain, stress }: Pick<RecordedCurve, 'strain' | 'stress'>,
+  { first, slope }: { readonly first: number; readonly slope: number },
+): number {
+  const least = LOADED * stress[maximumIndex(stress)]!;
+  let i = first;
+  while (i > 0 && stress[i]! > least) i -= 1;
+  return stress[i]! / slope - strain[i]!;
+}
+
 /** @internal Doubts about the toe, and how fine the displacement was read. */
 export function displacementFindings(
-  { firstStrain }: Pick<RecordedCurve, 'firstStrain'>,
+  recorded: Pick<RecordedCurve, 'firstStrain' | 'strain' | 'stress'>,
   numbers: Pick<TensionNumbers, 'line'>,
   { modulusWindow, proofStrengths }: Found,
   { thresholds }: Settings,
@@ -64,11 +87,12 @@ export function displacementFindings(
 ): Finding[] {
   const found: Finding[] = [];
   if (modulusWindow) {
-    const shift = modulusWindow.strainShift - firstStrain;
+    const shift = modulusWindow.strainShift - recorded.firstStrain;
     const elastic = modulusWindow.stressLimits[1] / modulusWindow.slope;
-    const share = shift / elastic;
+    const toe = toeOf(recorded, modulusWindow);
+    const share = toe / elastic;
     if (share > thresholds.toeShare && !isCurved(numbers, thresholds.slopeFall))
-      found.push(finding('toe-long', { shift, share: 100 * share }, { field: 'modulusWindow' }));
+      found.push(finding('toe-long', { shift: toe, share: 100 * share }, { field: 'modulusWindow' }));
     if (shift < -thresholds.toeShare * elastic) found.push(finding('toe-outside-record', { shift }, { field: 'modulusWindow' }));
   }
   for (const { symbol, extension } of proofStrengths) {
@@ -88,18 +112,20 @@ export function displacementFindings(
 /** @internal Doubts about frame and displacement: what the strain is of, and how fine it was read. */
 export function frameFindings(
   record: Pick<TensionRecord, 'force' | 'travel'>,
-  recorded: Pick<RecordedCurve, 'basis' | 'firstStrain'>,
+  recorded: Pick<RecordedCurve, 'basis' | 'firstStrain' | 'strain' | 'stress'>,
   numbers: Pick<TensionNumbers, 'line'>,
   result: Found,
   settings: Settings & { readonly frameCompliance: FrameMotion | undefined; readonly test: TestInfo },
   frame: FrameShare | undefined,
   strainStep: number,
   loaded: 'tension' | 'compression',
+  refused: RefusedFrame | undefined,
 ): Finding[] {
   const motion = settings.frameCompliance;
   return [
+    ...refusedFindings(refused),
     ...(motion && record.travel ? [...conditionFindings([motion], settings.test, loaded), ...beyondCompliance(record.force, motion)] : []),
-    ...(recorded.basis === 'travel' ? [finding('extension-from-travel', {}), ...slopeFindings(numbers, motion, frame)] : []),
+    ...(recorded.basis === 'travel' ? [finding('extension-from-travel', {}), ...slopeFindings(numbers, motion, frame, refused)] : []),
     ...displacementFindings(recorded, numbers, result, settings, strainStep),
   ];
 }

@@ -1,5 +1,6 @@
 import type { Quantity } from '../base/index.js';
 import { modulusContributions, type FrameMotion, type PieceLengths, type RecordedCurve } from '../curve/index.js';
+import { metalModuli } from '../materials/index.js';
 import type { TensionNumbers } from './tensionKernel.js';
 
 /** @internal What a removed frame is to the elastic line. */
@@ -12,14 +13,25 @@ export interface FrameShare {
   readonly lowest: number;
   /** What the uncertainty of the compliance is of E, where it is known. */
   readonly uncertainty?: number;
+  /** True where so little was taken out that the slope is that of the travel as recorded. */
+  readonly vanishing: boolean;
 }
 
-/** @internal The frame's share of the motion in the elastic window, where a compliance was taken out of travel. */
+/** A share of the motion that moves E by less than the scatter that is wanted of it. */
+const NEGLIGIBLE = 0.01;
+/** No frame with grips is stiffer [mm/N]: a steel column of 100 mm in diameter and 1 m in length gives six times as much. */
+const STIFFEST_FRAME = 1e-7;
+
+/**
+ * @internal The frame's share of the motion in the elastic window, where a compliance was taken out of travel. One that takes out next to
+ * nothing vanishes beside the piece only where the piece is that soft: not where no frame is so stiff, or E is below that of the softest [MPa].
+ */
 export function frameShare(
   { basis, stress }: Pick<RecordedCurve, 'basis' | 'stress'>,
   { line }: Pick<TensionNumbers, 'line'>,
   lengths: Pick<PieceLengths, 'area' | 'effectiveLength'>,
   motion: FrameMotion | undefined,
+  softest: number = metalModuli[0],
 ): FrameShare | undefined {
   if (basis !== 'travel' || !motion || !line.ok) return undefined;
   const [a, b] = [stress[line.first]! * lengths.area, stress[line.last]! * lengths.area];
@@ -30,6 +42,7 @@ export function frameShare(
     compliance,
     ratio,
     lowest: Math.min(a, b),
+    vanishing: ratio / (1 + ratio) < NEGLIGIBLE && (compliance < STIFFEST_FRAME || line.slope < softest),
     ...(doubt === undefined ? {} : { uncertainty: modulusContributions(ratio, { compliance: doubt }).compliance }),
   };
 }

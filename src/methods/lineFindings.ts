@@ -27,7 +27,8 @@ export function lineFindings(
   const { line } = numbers;
   if (!line.ok)
     return [
-      finding('not-determined', { symbol: 'mE', why: line.message }, { field: 'elasticSlope' }),
+      // all that hangs on the line is withheld with it
+      finding('not-determined', { symbol: 'mE', why: line.message }, { field: 'elasticSlope', severity: 'fault' }),
       ...others.map((symbol) => finding('not-determined', { symbol, why: 'there is no elastic line' })),
     ];
   const found: Finding[] = [];

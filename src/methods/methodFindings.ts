@@ -15,10 +15,11 @@ export function methodFindings(
   curve: TensionResult['curve'],
   result: Quantities,
   settings: TensionSettings,
+  strainOfPiece = true,
 ): Finding[] {
   return [
     ...lineFindings(numbers, curve, result, settings),
-    ...proofFindings(numbers, curve, settings),
+    ...proofFindings(numbers, curve, settings, strainOfPiece),
     ...yieldFindings(numbers),
     ...maximumFindings(numbers, curve, result),
     ...hardeningFindings(numbers, result),

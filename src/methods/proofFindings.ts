@@ -17,11 +17,12 @@ interface ProofSettings {
   readonly thresholds: LineThresholds;
 }
 
-/** @internal Doubts about proof strengths and strengths at total extensions; `symbols` without their index. */
+/** @internal Doubts about proof strengths and strengths at total extensions, which need the piece's own strain; `symbols` without their index. */
 export function proofFindings(
   numbers: Pick<TensionNumbers, 'line' | 'proofs' | 'totals' | 'highest'>,
   curve: TensionResult['curve'],
   settings: ProofSettings,
+  strainOfPiece = true,
   symbols: readonly [string, string] = ['Rp', 'Rt'],
 ): Finding[] {
   const { line } = numbers;
@@ -68,14 +69,10 @@ export function proofFindings(
     if (count > 1) found.push(finding('several-crossings', { symbol, count }, { field }));
   });
   numbers.totals.forEach((total, k) => {
-    if (!total.ok && total.reason !== 'after-slip')
-      found.push(
-        finding(
-          'total-extension-not-reached',
-          { symbol: `${symbols[1]}${percent(settings.totalExtensions[k]!)}` },
-          { field: 'totalExtensionStrengths' },
-        ),
-      );
+    const symbol = `${symbols[1]}${percent(settings.totalExtensions[k]!)}`;
+    const at = { field: 'totalExtensionStrengths' };
+    if (!strainOfPiece) found.push(finding('not-determined', { symbol, why: 'its extension would be of frame and piece together' }, at));
+    else if (!total.ok && total.reason !== 'after-slip') found.push(finding('total-extension-not-reached', { symbol }, at));
   });
   return found;
 }

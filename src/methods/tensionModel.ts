@@ -8,7 +8,7 @@ import { maximumForce } from './quantity.js';
 import { tensionKernel, type TensionNumbers } from './tensionKernel.js';
 import type { TensionSettings } from './tensionOptions.js';
 import { quantitiesOf } from './statedResult.js';
-import { tensionQuantities } from './tensionQuantities.js';
+import { tensionQuantities, type StrainHolds } from './tensionQuantities.js';
 import { SECTION } from './tensionUncertainty.js';
 
 /** @internal A test as it was analysed, ready to be evaluated again with something changed: the part of its record that is loading. */
@@ -22,8 +22,8 @@ export interface TensionTask {
   readonly withoutFrame: (record: TensionRecord) => TensionRecord;
   /** Elastic over strain length, by basis and lengths. */
   readonly elasticLengthRatio: (recorded: RecordedCurve, lengths: PieceLengths) => number;
-  /** Whether the slope is named modulus. */
-  readonly isModulus: boolean;
+  /** Which quantities the strain bears. */
+  readonly holds: StrainHolds;
   readonly resolution: number;
   readonly pauses: readonly (readonly [number, number])[];
   readonly slips: readonly StrainSlip[];
@@ -156,7 +156,7 @@ export function tensionModel(task: TensionTask): (change: TensionChange) => read
     const areaAfter = broken.area === undefined ? undefined : (change.inputs['finalArea'] ?? broken.area);
     const changedPiece = { ...piece, section: { ...piece.section, area }, gaugeLength: lengths.gaugeLength };
     return [
-      ...quantitiesOf(tensionQuantities(numbers, curve, stress, settings, task.isModulus, undefined)),
+      ...quantitiesOf(tensionQuantities(numbers, curve, stress, settings, task.holds, undefined)),
       maximumForce(record.force[numbers.maximumSample]!),
       ...quantitiesOf(afterFracture(changedPiece, { ...broken, length: lengthAfter, area: areaAfter })),
     ];

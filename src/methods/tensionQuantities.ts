@@ -25,26 +25,33 @@ export type Quantities = Omit<
   | 'provenance'
 >;
 
+/** @internal What the strain is good for: travel with the frame in it bears neither E nor a strength at a total extension. */
+export interface StrainHolds {
+  /** Whether the slope is named modulus. */
+  readonly modulus: boolean;
+  readonly totalExtension: boolean;
+}
+
 /** @internal Names, units and sources for the numbers. */
 export function tensionQuantities(
   numbers: TensionNumbers,
   curve: TensionResult['curve'],
   stress: Float64Array,
   settings: TensionSettings,
-  isModulus: boolean,
+  holds: StrainHolds,
   explanation: LineExplanation | undefined,
 ): Quantities {
-  const yields = yieldQuantities(numbers, settings);
+  const yields = yieldQuantities(numbers, settings, holds.totalExtension);
   const proof = yields.proofStrengths[0];
   const { line } = numbers;
   const resilience =
-    isModulus && line.ok && proof
+    holds.modulus && line.ok && proof
       ? quantity('Ur', 'energy per volume up to the proof strength', proof.value ** 2 / (2 * line.slope), 'MPa', 'Rp²/(2E) (textbooks)')
       : undefined;
   // assigned, because a literal that begins with another object's fields costs ten times as much, and every trial makes one
   return Object.assign(
     {},
-    elasticQuantities(numbers, curve, isModulus, explanation),
+    elasticQuantities(numbers, curve, holds.modulus, explanation),
     yields,
     {
       tensileStrength: quantity('Rm', 'tensile strength', stress[numbers.maximumSample]!, 'MPa', `${ISO}, tensile strength`),

@@ -1,36 +1,20 @@
-import { finding, type Finding, type TensionColumns, type TensionRecord, type TestPiece, type TrailStep } from '../base/index.js';
-import {
-  requirePiece,
-  requireRecord,
-  stressStrainKernel,
-  travelWithoutFrame,
-  type FrameMotion,
-  type PieceLengths,
-  type RecordedCurve,
-} from '../curve/index.js';
-import {
-  allSpikeFindings,
-  applyChange,
-  checkRecordKernel,
-  pausesOf,
-  repairRecordKernel,
-  runningTime,
-  surveyExcursions,
-  surveyRecord,
-  type Pause,
-} from '../record/index.js';
+import { finding, type Finding, type TensionColumns, type TestPiece, type TrailStep } from '../base/index.js';
+import { requirePiece, requireRecord } from '../curve/index.js';
+import { materialFamily } from '../materials/index.js';
+import { allSpikeFindings, applyChange, checkRecordKernel, runningTime } from '../record/index.js';
 import { afterFracture } from './afterFracture.js';
 import { requireBrokenPiece } from './brokenPiece.js';
 import { calibrationFindings, forcesOf, forceTrail, windowForce } from './calibrationFindings.js';
-import { departuresOf, type Departures } from './departures.js';
+import { elasticLengthRatio, evaluateRecord, withoutFrame } from './evaluateRecord.js';
 import { frameFindings } from './frameFindings.js';
 import { frameShare, modulusWithFrame } from './frameShare.js';
 import { isCurved } from './lineFindings.js';
-import { evaluateLoading, findingOnRecord } from './loadingPart.js';
+import { findingOnRecord } from './loadingPart.js';
 import { tensionLoading } from './tensionLoading.js';
 import { methodFindings } from './methodFindings.js';
 import { familyFindings } from './familyFindings.js';
 import { pieceFindings } from './pieceFindings.js';
+import { pullPositive } from './pullPositive.js';
 import { rateFindings, ratesOf } from './rateFindings.js';
 import { recordFindings } from './recordFindings.js';
 import { slipFindings } from './slipFindings.js';
@@ -48,22 +32,10 @@ import { tensionTrail } from './tensionTrail.js';
 import type { TensionResult } from './TensionResult.js';
 import { provenanceOf } from './provenanceOf.js';
 
-/** The frame's motion taken out of the travel, where its compliance is known. */
-function withoutFrame(record: TensionRecord, motion: FrameMotion | undefined): TensionRecord {
-  return motion && record.travel ? { ...record, travel: travelWithoutFrame(record.travel, record.force, motion) } : record;
-}
-
-/** E is the piece's only where the strain is: an extensometer's, or travel less the frame; on a straight line of enough samples. */
-function slopeIsModulus(recorded: RecordedCurve, numbers: TensionNumbers, settings: TensionSettings): boolean {
+/** E is the piece's only where the strain is, on a straight line of enough samples. */
+function slopeIsModulus(numbers: TensionNumbers, { thresholds }: TensionSettings, strainOfPiece: boolean): boolean {
   const { line } = numbers;
-  const ofPiece = recorded.basis !== 'travel' || settings.frameCompliance !== undefined;
-  return line.ok && ofPiece && line.points >= settings.thresholds.leastElasticPoints && !isCurved(numbers, settings.thresholds.slopeFall);
-}
-
-/** Travel without the frame still holds the fillets' share; an extensometer's strain, and a raw one, are left as they are. */
-function elasticLengthRatio(recorded: RecordedCurve, lengths: PieceLengths, settings: TensionSettings): number {
-  const corrected = recorded.basis === 'travel' && settings.frameCompliance !== undefined;
-  return corrected ? lengths.effectiveLength / lengths.parallelLength : 1;
+  return line.ok && strainOfPiece && line.points >= thresholds.leastElasticPoints && !isCurved(numbers, thresholds.slopeFall);
 }
 
 /** The strengths that a verification of the force should hold. */
@@ -80,10 +52,6 @@ function inKept(found: readonly Finding[], repairs: readonly TrailStep[]): reado
   return found.map(({ code, severity, about, message, remedy, values }) => ({ code, severity, about, message, remedy, values }));
 }
 
-/** A drive that went back and came again within a moment stood nowhere. */
-const isExcursion = ({ range: [first, last] }: Pause, { excursions }: Departures): boolean =>
-  excursions.some(([leaves, , back]) => 2 * leaves <= first + last && first + last <= 2 * back);
-
 /** @internal What an analysis leaves for evaluating the test again. */
 export interface TensionRoad {
   readonly result: TensionResult;
@@ -99,68 +67,48 @@ export function tensionRoad(
   options: TensionOptions,
   others: readonly string[] = [],
 ): TensionRoad {
-  const settings = requireTensionOptions(from, options, [...tensionOptionNames, ...others]);
+  const asked = requireTensionOptions(from, options, [...tensionOptionNames, ...others]);
   const raw = requireRecord(from, record);
-  const { record: given, trail: repairs } = repairRecordKernel(raw, settings.repairs);
+  const { record: given, trail: repairs, survey, turned } = pullPositive(raw, asked.repairs);
   // where spikes were looked for and none replaced, there are none to speak of
-  const spikeless = settings.repairs.spikes !== false && !repairs.some(({ change }) => change?.kind === 'set');
+  const spikeless = asked.repairs.spikes !== false && !repairs.some(({ change }) => change?.kind === 'set');
   const lengths = requirePiece(from, testPiece);
   const broken = requireBrokenPiece(from, testPiece);
   const doubts = options.uncertainty && requireTensionUncertainty(from, options.uncertainty, testPiece.section, lengths, broken);
 
-  const used = withoutFrame(given, settings.frameCompliance);
-  const recorded = stressStrainKernel(used, lengths);
-  const curve = { strain: recorded.strain, stress: recorded.stress };
-  const n = curve.strain.length;
-  const stress = n === given.force.length ? curve.stress : given.force.map((F) => F / lengths.area);
-  const survey = surveyRecord(given);
+  const evaluated = evaluateRecord(given, survey, lengths, asked);
+  const { recorded, curve, stress, numbers, part, pauses, excursions, frameCompliance, refused } = evaluated;
+  const settings = { ...asked, frameCompliance };
   const time = runningTime(given, survey);
-  const rests = pausesOf(given, survey.clock, survey.top);
-  const excursions = surveyExcursions(given, survey, rests);
-  const departures = departuresOf(excursions, recorded);
-  const pauses = rests.filter((rest) => !isExcursion(rest, departures));
   const strainStep = (survey.motion?.step ?? 0) / (survey.motion?.column === 'strain' ? 1 : recorded.strainLength);
 
-  const step = survey.forceStep / lengths.area;
-
-  const { numbers, part } = evaluateLoading(
-    {
-      curve,
-      stress,
-      highest: survey.top,
-      resolution: step,
-      pauses: pauses.map(({ range }) => range),
-      slips: departures.slips,
-      zeroMoves: departures.zeroMoves,
-      elasticLengthRatio: elasticLengthRatio(recorded, lengths, settings),
-    },
-    settings,
-    departures.excursions,
-  );
-
-  const end = numbers.fracture.ok ? numbers.fracture.index + 1 : n;
+  const end = numbers.fracture.ok ? numbers.fracture.index + 1 : curve.strain.length;
   const rates = time && ratesOf(curve, time, end);
-  const share = frameShare(recorded, numbers, lengths, settings.frameCompliance);
-  const isModulus = slopeIsModulus(recorded, numbers, settings);
+  const softest = settings.family && materialFamily(settings.family).modulus[0];
+  const share = frameShare(recorded, numbers, lengths, frameCompliance, softest);
+  // an extensometer's, or travel less the frame
+  const strainOfPiece = recorded.basis !== 'travel' || (share !== undefined && !share.vanishing);
+  const holds = { modulus: slopeIsModulus(numbers, settings, strainOfPiece), totalExtension: strainOfPiece };
   const explanation = explanationOf(part.numbers, part.input.curve);
   const quantities = {
-    ...modulusWithFrame(tensionQuantities(numbers, curve, stress, settings, isModulus, explanation), share),
+    ...modulusWithFrame(tensionQuantities(numbers, curve, stress, settings, holds, explanation), share),
     ...afterFracture(testPiece, broken),
   };
   const loading = tensionLoading(curve, time, numbers, quantities.modulus?.value);
   const findings: Finding[] = [
     ...(spikeless ? [] : inKept(allSpikeFindings(raw), repairs)),
+    ...turned,
     ...checkRecordKernel(given, {}, { survey, pauses, excursions }),
     ...recordFindings(given, recorded, numbers, { tensileStrength: quantities.tensileStrength, curve }, lengths.parallelLength),
     ...familyFindings(quantities, numbers, settings, {
       strainFrom: recorded.basis === 'travel' ? 'travel' : 'extensometer',
-      frameRemoved: settings.frameCompliance !== undefined,
+      frameRemoved: frameCompliance !== undefined,
       parallelLengthGiven: testPiece.parallelLength !== undefined,
       shape: testPiece.section.shape,
     }),
     ...rateFindings(given, curve, quantities, numbers, rates, pauses, settings),
     ...pieceFindings(testPiece, broken, quantities, settings, recorded.basis !== 'extensometer'),
-    ...frameFindings(given, recorded, numbers, quantities, settings, share, strainStep, 'tension'),
+    ...frameFindings(given, recorded, numbers, quantities, settings, share, strainStep, 'tension', refused),
     ...calibrationFindings(
       settings.test,
       forcesOf(strengthsOf(quantities), lengths.area),
@@ -168,7 +116,7 @@ export function tensionRoad(
       windowForce(numbers.line, stress, lengths.area),
     ),
     ...slipFindings(numbers, quantities, settings),
-    ...methodFindings(part.numbers, part.input.curve, quantities, settings).map(findingOnRecord(part)),
+    ...methodFindings(part.numbers, part.input.curve, quantities, settings, strainOfPiece).map(findingOnRecord(part)),
   ];
   const result: TensionResult = {
     method: 'tension',
@@ -192,10 +140,10 @@ export function tensionRoad(
     broken,
     lengths,
     settings,
-    withoutFrame: (one) => withoutFrame(one, settings.frameCompliance),
-    elasticLengthRatio: (one, its) => elasticLengthRatio(one, its, settings),
-    isModulus,
-    resolution: step,
+    withoutFrame: (one) => withoutFrame(one, frameCompliance),
+    elasticLengthRatio: (one, its) => elasticLengthRatio(one, its, frameCompliance),
+    holds,
+    resolution: evaluated.resolution,
     pauses: input.pauses,
     slips: input.slips,
     zeroMoves: input.zeroMoves,

@@ -6,6 +6,7 @@ import { recordedCurve } from './recordedCurve.js';
 import { requireStrains } from './thresholds.js';
 import { requireTensionOptions, tensionOptionNames, type TensionOptions, type TensionSettings } from './tensionOptions.js';
 import type { TensionResult } from './TensionResult.js';
+import { frameWasRefused } from './usableFrame.js';
 import type { WhatIfChange, WhatIfOptions, WhatIfRow } from './WhatIfRow.js';
 
 const FROM = 'whatIf';
@@ -80,8 +81,9 @@ function requireWhatIf(result: TensionResult, options: WhatIfOptions) {
   requireOptions(FROM, options, ['bands', 'offsets', 'complianceDoubt']);
   const asked = result.provenance.options as TensionOptions;
   const bands = options.bands === undefined ? BANDS : requireList(FROM, 'options.bands', options.bands, 0);
+  const settings = requireTensionOptions(FROM, asked, tensionOptionNames);
   return {
-    settings: requireTensionOptions(FROM, asked, tensionOptionNames),
+    settings: frameWasRefused(result) ? { ...settings, frameCompliance: undefined } : settings,
     bands: bands.map((band, i) => {
       const [low, high] = requirePair(FROM, `options.bands[${i}]`, band);
       requireBetween(FROM, `options.bands[${i}][0]`, low, 0, 1);

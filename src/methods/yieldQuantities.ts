@@ -14,8 +14,8 @@ const definitions = {
   johnson: "Johnson's apparent elastic limit",
 } as const;
 
-/** @internal Yield strengths, proof strengths and the proportional limit. */
-export function yieldQuantities(numbers: TensionNumbers, settings: TensionSettings) {
+/** @internal Yield strengths, proof strengths and the proportional limit; strengths at total extensions only where the strain is the piece's, from an origin. */
+export function yieldQuantities(numbers: TensionNumbers, settings: TensionSettings, strainOfPiece = true) {
   const [plastic, total] = ['proof strength, plastic extension', 'proof strength, total extension'] as const;
   const points = numbers.yielding;
   const limit = numbers.proportional?.[settings.proportionalLimit];
@@ -47,6 +47,7 @@ export function yieldQuantities(numbers: TensionNumbers, settings: TensionSettin
   }
   return Object.assign(found, {
     proofStrengths: strengthsAt('Rp', plastic, `${ISO}, ${plastic}`, numbers.proofs, settings.offsets),
-    totalExtensionStrengths: strengthsAt('Rt', total, `${ISO}, ${total}`, numbers.totals, settings.totalExtensions),
+    totalExtensionStrengths:
+      strainOfPiece && numbers.line.ok ? strengthsAt('Rt', total, `${ISO}, ${total}`, numbers.totals, settings.totalExtensions) : [],
   });
 }

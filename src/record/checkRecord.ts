@@ -50,11 +50,16 @@ export interface KnownRecord {
   readonly excursions?: Excursions | undefined;
 }
 
-/** Signs that are the other way: the force is negative for the most part, or the motion falls while the force rises. */
-function signFindings({ force }: TensionRecord, highest: number, outline: RecordOutline | undefined): Finding[] {
+/** @internal The lowest and highest force of a record whose pull counts as negative: its force is so for the most part. */
+export function reversedForce({ force }: Pick<TensionRecord, 'force'>, highest: number): { lowest: number; highest: number } | undefined {
   const lowest = lowestOf(force);
-  if (lowest < 0 && -lowest > REVERSED * Math.max(highest, 0))
-    return [finding('force-sign-reversed', { lowest, highest }, { field: 'maximumForce' })];
+  return lowest < 0 && -lowest > REVERSED * Math.max(highest, 0) ? { lowest, highest } : undefined;
+}
+
+/** Signs that are the other way: the force is negative for the most part, or the motion falls while the force rises. */
+function signFindings(record: TensionRecord, highest: number, outline: RecordOutline | undefined): Finding[] {
+  const reversed = reversedForce(record, highest);
+  if (reversed) return [finding('force-sign-reversed', reversed, { field: 'maximumForce' })];
   if (!outline?.motion) return [];
   const { motion, first, top } = outline;
   const { values, column, noise, step } = motion;

@@ -44,7 +44,9 @@ export { keptRanges } from './keptRanges.js';
 /** @internal */
 export { allSpikeFindings } from './channelFindings.js';
 /** @internal */
-export { checkRecordKernel } from './checkRecord.js';
+export { checkRecordKernel, reversedForce } from './checkRecord.js';
+/** @internal */
+export { LOADED } from './recordOutline.js';
 /** @internal */
 export { cellValue, splitCells } from './cells.js';
 /** @internal */
@@ -62,4 +64,4 @@ export { requireRowsOptions } from './readOptions.js';
 /** @internal */
 export { resolution } from './resolution.js';
 /** @internal */
-export { runningTime, surveyRecord } from './surveyRecord.js';
+export { runningTime, surveyRecord, type RecordSurvey } from './surveyRecord.js';

@@ -70,11 +70,10 @@ function quantitiesOf(result: TensionOrCurve, field: Field): Quantity | readonly
   return result[field];
 }
 
-/** @internal The quantities of a tension test in the order of the test; E has two figures where a frame compliance was removed. */
+/** @internal The quantities of a tension test in the order of the test. */
 export function tensionQuantitiesShown(result: TensionOrCurve): ShownQuantity[] {
-  const frameRemoved = result.trail.some(({ code }) => code === 'frame-compliance-removed');
-  return (Object.keys(shown) as Field[]).flatMap((field) => {
-    const step = field === 'modulus' && frameRemoved ? { figures: 2 } : shown[field].step;
-    return shownAs(field, step, quantitiesOf(result, field), stampOf(result, field));
-  });
+  // E is the slope under another name, so both are rounded alike
+  return (Object.keys(shown) as Field[]).flatMap((field) =>
+    shownAs(field, shown[field].step, quantitiesOf(result, field), stampOf(result, field)),
+  );
 }

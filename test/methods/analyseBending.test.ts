@@ -95,9 +95,9 @@ describe('set-ups and sections', () => {
 
   test('of four points the noses sink less than mid-span: where it is measured matters', () => {
     const columns = straight(200, 1);
-    const travel = { force: columns.force, travel: columns.deflection };
+    const travel = { force: columns.force, travel: Float64Array.from(columns.deflection!, (x: number, i) => x + 1e-6 * columns.force[i]!) };
     const middle = analyseBending(columns, { section, setup: four }).modulus!.value;
-    const nose = analyseBending(travel, { section, setup: four }, { frameCompliance: 1e-12 }).modulus!.value;
+    const nose = analyseBending(travel, { section, setup: four }, { frameCompliance: 1e-6 }).modulus!.value;
     // 23/108 against 5/27
     expect(middle / nose).toBeCloseTo(23 / 108 / (5 / 27), 6);
     // a column measured elsewhere says so
@@ -257,7 +257,7 @@ describe('doubts', () => {
   });
 
   test('proof strengths that are not reached, and noise', () => {
-    expect(find(analyseBending(record, piece, { offsets: [0.05] }), 'proof-strength-not-reached')!.severity).toBe('fault');
+    expect(find(analyseBending(record, piece, { offsets: [0.05] }), 'proof-strength-not-reached')!.severity).toBe('caution');
     expect(find(analyseBending(straight(200, 1), piece), 'proof-strength-not-reached')!.severity).toBe('note');
     const noisy = simulateBending(scenario(piece, { logger: { rate: 100, extensometer: true, forceNoise: 2, motionNoise: 5e-4 } }));
     const found = analyseBending(noisy.record, piece);

@@ -10,10 +10,11 @@ import {
   type TensionOptions,
   type TensionResult,
 } from '../../src/index.js';
-import { caseT1, roundPiece } from '../support/records.js';
+import { caseT1, COMPLIANCE, roundPiece } from '../support/records.js';
 import { refusal } from '../support/thrown.js';
 
-const made = (options: TensionOptions = {}, record = caseT1(), piece = roundPiece): TensionResult => analyseTension(record, piece, options);
+const made = (options: TensionOptions = {}, record = caseT1(), piece = roundPiece): TensionResult =>
+  analyseTension(record, piece, { frameCompliance: COMPLIANCE, ...options });
 const codes = (...given: Parameters<typeof compareResults>) => compareResults(...given).findings.map(({ code }) => code);
 const plain = made();
 

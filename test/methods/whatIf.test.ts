@@ -28,7 +28,7 @@ const { record } = simulateTension({
   logger: { rate: 20, extensometer: { offAt: 0.06 }, lead: 1, tail: 1, forceNoise: 10, motionNoise: 2e-4 },
 });
 const travelOnly: TensionColumns = { force: record.force, travel: record.travel, time: record.time };
-const table = { force: [0, 5000, 30_000], travel: [0, 0.12, 0.6] };
+const table = { force: [0, 5000, 30_000], travel: [0, 0.105, 0.6] };
 
 /** What the fields of a row are in a result. */
 const fieldOf = (result: TensionResult, field: string) =>

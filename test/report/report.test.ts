@@ -41,14 +41,15 @@ describe('summarise', () => {
     expect(row(result, 'n')!.text).toMatch(/^0\.\d\d$/);
   });
 
-  test('values from travel say so; a modulus from a removed frame has two figures', () => {
+  test('values from travel say so; a modulus is rounded as its slope', () => {
     expect(
       summarise(byTravel)
         .filter(({ stamp }) => stamp !== undefined)
         .map(({ symbol }) => symbol),
     ).toEqual(expect.arrayContaining(['E', 'Rp0.2', 'Ag', 'At', 'n', 'K', 'U']));
     for (const symbol of ['Rm', 'Fm', 'ReH', 'ReL', 'A', 'Z']) expect(row(byTravel, symbol)!.stamp).toBeUndefined();
-    expect(row(byTravel, 'E')!.text).toMatch(/^\d\d0$/);
+    expect(row(byTravel, 'E')!.text).toMatch(/^\d{3}$/);
+    expect(row(byTravel, 'mE')).toMatchObject({ text: row(byTravel, 'E')!.text, step: row(byTravel, 'E')!.step });
     expect(row(result, 'Agt')!.stamp).toMatch(/beyond the extensometer/);
     expect(row(result, 'Rp0.2')!.stamp).toBeUndefined();
   });

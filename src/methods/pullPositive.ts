@@ -1,0 +1,22 @@
+import { finding, type Finding, type TensionRecord } from '../base/index.js';
+import { repairRecordKernel, reversedForce, surveyRecord, type Repairs } from '../record/index.js';
+
+/**
+ * @internal A record as it is repaired and surveyed, with pull positive: a force that counts it as negative is turned as `repairs.reverse` does,
+ * which the trail says, and the finding is then a caution, since nothing of the result is wrong.
+ */
+export function pullPositive(raw: TensionRecord, repairs: Repairs) {
+  const done = repairRecordKernel(raw, repairs);
+  const survey = surveyRecord(done.record);
+  const reversed = reversedForce(done.record, done.record.force[survey.top]!);
+  if (!reversed || repairs.reverse?.includes('force') === true) return { ...done, survey, turned: [] as Finding[] };
+  const turned = repairRecordKernel(raw, { ...repairs, reverse: [...(repairs.reverse ?? []), 'force'] });
+  return {
+    ...turned,
+    survey: surveyRecord(turned.record),
+    turned: [
+      finding('force-sign-reversed', reversed, { field: 'maximumForce', severity: 'caution' }),
+      finding('signs-turned', { columns: 'force' }, { field: 'maximumForce' }),
+    ],
+  };
+}
