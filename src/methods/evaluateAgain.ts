@@ -1,6 +1,6 @@
-import type { StressStrainCurve } from '../base/index.js';
+import { failure, success, type StressStrainCurve } from '../base/index.js';
 import { maximumIndex } from '../numeric/index.js';
-import { resolution } from '../record/index.js';
+import { recordOutline, resolution, unloadedFrom } from '../record/index.js';
 import { elasticQuantities } from './elasticQuantities.js';
 import { extensionQuantities } from './extensionQuantities.js';
 import { hardeningQuantities } from './hardeningQuantities.js';
@@ -38,11 +38,18 @@ export function evaluateAgain(
   const { stress, lengths } = recorded;
   const highest = result.maximumIndex < stress.length ? maximumIndex(stress) : result.maximumIndex;
   const step = resolution(stress.map((R) => R * lengths.area)) / lengths.area;
+  const outline = recordOutline({ force: stress, strain: recorded.strain });
+  const unloaded = outline && unloadedFrom(outline);
+  // the curve may end before the record that told where the piece broke
+  const broken = result.fracture ? success(result.fracture) : failure('not-fractured', 'the test had no fracture');
   const pauses = result.findings.flatMap(({ code, range }) => (code === 'pause' && range ? [range] : []));
   return ({ strain = recorded.strain, elasticLengthRatio = recorded.elasticLengthRatio, settings: other }) => {
     const curve: StressStrainCurve = { strain: strain.slice(), stress };
     const asked = { ...settings, ...other };
-    const numbers = tensionKernel({ curve, stress, highest, resolution: step, pauses, elasticLengthRatio }, asked);
+    const numbers = tensionKernel(
+      { curve, stress, highest, broken, unloadedFrom: unloaded, withSpread: false, resolution: step, pauses, elasticLengthRatio },
+      asked,
+    );
     return {
       ...elasticQuantities(numbers, curve, false, {}),
       ...yieldQuantities(numbers, asked),

@@ -3,13 +3,18 @@ import type { TensionNumbers } from './tensionKernel.js';
 
 /** @internal What stands at the maximum, at fracture and between. */
 export function extensionQuantities(numbers: TensionNumbers) {
-  const { line, maximum, fracture, toughness, necking } = numbers;
+  const { line, maximum, fracture, toughness, necking, spread } = numbers;
   const plastic = (strain: number, stress: number) => (line.ok ? strain - stress / line.slope : undefined);
   const uniform = maximum && plastic(maximum.strain, maximum.stress);
   const broken = fracture.ok ? plastic(fracture.strain, fracture.stress) : undefined;
-  const wide = maximum && maximum.plateau[1] > maximum.plateau[0] ? (maximum.plateau[1] - maximum.plateau[0]) / Math.sqrt(12) : undefined;
+  // anywhere on a plateau, and anywhere that noise makes as high, with the same right
+  const width = maximum && Math.max(maximum.plateau[1] - maximum.plateau[0], spread?.withinNoise ?? 0);
+  const wide = width !== undefined && width > 0 ? width / Math.sqrt(12) : undefined;
+  // no test shortens: what would be negative stands on a motion that was set anew, or on noise where nothing flowed
+  const positive = (value: number | undefined): value is number => value !== undefined && value >= 0;
+  const counts = fracture.ok && positive(fracture.strain);
   return {
-    ...(uniform === undefined
+    ...(!positive(uniform)
       ? {}
       : {
           uniformExtension: quantity(
@@ -21,7 +26,7 @@ export function extensionQuantities(numbers: TensionNumbers) {
             wide,
           ),
         }),
-    ...(maximum
+    ...(maximum && positive(maximum.strain)
       ? {
           totalExtensionAtMaximumForce: quantity(
             'Agt',
@@ -33,7 +38,7 @@ export function extensionQuantities(numbers: TensionNumbers) {
           ),
         }
       : {}),
-    ...(fracture.ok
+    ...(counts
       ? {
           totalExtensionAtFracture: quantity(
             'At',
@@ -45,7 +50,7 @@ export function extensionQuantities(numbers: TensionNumbers) {
           fracture: { index: fracture.index, strain: fracture.strain, stress: fracture.stress, how: fracture.how },
         }
       : {}),
-    ...(broken === undefined
+    ...(!counts || !positive(broken)
       ? {}
       : {
           plasticExtensionAtFracture: quantity(
@@ -56,7 +61,7 @@ export function extensionQuantities(numbers: TensionNumbers) {
             'total extension less the elastic part',
           ),
         }),
-    ...(toughness === undefined
+    ...(!counts || !positive(toughness)
       ? {}
       : { toughness: quantity('U', 'energy per volume up to fracture', toughness, 'MPa', 'area under the curve (textbooks)') }),
     ...(necking?.ok === true

@@ -1,5 +1,14 @@
-import { finding, type Finding, type TensionColumns, type TensionRecord, type TestPiece, type TrailStep } from '../base/index.js';
 import {
+  finding,
+  soundLength,
+  type Finding,
+  type TensionColumns,
+  type TensionRecord,
+  type TestPiece,
+  type TrailStep,
+} from '../base/index.js';
+import {
+  breakOf,
   requirePiece,
   requireRecord,
   stressStrainKernel,
@@ -8,7 +17,18 @@ import {
   type PieceLengths,
   type RecordedCurve,
 } from '../curve/index.js';
-import { allSpikeFindings, checkRecordKernel, pausesOf, repairRecordKernel, runningTime, surveyRecord } from '../record/index.js';
+import {
+  allSpikeFindings,
+  checkRecordKernel,
+  endExtensometer,
+  motionOf,
+  ofPiece,
+  pausesOf,
+  recordOutline,
+  repairRecordKernel,
+  runningTime,
+  unloadedFrom,
+} from '../record/index.js';
 import { afterFracture } from './afterFracture.js';
 import { requireBrokenPiece } from './brokenPiece.js';
 import { calibrationFindings, forcesOf } from './calibrationFindings.js';
@@ -38,6 +58,18 @@ import { provenanceOf } from './provenanceOf.js';
 /** The frame's motion taken out of the travel, where its compliance is known. */
 function withoutFrame(record: TensionRecord, motion: FrameMotion | undefined): TensionRecord {
   return motion && record.travel ? { ...record, travel: travelWithoutFrame(record.travel, record.force, motion) } : record;
+}
+
+/** Below this share of the maximum the piece has broken. */
+const BROKEN = 0.02;
+
+/** Travel has nothing to carry on where the extensometer reads up to the fracture. */
+function withoutNeedlessTravel(record: TensionRecord, fractureAt: number | undefined): TensionRecord {
+  const column = motionOf(record, ofPiece);
+  if (fractureAt === undefined || column === 'travel' || record.travel === undefined) return record;
+  const end = soundLength(record[column]!);
+  if (end <= fractureAt || end === record.force.length) return record;
+  return Object.fromEntries(Object.entries(record).filter(([name]) => name !== 'travel')) as unknown as TensionRecord;
 }
 
 /** E is the piece's only where the strain is: an extensometer's, or travel less the frame; on a straight line of enough samples. */
@@ -84,19 +116,23 @@ export function tensionRoad(
 ): TensionRoad {
   const settings = requireTensionOptions(from, options, [...tensionOptionNames, ...others]);
   const raw = requireRecord(from, record);
-  const { record: given, trail: repairs } = repairRecordKernel(raw, settings.repairs);
+  const { record: repaired, trail: repairs } = repairRecordKernel(raw, settings.repairs);
+  const { record: given, survey, ended } = endExtensometer(repaired);
   // where spikes were looked for and none replaced, there are none to speak of
   const spikeless = settings.repairs.spikes !== false && !repairs.some(({ change }) => change?.kind === 'set');
   const lengths = requirePiece(from, testPiece);
-  const broken = requireBrokenPiece(from, testPiece);
-  const doubts = options.uncertainty && requireTensionUncertainty(from, options.uncertainty, testPiece.section, lengths, broken);
+  const after = requireBrokenPiece(from, testPiece);
+  const doubts = options.uncertainty && requireTensionUncertainty(from, options.uncertainty, testPiece.section, lengths, after);
 
-  const used = withoutFrame(given, settings.frameCompliance);
-  const recorded = stressStrainKernel(used, lengths);
+  const outline = recordOutline(given, survey);
+  const unloaded = outline && unloadedFrom(outline);
+  const broken = breakOf(given.force, survey.top, BROKEN);
+  const brokenAt = broken.ok && unloaded === undefined ? broken.index : undefined;
+  const strainRecord = (one: TensionRecord): TensionRecord => withoutNeedlessTravel(withoutFrame(one, settings.frameCompliance), brokenAt);
+  const recorded = stressStrainKernel(strainRecord(given), lengths);
   const curve = { strain: recorded.strain, stress: recorded.stress };
   const n = curve.strain.length;
   const stress = n === given.force.length ? curve.stress : given.force.map((F) => F / lengths.area);
-  const survey = surveyRecord(given);
   const time = runningTime(given, survey);
   const pauses = pausesOf(given, survey.clock, survey.top);
   const strainStep = (survey.motion?.step ?? 0) / (survey.motion?.column === 'strain' ? 1 : recorded.strainLength);
@@ -109,25 +145,27 @@ export function tensionRoad(
       stress,
       highest: survey.top,
       resolution: step,
+      broken,
+      unloadedFrom: unloaded,
       pauses: pauses.map(({ range }) => range),
       elasticLengthRatio: elasticLengthRatio(recorded, lengths, settings),
     },
     settings,
   );
 
-  const end = numbers.fracture.ok ? numbers.fracture.index + 1 : n;
+  const end = Math.min(numbers.end, n);
   const rates = time && ratesOf(curve, time, end);
   const share = frameShare(recorded, numbers, lengths, settings.frameCompliance);
   const isModulus = slopeIsModulus(recorded, numbers, settings);
   const explanation = explanationOf(numbers, curve);
   const quantities = {
     ...modulusWithFrame(tensionQuantities(numbers, curve, stress, settings, isModulus, explanation), share),
-    ...afterFracture(testPiece, broken),
+    ...afterFracture(testPiece, after),
   };
   const loading = tensionLoading(curve, time, numbers, quantities.modulus?.value);
   const findings: Finding[] = [
     ...(spikeless ? [] : inKept(allSpikeFindings(raw), repairs)),
-    ...checkRecordKernel(given, {}, { survey, pauses }),
+    ...checkRecordKernel(given, {}, { survey, pauses, ended }),
     ...recordFindings(given, recorded, numbers, { ...quantities, curve }, lengths.parallelLength),
     ...familyFindings(quantities, numbers, settings, {
       strainFrom: recorded.basis === 'travel' ? 'travel' : 'extensometer',
@@ -136,7 +174,7 @@ export function tensionRoad(
       shape: testPiece.section.shape,
     }),
     ...rateFindings(given, curve, quantities, numbers, rates, pauses, settings),
-    ...pieceFindings(testPiece, broken, quantities, settings, recorded.basis !== 'extensometer'),
+    ...pieceFindings(testPiece, after, quantities, settings, recorded.basis !== 'extensometer'),
     ...frameFindings(given, recorded, numbers, quantities, settings, share, strainStep, 'tension'),
     ...calibrationFindings(settings.test, forcesOf(strengthsOf(quantities), lengths.area), options.uncertainty),
     ...methodFindings(numbers, curve, quantities, settings),
@@ -159,15 +197,16 @@ export function tensionRoad(
   const task: TensionTask = {
     record: given,
     piece: testPiece,
-    broken,
+    broken: after,
     lengths,
     settings,
-    withoutFrame: (one) => withoutFrame(one, settings.frameCompliance),
+    strainRecord,
     elasticLengthRatio: (one, its) => elasticLengthRatio(one, its, settings),
     isModulus,
     resolution: step,
     pauses: pauses.map(({ range }) => range),
     top: survey.top,
+    unloadedFrom: unloaded,
     numbers,
     recorded,
     residuals: explanation.residuals,

@@ -4,6 +4,7 @@ import { allSpikeFindings, channelFindings } from './channelFindings.js';
 import { clockFindings, GAP } from './clock.js';
 import { excursionsOf } from './excursions.js';
 import type { Pause } from './pauseSearch.js';
+import { endExtensometer, type ExtensometerEnd } from './extensometerEnd.js';
 import { motionFindings } from './motionFindings.js';
 import { recordOutline, type RecordOutline } from './recordOutline.js';
 import { replaceSpikesKernel } from './replaceSpikes.js';
@@ -38,6 +39,8 @@ export interface KnownRecord {
   readonly survey: RecordSurvey;
   /** Default: looked for. */
   readonly pauses?: readonly Pause[];
+  /** Where the extensometer of the record was ended, because it no longer told what the piece does. */
+  readonly ended?: ExtensometerEnd | undefined;
 }
 
 /** Signs that are the other way: the force is negative for the most part, or the motion falls while the force rises. */
@@ -93,7 +96,7 @@ export function checkRecordKernel(record: TensionRecord, thresholds: RecordThres
     ...ofClock,
     ...channelFindings(outline, limits.saturated),
     ...zeroFindings(outline, excursions, limits),
-    ...motionFindings(record, outline, motion, excursions.drops, limits.repeated),
+    ...motionFindings(record, outline, motion, excursions.drops, limits.repeated, known?.ended),
   ];
 }
 
@@ -120,5 +123,8 @@ export function checkRecord(record: TensionColumns, thresholds: RecordThresholds
   requireOptions(from, thresholds, Object.keys(defaults), 'thresholds');
   for (const [name, value] of Object.entries(thresholds)) if (value !== undefined) requireNonNegative(from, `thresholds.${name}`, value);
   const columns = requireColumns(from, record, 1);
-  return [...allSpikeFindings(columns), ...checkRecordKernel(replaceSpikesKernel(columns).record, thresholds)];
+  const limit = thresholds.gap ?? GAP;
+  const spikeless = replaceSpikesKernel(columns).record;
+  const { record: counted, ...known } = endExtensometer(spikeless, surveyRecord(spikeless, limit), limit);
+  return [...allSpikeFindings(columns), ...checkRecordKernel(counted, thresholds, known)];
 }
