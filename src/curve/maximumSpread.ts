@@ -30,20 +30,25 @@ export function maximumSpread({ strain, stress }: StressStrainCurve, index: numb
   const noise = noiseLevel(stress, first, last + 1);
   const { x, y, size } = cellMeans(strain, stress, first, last, PLACES);
   const highest = maximumIndex(y);
-  const within = (depth: number): readonly [number, number] => {
+  /** First and last mean within a depth, and the strain between where the line through the means crosses it. */
+  const within = (depth: number) => {
+    const least = y[highest]! - depth;
     let from = 0;
     let to = y.length - 1;
-    while (y[from]! < y[highest]! - depth) from += 1;
-    while (y[to]! < y[highest]! - depth) to -= 1;
-    return [from, to];
+    while (y[from]! < least) from += 1;
+    while (y[to]! < least) to -= 1;
+    const crossing = (inside: number, outside: number): number =>
+      outside < 0 || outside === y.length
+        ? x[inside]!
+        : x[inside]! + ((x[outside]! - x[inside]!) * (y[inside]! - least)) / (y[inside]! - y[outside]!);
+    return { from, to, width: crossing(to, to + 1) - crossing(from, from - 1) };
   };
   const depth = Math.max(share * top, DEVIATIONS * noise);
-  const [from, to] = within(depth);
-  const [least, most] = within(noise);
+  const { from, to, width } = within(depth);
   return {
     depth,
-    width: x[to]! - x[from]!,
+    width,
     range: [first + from * size, Math.min(last, first + (to + 1) * size - 1)],
-    ...(noise > EXACT * Math.abs(top) ? { withinNoise: x[most]! - x[least]! } : {}),
+    ...(noise > EXACT * Math.abs(top) ? { withinNoise: within(noise).width } : {}),
   };
 }

@@ -22,8 +22,12 @@ const DEVIATIONS = 5;
 const STEPS = 1.5;
 /** And where the piece would move, it stands if it moves by less than this share of that: one who lies on the bench drifts. */
 const DRIFT = 0.1;
-/** What the piece would have moved by must be so many times that. */
-const SURE = 4;
+/** A reading that followed could lie within the band only as long as the piece moves by less than twice as much. */
+const SURE = 2;
+/** No extensometer tells less than this share of the elastic extension at the highest force: about the error that class 1 allows. */
+const FINEST = 0.01;
+/** A reading that loses more than this share of itself did not slip: it was set anew or taken off. */
+const ANEW = 0.5;
 /** A pause loses a little force; a test that goes on loses more (share of the highest). */
 const RELAXATION = 0.05;
 /** A metal that is unloaded shortens by its elastic strain and, bent by its own stresses, a little more; never by so many times. */
@@ -49,9 +53,16 @@ interface Channel {
 }
 
 /** How far the elastic piece alone would move for a change of the force, as far as a sample tells; 0 where it cannot. */
-function elasticWay({ force, values, first, top }: Channel, until: number): number {
+function elasticWay({ force, values, first, top }: Omit<Channel, 'band'>, until: number): number {
   const stiffness = steepestChord(force, values, first, Math.min(top, until));
   return stiffness > 0 ? 1 / stiffness : 0;
+}
+
+/** How far it moved before a sample while another column went on by so much, as far as that is known. */
+function movedFor({ values, first }: Channel, column: Float64Array, at: number, way: number): number {
+  let back = at;
+  while (back > first && column[at]! - column[back]! < way) back -= 1;
+  return Math.abs(values[at]! - values[back]!);
 }
 
 /** Back over samples that move as nothing does before: someone takes it off. */
@@ -83,31 +94,42 @@ function standsFrom(channel: Channel): number | undefined {
   }
   const change = Math.max(rise, fall > RELAXATION * highest ? fall : 0);
   const elastic = change > 2 * DEVIATIONS * forceNoise ? change * elasticWay(channel, stood) : 0;
-  // up to the highest force the piece stretches as a whole: as far as before for the same way of the drive
-  let stretched = 0;
-  if (travel && stood < top) {
-    const way = travel[Math.min(top, last)]! - travel[stood]!;
-    let back = stood;
-    while (back > first && travel[stood]! - travel[back]! < way) back -= 1;
-    stretched = Math.min(way, travel[stood]! - travel[back]!) > 0 ? Math.abs(level - values[back]!) : 0;
-  }
-  if (Math.max(elastic, stretched) < SURE * 2 * band) return undefined;
+  // a force that rises stretches the piece as a whole, and a hardening one no less than it did for the same rise before; so does the drive up to
+  // the highest force
+  const byForce = rise > 2 * DEVIATIONS * forceNoise ? movedFor(channel, force, stood, rise) : 0;
+  const byTravel = travel && stood < top ? movedFor(channel, travel, stood, travel[Math.min(top, last)]! - travel[stood]!) : 0;
+  const stretched = Math.max(byForce, byTravel);
+  // two single readings tell that way, each with its own noise
+  if (elastic < SURE * band && stretched < 2 * SURE * band) return undefined;
   while (from > first && Math.abs(values[from - 1]! - level) <= band + DRIFT * elastic) from -= 1;
   return beforeHand(channel, from);
 }
 
-/** First sample of a fall that is more than the piece can release and is never made good. */
+/**
+ * First sample of a fall that is more than the piece can release, where it is never made good or takes most of the reading. What comes back at
+ * once, as it went, is a drop-out.
+ */
 function fallsBackFrom(channel: Channel): number | undefined {
-  const { force, values, first, last, band } = channel;
+  const { force, values, first, last, band, forceNoise } = channel;
   let farthest = first;
-  for (let i = first; i <= last; i += 1) if (values[i]! > values[farthest]!) farthest = i;
-  const allowed = 2 * SURE * band;
-  if (values[farthest]! - values[last]! <= allowed) return undefined;
-  const elastic = RELEASE * elasticWay(channel, farthest);
-  let most = force[farthest]!;
-  for (let i = farthest + 1; i <= last; i += 1) {
+  let most = force[first]!;
+  let release: number | undefined;
+  for (let i = first + 1; i <= last; i += 1) {
+    if (values[i]! >= values[farthest]!) {
+      farthest = i;
+      most = force[i]!;
+      continue;
+    }
     if (force[i]! > most) most = force[i]!;
-    if (values[farthest]! - values[i]! > allowed + elastic * (most - force[i]!)) return beforeHand(channel, i);
+    const fall = values[farthest]! - values[i]!;
+    if (fall <= 2 * SURE * band) continue;
+    release ??= RELEASE * elasticWay(channel, farthest);
+    if (fall <= 2 * SURE * band + release * (most - force[i]! + DEVIATIONS * forceNoise)) continue;
+    let back = i;
+    while (back <= last && values[back]! < values[farthest]! - band) back += 1;
+    const atOnce = back <= last && values[back]! - values[back - 1]! > fall / 2;
+    if (back > last || (!atOnce && fall > ANEW * (values[farthest]! - values[first]!))) return beforeHand(channel, i);
+    i = back - 1;
   }
   return undefined;
 }
@@ -124,8 +146,8 @@ function endOf(
   if (last - first < 2 * STANDING) return undefined;
   // what was taken off may be noisier than before, or perfectly still
   const noise = Math.max(noiseLevel(values, first, last + 1), noiseLevel(values, last - 2 * STANDING, last + 1));
-  const band = Math.max(DEVIATIONS * noise, STEPS * step, 1e-9 * Math.abs(values[last]!));
-  const channel = { force, travel: record.travel, values, first, last, top, highest, forceNoise: habit.noise, band };
+  const own = { force, travel: record.travel, values, first, last, top, highest, forceNoise: habit.noise };
+  const channel = { ...own, band: Math.max(DEVIATIONS * noise, STEPS * step, FINEST * highest * elasticWay(own, top)) };
   const stands = standsFrom(channel);
   const end = stands ?? fallsBackFrom(channel);
   if (end === undefined || end <= first) return undefined;

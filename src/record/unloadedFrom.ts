@@ -19,6 +19,8 @@ const AT_ONCE = 0.5;
 export function unloadedFrom({ force, motion, top, last, highest, habit, stiffness }: RecordOutline): number | undefined {
   if (!motion || stiffness <= 0) return undefined;
   const { values, noise, step, end } = motion;
+  // a motion that ends before the force is gone does not tell
+  if (end < last) return undefined;
   const until = Math.min(last + 1, force.length - 1, end);
   // the farthest of the motion, the last of several
   let turn = top;
