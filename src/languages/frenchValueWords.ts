@@ -81,7 +81,7 @@ export const frenchValueWords: Readonly<Record<FindingValueWord, string>> = {
   'the extensometer ends before the maximum force': 'l’extensomètre s’arrête avant la force maximale',
   'it would be negative': 'la valeur serait négative',
   'the plastic strain up to the maximum is within its doubt: nothing hardened':
-    'la déformation plastique jusqu’au maximum reste dans son doute : rien ne s’est écroui',
+    'la déformation plastique jusqu’au maximum reste dans son doute : rien ne s’est écroui',
   'the drive let the force go, and the strain went back elastically with it':
     'l’entraînement a relâché la force et la déformation est revenue élastiquement avec elle',
   'the extensometer ends before the fracture': 'l’extensomètre s’arrête avant la rupture',

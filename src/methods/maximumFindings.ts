@@ -15,7 +15,7 @@ export function maximumFindings(numbers: TensionNumbers, result: Pick<TensionRes
   const field = 'totalExtensionAtMaximumForce';
   if (!numbers.maximum)
     found.push(finding('not-determined', { symbol: 'Agt', why: 'the extensometer ends before the maximum force' }, { field }));
-  else if (spread && spread.width > WIDEST_MAXIMUM)
+  else if (spread && spread.width > WIDEST_MAXIMUM && spread.depth < top)
     found.push(finding('maximum-wide', { share: (100 * spread.depth) / top, width: spread.width }, { field, range: spread.range }));
   const upper = result.upperYieldStrength;
   if (upper && highest === upper.index)
@@ -25,7 +25,7 @@ export function maximumFindings(numbers: TensionNumbers, result: Pick<TensionRes
     if (fracture.reason === 'not-fractured' && maximumSample >= end - LAST)
       found.push(finding('maximum-at-end', {}, { field: 'tensileStrength' }));
     else if (fracture.reason !== 'extension-ends')
-      found.push(finding('stopped-before-fracture', { share: top > 0 ? (100 * endStress) / top : 0 }, { field: 'fracture' }));
+      found.push(finding('stopped-before-fracture', { share: top > 0 ? Math.min(100, (100 * endStress) / top) : 0 }, { field: 'fracture' }));
     found.push(finding('not-determined', { symbol: 'At', why: fracture.message }, { field: 'totalExtensionAtFracture' }));
   } else if (fracture.how === 'end-of-record') found.push(finding('fracture-not-recorded', {}, { field: 'fracture' }));
   return found;
