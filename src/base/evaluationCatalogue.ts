@@ -89,7 +89,7 @@ export const evaluationEntries = {
   },
   'maximum-wide': {
     severity: 'caution', about: 'method',
-    message: 'The force stays within 0.1 % of its maximum over {width} strain: Agt is uncertain by half of it.',
+    message: 'The force stays within {share} % of its maximum over {width} strain: Agt is uncertain by half of it.',
     remedy: 'Give Agt with this doubt.',
   },
   'maximum-below-upper-yield': {

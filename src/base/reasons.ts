@@ -19,6 +19,10 @@ const entries = {
     meaning: 'The stress fell from a peak, but the curve ends, or is over at its fracture, before the fall is long enough.',
     remedy: 'Log on past the fall; what the peak was cannot be told.',
   },
+  'extension-ends': {
+    meaning: 'The force tells where the piece broke, but the extensometer ends before, and no travel carries the curve on.',
+    remedy: 'Log the travel as well, or leave the extensometer on; strength is not concerned.',
+  },
   'fall-in-pause': {
     meaning: 'The stress fell only while the crosshead stood still: relaxation, no yield.',
     remedy: 'Report the proof strength; load through yield without a rest.',
@@ -107,11 +111,19 @@ const entries = {
   'too-few-trials': { meaning: 'Too few trials gave a value.', remedy: 'Run more trials.' },
   'too-few-values': { meaning: 'Fewer values are there than the statistic needs.', remedy: 'Test more pieces.' },
   'too-short': { meaning: 'The record is too short for the step.', remedy: 'Record for longer.' },
+  unloaded: {
+    meaning: 'The drive let the force go before the piece broke, and the strain went back elastically.',
+    remedy: 'Load until fracture; the elongation after fracture belongs to a broken piece.',
+  },
   'uncertainty-unknown': {
     meaning: 'The uncertainty that the rule needs is not known.',
     remedy: 'Give the uncertainty, or agree on another rule.',
   },
   undetermined: { meaning: 'The samples do not determine all parameters.', remedy: 'Fix a parameter, or fit a wider range.' },
+  'within-doubt': {
+    meaning: 'What should be described is no larger than its own doubt.',
+    remedy: 'Nothing to do: a piece that did not flow has no hardening law.',
+  },
 } as const satisfies Readonly<Record<string, ReasonEntry>>;
 
 /** Every reason for which an {@link Outcome} holds no result, by its code; codes are never renamed. */

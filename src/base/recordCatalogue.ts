@@ -169,7 +169,7 @@ export const recordEntries = {
   },
   'stopped-before-fracture': {
     severity: 'caution', about: 'record',
-    message: 'The record ends at {share} % of the maximum force, before the piece broke.',
+    message: 'The test was stopped at {share} % of the maximum force, before the piece broke.',
     remedy: 'Log until fracture; strength may still be valid if the maximum was passed.',
   },
   'maximum-at-end': {
@@ -201,6 +201,16 @@ export const recordEntries = {
     severity: 'note', about: 'record',
     message: 'The {column} of the extensometer ends at sample {sample}, at {reading} {unit}.',
     remedy: 'Nothing to do; beyond it the strain has another basis.',
+  },
+  'extensometer-stands': {
+    severity: 'caution', about: 'record',
+    message: 'The {column} of the extensometer stands from sample {sample} on, near {reading}, while the test goes on: it was taken off or came to its end, and counts up to there only.',
+    remedy: 'Mark in the log when it is taken off; beyond it the strain is by travel, or absent where there is none.',
+  },
+  'extensometer-falls-back': {
+    severity: 'caution', about: 'record',
+    message: 'The {column} of the extensometer falls back at sample {sample}, from {reading}, by more than the piece can, and stays below: it was taken off, slipped or was set anew, and counts up to there only.',
+    remedy: 'Set no zero during a test; beyond it the strain is by travel, or absent where there is none. Join the parts (`joinJumps`) only if that is what happened.',
   },
   'travel-carries-on': {
     severity: 'caution', about: 'record',

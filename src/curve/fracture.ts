@@ -53,12 +53,15 @@ function largestFall(stress: Float64Array, first: number, end: number): number {
   return at;
 }
 
-/** @internal {@link fracture} on a checked curve, with the sample of the maximum known. */
-export function fractureKernel({ strain, stress }: StressStrainCurve, maximum: number, share: number): Outcome<Fracture, FractureReason> {
+/** @internal Where and how the stress, or the force, fell away. */
+export type Break = Pick<Fracture, 'index' | 'how'>;
+
+/** @internal Where the stress, or the force, of a whole record falls away after its maximum. */
+export function breakOf(stress: Float64Array, maximum: number, share: number): Outcome<Break, FractureReason> {
   const n = stress.length;
   const top = stress[maximum]!;
   if (top <= 0) return failure('not-fractured', 'the force never rises above zero');
-  const at = (index: number, how: Fracture['how']) => success({ index, stress: stress[index]!, strain: strain[index]!, how });
+  const at = (index: number, how: Fracture['how']) => success({ index, how });
   // falls of a typical step, from a few hundred places
   const typical = (end: number): number => {
     const stride = Math.max(1, Math.floor((end - maximum) / 300));
@@ -86,6 +89,14 @@ export function fractureKernel({ strain, stress }: StressStrainCurve, maximum: n
   if (gone < n) return at(gone - 1, 'faded-away');
   if (stress[n - 1]! < NECKING_SHARE * top) return at(n - 1, 'end-of-record');
   return failure('not-fractured', `the record ends at ${((100 * stress[n - 1]!) / top).toFixed(1)} % of its maximum`);
+}
+
+/** @internal {@link fracture} on a checked curve, with the sample of the maximum known. */
+export function fractureKernel({ strain, stress }: StressStrainCurve, maximum: number, share: number): Outcome<Fracture, FractureReason> {
+  const broken = breakOf(stress, maximum, share);
+  if (!broken.ok) return broken;
+  const { index, how } = broken;
+  return success({ index, stress: stress[index]!, strain: strain[index]!, how });
 }
 
 /**

@@ -75,7 +75,9 @@ export { fitModulusKernel } from './fitModulus.js';
 /** @internal */
 export { requireModulusOptions } from './windowChoice.js';
 /** @internal */
-export { fractureKernel } from './fracture.js';
+export { breakOf, fractureKernel, type Break } from './fracture.js';
+/** @internal */
+export { maximumSpread, type MaximumSpread } from './maximumSpread.js';
 /** @internal */
 export { loadingRatesKernel } from './loadingRates.js';
 /** @internal */

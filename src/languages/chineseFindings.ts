@@ -137,7 +137,7 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: '应记录到试样断裂为止；记录过早截断会使断裂时的延伸偏小。',
   },
   'stopped-before-fracture': {
-    message: '记录在最大力的 {share} % 处结束，此时试样尚未断裂。',
+    message: '试验在最大力的 {share} % 处停止，此时试样尚未断裂。',
     remedy: '应记录到断裂为止；如果已越过最大力，强度仍可能有效。',
   },
   'maximum-at-end': {
@@ -163,6 +163,14 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'extensometer-taken-off': {
     message: '引伸计的{column}通道在第 {sample} 个采样点结束，读数为 {reading} {unit}。',
     remedy: '无需处理；此后的应变采用另一种依据。',
+  },
+  'extensometer-stands': {
+    message: '引伸计的{column}通道从第 {sample} 个采样点起停在 {reading} 附近，而试验仍在继续：引伸计已取下或已到行程终点，只计到该处为止。',
+    remedy: '记录取下引伸计的时刻；此后的应变由横梁位移得出，没有横梁位移时则不给出。',
+  },
+  'extensometer-falls-back': {
+    message: '引伸计的{column}通道在第 {sample} 个采样点从 {reading} 回落，超过试样可能的回缩，且不再恢复：引伸计已取下、滑动或被重新置零，只计到该处为止。',
+    remedy: '试验中不要置零；此后的应变由横梁位移得出，没有横梁位移时则不给出。只有确系如此时才连接各段（`joinJumps`）。',
   },
   'travel-carries-on': {
     message: '应变超过 {strain} 后，曲线由横梁位移接续，按 {length} mm 长度计算。',
@@ -332,7 +340,7 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: '报告中不列出该值。',
   },
   'maximum-wide': {
-    message: '力在 {width} 的应变范围内都处于其最大值的 0.1 % 以内：Agt 的不确定性为该范围的一半。',
+    message: '力在 {width} 的应变范围内都处于其最大值的 {share} % 以内：Agt 的不确定性为该范围的一半。',
     remedy: '给出 Agt 时注明这一疑问。',
   },
   'maximum-below-upper-yield': {

@@ -80,6 +80,10 @@ export const chineseValueWords: Readonly<Record<FindingValueWord, string>> = {
   'there is no plastic compression': '没有塑性压缩',
   'no definition finds one': '按任何定义都未求得',
   'the extensometer ends before the maximum force': '引伸计的记录在最大力之前结束',
+  'it would be negative': '其值将为负',
+  'the plastic strain up to the maximum is within its doubt: nothing hardened': '最大力之前的塑性应变处于其不确定范围之内：材料未发生硬化',
+  'the drive let the force go, and the strain went back elastically with it': '驱动装置卸去了力，应变随之弹性回复',
+  'the extensometer ends before the fracture': '引伸计的记录在断裂之前结束',
   'the stress does not fall by enough after a peak': '峰值之后应力下降不够',
   'falls are within the noise of {noise} MPa': '应力下降在 {noise} MPa 的噪声之内',
   'after its highest point the curve only falls: that is the maximum, not a yield point':

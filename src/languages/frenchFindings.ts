@@ -137,7 +137,7 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Enregistrer jusqu’après la rupture de l’éprouvette ; un enregistrement écourté donne une extension à la rupture trop petite.',
   },
   'stopped-before-fracture': {
-    message: 'L’enregistrement s’arrête à {share} % de la force maximale, avant la rupture de l’éprouvette.',
+    message: 'L’essai a été arrêté à {share} % de la force maximale, avant la rupture de l’éprouvette.',
     remedy: 'Enregistrer jusqu’à la rupture ; la résistance peut rester valable si le maximum a été dépassé.',
   },
   'maximum-at-end': {
@@ -163,6 +163,14 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'extensometer-taken-off': {
     message: 'Extensomètre, signal {column} : il s’arrête au point {sample}, à {reading} {unit}.',
     remedy: 'Rien à faire ; au-delà, la déformation a une autre base.',
+  },
+  'extensometer-stands': {
+    message: 'Extensomètre, signal {column} : il reste immobile à partir du point {sample}, près de {reading}, alors que l’essai continue ; il a été retiré ou est arrivé en butée, et ne compte que jusque-là.',
+    remedy: 'Noter le moment du retrait ; au-delà, la déformation vient du déplacement de la traverse, ou manque s’il n’y en a pas.',
+  },
+  'extensometer-falls-back': {
+    message: 'Extensomètre, signal {column} : il retombe au point {sample}, depuis {reading}, de plus que ne le peut l’éprouvette, et reste en dessous ; il a été retiré, a glissé ou a été remis à zéro, et ne compte que jusque-là.',
+    remedy: 'Ne pas remettre à zéro pendant l’essai ; au-delà, la déformation vient du déplacement de la traverse, ou manque s’il n’y en a pas. Raccorder les parties (`joinJumps`) seulement si c’est bien ce qui s’est passé.',
   },
   'travel-carries-on': {
     message: 'Au-delà d’une déformation de {strain}, la courbe est prolongée d’après le déplacement de la traverse rapporté à {length} mm.',
@@ -332,7 +340,7 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Ne pas le donner dans le rapport.',
   },
   'maximum-wide': {
-    message: 'La force reste à moins de 0,1 % de son maximum sur une déformation de {width} : Agt est incertain de la moitié de cette valeur.',
+    message: 'La force reste à moins de {share} % de son maximum sur une déformation de {width} : Agt est incertain de la moitié de cette valeur.',
     remedy: 'Donner Agt avec ce doute.',
   },
   'maximum-below-upper-yield': {

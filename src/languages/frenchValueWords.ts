@@ -80,6 +80,12 @@ export const frenchValueWords: Readonly<Record<FindingValueWord, string>> = {
   'there is no plastic compression': 'il n’y a pas de compression plastique',
   'no definition finds one': 'aucune définition n’en donne',
   'the extensometer ends before the maximum force': 'l’extensomètre s’arrête avant la force maximale',
+  'it would be negative': 'la valeur serait négative',
+  'the plastic strain up to the maximum is within its doubt: nothing hardened':
+    'la déformation plastique jusqu’au maximum reste dans son doute : rien ne s’est écroui',
+  'the drive let the force go, and the strain went back elastically with it':
+    'l’entraînement a relâché la force et la déformation est revenue élastiquement avec elle',
+  'the extensometer ends before the fracture': 'l’extensomètre s’arrête avant la rupture',
   'the stress does not fall by enough after a peak': 'la contrainte ne baisse pas assez après un pic',
   'falls are within the noise of {noise} MPa': 'les baisses restent dans le bruit de {noise} MPa',
   'after its highest point the curve only falls: that is the maximum, not a yield point':

@@ -137,7 +137,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Bis nach dem Bruch der Probe aufzeichnen; eine abgeschnittene Aufzeichnung ergibt eine zu kleine Dehnung beim Bruch.',
   },
   'stopped-before-fracture': {
-    message: 'Die Aufzeichnung endet bei {share} % der Höchstkraft, bevor die Probe brach.',
+    message: 'Der Versuch wurde bei {share} % der Höchstkraft beendet, bevor die Probe brach.',
     remedy: 'Bis zum Bruch aufzeichnen; die Festigkeit kann dennoch gültig sein, wenn die Höchstkraft überschritten wurde.',
   },
   'maximum-at-end': {
@@ -163,6 +163,14 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'extensometer-taken-off': {
     message: 'Längenänderungsaufnehmer, Signal {column}: endet bei Messpunkt {sample} mit {reading} {unit}.',
     remedy: 'Nichts zu tun; danach hat die Dehnung eine andere Grundlage.',
+  },
+  'extensometer-stands': {
+    message: 'Längenänderungsaufnehmer, Signal {column}: steht ab Messpunkt {sample} bei etwa {reading} still, während der Versuch weitergeht; er wurde abgenommen oder war am Ende seines Wegs und zählt nur bis dorthin.',
+    remedy: 'Das Abnehmen im Protokoll vermerken; danach kommt die Dehnung aus dem Traversenweg oder fehlt, wo es keinen gibt.',
+  },
+  'extensometer-falls-back': {
+    message: 'Längenänderungsaufnehmer, Signal {column}: fällt bei Messpunkt {sample} von {reading} um mehr zurück, als die Probe es kann, und bleibt darunter; er wurde abgenommen, ist gerutscht oder wurde neu genullt und zählt nur bis dorthin.',
+    remedy: 'Während des Versuchs nicht nullen; danach kommt die Dehnung aus dem Traversenweg oder fehlt, wo es keinen gibt. Die Teile nur dann verbinden (`joinJumps`), wenn es so war.',
   },
   'travel-carries-on': {
     message: 'Ab einer Dehnung von {strain} wird die Kurve mit dem Traversenweg über {length} mm fortgesetzt.',
@@ -332,7 +340,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Den Wert im Prüfbericht weglassen.',
   },
   'maximum-wide': {
-    message: 'Die Kraft bleibt über eine Dehnung von {width} innerhalb von 0,1 % ihres Höchstwerts: Agt ist um die Hälfte davon unsicher.',
+    message: 'Die Kraft bleibt über eine Dehnung von {width} innerhalb von {share} % ihres Höchstwerts: Agt ist um die Hälfte davon unsicher.',
     remedy: 'Agt mit dieser Unsicherheit angeben.',
   },
   'maximum-below-upper-yield': {

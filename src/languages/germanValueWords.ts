@@ -81,6 +81,12 @@ export const germanValueWords: Readonly<Record<FindingValueWord, string>> = {
   'there is no plastic compression': 'es gibt keine plastische Stauchung',
   'no definition finds one': 'keine Definition ergibt einen Wert',
   'the extensometer ends before the maximum force': 'der Längenänderungsaufnehmer endet vor der Höchstkraft',
+  'it would be negative': 'er wäre negativ',
+  'the plastic strain up to the maximum is within its doubt: nothing hardened':
+    'die plastische Dehnung bis zum Maximum liegt innerhalb ihrer Unsicherheit: nichts hat sich verfestigt',
+  'the drive let the force go, and the strain went back elastically with it':
+    'der Antrieb hat die Kraft weggenommen, und die Dehnung ging elastisch mit zurück',
+  'the extensometer ends before the fracture': 'der Längenänderungsaufnehmer endet vor dem Bruch',
   'the stress does not fall by enough after a peak': 'die Spannung fällt nach einem Höchstwert nicht weit genug ab',
   'falls are within the noise of {noise} MPa': 'die Abfälle liegen im Rauschen von {noise} MPa',
   'after its highest point the curve only falls: that is the maximum, not a yield point':

@@ -137,7 +137,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Registrar hasta que la probeta haya roto; un registro cortado da una extensión en la rotura demasiado pequeña.',
   },
   'stopped-before-fracture': {
-    message: 'El registro termina al {share} % de la fuerza máxima, antes de que la probeta rompiera.',
+    message: 'El ensayo se detuvo al {share} % de la fuerza máxima, antes de que la probeta rompiera.',
     remedy: 'Registrar hasta la rotura; la resistencia puede seguir siendo válida si se rebasó la fuerza máxima.',
   },
   'maximum-at-end': {
@@ -163,6 +163,14 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'extensometer-taken-off': {
     message: 'El canal de {column} del extensómetro termina en el dato {sample}, con {reading} {unit}.',
     remedy: 'No hay que hacer nada; a partir de ahí la deformación tiene otra base.',
+  },
+  'extensometer-stands': {
+    message: 'El canal de {column} del extensómetro queda quieto desde el dato {sample}, cerca de {reading}, mientras el ensayo continúa: se retiró o llegó a su tope, y solo cuenta hasta ahí.',
+    remedy: 'Anotar cuándo se retira; a partir de ahí la deformación viene del desplazamiento del travesaño, o falta si no lo hay.',
+  },
+  'extensometer-falls-back': {
+    message: 'El canal de {column} del extensómetro retrocede en el dato {sample}, desde {reading}, más de lo que puede la probeta, y se queda por debajo: se retiró, deslizó o se puso a cero, y solo cuenta hasta ahí.',
+    remedy: 'No poner a cero durante el ensayo; a partir de ahí la deformación viene del desplazamiento del travesaño, o falta si no lo hay. Unir las partes (`joinJumps`) solo si fue eso lo que ocurrió.',
   },
   'travel-carries-on': {
     message: 'A partir de una deformación de {strain} la curva continúa con el desplazamiento del travesaño referido a {length} mm.',
@@ -332,7 +340,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'No incluirlo en el informe.',
   },
   'maximum-wide': {
-    message: 'La fuerza se mantiene a menos de un 0,1 % de su máximo a lo largo de una deformación de {width}: Agt es incierto en la mitad de esta.',
+    message: 'La fuerza se mantiene a menos de un {share} % de su máximo a lo largo de una deformación de {width}: Agt es incierto en la mitad de esta.',
     remedy: 'Dar Agt con esta duda.',
   },
   'maximum-below-upper-yield': {

@@ -80,6 +80,12 @@ export const spanishValueWords: Readonly<Record<FindingValueWord, string>> = {
   'there is no plastic compression': 'no hay compresión plástica',
   'no definition finds one': 'ninguna definición encuentra uno',
   'the extensometer ends before the maximum force': 'el extensómetro termina antes de la fuerza máxima',
+  'it would be negative': 'el valor sería negativo',
+  'the plastic strain up to the maximum is within its doubt: nothing hardened':
+    'la deformación plástica hasta el máximo queda dentro de su duda: nada endureció',
+  'the drive let the force go, and the strain went back elastically with it':
+    'el accionamiento soltó la fuerza y la deformación retrocedió elásticamente con ella',
+  'the extensometer ends before the fracture': 'el extensómetro termina antes de la rotura',
   'the stress does not fall by enough after a peak': 'la tensión no baja lo suficiente después de un máximo',
   'falls are within the noise of {noise} MPa': 'las bajadas quedan dentro del ruido de {noise} MPa',
   'after its highest point the curve only falls: that is the maximum, not a yield point':

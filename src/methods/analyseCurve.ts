@@ -1,6 +1,6 @@
 import { trailStep, type CurveColumns, type Finding, type TrailStep } from '../base/index.js';
 import { requireCurve, type RecordedCurve } from '../curve/index.js';
-import { resolution } from '../record/index.js';
+import { recordOutline, resolution, unloadedFrom } from '../record/index.js';
 import { calibrationFindings } from './calibrationFindings.js';
 import { familyFindings } from './familyFindings.js';
 import { isCurved } from './lineFindings.js';
@@ -58,8 +58,18 @@ export function analyseCurve(curve: CurveColumns, options: CurveAnalysisOptions 
     firstStrain: given.strain[0]!,
   };
   const kept = { strain: own.strain, stress: own.stress };
+  const outline = recordOutline({ force: given.stress, strain: given.strain });
   const numbers = tensionKernel(
-    { curve: kept, stress: kept.stress, resolution: resolution(kept.stress), pauses: [], slips: [], zeroMoves: [], elasticLengthRatio: 1 },
+    {
+      curve: kept,
+      stress: kept.stress,
+      unloadedFrom: outline && unloadedFrom(outline),
+      resolution: resolution(kept.stress),
+      pauses: [],
+      slips: [],
+      zeroMoves: [],
+      elasticLengthRatio: 1,
+    },
     settings,
   );
   const { line } = numbers;

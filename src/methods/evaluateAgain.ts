@@ -1,6 +1,6 @@
-import type { StressStrainCurve } from '../base/index.js';
+import { failure, success, type StressStrainCurve } from '../base/index.js';
 import { maximumIndex } from '../numeric/index.js';
-import { resolution } from '../record/index.js';
+import { recordOutline, resolution, unloadedFrom } from '../record/index.js';
 import { elasticQuantities } from './elasticQuantities.js';
 import { extensionQuantities } from './extensionQuantities.js';
 import { hardeningQuantities } from './hardeningQuantities.js';
@@ -40,12 +40,17 @@ export function evaluateAgain(
   const { stress, lengths } = recorded;
   const highest = result.maximumIndex < stress.length ? maximumIndex(stress) : result.maximumIndex;
   const step = resolution(stress.map((R) => R * lengths.area)) / lengths.area;
+  const outline = recordOutline({ force: stress, strain: recorded.strain });
+  const unloaded = outline && unloadedFrom(outline);
+  // the curve may end before the record that told where the piece broke
+  const broken = result.fracture ? success(result.fracture) : failure('not-fractured', 'the test had no fracture');
   const pauses = pausesIn(result.findings);
   const { excursions, slips, zeroMoves } = departuresFrom(result);
   return ({ strain = recorded.strain, elasticLengthRatio = recorded.elasticLengthRatio, settings: other }) => {
     const curve: StressStrainCurve = { strain: strain.slice(), stress };
     const asked = { ...settings, ...other };
-    const input = { curve, stress, highest, resolution: step, pauses, slips, zeroMoves, elasticLengthRatio };
+    const where = { highest, broken, unloadedFrom: unloaded, pauses, slips, zeroMoves };
+    const input = { curve, stress, ...where, withSpread: false, resolution: step, elasticLengthRatio };
     const { numbers } = evaluateLoading(input, asked, excursions);
     return {
       ...elasticQuantities(numbers, curve, false, {}),

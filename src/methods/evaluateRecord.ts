@@ -1,16 +1,53 @@
-import type { TensionRecord } from '../base/index.js';
-import { stressStrainKernel, travelWithoutFrame, type FrameMotion, type PieceLengths, type RecordedCurve } from '../curve/index.js';
+import { soundLength, type TensionRecord } from '../base/index.js';
+import {
+  breakOf,
+  stressStrainKernel,
+  travelWithoutFrame,
+  type FrameMotion,
+  type PieceLengths,
+  type RecordedCurve,
+} from '../curve/index.js';
 import { metalModuli } from '../materials/index.js';
-import { pausesOf, surveyExcursions, type Pause, type RecordSurvey } from '../record/index.js';
+import {
+  motionOf,
+  ofPiece,
+  pausesOf,
+  recordOutline,
+  surveyExcursions,
+  unloadedFrom,
+  type Pause,
+  type RecordSurvey,
+} from '../record/index.js';
 import { departuresOf, type Departures } from './departures.js';
 import { evaluateLoading } from './loadingPart.js';
+import type { TensionInput } from './tensionKernel.js';
 import type { TensionSettings } from './tensionOptions.js';
 import { withUsableFrame } from './usableFrame.js';
 
-/** @internal The frame's motion taken out of the travel, where its compliance is known. */
-export function withoutFrame(record: TensionRecord, motion: FrameMotion | undefined): TensionRecord {
+/** Below this share of the maximum the piece has broken. */
+const BROKEN = 0.02;
+
+/** The frame's motion taken out of the travel, where its compliance is known. */
+function withoutFrame(record: TensionRecord, motion: FrameMotion | undefined): TensionRecord {
   return motion && record.travel ? { ...record, travel: travelWithoutFrame(record.travel, record.force, motion) } : record;
 }
+
+/** Travel has nothing to carry on where the extensometer reads up to the fracture. */
+function withoutNeedlessTravel(record: TensionRecord, fractureAt: number | undefined): TensionRecord {
+  const column = motionOf(record, ofPiece);
+  if (fractureAt === undefined || column === 'travel' || record.travel === undefined) return record;
+  const end = soundLength(record[column]!);
+  if (end <= fractureAt || end === record.force.length) return record;
+  return Object.fromEntries(Object.entries(record).filter(([name]) => name !== 'travel')) as unknown as TensionRecord;
+}
+
+/** @internal Last sample before the fracture, where there was one. */
+export const brokenAt = ({ broken, unloadedFrom: unloaded }: Pick<TensionInput, 'broken' | 'unloadedFrom'>): number | undefined =>
+  broken?.ok === true && unloaded === undefined ? broken.index : undefined;
+
+/** @internal A record whose motion is that of the strain: without the frame, and without a travel that only carries on after the fracture. */
+export const strainRecord = (record: TensionRecord, motion: FrameMotion | undefined, fractureAt: number | undefined): TensionRecord =>
+  withoutNeedlessTravel(withoutFrame(record, motion), fractureAt);
 
 /** @internal Travel without the frame still holds the fillets' share; an extensometer's strain, and a raw one, are left as they are. */
 export function elasticLengthRatio(recorded: RecordedCurve, lengths: PieceLengths, frameCompliance: FrameMotion | undefined): number {
@@ -27,8 +64,10 @@ export function evaluateRecord(record: TensionRecord, survey: RecordSurvey, leng
   const rests = pausesOf(record, survey.clock, survey.top);
   const excursions = surveyExcursions(record, survey, rests);
   const resolution = survey.forceStep / lengths.area;
+  const outline = recordOutline(record, survey);
+  const ends = { unloadedFrom: outline && unloadedFrom(outline), broken: breakOf(record.force, survey.top, BROKEN) };
   const evaluate = (motion: FrameMotion | undefined) => {
-    const recorded = stressStrainKernel(withoutFrame(record, motion), lengths);
+    const recorded = stressStrainKernel(strainRecord(record, motion, brokenAt(ends)), lengths);
     const curve = { strain: recorded.strain, stress: recorded.stress };
     const stress = curve.stress.length === record.force.length ? curve.stress : record.force.map((F) => F / lengths.area);
     const departures = departuresOf(excursions, recorded);
@@ -38,6 +77,7 @@ export function evaluateRecord(record: TensionRecord, survey: RecordSurvey, leng
       curve,
       stress,
       highest: survey.top,
+      ...ends,
       resolution,
       pauses: pauses.map(({ range }) => range),
       slips,

@@ -14,14 +14,19 @@ type Found = { -readonly [K in Name]?: NonNullable<TensionResult[K]> };
 
 /** @internal What stands at the maximum, at fracture and between. */
 export function extensionQuantities(numbers: TensionNumbers): Found {
-  const { line, maximum, fracture, toughness, necking } = numbers;
+  const { line, maximum, fracture, toughness, necking, spread } = numbers;
   const plastic = (strain: number, stress: number) => (line.ok ? strain - stress / line.slope : undefined);
   const uniform = maximum && plastic(maximum.strain, maximum.stress);
   const broken = fracture.ok ? plastic(fracture.strain, fracture.stress) : undefined;
-  const wide = maximum && maximum.plateau[1] > maximum.plateau[0] ? (maximum.plateau[1] - maximum.plateau[0]) / Math.sqrt(12) : undefined;
+  // anywhere on a plateau, and anywhere that noise makes as high, with the same right
+  const width = maximum && Math.max(maximum.plateau[1] - maximum.plateau[0], spread?.withinNoise ?? 0);
+  const wide = width !== undefined && width > 0 ? width / Math.sqrt(12) : undefined;
+  // no test shortens: what would be negative stands on a motion that was set anew, or on noise where nothing flowed
+  const positive = (value: number | undefined): value is number => value !== undefined && value >= 0;
+  const counts = fracture.ok && positive(fracture.strain);
   // set one by one, because a literal that spreads others costs ten times as much, and every trial makes one
   const found: Found = {};
-  if (uniform !== undefined)
+  if (positive(uniform))
     found.uniformExtension = quantity(
       'Ag',
       'plastic extension at maximum force',
@@ -30,7 +35,7 @@ export function extensionQuantities(numbers: TensionNumbers): Found {
       `${ISO}, percentage plastic extension at maximum force`,
       wide,
     );
-  if (maximum)
+  if (maximum && positive(maximum.strain))
     found.totalExtensionAtMaximumForce = quantity(
       'Agt',
       'total extension at maximum force',
@@ -39,7 +44,7 @@ export function extensionQuantities(numbers: TensionNumbers): Found {
       `${ISO}, percentage total extension at maximum force`,
       wide,
     );
-  if (fracture.ok) {
+  if (counts) {
     found.totalExtensionAtFracture = quantity(
       'At',
       'total extension at fracture',
@@ -49,7 +54,7 @@ export function extensionQuantities(numbers: TensionNumbers): Found {
     );
     found.fracture = { index: fracture.index, strain: fracture.strain, stress: fracture.stress, how: fracture.how };
   }
-  if (broken !== undefined)
+  if (counts && positive(broken))
     found.plasticExtensionAtFracture = quantity(
       'At − R/mE',
       'plastic extension at fracture, from the curve',
@@ -57,7 +62,7 @@ export function extensionQuantities(numbers: TensionNumbers): Found {
       '1',
       'total extension less the elastic part',
     );
-  if (toughness !== undefined)
+  if (counts && positive(toughness))
     found.toughness = quantity('U', 'energy per volume up to fracture', toughness, 'MPa', 'area under the curve (textbooks)');
   if (necking?.ok === true)
     found.necking = quantity(

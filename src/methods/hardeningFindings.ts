@@ -8,10 +8,18 @@ const NECKING_AGREEMENT = 0.05;
 /** The curve's onset of necking and the law's differ by so many standard uncertainties and by this share (common practice). */
 const NECKING_SURE = 3;
 const NECKING_SHARE = 0.1;
+/** A test that ends above this share of its maximum has not come to a neck. */
+const NECKED = 0.99;
 
 /** @internal Doubts about hardening law and onset of necking. */
 export function hardeningFindings(
-  { line, hardening, necking, maximum }: Pick<TensionNumbers, 'line' | 'hardening' | 'necking' | 'maximum'>,
+  {
+    line,
+    hardening,
+    necking,
+    maximum,
+    endStress,
+  }: Pick<TensionNumbers, 'line' | 'hardening' | 'necking' | 'maximum'> & Partial<Pick<TensionNumbers, 'endStress'>>,
   result: Pick<TensionResult, 'hardening'>,
 ): Finding[] {
   const found: Finding[] = [];
@@ -29,7 +37,9 @@ export function hardeningFindings(
         finding('necking-answers-differ', { curve: necking.strain, uncertainty: necking.standardUncertainty, law }, { field: 'necking' }),
       );
   }
-  const uniform = maximum && maximum.strain > 0 ? Math.log1p(maximum.strain) : undefined;
+  // a piece that broke at its maximum, or was stopped there, had not come to its neck
+  const necked = maximum && endStress !== undefined && endStress < NECKED * maximum.stress;
+  const uniform = necked && maximum.strain > 0 ? Math.log1p(maximum.strain) : undefined;
   if (uniform !== undefined && Math.abs(exponent.value - uniform) > NECKING_AGREEMENT)
     found.push(finding('necking-unlike-exponent', { exponent: exponent.value, strain: uniform }, { field: 'hardening' }));
   return found;

@@ -1,4 +1,4 @@
-import type { Finding, StressStrainCurve } from '../base/index.js';
+import { success, type Finding, type StressStrainCurve } from '../base/index.js';
 import { keptRanges } from '../record/index.js';
 import type { Departures } from './departures.js';
 import { onRecord, windowAt } from './onRecord.js';
@@ -57,7 +57,7 @@ function pick(column: Float64Array, ranges: Ranges): Float64Array {
 
 /** Input and settings of the part, of those of the whole. */
 function partOf(input: TensionInput, settings: TensionSettings, excursions: Departures['excursions']): LoadingPart {
-  const { curve, stress, highest, pauses, slips, zeroMoves } = input;
+  const { curve, stress, highest, broken, unloadedFrom, pauses, slips, zeroMoves } = input;
   const samples = stress.length;
   const left = excursions.filter(([leaves, , back]) => back > leaves + 1 && back < samples);
   if (left.length === 0) return { input, settings };
@@ -73,6 +73,8 @@ function partOf(input: TensionInput, settings: TensionSettings, excursions: Depa
       curve: own,
       stress: stress === curve.stress ? own.stress : pick(stress, ranges),
       ...(highest === undefined ? {} : { highest: from(highest) }),
+      ...(broken?.ok === true ? { broken: success({ ...broken, index: from(broken.index) }) } : {}),
+      ...(unloadedFrom === undefined ? {} : { unloadedFrom: upTo(unloadedFrom) }),
       pauses: pauses.flatMap(([first, last]) => (from(first) <= upTo(last) ? [[from(first), upTo(last)] as const] : [])),
       slips: slips.map((slip) => ({ ...slip, at: upTo(slip.at) })),
       zeroMoves: zeroMoves.map(from),

@@ -2,6 +2,7 @@ import type { Finding } from '../base/index.js';
 import { hardeningFindings } from './hardeningFindings.js';
 import { lineFindings } from './lineFindings.js';
 import { maximumFindings } from './maximumFindings.js';
+import { negativeFindings } from './negativeFindings.js';
 import { proofFindings } from './proofFindings.js';
 import type { TensionNumbers } from './tensionKernel.js';
 import type { TensionSettings } from './tensionOptions.js';
@@ -21,7 +22,8 @@ export function methodFindings(
     ...lineFindings(numbers, curve, result, settings),
     ...proofFindings(numbers, curve, settings, strainOfPiece),
     ...yieldFindings(numbers),
-    ...maximumFindings(numbers, curve, result),
+    ...maximumFindings(numbers, result),
+    ...negativeFindings(numbers, result),
     ...hardeningFindings(numbers, result),
   ];
 }

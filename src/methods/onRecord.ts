@@ -32,6 +32,7 @@ export function onRecord(numbers: TensionNumbers, at: At): TensionNumbers {
     line: mapped(line, (one) => lineAt(one, at)),
     highest: at(numbers.highest),
     maximumSample: at(numbers.maximumSample),
+    end: at(numbers.end - 1) + 1,
     maximum: maximum && atIndex(at, maximum),
     yielding:
       yielding &&

@@ -1,20 +1,23 @@
-import { failure, type Outcome, type StressStrainCurve } from '../base/index.js';
+import { failure, success, type Outcome, type StressStrainCurve } from '../base/index.js';
 import {
   areaUnder,
+  breakOf,
   explainLine,
   fitModulusKernel,
-  fractureKernel,
+  maximumSpread,
   plateauOf,
   proofStrengthKernel,
   proportionalLimitsKernel,
   totalExtensionStrengthKernel,
   yieldPointsKernel,
   yieldRule,
+  type Break,
   type CurvePoint,
   type Fracture,
   type FractureReason,
   type LineExplanation,
   type Maximum,
+  type MaximumSpread,
   type ElasticLine,
   type ModulusReason,
   type ProofReason,
@@ -48,6 +51,12 @@ export interface TensionInput {
   readonly stress: Float64Array;
   /** Sample of its highest value; default: looked for. */
   readonly highest?: number;
+  /** Where the force of the whole record fell away; default: looked for. */
+  readonly broken?: Outcome<Break, FractureReason> | undefined;
+  /** Last sample before the drive let the force go, where the test was stopped and unloaded. */
+  readonly unloadedFrom?: number | undefined;
+  /** False where a trial does not ask how far the maximum is determined; default true. */
+  readonly withSpread?: boolean;
   /** One step of the stress reading [MPa]; 0 where it is not stepped. */
   readonly resolution: number;
   readonly pauses: readonly (readonly [number, number])[];
@@ -78,11 +87,17 @@ export interface TensionNumbers {
   readonly maximumSample: number;
   /** The maximum with its strain; absent where the curve ends before it. */
   readonly maximum: Maximum | undefined;
+  /** How far the strain of the maximum is determined, where that was asked for. */
+  readonly spread?: MaximumSpread;
+  /** One past the last sample of the record that belongs to the test: at fracture, where the force was let go, or at its end. */
+  readonly end: number;
+  /** Stress at that sample [MPa]. */
+  readonly endStress: number;
   readonly yielding: Outcome<YieldPoints, YieldReason> | undefined;
   readonly proofs: readonly Outcome<ProofStrength, ProofReason | AfterSlip>[];
   readonly totals: readonly Outcome<CurvePoint, 'not-reached' | AfterSlip>[];
   readonly proportional: Proportional | undefined;
-  readonly fracture: Outcome<Fracture, FractureReason>;
+  readonly fracture: Outcome<Fracture, FractureReason | 'unloaded' | 'extension-ends'>;
   /** Area under the curve up to fracture [MPa]. */
   readonly toughness: number | undefined;
   readonly necking: Outcome<NeckingOnset, string> | undefined;
@@ -136,11 +151,27 @@ export function hollomonOf(flow: StressStrainCurve): TensionNumbers['hardening']
   return Object.assign(hollomonKernel(withinStrains(flow, from, to)), { range: [from, to] as const });
 }
 
-/** The hardening law between yielding and maximum. */
-function hardeningOf(curve: StressStrainCurve, slope: number, first: number, maximum: number): TensionNumbers['hardening'] {
+/** A plastic strain is told from none where it is so many times its standard doubt. */
+const PLASTIC = 3;
+
+/** Doubt of a plastic strain at a stress: by the slope of the line, and by the scatter of the samples about it [mm/mm]. */
+const plasticDoubt = ({ slope, standardError, residualStandardDeviation }: ElasticLine, stress: number): number =>
+  Math.hypot((stress * standardError) / slope, residualStandardDeviation) / slope;
+
+/** The hardening law between yielding and maximum; none where nothing flowed, so that only noise could be fitted. */
+function hardeningOf(curve: StressStrainCurve, line: ElasticLine, first: number, maximum: number): TensionNumbers['hardening'] {
   if (maximum - first < 5 || !hasTrueCurve(curve.strain, first, maximum)) return undefined;
   const means = trueKernel(meansOf(curve, first, maximum), 1);
-  return hollomonOf(flowKernel(means, slope, 0, means.strain.length - 1));
+  const flow = flowKernel(means, line.slope, 0, means.strain.length - 1);
+  const last = flow.strain.length - 1;
+  if (last < 0) return undefined;
+  const [from, to] = [flow.strain[0]!, flow.strain[last]!];
+  const doubt = plasticDoubt(line, flow.stress[last]!);
+  if (to - from < PLASTIC * doubt)
+    return Object.assign(failure('within-doubt', 'the plastic strain up to the maximum is within its doubt: nothing hardened'), {
+      range: [from, to] as const,
+    });
+  return hollomonOf(flow);
 }
 
 /** The onset of necking by Considère, from the samples around the maximum. */
@@ -189,6 +220,33 @@ const upTo =
 const proportionalBefore = (limits: Proportional, unslipped: ReturnType<typeof upTo>): Proportional =>
   Object.fromEntries(Object.entries(limits).map(([definition, limit]) => [definition, unslipped(limit)]));
 
+/** Where the curve breaks: by the force of the whole record, with the strain where the curve reaches so far. */
+function fractureOf(
+  { strain }: StressStrainCurve,
+  { stress, unloadedFrom, broken }: TensionInput,
+  highest: number,
+): { readonly end: number; readonly fracture: TensionNumbers['fracture'] } {
+  if (unloadedFrom !== undefined)
+    return {
+      end: unloadedFrom + 1,
+      fracture: failure('unloaded', 'the drive let the force go, and the strain went back elastically with it'),
+    };
+  const by = broken ?? breakOf(stress, highest, 0.02);
+  if (!by.ok) return { end: stress.length, fracture: by };
+  const { index, how } = by;
+  // a record that ends in its neck, after the extensometer
+  if (how === 'end-of-record' && index >= strain.length)
+    return {
+      end: index + 1,
+      fracture: failure('not-fractured', `the record ends at ${((100 * stress[index]!) / stress[highest]!).toFixed(1)} % of its maximum`),
+    };
+  if (index < strain.length) return { end: index + 1, fracture: success({ index, stress: stress[index]!, strain: strain[index]!, how }) };
+  return { end: index + 1, fracture: failure('extension-ends', 'the extensometer ends before the fracture') };
+}
+
+/** What the maximum of the curve takes its neighbourhood by, as a share of it (common practice). */
+const NEAR_MAXIMUM = 0.001;
+
 /** @internal Columns in, numbers out: what a repeated evaluation (a Monte Carlo trial) runs alone. */
 export function tensionKernel(input: TensionInput, settings: TensionSettings): TensionNumbers {
   const { curve, pauses } = input;
@@ -206,8 +264,8 @@ export function tensionKernel(input: TensionInput, settings: TensionSettings): T
   const shift = line.ok ? line.strainShift : 0;
   if (shift !== 0) for (let i = 0; i < n; i += 1) strain[i]! -= shift;
 
-  const fracture = fractureKernel({ strain, stress }, top, 0.02);
-  const end = fracture.ok ? fracture.index + 1 : n;
+  const { fracture, end: lastOfTest } = fractureOf(curve, input, highest);
+  const end = Math.min(lastOfTest, n);
   const slope = line.ok ? line.slope : undefined;
   // what lies before the line is in its origin
   const from = line.ok ? line.first : 0;
@@ -238,7 +296,7 @@ export function tensionKernel(input: TensionInput, settings: TensionSettings): T
   const proportional = line.ok ? proportionalOf(curve, line, beyond, input.definitions ?? DEFINITIONS) : undefined;
   const slip = slips[0];
   const unslipped = slip && upTo(strain[slip.at]!);
-  const hardens = slope !== undefined && maximum && !(slip && slip.at < maximumSample);
+  const hardens = maximum && !(slip && slip.at < maximumSample);
   return {
     line,
     ...(filletSlope === undefined ? {} : { filletSlope }),
@@ -246,6 +304,9 @@ export function tensionKernel(input: TensionInput, settings: TensionSettings): T
     highest,
     maximumSample,
     maximum,
+    ...(maximum && input.withSpread !== false ? { spread: maximumSpread(curve, maximumSample, end, NEAR_MAXIMUM) } : {}),
+    end: lastOfTest,
+    endStress: input.stress[lastOfTest - 1]!,
     yielding,
     proofs: unslipped ? crossings.map(unslipped) : crossings,
     totals: unslipped ? totals.map(unslipped) : totals,
@@ -253,7 +314,7 @@ export function tensionKernel(input: TensionInput, settings: TensionSettings): T
     fracture,
     toughness: fracture.ok ? areaUnder(curve, 0, fracture.index) : undefined,
     necking: maximum && maximumSample < end - 1 ? neckingOf(curve, maximumSample, end) : undefined,
-    hardening: hardens ? hardeningOf(curve, slope, afterYield, maximumSample) : undefined,
+    hardening: line.ok && hardens ? hardeningOf(curve, line, afterYield, maximumSample) : undefined,
     slips,
   };
 }

@@ -18,8 +18,8 @@ export interface TensionTask {
   readonly broken: BrokenPiece;
   readonly lengths: PieceLengths;
   readonly settings: TensionSettings;
-  /** The record without the frame's motion. */
-  readonly withoutFrame: (record: TensionRecord) => TensionRecord;
+  /** The record that strain is taken from: without the frame's motion, and without travel where it has nothing to carry on. */
+  readonly strainRecord: (record: TensionRecord) => TensionRecord;
   /** Elastic over strain length, by basis and lengths. */
   readonly elasticLengthRatio: (recorded: RecordedCurve, lengths: PieceLengths) => number;
   /** Which quantities the strain bears. */
@@ -29,6 +29,8 @@ export interface TensionTask {
   readonly slips: readonly StrainSlip[];
   readonly zeroMoves: readonly number[];
   readonly top: number;
+  /** Last sample before the drive let the force go. */
+  readonly unloadedFrom: number | undefined;
   /** What the analysis found. */
   readonly numbers: TensionNumbers;
   readonly recorded: RecordedCurve;
@@ -106,7 +108,7 @@ function changedArea({ shape, dimensions, area }: TestPiece['section'], inputs: 
 }
 
 /** The record with what was changed, less the frame. */
-function changedRecord({ record, withoutFrame, lengths }: TensionTask, change: TensionChange, room: Room): TensionRecord {
+function changedRecord({ record, strainRecord, lengths }: TensionTask, change: TensionChange, room: Room): TensionRecord {
   const { inputs, displacementNoise: noise } = change;
   const scale = inputs['displacement'] ?? 1;
   const { extension, strain, travel } = record;
@@ -116,7 +118,7 @@ function changedRecord({ record, withoutFrame, lengths }: TensionTask, change: T
     ...(strain ? { strain: changed(room.gaugeStrain, strain, scale, 0, noise, lengths.extensometerLength) } : {}),
     ...(travel ? { travel: changed(room.travel, travel, scale, 0, noise) } : {}),
   };
-  const used = withoutFrame(moved);
+  const used = strainRecord(moved);
   const frame = inputs['frameCompliance'] ?? 1;
   if (frame === 1 || !moved.travel || !used.travel) return used;
   // so much more or less than the frame's motion as it was taken out
@@ -145,6 +147,8 @@ export function tensionModel(task: TensionTask): (change: TensionChange) => read
         pauses: task.pauses,
         slips: task.slips,
         zeroMoves: task.zeroMoves,
+        unloadedFrom: task.unloadedFrom,
+        withSpread: false,
         definitions,
         elasticLengthRatio: task.elasticLengthRatio(recorded, lengths),
         slopeFactor: change.slopeFactor,

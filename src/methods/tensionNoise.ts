@@ -29,9 +29,9 @@ const ROUNDING = 1e-6;
 const LEAST = 12;
 
 /** How much more stress noise a residual shows where the force also makes the correction of the frame. */
-function leverOf({ record, recorded, lengths, withoutFrame }: TensionTask, slope: number, first: number, last: number): number {
+function leverOf({ record, recorded, lengths, strainRecord }: TensionTask, slope: number, first: number, last: number): number {
   if (recorded.basis !== 'travel' || !record.travel) return 1;
-  const { travel } = withoutFrame(record);
+  const { travel } = strainRecord(record);
   const motion = (i: number): number => record.travel![i]! - (travel ?? record.travel!)[i]!;
   const rise = record.force[last]! - record.force[first]!;
   return rise > 0 ? 1 + (slope * lengths.area * (motion(last) - motion(first))) / rise / recorded.strainLength : 1;

@@ -1,11 +1,11 @@
 import { finding, type Finding, type TensionColumns, type TestPiece, type TrailStep } from '../base/index.js';
 import { requirePiece, requireRecord } from '../curve/index.js';
 import { materialFamily } from '../materials/index.js';
-import { allSpikeFindings, applyChange, checkRecordKernel, runningTime } from '../record/index.js';
+import { allSpikeFindings, applyChange, checkRecordKernel, endExtensometer, runningTime } from '../record/index.js';
 import { afterFracture } from './afterFracture.js';
 import { requireBrokenPiece } from './brokenPiece.js';
 import { calibrationFindings, forcesOf, forceTrail, windowForce } from './calibrationFindings.js';
-import { elasticLengthRatio, evaluateRecord, withoutFrame } from './evaluateRecord.js';
+import { brokenAt, elasticLengthRatio, evaluateRecord, strainRecord } from './evaluateRecord.js';
 import { frameFindings } from './frameFindings.js';
 import { frameShare, modulusWithFrame } from './frameShare.js';
 import { isCurved } from './lineFindings.js';
@@ -69,12 +69,13 @@ export function tensionRoad(
 ): TensionRoad {
   const asked = requireTensionOptions(from, options, [...tensionOptionNames, ...others]);
   const raw = requireRecord(from, record);
-  const { record: given, trail: repairs, survey, turned } = pullPositive(raw, asked.repairs);
+  const { record: repaired, trail: repairs, turned } = pullPositive(raw, asked.repairs);
+  const { record: given, survey, ended } = endExtensometer(repaired);
   // where spikes were looked for and none replaced, there are none to speak of
   const spikeless = asked.repairs.spikes !== false && !repairs.some(({ change }) => change?.kind === 'set');
   const lengths = requirePiece(from, testPiece);
-  const broken = requireBrokenPiece(from, testPiece);
-  const doubts = options.uncertainty && requireTensionUncertainty(from, options.uncertainty, testPiece.section, lengths, broken);
+  const after = requireBrokenPiece(from, testPiece);
+  const doubts = options.uncertainty && requireTensionUncertainty(from, options.uncertainty, testPiece.section, lengths, after);
 
   const evaluated = evaluateRecord(given, survey, lengths, asked);
   const { recorded, curve, stress, numbers, part, pauses, excursions, frameCompliance, refused } = evaluated;
@@ -82,7 +83,7 @@ export function tensionRoad(
   const time = runningTime(given, survey);
   const strainStep = (survey.motion?.step ?? 0) / (survey.motion?.column === 'strain' ? 1 : recorded.strainLength);
 
-  const end = numbers.fracture.ok ? numbers.fracture.index + 1 : curve.strain.length;
+  const end = Math.min(numbers.end, curve.strain.length);
   const rates = time && ratesOf(curve, time, end);
   const softest = settings.family && materialFamily(settings.family).modulus[0];
   const share = frameShare(recorded, numbers, lengths, frameCompliance, softest);
@@ -92,13 +93,13 @@ export function tensionRoad(
   const explanation = explanationOf(part.numbers, part.input.curve);
   const quantities = {
     ...modulusWithFrame(tensionQuantities(numbers, curve, stress, settings, holds, explanation), share),
-    ...afterFracture(testPiece, broken),
+    ...afterFracture(testPiece, after),
   };
   const loading = tensionLoading(curve, time, numbers, quantities.modulus?.value);
   const findings: Finding[] = [
     ...(spikeless ? [] : inKept(allSpikeFindings(raw), repairs)),
     ...turned,
-    ...checkRecordKernel(given, {}, { survey, pauses, excursions }),
+    ...checkRecordKernel(given, {}, { survey, pauses, excursions, ended }),
     ...recordFindings(given, recorded, numbers, { tensileStrength: quantities.tensileStrength, curve }, lengths.parallelLength),
     ...familyFindings(quantities, numbers, settings, {
       strainFrom: recorded.basis === 'travel' ? 'travel' : 'extensometer',
@@ -107,7 +108,7 @@ export function tensionRoad(
       shape: testPiece.section.shape,
     }),
     ...rateFindings(given, curve, quantities, numbers, rates, pauses, settings),
-    ...pieceFindings(testPiece, broken, quantities, settings, recorded.basis !== 'extensometer'),
+    ...pieceFindings(testPiece, after, quantities, settings, recorded.basis !== 'extensometer'),
     ...frameFindings(given, recorded, numbers, quantities, settings, share, strainStep, 'tension', refused),
     ...calibrationFindings(
       settings.test,
@@ -137,16 +138,17 @@ export function tensionRoad(
   const task: TensionTask = {
     record: ranges ? applyChange(given, { kind: 'keep', ranges }) : given,
     piece: testPiece,
-    broken,
+    broken: after,
     lengths,
     settings,
-    withoutFrame: (one) => withoutFrame(one, frameCompliance),
+    strainRecord: (one) => strainRecord(one, frameCompliance, brokenAt(input)),
     elasticLengthRatio: (one, its) => elasticLengthRatio(one, its, frameCompliance),
     holds,
     resolution: evaluated.resolution,
     pauses: input.pauses,
     slips: input.slips,
     zeroMoves: input.zeroMoves,
+    unloadedFrom: input.unloadedFrom,
     top: input.highest ?? survey.top,
     numbers: part.numbers,
     recorded: ranges ? { ...recorded, ...input.curve } : recorded,

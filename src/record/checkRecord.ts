@@ -12,6 +12,7 @@ import { allSpikeFindings, channelFindings } from './channelFindings.js';
 import { clockFindings, GAP } from './clock.js';
 import { excursionsOf, type Excursions } from './excursions.js';
 import type { Pause } from './pauseSearch.js';
+import { endExtensometer, type ExtensometerEnd } from './extensometerEnd.js';
 import { motionFindings } from './motionFindings.js';
 import { recordOutline, type RecordOutline } from './recordOutline.js';
 import { replaceSpikesKernel } from './replaceSpikes.js';
@@ -48,6 +49,8 @@ export interface KnownRecord {
   readonly pauses?: readonly Pause[];
   /** Default: looked for. */
   readonly excursions?: Excursions | undefined;
+  /** Where the extensometer of the record was ended, because it no longer told what the piece does. */
+  readonly ended?: ExtensometerEnd | undefined;
 }
 
 /** @internal The lowest and highest force of a record whose pull counts as negative: its force is so for the most part. */
@@ -108,7 +111,7 @@ export function checkRecordKernel(record: TensionRecord, thresholds: RecordThres
     ...ofClock,
     ...channelFindings(outline, limits.saturated),
     ...zeroFindings(outline, excursions, limits),
-    ...motionFindings(record, outline, motion, excursions.drops, limits.repeated),
+    ...motionFindings(record, outline, motion, excursions.drops, limits.repeated, known?.ended),
   ];
 }
 
@@ -135,5 +138,8 @@ export function checkRecord(record: TensionColumns, thresholds: RecordThresholds
   requireOptions(from, thresholds, Object.keys(defaults), 'thresholds');
   for (const [name, value] of Object.entries(thresholds)) if (value !== undefined) requireNonNegative(from, `thresholds.${name}`, value);
   const columns = requireColumns(from, record, 1);
-  return [...allSpikeFindings(columns), ...checkRecordKernel(replaceSpikesKernel(columns).record, thresholds)];
+  const limit = thresholds.gap ?? GAP;
+  const spikeless = replaceSpikesKernel(columns).record;
+  const { record: counted, ...known } = endExtensometer(spikeless, surveyRecord(spikeless, limit), limit);
+  return [...allSpikeFindings(columns), ...checkRecordKernel(counted, thresholds, known)];
 }

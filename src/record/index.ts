@@ -52,16 +52,22 @@ export { cellValue, splitCells } from './cells.js';
 /** @internal */
 export { decodeBytes, findWidth } from './decodeText.js';
 /** @internal */
+export { endExtensometer } from './extensometerEnd.js';
+/** @internal */
 export { pausesOf } from './findPauses.js';
 /** @internal */
 export { LEAST_READINGS, motionOf, ofDrive, ofPiece } from './motionOf.js';
 /** @internal */
 export { repairRecordKernel, requireRepairs } from './repairRecord.js';
 /** @internal */
+export { recordOutline } from './recordOutline.js';
+/** @internal */
 export { requireColumns } from './requireColumns.js';
 /** @internal */
 export { requireRowsOptions } from './readOptions.js';
 /** @internal */
 export { resolution } from './resolution.js';
+/** @internal */
+export { unloadedFrom } from './unloadedFrom.js';
 /** @internal */
 export { runningTime, surveyRecord, type RecordSurvey } from './surveyRecord.js';

@@ -1,6 +1,7 @@
 import { columnUnits, finding, soundLength, type ColumnName, type Finding, type TensionRecord } from '../base/index.js';
 import { channelLag } from './channelLag.js';
 import type { Drop } from './drops.js';
+import type { ExtensometerEnd } from './extensometerEnd.js';
 import { findJumps } from './jumps.js';
 import { LEAST_READINGS, ofDrive, ofPiece } from './motionOf.js';
 import type { RecordOutline } from './recordOutline.js';
@@ -76,6 +77,7 @@ export function motionFindings(
   motion: MotionSurvey | undefined,
   drops: readonly Drop[],
   most: number,
+  ended?: ExtensometerEnd,
 ): Finding[] {
   if (!motion) return [];
   const { column, end, repeated, backward, largest } = motion;
@@ -86,7 +88,16 @@ export function motionFindings(
   if (repeated > most * n) found.push(finding('samples-repeated', { share: (100 * repeated) / n }));
   if (backward > 0) found.push(finding('extension-goes-back', { column, count: backward, largest, unit: columnUnits[column] }));
   found.push(...emptyFindings(record));
-  if (end >= LEAST_READINGS && end < n && column !== 'travel')
+  if (ended)
+    found.push(
+      finding(
+        ended.how === 'stands' ? 'extensometer-stands' : 'extensometer-falls-back',
+        { column: ended.column, sample: ended.end, reading: ended.reading },
+        // travel carries the curve on; without it everything beyond is withheld
+        { range: [ended.end, n - 1], ...(record.travel ? {} : { severity: 'fault' }) },
+      ),
+    );
+  else if (end >= LEAST_READINGS && end < n && column !== 'travel')
     found.push(
       finding(
         'extensometer-taken-off',

@@ -64,8 +64,8 @@ const habitOf = (column: Float64Array, step: number, first: number, last: number
   },
 });
 
-/** The steepest chord between the first crossings of a few levels of force. */
-function steepestChord(force: Float64Array, motion: Float64Array, first: number, top: number): number {
+/** @internal The steepest chord between the first crossings of a few levels of the force at a sample: nearly the elastic stiffness up to there. */
+export function steepestChord(force: Float64Array, motion: Float64Array, first: number, top: number): number {
   const places: number[] = [];
   let i = first;
   for (const level of LEVELS) {

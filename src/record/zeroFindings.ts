@@ -1,6 +1,7 @@
 import { finding, type Finding } from '../base/index.js';
 import type { Excursions } from './excursions.js';
 import type { RecordOutline } from './recordOutline.js';
+import { unloadedFrom } from './unloadedFrom.js';
 
 /** @internal Shares of the maximum force that are worth a word. */
 export interface ZeroLimits {
@@ -9,11 +10,8 @@ export interface ZeroLimits {
 }
 
 /** @internal What stands before loading and after fracture. */
-export function zeroFindings(
-  { force, last, highest }: RecordOutline,
-  { zeros, zeroMoves }: Excursions,
-  { lateStart, zeroDrift }: ZeroLimits,
-): Finding[] {
+export function zeroFindings(outline: RecordOutline, { zeros, zeroMoves }: Excursions, { lateStart, zeroDrift }: ZeroLimits): Finding[] {
+  const { force, last, highest } = outline;
   const found: Finding[] = [];
   const n = force.length;
   const share = (part: number): number => (100 * Math.abs(part)) / highest;
@@ -26,7 +24,8 @@ export function zeroFindings(
     found.push(finding('record-starts-late', { share: share(force[from]!) }));
   else if (before !== undefined && Math.abs(before) > zeroDrift * highest)
     found.push(finding('zero-before-loading', { force: before, share: share(before) }, { range: [from, from + 1] }));
-  if (last === n - 1) return found;
+  // the end of a test that was stopped and unloaded is no zero: the piece is still held, and the drive may not be back
+  if (last === n - 1 || unloadedFrom(outline) !== undefined) return found;
   found.push(finding('tail-after-fracture', { count: n - 1 - last }, { range: [last + 1, n - 1] }));
   // a zero that was set under load shows again here
   if (after === undefined || zeroMoves.length > 0) return found;

@@ -1,0 +1,54 @@
+import type { StressStrainCurve } from '../base/index.js';
+import { cellMeans, maximumIndex, noiseLevel } from '../numeric/index.js';
+
+/** @internal How far the strain of a maximum is determined. */
+export interface MaximumSpread {
+  /** Stress by which the neighbourhood may lie below the maximum: the given share, or the noise where that is more [MPa]. */
+  readonly depth: number;
+  /** Width of that neighbourhood [mm/mm], and its first and last sample. */
+  readonly width: number;
+  readonly range: readonly [number, number];
+  /** Width over which the stress lies within one deviation of its noise: any sample there may read highest [mm/mm]. Absent without noise. */
+  readonly withinNoise?: number | undefined;
+}
+
+/** The neighbourhood is looked for where the stress is above this share of its maximum, by about so many means. */
+const REGION = 0.9;
+const PLACES = 150;
+/** Noise moves a mean or a single sample by no more than so many deviations, as a rule. */
+const DEVIATIONS = 3;
+/** Less than this share of the stress is rounding, no noise. */
+const EXACT = 1e-7;
+
+/** @internal The neighbourhood of the maximum, by means that noise does not break into pieces; a share of the maximum is within it in any case. */
+export function maximumSpread({ strain, stress }: StressStrainCurve, index: number, end: number, share: number): MaximumSpread {
+  const top = stress[index]!;
+  let first = index;
+  let last = index;
+  while (first > 0 && stress[first - 1]! >= REGION * top) first -= 1;
+  while (last < end - 1 && stress[last + 1]! >= REGION * top) last += 1;
+  const noise = noiseLevel(stress, first, last + 1);
+  const { x, y, size } = cellMeans(strain, stress, first, last, PLACES);
+  const highest = maximumIndex(y);
+  /** First and last mean within a depth, and the strain between where the line through the means crosses it. */
+  const within = (depth: number) => {
+    const least = y[highest]! - depth;
+    let from = 0;
+    let to = y.length - 1;
+    while (y[from]! < least) from += 1;
+    while (y[to]! < least) to -= 1;
+    const crossing = (inside: number, outside: number): number =>
+      outside < 0 || outside === y.length
+        ? x[inside]!
+        : x[inside]! + ((x[outside]! - x[inside]!) * (y[inside]! - least)) / (y[inside]! - y[outside]!);
+    return { from, to, width: crossing(to, to + 1) - crossing(from, from - 1) };
+  };
+  const depth = Math.max(share * top, DEVIATIONS * noise);
+  const { from, to, width } = within(depth);
+  return {
+    depth,
+    width,
+    range: [first + from * size, Math.min(last, first + (to + 1) * size - 1)],
+    ...(noise > EXACT * Math.abs(top) ? { withinNoise: within(noise).width } : {}),
+  };
+}
