@@ -25,7 +25,9 @@ export function maximumFindings(numbers: TensionNumbers, result: Pick<TensionRes
     if (fracture.reason === 'not-fractured' && maximumSample >= end - LAST)
       found.push(finding('maximum-at-end', {}, { field: 'tensileStrength' }));
     else if (fracture.reason !== 'extension-ends')
-      found.push(finding('stopped-before-fracture', { share: top > 0 ? Math.min(100, (100 * endStress) / top) : 0 }, { field: 'fracture' }));
+      found.push(
+        finding('stopped-before-fracture', { share: top > 0 ? Math.min(100, (100 * endStress) / top) : 0 }, { field: 'fracture' }),
+      );
     found.push(finding('not-determined', { symbol: 'At', why: fracture.message }, { field: 'totalExtensionAtFracture' }));
   } else if (fracture.how === 'end-of-record') found.push(finding('fracture-not-recorded', {}, { field: 'fracture' }));
   return found;
