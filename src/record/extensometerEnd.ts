@@ -13,6 +13,8 @@ export interface ExtensometerEnd {
   readonly how: 'stands' | 'falls-back';
   /** Its reading at the last sample that counts [mm or mm/mm]. */
   readonly reading: number;
+  /** The column as it was, with what no longer counts. */
+  readonly whole: Float64Array;
 }
 
 /** At least so many samples stand. */
@@ -151,7 +153,7 @@ function endOf(
   const stands = standsFrom(channel);
   const end = stands ?? fallsBackFrom(channel);
   if (end === undefined || end <= first) return undefined;
-  return { column, end, how: stands === undefined ? 'falls-back' : 'stands', reading: values[end - 1]! };
+  return { column, end, how: stands === undefined ? 'falls-back' : 'stands', reading: values[end - 1]!, whole: values };
 }
 
 /**

@@ -35,6 +35,10 @@ export function dropFindings(drops: readonly Drop[], column: ColumnName): Findin
   });
 }
 
+/** The fall by which an extensometer ends is a jump that can be joined; of one that stands afterwards there is nothing to join. */
+const withFall = (record: TensionRecord, ended: ExtensometerEnd | undefined): TensionRecord =>
+  ended?.how === 'falls-back' ? { ...record, [ended.column]: ended.whole } : record;
+
 /** Jumps of each motion; a travel that jumps ahead under load slipped. */
 function jumpFindings(record: TensionRecord, outline: RecordOutline): Finding[] {
   return ofDrive.flatMap((column: ColumnName & keyof TensionRecord) => {
@@ -82,7 +86,7 @@ export function motionFindings(
   if (!motion) return [];
   const { column, end, repeated, backward, largest } = motion;
   const n = record.force.length;
-  const found: Finding[] = [...dropFindings(drops, outline.motion?.column ?? column), ...jumpFindings(record, outline)];
+  const found: Finding[] = [...dropFindings(drops, outline.motion?.column ?? column), ...jumpFindings(withFall(record, ended), outline)];
   const lag = channelLag(outline);
   if (lag) found.push(finding('channels-out-of-step', { ...lag }));
   if (repeated > most * n) found.push(finding('samples-repeated', { share: (100 * repeated) / n }));
