@@ -18,8 +18,11 @@ const part = (n: bigint): Fraction => [1n, n];
 const exact: Readonly<Record<string, Fraction>> = {
   N: whole(1n),
   kN: whole(1000n),
+  mN: part(1000n),
+  daN: whole(10n),
   MN: whole(1000000n),
   kgf: KGF,
+  tf: times(KGF, whole(1000n)),
   lbf: LBF,
   kip: times(LBF, whole(1000n)),
   mm: whole(1n),
