@@ -69,7 +69,7 @@ const objects: readonly (readonly [name: string, path: string, known: string, ca
   ['cylinderFriction', 'runs', 'force, risingPressure, fallingPressure', (given) => cylinderFriction(given, bore), atForces],
   ['checkPieceChart', 'options', 'baseline, runLength, trendLength', (options) => checkPieceChart([1, 2], options), {}],
   ['fitCalibration', 'options', 'degree, weights', (options) => fitCalibration(pairs, options), {}],
-  ['applyCalibration', 'options', 'beyond', (options) => applyCalibration(calibration, 1, options), {}],
+  ['applyCalibration', 'options', 'beyond, idle', (options) => applyCalibration(calibration, 1, options), {}],
   ['calibrationUncertainty', 'options', 'reference, resolution', (options) => calibrationUncertainty(calibration, 1, options), {}],
   ['forceDrift', 'input', 'asLeft, asFound, results, allowed', forceDrift, drift],
   ['forceDrift', 'input.asLeft', 'date, force, error', (given) => forceDrift({ ...drift, asLeft: given }), asLeft],
