@@ -8,16 +8,7 @@ import {
   type RecordedCurve,
 } from '../curve/index.js';
 import { metalModuli } from '../materials/index.js';
-import {
-  motionOf,
-  ofPiece,
-  pausesOf,
-  recordOutline,
-  surveyExcursions,
-  unloadedFrom,
-  type Pause,
-  type RecordSurvey,
-} from '../record/index.js';
+import { motionOf, ofPiece, pausesOf, surveyExcursions, unloadedFrom, type EndedRecord, type Pause } from '../record/index.js';
 import { departuresOf, type Departures } from './departures.js';
 import { evaluateLoading } from './loadingPart.js';
 import type { TensionInput } from './tensionKernel.js';
@@ -60,11 +51,10 @@ const isExcursion = ({ range: [first, last] }: Pause, { excursions }: Departures
   excursions.some(([leaves, , back]) => 2 * leaves <= first + last && first + last <= 2 * back);
 
 /** @internal The numbers of a record: of what is loading in it, with the frame taken out of travel where it can be. */
-export function evaluateRecord(record: TensionRecord, survey: RecordSurvey, lengths: PieceLengths, settings: TensionSettings) {
+export function evaluateRecord({ record, survey, outline }: EndedRecord, lengths: PieceLengths, settings: TensionSettings) {
   const rests = pausesOf(record, survey.clock, survey.top);
-  const excursions = surveyExcursions(record, survey, rests);
+  const excursions = surveyExcursions(record, outline, rests);
   const resolution = survey.forceStep / lengths.area;
-  const outline = recordOutline(record, survey);
   const ends = { unloadedFrom: outline && unloadedFrom(outline), broken: breakOf(record.force, survey.top, BROKEN) };
   const evaluate = (motion: FrameMotion | undefined) => {
     const recorded = stressStrainKernel(strainRecord(record, motion, brokenAt(ends)), lengths);

@@ -69,15 +69,16 @@ export function tensionRoad(
 ): TensionRoad {
   const asked = requireTensionOptions(from, options, [...tensionOptionNames, ...others]);
   const raw = requireRecord(from, record);
-  const { record: repaired, trail: repairs, turned } = pullPositive(raw, asked.repairs);
-  const { record: given, survey, ended } = endExtensometer(repaired);
+  const { record: repaired, trail: repairs, survey: first, turned } = pullPositive(raw, asked.repairs);
+  const counted = endExtensometer(repaired, first);
+  const { record: given, survey, outline, ended } = counted;
   // where spikes were looked for and none replaced, there are none to speak of
   const spikeless = asked.repairs.spikes !== false && !repairs.some(({ change }) => change?.kind === 'set');
   const lengths = requirePiece(from, testPiece);
   const after = requireBrokenPiece(from, testPiece);
   const doubts = options.uncertainty && requireTensionUncertainty(from, options.uncertainty, testPiece.section, lengths, after);
 
-  const evaluated = evaluateRecord(given, survey, lengths, asked);
+  const evaluated = evaluateRecord(counted, lengths, asked);
   const { recorded, curve, stress, numbers, part, pauses, excursions, frameCompliance, refused } = evaluated;
   const settings = { ...asked, frameCompliance };
   const time = runningTime(given, survey);
@@ -99,7 +100,7 @@ export function tensionRoad(
   const findings: Finding[] = [
     ...(spikeless ? [] : inKept(allSpikeFindings(raw), repairs)),
     ...turned,
-    ...checkRecordKernel(given, {}, { survey, pauses, excursions, ended }),
+    ...checkRecordKernel(given, {}, { survey, outline, pauses, excursions, ended }),
     ...recordFindings(given, recorded, numbers, { tensileStrength: quantities.tensileStrength, curve }, lengths.parallelLength),
     ...familyFindings(quantities, numbers, settings, {
       strainFrom: recorded.basis === 'travel' ? 'travel' : 'extensometer',

@@ -45,6 +45,8 @@ const REVERSED = 3;
 /** @internal What the checks of a record share, so that an analysis need not look twice. */
 export interface KnownRecord {
   readonly survey: RecordSurvey;
+  /** Default: drawn from the survey. */
+  readonly outline?: RecordOutline | undefined;
   /** Default: looked for. */
   readonly pauses?: readonly Pause[];
   /** Default: looked for. */
@@ -97,7 +99,7 @@ export function checkRecordKernel(record: TensionRecord, thresholds: RecordThres
   const { top, forceNoise, clock, motion } = survey;
   const highest = force[top]!;
   const ofClock = clockFindings(clock, time);
-  const outline = recordOutline(record, survey);
+  const outline = known?.outline ?? recordOutline(record, survey);
   const signs = signFindings(record, highest, outline);
   const flat = !(highest > 0) || highest - force[0]! <= Math.max(10 * forceNoise, 1e-9 * Math.abs(highest));
   if (flat || !outline)

@@ -2,9 +2,9 @@ import type { TensionRecord } from '../base/index.js';
 import { findDrops, type Drop } from './drops.js';
 import { pausesOf } from './findPauses.js';
 import type { Pause } from './pauseSearch.js';
-import { recordOutline, type RecordOutline } from './recordOutline.js';
+import type { RecordOutline } from './recordOutline.js';
 import { testSegments } from './segments.js';
-import { surveyRecord, type RecordSurvey } from './surveyRecord.js';
+import { surveyRecord } from './surveyRecord.js';
 import { findZeroMoves, type ZeroMove } from './zeroMoves.js';
 import { surveyZeros, type ZeroSurvey } from './zeros.js';
 
@@ -28,8 +28,11 @@ export function excursionsOf(
 }
 
 /** @internal The same for a record that was surveyed; undefined where its force never rises, and where it holds several tests. */
-export function surveyExcursions(record: TensionRecord, survey: RecordSurvey, pauses: readonly Pause[]): Excursions | undefined {
-  const outline = recordOutline(record, survey);
+export function surveyExcursions(
+  record: TensionRecord,
+  outline: RecordOutline | undefined,
+  pauses: readonly Pause[],
+): Excursions | undefined {
   return outline && testSegments(outline.force, outline.highest, record.time).length < 2
     ? excursionsOf(record, outline, pauses)
     : undefined;

@@ -157,32 +157,33 @@ function endOf(
 }
 
 /**
- * @internal The extensometer that is asked for the strain, where it was left reading after it had been taken off, came to its end of travel, or
+ * The extensometer that is asked for the strain, where it was left reading after it had been taken off, came to its end of travel, or
  * was set anew: it stands while the force goes on, or it falls back by more than the piece can and stays there.
  *
  * The physics is the limit: a piece whose force changes stretches or shortens elastically, even where a neck outside the gauge length takes all
  * the rest. A reading that does not show as much, by far more than its noise and its steps, is not the piece's.
  */
-export function extensometerEnd(record: TensionRecord, survey: RecordSurvey): ExtensometerEnd | undefined {
-  const { motion } = survey;
+function extensometerEnd(record: TensionRecord, { motion }: RecordSurvey, outline: RecordOutline): ExtensometerEnd | undefined {
   if (!motion || motion.column === 'travel') return undefined;
-  const outline = recordOutline(record, survey);
-  return outline && endOf(record, motion.column, record[motion.column]!, motion.step, outline);
+  return endOf(record, motion.column, record[motion.column]!, motion.step, outline);
 }
 
-/** @internal A record whose extensometer ends where it no longer counts, as if it had been taken off there, and its survey. */
+/** @internal A record whose extensometer ends where it no longer counts, as if it had been taken off there, with its survey and its outline. */
 export interface EndedRecord {
   readonly record: TensionRecord;
   readonly survey: RecordSurvey;
+  readonly outline: RecordOutline | undefined;
   /** Absent where it counts to its end. */
   readonly ended?: ExtensometerEnd;
 }
 
 /** @internal The record with its extensometer as if it had been taken off where it no longer counts. */
-export function endExtensometer(record: TensionRecord, survey = surveyRecord(record), gap = GAP): EndedRecord {
-  const ended = extensometerEnd(record, survey);
-  if (!ended) return { record, survey };
+export function endExtensometer(record: TensionRecord, survey: RecordSurvey, gap = GAP): EndedRecord {
+  const outline = recordOutline(record, survey);
+  const ended = outline && extensometerEnd(record, survey, outline);
+  if (!ended) return { record, survey, outline };
   const values = record[ended.column]!;
   const kept = { ...record, [ended.column]: values.map((value, i) => (i < ended.end ? value : NaN)) };
-  return { record: kept, survey: surveyRecord(kept, gap), ended };
+  const counted = surveyRecord(kept, gap);
+  return { record: kept, survey: counted, outline: recordOutline(kept, counted), ended };
 }

@@ -52,7 +52,7 @@ export { cellValue, splitCells } from './cells.js';
 /** @internal */
 export { decodeBytes, findWidth } from './decodeText.js';
 /** @internal */
-export { endExtensometer } from './extensometerEnd.js';
+export { endExtensometer, type EndedRecord } from './extensometerEnd.js';
 /** @internal */
 export { pausesOf } from './findPauses.js';
 /** @internal */
