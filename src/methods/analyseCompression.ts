@@ -15,7 +15,7 @@ import { brokeSuddenly, lineKernel } from './lineKernel.js';
 import { compressionControls, lineLoading } from './lineLoading.js';
 import { provenanceOf } from './provenanceOf.js';
 import { structure } from './structure.js';
-import { hollomonOf, meansOf } from './tensionKernel.js';
+import { hollomonOf, meansOf } from './hardeningAndNecking.js';
 import { withUsableFrame } from './usableFrame.js';
 
 /**

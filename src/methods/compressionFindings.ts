@@ -12,7 +12,7 @@ import { pauseFindings, unevenFindings } from './paceFindings.js';
 import type { Pause } from '../record/index.js';
 import { readingFindings } from './pieceFindings.js';
 import { proofFindings } from './proofFindings.js';
-import type { TensionNumbers } from './tensionKernel.js';
+import type { TensionNumbers } from './TensionNumbers.js';
 import type { RefusedFrame } from './usableFrame.js';
 
 /** @internal What the findings of a compression test rest on. */

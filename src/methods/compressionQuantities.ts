@@ -8,7 +8,8 @@ import { hardeningQuantities } from './hardeningQuantities.js';
 import type { LineNumbers } from './lineKernel.js';
 import { maximumForce, quantity } from './quantity.js';
 import { strengthsAt } from './strengthsAt.js';
-import { explanationOf, type TensionNumbers } from './tensionKernel.js';
+import { explanationOf } from './tensionKernel.js';
+import type { TensionNumbers } from './TensionNumbers.js';
 
 const E9 = 'ASTM E9';
 

@@ -1,7 +1,7 @@
 import type { ElasticLine, LineExplanation, WindowChoice } from '../curve/index.js';
 import type { Quantity, StressStrainCurve } from '../base/index.js';
 import { ISO, quantity } from './quantity.js';
-import type { TensionNumbers } from './tensionKernel.js';
+import type { TensionNumbers } from './TensionNumbers.js';
 import type { ModulusWindow, TensionResult } from './TensionResult.js';
 
 /** How a window was chosen. */

@@ -11,7 +11,7 @@ import { metalModuli } from '../materials/index.js';
 import { motionOf, ofPiece, pausesOf, surveyExcursions, unloadedFrom, type EndedRecord, type Pause } from '../record/index.js';
 import { departuresOf, type Departures } from './departures.js';
 import { evaluateLoading } from './loadingPart.js';
-import type { TensionInput } from './tensionKernel.js';
+import type { TensionInput } from './TensionNumbers.js';
 import type { TensionSettings } from './tensionOptions.js';
 import { withUsableFrame } from './usableFrame.js';
 

@@ -1,5 +1,5 @@
 import { ISO, quantity } from './quantity.js';
-import type { TensionNumbers } from './tensionKernel.js';
+import type { TensionNumbers } from './TensionNumbers.js';
 import type { TensionResult } from './TensionResult.js';
 
 type Name =

@@ -11,7 +11,7 @@ import {
   type PropertyName,
 } from '../materials/index.js';
 import { isCurved } from './lineFindings.js';
-import type { TensionNumbers } from './tensionKernel.js';
+import type { TensionNumbers } from './TensionNumbers.js';
 import type { TensionSettings } from './tensionOptions.js';
 import type { Quantities } from './tensionQuantities.js';
 

@@ -6,7 +6,7 @@ import type { FrameShare } from './frameShare.js';
 import { isCurved } from './lineFindings.js';
 import type { RefusedFrame } from './usableFrame.js';
 import type { TestInfo } from './MethodResult.js';
-import type { TensionNumbers } from './tensionKernel.js';
+import type { TensionNumbers } from './TensionNumbers.js';
 import type { LineThresholds } from './thresholds.js';
 import type { TensionResult } from './TensionResult.js';
 

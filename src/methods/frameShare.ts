@@ -1,7 +1,7 @@
 import type { Quantity } from '../base/index.js';
 import { modulusContributions, type FrameMotion, type PieceLengths, type RecordedCurve } from '../curve/index.js';
 import { metalModuli } from '../materials/index.js';
-import type { TensionNumbers } from './tensionKernel.js';
+import type { TensionNumbers } from './TensionNumbers.js';
 
 /** @internal What a removed frame is to the elastic line. */
 export interface FrameShare {

@@ -1,5 +1,5 @@
 import { finding, type Finding } from '../base/index.js';
-import type { TensionNumbers } from './tensionKernel.js';
+import type { TensionNumbers } from './TensionNumbers.js';
 import type { TensionResult } from './TensionResult.js';
 
 /** Correlation wanted of a hardening fit, and how far n may lie from the true uniform strain (common practice). */

@@ -1,5 +1,5 @@
 import { quantity } from './quantity.js';
-import type { TensionNumbers } from './tensionKernel.js';
+import type { TensionNumbers } from './TensionNumbers.js';
 import type { TensionResult } from './TensionResult.js';
 
 /** @internal The hardening law. */

@@ -1,6 +1,6 @@
 import { finding, type Finding } from '../base/index.js';
 import { metalModuli } from '../materials/index.js';
-import type { TensionNumbers } from './tensionKernel.js';
+import type { TensionNumbers } from './TensionNumbers.js';
 import type { LineThresholds } from './thresholds.js';
 import type { TensionResult } from './TensionResult.js';
 

@@ -1,5 +1,5 @@
 import { trailStep, type TrailStep } from '../base/index.js';
-import type { TensionNumbers } from './tensionKernel.js';
+import type { TensionNumbers } from './TensionNumbers.js';
 
 /** @internal The steps of an elastic line, where there is one. */
 export const lineTrail = ({ line, shift }: Pick<TensionNumbers, 'line' | 'shift'>): TrailStep[] =>

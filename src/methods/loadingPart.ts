@@ -2,7 +2,9 @@ import { success, type Finding, type StressStrainCurve } from '../base/index.js'
 import { keptRanges } from '../record/index.js';
 import type { Departures } from './departures.js';
 import { onRecord, windowAt } from './onRecord.js';
-import { moveCurve, tensionKernel, type TensionInput, type TensionNumbers } from './tensionKernel.js';
+import { moveCurve } from './moveCurve.js';
+import { tensionKernel } from './tensionKernel.js';
+import type { TensionInput, TensionNumbers } from './TensionNumbers.js';
 import type { TensionSettings } from './tensionOptions.js';
 
 /** @internal A curve as it is evaluated: loading alone. */

@@ -1,5 +1,5 @@
 import { finding, type Finding } from '../base/index.js';
-import type { TensionNumbers } from './tensionKernel.js';
+import type { TensionNumbers } from './TensionNumbers.js';
 import type { TensionResult } from './TensionResult.js';
 
 /** The neighbourhood of the maximum may be this wide (common practice). */

@@ -4,7 +4,7 @@ import { lineFindings } from './lineFindings.js';
 import { maximumFindings } from './maximumFindings.js';
 import { negativeFindings } from './negativeFindings.js';
 import { proofFindings } from './proofFindings.js';
-import type { TensionNumbers } from './tensionKernel.js';
+import type { TensionNumbers } from './TensionNumbers.js';
 import type { TensionSettings } from './tensionOptions.js';
 import type { TensionResult } from './TensionResult.js';
 import type { Quantities } from './tensionQuantities.js';

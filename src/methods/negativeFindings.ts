@@ -1,5 +1,5 @@
 import { finding, type Finding } from '../base/index.js';
-import type { TensionNumbers } from './tensionKernel.js';
+import type { TensionNumbers } from './TensionNumbers.js';
 import type { TensionResult } from './TensionResult.js';
 
 const WHY = 'it would be negative';

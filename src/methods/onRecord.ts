@@ -1,6 +1,6 @@
 import { success, type Outcome } from '../base/index.js';
 import type { ElasticLine, WindowChoice } from '../curve/index.js';
-import type { TensionNumbers } from './tensionKernel.js';
+import type { TensionNumbers } from './TensionNumbers.js';
 
 type At = (sample: number) => number;
 

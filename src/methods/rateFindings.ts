@@ -3,7 +3,7 @@ import { loadingRatesKernel, testingRates } from '../curve/index.js';
 import { lineFit } from '../numeric/index.js';
 import type { Pause } from '../record/index.js';
 import { pauseFindings, unevenFindings } from './paceFindings.js';
-import type { TensionNumbers } from './tensionKernel.js';
+import type { TensionNumbers } from './TensionNumbers.js';
 import type { TensionSettings } from './tensionOptions.js';
 import type { Rates, TensionResult } from './TensionResult.js';
 

@@ -1,7 +1,7 @@
 import { finding, type Finding, type TensionRecord } from '../base/index.js';
 import type { RecordedCurve } from '../curve/index.js';
 import { spikeFindings } from './spikeFindings.js';
-import type { TensionNumbers } from './tensionKernel.js';
+import type { TensionNumbers } from './TensionNumbers.js';
 import type { TensionResult } from './TensionResult.js';
 
 /** @internal Doubts about the record that show only in the evaluated curve: spikes, the extensometer's end. */

@@ -1,6 +1,6 @@
 import { InputError, trailValue, type StressStrainCurve, type TrailStep } from '../base/index.js';
 import { requirePiece, type FrameMotion, type PieceLengths } from '../curve/index.js';
-import { filletShare } from './tensionKernel.js';
+import { filletShare } from './moveCurve.js';
 import type { TensionSettings } from './tensionOptions.js';
 import type { TensionResult } from './TensionResult.js';
 

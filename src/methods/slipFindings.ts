@@ -1,7 +1,7 @@
 import { finding, type Finding, type Outcome } from '../base/index.js';
 import { percent } from './quantity.js';
 import type { Quantities } from './tensionQuantities.js';
-import type { TensionNumbers } from './tensionKernel.js';
+import type { TensionNumbers } from './TensionNumbers.js';
 import type { TensionSettings } from './tensionOptions.js';
 
 /** Symbols of what is withheld. */

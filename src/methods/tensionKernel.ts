@@ -1,7 +1,6 @@
-import { failure, success, type Outcome, type StressStrainCurve } from '../base/index.js';
+import { failure, type Outcome, type StressStrainCurve } from '../base/index.js';
 import {
   areaUnder,
-  breakOf,
   explainLine,
   fitModulusKernel,
   maximumSpread,
@@ -11,183 +10,18 @@ import {
   totalExtensionStrengthKernel,
   yieldPointsKernel,
   yieldRule,
-  type Break,
   type CurvePoint,
-  type Fracture,
-  type FractureReason,
-  type LineExplanation,
-  type Maximum,
-  type MaximumSpread,
   type ElasticLine,
-  type ModulusReason,
-  type ProofReason,
-  type ProofStrength,
+  type LineExplanation,
   type ProportionalDefinition,
-  type ProportionalLimit,
-  type ProportionalReason,
-  type YieldPoints,
-  type YieldReason,
 } from '../curve/index.js';
-import {
-  flowKernel,
-  hasTrueCurve,
-  hollomonKernel,
-  neckingByCurve,
-  trueKernel,
-  withinStrains,
-  type HollomonFit,
-  type NeckingOnset,
-} from '../hardening/index.js';
-import { cellMeans, maximumIndex } from '../numeric/index.js';
-import type { StrainSlip } from './departures.js';
+import { maximumIndex } from '../numeric/index.js';
+import { fractureOf } from './fractureOf.js';
+import { hardeningOf, neckingOf } from './hardeningAndNecking.js';
+import { withoutFillets } from './moveCurve.js';
+import type { AfterSlip, Proportional, TensionInput, TensionNumbers } from './TensionNumbers.js';
 import type { TensionSettings } from './tensionOptions.js';
 import { turned } from './turned.js';
-
-/** @internal What the kernel needs: a checked curve, as recorded, that the kernel may keep. */
-export interface TensionInput {
-  /** Strain as recorded; the kernel moves its origin in place. */
-  readonly curve: StressStrainCurve;
-  /** Stress of all samples; longer than the curve where the extensometer ends it early. */
-  readonly stress: Float64Array;
-  /** Sample of its highest value; default: looked for. */
-  readonly highest?: number;
-  /** Where the force of the whole record fell away; default: looked for. */
-  readonly broken?: Outcome<Break, FractureReason> | undefined;
-  /** Last sample before the drive let the force go, where the test was stopped and unloaded. */
-  readonly unloadedFrom?: number | undefined;
-  /** False where a trial does not ask how far the maximum is determined; default true. */
-  readonly withSpread?: boolean;
-  /** One step of the stress reading [MPa]; 0 where it is not stepped. */
-  readonly resolution: number;
-  readonly pauses: readonly (readonly [number, number])[];
-  /** Slips in the grips that the strain counts. */
-  readonly slips: readonly StrainSlip[];
-  /** First samples that count from a zero set under load. */
-  readonly zeroMoves: readonly number[];
-  /** Where the strain is travel without the frame: length that stretches elastically over the one that strain is counted over; else 1. */
-  readonly elasticLengthRatio: number;
-  /** Proportional limits that are asked for; default by every definition. */
-  readonly definitions?: readonly ProportionalDefinition[];
-  /** Turns the elastic line about the middle of its window by this factor, where its doubt is carried on; else absent. */
-  readonly slopeFactor?: number | undefined;
-}
-
-/** Why a value is withheld that counts a small strain: the piece slipped in the grips before it. */
-export type AfterSlip = 'after-slip';
-
-/** @internal Every number of a tension test; strains from the shifted origin, no text but reasons. */
-export interface TensionNumbers {
-  readonly line: Outcome<ElasticLine, ModulusReason>;
-  /** Slope by which the elastic share of the fillets was taken off [MPa]; absent where none was. */
-  readonly filletSlope?: number;
-  /** Origin of strain in the strain as recorded. */
-  readonly shift: number;
-  /** Sample of the highest stress of all, and of the maximum that counts (after a yield point: from hardening on). */
-  readonly highest: number;
-  readonly maximumSample: number;
-  /** The maximum with its strain; absent where the curve ends before it. */
-  readonly maximum: Maximum | undefined;
-  /** How far the strain of the maximum is determined, where that was asked for. */
-  readonly spread?: MaximumSpread;
-  /** One past the last sample of the record that belongs to the test: at fracture, where the force was let go, or at its end. */
-  readonly end: number;
-  /** Stress at that sample [MPa]. */
-  readonly endStress: number;
-  readonly yielding: Outcome<YieldPoints, YieldReason> | undefined;
-  readonly proofs: readonly Outcome<ProofStrength, ProofReason | AfterSlip>[];
-  readonly totals: readonly Outcome<CurvePoint, 'not-reached' | AfterSlip>[];
-  readonly proportional: Proportional | undefined;
-  readonly fracture: Outcome<Fracture, FractureReason | 'unloaded' | 'extension-ends'>;
-  /** Area under the curve up to fracture [MPa]. */
-  readonly toughness: number | undefined;
-  readonly necking: Outcome<NeckingOnset, string> | undefined;
-  readonly hardening: (Outcome<HollomonFit, string> & { readonly range: readonly [number, number] }) | undefined;
-  /** Slips that the strain counts beyond the elastic line. */
-  readonly slips: readonly StrainSlip[];
-}
-
-type Proportional = Readonly<Partial<Record<ProportionalDefinition, Outcome<ProportionalLimit, ProportionalReason | AfterSlip>>>>;
-
-/** Hollomon is fitted from 2 % true plastic strain where the curve reaches twice as far, else from the end of yielding. */
-const FIT_FROM = 0.02;
-/** The onset of necking is looked for where the stress is above this share of its maximum. */
-const NECKING_SHARE = 0.96;
-
-/** @internal What the fillets and heads give elastically over the stress [1/MPa]: strain counts over Lc, but Leff stretches. */
-export const filletShare = (slope: number, ratio: number): number => (ratio - 1) / (slope * ratio); // with the slope m over Lc, E = m ratio
-
-/** Takes out, in place, what the fillets and heads give elastically. */
-function withoutFillets({ strain, stress }: StressStrainCurve, slope: number, ratio: number): void {
-  const surplus = filletShare(slope, ratio);
-  for (let i = 0; i < strain.length; i += 1) strain[i]! -= stress[i]! * surplus;
-}
-
-/** @internal Moves a curve in place as the kernel moved the one that it was given. */
-export function moveCurve(
-  curve: StressStrainCurve,
-  { filletSlope, shift }: Pick<TensionNumbers, 'filletSlope' | 'shift'>,
-  ratio: number,
-): void {
-  if (filletSlope !== undefined) withoutFillets(curve, filletSlope, ratio);
-  if (shift !== 0) for (let i = 0; i < curve.strain.length; i += 1) curve.strain[i]! -= shift;
-}
-
-/** About so many means stand for the samples of a long record in hardening and necking. */
-const PLACES = 150;
-
-/** @internal The curve from one sample to another (included), by means. */
-export function meansOf({ strain, stress }: StressStrainCurve, first: number, last: number): StressStrainCurve {
-  const { x, y } = cellMeans(strain, stress, first, last, PLACES);
-  return { strain: x, stress: y };
-}
-
-/** @internal Hollomon's law on a flow curve, from 2 % plastic strain on where it reaches twice as far. */
-export function hollomonOf(flow: StressStrainCurve): TensionNumbers['hardening'] {
-  const last = flow.strain.length - 1;
-  if (last < 4) return undefined;
-  const to = flow.strain[last]!;
-  const from = to > 2 * FIT_FROM ? Math.max(FIT_FROM, flow.strain[0]!) : flow.strain[0]!;
-  if (to <= from) return undefined; // noise on a curve without plastic strain
-  return Object.assign(hollomonKernel(withinStrains(flow, from, to)), { range: [from, to] as const });
-}
-
-/** A plastic strain is told from none where it is so many times its standard doubt. */
-const PLASTIC = 3;
-
-/** Doubt of a plastic strain at a stress: by the slope of the line, and by the scatter of the samples about it [mm/mm]. */
-const plasticDoubt = ({ slope, standardError, residualStandardDeviation }: ElasticLine, stress: number): number =>
-  Math.hypot((stress * standardError) / slope, residualStandardDeviation) / slope;
-
-/** The hardening law between yielding and maximum; none where nothing flowed, so that only noise could be fitted. */
-function hardeningOf(curve: StressStrainCurve, line: ElasticLine, first: number, maximum: number): TensionNumbers['hardening'] {
-  if (maximum - first < 5 || !hasTrueCurve(curve.strain, first, maximum)) return undefined;
-  const means = trueKernel(meansOf(curve, first, maximum), 1);
-  const flow = flowKernel(means, line.slope, 0, means.strain.length - 1);
-  const last = flow.strain.length - 1;
-  if (last < 0) return undefined;
-  const [from, to] = [flow.strain[0]!, flow.strain[last]!];
-  const doubt = plasticDoubt(line, flow.stress[last]!);
-  if (to - from < PLASTIC * doubt)
-    return Object.assign(failure('within-doubt', 'the plastic strain up to the maximum is within its doubt: nothing hardened'), {
-      range: [from, to] as const,
-    });
-  return hollomonOf(flow);
-}
-
-/** The onset of necking by Considère, from the samples around the maximum. */
-function neckingOf({ strain, stress }: StressStrainCurve, maximum: number, end: number): TensionNumbers['necking'] {
-  const least = NECKING_SHARE * stress[maximum]!;
-  let first = maximum;
-  let last = maximum;
-  while (first > 0 && stress[first - 1]! >= least) first -= 1;
-  while (last < end - 1 && stress[last + 1]! >= least) last += 1;
-  if (last - first < 7 || !hasTrueCurve(strain, first, last)) return undefined;
-  const { strain: means, stress: force } = meansOf({ strain, stress }, first, last);
-  const trueStrain = new Float64Array(means.length);
-  for (let i = 0; i < means.length; i += 1) trueStrain[i] = Math.log1p(means[i]!);
-  // the engineering stress is the force over the original area
-  return neckingByCurve(trueStrain, force);
-}
 
 const DEFINITIONS = ['offset', 'deviation', 'tangent', 'johnson'] as const;
 
@@ -219,30 +53,6 @@ const upTo =
 /** Proportional limits, those beyond a slip withheld. */
 const proportionalBefore = (limits: Proportional, unslipped: ReturnType<typeof upTo>): Proportional =>
   Object.fromEntries(Object.entries(limits).map(([definition, limit]) => [definition, unslipped(limit)]));
-
-/** Where the curve breaks: by the force of the whole record, with the strain where the curve reaches so far. */
-function fractureOf(
-  { strain }: StressStrainCurve,
-  { stress, unloadedFrom, broken }: TensionInput,
-  highest: number,
-): { readonly end: number; readonly fracture: TensionNumbers['fracture'] } {
-  if (unloadedFrom !== undefined)
-    return {
-      end: unloadedFrom + 1,
-      fracture: failure('unloaded', 'the drive let the force go, and the strain went back elastically with it'),
-    };
-  const by = broken ?? breakOf(stress, highest, 0.02);
-  if (!by.ok) return { end: stress.length, fracture: by };
-  const { index, how } = by;
-  // a record that ends in its neck, after the extensometer
-  if (how === 'end-of-record' && index >= strain.length)
-    return {
-      end: index + 1,
-      fracture: failure('not-fractured', `the record ends at ${((100 * stress[index]!) / stress[highest]!).toFixed(1)} % of its maximum`),
-    };
-  if (index < strain.length) return { end: index + 1, fracture: success({ index, stress: stress[index]!, strain: strain[index]!, how }) };
-  return { end: index + 1, fracture: failure('extension-ends', 'the extensometer ends before the fracture') };
-}
 
 /** What the maximum of the curve takes its neighbourhood by, as a share of it (common practice). */
 const NEAR_MAXIMUM = 0.001;

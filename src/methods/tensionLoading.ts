@@ -1,7 +1,7 @@
 import type { StressStrainCurve } from '../base/index.js';
 import { testingRates } from '../curve/index.js';
 import { ANY_RATE, control, loadingOf, type ControlOf, type Loading, type LoadingControl, type LoadingStage } from './loadingOf.js';
-import type { TensionNumbers } from './tensionKernel.js';
+import type { TensionNumbers } from './TensionNumbers.js';
 
 /** The controls that concern a stage. */
 function controlsOf(stage: LoadingStage['stage'], modulus: number | undefined, yieldPoint: boolean): ControlOf[] {

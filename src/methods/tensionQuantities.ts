@@ -4,7 +4,7 @@ import { extensionQuantities } from './extensionQuantities.js';
 import { hardeningQuantities } from './hardeningQuantities.js';
 import { yieldQuantities } from './yieldQuantities.js';
 import { ISO, quantity } from './quantity.js';
-import type { TensionNumbers } from './tensionKernel.js';
+import type { TensionNumbers } from './TensionNumbers.js';
 import type { TensionSettings } from './tensionOptions.js';
 import type { TensionResult } from './TensionResult.js';
 

@@ -1,6 +1,6 @@
 import { trailStep, type TensionRecord, type TrailStep } from '../base/index.js';
 import type { PieceLengths, RecordedCurve } from '../curve/index.js';
-import type { TensionNumbers } from './tensionKernel.js';
+import type { TensionNumbers } from './TensionNumbers.js';
 import type { TensionSettings } from './tensionOptions.js';
 import { frameInWords } from './frameShare.js';
 import { lineTrail } from './lineTrail.js';

@@ -1,5 +1,5 @@
 import { finding, type Finding } from '../base/index.js';
-import type { TensionNumbers } from './tensionKernel.js';
+import type { TensionNumbers } from './TensionNumbers.js';
 
 /** @internal Doubts about yield point and proportional limit. */
 export function yieldFindings({ yielding, proportional }: TensionNumbers): Finding[] {

@@ -1,6 +1,6 @@
 import { ISO, quantity } from './quantity.js';
 import { strengthsAt } from './strengthsAt.js';
-import type { TensionNumbers } from './tensionKernel.js';
+import type { TensionNumbers } from './TensionNumbers.js';
 import type { TensionSettings } from './tensionOptions.js';
 import type { TensionResult, YieldStrength } from './TensionResult.js';
 
