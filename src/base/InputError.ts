@@ -21,15 +21,18 @@ export type InputErrorCode =
 /** Characters of what was received that a message shows. */
 const SHOWN = 60;
 
-/** `received` as a message shows it: short, and never more than a line; of an error what it says, of a short list its entries. */
-function shown(received: unknown): string {
-  if (typeof received === 'string') return JSON.stringify(received.slice(0, SHOWN));
-  if (received instanceof Error) return JSON.stringify(received.message.slice(0, SHOWN));
-  if (Array.isArray(received) && received.every((one) => typeof one === 'string' || typeof one === 'number')) {
-    const list = `[${received.map((one) => (typeof one === 'string' ? JSON.stringify(one) : String(one))).join(', ')}]`;
-    return list.length > SHOWN ? `a list of ${received.length}` : list;
-  }
-  return typeof received === 'object' && received ? 'an object' : String(received);
+/** `received` as a message shows it: short, and never more than a line. */
+const shown = (received: unknown): string =>
+  typeof received === 'string'
+    ? JSON.stringify(received.slice(0, SHOWN))
+    : typeof received === 'object' && received
+      ? 'an object'
+      : String(received);
+
+/** @internal Short lists as a message shows them, with their entries; longer ones by their length. */
+export function shownList(entries: readonly (string | number)[]): string {
+  const list = `[${entries.map((one) => (typeof one === 'string' ? JSON.stringify(one) : String(one))).join(', ')}]`;
+  return list.length > SHOWN ? `a list of ${entries.length}` : list;
 }
 
 /** @internal Words as a message lists them, each in quotes: a word may hold commas of its own. */
@@ -51,11 +54,11 @@ export class InputError extends RangeError {
   /** Always `InputError`, also after minification. */
   override readonly name = 'InputError';
   /** What is wrong, as a word that a program can test. */
-  readonly code: InputErrorCode;
+  declare readonly code: InputErrorCode;
   /** Which argument or field, for example `diameter` or `force[17]`. */
-  readonly path: string;
+  declare readonly path: string;
   /** The value that was received. */
-  readonly received: unknown;
+  declare readonly received: unknown;
 
   /**
    * @param from - The function that was called.
@@ -63,9 +66,10 @@ export class InputError extends RangeError {
    * @param code - What is wrong with it.
    * @param rule - What is allowed, as the end of a sentence that starts with the path.
    * @param received - The value that was received.
+   * @param told - How the message tells it; default: numbers and text as they are, objects as such.
    */
-  constructor(from: string, path: string, code: InputErrorCode, rule: string, received: unknown) {
-    super(`${from}: ${path} ${rule}, got ${shown(received)}`);
+  constructor(from: string, path: string, code: InputErrorCode, rule: string, received: unknown, told = shown(received)) {
+    super(`${from}: ${path} ${rule}, got ${told}`);
     this.code = code;
     this.path = path;
     this.received = received;

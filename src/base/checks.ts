@@ -8,16 +8,14 @@ const SMALLEST = 1e-100;
 export function requireFinite(from: string, path: string, value: unknown): number {
   if (typeof value !== 'number')
     throw new InputError(from, path, value === undefined ? 'missing' : 'wrong-type', 'must be a number', value);
-  if (!Number.isFinite(value)) throw new InputError(from, path, 'not-finite', 'must be finite', value);
-  if (Math.abs(value) > LARGEST) throw new InputError(from, path, 'out-of-range', `must lie within ±${LARGEST}`, value);
+  if (!(Math.abs(value) <= LARGEST)) throw new InputError(from, path, 'not-finite', 'must be finite (< 1e100)', value);
   return value;
 }
 
 /** @internal A finite number above 0. */
 export function requirePositive(from: string, path: string, value: unknown): number {
   const number = requireFinite(from, path, value);
-  if (number <= 0) throw new InputError(from, path, 'not-positive', 'must be above 0', value);
-  if (number < SMALLEST) throw new InputError(from, path, 'out-of-range', `must be ${SMALLEST} or more`, value);
+  if (number < SMALLEST) throw new InputError(from, path, 'not-positive', `must be above ${number > 0 ? SMALLEST : 0}`, value);
   return number;
 }
 
@@ -83,7 +81,8 @@ export function requireOneOf<Word extends string>(from: string, path: string, va
 
 /** @internal An object (not an array, not null). */
 export function requireObject(from: string, path: string, value: unknown): object {
-  if (typeof value !== 'object' || value === null || Array.isArray(value))
+  if (Array.isArray(value)) throw new InputError(from, path, 'wrong-type', 'must be an object', value, 'a list');
+  if (typeof value !== 'object' || value === null)
     throw new InputError(from, path, value === undefined ? 'missing' : 'wrong-type', 'must be an object', value);
   return value;
 }

@@ -29,7 +29,7 @@ export { failure, success } from './Outcome.js';
 /** @internal */
 export { finding, type FindingDetails } from './Finding.js';
 /** @internal */
-export { quoted } from './InputError.js';
+export { quoted, shownList } from './InputError.js';
 /** @internal */
 export { requireSection } from './requireSection.js';
 /** @internal */

@@ -8,6 +8,7 @@ import {
   requireOneOf,
   requireOptions,
   requirePositive,
+  shownList,
 } from '../base/index.js';
 
 /** How a compliance was measured: what a test that uses it is compared with. */
@@ -119,7 +120,7 @@ export function requireCompliance(from: string, path: string, compliance: Compli
   const { range } = compliance;
   if (range !== undefined) {
     requireColumn(from, `${path}.range`, range, { length: 2 });
-    if (range[1] <= range[0]) throw new InputError(from, `${path}.range`, 'not-increasing', 'must go up', range);
+    if (range[1] <= range[0]) throw new InputError(from, `${path}.range`, 'not-increasing', 'must go up', range, shownList(range));
   }
   const limits = range === undefined ? {} : { range: [range[0], range[1]] as const };
   if (isPower) {

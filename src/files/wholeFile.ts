@@ -12,12 +12,15 @@ export function wholeFile(from: string, bytes: unknown): ArrayBuffer {
   return bytes instanceof ArrayBuffer ? bytes : bytes.slice().buffer;
 }
 
+/** What an error of a library says, in one short line. */
+const saying = (reason: unknown): string | undefined => (reason instanceof Error ? JSON.stringify(reason.message.slice(0, 60)) : undefined);
+
 /** @internal An optional library, which must be installed. */
 export async function library<Library>(from: string, name: string, load: () => Promise<Library>): Promise<Library> {
   try {
     return await load();
   } catch (reason) {
-    throw new InputError(from, name, 'missing', 'must be installed to read such files', reason);
+    throw new InputError(from, name, 'missing', 'must be installed to read such files', reason, saying(reason));
   }
 }
 
@@ -27,6 +30,6 @@ export async function content<Content>(from: string, kind: string, read: () => C
     return await read();
   } catch (reason) {
     if (isInputError(reason)) throw reason;
-    throw new InputError(from, 'bytes', 'wrong-type', `must be ${kind} that can be read`, reason);
+    throw new InputError(from, 'bytes', 'wrong-type', `must be ${kind} that can be read`, reason, saying(reason));
   }
 }

@@ -8,6 +8,7 @@ import {
   requireOptions,
   requirePair,
   requirePositive,
+  shownList,
 } from '../base/index.js';
 import { requireForceClass } from '../uncertainty/index.js';
 import type { ForceCalibration, TestInfo } from './MethodResult.js';
@@ -29,7 +30,7 @@ function requireCalibration(from: string, path: string, given: ForceCalibration)
   if (given.range !== undefined) {
     const [low, high] = requirePair(from, `${path}.range`, given.range);
     requirePositive(from, `${path}.range`, low);
-    if (high <= low) throw new InputError(from, `${path}.range`, 'not-increasing', 'must go up', given.range);
+    if (high <= low) throw new InputError(from, `${path}.range`, 'not-increasing', 'must go up', given.range, shownList(given.range));
   }
   return { ...given, ...(given.range ? { range: [...given.range] } : {}) };
 }
@@ -38,7 +39,7 @@ function requireCalibration(from: string, path: string, given: ForceCalibration)
 function requireSpan(from: string, path: string, given: readonly [number, number]): readonly [number, number] {
   const [low, high] = requirePair(from, path, given);
   requireNonNegative(from, path, low);
-  if (high <= low) throw new InputError(from, path, 'not-increasing', 'must go up', given);
+  if (high <= low) throw new InputError(from, path, 'not-increasing', 'must go up', given, shownList(given));
   return [low, high];
 }
 

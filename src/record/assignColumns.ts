@@ -1,4 +1,4 @@
-import { InputError, type ColumnName } from '../base/index.js';
+import { InputError, shownList, type ColumnName } from '../base/index.js';
 import { dimensions, meaningOf, type NamedColumn } from './columnNames.js';
 
 /** @internal A column that is not in use, and why. */
@@ -110,6 +110,7 @@ export function assignColumns(
         'ambiguous',
         `must name one of the columns ${listed(choice)}`,
         choice.map(({ heading }) => heading),
+        shownList(choice.map(({ heading }) => heading)),
       );
     else used.set(quantity, choice[0]!);
   }

@@ -1,4 +1,4 @@
-import { InputError } from '../base/index.js';
+import { InputError, shownList } from '../base/index.js';
 import { secondsFromFirst } from './clockTime.js';
 import { joinColumns, lineOf, type ColumnStore } from './columnStore.js';
 import { metadataOf } from './metadata.js';
@@ -67,6 +67,7 @@ function requireTwins(from: string, filled: readonly Filled[], line: (row: numbe
           'ambiguous',
           `must name one of the columns '${first.name}' (place ${first.index}), '${twin.name}' (place ${twin.index}), which differ on line ${line(apart)}`,
           [first.name, twin.name],
+          shownList([first.name, twin.name]),
         );
       return { name: twin.name, index: twin.index, why: `it equals column ${first.index} in every row` };
     });

@@ -8,6 +8,7 @@ import {
   requirePair,
   type TensionColumns,
   type TensionRecord,
+  shownList,
 } from '../base/index.js';
 
 /** Options of {@link tare}: the zero, or where it is to be read. */
@@ -58,7 +59,14 @@ export function tare(record: TensionColumns, options: TareOptions): TareResult {
     requireBetween(from, 'options.samples[0]', first, 0, force.length - 1);
     requireBetween(from, 'options.samples[1]', last, first, force.length - 1);
     if (!Number.isInteger(first) || !Number.isInteger(last))
-      throw new InputError(from, 'options.samples', 'out-of-range', 'must be numbers of samples', options.samples);
+      throw new InputError(
+        from,
+        'options.samples',
+        'out-of-range',
+        'must be numbers of samples',
+        options.samples,
+        shownList(options.samples),
+      );
     let sum = 0;
     for (let i = first; i <= last; i += 1) sum += force[i]!;
     zero = sum / (last - first + 1);

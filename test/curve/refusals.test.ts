@@ -65,7 +65,7 @@ told('points of a curve', [
   ['proofStrength: line must be an object, got undefined', () => proofStrength(curve, undefined as never)],
   ['proofStrength: line.zz is not an option (known: modulus, strainShift, offset), got "zz"', () => proofStrength(curve, odd)],
   ['proofStrength: line.modulus must be above 0, got 0', () => proofStrength(curve, { modulus: 0 })],
-  ['proofStrength: line.strainShift must be finite, got NaN', () => proofStrength(curve, { modulus: 1, strainShift: NaN })],
+  ['proofStrength: line.strainShift must be finite (< 1e100), got NaN', () => proofStrength(curve, { modulus: 1, strainShift: NaN })],
   ['proofStrength: line.offset must be above 0, got -1', () => proofStrength(curve, { modulus: 1, offset: -1 })],
 
   ['totalExtensionStrength: curve must be an object, got 3', () => totalExtensionStrength(3 as never)],
@@ -76,7 +76,7 @@ told('points of a curve', [
   ],
   ['totalExtensionStrength: where.totalExtension must be above 0, got 0', () => totalExtensionStrength(curve, { totalExtension: 0 })],
   [
-    'totalExtensionStrength: where.strainShift must be finite, got Infinity',
+    'totalExtensionStrength: where.strainShift must be finite (< 1e100), got Infinity',
     () => totalExtensionStrength(curve, { strainShift: Infinity }),
   ],
 
@@ -87,7 +87,7 @@ told('points of a curve', [
     () => proportionalLimit(curve, odd),
   ],
   ['proportionalLimit: line.modulus must be a number, got "1"', () => proportionalLimit(curve, { modulus: '1' as never })],
-  ['proportionalLimit: line.strainShift must be finite, got NaN', () => proportionalLimit(curve, { modulus: 1, strainShift: NaN })],
+  ['proportionalLimit: line.strainShift must be finite (< 1e100), got NaN', () => proportionalLimit(curve, { modulus: 1, strainShift: NaN })],
   [
     'proportionalLimit: line.definition must be one of "offset", "deviation", "tangent", "johnson", got "eye"',
     () => proportionalLimit(curve, { modulus: 1, definition: 'eye' as never }),
@@ -106,7 +106,7 @@ told('points of a curve', [
     () => yieldPoints(curve, odd),
   ],
   ['yieldPoints: options.modulus must be above 0, got -1', () => yieldPoints(curve, { modulus: -1 })],
-  ['yieldPoints: options.strainShift must be finite, got NaN', () => yieldPoints(curve, { strainShift: NaN })],
+  ['yieldPoints: options.strainShift must be finite (< 1e100), got NaN', () => yieldPoints(curve, { strainShift: NaN })],
   ['yieldPoints: options.minimumFall must be from 0 to 1, got 1.5', () => yieldPoints(curve, { minimumFall: 1.5 })],
   ['yieldPoints: options.minimumStrain must be 0 or more, got -1', () => yieldPoints(curve, { minimumStrain: -1 })],
   ['yieldPoints: options.lowerRule must be one of "whole", "short", got "long"', () => yieldPoints(curve, { lowerRule: 'long' as never })],
@@ -138,7 +138,7 @@ told('points of a curve', [
 
   ['serrations: curve.strain must have at least 3 samples, got 2', () => serrations({ strain: [0, 1], stress: [0, 1] })],
   ['serrations: options.zz is not an option (known: from, to, minimumFall), got "zz"', () => serrations(curve, odd)],
-  ['serrations: options.from must be finite, got NaN', () => serrations(curve, { from: NaN })],
+  ['serrations: options.from must be finite (< 1e100), got NaN', () => serrations(curve, { from: NaN })],
   ['serrations: options.to must be from 1 to Infinity, got 0.5', () => serrations(curve, { from: 1, to: 0.5 })],
   ['serrations: options.minimumFall must be from 0 to 1, got 2', () => serrations(curve, { minimumFall: 2 })],
 
@@ -148,7 +148,7 @@ told('points of a curve', [
     () => unloadingLoops(curve, odd),
   ],
   ['unloadingLoops: options.modulus must be above 0, got 0', () => unloadingLoops(curve, { modulus: 0 })],
-  ['unloadingLoops: options.strainShift must be finite, got NaN', () => unloadingLoops(curve, { strainShift: NaN })],
+  ['unloadingLoops: options.strainShift must be finite (< 1e100), got NaN', () => unloadingLoops(curve, { strainShift: NaN })],
   ['unloadingLoops: options.minimumFall must be from 0.001 to 1, got 0', () => unloadingLoops(curve, { minimumFall: 0 })],
   ['unloadingLoops: options.window must be an object, got "seek"', () => unloadingLoops(curve, { window: 'seek' as never })],
   [
@@ -202,15 +202,15 @@ told('lines and chords', [
     () => fitModulus(curve, { window: { by: 'stress', to: 1 } as never }),
   ],
   ['fitModulus: options.window.to must be above from, got 1', () => fitModulus(curve, { window: { by: 'strain', from: 1, to: 1 } })],
-  ['fitModulus: options.window.first must be finite, got NaN', () => fitModulus(curve, { window: { by: 'samples', first: NaN, last: 1 } })],
+  ['fitModulus: options.window.first must be finite (< 1e100), got NaN', () => fitModulus(curve, { window: { by: 'samples', first: NaN, last: 1 } })],
   ['fitModulus: options.window.last must be above first, got 1', () => fitModulus(curve, { window: { by: 'samples', first: 1, last: 1 } })],
 
   ['chordModulus: curve must be an object, got undefined', () => chordModulus(undefined as never)],
   ['chordModulus: options.zz is not an option (known: from, to, strainShift), got "zz"', () => chordModulus(curve, odd)],
   ['chordModulus: options.from must be above 0, got 0', () => chordModulus(curve, { from: 0 })],
-  ['chordModulus: options.to must be finite, got NaN', () => chordModulus(curve, { to: NaN })],
+  ['chordModulus: options.to must be finite (< 1e100), got NaN', () => chordModulus(curve, { to: NaN })],
   ['chordModulus: options.to must be above options.from, got 0.001', () => chordModulus(curve, { from: 0.001, to: 0.001 })],
-  ['chordModulus: options.strainShift must be finite, got NaN', () => chordModulus(curve, { strainShift: NaN })],
+  ['chordModulus: options.strainShift must be finite (< 1e100), got NaN', () => chordModulus(curve, { strainShift: NaN })],
 
   ['offsetLeverage: at must be an object, got undefined', () => offsetLeverage(undefined as never)],
   ['offsetLeverage: at.zz is not an option (known: stress, modulus, offset), got "zz"', () => offsetLeverage(odd)],
@@ -352,16 +352,16 @@ told('beams and columns', [
   ['flexuralStress: section must be an object, got undefined', () => flexuralStress({ force: 1, setup } as never)],
   ['flexuralStress: beam must be an object, got undefined', () => flexuralStress(undefined as never)],
   ['flexuralStress: beam.zz is not an option (known: force, section, setup), got "zz"', () => flexuralStress(odd)],
-  ['flexuralStress: force must be finite, got NaN', () => flexuralStress({ force: NaN, section, setup })],
+  ['flexuralStress: force must be finite (< 1e100), got NaN', () => flexuralStress({ force: NaN, section, setup })],
   ['flexuralStrain: beam must be an object, got undefined', () => flexuralStrain(undefined as never)],
   ['flexuralStrain: beam.zz is not an option (known: deflection, section, setup), got "zz"', () => flexuralStrain(odd)],
-  ['flexuralStrain: deflection must be finite, got NaN', () => flexuralStrain({ deflection: NaN, section, setup })],
+  ['flexuralStrain: deflection must be finite (< 1e100), got NaN', () => flexuralStrain({ deflection: NaN, section, setup })],
   ['flexuralModulus: beam must be an object, got undefined', () => flexuralModulus(undefined as never)],
   ['flexuralModulus: beam.zz is not an option (known: stiffness, section, setup), got "zz"', () => flexuralModulus(odd)],
   ['flexuralModulus: stiffness must be above 0, got 0', () => flexuralModulus({ stiffness: 0, section, setup })],
   ['beamDeflection: beam must be an object, got undefined', () => beamDeflection(undefined as never)],
   ['beamDeflection: beam.zz is not an option (known: force, modulus, section, setup), got "zz"', () => beamDeflection(odd)],
-  ['beamDeflection: force must be finite, got NaN', () => beamDeflection({ force: NaN, modulus: 1, section, setup })],
+  ['beamDeflection: force must be finite (< 1e100), got NaN', () => beamDeflection({ force: NaN, modulus: 1, section, setup })],
   ['beamDeflection: modulus must be above 0, got 0', () => beamDeflection({ force: 1, modulus: 0, section, setup })],
   ['shearDeflectionShare: beam must be an object, got undefined', () => shearDeflectionShare(undefined as never)],
   ['shearDeflectionShare: beam.zz is not an option (known: section, setup, poissonRatio), got "zz"', () => shearDeflectionShare(odd)],
@@ -372,7 +372,7 @@ told('beams and columns', [
   ],
   ['elasticExtension: bar must be an object, got undefined', () => elasticExtension(undefined as never)],
   ['elasticExtension: bar.zz is not an option (known: stress, modulus, length), got "zz"', () => elasticExtension(odd)],
-  ['elasticExtension: bar.stress must be finite, got NaN', () => elasticExtension({ stress: NaN, modulus: 1, length: 1 })],
+  ['elasticExtension: bar.stress must be finite (< 1e100), got NaN', () => elasticExtension({ stress: NaN, modulus: 1, length: 1 })],
   ['elasticExtension: bar.length must be above 0, got 0', () => elasticExtension({ stress: 1, modulus: 1, length: 0 })],
   ['elasticExtension: bar.modulus must be above 0, got 0', () => elasticExtension({ stress: 1, modulus: 0, length: 1 })],
   ['eulerLoad: column must be an object, got undefined', () => eulerLoad(undefined as never)],
@@ -399,7 +399,7 @@ told('the frame', [
     () => frameCompliance({ stiffness: 200_000, modulus: 200_000, effectiveLength: 50, area: 50 }),
   ],
 
-  ['frameTravel: force must be finite, got NaN', () => frameTravel(1, NaN)],
+  ['frameTravel: force must be finite (< 1e100), got NaN', () => frameTravel(1, NaN)],
   ['frameTravel: compliance must be 0 or more, got -1', motion(-1)],
   ['frameTravel: compliance must be an object, got "stiff"', motion('stiff')],
   [
@@ -495,8 +495,8 @@ told('the frame', [
   ],
   ['fitCompliance: options.modulus must be above 0, got 0', () => fitCompliance([pull], { modulus: 0 })],
   ['fitCompliance: options.modulusUncertainty must be 0 or more, got -1', () => fitCompliance([pull], { modulusUncertainty: -1 })],
-  ['fitCompliance: options.from must be finite, got NaN', () => fitCompliance([pull], { from: NaN })],
-  ['fitCompliance: options.to must be finite, got NaN', () => fitCompliance([pull], { to: NaN })],
+  ['fitCompliance: options.from must be finite (< 1e100), got NaN', () => fitCompliance([pull], { from: NaN })],
+  ['fitCompliance: options.to must be finite (< 1e100), got NaN', () => fitCompliance([pull], { to: NaN })],
   ...[1, 101, 2.5].map(
     (points) =>
       [

@@ -115,7 +115,7 @@ test.each<[call: () => unknown, message: string, code: string]>([
   [() => pistonArea({ bore: 0 }), 'pistonArea: bore must be above 0, got 0', 'not-positive'],
   [() => pistonArea({ bore: 40, rod: 0 }), 'pistonArea: rod must be above 0, got 0', 'not-positive'],
   [() => pistonArea({ bore: 40, rod: 40 }), 'pistonArea: rod must be below bore (40), got 40', 'out-of-range'],
-  [() => pressureToForce(NaN, bore), 'pressureToForce: pressure must be finite, got NaN', 'not-finite'],
+  [() => pressureToForce(NaN, bore), 'pressureToForce: pressure must be finite (< 1e100), got NaN', 'not-finite'],
   [() => pressureToForce([NaN], bore), 'pressureToForce: pressure[0] must be a finite number, got NaN', 'not-finite'],
   [() => pressureToForce({ pressure: [NaN] }, bore), 'pressureToForce: record.pressure[0] must be a finite number, got NaN', 'not-finite'],
   [
@@ -143,9 +143,9 @@ test.each<[call: () => unknown, message: string, code: string]>([
     'pressureToForce: efficiency must be above 0 and at most 1, got 1.1',
     'out-of-range',
   ],
-  [() => pressureToForce(1, { ...bore, efficiency: NaN }), 'pressureToForce: efficiency must be finite, got NaN', 'not-finite'],
-  [() => pressureToForce(1, { ...bore, tareForce: NaN }), 'pressureToForce: tareForce must be finite, got NaN', 'not-finite'],
-  [() => pressureToForce(1, { ...bore, tareForce: [] as never }), 'pressureToForce: tareForce must be an object, got []', 'wrong-type'],
+  [() => pressureToForce(1, { ...bore, efficiency: NaN }), 'pressureToForce: efficiency must be finite (< 1e100), got NaN', 'not-finite'],
+  [() => pressureToForce(1, { ...bore, tareForce: NaN }), 'pressureToForce: tareForce must be finite (< 1e100), got NaN', 'not-finite'],
+  [() => pressureToForce(1, { ...bore, tareForce: [] as never }), 'pressureToForce: tareForce must be an object, got a list', 'wrong-type'],
   [
     () => pressureToForce(1, { ...bore, tareForce: table }),
     'pressureToForce: tareForce must be a number where there is no travel, got an object',
@@ -181,8 +181,8 @@ test.each<[call: () => unknown, message: string, code: string]>([
     'pressureToForce: travel[0] must lie within tareForce.travel (0 to 10), got -0.1',
     'out-of-range',
   ],
-  [() => forceToPressure(NaN, bore), 'forceToPressure: force must be finite, got NaN', 'not-finite'],
-  [() => forceToPressure(1, { ...bore, tareForce: NaN }), 'forceToPressure: tareForce must be finite, got NaN', 'not-finite'],
+  [() => forceToPressure(NaN, bore), 'forceToPressure: force must be finite (< 1e100), got NaN', 'not-finite'],
+  [() => forceToPressure(1, { ...bore, tareForce: NaN }), 'forceToPressure: tareForce must be finite (< 1e100), got NaN', 'not-finite'],
   [
     () => forceToPressure(1, { ...bore, efficiency: 2 }),
     'forceToPressure: efficiency must be above 0 and at most 1, got 2',
@@ -193,8 +193,8 @@ test.each<[call: () => unknown, message: string, code: string]>([
   [() => currentToPressure([4], { fullScale: 0 }), 'currentToPressure: fullScale must be above 0, got 0', 'not-positive'],
   [() => voltageToPressure([NaN], { fullScale: 1 }), 'voltageToPressure: voltage[0] must be a finite number, got NaN', 'not-finite'],
   [() => voltageToPressure([1], { fullScale: 0 }), 'voltageToPressure: fullScale must be above 0, got 0', 'not-positive'],
-  [() => voltageToPressure([1], { fullScale: 1, low: NaN }), 'voltageToPressure: low must be finite, got NaN', 'not-finite'],
-  [() => voltageToPressure([1], { fullScale: 1, high: NaN }), 'voltageToPressure: high must be finite, got NaN', 'not-finite'],
+  [() => voltageToPressure([1], { fullScale: 1, low: NaN }), 'voltageToPressure: low must be finite (< 1e100), got NaN', 'not-finite'],
+  [() => voltageToPressure([1], { fullScale: 1, high: NaN }), 'voltageToPressure: high must be finite (< 1e100), got NaN', 'not-finite'],
   [() => voltageToPressure([1], { fullScale: 1, low: 5, high: 5 }), 'voltageToPressure: high must be above low (5), got 5', 'out-of-range'],
   [() => fullScaleError({ fullScale: 0, accuracy: 1, ...bore }), 'fullScaleError: fullScale must be above 0, got 0', 'not-positive'],
   [() => fullScaleError({ fullScale: 1, accuracy: 0, ...bore }), 'fullScaleError: accuracy must be above 0, got 0', 'not-positive'],
@@ -205,7 +205,7 @@ test.each<[call: () => unknown, message: string, code: string]>([
     'not-positive',
   ],
   [() => forceResolution({ fullScale: 0, bits: 12 }), 'forceResolution: fullScale must be above 0, got 0', 'not-positive'],
-  [() => forceResolution({ fullScale: 1, bits: NaN }), 'forceResolution: bits must be finite, got NaN', 'not-finite'],
+  [() => forceResolution({ fullScale: 1, bits: NaN }), 'forceResolution: bits must be finite (< 1e100), got NaN', 'not-finite'],
   [() => forceResolution({ fullScale: 1, bits: 33 }), 'forceResolution: bits must be a whole number from 1 to 32, got 33', 'out-of-range'],
   [() => idleStroke({ pressure: [1, 2], ...bore }), 'idleStroke: pressure must have at least 3 samples, got 2', 'too-few'],
   [() => idleStroke({ pressure: [1, 2, 3], bore: 0 }), 'idleStroke: bore must be above 0, got 0', 'not-positive'],
@@ -228,7 +228,7 @@ test.each<[call: () => unknown, message: string, code: string]>([
     'comparePointer: reading.division must be 0 or more, got -1',
     'out-of-range',
   ],
-  [() => comparePointer({ pointer: 1, recorded: 1, before: NaN }), 'comparePointer: reading.before must be finite, got NaN', 'not-finite'],
+  [() => comparePointer({ pointer: 1, recorded: 1, before: NaN }), 'comparePointer: reading.before must be finite (< 1e100), got NaN', 'not-finite'],
   [() => comparePointer({ pointer: 1, recorded: 1, spike: -1 }), 'comparePointer: reading.spike must be 0 or more, got -1', 'out-of-range'],
   [
     () => comparePointer({ pointer: 1, recorded: 1, forceRate: -1 }),
@@ -268,7 +268,7 @@ test.each<[call: () => unknown, message: string, code: string]>([
   ],
   [() => cylinderFriction(runs, { bore: 0 }), 'cylinderFriction: bore must be above 0, got 0', 'not-positive'],
   [() => checkPieceChart([1]), 'checkPieceChart: values must have at least 2 samples, got 1', 'too-few'],
-  [() => checkPieceChart([1, 2], { baseline: NaN }), 'checkPieceChart: options.baseline must be finite, got NaN', 'not-finite'],
+  [() => checkPieceChart([1, 2], { baseline: NaN }), 'checkPieceChart: options.baseline must be finite (< 1e100), got NaN', 'not-finite'],
   [
     () => checkPieceChart([1, 2], { baseline: 3 }),
     'checkPieceChart: options.baseline must be a whole number from 2 to 2, got 3',
@@ -315,7 +315,7 @@ test.each<[call: () => unknown, message: string, code: string]>([
   [() => applyCalibration(5 as never, 1), 'applyCalibration: calibration must be an object, got 5', 'wrong-type'],
   [
     () => applyCalibration({ ...calibration, centre: NaN }, 1),
-    'applyCalibration: calibration.centre must be finite, got NaN',
+    'applyCalibration: calibration.centre must be finite (< 1e100), got NaN',
     'not-finite',
   ],
   [() => applyCalibration({ ...calibration, scale: 0 }, 1), 'applyCalibration: calibration.scale must be above 0, got 0', 'not-positive'],
@@ -339,7 +339,7 @@ test.each<[call: () => unknown, message: string, code: string]>([
     'applyCalibration: options.beyond must be from 0 to 0.1, got 0.11',
     'out-of-range',
   ],
-  [() => applyCalibration(calibration, NaN), 'applyCalibration: indicated must be finite, got NaN', 'not-finite'],
+  [() => applyCalibration(calibration, NaN), 'applyCalibration: indicated must be finite (< 1e100), got NaN', 'not-finite'],
   [() => applyCalibration(calibration, [1, NaN]), 'applyCalibration: indicated[1] must be a finite number, got NaN', 'not-finite'],
   [
     () => applyCalibration(calibration, 10.1),
@@ -352,7 +352,7 @@ test.each<[call: () => unknown, message: string, code: string]>([
     'out-of-range',
   ],
   [() => calibrationUncertainty(5 as never, 1), 'calibrationUncertainty: calibration must be an object, got 5', 'wrong-type'],
-  [() => calibrationUncertainty(calibration, NaN), 'calibrationUncertainty: indicated must be finite, got NaN', 'not-finite'],
+  [() => calibrationUncertainty(calibration, NaN), 'calibrationUncertainty: indicated must be finite (< 1e100), got NaN', 'not-finite'],
   [
     () => calibrationUncertainty(calibration, 11),
     'calibrationUncertainty: indicated must lie within the calibrated span (0 to 10), got 11',
@@ -485,7 +485,7 @@ test.each<[call: () => unknown, message: string, code: string]>([
   ],
   [
     () => verifyDisplacement({ ...travel, steps: [{ reference: NaN, rising: [1] }] }),
-    'verifyDisplacement: verification.steps[0].reference must be finite, got NaN',
+    'verifyDisplacement: verification.steps[0].reference must be finite (< 1e100), got NaN',
     'not-finite',
   ],
   [
