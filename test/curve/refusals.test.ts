@@ -87,7 +87,10 @@ told('points of a curve', [
     () => proportionalLimit(curve, odd),
   ],
   ['proportionalLimit: line.modulus must be a number, got "1"', () => proportionalLimit(curve, { modulus: '1' as never })],
-  ['proportionalLimit: line.strainShift must be finite (< 1e100), got NaN', () => proportionalLimit(curve, { modulus: 1, strainShift: NaN })],
+  [
+    'proportionalLimit: line.strainShift must be finite (< 1e100), got NaN',
+    () => proportionalLimit(curve, { modulus: 1, strainShift: NaN }),
+  ],
   [
     'proportionalLimit: line.definition must be one of "offset", "deviation", "tangent", "johnson", got "eye"',
     () => proportionalLimit(curve, { modulus: 1, definition: 'eye' as never }),
@@ -202,7 +205,10 @@ told('lines and chords', [
     () => fitModulus(curve, { window: { by: 'stress', to: 1 } as never }),
   ],
   ['fitModulus: options.window.to must be above from, got 1', () => fitModulus(curve, { window: { by: 'strain', from: 1, to: 1 } })],
-  ['fitModulus: options.window.first must be finite (< 1e100), got NaN', () => fitModulus(curve, { window: { by: 'samples', first: NaN, last: 1 } })],
+  [
+    'fitModulus: options.window.first must be finite (< 1e100), got NaN',
+    () => fitModulus(curve, { window: { by: 'samples', first: NaN, last: 1 } }),
+  ],
   ['fitModulus: options.window.last must be above first, got 1', () => fitModulus(curve, { window: { by: 'samples', first: 1, last: 1 } })],
 
   ['chordModulus: curve must be an object, got undefined', () => chordModulus(undefined as never)],

@@ -228,7 +228,11 @@ test.each<[call: () => unknown, message: string, code: string]>([
     'comparePointer: reading.division must be 0 or more, got -1',
     'out-of-range',
   ],
-  [() => comparePointer({ pointer: 1, recorded: 1, before: NaN }), 'comparePointer: reading.before must be finite (< 1e100), got NaN', 'not-finite'],
+  [
+    () => comparePointer({ pointer: 1, recorded: 1, before: NaN }),
+    'comparePointer: reading.before must be finite (< 1e100), got NaN',
+    'not-finite',
+  ],
   [() => comparePointer({ pointer: 1, recorded: 1, spike: -1 }), 'comparePointer: reading.spike must be 0 or more, got -1', 'out-of-range'],
   [
     () => comparePointer({ pointer: 1, recorded: 1, forceRate: -1 }),
