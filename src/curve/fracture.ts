@@ -31,6 +31,8 @@ export interface Fracture {
 /** Why there is no fracture point. */
 export type FractureReason = 'not-fractured';
 
+/** @internal Below this share of the maximum the piece has broken, where nothing else is said (common practice). */
+export const BROKEN_SHARE = 0.02;
 /** A step of the fall is sudden where it is so many times the usual step after the maximum, and so much of the maximum. */
 const SUDDEN = 5;
 const SUDDEN_SHARE = 0.01;
@@ -124,6 +126,6 @@ export function fractureKernel({ strain, stress }: StressStrainCurve, maximum: n
 export function fracture(curve: CurveColumns, options: FractureOptions = {}): Outcome<Fracture, FractureReason> {
   const checked = requireCurve('fracture', curve);
   requireOptions('fracture', options, ['share']);
-  const share = requireBetween('fracture', 'options.share', options.share ?? 0.02, 0, 0.5);
+  const share = requireBetween('fracture', 'options.share', options.share ?? BROKEN_SHARE, 0, 0.5);
   return fractureKernel(checked, maximumIndex(checked.stress, 0, checked.stress.length), share);
 }

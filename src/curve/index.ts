@@ -75,7 +75,7 @@ export { fitModulusKernel } from './fitModulus.js';
 /** @internal */
 export { requireModulusOptions } from './windowChoice.js';
 /** @internal */
-export { breakOf, fractureKernel, type Break } from './fracture.js';
+export { BROKEN_SHARE, breakOf, fractureKernel, type Break } from './fracture.js';
 /** @internal */
 export { maximumSpread, type MaximumSpread } from './maximumSpread.js';
 /** @internal */
@@ -105,4 +105,4 @@ export { requireUnloadingOptions, unloadingLoopsKernel } from './unloadingLoops.
 /** @internal */
 export { lowerYieldRules } from './LowerYieldRule.js';
 /** @internal */
-export { spoiltByPauses, yieldPointsKernel, yieldRule } from './yieldPoints.js';
+export { yieldPointsKernel, yieldRule } from './yieldPoints.js';

@@ -1,19 +1,17 @@
 import {
-  finding,
   InputError,
   requireObject,
   requireOneOf,
   requireOptions,
   requireProbability,
-  type Finding,
+  trailStep,
   type Quantity,
   type Success,
-  trailStep,
-  unitInWords,
 } from '../base/index.js';
-import { grubbsTest, roundingStep, summariseReplicates, toleranceLimit } from '../statistics/index.js';
-import { replicateDifferences, type FoundDifference } from './replicateDifferences.js';
+import { grubbsTest, summariseReplicates, toleranceLimit } from '../statistics/index.js';
+import { replicateDifferences } from './replicateDifferences.js';
 import { replicateFields, type ReplicateField } from './replicateFields.js';
+import { differenceFinding, oddFinding, oddTests, propertyFindings } from './replicateFindings.js';
 import type { ReplicateDifference, ReplicateProperty, ReplicatesResult } from './ReplicatesResult.js';
 import { structure } from './structure.js';
 import type { TensionResult } from './TensionResult.js';
@@ -32,8 +30,6 @@ export interface ReplicatesOptions {
 }
 
 const FROM = 'analyseReplicates';
-/** Times the usual variation that is a doubt about the test. */
-const UNUSUAL = 3;
 
 type Settings = Required<{ [Name in keyof ReplicatesOptions]: NonNullable<ReplicatesOptions[Name]> }>;
 
@@ -101,68 +97,6 @@ function propertyOf(field: ReplicateField, found: readonly { test: number; quant
     ...(tolerance?.ok === true ? { tolerance: bare(tolerance) } : {}),
     ...(field.usual === undefined ? {} : { usualVariation: field.usual }),
   };
-}
-
-/** True where a value lies farther from the mean than one step of rounding: ties of rounded readings look like outliers and matter to nobody. */
-function matters({ field, summary }: ReplicateProperty, value: number): boolean {
-  const kind = replicateFields.find((one) => one.field === field)?.kind;
-  return kind === undefined || Math.abs(value - summary.mean) > roundingStep(kind, value, 'iso');
-}
-
-/** Tests that lie far out in two quantities or more, with these: such quantities share a reading, and one cause explains all. */
-function oddTests(properties: readonly ReplicateProperty[]): ReadonlyMap<number, readonly ReplicateProperty[]> {
-  const far = new Map<number, ReplicateProperty[]>();
-  for (const one of properties) {
-    const { outlier, tests } = one;
-    if (outlier?.flagged !== true || !matters(one, outlier.value)) continue;
-    const test = tests[outlier.index]!;
-    far.set(test, [...(far.get(test) ?? []), one]);
-  }
-  return new Map([...far].filter(([, list]) => list.length > 1));
-}
-
-/** One finding of such a test, by the quantity that lies farthest out of its limit. */
-function oddFinding(list: readonly ReplicateProperty[], test: string): Finding {
-  const worst = list.reduce((a, b) => (b.outlier!.statistic / b.outlier!.criticalValue > a.outlier!.statistic / a.outlier!.criticalValue ? b : a)); // prettier-ignore
-  const { value, statistic, criticalValue: limit } = worst.outlier!;
-  const symbols = list.map(({ symbol }) => symbol).join(', ');
-  return finding('replicate-odd', { test, symbols, symbol: worst.symbol, value, unit: unitInWords(worst.unit), statistic, limit });
-}
-
-/** True where the values vary more than is usual also without the one that lies out. */
-function variesAnyway({ values, outlier }: ReplicateProperty, most: number): boolean {
-  const variation = summariseReplicates(values.filter((_, k) => k !== outlier!.index)).coefficientOfVariation;
-  return variation !== undefined && variation > most;
-}
-
-function propertyFindings(property: ReplicateProperty, names: readonly string[], told: boolean): Finding[] {
-  const { symbol, unit, field, summary, outlier, usualVariation: usual, tests } = property;
-  const found: Finding[] = [];
-  if (summary.n === 2) found.push(finding('few-replicates', { symbol, n: 2 }, { field }));
-  const variation = summary.coefficientOfVariation;
-  if (usual !== undefined && variation !== undefined && variation > UNUSUAL * usual && (!told || variesAnyway(property, UNUSUAL * usual)))
-    found.push(finding('variation-above-usual', { symbol, variation: 100 * variation, usual: 100 * usual }, { field }));
-  if (!told && outlier?.flagged === true && matters(property, outlier.value)) {
-    const { index, value, statistic, criticalValue } = outlier;
-    found.push(
-      finding(
-        'replicate-outlying',
-        { symbol, test: names[tests[index]!]!, value, unit: unitInWords(unit), statistic, limit: criticalValue },
-        { field },
-      ),
-    );
-  }
-  return found;
-}
-
-/** What is said of each difference: which properties it kept apart, or that it was pooled across. */
-function differenceFinding({ difference, what, values }: FoundDifference, kept: readonly ReplicateProperty[], pooled: boolean): Finding[] {
-  const apart = kept.filter(({ field }) => replicateFields.some((one) => one.field === field && one.bars.includes(difference)));
-  const symbols = apart.map(({ symbol }) => symbol).join(', ');
-  return [
-    ...(apart.length > 0 && !pooled ? [finding('replicates-not-pooled', { symbols, what, values })] : []),
-    ...(pooled || difference === 'section' || apart.length === 0 ? [finding('replicates-mixed', { what, values })] : []),
-  ];
 }
 
 /**

@@ -1,5 +1,6 @@
 import { soundLength, type TensionRecord } from '../base/index.js';
 import {
+  BROKEN_SHARE,
   breakOf,
   stressStrainKernel,
   travelWithoutFrame,
@@ -14,9 +15,6 @@ import { evaluateLoading } from './loadingPart.js';
 import type { TensionInput } from './TensionNumbers.js';
 import type { TensionSettings } from './tensionOptions.js';
 import { withUsableFrame } from './usableFrame.js';
-
-/** Below this share of the maximum the piece has broken. */
-const BROKEN = 0.02;
 
 /** The frame's motion taken out of the travel, where its compliance is known. */
 function withoutFrame(record: TensionRecord, motion: FrameMotion | undefined): TensionRecord {
@@ -55,7 +53,7 @@ export function evaluateRecord({ record, survey, outline }: EndedRecord, lengths
   const rests = pausesOf(record, survey.clock, survey.top);
   const excursions = surveyExcursions(record, outline, rests);
   const resolution = survey.forceStep / lengths.area;
-  const ends = { unloadedFrom: outline && unloadedFrom(outline), broken: breakOf(record.force, survey.top, BROKEN) };
+  const ends = { unloadedFrom: outline && unloadedFrom(outline), broken: breakOf(record.force, survey.top, BROKEN_SHARE) };
   const evaluate = (motion: FrameMotion | undefined) => {
     const recorded = stressStrainKernel(strainRecord(record, motion, brokenAt(ends)), lengths);
     const curve = { strain: recorded.strain, stress: recorded.stress };

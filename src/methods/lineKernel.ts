@@ -1,5 +1,6 @@
 import type { Outcome, StressStrainCurve } from '../base/index.js';
 import {
+  BROKEN_SHARE,
   fitModulusKernel,
   fractureKernel,
   proofStrengthKernel,
@@ -34,9 +35,6 @@ export interface LineNumbers {
   readonly fracture: Outcome<Fracture, FractureReason>;
 }
 
-/** Below this share of the maximum the piece has broken. */
-const BROKEN = 0.02;
-
 /** @internal What compression and bending have in common: the curve's origin is moved in place. */
 export function lineKernel(curve: StressStrainCurve, settings: LineSettings): LineNumbers {
   const { strain, stress } = curve;
@@ -51,7 +49,7 @@ export function lineKernel(curve: StressStrainCurve, settings: LineSettings): Li
     highest,
     proofs: line.ok ? settings.offsets.map((offset) => proofStrengthKernel(curve, line.slope, 0, offset, line.first, highest + 1)) : [],
     totals: settings.totalExtensions.map((total) => totalExtensionStrengthKernel(curve, total, 0, highest + 1)),
-    fracture: fractureKernel(curve, highest, BROKEN),
+    fracture: fractureKernel(curve, highest, BROKEN_SHARE),
   };
 }
 
