@@ -1,8 +1,9 @@
-/** `npm run study:coverage -- TESTS`: whether nominal 95 % intervals hold the truth, and how fast Monte Carlo over a whole test is. */
+/** `npm run study:coverage -- TESTS FIRST`: by tests of that seed and the next, whether nominal 95 % intervals hold the truth, and how fast Monte Carlo over a whole test is. */
 import { monteCarloTension } from '../src/index.js';
 import { analysed, compared, kinds, uncertainTest } from './uncertainTests.js';
 
 const TESTS = Number(process.argv[2] ?? 200);
+const FIRST = Number(process.argv[3] ?? 1);
 
 for (const systematic of [true, false]) {
   const tests = systematic ? TESTS : TESTS / 2;
@@ -13,7 +14,7 @@ for (const systematic of [true, false]) {
   console.log('| --- | --- | --- | --- | --- | --- |');
   for (const kind of kinds) {
     const found = new Map<string, { error: number; u: number; half: number; truth: number }[]>();
-    for (let seed = 1; seed <= tests; seed += 1) {
+    for (let seed = FIRST; seed < FIRST + tests; seed += 1) {
       const test = uncertainTest(kind, seed, systematic);
       for (const [symbol, [value, truth, u, half]] of Object.entries(compared(test, analysed(test))))
         found.set(symbol, [...(found.get(symbol) ?? []), { error: value - truth, u, half, truth }]);

@@ -204,12 +204,12 @@ export const recordEntries = {
   },
   'extensometer-stands': {
     severity: 'caution', about: 'record',
-    message: 'The {column} of the extensometer stands from sample {sample} on, near {reading}, while the test goes on: it was taken off or came to its end, and counts up to there only.',
+    message: 'The {column} of the extensometer stands from sample {sample} on, near {reading} {unit}, while the test goes on: it was taken off or came to its end, and counts up to there only.',
     remedy: 'Mark in the log when it is taken off; beyond it the strain is by travel, or absent where there is none.',
   },
   'extensometer-falls-back': {
     severity: 'caution', about: 'record',
-    message: 'The {column} of the extensometer falls back at sample {sample}, from {reading}, by more than the piece can, and stays below: it was taken off, slipped or was set anew, and counts up to there only.',
+    message: 'The {column} of the extensometer falls back at sample {sample}, from {reading} {unit}, by more than the piece can, and stays below: it was taken off, slipped or was set anew, and counts up to there only.',
     remedy: 'Set no zero during a test; beyond it the strain is by travel, or absent where there is none. Join the parts (`joinJumps`) only if that is what happened.',
   },
   'travel-carries-on': {

@@ -165,11 +165,11 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: '无需处理；此后的应变采用另一种依据。',
   },
   'extensometer-stands': {
-    message: '引伸计的{column}通道从第 {sample} 个采样点起停在 {reading} 附近，而试验仍在继续：引伸计已取下或已到行程终点，只计到该处为止。',
+    message: '引伸计的{column}通道从第 {sample} 个采样点起停在 {reading} {unit} 附近，而试验仍在继续：引伸计已取下或已到行程终点，只计到该处为止。',
     remedy: '记录取下引伸计的时刻；此后的应变由横梁位移得出，没有横梁位移时则不给出。',
   },
   'extensometer-falls-back': {
-    message: '引伸计的{column}通道在第 {sample} 个采样点从 {reading} 回落，超过试样可能的回缩，且不再恢复：引伸计已取下、滑动或被重新置零，只计到该处为止。',
+    message: '引伸计的{column}通道在第 {sample} 个采样点从 {reading} {unit} 回落，超过试样可能的回缩，且不再恢复：引伸计已取下、滑动或被重新置零，只计到该处为止。',
     remedy: '试验中不要置零；此后的应变由横梁位移得出，没有横梁位移时则不给出。只有确系如此时才连接各段（`joinJumps`）。',
   },
   'travel-carries-on': {

@@ -165,11 +165,11 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Rien à faire ; au-delà, la déformation a une autre base.',
   },
   'extensometer-stands': {
-    message: 'Extensomètre, signal {column} : il reste immobile à partir du point {sample}, près de {reading}, alors que l’essai continue ; il a été retiré ou est arrivé en butée, et ne compte que jusque-là.',
+    message: 'Extensomètre, signal {column} : il reste immobile à partir du point {sample}, près de {reading} {unit}, alors que l’essai continue ; il a été retiré ou est arrivé en butée, et ne compte que jusque-là.',
     remedy: 'Noter le moment du retrait ; au-delà, la déformation vient du déplacement de la traverse, ou manque s’il n’y en a pas.',
   },
   'extensometer-falls-back': {
-    message: 'Extensomètre, signal {column} : il retombe au point {sample}, depuis {reading}, de plus que ne le peut l’éprouvette, et reste en dessous ; il a été retiré, a glissé ou a été remis à zéro, et ne compte que jusque-là.',
+    message: 'Extensomètre, signal {column} : il retombe au point {sample}, depuis {reading} {unit}, de plus que ne le peut l’éprouvette, et reste en dessous ; il a été retiré, a glissé ou a été remis à zéro, et ne compte que jusque-là.',
     remedy: 'Ne pas remettre à zéro pendant l’essai ; au-delà, la déformation vient du déplacement de la traverse, ou manque s’il n’y en a pas. Raccorder les parties (`joinJumps`) seulement si c’est bien ce qui s’est passé.',
   },
   'travel-carries-on': {

@@ -165,11 +165,11 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Nichts zu tun; danach hat die Dehnung eine andere Grundlage.',
   },
   'extensometer-stands': {
-    message: 'Längenänderungsaufnehmer, Signal {column}: steht ab Messpunkt {sample} bei etwa {reading} still, während der Versuch weitergeht; er wurde abgenommen oder war am Ende seines Wegs und zählt nur bis dorthin.',
+    message: 'Längenänderungsaufnehmer, Signal {column}: steht ab Messpunkt {sample} bei etwa {reading} {unit} still, während der Versuch weitergeht; er wurde abgenommen oder war am Ende seines Wegs und zählt nur bis dorthin.',
     remedy: 'Das Abnehmen im Protokoll vermerken; danach kommt die Dehnung aus dem Traversenweg oder fehlt, wo es keinen gibt.',
   },
   'extensometer-falls-back': {
-    message: 'Längenänderungsaufnehmer, Signal {column}: fällt bei Messpunkt {sample} von {reading} um mehr zurück, als die Probe es kann, und bleibt darunter; er wurde abgenommen, ist gerutscht oder wurde neu genullt und zählt nur bis dorthin.',
+    message: 'Längenänderungsaufnehmer, Signal {column}: fällt bei Messpunkt {sample} von {reading} {unit} um mehr zurück, als die Probe es kann, und bleibt darunter; er wurde abgenommen, ist gerutscht oder wurde neu genullt und zählt nur bis dorthin.',
     remedy: 'Während des Versuchs nicht nullen; danach kommt die Dehnung aus dem Traversenweg oder fehlt, wo es keinen gibt. Die Teile nur dann verbinden (`joinJumps`), wenn es so war.',
   },
   'travel-carries-on': {

@@ -165,11 +165,11 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'No hay que hacer nada; a partir de ahí la deformación tiene otra base.',
   },
   'extensometer-stands': {
-    message: 'El canal de {column} del extensómetro queda quieto desde el dato {sample}, cerca de {reading}, mientras el ensayo continúa: se retiró o llegó a su tope, y solo cuenta hasta ahí.',
+    message: 'El canal de {column} del extensómetro queda quieto desde el dato {sample}, cerca de {reading} {unit}, mientras el ensayo continúa: se retiró o llegó a su tope, y solo cuenta hasta ahí.',
     remedy: 'Anotar cuándo se retira; a partir de ahí la deformación viene del desplazamiento del travesaño, o falta si no lo hay.',
   },
   'extensometer-falls-back': {
-    message: 'El canal de {column} del extensómetro retrocede en el dato {sample}, desde {reading}, más de lo que puede la probeta, y se queda por debajo: se retiró, deslizó o se puso a cero, y solo cuenta hasta ahí.',
+    message: 'El canal de {column} del extensómetro retrocede en el dato {sample}, desde {reading} {unit}, más de lo que puede la probeta, y se queda por debajo: se retiró, deslizó o se puso a cero, y solo cuenta hasta ahí.',
     remedy: 'No poner a cero durante el ensayo; a partir de ahí la deformación viene del desplazamiento del travesaño, o falta si no lo hay. Unir las partes (`joinJumps`) solo si fue eso lo que ocurrió.',
   },
   'travel-carries-on': {

@@ -96,7 +96,7 @@ export function motionFindings(
     found.push(
       finding(
         ended.how === 'stands' ? 'extensometer-stands' : 'extensometer-falls-back',
-        { column: ended.column, sample: ended.end, reading: ended.reading },
+        { column: ended.column, sample: ended.end, reading: ended.reading, unit: columnUnits[ended.column] },
         // travel carries the curve on; without it everything beyond is withheld
         { range: [ended.end, n - 1], ...(record.travel ? {} : { severity: 'fault' }) },
       ),
