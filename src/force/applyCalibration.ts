@@ -95,13 +95,10 @@ export function applyCalibration(
   const idle = options.idle === undefined ? false : requireBoolean(from, 'options.idle', options.idle);
   const { scaled, centre, scale, span } = calibration;
   const [low, high] = idle ? idleSpan(span) : span;
+  const derivative = scaled.slice(1).map((c, k) => (k + 1) * c);
   const along = (end: number, value: number): number => {
     const u = (end - centre) / scale;
-    const slope = horner(
-      scaled.slice(1).map((c, k) => (k + 1) * c),
-      u,
-    );
-    return horner(scaled, u) + (slope * (value - end)) / scale;
+    return horner(scaled, u) + (horner(derivative, u) * (value - end)) / scale;
   };
   const one = (value: number, path: string): number => {
     if (value < span[0] && value >= low) return along(span[0], value);
