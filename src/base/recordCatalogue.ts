@@ -234,7 +234,7 @@ export const recordEntries = {
   },
   'pause-in-elastic-window': {
     severity: 'caution', about: 'record',
-    message: 'The drive stood still within the window of the elastic line: {count} times, the longest {duration} s at {strain} mm/mm.',
+    message: 'Pauses of the drive within the window of the elastic line: {count}, the longest {duration} s at {strain} mm/mm.',
     remedy: 'Set the window above or below the pause, or load the elastic part without stopping: what relaxes there bends the line.',
   },
   'pause-near-yield': {
