@@ -1,8 +1,9 @@
 """Onset of necking by a smooth maximum and by a corner, and Hollomon's law."""
 
 import numpy as np
-from referenceTools import about, add, cell_means, noise_level
+from referenceTools import about, add, cell_means, noise_level, powers
 
+NORMAL = np.add.outer(np.arange(4), np.arange(4))
 WIDTHS = np.array([0.16, 0.23, 0.32, 0.45, 0.63, 0.8, 1.0])
 
 
@@ -30,27 +31,32 @@ def smooth_maximum(x, y, top):
     noise = noise_level(y)
     low, high = float(x[0]), float(x[-1])
     centre, scale = (low + high) / 2, (high - low) / 2
-    u = (x - centre) / scale
     mean = float(add(y)) / n
-    rows = np.empty((9, n + 1))
+    # sums of the powers of u, of y with them and of its square, over the samples before each
+    rows = np.empty((12, n + 1))
     rows[:, 0] = 0
-    powers = np.ones((7, n))
-    np.cumprod(np.broadcast_to(u, (6, n)), axis=0, out=powers[1:])
-    sums = np.concatenate((powers, powers[:4] * (y - mean), (y - mean)[None] ** 2)).cumsum(axis=1)
+    inner = rows[:, 1:]
+    inner[0] = 1
+    u = (x - centre) / scale
+    powers(u, inner[:7])
+    np.subtract(y, mean, out=inner[7])
+    powers(u, inner[7:11])
+    np.multiply(inner[7], inner[7], out=inner[11])
+    sums = rows.cumsum(axis=1)
     total = sums[:, -1]
-    widest = peaks(total[None], n)
-    middle = centre + scale * float(widest[0][0]) if np.isfinite(widest[0][0]) else float(x[top])
-    reach = max(middle - low, high - middle)
-    first = x.searchsorted(middle - WIDTHS[:-1] * reach)
-    end = x.searchsorted(middle + WIDTHS[:-1] * reach, side="right")
-    before = np.where(first > 0, sums[:, first - 1], 0)
-    part = np.vstack(((sums[:, end - 1] - before).T, total))
-    places, heights, scatters, noises = peaks(part, part[:, 0])
-    limits = np.where((end - first >= 8), 1.0, 0.0).tolist() + [1.0]
-    ends = (u[first].tolist() + [-1.0], u[end - 1].tolist() + [1.0])
+    _, b, two, three = np.linalg.solve(total[NORMAL], total[7:11]).tolist()
+    under = two * two - 3 * three * b
+    widest = (b / (under**0.5 - two) if two < 0 else -(two + under**0.5) / (3 * three)) if under > 0 else np.inf
+    middle = centre + scale * widest if abs(widest) <= 1 else float(x[top])
+    reach = max(middle - low, high - middle) * WIDTHS
+    first, end = x.searchsorted(middle - reach), x.searchsorted(middle + reach, side="right")
+    first[-1], end[-1] = 0, n
+    part = (sums.take(end, axis=1) - sums.take(first, axis=1)).T
+    places, heights, scatters, noises = peaks(part)
+    enough, begins, ends = (end - first >= 8).tolist(), u.take(first, mode="clip").tolist(), u.take(end - 1, mode="clip").tolist()
     found, moved, from_, to = None, 0.0, -np.inf, np.inf
     for k, (place, height, scatter, unit) in enumerate(zip(places.tolist(), heights.tolist(), scatters.tolist(), noises.tolist())):
-        if not limits[k] or not ends[0][k] <= place <= ends[1][k]:
+        if not enough[k] or not begins[k] <= place <= ends[k]:
             continue
         from_, to = max(from_, place - 1.5 * unit * noise), min(to, place + 1.5 * unit * noise)
         if found and from_ > to:
@@ -62,17 +68,17 @@ def smooth_maximum(x, y, top):
     return centre + scale * found[0], mean + found[1], scale * np.hypot(found[2], moved)
 
 
-def peaks(sums, n):
+def peaks(sums):
     """Place and height of the maxima of cubics by their sums, their deviation by scatter, and by a noise of 1."""
-    normal = sums[:, np.add.outer(np.arange(4), np.arange(4))]
-    right = sums[:, 7:11]
-    inverse = np.linalg.inv(normal)
+    n, right = sums[:, 0], sums[:, 7:11]
+    inverse = np.linalg.inv(sums[:, NORMAL])
     c = (inverse @ right[:, :, None])[:, :, 0]
     _, b, two, three = c.T
     root = np.sqrt(two * two - 3 * three * b)
     u = np.where(two < 0, b / (root - two), -(two + root) / (3 * three))
-    gradient = np.stack((np.zeros_like(u), np.ones_like(u), 2 * u, 3 * u * u), axis=1)
-    variance = np.einsum("ij,ijk,ik->i", gradient, inverse, gradient)
+    v, w = 2 * u, 3 * u * u
+    i = inverse
+    variance = i[:, 1, 1] + v * (2 * i[:, 1, 2] + v * i[:, 2, 2]) + w * (2 * i[:, 1, 3] + 2 * v * i[:, 2, 3] + w * i[:, 3, 3])
     unit = np.sqrt(variance) / np.abs(2 * two + 6 * three * u)
     height = c[:, 0] + u * (b + u * (two + u * three))
     rest = np.maximum(sums[:, 11] - (c * right).sum(axis=1), 0)
@@ -84,14 +90,19 @@ class Corner:
 
     def __init__(self, a, y):
         n = len(a)
-        b = 1 - a
-        left, right = np.zeros((10, n + 1)), np.zeros((7, n + 1))
-        powers = np.cumprod(np.broadcast_to(a, (6, n)), axis=0)
-        np.cumsum(np.vstack((powers, y, powers[:3] * y)), axis=1, out=left[:, 1:])
-        powers = np.cumprod(np.broadcast_to(b, (4, n)), axis=0)
-        back = np.vstack((powers, y, powers[:2] * y))[:, ::-1]
-        np.cumsum(back, axis=1, out=right[:, 1:])
-        self.place, self.table = a, np.vstack((left, right[:, ::-1]))
+        rows = np.empty((17, n + 1))
+        left, right = rows[:10], rows[10:]
+        left[:, 0] = right[:, 0] = 0
+        left[0, 1:], left[6, 1:] = a, y
+        powers(a, left[:6, 1:])
+        powers(a, left[6:, 1:])
+        b, back = 1 - a[::-1], y[::-1]
+        right[0, 1:], right[4, 1:] = b, back
+        powers(b, right[:4, 1:])
+        powers(b, right[4:, 1:])
+        np.cumsum(rows, axis=1, out=rows)
+        right[:] = right[:, ::-1].copy()
+        self.place, self.table = a, rows
         self.n, self.sum, self.squares = n, float(add(y)), float(y @ y)
 
     def rest(self, w):
@@ -125,9 +136,9 @@ class Corner:
         return np.where(maximum, np.maximum(rest, 0), np.inf), height
 
 
-SCAN = 0.08 + 0.84 * np.arange(401) / 400
-NEAR = np.arange(-100, 101) * (0.0021 / 100)
-AWAY = 2.0 ** np.arange(-30, 2)
+SCAN = 0.08 + 0.84 * np.arange(81) / 80
+NEAR = np.arange(-50, 51) * (0.0105 / 50)
+AWAY = 2.0 ** np.arange(-14, 1)
 STEPS = np.arange(61) / 60
 
 
@@ -164,12 +175,12 @@ def polynomial_rests(x, y):
     n = len(x)
     u = (x - (x[0] + x[-1]) / 2) * (2 / (x[-1] - x[0]))
     v = y - float(add(y)) / n
-    rows = np.ones((6, n))
-    np.cumprod(np.broadcast_to(u, (4, n)), axis=0, out=rows[1:5])
-    rows[5] = v
-    gram = rows @ rows.T
-    right = gram[5, :5]
-    return [max(float(gram[5, 5] - right[:k] @ np.linalg.solve(gram[:k, :k], right[:k])), 0.0) for k in (4, 5)]
+    rows = np.empty((6, n))
+    rows[0], rows[5] = 1, v
+    powers(u, rows[:5])
+    # the last row of the factor: what each power more explains, and what is left
+    *_, fourth, rest = np.linalg.cholesky(rows @ rows.T)[5].tolist()
+    return fourth * fourth + rest * rest, rest * rest
 
 
 def necking(strain, stress, maximum, end):

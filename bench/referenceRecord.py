@@ -3,8 +3,10 @@
 from types import SimpleNamespace
 
 import numpy as np
-from referenceTools import BLOCK, Unsound, add, cell_means, first_where, last_where, median, noise_level, reached, runs
+from referenceTools import Unsound, deep, first_where, last_where, median, noise_level, reached, runs
 
+# samples of three columns whose changes stay in the cache
+CHUNK = 8192
 LEVELS = 0.05 * np.arange(1, 16)
 
 
@@ -18,18 +20,20 @@ def check(columns):
 def changes(force, motion, clock):
     """Least and greatest change of each column, and how often force and motion repeat, by blocks that stay in the cache."""
     n = len(force)
-    scratch = np.empty((3, min(n - 1, BLOCK)))
+    scratch = np.empty((3, min(n - 1, CHUNK)))
     low, high = [np.inf] * 3, [-np.inf] * 3
     repeated = 0
-    for begin in range(1, n, BLOCK):
-        end = min(begin + BLOCK, n)
+    for begin in range(1, n, CHUNK):
+        end = min(begin + CHUNK, n)
         rows = scratch[:, : end - begin]
         for k, column in enumerate((force, motion, clock)):
             np.subtract(column[begin:end], column[begin - 1 : end - 1], out=rows[k])
         least, most = rows.min(axis=1).tolist(), rows.max(axis=1).tolist()
         low, high = list(map(min, low, least)), list(map(max, high, most))
         if least[1] <= 0 <= most[1]:
-            repeated += np.count_nonzero((rows[0] == 0) & (rows[1] == 0))
+            same = rows[1] == 0
+            same &= rows[0] == 0
+            repeated += np.count_nonzero(same)
     return low, high, repeated
 
 
@@ -157,7 +161,7 @@ def pauses(o):
     whole = float(motion[last] - motion[first]) / span
     usual = median(ways[moving] / times[moving])
     slow = 0.05 * (usual if usual > 0.1 * whole else whole)
-    step, noise = resolution(motion[first : last + 1]), noise_level(motion, first, last + 1)
+    step, noise = o.motion_step, o.motion_noise
     band = max(7 * noise, 1.5 * step)
     stride = max(1, int(0.5 * (last - first) / span / 50))
     at = slice(first, last + 1, stride)
@@ -247,19 +251,11 @@ def turns(o, least, still):
 def falls(o, least, still):
     """Falls from the highest force so far, each with what it looks like: yielding, or a slip."""
     force, motion, first, end = o.force, o.motion, o.first, o.top + 1
-    part = force[first:end]
-    if part.size > 2 * BLOCK:
-        # by blocks at first: their lowest against the highest so far
-        rows = part[: part.size & ~1023].reshape(-1, 1024)
-        if float((np.maximum.accumulate(rows.max(axis=1)) - rows.min(axis=1)).max()) < least:
-            return 0
-    highest = np.maximum.accumulate(part)
-    deep = np.flatnonzero(highest - part >= least)
-    found, at = 0, 0
-    while at < deep.size:
-        i = int(deep[at]) + first
-        level = float(highest[i - first])
-        peak = first + int(highest.searchsorted(level))
+    at, levels = deep(force, first, end, lambda highest, fall: fall >= least)
+    found, k = 0, 0
+    while k < at.size:
+        i, level = int(at[k]), float(levels[k])
+        peak = last_where(lambda s: force[s] >= level, first, i)
         back = min(first_where(lambda s: force[s] >= level, i, end), end - 1)
         valley = i + int(force[i : back + 1].argmin())
         low, fall = float(force[valley]), level - float(force[valley])
@@ -268,10 +264,15 @@ def falls(o, least, still):
         a = max(valley, a - 1) if a == b else a
         way = float(motion[b] - motion[a])
         recovery = float(force[b] - force[a]) / way if way > 0 else (np.inf if b > a else 0.0)
+        # one that comes back as steeply as the piece is stiff: a slip, unless one noisy sample made it, or the piece yielded already
         if recovery >= 0.5 * o.stiffness:
-            raise Unsound("a slip, or a serration")
+            rise = level - float(force[peak - 1]) - o.stiffness * (float(motion[peak] - motion[peak - 1]) + o.motion_step)
+            low = max(last_where(lambda s: force[s] <= 0.8 * level, first, peak), first)
+            elastic = level - float(force[low]) >= 0.5 * o.stiffness * float(motion[peak] - motion[low])
+            if rise <= 0.75 * fall and elastic:
+                raise Unsound("a slip")
         found += 1
-        at = int(deep.searchsorted(back - first, side="right"))
+        k = int(at.searchsorted(back, side="right"))
     return found
 
 
@@ -313,11 +314,11 @@ def channel_lag(o, begin, end):
     width = max(1, count // 200)
     while width <= count / 8:
         moves = x[width:count] - x[: count - width]
-        moves -= float(add(moves)) / moves.size
-        spread = (float(moves @ moves) / moves.size) ** 0.5
+        mean = float(moves.sum()) / moves.size
+        spread = max(0.0, float(moves @ moves) / moves.size - mean * mean) ** 0.5
         if spread > 0.1 * way * width and spread > quiet:
             pulls = F[width:count] - F[: count - width]
-            return best_lag(pulls - float(add(pulls)) / pulls.size, moves, min(50, count >> 2))
+            return best_lag(pulls - pulls.mean(), moves - mean, min(50, count >> 2))
         width *= 2
     return None
 
@@ -345,7 +346,7 @@ def extensometer_end(o):
     x, first, last = o.motion, o.first, o.last
     if last - first < 40:
         return
-    noise = max(noise_level(x, first, last + 1), noise_level(x, last - 40, last + 1))
+    noise = max(o.motion_noise, noise_level(x, last - 40, last + 1))
     band = max(5 * noise, 1.5 * o.motion_step, 0.01 * o.highest / o.stiffness)
     if abs(float(x[last] - x[last - 20])) <= 2 * band:
         level = median(x[last - 20 : last + 1].copy())

@@ -15,9 +15,16 @@ from referenceTools import about, add, cell_means, last_where, line, noise_level
 from referenceYield import yield_points
 
 OFFSET, TOTAL = 0.002, 0.005
-# least and greatest rates of the controls of either stage, stress rates first
-ELASTIC = np.array([(2, 20), (6, 60), (1.15, 11.5)]), np.array([(5.6e-5, 8.4e-5), (2e-4, 3e-4), (1.5e-4, 3.5e-4)])
-PLASTIC = np.empty((0, 2)), np.array([(5.6e-5, 8.4e-5), (2e-4, 3e-4), (1.6e-3, 2.4e-3), (5.36e-3, 8.04e-3), (1e-12, 0.0025), (8.3e-4, 8.3e-3)])
+
+
+def limits(ranges):
+    """Least and greatest rates, as columns."""
+    return np.array(ranges).T[:, :, None]
+
+
+# of the controls of either stage: strain rates, stress rates
+ELASTIC = limits([(5.6e-5, 8.4e-5), (2e-4, 3e-4), (1.5e-4, 3.5e-4)]), limits([(2, 20), (6, 60), (1.15, 11.5)])
+PLASTIC = (limits([(5.6e-5, 8.4e-5), (2e-4, 3e-4), (1.6e-3, 2.4e-3), (5.36e-3, 8.04e-3), (1e-12, 0.0025), (8.3e-4, 8.3e-3)]),)
 
 
 def maximum_spread(strain, stress, index, end):
@@ -45,29 +52,27 @@ def loading_rates(clock, strain, stress, wanted):
     whole = n // size
     cut = whole * size
     laid = [column[:cut].reshape(whole, size) for column in (clock, strain, stress)]
-    _, strain_rate, stress_rate = slopes(*laid)
+    rates = np.empty((2, whole + (n - cut >= 5)))
+    _, rates[0, :whole], rates[1, :whole] = slopes(*laid)
     if n - cut >= 5:
-        _, last_strain, last_stress = slopes(*(column[None, cut:] for column in (clock, strain, stress)))
-        strain_rate, stress_rate = np.append(strain_rate, last_strain), np.append(stress_rate, last_stress)
-    return strain_rate, stress_rate
+        _, rates[0, whole:], rates[1, whole:] = slopes(*(column[None, cut:] for column in (clock, strain, stress)))
+    return rates
 
 
 def stages(clock, c, yielded, maximum):
     """Median and extreme rates of the elastic window, of yielding and of hardening, and how far each kept to the controls."""
     found = []
-    for (first, last), controls in zip(
-        ((c.line.first, c.line.last), (c.line.last, yielded), (yielded, maximum)), (ELASTIC, PLASTIC, PLASTIC)
-    ):
+    own = c.line
+    for first, last, controls in (own.first, own.last, ELASTIC), (own.last, yielded, PLASTIC), (yielded, maximum, PLASTIC):
         part = slice(first, last + 1)
         if last - first < 15:
             continue
-        rates = np.sort(loading_rates(clock[part], c.strain[part], c.stress[part], 40), axis=1)
-        at = [round(share * (rates.shape[1] - 1)) for share in (0.5, 0.05, 0.95)]
-        within = [
-            np.diff(row.searchsorted(limits.ravel()).reshape(-1, 2), axis=1)[:, 0] / row.size
-            for row, limits in zip(rates[::-1], controls)
-        ]
-        found.append((rates[:, at].tolist(), within))
+        rates = loading_rates(clock[part], c.strain[part], c.stress[part], 40)
+        rates.sort(axis=1)
+        places = rates.shape[1]
+        spread = rates[:, [round(share * (places - 1)) for share in (0.5, 0.05, 0.95)]].tolist()
+        within = [np.count_nonzero((row >= low) & (row <= high), axis=1) / places for row, (low, high) in zip(rates, controls)]
+        found.append((spread, within))
     return found
 
 

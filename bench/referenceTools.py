@@ -150,6 +150,33 @@ def slopes(t, *columns):
     return tt, *(np.einsum("ij,ij->i", t, column) / tt for column in columns)
 
 
+def powers(u, out):
+    """Fills the rows of `out` with powers of u, from the one that its first row holds."""
+    for k in range(1, len(out)):
+        np.multiply(out[k - 1], u, out=out[k])
+
+
+def deep(column, first, end, condition):
+    """Samples that lie below the highest so far by what a condition on that and the fall asks for, and the highest so far there."""
+    part = column[first:end]
+    if part.size <= 2 * BLOCK:
+        highest = np.maximum.accumulate(part)
+        at = np.flatnonzero(condition(highest, highest - part))
+        return at + first, highest[at]
+    # by blocks at first: the lowest of each against the highest so far
+    whole = part.size >> 10
+    rows = part[: whole << 10].reshape(whole, 1024)
+    so_far = np.maximum.accumulate(rows.max(axis=1))
+    flagged = np.flatnonzero(condition(so_far, so_far - rows.min(axis=1)))
+    before = np.where(flagged > 0, so_far[flagged - 1], -np.inf)
+    highest = np.maximum(np.maximum.accumulate(rows[flagged], axis=1), before[:, None])
+    row, column_ = np.nonzero(condition(highest, highest - rows[flagged]))
+    tail = np.maximum(np.maximum.accumulate(part[whole << 10 :]), so_far[-1])
+    behind = np.flatnonzero(condition(tail, tail - part[whole << 10 :]))
+    at = np.concatenate(((flagged[row] << 10) + column_, behind + (whole << 10)))
+    return at + first, np.concatenate((highest[row, column_], tail[behind]))
+
+
 @lru_cache
 def pairs(edges, apart):
     """Index of the first and the last edge of every window that spans at least so many cells."""
@@ -173,15 +200,17 @@ class Windows:
         middle = (first + end) >> 1
         x0, y0 = float(x[middle]), float(y[middle])
         rows = 5 if scatter else 4
-        sums = np.zeros((rows, cells + 1))
-        u, v = x[first:end] - x0, y[first:end] - y0
         if end - first <= BLOCK:
-            before = np.zeros((rows, end - first + 1))
-            parts = (u, v, u * u, u * v, v * v)[:rows]
-            np.cumsum(parts, axis=1, out=before[:, 1:])
-            sums = before.take(edges - first, axis=1)
+            before = np.empty((rows, end - first + 1))
+            before[:, 0] = 0
+            part = before[:, 1:]
+            u, v = np.subtract(x[first:end], x0, out=part[0]), np.subtract(y[first:end], y0, out=part[1])
+            for k, (a, b) in enumerate(((u, u), (u, v), (v, v))[: rows - 2], 2):
+                np.multiply(a, b, out=part[k])
+            sums = before.cumsum(axis=1).take(edges - first, axis=1)
         else:
-            u, v = u.reshape(cells, -1), v.reshape(cells, -1)
+            sums = np.zeros((rows, cells + 1))
+            u, v = (x[first:end] - x0).reshape(cells, -1), (y[first:end] - y0).reshape(cells, -1)
             products = [np.einsum("ij,ij->i", a, b) for a, b in ((u, u), (u, v), (v, v))[: rows - 2]]
             np.cumsum([add(u, axis=1), add(v, axis=1), *products], axis=1, out=sums[:, 1:])
         self.a, self.b = a, b = pairs(cells + 1, apart)

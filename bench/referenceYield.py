@@ -1,7 +1,7 @@
 """Upper and lower yield point, and where hardening begins."""
 
 import numpy as np
-from referenceTools import BLOCK, first_where, last_where, median, noise_level
+from referenceTools import deep, first_where, last_where, median, noise_level
 
 
 def upper_yield(c, maximum, end):
@@ -12,37 +12,21 @@ def upper_yield(c, maximum, end):
     stop = first_where(lambda at: x[at] > beyond, 0, end)
     if stop < end:
         stop = min(end, first_where(lambda at: y[at] > y[:stop].max(), stop, end) + 1)
-    part = y[:stop]
     least = 0.2 * float(y[maximum])
-    if stop > 2 * BLOCK:
-        # by blocks at first: the lowest of each against the highest so far
-        rows = part[: stop & ~1023].reshape(-1, 1024)
-        highest = np.maximum.accumulate(rows.max(axis=1))
-        noise = noise_level(y, 0, end)
-        reach = 2 * ((2 * np.log(end)) ** 0.5 + 1) * noise
-        if not ((highest - rows.min(axis=1) >= np.maximum(0.005 * highest, reach)) & (highest >= least)).any():
-            return None
-    highest = np.maximum.accumulate(part)
-    fall = highest - part
-    low = fall >= 0.005 * highest
-    low &= highest >= least
-    if not low.any():
-        return None
     noise = noise_level(y, 0, end) if end >= 30 else 0.0
-    low &= fall >= 2 * ((2 * np.log(end)) ** 0.5 + 1) * noise
-    deep = np.flatnonzero(low)
-    at = 0
+    reach = 2 * ((2 * np.log(end)) ** 0.5 + 1) * noise
+    at, levels = deep(y, 0, stop, lambda highest, fall: (fall >= np.maximum(0.005 * highest, reach)) & (highest >= least))
+    k = 0
     # one step for each peak that such a fall follows
-    while at < deep.size:
-        fallen = int(deep[at])
-        level = float(highest[fallen])
-        peak = int(highest.searchsorted(level))
+    while k < at.size:
+        fallen, level = int(at[k]), float(levels[k])
+        peak = first_where(lambda s: y[s] >= level, 0, fallen)
         if float(x[peak]) - level / slope > 0.005:
             return None
         behind = first_where(lambda s: y[s] > level, fallen, end)
         if float(x[fallen:behind].max() - x[peak]) >= 0.0005:
             return peak, fallen, noise
-        at = int(deep.searchsorted(behind))
+        k = int(at.searchsorted(behind))
     return None
 
 
