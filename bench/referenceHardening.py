@@ -136,38 +136,34 @@ class Corner:
         return np.where(maximum, np.maximum(rest, 0), np.inf), height
 
 
-SCAN = 0.08 + 0.84 * np.arange(81) / 80
-NEAR = np.arange(-50, 51) * (0.0105 / 50)
-AWAY = 2.0 ** np.arange(-14, 1)
-STEPS = np.arange(61) / 60
+PLACES = np.arange(101) / 100
 
 
 def necking_corner(x, y):
     """Place and height of the corner that fits best, deviation of its place by the likelihood of all, sum of squares."""
     n = len(x)
-    low, span = float(x[0]), float(x[-1] - x[0])
+    origin, span = float(x[0]), float(x[-1] - x[0])
     mean = float(add(y)) / n
-    corner = Corner((x - low) / span, y - mean)
-    rests, _ = corner.rest(SCAN)
-    best = float(SCAN[rests.argmin()])
-    places = best + NEAR
-    rests, heights = corner.rest(places)
-    k = int(rests.argmin())
-    least = float(rests[k])
-    if least == np.inf:
-        return None
-    best, height, power = float(places[k]), float(heights[k]), (5 - n) / 2
-    # how far to either side the likelihood reaches, then its mean and deviation over that
-    rests, _ = corner.rest(np.concatenate((best - AWAY, best + AWAY)))
-    reach = (power * np.log(rests / least) > np.log(1e-5)).reshape(2, -1)
-    side = [2 * float(AWAY[flags].max(initial=AWAY[0])) for flags in reach]
-    away = (side[0] + side[1]) * STEPS - side[0]
-    rests, _ = corner.rest(best + away)
-    likely = np.exp(np.minimum(power * np.log(rests / least), 0))
+    corner = Corner((x - origin) / span, y - mean)
+    low, high = 0.08, 0.92
+    # places where the likelihood is not nothing, narrowed until enough of them are
+    for _ in range(12):
+        places = low + (high - low) * PLACES
+        rests, heights = corner.rest(places)
+        k = int(rests.argmin())
+        least = float(rests[k])
+        if least == np.inf:
+            return None
+        likely = np.exp((5 - n) / 2 * np.log(rests / least))
+        inside = np.flatnonzero(likely > 1e-5)
+        if inside[-1] - inside[0] >= 30:
+            break
+        low, high = float(places[max(inside[0] - 1, 0)]), float(places[min(inside[-1] + 1, 100)])
+    away = places - places[k]
     total = float(add(likely))
     shift = float(likely @ away) / total
-    deviation = max(float(likely @ (away * away)) / total - shift * shift, (away[1] - away[0]) ** 2 / 12) ** 0.5
-    return low + span * (best + shift), mean + height, span * deviation, least
+    deviation = max(float(likely @ (away * away)) / total - shift * shift, (high - low) ** 2 / 12e4) ** 0.5
+    return origin + span * (float(places[k]) + shift), mean + float(heights[k]), span * deviation, least
 
 
 def polynomial_rests(x, y):

@@ -326,7 +326,9 @@ def channel_lag(o, begin, end):
 def best_lag(pulls, moves, farthest):
     """The lag at which the rates agree best, of equal answers the nearest; None where it is not clearly better than none."""
     n = moves.size
-    products = np.correlate(np.pad(pulls, farthest), moves, "valid")
+    padded = np.zeros(n + 2 * farthest)
+    padded[farthest:-farthest] = pulls
+    products = np.correlate(padded, moves, "valid")
     lags = np.arange(-farthest, farthest + 1)
     pulled, moved = np.zeros(n + 1), np.zeros(n + 1)
     np.cumsum(pulls * pulls, out=pulled[1:])
@@ -335,9 +337,9 @@ def best_lag(pulls, moves, farthest):
     found = products / np.sqrt((pulled[end + lags] - pulled[begin + lags]) * (moved[end] - moved[begin]))
     none = best = float(found[farthest])
     samples = 0
-    for k in np.flatnonzero(found > none + 0.01)[np.abs(lags[found > none + 0.01]).argsort(kind="stable")]:
+    for k in sorted(np.flatnonzero(found > none + 0.01).tolist(), key=lambda k: abs(k - farthest)):
         if found[k] > best + 0.01:
-            best, samples = float(found[k]), int(lags[k])
+            best, samples = float(found[k]), k - farthest
     return samples if abs(samples) >= 2 and best > 0.6 and best > none + 0.1 else None
 
 

@@ -99,15 +99,18 @@ def lasting(test, first, end, samples, x=None):
         stop = min(first + size, end)
         passed = test(slice(first, stop))
         if passed.any():
-            begin, behind = runs(passed)
-            long = behind - begin >= samples
-            if x is not None:
-                long |= x[first + behind - 1] - x[first + begin] >= 0.0005
-            at = int(long.argmax())
-            if long[at]:
-                return first + int(begin[at])
-            if passed[-1]:
-                start = first + int(begin[-1])
+            edges = (np.flatnonzero(passed[1:] != passed[:-1]) + 1).tolist()
+            if passed[0]:
+                edges.insert(0, 0)
+            open_ = len(edges) & 1
+            if open_:
+                edges.append(stop - first)
+            # one step for each stretch that passes
+            for begin, behind in zip(edges[::2], edges[1::2]):
+                if behind - begin >= samples or (x is not None and x[first + behind - 1] - x[first + begin] >= 0.0005):
+                    return first + begin
+            if open_:
+                start = first + edges[-2]
                 if stop == end:
                     return start if x is None or start < end - 1 else -1
                 stop = start
@@ -209,10 +212,14 @@ class Windows:
                 np.multiply(a, b, out=part[k])
             sums = before.cumsum(axis=1).take(edges - first, axis=1)
         else:
-            sums = np.zeros((rows, cells + 1))
-            u, v = (x[first:end] - x0).reshape(cells, -1), (y[first:end] - y0).reshape(cells, -1)
-            products = [np.einsum("ij,ij->i", a, b) for a, b in ((u, u), (u, v), (v, v))[: rows - 2]]
-            np.cumsum([add(u, axis=1), add(v, axis=1), *products], axis=1, out=sums[:, 1:])
+            # cell by cell, so that the scratch stays in the cache; one product of matrices gives all sums
+            size = (end - first) // cells
+            sums, grams, part = np.zeros((rows, cells + 1)), np.empty((cells, 3, 3)), np.ones((3, size))
+            for k, at in enumerate(range(first, end, size)):
+                np.subtract(x[at : at + size], x0, out=part[1])
+                np.subtract(y[at : at + size], y0, out=part[2])
+                np.matmul(part, part.T, out=grams[k])
+            np.cumsum(grams[:, (0, 0, 1, 1, 2)[:rows], (1, 2, 1, 2, 2)[:rows]].T, axis=1, out=sums[:, 1:])
         self.a, self.b = a, b = pairs(cells + 1, apart)
         part = sums.take(b, axis=1)
         part -= sums.take(a, axis=1)

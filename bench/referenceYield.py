@@ -1,7 +1,7 @@
 """Upper and lower yield point, and where hardening begins."""
 
 import numpy as np
-from referenceTools import deep, first_where, last_where, median, noise_level
+from referenceTools import BLOCK, deep, first_where, last_where, median, noise_level
 
 
 def upper_yield(c, maximum, end):
@@ -82,19 +82,33 @@ def after_first_dip(c, last, top, peak, noise):
 
 def steepest_line(x, y, width):
     """Slope and means of the steepest line over windows of a given width of x."""
-    j = np.maximum(x.searchsorted(x + width, side="right"), np.arange(2, len(x) + 2))
-    i = np.arange(int(j.searchsorted(len(x))) + 1)
-    i = i[: len(x) - 1]
-    j = np.minimum(j[i], len(x))
-    u, v = x - x[0], y - y[0]
-    before = np.zeros((4, len(x) + 1))
-    np.cumsum((u, v, u * u, u * v), axis=1, out=before[:, 1:])
-    sx, sy, sxx, sxy = before[:, j] - before[:, i]
-    n = j - i
-    xx = sxx - sx * sx / n
-    slope = np.where(xx > 0, (sxy - sx * sy / n) / xx, -np.inf)
-    k = int(slope.argmax())
-    return float(slope[k]), float(x[0] + sx[k] / n[k]), float(y[0] + sy[k] / n[k])
+    n, best = len(x), (-np.inf, 0.0, 0.0)
+    # by blocks that stay in the cache
+    for begin in range(0, n, BLOCK):
+        stop = min(begin + BLOCK, n)
+        end = min(n, max(int(x.searchsorted(x[stop - 1] + width, side="right")), stop + 1))
+        before = np.empty((4, end - begin + 1))
+        before[:, 0] = 0
+        u, v = np.subtract(x[begin:end], x[begin], out=before[0, 1:]), np.subtract(y[begin:end], y[begin], out=before[1, 1:])
+        i = np.arange(stop - begin)
+        j = np.maximum(u.searchsorted(u[: stop - begin] + width, side="right"), i + 2)
+        if end == n:
+            # the first window that reaches the last sample is the last one
+            whole = int(j.searchsorted(end - begin)) + 1
+            i, j = i[:whole], np.minimum(j[:whole], end - begin)
+        np.multiply(u, u, out=before[2, 1:])
+        np.multiply(u, v, out=before[3, 1:])
+        np.cumsum(before, axis=1, out=before)
+        sx, sy, sxx, sxy = before.take(j, axis=1) - before[:, : i.size]
+        count = j - i
+        xx = sxx - sx * sx / count
+        slope = np.where(xx > 0, (sxy - sx * sy / count) / xx, -np.inf)
+        k = int(slope.argmax())
+        if slope[k] > best[0]:
+            best = float(slope[k]), float(x[begin] + sx[k] / count[k]), float(y[begin] + sy[k] / count[k])
+        if end == n:
+            break
+    return best
 
 
 def yield_points(c, maximum, end):
