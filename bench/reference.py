@@ -161,7 +161,7 @@ else:
     force, extension, clock = columns.reshape(3, -1)
     call = analysis
     if sys.argv[1] == "same-steps":
-        from referenceSteps import same_steps as call
+        from sameSteps.steps import same_steps as call
     np.seterr(all="ignore")
     ms, found = timed(lambda: call(force, extension, clock, float(sys.argv[2]), float(sys.argv[3])), int(sys.argv[4]))
     found.pop("rest")

@@ -1,18 +1,21 @@
 """All steps with numeric work that `analyseTension` does on a sound record of force, extension and time, as NumPy does them fastest.
 
-Left out: texts of findings, trail, names and units of quantities, provenance; the comparison with families of metals (a look into a table) and with
-nominal dimensions. The window of the elastic line is the best between the 49 edges of a lattice, not the best of all. Where a first look at a record
-finds something that no sound record has, `Unsound` is raised.
+Left out: the hash of the columns, whose way (32-bit words one after the other) NumPy does not know; texts of findings, trail, names and units of
+quantities, provenance; the comparison with families of metals and with nominal dimensions, which look into tables. The window of the elastic line is
+the best between the 49 edges of a lattice, not the best of all. Where a first look at a record finds what no sound record has, `Unsound` is raised:
+what the package then goes on to do is not written here.
 """
 
 from types import SimpleNamespace
 
 import numpy as np
-from referenceHardening import hollomon, necking
-from referenceLine import explain, fit_line, proof_strength, proportional_limits, several_crossings, total_strength
-from referenceRecord import record_steps
-from referenceTools import about, add, cell_means, last_where, line, noise_level, slopes
-from referenceYield import yield_points
+
+from .hardening import hollomon, necking
+from .line import explain, fit_line
+from .record import record_steps
+from .strengths import proof_strength, proportional_limits, several_crossings, total_strength
+from .tools import about, add, cell_means, last_where, line, noise_level, slopes
+from .yielding import yield_points
 
 OFFSET, TOTAL = 0.002, 0.005
 
@@ -142,7 +145,7 @@ def same_steps(force, extension, clock, area, length):
     doubt = max(float(strain[plateau[1]] - strain[plateau[0]]), noisy) / 12**0.5
     spike = strength - float(max(stress[maximum - 1], stress[min(maximum + 1, end - 1)])) > 0.01 * strength
     return {
-        "slope": own.slope, "slopeError": own.error, "proof": proof and proof[0], "strength": strength, "exponent": law and law[1],
+        "slope": own.slope, "shift": own.shift, "slopeError": own.error, "proof": proof and proof[0], "strength": strength, "exponent": law and law[1],
         "energy": energy, "necking": neck and neck[0], "total": total, "limits": limits,
         "upper": yielding and float(stress[yielding[0]]), "lower": yielding and float(stress[yielding[1]]),
         "extension": yielding and yielding[2], "lag": o.lag, "forceNoise": o.noise, "motionNoise": o.motion_noise,

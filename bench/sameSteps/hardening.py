@@ -1,7 +1,8 @@
 """Onset of necking by a smooth maximum and by a corner, and Hollomon's law."""
 
 import numpy as np
-from referenceTools import about, add, cell_means, noise_level, powers
+
+from .tools import about, add, cell_means, noise_level, powers
 
 NORMAL = np.add.outer(np.arange(4), np.arange(4))
 WIDTHS = np.array([0.16, 0.23, 0.32, 0.45, 0.63, 0.8, 1.0])

@@ -1,7 +1,8 @@
 """Upper and lower yield point, and where hardening begins."""
 
 import numpy as np
-from referenceTools import BLOCK, deep, first_where, last_where, median, noise_level
+
+from .tools import BLOCK, deep, first_where, last_where, median, noise_level
 
 
 def upper_yield(c, maximum, end):
@@ -11,7 +12,8 @@ def upper_yield(c, maximum, end):
     beyond = 0.005 + float(y[maximum]) / slope
     stop = first_where(lambda at: x[at] > beyond, 0, end)
     if stop < end:
-        stop = min(end, first_where(lambda at: y[at] > y[:stop].max(), stop, end) + 1)
+        highest = float(y[:stop].max())
+        stop = min(end, first_where(lambda at: y[at] > highest, stop, end) + 1)
     least = 0.2 * float(y[maximum])
     noise = noise_level(y, 0, end) if end >= 30 else 0.0
     reach = 2 * ((2 * np.log(end)) ** 0.5 + 1) * noise

@@ -191,7 +191,7 @@ def equal_edges(first, end, cells):
     n = end - first
     cells = min(cells, n)
     if n <= BLOCK:
-        return first + np.rint(np.arange(cells + 1) * (n / cells)).astype(int)
+        return first + np.floor(np.arange(cells + 1) * n / cells + 0.5).astype(int)
     return first + np.arange(cells + 1) * (n // cells)
 
 
