@@ -3,7 +3,8 @@
 Reads columns of float64 from the standard input and prints the median time of a call in ms, and what was found, as one line of JSON.
 
     reference.py window START END SPAN SLOPE REPEATS   strain and stress: every window, vectorised over its last sample
-    reference.py analysis AREA LENGTH REPEATS          force, extension and time: a whole analysis with a coarse window
+    reference.py analysis AREA LENGTH REPEATS          force, extension and time: a short analysis with a coarse window
+    reference.py same-steps AREA LENGTH REPEATS        the same columns: every step with numeric work that analyseTension does on them
 """
 
 import json
@@ -143,9 +144,9 @@ def analysis(force, extension, clock, area, length):
     rates = [(t * c[: places * size].reshape(places, size)).sum(axis=1) / (t * t).sum(axis=1) for c in (stress, strain)]
     return {
         "slope": slope,
-        "Rp0.2": proof[0.002],
-        "Rm": stress[top],
-        "n": law[1],
+        "proof": proof[0.002],
+        "strength": stress[top],
+        "exponent": law[1],
         "rest": [repeated, still, correlation, deviation, *limits, total, yields, energy, necking, rates[0].max(), rates[1].max()],
     }
 
@@ -158,5 +159,10 @@ if sys.argv[1] == "window":
     print(json.dumps({"ms": ms, "score": score, "first": where[0], "last": where[1]}))
 else:
     force, extension, clock = columns.reshape(3, -1)
-    ms, found = timed(lambda: analysis(force, extension, clock, float(sys.argv[2]), float(sys.argv[3])), int(sys.argv[4]))
-    print(json.dumps({"ms": ms, "slope": found["slope"], "proof": found["Rp0.2"], "strength": found["Rm"], "exponent": found["n"]}))
+    call = analysis
+    if sys.argv[1] == "same-steps":
+        from sameSteps.steps import same_steps as call
+    np.seterr(all="ignore")
+    ms, found = timed(lambda: call(force, extension, clock, float(sys.argv[2]), float(sys.argv[3])), int(sys.argv[4]))
+    found.pop("rest")
+    print(json.dumps({"ms": ms, **found}, default=float))

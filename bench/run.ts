@@ -1,6 +1,7 @@
 /**
  * `npm run bench`: costs as ratios measured in one run. A pass is one sum over two columns, unrolled by four. Compared with a search
- * through every window in plain TypeScript and, where `python3` with NumPy and SciPy is found, with what one would write there.
+ * through every window in plain TypeScript and, where `python3` with NumPy and SciPy is found, with what one would write there: a short script, and one
+ * with every step that is numeric work, whose numbers must be those of the package (checkSameSteps.ts).
  * `-- --long` adds 1e7 samples, `-- --figure FILE` draws cost against the number of samples.
  */
 import { spawnSync } from 'node:child_process';
@@ -11,6 +12,7 @@ import { windowSearch } from '../src/curve/windowSearch.js';
 import { analyseTension, monteCarloTensionTrials, sectionFromArea, type TensionRecord } from '../src/index.js';
 import { columnsHash } from '../src/methods/columnsHash.js';
 import { drawFigure } from '../src/render/index.js';
+import { checkSameSteps, type SameSteps } from './checkSameSteps.js';
 import { everyWindow } from './everyWindow.js';
 import { searchTask } from './searchTask.js';
 import { knownCurve, scenarios, type Scenario } from './scenarios.js';
@@ -46,11 +48,13 @@ function pass(x: Float64Array, y: Float64Array): number {
 
 const python = 'bench/reference.py';
 const hasPython = spawnSync('python3', ['-c', 'import numpy, scipy']).status === 0;
+/** One thread, on which it is quicker than on two: the products are short, and threads of a shared machine wait for each other. */
+const env = { ...process.env, OMP_NUM_THREADS: '1', OPENBLAS_NUM_THREADS: '1', MKL_NUM_THREADS: '1' };
 /** What the Python side took and found; undefined where there is no Python with NumPy and SciPy. */
 function reference(columns: readonly Float64Array[], ...args: readonly (string | number)[]): Record<string, number> | undefined {
   if (!hasPython) return undefined;
   const input = Buffer.concat(columns.map(({ buffer, byteOffset, byteLength }) => Buffer.from(buffer, byteOffset, byteLength)));
-  const { status, stdout, stderr } = spawnSync('python3', [python, ...args.map(String)], { input, maxBuffer: 1e8 });
+  const { status, stdout, stderr } = spawnSync('python3', ['-B', python, ...args.map(String)], { input, env, maxBuffer: 1e8 });
   if (status !== 0) throw new Error(stderr.toString());
   return JSON.parse(stdout.toString()) as Record<string, number>;
 }
@@ -105,26 +109,43 @@ for (const n of [1e3, 1e4, 1e5, 1e6]) {
   console.log(`| ${n} | ${cells.join(' | ')} |`);
 }
 
+/** Force, extension and time of a curve. */
+const recordOf = ({ stress, strain }: { readonly stress: Float64Array; readonly strain: Float64Array }) => ({
+  force: stress.map((R) => R * AREA),
+  extension: strain.map((e) => e * LENGTH),
+  time: strain.map((_, i) => (i * SECONDS) / strain.length),
+});
+
 console.log('\n## A whole analysis\n');
-console.log('| samples | analyseTension / pass | of which search | of which hash | the rest | NumPy script / analyseTension |');
-console.log('| --- | --- | --- | --- | --- | --- |');
+console.log(
+  '| samples | analyseTension / pass | of which search | of which hash | the rest | short script / analyseTension | same steps / analyseTension |',
+);
+console.log('| --- | --- | --- | --- | --- | --- | --- |');
 for (const n of [1e3, 1e4, 1e5, 1e6]) {
-  const curve = knownCurve('steel', n, 5);
-  const record: TensionRecord = {
-    force: curve.stress.map((R) => R * AREA),
-    extension: curve.strain.map((e) => e * LENGTH),
-    time: curve.strain.map((_, i) => (i * SECONDS) / n),
+  const scripts = (scenario: Scenario, repeats: number) => {
+    const curve = knownCurve(scenario, n, 5);
+    const record = recordOf(curve);
+    const columns = [record.force, record.extension, record.time];
+    const same = reference(columns, 'same-steps', AREA, LENGTH, repeats) as SameSteps | undefined;
+    if (same) checkSameSteps(record, curve, analyseTension(record, piece), same);
+    return { curve, record, columns, same };
   };
-  const { force, extension, time: clock } = record;
-  if (!extension || !clock) continue;
+  scripts('yield point', 1);
+  const repeats = Math.max(7, Math.min(300, Math.round(3e5 / n)));
+  const { curve, record, columns, same } = scripts('steel', repeats);
+  const short = reference(columns, 'analysis', AREA, LENGTH, repeats);
   const one = time(() => pass(curve.strain, curve.stress), times(n));
   const whole = time(() => analyseTension(record, piece), times(n));
   const search = time(() => fitModulusKernel(curve, { by: 'lower-bound' }), times(n));
   const hash = time(() => columnsHash({ ...record }), times(n));
-  const numpy = reference([force, extension, clock], 'analysis', AREA, LENGTH, n === 1e6 ? 3 : 25);
-  drawn.push({ what: 'analyseTension', n, ms: whole }, ...(numpy ? [{ what: 'NumPy script', n, ms: numpy['ms']! }] : []));
+  drawn.push(
+    { what: 'analyseTension', n, ms: whole },
+    ...(short ? [{ what: 'NumPy, short script', n, ms: short['ms']! }] : []),
+    ...(same ? [{ what: 'NumPy, same steps', n, ms: same.ms }] : []),
+  );
+  const over = (script: { readonly ms?: number } | undefined): string => (script?.ms === undefined ? none : ratio(script.ms / whole));
   console.log(
-    `| ${n} | ${ratio(whole / one)} | ${ratio(search / one)} | ${ratio(hash / one)} | ${ratio((whole - search - hash) / one)} | ${numpy ? ratio(numpy['ms']! / whole) : none} |`,
+    `| ${n} | ${ratio(whole / one)} | ${ratio(search / one)} | ${ratio(hash / one)} | ${ratio((whole - search - hash) / one)} | ${over(short)} | ${over(same)} |`,
   );
 }
 console.log('\n## Trials of a Monte Carlo run over a record of 1000 samples, search and all\n');

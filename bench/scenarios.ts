@@ -19,7 +19,7 @@ export interface KnownCurve {
 
 /** Extensometer base [mm], and one step of its reading [mm]. */
 const BASE = 50;
-const STEP = 1e-5;
+export const STEP = 1e-5;
 /** Share of the samples up to the proof strength, share that repeats the sample before, and the fall of stress up to fracture. */
 const BEFORE_KNEE = 0.3;
 const REPEATED = 0.004;
