@@ -6,6 +6,8 @@ export interface PutLoop {
   readonly force: number;
   readonly to: number;
   readonly samples?: number;
+  /** First sample that is asked for its force; default 0. */
+  readonly from?: number;
 }
 
 /**
@@ -26,7 +28,7 @@ export function withLoops<Record extends object>(
   for (let i = 0; i < force!.length; i += 1) {
     for (const [name, column] of Object.entries(columns)) own[name]!.push(column[i]! + (name === 'time' ? later : 0));
     const loop = loops[next];
-    if (!loop || force![i]! < loop.force) continue;
+    if (!loop || i < (loop.from ?? 0) || force![i]! < loop.force) continue;
     next += 1;
     const { samples = 30 } = loop;
     for (let k = 1; k < 2 * samples; k += 1) {
