@@ -33,8 +33,8 @@ export interface CuppingOptions {
   readonly dieDiameter?: number | undefined;
   /** Force that holds the blank [N], where it was measured. */
   readonly holdingForce?: number | undefined;
-  /** Fall of the force after its maximum, as a share of it, that shows the crack; default 0.05, a choice of this package. */
-  readonly fall?: number | undefined;
+  /** Least fall of the force after its maximum, as a share of it, that shows the crack; default 0.05, a choice of this package. */
+  readonly minimumFall?: number | undefined;
   /** Who tested what. */
   readonly test?: TestInfo | undefined;
 }
@@ -107,7 +107,7 @@ export function analyseCupping(
   options: CuppingOptions = {},
 ): CuppingResult {
   const from = 'analyseCupping';
-  requireOptions(from, options, ['frameCompliance', 'ballDiameter', 'dieDiameter', 'holdingForce', 'fall', 'test']);
+  requireOptions(from, options, ['frameCompliance', 'ballDiameter', 'dieDiameter', 'holdingForce', 'minimumFall', 'test']);
   requireOptions(from, requireObject(from, 'sheet', sheet), ['thickness', 'width'], 'sheet');
   requirePositive(from, 'sheet.thickness', sheet.thickness);
   if (sheet.width !== undefined) requirePositive(from, 'sheet.width', sheet.width);
@@ -115,7 +115,7 @@ export function analyseCupping(
   const ballDiameter = requirePositive(from, 'options.ballDiameter', options.ballDiameter ?? BALL);
   const dieDiameter = requirePositive(from, 'options.dieDiameter', options.dieDiameter ?? DIE);
   const holding = options.holdingForce === undefined ? undefined : requirePositive(from, 'options.holdingForce', options.holdingForce);
-  const fall = requireBetween(from, 'options.fall', options.fall ?? FALL, 0.005, 0.9);
+  const fall = requireBetween(from, 'options.minimumFall', options.minimumFall ?? FALL, 0.005, 0.9);
   const test = requireTest(from, options.test ?? {});
   const records = requireBlanks(from, record);
 

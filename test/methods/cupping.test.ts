@@ -91,7 +91,7 @@ describe('analyseCupping', () => {
     expect(call(all, {})).toBe('missing sheet.thickness');
     expect(call(all, { thickness: 1, width: 0 })).toBe('not-positive sheet.width');
     expect(call(all, { thickness: 1, length: 5 })).toBe('unknown-option sheet.length');
-    expect(call(all, sheet, { fall: 1 })).toBe('out-of-range options.fall');
+    expect(call(all, sheet, { minimumFall: 1 })).toBe('out-of-range options.minimumFall');
     expect(call(all, sheet, { frameCompliance: -1 })).toBe('out-of-range options.frameCompliance');
     expect(call(all, sheet, { punch: 20 })).toBe('unknown-option options.punch');
     expect(refusal(() => simulateCupping({ depth: 10, force: 0 }))).toBe('not-positive force');
