@@ -7,7 +7,7 @@ import { conditionFindings, displacementFindings, refusedFindings, slopeFindings
 import type { FrameShare } from './frameShare.js';
 import { lineFindings } from './lineFindings.js';
 import type { LineNumbers } from './lineKernel.js';
-import { pauseFindings, unevenFindings } from './paceFindings.js';
+import { pauseFindings, unevenOfLoading } from './paceFindings.js';
 import type { Pause } from '../record/index.js';
 import { readingFindings } from './pieceFindings.js';
 import { proofFindings } from './proofFindings.js';
@@ -66,7 +66,7 @@ export function bendingFindings(result: Found, evidence: BendingEvidence, settin
   if (evidence.turned.length > 0) found.push(finding('signs-turned', { columns: evidence.turned.join(', ') }));
   found.push(...readingFindings(evidence.section, thresholds.sectionSpread));
   found.push(...pauseFindings(evidence.pauses, result.curve, result.proofStrengths, line));
-  if (line.ok && evidence.time) found.push(...unevenFindings(evidence.record, evidence.time, line));
+  if (evidence.time) found.push(...unevenOfLoading(evidence.record, part));
   found.push(...displacementFindings(recorded, numbers, result, settings, evidence.strainStep));
   // a span that is just long enough passes, whatever the last bit of the height
   if (spanRatio.value < thresholds.spanRatio * (1 - 1e-9))

@@ -9,7 +9,7 @@ import type { FrameShare } from './frameShare.js';
 import { hardeningFindings } from './hardeningFindings.js';
 import { lineFindings } from './lineFindings.js';
 import type { LineNumbers } from './lineKernel.js';
-import { pauseFindings, unevenFindings } from './paceFindings.js';
+import { pauseFindings, unevenOfLoading } from './paceFindings.js';
 import type { Pause } from '../record/index.js';
 import { readingFindings } from './pieceFindings.js';
 import { proofFindings } from './proofFindings.js';
@@ -95,7 +95,7 @@ export function compressionFindings(
     ),
     ...readingFindings(piece.section, settings.thresholds.sectionSpread),
     ...pauseFindings(evidence.pauses, result.curve, result.proofStrengths, line),
-    ...(line.ok && evidence.time ? unevenFindings(evidence.record, evidence.time, line) : []),
+    ...(evidence.time ? unevenOfLoading(evidence.record, part) : []),
     ...shapeFindings(piece, result, evidence, settings),
     ...lineFindings(numbers, result.curve, result, settings, ['Rpc']),
     ...proofFindings(part.numbers, part.curve, settings, true, ['Rpc', 'Rtc']),

@@ -72,6 +72,7 @@ describe('an unloading loop in a compression test', () => {
     expect(found.curve.stress[found.modulusWindow!.last]).toBe(found.modulusWindow!.stressLimits[1]);
     expect(found.curve.strain[found.modulusWindow!.first]).toBe(found.modulusWindow!.strainLimits[0]);
     expect(codes(found).filter((code) => code === 'drive-reversed')).toHaveLength(shares.length);
+    expect(codes(found)).not.toContain('uneven-loading');
     expect(leftOut(found)).toMatchObject({ count: shares.length, samples: 59 * shares.length });
     expect(leftOut(without)).toBeUndefined();
   });
@@ -144,6 +145,7 @@ describe('an unloading loop in a bending test', () => {
     near(found.flexuralStrength.value, without.flexuralStrength.value);
     near(found.strainAtMaximum.value, without.strainAtMaximum.value);
     expect(codes(found).filter((code) => code === 'drive-reversed')).toHaveLength(shares.length);
+    expect(codes(found)).not.toContain('uneven-loading');
     expect(leftOut(found)).toMatchObject({ count: shares.length });
     expect(leftOut(without)).toBeUndefined();
   });

@@ -57,6 +57,14 @@ describe('where excursions are left out of the record', () => {
     expect(repaired.rates!.time.at(-1)).toBeCloseTo(without.rates!.time.at(-1)!, 6);
   });
 
+  test('where they stay in the curve, rate and evenness over the elastic window are those of the loading', () => {
+    const of10 = (record: TensionRecord) => ({ ...record, time: Float64Array.from(record.time!, (t) => 10 * t) });
+    const rates = (given: TensionRecord) => told(of(given), /stress-rate|uneven/).map(({ code, values }) => [code, values['rate']]);
+    const [one, ...others] = rates(of10(sound));
+    expect([one![0], others]).toEqual(['stress-rate-outside', []]);
+    expect(rates(of10(looped))).toEqual([[one![0], expect.closeTo(Number(one![1]), 6)]]);
+  });
+
   test('a gap of the logger elsewhere is told, and one that another repair leaves', () => {
     const missing = Uint8Array.from(looped.force, (_, i) => (i > 1500 && i < 1560 ? 0 : 1));
     const picked = (column: ArrayLike<number>) => Float64Array.from(column).filter((_, i) => missing[i] === 1);
