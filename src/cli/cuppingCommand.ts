@@ -14,7 +14,7 @@ interface CuppingFlags extends ComplianceFlags, RecordFlags, TestFlags {
   readonly ball?: number;
   readonly die?: number;
   readonly holdingForce?: number;
-  readonly fall?: number;
+  readonly minimumFall?: number;
 }
 
 const FROM = 'cupping';
@@ -29,7 +29,7 @@ export function cuppingCommand(session: Session): Command {
     .addOption(numberOption('--ball <D>', 'diameter of the ball [mm]; default 20'))
     .addOption(numberOption('--die <D>', 'bore of the die [mm]; default 27'))
     .addOption(numberOption('--holding-force <F>', 'force that holds the blank [N]'))
-    .addOption(numberOption('--fall <share>', 'fall of the force after its maximum that shows the crack; default 0.05'));
+    .addOption(numberOption('--minimum-fall <share>', 'least fall of the force after its maximum that shows the crack; default 0.05'));
   withTestFlags(withRecordFlags(withComplianceFlags(command))).addHelpText(
     'after',
     '\nExample:\n  testpiece cupping blank-1.csv blank-2.csv blank-3.csv --thickness 0.8 --width 90 --frame-compliance 2e-5\n',
@@ -52,7 +52,7 @@ export function cuppingCommand(session: Session): Command {
             ...some('ballDiameter', flags.ball),
             ...some('dieDiameter', flags.die),
             ...some('holdingForce', flags.holdingForce),
-            ...some('fall', flags.fall),
+            ...some('minimumFall', flags.minimumFall),
           },
         ),
     );

@@ -14,7 +14,8 @@ export interface RecordFlags {
   readonly rod?: number;
   readonly efficiency?: number;
   readonly tareForce?: number;
-  readonly calibration?: string;
+  /** Reads and fits the file that it names, the first time that it is asked. */
+  readonly calibration?: () => Promise<Calibration>;
   readonly calibrationBeyond?: number;
   readonly unit?: Readonly<Record<string, string>>;
   readonly column?: Readonly<Record<string, string>>;
@@ -41,15 +42,20 @@ function readOptions(flags: RecordFlags, more: Wanted): ReadOptions {
 export const readingOf = async (file: string, flags: RecordFlags, wanted: Wanted = {}): Promise<ReadResult> =>
   readRecord(await readFile(file), readOptions(flags, wanted));
 
-/** The calibration that a flag names. */
 async function calibrationOf(file: string): Promise<Calibration> {
   const [indicated, reference] = await twoColumns('--calibration', file);
   return required(fitCalibration({ indicated, reference }));
 }
 
+/** The calibration that a flag names, read once for all files of a call. */
+function readOnce(file: string): () => Promise<Calibration> {
+  let read: Promise<Calibration> | undefined;
+  return () => (read ??= calibrationOf(file));
+}
+
 /** What a test says of how its force was made. */
 export const forceMadeBy = async ({ calibration }: Pick<RecordFlags, 'calibration'>): Promise<Pick<TestInfo, 'calibratedForces'>> =>
-  calibration === undefined ? {} : { calibratedForces: calibratedForces(await calibrationOf(calibration)) };
+  calibration === undefined ? {} : { calibratedForces: calibratedForces(await calibration()) };
 
 /** Readings in their columns; one that the calibration does not hold is named by the flag. */
 function calibrated(calibration: Calibration, readings: Float64Array, beyond: number | undefined): Float64Array {
@@ -68,7 +74,7 @@ function calibrated(calibration: Calibration, readings: Float64Array, beyond: nu
 /** Force of the record: as it is, by calibration, or from pressure by the cylinder. */
 export async function withForce(record: ReadResult['record'], flags: RecordFlags): Promise<TensionRecord> {
   if (flags.calibration !== undefined) {
-    const calibration = await calibrationOf(flags.calibration);
+    const calibration = await flags.calibration();
     const { pressure, force, ...others } = record as TensionRecord & PressureRecord;
     return { force: calibrated(calibration, 'pressure' in record ? pressure : force, flags.calibrationBeyond), ...others };
   }
@@ -103,6 +109,7 @@ export const withRecordFlags = (command: Command): Command =>
     .option(
       '--calibration <file>',
       'two columns of text, under a heading or none: what the channel indicated [MPa or N], reference force [N]; idle readings below it go along its slope down to zero',
+      readOnce,
     )
     .addOption(
       numberOption('--calibration-beyond <share>', 'how far beyond the calibrated readings, as a share of their span: 0 to 0.1; default 0'),

@@ -1,6 +1,6 @@
 /**
  * Where ReL is looked for: over the `whole` yielding range, or, where the `short` rule was agreed, over the first 0.25 % strain after ReH.
- * It is the option `lowerRule` of {@link yieldPoints} and `lowerYield` of `analyseTension`.
+ * It is the option `lowerYield` of {@link yieldPoints} and `analyseTension`.
  */
 export type LowerYieldRule = 'whole' | 'short';
 

@@ -101,7 +101,7 @@ export { sustainedCrossing } from './sustainedCrossing.js';
 /** @internal */
 export { totalExtensionStrengthKernel } from './totalExtensionStrength.js';
 /** @internal */
-export { requireUnloadingOptions, unloadingLoopsKernel } from './unloadingLoops.js';
+export { lineBeforeUnloading, requireUnloadingOptions, unloadingLoopsKernel } from './unloadingLoops.js';
 /** @internal */
 export { lowerYieldRules } from './LowerYieldRule.js';
 /** @internal */

@@ -11,7 +11,9 @@ import {
   type Outcome,
   type StressStrainCurve,
 } from '../base/index.js';
+import { maximumIndex } from '../numeric/index.js';
 import { fitModulusKernel } from './fitModulus.js';
+import type { ElasticLine, ModulusReason } from './ModulusFit.js';
 import { requireCurve } from './requireCurve.js';
 import { loopEnergy, turningPoints, unloadingLine, type TurningPoints, type UnloadingWindow } from './unloadingLoop.js';
 import type { YieldPoint } from './yieldPoints.js';
@@ -89,6 +91,10 @@ function loopOf(curve: StressStrainCurve, turn: TurningPoints, window: Unloading
     ...(energy === undefined ? {} : { energy }),
   };
 }
+
+/** @internal The elastic line up to the first top that a curve is unloaded from; without one, up to its maximum. */
+export const lineBeforeUnloading = (curve: StressStrainCurve, minimumFall = FALL): Outcome<ElasticLine, ModulusReason> =>
+  fitModulusKernel(curve, { by: 'lower-bound' }, turningPoints(curve, minimumFall)[0]?.top ?? maximumIndex(curve.stress));
 
 /** @internal {@link unloadingLoops} on a checked curve. */
 export function unloadingLoopsKernel(

@@ -22,7 +22,7 @@ export interface YieldTask {
   readonly strainShift: number;
   readonly minimumFall: number;
   readonly minimumStrain: number;
-  readonly lowerRule: LowerYieldRule;
+  readonly lowerYield: LowerYieldRule;
   /** First samples that count from a zero set under load: the fall before them is none. */
   readonly zeroMoves?: readonly number[] | undefined;
   /** Strain that is not the piece's: what it slipped in the grips [mm/mm]; default 0. */

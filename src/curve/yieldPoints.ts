@@ -42,8 +42,8 @@ export interface YieldOptions {
   readonly minimumFall?: number | undefined;
   /** Strain over which no higher stress may follow ReH [mm/mm]; default 0.0005. */
   readonly minimumStrain?: number | undefined;
-  /** ReL over the whole yielding range, or over the first 0.25 % strain after ReH; default `whole`. In `analyseTension` it is the option `lowerYield`. */
-  readonly lowerRule?: LowerYieldRule | undefined;
+  /** ReL over the whole yielding range, or over the first 0.25 % strain after ReH; default `whole`. */
+  readonly lowerYield?: LowerYieldRule | undefined;
 }
 
 /** The yield points of a curve with discontinuous yielding. */
@@ -70,7 +70,7 @@ export function yieldPointsKernel(curve: StressStrainCurve, task: YieldTask): Ou
   const found = upperYield(curve, task, spoilt);
   if (!found.ok) return found;
   const { peak, fallen, noise } = found;
-  const range = yieldingRange(curve, { peak, fallen, end: task.end, noise, spoilt, lowerRule: task.lowerRule });
+  const range = yieldingRange(curve, { peak, fallen, end: task.end, noise, spoilt, lowerYield: task.lowerYield });
   if (!range) return failure('no-hardening-after', 'after its highest point the curve only falls: that is the maximum, not a yield point');
   const point = (index: number): YieldPoint => ({ stress: stress[index]!, strain: strain[index]! - task.strainShift, index });
   return success({
@@ -113,20 +113,20 @@ export function yieldPointsKernel(curve: StressStrainCurve, task: YieldTask): Ou
 export function yieldPoints(curve: CurveColumns, options: YieldOptions = {}): Outcome<YieldPoints, YieldReason> {
   const from = 'yieldPoints';
   const checked = requireCurve(from, curve, 3);
-  requireOptions(from, options, ['pauses', 'modulus', 'strainShift', 'minimumFall', 'minimumStrain', 'lowerRule']);
+  requireOptions(from, options, ['pauses', 'modulus', 'strainShift', 'minimumFall', 'minimumStrain', 'lowerYield']);
   const {
     pauses = [],
     modulus,
     strainShift = 0,
     minimumFall = yieldRule.minimumFall,
     minimumStrain = yieldRule.minimumStrain,
-    lowerRule = 'whole',
+    lowerYield = 'whole',
   } = options;
   if (modulus !== undefined) requirePositive(from, 'options.modulus', modulus);
   requireFinite(from, 'options.strainShift', strainShift);
   requireBetween(from, 'options.minimumFall', minimumFall, 0, 1);
   requireNonNegative(from, 'options.minimumStrain', minimumStrain);
-  requireOneOf(from, 'options.lowerRule', lowerRule, lowerYieldRules);
+  requireOneOf(from, 'options.lowerYield', lowerYield, lowerYieldRules);
   const last = checked.stress.length - 1;
   requireArray(from, 'options.pauses', pauses).forEach((pause, k) => {
     const [first, end] = requirePair(from, `options.pauses[${k}]`, pause);
@@ -136,5 +136,5 @@ export function yieldPoints(curve: CurveColumns, options: YieldOptions = {}): Ou
       throw new InputError(from, `options.pauses[${k}]`, 'out-of-range', 'must be samples', first);
   });
   const maximum = maximumIndex(checked.stress, 0, last + 1);
-  return yieldPointsKernel(checked, { pauses, modulus, strainShift, minimumFall, minimumStrain, lowerRule, maximum, end: last + 1 });
+  return yieldPointsKernel(checked, { pauses, modulus, strainShift, minimumFall, minimumStrain, lowerYield, maximum, end: last + 1 });
 }

@@ -27,7 +27,7 @@ export interface YieldingTask {
   readonly end: number;
   readonly noise: number;
   readonly spoilt: Uint8Array | undefined;
-  readonly lowerRule: LowerYieldRule;
+  readonly lowerYield: LowerYieldRule;
 }
 
 /** @internal The range between ReH and uniform hardening. */
@@ -164,7 +164,7 @@ export function yieldingRange({ strain, stress }: StressStrainCurve, task: Yield
 
   const limit = strain[peak]! + SHORT_RANGE;
   let lowest = -1;
-  for (let i = from; i <= hardeningStart && (task.lowerRule === 'whole' || strain[i]! <= limit); i += 1)
+  for (let i = from; i <= hardeningStart && (task.lowerYield === 'whole' || strain[i]! <= limit); i += 1)
     if (counts(i) && (lowest < 0 || stress[i]! < stress[lowest]!)) lowest = i;
   if (lowest < 0) lowest = from;
   return { lowest, hardeningStrain, hardeningStart };

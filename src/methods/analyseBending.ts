@@ -1,20 +1,20 @@
-import { chordModulusKernel, stressStrainKernel, travelWithoutFrame, type FrameMotion } from '../curve/index.js';
-import { checkRecordKernel, motionOf, ofPiece as pieceFirst, pausesOf, runningTime, surveyRecord } from '../record/index.js';
+import { chordModulusKernel } from '../curve/index.js';
+import { checkRecordKernel, motionOf, ofPiece as pieceFirst } from '../record/index.js';
 import { bendingFindings } from './bendingFindings.js';
 import { requireBendingOptions, requireBendingPiece, requireBendingRecord, shearShareOf, type BendingOptions } from './bendingOptions.js';
 import { bendingQuantities } from './bendingQuantities.js';
 import type { BendingColumns, BendingPiece, BendingResult } from './BendingResult.js';
 import { calibrationFindings, forceTrail, forcesOf, windowForce } from './calibrationFindings.js';
+import { evaluateLine } from './evaluateLine.js';
+import { excursionsTrail } from './excursionsTrail.js';
 import { frameShare } from './frameShare.js';
 import { isCurved } from './lineFindings.js';
-import { lineKernel } from './lineKernel.js';
 import { bendingControls, lineLoading } from './lineLoading.js';
 import { lineTrail } from './lineTrail.js';
 import { trailStep, type TrailStep } from '../base/index.js';
 import { loadingPositive } from './positiveSigns.js';
 import { provenanceOf } from './provenanceOf.js';
 import { structure } from './structure.js';
-import { withUsableFrame } from './usableFrame.js';
 
 /**
  * A bending test from its record: modulus by slope and chord, flexural strengths, and every doubt that the data show.
@@ -25,6 +25,7 @@ import { withUsableFrame } from './usableFrame.js';
  * Three points, and four points with any arm; deflection by a gauge at mid-span, travel of the noses, or strain of the outer fibre. The crosshead
  * measures the noses, which of four points sink less than mid-span: the formulas know. A modulus from travel needs the compliance of frame and indentation.
  * Stress and strain are those of the elastic formulas throughout: beyond yielding they are nominal, and a finding says by how much.
+ * An unloading loop stays in the curve and enters no property.
  * The chord between strains of 0.0005 and 0.0025 is the rule for plastics, counted from the line's origin but from no earlier than the record; of metals take the slope. Brittle pieces throw fragments: guard closed.
  *
  * @param record - `force` [N], whole; at least one of `deflection` [mm] at mid-span, `strain` [mm/mm], `travel` [mm]; `time` [s] where it was logged.
@@ -52,42 +53,43 @@ export function analyseBending(record: BendingColumns, piece: BendingPiece, opti
   const { record: given, turned: columns } = loadingPositive(asGiven);
   const turned = columns.map((name) => (name === 'extension' ? 'deflection' : name));
 
-  const evaluate = (motion: FrameMotion | undefined) => {
-    const used = motion && given.travel ? { ...given, travel: travelWithoutFrame(given.travel, given.force, motion) } : given;
-    const recorded = stressStrainKernel(used, lengths);
-    const curve = { strain: recorded.strain, stress: recorded.stress };
-    return { recorded, curve, numbers: lineKernel(curve, asked) };
-  };
   // plastics and ceramics are bent as well: no beam is too stiff, but less than nothing is none
-  const used = withUsableFrame(evaluate, asked.frameCompliance, given, lengths, Infinity);
-  const { recorded, curve, numbers, frameCompliance: frame, refused } = used;
+  const evaluated = evaluateLine(given, lengths, asked, Infinity);
+  const { recorded, curve, numbers, part, frameCompliance: frame, refused, survey, time, pauses, strainStep } = evaluated;
   const settings = { ...asked, frameCompliance: frame };
   const { thresholds } = settings;
   const gauge = motionOf(given, pieceFirst) === 'extension' ? 'deflection' : 'strain';
   // a strain gauge reads strain itself
   const strainLength = recorded.basis !== 'travel' && gauge === 'strain' ? 1 : recorded.strainLength;
-  const survey = surveyRecord(given);
-  const strainStep = (survey.motion?.step ?? 0) / (survey.motion?.column === 'strain' ? 1 : recorded.strainLength);
 
-  const time = runningTime(given, survey);
-  const pauses = pausesOf(given, survey.clock, survey.top);
-
-  const { line, highest } = numbers;
+  const { line } = numbers;
   // plastics are softer than any metal
   const share = frameShare(recorded, numbers, lengths, frame, 0);
   const ofPiece = recorded.basis !== 'travel' || (share !== undefined && !share.vanishing);
   // a curve that softens from the start has its line meet zero stress before the record: the chord counts from no earlier than that start
   const origin = line.ok ? Math.max(0, curve.strain[0]! - curve.stress[0]! / line.slope) : 0;
-  const chord = ofPiece && line.ok ? chordModulusKernel(curve, settings.chord, origin, highest + 1) : undefined;
+  const chord = ofPiece && line.ok ? chordModulusKernel(part.curve, settings.chord, origin, part.numbers.highest + 1) : undefined;
   const isModulus = line.ok && ofPiece && line.points >= thresholds.leastElasticPoints && !isCurved(numbers, thresholds.slopeFall);
   const highestForce = given.force[survey.top]!;
   const shearShare = shearShareOf(piece, settings.poissonRatio, recorded.basis === 'travel' ? 'nose' : 'mid-span');
-  const quantities = bendingQuantities({ numbers, curve, lengths, settings, isModulus, chord, shearShare, highestForce, top: survey.top });
+  const quantities = bendingQuantities({
+    numbers,
+    curve,
+    part,
+    lengths,
+    settings,
+    isModulus,
+    chord,
+    shearShare,
+    highestForce,
+    top: survey.top,
+  });
 
   const loading = lineLoading(curve, time, numbers, bendingControls(strainLength));
   const evidence = {
     recorded: { ...recorded, strainLength },
     numbers,
+    part,
     chord,
     lengths,
     record: given,
@@ -109,6 +111,7 @@ export function analyseBending(record: BendingColumns, piece: BendingPiece, opti
       : trailStep(recorded.basis === 'travel' ? 'outer-fibre-strain-by-travel' : 'outer-fibre-strain-by-deflection', {
           length: strainLength,
         }),
+    ...excursionsTrail(part.ranges),
     ...lineTrail(numbers),
   ];
   return {
@@ -121,7 +124,7 @@ export function analyseBending(record: BendingColumns, piece: BendingPiece, opti
     ...quantities,
     ...(loading ? { loading } : {}),
     findings: [
-      ...checkRecordKernel(given, {}, { survey, pauses }),
+      ...checkRecordKernel(given, {}, evaluated.known),
       ...bendingFindings({ curve, ...quantities }, evidence, settings),
       ...calibrationFindings(
         settings.test,

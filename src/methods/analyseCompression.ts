@@ -1,6 +1,6 @@
-import { requireRecord, stressStrainKernel, travelWithoutFrame, type FrameMotion } from '../curve/index.js';
+import { requireRecord } from '../curve/index.js';
 import { metalModuli } from '../materials/index.js';
-import { checkRecordKernel, pausesOf, runningTime, surveyRecord } from '../record/index.js';
+import { checkRecordKernel } from '../record/index.js';
 import { calibrationFindings, forceOf, forceTrail, forcesOf, windowForce } from './calibrationFindings.js';
 import { compressionFindings } from './compressionFindings.js';
 import { bucklingOf, flowCurveOf, trueCurveOf } from './compressionKernel.js';
@@ -9,14 +9,15 @@ import { compressionQuantities } from './compressionQuantities.js';
 import type { CompressionColumns, CompressionPiece, CompressionResult } from './CompressionResult.js';
 import { loadingPositive } from './positiveSigns.js';
 import { compressionTrail } from './compressionTrail.js';
+import { evaluateLine } from './evaluateLine.js';
 import { frameShare } from './frameShare.js';
 import { isCurved } from './lineFindings.js';
-import { brokeSuddenly, lineKernel } from './lineKernel.js';
+import { brokeSuddenly } from './lineKernel.js';
 import { compressionControls, lineLoading } from './lineLoading.js';
 import { provenanceOf } from './provenanceOf.js';
 import { structure } from './structure.js';
 import { hollomonOf, meansOf } from './hardeningAndNecking.js';
-import { withUsableFrame } from './usableFrame.js';
+import { explanationOf } from './tensionKernel.js';
 
 /**
  * A compression test from its record: yield strength, stresses at stated strains, flow curve, and every doubt that the data show.
@@ -26,7 +27,7 @@ import { withUsableFrame } from './usableFrame.js';
  * @remarks
  * Compression may be negative or positive in each column; signs are turned and the trail says so. In results it counts positive. The modulus is given only where an extensometer or a
  * removed compliance (of frame and plates, measured in compression) justifies it. A piece that does not break has no compressive strength: stresses are given
- * at stated strains. The flow curve takes the plastic part of the compression p alone; with a coefficient of friction Siebel's correction
+ * at stated strains. An unloading loop stays in the curve and enters no property. The flow curve takes the plastic part of the compression p alone; with a coefficient of friction Siebel's correction
  * is applied with the present diameter and height. Of pieces longer than three diameters the force is compared with the tangent-modulus
  * buckling load all along the curve. Hard pieces shatter and slender ones shoot out: guard closed.
  *
@@ -62,35 +63,24 @@ export function analyseCompression(
   const lengths = requireCompressionPiece(from, piece);
 
   const { record: positive, turned } = loadingPositive(given);
-  const evaluate = (motion: FrameMotion | undefined) => {
-    const used =
-      motion && positive.travel ? { ...positive, travel: travelWithoutFrame(positive.travel, positive.force, motion) } : positive;
-    const recorded = stressStrainKernel(used, lengths);
-    const curve = { strain: recorded.strain, stress: recorded.stress };
-    return { recorded, curve, numbers: lineKernel(curve, asked) };
-  };
-  const used = withUsableFrame(evaluate, asked.frameCompliance, positive, lengths, metalModuli[1]);
-  const { recorded, curve, numbers, frameCompliance, refused } = used;
+  const evaluated = evaluateLine(positive, lengths, asked, metalModuli[1]);
+  const { recorded, curve, numbers, part, frameCompliance, refused, survey, time, pauses, strainStep } = evaluated;
   const settings = { ...asked, frameCompliance };
   const { thresholds } = settings;
-  const survey = surveyRecord(positive);
-  const strainStep = (survey.motion?.step ?? 0) / (survey.motion?.column === 'strain' ? 1 : recorded.strainLength);
 
-  const time = runningTime(positive, survey);
-  const pauses = pausesOf(positive, survey.clock, survey.top);
-
-  const { line, highest } = numbers;
+  const { line } = numbers;
   const share = frameShare(recorded, numbers, { area: lengths.area, effectiveLength: recorded.strainLength }, frameCompliance);
   const ofPiece = recorded.basis !== 'travel' || (share !== undefined && !share.vanishing);
   const isModulus = line.ok && ofPiece && line.points >= thresholds.leastElasticPoints && !isCurved(numbers, thresholds.slopeFall);
-  const broken = piece.afterTest?.broken ?? brokeSuddenly(numbers, curve);
-  const buckling = bucklingOf(numbers, curve, lengths, thresholds.bucklingShare, broken);
-  const trueCurve = ofPiece && line.ok ? trueCurveOf(curve, highest) : undefined;
-  const flow = flowCurveOf(curve, numbers, lengths, settings.friction);
+  const broken = piece.afterTest?.broken ?? brokeSuddenly(part.numbers, part.curve);
+  const buckling = bucklingOf(part.numbers, part.curve, lengths, thresholds.bucklingShare, broken);
+  const trueCurve = ofPiece && line.ok ? trueCurveOf(part.curve, part.numbers.highest) : undefined;
+  const flow = flowCurveOf(part.curve, part.numbers, lengths, settings.friction);
   const hardening = flow && hollomonOf(meansOf(flow, 0, flow.strain.length - 1));
   const quantities = compressionQuantities({
     numbers,
     curve,
+    explanation: explanationOf(part.numbers, part.curve),
     lengths,
     settings,
     isModulus,
@@ -107,6 +97,7 @@ export function analyseCompression(
   const evidence = {
     recorded,
     numbers,
+    part,
     buckling,
     area: lengths.area,
     record: positive,
@@ -130,7 +121,7 @@ export function analyseCompression(
     ...quantities,
     ...(loading ? { loading } : {}),
     findings: [
-      ...checkRecordKernel(positive, {}, { survey, pauses }),
+      ...checkRecordKernel(positive, {}, evaluated.known),
       ...compressionFindings(piece, { curve, ...quantities }, evidence, settings),
       ...calibrationFindings(
         settings.test,
@@ -139,7 +130,7 @@ export function analyseCompression(
         windowForce(numbers.line, curve.stress, lengths.area),
       ),
     ],
-    trail: [...forceTrail(settings.test), ...compressionTrail(turned, positive, recorded, lengths.area, numbers, settings)],
+    trail: [...forceTrail(settings.test), ...compressionTrail(turned, positive, recorded, lengths.area, numbers, settings, part)],
     provenance: provenanceOf(options, { ...given }),
   };
 }

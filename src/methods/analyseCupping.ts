@@ -10,7 +10,7 @@ import {
 } from '../base/index.js';
 import { requireFrameCompliance, type Compliance } from '../curve/index.js';
 import { calibrationFindings, forceOf, forceTrail } from './calibrationFindings.js';
-import { conditionFindings } from './frameFindings.js';
+import { conditionFindings, refusedFindings } from './frameFindings.js';
 import { cuppingBlank } from './cuppingBlank.js';
 import type { CuppingResult, CuppingSheet } from './CuppingResult.js';
 import { requireForceColumns, type ForceColumns, type ForceRecord } from './ForceColumns.js';
@@ -21,6 +21,7 @@ import { provenanceOf } from './provenanceOf.js';
 import { quantity } from './quantity.js';
 import { structure } from './structure.js';
 import { requireTest } from './testInfo.js';
+import { shareOfLoading } from './usableFrame.js';
 
 /** Options of {@link analyseCupping}. */
 export interface CuppingOptions {
@@ -32,8 +33,8 @@ export interface CuppingOptions {
   readonly dieDiameter?: number | undefined;
   /** Force that holds the blank [N], where it was measured. */
   readonly holdingForce?: number | undefined;
-  /** Fall of the force after its maximum, as a share of it, that shows the crack; default 0.05, a choice of this package. */
-  readonly fall?: number | undefined;
+  /** Least fall of the force after its maximum, as a share of it, that shows the crack; default 0.05, a choice of this package. */
+  readonly minimumFall?: number | undefined;
   /** Who tested what. */
   readonly test?: TestInfo | undefined;
 }
@@ -82,7 +83,7 @@ function requireBlanks(from: string, records: ForceColumns | readonly ForceColum
  *
  * @remarks
  * The ball touches where the first rise of the force, extrapolated, meets zero. The crack is where the force begins to fall away after its
- * maximum, by 5 % at least; a fall over more than 0.3 mm of depth is no moment, and a finding says so. Depth counts without the frame where its compliance is given. A quantity that a record cannot support is
+ * maximum, by 5 % at least; a fall over more than 0.3 mm of depth is no moment, and a finding says so. Depth counts without the frame where its compliance is given and leaves a way for the sheet. A quantity that a record cannot support is
  * absent.
  *
  * @param record - `force` [N] and `travel` [mm], with `time` [s] where it was logged; of one blank, or a list of one for each.
@@ -106,18 +107,21 @@ export function analyseCupping(
   options: CuppingOptions = {},
 ): CuppingResult {
   const from = 'analyseCupping';
-  requireOptions(from, options, ['frameCompliance', 'ballDiameter', 'dieDiameter', 'holdingForce', 'fall', 'test']);
+  requireOptions(from, options, ['frameCompliance', 'ballDiameter', 'dieDiameter', 'holdingForce', 'minimumFall', 'test']);
   requireOptions(from, requireObject(from, 'sheet', sheet), ['thickness', 'width'], 'sheet');
   requirePositive(from, 'sheet.thickness', sheet.thickness);
   if (sheet.width !== undefined) requirePositive(from, 'sheet.width', sheet.width);
-  const frame = requireFrameCompliance(from, 'options.frameCompliance', options.frameCompliance);
+  const asked = requireFrameCompliance(from, 'options.frameCompliance', options.frameCompliance);
   const ballDiameter = requirePositive(from, 'options.ballDiameter', options.ballDiameter ?? BALL);
   const dieDiameter = requirePositive(from, 'options.dieDiameter', options.dieDiameter ?? DIE);
   const holding = options.holdingForce === undefined ? undefined : requirePositive(from, 'options.holdingForce', options.holdingForce);
-  const fall = requireBetween(from, 'options.fall', options.fall ?? FALL, 0.005, 0.9);
+  const fall = requireBetween(from, 'options.minimumFall', options.minimumFall ?? FALL, 0.005, 0.9);
   const test = requireTest(from, options.test ?? {});
   const records = requireBlanks(from, record);
 
+  // one that a blank refuses is taken from none: their depths are compared
+  const refused = asked && records.map((one) => shareOfLoading(one, asked)).find((one) => one !== undefined);
+  const frame = refused ? undefined : asked;
   const all = records.map((one, k) => cuppingBlank(one, frame, fall, k + 1));
   const blanks = all.map(({ blank }) => blank);
   const depths = blanks.flatMap(({ depth }) => (depth ? [depth.value] : []));
@@ -146,6 +150,7 @@ export function analyseCupping(
         test,
         blanks.map(({ maximumForce }) => forceOf(maximumForce)),
       ),
+      ...refusedFindings(refused, 'cuppingIndex'),
       ...conditionFindings([frame], test, 'compression'),
       ...all.flatMap(({ findings }) => findings),
       ...(options.frameCompliance === undefined ? [finding('cupping-frame-included', {}, { field: 'cuppingIndex' })] : []),

@@ -1,11 +1,14 @@
 import { trailStep, type CurveColumns, type Finding, type TrailStep } from '../base/index.js';
 import { requireCurve, type RecordedCurve } from '../curve/index.js';
-import { recordOutline, resolution, unloadedFrom } from '../record/index.js';
+import { recordOutline, resolution, surveyExcursions, unloadedFrom } from '../record/index.js';
 import { calibrationFindings } from './calibrationFindings.js';
+import { departuresOf } from './departures.js';
+import { excursionsTrail } from './excursionsTrail.js';
 import { familyFindings } from './familyFindings.js';
 import { isCurved } from './lineFindings.js';
+import { evaluateLoading, findingOnRecord } from './loadingPart.js';
 import { methodFindings } from './methodFindings.js';
-import { explanationOf, tensionKernel } from './tensionKernel.js';
+import { explanationOf } from './tensionKernel.js';
 import { curveOptionNames, requireTensionOptions, type CurveAnalysisOptions } from './tensionOptions.js';
 import { tensionQuantities } from './tensionQuantities.js';
 import type { TensionResult } from './TensionResult.js';
@@ -30,7 +33,8 @@ export type CurveResult = Omit<
  * $$ (e, R) \to m_E \to e_0 \to R_{eH}, R_p, R_m, A_{gt}, A_t \to n, K $$
  *
  * @remarks
- * The strain is taken as that of the test piece, so the slope is named modulus where the line is straight and has samples enough.
+ * The strain is taken as that of the test piece, so the slope is named modulus where the line is straight and has samples enough. Unloading loops stay in the
+ * curve, but properties are those of the loading envelope, and the trail says what was left out.
  *
  * @param curve - Strain [mm/mm] and stress [MPa], at least 3 samples, finite.
  * @param options - As of `analyseTension`, without a frame.
@@ -58,19 +62,22 @@ export function analyseCurve(curve: CurveColumns, options: CurveAnalysisOptions 
     firstStrain: given.strain[0]!,
   };
   const kept = { strain: own.strain, stress: own.stress };
-  const outline = recordOutline({ force: given.stress, strain: given.strain });
-  const numbers = tensionKernel(
+  const record = { force: given.stress, strain: given.strain };
+  const outline = recordOutline(record);
+  const { excursions, slips, zeroMoves } = departuresOf(surveyExcursions(record, outline, []), own);
+  const { numbers, part } = evaluateLoading(
     {
       curve: kept,
       stress: kept.stress,
       unloadedFrom: outline && unloadedFrom(outline),
       resolution: resolution(kept.stress),
       pauses: [],
-      slips: [],
-      zeroMoves: [],
+      slips,
+      zeroMoves,
       elasticLengthRatio: 1,
     },
     settings,
+    excursions,
   );
   const { line } = numbers;
   const isModulus = line.ok && line.points >= settings.thresholds.leastElasticPoints && !isCurved(numbers, settings.thresholds.slopeFall);
@@ -80,14 +87,14 @@ export function analyseCurve(curve: CurveColumns, options: CurveAnalysisOptions 
     kept.stress,
     settings,
     { modulus: isModulus, totalExtension: true },
-    explanationOf(numbers, kept),
+    explanationOf(part.numbers, part.input.curve),
   );
   const findings: Finding[] = [
     ...familyFindings(quantities, numbers, settings, { strainFrom: 'extensometer' }),
     ...calibrationFindings(settings.test, []),
-    ...methodFindings(numbers, kept, quantities, settings),
+    ...methodFindings(part.numbers, part.input.curve, quantities, settings).map(findingOnRecord(part)),
   ];
-  const trail: TrailStep[] = line.ok ? [trailStep('origin-moved', { shift: numbers.shift })] : [];
+  const trail: TrailStep[] = [...excursionsTrail(part.ranges), ...(line.ok ? [trailStep('origin-moved', { shift: numbers.shift })] : [])];
   return {
     method: 'tension',
     test: settings.test,

@@ -9,20 +9,23 @@ import {
 } from '../base/index.js';
 import {
   beyondCompliance,
+  lineBeforeUnloading,
   requireFrameCompliance,
   requirePiece,
   requireRecord,
   requireUnloadingOptions,
   stressStrainKernel,
-  travelWithoutFrame,
   unloadingLoopsKernel,
   type Compliance,
+  type FrameMotion,
   type UnloadingWindow,
 } from '../curve/index.js';
+import { metalModuli } from '../materials/index.js';
 import { checkRecordKernel } from '../record/index.js';
 import { calibrationFindings, forceTrail } from './calibrationFindings.js';
-import { conditionFindings } from './frameFindings.js';
 import { requireBrokenPiece } from './brokenPiece.js';
+import { withoutFrame } from './evaluateRecord.js';
+import { conditionFindings, refusedFindings } from './frameFindings.js';
 import { frameInWords } from './frameShare.js';
 import type { TestInfo } from './MethodResult.js';
 import { provenanceOf } from './provenanceOf.js';
@@ -31,6 +34,7 @@ import { requireTest } from './testInfo.js';
 import { loopFindings } from './unloadingFindings.js';
 import { loopQuantities, permanentSetStrength, strengthAt } from './unloadingQuantities.js';
 import type { UnloadingResult } from './UnloadingResult.js';
+import { withUsableFrame } from './usableFrame.js';
 
 /** Options of {@link analyseUnloading}. */
 export interface UnloadingAnalysisOptions {
@@ -51,6 +55,7 @@ export interface UnloadingAnalysisOptions {
 /** Above this reversibility a force holds while rising only: class 1 of ISO 7500-1. */
 const REVERSIBILITY = 0.015;
 const LIMIT = 0.002;
+
 /**
  * The unloadings of a tension test: modulus, permanent set and lost energy of each, and the permanent set strength.
  *
@@ -58,7 +63,7 @@ const LIMIT = 0.002;
  *
  * @remarks
  * Each loop passes or fails the permanent set that is allowed; the strength itself is interpolated between a loop below and one above, on the power of the set through both. A force that holds while rising only (reversibility above 1.5 %) gives no loop: a
- * friction band would be read as modulus and energy. Slopes are named modulus only where an extensometer or a removed frame compliance justifies it.
+ * friction band would be read as modulus and energy. Slopes are named modulus only where an extensometer or a removed frame compliance justifies it; a compliance that leaves nothing for the piece is not removed, and a finding says so.
  *
  * @param record - `force` [N] and at least one of `extension` [mm], `strain` [mm/mm], `travel` [mm]; `time` [s] where it was logged.
  * @param testPiece - Section and lengths [mm].
@@ -85,28 +90,34 @@ export function analyseUnloading(record: TensionColumns, testPiece: TestPiece, o
   const { reversibility: v, minimumFall, window } = options;
   if (v !== undefined) requireNonNegative(from, 'options.reversibility', v);
   const setLimit = requirePositive(from, 'options.setLimit', options.setLimit ?? LIMIT);
-  const frame = requireFrameCompliance(from, 'options.frameCompliance', options.frameCompliance);
+  const asked = requireFrameCompliance(from, 'options.frameCompliance', options.frameCompliance);
   const settings = requireUnloadingOptions(from, { minimumFall, window });
   const test = requireTest(from, options.test ?? {});
   const given = requireRecord(from, record);
   const lengths = requirePiece(from, testPiece);
   requireBrokenPiece(from, testPiece);
 
-  const used = frame && given.travel ? { ...given, travel: travelWithoutFrame(given.travel, given.force, frame) } : given;
-  const recorded = stressStrainKernel(used, lengths);
-  const found = unloadingLoopsKernel(recorded, settings);
-  const refused = v !== undefined && v > REVERSIBILITY;
-  const loops = found.ok && !refused ? found.loops : [];
+  const evaluate = (motion: FrameMotion | undefined) => {
+    const recorded = stressStrainKernel(withoutFrame(given, motion), lengths);
+    const line = lineBeforeUnloading(recorded, settings.minimumFall);
+    const known = line.ok ? { modulus: line.slope, strainShift: line.strainShift } : {};
+    return { recorded, numbers: { line }, found: unloadingLoopsKernel(recorded, { ...settings, ...known }) };
+  };
+  const evaluated = withUsableFrame(evaluate, asked, given, lengths, metalModuli[1]);
+  const { recorded, found, frameCompliance: frame, refused } = evaluated;
+  const isReversible = v === undefined || v <= REVERSIBILITY;
+  const loops = found.ok && isReversible ? found.loops : [];
   const shift = found.ok ? found.strainShift : 0;
   const strength = strengthAt(loops, setLimit);
   // the drive goes back on purpose here
   const ofRecord = checkRecordKernel(given).filter(({ code }) => code !== 'drive-reversed');
   const findings = [
     ...ofRecord,
+    ...refusedFindings(refused, 'loops'),
     ...(frame && given.travel ? [...conditionFindings([frame], test, 'tension'), ...beyondCompliance(given.force, frame)] : []),
     ...calibrationFindings(test, [{ symbol: 'Fm', force: given.force.reduce((most, one) => Math.max(most, one)) }]),
   ];
-  if (refused) findings.push(finding('unloading-refused', { reversibility: 100 * v }, { field: 'loops' }));
+  if (!isReversible) findings.push(finding('unloading-refused', { reversibility: 100 * v }, { field: 'loops' }));
   else if (!found.ok) findings.push(finding('unloading-none', { why: found.message }, { field: 'loops' }));
   else findings.push(...loopFindings(loops, setLimit, strength));
   if (v === undefined) findings.push(finding('reversibility-unknown', {}, { field: 'loops' }));

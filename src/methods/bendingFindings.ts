@@ -2,11 +2,12 @@ import { finding, type Finding, type Outcome, type Section, type TensionRecord }
 import { beyondCompliance, type ChordModulus, type ChordReason, type RecordedCurve } from '../curve/index.js';
 import type { BeamLengths, BendingSettings } from './bendingOptions.js';
 import type { BendingResult } from './BendingResult.js';
+import type { LineLoadingPart } from './evaluateLine.js';
 import { conditionFindings, displacementFindings, refusedFindings, slopeFindings } from './frameFindings.js';
 import type { FrameShare } from './frameShare.js';
 import { lineFindings } from './lineFindings.js';
 import type { LineNumbers } from './lineKernel.js';
-import { pauseFindings, unevenFindings } from './paceFindings.js';
+import { pauseFindings, unevenOfLoading } from './paceFindings.js';
 import type { Pause } from '../record/index.js';
 import { readingFindings } from './pieceFindings.js';
 import { proofFindings } from './proofFindings.js';
@@ -16,6 +17,7 @@ import type { RefusedFrame } from './usableFrame.js';
 export interface BendingEvidence {
   readonly recorded: RecordedCurve;
   readonly numbers: LineNumbers;
+  readonly part: LineLoadingPart;
   readonly chord: Outcome<ChordModulus, ChordReason> | undefined;
   readonly lengths: BeamLengths;
   readonly record: TensionRecord;
@@ -56,7 +58,7 @@ function deflectionFindings({ recorded, numbers, lengths }: BendingEvidence, { s
 
 /** @internal Doubts about a bending test, beside those of the record itself. */
 export function bendingFindings(result: Found, evidence: BendingEvidence, settings: BendingSettings): Finding[] {
-  const { numbers, chord, recorded, lengths } = evidence;
+  const { numbers, part, chord, recorded, lengths } = evidence;
   const { thresholds } = settings;
   const { line } = numbers;
   const { spanRatio, shearShare, modulus, chordModulus } = result;
@@ -64,7 +66,7 @@ export function bendingFindings(result: Found, evidence: BendingEvidence, settin
   if (evidence.turned.length > 0) found.push(finding('signs-turned', { columns: evidence.turned.join(', ') }));
   found.push(...readingFindings(evidence.section, thresholds.sectionSpread));
   found.push(...pauseFindings(evidence.pauses, result.curve, result.proofStrengths, line));
-  if (line.ok && evidence.time) found.push(...unevenFindings(evidence.record, evidence.time, line));
+  if (evidence.time) found.push(...unevenOfLoading(evidence.record, part));
   found.push(...displacementFindings(recorded, numbers, result, settings, evidence.strainStep));
   // a span that is just long enough passes, whatever the last bit of the height
   if (spanRatio.value < thresholds.spanRatio * (1 - 1e-9))
@@ -80,7 +82,7 @@ export function bendingFindings(result: Found, evidence: BendingEvidence, settin
   found.push(...lineFindings(numbers, result.curve, { modulusWindow: result.modulusWindow }, settings, ['σfp', 'Eb']));
   // a brittle beam that nobody asked a proof strength of has none: no fault
   const weight = settings.offsetsAsked ? {} : ({ severity: 'note' } as const);
-  for (const one of proofFindings(numbers, result.curve, settings, true, ['σfp', 'σf']))
+  for (const one of proofFindings(part.numbers, part.curve, settings, true, ['σfp', 'σf']))
     found.push(one.code === 'proof-strength-not-reached' ? { ...one, ...weight } : one);
   if (chord && !chord.ok)
     found.push(finding('not-determined', { symbol: 'Ef by the chord', why: chord.message }, { field: 'chordModulus' }));

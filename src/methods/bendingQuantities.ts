@@ -3,6 +3,7 @@ import type { ChordModulus, ChordReason } from '../curve/index.js';
 import type { BeamLengths, BendingSettings } from './bendingOptions.js';
 import type { BendingResult } from './BendingResult.js';
 import { modulusWindowOf, slopeQuantity } from './elasticQuantities.js';
+import type { LineLoadingPart } from './evaluateLine.js';
 import { brokeSuddenly, type LineNumbers } from './lineKernel.js';
 import { maximumForce, percent, quantity } from './quantity.js';
 import { strengthsAt } from './strengthsAt.js';
@@ -14,6 +15,7 @@ const ISO178 = 'ISO 178';
 interface Evaluated {
   readonly numbers: LineNumbers;
   readonly curve: StressStrainCurve;
+  readonly part: LineLoadingPart;
   readonly lengths: BeamLengths;
   readonly settings: BendingSettings;
   readonly isModulus: boolean;
@@ -24,7 +26,7 @@ interface Evaluated {
 }
 
 /** Moduli by slope and chord, and the proof strengths. */
-function elasticPart({ numbers, curve, settings, isModulus, chord }: Evaluated) {
+function elasticPart({ numbers, curve, part, settings, isModulus, chord }: Evaluated) {
   const { line, proofs } = numbers;
   return {
     ...(line.ok ? { elasticSlope: slopeQuantity(line, 'mf', 'slope of the elastic part in bending', 'elementary beam theory') } : {}),
@@ -40,7 +42,7 @@ function elasticPart({ numbers, curve, settings, isModulus, chord }: Evaluated) 
           ),
         }
       : {}),
-    ...modulusWindowOf(numbers, curve, explanationOf(numbers, curve)),
+    ...modulusWindowOf(numbers, curve, explanationOf(part.numbers, part.curve)),
     proofStrengths: strengthsAt(
       'σfp',
       'flexural proof strength, offset',
@@ -53,7 +55,7 @@ function elasticPart({ numbers, curve, settings, isModulus, chord }: Evaluated) 
 
 /** @internal The quantities of a bending test, each only where the numbers support it. */
 export function bendingQuantities(evaluated: Evaluated) {
-  const { numbers, curve, lengths, shearShare } = evaluated;
+  const { numbers, curve, part, lengths, shearShare } = evaluated;
   const { fracture, highest } = numbers;
   return {
     ...elasticPart(evaluated),
@@ -67,7 +69,7 @@ export function bendingQuantities(evaluated: Evaluated) {
       '1',
       `${ISO178}, flexural strain at flexural strength`,
     ),
-    ...(fracture.ok && brokeSuddenly(numbers, curve)
+    ...(fracture.ok && brokeSuddenly(part.numbers, part.curve)
       ? {
           stressAtBreak: quantity('σfB', 'flexural stress at break', fracture.stress, 'MPa', `${ISO178}, flexural stress at break`),
           strainAtBreak: quantity('εfB', 'flexural strain at break', fracture.strain, '1', `${ISO178}, flexural strain at break`),

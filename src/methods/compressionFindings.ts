@@ -3,12 +3,13 @@ import type { RecordedCurve } from '../curve/index.js';
 import type { bucklingOf } from './compressionKernel.js';
 import type { CompressionSettings } from './compressionOptions.js';
 import type { CompressionPiece, CompressionResult } from './CompressionResult.js';
+import type { LineLoadingPart } from './evaluateLine.js';
 import { frameFindings } from './frameFindings.js';
 import type { FrameShare } from './frameShare.js';
 import { hardeningFindings } from './hardeningFindings.js';
 import { lineFindings } from './lineFindings.js';
 import type { LineNumbers } from './lineKernel.js';
-import { pauseFindings, unevenFindings } from './paceFindings.js';
+import { pauseFindings, unevenOfLoading } from './paceFindings.js';
 import type { Pause } from '../record/index.js';
 import { readingFindings } from './pieceFindings.js';
 import { proofFindings } from './proofFindings.js';
@@ -19,6 +20,7 @@ import type { RefusedFrame } from './usableFrame.js';
 export interface CompressionEvidence {
   readonly recorded: RecordedCurve;
   readonly numbers: LineNumbers;
+  readonly part: LineLoadingPart;
   readonly buckling: ReturnType<typeof bucklingOf>;
   readonly area: number;
   readonly record: TensionRecord;
@@ -75,7 +77,7 @@ export function compressionFindings(
   evidence: CompressionEvidence,
   settings: CompressionSettings,
 ): Finding[] {
-  const { recorded, numbers, frictionShare, broken, turned } = evidence;
+  const { recorded, numbers, part, frictionShare, broken, turned } = evidence;
   const { line } = numbers;
   const found: Finding[] = [];
   if (turned.length > 0) found.push(finding('signs-turned', { columns: turned.join(', ') }));
@@ -93,10 +95,10 @@ export function compressionFindings(
     ),
     ...readingFindings(piece.section, settings.thresholds.sectionSpread),
     ...pauseFindings(evidence.pauses, result.curve, result.proofStrengths, line),
-    ...(line.ok && evidence.time ? unevenFindings(evidence.record, evidence.time, line) : []),
+    ...(evidence.time ? unevenOfLoading(evidence.record, part) : []),
     ...shapeFindings(piece, result, evidence, settings),
     ...lineFindings(numbers, result.curve, result, settings, ['Rpc']),
-    ...proofFindings(numbers, result.curve, settings, true, ['Rpc', 'Rtc']),
+    ...proofFindings(part.numbers, part.curve, settings, true, ['Rpc', 'Rtc']),
   );
   if (result.flowCurve)
     found.push(

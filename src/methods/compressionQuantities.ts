@@ -1,4 +1,5 @@
 import type { StressStrainCurve } from '../base/index.js';
+import type { LineExplanation } from '../curve/index.js';
 import { bulgeRatio } from '../piece/index.js';
 import type { bucklingOf, flowCurveOf } from './compressionKernel.js';
 import type { CompressionLengths, CompressionSettings } from './compressionOptions.js';
@@ -8,7 +9,6 @@ import { hardeningQuantities } from './hardeningQuantities.js';
 import type { LineNumbers } from './lineKernel.js';
 import { maximumForce, quantity } from './quantity.js';
 import { strengthsAt } from './strengthsAt.js';
-import { explanationOf } from './tensionKernel.js';
 import type { TensionNumbers } from './TensionNumbers.js';
 
 const E9 = 'ASTM E9';
@@ -16,9 +16,7 @@ const E9 = 'ASTM E9';
 /** The quantities that stand on the elastic line. */
 function lineQuantities(
   numbers: LineNumbers,
-  curve: CompressionResult['curve'],
-  settings: CompressionSettings,
-  isModulus: boolean,
+  { curve, explanation, settings, isModulus }: Pick<Evaluated, 'curve' | 'explanation' | 'settings' | 'isModulus'>,
 ): Pick<CompressionResult, 'elasticSlope' | 'modulus' | 'modulusWindow' | 'proofStrengths' | 'stressesAtStrain'> {
   const { line, proofs, totals } = numbers;
   return {
@@ -28,7 +26,7 @@ function lineQuantities(
     ...(line.ok && isModulus
       ? { modulus: slopeQuantity(line, 'Ec', 'compressive modulus of elasticity', `${E9}; ASTM E111, Young's modulus`) }
       : {}),
-    ...modulusWindowOf(numbers, curve, explanationOf(numbers, curve)),
+    ...modulusWindowOf(numbers, curve, explanation),
     proofStrengths: strengthsAt('Rpc', 'compressive yield strength, offset', `${E9}, yield strength by offset`, proofs, settings.offsets),
     stressesAtStrain: strengthsAt(
       'Rtc',
@@ -44,6 +42,7 @@ function lineQuantities(
 interface Evaluated {
   readonly numbers: LineNumbers;
   readonly curve: StressStrainCurve;
+  readonly explanation: LineExplanation;
   readonly lengths: CompressionLengths;
   readonly settings: CompressionSettings;
   readonly isModulus: boolean;
@@ -60,11 +59,11 @@ interface Evaluated {
 
 /** @internal The quantities of a compression test, each only where the numbers support it. */
 export function compressionQuantities(evaluated: Evaluated) {
-  const { numbers, curve, lengths, settings, isModulus, broken, buckling, flow, trueCurve, hardening, piece } = evaluated;
+  const { numbers, curve, lengths, broken, buckling, flow, trueCurve, hardening, piece } = evaluated;
   const { fracture, highest } = numbers;
   const { middleDiameter, endDiameter } = piece.afterTest ?? {};
   return {
-    ...lineQuantities(numbers, curve, settings, isModulus),
+    ...lineQuantities(numbers, evaluated),
     maximumForce: maximumForce(evaluated.highestForce),
     maximumIndex: evaluated.top,
     ...(broken

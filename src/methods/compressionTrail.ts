@@ -1,6 +1,8 @@
 import { trailStep, type TensionRecord, type TrailStep } from '../base/index.js';
 import type { RecordedCurve } from '../curve/index.js';
 import type { CompressionSettings } from './compressionOptions.js';
+import type { LineLoadingPart } from './evaluateLine.js';
+import { excursionsTrail } from './excursionsTrail.js';
 import { frameInWords } from './frameShare.js';
 import { lineTrail } from './lineTrail.js';
 import type { LineNumbers } from './lineKernel.js';
@@ -13,6 +15,7 @@ export function compressionTrail(
   area: number,
   numbers: LineNumbers,
   settings: CompressionSettings,
+  { ranges }: Pick<LineLoadingPart, 'ranges'>,
 ): TrailStep[] {
   const { line, highest } = numbers;
   const { frameCompliance: frame, friction } = settings;
@@ -23,6 +26,7 @@ export function compressionTrail(
       : []),
     trailStep('force-over-area', { area }),
     trailStep(recorded.basis === 'travel' ? 'strain-by-height' : 'strain-by-extensometer', { length: recorded.strainLength }),
+    ...excursionsTrail(ranges),
     ...lineTrail(numbers),
     ...(friction !== undefined && line.ok ? [trailStep('end-friction-taken-off', { friction })] : []),
   ];

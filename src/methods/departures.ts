@@ -1,5 +1,5 @@
 import type { RecordedCurve } from '../curve/index.js';
-import type { Excursions } from '../record/index.js';
+import type { Excursions, Pause } from '../record/index.js';
 import type { TensionResult } from './TensionResult.js';
 
 /** @internal A slip of the piece in the grips that the strain counts. */
@@ -18,6 +18,10 @@ export interface Departures {
   /** First samples that count from a zero set under load. */
   readonly zeroMoves: readonly number[];
 }
+
+/** @internal A drive that went back and came again within a moment stood nowhere. */
+export const isExcursion = ({ range: [first, last] }: Pause, excursions: Departures['excursions']): boolean =>
+  excursions.some(([leaves, , back]) => 2 * leaves <= first + last && first + last <= 2 * back);
 
 /** @internal None: a curve without a record. */
 export const noDepartures: Departures = { excursions: [], slips: [], zeroMoves: [] };

@@ -9,15 +9,15 @@ import {
   type RecordedCurve,
 } from '../curve/index.js';
 import { metalModuli } from '../materials/index.js';
-import { motionOf, ofPiece, pausesOf, surveyExcursions, unloadedFrom, type EndedRecord, type Pause } from '../record/index.js';
-import { departuresOf, type Departures } from './departures.js';
+import { motionOf, ofPiece, pausesOf, surveyExcursions, unloadedFrom, type EndedRecord } from '../record/index.js';
+import { departuresOf, isExcursion } from './departures.js';
 import { evaluateLoading } from './loadingPart.js';
 import type { TensionInput } from './TensionNumbers.js';
 import type { TensionSettings } from './tensionOptions.js';
 import { withUsableFrame } from './usableFrame.js';
 
-/** The frame's motion taken out of the travel, where its compliance is known. */
-function withoutFrame(record: TensionRecord, motion: FrameMotion | undefined): TensionRecord {
+/** @internal The frame's motion taken out of the travel, where its compliance is known. */
+export function withoutFrame(record: TensionRecord, motion: FrameMotion | undefined): TensionRecord {
   return motion && record.travel ? { ...record, travel: travelWithoutFrame(record.travel, record.force, motion) } : record;
 }
 
@@ -44,10 +44,6 @@ export function elasticLengthRatio(recorded: RecordedCurve, lengths: PieceLength
   return corrected ? lengths.effectiveLength / lengths.parallelLength : 1;
 }
 
-/** A drive that went back and came again within a moment stood nowhere. */
-const isExcursion = ({ range: [first, last] }: Pause, { excursions }: Departures): boolean =>
-  excursions.some(([leaves, , back]) => 2 * leaves <= first + last && first + last <= 2 * back);
-
 /** @internal The numbers of a record: of what is loading in it, with the frame taken out of travel where it can be. */
 export function evaluateRecord({ record, survey, outline }: EndedRecord, lengths: PieceLengths, settings: TensionSettings) {
   const rests = pausesOf(record, survey.clock, survey.top);
@@ -59,8 +55,8 @@ export function evaluateRecord({ record, survey, outline }: EndedRecord, lengths
     const curve = { strain: recorded.strain, stress: recorded.stress };
     const stress = curve.stress.length === record.force.length ? curve.stress : record.force.map((F) => F / lengths.area);
     const departures = departuresOf(excursions, recorded);
-    const pauses = rests.filter((rest) => !isExcursion(rest, departures));
     const { slips, zeroMoves } = departures;
+    const pauses = rests.filter((rest) => !isExcursion(rest, departures.excursions));
     const input = {
       curve,
       stress,

@@ -39,8 +39,8 @@ export function conditionFindings(
 }
 
 /** @internal A compliance that was given and not removed. */
-export const refusedFindings = (refused: RefusedFrame | undefined): Finding[] =>
-  refused ? [finding('compliance-too-large', { ...refused }, { field: 'modulus' })] : [];
+export const refusedFindings = (refused: RefusedFrame | undefined, field = 'modulus'): Finding[] =>
+  refused ? [finding('compliance-too-large', { ...refused }, { field })] : [];
 
 /** @internal Whose motion a slope is of, where the strain comes from travel; and how far the frame was measured. */
 export function slopeFindings(

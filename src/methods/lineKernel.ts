@@ -5,16 +5,12 @@ import {
   fractureKernel,
   proofStrengthKernel,
   totalExtensionStrengthKernel,
-  type CurvePoint,
   type ElasticLine,
-  type Fracture,
-  type FractureReason,
   type ModulusReason,
-  type ProofReason,
-  type ProofStrength,
   type WindowChoice,
 } from '../curve/index.js';
 import { maximumIndex } from '../numeric/index.js';
+import type { TensionNumbers } from './TensionNumbers.js';
 
 /** @internal What is asked of a curve that has an elastic line. */
 export interface LineSettings {
@@ -30,9 +26,9 @@ export interface LineNumbers {
   readonly shift: number;
   /** Sample of the highest stress. */
   readonly highest: number;
-  readonly proofs: readonly Outcome<ProofStrength, ProofReason>[];
-  readonly totals: readonly Outcome<CurvePoint, 'not-reached'>[];
-  readonly fracture: Outcome<Fracture, FractureReason>;
+  readonly proofs: TensionNumbers['proofs'];
+  readonly totals: TensionNumbers['totals'];
+  readonly fracture: TensionNumbers['fracture'];
 }
 
 /** @internal What compression and bending have in common: the curve's origin is moved in place. */

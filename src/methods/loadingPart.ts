@@ -1,6 +1,6 @@
-import { success, type Finding, type StressStrainCurve } from '../base/index.js';
-import { keptRanges } from '../record/index.js';
+import { success, type Finding } from '../base/index.js';
 import type { Departures } from './departures.js';
+import { loadingRanges, pick, pickCurve, sampleOfRecord, samplesOfPart, type Ranges } from './loadingRanges.js';
 import { onRecord, windowAt } from './onRecord.js';
 import { moveCurve } from './moveCurve.js';
 import { tensionKernel } from './tensionKernel.js';
@@ -12,7 +12,7 @@ export interface LoadingPart {
   readonly input: TensionInput;
   readonly settings: TensionSettings;
   /** Stretches of the record that it is made of, first and last sample of each; absent where it is the whole. */
-  readonly ranges?: readonly (readonly [number, number])[];
+  readonly ranges?: Ranges;
 }
 
 /** @internal An evaluation, by the samples of the record and by those of the part that it was made on. */
@@ -21,52 +21,14 @@ export interface Evaluation {
   readonly part: LoadingPart & { readonly numbers: TensionNumbers };
 }
 
-type Ranges = readonly (readonly [number, number])[];
-
-/** Sample of the record at a sample of the part. */
-function sampleOfRecord(ranges: Ranges, sample: number): number {
-  let left = sample;
-  for (const [first, last] of ranges) {
-    if (left <= last - first) return first + left;
-    left -= last - first + 1;
-  }
-  return ranges[ranges.length - 1]![1];
-}
-
-/** How many samples of the part lie before a sample of the record. */
-function before(ranges: Ranges, sample: number): number {
-  let count = 0;
-  for (const [first, last] of ranges) {
-    if (sample <= first) return count;
-    if (sample <= last) return count + sample - first;
-    count += last - first + 1;
-  }
-  return count;
-}
-
-/** The kept samples of a column, which may end before the record. */
-function pick(column: Float64Array, ranges: Ranges): Float64Array {
-  const kept = new Float64Array(before(ranges, column.length));
-  let at = 0;
-  for (const [first, last] of ranges) {
-    if (first >= column.length) break;
-    const stretch = column.subarray(first, last + 1);
-    kept.set(stretch, at);
-    at += stretch.length;
-  }
-  return kept;
-}
-
 /** Input and settings of the part, of those of the whole. */
 function partOf(input: TensionInput, settings: TensionSettings, excursions: Departures['excursions']): LoadingPart {
   const { curve, stress, highest, broken, unloadedFrom, pauses, slips, zeroMoves } = input;
   const samples = stress.length;
-  const left = excursions.filter(([leaves, , back]) => back > leaves + 1 && back < samples);
-  if (left.length === 0) return { input, settings };
-  const ranges = keptRanges(left, samples);
-  const from = (sample: number): number => before(ranges, sample);
-  const upTo = (sample: number): number => before(ranges, sample + 1) - 1;
-  const own: StressStrainCurve = { strain: pick(curve.strain, ranges), stress: pick(curve.stress, ranges) };
+  const ranges = loadingRanges(excursions, samples);
+  if (!ranges) return { input, settings };
+  const { from, upTo } = samplesOfPart(ranges);
+  const own = pickCurve(curve, ranges);
   return {
     ranges,
     settings: { ...settings, window: windowAt(settings.window, from, upTo) },

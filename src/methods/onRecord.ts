@@ -1,5 +1,6 @@
 import { success, type Outcome } from '../base/index.js';
 import type { ElasticLine, WindowChoice } from '../curve/index.js';
+import type { LineNumbers } from './lineKernel.js';
 import type { TensionNumbers } from './TensionNumbers.js';
 
 type At = (sample: number) => number;
@@ -24,13 +25,23 @@ const lineAt = (line: ElasticLine, at: At): ElasticLine => ({
   ...(line.offsetSample === undefined ? {} : { offsetSample: at(line.offsetSample) }),
 });
 
-/** @internal Numbers of a part of a record, with their samples counted in the record. */
-export function onRecord(numbers: TensionNumbers, at: At): TensionNumbers {
-  const { line, maximum, yielding, proofs, fracture } = numbers;
+/** @internal Line, proof strengths, highest stress and fracture of a part of a record, with their samples counted in the record. */
+export function lineOnRecord<Numbers extends LineNumbers>(numbers: Numbers, at: At): Numbers {
+  const { line, proofs, highest, fracture } = numbers;
   return {
     ...numbers,
     line: mapped(line, (one) => lineAt(one, at)),
-    highest: at(numbers.highest),
+    highest: at(highest),
+    proofs: proofs.map((proof) => mapped(proof, (one) => atIndex(at, one))),
+    fracture: mapped(fracture, (one) => atIndex(at, one)),
+  };
+}
+
+/** @internal All numbers of a tension test on a part of a record, with their samples counted in the record. */
+export function onRecord(numbers: TensionNumbers, at: At): TensionNumbers {
+  const { maximum, yielding } = numbers;
+  return {
+    ...lineOnRecord(numbers, at),
     maximumSample: at(numbers.maximumSample),
     end: at(numbers.end - 1) + 1,
     maximum: maximum && atIndex(at, maximum),
@@ -42,8 +53,6 @@ export function onRecord(numbers: TensionNumbers, at: At): TensionNumbers {
         lower: atIndex(at, one.lower),
         hardeningStart: at(one.hardeningStart),
       })),
-    proofs: proofs.map((proof) => mapped(proof, (one) => atIndex(at, one))),
-    fracture: mapped(fracture, (one) => atIndex(at, one)),
     slips: numbers.slips.map((slip) => ({ ...slip, at: at(slip.at) })),
   };
 }

@@ -2,8 +2,10 @@ import { finding, type Finding, type StressStrainCurve, type TensionRecord } fro
 import type { ElasticLine } from '../curve/index.js';
 import { lineFit } from '../numeric/index.js';
 import { motionOf, ofDrive, type Pause } from '../record/index.js';
+import type { LineLoadingPart } from './evaluateLine.js';
 import type { LineNumbers } from './lineKernel.js';
 import type { StrengthAtExtension, YieldStrength } from './TensionResult.js';
+import { recordOfLoading } from './timeOfLoading.js';
 
 /** Speeds vary by so much: a note, a caution (common practice). */
 const UNEVEN = [0.2, 0.5] as const;
@@ -36,6 +38,15 @@ export function unevenFindings(record: TensionRecord, time: Float64Array, { firs
   const variation = motion && unevenness(motion, time, first, last);
   if (variation === undefined || variation <= UNEVEN[0]) return [];
   return [finding('uneven-loading', { variation: 100 * variation }, variation > UNEVEN[1] ? { severity: 'caution' } : {})];
+}
+
+/** @internal The same of the loading of a record whose clock runs: going back and coming again is told for itself. */
+export function unevenOfLoading(
+  whole: TensionRecord,
+  { ranges, numbers: { line } }: Pick<LineLoadingPart, 'ranges' | 'numbers'>,
+): Finding[] {
+  const record = recordOfLoading(whole, ranges);
+  return line.ok && record.time ? unevenFindings(record, record.time, line) : [];
 }
 
 /** More pauses than this are told together: a list of the strokes of a pump hides what else there is to say. */

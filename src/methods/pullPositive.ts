@@ -1,16 +1,23 @@
 import { finding, type Finding, type TensionRecord } from '../base/index.js';
 import { repairRecordKernel, reversedForce, surveyRecord, type Repairs } from '../record/index.js';
+import { timeOfLoading } from './timeOfLoading.js';
+
+/** A record after its repairs, its time that of the loading. */
+function repairedOf(raw: TensionRecord, repairs: Repairs) {
+  const { record, trail } = repairRecordKernel(raw, repairs);
+  return { record: timeOfLoading(record, trail), trail };
+}
 
 /**
  * @internal A record as it is repaired and surveyed, with pull positive: a force that counts it as negative is turned as `repairs.reverse` does,
  * which the trail says, and the finding is then a caution, since nothing of the result is wrong.
  */
 export function pullPositive(raw: TensionRecord, repairs: Repairs) {
-  const done = repairRecordKernel(raw, repairs);
+  const done = repairedOf(raw, repairs);
   const survey = surveyRecord(done.record);
   const reversed = reversedForce(done.record, done.record.force[survey.top]!);
   if (!reversed || repairs.reverse?.includes('force') === true) return { ...done, survey, turned: [] as Finding[] };
-  const turned = repairRecordKernel(raw, { ...repairs, reverse: [...(repairs.reverse ?? []), 'force'] });
+  const turned = repairedOf(raw, { ...repairs, reverse: [...(repairs.reverse ?? []), 'force'] });
   return {
     ...turned,
     survey: surveyRecord(turned.record),

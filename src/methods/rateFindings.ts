@@ -2,15 +2,20 @@ import { finding, type Finding, type TensionRecord } from '../base/index.js';
 import { loadingRatesKernel, testingRates } from '../curve/index.js';
 import { lineFit } from '../numeric/index.js';
 import type { Pause } from '../record/index.js';
+import type { LoadingPart } from './loadingPart.js';
 import { pauseFindings, unevenFindings } from './paceFindings.js';
 import type { TensionNumbers } from './TensionNumbers.js';
 import type { TensionSettings } from './tensionOptions.js';
 import type { Rates, TensionResult } from './TensionResult.js';
+import { recordOfLoading } from './timeOfLoading.js';
 
 /** Samples that local rates rest on at most. */
 const RATE_SAMPLES = 20_000;
 /** Accepted error of ReH by sampling (ISO 6892-1, Annex A, from memory). */
 const SAMPLING_ERROR = 0.01;
+
+/** The loading of a record, and the line that was found on it. */
+type Loaded = LoadingPart & { readonly numbers: Pick<TensionNumbers, 'line'> };
 
 /** @internal Local rates up to fracture; undefined where there is no usable time. */
 export function ratesOf(curve: TensionResult['curve'], time: Float64Array, end: number): Rates | undefined {
@@ -26,6 +31,28 @@ export function ratesOf(curve: TensionResult['curve'], time: Float64Array, end: 
   return loadingRatesKernel({ strain: some(curve.strain), stress: some(curve.stress) }, some(time));
 }
 
+/** Rate and evenness over the elastic window, of the loading alone: going back and coming again is told for itself. */
+function windowFindings(
+  whole: TensionRecord,
+  { ranges, input, numbers: { line } }: Loaded,
+  { modulus, upperYieldStrength: upper }: Pick<TensionResult, 'modulus' | 'upperYieldStrength'>,
+): Finding[] {
+  const record = recordOfLoading(whole, ranges);
+  const { time } = record;
+  if (!line.ok || !time) return [];
+  const found: Finding[] = [];
+  const rate = lineFit(time, input.curve.stress, line.first, line.last)?.slope;
+  if (rate !== undefined) {
+    const { soft, stiff, stiffFrom } = testingRates.methodB;
+    const [lowest, highest] = modulus === undefined ? [soft[0], stiff[1]] : modulus.value < stiffFrom ? soft : stiff;
+    if (rate < lowest || rate > highest) found.push(finding('stress-rate-outside', { rate, lowest, highest }));
+    const usual = (time[line.last]! - time[line.first]!) / (line.last - line.first);
+    if (upper && usual > 0 && rate * usual > SAMPLING_ERROR * upper.value)
+      found.push(finding('sampling-slow-for-yield', { frequency: 1 / usual, rate, loss: rate * usual }, { field: 'upperYieldStrength' }));
+  }
+  return [...found, ...unevenFindings(record, time, line)];
+}
+
 /** @internal Doubts about how the piece was loaded: rates, evenness, pauses. */
 export function rateFindings(
   record: TensionRecord,
@@ -35,23 +62,13 @@ export function rateFindings(
   rates: Rates | undefined,
   pauses: readonly Pause[],
   settings: TensionSettings,
+  part: Loaded,
 ): Finding[] {
   const { line } = numbers;
   const found = pauseFindings(pauses, curve, [result.upperYieldStrength, ...result.proofStrengths], line);
   const { time } = record;
   if (!line.ok || !time || !rates) return found;
-  const rate = lineFit(time, curve.stress, line.first, line.last)?.slope;
-  if (rate !== undefined) {
-    const { soft, stiff, stiffFrom } = testingRates.methodB;
-    const modulus = result.modulus?.value;
-    const [lowest, highest] = modulus === undefined ? [soft[0], stiff[1]] : modulus < stiffFrom ? soft : stiff;
-    if (rate < lowest || rate > highest) found.push(finding('stress-rate-outside', { rate, lowest, highest }));
-    const upper = result.upperYieldStrength;
-    const usual = (time[line.last]! - time[line.first]!) / (line.last - line.first);
-    if (upper && usual > 0 && rate * usual > SAMPLING_ERROR * upper.value)
-      found.push(finding('sampling-slow-for-yield', { frequency: 1 / usual, rate, loss: rate * usual }, { field: 'upperYieldStrength' }));
-  }
-  found.push(...unevenFindings(record, time, line));
+  found.push(...windowFindings(record, part, result));
   const first = numbers.proofs[0];
   const yieldTime = time[first?.ok === true ? first.index : line.last]!;
   const { strainRateElastic, strainRatePlastic } = settings.thresholds;

@@ -88,7 +88,7 @@ export function tensionKernel(input: TensionInput, settings: TensionSettings): T
           modulus: slope,
           strainShift: 0,
           ...yieldRule,
-          lowerRule: settings.lowerYield,
+          lowerYield: settings.lowerYield,
           zeroMoves: input.zeroMoves,
           slipped: slips.reduce((sum, slip) => sum + slip.strain, 0),
           maximum: top,

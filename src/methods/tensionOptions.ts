@@ -67,7 +67,7 @@ export interface CurveAnalysisOptions {
   readonly modulus?: ModulusOptions | undefined;
   /** Definition of the proportional limit; default `offset` (Rp0.01). */
   readonly proportionalLimit?: ProportionalDefinition | undefined;
-  /** ReL over the whole yielding range, or over the first 0.25 % strain after ReH; default `whole`. It is the option `lowerRule` of `yieldPoints`. */
+  /** ReL over the whole yielding range, or over the first 0.25 % strain after ReH; default `whole`. */
   readonly lowerYield?: LowerYieldRule | undefined;
   /** Family of the metal: properties outside its usual ranges are findings, with what may explain them; default none. */
   readonly family?: MaterialFamilyKey | undefined;

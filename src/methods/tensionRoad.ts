@@ -109,7 +109,7 @@ export function tensionRoad(
       parallelLengthGiven: testPiece.parallelLength !== undefined,
       shape: testPiece.section.shape,
     }),
-    ...rateFindings(given, curve, quantities, numbers, rates, pauses, settings),
+    ...rateFindings(given, curve, quantities, numbers, rates, pauses, settings, part),
     ...pieceFindings(testPiece, after, quantities, settings, recorded.basis !== 'extensometer'),
     ...frameFindings(given, recorded, numbers, quantities, settings, share, strainStep, 'tension', refused),
     ...calibrationFindings(

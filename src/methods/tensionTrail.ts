@@ -3,6 +3,7 @@ import type { PieceLengths, RecordedCurve } from '../curve/index.js';
 import type { TensionNumbers } from './TensionNumbers.js';
 import type { TensionSettings } from './tensionOptions.js';
 import { frameInWords } from './frameShare.js';
+import { excursionsTrail } from './excursionsTrail.js';
 import { lineTrail } from './lineTrail.js';
 import type { LoadingPart } from './loadingPart.js';
 
@@ -30,16 +31,7 @@ export function tensionTrail(
         ? trailStep('carried-on-by-travel', { fromSample: end, length: lengths.parallelLength })
         : trailStep('ended-with-extensometer', { samples: end }),
     );
-  if (ranges) {
-    const left = ranges.slice(1).map(([first], k) => [ranges[k]![1] + 1, first - 1] as const);
-    trail.push(
-      trailStep('excursions-not-evaluated', {
-        count: left.length,
-        samples: left.reduce((sum, [first, last]) => sum + last - first + 1, 0),
-        ranges: left.map((range) => range.join('-')).join(', '),
-      }),
-    );
-  }
+  trail.push(...excursionsTrail(ranges));
   if (numbers.filletSlope !== undefined)
     trail.push(
       trailStep('fillets-taken-off', {

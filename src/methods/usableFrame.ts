@@ -23,8 +23,8 @@ type Used<T> = T & { readonly frameCompliance: FrameMotion | undefined; readonly
 /** An elastic line whose foot is further from its window than this share of what the line says stands on another part of the curve. */
 const NEAR_LINE = 0.5;
 
-/** The frame's motion over the whole loading, of travel there: above 1 no piece is left. */
-function shareOfLoading({ force, travel }: Pick<TensionRecord, 'force' | 'travel'>, motion: FrameMotion): RefusedFrame | undefined {
+/** @internal What a compliance is of the motion over the whole loading, where it leaves no piece: the frame's is all that travel shows, or more. */
+export function shareOfLoading({ force, travel }: Pick<TensionRecord, 'force' | 'travel'>, motion: FrameMotion): RefusedFrame | undefined {
   if (!travel) return undefined;
   const top = maximumIndex(force);
   const [rise, moved] = [force[top]! - force[0]!, travel[top]! - travel[0]!];

@@ -18,6 +18,9 @@ export interface Drop {
   readonly way: number;
 }
 
+/** @internal True of a fall in which the drive went back. */
+export const isOfDrive = ({ kind }: Drop): boolean => kind === 'reversal' || kind === 'backlash';
+
 /** Falls below so many standard deviations and steps, or this share of the highest force, are none. */
 const DEVIATIONS = 10;
 const STEPS = 3;

@@ -36,7 +36,7 @@ export { undoStep } from './undoStep.js';
 /** @internal */
 export { applyChange } from './applyChange.js';
 /** @internal */
-export { type Drop } from './drops.js';
+export { isOfDrive, type Drop } from './drops.js';
 /** @internal */
 export { surveyExcursions, type Excursions } from './excursions.js';
 /** @internal */

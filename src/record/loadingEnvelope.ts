@@ -1,4 +1,5 @@
 import { trailStep, type TensionColumns, type TensionRecord } from '../base/index.js';
+import { isOfDrive } from './drops.js';
 import { excursionsOf } from './excursions.js';
 import { keptRanges } from './keptRanges.js';
 import { ownColumns, repairedBy, type Repaired } from './repaired.js';
@@ -8,7 +9,7 @@ import { recordOutline } from './recordOutline.js';
 export function loadingEnvelopeKernel(record: TensionRecord): Repaired {
   const outline = recordOutline(record);
   if (!outline) return { record, trail: [] };
-  const away = excursionsOf(record, outline).drops.filter(({ kind }) => kind === 'reversal' || kind === 'backlash');
+  const away = excursionsOf(record, outline).drops.filter(isOfDrive);
   if (away.length === 0) return { record, trail: [] };
   const excursions = away.map(({ range }) => range);
   const ranges = keptRanges(excursions, record.force.length);

@@ -247,7 +247,7 @@ describe('yieldPoints', () => {
     ['out-of-range options.pauses[0][0]', () => yieldPoints(ramp, { pauses: [[-1, 2]] })],
     ['out-of-range options.pauses[0][1]', () => yieldPoints(ramp, { pauses: [[2, 1]] })],
     ['out-of-range options.pauses[0]', () => yieldPoints(ramp, { pauses: [[0.5, 1]] })],
-    ['out-of-range options.lowerRule', () => yieldPoints(ramp, { lowerRule: 'long' as never })],
+    ['out-of-range options.lowerYield', () => yieldPoints(ramp, { lowerYield: 'long' as never })],
     ['not-positive options.modulus', () => yieldPoints(ramp, { modulus: 0 })],
   ])('%s', (expected, call) => {
     expect(thrown(call)).toBe(expected);
@@ -568,7 +568,7 @@ describe('yield points by hand', () => {
     // the line of hardening rises by 10 000 MPa: 390 at 0.02, so 388 at 0.0198
     expect(found.extension).toBeCloseTo(0.0198 - 0.002, 9);
     expect(found.hardeningStart).toBe(8);
-    expect(required(yieldPoints({ strain, stress }, { lowerRule: 'short' })).lower).toEqual({ stress: 390, strain: 0.0025, index: 3 });
+    expect(required(yieldPoints({ strain, stress }, { lowerYield: 'short' })).lower).toEqual({ stress: 390, strain: 0.0025, index: 3 });
     const shifted = required(yieldPoints({ strain: strain.map((e) => e + 0.001), stress }, { strainShift: 0.001 }));
     expect(shifted.upper.strain).toBeCloseTo(0.002, 12);
     expect(shifted.lower.strain).toBeCloseTo(0.015, 12);

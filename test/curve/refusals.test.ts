@@ -105,14 +105,17 @@ told('points of a curve', [
 
   ['yieldPoints: curve.strain must have at least 3 samples, got 2', () => yieldPoints({ strain: [0, 1], stress: [0, 1] })],
   [
-    'yieldPoints: options.zz is not an option (known: pauses, modulus, strainShift, minimumFall, minimumStrain, lowerRule), got "zz"',
+    'yieldPoints: options.zz is not an option (known: pauses, modulus, strainShift, minimumFall, minimumStrain, lowerYield), got "zz"',
     () => yieldPoints(curve, odd),
   ],
   ['yieldPoints: options.modulus must be above 0, got -1', () => yieldPoints(curve, { modulus: -1 })],
   ['yieldPoints: options.strainShift must be finite (< 1e100), got NaN', () => yieldPoints(curve, { strainShift: NaN })],
   ['yieldPoints: options.minimumFall must be from 0 to 1, got 1.5', () => yieldPoints(curve, { minimumFall: 1.5 })],
   ['yieldPoints: options.minimumStrain must be 0 or more, got -1', () => yieldPoints(curve, { minimumStrain: -1 })],
-  ['yieldPoints: options.lowerRule must be one of "whole", "short", got "long"', () => yieldPoints(curve, { lowerRule: 'long' as never })],
+  [
+    'yieldPoints: options.lowerYield must be one of "whole", "short", got "long"',
+    () => yieldPoints(curve, { lowerYield: 'long' as never }),
+  ],
   ['yieldPoints: options.pauses must be an array, got 3', () => yieldPoints(curve, { pauses: 3 as never })],
   [
     'yieldPoints: options.pauses[1] must have 2 samples like the other columns, got 1',

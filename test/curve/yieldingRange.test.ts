@@ -11,7 +11,7 @@ function rangeOf(points: Points, change: Partial<YieldingTask> = {}, origin = 0)
   const stress = Float64Array.from(all, ([, R]) => R);
   const found = yieldingRange(
     { strain, stress },
-    { peak: 1, fallen: 2, end: all.length, noise: 0, spoilt: undefined, lowerRule: 'whole', ...change },
+    { peak: 1, fallen: 2, end: all.length, noise: 0, spoilt: undefined, lowerYield: 'whole', ...change },
   );
   return (
     found && {
@@ -259,12 +259,12 @@ describe('the short rule', () => {
   ];
 
   test('looks up to 0.25 % after ReH, the whole one at all of the range; the first of equals counts', () => {
-    expect(rangeOf(falling, { lowerRule: 'short' })!.lower).toEqual([0.0025, 388]);
+    expect(rangeOf(falling, { lowerYield: 'short' })!.lower).toEqual([0.0025, 388]);
     expect(rangeOf(falling)!.lower).toEqual([0.0026, 387]);
-    expect(rangeOf(falling, { lowerRule: 'short' }, 0.01)!.lower[1]).not.toBe(387);
+    expect(rangeOf(falling, { lowerYield: 'short' }, 0.01)!.lower[1]).not.toBe(387);
   });
 
   test('of a record without a sample there the first that has fallen counts', () => {
-    expect(rangeOf([[0.003, 390], [0.01, 388], ...level.slice(5)], { lowerRule: 'short' })!.lower).toEqual([0.003, 390]);
+    expect(rangeOf([[0.003, 390], [0.01, 388], ...level.slice(5)], { lowerYield: 'short' })!.lower).toEqual([0.003, 390]);
   });
 });

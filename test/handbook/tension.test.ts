@@ -121,7 +121,7 @@ describe('T3: piecewise straight, with a yield point', () => {
     expect(points.upper.stress).toBeCloseTo(300, 9);
     expect(points.lower.stress).toBeCloseTo(280, 9);
     expectPrinted(100 * points.extension, '1.457');
-    expectPrinted(required(yieldPoints(dense, { lowerRule: 'short' })).lower.stress, '281.6');
+    expectPrinted(required(yieldPoints(dense, { lowerYield: 'short' })).lower.stress, '281.6');
   });
 
   test('offset-line value 281.86, Rt0.5 281.2, area 112.926 MJ/m³', () => {

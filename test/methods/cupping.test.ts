@@ -32,6 +32,22 @@ describe('analyseCupping', () => {
     expect(codes(all[0]!)).toEqual(['cupping-few-blanks']);
   });
 
+  test('a compliance that leaves no way for the sheet is refused for every blank, and the depth holds the frame', () => {
+    const { findings, cuppingIndex, trail } = analyseCupping(all, sheet, { frameCompliance: 20 });
+    const raw = analyseCupping(all, sheet);
+    expect(findings.map(({ code }) => code)).toEqual(['compliance-too-large']);
+    expect(findings[0]).toMatchObject({ severity: 'fault', field: 'cuppingIndex' });
+    expect(cuppingIndex).toEqual(raw.cuppingIndex);
+    expect(trail).toEqual(raw.trail);
+    const { force, travel, time } = all[0]!;
+    // a blank that was hardly pushed refuses what the others could spare
+    const short = { force, travel: travel.map((x) => x / 10), time };
+    const way = Math.max(...short.travel) / Math.max(...force);
+    const mixed = analyseCupping([all[1]!, short], sheet, { frameCompliance: 2 * way });
+    expect(mixed.findings.map(({ code }) => code)).toContain('compliance-too-large');
+    expect(mixed.blanks[0]!.depths).toEqual(raw.blanks[1]!.depths);
+  });
+
   test('a crack that is not in the record withholds the depth', () => {
     const { force, travel, time } = make().record;
     const end = force.indexOf(force.reduce((a, b) => Math.max(a, b))) + 1;
@@ -75,7 +91,7 @@ describe('analyseCupping', () => {
     expect(call(all, {})).toBe('missing sheet.thickness');
     expect(call(all, { thickness: 1, width: 0 })).toBe('not-positive sheet.width');
     expect(call(all, { thickness: 1, length: 5 })).toBe('unknown-option sheet.length');
-    expect(call(all, sheet, { fall: 1 })).toBe('out-of-range options.fall');
+    expect(call(all, sheet, { minimumFall: 1 })).toBe('out-of-range options.minimumFall');
     expect(call(all, sheet, { frameCompliance: -1 })).toBe('out-of-range options.frameCompliance');
     expect(call(all, sheet, { punch: 20 })).toBe('unknown-option options.punch');
     expect(refusal(() => simulateCupping({ depth: 10, force: 0 }))).toBe('not-positive force');

@@ -1,5 +1,13 @@
 import { describe, expect, test } from 'vitest';
-import { analyseTension, joinSlips, loadingEnvelope, monteCarloTension, whatIf, type TensionRecord } from '../../src/index.js';
+import {
+  analyseCurve,
+  analyseTension,
+  joinSlips,
+  loadingEnvelope,
+  monteCarloTension,
+  whatIf,
+  type TensionRecord,
+} from '../../src/index.js';
 import { simulateTension, type TensionScenario } from '../../src/simulate/index.js';
 import { COMPLIANCE, roundPiece } from '../support/records.js';
 
@@ -148,6 +156,46 @@ describe('an unloading loop after yielding', () => {
     const offset = whatIf(found).find(({ change }) => change.kind === 'offset' && change.offset === 0.001)!;
     const own = analyseTension(byExtensometer(record), roundPiece, { offsets: [0.001] }).proofStrengths[0]!.value;
     expect(offset.values[0]!.value).toBeCloseTo(own, 6);
+  });
+});
+
+describe('a curve that is given goes the same road', () => {
+  const curveOf = ({ force, extension }: TensionRecord) => ({
+    stress: force.map((F) => F / AREA),
+    strain: Float64Array.from(extension!, (e) => e / BASE),
+  });
+  const withLoops = (unloadings: NonNullable<TensionScenario['hand']>['unloadings']) =>
+    curveOf(simulateTension({ ...scenario, hand: { ...scenario.hand, unloadings } }).record);
+  const without = analyseCurve(curveOf(sound));
+  const loops = [
+    { stress: 180, to: 0.1 },
+    { stress: 290, to: 0.5 },
+    { stress: 320, to: 0.1 },
+  ];
+
+  test('loops on the elastic line, on the plateau and in the hardening range leave every property as it is', () => {
+    const curve = withLoops(loops);
+    const found = analyseCurve(curve);
+    for (const name of ['upperYieldStrength', 'lowerYieldStrength', 'yieldPointExtension', 'tensileStrength'] as const)
+      expect(found[name]?.value, name).toBeCloseTo(without[name]!.value, 6);
+    expect(found.modulus!.value / scenario.material.modulus).toBeCloseTo(1, 6);
+    expect(found.yieldPointExtension!.value).toBeCloseTo(0.014, 3);
+    expect(found.totalExtensionAtFracture!.value).toBeCloseTo(without.totalExtensionAtFracture!.value, 6);
+    expect(found.hardening!.exponent.value).toBeCloseTo(without.hardening!.exponent.value, 3);
+    // the curve keeps them, and the trail names them
+    expect(found.curve.stress).toEqual(curve.stress);
+    expect(found.curve.stress[found.maximumIndex]).toBe(found.tensileStrength.value);
+    const { values } = found.trail.find(({ code }) => code === 'excursions-not-evaluated')!;
+    expect(values['count']).toBe(loops.length);
+    expect(String(values['ranges']).split(', ')).toHaveLength(loops.length);
+    expect(without.trail.map(({ code }) => code)).toEqual(['origin-moved']);
+  });
+
+  test('a finding about the evaluation counts samples of the whole curve', () => {
+    const found = analyseCurve(withLoops([{ stress: 100, to: 0.3 }]), { thresholds: { elasticPoints: 1000 } });
+    expect(found.modulusWindow!.last - found.modulusWindow!.first + 1).toBeGreaterThan(found.modulusWindow!.points);
+    const { range } = found.findings.find(({ code }) => code === 'few-points-in-elastic-part')!;
+    expect(range).toEqual([found.modulusWindow!.first, found.modulusWindow!.last]);
   });
 });
 

@@ -100,6 +100,32 @@ describe('analyseUnloading', () => {
     expect(summarise(raw)[0]!.stamp).toBe('determined from crosshead displacement');
   });
 
+  test.each([
+    ['µm/kN typed for mm/N', 20],
+    ['70 % too large', 1.7 * COMPLIANCE],
+    ['the same as a table', { force: [0, 50_000], travel: [0, 1.7] }],
+  ])('a compliance that leaves nothing for the piece, %s, is refused, and the rest is that of the travel', (_, frameCompliance) => {
+    const travel = { force: record.force, travel: record.travel!, time: record.time! };
+    const refused = analysed({ frameCompliance }, travel);
+    const fault = refused.findings.find(({ code }) => code === 'compliance-too-large')!;
+    expect(fault).toMatchObject({ severity: 'fault', field: 'loops' });
+    // 48 mm of 70 GPa give 1.364e-5 mm/N, a little more where the curve bends
+    const given = typeof frameCompliance === 'number' ? frameCompliance : 3.4e-5;
+    expect(Number(fault.values['share']) / ((100 * given) / (COMPLIANCE + 48 / 70_000 / piece.section.area))).toBeCloseTo(1, 1);
+    const { findings, provenance } = refused;
+    expect({ ...analysed({}, travel), findings, provenance }).toEqual(refused);
+    expect(refused.loops[0]!.slope.symbol).toBe('mu');
+  });
+
+  test('without an unloading, and with an extensometer, a compliance is judged as well as it can be', () => {
+    const rise = { force: [0, 1000, 2000, 3000], travel: [0, 0.1, 0.2, 0.3] };
+    const refusedCodes = (options: UnloadingAnalysisOptions, columns: Parameters<typeof analyseUnloading>[0]) =>
+      analysed(options, columns).findings.map(({ code }) => code);
+    expect(refusedCodes({ frameCompliance: 2e-4 }, rise)).toContain('compliance-too-large');
+    expect(refusedCodes({ frameCompliance: 2e-5 }, rise)).not.toContain('compliance-too-large');
+    expect(refusedCodes({ frameCompliance: 20 }, byExtensometer)).not.toContain('compliance-too-large');
+  });
+
   test('a test without unloadings says why', () => {
     const plain = analyseUnloading({ force: [0, 1000, 2000, 3000], strain: [0, 1e-4, 2e-4, 3e-4] }, piece, { reversibility: 0 });
     expect(plain.loops).toEqual([]);

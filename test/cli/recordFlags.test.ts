@@ -1,0 +1,19 @@
+import { Command } from 'commander';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { expect, test } from 'vitest';
+import { forceMadeBy, withForce, withRecordFlags, type RecordFlags } from '../../src/cli/recordFlags.js';
+
+test('the file of a calibration is read and fitted once for all records, and not before it is asked for', async () => {
+  const folder = mkdtempSync(join(tmpdir(), 'calibration-'));
+  const file = join(folder, 'calibration.txt');
+  const flags = withRecordFlags(new Command()).parse(['--calibration', file], { from: 'user' }).opts<RecordFlags>();
+  writeFileSync(file, '0 0\n10 1000\n20 2000\n');
+  const record = { force: Float64Array.of(1, 12), travel: Float64Array.of(0, 1) };
+  const first = await withForce(record, flags);
+  rmSync(folder, { recursive: true });
+  expect(first.force[1]).toBeCloseTo(1200, 6);
+  expect((await withForce(record, flags)).force).toEqual(first.force);
+  expect((await forceMadeBy(flags)).calibratedForces).toEqual([0, 2000]);
+});
