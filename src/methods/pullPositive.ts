@@ -8,7 +8,7 @@ import { repairRecordKernel, reversedForce, surveyRecord, type Repairs } from '.
 export function pullPositive(raw: TensionRecord, repairs: Repairs) {
   const done = repairRecordKernel(raw, repairs);
   const survey = surveyRecord(done.record);
-  const reversed = reversedForce(done.record, done.record.force[survey.top]!);
+  const reversed = reversedForce(survey.blocks, done.record.force[survey.top]!);
   if (!reversed || repairs.reverse?.includes('force') === true) return { ...done, survey, turned: [] as Finding[] };
   const turned = repairRecordKernel(raw, { ...repairs, reverse: [...(repairs.reverse ?? []), 'force'] });
   return {
