@@ -1,14 +1,15 @@
 import { finding, type Finding, type TensionRecord } from '../base/index.js';
-import { repairRecordKernel, reversedForce, surveyRecord, type Repairs } from '../record/index.js';
+import { recordBlocks, repairRecordKernel, reversedForce, surveyRecord, type Repairs } from '../record/index.js';
 
 /**
  * @internal A record as it is repaired and surveyed, with pull positive: a force that counts it as negative is turned as `repairs.reverse` does,
  * which the trail says, and the finding is then a caution, since nothing of the result is wrong.
  */
 export function pullPositive(raw: TensionRecord, repairs: Repairs) {
-  const done = repairRecordKernel(raw, repairs);
-  const survey = surveyRecord(done.record);
-  const reversed = reversedForce(survey.blocks, done.record.force[survey.top]!);
+  const blocks = recordBlocks(raw);
+  const done = repairRecordKernel(raw, repairs, blocks);
+  const survey = surveyRecord(done.record, undefined, done.trail.length === 0 ? blocks : undefined);
+  const reversed = reversedForce(survey.blocks.force, done.record.force[survey.top]!);
   if (!reversed || repairs.reverse?.includes('force') === true) return { ...done, survey, turned: [] as Finding[] };
   const turned = repairRecordKernel(raw, { ...repairs, reverse: [...(repairs.reverse ?? []), 'force'] });
   return {

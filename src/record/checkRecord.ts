@@ -15,7 +15,8 @@ import type { Pause } from './pauseSearch.js';
 import { endExtensometer, type ExtensometerEnd } from './extensometerEnd.js';
 import { motionFindings } from './motionFindings.js';
 import { recordOutline, type RecordOutline } from './recordOutline.js';
-import { replaceSpikesKernel } from './replaceSpikes.js';
+import { recordBlocks } from './recordBlocks.js';
+import { replaceSpikesKernel, spikeColumns } from './replaceSpikes.js';
 import { requireColumns } from './requireColumns.js';
 import { testSegments } from './segments.js';
 import { surveyRecord, type RecordSurvey } from './surveyRecord.js';
@@ -100,7 +101,7 @@ export function checkRecordKernel(record: TensionRecord, thresholds: RecordThres
   const highest = force[top]!;
   const ofClock = clockFindings(clock, time);
   const outline = known?.outline ?? recordOutline(record, survey);
-  const signs = signFindings(survey.blocks, highest, outline);
+  const signs = signFindings(survey.blocks.force, highest, outline);
   const flat = !(highest > 0) || highest - force[0]! <= Math.max(10 * forceNoise, 1e-9 * Math.abs(highest));
   if (flat || !outline)
     return [...signs, finding('force-does-not-rise', { first: force[0]!, highest }, { field: 'maximumForce' }), ...ofClock];
@@ -142,7 +143,9 @@ export function checkRecord(record: TensionColumns, thresholds: RecordThresholds
   for (const [name, value] of Object.entries(thresholds)) if (value !== undefined) requireNonNegative(from, `thresholds.${name}`, value);
   const columns = requireColumns(from, record, 1);
   const limit = thresholds.gap ?? GAP;
-  const spikeless = replaceSpikesKernel(columns).record;
-  const { record: counted, ...known } = endExtensometer(spikeless, surveyRecord(spikeless, limit), limit);
+  const blocks = recordBlocks(columns);
+  const { record: spikeless, trail } = replaceSpikesKernel(columns, spikeColumns, blocks);
+  const survey = surveyRecord(spikeless, limit, trail.length === 0 ? blocks : undefined);
+  const { record: counted, ...known } = endExtensometer(spikeless, survey, limit);
   return [...allSpikeFindings(columns), ...checkRecordKernel(counted, thresholds, known)];
 }

@@ -2,7 +2,7 @@ import { soundLength, type TensionRecord } from '../base/index.js';
 import { firstFall, median, noiseLevel, type BlockExtremes } from '../numeric/index.js';
 import { GAP } from './clock.js';
 import { recordOutline, steepestChord, type RecordOutline } from './recordOutline.js';
-import { surveyRecord, type MotionSurvey, type RecordSurvey } from './surveyRecord.js';
+import { surveyRecord, type RecordSurvey } from './surveyRecord.js';
 
 /** @internal Where an extensometer no longer tells what the piece does, though it goes on reading. */
 export interface ExtensometerEnd {
@@ -142,7 +142,8 @@ function endOf(
   record: TensionRecord,
   column: 'extension' | 'strain',
   values: Float64Array,
-  { step, blocks }: MotionSurvey,
+  step: number,
+  blocks: BlockExtremes,
   outline: RecordOutline,
 ): ExtensometerEnd | undefined {
   const { force, first, top, highest, habit } = outline;
@@ -165,9 +166,9 @@ function endOf(
  * The physics is the limit: a piece whose force changes stretches or shortens elastically, even where a neck outside the gauge length takes all
  * the rest. A reading that does not show as much, by far more than its noise and its steps, is not the piece's.
  */
-function extensometerEnd(record: TensionRecord, { motion }: RecordSurvey, outline: RecordOutline): ExtensometerEnd | undefined {
+function extensometerEnd(record: TensionRecord, { motion, blocks }: RecordSurvey, outline: RecordOutline): ExtensometerEnd | undefined {
   if (!motion || motion.column === 'travel') return undefined;
-  return endOf(record, motion.column, record[motion.column]!, motion, outline);
+  return endOf(record, motion.column, record[motion.column]!, motion.step, blocks[motion.column]!, outline);
 }
 
 /** @internal A record whose extensometer ends where it no longer counts, as if it had been taken off there, with its survey and its outline. */

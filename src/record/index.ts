@@ -58,6 +58,7 @@ export { pausesOf } from './findPauses.js';
 /** @internal */
 export { LEAST_READINGS, motionOf, ofDrive, ofPiece } from './motionOf.js';
 /** @internal */
+export { recordBlocks } from './recordBlocks.js';
 export { repairRecordKernel, requireRepairs } from './repairRecord.js';
 /** @internal */
 export { recordOutline } from './recordOutline.js';

@@ -106,23 +106,23 @@ export function recordOutline(record: TensionRecord, known?: RecordSurvey): Reco
   const column = motionOf(record, ofDrive);
   const values = record[column];
   const sound = values ? soundLength(values) : force.length;
-  const blocks = known?.blocks ?? blockExtremes(force);
+  const blocks = known?.blocks.force ?? blockExtremes(force);
   const top = known?.top ?? highestSample(force, blocks);
   const highest = force[top]!;
   if (!(highest > 0)) return undefined;
   const first = firstReaching(force, LOADED * highest, 0, top);
   const last = lastLoaded(force, known?.forceNoise ?? noiseLevel(force), top, highest);
-  const same = known?.motion?.column === column ? known.motion : undefined;
+  const stepOf = (motion: Float64Array): number => (known?.motion?.column === column ? known.motion.step : resolution(motion));
   return {
     force,
     blocks,
     time,
     motion:
       values && sound > 2
-        ? Object.assign(habitOf(values, same?.step ?? resolution(values), first, Math.min(last, sound - 1)), {
+        ? Object.assign(habitOf(values, stepOf(values), first, Math.min(last, sound - 1)), {
             column,
             values,
-            blocks: same?.blocks ?? blockExtremes(values),
+            blocks: known?.blocks[column] ?? blockExtremes(values),
             end: sound - 1,
           })
         : undefined,

@@ -1,7 +1,8 @@
 import { soundLength, type TensionRecord } from '../base/index.js';
-import { blockExtremes, firstFall, highestSample, maximumIndex, noiseLevel, type BlockExtremes } from '../numeric/index.js';
+import { firstFall, highestSample, maximumIndex, noiseLevel, type BlockExtremes } from '../numeric/index.js';
 import { GAP, surveyClock, type ClockSurvey } from './clock.js';
 import { motionOf, ofPiece } from './motionOf.js';
+import { recordBlocks, type RecordBlocks } from './recordBlocks.js';
 import { resolution } from './resolution.js';
 
 /** How the motion of a record runs. */
@@ -11,7 +12,6 @@ export interface MotionSurvey {
   readonly end: number;
   /** One step of the reading [its unit]; 0 where it is not stepped. */
   readonly step: number;
-  readonly blocks: BlockExtremes;
   /** Samples equal to the one before in force and motion. */
   readonly repeated: number;
   /** Times that it goes back before the highest force by more than its steps and noise, and the largest way. */
@@ -21,8 +21,8 @@ export interface MotionSurvey {
 
 /** @internal What a first look at the columns of a record tells. */
 export interface RecordSurvey {
-  /** The force by blocks. */
-  readonly blocks: BlockExtremes;
+  /** Its columns by blocks. */
+  readonly blocks: RecordBlocks;
   /** Sample of the highest force. */
   readonly top: number;
   /** One step of the reading of the force [N]; 0 where it is not stepped. */
@@ -47,14 +47,19 @@ function waysBack(motion: Float64Array, tolerated: number, end: number, blocks: 
 }
 
 /** How the motion runs; what lies beyond the highest force may go back as it likes. */
-function surveyMotion(force: Float64Array, motion: Float64Array, column: MotionSurvey['column'], top: number): MotionSurvey {
+function surveyMotion(
+  force: Float64Array,
+  motion: Float64Array,
+  column: MotionSurvey['column'],
+  top: number,
+  blocks: BlockExtremes,
+): MotionSurvey {
   const end = soundLength(motion);
   const step = resolution(motion);
-  const blocks = blockExtremes(motion);
   const tolerated = Math.max(3 * step, 8 * noiseLevel(motion, 0, end));
   let repeated = 0;
   for (let i = 1; i < end; i += 1) if (motion[i] === motion[i - 1] && force[i] === force[i - 1]) repeated += 1;
-  return { column, end, step, blocks, repeated, ...waysBack(motion, tolerated, Math.min(top + 1, end), blocks) };
+  return { column, end, step, repeated, ...waysBack(motion, tolerated, Math.min(top + 1, end), blocks) };
 }
 
 /** @internal The time of a record whose clock runs: it never goes back, nor stands all the while. */
@@ -62,19 +67,18 @@ export const runningTime = ({ time }: TensionRecord, { clock }: RecordSurvey): F
   clock?.backward === 0 && clock.usual > 0 ? time : undefined;
 
 /** @internal Looks once at each column of a record. */
-export function surveyRecord(record: TensionRecord, gap = GAP): RecordSurvey {
+export function surveyRecord(record: TensionRecord, gap = GAP, blocks = recordBlocks(record)): RecordSurvey {
   const { force, time } = record;
   const clock = time && surveyClock(time, gap);
   const column = motionOf(record, ofPiece);
   const values = record[column];
-  const blocks = blockExtremes(force);
-  const top = highestSample(force, blocks);
+  const top = highestSample(force, blocks.force);
   return {
     blocks,
     top,
     forceStep: resolution(force),
     forceNoise: noiseLevel(force),
     clock,
-    motion: values && surveyMotion(force, values, column, top),
+    motion: values && surveyMotion(force, values, column, top, blocks[column]!),
   };
 }

@@ -4,7 +4,6 @@ import { channelLag } from '../../src/record/channelLag.js';
 import { findJumps } from '../../src/record/jumps.js';
 import { motionFindings } from '../../src/record/motionFindings.js';
 import { findSpikes } from '../../src/record/spikes.js';
-import { blockExtremes } from '../../src/numeric/index.js';
 import type { MotionSurvey } from '../../src/record/surveyRecord.js';
 import { outlineOf } from '../support/outlines.js';
 
@@ -419,15 +418,7 @@ describe('a lag between force and motion', () => {
 });
 
 describe('doubts about the motion', () => {
-  const survey: MotionSurvey = {
-    column: 'travel',
-    end: 101,
-    step: 0,
-    blocks: blockExtremes(new Float64Array(101)),
-    repeated: 0,
-    backward: 0,
-    largest: 0,
-  };
+  const survey: MotionSurvey = { column: 'travel', end: 101, step: 0, repeated: 0, backward: 0, largest: 0 };
   const n = 101;
   const force = Float64Array.from(of(n, (i) => 100 * i));
   const straight = Float64Array.from(of(n, (i) => 0.01 * i));
