@@ -1,3 +1,4 @@
+export { aboveSince } from './aboveSince.js';
 export { blockExtremes, highestSample, type BlockExtremes } from './blockExtremes.js';
 export { cellMeans } from './cellMeans.js';
 export { choleskyFactor } from './choleskyFactor.js';

@@ -146,11 +146,12 @@ function endOf(
   blocks: BlockExtremes,
   outline: RecordOutline,
 ): ExtensometerEnd | undefined {
-  const { force, first, top, highest, habit } = outline;
+  const { force, first, top, highest, habit, motion } = outline;
   const last = Math.min(outline.last, soundLength(values) - 1);
   if (last - first < 2 * STANDING) return undefined;
   // what was taken off may be noisier than before, or perfectly still
-  const noise = Math.max(noiseLevel(values, first, last + 1), noiseLevel(values, last - 2 * STANDING, last + 1));
+  const along = motion?.values === values ? motion.noise : noiseLevel(values, first, last + 1);
+  const noise = Math.max(along, noiseLevel(values, last - 2 * STANDING, last + 1));
   const own = { force, travel: record.travel, values, blocks, first, last, top, highest, forceNoise: habit.noise };
   const channel = { ...own, band: Math.max(DEVIATIONS * noise, STEPS * step, FINEST * highest * elasticWay(own, top)) };
   const stands = standsFrom(channel);

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { blockExtremes, firstChange, firstFall, highestSample, maximumIndex, randomNumbers } from '../../src/numeric/index.js';
+import { aboveSince, blockExtremes, firstChange, firstFall, highestSample, maximumIndex, randomNumbers } from '../../src/numeric/index.js';
 
 /** Columns that rise in noise, stand, go back, or end early, of less than a block and of many. */
 const columns = [1, 2, 15, 16, 17, 100, 1000, 70_000].flatMap((n) => {
@@ -63,6 +63,18 @@ describe('firstFall', () => {
     const column = Float64Array.from([0, 3, 1, 4, 2]);
     const fall = (least: number, first = 0, end = 5) => firstFall(column, least, first, end, blockExtremes(column));
     expect([fall(1.9), fall(2), fall(0, 4), fall(0, 5)]).toEqual([2, 5, 5, 5]);
+  });
+});
+
+describe('aboveSince', () => {
+  it('is the sample that a walk back finds', () => {
+    for (const column of columns)
+      for (const end of [0, 1, column.length >> 1, column.length])
+        for (const level of [-1, -0.01, 0, 0.1, 0.5, 1, 9, 10]) {
+          let first = end;
+          while (first > 0 && column[first - 1]! > level) first -= 1;
+          expect(aboveSince(column, level, end, blockExtremes(column))).toBe(first);
+        }
   });
 });
 
