@@ -10,9 +10,9 @@ export interface BlockExtremes {
   readonly fall: Float64Array;
 }
 
-/** About so many blocks, unless they would hold fewer samples than that. */
+/** About so many blocks, each of at least so many samples. */
 const BLOCKS = 4096;
-const LEAST = 16;
+const LEAST = 128;
 
 /** @internal The extremes of a column by blocks; those of a block that begins with NaN are NaN, so that nothing is passed over by them. */
 export function blockExtremes(column: Float64Array): BlockExtremes {
@@ -29,8 +29,11 @@ export function blockExtremes(column: Float64Array): BlockExtremes {
     for (const stop = Math.min(i + size, n); i < stop; i += 1) {
       const value = column[i]!;
       if (value > high) high = value;
-      else if (high - value > deepest) deepest = high - value;
-      if (value < low) low = value;
+      else if (high - value >= deepest) {
+        // nothing is lower that does not fall as deep
+        deepest = high - value;
+        if (value < low) low = value;
+      }
     }
     lowest[k] = low;
     highest[k] = high;

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { aboveSince, blockExtremes, firstChange, firstFall, highestSample, maximumIndex, randomNumbers } from '../../src/numeric/index.js';
 
 /** Columns that rise in noise, stand, go back, or end early, of less than a block and of many. */
-const columns = [1, 2, 15, 16, 17, 100, 1000, 70_000].flatMap((n) => {
+const columns = [1, 2, 127, 128, 129, 1000, 30_000].flatMap((n) => {
   const { normal, uniform } = randomNumbers(n);
   const of = (value: (i: number) => number): Float64Array => Float64Array.from({ length: n }, (_, i) => value(i));
   return [
@@ -32,10 +32,15 @@ describe('blockExtremes', () => {
       });
     }
   });
+  it('has about as many blocks of a very long column', () => {
+    const { size, highest } = blockExtremes(Float64Array.from({ length: 1_000_000 }, (_, i) => i));
+    expect(highest.length).toBeLessThan(4200);
+    expect(highest[1]).toBe(2 * size - 1);
+  });
   it('passes nothing over where a column has ended', () => {
-    const column = Float64Array.from({ length: 64 }, (_, i) => (i < 20 ? i : NaN));
+    const column = Float64Array.from({ length: 512 }, (_, i) => (i < 140 ? i : NaN));
     const { lowest, highest } = blockExtremes(column);
-    expect([lowest[1], highest[1], lowest[2], highest[3]]).toEqual([16, 19, NaN, NaN]);
+    expect([lowest[1], highest[1], lowest[2], highest[3]]).toEqual([128, 139, NaN, NaN]);
   });
 });
 
