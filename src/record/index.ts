@@ -59,6 +59,7 @@ export { pausesOf } from './findPauses.js';
 export { LEAST_READINGS, motionOf, ofDrive, ofPiece } from './motionOf.js';
 /** @internal */
 export { recordBlocks } from './recordBlocks.js';
+/** @internal */
 export { repairRecordKernel, requireRepairs } from './repairRecord.js';
 /** @internal */
 export { recordOutline } from './recordOutline.js';
