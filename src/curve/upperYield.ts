@@ -63,29 +63,38 @@ export function upperYield(
   spoilt: Uint8Array | undefined,
 ): Outcome<{ peak: number; fallen: number; noise: number }, UpperReason> {
   const { strain, stress } = curve;
+  const { end, minimumFall, zeroMoves = [] } = task;
+  const zeroed = zeroMoves.length > 0;
   const least = LEAST_SHARE * stress[task.maximum]!;
   const farthest = PLASTIC_LIMIT + (task.slipped ?? 0);
   let peak = 0;
+  let highest = stress[0]!;
+  let enough = minimumFall * highest;
   let fallen = -1;
   let within: UpperReason = 'no-fall';
   // asked for by the first fall that is large enough: most curves have none
   let noise: number | undefined;
-  for (let i = 1; i < task.end; i += 1) {
+  let reach = 0;
+  for (let i = 1; i < end; i += 1) {
+    const value = stress[i]!;
     if (spoilt?.[i] === 1) {
-      if (stress[i]! < stress[peak]! * (1 - task.minimumFall) && stress[peak]! >= least) within = 'fall-in-pause';
+      if (value < highest * (1 - minimumFall) && highest >= least) within = 'fall-in-pause';
       continue;
     }
-    const value = stress[i]!;
-    if (value > stress[peak]! || task.zeroMoves?.includes(i) === true) {
+    if (value > highest || (zeroed && zeroMoves.includes(i))) {
       peak = i;
+      highest = value;
+      enough = Math.max(minimumFall * highest, reach);
       fallen = -1;
       if (task.modulus !== undefined && strain[i]! - task.strainShift - value / task.modulus > farthest) break;
       continue;
     }
-    const fall = stress[peak]! - value;
-    if (fallen < 0 && stress[peak]! >= least && fall >= task.minimumFall * stress[peak]!) {
-      noise ??= task.end < NOISE_POINTS ? 0 : noiseLevel(stress, 0, task.end);
-      if (fall >= noiseReach(task.end) * noise) fallen = i;
+    const fall = highest - value;
+    if (fallen < 0 && fall >= enough && highest >= least) {
+      noise ??= end < NOISE_POINTS ? 0 : noiseLevel(stress, 0, end);
+      reach = noiseReach(end) * noise;
+      enough = Math.max(enough, reach);
+      if (fall >= reach) fallen = i;
       else if (within === 'no-fall') within = 'fall-within-noise';
     }
     if (fallen >= 0 && strain[i]! - strain[peak]! >= task.minimumStrain) return success({ peak, fallen, noise: noise ?? 0 });

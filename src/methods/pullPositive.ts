@@ -1,10 +1,10 @@
 import { finding, type Finding, type TensionRecord } from '../base/index.js';
-import { repairRecordKernel, reversedForce, surveyRecord, type Repairs } from '../record/index.js';
+import { recordBlocks, repairRecordKernel, reversedForce, surveyRecord, type RecordBlocks, type Repairs } from '../record/index.js';
 import { timeOfLoading } from './timeOfLoading.js';
 
 /** A record after its repairs, its time that of the loading. */
-function repairedOf(raw: TensionRecord, repairs: Repairs) {
-  const { record, trail } = repairRecordKernel(raw, repairs);
+function repairedOf(raw: TensionRecord, repairs: Repairs, blocks?: RecordBlocks) {
+  const { record, trail } = repairRecordKernel(raw, repairs, blocks);
   return { record: timeOfLoading(record, trail), trail };
 }
 
@@ -13,9 +13,10 @@ function repairedOf(raw: TensionRecord, repairs: Repairs) {
  * which the trail says, and the finding is then a caution, since nothing of the result is wrong.
  */
 export function pullPositive(raw: TensionRecord, repairs: Repairs) {
-  const done = repairedOf(raw, repairs);
-  const survey = surveyRecord(done.record);
-  const reversed = reversedForce(done.record, done.record.force[survey.top]!);
+  const blocks = recordBlocks(raw);
+  const done = repairedOf(raw, repairs, blocks);
+  const survey = surveyRecord(done.record, undefined, done.trail.length === 0 ? blocks : undefined);
+  const reversed = reversedForce(survey.blocks.force, done.record.force[survey.top]!);
   if (!reversed || repairs.reverse?.includes('force') === true) return { ...done, survey, turned: [] as Finding[] };
   const turned = repairedOf(raw, { ...repairs, reverse: [...(repairs.reverse ?? []), 'force'] });
   return {

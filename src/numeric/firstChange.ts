@@ -1,5 +1,7 @@
-/** @internal First sample in a range (from 1 on) that differs from the one before by more than so much, four at a time; `end` where none does. */
-export function firstChange(column: Float64Array, least: number, first: number, end: number): number {
+import type { BlockExtremes } from './blockExtremes.js';
+
+/** First sample in a range (from 1 on) that differs from the one before by more than so much, four at a time; `end` where none does. */
+function firstOfSamples(column: Float64Array, least: number, first: number, end: number): number {
   let i = first;
   let before = column[first - 1]!;
   for (; i + 3 < end; i += 4) {
@@ -12,4 +14,19 @@ export function firstChange(column: Float64Array, least: number, first: number, 
   }
   while (i < end && !(Math.abs(column[i]! - column[i - 1]!) > least)) i += 1;
   return i;
+}
+
+/** @internal First sample in a range (from 1 on) that differs from the one before by more than so much; `end` where none does. Known blocks of the column are passed over. */
+export function firstChange(column: Float64Array, least: number, first: number, end: number, blocks?: BlockExtremes): number {
+  if (!blocks) return firstOfSamples(column, least, first, end);
+  const { size, lowest, highest } = blocks;
+  for (let i = first, next: number; i < end; i = next) {
+    const block = Math.floor(i / size);
+    next = Math.min((block + 1) * size, end);
+    const before = column[i - 1]!;
+    if (Math.max(before, highest[block]!) - Math.min(before, lowest[block]!) <= least) continue;
+    const found = firstOfSamples(column, least, i, next);
+    if (found < next) return found;
+  }
+  return end;
 }

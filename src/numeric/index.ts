@@ -1,3 +1,5 @@
+export { aboveSince } from './aboveSince.js';
+export { blockExtremes, highestSample, type BlockExtremes } from './blockExtremes.js';
 export { cellMeans } from './cellMeans.js';
 export { choleskyFactor } from './choleskyFactor.js';
 export { chiSquareCdf, chiSquareExceeds, chiSquareQuantile } from './chiSquareDistribution.js';
@@ -7,6 +9,7 @@ export { cubicFit } from './cubicFit.js';
 export { fCdf, fExceeds, fQuantile } from './fDistribution.js';
 export { findRoot, risingRoot } from './findRoot.js';
 export { firstChange } from './firstChange.js';
+export { firstFall } from './firstFall.js';
 export { firstReaching } from './firstReaching.js';
 export { gaussNewton, type GaussNewtonEnd } from './gaussNewton.js';
 export { incompleteBeta } from './incompleteBeta.js';

@@ -7,7 +7,7 @@ import {
   type TensionRecord,
   columnUnits,
 } from '../base/index.js';
-import { maximumIndex } from '../numeric/index.js';
+import { maximumIndex, type BlockExtremes } from '../numeric/index.js';
 import { allSpikeFindings, channelFindings } from './channelFindings.js';
 import { clockFindings, GAP } from './clock.js';
 import { excursionsOf, type Excursions } from './excursions.js';
@@ -15,7 +15,8 @@ import type { Pause } from './pauseSearch.js';
 import { endExtensometer, type ExtensometerEnd } from './extensometerEnd.js';
 import { motionFindings } from './motionFindings.js';
 import { recordOutline, type RecordOutline } from './recordOutline.js';
-import { replaceSpikesKernel } from './replaceSpikes.js';
+import { recordBlocks } from './recordBlocks.js';
+import { replaceSpikesKernel, spikeColumns } from './replaceSpikes.js';
 import { requireColumns } from './requireColumns.js';
 import { testSegments } from './segments.js';
 import { surveyRecord, type RecordSurvey } from './surveyRecord.js';
@@ -56,14 +57,14 @@ export interface KnownRecord {
 }
 
 /** @internal The lowest and highest force of a record whose pull counts as negative: its force is so for the most part. */
-export function reversedForce({ force }: Pick<TensionRecord, 'force'>, highest: number): { lowest: number; highest: number } | undefined {
-  const lowest = lowestOf(force);
+export function reversedForce({ lowest: lows }: BlockExtremes, highest: number): { lowest: number; highest: number } | undefined {
+  const lowest = lowestOf(lows);
   return lowest < 0 && -lowest > REVERSED * Math.max(highest, 0) ? { lowest, highest } : undefined;
 }
 
 /** Signs that are the other way: the force is negative for the most part, or the motion falls while the force rises. */
-function signFindings(record: TensionRecord, highest: number, outline: RecordOutline | undefined): Finding[] {
-  const reversed = reversedForce(record, highest);
+function signFindings(blocks: BlockExtremes, highest: number, outline: RecordOutline | undefined): Finding[] {
+  const reversed = reversedForce(blocks, highest);
   if (reversed) return [finding('force-sign-reversed', reversed, { field: 'maximumForce' })];
   if (!outline?.motion) return [];
   const { motion, first, top } = outline;
@@ -100,12 +101,13 @@ export function checkRecordKernel(record: TensionRecord, thresholds: RecordThres
   const highest = force[top]!;
   const ofClock = clockFindings(clock, time);
   const outline = known?.outline ?? recordOutline(record, survey);
-  const signs = signFindings(record, highest, outline);
+  const signs = signFindings(survey.blocks.force, highest, outline);
   const flat = !(highest > 0) || highest - force[0]! <= Math.max(10 * forceNoise, 1e-9 * Math.abs(highest));
   if (flat || !outline)
     return [...signs, finding('force-does-not-rise', { first: force[0]!, highest }, { field: 'maximumForce' }), ...ofClock];
   if (signs.length > 0) return [...ofClock, ...signs];
-  const tests = testSegments(force, highest, time);
+  // an analysis that found the excursions of a test knows that it is one
+  const tests = known?.excursions ? [] : testSegments(force, highest, time);
   if (tests.length > 1)
     return [...ofClock, finding('several-tests', { count: tests.length, second: tests[1]![0] }, { range: [tests[1]![0], tests[1]![1]] })];
   const excursions = known?.excursions ?? excursionsOf(record, outline, known?.pauses);
@@ -141,7 +143,9 @@ export function checkRecord(record: TensionColumns, thresholds: RecordThresholds
   for (const [name, value] of Object.entries(thresholds)) if (value !== undefined) requireNonNegative(from, `thresholds.${name}`, value);
   const columns = requireColumns(from, record, 1);
   const limit = thresholds.gap ?? GAP;
-  const spikeless = replaceSpikesKernel(columns).record;
-  const { record: counted, ...known } = endExtensometer(spikeless, surveyRecord(spikeless, limit), limit);
+  const blocks = recordBlocks(columns);
+  const { record: spikeless, trail } = replaceSpikesKernel(columns, spikeColumns, blocks);
+  const survey = surveyRecord(spikeless, limit, trail.length === 0 ? blocks : undefined);
+  const { record: counted, ...known } = endExtensometer(spikeless, survey, limit);
   return [...allSpikeFindings(columns), ...checkRecordKernel(counted, thresholds, known)];
 }

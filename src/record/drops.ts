@@ -1,3 +1,4 @@
+import { firstFall } from '../numeric/index.js';
 import type { OutlinedMotion, RecordOutline } from './recordOutline.js';
 import { findTurns, type Stretch } from './turns.js';
 
@@ -33,7 +34,9 @@ const SUDDEN = 3;
 const RAISED = 0.75;
 
 /** Falls from the highest force so far, each to where that force is reached again; excursions of the drive apart. */
-function falls({ force }: RecordOutline, least: number, turns: readonly Stretch[], first: number, top: number): Stretch[] {
+function falls({ force, blocks }: RecordOutline, least: number, turns: readonly Stretch[], first: number, top: number): Stretch[] {
+  // falls of the least size count too
+  if (firstFall(force, least * (1 - Number.EPSILON), first, top + 1, blocks) > top) return [];
   const found: Stretch[] = [];
   const away = new Uint8Array(force.length);
   for (const [turn, , back] of turns) away.fill(1, turn + 1, back);
@@ -116,7 +119,7 @@ export function findDrops(outline: RecordOutline, explained: readonly (readonly 
   const first = Math.max(outline.first, from);
   const least = Math.max(DEVIATIONS * habit.noise, STEPS * habit.step, SHARE * highest);
   const still = Math.max(STEPS * motion.step, DEVIATIONS * motion.noise);
-  const turns = findTurns(outline, values, least, still, first);
+  const turns = findTurns(outline, motion, least, still, first);
   const ofDrive = turns.map((range): Drop => {
     const [turn, valley] = range;
     const fall = force[turn]! - force[valley]!;

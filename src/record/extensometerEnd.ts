@@ -1,5 +1,5 @@
 import { soundLength, type TensionRecord } from '../base/index.js';
-import { median, noiseLevel } from '../numeric/index.js';
+import { firstFall, median, noiseLevel, type BlockExtremes } from '../numeric/index.js';
 import { GAP } from './clock.js';
 import { recordOutline, steepestChord, type RecordOutline } from './recordOutline.js';
 import { surveyRecord, type RecordSurvey } from './surveyRecord.js';
@@ -43,6 +43,7 @@ interface Channel {
   readonly force: Float64Array;
   readonly travel: Float64Array | undefined;
   readonly values: Float64Array;
+  readonly blocks: BlockExtremes;
   readonly first: number;
   /** Last loaded sample. */
   readonly last: number;
@@ -112,7 +113,8 @@ function standsFrom(channel: Channel): number | undefined {
  * once, as it went, is a drop-out.
  */
 function fallsBackFrom(channel: Channel): number | undefined {
-  const { force, values, first, last, band, forceNoise } = channel;
+  const { force, values, blocks, first, last, band, forceNoise } = channel;
+  if (firstFall(values, 2 * SURE * band, first, last + 1, blocks) > last) return undefined;
   let farthest = first;
   let most = force[first]!;
   let release: number | undefined;
@@ -141,14 +143,16 @@ function endOf(
   column: 'extension' | 'strain',
   values: Float64Array,
   step: number,
+  blocks: BlockExtremes,
   outline: RecordOutline,
 ): ExtensometerEnd | undefined {
-  const { force, first, top, highest, habit } = outline;
+  const { force, first, top, highest, habit, motion } = outline;
   const last = Math.min(outline.last, soundLength(values) - 1);
   if (last - first < 2 * STANDING) return undefined;
   // what was taken off may be noisier than before, or perfectly still
-  const noise = Math.max(noiseLevel(values, first, last + 1), noiseLevel(values, last - 2 * STANDING, last + 1));
-  const own = { force, travel: record.travel, values, first, last, top, highest, forceNoise: habit.noise };
+  const along = motion?.values === values ? motion.noise : noiseLevel(values, first, last + 1);
+  const noise = Math.max(along, noiseLevel(values, last - 2 * STANDING, last + 1));
+  const own = { force, travel: record.travel, values, blocks, first, last, top, highest, forceNoise: habit.noise };
   const channel = { ...own, band: Math.max(DEVIATIONS * noise, STEPS * step, FINEST * highest * elasticWay(own, top)) };
   const stands = standsFrom(channel);
   const end = stands ?? fallsBackFrom(channel);
@@ -163,9 +167,9 @@ function endOf(
  * The physics is the limit: a piece whose force changes stretches or shortens elastically, even where a neck outside the gauge length takes all
  * the rest. A reading that does not show as much, by far more than its noise and its steps, is not the piece's.
  */
-function extensometerEnd(record: TensionRecord, { motion }: RecordSurvey, outline: RecordOutline): ExtensometerEnd | undefined {
+function extensometerEnd(record: TensionRecord, { motion, blocks }: RecordSurvey, outline: RecordOutline): ExtensometerEnd | undefined {
   if (!motion || motion.column === 'travel') return undefined;
-  return endOf(record, motion.column, record[motion.column]!, motion.step, outline);
+  return endOf(record, motion.column, record[motion.column]!, motion.step, blocks[motion.column]!, outline);
 }
 
 /** @internal A record whose extensometer ends where it no longer counts, as if it had been taken off there, with its survey and its outline. */

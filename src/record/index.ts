@@ -58,6 +58,8 @@ export { pausesOf } from './findPauses.js';
 /** @internal */
 export { LEAST_READINGS, motionOf, ofDrive, ofPiece } from './motionOf.js';
 /** @internal */
+export { recordBlocks, type RecordBlocks } from './recordBlocks.js';
+/** @internal */
 export { repairRecordKernel, requireRepairs } from './repairRecord.js';
 /** @internal */
 export { recordOutline } from './recordOutline.js';

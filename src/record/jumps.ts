@@ -29,12 +29,14 @@ export function findJumps(outline: RecordOutline, motion: Float64Array): Jump[] 
   const { force, time, first, habit, highest } = outline;
   const last = Math.min(outline.last, soundLength(motion) - 1);
   const end = last - 1;
+  const blocks = outline.motion?.values === motion ? outline.motion.blocks : undefined;
+  const next = (change: number, from: number): number => firstChange(motion, change, from, end, blocks);
   // before its noise and its steps are looked at: most motions have no such change at all
   const share = SHARE * Math.abs(motion[last]! - motion[first]!);
-  if (firstChange(motion, share, first + 2, end) >= end) return [];
+  if (next(share, first + 2) >= end) return [];
   const least = Math.max(share, DEVIATIONS * noiseLevel(motion, first, last + 1), STEPS * resolution(motion.subarray(0, last + 1)));
   const found: Jump[] = [];
-  for (let i = firstChange(motion, least, first + 2, end); i < end; i = firstChange(motion, least, i + 1, end)) {
+  for (let i = next(least, first + 2); i < end; i = next(least, i + 1)) {
     const size = motion[i]! - motion[i - 1]!;
     let near = 0;
     for (let k = 1; k <= NEAR; k += 1) {

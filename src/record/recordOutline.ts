@@ -1,5 +1,5 @@
 import { soundLength, type TensionRecord } from '../base/index.js';
-import { firstReaching, maximumIndex, median, medianOf, noiseLevel } from '../numeric/index.js';
+import { blockExtremes, firstReaching, highestSample, median, medianOf, noiseLevel, type BlockExtremes } from '../numeric/index.js';
 import { motionOf, ofDrive } from './motionOf.js';
 import { resolution } from './resolution.js';
 import type { RecordSurvey } from './surveyRecord.js';
@@ -16,6 +16,7 @@ export interface ColumnHabit {
 export interface OutlinedMotion extends ColumnHabit {
   readonly column: 'travel' | 'extension' | 'strain';
   readonly values: Float64Array;
+  readonly blocks: BlockExtremes;
   /** Last sample that is a number; an extensometer may be taken off long before the force is gone. */
   readonly end: number;
 }
@@ -23,6 +24,8 @@ export interface OutlinedMotion extends ColumnHabit {
 /** @internal The rough shape of a record, that its checks and repairs share. */
 export interface RecordOutline {
   readonly force: Float64Array;
+  /** The force by blocks. */
+  readonly blocks: BlockExtremes;
   readonly time: Float64Array | undefined;
   readonly motion: OutlinedMotion | undefined;
   /** Sample of the highest force, and that force [N]. */
@@ -103,7 +106,8 @@ export function recordOutline(record: TensionRecord, known?: RecordSurvey): Reco
   const column = motionOf(record, ofDrive);
   const values = record[column];
   const sound = values ? soundLength(values) : force.length;
-  const top = known?.top ?? maximumIndex(force);
+  const blocks = known?.blocks.force ?? blockExtremes(force);
+  const top = known?.top ?? highestSample(force, blocks);
   const highest = force[top]!;
   if (!(highest > 0)) return undefined;
   const first = firstReaching(force, LOADED * highest, 0, top);
@@ -111,10 +115,16 @@ export function recordOutline(record: TensionRecord, known?: RecordSurvey): Reco
   const stepOf = (motion: Float64Array): number => (known?.motion?.column === column ? known.motion.step : resolution(motion));
   return {
     force,
+    blocks,
     time,
     motion:
       values && sound > 2
-        ? Object.assign(habitOf(values, stepOf(values), first, Math.min(last, sound - 1)), { column, values, end: sound - 1 })
+        ? Object.assign(habitOf(values, stepOf(values), first, Math.min(last, sound - 1)), {
+            column,
+            values,
+            blocks: known?.blocks[column] ?? blockExtremes(values),
+            end: sound - 1,
+          })
         : undefined,
     top,
     highest,

@@ -14,10 +14,11 @@ import { collapseRepeatsKernel } from './collapseRepeats.js';
 import { joinJumpsKernel } from './joinJumps.js';
 import { joinSlipsKernel } from './joinSlips.js';
 import { loadingEnvelopeKernel } from './loadingEnvelope.js';
+import type { RecordBlocks } from './recordBlocks.js';
 import { rebuildTime } from './rebuildTime.js';
 import { removeZeroDriftKernel } from './removeZeroDrift.js';
 import { ownColumns, type Repaired } from './repaired.js';
-import { replaceSpikesKernel } from './replaceSpikes.js';
+import { replaceSpikesKernel, spikeColumns } from './replaceSpikes.js';
 import { restoreZeroKernel } from './restoreZero.js';
 import { reverseSign, reversible, type ReversibleColumn } from './reverseSign.js';
 
@@ -63,13 +64,13 @@ export function requireRepairs(from: string, repairs: Repairs, path = 'repairs')
   return repairs;
 }
 
-/** @internal {@link repairRecord} on a checked record; columns that no repair touches stay the caller's. */
-export function repairRecordKernel(record: TensionRecord, repairs: Repairs): Repaired {
+/** @internal {@link repairRecord} on a checked record, whose blocks may be known; columns that no repair touches stay the caller's. */
+export function repairRecordKernel(record: TensionRecord, repairs: Repairs, blocks?: RecordBlocks): Repaired {
   const { reverse = [], rate, spikes = true, zero, drift, lag, jumps, slips, envelope, repeats } = repairs;
   const steps: readonly ((columns: TensionRecord) => Repaired)[] = [
     ...(reverse.length > 0 ? [(columns: TensionRecord) => reverseSign(columns, reverse)] : []),
     ...(rate === undefined ? [] : [(columns: TensionRecord) => rebuildTime(columns, { rate })]),
-    ...(spikes ? [(columns: TensionRecord) => replaceSpikesKernel(columns)] : []),
+    ...(spikes ? [(columns: TensionRecord) => replaceSpikesKernel(columns, spikeColumns, reverse.length > 0 ? undefined : blocks)] : []),
     ...(zero === true ? [restoreZeroKernel] : []),
     ...(drift === true ? [removeZeroDriftKernel] : []),
     ...(lag === undefined || lag === false

@@ -7,13 +7,15 @@ import {
   type TensionRecord,
   type TrailStep,
 } from '../base/index.js';
+import type { RecordBlocks } from './recordBlocks.js';
 import { ownColumns, repairedBy, type Repaired } from './repaired.js';
 import { findSpikes, type Spike } from './spikes.js';
 
 /** Columns in which spikes are looked for. */
 export type SpikeColumn = 'force' | 'extension' | 'strain' | 'travel';
 
-const spikeColumns: readonly SpikeColumn[] = ['force', 'extension', 'strain', 'travel'];
+/** @internal All of them. */
+export const spikeColumns: readonly SpikeColumn[] = ['force', 'extension', 'strain', 'travel'];
 
 /** @internal The step that puts the straight line between the neighbours in the place of spikes. */
 export function spikeStep(name: SpikeColumn, column: Float64Array, spikes: readonly Spike[]): TrailStep {
@@ -40,11 +42,15 @@ export function spikeStep(name: SpikeColumn, column: Float64Array, spikes: reado
   );
 }
 
-/** @internal {@link replaceSpikes} on a checked record. */
-export function replaceSpikesKernel(record: TensionRecord, columns: readonly SpikeColumn[] = spikeColumns): Repaired {
+/** @internal {@link replaceSpikes} on a checked record, whose blocks may be known. */
+export function replaceSpikesKernel(
+  record: TensionRecord,
+  columns: readonly SpikeColumn[] = spikeColumns,
+  blocks?: RecordBlocks,
+): Repaired {
   const trail = columns.flatMap((name) => {
     const column = record[name];
-    const spikes = column ? findSpikes(column, soundLength(column)) : [];
+    const spikes = column ? findSpikes(column, soundLength(column), blocks?.[name]) : [];
     return column && spikes.length > 0 ? [spikeStep(name, column, spikes)] : [];
   });
   return repairedBy(record, trail);

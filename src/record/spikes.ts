@@ -1,4 +1,4 @@
-import { firstChange, medianOf, noiseLevel } from '../numeric/index.js';
+import { firstChange, medianOf, noiseLevel, type BlockExtremes } from '../numeric/index.js';
 import { resolution } from './resolution.js';
 
 /** @internal Neighbouring samples that leave the line of a column and come back to it. */
@@ -99,8 +99,8 @@ function standsOut(column: Float64Array, at: number, k: number, end: number, lea
 }
 
 /** Whether the column leaves by more than some least change and comes back, beside whatever; a larger change never finds more. */
-function comesBack(column: Float64Array, end: number, least: number): boolean {
-  for (let i = firstChange(column, least, 1, end - 1); i < end - 1; i = firstChange(column, least, i + 1, end - 1))
+function comesBack(column: Float64Array, end: number, least: number, blocks: BlockExtremes | undefined): boolean {
+  for (let i = firstChange(column, least, 1, end - 1, blocks); i < end - 1; i = firstChange(column, least, i + 1, end - 1, blocks))
     if (lengthOf(column, i, end, least) > 0) return true;
   return false;
 }
@@ -138,9 +138,9 @@ function without(column: Float64Array, spikes: readonly Spike[]): Float64Array {
  * near to it: so the column is looked through again without those that were found, until no more come. A column without any is looked through
  * once, and a row of four or more single samples two apart stays what it may be, a swinging.
  */
-export function findSpikes(column: Float64Array, end = column.length): Spike[] {
+export function findSpikes(column: Float64Array, end = column.length, blocks?: BlockExtremes): Spike[] {
   // a look at the range from few places: most columns are done here
-  if (end < 8 || !comesBack(column, end, leastByRange(column, end, ONE_IN))) return [];
+  if (end < 8 || !comesBack(column, end, leastByRange(column, end, ONE_IN), blocks)) return [];
   const least = leastByChanges(column, end);
   if (spikesAbove(column, end, least).length === 0) return [];
   const change = Math.max(least, STEPS * resolution(column.subarray(0, end)), leastByRange(column, end, 1));

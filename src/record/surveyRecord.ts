@@ -1,7 +1,8 @@
 import { soundLength, type TensionRecord } from '../base/index.js';
-import { maximumIndex, noiseLevel } from '../numeric/index.js';
+import { firstFall, highestSample, maximumIndex, noiseLevel, type BlockExtremes } from '../numeric/index.js';
 import { GAP, surveyClock, type ClockSurvey } from './clock.js';
 import { motionOf, ofPiece } from './motionOf.js';
+import { recordBlocks, type RecordBlocks } from './recordBlocks.js';
 import { resolution } from './resolution.js';
 
 /** How the motion of a record runs. */
@@ -20,6 +21,8 @@ export interface MotionSurvey {
 
 /** @internal What a first look at the columns of a record tells. */
 export interface RecordSurvey {
+  /** Its columns by blocks. */
+  readonly blocks: RecordBlocks;
   /** Sample of the highest force. */
   readonly top: number;
   /** One step of the reading of the force [N]; 0 where it is not stepped. */
@@ -30,35 +33,33 @@ export interface RecordSurvey {
   readonly motion: MotionSurvey | undefined;
 }
 
+/** Times that a motion goes back by more than is tolerated before it is as far again, and the largest way. */
+function waysBack(motion: Float64Array, tolerated: number, end: number, blocks: BlockExtremes) {
+  let [backward, largest] = [0, 0];
+  const next = (from: number): number => firstFall(motion, tolerated, from, end, blocks);
+  for (let from = 0, i = next(0); i < end; i = next(from)) {
+    const farthest = motion[maximumIndex(motion, from, i)]!;
+    backward += 1;
+    for (; i < end && motion[i]! < farthest; i += 1) largest = Math.max(largest, farthest - motion[i]!);
+    from = i;
+  }
+  return { backward, largest };
+}
+
 /** How the motion runs; what lies beyond the highest force may go back as it likes. */
-function surveyMotion(force: Float64Array, motion: Float64Array, column: MotionSurvey['column'], top: number): MotionSurvey {
+function surveyMotion(
+  force: Float64Array,
+  motion: Float64Array,
+  column: MotionSurvey['column'],
+  top: number,
+  blocks: BlockExtremes,
+): MotionSurvey {
   const end = soundLength(motion);
   const step = resolution(motion);
   const tolerated = Math.max(3 * step, 8 * noiseLevel(motion, 0, end));
-  let farthest = motion[0]!;
   let repeated = 0;
-  let backward = 0;
-  let largest = 0;
-  let inside = false;
-  let i = 1;
-  for (const last = Math.min(top, end - 1); i <= last; i += 1) {
-    const x = motion[i]!;
-    // as most samples do: goes on, so that it repeats nothing
-    if (x > farthest) {
-      inside = false;
-      farthest = x;
-      continue;
-    }
-    if (x === motion[i - 1] && force[i] === force[i - 1]) repeated += 1;
-    if (x === farthest) inside = false;
-    else if (farthest - x > tolerated) {
-      if (!inside) backward += 1;
-      inside = true;
-      if (farthest - x > largest) largest = farthest - x;
-    }
-  }
-  for (; i < end; i += 1) if (motion[i] === motion[i - 1] && force[i] === force[i - 1]) repeated += 1;
-  return { column, end, step, repeated, backward, largest };
+  for (let i = 1; i < end; i += 1) if (motion[i] === motion[i - 1] && force[i] === force[i - 1]) repeated += 1;
+  return { column, end, step, repeated, ...waysBack(motion, tolerated, Math.min(top + 1, end), blocks) };
 }
 
 /** @internal The time of a record whose clock runs: it never goes back, nor stands all the while. */
@@ -66,17 +67,18 @@ export const runningTime = ({ time }: TensionRecord, { clock }: RecordSurvey): F
   clock?.backward === 0 && clock.usual > 0 ? time : undefined;
 
 /** @internal Looks once at each column of a record. */
-export function surveyRecord(record: TensionRecord, gap = GAP): RecordSurvey {
+export function surveyRecord(record: TensionRecord, gap = GAP, blocks = recordBlocks(record)): RecordSurvey {
   const { force, time } = record;
   const clock = time && surveyClock(time, gap);
   const column = motionOf(record, ofPiece);
   const values = record[column];
-  const top = maximumIndex(force);
+  const top = highestSample(force, blocks.force);
   return {
+    blocks,
     top,
     forceStep: resolution(force),
     forceNoise: noiseLevel(force),
     clock,
-    motion: values && surveyMotion(force, values, column, top),
+    motion: values && surveyMotion(force, values, column, top, blocks[column]!),
   };
 }

@@ -1,4 +1,5 @@
-import type { RecordOutline } from './recordOutline.js';
+import { firstFall } from '../numeric/index.js';
+import type { OutlinedMotion, RecordOutline } from './recordOutline.js';
 
 /** @internal An excursion: samples of where it leaves, of the lowest force in it, and of where it is back. */
 export type Stretch = readonly [number, number, number];
@@ -20,9 +21,17 @@ function takenUp(force: Float64Array, values: Float64Array, [turn, valley, back]
  * plateau of yielding a force that was higher before is not reached again for long. Where a play has to be taken up first, the force is waited for. What
  * does not come back is none.
  */
-export function findTurns(outline: RecordOutline, values: Float64Array, least: number, still: number, from: number): Stretch[] {
+export function findTurns(
+  outline: RecordOutline,
+  { values, blocks, end: reads }: OutlinedMotion,
+  least: number,
+  still: number,
+  from: number,
+): Stretch[] {
   const { force, highest, stiffness, top } = outline;
-  const end = Math.min(outline.last, outline.motion!.end);
+  const end = Math.min(outline.last, reads);
+  // most motions never go back so far
+  if (firstFall(values, still, from, end + 1, blocks) > end) return [];
   const found: Stretch[] = [];
   let turn = from;
   for (let i = from + 1; i <= end; i += 1) {

@@ -24,14 +24,14 @@ const GOES_ON = 0.05;
 
 /** @internal Sudden falls of the force after which it goes on from a new zero: nothing is read right after, or after fracture so much less than before loading. */
 export function findZeroMoves(
-  { force, motion, habit, highest, first, last }: RecordOutline,
+  { force, blocks, motion, habit, highest, first, last }: RecordOutline,
   { from, before, after }: ZeroSurvey,
 ): ZeroMove[] {
   const least = Math.max(DEVIATIONS * habit.noise, STEPS * habit.step, SHARE * highest);
   const moves: ZeroMove[] = [];
   const end = last - BESIDE;
   // changes of the least size are looked at too
-  const next = (after: number): number => firstChange(force, least * (1 - Number.EPSILON), after, end);
+  const next = (after: number): number => firstChange(force, least * (1 - Number.EPSILON), after, end, blocks);
   for (let i = next(Math.max(first, from) + BESIDE); i < end; i = next(i + 1)) {
     const fall = force[i - 1]! - force[i]!;
     if (fall < least) continue;

@@ -1,4 +1,4 @@
-import { median } from '../numeric/index.js';
+import { aboveSince, median } from '../numeric/index.js';
 import type { RecordOutline } from './recordOutline.js';
 
 /** @internal What the force reads when nothing pulls. */
@@ -38,12 +38,11 @@ function isFlat(force: Float64Array, from: number, to: number, tolerance: number
 }
 
 /** The sample after the last step of the force between two flat levels, before the loading. */
-function tareStepAt({ force, habit, highest, top, motion, stiffness }: RecordOutline): number {
+function tareStepAt({ force, blocks, habit, highest, top, motion, stiffness }: RecordOutline): number {
   const tolerance = Math.max(FLAT * habit.noise, 1.5 * habit.step, 1e-9 * highest);
   const least = Math.max(2 * tolerance, STEP_SHARE * highest);
   // the loading begins where the force leaves the lower part for good
-  let end = top;
-  while (end > 0 && force[end - 1]! > LOADING * highest) end -= 1;
+  const end = aboveSince(force, LOADING * highest, top, blocks);
   for (let i = end - LEAST; i >= LEAST; i -= 1) {
     if (Math.abs(force[i]! - force[i - 1]!) < least) continue;
     if (!isFlat(force, i - LEAST, i, tolerance) || !isFlat(force, i, i + LEAST, tolerance)) continue;
