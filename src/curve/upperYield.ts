@@ -65,6 +65,7 @@ export function upperYield(
   const { strain, stress } = curve;
   const least = LEAST_SHARE * stress[task.maximum]!;
   const farthest = PLASTIC_LIMIT + (task.slipped ?? 0);
+  const zeroMoves = task.zeroMoves && task.zeroMoves.length > 0 ? task.zeroMoves : undefined;
   let peak = 0;
   let fallen = -1;
   let within: UpperReason = 'no-fall';
@@ -76,7 +77,7 @@ export function upperYield(
       continue;
     }
     const value = stress[i]!;
-    if (value > stress[peak]! || task.zeroMoves?.includes(i) === true) {
+    if (value > stress[peak]! || (zeroMoves && zeroMoves.includes(i))) {
       peak = i;
       fallen = -1;
       if (task.modulus !== undefined && strain[i]! - task.strainShift - value / task.modulus > farthest) break;
