@@ -65,7 +65,11 @@ function steepest(
   let origin = 0;
   let last = -1;
   for (let p = 0; p < 5 * edges; p += 5) {
-    const [before, xBefore, yBefore, xxBefore, xyBefore] = [sums[p]!, sums[p + 1]!, sums[p + 2]!, sums[p + 3]!, sums[p + 4]!];
+    const before = sums[p]!;
+    const xBefore = sums[p + 1]!;
+    const yBefore = sums[p + 2]!;
+    const xxBefore = sums[p + 3]!;
+    const xyBefore = sums[p + 4]!;
     for (let q = p + 5 * LEAST_STEPS; q < 5 * edges; q += 5) {
       const n = sums[q]! - before;
       if (n < 3) continue;

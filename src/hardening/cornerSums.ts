@@ -78,15 +78,21 @@ export function cornerSums(strain: Float64Array, force: Float64Array, low: numbe
 
 /**
  * @internal Least squares for corners at places w, evenly apart: height, square and cube on the left, square on the right, of t = place − w. Height and
- * sum of squares of each, one after the other; the sum is infinite where there is none, or no maximum.
+ * sum of squares of each, one after the other, are written into `found`; the sum is infinite where there is none, or no maximum.
  */
-export function cornersAt({ place, powers, sum, squares }: CornerSums, first: number, step: number, count: number): Float64Array {
-  const found = new Float64Array(2 * count).fill(Infinity);
+export function cornersAt(
+  { place, powers, sum, squares }: CornerSums,
+  first: number,
+  step: number,
+  count: number,
+  found: Float64Array,
+): void {
   const n = place.length;
   // how many places lie before w: about this share of them, since a record goes through its region evenly
   let from = Math.min(n, Math.max(0, Math.floor(first * n)));
   for (let k = 0; k < count; k += 1) {
     const w = first + k * step;
+    found[2 * k + 1] = Infinity;
     while (from < n && place[from]! < w) from += 1;
     while (from > 0 && place[from - 1]! >= w) from -= 1;
     const at = ROW * from;
@@ -138,11 +144,11 @@ export function cornersAt({ place, powers, sum, squares }: CornerSums, first: nu
     found[2 * k] = height;
     found[2 * k + 1] = Math.max(0, squares - height * sum - square * yl2 - cube * yl3 - falls * yr2);
   }
-  return found;
 }
 
 /** @internal {@link cornersAt} one place; undefined where there is none. */
 export function cornerAt(sums: CornerSums, place: number): { readonly height: number; readonly rest: number } | undefined {
-  const [height = Infinity, rest = Infinity] = cornersAt(sums, place, 0, 1);
-  return rest < Infinity ? { height, rest } : undefined;
+  const found = new Float64Array(2);
+  cornersAt(sums, place, 0, 1, found);
+  return found[1]! < Infinity ? { height: found[0]!, rest: found[1]! } : undefined;
 }

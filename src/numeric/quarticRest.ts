@@ -1,5 +1,4 @@
 import type { CubicFit } from './cubicFit.js';
-import { horner } from './polynomialFit.js';
 
 /** Of the fourth power a cubic leaves more than this share, unless x takes fewer than five values. */
 const SINGULAR = 1e-13;
@@ -10,12 +9,13 @@ const SINGULAR = 1e-13;
  */
 export function quarticRest(x: Float64Array, y: Float64Array, { centre, scale, coefficients, inverse }: CubicFit): number | undefined {
   const per = 1 / scale;
+  const [a = 0, b = 0, c = 0, d = 0] = coefficients;
   let [s4, s5, s6, s7, s8, rest, explained] = [0, 0, 0, 0, 0, 0, 0];
   for (let i = 0; i < x.length; i += 1) {
     const u = (x[i]! - centre) * per;
     const uu = u * u;
     const power = uu * uu;
-    const e = y[i]! - horner(coefficients, u);
+    const e = y[i]! - a - u * (b + u * (c + u * d));
     s4 += power;
     s5 += power * u;
     s6 += power * uu;
