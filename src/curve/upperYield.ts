@@ -63,6 +63,7 @@ export function upperYield(
   spoilt: Uint8Array | undefined,
 ): Outcome<{ peak: number; fallen: number; noise: number }, UpperReason> {
   const { strain, stress } = curve;
+  const { end, modulus, strainShift } = task;
   const least = LEAST_SHARE * stress[task.maximum]!;
   const farthest = PLASTIC_LIMIT + (task.slipped ?? 0);
   const zeroMoves = task.zeroMoves && task.zeroMoves.length > 0 ? task.zeroMoves : undefined;
@@ -71,7 +72,7 @@ export function upperYield(
   let within: UpperReason = 'no-fall';
   // asked for by the first fall that is large enough: most curves have none
   let noise: number | undefined;
-  for (let i = 1; i < task.end; i += 1) {
+  for (let i = 1; i < end; i += 1) {
     if (spoilt?.[i] === 1) {
       if (stress[i]! < stress[peak]! * (1 - task.minimumFall) && stress[peak]! >= least) within = 'fall-in-pause';
       continue;
@@ -80,13 +81,13 @@ export function upperYield(
     if (value > stress[peak]! || (zeroMoves && zeroMoves.includes(i))) {
       peak = i;
       fallen = -1;
-      if (task.modulus !== undefined && strain[i]! - task.strainShift - value / task.modulus > farthest) break;
+      if (modulus !== undefined && strain[i]! - strainShift - value / modulus > farthest) break;
       continue;
     }
     const fall = stress[peak]! - value;
     if (fallen < 0 && stress[peak]! >= least && fall >= task.minimumFall * stress[peak]!) {
-      noise ??= task.end < NOISE_POINTS ? 0 : noiseLevel(stress, 0, task.end);
-      if (fall >= noiseReach(task.end) * noise) fallen = i;
+      noise ??= end < NOISE_POINTS ? 0 : noiseLevel(stress, 0, end);
+      if (fall >= noiseReach(end) * noise) fallen = i;
       else if (within === 'no-fall') within = 'fall-within-noise';
     }
     if (fallen >= 0 && strain[i]! - strain[peak]! >= task.minimumStrain) return success({ peak, fallen, noise: noise ?? 0 });

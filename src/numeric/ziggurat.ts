@@ -27,14 +27,15 @@ export function ziggurat(uniform: () => number): Ziggurat {
   half[0] = AREA / curve(TAIL);
   half[1] = TAIL;
   for (let i = 1; i < LAYERS - 1; i += 1) half[i + 1] = Math.sqrt(-2 * Math.log(AREA / half[i]! + curve(half[i]!)));
+  const height = half.map(curve);
   const beyond = (layer: number, x: number): number | undefined => {
     if (layer === 0)
       for (;;) {
         const out = -Math.log(1 - uniform()) / TAIL;
         if (-2 * Math.log(1 - uniform()) >= out * out) return Math.sign(x) * (TAIL + out);
       }
-    const low = curve(half[layer]!);
-    return low + uniform() * (curve(half[layer + 1]!) - low) < curve(x) ? x : undefined;
+    const low = height[layer]!;
+    return low + uniform() * (height[layer + 1]! - low) < curve(x) ? x : undefined;
   };
   return { width: half.map((one) => one / STEPS), edge: half.slice(1), beyond };
 }
