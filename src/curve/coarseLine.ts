@@ -34,10 +34,10 @@ function steepest(
   let i = 0;
   while (i < end && stress[i]! < (LOWEST * top) / LEVELS) i += 1;
   if (i === end) return undefined;
-  // edges: the first sample that reaches a level, and the end; sums of x, y, x², xy over the samples before each
+  // by edge (the first sample that reaches a level, and the end): how many samples lie before it, and their sums of x, y, x², xy
   const edges = LEVELS - LOWEST + 2;
-  const edge = new Int32Array(edges);
-  const sums = new Float64Array(4 * edges);
+  const sums = new Float64Array(5 * edges);
+  const first = i;
   const x0 = strain[i]!;
   const y0 = stress[i]!;
   let next = y0;
@@ -54,31 +54,35 @@ function steepest(
       sxx += x * x;
       sxy += x * y;
     }
-    edge[k] = i;
-    sums[4 * k] = sx;
-    sums[4 * k + 1] = sy;
-    sums[4 * k + 2] = sxx;
-    sums[4 * k + 3] = sxy;
+    sums[5 * k] = i - first;
+    sums[5 * k + 1] = sx;
+    sums[5 * k + 2] = sy;
+    sums[5 * k + 3] = sxx;
+    sums[5 * k + 4] = sxy;
     next = k + 2 < edges ? ((LOWEST + k + 1) * top) / LEVELS : Infinity;
   }
   let slope = 0;
   let origin = 0;
   let last = -1;
-  for (let k = 0; k < edges; k += 1)
-    for (let m = k + LEAST_STEPS; m < edges; m += 1) {
-      const n = edge[m]! - edge[k]!;
+  for (let p = 0; p < 5 * edges; p += 5) {
+    const before = sums[p]!;
+    const xBefore = sums[p + 1]!;
+    const yBefore = sums[p + 2]!;
+    const xxBefore = sums[p + 3]!;
+    const xyBefore = sums[p + 4]!;
+    for (let q = p + 5 * LEAST_STEPS; q < 5 * edges; q += 5) {
+      const n = sums[q]! - before;
       if (n < 3) continue;
-      const p = 4 * k;
-      const q = 4 * m;
-      const x = sums[q]! - sums[p]!;
-      const y = sums[q + 1]! - sums[p + 1]!;
-      const xx = n * (sums[q + 2]! - sums[p + 2]!) - x * x;
-      const xy = n * (sums[q + 3]! - sums[p + 3]!) - x * y;
+      const x = sums[q + 1]! - xBefore;
+      const y = sums[q + 2]! - yBefore;
+      const xx = n * (sums[q + 3]! - xxBefore) - x * x;
+      const xy = n * (sums[q + 4]! - xyBefore) - x * y;
       if (!(xx > 0) || xy <= slope * xx) continue;
       slope = xy / xx;
       origin = x0 + x / n - (y0 + y / n) / slope;
-      last = edge[m]! - 1;
+      last = first + sums[q]! - 1;
     }
+  }
   return slope > 0 ? { slope, origin, last } : undefined;
 }
 

@@ -7,7 +7,7 @@ import { requireCurve } from './requireCurve.js';
 import { between } from './between.js';
 import { slopeFall } from './slopeFall.js';
 import { requireModulusOptions, type ModulusOptions, type WindowChoice } from './windowChoice.js';
-import { windowSearch } from './windowSearch.js';
+import { OTHERS, windowSearch } from './windowSearch.js';
 import type { WindowTask } from './windowTask.js';
 
 /** Least start and rise of a window, as shares of the 0.2 %-offset stress, and the standard errors that are taken off. */
@@ -73,11 +73,12 @@ function describe(
   });
 }
 
-/** @internal {@link fitModulus} on a checked curve. */
+/** @internal {@link fitModulus} on a checked curve; a trial asks for the line alone, not for other windows nor the fall of the slope. */
 export function fitModulusKernel(
   curve: StressStrainCurve,
   window: WindowChoice,
   maximum = maximumIndex(curve.stress),
+  alone = false,
 ): Outcome<ElasticLine, ModulusReason> {
   const { strain, stress } = curve;
   const given = { criterion: window, alternatives: [], eased: [] };
@@ -94,6 +95,7 @@ export function fitModulusKernel(
   const { end, offsetStress } = coarse;
   const { startShare = SHARE, spanShare = SHARE } = window;
   const [criterion, scoring] = criterionOf(window, startShare, spanShare);
+  const others = alone ? 0 : OTHERS;
   const start = firstAbove(stress, end, startShare * offsetStress);
   const tries = [
     { start, span: spanShare, points: POINTS, eased: [] },
@@ -103,7 +105,8 @@ export function fitModulusKernel(
     { start: 0, span: 0, points: 3, eased: ['start', 'points', 'span'] },
   ] as const;
   for (const { start: from, span, points, eased } of tries) {
-    const found = windowSearch({ strain, stress, start: from, end, slope: coarse.slope, span: span * offsetStress, points, ...scoring });
+    const task = { strain, stress, start: from, end, slope: coarse.slope, span: span * offsetStress, points, others, ...scoring };
+    const found = windowSearch(task);
     if (!found) continue;
     return describe(curve, found.best.first, found.best.last, {
       criterion,
@@ -112,7 +115,7 @@ export function fitModulusKernel(
       eased,
       offsetStress,
       offsetSample: end,
-      slopeFall: slopeFall(curve, offsetStress, end),
+      slopeFall: alone ? undefined : slopeFall(curve, offsetStress, end),
     });
   }
   return failure('too-few-points', `only ${end} samples lie before the 0.2 % offset line`);

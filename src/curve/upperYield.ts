@@ -63,7 +63,7 @@ export function upperYield(
   spoilt: Uint8Array | undefined,
 ): Outcome<{ peak: number; fallen: number; noise: number }, UpperReason> {
   const { strain, stress } = curve;
-  const { end, minimumFall, zeroMoves = [] } = task;
+  const { end, minimumFall, modulus, strainShift, zeroMoves = [] } = task;
   const zeroed = zeroMoves.length > 0;
   const least = LEAST_SHARE * stress[task.maximum]!;
   const farthest = PLASTIC_LIMIT + (task.slipped ?? 0);
@@ -86,7 +86,7 @@ export function upperYield(
       highest = value;
       enough = Math.max(minimumFall * highest, reach);
       fallen = -1;
-      if (task.modulus !== undefined && strain[i]! - task.strainShift - value / task.modulus > farthest) break;
+      if (modulus !== undefined && strain[i]! - strainShift - value / modulus > farthest) break;
       continue;
     }
     const fall = highest - value;

@@ -1,5 +1,5 @@
 import { tieOf, type Incumbent } from './windowIncumbent.js';
-import type { BaseLine, WindowMoments } from './windowMoments.js';
+import type { WindowMoments } from './windowMoments.js';
 import type { WindowTask } from './windowTask.js';
 import type { WindowTree } from './windowTree.js';
 
@@ -47,35 +47,6 @@ import type { WindowTree } from './windowTree.js';
 /** Of ranges up to so many samples the residuals are summed one by one. */
 const SHORT = 16;
 
-/** The most that the samples next to inner can give to N: from sample `from`, beside inner, as far as `to` at most. */
-function greatestPart(
-  { strain, stress, start }: WindowTask,
-  { slope, x0, y0 }: BaseLine,
-  c: number,
-  d: number,
-  from: number,
-  to: number,
-  place: number,
-  lowMean: number,
-  highMean: number,
-): number {
-  const step = from < to ? 1 : -1;
-  const near = place - lowMean;
-  const far = place - highMean;
-  let S = 0;
-  let T = 0;
-  let most = -Infinity;
-  for (let i = start + from, after = start + to + step; i !== after; i += step) {
-    const x = strain[i]! - x0;
-    const e = stress[i]! - y0 - slope * x - c - d * x;
-    S += e;
-    T += (x - place) * e;
-    const part = T + (S > 0 ? near : far) * S;
-    if (part > most) most = part;
-  }
-  return most;
-}
-
 /** Root of the number of samples between two edges times the sum of their squares about the line c + d x. */
 function rootOfSquares(sums: Float64Array, from: number, to: number, count: number, c: number, d: number): number {
   const x = sums[to]! - sums[from]!;
@@ -112,7 +83,7 @@ export function hopeless(
   size: number,
   best: Incumbent,
 ): boolean {
-  const { strain, start, points, span, score, gap } = task;
+  const { strain, stress, start, points, span, score, gap } = task;
   const { width, lowest, highest } = tree;
   const nodes = width / size; // on this level, the first of them being number `nodes`
   const a0 = (a - nodes) * size;
@@ -174,11 +145,25 @@ export function hopeless(
   const bWidth = bHigh - bLow;
   const aPlace = aLow + aWidth / 2;
   const bPlace = bLow + bWidth / 2;
-  let less: number;
+  let less = 0;
   if (aCount <= SHORT)
-    less =
-      greatestPart(task, base, c, d, a1 * samples - 1, a0 * samples, aPlace, lowMean, highMean) +
-      greatestPart(task, base, c, d, b0 * samples, outerEnd - 1, bPlace, lowMean, highMean);
+    for (const step of [-1, 1]) {
+      // the most that the samples on this side give, counted from inner outwards
+      const place = step < 0 ? aPlace : bPlace;
+      let S = 0;
+      let T = 0;
+      let most = -Infinity;
+      const stop = start + (step < 0 ? a0 * samples - 1 : outerEnd);
+      for (let i = start + (step < 0 ? a1 * samples - 1 : b0 * samples); i !== stop; i += step) {
+        const x = strain[i]! - base.x0;
+        const e = stress[i]! - base.y0 - base.slope * x - c - d * x;
+        S += e;
+        T += (x - place) * e;
+        const part = T + (place - (S > 0 ? lowMean : highMean)) * S;
+        if (part > most) most = part;
+      }
+      less += most;
+    }
   else {
     // the line of inner against the one that running sums are about
     const cc = c - tree.c;

@@ -15,6 +15,9 @@ import { windowTree, type WindowTree } from './windowTree.js';
  * windows are all tried.
  */
 
+/** @internal Runners-up that are told. */
+export const OTHERS = 3;
+
 /** Looks through the windows that start within node a and end within node b, both of `size` blocks, improving `best`. */
 function searchBox(task: WindowTask, moments: WindowMoments, tree: WindowTree, a: number, b: number, size: number, best: Incumbent): void {
   if (hopeless(task, moments, tree, a, b, size, best)) return;
@@ -46,5 +49,5 @@ export function windowSearch(task: WindowTask): { readonly best: FoundWindow; re
   }
   if (found.first < 0) return undefined;
   const best = { first: start + found.first, last: start + found.last, slope: found.slope, score: found.score };
-  return { best, runnersUp: runnersUp(lattice, best, 3) };
+  return { best, runnersUp: runnersUp(lattice, best, task.others ?? OTHERS) };
 }

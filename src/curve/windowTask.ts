@@ -23,6 +23,8 @@ export interface WindowTask {
   readonly unit: number;
   /** Scores may miss the best by this much of it; 0 is exact. */
   readonly gap: number;
+  /** How many runners-up are asked for; default 3. */
+  readonly others?: number;
 }
 
 /** @internal A window found: samples first to last of the record, both included. */

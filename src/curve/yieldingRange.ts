@@ -1,5 +1,5 @@
 import type { StressStrainCurve } from '../base/index.js';
-import { maximumIndex, median, steepestLine } from '../numeric/index.js';
+import { maximumIndex, medianOf, steepestLine } from '../numeric/index.js';
 import type { LowerYieldRule } from './LowerYieldRule.js';
 
 /** The first dip after ReH is a transient if it is over within so much strain and within this share of the yielding range. */
@@ -118,6 +118,16 @@ function afterFirstDip(
   return last;
 }
 
+/** The level of a range: the median of about so many of its samples, pauses apart. */
+const LEVEL_PLACES = 500;
+function levelOf(stress: Float64Array, first: number, last: number, spoilt: Uint8Array | undefined): number {
+  const stride = Math.max(1, Math.floor((last - first) / LEVEL_PLACES));
+  const sampled = new Float64Array(Math.floor((last - first) / stride) + 1);
+  let count = 0;
+  for (let i = first; i <= last; i += stride) if (spoilt?.[i] !== 1) sampled[count++] = stress[i]!;
+  return medianOf(sampled.subarray(0, count));
+}
+
 /** @internal The yielding range after an upper yield point; undefined where the curve does not rise again. */
 export function yieldingRange({ strain, stress }: StressStrainCurve, task: YieldingTask): YieldingRange | undefined {
   const { peak, fallen, end, noise, spoilt } = task;
@@ -145,10 +155,7 @@ export function yieldingRange({ strain, stress }: StressStrainCurve, task: Yield
   while (hardeningStart < top && strain[hardeningStart]! < hardeningStrain) hardeningStart += 1;
 
   // the transient: the first dip, if it is short and the range has a level above it
-  const sampled: number[] = [];
-  const stride = Math.max(1, Math.floor((hardeningStart - fallen) / 500));
-  for (let i = fallen; i <= hardeningStart; i += stride) if (counts(i)) sampled.push(stress[i]!);
-  const level = median(sampled) - step;
+  const level = levelOf(stress, fallen, hardeningStart, spoilt) - step;
   const range = hardeningStrain - strain[peak]!;
   let from = fallen;
   let dip = peak;

@@ -145,13 +145,19 @@ export function shapeKernel<Name extends string>(
   const p = names.length;
   const rest = end.residualSumOfSquares;
   const variance = rest / (n - open);
-  const errors = names.map((_, k) => Math.sqrt(Math.max(0, variance * inverse[p * k + k]!)));
-  const correlations = names.map((_, j) =>
-    names.map((__, k) => {
+  const errors: number[] = [];
+  const correlations: number[][] = [];
+  const tradeOffs: (readonly [Name, Name])[] = [];
+  for (let j = 0; j < p; j += 1) {
+    errors[j] = Math.sqrt(Math.max(0, variance * inverse[p * j + j]!));
+    const row: number[] = [];
+    for (let k = 0; k < p; k += 1) {
       const scale = Math.sqrt(inverse[p * j + j]! * inverse[p * k + k]!);
-      return j === k ? 1 : scale > 0 ? inverse[p * j + k]! / scale : 0;
-    }),
-  );
+      row[k] = j === k ? 1 : scale > 0 ? inverse[p * j + k]! / scale : 0;
+      if (k > j && Math.abs(row[k]!) > TRADE_OFF) tradeOffs.push([names[j]!, names[k]!]);
+    }
+    correlations[j] = row;
+  }
   const named = (values: readonly number[]): Record<Name, number> => {
     const all: Partial<Record<Name, number>> = {};
     for (let k = 0; k < p; k += 1) all[names[k]!] = values[k]!;
@@ -162,9 +168,7 @@ export function shapeKernel<Name extends string>(
   return Object.assign({ ok: true as const }, named(parameters), {
     standardErrors: named(errors),
     correlations,
-    tradeOffs: names.flatMap((a, i) =>
-      names.slice(i + 1).flatMap((b, j) => (Math.abs(correlations[i]![i + 1 + j]!) > TRADE_OFF ? [[a, b] as const] : [])),
-    ),
+    tradeOffs,
     residualSumOfSquares: rest,
     rSquared: total > 0 ? 1 - rest / total : 1,
     aicc: aicc(rest, n, open, mean),

@@ -1,5 +1,5 @@
 import { failure, success, type Outcome } from '../base/index.js';
-import { cellMeans, cubicFit, maximumIndex, noiseLevel, polynomialRest } from '../numeric/index.js';
+import { cellMeans, cubicFit, maximumIndex, noiseLevel, quarticRest } from '../numeric/index.js';
 import type { NeckingOnset, NeckingReason } from './considere.js';
 import { CORNER_PARAMETERS, neckingCorner, type Corner } from './neckingCorner.js';
 import { CELLS, smoothMaximum } from './smoothMaximum.js';
@@ -41,8 +41,8 @@ function regionOf(force: Float64Array): { readonly first: number; readonly last:
 }
 
 /**
- * The corner that fits a region best, and the share of the belief that it has: half before the samples are seen; a cubic and a polynomial of as many
- * parameters as the corner share the other half; then by the criterion of Bayes and Schwarz. A curve that is merely not cubic leaves the corner none.
+ * The corner that fits a region best, and the share of the belief that it has: half before the samples are seen; a cubic and a quartic, of as many
+ * parameters as the corner, share the other half; then by the criterion of Bayes and Schwarz. A curve that is merely not cubic leaves the corner none.
  */
 function cornerOf(strain: Float64Array, force: Float64Array): (Corner & { readonly share: number }) | undefined {
   const { x, y } = cellMeans(strain, force, 0, strain.length - 1, CELLS);
@@ -53,10 +53,10 @@ function cornerOf(strain: Float64Array, force: Float64Array): (Corner & { readon
   // what a polynomial is believed over the corner; each parameter fewer is worth the root of n
   const over = (rest: number, fewer: number): number => Math.sqrt(n) ** fewer * (rest / corner.residualSumOfSquares) ** (-n / 2);
   const ofCubic = over(cubic.residualStandardDeviation ** 2 * (n - 4), CORNER_PARAMETERS - 4);
-  const ofEqual = over(polynomialRest(x, y, CORNER_PARAMETERS - 1) ?? Infinity, 0);
+  const ofEqual = over(quarticRest(x, y, cubic) ?? Infinity, 0);
   const share = 1 / (1 + (ofCubic + ofEqual) / 2);
   // no number where neither leaves anything
-  return { ...corner, share: share > 0 ? share : 0 };
+  return Object.assign(corner, { share: share > 0 ? share : 0 });
 }
 
 /** @internal Onset of necking from the true strain and the force over the original area, around its maximum. */

@@ -31,8 +31,8 @@ export interface TensionInput {
   readonly broken?: Outcome<Break, FractureReason> | undefined;
   /** Last sample before the drive let the force go, where the test was stopped and unloaded. */
   readonly unloadedFrom?: number | undefined;
-  /** False where a trial does not ask how far the maximum is determined; default true. */
-  readonly withSpread?: boolean;
+  /** True where a trial asks for the values alone: not for other windows, the fall of the slope, or how far the maximum is determined. */
+  readonly alone?: boolean;
   /** One step of the stress reading [MPa]; 0 where it is not stepped. */
   readonly resolution: number;
   readonly pauses: readonly (readonly [number, number])[];

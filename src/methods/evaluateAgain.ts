@@ -50,7 +50,7 @@ export function evaluateAgain(
     const curve: StressStrainCurve = { strain: strain.slice(), stress };
     const asked = { ...settings, ...other };
     const where = { highest, broken, unloadedFrom: unloaded, pauses, slips, zeroMoves };
-    const input = { curve, stress, ...where, withSpread: false, resolution: step, elasticLengthRatio };
+    const input = { curve, stress, ...where, alone: true, resolution: step, elasticLengthRatio };
     const { numbers } = evaluateLoading(input, asked, excursions);
     return {
       ...elasticQuantities(numbers, curve, false, {}),

@@ -36,13 +36,11 @@ export function tensionTrials(
   const forceNoise = new Float64Array(n);
   const displacementNoise = new Float64Array(n);
   const run = (first: number, count: number): TrialSet =>
-    collectTrials(seed, first, count, (trial) => {
+    collectTrials(seed, first, count, (trial, keep) => {
       random.at(trial);
       drawInputs(random, inputs, correlations, drawn, normals);
       fillNoise(random, noise, forceNoise, displacementNoise);
-      const values: Record<string, number> = {};
-      for (const { symbol, value } of model({ inputs: drawn, forceNoise, displacementNoise })) values[symbol] = value;
-      return values;
+      for (const { symbol, value } of model({ inputs: drawn, forceNoise, displacementNoise })) keep(symbol, value);
     });
   return { run, result, firstTrial, trials, seed };
 }

@@ -14,8 +14,8 @@ export const quantity = (
 ): Quantity =>
   standardUncertainty === undefined ? { symbol, name, value, unit, source } : { symbol, name, value, unit, source, standardUncertainty };
 
-/** @internal 0.002 as the index of a symbol: 0.2. */
-export const percent = (strain: number): string => String(Number((100 * strain).toPrecision(12)));
+/** @internal 0.002 as the index of a symbol: 0.2, without what rounding leaves of the product. */
+export const percent = (strain: number): string => String(Math.round(1e12 * strain) / 1e10);
 
 /** @internal Fm. */
 export const maximumForce = (force: number): Quantity => quantity('Fm', 'maximum force', force, 'N', `${ISO}, maximum force`);

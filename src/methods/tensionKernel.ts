@@ -64,11 +64,11 @@ export function tensionKernel(input: TensionInput, settings: TensionSettings): T
   const n = strain.length;
   const highest = input.highest ?? maximumIndex(input.stress);
   const top = highest < n ? highest : maximumIndex(stress);
-  let line = fitModulusKernel(curve, settings.window, top);
+  let line = fitModulusKernel(curve, settings.window, top, input.alone);
   const filletSlope = line.ok && input.elasticLengthRatio !== 1 ? line.slope : undefined;
   if (line.ok && filletSlope !== undefined) {
     withoutFillets(curve, line.slope, input.elasticLengthRatio);
-    line = fitModulusKernel(curve, settings.window, top);
+    line = fitModulusKernel(curve, settings.window, top, input.alone);
   }
   if (line.ok && input.slopeFactor !== undefined) line = turned(line, curve, input.slopeFactor);
   const shift = line.ok ? line.strainShift : 0;
@@ -114,7 +114,7 @@ export function tensionKernel(input: TensionInput, settings: TensionSettings): T
     highest,
     maximumSample,
     maximum,
-    ...(maximum && input.withSpread !== false ? { spread: maximumSpread(curve, maximumSample, end, NEAR_MAXIMUM) } : {}),
+    ...(maximum && input.alone !== true ? { spread: maximumSpread(curve, maximumSample, end, NEAR_MAXIMUM) } : {}),
     end: lastOfTest,
     endStress: input.stress[lastOfTest - 1]!,
     yielding,

@@ -149,7 +149,7 @@ export function tensionModel(task: TensionTask): (change: TensionChange) => read
         slips: task.slips,
         zeroMoves: task.zeroMoves,
         unloadedFrom: task.unloadedFrom,
-        withSpread: false,
+        alone: true,
         definitions,
         elasticLengthRatio: task.elasticLengthRatio(recorded, lengths),
         slopeFactor: change.slopeFactor,

@@ -1,5 +1,5 @@
 import { soundLength } from '../base/index.js';
-import { noiseLevel, type RandomNumbers } from '../numeric/index.js';
+import { noiseLevel, type RandomStreams } from '../numeric/index.js';
 import { motionOf, ofPiece, resolution } from '../record/index.js';
 import { noiseDrift } from './noiseDrift.js';
 import type { TensionTask } from './tensionModel.js';
@@ -119,7 +119,12 @@ export function tensionNoise(task: TensionTask, given: RecordNoise): KnownNoise 
 }
 
 /** @internal Fills columns with noise: of the force correlated from sample to sample, of the displacement not. */
-export function fillNoise(random: RandomNumbers, noise: KnownNoise, forceNoise: Float64Array, displacementNoise: Float64Array): void {
+export function fillNoise(
+  random: Pick<RandomStreams, 'normals'>,
+  noise: KnownNoise,
+  forceNoise: Float64Array,
+  displacementNoise: Float64Array,
+): void {
   const { force, displacement, correlation } = noise;
   const fresh = Math.sqrt(1 - correlation ** 2);
   random.normals(forceNoise);

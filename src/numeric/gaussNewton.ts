@@ -35,30 +35,33 @@ const POLISHED = 5000;
 const NEAR = 0.04;
 
 /** Step of the free parameters for a damping, how far it should lower the sum, and the inverse of JᵀJ; undefined where it is singular. */
-function stepFor({ normal, gradient }: Sums, free: readonly number[], damping: number) {
+function stepFor({ normal, gradient }: Sums, free: readonly boolean[], damping: number) {
   const p = gradient.length;
-  const size = free.map((k) => Math.sqrt(normal[p * k + k]!));
-  if (!size.every((one) => one > 0 && one < Infinity)) return undefined;
-  const m = free.length;
+  // scaled to a diagonal of ones; a parameter that is held has nothing in common with the others
+  const size: number[] = [];
+  for (let k = 0; k < p; k += 1) {
+    size[k] = free[k] ? Math.sqrt(normal[p * k + k]!) : Infinity;
+    if (!(size[k]! > 0) || (free[k] && size[k] === Infinity)) return undefined;
+  }
   const scaled: number[] = [];
-  for (let a = 0; a < m; a += 1)
-    for (let b = 0; b < m; b += 1) {
-      const [j, k] = [free[a]!, free[b]!];
-      scaled.push(normal[p * Math.max(j, k) + Math.min(j, k)]! / (size[a]! * size[b]!) + (a === b ? damping : 0));
+  for (let j = 0; j < p; j += 1)
+    for (let k = 0; k < p; k += 1) {
+      const one = free[j] && free[k] ? normal[p * Math.max(j, k) + Math.min(j, k)]! / (size[j]! * size[k]!) : Number(j === k);
+      scaled[p * j + k] = one + (j === k ? damping : 0);
     }
-  const inverted = choleskyInverse(scaled, m);
-  if (!inverted) return undefined;
-  const step = Array<number>(p).fill(0);
-  const inverse = Array<number>(p * p).fill(0);
+  const inverse = choleskyInverse(scaled, p);
+  if (!inverse) return undefined;
+  const step: number[] = [];
   let fall = 0;
-  for (let a = 0; a < m; a += 1)
-    for (let b = 0; b < m; b += 1) {
-      const [j, k] = [free[a]!, free[b]!];
-      const one = inverted[m * a + b]! / (size[a]! * size[b]!);
+  for (let j = 0; j < p; j += 1) {
+    step[j] = 0;
+    for (let k = 0; k < p; k += 1) {
+      const one = inverse[p * j + k]! / (size[j]! * size[k]!);
       inverse[p * j + k] = one;
       step[j]! += one * gradient[k]!;
       fall += gradient[j]! * one * gradient[k]!;
     }
+  }
   return { step, inverse, fall };
 }
 
@@ -73,13 +76,11 @@ export function gaussNewton(task: GaussNewtonTask): GaussNewtonEnd {
   let here = sumsAt(parameters);
   let damping = task.damping ?? 0;
   let iterations = 0;
-  const freeAt = ({ gradient }: Sums): number[] =>
-    parameters
-      .map((_, k) => k)
-      .filter((k) => {
-        const low = parameters[k]! <= lowest[k]! && (gradient[k]! <= 0 || lowest[k] === highest[k]);
-        return !low && !(parameters[k]! >= highest[k]! && gradient[k]! >= 0);
-      });
+  const freeAt = ({ gradient }: Sums): boolean[] =>
+    parameters.map((one, k) => {
+      const low = one <= lowest[k]! && (gradient[k]! <= 0 || lowest[k] === highest[k]);
+      return !low && !(one >= highest[k]! && gradient[k]! >= 0);
+    });
   const end = (inverse: readonly number[] | undefined, converged: boolean): GaussNewtonEnd => ({
     parameters,
     residualSumOfSquares: here.rest,

@@ -1,8 +1,19 @@
-/** @internal Sample of the highest value in a range, the first of equals. */
+import { firstReaching } from './firstReaching.js';
+
+/** How many samples, evenly apart, are looked at first. */
+const PROBES = 64;
+
+/**
+ * @internal Sample of the highest value in a range, the first of equals. A rising column is higher at every other sample than ever before: so a few samples
+ * all over it tell first which need not be looked at one by one.
+ */
 export function maximumIndex(column: Float64Array, first = 0, end = column.length): number {
-  let best = first;
   let highest = column[first]!;
-  let i = first + 1;
+  const stride = Math.ceil((end - first) / PROBES);
+  for (let i = first + stride; i < end; i += stride) if (column[i]! > highest) highest = column[i]!;
+  let best = firstReaching(column, highest, first, end);
+  highest = column[best]!;
+  let i = best + 1;
   while (i < end) {
     // four at a time as long as none is higher
     while (i + 3 < end && !(column[i]! > highest || column[i + 1]! > highest || column[i + 2]! > highest || column[i + 3]! > highest))

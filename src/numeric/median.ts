@@ -5,7 +5,9 @@
 function select(values: Float64Array, k: number): number {
   let low = 0;
   for (let high = values.length - 1; low < high;) {
-    const [a, b, c] = [values[low]!, values[(low + high) >> 1]!, values[high]!];
+    const a = values[low]!;
+    const b = values[(low + high) >> 1]!;
+    const c = values[high]!;
     const pivot = Math.max(Math.min(a, b), Math.min(Math.max(a, b), c));
     let next = low;
     for (let i = low; i <= high; i += 1) {

@@ -1,7 +1,7 @@
-import { mixed, xoshiro, type RandomNumbers } from './xoshiro.js';
+import { mixed, xoshiro, type Xoshiro } from './xoshiro.js';
 
 /** @internal A family of independent sequences, one for each number: what a trial draws depends on the seed and its own number alone. */
-export interface RandomStreams extends RandomNumbers {
+export interface RandomStreams extends Omit<Xoshiro, 'start'> {
   /** Goes to the start of sequence k, a whole number from 0 to 2³⁰ − 1. */
   readonly at: (k: number) => void;
 }

@@ -15,22 +15,28 @@ export function steepestLine(
   let sy = 0;
   let sxx = 0;
   let sxy = 0;
-  const add = (i: number, sign: number): void => {
-    const u = x[i]! - x0;
-    const v = y[i]! - y0;
-    n += sign;
-    sx += sign * u;
-    sy += sign * v;
-    sxx += sign * u * u;
-    sxy += sign * u * v;
-  };
+  // sums in variables of the loop: what a closure adds to is an object that every sample makes anew
   for (let i = first, j = first; i < end; i += 1) {
-    while (j < end && (x[j]! - x[i]! <= width || n < 2)) add(j++, 1);
+    for (; j < end && (x[j]! - x[i]! <= width || n < 2); j += 1) {
+      const u = x[j]! - x0;
+      const v = y[j]! - y0;
+      n += 1;
+      sx += u;
+      sy += v;
+      sxx += u * u;
+      sxy += u * v;
+    }
     const xx = sxx - (sx * sx) / n;
     const slope = (sxy - (sx * sy) / n) / xx;
     if (xx > 0 && n >= 2 && (!best || slope > best.slope)) best = { slope, meanX: x0 + sx / n, meanY: y0 + sy / n };
     if (j === end) break;
-    add(i, -1);
+    const u = x[i]! - x0;
+    const v = y[i]! - y0;
+    n -= 1;
+    sx -= u;
+    sy -= v;
+    sxx -= u * u;
+    sxy -= u * v;
   }
   return best;
 }

@@ -69,24 +69,25 @@ export function requireSignal(from: string, signal: StopSignal | undefined): Sto
   return signal;
 }
 
-/** @internal Runs trials one by one and keeps what they give. */
+/** @internal Runs trials one by one and keeps what each gives by name. */
 export function collectTrials(
   seed: number,
   firstTrial: number,
   trials: number,
-  run: (trial: number) => number | Readonly<Record<string, number | undefined>>,
+  run: (trial: number, keep: (name: string, value: number | undefined) => void) => void,
 ): TrialSet {
-  const kept = new Map<string, { readonly values: Float64Array; count: number }>();
+  const kept = new Map<string, { readonly values: Float64Array; count: number; last: number }>();
+  let trial = firstTrial;
   const keep = (name: string, value: number | undefined): void => {
     let output = kept.get(name);
-    if (!output) kept.set(name, (output = { values: new Float64Array(trials), count: 0 }));
-    if (value !== undefined && Number.isFinite(value)) output.values[output.count++] = value;
+    if (!output) kept.set(name, (output = { values: new Float64Array(trials), count: 0, last: -1 }));
+    if (value === undefined || !Number.isFinite(value)) return;
+    // what a trial names twice, as an offset that is asked for twice, counts once
+    if (output.last !== trial) output.count += 1;
+    output.last = trial;
+    output.values[output.count - 1] = value;
   };
-  for (let k = 0; k < trials; k += 1) {
-    const result = run(firstTrial + k);
-    if (typeof result === 'number') keep('value', result);
-    else for (const name in result) keep(name, result[name]);
-  }
+  for (; trial < firstTrial + trials; trial += 1) run(trial, keep);
   const outputs = [...kept].map(([name, { values, count }]) => [name, { values: values.slice(0, count), failed: trials - count }] as const);
   return { seed, firstTrial, trials, outputs: Object.fromEntries(outputs) };
 }

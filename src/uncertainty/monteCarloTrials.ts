@@ -75,9 +75,11 @@ export function trialRunner(
   const drawn = Object.fromEntries(checked.map(({ name, value }) => [name, value]));
   const normals = new Float64Array(checked.length);
   return (firstTrial, trials) =>
-    collectTrials(seed, firstTrial, trials, (trial) => {
+    collectTrials(seed, firstTrial, trials, (trial, keep) => {
       random.at(trial);
       drawInputs(random, checked, correlations, drawn, normals);
-      return model(drawn);
+      const result = model(drawn);
+      if (typeof result === 'number') keep('value', result);
+      else for (const name in result) keep(name, result[name]);
     });
 }

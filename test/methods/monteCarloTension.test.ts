@@ -120,6 +120,12 @@ test('a strength that the curve barely reaches: monte-carlo-trials-failed', () =
   expect(Number(failed?.values['failed'])).toBeGreaterThan(0);
 });
 
+test('an offset that is asked for twice counts once in each trial', () => {
+  const { outputs } = monteCarloTensionTrials(record, roundPiece, { ...options, offsets: [0.002, 0.002], trials: 20 });
+  expect(outputs['Rp0.2']).toMatchObject({ failed: 0 });
+  expect(outputs['Rp0.2']!.values).toHaveLength(20);
+});
+
 describe('refusals', () => {
   test.each<[string, object]>([
     ['missing options.uncertainty', { uncertainty: undefined }],
