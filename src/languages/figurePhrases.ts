@@ -31,6 +31,7 @@ export const figurePhrases = [
   'yield may begin',
   'yield over: faster',
   'maximum',
+  'stop',
   'Oil pressure p',
   'Pace of the test',
   '{what} over {time} s, with the places where the speed changes: a guide to the hand.',
