@@ -52,6 +52,16 @@ export const statisticsEntries = {
     message: '{symbol} is {distance} {unit} from its limit, within its expanded uncertainty {uncertainty} {unit}: by the uncertainty alone it may lie on either side.',
     remedy: 'Name the decision rule with the verdict; test more pieces or measure better where it decides.',
   },
+  'limit-of-other-size': {
+    severity: 'caution', about: 'method',
+    message: '{symbol} is {value} {unit}, its limit {limit} {unit}: one is {ratio} times the other, as where they stand in different units.',
+    remedy: 'Give the limit in the unit of the value: N, mm, MPa, and shares as ratios (0.22 or 22%, not 22).',
+  },
+  'acceptance-zone-empty': {
+    severity: 'caution', about: 'method',
+    message: 'Guard bands of {guard} {unit} on both sides leave nothing between {lower} and {upper} {unit}: no value of {symbol} can pass.',
+    remedy: 'Measure better or test more pieces until the guard bands fit between the limits, or agree on another rule before the test.',
+  },
   'decision-without-uncertainty': {
     severity: 'caution', about: 'method',
     message: 'The decision on {symbol} was made without its uncertainty: the risk of being wrong is unknown.',

@@ -930,6 +930,14 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: '{symbol} 距其极限值 {distance} {unit}，在其扩展不确定度 {uncertainty} {unit} 以内：仅就不确定度而言，该值可能在极限值的任一侧。',
     remedy: '给出判定结论时注明判定规则；起决定作用时，试验更多试样或改善测量。',
   },
+  'limit-of-other-size': {
+    message: '{symbol} 为 {value} {unit}，其极限值为 {limit} {unit}：两者相差 {ratio} 倍，似乎单位不同。',
+    remedy: '以该值的单位给出极限值：N、mm、MPa，比例量用比值（0.22 或 22%，而不是 22）。',
+  },
+  'acceptance-zone-empty': {
+    message: '两侧各 {guard} {unit} 的保护带在 {lower} 与 {upper} {unit} 之间没有留下余地：{symbol} 的任何值都无法通过。',
+    remedy: '改善测量或试验更多试样，直到保护带能容纳在两极限值之间，或在试验之前商定其他规则。',
+  },
   'decision-without-uncertainty': {
     message: '对 {symbol} 的判定未考虑其不确定度：误判的风险未知。',
     remedy: '评定不确定度；没有不确定度时只能采用简单接受规则。',

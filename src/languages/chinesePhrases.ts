@@ -193,6 +193,7 @@ export const chinesePhrases: Readonly<Record<SpokenPhrase, string>> = {
   'unknown: no uncertainty was given': '未知：未给出不确定度',
   'conforms with {chance}; risk of a wrong acceptance {risk}': '合格概率 {chance}；误接受的风险 {risk}',
   'conforms with {chance}; risk of a wrong rejection {risk}': '合格概率 {chance}；误拒绝的风险 {risk}',
+  'no value': '无可接受的值',
   'Each value against its limits, by the rule agreed on; no verdict replaces local codes and licensed practice.': '按约定的规则将各值与其极限值比较；任何判定都不能代替当地规范和持证专业人员的判断。',
   Limit: '极限值',
   Accepted: '接受范围',

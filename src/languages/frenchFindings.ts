@@ -930,6 +930,14 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: '{symbol} est à {distance} {unit} de sa limite, dans son incertitude élargie {uncertainty} {unit} : d’après l’incertitude seule, la valeur peut se trouver de part ou d’autre.',
     remedy: 'Nommer la règle de décision avec le verdict ; essayer plus d’éprouvettes ou mieux mesurer là où c’est décisif.',
   },
+  'limit-of-other-size': {
+    message: '{symbol} vaut {value} {unit}, sa limite {limit} {unit} : l’un est {ratio} fois l’autre, comme s’ils étaient dans des unités différentes.',
+    remedy: 'Donner la limite dans l’unité de la valeur : N, mm, MPa, et les parts comme rapports (0,22 ou 22 %, pas 22).',
+  },
+  'acceptance-zone-empty': {
+    message: 'Des bandes de garde de {guard} {unit} des deux côtés ne laissent rien entre {lower} et {upper} {unit} : aucune valeur de {symbol} ne peut passer.',
+    remedy: 'Mesurer mieux ou essayer plus d’éprouvettes jusqu’à ce que les bandes de garde tiennent entre les limites, ou convenir d’une autre règle avant l’essai.',
+  },
   'decision-without-uncertainty': {
     message: 'La décision sur {symbol} a été prise sans son incertitude : le risque de se tromper est inconnu.',
     remedy: 'Déterminer l’incertitude ; sans elle, seule l’acceptation simple est possible.',

@@ -463,6 +463,7 @@ export const frenchPhrases: Readonly<Record<SpokenPhrase, string>> = {
   'unknown: no uncertainty was given': 'inconnu : aucune incertitude n’a été donnée',
   'conforms with {chance}; risk of a wrong acceptance {risk}': 'conforme à {chance} ; risque d’une acceptation à tort {risk}',
   'conforms with {chance}; risk of a wrong rejection {risk}': 'conforme à {chance} ; risque d’un rejet à tort {risk}',
+  'no value': 'aucune valeur',
   'Each value against its limits, by the rule agreed on; no verdict replaces local codes and licensed practice.': 'Chaque valeur face à ses limites, selon la règle convenue ; aucun verdict ne remplace les règlements locaux ni un professionnel agréé.',
   Limit: 'Limite',
   Accepted: 'Accepté',

@@ -930,6 +930,14 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: '{symbol} liegt {distance} {unit} von seinem Grenzwert entfernt, innerhalb seiner erweiterten Unsicherheit {uncertainty} {unit}: Nach der Unsicherheit allein kann der Wert auf beiden Seiten liegen.',
     remedy: 'Die Entscheidungsregel zusammen mit dem Urteil nennen; wo es darauf ankommt, mehr Proben prüfen oder genauer messen.',
   },
+  'limit-of-other-size': {
+    message: '{symbol} ist {value} {unit}, der Grenzwert {limit} {unit}: Das eine ist das {ratio}fache des anderen, als stünden sie in verschiedenen Einheiten.',
+    remedy: 'Den Grenzwert in der Einheit des Werts angeben: N, mm, MPa, Anteile als Verhältnis (0,22 oder 22 %, nicht 22).',
+  },
+  'acceptance-zone-empty': {
+    message: 'Schutzbänder von {guard} {unit} auf beiden Seiten lassen zwischen {lower} und {upper} {unit} nichts übrig: Kein Wert von {symbol} kann bestehen.',
+    remedy: 'Genauer messen oder mehr Proben prüfen, bis die Schutzbänder zwischen die Grenzwerte passen, oder vor der Prüfung eine andere Regel vereinbaren.',
+  },
   'decision-without-uncertainty': {
     message: 'Über {symbol} wurde ohne dessen Unsicherheit entschieden: Das Irrtumsrisiko ist unbekannt.',
     remedy: 'Die Unsicherheit bestimmen; ohne sie ist nur die einfache Annahme möglich.',

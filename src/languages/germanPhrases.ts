@@ -463,6 +463,7 @@ export const germanPhrases: Readonly<Record<SpokenPhrase, string>> = {
   'unknown: no uncertainty was given': 'unbekannt: keine Unsicherheit angegeben',
   'conforms with {chance}; risk of a wrong acceptance {risk}': 'konform mit {chance}; Risiko einer falschen Annahme {risk}',
   'conforms with {chance}; risk of a wrong rejection {risk}': 'konform mit {chance}; Risiko einer falschen Zurückweisung {risk}',
+  'no value': 'kein Wert',
   'Each value against its limits, by the rule agreed on; no verdict replaces local codes and licensed practice.': 'Jeder Wert gegen seine Grenzen, nach der vereinbarten Regel; kein Urteil ersetzt örtliche Vorschriften und zugelassene Fachleute.',
   Limit: 'Grenze',
   Accepted: 'Angenommen',

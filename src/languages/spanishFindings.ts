@@ -930,6 +930,14 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: '{symbol} está a {distance} {unit} de su límite, dentro de su incertidumbre expandida {uncertainty} {unit}: según la incertidumbre sola puede estar a un lado u otro.',
     remedy: 'Citar la regla de decisión junto al veredicto; ensayar más probetas o medir mejor cuando sea decisivo.',
   },
+  'limit-of-other-size': {
+    message: '{symbol} vale {value} {unit} y su límite {limit} {unit}: uno es {ratio} veces el otro, como si estuvieran en unidades distintas.',
+    remedy: 'Indicar el límite en la unidad del valor: N, mm, MPa, y las fracciones como cociente (0,22 o 22 %, no 22).',
+  },
+  'acceptance-zone-empty': {
+    message: 'Las bandas de guarda de {guard} {unit} a ambos lados no dejan nada entre {lower} y {upper} {unit}: ningún valor de {symbol} puede aprobar.',
+    remedy: 'Medir mejor o ensayar más probetas hasta que las bandas de guarda quepan entre los límites, o acordar otra regla antes del ensayo.',
+  },
   'decision-without-uncertainty': {
     message: 'La decisión sobre {symbol} se tomó sin su incertidumbre: se desconoce el riesgo de equivocarse.',
     remedy: 'Determinar la incertidumbre; sin ella solo es posible la aceptación simple.',

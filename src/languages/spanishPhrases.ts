@@ -193,6 +193,7 @@ export const spanishPhrases: Readonly<Record<SpokenPhrase, string>> = {
   'unknown: no uncertainty was given': 'desconocida: no se indicó ninguna incertidumbre',
   'conforms with {chance}; risk of a wrong acceptance {risk}': 'conforme con {chance}; riesgo de aceptación errónea: {risk}',
   'conforms with {chance}; risk of a wrong rejection {risk}': 'conforme con {chance}; riesgo de rechazo erróneo: {risk}',
+  'no value': 'ningún valor',
   'Each value against its limits, by the rule agreed on; no verdict replaces local codes and licensed practice.': 'Cada valor frente a sus límites, según la regla acordada; ningún dictamen sustituye a los códigos locales ni al ejercicio de profesionales autorizados.',
   Limit: 'Límite',
   Accepted: 'Aceptado',
