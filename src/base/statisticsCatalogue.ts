@@ -22,6 +22,11 @@ export const statisticsEntries = {
     message: 'Test {test} lies farther out than chance explains in several quantities: {symbols}; farthest in {symbol}, {value} {unit} (G = {statistic} above {limit}).',
     remedy: 'Several quantities together point to what they share: area, force or gauge length of that piece. Write the cause down; without one the values stay.',
   },
+  'replicates-repeated': {
+    severity: 'caution', about: 'record',
+    message: 'One record is given as several tests: {tests}. It counts {count} times, so n is too large and the scatter too small.',
+    remedy: 'Leave the copies out; evaluations of one record are no replicates.',
+  },
   'replicates-mixed': {
     severity: 'caution', about: 'method',
     message: 'The tests differ in {what} ({values}) and were pooled all the same.',

@@ -885,6 +885,14 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: '蒙特卡洛法在 {trials} 次模拟后结束，其结果尚未稳定到 {tolerance} 以内。',
     remedy: '允许更多次模拟，或要求较少的位数。',
   },
+  'monte-carlo-no-variance': {
+    message: '{input} 的自由度为 {freedom}。自由度不大于 2 时（例如三次读数），其模拟没有方差：不能给出 {symbol} 的标准不确定度，但能给出区间。',
+    remedy: '给出该区间以及不确定度概算的标准不确定度；四次读数或合并标准偏差可使模拟具有方差。',
+  },
+  'monte-carlo-trials-few': {
+    message: '{trials} 次模拟对于 {coverage} % 的区间而言太少：自 {least} 次起其端点才可知。',
+    remedy: '增加模拟次数，或不指定次数：结果稳定后计算即结束。',
+  },
   'monte-carlo-trials-failed': {
     message: '{trials} 次模拟中有 {failed} 次没有得到 {symbol}。',
     remedy: '该分布只是得到该值的那些模拟的分布；应考察在其不确定度范围内该值究竟是否存在。',
@@ -905,6 +913,10 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'replicate-odd': {
     message: '试验 {test} 在多个量上的偏离程度超出偶然性所能解释的范围：{symbols}；偏离最大的是 {symbol}，{value} {unit}（G = {statistic}，大于 {limit}）。',
     remedy: '多个量同时偏离，说明问题出在它们的共同点：该试样的横截面积、力或标距。请记录原因；没有原因则保留这些值。',
+  },
+  'replicates-repeated': {
+    message: '同一记录作为多次试验给出：{tests}。它被计入 {count} 次，因此 n 过大而离散过小。',
+    remedy: '去掉副本；对同一记录的多次评定不是重复试验。',
   },
   'replicates-mixed': {
     message: '各试验的{what}不同（{values}），但仍被合并。',

@@ -394,6 +394,7 @@ export const chinesePhrases: Readonly<Record<SpokenPhrase, string>> = {
   'Share of the trials': '占模拟次数的比例',
   'Distribution by Monte Carlo': '蒙特卡洛分布',
   'Distribution of {symbol} by Monte Carlo': '{symbol} 的蒙特卡洛分布',
+  '{trials} trials: {coverage} of them lie from {low} to {high}.': '{trials} 次模拟：其中 {coverage} 位于 {low}～{high}。',
   '{trials} trials with a mean of {mean}; {coverage} of them lie from {low} to {high}.': '{trials} 次模拟，平均值为 {mean}；其中 {coverage} 位于 {low}～{high}。',
   '{coverage} interval': '{coverage} 区间',
   budget: '不确定度预算',

@@ -109,6 +109,7 @@ export const figurePhrases = [
   'Distribution by Monte Carlo',
   'Distribution of {symbol} by Monte Carlo',
   '{trials} trials with a mean of {mean}; {coverage} of them lie from {low} to {high}.',
+  '{trials} trials: {coverage} of them lie from {low} to {high}.',
   '{coverage} interval',
   'budget',
   'Error of the force',

@@ -885,6 +885,14 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'La simulation de Monte-Carlo s’est arrêtée après {trials} tirages, avant que ses résultats soient stables à {tolerance} près.',
     remedy: 'Permettre plus de tirages, ou demander moins de chiffres.',
   },
+  'monte-carlo-no-variance': {
+    message: '{input} a {freedom} degrés de liberté. Avec 2 ou moins, comme pour trois lectures, ses tirages n’ont pas de variance : ils ne donnent pas d’incertitude-type à {symbol}, mais un intervalle.',
+    remedy: 'Donner l’intervalle, et l’incertitude-type du bilan ; quatre lectures ou un écart-type commun donnent une variance aux tirages.',
+  },
+  'monte-carlo-trials-few': {
+    message: '{trials} tirages sont peu pour un intervalle de {coverage} % : ses bornes sont connues à partir de {least}.',
+    remedy: 'Faire plus de tirages, ou ne pas en donner le nombre : le calcul s’arrête alors quand ses résultats sont stables.',
+  },
   'monte-carlo-trials-failed': {
     message: 'Tirages sans valeur de {symbol} : {failed} sur {trials}.',
     remedy: 'La distribution est celle des tirages qui en ont donné une ; voir si la valeur existe réellement dans son incertitude.',
@@ -905,6 +913,10 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'replicate-odd': {
     message: 'L’essai {test} est plus éloigné que le hasard ne l’explique pour plusieurs grandeurs : {symbols} ; le plus pour {symbol}, {value} {unit} (G = {statistic}, au-dessus de {limit}).',
     remedy: 'Plusieurs grandeurs à la fois désignent ce qu’elles partagent : la section, la force ou la longueur entre repères de cette éprouvette. Noter la cause ; sans cause, les valeurs restent.',
+  },
+  'replicates-repeated': {
+    message: 'Un même enregistrement est donné comme plusieurs essais : {tests}. Il compte {count} fois : n est trop grand et la dispersion trop faible.',
+    remedy: 'Écarter les copies ; plusieurs évaluations d’un enregistrement ne sont pas des répétitions.',
   },
   'replicates-mixed': {
     message: 'Les essais diffèrent ({what} : {values}) et ont pourtant été regroupés.',

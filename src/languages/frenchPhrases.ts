@@ -264,6 +264,7 @@ export const frenchPhrases: Readonly<Record<SpokenPhrase, string>> = {
   'Share of the trials': 'Part des tirages',
   'Distribution by Monte Carlo': 'Distribution par Monte-Carlo',
   'Distribution of {symbol} by Monte Carlo': 'Distribution de {symbol} par Monte-Carlo',
+  '{trials} trials: {coverage} of them lie from {low} to {high}.': '{trials} tirages : {coverage} d’entre eux vont de {low} à {high}.',
   '{trials} trials with a mean of {mean}; {coverage} of them lie from {low} to {high}.': '{trials} tirages de moyenne {mean} ; {coverage} d’entre eux vont de {low} à {high}.',
   '{coverage} interval': 'intervalle à {coverage}',
   budget: 'bilan d’incertitude',

@@ -885,6 +885,14 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Die Monte-Carlo-Simulation endete nach {trials} Durchläufen, bevor ihre Ergebnisse innerhalb von {tolerance} stabil waren.',
     remedy: 'Mehr Durchläufe zulassen oder weniger Stellen verlangen.',
   },
+  'monte-carlo-no-variance': {
+    message: '{input} hat {freedom} Freiheitsgrade. Mit 2 oder weniger, wie bei drei Ablesungen, haben die Ziehungen keine Varianz: Sie geben {symbol} keine Standardunsicherheit, aber ein Intervall.',
+    remedy: 'Das Intervall angeben und die Standardunsicherheit des Budgets; vier Ablesungen oder eine zusammengefasste Standardabweichung geben den Ziehungen eine Varianz.',
+  },
+  'monte-carlo-trials-few': {
+    message: '{trials} Ziehungen sind wenig für ein Intervall von {coverage} %: Seine Enden sind ab {least} bekannt.',
+    remedy: 'Mehr Ziehungen machen oder ihre Zahl weglassen: Dann endet der Lauf, wenn seine Ergebnisse stabil sind.',
+  },
   'monte-carlo-trials-failed': {
     message: 'Durchläufe der Monte-Carlo-Simulation ohne Wert für {symbol}: {failed} von {trials}.',
     remedy: 'Die Verteilung ist die der übrigen; prüfen, ob es den Wert innerhalb seiner Unsicherheit überhaupt gibt.',
@@ -905,6 +913,10 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'replicate-odd': {
     message: 'Versuch {test} liegt in mehreren Größen weiter außen, als der Zufall erklärt: {symbols}; am weitesten bei {symbol}, {value} {unit} (G = {statistic}, über {limit}).',
     remedy: 'Mehrere Größen zugleich weisen auf das hin, was sie gemeinsam haben: Querschnitt, Kraft oder Messlänge dieser Probe. Die Ursache aufschreiben; ohne Ursache bleiben die Werte.',
+  },
+  'replicates-repeated': {
+    message: 'Eine Aufzeichnung ist als mehrere Versuche angegeben: {tests}. Sie zählt {count}-mal, also ist n zu groß und die Streuung zu klein.',
+    remedy: 'Die Kopien weglassen; mehrere Auswertungen einer Aufzeichnung sind keine Wiederholungen.',
   },
   'replicates-mixed': {
     message: 'Die Versuche unterscheiden sich ({what}: {values}) und wurden dennoch zusammengefasst.',

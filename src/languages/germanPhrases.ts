@@ -264,6 +264,7 @@ export const germanPhrases: Readonly<Record<SpokenPhrase, string>> = {
   'Share of the trials': 'Anteil der Ziehungen',
   'Distribution by Monte Carlo': 'Verteilung nach Monte Carlo',
   'Distribution of {symbol} by Monte Carlo': 'Verteilung von {symbol} nach Monte Carlo',
+  '{trials} trials: {coverage} of them lie from {low} to {high}.': '{trials} Ziehungen: {coverage} davon liegen von {low} bis {high}.',
   '{trials} trials with a mean of {mean}; {coverage} of them lie from {low} to {high}.': '{trials} Ziehungen mit einem Mittelwert von {mean}; {coverage} davon liegen von {low} bis {high}.',
   '{coverage} interval': 'Intervall zu {coverage}',
   budget: 'Unsicherheitsbudget',

@@ -885,6 +885,14 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Monte Carlo terminó tras {trials} simulaciones antes de que sus resultados fueran estables dentro de {tolerance}.',
     remedy: 'Permitir más simulaciones, o pedir menos cifras.',
   },
+  'monte-carlo-no-variance': {
+    message: '{input} tiene {freedom} grados de libertad. Con 2 o menos, como con tres lecturas, sus simulaciones no tienen varianza: no dan a {symbol} una incertidumbre típica, pero sí un intervalo.',
+    remedy: 'Indicar el intervalo y la incertidumbre típica del balance; cuatro lecturas o una desviación típica combinada dan varianza a las simulaciones.',
+  },
+  'monte-carlo-trials-few': {
+    message: '{trials} simulaciones son pocas para un intervalo del {coverage} %: sus extremos se conocen a partir de {least}.',
+    remedy: 'Hacer más simulaciones, o no indicar su número: el cálculo termina entonces cuando sus resultados son estables.',
+  },
   'monte-carlo-trials-failed': {
     message: 'Simulaciones que no dieron {symbol}: {failed} de {trials}.',
     remedy: 'La distribución es la de las que lo dieron; ver si el valor existe siquiera dentro de su incertidumbre.',
@@ -905,6 +913,10 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'replicate-odd': {
     message: 'El ensayo {test} se aparta más de lo que explica el azar en varias magnitudes: {symbols}; sobre todo en {symbol}, {value} {unit} (G = {statistic}, superior a {limit}).',
     remedy: 'Varias magnitudes a la vez señalan lo que comparten: la sección, la fuerza o la longitud de referencia de esa probeta. Anotar la causa; sin ella, los valores se quedan.',
+  },
+  'replicates-repeated': {
+    message: 'Un mismo registro se da como varios ensayos: {tests}. Cuenta {count} veces, así que n es demasiado grande y la dispersión demasiado pequeña.',
+    remedy: 'Quitar las copias; varias evaluaciones de un registro no son réplicas.',
   },
   'replicates-mixed': {
     message: 'Los ensayos difieren en {what} ({values}) y aun así se agruparon.',

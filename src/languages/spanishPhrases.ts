@@ -394,6 +394,7 @@ export const spanishPhrases: Readonly<Record<SpokenPhrase, string>> = {
   'Share of the trials': 'Parte de las simulaciones',
   'Distribution by Monte Carlo': 'Distribución por Monte Carlo',
   'Distribution of {symbol} by Monte Carlo': 'Distribución de {symbol} por Monte Carlo',
+  '{trials} trials: {coverage} of them lie from {low} to {high}.': '{trials} simulaciones: el {coverage} de ellas está entre {low} y {high}.',
   '{trials} trials with a mean of {mean}; {coverage} of them lie from {low} to {high}.': '{trials} simulaciones con una media de {mean}; el {coverage} de ellas está entre {low} y {high}.',
   '{coverage} interval': 'intervalo del {coverage}',
   budget: 'balance',

@@ -44,7 +44,7 @@ export function tensionTrials(
       for (const { symbol, value } of model({ inputs: drawn, forceNoise, displacementNoise })) values[symbol] = value;
       return values;
     });
-  return { run, result, firstTrial, trials, seed };
+  return { run, result, inputs, firstTrial, trials, seed };
 }
 
 /**
