@@ -7,6 +7,11 @@ export const statisticsEntries = {
     message: '{symbol} rests on {n} results: only their range is given.',
     remedy: 'Test three pieces at least; a standard deviation of two says nothing.',
   },
+  'esd-few-values': {
+    severity: 'note', about: 'method',
+    message: '{n} values: the limits of this test of several outliers are good from 25 values on and fair from 15.',
+    remedy: 'Look for one outlier by Grubbs, or test more pieces.',
+  },
   'variation-above-usual': {
     severity: 'caution', about: 'method',
     message: '{symbol} varies by {variation} %, more than three times the usual {usual} % within a laboratory.',

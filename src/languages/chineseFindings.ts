@@ -554,6 +554,14 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: '试样中部的宽度为两端的 {ratio} 倍：大应变下的应力含有摩擦的影响。',
     remedy: '改善润滑，或分级加载并重新润滑；给出小应变下的应力。',
   },
+  'ends-wider-than-middle': {
+    message: '端部比中部更宽，中部宽度为端部的 {ratio} 倍：在压板之间受压的试样应鼓出。',
+    remedy: '查看两个直径是否互换；润滑剂积存使端部变宽的情况很少见。',
+  },
+  'volume-not-kept': {
+    message: '按试验后的直径，试样体积为其原始体积的 {ratio} 倍。',
+    remedy: '检查直径、高度及其单位：塑性压缩保持体积不变。',
+  },
   'barrelling-not-measured': {
     message: '应变达到 {strain}，但未给出试验后的直径：鼓形程度未知。',
     remedy: '试验后测量中部和两端的直径。',
@@ -901,6 +909,10 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'few-replicates': {
     message: '{symbol} 仅依据 {n} 个结果：只给出极差。',
     remedy: '至少试验三个试样；两个值的标准差说明不了问题。',
+  },
+  'esd-few-values': {
+    message: '{n} 个值：这种多个离群值检验的界限在 25 个值以上时良好，15 个值以上时尚可。',
+    remedy: '用格拉布斯检验查找一个离群值，或试验更多试样。',
   },
   'variation-above-usual': {
     message: '{symbol} 的变异为 {variation} %，超过实验室内通常值 {usual} % 的三倍。',

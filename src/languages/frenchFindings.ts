@@ -554,6 +554,14 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Le milieu est {ratio} fois aussi large que les extrémités : aux grandes déformations, les contraintes contiennent du frottement.',
     remedy: 'Mieux lubrifier, ou charger par étapes en lubrifiant à chaque fois ; donner les contraintes aux petites déformations.',
   },
+  'ends-wider-than-middle': {
+    message: 'Les extrémités sont plus larges que le milieu, qui en fait {ratio} fois la largeur : pressée entre des plateaux, une éprouvette se bombe.',
+    remedy: 'Regarder si les deux diamètres sont échangés ; une poche de lubrifiant qui élargit les extrémités est rare.',
+  },
+  'volume-not-kept': {
+    message: 'D’après les diamètres après essai, l’éprouvette a {ratio} fois son volume initial.',
+    remedy: 'Vérifier les diamètres, les hauteurs et leurs unités : la compression plastique conserve le volume.',
+  },
   'barrelling-not-measured': {
     message: 'La déformation a atteint {strain}, et les diamètres après l’essai n’ont pas été donnés : la mise en tonneau est inconnue.',
     remedy: 'Mesurer après l’essai le diamètre au milieu et aux extrémités.',
@@ -901,6 +909,10 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'few-replicates': {
     message: '{symbol} repose sur {n} résultats : seule leur étendue est donnée.',
     remedy: 'Essayer au moins trois éprouvettes ; un écart-type tiré de deux valeurs ne dit rien.',
+  },
+  'esd-few-values': {
+    message: '{n} valeurs : les limites de ce test de plusieurs valeurs aberrantes sont bonnes à partir de 25 valeurs et passables à partir de 15.',
+    remedy: 'Chercher une seule valeur aberrante par Grubbs, ou essayer plus d’éprouvettes.',
   },
   'variation-above-usual': {
     message: '{symbol} varie de {variation} %, plus de trois fois les {usual} % usuels au sein d’un laboratoire.',

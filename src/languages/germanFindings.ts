@@ -554,6 +554,14 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Die Mitte ist {ratio}-mal so breit wie die Enden: Spannungen bei großen Stauchungen enthalten Reibung.',
     remedy: 'Besser schmieren, oder in Stufen belasten und neu schmieren; Spannungen bei kleinen Stauchungen angeben.',
   },
+  'ends-wider-than-middle': {
+    message: 'Die Enden sind breiter als die Mitte, die das {ratio}fache misst: Zwischen Platten gedrückt baucht eine Probe aus.',
+    remedy: 'Prüfen, ob die beiden Durchmesser vertauscht sind; eine Schmiermitteltasche, die die Enden weitet, ist selten.',
+  },
+  'volume-not-kept': {
+    message: 'Nach den Durchmessern nach dem Versuch hat die Probe das {ratio}fache ihres anfänglichen Volumens.',
+    remedy: 'Durchmesser und Höhen und ihre Einheiten prüfen: Plastische Stauchung erhält das Volumen.',
+  },
   'barrelling-not-measured': {
     message: 'Die Stauchung erreichte {strain}, und die Durchmesser nach dem Versuch wurden nicht angegeben: Die Ausbauchung ist unbekannt.',
     remedy: 'Nach dem Versuch den Durchmesser in der Mitte und an den Enden messen.',
@@ -901,6 +909,10 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'few-replicates': {
     message: '{symbol} beruht auf {n} Ergebnissen: Angegeben wird nur ihre Spannweite.',
     remedy: 'Mindestens drei Proben prüfen; eine Standardabweichung aus zwei Werten sagt nichts aus.',
+  },
+  'esd-few-values': {
+    message: '{n} Werte: Die Grenzen dieses Tests auf mehrere Ausreißer sind ab 25 Werten gut und ab 15 brauchbar.',
+    remedy: 'Mit Grubbs nach einem Ausreißer suchen oder mehr Proben prüfen.',
   },
   'variation-above-usual': {
     message: '{symbol} streut um {variation} %, mehr als das Dreifache der innerhalb eines Labors üblichen {usual} %.',

@@ -554,6 +554,14 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'El centro es {ratio} veces tan ancho como los extremos: las tensiones a grandes deformaciones contienen rozamiento.',
     remedy: 'Lubricar mejor, o cargar por escalones y lubricar de nuevo; dar las tensiones a pequeñas deformaciones.',
   },
+  'ends-wider-than-middle': {
+    message: 'Los extremos son más anchos que el centro, que mide {ratio} veces su ancho: comprimida entre platos, una probeta se abomba.',
+    remedy: 'Ver si los dos diámetros están intercambiados; una bolsa de lubricante que ensanche los extremos es rara.',
+  },
+  'volume-not-kept': {
+    message: 'Según los diámetros después del ensayo, la probeta tiene {ratio} veces su volumen inicial.',
+    remedy: 'Comprobar los diámetros, las alturas y sus unidades: la compresión plástica conserva el volumen.',
+  },
   'barrelling-not-measured': {
     message: 'La deformación llegó a {strain}, y no se indicaron los diámetros después del ensayo: se desconoce el abarrilamiento.',
     remedy: 'Medir el diámetro en el centro y en los extremos después del ensayo.',
@@ -901,6 +909,10 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'few-replicates': {
     message: '{symbol} se apoya en {n} resultados: solo se da su recorrido.',
     remedy: 'Ensayar al menos tres probetas; una desviación típica de dos no dice nada.',
+  },
+  'esd-few-values': {
+    message: '{n} valores: los límites de este ensayo de varios valores atípicos son buenos desde 25 valores y aceptables desde 15.',
+    remedy: 'Buscar un solo valor atípico con Grubbs, o ensayar más probetas.',
   },
   'variation-above-usual': {
     message: '{symbol} varía un {variation} %, más del triple del {usual} % habitual dentro de un laboratorio.',
