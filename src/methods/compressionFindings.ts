@@ -44,11 +44,11 @@ const READING = 0.01;
 const VOLUME = 0.1;
 
 /** Volume of a round piece after the test, a barrel with the outline of a parabola [mm³]; of the height by the record where none was measured. */
-function volumeAfter({ section, afterTest = {} }: CompressionPiece, height: number): number | undefined {
-  const { middleDiameter, endDiameter } = afterTest;
+function volumeAfter({ section, afterTest }: CompressionPiece, height: number): number | undefined {
+  const { middleDiameter, endDiameter, height: measured } = afterTest ?? {};
   if (section.shape !== 'round' || middleDiameter === undefined || endDiameter === undefined) return undefined;
   const squares = 8 * middleDiameter ** 2 + 4 * middleDiameter * endDiameter + 3 * endDiameter ** 2;
-  return ((Math.PI * (afterTest.height ?? height)) / 60) * squares;
+  return ((Math.PI * (measured ?? height)) / 60) * squares;
 }
 
 /** Height, buckling, barrelling, and the height that was measured after the test. */
