@@ -32,6 +32,16 @@ export const compressionAndBendingEntries = {
     message: 'The middle is {ratio} times as wide as the ends: stresses at large strains hold friction.',
     remedy: 'Lubricate better, or load in steps and lubricate anew; give stresses at small strains.',
   },
+  'ends-wider-than-middle': {
+    severity: 'caution', about: 'piece',
+    message: 'The ends are wider than the middle, which is {ratio} times as wide: pressed between plates a piece bulges.',
+    remedy: 'Look whether the two diameters are swapped; a pocket of lubricant that widens the ends is rare.',
+  },
+  'volume-not-kept': {
+    severity: 'caution', about: 'piece',
+    message: 'By the diameters after the test the piece has {ratio} times the volume it began with.',
+    remedy: 'Check diameters and heights, and their units: plastic compression keeps the volume.',
+  },
   'barrelling-not-measured': {
     severity: 'note', about: 'piece',
     message: 'The strain reached {strain}, and the diameters after the test were not given: barrelling is unknown.',

@@ -15,6 +15,10 @@ const entries = {
     meaning: 'The range of a fit reaches beyond the maximum force, where strain is no longer even.',
     remedy: 'End the range at the uniform strain.',
   },
+  'contracts-too-much': {
+    meaning: "Poisson's ratio would lie above 0.5, where no isotropic metal has it.",
+    remedy: 'Check gauge factor, unit and place of both strains.',
+  },
   'ends-after-fall': {
     meaning: 'The stress fell from a peak, but the curve ends, or is over at its fracture, before the fall is long enough.',
     remedy: 'Log on past the fall; what the peak was cannot be told.',
@@ -44,6 +48,10 @@ const entries = {
     meaning: 'The force fell, but the motion did not go back: a pause, no unloading.',
     remedy: 'Unload by the drive, not by waiting.',
   },
+  'no-contraction': {
+    meaning: 'The width would grow while the piece is pulled.',
+    remedy: 'Give the strain across with its sign, negative in tension, and check its channel.',
+  },
   'no-crossing': {
     meaning: 'Hardening rate and stress of the law do not cross.',
     remedy: 'The law has no onset of necking; use another law or the curve itself.',
@@ -66,7 +74,10 @@ const entries = {
     meaning: 'The curve does not bend away from its elastic line.',
     remedy: 'Fit a curve that goes beyond the proof strength.',
   },
-  'no-plastic-strain': { meaning: 'Nothing is left after the elastic part is taken off.', remedy: 'Choose a range at larger strains.' },
+  'no-plastic-strain': {
+    meaning: 'Nothing is left after the elastic part is taken off.',
+    remedy: 'Choose a range at larger strains, and give the modulus in MPa.',
+  },
   'no-repeats': {
     meaning: 'No group holds more than one value, so there is no repeatability.',
     remedy: 'Test at least two pieces in each group.',

@@ -7,6 +7,11 @@ export const statisticsEntries = {
     message: '{symbol} rests on {n} results: only their range is given.',
     remedy: 'Test three pieces at least; a standard deviation of two says nothing.',
   },
+  'esd-few-values': {
+    severity: 'note', about: 'method',
+    message: '{n} values: the limits of this test of several outliers are good from 25 values on and fair from 15.',
+    remedy: 'Look for one outlier by Grubbs, or test more pieces.',
+  },
   'variation-above-usual': {
     severity: 'caution', about: 'method',
     message: '{symbol} varies by {variation} %, more than three times the usual {usual} % within a laboratory.',
@@ -21,6 +26,11 @@ export const statisticsEntries = {
     severity: 'caution', about: 'method',
     message: 'Test {test} lies farther out than chance explains in several quantities: {symbols}; farthest in {symbol}, {value} {unit} (G = {statistic} above {limit}).',
     remedy: 'Several quantities together point to what they share: area, force or gauge length of that piece. Write the cause down; without one the values stay.',
+  },
+  'replicates-repeated': {
+    severity: 'caution', about: 'record',
+    message: 'One record is given as several tests: {tests}. It counts {count} times, so n is too large and the scatter too small.',
+    remedy: 'Leave the copies out; evaluations of one record are no replicates.',
   },
   'replicates-mixed': {
     severity: 'caution', about: 'method',
@@ -51,6 +61,16 @@ export const statisticsEntries = {
     severity: 'caution', about: 'method',
     message: '{symbol} is {distance} {unit} from its limit, within its expanded uncertainty {uncertainty} {unit}: by the uncertainty alone it may lie on either side.',
     remedy: 'Name the decision rule with the verdict; test more pieces or measure better where it decides.',
+  },
+  'limit-of-other-size': {
+    severity: 'caution', about: 'method',
+    message: '{symbol} is {value} {unit}, its limit {limit} {unit}: one is {ratio} times the other, as where they stand in different units.',
+    remedy: 'Give the limit in the unit of the value: N, mm, MPa, and shares as ratios (0.22 or 22%, not 22).',
+  },
+  'acceptance-zone-empty': {
+    severity: 'caution', about: 'method',
+    message: 'Guard bands of {guard} {unit} on both sides leave nothing between {lower} and {upper} {unit}: no value of {symbol} can pass.',
+    remedy: 'Measure better or test more pieces until the guard bands fit between the limits, or agree on another rule before the test.',
   },
   'decision-without-uncertainty': {
     severity: 'caution', about: 'method',

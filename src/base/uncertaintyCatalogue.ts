@@ -37,6 +37,16 @@ export const uncertaintyEntries = {
     message: 'Monte Carlo ended after {trials} trials before its results were stable within {tolerance}.',
     remedy: 'Allow more trials, or ask for fewer digits.',
   },
+  'monte-carlo-no-variance': {
+    severity: 'caution', about: 'method',
+    message: '{input} has {freedom} degrees of freedom. With 2 or fewer, as of three readings, its trials have no variance: they give {symbol} no standard uncertainty, but an interval.',
+    remedy: 'State the interval, and the standard uncertainty of the budget; four readings or a pooled standard deviation give trials a variance.',
+  },
+  'monte-carlo-trials-few': {
+    severity: 'caution', about: 'method',
+    message: '{trials} trials are few for an interval of {coverage} %: its ends are known from {least} on.',
+    remedy: 'Run more trials, or leave their number out: the run then ends when its results are stable.',
+  },
   'monte-carlo-trials-failed': {
     severity: 'caution', about: 'method',
     message: 'Trials that gave no {symbol}: {failed} of {trials}.',

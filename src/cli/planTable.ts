@@ -25,12 +25,15 @@ export function planTable(plan: TestPlan, reader: PresentationOptions = {}): str
     ...rows.filter((one) => one.part === part).map(({ name, text, unit }) => `  ${fill(name, wide)}  ${text} ${unit}`.trimEnd()),
   ]);
   const list = (heading: string, lines: readonly string[]): string[] => ['', heading, ...lines.map((one) => `  ${one}`)];
+  const faults = plan.findings.filter(({ severity }) => severity === 'fault');
+  const others = plan.findings.filter(({ severity }) => severity !== 'fault');
   const all = [
+    ...(faults.length > 0 ? [...findingLines(faults, reader), ''] : []),
     ...numbers.slice(1),
     ...tableLines(pace),
     ...speeds.map((one) => `  ${one}`),
     ...tableLines(answers),
-    ...list(say('Findings'), findingLines(plan.findings, reader)),
+    ...(faults.length > 0 && others.length === 0 ? [] : list(say('Findings'), findingLines(others, reader))),
     ...list(say('If it does not give way'), ifItStalls),
     ...list(say('Cautions'), cautions),
   ];

@@ -38,7 +38,7 @@ export { loadingRates, type LoadingRates, type RateOptions } from './loadingRate
 export { maximumStress, type Maximum, type MaximumOptions } from './maximumStress.js';
 export { modulusUncertainty, type CorrectedModulus, type ModulusDoubts, type ModulusUncertainty } from './modulusUncertainty.js';
 export { offsetLeverage, type LeverageInput } from './offsetLeverage.js';
-export { poissonRatio, type ElasticSamples, type PoissonRatio, type TransverseCurve } from './poissonRatio.js';
+export { poissonRatio, type ElasticSamples, type PoissonRatio, type PoissonReason, type TransverseCurve } from './poissonRatio.js';
 export { proofStrength, type CurvePoint, type ProofLine, type ProofReason, type ProofStrength } from './proofStrength.js';
 export {
   proportionalLimit,

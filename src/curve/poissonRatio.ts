@@ -29,18 +29,28 @@ export interface PoissonRatio {
   readonly points: number;
 }
 
+/** Why there is no ratio. */
+export type PoissonReason = 'no-slope' | 'no-contraction' | 'contracts-too-much';
+
+/** Greatest ratio of an isotropic solid. */
+const MOST = 0.5;
+/** Standard errors that noise alone hardly ever passes, and the rounding of a line without noise. */
+const ERRORS = 3;
+const ROUNDING = 1e-9;
+
 /**
  * Poisson's ratio from the strains along and across, each by its line over stress.
  *
  * $$ \nu = -\frac{\mathrm{d}\varepsilon_t / \mathrm{d}\sigma}{\mathrm{d}\varepsilon / \mathrm{d}\sigma} $$
  *
  * @remarks
- * Both lines are drawn over stress, so that noise of one strain does not bend the other's. Elastic part only; beyond it the ratio goes to 0.5. A bent
+ * Both lines are drawn over stress, so that noise of one strain does not bend the other's. The ratio of an isotropic metal lies from 0 to 0.5; one that lies outside
+ * by more than three of its standard errors is a wrong sign, unit or channel, and fails. Elastic part only; beyond it the ratio goes to 0.5. A bent
  * piece needs the mean of gauges on opposite faces.
  *
  * @param curve - Strains [mm/mm] and stress [MPa], finite, of the same length.
  * @param window - `first` and `last` sample, at least three samples.
- * @returns ν with its standard error; or `no-slope` where stress or strain does not rise.
+ * @returns ν with its standard error; or `no-slope` where stress or strain does not rise, `no-contraction` below 0, `contracts-too-much` above 0.5.
  * @throws {@link InputError} `missing`, `not-finite`, `unequal-lengths`, `out-of-range`, `unknown-option`.
  *
  * @example
@@ -53,7 +63,7 @@ export interface PoissonRatio {
  *
  * @see ASTM E132. Checked in `test/curve/poissonRatio.test.ts`.
  */
-export function poissonRatio(curve: TransverseCurve, window: ElasticSamples): Outcome<PoissonRatio, 'no-slope'> {
+export function poissonRatio(curve: TransverseCurve, window: ElasticSamples): Outcome<PoissonRatio, PoissonReason> {
   const from = 'poissonRatio';
   requireObject(from, 'curve', curve);
   const stress = requireColumn(from, 'curve.stress', curve.stress, { least: 3 });
@@ -69,9 +79,14 @@ export function poissonRatio(curve: TransverseCurve, window: ElasticSamples): Ou
   const transverse = lineFit(stress, across, first, last);
   if (!along || !transverse || !(along.slope > 0)) return failure('no-slope', 'the strain does not rise with stress in the window');
   const ratio = -transverse.slope / along.slope;
-  return success({
-    ratio,
-    standardError: Math.hypot(transverse.standardError, ratio * along.standardError) / along.slope,
-    points: along.points,
-  });
+  const standardError = Math.hypot(transverse.standardError, ratio * along.standardError) / along.slope;
+  const allowed = ERRORS * standardError + ROUNDING;
+  if (ratio < -allowed)
+    return failure('no-contraction', `the width grows with the length: the ratio would be ${Number(ratio.toPrecision(3))}`);
+  if (ratio > MOST + allowed)
+    return failure(
+      'contracts-too-much',
+      `the ratio would be ${Number(ratio.toPrecision(3))}, and that of an isotropic metal is ${MOST} at most`,
+    );
+  return success({ ratio, standardError, points: along.points });
 }

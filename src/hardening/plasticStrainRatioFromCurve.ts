@@ -98,7 +98,10 @@ export function plasticStrainRatioFromCurve(
     const e = strain[i]!;
     if (e < low || e > high || across[i]! <= -1) continue;
     const elastic = (stress[i]! * (1 + e)) / modulus;
-    along.push(Math.log1p(e) - elastic);
+    const plastic = Math.log1p(e) - elastic;
+    // a plastic strain of a range that lies beyond yield is above 0: else the modulus is not that of this curve, as in GPa
+    if (!(plastic > 0)) return failure('no-plastic-strain', `at a strain of ${e} nothing is left after the elastic part by ${modulus} MPa`);
+    along.push(plastic);
     width.push(Math.log1p(across[i]!) + nu * elastic);
   }
   const points = along.length;

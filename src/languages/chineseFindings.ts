@@ -554,6 +554,14 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: '试样中部的宽度为两端的 {ratio} 倍：大应变下的应力含有摩擦的影响。',
     remedy: '改善润滑，或分级加载并重新润滑；给出小应变下的应力。',
   },
+  'ends-wider-than-middle': {
+    message: '端部比中部更宽，中部宽度为端部的 {ratio} 倍：在压板之间受压的试样应鼓出。',
+    remedy: '查看两个直径是否互换；润滑剂积存使端部变宽的情况很少见。',
+  },
+  'volume-not-kept': {
+    message: '按试验后的直径，试样体积为其原始体积的 {ratio} 倍。',
+    remedy: '检查直径、高度及其单位：塑性压缩保持体积不变。',
+  },
   'barrelling-not-measured': {
     message: '应变达到 {strain}，但未给出试验后的直径：鼓形程度未知。',
     remedy: '试验后测量中部和两端的直径。',
@@ -885,6 +893,14 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: '蒙特卡洛法在 {trials} 次模拟后结束，其结果尚未稳定到 {tolerance} 以内。',
     remedy: '允许更多次模拟，或要求较少的位数。',
   },
+  'monte-carlo-no-variance': {
+    message: '{input} 的自由度为 {freedom}。自由度不大于 2 时（例如三次读数），其模拟没有方差：不能给出 {symbol} 的标准不确定度，但能给出区间。',
+    remedy: '给出该区间以及不确定度概算的标准不确定度；四次读数或合并标准偏差可使模拟具有方差。',
+  },
+  'monte-carlo-trials-few': {
+    message: '{trials} 次模拟对于 {coverage} % 的区间而言太少：自 {least} 次起其端点才可知。',
+    remedy: '增加模拟次数，或不指定次数：结果稳定后计算即结束。',
+  },
   'monte-carlo-trials-failed': {
     message: '{trials} 次模拟中有 {failed} 次没有得到 {symbol}。',
     remedy: '该分布只是得到该值的那些模拟的分布；应考察在其不确定度范围内该值究竟是否存在。',
@@ -893,6 +909,10 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'few-replicates': {
     message: '{symbol} 仅依据 {n} 个结果：只给出极差。',
     remedy: '至少试验三个试样；两个值的标准差说明不了问题。',
+  },
+  'esd-few-values': {
+    message: '{n} 个值：这种多个离群值检验的界限在 25 个值以上时良好，15 个值以上时尚可。',
+    remedy: '用格拉布斯检验查找一个离群值，或试验更多试样。',
   },
   'variation-above-usual': {
     message: '{symbol} 的变异为 {variation} %，超过实验室内通常值 {usual} % 的三倍。',
@@ -905,6 +925,10 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'replicate-odd': {
     message: '试验 {test} 在多个量上的偏离程度超出偶然性所能解释的范围：{symbols}；偏离最大的是 {symbol}，{value} {unit}（G = {statistic}，大于 {limit}）。',
     remedy: '多个量同时偏离，说明问题出在它们的共同点：该试样的横截面积、力或标距。请记录原因；没有原因则保留这些值。',
+  },
+  'replicates-repeated': {
+    message: '同一记录作为多次试验给出：{tests}。它被计入 {count} 次，因此 n 过大而离散过小。',
+    remedy: '去掉副本；对同一记录的多次评定不是重复试验。',
   },
   'replicates-mixed': {
     message: '各试验的{what}不同（{values}），但仍被合并。',
@@ -929,6 +953,14 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'limit-within-uncertainty': {
     message: '{symbol} 距其极限值 {distance} {unit}，在其扩展不确定度 {uncertainty} {unit} 以内：仅就不确定度而言，该值可能在极限值的任一侧。',
     remedy: '给出判定结论时注明判定规则；起决定作用时，试验更多试样或改善测量。',
+  },
+  'limit-of-other-size': {
+    message: '{symbol} 为 {value} {unit}，其极限值为 {limit} {unit}：两者相差 {ratio} 倍，似乎单位不同。',
+    remedy: '以该值的单位给出极限值：N、mm、MPa，比例量用比值（0.22 或 22%，而不是 22）。',
+  },
+  'acceptance-zone-empty': {
+    message: '两侧各 {guard} {unit} 的保护带在 {lower} 与 {upper} {unit} 之间没有留下余地：{symbol} 的任何值都无法通过。',
+    remedy: '改善测量或试验更多试样，直到保护带能容纳在两极限值之间，或在试验之前商定其他规则。',
   },
   'decision-without-uncertainty': {
     message: '对 {symbol} 的判定未考虑其不确定度：误判的风险未知。',

@@ -554,6 +554,14 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Le milieu est {ratio} fois aussi large que les extrémités : aux grandes déformations, les contraintes contiennent du frottement.',
     remedy: 'Mieux lubrifier, ou charger par étapes en lubrifiant à chaque fois ; donner les contraintes aux petites déformations.',
   },
+  'ends-wider-than-middle': {
+    message: 'Les extrémités sont plus larges que le milieu, qui en fait {ratio} fois la largeur : pressée entre des plateaux, une éprouvette se bombe.',
+    remedy: 'Regarder si les deux diamètres sont échangés ; une poche de lubrifiant qui élargit les extrémités est rare.',
+  },
+  'volume-not-kept': {
+    message: 'D’après les diamètres après essai, l’éprouvette a {ratio} fois son volume initial.',
+    remedy: 'Vérifier les diamètres, les hauteurs et leurs unités : la compression plastique conserve le volume.',
+  },
   'barrelling-not-measured': {
     message: 'La déformation a atteint {strain}, et les diamètres après l’essai n’ont pas été donnés : la mise en tonneau est inconnue.',
     remedy: 'Mesurer après l’essai le diamètre au milieu et aux extrémités.',
@@ -885,6 +893,14 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'La simulation de Monte-Carlo s’est arrêtée après {trials} tirages, avant que ses résultats soient stables à {tolerance} près.',
     remedy: 'Permettre plus de tirages, ou demander moins de chiffres.',
   },
+  'monte-carlo-no-variance': {
+    message: '{input} a {freedom} degrés de liberté. Avec 2 ou moins, comme pour trois lectures, ses tirages n’ont pas de variance : ils ne donnent pas d’incertitude-type à {symbol}, mais un intervalle.',
+    remedy: 'Donner l’intervalle, et l’incertitude-type du bilan ; quatre lectures ou un écart-type commun donnent une variance aux tirages.',
+  },
+  'monte-carlo-trials-few': {
+    message: '{trials} tirages sont peu pour un intervalle de {coverage} % : ses bornes sont connues à partir de {least}.',
+    remedy: 'Faire plus de tirages, ou ne pas en donner le nombre : le calcul s’arrête alors quand ses résultats sont stables.',
+  },
   'monte-carlo-trials-failed': {
     message: 'Tirages sans valeur de {symbol} : {failed} sur {trials}.',
     remedy: 'La distribution est celle des tirages qui en ont donné une ; voir si la valeur existe réellement dans son incertitude.',
@@ -893,6 +909,10 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'few-replicates': {
     message: '{symbol} repose sur {n} résultats : seule leur étendue est donnée.',
     remedy: 'Essayer au moins trois éprouvettes ; un écart-type tiré de deux valeurs ne dit rien.',
+  },
+  'esd-few-values': {
+    message: '{n} valeurs : les limites de ce test de plusieurs valeurs aberrantes sont bonnes à partir de 25 valeurs et passables à partir de 15.',
+    remedy: 'Chercher une seule valeur aberrante par Grubbs, ou essayer plus d’éprouvettes.',
   },
   'variation-above-usual': {
     message: '{symbol} varie de {variation} %, plus de trois fois les {usual} % usuels au sein d’un laboratoire.',
@@ -905,6 +925,10 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'replicate-odd': {
     message: 'L’essai {test} est plus éloigné que le hasard ne l’explique pour plusieurs grandeurs : {symbols} ; le plus pour {symbol}, {value} {unit} (G = {statistic}, au-dessus de {limit}).',
     remedy: 'Plusieurs grandeurs à la fois désignent ce qu’elles partagent : la section, la force ou la longueur entre repères de cette éprouvette. Noter la cause ; sans cause, les valeurs restent.',
+  },
+  'replicates-repeated': {
+    message: 'Un même enregistrement est donné comme plusieurs essais : {tests}. Il compte {count} fois : n est trop grand et la dispersion trop faible.',
+    remedy: 'Écarter les copies ; plusieurs évaluations d’un enregistrement ne sont pas des répétitions.',
   },
   'replicates-mixed': {
     message: 'Les essais diffèrent ({what} : {values}) et ont pourtant été regroupés.',
@@ -929,6 +953,14 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'limit-within-uncertainty': {
     message: '{symbol} est à {distance} {unit} de sa limite, dans son incertitude élargie {uncertainty} {unit} : d’après l’incertitude seule, la valeur peut se trouver de part ou d’autre.',
     remedy: 'Nommer la règle de décision avec le verdict ; essayer plus d’éprouvettes ou mieux mesurer là où c’est décisif.',
+  },
+  'limit-of-other-size': {
+    message: '{symbol} vaut {value} {unit}, sa limite {limit} {unit} : l’un est {ratio} fois l’autre, comme s’ils étaient dans des unités différentes.',
+    remedy: 'Donner la limite dans l’unité de la valeur : N, mm, MPa, et les parts comme rapports (0,22 ou 22 %, pas 22).',
+  },
+  'acceptance-zone-empty': {
+    message: 'Des bandes de garde de {guard} {unit} des deux côtés ne laissent rien entre {lower} et {upper} {unit} : aucune valeur de {symbol} ne peut passer.',
+    remedy: 'Mesurer mieux ou essayer plus d’éprouvettes jusqu’à ce que les bandes de garde tiennent entre les limites, ou convenir d’une autre règle avant l’essai.',
   },
   'decision-without-uncertainty': {
     message: 'La décision sur {symbol} a été prise sans son incertitude : le risque de se tromper est inconnu.',

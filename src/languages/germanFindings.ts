@@ -554,6 +554,14 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Die Mitte ist {ratio}-mal so breit wie die Enden: Spannungen bei großen Stauchungen enthalten Reibung.',
     remedy: 'Besser schmieren, oder in Stufen belasten und neu schmieren; Spannungen bei kleinen Stauchungen angeben.',
   },
+  'ends-wider-than-middle': {
+    message: 'Die Enden sind breiter als die Mitte, die das {ratio}fache misst: Zwischen Platten gedrückt baucht eine Probe aus.',
+    remedy: 'Prüfen, ob die beiden Durchmesser vertauscht sind; eine Schmiermitteltasche, die die Enden weitet, ist selten.',
+  },
+  'volume-not-kept': {
+    message: 'Nach den Durchmessern nach dem Versuch hat die Probe das {ratio}fache ihres anfänglichen Volumens.',
+    remedy: 'Durchmesser und Höhen und ihre Einheiten prüfen: Plastische Stauchung erhält das Volumen.',
+  },
   'barrelling-not-measured': {
     message: 'Die Stauchung erreichte {strain}, und die Durchmesser nach dem Versuch wurden nicht angegeben: Die Ausbauchung ist unbekannt.',
     remedy: 'Nach dem Versuch den Durchmesser in der Mitte und an den Enden messen.',
@@ -885,6 +893,14 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Die Monte-Carlo-Simulation endete nach {trials} Durchläufen, bevor ihre Ergebnisse innerhalb von {tolerance} stabil waren.',
     remedy: 'Mehr Durchläufe zulassen oder weniger Stellen verlangen.',
   },
+  'monte-carlo-no-variance': {
+    message: '{input} hat {freedom} Freiheitsgrade. Mit 2 oder weniger, wie bei drei Ablesungen, haben die Ziehungen keine Varianz: Sie geben {symbol} keine Standardunsicherheit, aber ein Intervall.',
+    remedy: 'Das Intervall angeben und die Standardunsicherheit des Budgets; vier Ablesungen oder eine zusammengefasste Standardabweichung geben den Ziehungen eine Varianz.',
+  },
+  'monte-carlo-trials-few': {
+    message: '{trials} Ziehungen sind wenig für ein Intervall von {coverage} %: Seine Enden sind ab {least} bekannt.',
+    remedy: 'Mehr Ziehungen machen oder ihre Zahl weglassen: Dann endet der Lauf, wenn seine Ergebnisse stabil sind.',
+  },
   'monte-carlo-trials-failed': {
     message: 'Durchläufe der Monte-Carlo-Simulation ohne Wert für {symbol}: {failed} von {trials}.',
     remedy: 'Die Verteilung ist die der übrigen; prüfen, ob es den Wert innerhalb seiner Unsicherheit überhaupt gibt.',
@@ -893,6 +909,10 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'few-replicates': {
     message: '{symbol} beruht auf {n} Ergebnissen: Angegeben wird nur ihre Spannweite.',
     remedy: 'Mindestens drei Proben prüfen; eine Standardabweichung aus zwei Werten sagt nichts aus.',
+  },
+  'esd-few-values': {
+    message: '{n} Werte: Die Grenzen dieses Tests auf mehrere Ausreißer sind ab 25 Werten gut und ab 15 brauchbar.',
+    remedy: 'Mit Grubbs nach einem Ausreißer suchen oder mehr Proben prüfen.',
   },
   'variation-above-usual': {
     message: '{symbol} streut um {variation} %, mehr als das Dreifache der innerhalb eines Labors üblichen {usual} %.',
@@ -905,6 +925,10 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'replicate-odd': {
     message: 'Versuch {test} liegt in mehreren Größen weiter außen, als der Zufall erklärt: {symbols}; am weitesten bei {symbol}, {value} {unit} (G = {statistic}, über {limit}).',
     remedy: 'Mehrere Größen zugleich weisen auf das hin, was sie gemeinsam haben: Querschnitt, Kraft oder Messlänge dieser Probe. Die Ursache aufschreiben; ohne Ursache bleiben die Werte.',
+  },
+  'replicates-repeated': {
+    message: 'Eine Aufzeichnung ist als mehrere Versuche angegeben: {tests}. Sie zählt {count}-mal, also ist n zu groß und die Streuung zu klein.',
+    remedy: 'Die Kopien weglassen; mehrere Auswertungen einer Aufzeichnung sind keine Wiederholungen.',
   },
   'replicates-mixed': {
     message: 'Die Versuche unterscheiden sich ({what}: {values}) und wurden dennoch zusammengefasst.',
@@ -929,6 +953,14 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'limit-within-uncertainty': {
     message: '{symbol} liegt {distance} {unit} von seinem Grenzwert entfernt, innerhalb seiner erweiterten Unsicherheit {uncertainty} {unit}: Nach der Unsicherheit allein kann der Wert auf beiden Seiten liegen.',
     remedy: 'Die Entscheidungsregel zusammen mit dem Urteil nennen; wo es darauf ankommt, mehr Proben prüfen oder genauer messen.',
+  },
+  'limit-of-other-size': {
+    message: '{symbol} ist {value} {unit}, der Grenzwert {limit} {unit}: Das eine ist das {ratio}fache des anderen, als stünden sie in verschiedenen Einheiten.',
+    remedy: 'Den Grenzwert in der Einheit des Werts angeben: N, mm, MPa, Anteile als Verhältnis (0,22 oder 22 %, nicht 22).',
+  },
+  'acceptance-zone-empty': {
+    message: 'Schutzbänder von {guard} {unit} auf beiden Seiten lassen zwischen {lower} und {upper} {unit} nichts übrig: Kein Wert von {symbol} kann bestehen.',
+    remedy: 'Genauer messen oder mehr Proben prüfen, bis die Schutzbänder zwischen die Grenzwerte passen, oder vor der Prüfung eine andere Regel vereinbaren.',
   },
   'decision-without-uncertainty': {
     message: 'Über {symbol} wurde ohne dessen Unsicherheit entschieden: Das Irrtumsrisiko ist unbekannt.',

@@ -554,6 +554,14 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'El centro es {ratio} veces tan ancho como los extremos: las tensiones a grandes deformaciones contienen rozamiento.',
     remedy: 'Lubricar mejor, o cargar por escalones y lubricar de nuevo; dar las tensiones a pequeñas deformaciones.',
   },
+  'ends-wider-than-middle': {
+    message: 'Los extremos son más anchos que el centro, que mide {ratio} veces su ancho: comprimida entre platos, una probeta se abomba.',
+    remedy: 'Ver si los dos diámetros están intercambiados; una bolsa de lubricante que ensanche los extremos es rara.',
+  },
+  'volume-not-kept': {
+    message: 'Según los diámetros después del ensayo, la probeta tiene {ratio} veces su volumen inicial.',
+    remedy: 'Comprobar los diámetros, las alturas y sus unidades: la compresión plástica conserva el volumen.',
+  },
   'barrelling-not-measured': {
     message: 'La deformación llegó a {strain}, y no se indicaron los diámetros después del ensayo: se desconoce el abarrilamiento.',
     remedy: 'Medir el diámetro en el centro y en los extremos después del ensayo.',
@@ -885,6 +893,14 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Monte Carlo terminó tras {trials} simulaciones antes de que sus resultados fueran estables dentro de {tolerance}.',
     remedy: 'Permitir más simulaciones, o pedir menos cifras.',
   },
+  'monte-carlo-no-variance': {
+    message: '{input} tiene {freedom} grados de libertad. Con 2 o menos, como con tres lecturas, sus simulaciones no tienen varianza: no dan a {symbol} una incertidumbre típica, pero sí un intervalo.',
+    remedy: 'Indicar el intervalo y la incertidumbre típica del balance; cuatro lecturas o una desviación típica combinada dan varianza a las simulaciones.',
+  },
+  'monte-carlo-trials-few': {
+    message: '{trials} simulaciones son pocas para un intervalo del {coverage} %: sus extremos se conocen a partir de {least}.',
+    remedy: 'Hacer más simulaciones, o no indicar su número: el cálculo termina entonces cuando sus resultados son estables.',
+  },
   'monte-carlo-trials-failed': {
     message: 'Simulaciones que no dieron {symbol}: {failed} de {trials}.',
     remedy: 'La distribución es la de las que lo dieron; ver si el valor existe siquiera dentro de su incertidumbre.',
@@ -893,6 +909,10 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'few-replicates': {
     message: '{symbol} se apoya en {n} resultados: solo se da su recorrido.',
     remedy: 'Ensayar al menos tres probetas; una desviación típica de dos no dice nada.',
+  },
+  'esd-few-values': {
+    message: '{n} valores: los límites de este ensayo de varios valores atípicos son buenos desde 25 valores y aceptables desde 15.',
+    remedy: 'Buscar un solo valor atípico con Grubbs, o ensayar más probetas.',
   },
   'variation-above-usual': {
     message: '{symbol} varía un {variation} %, más del triple del {usual} % habitual dentro de un laboratorio.',
@@ -905,6 +925,10 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'replicate-odd': {
     message: 'El ensayo {test} se aparta más de lo que explica el azar en varias magnitudes: {symbols}; sobre todo en {symbol}, {value} {unit} (G = {statistic}, superior a {limit}).',
     remedy: 'Varias magnitudes a la vez señalan lo que comparten: la sección, la fuerza o la longitud de referencia de esa probeta. Anotar la causa; sin ella, los valores se quedan.',
+  },
+  'replicates-repeated': {
+    message: 'Un mismo registro se da como varios ensayos: {tests}. Cuenta {count} veces, así que n es demasiado grande y la dispersión demasiado pequeña.',
+    remedy: 'Quitar las copias; varias evaluaciones de un registro no son réplicas.',
   },
   'replicates-mixed': {
     message: 'Los ensayos difieren en {what} ({values}) y aun así se agruparon.',
@@ -929,6 +953,14 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'limit-within-uncertainty': {
     message: '{symbol} está a {distance} {unit} de su límite, dentro de su incertidumbre expandida {uncertainty} {unit}: según la incertidumbre sola puede estar a un lado u otro.',
     remedy: 'Citar la regla de decisión junto al veredicto; ensayar más probetas o medir mejor cuando sea decisivo.',
+  },
+  'limit-of-other-size': {
+    message: '{symbol} vale {value} {unit} y su límite {limit} {unit}: uno es {ratio} veces el otro, como si estuvieran en unidades distintas.',
+    remedy: 'Indicar el límite en la unidad del valor: N, mm, MPa, y las fracciones como cociente (0,22 o 22 %, no 22).',
+  },
+  'acceptance-zone-empty': {
+    message: 'Las bandas de guarda de {guard} {unit} a ambos lados no dejan nada entre {lower} y {upper} {unit}: ningún valor de {symbol} puede aprobar.',
+    remedy: 'Medir mejor o ensayar más probetas hasta que las bandas de guarda quepan entre los límites, o acordar otra regla antes del ensayo.',
   },
   'decision-without-uncertainty': {
     message: 'La decisión sobre {symbol} se tomó sin su incertidumbre: se desconoce el riesgo de equivocarse.',

@@ -38,6 +38,7 @@ export const tablePhrases = [
   'conforms with {chance}; risk of a wrong acceptance {risk}',
   'conforms with {chance}; risk of a wrong rejection {risk}',
   'Each value against its limits, by the rule agreed on; no verdict replaces local codes and licensed practice.',
+  'no value',
   'Limit',
   'Accepted',
   'Verdict',

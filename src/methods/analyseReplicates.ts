@@ -11,7 +11,7 @@ import {
 import { grubbsTest, summariseReplicates, toleranceLimit } from '../statistics/index.js';
 import { replicateDifferences } from './replicateDifferences.js';
 import { replicateFields, type ReplicateField } from './replicateFields.js';
-import { differenceFinding, oddFinding, oddTests, propertyFindings } from './replicateFindings.js';
+import { differenceFinding, oddFinding, oddTests, propertyFindings, repeatedFindings } from './replicateFindings.js';
 import type { ReplicateDifference, ReplicateProperty, ReplicatesResult } from './ReplicatesResult.js';
 import { structure } from './structure.js';
 import type { TensionResult } from './TensionResult.js';
@@ -109,7 +109,7 @@ function propertyOf(field: ReplicateField, found: readonly { test: number; quant
  * of the mean makes no finding; a test that lies out in several quantities makes one, which lists them. Tests that differ in gauge length (over $\sqrt{S_0}$,
  * by more than 10 %), section or source of strain are not pooled in the properties that depend on it, unless the options ask for it;
  * different materials, operators or rates are pooled with a finding. Two tests give a range only. A value that some tests lack is
- * summarised over the others.
+ * summarised over the others. A record that comes twice is a finding, by its hash.
  *
  * @param results - Results of `analyseTension`, at least 2.
  * @param options - Confidence, level, what to pool across.
@@ -130,6 +130,7 @@ export function analyseReplicates(results: readonly TensionResult[], options: Re
   requireResults(results);
   const settings = requireSettings(options);
   const names = results.map(({ test }, i) => test.identity ?? String(i + 1));
+  const hashes = results.map(({ provenance }) => provenance.hash);
   const differences = replicateDifferences(results);
   const pooled = (difference: ReplicateDifference) => (settings.pool as readonly string[]).includes(difference);
   const barred = (field: ReplicateField) => differences.some(({ difference }) => field.bars.includes(difference) && !pooled(difference));
@@ -147,6 +148,7 @@ export function analyseReplicates(results: readonly TensionResult[], options: Re
     properties,
     differences: differences.map(({ difference }) => difference),
     findings: [
+      ...repeatedFindings(hashes, names),
       ...differences.flatMap((one) => differenceFinding(one, every, pooled(one.difference))),
       ...[...odd].map(([test, list]) => oddFinding(list, names[test]!)),
       ...properties.flatMap((property) => propertyFindings(property, names, told.has(property))),
@@ -162,7 +164,7 @@ export function analyseReplicates(results: readonly TensionResult[], options: Re
       package: 'testpiece',
       version,
       options: structure({ ...options }),
-      hashes: results.map(({ provenance }) => provenance.hash),
+      hashes,
     },
   };
 }

@@ -41,6 +41,18 @@ type Found = Pick<
   'curve' | 'modulus' | 'modulusWindow' | 'proofStrengths' | 'stressesAtStrain' | 'heightRatio' | 'bulgeRatio' | 'flowCurve' | 'hardening'
 >;
 
+/** Diameters after the test are read to a hundredth (common practice); three of them and a height then make a volume to a tenth. */
+const READING = 0.01;
+const VOLUME = 0.1;
+
+/** Volume of a round piece after the test, a barrel with the outline of a parabola [mm³]; of the height by the record where none was measured. */
+function volumeAfter({ section, afterTest }: CompressionPiece, height: number): number | undefined {
+  const { middleDiameter, endDiameter, height: measured } = afterTest ?? {};
+  if (section.shape !== 'round' || middleDiameter === undefined || endDiameter === undefined) return undefined;
+  const squares = 8 * middleDiameter ** 2 + 4 * middleDiameter * endDiameter + 3 * endDiameter ** 2;
+  return ((Math.PI * (measured ?? height)) / 60) * squares;
+}
+
 /** Height, buckling, barrelling, and the height that was measured after the test. */
 function shapeFindings(piece: CompressionPiece, result: Found, evidence: CompressionEvidence, settings: CompressionSettings): Finding[] {
   const found: Finding[] = [];
@@ -60,12 +72,18 @@ function shapeFindings(piece: CompressionPiece, result: Found, evidence: Compres
   if (bulge === undefined) {
     if (strain > thresholds.barrelStrain) found.push(finding('barrelling-not-measured', { strain }, { field: 'bulgeRatio' }));
   } else if (bulge > thresholds.bulge) found.push(finding('barrelled', { ratio: bulge }, { field: 'bulgeRatio' }));
+  else if (bulge < 1 - READING) found.push(finding('ends-wider-than-middle', { ratio: bulge }, { field: 'bulgeRatio' }));
   const after = piece.afterTest?.height;
   if (after !== undefined && numbers.line.ok && !evidence.broken) {
     const recorded = (strain - result.curve.stress[numbers.highest]! / numbers.line.slope) * piece.height;
     const measured = piece.height - after;
     if (Math.abs(recorded - measured) > thresholds.heightDifference * Math.max(Math.abs(measured), 0.01 * piece.height))
       found.push(finding('height-unlike-record', { recorded, measured }));
+  }
+  if (numbers.line.ok && !evidence.broken) {
+    const volume = volumeAfter(piece, (1 - strain + result.curve.stress[numbers.highest]! / numbers.line.slope) * piece.height);
+    const kept = volume === undefined ? 1 : volume / (evidence.area * piece.height);
+    if (Math.abs(kept - 1) > VOLUME) found.push(finding('volume-not-kept', { ratio: kept }, { field: 'bulgeRatio' }));
   }
   return found;
 }

@@ -9,11 +9,13 @@ import {
   type TestPiece,
 } from '../base/index.js';
 import {
+  existingMoments,
   mergeTrials,
   requireSignal,
   requireTrialSet,
   trialDistribution,
   validateBudget,
+  withoutVariance,
   type BudgetValidation,
   type StopSignal,
   type TrialDistribution,
@@ -87,7 +89,7 @@ const SLICE = 100;
  * const record = { force: stress.map((R) => 50.26548 * R), extension: stress.map((R) => 40 * (R / 70000 + 0.002 * (R / 350) ** 20)) };
  * const piece = { section: round({ diameter: 8 }), gaugeLength: 40 };
  * const { distributions } = monteCarloTension(record, piece, { uncertainty: { force: 0.005 }, trials: 100 });
- * distributions['Rm']?.standardUncertainty.toFixed(0); // => '2'
+ * distributions['Rm']?.standardUncertainty?.toFixed(0); // => '2'
  * ```
  *
  * @see JCGM 101:2008, Monte Carlo method. Checked in `test/methods/monteCarloTension.test.ts`.
@@ -98,7 +100,7 @@ export function monteCarloTension(record: TensionColumns, testPiece: TestPiece, 
   if (part !== undefined) requireTrialSet(from, 'options.part', part);
   if (progress !== undefined) requireFunction(from, 'options.progress', progress);
   requireSignal(from, signal);
-  const { run, result, trials, seed } = tensionTrials(from, record, testPiece, trialOptions, ['seed', 'trials']);
+  const { run, result, inputs, trials, seed } = tensionTrials(from, record, testPiece, trialOptions, ['seed', 'trials']);
   if (part && part.seed !== seed)
     throw new InputError(from, 'options.part.seed', 'out-of-range', `must be the seed of the run (${seed})`, part.seed);
   const parts: TrialSet[] = part ? [part] : [];
@@ -118,9 +120,13 @@ export function monteCarloTension(record: TensionColumns, testPiece: TestPiece, 
     const distribution = trialDistribution(output, { coverage: budget?.coverage ?? options.uncertainty?.coverage });
     if (output.failed > 0) findings.push(finding('monte-carlo-trials-failed', { failed: output.failed, trials: whole.trials, symbol }));
     if (!distribution.ok) continue;
+    // what an input does not touch keeps its variance
+    const touched = inputs.filter(({ name }) => budget?.lines.some(({ input, sensitivity }) => input === name && sensitivity !== 0));
+    const none = withoutVariance(touched);
+    if (none) findings.push(finding('monte-carlo-no-variance', { symbol, ...none }));
     const validation = budget && validateBudget(budget, distribution);
     findings.push(...(validation?.findings ?? []));
-    distributions[symbol] = { symbol, unit, value, ...distribution, ...(validation ? { validation } : {}) };
+    distributions[symbol] = { symbol, unit, value, ...existingMoments(distribution, none), ...(validation ? { validation } : {}) };
   }
   return { result, distributions, seed, trials: whole.trials, ended: whole.trials < trials && !part ? 'aborted' : 'all-trials', findings };
 }

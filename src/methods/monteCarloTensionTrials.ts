@@ -42,7 +42,7 @@ export function tensionTrials(
       fillNoise(random, noise, forceNoise, displacementNoise);
       for (const { symbol, value } of model({ inputs: drawn, forceNoise, displacementNoise })) keep(symbol, value);
     });
-  return { run, result, firstTrial, trials, seed };
+  return { run, result, inputs, firstTrial, trials, seed };
 }
 
 /**

@@ -61,6 +61,14 @@ export function propertyFindings(property: ReplicateProperty, names: readonly st
   return found;
 }
 
+/** @internal Records that come more than once, by their hashes: a copy is no further test. */
+export function repeatedFindings(hashes: readonly string[], names: readonly string[]): Finding[] {
+  return [...new Set(hashes)].flatMap((hash) => {
+    const same = names.filter((_, i) => hashes[i] === hash);
+    return same.length > 1 ? [finding('replicates-repeated', { tests: same.join(', '), count: same.length })] : [];
+  });
+}
+
 /** @internal What is said of each difference: which properties it kept apart, or that it was pooled across. */
 export function differenceFinding(
   { difference, what, values }: FoundDifference,

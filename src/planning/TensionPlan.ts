@@ -51,7 +51,7 @@ export interface SpeedStage {
 }
 
 /** What the operator does at a row of the pace sheet. */
-export type PaceAction = 'start' | 'read' | 'slow-down' | 'hold-speed' | 'watch-yield' | 'speed-up' | 'maximum';
+export type PaceAction = 'start' | 'read' | 'slow-down' | 'hold-speed' | 'watch-yield' | 'speed-up' | 'maximum' | 'stop';
 
 /** One row of the pace sheet. */
 export interface PaceRow {

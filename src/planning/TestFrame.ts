@@ -7,7 +7,7 @@ import {
   requireOptions,
   requirePositive,
 } from '../base/index.js';
-import { forceToPressure, pistonArea } from '../force/index.js';
+import { forceToPressure, pistonArea, pressureToForce } from '../force/index.js';
 
 /** What moves the crosshead: a pump with a handle, or a screw with a wheel. */
 export type HandDrive =
@@ -102,6 +102,12 @@ export function requireFrame(from: string, frame: TestFrame): TestFrame {
 /** @internal Oil pressure at a force on the piece [MPa]; undefined where there is no cylinder. */
 export function pressureOf({ bore, rod, efficiency, tareForce }: TestFrame, force: number): number | undefined {
   return bore === undefined ? undefined : forceToPressure(force, { bore, rod, efficiency, tareForce });
+}
+
+/** @internal Force at which the frame stops [N]: its capacity, or where the relief valve opens before. */
+export function stopForce({ capacity, bore, rod, efficiency, tareForce, reliefPressure }: TestFrame): number {
+  if (bore === undefined || reliefPressure === undefined) return capacity;
+  return Math.max(0, Math.min(capacity, pressureToForce(reliefPressure, { bore, rod, efficiency, tareForce })));
 }
 
 /** @internal Area that the pressure acts on [mm²]; undefined where there is no cylinder. */

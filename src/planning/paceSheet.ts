@@ -2,7 +2,7 @@ import { strainRateOfSpeed } from '../curve/index.js';
 import { middle, type PlannedMaterial } from './expectedProperties.js';
 import type { StageInput } from './speedStages.js';
 import type { PaceAction, PaceRow, SpeedStage } from './TensionPlan.js';
-import { pressureOf } from './TestFrame.js';
+import { pressureOf, stopForce } from './TestFrame.js';
 
 /** Rows of the elastic part at most, and from yield to maximum. */
 const ELASTIC_ROWS = 8;
@@ -12,11 +12,38 @@ const SAME = 0.99;
 /** @internal Nobody reads a dial more often than so [s] (common practice). */
 export const READ_EVERY = 2;
 
+/** The rows up to where the frame stops, and there the last: nobody is led past the capacity or the relief valve. */
+function untilStop(rows: readonly PaceRow[], { frame, area }: StageInput): PaceRow[] {
+  const force = stopForce(frame);
+  if (rows.every((row) => row.force <= force)) return [...rows];
+  const k = Math.max(
+    1,
+    rows.findIndex((row) => row.force >= force),
+  );
+  const [before, after] = [rows[k - 1]!, rows[k]!];
+  const share = (force - before.force) / (after.force - before.force);
+  const between = (of: (row: PaceRow) => number): number => of(before) + share * (of(after) - of(before));
+  const pressure = pressureOf(frame, force);
+  const at = {
+    time: between(({ time }) => time),
+    stage: after.stage,
+    stress: force / area,
+    force,
+    travel: between(({ travel }) => travel),
+  };
+  return [...rows.slice(0, k), { ...at, ...(pressure === undefined ? {} : { pressure }), action: 'stop' }];
+}
+
 /**
  * @internal Pace sheet: what the dial should show when, where the speeds change and when to read, for the middle of the expected range. From
- * yield to maximum the stress follows a parabola that is level at the maximum: a guide to the pace, no prediction of the curve.
+ * yield to maximum the stress follows a parabola that is level at the maximum: a guide to the pace, no prediction of the curve. It ends where
+ * the frame stops.
  */
-export function paceSheet(stages: readonly SpeedStage[], material: PlannedMaterial, input: StageInput): PaceRow[] {
+export const paceSheet = (stages: readonly SpeedStage[], material: PlannedMaterial, input: StageInput): PaceRow[] =>
+  untilStop(paceRows(stages, material, input), input);
+
+/** The same rows, as if the frame had no end. */
+function paceRows(stages: readonly SpeedStage[], material: PlannedMaterial, input: StageInput): PaceRow[] {
   const { frame, length, area, modulus, give } = input;
   const rows: PaceRow[] = [];
   const strength = middle(material.tensileStrength);

@@ -1,5 +1,5 @@
 import { finding, requireBetween, requireOptions, requirePositive, type Finding } from '../base/index.js';
-import { pressureOf, type TestFrame } from './TestFrame.js';
+import { pressureOf, stopForce, type TestFrame } from './TestFrame.js';
 
 /** Thresholds of the findings of a plan. */
 export interface PlanThresholds {
@@ -38,6 +38,10 @@ export interface PlannedForce {
   readonly least: number;
   /** Greatest force over capacity [1]. */
   readonly utilisation: number;
+  /** Where the frame stops [N]: its capacity, or the force at which the relief valve opens. */
+  readonly stop: number;
+  /** Oil pressure there [MPa]; absent where there is no cylinder. */
+  readonly stopPressure?: number | undefined;
   /** Oil pressure at the greatest force [MPa]; absent where there is no cylinder. */
   readonly pressure?: number | undefined;
   /** That pressure over the setting of the relief valve [1]. */
@@ -71,8 +75,9 @@ export function planForce(
         why: `${100 * limits.leastForce} % of the capacity`,
       }),
     );
-  const pressure = pressureOf(frame, greatest);
-  if (pressure === undefined) return { force: { greatest, least, utilisation }, findings };
+  const stop = stopForce(frame);
+  const [pressure, stopPressure] = [pressureOf(frame, greatest), pressureOf(frame, stop)];
+  if (pressure === undefined) return { force: { greatest, least, utilisation, stop }, findings };
   const share = (limit: number | undefined, device: string): number | undefined => {
     if (limit === undefined) return undefined;
     if (pressure > limits.pressure * limit)
@@ -92,6 +97,8 @@ export function planForce(
       greatest,
       least,
       utilisation,
+      stop,
+      stopPressure,
       pressure,
       ...(shareOfRelief === undefined ? {} : { shareOfRelief }),
       ...(shareOfTransmitter === undefined ? {} : { shareOfTransmitter }),

@@ -62,6 +62,9 @@ function limits({ lower, upper }: Edges, text: (value: number) => string) {
   return [...(lower === undefined ? [] : [`≥\u00a0${text(lower)}`]), ...(upper === undefined ? [] : [`≤\u00a0${text(upper)}`])].join(', ');
 }
 
+/** Guard bands that cross leave nothing that passes. */
+const isEmpty = ({ lower = -Infinity, upper = Infinity }: Edges): boolean => lower > upper;
+
 function ruleInWords({ rule = 'simple', guardFactor = 1.645, rounding }: Specification, { say, number }: Presentation): string {
   const words =
     rule === 'simple'
@@ -120,7 +123,7 @@ export function decisionsTable(decisions: readonly AskedDecision[], shown: reado
       text(value),
       u === undefined || u === 0 ? '' : withUnit(doubt(u * factor)),
       limits(specification, text),
-      limits(acceptance, text),
+      isEmpty(acceptance) ? say('no value') : limits(acceptance, text),
       ruleInWords(specification, show),
       ...(decision.ok ? [verdictInWords(decision, show), riskInWords(decision, show)] : [say(reasons[decision.reason]), '']),
     ];

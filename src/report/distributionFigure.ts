@@ -50,8 +50,10 @@ function shareBelow(quantiles: Float64Array, value: number): number {
  */
 export function distributionFigure(distribution: TrialDistribution, options: DistributionFigureOptions = {}): Figure {
   const { mean, standardUncertainty, coverage, trials } = requireMade(FROM, 'distribution', distribution, {
-    numbers: ['mean', 'standardUncertainty', 'coverage', 'trials'],
+    numbers: ['coverage', 'trials'],
   });
+  if (mean !== undefined) requireFinite(FROM, 'distribution.mean', mean);
+  if (standardUncertainty !== undefined) requireFinite(FROM, 'distribution.standardUncertainty', standardUncertainty);
   const quantiles = requireColumn(FROM, 'distribution.quantiles', distribution.quantiles, { least: 3 });
   const interval = requirePair(FROM, 'distribution.interval', distribution.interval);
   const show = shownTo(FROM, options, [...quantityOptions, 'budget']);
@@ -65,8 +67,13 @@ export function distributionFigure(distribution: TrialDistribution, options: Dis
   const { unit, text, title } = requireQuantity(FROM, options, show, say('Result'));
   const [low, high] = [quantiles[0]!, quantiles[quantiles.length - 1]!];
   // far tails of a few trials would press the rest together
-  const reach = Math.max(4 * standardUncertainty, 1e-9 * Math.abs(mean), Number.MIN_VALUE);
-  const [start, end] = [Math.max(low, mean - reach), Math.min(high, mean + reach)];
+  const middle = mean ?? (interval[0] + interval[1]) / 2;
+  const reach = Math.max(
+    standardUncertainty === undefined ? interval[1] - interval[0] : 4 * standardUncertainty,
+    1e-9 * Math.abs(middle),
+    Number.MIN_VALUE,
+  );
+  const [start, end] = [Math.max(low, middle - reach), Math.min(high, middle + reach)];
   const width = Math.max((end - start) / BARS, reach / BARS / 4);
   const bars = Array.from({ length: BARS }, (_, k) => {
     const a = start + k * width;
@@ -85,13 +92,15 @@ export function distributionFigure(distribution: TrialDistribution, options: Dis
     { title, ...unit, from: start - width, to: start + (BARS + 1) * width },
     { title: say('Share of the trials'), metric: SHARE, from: 0, to: top },
   );
-  const said = { trials, coverage: percent(coverage), low: text(interval[0]), high: text(interval[1]), mean: text(mean) };
+  const said = { trials, coverage: percent(coverage), low: text(interval[0]), high: text(interval[1]) };
   return figure(
     show,
     options.symbol === undefined
       ? say('Distribution by Monte Carlo')
       : say('Distribution of {symbol} by Monte Carlo', { symbol: options.symbol }),
-    say('{trials} trials with a mean of {mean}; {coverage} of them lie from {low} to {high}.', said),
+    mean === undefined
+      ? say('{trials} trials: {coverage} of them lie from {low} to {high}.', said)
+      : say('{trials} trials with a mean of {mean}; {coverage} of them lie from {low} to {high}.', { ...said, mean: text(mean) }),
     [
       boxes(bars.map(({ a, b, share }): [Place, Place] => [[a, 0], [b, share]]), { color: colours.curve, opacity: 0.5, stroke: colours.ground, strokeWidth: 0.6 }), // prettier-ignore
       ...interval.map((at) => path([[at, 0], [at, top]], { color: colours.line, strokeWidth: 1.3, strokeDash: [6, 4] })), // prettier-ignore

@@ -12,6 +12,7 @@ const said: Readonly<Partial<Record<PaceAction, Phrase>>> = {
   'watch-yield': 'yield may begin',
   'speed-up': 'yield over: faster',
   maximum: 'maximum',
+  stop: 'stop',
 };
 
 /** @internal Oil pressure, or force where there is no cylinder, against time, with the changes of speed. */
@@ -31,7 +32,7 @@ export function paceFigure({ pace, force }: TensionPlan, show: Presentation): Fi
     const text = said[row.action];
     return text === undefined
       ? []
-      : [{ x: time[k]!, y: values[k]!, text: show.say(text), side: row.action === 'maximum' ? ('left' as const) : ('right' as const) }];
+      : [{ x: time[k]!, y: values[k]!, text: show.say(text), side: row.action === 'maximum' || row.action === 'stop' ? ('left' as const) : ('right' as const) }];
   });
   return figure(
     show,

@@ -17,7 +17,7 @@ export interface TextTable extends PageTable {
 export interface PlanSheet {
   /** Rows to go by while loading; of a tension test. */
   readonly pace?: TextTable;
-  /** The speed of each part of a tension test. */
+  /** The speed of each part of a tension test that the sheet reaches. */
   readonly speeds: readonly string[];
   /** How far each property can be trusted; of a tension test. */
   readonly answers?: TextTable;
@@ -35,10 +35,12 @@ const actions: Readonly<Record<PaceAction, Phrase>> = {
   'watch-yield': 'watch: yield may begin from here',
   'speed-up': 'yield over: change to the speed after it',
   maximum: 'maximum to be expected; read the pointer after fracture',
+  stop: 'stop: capacity or relief valve reached, go no further',
 };
 
-function paceTable(plan: TensionPlan, { say, number, unit }: Presentation): TextTable {
+function paceTable(plan: TensionPlan, { say, number, unit, value }: Presentation): TextTable {
   const oil = plan.force.pressure !== undefined;
+  const { stop, stopPressure } = plan.force;
   const [pressures, forces] = [unit(PRESSURE), unit(FORCE)];
   const numbers = [
     't / s',
@@ -54,6 +56,9 @@ function paceTable(plan: TensionPlan, { say, number, unit }: Presentation): Text
         control: say(controlNames[plan.control]),
       }),
       say('Time counts from the first force; move evenly, and do not stop through yield.'),
+      say('The frame ends at {limit}: stop there, whatever the piece does.', {
+        limit: [value(stop, FORCE, 3), ...(stopPressure === undefined ? [] : [value(stopPressure, PRESSURE, 3)])].join(', '),
+      }),
     ].join(' '),
     columns: [...numbers, say('part'), say('do')],
     kinds: [...numbers.map(() => 'number' as const), undefined, undefined],
@@ -71,7 +76,9 @@ function paceTable(plan: TensionPlan, { say, number, unit }: Presentation): Text
 
 function speedsOf(plan: TensionPlan, { say, number, value }: Presentation): string[] {
   const strokes = plan.frame.drive?.kind === 'pump';
-  return plan.stages.map(({ stage, speed, drivePerMinute }) => {
+  const last = plan.pace.at(-1);
+  const reached = last?.action === 'stop' ? plan.stages.findIndex(({ stage }) => stage === last.stage) + 1 : plan.stages.length;
+  return plan.stages.slice(0, reached).map(({ stage, speed, drivePerMinute }) => {
     const known = { stage: say(stageNames[stage]), speed: value(60 * speed, 'mm/min', 3) };
     if (drivePerMinute === undefined) return say('{stage}: {speed}', known);
     const drive = { ...known, count: number(drivePerMinute, 2) };

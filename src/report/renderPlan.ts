@@ -1,4 +1,4 @@
-import { requireOptions, requireText } from '../base/index.js';
+import { requireOptions, requireText, type Finding } from '../base/index.js';
 import type { Phrase } from '../languages/index.js';
 import type { TestPlan } from '../planning/index.js';
 import { findingsList } from './findingsList.js';
@@ -69,6 +69,10 @@ const pacePart = ({ pace, speeds }: PlanSheet, { say }: Presentation): Html[] =>
         bullets(speeds),
       ];
 
+/** Findings under their heading; nothing where there are none, unless that is to be said. */
+const findingsPart = (findings: readonly Finding[], show: Presentation, none: 'nothing' | 'even none' = 'nothing'): Html[] =>
+  findings.length === 0 && none === 'nothing' ? [] : [html`<h2>${show.say('Findings')}</h2>`, findingsList(findings, show)];
+
 /** Drawings with their words. */
 function drawn(plan: TestPlan, drawings: NonNullable<RenderPlanOptions['drawings']>, options: PresentationOptions): Html[] {
   return Object.entries(planFigures(plan, options)).flatMap(([name, one]) => {
@@ -81,8 +85,8 @@ function drawn(plan: TestPlan, drawings: NonNullable<RenderPlanOptions['drawings
  * A plan as one page of HTML to print and take to the frame: complete in itself, no script, no address outside.
  *
  * @remarks
- * Pace sheet first, with room to write; then the plan's numbers, what the frame can answer, what to do where the piece does not give way, findings,
- * cautions. Text from outside is escaped; the drawings are put in as they are and must come from `testpiece/render`.
+ * Faults first, then the pace sheet with room to write, what to do where the piece does not give way, the other findings, the plan's numbers, what the
+ * frame can answer, cautions. Text from outside is escaped; the drawings are put in as they are and must come from `testpiece/render`.
  *
  * @param plan - A plan of any test.
  * @param options - Drawings of the figures, what is to be tested, whether it is invented; language; units; paper.
@@ -108,6 +112,8 @@ export function renderPlan(plan: TestPlan, options: RenderPlanOptions = {}): str
   const show = presentation(from, options);
   const { say, value } = show;
   const sheet = planSheet(plan, { language, units });
+  const faults = plan.findings.filter(({ severity }) => severity === 'fault');
+  const others = plan.findings.filter(({ severity }) => severity !== 'fault');
   const heading = say(titles[plan.planOf]);
   return htmlPage(
     identity === undefined ? heading : `${heading}: ${identity}`,
@@ -123,11 +129,9 @@ export function renderPlan(plan: TestPlan, options: RenderPlanOptions = {}): str
             </p>`
           : []
       }
-      ${pacePart(sheet, show)} ${drawn(plan, drawings, { language, units })}
+      ${findingsPart(faults, show)} ${pacePart(sheet, show)} ${drawn(plan, drawings, { language, units })}
       <h2>${say('If it does not give way')}</h2>
-      ${bullets(sheet.ifItStalls)}
-      <h2>${say('Findings')}</h2>
-      ${findingsList(plan.findings, show)}
+      ${bullets(sheet.ifItStalls)} ${faults.length > 0 && others.length === 0 ? [] : findingsPart(others, show, 'even none')}
       <h2>${say('The plan in numbers')}</h2>
       <table>
         <caption>

@@ -53,7 +53,7 @@ export interface Decision {
   readonly compared: number;
   /** The rounding, where it was asked for. */
   readonly rounding?: RoundedValue;
-  /** Least and greatest value that pass by the rule. */
+  /** Least and greatest value that pass by the rule; the least above the greatest where guard bands leave no value that passes. */
   readonly acceptance: {
     /** Least value that passes. */
     readonly lower?: number;

@@ -15,7 +15,7 @@ import {
 } from '../base/index.js';
 import { normalCdf, normalQuantile } from '../numeric/index.js';
 import type { Decision, DecisionReason, Measured, Specification } from './Decision.js';
-import { isElongation, takesStrain, withoutGrounds } from './decisionGrounds.js';
+import { isElongation, otherSize, takesStrain, withoutGrounds } from './decisionGrounds.js';
 import { roundResult } from './roundResult.js';
 
 const FROM = 'decide';
@@ -56,11 +56,16 @@ function requireArguments(measured: Measured, specification: Specification): voi
     throw new InputError(FROM, 'specification.upper', 'out-of-range', 'must not be below lower', upper);
 }
 
+/** Doubts that a pass cannot be bare with. */
+const conditions: ReadonlySet<string> = new Set(['decision-on-travel', 'decision-for-structure', 'limit-of-other-size']);
+
 /** What stands against a bare pass, or beside any verdict. */
 function doubts(measured: Measured, specification: Specification, u: number, reach: number, distance: number, clear: boolean): Finding[] {
   const { symbol = 'the value' } = measured;
   const unit = unitInWords(measured.unit ?? '1');
   const found: Finding[] = [];
+  const other = otherSize(measured, specification);
+  if (other) found.push(finding('limit-of-other-size', { symbol, unit, value: measured.value, ...other }));
   if (u === 0) found.push(finding('decision-without-uncertainty', { symbol }));
   // where the agreed guard band decides, its own risk has been kept: a second answer by another factor would unsettle it
   else if (distance < reach && !clear) found.push(finding('limit-within-uncertainty', { symbol, distance, uncertainty: reach, unit }));
@@ -83,8 +88,8 @@ function doubts(measured: Measured, specification: Specification, u: number, rea
  * `simple`: the value passes within the limits. `guarded`: it passes within limits drawn in by a guard band g u, fails beyond limits
  * drawn out by as much, and between passes or fails conditionally. A limit exactly hit is kept. The probability of conformity is that
  * of a normal distribution about the unrounded value; the risk of the consumer is 1 − p of a value accepted, the risk of the producer
- * p of a value rejected. A value from crosshead strain, and one that a structure depends on, never pass barely: the verdict is
- * conditional and a finding says on what. No verdict replaces local codes and licensed practice.
+ * p of a value rejected. A value from crosshead strain, one that a structure depends on, and one more than 30 times off its limit,
+ * as where the limit is meant in another unit, never pass barely: the verdict is conditional and a finding says on what. No verdict replaces local codes and licensed practice.
  *
  * @param measured - The value with its uncertainty and symbol, as in a result; of an elongation also `gaugeLength` [mm] and `area` [mm²].
  * @param specification - Limits in the same unit, rule, rounding.
@@ -133,7 +138,17 @@ export function decide(measured: Measured, specification: Specification): Outcom
   const reach = (specification.coverageFactor ?? 2) * u;
   const distance = Math.min(Math.abs(value - lower), Math.abs(value - upper));
   const findings = doubts(measured, specification, u, reach, distance, clear);
-  const held = findings.some(({ code }) => code === 'decision-on-travel' || code === 'decision-for-structure');
+  if (lower + guard > upper - guard)
+    findings.push(
+      finding('acceptance-zone-empty', {
+        symbol: measured.symbol ?? 'the value',
+        unit: unitInWords(measured.unit ?? '1'),
+        guard,
+        lower,
+        upper,
+      }),
+    );
+  const held = findings.some(({ code }) => conditions.has(code));
   const verdict = plain === 'pass' && held ? 'conditional-pass' : plain;
   // of two tails the smaller is subtracted from 1, so that a small risk keeps its digits
   const risk = normalCdf((value - upper) / u) + normalCdf((lower - value) / u);

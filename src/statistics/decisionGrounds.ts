@@ -12,6 +12,27 @@ export const isElongation = (symbol: string | undefined): boolean => symbol !== 
 /** @internal Strains of a crosshead go into these. */
 export const takesStrain = (symbol: string | undefined): boolean => symbol !== undefined && /^(Rp|Rt|m?E$|A[gt])/.test(symbol);
 
+/**
+ * Limits are of the size of the values that they bound; neighbouring units differ by 100 or 1000. Where both are below 1 (a share that is small
+ * in earnest) no unit explains it (common practice).
+ */
+const OTHER_SIZE = 30;
+
+/** @internal The limit that the value is nearest to, and how many times one is the other; nothing where no unit need be doubted. */
+export function otherSize(
+  { value }: Measured,
+  { lower = -Infinity, upper = Infinity }: Specification,
+): { readonly limit: number; readonly ratio: number } | undefined {
+  const size = Math.abs(value);
+  // between two limits it keeps both, however wide they are
+  if (size === 0 || (Number.isFinite(lower) && Number.isFinite(upper) && value >= lower && value <= upper)) return undefined;
+  const [nearest] = [lower, upper]
+    .filter((limit) => limit !== 0 && Number.isFinite(limit))
+    .map((limit) => ({ limit, ratio: Math.max(size / Math.abs(limit), Math.abs(limit) / size) }))
+    .sort((a, b) => a.ratio - b.ratio);
+  return nearest !== undefined && nearest.ratio > OTHER_SIZE && Math.max(size, Math.abs(nearest.limit)) > 1 ? nearest : undefined;
+}
+
 /** @internal Why the value cannot be held against the limit at all, with what to do instead; nothing where it can. */
 export function withoutGrounds(measured: Measured, specification: Specification): Failure<DecisionReason> | undefined {
   const { symbol, gaugeLength, area } = measured;

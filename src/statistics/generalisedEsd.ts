@@ -1,11 +1,13 @@
 import {
   failure,
+  finding,
   InputError,
   requireColumn,
   requireOptions,
   requireProbability,
   requireWhole,
   success,
+  type Finding,
   type Outcome,
 } from '../base/index.js';
 import { mean, sampleDeviation } from '../numeric/index.js';
@@ -40,7 +42,13 @@ export interface EsdResult {
   readonly flagged: readonly number[];
   /** Level α [1]. */
   readonly alpha: number;
+  /** `esd-few-values` below 25 values, a caution below 15. */
+  readonly findings: readonly Finding[];
 }
+
+/** Values from which the limits are good, and fair (Rosner). */
+const GOOD = 25;
+const FAIR = 15;
 
 /**
  * Rosner's generalised test of extreme deviates: several outliers, also where they hide each other. It flags and never removes.
@@ -51,7 +59,7 @@ export interface EsdResult {
  * @remarks
  * The most extreme value is set aside and the rest looked at again, as often as asked; the number of outliers is the *last* step at
  * which the statistic exceeds its critical value, so that two that hide each other are found. Good from 25 values on, fair from 15
- * (Rosner); for a handful of pieces Grubbs's test of one value is as much as the data bear.
+ * (Rosner), and a finding says so below; for a handful of pieces Grubbs's test of one value is as much as the data bear.
  *
  * @param values - Results of one property in one unit, finite; at least 3 for an answer.
  * @param options - Most outliers, level.
@@ -86,6 +94,7 @@ export function generalisedEsd(values: ArrayLike<number>, options: EsdOptions = 
     steps.push({ ...out!, statistic: Math.abs(out!.value - centre) / s, criticalValue });
   }
   if (steps.length === 0) return failure('no-scatter', 'All values are equal.');
+  const findings = n >= GOOD ? [] : [finding('esd-few-values', { n }, n < FAIR ? { severity: 'caution' } : {})];
   const last = steps.findLastIndex(({ statistic, criticalValue }) => statistic > criticalValue);
-  return success({ steps, flagged: steps.slice(0, last + 1).map(({ index }) => index), alpha });
+  return success({ steps, flagged: steps.slice(0, last + 1).map(({ index }) => index), alpha, findings });
 }

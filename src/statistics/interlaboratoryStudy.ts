@@ -63,7 +63,7 @@ function cochranOf(cells: readonly Cell[], all: number, squares: number): Cochra
  * @param options - Level of h and k.
  * @returns Standard deviations, limits, consistency of each group; fails with `too-few-groups`, with `no-repeats` where fewer than two
  * groups have repeated results, or with `no-scatter` where none of them scatters.
- * @throws {@link InputError} `missing`, `wrong-type`, `empty`, `not-finite`, `out-of-range`, `unknown-option`.
+ * @throws {@link InputError} `missing`, `wrong-type`, `empty`, `not-finite`, `out-of-range`, `unknown-option`; `ambiguous` where two groups have one name.
  *
  * @example
  * ```ts
@@ -82,6 +82,18 @@ export function interlaboratoryStudy(
   if (!Array.isArray(given))
     throw new InputError(FROM, 'groups', given === undefined ? 'missing' : 'wrong-type', 'must be an array', given);
   const cells = groups.map(requireCell);
+  const seen = new Set<string>();
+  cells.forEach(({ name }, i) => {
+    if (seen.has(name))
+      throw new InputError(
+        FROM,
+        `groups[${i}].name`,
+        'ambiguous',
+        'must be that of one group: put its values together, or name both',
+        name,
+      );
+    seen.add(name);
+  });
   requireOptions(FROM, options, ['alpha']);
   const alpha = requireProbability(FROM, 'options.alpha', options.alpha ?? 0.005);
   const p = cells.length;

@@ -1,3 +1,4 @@
+import { normalQuantile } from '../numeric/index.js';
 import { intervalsOf } from './trialDistribution.js';
 import { mergeTrials } from './mergeTrials.js';
 import { numericalTolerance } from './numericalTolerance.js';
@@ -10,6 +11,8 @@ export interface AdaptiveTask {
   /** Digits of the standard uncertainty that must be stable; undefined: all trials are run. */
   readonly digits: number | undefined;
   readonly most: number;
+  /** False where the trials have no variance: then the interval alone must be stable. */
+  readonly hasVariance: boolean;
   readonly progress: ((done: number, most: number) => void) | undefined;
   readonly signal: StopSignal | undefined;
 }
@@ -22,9 +25,13 @@ export interface RunEnd {
   readonly tolerance: number;
 }
 
-/** Least trials in a block, and per share outside the interval (JCGM 101, 7.9.4). */
+/** Least trials in a block (JCGM 101, 7.9.4). */
 const BLOCK = 10_000;
+/** Trials that should lie outside an interval for its ends to be known (JCGM 101, 7.9.4). */
 const OUTSIDE = 100;
+
+/** @internal Trials that an interval needs at least; a rounding error makes none of them. */
+export const leastTrials = (coverage: number): number => Math.ceil((OUTSIDE / (1 - coverage)) * (1 - 1e-12));
 
 /** Mean, standard deviation and ends of the interval of one block. */
 function figures(values: Float64Array, coverage: number): readonly number[] {
@@ -38,12 +45,21 @@ function figures(values: Float64Array, coverage: number): readonly number[] {
 
 /**
  * @internal Blocks of trials until mean, standard uncertainty and both ends of the interval are stable: twice the standard deviation of each
- * average over the blocks is at most δ (JCGM 101, 7.9). Rests after each block, for others to have their turn.
+ * average over the blocks is at most δ (JCGM 101, 7.9); without a variance, the ends alone, within δ of the interval. Rests after each block, for others to have their turn.
  */
-export function* adaptiveTrials({ run, coverage, digits, most, progress, signal }: AdaptiveTask): Generator<undefined, RunEnd, undefined> {
-  const block = Math.max(BLOCK, Math.ceil(OUTSIDE / (1 - coverage)));
+export function* adaptiveTrials({
+  run,
+  coverage,
+  digits,
+  most,
+  hasVariance,
+  progress,
+  signal,
+}: AdaptiveTask): Generator<undefined, RunEnd, undefined> {
+  const block = Math.max(BLOCK, leastTrials(coverage));
   const parts: TrialSet[] = [];
   const blocks: (readonly number[])[] = [];
+  const judged = hasVariance ? [0, 1, 2, 3] : [2, 3];
   let done = 0;
   let tolerance = 0;
   let converged = false;
@@ -55,8 +71,10 @@ export function* adaptiveTrials({ run, coverage, digits, most, progress, signal 
       blocks.push(figures(part.outputs['value']!.values, coverage));
       const h = blocks.length;
       const average = (k: number): number => blocks.reduce((sum, one) => sum + one[k]!, 0) / h;
-      tolerance = numericalTolerance(average(1), digits);
-      const unstable = [0, 1, 2, 3].some((k) => {
+      // half the interval of a normal distribution is so many standard uncertainties
+      const size = hasVariance ? average(1) : (average(3) - average(2)) / 2 / normalQuantile((1 + coverage) / 2);
+      tolerance = numericalTolerance(size, digits);
+      const unstable = judged.some((k) => {
         const mean = average(k);
         const variance = blocks.reduce((sum, one) => sum + (one[k]! - mean) ** 2, 0) / (h - 1) / h;
         return !(2 * Math.sqrt(variance) <= tolerance);

@@ -48,4 +48,6 @@ export { classSources, requireForceClass } from './forceBudget.js';
 /** @internal */
 export { budgetOf } from './uncertaintyBudget.js';
 /** @internal */
+export { existingMoments, withoutVariance } from './withoutVariance.js';
+/** @internal */
 export { collectTrials, requireRange, requireSignal, requireTrialSet } from './TrialSet.js';

@@ -1,10 +1,11 @@
 import { finding, InputError, requireFunction, requireOptions, requireWhole, success, type Finding, type Outcome } from '../base/index.js';
-import { adaptiveTrials, type RunEnd } from './adaptiveTrials.js';
+import { adaptiveTrials, leastTrials, type RunEnd } from './adaptiveTrials.js';
 import type { InputCorrelation } from './correlations.js';
 import { trialRunner, type TrialModel } from './monteCarloTrials.js';
 import { requireProbability, trialDistribution, type DistributionOptions, type TrialDistribution } from './trialDistribution.js';
 import { requireRange, requireSignal, type StopSignal, type TrialSet } from './TrialSet.js';
 import type { UncertainInputs } from './UncertaintySource.js';
+import { existingMoments } from './withoutVariance.js';
 
 /** Options of {@link monteCarlo}. */
 export interface MonteCarloOptions extends DistributionOptions {
@@ -60,23 +61,35 @@ export function* monteCarloRun(
   const { progress } = options;
   if (progress !== undefined) requireFunction(from, 'options.progress', progress);
   const signal = requireSignal(from, options.signal);
-  const runner = trialRunner(from, model, inputs, options.correlations, seed);
+  const { run: runner, none } = trialRunner(from, model, inputs, options.correlations, seed);
   const run = (firstTrial: number, count: number): TrialSet => {
     const part = runner(firstTrial, count);
     if (!part.outputs['value'])
       throw new InputError(from, 'model', 'wrong-type', 'must give one number', Object.keys(part.outputs).join(', '));
     return part;
   };
-  const { whole, converged, tolerance }: RunEnd = yield* adaptiveTrials({ run, coverage, digits, most, progress, signal });
+  const { whole, converged, tolerance }: RunEnd = yield* adaptiveTrials({
+    run,
+    coverage,
+    digits,
+    most,
+    hasVariance: none === undefined,
+    progress,
+    signal,
+  });
   const distribution = trialDistribution(whole.outputs['value']!, { coverage });
   if (!distribution.ok) return distribution;
   const { symbol = 'the result' } = options;
   const { failed } = distribution;
   const findings: Finding[] = [];
   if (digits !== undefined && !converged) findings.push(finding('monte-carlo-not-converged', { trials: whole.trials, tolerance }));
+  if (none) findings.push(finding('monte-carlo-no-variance', { symbol, ...none }));
+  const least = leastTrials(coverage);
+  if (whole.trials < least)
+    findings.push(finding('monte-carlo-trials-few', { trials: whole.trials, coverage: Number((100 * coverage).toFixed(4)), least }));
   if (failed > 0) findings.push(finding('monte-carlo-trials-failed', { failed, trials: whole.trials, symbol }));
   return success({
-    ...distribution,
+    ...existingMoments(distribution, none),
     seed,
     ended: converged ? 'converged' : whole.trials < most ? 'aborted' : 'all-trials',
     ...(digits === undefined ? {} : { tolerance }),
@@ -93,7 +106,8 @@ export function* monteCarloRun(
  * Needs no derivatives and assumes no shape of the result. Without `trials` it runs blocks of 10 000 (more for a coverage near 1) until twice
  * the standard deviation of each average over the blocks is within the numerical tolerance δ. The same seed gives the same result to the last
  * bit; to share the work among workers, use `monteCarloTrials`, `mergeTrials` and `trialDistribution`. It does not let others have a turn:
- * `monteCarloAsync` does.
+ * `monteCarloAsync` does. An input of three readings or fewer is drawn from a Student's t that has no variance: standard uncertainty and
+ * skewness are then absent (of two readings the mean as well), a finding says so, and the interval holds.
  *
  * @param model - One number as a function of the inputs by name; NaN where it has none. The object that it is given is used again.
  * @param inputs - As of `uncertaintyBudget`.

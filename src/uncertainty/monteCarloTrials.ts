@@ -5,6 +5,7 @@ import { requireCorrelations, type InputCorrelation } from './correlations.js';
 import { drawInputs, requireNormalTies } from './drawInputs.js';
 import { collectTrials, requireRange, type TrialRange, type TrialSet } from './TrialSet.js';
 import type { UncertainInputs } from './UncertaintySource.js';
+import { withoutVariance, type NoVariance } from './withoutVariance.js';
 
 /** A model of one result, or of several by name; what a trial cannot give is NaN or absent. */
 export type TrialModel<Name extends string = string> = (
@@ -28,7 +29,7 @@ const TRIALS = 10_000;
  * @remarks
  * What trial r draws depends on the seed and on r alone, so a run split among any number of workers gives the same values to the last
  * bit: give each its `firstTrial` and `trials`, and put the parts together by `mergeTrials`. Sources with few degrees of freedom are drawn from
- * Student's t (with 2 or fewer its variance does not exist, and the standard uncertainty of trials settles nowhere). Correlated inputs are
+ * Student's t (with 2 or fewer its variance does not exist, and `monteCarlo` states no standard uncertainty). Correlated inputs are
  * drawn from a joint normal distribution.
  *
  * @param model - The result as a function of the inputs by name; one number, or several by name. The object that it is given is used again.
@@ -56,17 +57,17 @@ export function monteCarloTrials<Name extends string>(
   const from = 'monteCarloTrials';
   requireOptions(from, options, ['seed', 'firstTrial', 'trials', 'correlations']);
   const { seed, firstTrial, trials } = requireRange(from, options, TRIALS);
-  return trialRunner(from, model, inputs, options.correlations, seed)(firstTrial, trials);
+  return trialRunner(from, model, inputs, options.correlations, seed).run(firstTrial, trials);
 }
 
-/** @internal Checks a model and its inputs once; what it returns runs any range of trials. */
+/** @internal Checks a model and its inputs once: `run` runs any range of trials, `none` is an input whose trials have no variance. */
 export function trialRunner(
   from: string,
   model: TrialModel,
   inputs: UncertainInputs,
   given: readonly InputCorrelation[] | undefined,
   seed: number,
-): (firstTrial: number, trials: number) => TrialSet {
+): { readonly run: (firstTrial: number, trials: number) => TrialSet; readonly none: NoVariance | undefined } {
   requireFunction(from, 'model', model);
   const checked = requireInputs(from, inputs);
   const correlations = requireCorrelations(from, checked, given);
@@ -74,7 +75,7 @@ export function trialRunner(
   const random = randomStreams(seed);
   const drawn = Object.fromEntries(checked.map(({ name, value }) => [name, value]));
   const normals = new Float64Array(checked.length);
-  return (firstTrial, trials) =>
+  const run = (firstTrial: number, trials: number): TrialSet =>
     collectTrials(seed, firstTrial, trials, (trial, keep) => {
       random.at(trial);
       drawInputs(random, checked, correlations, drawn, normals);
@@ -82,4 +83,5 @@ export function trialRunner(
       if (typeof result === 'number') keep('value', result);
       else for (const name in result) keep(name, result[name]);
     });
+  return { run, none: withoutVariance(checked, correlations.tied) };
 }

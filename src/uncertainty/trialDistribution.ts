@@ -13,12 +13,12 @@ import type { TrialValues } from './TrialSet.js';
 
 /** The distribution of a result, from trials. */
 export interface TrialDistribution {
-  /** Mean. */
-  readonly mean: number;
-  /** Standard deviation of the trials: the standard uncertainty. */
-  readonly standardUncertainty: number;
-  /** Skewness: third central moment over the cube of the standard deviation [1]; 0 where nothing varies. */
-  readonly skewness: number;
+  /** Mean; absent where an input rests on two readings, whose Student's t has none. */
+  readonly mean?: number;
+  /** Standard deviation of the trials: the standard uncertainty; absent where an input rests on three readings or fewer, whose Student's t has no variance. */
+  readonly standardUncertainty?: number;
+  /** Skewness: third central moment over the cube of the standard deviation [1]; 0 where nothing varies; absent likewise. */
+  readonly skewness?: number;
   /** Coverage probability of the intervals [1]. */
   readonly coverage: number;
   /** Probabilistically symmetric coverage interval: as much below as above. */
@@ -31,11 +31,14 @@ export interface TrialDistribution {
   readonly trials: number;
   /** Trials that gave none. */
   readonly failed: number;
-  /** Standard error of the mean, by the number of trials. */
-  readonly meanError: number;
-  /** Standard error of the standard uncertainty, by the number of trials. */
-  readonly uncertaintyError: number;
+  /** Standard error of the mean, by the number of trials; absent likewise. */
+  readonly meanError?: number;
+  /** Standard error of the standard uncertainty, by the number of trials; absent likewise. */
+  readonly uncertaintyError?: number;
 }
+
+/** @internal A distribution that has all its moments. */
+export type WholeDistribution = Required<TrialDistribution>;
 
 /** Options of {@link trialDistribution}. */
 export interface DistributionOptions {
@@ -84,7 +87,7 @@ export function intervalsOf(sorted: Float64Array, coverage: number): { interval:
 export function trialDistribution(
   output: { readonly values: ArrayLike<number>; readonly failed: TrialValues['failed'] },
   options: DistributionOptions = {},
-): Outcome<TrialDistribution, 'too-few-trials'> {
+): Outcome<WholeDistribution, 'too-few-trials'> {
   const from = 'trialDistribution';
   requireObject(from, 'output', output);
   const values = requireColumn(from, 'output.values', output.values, { least: 0 });

@@ -35,6 +35,8 @@ const DOMINATES = 0.5;
 const NOT_LINEAR = 0.02;
 /** Effective degrees of freedom below which a factor of 2 is far off. */
 const FEW = 10;
+/** A second difference below this share of the value and of what one u moves is rounding of a linear model: some fifty last digits. */
+const ROUNDING = 1e-14;
 
 /** An input with how the result answers to it. */
 interface Answered extends CheckedInput {
@@ -168,10 +170,16 @@ export function budgetOf(
   const { symbol = 'the result', unit } = options;
 
   const findings: Finding[] = [];
-  const curved = answered.reduce((worst, one) => (Math.abs(one.bend) > Math.abs(worst.bend) ? one : worst));
+  // what one u moves is counted as well: where it cancels in the sum, it has been rounded all the same
+  const straight = (one: Answered): boolean =>
+    Math.abs(one.bend) <=
+    ROUNDING * Math.max(Math.abs(value), Math.abs(one.value * one.slope), Math.abs(one.slope) * one.standardUncertainty);
+  const curved = answered
+    .filter((one) => !straight(one))
+    .reduce<Answered | undefined>((worst, one) => (worst && Math.abs(worst.bend) >= Math.abs(one.bend) ? worst : one), undefined);
   // a normal input with f'' u²/2 = b adds 2 b² to the variance
-  const left = variance > 0 ? (2 * curved.bend ** 2) / variance : Number(curved.bend !== 0);
-  if (left > NOT_LINEAR) findings.push(finding('budget-not-linear', { input: curved.name, share: 100 * left }));
+  const left = curved === undefined ? 0 : variance > 0 ? (2 * curved.bend ** 2) / variance : 1;
+  if (curved && left > NOT_LINEAR) findings.push(finding('budget-not-linear', { input: curved.name, share: 100 * left }));
   const most = dominant === undefined ? undefined : lines[dominant];
   if (most && lines.length > 1 && most.share > DOMINATES)
     findings.push(finding('one-term-dominates', { input: labelOf(most), share: 100 * most.share, symbol }));

@@ -27,6 +27,20 @@ describe('tension', () => {
     expect(out).toMatch(/not design values/);
   });
 
+  test('faults come first, and the sheet ends where the frame does', async () => {
+    const file = join(folder, 'plan.html');
+    const small = ['--capacity', '10000', '--bore', '30', '--rod', '16', '--relief-pressure', '20', '--frame-compliance', '4e-5'];
+    const { out } = await plan('--family', 'structural-steel', '--rectangular', '12.5x3', ...small, '--page', file);
+    expect(out).toMatch(/^fault: The greatest force to be expected/);
+    expect(out.match(/fault:/g)).toHaveLength(2);
+    expect(out).toMatch(/198 +10 +267 .*stop: capacity or relief valve reached, go no further\n/);
+    expect(out).toMatch(/The frame ends at 10\skN, 198\sbar: stop there/);
+    expect(out).not.toMatch(/after yield: /);
+    const page = readFileSync(file, 'utf8');
+    expect(page.indexOf('this frame may not do the test')).toBeLessThan(page.indexOf('Pace sheet'));
+    expect(page.match(/this frame may not do the test/g)).toHaveLength(1);
+  });
+
   test('strengths in place of a family; lengths, extensometer, rates', async () => {
     const { status, out } = await plan(
       '--rectangular', '12.5x3', '--modulus', '210000', '--yield-strength', '235-265', '--tensile-strength', '360-390', '--elongation', '20%-30%',

@@ -33,6 +33,23 @@ test('noise of both strains: no bias, and the standard error is the scatter', ()
   expect(Math.abs(scatter - 1)).toBeLessThan(0.17);
 });
 
+test('a ratio that no isotropic metal has is refused, one on the limits or within noise of them is not', () => {
+  const of = (nu: number, noise = 0) => {
+    const { normal } = seeded(5);
+    const across = strain.map((e) => -nu * e + noise * normal());
+    return poissonRatio({ strain, transverseStrain: across, stress }, { first: 20, last: 180 });
+  };
+  expect(of(-0.33)).toMatchObject({
+    ok: false,
+    reason: 'no-contraction',
+    message: 'the width grows with the length: the ratio would be -0.33',
+  });
+  expect(of(0.8)).toMatchObject({ ok: false, reason: 'contracts-too-much' });
+  for (const nu of [0, 0.5]) expect(required(of(nu)).ratio).toBeCloseTo(nu, 12);
+  // of strains that reach 9e-4, noise of 1e-4 leaves the slope a standard error of about 0.03
+  expect(required(of(0.52, 1e-4)).standardError).toBeGreaterThan(0.02);
+});
+
 test('bad input', () => {
   const curve = { strain, transverseStrain, stress };
   expect(poissonRatio({ ...curve, strain: strain.map((e) => -e) }, { first: 0, last: 100 })).toMatchObject({

@@ -105,7 +105,7 @@ describe('JCGM 101:2008 (from memory)', () => {
 
   test('9.2.2, four normal inputs: u 2.00, interval ±3.92, budget valid', () => {
     const found = required(monteCarlo(sum, four(normal), options));
-    expectPrinted(found.standardUncertainty, '2.00');
+    expectPrinted(found.standardUncertainty!, '2.00');
     expectPrinted(found.interval[0], '-3.92', 2);
     expectPrinted(found.interval[1], '3.92', 2);
     // never longer, and not shorter than the sampling error of its ends
@@ -119,7 +119,7 @@ describe('JCGM 101:2008 (from memory)', () => {
 
   test('9.2.3, four rectangular inputs: interval ±3.88 where the budget gives ±3.92: valid to one digit', () => {
     const found = required(monteCarlo(sum, four(rectangular), options));
-    expectPrinted(found.standardUncertainty, '2.00');
+    expectPrinted(found.standardUncertainty!, '2.00');
     expectPrinted(found.interval[0], '-3.88', 2);
     expectPrinted(found.interval[1], '3.88', 2);
     const budget = uncertaintyBudget(sum, four(rectangular), { coverage: 0.95 });
@@ -130,7 +130,7 @@ describe('JCGM 101:2008 (from memory)', () => {
   test('9.2.4, one rectangular input ten times as wide: u 10.1, interval ±17.0 where the budget gives ±19.9: not valid', () => {
     const inputs = { ...four(rectangular), d: { value: 0, uncertainty: { halfWidth: 10 * Math.sqrt(3) } } };
     const found = required(monteCarlo(sum, inputs, options));
-    expectPrinted(found.standardUncertainty, '10.1', 2);
+    expectPrinted(found.standardUncertainty!, '10.1', 2);
     expectPrinted(found.interval[0], '-17.0', 2);
     expectPrinted(found.interval[1], '17.0', 2);
     const budget = uncertaintyBudget(sum, inputs, { coverage: 0.95 });
@@ -161,9 +161,9 @@ describe('JCGM 101:2008 (from memory)', () => {
     expectPrinted(budget.value, '1.234');
     expectPrinted(budget.standardUncertainty, '0.0539');
     const found = required(monteCarlo(mass, inputs, { coverage: 0.95, trials: 1_000_000 }));
-    expectPrinted(found.mean, '1.234', 2);
+    expectPrinted(found.mean!, '1.234', 2);
     // beside the last printed digit the sampling error of both runs of trials, ours and the printed one of as many
-    expect(Math.abs(found.standardUncertainty - 0.0754)).toBeLessThan(0.0001 + 4 * Math.SQRT2 * found.uncertaintyError);
+    expect(Math.abs(found.standardUncertainty! - 0.0754)).toBeLessThan(0.0001 + 4 * Math.SQRT2 * found.uncertaintyError!);
     // an end at 2.5 %: its sampling error is √(p(1 − p)/M) over the density there, about 0.0004
     expect(Math.abs(found.shortestInterval[0] - 1.0834)).toBeLessThan(4 * 0.0004 * Math.SQRT2);
     expect(Math.abs(found.shortestInterval[1] - 1.3825)).toBeLessThan(4 * 0.0004 * Math.SQRT2);

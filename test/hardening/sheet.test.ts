@@ -82,6 +82,11 @@ describe('plasticStrainRatioFromCurve', () => {
   test('reasons and bad input', () => {
     const curve = sheet(1, 0);
     const at = { from: 0.08, to: 0.12, modulus: 205_000 };
+    expect(plasticStrainRatioFromCurve(curve, { ...at, modulus: 205 })).toMatchObject({
+      ok: false,
+      reason: 'no-plastic-strain',
+      message: expect.stringContaining('nothing is left after the elastic part by 205 MPa') as string,
+    });
     expect(plasticStrainRatioFromCurve(curve, { ...at, to: 0.4 })).toMatchObject({ ok: false, reason: 'beyond-maximum' });
     expect(plasticStrainRatioFromCurve(curve, { ...at, to: 0.081 })).toMatchObject({ ok: false, reason: 'too-few-points' });
     expect(plasticStrainRatioFromCurve({ ...curve, transverseStrain: curve.strain }, at)).toMatchObject({

@@ -215,6 +215,21 @@ describe('shape', () => {
     expect(codes(analyseCompression(record, piece))).toContain('barrelling-not-measured');
   });
 
+  test('diameters after the test that cannot be: swapped, or of another volume', () => {
+    const after = simulateCompression({ ...aluminium, bulge: 1.08 }).truth.afterTest;
+    const { middleDiameter, endDiameter, height } = after;
+    const of = (afterTest: CompressionPiece['afterTest']) => codes(analyseCompression(record, { ...piece, afterTest }));
+    const named = (afterTest: CompressionPiece['afterTest']) =>
+      of(afterTest).filter((code) => code === 'ends-wider-than-middle' || code === 'volume-not-kept');
+    expect(named(after)).toEqual([]);
+    expect(named({ middleDiameter, endDiameter })).toEqual([]);
+    expect(named({ height, middleDiameter: endDiameter, endDiameter: middleDiameter })).toEqual(['ends-wider-than-middle']);
+    expect(named({ height, middleDiameter: 10 * middleDiameter, endDiameter: 10 * endDiameter })).toEqual(['volume-not-kept']);
+    expect(named({ height, middleDiameter: 9, endDiameter: 8.5, broken: true })).toEqual([]);
+    const lost = analyseCompression(record, { ...piece, afterTest: { height, middleDiameter: 8, endDiameter: 8 } });
+    expect(find(lost, 'volume-not-kept')!.values['ratio']).toBeCloseTo((64 * height) / (100 * piece.height), 9);
+  });
+
   test('readings of the section that spread; nothing plastic, so no flow curve', () => {
     const uneven = { ...piece, section: round({ diameter: [9.9, 10, 10.1] }) };
     expect(codes(analyseCompression(record, uneven))).toEqual(expect.arrayContaining(['section-spread', 'section-taper']));

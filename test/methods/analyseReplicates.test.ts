@@ -155,6 +155,17 @@ describe('tests that differ', () => {
   });
 });
 
+test('a record that comes twice is no further test, however it is named', () => {
+  const named = (top: number, identity: string) => made(top, piece, { test: { identity } });
+  const results = [named(452, 'P1'), named(449, 'P2'), named(455, 'P3'), named(452, 'P4')];
+  const [repeated] = analyseReplicates(results).findings;
+  expect(repeated).toMatchObject({ code: 'replicates-repeated', severity: 'caution' });
+  expect(repeated!.message).toBe(
+    'One record is given as several tests: P1, P4. It counts 2 times, so n is too large and the scatter too small.',
+  );
+  expect(analyseReplicates(results.slice(0, 3)).findings).toEqual([]);
+});
+
 test('wrong arguments', () => {
   const one = made(450);
   expect(refusal(() => analyseReplicates(undefined as never))).toBe('missing results');

@@ -81,6 +81,44 @@ describe('force, travel, energy', () => {
   });
 });
 
+describe('where the frame stops', () => {
+  // 540 MPa in the middle on 37.5 mm² are 20.25 kN; 506 mm² of piston make 10 kN of 19.77 MPa
+  const flat: TensionPlanInput = {
+    family: 'structural-steel',
+    section: rectangular({ width: 12.5, thickness: 3 }),
+    frame: { capacity: 10_000, compliance: 4e-5, bore: 30, rod: 16, reliefPressure: 20 },
+  };
+  const annulus = (Math.PI * (900 - 256)) / 4;
+
+  test('the pace sheet ends at the capacity, on the line between its rows', () => {
+    const { pace, force } = planTension(flat);
+    const last = pace.at(-1)!;
+    expect(last).toMatchObject({ action: 'stop', stage: 'yield', force: 10_000, pressure: 10_000 / annulus });
+    expect([force.stop, force.stopPressure]).toEqual([10_000, 10_000 / annulus]);
+    const [wide, before] = [planTension({ ...flat, frame: { ...flat.frame, capacity: 25_000, reliefPressure: 60 } }).pace, pace.at(-2)!];
+    const next = wide[pace.length - 1]!;
+    expect(pace.slice(0, -1)).toEqual(wide.slice(0, pace.length - 1));
+    expect(wide.at(-1)!.action).toBe('maximum');
+    expect((last.time - before.time) / (next.time - before.time)).toBeCloseTo((10_000 - before.force) / (next.force - before.force), 9);
+  });
+
+  test('or where the relief valve opens before', () => {
+    const { pace, force } = planTension({ ...flat, frame: { ...flat.frame, reliefPressure: 10 } });
+    expect(force.stop).toBeCloseTo(10 * annulus, 9);
+    expect(pace.at(-1)).toMatchObject({ action: 'stop', stage: 'elastic', pressure: expect.closeTo(10, 9) as number });
+    expect(Math.max(...pace.map((row) => row.force))).toBe(force.stop);
+  });
+
+  test('a maximum that is just the capacity is no stop; a valve that opens below the dead weight stops at once', () => {
+    expect(planTension({ ...flat, frame: { capacity: 20_250 } }).pace.at(-1)).toMatchObject({ action: 'maximum', force: 20_250 });
+    const heavy = planTension({ ...flat, frame: { ...flat.frame, tareForce: 20_000 } }).pace;
+    expect(heavy.map(({ action, time, force }) => [action, time, force])).toEqual([
+      ['start', 0, 0],
+      ['stop', 0, 0],
+    ]);
+  });
+});
+
 describe('lengths', () => {
   test('what the standard asks for where nothing is given', () => {
     expect(plan({ lengths: undefined }).lengths).toEqual({
@@ -328,7 +366,7 @@ test('a family gives what is not expected otherwise', () => {
     frame: { capacity: 25_000 },
   });
   expect(family.material).toMatchObject({ modulus: [95_000, 115_000], tensileStrength: [400, 400] });
-  expect(family.force).toEqual({ greatest: 8000, least: family.material.yieldStrength![0] * 20, utilisation: 0.32 });
+  expect(family.force).toEqual({ greatest: 8000, least: family.material.yieldStrength![0] * 20, utilisation: 0.32, stop: 25_000 });
 });
 
 test('refusals name the field', () => {

@@ -7,6 +7,7 @@ import {
   fitCalibration,
   fitCompliance,
   hardeningPicture,
+  monteCarlo,
   required,
   sectionFromArea,
   type TensionColumns,
@@ -275,6 +276,14 @@ describe('what each shows', () => {
     const bars = layers(light['distribution']!).find(({ mark }) => mark.type === 'rect')!;
     // beyond four standard deviations nothing is drawn
     expect(bars.data.values.reduce((sum, { y2 }) => sum + Number(y2), 0)).toBeCloseTo(100, 0);
+  });
+
+  test('a distribution of three readings has no mean or variance to be drawn by', () => {
+    const source = { readings: [7.99, 8.01] };
+    const two = required(monteCarlo(({ d }) => d, { d: { uncertainty: source } }, { trials: 5000 }));
+    const drawn = report.distributionFigure(two);
+    expect(JSON.stringify(drawn)).toMatch(/trials: 95\.45?.% of them lie from/);
+    expect(JSON.stringify(drawn)).not.toContain("NaN");
   });
 
   test('a distribution without scatter, a chart of equal values and a budget without doubt are drawn all the same', async () => {

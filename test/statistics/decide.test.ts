@@ -4,6 +4,47 @@ import { refusal } from '../support/thrown.js';
 
 const codes = (decision: ReturnType<typeof decide>) => required(decision).findings.map(({ code }) => code);
 
+describe('a limit in another unit', () => {
+  const verdict = (...given: Parameters<typeof decide>) => [
+    required(decide(...given)).verdict,
+    codes(decide(...given)).includes('limit-of-other-size'),
+  ];
+
+  test('percent, GPa and kN are named, and a pass is never bare', () => {
+    expect(verdict({ value: 0.24, symbol: 'A' }, { lower: 22 })).toEqual(['fail', true]);
+    expect(verdict({ value: 24, symbol: 'A' }, { lower: 0.22 })).toEqual(['conditional-pass', true]);
+    expect(verdict({ value: 205_000, symbol: 'E' }, { lower: 190, upper: 220 })).toEqual(['fail', true]);
+    expect(verdict({ value: 452, symbol: 'Rm' }, { lower: 0.3 })).toEqual(['conditional-pass', true]);
+    expect(verdict({ value: -5600 }, { lower: -6 })).toEqual(['fail', true]);
+    const one = required(decide({ value: 452, standardUncertainty: 3, symbol: 'Rm', unit: 'MPa' }, { lower: 0.4 }));
+    expect(one.findings.map(({ message }) => message)).toEqual([
+      'Rm is 452 MPa, its limit 0.4 MPa: one is 1130 times the other, as where they stand in different units.',
+    ]);
+  });
+
+  test('honest limits are not doubted', () => {
+    expect(verdict({ value: 0.005, symbol: 'A' }, { lower: 0.22 })).toEqual(['fail', false]); // a brittle bar
+    expect(verdict({ value: 452, symbol: 'Rm' }, { lower: 20 })).toEqual(['pass', false]);
+    expect(verdict({ value: 1000 }, { lower: 1, upper: 1e6 })).toEqual(['pass', false]);
+    expect(verdict({ value: 300 }, { lower: 0 })).toEqual(['pass', false]);
+    expect(verdict({ value: 0 }, { upper: 300 })).toEqual(['pass', false]);
+  });
+});
+
+test('guard bands that cross leave nothing that passes, and a finding says so', () => {
+  const crossed = required(
+    decide({ value: 240, standardUncertainty: 30, symbol: 'ReH', unit: 'MPa' }, { lower: 235, upper: 245, rule: 'guarded' }),
+  );
+  expect(crossed.verdict).toBe('conditional-pass');
+  expect(crossed.acceptance.lower).toBeGreaterThan(crossed.acceptance.upper!);
+  expect(crossed.findings.map(({ code }) => code)).toEqual(['limit-within-uncertainty', 'acceptance-zone-empty']);
+  expect(crossed.findings[1]!.message).toBe(
+    'Guard bands of 49.35 MPa on both sides leave nothing between 235 and 245 MPa: no value of ReH can pass.',
+  );
+  const fits = { lower: 235, upper: 245, rule: 'guarded', guardFactor: 2 } as const;
+  expect(codes(decide({ value: 240, standardUncertainty: 2.5 }, fits))).not.toContain('acceptance-zone-empty');
+});
+
 describe('simple acceptance', () => {
   test('a limit exactly hit is kept; both limits are looked at', () => {
     expect(required(decide({ value: 235 }, { lower: 235 })).verdict).toBe('pass');

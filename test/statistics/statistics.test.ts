@@ -81,6 +81,15 @@ describe('outliers', () => {
     expect(refusal(() => grubbsTest([1, 2, 3], { side: 'left' as never }))).toBe('out-of-range options.side');
     expect(refusal(() => grubbsCriticalValue({ n: 2 }))).toBe('out-of-range n');
     expect(refusal(() => grubbsCriticalValue({ n: 4.5 }))).toBe('out-of-range n');
+    const told = (n: number) =>
+      required(generalisedEsd(Array.from({ length: n }, (_, i) => i))).findings.map(({ code, severity }) => `${severity} ${code}`);
+    expect([5, 14, 15, 24, 25].map(told)).toEqual([
+      ['caution esd-few-values'],
+      ['caution esd-few-values'],
+      ['note esd-few-values'],
+      ['note esd-few-values'],
+      [],
+    ]);
     expect(refusal(() => generalisedEsd([1, 2, 3], { most: 2 }))).toBe('out-of-range options.most');
     expect(refusal(() => generalisedEsd([1, 2, 3], { most: 0 }))).toBe('out-of-range options.most');
   });
@@ -187,6 +196,13 @@ describe('interlaboratoryStudy', () => {
     expect(refusal(() => interlaboratoryStudy(undefined as never))).toBe('missing groups');
     expect(refusal(() => interlaboratoryStudy([{ values: [] }]))).toBe('empty groups[0].values');
     expect(refusal(() => interlaboratoryStudy([{ values: [1], name: 3 as never }]))).toBe('wrong-type groups[0].name');
+    const twice = [
+      { name: 'A', values: [1, 2] },
+      { name: 'B', values: [1, 3] },
+      { name: 'A', values: [2, 3] },
+    ];
+    expect(refusal(() => interlaboratoryStudy(twice))).toBe('ambiguous groups[2].name');
+    expect(refusal(() => interlaboratoryStudy([{ values: [1, 2] }, { name: '1', values: [1, 3] }]))).toBe('ambiguous groups[1].name');
     expect(refusal(() => interlaboratoryStudy([{ values: [1], lab: 'x' } as never]))).toBe('unknown-option groups[0].lab');
   });
 });

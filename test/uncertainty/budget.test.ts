@@ -156,6 +156,23 @@ describe('findings', () => {
     expect(codes(uncertaintyBudget(({ x }) => x ** 2, { x: { value: 1, uncertainty: 0.01 } }))).toEqual([]);
   });
 
+  test('a linear model whose variance cancels is no bent one; a bent one is, cancelled or not', () => {
+    const both = (value: number, uncertainty: number) => ({ a: { value, uncertainty }, b: { value, uncertainty } });
+    const correlations = [{ between: ['a', 'b'] as const, coefficient: 1 }];
+    for (const [value, u] of [
+      [1, 0.1],
+      [0.3, 0.1],
+      [1e5, 0.7],
+      [7, 1e-9],
+      [0, 0.1],
+    ] as const) {
+      const budget = uncertaintyBudget(({ a, b }) => a - b, both(value, u), { correlations });
+      expect(budget.standardUncertainty).toBeLessThan(1e-12 * u);
+      expect(codes(budget)).toEqual([]);
+    }
+    expect(codes(uncertaintyBudget(({ a, b }) => a ** 2 - b, both(0.5, 0.1), { correlations }))).toContain('budget-not-linear');
+  });
+
   test('one source above half of the variance: one-term-dominates, with its name', () => {
     const budget = uncertaintyBudget(({ a, b }) => a + b, {
       a: { value: 1, uncertainty: [{ standardUncertainty: 3, name: 'certificate' }, 0.1] },

@@ -28,9 +28,9 @@ describe('what is drawn', () => {
     ['t of 9 degrees of freedom', { standardUncertainty: 1, degreesOfFreedom: 9 }, Math.sqrt(9 / 7), 3 + 6 / 5],
   ])('%s: mean and standard deviation within four sampling errors', (_, source, deviation, kurtosis) => {
     const found = required(monteCarlo(self, x(source), { trials: MANY }));
-    expect(Math.abs(found.mean - 5)).toBeLessThan((4 * deviation) / Math.sqrt(MANY));
-    expect(Math.abs(found.standardUncertainty - deviation)).toBeLessThan(deviation * 2 * Math.sqrt((kurtosis - 1) / MANY));
-    expect(Math.abs(found.skewness)).toBeLessThan(0.1);
+    expect(Math.abs(found.mean! - 5)).toBeLessThan((4 * deviation) / Math.sqrt(MANY));
+    expect(Math.abs(found.standardUncertainty! - deviation)).toBeLessThan(deviation * 2 * Math.sqrt((kurtosis - 1) / MANY));
+    expect(Math.abs(found.skewness!)).toBeLessThan(0.1);
   });
 
   test('correlated normal inputs: the budget of sum and difference', () => {
@@ -39,7 +39,7 @@ describe('what is drawn', () => {
     for (const model of [({ a, b }: Record<'a' | 'b', number>) => a + b, ({ a, b }: Record<'a' | 'b', number>) => a - b]) {
       const budget = uncertaintyBudget(model, inputs, { correlations });
       const found = required(monteCarlo(model, inputs, { correlations, trials: MANY }));
-      expect(Math.abs(found.standardUncertainty - budget.standardUncertainty)).toBeLessThan(4 * found.uncertaintyError);
+      expect(Math.abs(found.standardUncertainty! - budget.standardUncertainty)).toBeLessThan(4 * found.uncertaintyError!);
       expect(validateBudget(budget, found).valid).toBe(true);
     }
   });
@@ -58,13 +58,13 @@ describe('what is drawn', () => {
     const model = ({ a, b }: Record<'a' | 'b', number>) => 2 * a - 3 * b;
     const budget = uncertaintyBudget(model, inputs);
     const found = required(monteCarlo(model, inputs, { trials: MANY }));
-    expect(Math.abs(found.mean - budget.value)).toBeLessThan(4 * found.meanError);
-    expect(Math.abs(found.standardUncertainty - budget.standardUncertainty)).toBeLessThan(4 * found.uncertaintyError);
+    expect(Math.abs(found.mean! - budget.value)).toBeLessThan(4 * found.meanError!);
+    expect(Math.abs(found.standardUncertainty! - budget.standardUncertainty)).toBeLessThan(4 * found.uncertaintyError!);
   });
 });
 
 describe('trials and streams', () => {
-  const inputs = { a: { value: 1, uncertainty: [0.1, { halfWidth: 1 }] }, b: { value: 2, uncertainty: { readings: [1, 2, 4] } } };
+  const inputs = { a: { value: 1, uncertainty: [0.1, { halfWidth: 1 }] }, b: { value: 2, uncertainty: { readings: [1, 2, 4, 2] } } };
   const model = ({ a, b }: Record<'a' | 'b', number>) => a * b;
 
   test('1, 2 and 8 workers in any order give the same values to the last bit', () => {
@@ -120,6 +120,53 @@ describe('trials and streams', () => {
   });
 });
 
+describe('few readings', () => {
+  const micrometer = (readings: readonly number[]) => ({ x: { uncertainty: { readings } } });
+  // 97.725 % quantile of t with 2 degrees of freedom, from its inverse in closed form: a √(2 / (1 − a²)), a = 2p − 1
+  const t = 0.9545 * Math.sqrt(2 / (1 - 0.9545 ** 2));
+
+  test('three have an interval but no variance: the same interval with every seed, no standard uncertainty', () => {
+    for (const seed of [1, 2, 3]) {
+      const found = required(monteCarlo(self, micrometer([7.99, 8.01, 8]), { seed }));
+      expect(found.findings.map(({ code }) => code)).toEqual(['monte-carlo-no-variance']);
+      expect(found.ended).toBe('converged');
+      for (const name of ['standardUncertainty', 'skewness', 'meanError', 'uncertaintyError']) expect(found).not.toHaveProperty(name);
+      expect(Math.abs(found.mean! - 8)).toBeLessThan(0.001);
+      expect(Math.abs(found.interval[1] - 8 - (t * 0.01) / Math.sqrt(3))).toBeLessThan(found.tolerance!);
+    }
+    const fixed = required(monteCarlo(self, micrometer([7.99, 8.01, 8]), { trials: 5000 }));
+    expect(fixed.findings.map(({ message }) => message)).toEqual([
+      'x has 2 degrees of freedom. With 2 or fewer, as of three readings, its trials have no variance: they give the result no standard uncertainty, but an interval.',
+    ]);
+  });
+
+  test('two have no mean either; four have a variance; three that are equal move nothing', () => {
+    expect(required(monteCarlo(self, micrometer([7.99, 8.01]), { trials: 5000 }))).not.toHaveProperty('mean');
+    const four = required(monteCarlo(self, micrometer([7.99, 8.01, 7.99, 8.01]), { trials: 5000 }));
+    expect(four.findings).toEqual([]);
+    expect(four.standardUncertainty).toBeGreaterThan(0);
+    const equal = required(
+      monteCarlo(({ a, b }) => a + b, { a: micrometer([8, 8, 8]).x, b: { value: 1, uncertainty: 1 } }, { trials: 5000 }),
+    );
+    expect(equal.findings).toEqual([]);
+  });
+
+  test('drawn with others by their correlation they are normal', () => {
+    const inputs = { a: micrometer([7, 8, 9]).x, b: { value: 1, uncertainty: 1 } };
+    const options = { correlations: [{ between: ['a', 'b'] as const, coefficient: 0.5 }], trials: 5000 };
+    expect(required(monteCarlo(({ a, b }) => a + b, inputs, options)).findings).toEqual([]);
+  });
+});
+
+test('trials too few for the ends of their interval are told', () => {
+  const few = (trials: number, coverage?: number) =>
+    required(monteCarlo(self, x(1), { trials, coverage })).findings.map(({ code, values }) => [code, values['least']]);
+  expect(few(10)).toEqual([['monte-carlo-trials-few', 2198]]);
+  expect(few(2197)).toHaveLength(1);
+  expect(few(2198)).toEqual([]);
+  expect(few(1000, 0.9)).toEqual([]);
+});
+
 describe('a run', () => {
   const normal = { x: { value: 0, uncertainty: 1 } };
 
@@ -142,7 +189,7 @@ describe('a run', () => {
 
   test('counts trials that failed, with a finding; all of them are a failure', () => {
     const some = required(monteCarlo(({ x: one }) => Math.sqrt(one), normal, { trials: 1000 }));
-    expect(some.findings[0]?.code).toBe('monte-carlo-trials-failed');
+    expect(some.findings.at(-1)?.code).toBe('monte-carlo-trials-failed');
     expect(some.trials + some.failed).toBe(1000);
     expect(monteCarlo(() => NaN, normal, { trials: 100 })).toMatchObject({ ok: false, reason: 'too-few-trials' });
   });
@@ -189,7 +236,7 @@ describe('a run', () => {
     const width = ([low, high]: readonly [number, number]) => high - low;
     expect(width(found.shortestInterval)).toBeLessThan(0.97 * width(found.interval));
     // (w + 2)√(w − 1); the sampling error of a third moment of so long a tail is a few percent
-    expect(Math.abs(found.skewness / ((w + 2) * Math.sqrt(w - 1)) - 1)).toBeLessThan(0.1);
+    expect(Math.abs(found.skewness! / ((w + 2) * Math.sqrt(w - 1)) - 1)).toBeLessThan(0.1);
     expect(found.quantiles).toHaveLength(101);
     expect(Math.abs(found.quantiles[50]! - 1)).toBeLessThan((4 * (0.5 * 1.2533)) / Math.sqrt(MANY));
   });

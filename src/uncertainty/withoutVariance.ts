@@ -1,0 +1,31 @@
+import type { CheckedInput } from './components.js';
+import type { TrialDistribution } from './trialDistribution.js';
+
+/** Student's t has a variance above 2 degrees of freedom, so of more than 3 readings, and a mean above 1 (JCGM 101, 6.4.9). */
+const VARIANCE = 2;
+const MEAN = 1;
+
+/** @internal An input whose trials have no variance. */
+export interface NoVariance {
+  readonly input: string;
+  readonly freedom: number;
+}
+
+/** @internal The input that is drawn from Student's t with the fewest degrees of freedom, where these are too few for a variance. */
+export function withoutVariance(inputs: readonly CheckedInput[], tied: readonly boolean[] = []): NoVariance | undefined {
+  return inputs
+    .filter((_, i) => tied[i] !== true)
+    .flatMap(({ name, components }) =>
+      components
+        .filter((one) => one.distribution === 'normal' && one.standardUncertainty > 0 && one.degreesOfFreedom <= VARIANCE)
+        .map(({ degreesOfFreedom }) => ({ input: name, freedom: degreesOfFreedom })),
+    )
+    .sort((a, b) => a.freedom - b.freedom)[0];
+}
+
+/** @internal A distribution with the moments that it has: what trials settle nowhere on is left out. */
+export function existingMoments(distribution: TrialDistribution, none: NoVariance | undefined): TrialDistribution {
+  if (none === undefined) return distribution;
+  const { mean, standardUncertainty: _u, skewness: _s, meanError: _m, uncertaintyError: _e, ...rest } = distribution;
+  return none.freedom > MEAN && mean !== undefined ? { mean, ...rest } : rest;
+}
