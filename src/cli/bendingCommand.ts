@@ -65,16 +65,22 @@ export function bendingCommand(session: Session): Command {
   return command.action(async (files: string[], flags: BendingFlags) => {
     const piece = pieceOf(flags);
     const frameCompliance = await complianceOf(flags);
-    return reportEach(session, files, flags, [], async (file, test) =>
-      analyseBending(bendingRecord(await recordOf(file, flags)), piece, {
-        test,
-        ...some('offsets', flags.offsets),
-        ...some('chord', flags.chord),
-        ...some('modulus', modulusOf(flags)),
-        ...some('frameCompliance', frameCompliance),
-        ...some('indentationCompliance', flags.indentationCompliance),
-        ...some('poissonRatio', flags.poissonRatio),
-      }),
+    return reportEach(
+      session,
+      files,
+      flags,
+      [],
+      (file) => recordOf(file, flags),
+      (record, test) =>
+        analyseBending(bendingRecord(record), piece, {
+          test,
+          ...some('offsets', flags.offsets),
+          ...some('chord', flags.chord),
+          ...some('modulus', modulusOf(flags)),
+          ...some('frameCompliance', frameCompliance),
+          ...some('indentationCompliance', flags.indentationCompliance),
+          ...some('poissonRatio', flags.poissonRatio),
+        }),
     );
   });
 }

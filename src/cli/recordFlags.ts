@@ -1,6 +1,6 @@
 import { Option, type Command } from 'commander';
 import { readFile } from 'node:fs/promises';
-import { isInputError, required, type PressureRecord, type TensionRecord } from '../base/index.js';
+import { isInputError, required, type Finding, type PressureRecord, type TensionRecord } from '../base/index.js';
 import { applyCalibration, calibratedForces, fitCalibration, pressureToForce, type Calibration } from '../force/index.js';
 import type { ForceColumns, TestInfo } from '../methods/index.js';
 import { readRecord, type ReadOptions, type ReadResult } from '../record/index.js';
@@ -82,14 +82,27 @@ export async function withForce(record: ReadResult['record'], flags: RecordFlags
   });
 }
 
+/** What stands in a file, and what is to be said of it. */
+export interface Read<Record> {
+  readonly record: Record;
+  readonly findings: readonly Finding[];
+}
+
+/** A test with what was found in its files. */
+export const withFindings = (test: TestInfo, findings: readonly Finding[]): TestInfo =>
+  findings.length === 0 ? test : { ...test, findings: [...(test.findings ?? []), ...findings] };
+
 /** The record of a file with its force. */
-export const recordOf = async (file: string, flags: RecordFlags, wanted: Wanted = {}): Promise<TensionRecord> =>
-  withForce((await readingOf(file, flags, wanted)).record, flags);
+export async function recordOf(file: string, flags: RecordFlags, wanted: Wanted = {}): Promise<Read<TensionRecord>> {
+  const { record, findings } = await readingOf(file, flags, wanted);
+  return { record: await withForce(record, flags), findings };
+}
 
 /** The columns of a test of which force and travel count, or force over time. */
-export async function forceColumnsOf(file: string, flags: RecordFlags, motion: boolean): Promise<ForceColumns> {
-  const { force, travel, time } = await recordOf(file, flags, { motion });
-  return { force, ...some('travel', travel), ...some('time', time) };
+export async function forceColumnsOf(file: string, flags: RecordFlags, motion: boolean): Promise<Read<ForceColumns>> {
+  const { record, findings } = await recordOf(file, flags, { motion });
+  const { force, travel, time } = record;
+  return { record: { force, ...some('travel', travel), ...some('time', time) }, findings };
 }
 
 /** Adds the flags of the file and of its force. */

@@ -94,7 +94,12 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'several-tests': {
     message: '记录中含有 {count} 次试验，第二次从第 {second} 个采样点开始。',
-    remedy: '将其拆分（`splitTests`），并分别评定。',
+    remedy: '为每次试验单独建立文件，或将记录拆分（`splitTests`），并分别评定。',
+  },
+  'file-cut-off': {
+    message:
+      '文件在第 {line} 行中间结束（{text}）：其后没有换行符，且单元格或数字位数少于上面各行。该行已略去；记录仪在其后写了什么不得而知。',
+    remedy: '请从记录仪重新复制该文件；试样是否断裂，此文件中没有记录。',
   },
   'channel-empty': {
     message: '{column}通道中不足两个数值：传感器未装上，或未被记录。',

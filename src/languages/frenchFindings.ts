@@ -94,7 +94,12 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'several-tests': {
     message: 'L’enregistrement contient {count} essais, le deuxième à partir du point {second}.',
-    remedy: 'Le diviser (`splitTests`) et dépouiller chaque essai séparément.',
+    remedy: 'Faire un fichier de chacun, ou diviser l’enregistrement (`splitTests`), et dépouiller chaque essai séparément.',
+  },
+  'file-cut-off': {
+    message:
+      'Le fichier s’arrête au milieu de la ligne {line} ({text}) : aucune fin de ligne ne suit, et elle a moins de cellules ou de chiffres que les lignes précédentes. Elle a été laissée de côté ; ce que l’enregistreur a écrit ensuite est inconnu.',
+    remedy: 'Copier de nouveau le fichier depuis l’enregistreur ; celui-ci ne dit pas si l’éprouvette s’est rompue.',
   },
   'channel-empty': {
     message: 'Signal {column} : moins de deux valeurs numériques ; le capteur n’était pas en marche ou n’a pas été enregistré.',

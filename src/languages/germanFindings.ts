@@ -94,7 +94,12 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'several-tests': {
     message: 'Die Aufzeichnung enthält {count} Versuche, den zweiten ab Messpunkt {second}.',
-    remedy: 'Die Aufzeichnung teilen (`splitTests`) und jeden Versuch für sich auswerten.',
+    remedy: 'Aus jedem eine eigene Datei machen oder die Aufzeichnung teilen (`splitTests`) und jeden Versuch für sich auswerten.',
+  },
+  'file-cut-off': {
+    message:
+      'Die Datei endet mitten in Zeile {line} ({text}): kein Zeilenende folgt, und sie hat weniger Zellen oder Ziffern als die Zeilen darüber. Sie wurde weggelassen; was der Logger danach schrieb, ist nicht bekannt.',
+    remedy: 'Die Datei noch einmal vom Logger kopieren; ob die Probe brach, steht in dieser nicht.',
   },
   'channel-empty': {
     message: 'Signal {column}: keine zwei Zahlenwerte vorhanden; der Aufnehmer war nicht eingeschaltet oder wurde nicht aufgezeichnet.',

@@ -94,7 +94,12 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'several-tests': {
     message: 'El registro contiene {count} ensayos; el segundo empieza en el dato {second}.',
-    remedy: 'Separarlos (`splitTests`) y evaluar cada uno por su cuenta.',
+    remedy: 'Hacer un archivo de cada uno, o dividir el registro (`splitTests`), y evaluar cada uno por su cuenta.',
+  },
+  'file-cut-off': {
+    message:
+      'El archivo termina en medio de la línea {line} ({text}): no le sigue un fin de línea y tiene menos celdas o cifras que las líneas anteriores. Se ha omitido; lo que el registrador escribió después no se conoce.',
+    remedy: 'Copiar de nuevo el archivo desde el registrador; este no dice si la probeta se rompió.',
   },
   'channel-empty': {
     message: 'El canal de {column} no contiene ni dos números: el sensor no estaba puesto o no se registró.',
