@@ -47,9 +47,14 @@ async function calibrationOf(file: string): Promise<Calibration> {
   return required(fitCalibration({ indicated, reference }));
 }
 
-/** What a test says of how its force was made. */
-export const forceMadeBy = async ({ calibration }: Pick<RecordFlags, 'calibration'>): Promise<Pick<TestInfo, 'calibratedForces'>> =>
-  calibration === undefined ? {} : { calibratedForces: calibratedForces(await calibrationOf(calibration)) };
+/** What a test says of how its force was made, with the doubts about its calibration. */
+export const forceMadeBy = async ({
+  calibration,
+}: Pick<RecordFlags, 'calibration'>): Promise<Pick<TestInfo, 'calibratedForces' | 'findings'>> => {
+  if (calibration === undefined) return {};
+  const fitted = await calibrationOf(calibration);
+  return { calibratedForces: calibratedForces(fitted), ...(fitted.findings.length > 0 ? { findings: fitted.findings } : {}) };
+};
 
 /** Readings in their columns; one that the calibration does not hold is named by the flag. */
 function calibrated(calibration: Calibration, readings: Float64Array, beyond: number | undefined): Float64Array {
