@@ -2,6 +2,7 @@ import { Option, type Command } from 'commander';
 import { readFile } from 'node:fs/promises';
 import { isInputError, required, type Finding, type PressureRecord, type TensionRecord } from '../base/index.js';
 import { applyCalibration, calibratedForces, fitCalibration, pressureToForce, type Calibration } from '../force/index.js';
+import { readSpreadsheet } from '../files/index.js';
 import type { ForceColumns, TestInfo } from '../methods/index.js';
 import { readRecord, type ReadOptions, type ReadResult } from '../record/index.js';
 import { numberOption, some, withPair } from './flags.js';
@@ -20,6 +21,7 @@ export interface RecordFlags {
   readonly column?: Readonly<Record<string, string>>;
   readonly decimal?: '.' | ',';
   readonly separator?: string;
+  readonly sheet?: string | number;
 }
 
 /** What the command asks of a file: the base of an extensometer, where strain must become extension; whether a motion must be there. */
@@ -37,9 +39,20 @@ function readOptions(flags: RecordFlags, more: Wanted): ReadOptions {
   };
 }
 
-/** A file as it was read. */
-export const readingOf = async (file: string, flags: RecordFlags, wanted: Wanted = {}): Promise<ReadResult> =>
-  readRecord(await readFile(file), readOptions(flags, wanted));
+/** A spreadsheet (.xlsx) is an archive, which begins with these letters. */
+const isZip = (bytes: Uint8Array): boolean => [0x50, 0x4b, 3, 4].every((one, k) => bytes[k] === one);
+
+/** A file as it was read: delimited text, or a spreadsheet. */
+export async function readingOf(file: string, flags: RecordFlags, wanted: Wanted = {}): Promise<ReadResult> {
+  const bytes = await readFile(file);
+  const options = readOptions(flags, wanted);
+  if (!isZip(bytes)) {
+    if (flags.sheet !== undefined) throw usage('--sheet is of a spreadsheet (.xlsx), and the file is none');
+    return readRecord(bytes, options);
+  }
+  if (flags.separator !== undefined) throw usage('--separator has no meaning for a spreadsheet');
+  return readSpreadsheet(bytes, { ...options, ...some('sheet', flags.sheet) });
+}
 
 /** The calibration that a flag names. */
 async function calibrationOf(file: string): Promise<Calibration> {
@@ -128,4 +141,9 @@ export const withRecordFlags = (command: Command): Command =>
     .option('--unit <quantity=unit>', 'unit of a column where the file has none; may be repeated', withPair)
     .option('--column <quantity=name>', 'which column serves; may be repeated', withPair)
     .addOption(new Option('--decimal <sign>', 'decimal sign').choices(['.', ',']))
-    .addOption(new Option('--separator <sign>', 'separator of cells').choices([';', ',', '|', 'tab', 'space']));
+    .addOption(new Option('--separator <sign>', 'separator of cells').choices([';', ',', '|', 'tab', 'space']))
+    .addOption(
+      new Option('--sheet <name>', 'name of the sheet, or its place from 1, of a spreadsheet (.xlsx); default the first').argParser(
+        (text) => (/^[1-9]\d*$/.test(text) ? Number(text) : text),
+      ),
+    );

@@ -896,7 +896,7 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   // several tests, decisions, values that check each other
   'few-replicates': {
-    message: '{symbol} 仅依据 {n} 个结果：只给出极差。',
+    message: '仅有两个结果、只给出极差的量：{symbols}。',
     remedy: '至少试验三个试样；两个值的标准差说明不了问题。',
   },
   'variation-above-usual': {

@@ -896,7 +896,7 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   // several tests, decisions
   'few-replicates': {
-    message: '{symbol} repose sur {n} résultats : seule leur étendue est donnée.',
+    message: 'De deux résultats, seule l’étendue est donnée : {symbols}.',
     remedy: 'Essayer au moins trois éprouvettes ; un écart-type tiré de deux valeurs ne dit rien.',
   },
   'variation-above-usual': {

@@ -896,7 +896,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   // several tests, decisions
   'few-replicates': {
-    message: '{symbol} beruht auf {n} Ergebnissen: Angegeben wird nur ihre Spannweite.',
+    message: 'Aus zwei Ergebnissen wird nur die Spannweite angegeben: {symbols}.',
     remedy: 'Mindestens drei Proben prüfen; eine Standardabweichung aus zwei Werten sagt nichts aus.',
   },
   'variation-above-usual': {

@@ -896,7 +896,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   // several tests, decisions, values that check each other
   'few-replicates': {
-    message: '{symbol} se apoya en {n} resultados: solo se da su recorrido.',
+    message: 'De dos resultados solo se da el recorrido: {symbols}.',
     remedy: 'Ensayar al menos tres probetas; una desviación típica de dos no dice nada.',
   },
   'variation-above-usual': {

@@ -1,3 +1,6 @@
+import { mkdtempSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { toStrains } from '../../src/cli/flags.js';
 import { readingsOf } from '../../src/cli/readingsOf.js';
@@ -54,4 +57,12 @@ test('a decimal comma is never taken for two strains', () => {
   for (const text of ['0,2%', '0,2', '2,5%', '5,10%', '0,05%,0,25%', '0.1%,0,2%']) expect(() => toStrains(text)).toThrow(/decimal points/);
   expect(toStrains('0.1%,0.2%')).toEqual([0.001, 0.002]);
   expect(toStrains('5%,10%')).toEqual([0.05, 0.1]);
+});
+
+test('a wrong option of a file is named by its flag', async () => {
+  const file = join(mkdtempSync(join(tmpdir(), 'testpiece-')), 'beam.csv');
+  writeFileSync(file, 'Kraft [N];Anzeige [mm]\n0;0\n10;1\n20;2\n');
+  const { status, error } = await command('check', file);
+  expect(status).toBe(2);
+  expect(error).toContain('--column travel= must name a column of extension, strain or travel');
 });
