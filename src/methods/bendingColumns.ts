@@ -1,4 +1,5 @@
-import { requireObject, type TensionColumns } from '../base/index.js';
+import type { TensionColumns } from '../base/index.js';
+import { requireColumns } from '../record/index.js';
 import type { BendingColumns } from './BendingResult.js';
 
 /**
@@ -10,7 +11,7 @@ import type { BendingColumns } from './BendingResult.js';
  *
  * @param record - `force` [N]; `extension` [mm], `strain` [mm/mm], `travel` [mm], `time` [s], as far as they were logged.
  * @returns The same columns, for {@link analyseBending}.
- * @throws {@link InputError} `missing`, `wrong-type` where the record is no object.
+ * @throws {@link InputError} `missing`, `wrong-type`, `not-finite`, `empty`, `unequal-lengths`.
  *
  * @example
  * ```ts
@@ -20,8 +21,8 @@ import type { BendingColumns } from './BendingResult.js';
  *
  * @see Checked in `test/methods/bendingColumns.test.ts`.
  */
-export function bendingColumns<A extends ArrayLike<number>>(record: TensionColumns<A>): BendingColumns<A> {
-  const { force, extension, strain, travel, time } = requireObject('bendingColumns', 'record', record) as TensionColumns<A>;
+export function bendingColumns(record: TensionColumns): BendingColumns<Float64Array> {
+  const { force, extension, strain, travel, time } = requireColumns('bendingColumns', record, 1);
   return {
     force,
     ...(extension === undefined ? {} : { deflection: extension }),
