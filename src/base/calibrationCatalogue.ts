@@ -1,6 +1,6 @@
 import type { FindingEntry } from './FindingEntry.js';
 
-/** @internal Findings about the verification of the force that a test names. */
+/** @internal Findings about the verification of the force that a test names, and about the pairs of a calibration. */
 export const calibrationEntries = {
   'calibration-date-missing': {
     severity: 'caution', about: 'frame',
@@ -46,5 +46,30 @@ export const calibrationEntries = {
     severity: 'caution', about: 'frame',
     message: 'The uncertainties count the force as of class {counted}; it is verified to class {forceClass}.',
     remedy: 'Count the class of the certificate.',
+  },
+  'calibration-outlier': {
+    severity: 'caution', about: 'frame',
+    message: 'Pair {pair} of the calibration, at {force} N, lies {off} N off the calibration of all others (of degree {without}; with it degree {degree}): it is an outlier, and was not taken out.',
+    remedy: 'Look for a slip of the pen or of the reading, and measure the pair again; take it out only for a cause that is known.',
+  },
+  'calibration-degree-by-one': {
+    severity: 'caution', about: 'frame',
+    message: 'Degree {degree} of the calibration rests on pair {pair}, at {force} N: without it degree {without} is enough.',
+    remedy: 'Measure that pair again, and others near it; one pair tells a curved channel from a slip by nothing.',
+  },
+  'calibration-hysteresis': {
+    severity: 'caution', about: 'frame',
+    message: 'On the way down the reference reads {difference} N more than on the way up at the same reading, {share} % of the highest force and beyond the scatter.',
+    remedy: 'Calibrate with rising force only, as tests are run, or count the difference among the uncertainties; look for friction in the seals.',
+  },
+  'calibration-points-few': {
+    severity: 'caution', about: 'frame',
+    message: '{points} pairs at {readings} readings leave {freedom} degrees of freedom beside degree {degree}: the scatter of the calibration, and an outlier among its pairs, are hardly known.',
+    remedy: 'Calibrate at five forces at least, each of them three times.',
+  },
+  'calibration-scatter': {
+    severity: 'caution', about: 'frame',
+    message: 'At {force} N the calibration lies {share} % off its pair; a channel of class 1 may be {allowed} % off.',
+    remedy: 'Look for what scatters (reading, friction, the reference), and measure again; claim no better class.',
   },
 } as const satisfies Readonly<Record<string, FindingEntry>>;

@@ -115,7 +115,12 @@ export const recordEntries = {
   'several-tests': {
     severity: 'fault', about: 'record',
     message: 'The record holds {count} tests, the second from sample {second} on.',
-    remedy: 'Split it (`splitTests`) and evaluate each by itself.',
+    remedy: 'Make a file of each, or split the record (`splitTests`), and evaluate each by itself.',
+  },
+  'file-cut-off': {
+    severity: 'caution', about: 'record',
+    message: 'The file ends within line {line} ({text}): no line end follows, and it has fewer cells or digits than the lines above. It was left out; what the logger wrote after it is not known.',
+    remedy: 'Copy the file from the logger again; whether the piece broke is not in this one.',
   },
   'channel-empty': {
     severity: 'caution', about: 'record',

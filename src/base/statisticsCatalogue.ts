@@ -4,7 +4,7 @@ import type { FindingEntry } from './FindingEntry.js';
 export const statisticsEntries = {
   'few-replicates': {
     severity: 'note', about: 'method',
-    message: '{symbol} rests on {n} results: only their range is given.',
+    message: 'Of two results only the range is given: {symbols}.',
     remedy: 'Test three pieces at least; a standard deviation of two says nothing.',
   },
   'esd-few-values': {
@@ -39,7 +39,7 @@ export const statisticsEntries = {
   },
   'replicates-not-pooled': {
     severity: 'fault', about: 'method',
-    message: '{symbols} were not pooled: the tests differ in {what} ({values}).',
+    message: 'Not pooled: {symbols}, since the tests differ in {what} ({values}).',
     remedy: 'Pool like with like; convert elongations by ISO 2566 first, or ask for pooling in the options.',
   },
   'group-off-the-mean': {
@@ -54,7 +54,7 @@ export const statisticsEntries = {
   },
   'group-variance-outlying': {
     severity: 'note', about: 'method',
-    message: 'Group {group} holds {share} of all squares (limit {limit}): a {verdict} by the test of Cochran.',
+    message: 'Group {group} holds {share} of all squares (limit {limit}); verdict of the test of Cochran: {verdict}.',
     remedy: 'Look for a cause; leave it out only where one is found and written down.',
   },
   'limit-within-uncertainty': {

@@ -49,7 +49,7 @@ export const uncertaintyEntries = {
   },
   'monte-carlo-trials-failed': {
     severity: 'caution', about: 'method',
-    message: 'Trials that gave no {symbol}: {failed} of {trials}.',
+    message: 'Trials without a value of {symbol}: {failed} of {trials}.',
     remedy: 'The distribution is of those that gave one; see whether the value exists at all within its uncertainty.',
   },
 } as const satisfies Readonly<Record<string, FindingEntry>>;

@@ -1,6 +1,5 @@
 import { Command, Option } from 'commander';
-import type { TensionRecord } from '../base/index.js';
-import { analyseBending, type BendingColumns, type BendingPiece } from '../methods/index.js';
+import { analyseBending, bendingColumns, type BendingPiece } from '../methods/index.js';
 import { numberOption, some, strainsOption } from './flags.js';
 import { complianceOf, withComplianceFlags, type ComplianceFlags } from './complianceFlags.js';
 import { recordOf, withRecordFlags, type RecordFlags } from './recordFlags.js';
@@ -32,14 +31,9 @@ const pieceOf = (flags: BendingFlags): BendingPiece => ({
   },
 });
 
-/** The file's extension is the deflection at mid-span. */
-const bendingRecord = ({ force, extension, strain, travel, time }: TensionRecord): BendingColumns => ({
-  force,
-  ...some('deflection', extension),
-  ...some('strain', strain),
-  ...some('travel', travel),
-  ...some('time', time),
-});
+/** The deflection of a beam is read as the extension of a bar is. */
+const renamed = <Value>(given: Readonly<Record<string, Value>> = {}): Record<string, Value> =>
+  Object.fromEntries(Object.entries(given).map(([name, value]) => [name === 'deflection' ? 'extension' : name, value]));
 
 /** The command `bending`: a logger's file of a bending test becomes a table, a page and data. */
 export function bendingCommand(session: Session): Command {
@@ -48,7 +42,7 @@ export function bendingCommand(session: Session): Command {
       .description('A bending test from the file of a logger: results in the terminal, page and JSON beside the file.')
       .argument(
         '<files...>',
-        'delimited text as the logger wrote it, folders, patterns; an extension is the deflection at mid-span, travel that of the noses',
+        'delimited text as the logger wrote it, folders, patterns; an extension is the deflection at mid-span (also --column deflection=NAME), travel that of the noses',
       ),
   )
     .addOption(numberOption('--span <L>', 'distance of the supports [mm]; must be given').makeOptionMandatory())
@@ -65,16 +59,22 @@ export function bendingCommand(session: Session): Command {
   return command.action(async (files: string[], flags: BendingFlags) => {
     const piece = pieceOf(flags);
     const frameCompliance = await complianceOf(flags);
-    return reportEach(session, files, flags, [], async (file, test) =>
-      analyseBending(bendingRecord(await recordOf(file, flags)), piece, {
-        test,
-        ...some('offsets', flags.offsets),
-        ...some('chord', flags.chord),
-        ...some('modulus', modulusOf(flags)),
-        ...some('frameCompliance', frameCompliance),
-        ...some('indentationCompliance', flags.indentationCompliance),
-        ...some('poissonRatio', flags.poissonRatio),
-      }),
+    return reportEach(
+      session,
+      files,
+      flags,
+      [],
+      (file) => recordOf(file, { ...flags, column: renamed(flags.column), unit: renamed(flags.unit) }),
+      (record, test) =>
+        analyseBending(bendingColumns(record), piece, {
+          test,
+          ...some('offsets', flags.offsets),
+          ...some('chord', flags.chord),
+          ...some('modulus', modulusOf(flags)),
+          ...some('frameCompliance', frameCompliance),
+          ...some('indentationCompliance', flags.indentationCompliance),
+          ...some('poissonRatio', flags.poissonRatio),
+        }),
     );
   });
 }

@@ -7,7 +7,8 @@ import {
   type ForceColumns,
   type StrengthMaterial,
 } from '../methods/index.js';
-import { numberOption, some, toNumber } from './flags.js';
+import { numberOption, some } from './flags.js';
+import { readingsOf } from './readingsOf.js';
 import { forceColumnsOf, withRecordFlags, type RecordFlags } from './recordFlags.js';
 import { reportTogether } from './reportFiles.js';
 import type { Session } from './session.js';
@@ -44,13 +45,13 @@ const metals = [
   'other',
 ] as const satisfies readonly StrengthMaterial[];
 
-const readings = (text: string, before: readonly (readonly number[])[] = []): number[][] => [
-  ...before.map((one) => [...one]),
-  text.split(',').map(toNumber),
+const indentation = (text: string, before: readonly (readonly number[])[] = []): (readonly number[])[] => [
+  ...before,
+  readingsOf('--indentation', text),
 ];
 
 /** One record belongs to each indentation, in their order, or there is none. */
-function readingsOf(flags: BrinellFlags, records: readonly ForceColumns[]): BrinellReadings {
+function brinellReadings(flags: BrinellFlags, records: readonly ForceColumns[]): BrinellReadings {
   const { indentation: list } = flags;
   if (records.length > 0 && records.length !== list.length)
     throw usage(`there must be one file for each --indentation (${list.length}), or none, got ${records.length}`);
@@ -79,7 +80,7 @@ export function brinellCommand(session: Session): Command {
     .addOption(numberOption('--ball <D>', 'ball [mm]; must be given').makeOptionMandatory())
     .addOption(
       new Option('--indentation <d1,d2>', 'diameters of one indentation [mm], one or two at right angles; must be given, once for each')
-        .argParser(readings)
+        .argParser(indentation)
         .makeOptionMandatory(),
     )
     .addOption(numberOption('--force <F>', 'test force [N]'))
@@ -103,7 +104,7 @@ Example:
       files,
       flags,
       (file) => forceColumnsOf(file, flags, false),
-      (records, test) => analyseBrinell(readingsOf(flags, records), pieceOf(flags), { test, ...some('strengthOf', flags.strengthOf) }),
+      (records, test) => analyseBrinell(brinellReadings(flags, records), pieceOf(flags), { test, ...some('strengthOf', flags.strengthOf) }),
     ),
   );
 }

@@ -45,17 +45,19 @@ const repairsOf = (record: TensionRecord): PossibleRepair[] =>
 /** Checks a record that was read; with a piece as the test that it is. */
 export function checkFile(
   file: string,
-  { reading, metadata }: ReadResult,
+  { reading, metadata, findings: ofFile }: ReadResult,
   record: TensionRecord,
   whole: WholeTest | 'record' | 'pressure',
 ): FileCheck {
   const test = typeof whole === 'object';
+  const findings = [...ofFile, ...(test ? analyseTension(record, whole.piece, whole.options).findings : checkRecord(record))];
   return {
     file,
     of: test ? 'test' : whole,
     reading,
     metadata,
-    findings: test ? analyseTension(record, whole.piece, whole.options).findings : checkRecord(record),
-    repairs: repairsOf(record),
+    findings,
+    // a repair is of one test
+    repairs: findings.some(({ code }) => code === 'several-tests') ? [] : repairsOf(record),
   };
 }

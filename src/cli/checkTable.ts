@@ -8,10 +8,10 @@ const NAMED = 5;
 const signs: Readonly<Record<string, string>> = { '\t': 'tab', ' ': 'space' };
 
 function readingLines({ reading }: FileCheck): string[] {
-  const { columns, ignored, leftOut, rows, encoding, separator = '', decimal } = reading;
+  const { columns, ignored, leftOut, rows, encoding, separator, decimal } = reading;
   const rest = leftOut.length - NAMED;
   return [
-    `${rows} rows; ${encoding ?? 'text'}, separator ${signs[separator] ?? separator}, decimal sign ${decimal}`,
+    `${rows} rows; ${separator === undefined ? 'spreadsheet' : `${encoding ?? 'text'}, separator ${signs[separator] ?? separator}, decimal sign ${decimal}`}`,
     ...columns.map(
       ({ quantity, name, index, unit, unitFrom }) =>
         `${quantity}: column ${index}${name === '' ? '' : ` "${name}"`} in ${unit}${unitFrom === 'options' ? ' (as told)' : ''}`,

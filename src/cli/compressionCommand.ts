@@ -63,15 +63,21 @@ export function compressionCommand(session: Session): Command {
   return command.action(async (files: string[], flags: CompressionFlags) => {
     const piece = pieceOf(flags);
     const frameCompliance = await complianceOf(flags);
-    return reportEach(session, files, flags, ofPressedPiece, async (file, test) =>
-      analyseCompression(await recordOf(file, flags, { length: flags.extensometerLength ?? flags.height }), piece, {
-        test,
-        ...some('offsets', flags.offsets),
-        ...some('strains', flags.strains),
-        ...some('modulus', modulusOf(flags)),
-        ...some('frameCompliance', frameCompliance),
-        ...some('friction', flags.friction),
-      }),
+    return reportEach(
+      session,
+      files,
+      flags,
+      ofPressedPiece,
+      (file) => recordOf(file, flags, { length: flags.extensometerLength ?? flags.height }),
+      (record, test) =>
+        analyseCompression(record, piece, {
+          test,
+          ...some('offsets', flags.offsets),
+          ...some('strains', flags.strains),
+          ...some('modulus', modulusOf(flags)),
+          ...some('frameCompliance', frameCompliance),
+          ...some('friction', flags.friction),
+        }),
     );
   });
 }

@@ -4,16 +4,16 @@ import type { PresentationOptions } from '../report/index.js';
 
 const labels: Readonly<Record<Severity, Phrase>> = { fault: 'fault:', caution: 'caution:', note: 'note:' };
 
-/** Findings in the reader's language, a line each, with their remedies or without. */
+/** Findings in the reader's language, a line each, with their remedies or with those of faults alone. */
 export function findingLines(
   findings: readonly Finding[],
   { language = english }: PresentationOptions = {},
-  remedies: 'remedies' | 'no remedies' = 'remedies',
+  remedies: 'all' | 'faults' = 'all',
 ): string[] {
   const words = wordsOf(language);
   if (findings.length === 0) return [words.say('Nothing to report.')];
   return findings.map((one) => {
     const { message, remedy } = words.finding(one);
-    return [words.say(labels[one.severity]), message, ...(remedies === 'remedies' ? [remedy] : [])].join(' ');
+    return [words.say(labels[one.severity]), message, ...(remedies === 'all' || one.severity === 'fault' ? [remedy] : [])].join(' ');
   });
 }

@@ -9,8 +9,12 @@ export const toNumber = (text: string): number => {
 /** A ratio as it was typed, also with a per cent sign; 0.7% is 0.007 to the last digit that was typed. */
 export const toRatio = (text: string): number =>
   text.trim().endsWith('%') ? Number((toNumber(text.trim().slice(0, -1)) / 100).toPrecision(15)) : toNumber(text);
-/** Strains as ratios or with a per cent sign, separated by commas. */
-export const toStrains = (text: string): number[] => text.split(',').map(toRatio);
+/** Strains as ratios or with a per cent sign, separated by commas; one between whole digits may have been meant as a decimal sign. */
+export function toStrains(text: string): number[] {
+  if (/(?:^|,)\d+,\d+%?(?:,|$)/.test(text))
+    throw new InvalidArgumentError('A comma stands between two strains: write decimal points, and a per cent sign after each (0.1%,0.2%).');
+  return text.split(',').map(toRatio);
+}
 
 /** `235`, `235-355`, or with per cent signs; a comma is refused, since it may have been meant as a decimal sign. */
 export function toRange(text: string): readonly [number, number] {

@@ -1,7 +1,8 @@
 import { Option, type Command } from 'commander';
 import { readFile } from 'node:fs/promises';
-import { isInputError, required, type PressureRecord, type TensionRecord } from '../base/index.js';
+import { isInputError, required, type Finding, type PressureRecord, type TensionRecord } from '../base/index.js';
 import { applyCalibration, calibratedForces, fitCalibration, pressureToForce, type Calibration } from '../force/index.js';
+import { readSpreadsheet } from '../files/index.js';
 import type { ForceColumns, TestInfo } from '../methods/index.js';
 import { readRecord, type ReadOptions, type ReadResult } from '../record/index.js';
 import { numberOption, some, withPair } from './flags.js';
@@ -21,6 +22,7 @@ export interface RecordFlags {
   readonly column?: Readonly<Record<string, string>>;
   readonly decimal?: '.' | ',';
   readonly separator?: string;
+  readonly sheet?: string | number;
 }
 
 /** What the command asks of a file: the base of an extensometer, where strain must become extension; whether a motion must be there. */
@@ -38,9 +40,20 @@ function readOptions(flags: RecordFlags, more: Wanted): ReadOptions {
   };
 }
 
-/** A file as it was read. */
-export const readingOf = async (file: string, flags: RecordFlags, wanted: Wanted = {}): Promise<ReadResult> =>
-  readRecord(await readFile(file), readOptions(flags, wanted));
+/** A spreadsheet (.xlsx) is an archive, which begins with these letters. */
+const isZip = (bytes: Uint8Array): boolean => [0x50, 0x4b, 3, 4].every((one, k) => bytes[k] === one);
+
+/** A file as it was read: delimited text, or a spreadsheet. */
+export async function readingOf(file: string, flags: RecordFlags, wanted: Wanted = {}): Promise<ReadResult> {
+  const bytes = await readFile(file);
+  const options = readOptions(flags, wanted);
+  if (!isZip(bytes)) {
+    if (flags.sheet !== undefined) throw usage('--sheet is of a spreadsheet (.xlsx), and the file is none');
+    return readRecord(bytes, options);
+  }
+  if (flags.separator !== undefined) throw usage('--separator has no meaning for a spreadsheet');
+  return readSpreadsheet(bytes, { ...options, ...some('sheet', flags.sheet) });
+}
 
 async function calibrationOf(file: string): Promise<Calibration> {
   const [indicated, reference] = await twoColumns('--calibration', file);
@@ -53,9 +66,14 @@ function readOnce(file: string): () => Promise<Calibration> {
   return () => (read ??= calibrationOf(file));
 }
 
-/** What a test says of how its force was made. */
-export const forceMadeBy = async ({ calibration }: Pick<RecordFlags, 'calibration'>): Promise<Pick<TestInfo, 'calibratedForces'>> =>
-  calibration === undefined ? {} : { calibratedForces: calibratedForces(await calibration()) };
+/** What a test says of how its force was made, with the doubts about its calibration. */
+export const forceMadeBy = async ({
+  calibration,
+}: Pick<RecordFlags, 'calibration'>): Promise<Pick<TestInfo, 'calibratedForces' | 'findings'>> => {
+  if (calibration === undefined) return {};
+  const fitted = await calibration();
+  return { calibratedForces: calibratedForces(fitted), ...(fitted.findings.length > 0 ? { findings: fitted.findings } : {}) };
+};
 
 /** Readings in their columns; one that the calibration does not hold is named by the flag. */
 function calibrated(calibration: Calibration, readings: Float64Array, beyond: number | undefined): Float64Array {
@@ -88,14 +106,27 @@ export async function withForce(record: ReadResult['record'], flags: RecordFlags
   });
 }
 
+/** What stands in a file, and what is to be said of it. */
+export interface Read<Record> {
+  readonly record: Record;
+  readonly findings: readonly Finding[];
+}
+
+/** A test with what was found in its files. */
+export const withFindings = (test: TestInfo, findings: readonly Finding[]): TestInfo =>
+  findings.length === 0 ? test : { ...test, findings: [...(test.findings ?? []), ...findings] };
+
 /** The record of a file with its force. */
-export const recordOf = async (file: string, flags: RecordFlags, wanted: Wanted = {}): Promise<TensionRecord> =>
-  withForce((await readingOf(file, flags, wanted)).record, flags);
+export async function recordOf(file: string, flags: RecordFlags, wanted: Wanted = {}): Promise<Read<TensionRecord>> {
+  const { record, findings } = await readingOf(file, flags, wanted);
+  return { record: await withForce(record, flags), findings };
+}
 
 /** The columns of a test of which force and travel count, or force over time. */
-export async function forceColumnsOf(file: string, flags: RecordFlags, motion: boolean): Promise<ForceColumns> {
-  const { force, travel, time } = await recordOf(file, flags, { motion });
-  return { force, ...some('travel', travel), ...some('time', time) };
+export async function forceColumnsOf(file: string, flags: RecordFlags, motion: boolean): Promise<Read<ForceColumns>> {
+  const { record, findings } = await recordOf(file, flags, { motion });
+  const { force, travel, time } = record;
+  return { record: { force, ...some('travel', travel), ...some('time', time) }, findings };
 }
 
 /** Adds the flags of the file and of its force. */
@@ -117,4 +148,9 @@ export const withRecordFlags = (command: Command): Command =>
     .option('--unit <quantity=unit>', 'unit of a column where the file has none; may be repeated', withPair)
     .option('--column <quantity=name>', 'which column serves; may be repeated', withPair)
     .addOption(new Option('--decimal <sign>', 'decimal sign').choices(['.', ',']))
-    .addOption(new Option('--separator <sign>', 'separator of cells').choices([';', ',', '|', 'tab', 'space']));
+    .addOption(new Option('--separator <sign>', 'separator of cells').choices([';', ',', '|', 'tab', 'space']))
+    .addOption(
+      new Option('--sheet <name>', 'name of the sheet, or its place from 1, of a spreadsheet (.xlsx); default the first').argParser(
+        (text) => (/^[1-9]\d*$/.test(text) ? Number(text) : text),
+      ),
+    );

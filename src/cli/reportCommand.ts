@@ -27,8 +27,13 @@ Example:
   return command.action(async (files: string[], flags: ReportFlags) => {
     const piece = pieceOf(flags);
     const options = await tensionOptionsOf(flags);
-    return reportEach(session, files, flags, ofBrokenPiece, async (file, test) =>
-      analyseTension(await recordOf(file, flags, some('length', flags.extensometerLength)), piece, { test, ...options }),
+    return reportEach(
+      session,
+      files,
+      flags,
+      ofBrokenPiece,
+      (file) => recordOf(file, flags, some('length', flags.extensometerLength)),
+      (record, test) => analyseTension(record, piece, { test, ...options }),
     );
   });
 }

@@ -3,7 +3,7 @@ import type { TestInfo, TestResult } from '../methods/index.js';
 import { eachFile } from './eachFile.js';
 import { filesOf, recordEndings } from './filesOf.js';
 import { asJson } from './jobFlags.js';
-import type { RecordFlags } from './recordFlags.js';
+import { withFindings, type Read, type RecordFlags } from './recordFlags.js';
 import { STATUS, type Session } from './session.js';
 import type { TestFlags } from './testFlags.js';
 import { usage } from './usage.js';
@@ -33,12 +33,13 @@ function requireOnePiece(flags: TestFlags, names: readonly string[]): void {
 }
 
 /** A report of each file: table, page and data; `ofOnePiece` are the flags that belong to one piece. */
-export async function reportEach(
+export async function reportEach<Record>(
   session: Session,
   given: readonly string[],
   flags: TestFlags & Pick<RecordFlags, 'calibration'>,
   ofOnePiece: readonly string[],
-  evaluate: (file: string, test: TestInfo) => Promise<TestResult>,
+  read: (file: string) => Promise<Read<Record>>,
+  evaluate: (record: Record, test: TestInfo) => TestResult,
 ): Promise<void> {
   const { files, many } = await filesOf(session, given, recordEndings);
   if (files.length > 1) requireOnePiece(flags, ofOnePiece);
@@ -47,7 +48,11 @@ export async function reportEach(
     session,
     flags,
     files,
-    (file) => writeReport(stemOf(file, flags.output), file, flags, (test) => evaluate(file, test)),
+    (file) =>
+      writeReport(stemOf(file, flags.output), file, flags, async (test) => {
+        const { record, findings } = await read(file);
+        return evaluate(record, withFindings(test, findings));
+      }),
     ({ text, findings }, file) => {
       if (flags.json !== true) session.out(many ? `${file}\n${text}\n` : text);
       session.judge(findings, flags.failOn);
@@ -66,13 +71,13 @@ export async function reportEach(
  * One report of several records, such as of three blanks; every file must be read, or nothing is evaluated. Without files the report has the
  * name of the piece, or of the method.
  */
-export async function reportTogether<Part>(
+export async function reportTogether<Record>(
   session: Session,
   method: string,
   given: readonly string[],
   flags: TestFlags & Pick<RecordFlags, 'calibration'>,
-  read: (file: string) => Promise<Part>,
-  evaluate: (parts: readonly Part[], test: TestInfo) => TestResult,
+  read: (file: string) => Promise<Read<Record>>,
+  evaluate: (records: readonly Record[], test: TestInfo) => TestResult,
 ): Promise<void> {
   const { files } = await filesOf(session, given, recordEndings);
   const parts = await eachFile(session, flags, files, read);
@@ -82,8 +87,11 @@ export async function reportTogether<Part>(
   const { result, text, findings } = await writeReport(stem, name, flags, (test) =>
     Promise.resolve(
       evaluate(
-        parts.map((part) => part.given),
-        test,
+        parts.map(({ given: { record } }) => record),
+        withFindings(
+          test,
+          parts.flatMap(({ given: { findings } }) => findings),
+        ),
       ),
     ),
   );

@@ -9,7 +9,7 @@ import { plain } from './plain.js';
 const DECIDED = [0, 1, 3, 6, 7];
 const RULE = 5;
 
-/** Results, decisions and findings as text for a terminal; with their uncertainties where the test stated what is doubtful. */
+/** Results, decisions and findings (of faults also what can be done) as text for a terminal; with their uncertainties where the test stated what is doubtful. */
 export function resultTable(result: TestResult, shown: SummaryOptions, decided: DecisionsTable): string {
   const { say, number } = wordsOf(shown.language ?? english);
   const withDoubt = 'uncertainty' in result;
@@ -31,7 +31,7 @@ export function resultTable(result: TestResult, shown: SummaryOptions, decided: 
     ...lines,
     ...stamps.map((stamp) => `  * ${stamp}`),
     ...(decided.table.rows.length > 0 ? ['', `  ${say('Decisions')}`, `  ${decided.table.rows[0]![RULE]!}`, ...padded(decisions)] : []),
-    ...(doubts.length > 0 ? ['', ...findingLines(doubts, shown, 'no remedies').map((one) => `  ${one}`)] : []),
+    ...(doubts.length > 0 ? ['', ...findingLines(doubts, shown, 'faults').map((one) => `  ${one}`)] : []),
     ...(notes === 0
       ? []
       : [`  ${notes === 1 ? say('and one note in the report') : say('and {count} notes in the report', { count: notes })}`]),

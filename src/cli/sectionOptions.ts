@@ -1,6 +1,7 @@
 import type { Command } from 'commander';
 import type { Section } from '../base/index.js';
 import { hexagon, rectangular, round, sectionFromArea, sectionFromMass, square, tube, tubeStrip } from '../geometry/index.js';
+import { readingsOf } from './readingsOf.js';
 import { usage } from './usage.js';
 
 /** What the command knows of the section; each as it was typed. */
@@ -19,13 +20,7 @@ export interface SectionFlags {
 function dimensions(flag: string, text: string, count: number): number[][] {
   const parts = text.split('x');
   if (parts.length !== count) throw usage(`${flag} must have ${count} dimension${count > 1 ? 's with x between them' : ''}, got ${text}`);
-  return parts.map((part) =>
-    part.split(',').map((one) => {
-      const value = one.trim() === '' ? NaN : Number(one);
-      if (!Number.isFinite(value)) throw usage(`${flag} must be numbers in mm, readings separated by commas, got ${text}`);
-      return value;
-    }),
-  );
+  return parts.map((part) => readingsOf(flag, part));
 }
 
 const makers: Readonly<Record<keyof SectionFlags, (text: string) => Section>> = {
@@ -59,6 +54,7 @@ const makers: Readonly<Record<keyof SectionFlags, (text: string) => Section>> = 
   },
   area: (text) => {
     const [area] = dimensions('--area', text, 1);
+    if (area!.length > 1) throw usage(`--area must be one number in mm², with a decimal point, got ${text}`);
     return sectionFromArea({ area: area![0]! });
   },
 };

@@ -55,12 +55,19 @@ const systemRules: Readonly<Record<string, string>> = {
   ENOTDIR: 'a part of its path is no folder',
 };
 
+/** Options of the library in a sentence, as the flags that set them. */
+const asFlags = (text: string): string =>
+  text
+    .replace(/\boptions\.columns\.(\w+)/g, '--column $1=')
+    .replace(/\boptions\.units\.(\w+)/g, '--unit $1=')
+    .replace(/\boptions\.(decimal|separator|sheet)\b/g, '--$1');
+
 function sentence(reason: unknown, file: string | undefined): string {
   if (!(reason instanceof Error)) return String(reason);
   const { code, path } = reason as { code?: unknown; path?: unknown };
   const rule = !isInputError(reason) && typeof code === 'string' ? systemRules[code] : undefined;
   const place = typeof path === 'string' ? path.replace(/\.[\da-f-]{36}\.part$/, '') : file; // of a draft the name that it will have
-  const text = rule === undefined ? reason.message : place === undefined || place === file ? rule : `${place}: ${rule}`;
+  const text = rule === undefined ? asFlags(reason.message) : place === undefined || place === file ? rule : `${place}: ${rule}`;
   return file === undefined ? text : `${file}: ${text}`;
 }
 

@@ -68,8 +68,13 @@ Example:
     const piece = pieceOf(flags);
     const { maximumForce } = flags;
     if (files.length > 0 && maximumForce === undefined)
-      return reportEach(session, files, flags, ['bent'], async (file, test) =>
-        analyseShear(await forceColumnsOf(file, flags, false), piece, optionsOf(flags, test)),
+      return reportEach(
+        session,
+        files,
+        flags,
+        ['bent'],
+        (file) => forceColumnsOf(file, flags, false),
+        (record, test) => analyseShear(record, piece, optionsOf(flags, test)),
       );
     if (files.length > 0 || maximumForce === undefined) throw usage('either files or --maximum-force must be given');
     return reportTogether(
@@ -77,7 +82,7 @@ Example:
       FROM,
       files,
       flags,
-      () => Promise.resolve(),
+      (file) => forceColumnsOf(file, flags, false),
       (_, test) => analyseShear({ maximumForce }, piece, optionsOf(flags, test)),
     );
   });

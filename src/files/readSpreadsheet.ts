@@ -1,4 +1,4 @@
-import { InputError, quoted, requireObject, requireWhole } from '../base/index.js';
+import { InputError, isInputError, quoted, requireObject, requireWhole } from '../base/index.js';
 import { readRows, requireRowsOptions, type Cell, type ReadOptions, type ReadResult } from '../record/index.js';
 import { content, library, wholeFile } from './wholeFile.js';
 
@@ -18,7 +18,7 @@ export interface SpreadsheetOptions extends ReadOptions {
  * @param bytes - The bytes of the file, at most 512 MB.
  * @param options - Which sheet, and what decides where its rows do not.
  * @returns Columns, rows above, what was understood: as {@link readRows}.
- * @throws {@link InputError} As {@link readRows}; `missing` where the peer is not installed; `wrong-type` for other files, `out-of-range` for a
+ * @throws {@link InputError} As {@link readRows}; `missing` where the peer is not installed; those about rows as `options.sheet` where none was named and the file has several; `wrong-type` for other files, `out-of-range` for a
  * sheet that is not there.
  *
  * @example
@@ -46,5 +46,18 @@ export async function readSpreadsheet(bytes: Uint8Array | ArrayBuffer, options: 
       throw new InputError(from, 'options.sheet', 'out-of-range', `must be the name or place of a sheet, of ${quoted(names)}`, sheet);
     }),
   );
-  return readRows(rows as unknown as readonly (readonly Cell[])[], others);
+  try {
+    return readRows(rows as unknown as readonly (readonly Cell[])[], others);
+  } catch (reason) {
+    if (options.sheet !== undefined || !isInputError(reason) || reason.path !== 'rows') throw reason;
+    const names = (await readSheets(file)).map((one) => one.sheet);
+    if (names.length < 2) throw reason;
+    throw new InputError(
+      from,
+      'options.sheet',
+      reason.code,
+      `must name the sheet that holds the record, of ${quoted(names)}: the first holds none`,
+      1,
+    );
+  }
 }

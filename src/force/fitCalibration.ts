@@ -1,5 +1,7 @@
-import { failure, InputError, requireColumn, requireObject, requireOptions, success, type Outcome } from '../base/index.js';
-import { fExceeds, horner, polynomialFit, type PolynomialFit } from '../numeric/index.js';
+import { failure, InputError, requireColumn, requireObject, requireOptions, success, type Finding, type Outcome } from '../base/index.js';
+import { horner, type PolynomialFit } from '../numeric/index.js';
+import { calibrationFit, mostDegree, SIGNIFICANCE } from './calibrationFit.js';
+import { pairFindings } from './pairFindings.js';
 
 /** Readings of the channel beside those of a reference instrument. */
 export interface CalibrationPairs {
@@ -21,9 +23,9 @@ export interface CalibrationOptions {
 export interface Calibration {
   /** Degree of the polynomial. */
   readonly degree: number;
-  /** How the degree was chosen: given, or by F-test at the 5 % level. */
+  /** How the degree was chosen: given, or by F-tests. */
   readonly degreeBy: 'given' | 'F-test';
-  /** Level of that F-test [1], absent where the degree was given. */
+  /** Chance that those tests raise a degree that is enough [1], absent where the degree was given. */
   readonly significance?: number | undefined;
   /** Coefficients of ascending powers of the indicated value, to force [N]. */
   readonly coefficients: readonly number[];
@@ -47,14 +49,13 @@ export interface Calibration {
   readonly rSquared: number;
   /** Number of pairs. */
   readonly points: number;
+  /** Doubts about the pairs, for `options.test.findings` of an analysis: outliers are named, never taken out. */
+  readonly findings: readonly Finding[];
 }
 
 /** Why there is no calibration. */
 export type CalibrationReason = 'too-few-points' | 'not-monotonic';
 
-/** Chance of taking a higher degree that is not there. */
-const SIGNIFICANCE = 0.05;
-const HIGHEST = 3;
 const FROM = 'fitCalibration';
 
 /** Slopes below this share of the largest coefficient are rounding. */
@@ -79,8 +80,10 @@ function isMonotonic({ scaled }: PolynomialFit): boolean {
  * \mathcal F = \frac{RSS_{d} - RSS_{d+1}}{RSS_{d+1} / \nu_{d+1}} $$
  *
  * @remarks
- * The degree is raised from 1 while the F-test at the 5 % level says that the next term is there (also where the one after it is). The line is not forced
- * through zero. A polynomial that turns within its span is refused. No class of verification follows from a fit alone.
+ * The degree is raised from 1 while an F-test says that the next term is there (also where the one after it is); the two tests share a level of 5 %, so that a straight
+ * channel is taken for a curved one in a twentieth of the cases at most. The line is not forced through zero. Each end, and the pairs farthest off, are held against the calibration of all
+ * others: one that they would seldom show (5 % over all pairs and degrees, Bonferroni) is an outlier, which is named and never taken out. So are a degree that rests on one pair, a
+ * way down that differs from the way up (1 %), scatter beyond class 1, and too few pairs. A polynomial that turns within its span is refused. No class of verification follows from a fit alone.
  *
  * @param pairs - `indicated` in the channel's unit and `reference` [N], at least three pairs, finite.
  * @param options - Degree and weights.
@@ -105,30 +108,13 @@ export function fitCalibration(pairs: CalibrationPairs, options: CalibrationOpti
   const { degree: wanted } = options;
   if (wanted !== undefined && !([1, 2, 3] as unknown[]).includes(wanted))
     throw new InputError(FROM, 'options.degree', 'out-of-range', 'must be 1, 2 or 3', wanted);
-  const weights = weightsOf(options.weights, reference);
-  const different = new Set(indicated).size;
-  const most = Math.min(HIGHEST, different - 1, points - 2);
-  if ((wanted ?? 1) > most)
-    return failure('too-few-points', `${points} pairs at ${different} different readings do not determine degree ${wanted ?? 1}`);
-
-  const fits = new Map<number, PolynomialFit>();
-  const fitOf = (degree: number): PolynomialFit => {
-    const known = fits.get(degree) ?? polynomialFit(indicated, reference, degree, weights);
-    fits.set(degree, known);
-    return known;
-  };
-  /** True where a higher degree lowers the sum by more than chance would. */
-  const better = (low: number, high: number): boolean => {
-    const a = fitOf(low);
-    const b = fitOf(high);
-    const gain = (a.residualSumOfSquares - b.residualSumOfSquares) / (high - low);
-    // what is left of data without scatter is rounding
-    const scatter = Math.max(b.residualSumOfSquares, 1e-24 * reference.reduce((sum, F) => sum + F * F, 0)) / b.degreesOfFreedom;
-    return fExceeds(gain / scatter, high - low, b.degreesOfFreedom) < SIGNIFICANCE;
-  };
-  let degree: number = wanted ?? 1;
-  if (wanted === undefined) for (let next = 2; next <= most; next += 1) if (better(degree, next)) degree = next;
-  const fit = fitOf(degree);
+  const pairsOf = { indicated, reference, weights: weightsOf(options.weights, reference) };
+  if ((wanted ?? 1) > mostDegree(pairsOf))
+    return failure(
+      'too-few-points',
+      `${points} pairs at ${new Set(indicated).size} different readings do not determine degree ${wanted ?? 1}`,
+    );
+  const { degree, fit } = calibrationFit(pairsOf, wanted);
   if (!isMonotonic(fit)) return failure('not-monotonic', `a polynomial of degree ${degree} turns within the span of the readings`);
   return success({
     degree,
@@ -144,6 +130,7 @@ export function fitCalibration(pairs: CalibrationPairs, options: CalibrationOpti
     residualStandardDeviation: Math.sqrt(fit.residualSumOfSquares / fit.degreesOfFreedom),
     rSquared: fit.rSquared,
     points,
+    findings: pairFindings(pairsOf, degree, wanted, fit),
   });
 }
 

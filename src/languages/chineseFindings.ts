@@ -94,7 +94,12 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'several-tests': {
     message: '记录中含有 {count} 次试验，第二次从第 {second} 个采样点开始。',
-    remedy: '将其拆分（`splitTests`），并分别评定。',
+    remedy: '为每次试验单独建立文件，或将记录拆分（`splitTests`），并分别评定。',
+  },
+  'file-cut-off': {
+    message:
+      '文件在第 {line} 行中间结束（{text}）：其后没有换行符，且单元格或数字位数少于上面各行。该行已略去；记录仪在其后写了什么不得而知。',
+    remedy: '请从记录仪重新复制该文件；试样是否断裂，此文件中没有记录。',
   },
   'channel-empty': {
     message: '{column}通道中不足两个数值：传感器未装上，或未被记录。',
@@ -907,7 +912,7 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   // several tests, decisions, values that check each other
   'few-replicates': {
-    message: '{symbol} 仅依据 {n} 个结果：只给出极差。',
+    message: '仅有两个结果、只给出极差的量：{symbols}。',
     remedy: '至少试验三个试样；两个值的标准差说明不了问题。',
   },
   'esd-few-values': {
@@ -1001,6 +1006,11 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'force-class-coarse': { message: '力经检验为 {forceClass} 级；常用试验标准要求 1 级或更好。', remedy: '不得声称符合这些标准；查明限制级别的原因。' },
   'force-class-not-in-uncertainty': { message: '力经检验为 {forceClass} 级：每个力和应力的误差都可能达到 {share} %，而给出的不确定度均未包含该误差。', remedy: '在试验的各项不确定度中给出力的级别或不确定度，或将其加入结果的不确定度预算。' },
   'force-class-unlike': { message: '不确定度中力按 {counted} 级计；力经检验为 {forceClass} 级。', remedy: '按证书上的级别计。' },
+  'calibration-outlier': { message: '校准的第 {pair} 对读数（{force} N 处）偏离其余各对的校准 {off} N（其余为 {without} 次；含该对为 {degree} 次）：它是离群值，未被剔除。', remedy: '查找笔误或读数错误，并重新测量该对；只有原因已知时才可剔除。' },
+  'calibration-degree-by-one': { message: '校准的 {degree} 次多项式只取决于第 {pair} 对读数（{force} N 处）：没有它，{without} 次就够了。', remedy: '重新测量该对以及其附近的读数；仅凭一对读数无法区分通道弯曲与失误。' },
+  'calibration-hysteresis': { message: '相同示值下，回程的参考力比进程高 {difference} N，为最大力的 {share} %，超出分散性。', remedy: '只在力上升时校准（与试验相同），或将该差值计入不确定度；检查密封的摩擦。' },
+  'calibration-points-few': { message: '{readings} 个示值处的 {points} 对读数，在 {degree} 次之外只剩 {freedom} 个自由度：校准的分散性以及其中的离群值几乎无从得知。', remedy: '至少在五个力值处校准，每处三次。' },
+  'calibration-scatter': { message: '在 {force} N 处，校准偏离其读数对 {share} %；1 级通道允许偏离 {allowed} %。', remedy: '查找分散的来源（读数、摩擦、参考仪器），并重新测量；不得声称更高的级别。' },
   'compliance-of-other-grips': { message: '试验机柔度是用夹头“{measured}”测量的；本次试验使用的是“{used}”。', remedy: '用试验所用的夹头测量柔度：夹头在柔度中占很大一部分。' },
   'compliance-of-other-direction': { message: '试验机柔度是在{measuredDirection}方向测量的；本次试验在{usedDirection}方向对试验机加载。', remedy: '在试验的方向上测量柔度：方向不同，试验机承力的部件也不同。' },
   'pause-in-elastic-window': { message: '驱动装置在弹性直线的窗口之内静止 {count} 次，最长一次为 {duration} s，位于应变 {strain} mm/mm 处。', remedy: '将窗口设在停顿的上方或下方，或在弹性段不停顿地加载：该处的松弛会使直线弯曲。' },

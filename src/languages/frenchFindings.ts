@@ -94,7 +94,12 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'several-tests': {
     message: 'L’enregistrement contient {count} essais, le deuxième à partir du point {second}.',
-    remedy: 'Le diviser (`splitTests`) et dépouiller chaque essai séparément.',
+    remedy: 'Faire un fichier de chacun, ou diviser l’enregistrement (`splitTests`), et dépouiller chaque essai séparément.',
+  },
+  'file-cut-off': {
+    message:
+      'Le fichier s’arrête au milieu de la ligne {line} ({text}) : aucune fin de ligne ne suit, et elle a moins de cellules ou de chiffres que les lignes précédentes. Elle a été laissée de côté ; ce que l’enregistreur a écrit ensuite est inconnu.',
+    remedy: 'Copier de nouveau le fichier depuis l’enregistreur ; celui-ci ne dit pas si l’éprouvette s’est rompue.',
   },
   'channel-empty': {
     message: 'Signal {column} : moins de deux valeurs numériques ; le capteur n’était pas en marche ou n’a pas été enregistré.',
@@ -907,7 +912,7 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   // several tests, decisions
   'few-replicates': {
-    message: '{symbol} repose sur {n} résultats : seule leur étendue est donnée.',
+    message: 'De deux résultats, seule l’étendue est donnée : {symbols}.',
     remedy: 'Essayer au moins trois éprouvettes ; un écart-type tiré de deux valeurs ne dit rien.',
   },
   'esd-few-values': {
@@ -1001,6 +1006,11 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'force-class-coarse': { message: 'La force est vérifiée en classe {forceClass} ; les normes d’essai usuelles demandent la classe 1 ou mieux.', remedy: 'Ne pas revendiquer la conformité à ces normes ; chercher ce qui limite la classe.' },
   'force-class-not-in-uncertainty': { message: 'La force est vérifiée en classe {forceClass} : chaque force et chaque contrainte peut s’écarter de {share} %, et aucune incertitude indiquée n’en tient compte.', remedy: 'Donner la classe ou l’incertitude de la force parmi les incertitudes de l’essai, ou l’ajouter au bilan d’incertitude du résultat.' },
   'force-class-unlike': { message: 'Les incertitudes comptent la force en classe {counted} ; elle est vérifiée en classe {forceClass}.', remedy: 'Compter la classe du certificat.' },
+  'calibration-outlier': { message: 'La paire {pair} de l’étalonnage, à {force} N, s’écarte de {off} N de l’étalonnage de toutes les autres (de degré {without} ; avec elle de degré {degree}) : c’est une valeur aberrante, et elle n’a pas été retirée.', remedy: 'Chercher une erreur d’écriture ou de lecture et mesurer de nouveau cette paire ; ne la retirer que pour une cause connue.' },
+  'calibration-degree-by-one': { message: 'Le degré {degree} de l’étalonnage repose sur la paire {pair}, à {force} N : sans elle le degré {without} suffit.', remedy: 'Mesurer de nouveau cette paire et d’autres voisines ; une seule paire ne distingue pas une voie courbe d’une erreur.' },
+  'calibration-hysteresis': { message: 'Au retour, la référence indique {difference} N de plus qu’à l’aller pour la même lecture, soit {share} % de la force la plus élevée et plus que la dispersion.', remedy: 'Étalonner seulement à force croissante, comme lors des essais, ou compter l’écart parmi les incertitudes ; chercher un frottement des joints.' },
+  'calibration-points-few': { message: '{points} paires à {readings} lectures laissent {freedom} degrés de liberté à côté du degré {degree} : la dispersion de l’étalonnage, et une valeur aberrante parmi ses paires, sont à peine connues.', remedy: 'Étalonner à cinq forces au moins, trois fois chacune.' },
+  'calibration-scatter': { message: 'À {force} N, l’étalonnage s’écarte de {share} % de sa paire ; une voie de classe 1 peut s’écarter de {allowed} %.', remedy: 'Chercher ce qui disperse (lecture, frottement, référence) et mesurer de nouveau ; ne revendiquer aucune classe meilleure.' },
   'compliance-of-other-grips': { message: 'La complaisance du bâti a été mesurée avec les mors « {measured} » ; cet essai a été fait avec « {used} ».', remedy: 'Mesurer la complaisance avec les mors de l’essai : les mors y ont une grande part.' },
   'compliance-of-other-direction': { message: 'La complaisance du bâti a été mesurée dans le sens « {measuredDirection} » ; cet essai charge le bâti dans le sens « {usedDirection} ».', remedy: 'Mesurer la complaisance dans le sens de l’essai : d’autres parties du bâti portent la force.' },
   'pause-in-elastic-window': { message: 'La commande est restée immobile dans la fenêtre de la droite élastique : {count} fois, le plus longtemps {duration} s à {strain} mm/mm.', remedy: 'Placer la fenêtre au-dessus ou au-dessous de la pause, ou charger la partie élastique sans arrêt : ce qui s’y relâche courbe la droite.' },

@@ -94,7 +94,12 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'several-tests': {
     message: 'Die Aufzeichnung enthält {count} Versuche, den zweiten ab Messpunkt {second}.',
-    remedy: 'Die Aufzeichnung teilen (`splitTests`) und jeden Versuch für sich auswerten.',
+    remedy: 'Aus jedem eine eigene Datei machen oder die Aufzeichnung teilen (`splitTests`) und jeden Versuch für sich auswerten.',
+  },
+  'file-cut-off': {
+    message:
+      'Die Datei endet mitten in Zeile {line} ({text}): kein Zeilenende folgt, und sie hat weniger Zellen oder Ziffern als die Zeilen darüber. Sie wurde weggelassen; was der Logger danach schrieb, ist nicht bekannt.',
+    remedy: 'Die Datei noch einmal vom Logger kopieren; ob die Probe brach, steht in dieser nicht.',
   },
   'channel-empty': {
     message: 'Signal {column}: keine zwei Zahlenwerte vorhanden; der Aufnehmer war nicht eingeschaltet oder wurde nicht aufgezeichnet.',
@@ -907,7 +912,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   // several tests, decisions
   'few-replicates': {
-    message: '{symbol} beruht auf {n} Ergebnissen: Angegeben wird nur ihre Spannweite.',
+    message: 'Aus zwei Ergebnissen wird nur die Spannweite angegeben: {symbols}.',
     remedy: 'Mindestens drei Proben prüfen; eine Standardabweichung aus zwei Werten sagt nichts aus.',
   },
   'esd-few-values': {
@@ -1001,6 +1006,11 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'force-class-coarse': { message: 'Die Kraft ist nach Klasse {forceClass} überprüft; die üblichen Prüfnormen verlangen Klasse 1 oder besser.', remedy: 'Keine Übereinstimmung mit ihnen beanspruchen; herausfinden, was die Klasse begrenzt.' },
   'force-class-not-in-uncertainty': { message: 'Die Kraft ist nach Klasse {forceClass} überprüft: Jede Kraft und jede Spannung kann um {share} % abweichen, und keine angegebene Unsicherheit enthält das.', remedy: 'Die Klasse oder die Unsicherheit der Kraft unter den Unsicherheiten des Versuchs angeben oder sie zum Unsicherheitsbudget des Ergebnisses hinzufügen.' },
   'force-class-unlike': { message: 'Die Unsicherheiten rechnen für die Kraft mit Klasse {counted}; überprüft ist sie nach Klasse {forceClass}.', remedy: 'Mit der Klasse des Zertifikats rechnen.' },
+  'calibration-outlier': { message: 'Paar {pair} der Kalibrierung, bei {force} N, liegt {off} N neben der Kalibrierung aller anderen (vom Grad {without}; mit ihm Grad {degree}): Es ist ein Ausreißer und wurde nicht herausgenommen.', remedy: 'Nach einem Schreib- oder Ablesefehler suchen und das Paar noch einmal messen; nur aus bekannter Ursache herausnehmen.' },
+  'calibration-degree-by-one': { message: 'Grad {degree} der Kalibrierung beruht auf Paar {pair}, bei {force} N: Ohne es genügt Grad {without}.', remedy: 'Dieses Paar und andere in seiner Nähe noch einmal messen; ein einzelnes Paar unterscheidet keinen gekrümmten Kanal von einem Versehen.' },
+  'calibration-hysteresis': { message: 'Auf dem Rückweg zeigt die Referenz bei gleicher Anzeige {difference} N mehr als auf dem Hinweg, {share} % der höchsten Kraft und mehr als die Streuung.', remedy: 'Nur mit steigender Kraft kalibrieren, wie auch geprüft wird, oder den Unterschied unter die Unsicherheiten zählen; nach Reibung der Dichtungen suchen.' },
+  'calibration-points-few': { message: '{points} Paare bei {readings} Anzeigen lassen neben Grad {degree} nur {freedom} Freiheitsgrade: Die Streuung der Kalibrierung und ein Ausreißer unter ihren Paaren sind kaum bekannt.', remedy: 'Bei mindestens fünf Kräften kalibrieren, bei jeder dreimal.' },
+  'calibration-scatter': { message: 'Bei {force} N liegt die Kalibrierung {share} % neben ihrem Paar; ein Kanal der Klasse 1 darf {allowed} % daneben liegen.', remedy: 'Suchen, was streut (Ablesung, Reibung, Referenz), und noch einmal messen; keine bessere Klasse in Anspruch nehmen.' },
   'compliance-of-other-grips': { message: 'Die Nachgiebigkeit des Prüfrahmens wurde mit der Einspannung „{measured}“ gemessen; dieser Versuch wurde mit „{used}“ durchgeführt.', remedy: 'Die Nachgiebigkeit mit der Einspannung des Versuchs messen: Die Einspannung macht einen großen Teil davon aus.' },
   'compliance-of-other-direction': { message: 'Die Nachgiebigkeit des Prüfrahmens wurde in der Richtung „{measuredDirection}“ gemessen; dieser Versuch belastet den Prüfrahmen in der Richtung „{usedDirection}“.', remedy: 'Die Nachgiebigkeit in der Richtung des Versuchs messen: Andere Teile des Prüfrahmens tragen die Kraft.' },
   'pause-in-elastic-window': { message: 'Der Antrieb stand innerhalb des Auswertefensters der elastischen Geraden still: {count}-mal, am längsten {duration} s bei {strain} mm/mm.', remedy: 'Das Auswertefenster über oder unter die Pause legen oder den elastischen Bereich ohne Halt belasten: Was dort relaxiert, krümmt die Gerade.' },

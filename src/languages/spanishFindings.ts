@@ -94,7 +94,12 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'several-tests': {
     message: 'El registro contiene {count} ensayos; el segundo empieza en el dato {second}.',
-    remedy: 'Separarlos (`splitTests`) y evaluar cada uno por su cuenta.',
+    remedy: 'Hacer un archivo de cada uno, o dividir el registro (`splitTests`), y evaluar cada uno por su cuenta.',
+  },
+  'file-cut-off': {
+    message:
+      'El archivo termina en medio de la línea {line} ({text}): no le sigue un fin de línea y tiene menos celdas o cifras que las líneas anteriores. Se ha omitido; lo que el registrador escribió después no se conoce.',
+    remedy: 'Copiar de nuevo el archivo desde el registrador; este no dice si la probeta se rompió.',
   },
   'channel-empty': {
     message: 'El canal de {column} no contiene ni dos números: el sensor no estaba puesto o no se registró.',
@@ -907,7 +912,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   // several tests, decisions, values that check each other
   'few-replicates': {
-    message: '{symbol} se apoya en {n} resultados: solo se da su recorrido.',
+    message: 'De dos resultados solo se da el recorrido: {symbols}.',
     remedy: 'Ensayar al menos tres probetas; una desviación típica de dos no dice nada.',
   },
   'esd-few-values': {
@@ -1001,6 +1006,11 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'force-class-coarse': { message: 'La fuerza está verificada con clase {forceClass}; las normas de ensayo habituales piden la clase 1 o mejor.', remedy: 'No declarar conformidad con ellas; buscar qué limita la clase.' },
   'force-class-not-in-uncertainty': { message: 'La fuerza está verificada con clase {forceClass}: todas las fuerzas y tensiones pueden tener un error del {share} %, y ninguna incertidumbre indicada lo contiene.', remedy: 'Indicar la clase o la incertidumbre de la fuerza entre las incertidumbres del ensayo, o añadirla al balance del resultado.' },
   'force-class-unlike': { message: 'Las incertidumbres cuentan la fuerza como de clase {counted}; está verificada con clase {forceClass}.', remedy: 'Contar la clase del certificado.' },
+  'calibration-outlier': { message: 'El par {pair} de la calibración, a {force} N, se aparta {off} N de la calibración de todos los demás (de grado {without}; con él de grado {degree}): es un valor atípico y no se ha retirado.', remedy: 'Buscar un error de escritura o de lectura y medir de nuevo ese par; retirarlo solo por una causa conocida.' },
+  'calibration-degree-by-one': { message: 'El grado {degree} de la calibración descansa en el par {pair}, a {force} N: sin él basta el grado {without}.', remedy: 'Medir de nuevo ese par y otros cercanos; un solo par no distingue un canal curvo de un error.' },
+  'calibration-hysteresis': { message: 'De vuelta, la referencia indica {difference} N más que de ida con la misma lectura, un {share} % de la fuerza más alta y más que la dispersión.', remedy: 'Calibrar solo con fuerza creciente, como se ensaya, o contar la diferencia entre las incertidumbres; buscar rozamiento en las juntas.' },
+  'calibration-points-few': { message: '{points} pares en {readings} lecturas dejan {freedom} grados de libertad junto al grado {degree}: la dispersión de la calibración, y un valor atípico entre sus pares, apenas se conocen.', remedy: 'Calibrar en cinco fuerzas como mínimo, tres veces cada una.' },
+  'calibration-scatter': { message: 'A {force} N la calibración se aparta un {share} % de su par; un canal de clase 1 puede apartarse un {allowed} %.', remedy: 'Buscar qué dispersa (lectura, rozamiento, referencia) y medir de nuevo; no atribuirle una clase mejor.' },
   'compliance-of-other-grips': { message: 'La flexibilidad de la máquina se midió con las mordazas «{measured}»; este ensayo se hizo con «{used}».', remedy: 'Medir la flexibilidad con las mordazas del ensayo: las mordazas son una gran parte de ella.' },
   'compliance-of-other-direction': { message: 'La flexibilidad de la máquina se midió en {measuredDirection}; este ensayo carga la máquina en {usedDirection}.', remedy: 'Medir la flexibilidad en el sentido del ensayo: son otras las partes de la máquina que soportan la fuerza.' },
   'pause-in-elastic-window': { message: 'El accionamiento estuvo parado dentro de la ventana de la recta elástica: {count} veces, la más larga {duration} s a {strain} mm/mm.', remedy: 'Situar la ventana por encima o por debajo de la pausa, o cargar el tramo elástico sin parar: lo que se relaja ahí curva la recta.' },

@@ -38,6 +38,8 @@ export interface TestInfo {
    * `applyCalibration`: below the lowest, idle readings were carried on to zero. Of what lies outside a finding says so.
    */
   readonly calibratedForces?: readonly [low: number, high: number] | undefined;
+  /** Doubts from before the analysis, as `readRecord` and `fitCalibration` give them: they stand among the findings of the result. */
+  readonly findings?: readonly Finding[] | undefined;
   /** Anything else. */
   readonly remarks?: string | undefined;
   /** True for data made by a simulation or for a class: every page says so. */

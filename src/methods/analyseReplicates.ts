@@ -11,7 +11,7 @@ import {
 import { grubbsTest, summariseReplicates, toleranceLimit } from '../statistics/index.js';
 import { replicateDifferences } from './replicateDifferences.js';
 import { replicateFields, type ReplicateField } from './replicateFields.js';
-import { differenceFinding, oddFinding, oddTests, propertyFindings, repeatedFindings } from './replicateFindings.js';
+import { differenceFinding, fewFindings, oddFinding, oddTests, propertyFindings, repeatedFindings } from './replicateFindings.js';
 import type { ReplicateDifference, ReplicateProperty, ReplicatesResult } from './ReplicatesResult.js';
 import { structure } from './structure.js';
 import type { TensionResult } from './TensionResult.js';
@@ -151,6 +151,7 @@ export function analyseReplicates(results: readonly TensionResult[], options: Re
       ...repeatedFindings(hashes, names),
       ...differences.flatMap((one) => differenceFinding(one, every, pooled(one.difference))),
       ...[...odd].map(([test, list]) => oddFinding(list, names[test]!)),
+      ...fewFindings(properties),
       ...properties.flatMap((property) => propertyFindings(property, names, told.has(property))),
     ],
     trail: [

@@ -76,7 +76,8 @@ export const forceTrail = ({ calibratedForces: span }: TestInfo): TrailStep[] =>
 
 /**
  * @internal Doubts about the verification of the force that a test names: its age, its range, its class, and whether the stated uncertainties
- * hold it; and about the span of its calibration, with that of the `window` of the elastic line. Of a test that names neither nothing is said.
+ * hold it; about the span of its calibration, with that of the `window` of the elastic line; and what was found before the analysis. Of a test that
+ * names nothing nothing is said.
  */
 export function calibrationFindings(
   test: TestInfo,
@@ -84,7 +85,7 @@ export function calibrationFindings(
   doubts: Pick<TensionUncertainty, 'force' | 'forceClass'> = {},
   window: readonly ForceOfResult[] = [],
 ): Finding[] {
-  const outside = test.calibratedForces ? spanFindings(test.calibratedForces, [...window, ...forces]) : [];
+  const outside = [...(test.findings ?? []), ...(test.calibratedForces ? spanFindings(test.calibratedForces, [...window, ...forces]) : [])];
   if (test.forceCalibration === undefined) return outside;
   const { date, intervalMonths, forceClass, range } = typeof test.forceCalibration === 'string' ? {} : test.forceCalibration;
   const found = [...outside, ...ageFindings(date, test.date, intervalMonths ?? INTERVAL)];

@@ -1,4 +1,5 @@
 export { analyseBending } from './analyseBending.js';
+export { bendingColumns } from './bendingColumns.js';
 export { type BendingOptions, type BendingThresholds } from './bendingOptions.js';
 export { type BendingColumns, type BendingPiece, type BendingResult } from './BendingResult.js';
 export { analyseCompression } from './analyseCompression.js';

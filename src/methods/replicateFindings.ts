@@ -40,11 +40,16 @@ function variesAnyway({ values, outlier }: ReplicateProperty, most: number): boo
   return variation !== undefined && variation > most;
 }
 
+/** @internal The properties that two tests gave, in one finding. */
+export function fewFindings(properties: readonly ReplicateProperty[]): Finding[] {
+  const symbols = properties.filter(({ summary }) => summary.n === 2).map(({ symbol }) => symbol);
+  return symbols.length > 0 ? [finding('few-replicates', { symbols: symbols.join(', ') })] : [];
+}
+
 /** @internal What is said of one property; `told` where its outlying value was said of its test. */
 export function propertyFindings(property: ReplicateProperty, names: readonly string[], told: boolean): Finding[] {
   const { symbol, unit, field, summary, outlier, usualVariation: usual, tests } = property;
   const found: Finding[] = [];
-  if (summary.n === 2) found.push(finding('few-replicates', { symbol, n: 2 }, { field }));
   const variation = summary.coefficientOfVariation;
   if (usual !== undefined && variation !== undefined && variation > UNUSUAL * usual && (!told || variesAnyway(property, UNUSUAL * usual)))
     found.push(finding('variation-above-usual', { symbol, variation: 100 * variation, usual: 100 * usual }, { field }));

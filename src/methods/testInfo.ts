@@ -1,14 +1,17 @@
 import {
+  catalogue,
   InputError,
   requireBoolean,
   requireDay,
   requireFinite,
   requireNonNegative,
   requireObject,
+  requireOneOf,
   requireOptions,
   requirePair,
   requirePositive,
   shownList,
+  type Finding,
 } from '../base/index.js';
 import { requireForceClass } from '../uncertainty/index.js';
 import type { ForceCalibration, TestInfo } from './MethodResult.js';
@@ -43,14 +46,29 @@ function requireSpan(from: string, path: string, given: readonly [number, number
   return [low, high];
 }
 
+/** Checks findings from before the analysis, as far as they are shown. */
+function requireFindings(from: string, path: string, given: readonly Finding[]): readonly Finding[] {
+  const list: unknown = given;
+  if (!Array.isArray(list)) throw new InputError(from, path, 'wrong-type', 'must be a list of findings', given);
+  given.forEach((one: Finding, k) => {
+    requireObject(from, `${path}[${k}]`, one);
+    requireOneOf(from, `${path}[${k}].code`, one.code, Object.keys(catalogue));
+    requireOneOf(from, `${path}[${k}].severity`, one.severity, ['note', 'caution', 'fault']);
+    for (const name of ['message', 'remedy'] as const) requireText(from, `${path}[${k}].${name}`, one[name]);
+    requireObject(from, `${path}[${k}].values`, one.values);
+  });
+  return [...given];
+}
+
 /** @internal Checks who tested what: text, a number of degrees, a yes or no, and what is known of the force's verification. */
 export function requireTest(from: string, test: TestInfo): TestInfo {
-  requireOptions(from, test, [...texts, 'temperature', 'forceCalibration', 'calibratedForces', 'invented'], PATH);
+  requireOptions(from, test, [...texts, 'temperature', 'forceCalibration', 'calibratedForces', 'findings', 'invented'], PATH);
   for (const name of texts) if (test[name] !== undefined) requireText(from, `${PATH}.${name}`, test[name]);
   if (test.temperature !== undefined) requireFinite(from, `${PATH}.temperature`, test.temperature);
   if (test.invented !== undefined) requireBoolean(from, `${PATH}.invented`, test.invented);
   const calibrated = test.calibratedForces && requireSpan(from, `${PATH}.calibratedForces`, test.calibratedForces);
-  const given = { ...test, ...(calibrated ? { calibratedForces: calibrated } : {}) };
+  const before = test.findings && requireFindings(from, `${PATH}.findings`, test.findings);
+  const given = { ...test, ...(calibrated ? { calibratedForces: calibrated } : {}), ...(before ? { findings: before } : {}) };
   const path = `${PATH}.forceCalibration`;
   const { forceCalibration: known } = test;
   if (typeof known === 'object') return { ...given, forceCalibration: requireCalibration(from, path, known) };

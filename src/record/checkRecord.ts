@@ -18,7 +18,7 @@ import { recordOutline, type RecordOutline } from './recordOutline.js';
 import { recordBlocks } from './recordBlocks.js';
 import { replaceSpikesKernel, spikeColumns } from './replaceSpikes.js';
 import { requireColumns } from './requireColumns.js';
-import { testSegments } from './segments.js';
+import { severalTests } from './segments.js';
 import { surveyRecord, type RecordSurvey } from './surveyRecord.js';
 import { zeroFindings } from './zeroFindings.js';
 
@@ -107,9 +107,8 @@ export function checkRecordKernel(record: TensionRecord, thresholds: RecordThres
     return [...signs, finding('force-does-not-rise', { first: force[0]!, highest }, { field: 'maximumForce' }), ...ofClock];
   if (signs.length > 0) return [...ofClock, ...signs];
   // an analysis that found the excursions of a test knows that it is one
-  const tests = known?.excursions ? [] : testSegments(force, highest, time);
-  if (tests.length > 1)
-    return [...ofClock, finding('several-tests', { count: tests.length, second: tests[1]![0] }, { range: [tests[1]![0], tests[1]![1]] })];
+  const several = known?.excursions ? [] : severalTests(force, time);
+  if (several.length > 0) return [...ofClock, ...several];
   const excursions = known?.excursions ?? excursionsOf(record, outline, known?.pauses);
   return [
     ...ofClock,

@@ -53,7 +53,7 @@ const words: readonly (readonly [Meaning, RegExp])[] = [
   ['strain', /^(e|eps|epsilon|ε)$|\b(strain|dehnung|deformation|deformacion|deformazione|deformacao)\b|dehnung$|应变|ひずみ/],
   [
     'displacement',
-    /^(x|s)$|\b(displacement|weg|deplacement|desplazamiento|verschiebung|spostamento|deslocamento|lvdt|dial)\b|weg$|位移|変位/,
+    /^(x|s)$|\b(deflection|durchbiegung|fleche|flecha|freccia|compression|stauchung|ecrasement|compresion|compressione|compressao|displacement|weg|deplacement|desplazamiento|verschiebung|spostamento|deslocamento|lvdt|dial)\b|weg$|位移|変位|挠度|压缩量|たわみ|圧縮量/,
   ],
 ];
 /** Words of raw readings: counts of a converter, of an encoder, of electric signals. */
@@ -120,6 +120,8 @@ export function meaningOf({ name, dimension, kind }: NamedColumn): { readonly me
   if (found === 'unknown' && name !== '') return as((dimension && byDimension[dimension]) ?? 'unknown');
   if (found === 'extension' && dimension === 'strain') return as('strain');
   if (found === 'strain' && dimension === 'length') return as('extension');
+  // what a beam bends or a piece is pressed by is of the piece only where a gauge measured it: alone it counts as travel
+  if (found === 'displacement' && dimension === 'strain' && /compress|stauchung/.test(plain(name))) return as('strain');
   if (found === 'transverseStrain' && dimension === 'length') return as('ignored');
   if (found === 'travel' && dimension === 'strain') return as('ignored');
   if (found === 'force' && dimension === 'stress') return as('ignored');

@@ -15,6 +15,10 @@ export interface OddRow {
   readonly why: string;
   /** True where a spreadsheet made a date of a number. */
   readonly date: boolean;
+  /** What stands there instead of a number; undefined where cells are missing. */
+  readonly text: string | undefined;
+  /** The row of numbers that follows. */
+  readonly row: number;
 }
 
 /** @internal Columns while they are read, in blocks, so that they grow without copies. */
@@ -63,9 +67,9 @@ function nextBlock(store: ColumnStore): void {
 }
 
 /** @internal Lists a row as left out; where most rows are, the file is no table of numbers. */
-export function leaveOdd(store: ColumnStore, line: number, why: string, date = false): void {
-  store.odd.push({ line, why, date });
+export function leaveOdd(store: ColumnStore, line: number, why: string, text: string | undefined, date = false): void {
   const rows = store.done + store.at;
+  store.odd.push({ line, why, date, text, row: rows });
   if (store.odd.length > FEW && store.odd.length > rows)
     throw new InputError(store.from, `line ${line}`, 'no-numbers', 'and most lines above must hold numbers in the columns that serve', why);
 }

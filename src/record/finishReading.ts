@@ -1,7 +1,8 @@
-import { InputError, shownList } from '../base/index.js';
+import { finding, InputError, shownList, type Finding } from '../base/index.js';
 import { secondsFromFirst } from './clockTime.js';
-import { joinColumns, lineOf, type ColumnStore } from './columnStore.js';
+import { joinColumns, lineOf, type ColumnStore, type OddRow } from './columnStore.js';
 import { metadataOf } from './metadata.js';
+import { severalTests } from './segments.js';
 import type { ReadColumn, Reading, ReadOptions, ReadResult } from './reading.js';
 import { tellApart } from './tellApart.js';
 import type { Understanding, WantedColumn } from './understand.js';
@@ -73,14 +74,25 @@ function requireTwins(from: string, filled: readonly Filled[], line: (row: numbe
     });
 }
 
+/** Rows before which the names of the columns, or their units, stand again. */
+function headingsOf({ odd }: ColumnStore, { layout, wanted }: Understanding): number[] {
+  const heads = [layout.namesRow, layout.unitsRow].flatMap((row) =>
+    row === undefined ? [] : wanted.map(({ index }) => layout.head[row]![index] ?? ''),
+  );
+  const again = ({ text = '' }: OddRow): boolean => text !== '' && heads.some((head) => head === text || head.startsWith(`${text} `));
+  return [...new Set(odd.filter(again).map(({ row }) => row))];
+}
+
 /** @internal The result of reading: units, holes, rows that are left out. */
 export function finishReading(
   from: string,
   store: ColumnStore,
-  { layout, wanted, ignored }: Understanding,
+  understanding: Understanding,
   options: ReadOptions,
   text: Pick<Reading, 'encoding' | 'separator' | 'decimal'>,
+  cut?: { readonly line: number; readonly text: string },
 ): ReadResult {
+  const { layout, wanted, ignored } = understanding;
   requireNoDates(from, store.odd, options);
   const { odd, thousands } = store;
   const columns = joinColumns(store);
@@ -89,13 +101,21 @@ export function finishReading(
   for (const one of filled) scale(from, one, line);
   const used = assign(from, filled, options);
   const twins = requireTwins(from, filled, line);
-  const { keep, rows, leftOut } = usableRows(from, used, columns[0]!.length, line, options);
+  const { keep, rows, leftOut } = usableRows(from, used, columns[0]!.length, line, options, cut?.line);
   if (rows < 2) throw new InputError(from, store.path, 'too-few', 'must hold at least 2 rows of numbers', rows);
   const record: object = Object.fromEntries(
     used.map(({ quantity, column }) => [quantity, rows === keep.length ? column : column.filter((_, i) => keep[i] === 1)]),
   );
+  const kept = record as ReadResult['record'];
+  const load = 'pressure' in kept ? kept.pressure : kept.force;
+  const headings = headingsOf(store, understanding).map((row) => keep.subarray(0, row).reduce((sum, one) => sum + one, 0));
+  const findings: Finding[] = [
+    ...(cut ? [finding('file-cut-off', { line: cut.line, text: cut.text.trim().slice(-40) })] : []),
+    // what the record itself shows, its own checks tell
+    ...(headings.length > 0 && severalTests(load, kept.time).length === 0 ? severalTests(load, kept.time, headings) : []),
+  ];
   return {
-    record: record as ReadResult['record'],
+    record: kept,
     metadata: metadataOf(layout),
     reading: {
       ...text,
@@ -103,7 +123,9 @@ export function finishReading(
       columns: used.map(asRead),
       ignored: [...ignored.map(({ column: { name, index }, why }) => ({ name, index, why })), ...twins],
       rows,
+      headings,
       leftOut: [...odd.map(({ line, why }) => ({ line, why })), ...leftOut].sort((a, b) => a.line - b.line),
     },
+    findings,
   };
 }

@@ -111,7 +111,7 @@ export function readRows(rows: Iterable<readonly Cell[]> | CellColumns, options:
     if (odd >= 0) {
       const text = cellText(cells[odd]).slice(0, 40);
       const date = filled && (cells[odd] instanceof Date || isDate(text));
-      leaveOdd(store, line, date ? `'${text}' is a date` : `'${text}' is no number`, date);
+      leaveOdd(store, line, date ? `'${text}' is a date` : `'${text}' is no number`, text, date);
     } else if (filled) {
       values.forEach((value, k) => (store.columns[k]![store.at] = value ?? NaN));
       endRow(store, line);

@@ -1,4 +1,4 @@
-import type { ColumnName, PressureRecord, TensionRecord } from '../base/index.js';
+import type { ColumnName, Finding, PressureRecord, TensionRecord } from '../base/index.js';
 import type { Unit } from '../units/index.js';
 import type { DecimalSign, Separator, ThousandsSign } from './cells.js';
 import type { TextEncoding } from './decodeText.js';
@@ -82,6 +82,8 @@ export interface Reading {
   readonly ignored: readonly IgnoredColumn[];
   /** Rows of numbers that were read. */
   readonly rows: number;
+  /** Rows of the record before which the names of the columns stand again; {@link splitTests} takes them. */
+  readonly headings: readonly number[];
   /** Rows left out: line of the file, from 1, and why. */
   readonly leftOut: readonly LeftOutRow[];
 }
@@ -102,4 +104,6 @@ export interface ReadResult {
   readonly metadata: Readonly<Record<string, MetadataEntry>>;
   /** What was understood. */
   readonly reading: Reading;
+  /** Doubts about the file, for `options.test.findings` of an analysis: it was cut off, or holds several tests that the record itself does not tell apart. */
+  readonly findings: readonly Finding[];
 }

@@ -165,7 +165,7 @@ export function scanBody(bytes: Uint8Array, start: number, end: number, firstLin
       if (format.unproven && wrong !== undefined && filled) requireSigns(store.from, line, wrong, format);
       const date = wrong !== undefined && filled && isDate(wrong);
       const why = wrong === undefined ? `${cell} cells only` : date ? `'${wrong}' is a date` : `'${wrong.slice(0, 40)}' is no number`;
-      leaveOdd(store, line, why, date);
+      leaveOdd(store, line, why, wrong, date);
     } else if (filled) {
       endRow(store, line);
       ({ columns, at: row } = store);

@@ -1,4 +1,5 @@
 import { InputError } from '../base/index.js';
+import { cutLine, TAIL } from './cutLine.js';
 import { columnStore, type ColumnStore } from './columnStore.js';
 import { decodeBytes, findWidth, LOOK, requireSize, requireText, type TextEncoding } from './decodeText.js';
 import { findTextLayout, isOpen, requireLayout, type TextLayout } from './findLayout.js';
@@ -48,6 +49,9 @@ export function textReader(from: string, options: ReadOptions, { text, keep }: {
   let body: Body | undefined;
   const raw = nothing();
   const waiting = nothing();
+  /** The last bytes of the body, and whether a line end closes them. */
+  let tail = new Uint8Array(0);
+  let unended = false;
 
   /** Layout, columns and the numbers among the first lines. */
   const begin = (last: boolean): void => {
@@ -93,6 +97,8 @@ export function textReader(from: string, options: ReadOptions, { text, keep }: {
   /** Whole lines go into the columns, the beginning of one waits. */
   const scan = (piece: Uint8Array): void => {
     if (!body || piece.length === 0) return;
+    const kept = piece.length >= TAIL ? tail.subarray(0, 0) : tail.subarray(-(TAIL - piece.length));
+    tail = new Uint8Array([...kept, ...piece.subarray(-TAIL)]);
     let bytes = piece;
     if (waiting.length > 0) {
       const cut = afterLines(from, bytes, 1);
@@ -126,6 +132,7 @@ export function textReader(from: string, options: ReadOptions, { text, keep }: {
     }
     if (!last) return;
     const end = body ? waiting.length > 0 : !endsLine(waiting.bytes[waiting.length - 1]);
+    unended = end;
     if (end) {
       if (body) scan(Uint8Array.of(10));
       else wait(waiting, Uint8Array.of(10), true);
@@ -157,9 +164,18 @@ export function textReader(from: string, options: ReadOptions, { text, keep }: {
       const rest = decode ? new Uint8Array(0) : waitingBytes(raw);
       if (!decode) sniff();
       take(decode!(rest, false), true);
-      const { layout, understanding, store } = body!;
+      const { layout, understanding, store, format, line } = body!;
       const { separator, decimal } = layout;
-      return finishReading(from, store, understanding, options, { encoding: encoding!, separator, decimal });
+      // digits are the same in every encoding of one byte
+      const cut = unended ? cutLine(new TextDecoder('latin1').decode(tail), format) : undefined;
+      return finishReading(
+        from,
+        store,
+        understanding,
+        options,
+        { encoding: encoding!, separator, decimal },
+        cut === undefined ? undefined : { line, text: cut },
+      );
     },
   };
 }

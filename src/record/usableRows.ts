@@ -42,19 +42,24 @@ export function requireNoDates(from: string, odd: readonly OddRow[], options: Re
 }
 
 /** @internal Rows that can be used: the load is a number; holes elsewhere are an error, or left out on request; extension may end early, and a
- * summary below the last time is left out. */
+ * summary below the last time is left out, and so is the line within which the file was cut. */
 export function usableRows(
   from: string,
   columns: readonly { readonly quantity: ColumnName; readonly column: Float64Array }[],
   rows: number,
   lineOf: (row: number) => number,
   options: ReadOptions,
+  cutLine?: number,
 ): UsableRows {
   const keep = new Uint8Array(rows).fill(1);
   const leftOut: LeftOutRow[] = [];
   for (let i = summaryStart(columns.find(({ quantity }) => quantity === 'time')?.column, rows); i < rows; i += 1) {
     leftOut.push({ line: lineOf(i), why: 'after the last row with a time: a summary' });
     keep[i] = 0;
+  }
+  if (rows > 0 && lineOf(rows - 1) === cutLine && keep[rows - 1] === 1) {
+    leftOut.push({ line: cutLine, why: 'the file was cut within it' });
+    keep[rows - 1] = 0;
   }
   for (const { quantity, column } of columns) {
     const load = quantity === 'force' || quantity === 'pressure';

@@ -52,6 +52,10 @@ describe('a spreadsheet', () => {
       'readSpreadsheet: options.sheet must be the name or place of a sheet, of "Test", "More", got "None"',
     );
     expect(await refused(readSpreadsheet(file, { sheet: 3 }))).toBe('out-of-range options.sheet');
+    // a first sheet without a record: the others are named, unless the sheet was chosen
+    const cover = workbook({ Cover: [['Piece', 'A7']], Data: rows });
+    await expect(readSpreadsheet(cover)).rejects.toThrow('must name the sheet that holds the record, of "Cover", "Data"');
+    expect(await refused(readSpreadsheet(cover, { sheet: 1 }))).toBe('no-numbers rows');
   });
 
   test('a number that the sheet made a date, an error value, a formula: the row, or the value that is held', async () => {

@@ -26,6 +26,7 @@ describe('rows of a spreadsheet', () => {
     expect(reading).toEqual({
       decimal: '.',
       thousands: '',
+      headings: [],
       columns: [
         { quantity: 'time', name: 'Zeit', index: 0, unit: 's', unitFrom: 'file', factor: 1 },
         { quantity: 'force', name: 'Kraft', index: 1, unit: 'kN', unitFrom: 'file', factor: 1000 },

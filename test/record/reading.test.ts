@@ -139,7 +139,7 @@ describe('columns while they are read', () => {
     const odd = (rows: number, count: number) => {
       const store = columnStore('f', 1, '');
       for (let row = 0; row < rows; row += 1) endRow(store, row);
-      for (let k = 0; k < count; k += 1) leaveOdd(store, 7, 'why', k === 0);
+      for (let k = 0; k < count; k += 1) leaveOdd(store, 7, 'why', undefined, k === 0);
       return store.odd;
     };
     expect(odd(2, 1000)).toHaveLength(1000);

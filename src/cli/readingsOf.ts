@@ -1,0 +1,30 @@
+import { usage } from './usage.js';
+
+/** Readings of one length agree within a few per cent; beyond a fifth of their mean one of them is none (common practice). */
+const FARTHEST = 0.2;
+
+/** What a user may have meant by `5,02`: every comma stands between whole digits, so that each may be a decimal sign. */
+const mayBeDecimal = (parts: readonly string[]): boolean =>
+  parts.length % 2 === 0 && parts.every((part, k) => (k % 2 === 0 ? /^\s*\+?\d+$/ : /^\d+\s*$/).test(part));
+
+/**
+ * Readings of one length, with commas between them. Where the commas may be decimal signs (`5,02`; two whole readings are to be `5.0,5.0`), or where
+ * the readings are too far apart to be of one length, they are refused.
+ */
+export function readingsOf(flag: string, text: string): number[] {
+  const parts = text.split(',');
+  const values = parts.map((one) => (one.trim() === '' ? NaN : Number(one)));
+  if (!values.every(Number.isFinite)) throw usage(`${flag} must be numbers in mm, readings separated by commas, got ${text}`);
+  if (mayBeDecimal(parts)) {
+    const pairs = Array.from({ length: parts.length / 2 }, (_, k) => `${parts[2 * k]!}.${parts[2 * k + 1]!}`);
+    throw usage(
+      `${flag} ${text} may be ${pairs.join(',')} with a decimal comma, or ${parts.length} readings: write decimal points (${pairs.join(',')}, or ${parts.map((one) => `${String(Number(one))}.0`).join(',')})`,
+    );
+  }
+  const mean = values.reduce((sum, one) => sum + one, 0) / values.length;
+  if (Math.max(...values) - Math.min(...values) > FARTHEST * Math.abs(mean))
+    throw usage(
+      `${flag} ${text} must be readings of one length: these differ by more than ${100 * FARTHEST} % of their mean (a number has a decimal point, a comma stands between two readings)`,
+    );
+  return values;
+}
