@@ -26,7 +26,7 @@ import { explanationOf } from './tensionKernel.js';
  *
  * @remarks
  * Compression may be negative or positive in each column; signs are turned and the trail says so. In results it counts positive. The modulus is given only where an extensometer or a
- * removed compliance (of frame and plates, measured in compression) justifies it. A piece that does not break has no compressive strength: stresses are given
+ * removed compliance (of frame and plates, measured in compression) justifies it, and so are the stresses at stated strains. A piece that does not break has no compressive strength: stresses are given
  * at stated strains. An unloading loop stays in the curve and enters no property. The flow curve takes the plastic part of the compression p alone; with a coefficient of friction Siebel's correction
  * is applied with the present diameter and height. Of pieces longer than three diameters the force is compared with the tangent-modulus
  * buckling load all along the curve. Hard pieces shatter and slender ones shoot out: guard closed.
@@ -84,6 +84,7 @@ export function analyseCompression(
     lengths,
     settings,
     isModulus,
+    strainOfPiece: ofPiece,
     broken,
     buckling,
     flow,
@@ -109,6 +110,7 @@ export function analyseCompression(
     broken,
     turned,
     share,
+    strainOfPiece: ofPiece,
     refused,
   };
   return {

@@ -33,6 +33,8 @@ export interface CompressionEvidence {
   readonly broken: boolean;
   readonly turned: readonly string[];
   readonly share: FrameShare | undefined;
+  /** Whether the strain is the piece's own: without the frame. */
+  readonly strainOfPiece: boolean;
   readonly refused: RefusedFrame | undefined;
 }
 
@@ -97,8 +99,8 @@ export function compressionFindings(
     ...pauseFindings(evidence.pauses, result.curve, result.proofStrengths, line),
     ...(line.ok && evidence.time ? unevenFindings(evidence.record, evidence.time, line) : []),
     ...shapeFindings(piece, result, evidence, settings),
-    ...lineFindings(numbers, result.curve, result, settings, ['Rpc']),
-    ...proofFindings(part.numbers, part.curve, settings, true, ['Rpc', 'Rtc']),
+    ...lineFindings(numbers, result.curve, result, settings, evidence.strainOfPiece ? ['Rpc'] : ['Rpc', 'Rtc']),
+    ...proofFindings(part.numbers, part.curve, settings, evidence.strainOfPiece, ['Rpc', 'Rtc']),
   );
   if (result.flowCurve)
     found.push(

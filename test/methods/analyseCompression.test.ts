@@ -129,6 +129,19 @@ describe('the modulus is given only where it is the piece', () => {
     expect(raw.flowCurve!.stress.at(-1)! / truth.flowStress).toBeCloseTo(1, 6);
   });
 
+  test('stresses at stated strains are withheld where the strain holds the frame, and right without it', () => {
+    // Ramberg and Osgood: 0.005 is reached at 320.5 MPa, 0.01 at 357.9 (by bisection of the law); a frame of 8 µm/kN gives as much again
+    const stress = Array.from({ length: 2001 }, (_, i) => 0.2 * i);
+    const strain = stress.map((R) => R / 200_000 + 0.002 * (R / 300) ** 8);
+    const { force, extension } = recordOf(strain, stress);
+    const travel = Array.from(extension!, (x, i) => x + 8e-6 * force[i]!);
+    const raw = analyseCompression({ force, travel }, piece, { strains: [0.005, 0.01] });
+    expect(raw.stressesAtStrain).toEqual([]);
+    expect(raw.findings.filter(({ code }) => code === 'not-determined').map(({ values }) => values['symbol'])).toEqual(['Rtc0.5', 'Rtc1']);
+    const removed = analyseCompression({ force, travel }, piece, { strains: [0.005, 0.01], frameCompliance: 8e-6 });
+    expect(removed.stressesAtStrain.map(({ value }) => Math.round(10 * value))).toEqual([3205, 3579]);
+  });
+
   test('a compliance of 0 removes nothing and justifies nothing', () => {
     expect(analyseCompression({ force: record.force, travel: record.travel }, piece, { frameCompliance: 0 }).modulus).toBeUndefined();
   });
