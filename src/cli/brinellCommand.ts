@@ -9,13 +9,14 @@ import {
 } from '../methods/index.js';
 import { numberOption, some, toNumber } from './flags.js';
 import { forceColumnsOf, withRecordFlags, type RecordFlags } from './recordFlags.js';
+import { withSpikeFlag, type SpikeFlags } from './repairFlags.js';
 import { reportTogether } from './reportFiles.js';
 import type { Session } from './session.js';
 import { withTestFlags, type TestFlags } from './testFlags.js';
 import { usage } from './usage.js';
 
 /** Flags of the command, as they were typed. */
-interface BrinellFlags extends RecordFlags, TestFlags {
+interface BrinellFlags extends RecordFlags, SpikeFlags, TestFlags {
   readonly ball: number;
   readonly indentation: readonly (readonly number[])[];
   readonly force?: number;
@@ -88,7 +89,7 @@ export function brinellCommand(session: Session): Command {
     .addOption(numberOption('--thickness <t>', 'thickness of the piece [mm]'))
     .addOption(new Option('--group <material>', 'group of the material, for the usual index').choices(groups))
     .addOption(new Option('--strength-of <metal>', 'the metal, where a tensile strength is to be estimated').choices(metals));
-  withTestFlags(withRecordFlags(command)).addHelpText(
+  withTestFlags(withRecordFlags(withSpikeFlag(command))).addHelpText(
     'after',
     `
 Example:
@@ -103,7 +104,12 @@ Example:
       files,
       flags,
       (file) => forceColumnsOf(file, flags, false),
-      (records, test) => analyseBrinell(readingsOf(flags, records), pieceOf(flags), { test, ...some('strengthOf', flags.strengthOf) }),
+      (records, test) =>
+        analyseBrinell(readingsOf(flags, records), pieceOf(flags), {
+          test,
+          ...some('strengthOf', flags.strengthOf),
+          ...some('repairs', flags.repair),
+        }),
     ),
   );
 }

@@ -15,6 +15,7 @@ import { isCurved } from './lineFindings.js';
 import { brokeSuddenly } from './lineKernel.js';
 import { compressionControls, lineLoading } from './lineLoading.js';
 import { provenanceOf } from './provenanceOf.js';
+import { withoutSpikes } from './spikeRepair.js';
 import { structure } from './structure.js';
 import { hollomonOf, meansOf } from './hardeningAndNecking.js';
 import { explanationOf } from './tensionKernel.js';
@@ -62,7 +63,8 @@ export function analyseCompression(
   const given = requireRecord(from, record);
   const lengths = requireCompressionPiece(from, piece);
 
-  const { record: positive, turned } = loadingPositive(given);
+  const { record: spikeless, repaired, spikes } = withoutSpikes(given, asked.repairs);
+  const { record: positive, turned } = loadingPositive(spikeless);
   const evaluated = evaluateLine(positive, lengths, asked, metalModuli[1]);
   const { recorded, curve, numbers, part, frameCompliance, refused, survey, time, pauses, strainStep } = evaluated;
   const settings = { ...asked, frameCompliance };
@@ -123,7 +125,8 @@ export function analyseCompression(
     ...quantities,
     ...(loading ? { loading } : {}),
     findings: [
-      ...checkRecordKernel(positive, {}, evaluated.known),
+      ...spikes,
+      ...checkRecordKernel(positive, {}, { ...evaluated.known, carriesOn: true }),
       ...compressionFindings(piece, { curve, ...quantities }, evidence, settings),
       ...calibrationFindings(
         settings.test,
@@ -132,7 +135,7 @@ export function analyseCompression(
         windowForce(numbers.line, curve.stress, lengths.area),
       ),
     ],
-    trail: [...forceTrail(settings.test), ...compressionTrail(turned, positive, recorded, lengths.area, numbers, settings, part)],
+    trail: [...forceTrail(settings.test), ...repaired, ...compressionTrail(turned, positive, recorded, lengths.area, numbers, settings, part)],
     provenance: provenanceOf(options, { ...given }),
   };
 }

@@ -19,6 +19,7 @@ import type { TestInfo } from './MethodResult.js';
 import { meanOf } from './meanOf.js';
 import { provenanceOf } from './provenanceOf.js';
 import { quantity } from './quantity.js';
+import { requireSpikeRepair, withoutSpikes, type SpikeRepair } from './spikeRepair.js';
 import { structure } from './structure.js';
 import { requireTest } from './testInfo.js';
 import { shareOfLoading } from './usableFrame.js';
@@ -35,6 +36,8 @@ export interface CuppingOptions {
   readonly holdingForce?: number | undefined;
   /** Fall of the force after its maximum, as a share of it, that shows the crack; default 0.05, a choice of this package. */
   readonly fall?: number | undefined;
+  /** Repairs of the records before anything else; default spikes. */
+  readonly repairs?: SpikeRepair | undefined;
   /** Who tested what. */
   readonly test?: TestInfo | undefined;
 }
@@ -107,7 +110,7 @@ export function analyseCupping(
   options: CuppingOptions = {},
 ): CuppingResult {
   const from = 'analyseCupping';
-  requireOptions(from, options, ['frameCompliance', 'ballDiameter', 'dieDiameter', 'holdingForce', 'fall', 'test']);
+  requireOptions(from, options, ['frameCompliance', 'ballDiameter', 'dieDiameter', 'holdingForce', 'fall', 'repairs', 'test']);
   requireOptions(from, requireObject(from, 'sheet', sheet), ['thickness', 'width'], 'sheet');
   requirePositive(from, 'sheet.thickness', sheet.thickness);
   if (sheet.width !== undefined) requirePositive(from, 'sheet.width', sheet.width);
@@ -117,12 +120,14 @@ export function analyseCupping(
   const holding = options.holdingForce === undefined ? undefined : requirePositive(from, 'options.holdingForce', options.holdingForce);
   const fall = requireBetween(from, 'options.fall', options.fall ?? FALL, 0.005, 0.9);
   const test = requireTest(from, options.test ?? {});
+  const repairs = requireSpikeRepair(from, options.repairs);
   const records = requireBlanks(from, record);
+  const spikeless = records.map((one) => withoutSpikes(one, repairs));
 
   // one that a blank refuses is taken from none: their depths are compared
-  const refused = asked && records.map((one) => shareOfLoading(one, asked)).find((one) => one !== undefined);
+  const refused = asked && spikeless.map((one) => shareOfLoading(one.record, asked)).find((one) => one !== undefined);
   const frame = refused ? undefined : asked;
-  const all = records.map((one, k) => cuppingBlank(one, frame, fall, k + 1));
+  const all = spikeless.map((one, k) => cuppingBlank(one.record, frame, fall, k + 1));
   const blanks = all.map(({ blank }) => blank);
   const depths = blanks.flatMap(({ depth }) => (depth ? [depth.value] : []));
   const mean = meanOf(depths);
@@ -152,12 +157,13 @@ export function analyseCupping(
       ),
       ...refusedFindings(refused, 'cuppingIndex'),
       ...conditionFindings([frame], test, 'compression'),
-      ...all.flatMap(({ findings }) => findings),
+      ...all.flatMap(({ findings }, k) => [...spikeless[k]!.spikes, ...findings]),
       ...(options.frameCompliance === undefined ? [finding('cupping-frame-included', {}, { field: 'cuppingIndex' })] : []),
       ...setUpFindings(sheet, ballDiameter, dieDiameter, holding, blanks.length),
     ],
     trail: [
       ...forceTrail(test),
+      ...spikeless.flatMap(({ repaired }, k) => repaired.map((step) => ({ ...step, values: { ...step.values, blank: k + 1 } }))),
       ...(frame
         ? [
             trailStep('frame-compliance-removed', {
