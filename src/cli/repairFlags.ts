@@ -37,9 +37,7 @@ function toSpikeRepair(text: string): Pick<Repairs, 'spikes'> {
 
 /** Adds the flag that leaves spikes in. */
 export const withSpikeFlag = (command: Command): Command =>
-  command.addOption(
-    new Option('--repair <list>', 'repairs of the record: spikes or spikes=no; default spikes').argParser(toSpikeRepair),
-  );
+  command.addOption(new Option('--repair <list>', 'repairs of the record: spikes or spikes=no; default spikes').argParser(toSpikeRepair));
 
 /** Adds the flag of the repairs. */
 export const withRepairFlags = (command: Command): Command =>

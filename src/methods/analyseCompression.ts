@@ -1,3 +1,4 @@
+import { success } from '../base/index.js';
 import { requireRecord } from '../curve/index.js';
 import { metalModuli } from '../materials/index.js';
 import { checkRecordKernel } from '../record/index.js';
@@ -10,9 +11,10 @@ import type { CompressionColumns, CompressionPiece, CompressionResult } from './
 import { loadingPositive } from './positiveSigns.js';
 import { compressionTrail } from './compressionTrail.js';
 import { evaluateLine } from './evaluateLine.js';
+import { fadedBreak } from './fadedBreak.js';
 import { frameShare } from './frameShare.js';
 import { isCurved } from './lineFindings.js';
-import { brokeSuddenly } from './lineKernel.js';
+import { brokeSuddenly, type LineNumbers } from './lineKernel.js';
 import { compressionControls, lineLoading } from './lineLoading.js';
 import { provenanceOf } from './provenanceOf.js';
 import { withoutSpikes } from './spikeRepair.js';
@@ -66,15 +68,20 @@ export function analyseCompression(
   const { record: spikeless, repaired, spikes } = withoutSpikes(given, asked.repairs);
   const { record: positive, turned } = loadingPositive(spikeless);
   const evaluated = evaluateLine(positive, lengths, asked, metalModuli[1]);
-  const { recorded, curve, numbers, part, frameCompliance, refused, survey, time, pauses, strainStep } = evaluated;
+  const { recorded, curve, frameCompliance, refused, survey, time, pauses, strainStep } = evaluated;
   const settings = { ...asked, frameCompliance };
   const { thresholds } = settings;
 
+  const slender = lengths.gaugeLength > thresholds.bucklingRatio * lengths.width;
+  const fade = slender ? undefined : fadedBreak(evaluated.part.numbers, evaluated.part.curve);
+  const withFade = (one: LineNumbers): LineNumbers => (fade ? { ...one, fracture: success({ ...fade, index: one.highest }) } : one);
+  const numbers = withFade(evaluated.numbers);
+  const part = { ...evaluated.part, numbers: withFade(evaluated.part.numbers) };
   const { line } = numbers;
   const share = frameShare(recorded, numbers, { area: lengths.area, effectiveLength: recorded.strainLength }, frameCompliance);
   const ofPiece = recorded.basis !== 'travel' || (share !== undefined && !share.vanishing);
   const isModulus = line.ok && ofPiece && line.points >= thresholds.leastElasticPoints && !isCurved(numbers, thresholds.slopeFall);
-  const broken = piece.afterTest?.broken ?? brokeSuddenly(part.numbers, part.curve);
+  const broken = piece.afterTest?.broken ?? (fade !== undefined || brokeSuddenly(part.numbers, part.curve));
   const buckling = bucklingOf(part.numbers, part.curve, lengths, thresholds.bucklingShare, broken);
   const trueCurve = ofPiece && line.ok ? trueCurveOf(part.curve, part.numbers.highest) : undefined;
   const flow = flowCurveOf(part.curve, part.numbers, lengths, settings.friction);
@@ -135,7 +142,11 @@ export function analyseCompression(
         windowForce(numbers.line, curve.stress, lengths.area),
       ),
     ],
-    trail: [...forceTrail(settings.test), ...repaired, ...compressionTrail(turned, positive, recorded, lengths.area, numbers, settings, part)],
+    trail: [
+      ...forceTrail(settings.test),
+      ...repaired,
+      ...compressionTrail(turned, positive, recorded, lengths.area, numbers, settings, part),
+    ],
     provenance: provenanceOf(options, { ...given }),
   };
 }

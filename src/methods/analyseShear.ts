@@ -126,7 +126,11 @@ export function analyseShear(
   const findings: Finding[] = calibrationFindings(test, [{ symbol: 'Fm', force }]);
   if (recorded) {
     const { record: own, at, spikes } = recorded;
-    findings.push(...spikes, ...checkRecordKernel(own, {}, { survey: surveyRecord(own), carriesOn: true }), ...spikeFindings(own.force, at, stress, 'shearStrength'));
+    findings.push(
+      ...spikes,
+      ...checkRecordKernel(own, {}, { survey: surveyRecord(own), carriesOn: true }),
+      ...spikeFindings(own.force, at, stress, 'shearStrength'),
+    );
     if (at === own.force.length - 1) findings.push(finding('maximum-at-end', {}, { field: 'shearStrength' }));
     if (own.travel) findings.push(finding('no-shear-modulus', {}));
   }

@@ -16,7 +16,13 @@ const E9 = 'ASTM E9';
 /** The quantities that stand on the elastic line. */
 function lineQuantities(
   numbers: LineNumbers,
-  { curve, explanation, settings, isModulus, strainOfPiece }: Pick<Evaluated, 'curve' | 'explanation' | 'settings' | 'isModulus' | 'strainOfPiece'>,
+  {
+    curve,
+    explanation,
+    settings,
+    isModulus,
+    strainOfPiece,
+  }: Pick<Evaluated, 'curve' | 'explanation' | 'settings' | 'isModulus' | 'strainOfPiece'>,
 ): Pick<CompressionResult, 'elasticSlope' | 'modulus' | 'modulusWindow' | 'proofStrengths' | 'stressesAtStrain'> {
   const { line, proofs, totals } = numbers;
   return {

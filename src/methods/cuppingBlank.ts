@@ -22,7 +22,10 @@ export function cuppingBlank(
   const travel = frame ? travelWithoutFrame(record.travel!, force, frame) : record.travel!;
   const { contact, highest, crack } = cupDepth(force, travel, fall);
   const depths = travel.map((x) => x - contact);
-  const findings: Finding[] = [...checkRecordKernel(record, {}, { survey: surveyRecord(record), carriesOn: true }), ...(frame ? beyondCompliance(force, frame) : [])];
+  const findings: Finding[] = [
+    ...checkRecordKernel(record, {}, { survey: surveyRecord(record), carriesOn: true }),
+    ...(frame ? beyondCompliance(force, frame) : []),
+  ];
   const step = resolution(record.travel!);
   if (step > READING * (1 + 1e-9)) findings.push(finding('cupping-displacement-coarse', { number, step }, { field: 'cuppingIndex' }));
   const way = crack ? depths[crack.fallen]! - depths[crack.begins]! : 0;

@@ -285,6 +285,27 @@ describe('strength', () => {
     expect(codes(found)).not.toContain('compressive-strength-without-strain');
   });
 
+  test('a piece that loses its force over several samples while it is pressed on broke at its maximum', () => {
+    // 15 samples down to a twentieth, which the pieces between the plates go on carrying
+    const n = brittle.record.force.findLastIndex((F) => F > 1);
+    const top = brittle.record.force[n]!;
+    const end = brittle.record.extension![n]!;
+    const more = Array.from({ length: 40 }, (_, k) => k + 1);
+    const force = [...brittle.record.force.subarray(0, n + 1), ...more.map((k) => top * Math.max(0.05, 1 - (0.95 * k) / 16))];
+    const pressed = [...brittle.record.extension!.subarray(0, n + 1), ...more.map((k) => end + 0.01 * k)];
+    const found = analyseCompression({ force, extension: pressed }, piece);
+    expect(found.compressiveStrength!.value).toBeCloseTo(brittle.truth.maximumForce / piece.section.area, 9);
+    expect(found.fracture).toMatchObject({ how: 'faded-away', index: n });
+    expect(codes(found)).not.toContain('compressive-strength-without-strain');
+    // what is left of the force is no fault
+    expect(found.findings.filter(({ severity }) => severity === 'fault')).toEqual([]);
+    // where it springs back the drive let go, and a slender piece may have buckled
+    const slope = 70_000 * piece.section.area;
+    const back = [...pressed.slice(0, n + 1), ...force.slice(n + 1).map((F) => end - (15 * (top - F)) / slope)];
+    expect(analyseCompression({ force, extension: back }, piece).compressiveStrength).toBeUndefined();
+    expect(analyseCompression({ force, extension: pressed }, { ...piece, height: 40 }).compressiveStrength).toBeUndefined();
+  });
+
   test('a drive that lets go suddenly is no fracture, and what was seen decides', () => {
     const n = brittle.record.force.findLastIndex((F) => F > 1);
     // the piece springs back by its elastic part
