@@ -12,6 +12,7 @@ import { provenanceOf } from './provenanceOf.js';
 import { quantity } from './quantity.js';
 import { strengthFromBrinell, type StrengthMaterial } from './strengthFromBrinell.js';
 import { requireSpikeRepair, withoutSpikes, type SpikeRepair } from './spikeRepair.js';
+import { scatterFindings } from './scatterFindings.js';
 import { structure } from './structure.js';
 import { requireTest } from './testInfo.js';
 
@@ -112,17 +113,15 @@ export function analyseBrinell(readings: BrinellReadings, piece: BrinellPiece = 
   const all = list.map((one, k) => evaluated(one, ball, k + 1, repairs));
   const force = all.reduce((sum, one) => sum + one.force, 0) / all.length;
   const indentations = all.map(({ result }) => result);
-  const mean = meanOf(all.filter(({ found }) => found.valid).map(({ found }) => found.hardness));
+  // what does not count as hardness says nothing about the piece either
+  const counting = all.map(({ found }) => found).filter(({ valid }) => valid);
+  const values = counting.map(({ hardness }) => hardness);
+  const mean = meanOf(values);
   const findings: Finding[] = [
     ...calibrationFindings(test, [{ symbol: 'F', force }]),
     ...all.flatMap((one) => one.findings),
-    ...brinellPieceFindings(
-      piece,
-      all.map(({ found }) => found),
-      ball,
-      force,
-      mean?.mean,
-    ),
+    ...scatterFindings('HBW', 'HBW', values, 'hardness'),
+    ...brinellPieceFindings(piece, counting, ball, force, mean?.mean),
   ];
   const strength = strengthOf === undefined || !mean ? undefined : strengthFromBrinell({ hardness: mean.mean, material: strengthOf });
   if (strength)

@@ -20,6 +20,7 @@ import { meanOf } from './meanOf.js';
 import { provenanceOf } from './provenanceOf.js';
 import { quantity } from './quantity.js';
 import { requireSpikeRepair, withoutSpikes, type SpikeRepair } from './spikeRepair.js';
+import { scatterFindings } from './scatterFindings.js';
 import { structure } from './structure.js';
 import { requireTest } from './testInfo.js';
 import { shareOfLoading } from './usableFrame.js';
@@ -85,7 +86,7 @@ function requireBlanks(from: string, records: ForceColumns | readonly ForceColum
  * $$ IE = x_{crack} - C_f F_{crack} - x_{contact} $$
  *
  * @remarks
- * The ball touches where the first rise of the force, extrapolated, meets zero. The crack is where the force begins to fall away after its
+ * The ball touches where the first rise of the force, extrapolated, meets zero: the middle of what a line and a power of the way say, and a finding where they differ by more than 0.1 mm. The crack is where the force begins to fall away after its
  * maximum, by 5 % at least; a fall over more than 0.3 mm of depth is no moment, and a finding says so. Depth counts without the frame where its compliance is given and leaves a way for the sheet. A quantity that a record cannot support is
  * absent.
  *
@@ -159,6 +160,7 @@ export function analyseCupping(
       ...conditionFindings([frame], test, 'compression'),
       ...all.flatMap(({ findings }, k) => [...spikeless[k]!.spikes, ...findings]),
       ...(options.frameCompliance === undefined ? [finding('cupping-frame-included', {}, { field: 'cuppingIndex' })] : []),
+      ...scatterFindings('IE', 'mm', depths, 'cuppingIndex'),
       ...setUpFindings(sheet, ballDiameter, dieDiameter, holding, blanks.length),
     ],
     trail: [
