@@ -22,6 +22,7 @@ import { spikeFindings } from './spikeFindings.js';
 import { requireSpikeRepair, withoutSpikes, type SpikeRepair } from './spikeRepair.js';
 import { structure } from './structure.js';
 import { requireTest } from './testInfo.js';
+import { unlikeFinding } from './unlikeFinding.js';
 
 /** Families of metals whose usual ratio of shear to tensile strength is known. */
 export type ShearFamily = 'steel' | 'aluminium' | 'any';
@@ -42,6 +43,8 @@ export interface ShearOptions {
 
 /** Usual ratios of shear to tensile strength, from memory; a tenth is allowed beyond them, since fixtures differ by so much. */
 const usual = { steel: [0.6, 0.8], aluminium: [0.6, 0.65], any: [0.5, 0.9] } as const;
+/** Shear over tensile strength, the middle of what is usual, by which a shear strength is held against the tensile ones of metals. */
+const MIDDLE = 0.7;
 const MARGIN = 0.1;
 const CLEARANCE = 0.02;
 
@@ -134,7 +137,15 @@ export function analyseShear(
     if (at === own.force.length - 1) findings.push(finding('maximum-at-end', {}, { field: 'shearStrength' }));
     if (own.travel) findings.push(finding('no-shear-modulus', {}));
   }
-  findings.push(...pieceFindings(piece, area, clearanceShare));
+  findings.push(
+    ...pieceFindings(piece, area, clearanceShare),
+    ...unlikeFinding({
+      properties: { tensileStrength: stress / MIDDLE },
+      how: { shape: piece.diameter === undefined ? 'from-area' : 'round' },
+      words: { tensileStrength: ['τm', 'shearStrength'] },
+      shown: MIDDLE,
+    }),
+  );
   const ratio = strength === undefined ? undefined : stress / strength;
   const [least, most] = usual[family];
   if (ratio !== undefined && (ratio < least * (1 - MARGIN) || ratio > most * (1 + MARGIN)))

@@ -24,7 +24,7 @@ function columnOf(path: string, column: unknown): Float64Array {
 
 /** Refuses a quantity whose value or uncertainty is no number, wherever it stands. */
 function requireQuantities(one: unknown, path: string): void {
-  if (Array.isArray(one)) one.forEach((item, k) => requireQuantities(item, `${path}[${k}]`));
+  if (Array.isArray(one)) one.forEach((item, k) => { requireQuantities(item, `${path}[${k}]`); });
   if (!isFields(one)) return;
   if ('symbol' in one && 'unit' in one && 'value' in one)
     for (const name of ['value', 'standardUncertainty'])
