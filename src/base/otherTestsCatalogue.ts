@@ -107,6 +107,16 @@ export const otherTestsEntries = {
     message: 'Blank {number}: the force falls gradually, over {depth} mm; the moment of the crack is uncertain by so much.',
     remedy: 'Watch the cup and stop when light passes; load more slowly near the maximum.',
   },
+  'cupping-contact-uncertain': {
+    severity: 'caution', about: 'record',
+    message: 'Blank {number}: the force rises gradually; the ball touches somewhere from {earliest} to {latest} mm of the travel. The depth counts from the middle and is uncertain by {doubt} mm.',
+    remedy: 'Read the travel at the first touch by eye or at a small known force, or measure the cup with a depth gauge.',
+  },
+  'readings-differ': {
+    severity: 'caution', about: 'piece',
+    message: 'The values of {symbol} lie from {lowest} to {highest} {unit}: {share} % of their mean, where {limit} % is much for one material (common practice).',
+    remedy: 'Look at the one that lies farthest off: its readings, its place on the piece, its record. Leave none out without a cause.',
+  },
   'cupping-displacement-coarse': {
     severity: 'caution', about: 'frame',
     message: 'Blank {number}: one step of the displacement reading is {step} mm; 0.1 mm is wanted.',

@@ -3,6 +3,7 @@ import { analyseBending, bendingColumns, type BendingPiece } from '../methods/in
 import { numberOption, some, strainsOption } from './flags.js';
 import { complianceOf, withComplianceFlags, type ComplianceFlags } from './complianceFlags.js';
 import { recordOf, withRecordFlags, type RecordFlags } from './recordFlags.js';
+import { withSpikeFlag, type SpikeFlags } from './repairFlags.js';
 import { reportEach } from './reportFiles.js';
 import { sectionOf, withSectionFlags, type SectionFlags } from './sectionOptions.js';
 import type { Session } from './session.js';
@@ -10,7 +11,7 @@ import { withTestFlags, type TestFlags } from './testFlags.js';
 import { modulusOf, withWindowFlags, type WindowFlags } from './windowFlags.js';
 
 /** Flags of the command, as they were typed. */
-interface BendingFlags extends SectionFlags, ComplianceFlags, WindowFlags, RecordFlags, TestFlags {
+interface BendingFlags extends SectionFlags, ComplianceFlags, WindowFlags, RecordFlags, SpikeFlags, TestFlags {
   readonly span: number;
   readonly arm?: number;
   readonly hexagonOn?: 'flats' | 'corners';
@@ -52,7 +53,7 @@ export function bendingCommand(session: Session): Command {
     .addOption(strainsOption('--chord <list>', 'the two strains of the chord; default 0.05%,0.25%'))
     .addOption(numberOption('--indentation-compliance <C>', 'what supports and noses sink in [mm/N], taken out of travel'))
     .addOption(numberOption('--poisson-ratio <nu>', "Poisson's ratio, for the share of shear; default 0.3"));
-  withTestFlags(withRecordFlags(withComplianceFlags(withWindowFlags(command)))).addHelpText(
+  withTestFlags(withRecordFlags(withSpikeFlag(withComplianceFlags(withWindowFlags(command))))).addHelpText(
     'after',
     '\nExample:\n  testpiece bending bar-02.csv --rectangular 10x4 --span 64 --frame-compliance 2e-5\n  Of a rectangle the second number is the height in the direction of the force.\n',
   );
@@ -74,6 +75,7 @@ export function bendingCommand(session: Session): Command {
           ...some('frameCompliance', frameCompliance),
           ...some('indentationCompliance', flags.indentationCompliance),
           ...some('poissonRatio', flags.poissonRatio),
+          ...some('repairs', flags.repair),
         }),
     );
   });

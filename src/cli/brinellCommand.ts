@@ -10,13 +10,14 @@ import {
 import { numberOption, some } from './flags.js';
 import { readingsOf } from './readingsOf.js';
 import { forceColumnsOf, withRecordFlags, type RecordFlags } from './recordFlags.js';
+import { withSpikeFlag, type SpikeFlags } from './repairFlags.js';
 import { reportTogether } from './reportFiles.js';
 import type { Session } from './session.js';
 import { withTestFlags, type TestFlags } from './testFlags.js';
 import { usage } from './usage.js';
 
 /** Flags of the command, as they were typed. */
-interface BrinellFlags extends RecordFlags, TestFlags {
+interface BrinellFlags extends RecordFlags, SpikeFlags, TestFlags {
   readonly ball: number;
   readonly indentation: readonly (readonly number[])[];
   readonly force?: number;
@@ -89,7 +90,7 @@ export function brinellCommand(session: Session): Command {
     .addOption(numberOption('--thickness <t>', 'thickness of the piece [mm]'))
     .addOption(new Option('--group <material>', 'group of the material, for the usual index').choices(groups))
     .addOption(new Option('--strength-of <metal>', 'the metal, where a tensile strength is to be estimated').choices(metals));
-  withTestFlags(withRecordFlags(command)).addHelpText(
+  withTestFlags(withRecordFlags(withSpikeFlag(command))).addHelpText(
     'after',
     `
 Example:
@@ -104,7 +105,12 @@ Example:
       files,
       flags,
       (file) => forceColumnsOf(file, flags, false),
-      (records, test) => analyseBrinell(brinellReadings(flags, records), pieceOf(flags), { test, ...some('strengthOf', flags.strengthOf) }),
+      (records, test) =>
+        analyseBrinell(brinellReadings(flags, records), pieceOf(flags), {
+          test,
+          ...some('strengthOf', flags.strengthOf),
+          ...some('repairs', flags.repair),
+        }),
     ),
   );
 }

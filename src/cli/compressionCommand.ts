@@ -3,6 +3,7 @@ import { analyseCompression, type CompressionPiece } from '../methods/index.js';
 import { numberOption, some, strainsOption } from './flags.js';
 import { complianceOf, withComplianceFlags, type ComplianceFlags } from './complianceFlags.js';
 import { recordOf, withRecordFlags, type RecordFlags } from './recordFlags.js';
+import { withSpikeFlag, type SpikeFlags } from './repairFlags.js';
 import { reportEach } from './reportFiles.js';
 import { sectionOf, withSectionFlags, type SectionFlags } from './sectionOptions.js';
 import type { Session } from './session.js';
@@ -10,7 +11,7 @@ import { withTestFlags, type TestFlags } from './testFlags.js';
 import { modulusOf, withWindowFlags, type WindowFlags } from './windowFlags.js';
 
 /** Flags of the command, as they were typed. */
-interface CompressionFlags extends SectionFlags, ComplianceFlags, WindowFlags, RecordFlags, TestFlags {
+interface CompressionFlags extends SectionFlags, ComplianceFlags, WindowFlags, RecordFlags, SpikeFlags, TestFlags {
   readonly height: number;
   readonly extensometerLength?: number;
   readonly endFactor?: number;
@@ -56,7 +57,7 @@ export function compressionCommand(session: Session): Command {
     .addOption(strainsOption('--offsets <list>', 'plastic strains of the yield strengths, for example 0.1%,0.2%'))
     .addOption(strainsOption('--strains <list>', 'strains at which the stress is given, for example 5%,10%'))
     .addOption(numberOption('--friction <mu>', 'coefficient of friction at the ends, taken off the flow stress'));
-  withTestFlags(withRecordFlags(withComplianceFlags(withWindowFlags(command), 'frame and plates'))).addHelpText(
+  withTestFlags(withRecordFlags(withSpikeFlag(withComplianceFlags(withWindowFlags(command), 'frame and plates')))).addHelpText(
     'after',
     '\nExample:\n  testpiece compression puck-03.csv --round 10 --height 15 --frame-compliance 4e-6 --friction 0.1\n',
   );
@@ -77,6 +78,7 @@ export function compressionCommand(session: Session): Command {
           ...some('modulus', modulusOf(flags)),
           ...some('frameCompliance', frameCompliance),
           ...some('friction', flags.friction),
+          ...some('repairs', flags.repair),
         }),
     );
   });

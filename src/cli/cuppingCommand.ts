@@ -3,12 +3,13 @@ import { analyseCupping } from '../methods/index.js';
 import { numberOption, some } from './flags.js';
 import { complianceOf, withComplianceFlags, type ComplianceFlags } from './complianceFlags.js';
 import { forceColumnsOf, withRecordFlags, type RecordFlags } from './recordFlags.js';
+import { withSpikeFlag, type SpikeFlags } from './repairFlags.js';
 import { reportTogether } from './reportFiles.js';
 import type { Session } from './session.js';
 import { withTestFlags, type TestFlags } from './testFlags.js';
 
 /** Flags of the command, as they were typed. */
-interface CuppingFlags extends ComplianceFlags, RecordFlags, TestFlags {
+interface CuppingFlags extends ComplianceFlags, RecordFlags, SpikeFlags, TestFlags {
   readonly thickness: number;
   readonly width?: number;
   readonly ball?: number;
@@ -30,7 +31,7 @@ export function cuppingCommand(session: Session): Command {
     .addOption(numberOption('--die <D>', 'bore of the die [mm]; default 27'))
     .addOption(numberOption('--holding-force <F>', 'force that holds the blank [N]'))
     .addOption(numberOption('--minimum-fall <share>', 'least fall of the force after its maximum that shows the crack; default 0.05'));
-  withTestFlags(withRecordFlags(withComplianceFlags(command))).addHelpText(
+  withTestFlags(withRecordFlags(withSpikeFlag(withComplianceFlags(command)))).addHelpText(
     'after',
     '\nExample:\n  testpiece cupping blank-1.csv blank-2.csv blank-3.csv --thickness 0.8 --width 90 --frame-compliance 2e-5\n',
   );
@@ -53,6 +54,7 @@ export function cuppingCommand(session: Session): Command {
             ...some('dieDiameter', flags.die),
             ...some('holdingForce', flags.holdingForce),
             ...some('minimumFall', flags.minimumFall),
+            ...some('repairs', flags.repair),
           },
         ),
     );

@@ -24,6 +24,21 @@ function repairOf(text: string, before: Repairs): Repairs {
 
 const toRepairs = (text: string, before: Repairs = {}): Repairs => text.split(',').reduce((all, one) => repairOf(one, all), before);
 
+/** Flag of the repair of a record of any test but tension. */
+export interface SpikeFlags {
+  readonly repair?: Pick<Repairs, 'spikes'>;
+}
+
+function toSpikeRepair(text: string): Pick<Repairs, 'spikes'> {
+  const [name = '', value = ''] = text.trim().split('=');
+  if (name !== 'spikes' || !Object.hasOwn(yesOrNo, value)) throw new InvalidArgumentError('It must be spikes or spikes=no.');
+  return { spikes: yesOrNo[value] };
+}
+
+/** Adds the flag that leaves spikes in. */
+export const withSpikeFlag = (command: Command): Command =>
+  command.addOption(new Option('--repair <list>', 'repairs of the record: spikes or spikes=no; default spikes').argParser(toSpikeRepair));
+
 /** Adds the flag of the repairs. */
 export const withRepairFlags = (command: Command): Command =>
   command.addOption(

@@ -2,6 +2,7 @@ import { Command, InvalidArgumentError, Option } from 'commander';
 import { analyseShear, type ShearFamily, type ShearOptions, type ShearPiece, type TestInfo } from '../methods/index.js';
 import { numberOption, some } from './flags.js';
 import { forceColumnsOf, withRecordFlags, type RecordFlags } from './recordFlags.js';
+import { withSpikeFlag, type SpikeFlags } from './repairFlags.js';
 import { reportEach, reportTogether } from './reportFiles.js';
 import { sectionOf, withSectionFlags, type SectionFlags } from './sectionOptions.js';
 import type { Session } from './session.js';
@@ -9,7 +10,7 @@ import { withTestFlags, type TestFlags } from './testFlags.js';
 import { usage } from './usage.js';
 
 /** Flags of the command, as they were typed. */
-interface ShearFlags extends SectionFlags, RecordFlags, TestFlags {
+interface ShearFlags extends SectionFlags, RecordFlags, SpikeFlags, TestFlags {
   readonly planes: 1 | 2;
   readonly clearance?: number;
   readonly bent?: true;
@@ -34,6 +35,7 @@ const optionsOf = (flags: ShearFlags, test: TestInfo): ShearOptions => ({
   test,
   ...some('tensileStrength', flags.tensileStrength),
   ...some('family', flags.shearFamily),
+  ...some('repairs', flags.repair),
 });
 
 const toPlanes = (text: string): 1 | 2 => {
@@ -56,7 +58,7 @@ export function shearCommand(session: Session): Command {
     .option('--bent', 'the piece was seen to be bent')
     .addOption(numberOption('--tensile-strength <Rm>', 'tensile strength of the same material [MPa], for the ratio'))
     .addOption(new Option('--shear-family <key>', 'material, for the usual ratio; default any').choices(['steel', 'aluminium', 'any']));
-  withTestFlags(withRecordFlags(command)).addHelpText(
+  withTestFlags(withRecordFlags(withSpikeFlag(command))).addHelpText(
     'after',
     `
 Example:

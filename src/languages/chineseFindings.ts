@@ -692,6 +692,14 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: '试样 {number}：力在 {depth} mm 范围内逐渐下降；裂纹出现的时刻有同样大小的不确定性。',
     remedy: '观察杯突部位，透光时停止；在最大力附近放慢加载。',
   },
+  'cupping-contact-uncertain': {
+    message: '试片 {number}：力上升缓慢；球在行程 {earliest}～{latest} mm 之间的某处接触。深度从中点算起，不确定 {doubt} mm。',
+    remedy: '用眼睛或在已知的小力下读取首次接触时的行程，或用深度规测量杯深。',
+  },
+  'readings-differ': {
+    message: '{symbol} 的值在 {lowest}～{highest} {unit} 之间：为其平均值的 {share} %，而对同一材料 {limit} % 已属较大（惯例）。',
+    remedy: '检查偏离最远的一个：其读数、在试样上的位置、记录。没有原因不得舍去任何一个。',
+  },
   'cupping-displacement-coarse': {
     message: '试样 {number}：位移读数的一个步长为 {step} mm；宜为 0.1 mm。',
     remedy: '使用更精细的位移传感器。',

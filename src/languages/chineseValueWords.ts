@@ -171,6 +171,7 @@ export const chineseValueWords: Readonly<Record<FindingValueWord, string>> = {
   'the elongation after fracture': '断后伸长率',
   'the plastic extension at fracture': '断裂时的塑性延伸',
   'the hardening exponent': '应变硬化指数',
+  'width and thickness were swapped': '宽度与厚度互换',
   'the radius was entered as the diameter': '把半径作为直径输入',
   'twice the diameter was entered': '输入了直径的两倍',
   'the section was entered in inches': '截面以英寸输入',

@@ -168,6 +168,7 @@ export const findingValueWords = [
   'the elongation after fracture',
   'the plastic extension at fracture',
   'the hardening exponent',
+  'width and thickness were swapped',
   'the radius was entered as the diameter',
   'twice the diameter was entered',
   'the section was entered in inches',

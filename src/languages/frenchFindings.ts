@@ -692,6 +692,14 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Flan {number} : la force baisse progressivement, sur {depth} mm ; l’instant de la fissure est incertain d’autant.',
     remedy: 'Observer l’embouti et arrêter dès que la lumière passe ; charger plus lentement près du maximum.',
   },
+  'cupping-contact-uncertain': {
+    message: 'Flan {number} : la force monte progressivement ; la bille touche quelque part entre {earliest} et {latest} mm de course. La profondeur compte à partir du milieu et est incertaine de {doubt} mm.',
+    remedy: 'Lire la course au premier contact à l’œil ou à une petite force connue, ou mesurer le godet avec une jauge de profondeur.',
+  },
+  'readings-differ': {
+    message: 'Les valeurs de {symbol} vont de {lowest} à {highest} {unit} : {share} % de leur moyenne, alors que {limit} % est déjà beaucoup pour un seul matériau (usage courant).',
+    remedy: 'Examiner la plus éloignée : ses lectures, sa place sur l’éprouvette, son enregistrement. N’en écarter aucune sans cause.',
+  },
   'cupping-displacement-coarse': {
     message: 'Flan {number} : un pas de la lecture du déplacement vaut {step} mm ; 0,1 mm est souhaité.',
     remedy: 'Utiliser un capteur de déplacement plus fin.',

@@ -178,6 +178,7 @@ export const frenchValueWords: Readonly<Record<FindingValueWord, string>> = {
   'the elongation after fracture': 'allongement après rupture',
   'the plastic extension at fracture': 'extension plastique à la rupture',
   'the hardening exponent': 'coefficient d’écrouissage',
+  'width and thickness were swapped': 'la largeur et l’épaisseur ont été interverties',
   'the radius was entered as the diameter': 'le rayon a été saisi comme diamètre',
   'twice the diameter was entered': 'le double du diamètre a été saisi',
   'the section was entered in inches': 'la section a été saisie en pouces',

@@ -692,6 +692,14 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Blechprobe {number}: Die Kraft fällt allmählich, über {depth} mm; um so viel ist der Augenblick des Risses unsicher.',
     remedy: 'Die Tiefung beobachten und anhalten, sobald Licht durchscheint; nahe dem Maximum langsamer belasten.',
   },
+  'cupping-contact-uncertain': {
+    message: 'Blech {number}: Die Kraft steigt allmählich an; die Kugel berührt irgendwo zwischen {earliest} und {latest} mm des Wegs. Die Tiefe zählt ab der Mitte und ist um {doubt} mm unsicher.',
+    remedy: 'Den Weg bei der ersten Berührung mit dem Auge oder bei einer kleinen bekannten Kraft ablesen, oder den Napf mit einem Tiefenmaß messen.',
+  },
+  'readings-differ': {
+    message: 'Die Werte von {symbol} liegen zwischen {lowest} und {highest} {unit}: {share} % ihres Mittelwerts, wo {limit} % für einen Werkstoff viel sind (übliche Praxis).',
+    remedy: 'Den am weitesten abliegenden ansehen: seine Ablesungen, seinen Ort auf der Probe, seine Aufzeichnung. Keinen ohne Grund weglassen.',
+  },
   'cupping-displacement-coarse': {
     message: 'Blechprobe {number}: Ein Schritt der Weganzeige beträgt {step} mm; gewünscht sind 0,1 mm.',
     remedy: 'Einen feineren Wegaufnehmer verwenden.',

@@ -180,6 +180,7 @@ export const germanValueWords: Readonly<Record<FindingValueWord, string>> = {
   'the elongation after fracture': 'Bruchdehnung',
   'the plastic extension at fracture': 'plastische Dehnung beim Bruch',
   'the hardening exponent': 'Verfestigungsexponent',
+  'width and thickness were swapped': 'Breite und Dicke wurden vertauscht',
   'the radius was entered as the diameter': 'der Radius wurde als Durchmesser eingegeben',
   'twice the diameter was entered': 'der doppelte Durchmesser wurde eingegeben',
   'the section was entered in inches': 'der Querschnitt wurde in Zoll eingegeben',

@@ -692,6 +692,14 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Probeta {number}: la fuerza baja de forma gradual, a lo largo de {depth} mm; el momento de la fisura es incierto en esa medida.',
     remedy: 'Observar la copa y parar cuando pase la luz; cargar más despacio cerca del máximo.',
   },
+  'cupping-contact-uncertain': {
+    message: 'Chapa {number}: la fuerza sube poco a poco; la bola toca en algún punto entre {earliest} y {latest} mm del recorrido. La profundidad cuenta desde el medio y es incierta en {doubt} mm.',
+    remedy: 'Leer el recorrido en el primer contacto a simple vista o con una fuerza pequeña conocida, o medir la copa con un calibre de profundidad.',
+  },
+  'readings-differ': {
+    message: 'Los valores de {symbol} van de {lowest} a {highest} {unit}: {share} % de su media, cuando {limit} % ya es mucho para un solo material (práctica común).',
+    remedy: 'Mirar el que más se aparta: sus lecturas, su lugar en la probeta, su registro. No descartar ninguno sin causa.',
+  },
   'cupping-displacement-coarse': {
     message: 'Probeta {number}: un paso de la lectura de desplazamiento es de {step} mm; conviene 0,1 mm.',
     remedy: 'Emplear un sensor de desplazamiento más fino.',

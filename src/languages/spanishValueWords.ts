@@ -178,6 +178,7 @@ export const spanishValueWords: Readonly<Record<FindingValueWord, string>> = {
   'the elongation after fracture': 'el alargamiento de rotura',
   'the plastic extension at fracture': 'la extensión plástica en la rotura',
   'the hardening exponent': 'el exponente de endurecimiento',
+  'width and thickness were swapped': 'se intercambiaron el ancho y el espesor',
   'the radius was entered as the diameter': 'se introdujo el radio como diámetro',
   'twice the diameter was entered': 'se introdujo el doble del diámetro',
   'the section was entered in inches': 'la sección se introdujo en pulgadas',

@@ -54,7 +54,7 @@ export interface BrinellIndentationResult {
   readonly valid: boolean;
   /** How the force was held, where it was recorded. */
   readonly dwell?: BrinellDwell | undefined;
-  /** Force over time, where it was recorded. */
+  /** Force over time without its spikes, where it was recorded; the trail holds what was replaced. */
   readonly record?: ForceRecord | undefined;
 }
 

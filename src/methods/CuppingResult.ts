@@ -22,7 +22,7 @@ export interface CuppingBlank {
   readonly crackIndex?: number | undefined;
   /** Depth from contact, sample by sample, the frame taken out where it is known [mm]. */
   readonly depths: Float64Array;
-  /** The record as given. */
+  /** The record without its spikes; the trail holds what was replaced. */
   readonly record: ForceRecord;
 }
 

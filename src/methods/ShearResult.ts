@@ -32,7 +32,7 @@ export interface ShearResult extends MethodResult {
   readonly ratioToTensileStrength?: Quantity | undefined;
   /** Travel at the maximum force, from the start of the record: tool, frame and indentation are in it. */
   readonly travelAtMaximumForce?: Quantity | undefined;
-  /** The record as given, where there is one. */
+  /** The record without its spikes, where there is one; the trail holds what was replaced. */
   readonly record?: ForceRecord | undefined;
   /** Sample of the maximum force, where there is a record. */
   readonly maximumIndex?: number | undefined;

@@ -14,6 +14,7 @@ import { lineTrail } from './lineTrail.js';
 import { trailStep, type TrailStep } from '../base/index.js';
 import { loadingPositive } from './positiveSigns.js';
 import { provenanceOf } from './provenanceOf.js';
+import { withoutSpikes } from './spikeRepair.js';
 import { structure } from './structure.js';
 
 /**
@@ -50,7 +51,8 @@ export function analyseBending(record: BendingColumns, piece: BendingPiece, opti
   const asked = requireBendingOptions(from, options);
   const lengths = requireBendingPiece(from, piece);
   const asGiven = requireBendingRecord(from, record);
-  const { record: given, turned: columns } = loadingPositive(asGiven);
+  const { record: spikeless, repaired, spikes } = withoutSpikes(asGiven, asked.repairs);
+  const { record: given, turned: columns } = loadingPositive(spikeless);
   const turned = columns.map((name) => (name === 'extension' ? 'deflection' : name));
 
   // plastics and ceramics are bent as well: no beam is too stiff, but less than nothing is none
@@ -103,6 +105,7 @@ export function analyseBending(record: BendingColumns, piece: BendingPiece, opti
   };
   const trail: TrailStep[] = [
     ...forceTrail(settings.test),
+    ...repaired,
     ...(turned.length > 0 ? [trailStep('signs-turned', { columns: turned.join(', ') })] : []),
     ...(frame && given.travel ? [trailStep('frame-and-indentation-removed', { largest: frame.at(given.force[survey.top]!) })] : []),
     trailStep('outer-fibre-stress', { forcePerStress: lengths.area }),
@@ -124,6 +127,7 @@ export function analyseBending(record: BendingColumns, piece: BendingPiece, opti
     ...quantities,
     ...(loading ? { loading } : {}),
     findings: [
+      ...spikes,
       ...checkRecordKernel(given, {}, evaluated.known),
       ...bendingFindings({ curve, ...quantities }, evidence, settings),
       ...calibrationFindings(

@@ -11,6 +11,8 @@ import { meanOf } from './meanOf.js';
 import { provenanceOf } from './provenanceOf.js';
 import { quantity } from './quantity.js';
 import { strengthFromBrinell, type StrengthMaterial } from './strengthFromBrinell.js';
+import { requireSpikeRepair, withoutSpikes, type SpikeRepair } from './spikeRepair.js';
+import { scatterFindings } from './scatterFindings.js';
 import { structure } from './structure.js';
 import { requireTest } from './testInfo.js';
 
@@ -18,6 +20,8 @@ import { requireTest } from './testInfo.js';
 export interface BrinellOptions {
   /** The metal, where a tensile strength is to be estimated; default: none is. */
   readonly strengthOf?: StrengthMaterial | undefined;
+  /** Repairs of records of force over time before anything else; default spikes. */
+  readonly repairs?: SpikeRepair | undefined;
   /** Who tested what. */
   readonly test?: TestInfo | undefined;
 }
@@ -34,8 +38,10 @@ const strengthMaterials: readonly StrengthMaterial[] = [
 ];
 
 /** One indentation: the force that counts, what follows, its doubts. */
-function evaluated(given: CheckedIndentation, ball: number, number: number) {
-  const { record, diameters } = given;
+function evaluated(given: CheckedIndentation, ball: number, number: number, repairs: SpikeRepair) {
+  const { diameters } = given;
+  const done = given.record && withoutSpikes(given.record, repairs);
+  const record = done?.record;
   const dwell = record && heldForce(record.force, record.time!);
   const force = dwell?.force ?? given.force ?? record!.force.reduce((a, b) => Math.max(a, b));
   const found = brinellHardness({ force, ballDiameter: ball, diameters });
@@ -50,7 +56,13 @@ function evaluated(given: CheckedIndentation, ball: number, number: number) {
     ...(dwell ? { dwell } : {}),
     ...(record ? { record } : {}),
   };
-  return { found, force, result, findings: indentationFindings(number, ball, given, found, force, dwell) };
+  return {
+    found,
+    force,
+    result,
+    repaired: done?.repaired ?? [],
+    findings: [...(done?.spikes ?? []), ...indentationFindings(number, ball, given, found, force, dwell)],
+  };
 }
 
 /** Ball, force in kgf (nominal where it is within 1 %), time where it was recorded. */
@@ -91,26 +103,25 @@ function designationOf(ball: number, force: number, indentations: readonly Brine
  */
 export function analyseBrinell(readings: BrinellReadings, piece: BrinellPiece = {}, options: BrinellOptions = {}): BrinellResult {
   const from = 'analyseBrinell';
-  requireOptions(from, options, ['strengthOf', 'test']);
+  requireOptions(from, options, ['strengthOf', 'repairs', 'test']);
   const strengthOf =
     options.strengthOf === undefined ? undefined : requireOneOf(from, 'options.strengthOf', options.strengthOf, strengthMaterials);
   const test = requireTest(from, options.test ?? {});
+  const repairs = requireSpikeRepair(from, options.repairs);
   const { ball, list } = requireBrinell(from, readings, piece);
 
-  const all = list.map((one, k) => evaluated(one, ball, k + 1));
+  const all = list.map((one, k) => evaluated(one, ball, k + 1, repairs));
   const force = all.reduce((sum, one) => sum + one.force, 0) / all.length;
   const indentations = all.map(({ result }) => result);
-  const mean = meanOf(all.filter(({ found }) => found.valid).map(({ found }) => found.hardness));
+  // what does not count as hardness says nothing about the piece either
+  const counting = all.map(({ found }) => found).filter(({ valid }) => valid);
+  const values = counting.map(({ hardness }) => hardness);
+  const mean = meanOf(values);
   const findings: Finding[] = [
     ...calibrationFindings(test, [{ symbol: 'F', force }]),
     ...all.flatMap((one) => one.findings),
-    ...brinellPieceFindings(
-      piece,
-      all.map(({ found }) => found),
-      ball,
-      force,
-      mean?.mean,
-    ),
+    ...scatterFindings('HBW', 'HBW', values, 'hardness'),
+    ...brinellPieceFindings(piece, counting, ball, force, mean?.mean),
   ];
   const strength = strengthOf === undefined || !mean ? undefined : strengthFromBrinell({ hardness: mean.mean, material: strengthOf });
   if (strength)
@@ -143,6 +154,7 @@ export function analyseBrinell(readings: BrinellReadings, piece: BrinellPiece = 
     findings,
     trail: [
       ...forceTrail(test),
+      ...all.flatMap(({ repaired }, k) => repaired.map((step) => ({ ...step, values: { ...step.values, indentation: k + 1 } }))),
       ...all.flatMap(({ result: { dwell } }, k) =>
         dwell
           ? [trailStep('held-force-taken', { indentation: k + 1, force: dwell.force, first: dwell.range[0], last: dwell.range[1] })]

@@ -1,3 +1,4 @@
+import { success } from '../base/index.js';
 import { requireRecord } from '../curve/index.js';
 import { metalModuli } from '../materials/index.js';
 import { checkRecordKernel } from '../record/index.js';
@@ -10,11 +11,13 @@ import type { CompressionColumns, CompressionPiece, CompressionResult } from './
 import { loadingPositive } from './positiveSigns.js';
 import { compressionTrail } from './compressionTrail.js';
 import { evaluateLine } from './evaluateLine.js';
+import { fadedBreak } from './fadedBreak.js';
 import { frameShare } from './frameShare.js';
 import { isCurved } from './lineFindings.js';
-import { brokeSuddenly } from './lineKernel.js';
+import { brokeSuddenly, type LineNumbers } from './lineKernel.js';
 import { compressionControls, lineLoading } from './lineLoading.js';
 import { provenanceOf } from './provenanceOf.js';
+import { withoutSpikes } from './spikeRepair.js';
 import { structure } from './structure.js';
 import { hollomonOf, meansOf } from './hardeningAndNecking.js';
 import { explanationOf } from './tensionKernel.js';
@@ -26,7 +29,7 @@ import { explanationOf } from './tensionKernel.js';
  *
  * @remarks
  * Compression may be negative or positive in each column; signs are turned and the trail says so. In results it counts positive. The modulus is given only where an extensometer or a
- * removed compliance (of frame and plates, measured in compression) justifies it. A piece that does not break has no compressive strength: stresses are given
+ * removed compliance (of frame and plates, measured in compression) justifies it, and so are the stresses at stated strains. A piece that does not break has no compressive strength: stresses are given
  * at stated strains. An unloading loop stays in the curve and enters no property. The flow curve takes the plastic part of the compression p alone; with a coefficient of friction Siebel's correction
  * is applied with the present diameter and height. Of pieces longer than three diameters the force is compared with the tangent-modulus
  * buckling load all along the curve. Hard pieces shatter and slender ones shoot out: guard closed.
@@ -62,17 +65,23 @@ export function analyseCompression(
   const given = requireRecord(from, record);
   const lengths = requireCompressionPiece(from, piece);
 
-  const { record: positive, turned } = loadingPositive(given);
+  const { record: spikeless, repaired, spikes } = withoutSpikes(given, asked.repairs);
+  const { record: positive, turned } = loadingPositive(spikeless);
   const evaluated = evaluateLine(positive, lengths, asked, metalModuli[1]);
-  const { recorded, curve, numbers, part, frameCompliance, refused, survey, time, pauses, strainStep } = evaluated;
+  const { recorded, curve, frameCompliance, refused, survey, time, pauses, strainStep } = evaluated;
   const settings = { ...asked, frameCompliance };
   const { thresholds } = settings;
 
+  const slender = lengths.gaugeLength > thresholds.bucklingRatio * lengths.width;
+  const fade = slender ? undefined : fadedBreak(evaluated.part.numbers, evaluated.part.curve);
+  const withFade = (one: LineNumbers): LineNumbers => (fade ? { ...one, fracture: success({ ...fade, index: one.highest }) } : one);
+  const numbers = withFade(evaluated.numbers);
+  const part = { ...evaluated.part, numbers: withFade(evaluated.part.numbers) };
   const { line } = numbers;
   const share = frameShare(recorded, numbers, { area: lengths.area, effectiveLength: recorded.strainLength }, frameCompliance);
   const ofPiece = recorded.basis !== 'travel' || (share !== undefined && !share.vanishing);
   const isModulus = line.ok && ofPiece && line.points >= thresholds.leastElasticPoints && !isCurved(numbers, thresholds.slopeFall);
-  const broken = piece.afterTest?.broken ?? brokeSuddenly(part.numbers, part.curve);
+  const broken = piece.afterTest?.broken ?? (fade !== undefined || brokeSuddenly(part.numbers, part.curve));
   const buckling = bucklingOf(part.numbers, part.curve, lengths, thresholds.bucklingShare, broken);
   const trueCurve = ofPiece && line.ok ? trueCurveOf(part.curve, part.numbers.highest) : undefined;
   const flow = flowCurveOf(part.curve, part.numbers, lengths, settings.friction);
@@ -84,6 +93,7 @@ export function analyseCompression(
     lengths,
     settings,
     isModulus,
+    strainOfPiece: ofPiece,
     broken,
     buckling,
     flow,
@@ -109,6 +119,7 @@ export function analyseCompression(
     broken,
     turned,
     share,
+    strainOfPiece: ofPiece,
     refused,
   };
   return {
@@ -121,7 +132,8 @@ export function analyseCompression(
     ...quantities,
     ...(loading ? { loading } : {}),
     findings: [
-      ...checkRecordKernel(positive, {}, evaluated.known),
+      ...spikes,
+      ...checkRecordKernel(positive, {}, { ...evaluated.known, carriesOn: true }),
       ...compressionFindings(piece, { curve, ...quantities }, evidence, settings),
       ...calibrationFindings(
         settings.test,
@@ -130,7 +142,11 @@ export function analyseCompression(
         windowForce(numbers.line, curve.stress, lengths.area),
       ),
     ],
-    trail: [...forceTrail(settings.test), ...compressionTrail(turned, positive, recorded, lengths.area, numbers, settings, part)],
+    trail: [
+      ...forceTrail(settings.test),
+      ...repaired,
+      ...compressionTrail(turned, positive, recorded, lengths.area, numbers, settings, part),
+    ],
     provenance: provenanceOf(options, { ...given }),
   };
 }

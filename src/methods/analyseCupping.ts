@@ -19,6 +19,8 @@ import type { TestInfo } from './MethodResult.js';
 import { meanOf } from './meanOf.js';
 import { provenanceOf } from './provenanceOf.js';
 import { quantity } from './quantity.js';
+import { requireSpikeRepair, withoutSpikes, type SpikeRepair } from './spikeRepair.js';
+import { scatterFindings } from './scatterFindings.js';
 import { structure } from './structure.js';
 import { requireTest } from './testInfo.js';
 import { shareOfLoading } from './usableFrame.js';
@@ -35,6 +37,8 @@ export interface CuppingOptions {
   readonly holdingForce?: number | undefined;
   /** Least fall of the force after its maximum, as a share of it, that shows the crack; default 0.05, a choice of this package. */
   readonly minimumFall?: number | undefined;
+  /** Repairs of the records before anything else; default spikes. */
+  readonly repairs?: SpikeRepair | undefined;
   /** Who tested what. */
   readonly test?: TestInfo | undefined;
 }
@@ -82,7 +86,7 @@ function requireBlanks(from: string, records: ForceColumns | readonly ForceColum
  * $$ IE = x_{crack} - C_f F_{crack} - x_{contact} $$
  *
  * @remarks
- * The ball touches where the first rise of the force, extrapolated, meets zero. The crack is where the force begins to fall away after its
+ * The ball touches where the first rise of the force, extrapolated, meets zero: the middle of what a line and a power of the way say, and a finding where they differ by more than 0.1 mm. The crack is where the force begins to fall away after its
  * maximum, by 5 % at least; a fall over more than 0.3 mm of depth is no moment, and a finding says so. Depth counts without the frame where its compliance is given and leaves a way for the sheet. A quantity that a record cannot support is
  * absent.
  *
@@ -107,7 +111,7 @@ export function analyseCupping(
   options: CuppingOptions = {},
 ): CuppingResult {
   const from = 'analyseCupping';
-  requireOptions(from, options, ['frameCompliance', 'ballDiameter', 'dieDiameter', 'holdingForce', 'minimumFall', 'test']);
+  requireOptions(from, options, ['frameCompliance', 'ballDiameter', 'dieDiameter', 'holdingForce', 'minimumFall', 'repairs', 'test']);
   requireOptions(from, requireObject(from, 'sheet', sheet), ['thickness', 'width'], 'sheet');
   requirePositive(from, 'sheet.thickness', sheet.thickness);
   if (sheet.width !== undefined) requirePositive(from, 'sheet.width', sheet.width);
@@ -117,12 +121,14 @@ export function analyseCupping(
   const holding = options.holdingForce === undefined ? undefined : requirePositive(from, 'options.holdingForce', options.holdingForce);
   const fall = requireBetween(from, 'options.minimumFall', options.minimumFall ?? FALL, 0.005, 0.9);
   const test = requireTest(from, options.test ?? {});
+  const repairs = requireSpikeRepair(from, options.repairs);
   const records = requireBlanks(from, record);
+  const spikeless = records.map((one) => withoutSpikes(one, repairs));
 
   // one that a blank refuses is taken from none: their depths are compared
-  const refused = asked && records.map((one) => shareOfLoading(one, asked)).find((one) => one !== undefined);
+  const refused = asked && spikeless.map((one) => shareOfLoading(one.record, asked)).find((one) => one !== undefined);
   const frame = refused ? undefined : asked;
-  const all = records.map((one, k) => cuppingBlank(one, frame, fall, k + 1));
+  const all = spikeless.map((one, k) => cuppingBlank(one.record, frame, fall, k + 1));
   const blanks = all.map(({ blank }) => blank);
   const depths = blanks.flatMap(({ depth }) => (depth ? [depth.value] : []));
   const mean = meanOf(depths);
@@ -152,12 +158,14 @@ export function analyseCupping(
       ),
       ...refusedFindings(refused, 'cuppingIndex'),
       ...conditionFindings([frame], test, 'compression'),
-      ...all.flatMap(({ findings }) => findings),
+      ...all.flatMap(({ findings }, k) => [...spikeless[k]!.spikes, ...findings]),
       ...(options.frameCompliance === undefined ? [finding('cupping-frame-included', {}, { field: 'cuppingIndex' })] : []),
+      ...scatterFindings('IE', 'mm', depths, 'cuppingIndex'),
       ...setUpFindings(sheet, ballDiameter, dieDiameter, holding, blanks.length),
     ],
     trail: [
       ...forceTrail(test),
+      ...spikeless.flatMap(({ repaired }, k) => repaired.map((step) => ({ ...step, values: { ...step.values, blank: k + 1 } }))),
       ...(frame
         ? [
             trailStep('frame-compliance-removed', {

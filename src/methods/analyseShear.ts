@@ -10,7 +10,7 @@ import {
   trailStep,
 } from '../base/index.js';
 import { maximumIndex } from '../numeric/index.js';
-import { checkRecordKernel } from '../record/index.js';
+import { checkRecordKernel, surveyRecord } from '../record/index.js';
 import { calibrationFindings, forceTrail } from './calibrationFindings.js';
 import { requireForceColumns, type ForceColumns, type ForceRecord } from './ForceColumns.js';
 import type { TestInfo } from './MethodResult.js';
@@ -19,8 +19,10 @@ import { quantity } from './quantity.js';
 import { shearArea, shearStress } from './shearStress.js';
 import type { ShearPiece, ShearResult } from './ShearResult.js';
 import { spikeFindings } from './spikeFindings.js';
+import { requireSpikeRepair, withoutSpikes, type SpikeRepair } from './spikeRepair.js';
 import { structure } from './structure.js';
 import { requireTest } from './testInfo.js';
+import { unlikeFinding } from './unlikeFinding.js';
 
 /** Families of metals whose usual ratio of shear to tensile strength is known. */
 export type ShearFamily = 'steel' | 'aluminium' | 'any';
@@ -33,26 +35,39 @@ export interface ShearOptions {
   readonly family?: ShearFamily | undefined;
   /** Clearance, as a share of what is sheared, that is a caution; default 0.02, a choice of this package. */
   readonly clearanceShare?: number | undefined;
+  /** Repairs of the record before anything else; default spikes. */
+  readonly repairs?: SpikeRepair | undefined;
   /** Who tested what. */
   readonly test?: TestInfo | undefined;
 }
 
 /** Usual ratios of shear to tensile strength, from memory; a tenth is allowed beyond them, since fixtures differ by so much. */
 const usual = { steel: [0.6, 0.8], aluminium: [0.6, 0.65], any: [0.5, 0.9] } as const;
+/** Shear over tensile strength, the middle of what is usual, by which a shear strength is held against the tensile ones of metals. */
+const MIDDLE = 0.7;
 const MARGIN = 0.1;
 const CLEARANCE = 0.02;
+
+/** What was recorded: as given and as it is evaluated, with the sample of the maximum. */
+interface Recorded extends ReturnType<typeof withoutSpikes> {
+  readonly raw: ForceRecord;
+  readonly at: number;
+}
 
 /** A record, or the pointer's maximum alone. */
 function requireShearForce(
   from: string,
   given: ForceColumns | { readonly maximumForce: number },
-): { force: number; record?: ForceRecord; at?: number } {
+  repairs: SpikeRepair,
+): { force: number; recorded?: Recorded } {
   requireObject(from, 'record', given);
   if (!('maximumForce' in given)) {
-    const record = requireForceColumns(from, 'record', given);
-    const at = maximumIndex(record.force);
-    if (!(record.force[at]! > 0)) throw new InputError(from, 'record.force', 'not-positive', 'must rise above 0', record.force[at]);
-    return { force: record.force[at]!, record, at };
+    const raw = requireForceColumns(from, 'record', given);
+    const done = withoutSpikes(raw, repairs);
+    const at = maximumIndex(done.record.force);
+    const force = done.record.force[at]!;
+    if (!(force > 0)) throw new InputError(from, 'record.force', 'not-positive', 'must rise above 0', force);
+    return { force, recorded: { ...done, raw, at } };
   }
   requireOptions(from, given, ['maximumForce'], 'record');
   return { force: requirePositive(from, 'record.maximumForce', given.maximumForce) };
@@ -98,7 +113,7 @@ export function analyseShear(
   options: ShearOptions = {},
 ): ShearResult {
   const from = 'analyseShear';
-  requireOptions(from, options, ['tensileStrength', 'family', 'clearanceShare', 'test']);
+  requireOptions(from, options, ['tensileStrength', 'family', 'clearanceShare', 'repairs', 'test']);
   requireOptions(from, requireObject(from, 'piece', piece), ['diameter', 'area', 'planes', 'clearance', 'bent'], 'piece');
   const area = shearArea(from, 'piece.', piece);
   requireOneOf(from, 'piece.planes', String(piece.planes), ['1', '2']);
@@ -108,16 +123,29 @@ export function analyseShear(
   const family = requireOneOf(from, 'options.family', options.family ?? 'any', ['steel', 'aluminium', 'any']);
   const clearanceShare = requirePositive(from, 'options.clearanceShare', options.clearanceShare ?? CLEARANCE);
   const test = requireTest(from, options.test ?? {});
-  const { force, record: own, at } = requireShearForce(from, record);
+  const { force, recorded } = requireShearForce(from, record, requireSpikeRepair(from, options.repairs));
 
   const stress = shearStress({ force, area, planes: piece.planes });
   const findings: Finding[] = calibrationFindings(test, [{ symbol: 'Fm', force }]);
-  if (own && at !== undefined) {
-    findings.push(...checkRecordKernel(own), ...spikeFindings(own.force, at, stress, 'shearStrength'));
+  if (recorded) {
+    const { record: own, at, spikes } = recorded;
+    findings.push(
+      ...spikes,
+      ...checkRecordKernel(own, {}, { survey: surveyRecord(own), carriesOn: true }),
+      ...spikeFindings(own.force, at, stress, 'shearStrength'),
+    );
     if (at === own.force.length - 1) findings.push(finding('maximum-at-end', {}, { field: 'shearStrength' }));
     if (own.travel) findings.push(finding('no-shear-modulus', {}));
   }
-  findings.push(...pieceFindings(piece, area, clearanceShare));
+  findings.push(
+    ...pieceFindings(piece, area, clearanceShare),
+    ...unlikeFinding({
+      properties: { tensileStrength: stress / MIDDLE },
+      how: { shape: piece.diameter === undefined ? 'from-area' : 'round' },
+      words: { tensileStrength: ['τm', 'shearStrength'] },
+      shown: MIDDLE,
+    }),
+  );
   const ratio = strength === undefined ? undefined : stress / strength;
   const [least, most] = usual[family];
   if (ratio !== undefined && (ratio < least * (1 - MARGIN) || ratio > most * (1 + MARGIN)))
@@ -145,20 +173,20 @@ export function analyseShear(
     ...(ratio === undefined
       ? {}
       : { ratioToTensileStrength: quantity('τm/Rm', 'shear strength over tensile strength', ratio, '1', 'common practice') }),
-    ...(own?.travel && at !== undefined
+    ...(recorded?.record.travel
       ? {
           travelAtMaximumForce: quantity(
             'x(Fm)',
             'travel at maximum force, tool and frame included',
-            own.travel[at]! - own.travel[0]!,
+            recorded.record.travel[recorded.at]! - recorded.record.travel[0]!,
             'mm',
             'common practice',
           ),
         }
       : {}),
-    ...(own ? { record: own, maximumIndex: at } : {}),
+    ...(recorded ? { record: recorded.record, maximumIndex: recorded.at } : {}),
     findings,
-    trail: [...forceTrail(test), trailStep('force-over-shear-planes', { area, planes: piece.planes })],
-    provenance: provenanceOf(options, own ? { ...own } : { maximumForce: Float64Array.of(force) }),
+    trail: [...forceTrail(test), ...(recorded?.repaired ?? []), trailStep('force-over-shear-planes', { area, planes: piece.planes })],
+    provenance: provenanceOf(options, recorded ? { ...recorded.raw } : { maximumForce: Float64Array.of(force) }),
   };
 }

@@ -33,6 +33,7 @@ import { structure } from './structure.js';
 import { requireTest } from './testInfo.js';
 import { loopFindings } from './unloadingFindings.js';
 import { loopQuantities, permanentSetStrength, strengthAt } from './unloadingQuantities.js';
+import { requireSpikeRepair, withoutSpikes, type SpikeRepair } from './spikeRepair.js';
 import type { UnloadingResult } from './UnloadingResult.js';
 import { withUsableFrame } from './usableFrame.js';
 
@@ -48,6 +49,8 @@ export interface UnloadingAnalysisOptions {
   readonly minimumFall?: number | undefined;
   /** Part of the fall whose line counts, in shares from the top, or `search`; default 0.1 to 0.9. */
   readonly window?: UnloadingWindow | undefined;
+  /** Repairs of the record before anything else; default spikes. */
+  readonly repairs?: SpikeRepair | undefined;
   /** Who tested what. */
   readonly test?: TestInfo | undefined;
 }
@@ -86,16 +89,18 @@ const LIMIT = 0.002;
  */
 export function analyseUnloading(record: TensionColumns, testPiece: TestPiece, options: UnloadingAnalysisOptions = {}): UnloadingResult {
   const from = 'analyseUnloading';
-  requireOptions(from, options, ['reversibility', 'setLimit', 'frameCompliance', 'minimumFall', 'window', 'test']);
+  requireOptions(from, options, ['reversibility', 'setLimit', 'frameCompliance', 'minimumFall', 'window', 'repairs', 'test']);
   const { reversibility: v, minimumFall, window } = options;
   if (v !== undefined) requireNonNegative(from, 'options.reversibility', v);
   const setLimit = requirePositive(from, 'options.setLimit', options.setLimit ?? LIMIT);
   const asked = requireFrameCompliance(from, 'options.frameCompliance', options.frameCompliance);
   const settings = requireUnloadingOptions(from, { minimumFall, window });
   const test = requireTest(from, options.test ?? {});
-  const given = requireRecord(from, record);
+  const repairs = requireSpikeRepair(from, options.repairs);
+  const raw = requireRecord(from, record);
   const lengths = requirePiece(from, testPiece);
   requireBrokenPiece(from, testPiece);
+  const { record: given, repaired, spikes } = withoutSpikes(raw, repairs);
 
   const evaluate = (motion: FrameMotion | undefined) => {
     const recorded = stressStrainKernel(withoutFrame(given, motion), lengths);
@@ -112,6 +117,7 @@ export function analyseUnloading(record: TensionColumns, testPiece: TestPiece, o
   // the drive goes back on purpose here
   const ofRecord = checkRecordKernel(given).filter(({ code }) => code !== 'drive-reversed');
   const findings = [
+    ...spikes,
     ...ofRecord,
     ...refusedFindings(refused, 'loops'),
     ...(frame && given.travel ? [...conditionFindings([frame], test, 'tension'), ...beyondCompliance(given.force, frame)] : []),
@@ -135,6 +141,7 @@ export function analyseUnloading(record: TensionColumns, testPiece: TestPiece, o
     findings,
     trail: [
       ...forceTrail(test),
+      ...repaired,
       ...(frame && given.travel
         ? [
             trailStep('frame-compliance-removed', {
@@ -146,6 +153,6 @@ export function analyseUnloading(record: TensionColumns, testPiece: TestPiece, o
       trailStep('force-over-area', { area: lengths.area }),
       ...(shift === 0 ? [] : [trailStep('origin-moved', { shift })]),
     ],
-    provenance: provenanceOf(options, { ...given }),
+    provenance: provenanceOf(options, { ...raw }),
   };
 }

@@ -1,5 +1,6 @@
 import { finding, type Finding, type Outcome, type Section, type TensionRecord } from '../base/index.js';
 import { beyondCompliance, type ChordModulus, type ChordReason, type RecordedCurve } from '../curve/index.js';
+import { metalModuli } from '../materials/index.js';
 import type { BeamLengths, BendingSettings } from './bendingOptions.js';
 import type { BendingResult } from './BendingResult.js';
 import type { LineLoadingPart } from './evaluateLine.js';
@@ -11,6 +12,7 @@ import { pauseFindings, unevenOfLoading } from './paceFindings.js';
 import type { Pause } from '../record/index.js';
 import { readingFindings } from './pieceFindings.js';
 import { proofFindings } from './proofFindings.js';
+import { unlikeFinding } from './unlikeFinding.js';
 import type { RefusedFrame } from './usableFrame.js';
 
 /** @internal What the findings of a bending test rest on. */
@@ -31,7 +33,10 @@ export interface BendingEvidence {
   readonly section: Section;
 }
 
-type Found = Pick<BendingResult, 'curve' | 'modulus' | 'chordModulus' | 'modulusWindow' | 'proofStrengths' | 'spanRatio' | 'shearShare'>;
+type Found = Pick<
+  BendingResult,
+  'curve' | 'flexuralStrength' | 'modulus' | 'chordModulus' | 'modulusWindow' | 'proofStrengths' | 'spanRatio' | 'shearShare'
+>;
 
 /** Frame and indentation, where the strain comes from travel. */
 function travelFindings({ recorded, numbers, record, share, refused }: BendingEvidence, settings: BendingSettings): Finding[] {
@@ -56,6 +61,51 @@ function deflectionFindings({ recorded, numbers, lengths }: BendingEvidence, { s
   return [];
 }
 
+/** Nothing that is bent as a beam gives way below this stress [MPa]: half the strength of the softest metal, and less than that of plastics (from memory). */
+const WEAKEST = 5;
+
+/**
+ * What looks like a mistake of input: a beam too weak and too soft for anything; width and thickness swapped. A slope that no metal has may be that of
+ * a plastic or a ceramic: a note.
+ */
+function plausibility({ modulus, flexuralStrength }: Found, { numbers, recorded, section }: BendingEvidence): Finding[] {
+  const { line } = numbers;
+  const [lowest, highest] = metalModuli;
+  if (!line.ok || (line.slope >= lowest && line.slope <= highest)) return [];
+  const strength = flexuralStrength.value;
+  const slope = 'The slope of the elastic line';
+  if (strength > 0 && strength < WEAKEST)
+    return unlikeFinding({
+      properties: { modulus: modulus?.value, tensileStrength: strength },
+      // stress and strain go otherwise with the section of a beam than with that of a bar: units of the columns alone
+      how: { strainFrom: recorded.basis === 'travel' ? 'travel' : 'extensometer', shape: 'from-area' },
+      words: { modulus: [slope, 'elasticSlope'], tensileStrength: ['σfM', 'flexuralStrength'] },
+      possible: ({ about }) => about === 'record',
+    });
+  if (!modulus) return [];
+  const { width, thickness } = section.dimensions;
+  // the slope goes with 1/(b h³): swapped it is off by (h/b)²
+  const factor = section.shape === 'rectangular' && width !== undefined && thickness !== undefined ? (thickness / width) ** 2 : 1;
+  if (factor > 1 && line.slope * factor >= lowest && line.slope * factor <= highest)
+    return [
+      finding(
+        'dimension-looks-wrong',
+        {
+          symbol: slope,
+          value: line.slope,
+          unit: 'MPa',
+          low: lowest,
+          high: highest,
+          family: 'any metal',
+          why: `If width and thickness were swapped, the slope of the elastic line would fit: the reading is 1/${Number(factor.toPrecision(3))} of the true one.`,
+          factor: 1 / factor,
+        },
+        { field: 'modulus' },
+      ),
+    ];
+  return [finding('slope-implausible', { slope: line.slope, lowest, highest }, { field: 'modulus', severity: 'note' })];
+}
+
 /** @internal Doubts about a bending test, beside those of the record itself. */
 export function bendingFindings(result: Found, evidence: BendingEvidence, settings: BendingSettings): Finding[] {
   const { numbers, part, chord, recorded, lengths } = evidence;
@@ -78,8 +128,11 @@ export function bendingFindings(result: Found, evidence: BendingEvidence, settin
       ),
     );
   found.push(...deflectionFindings(evidence, result.curve, thresholds.deflectionShare));
-  // plastics and ceramics are bent as well: no modulus is implausible here
-  found.push(...lineFindings(numbers, result.curve, { modulusWindow: result.modulusWindow }, settings, ['σfp', 'Eb']));
+  // its own words follow: plastics and ceramics are bent as well
+  found.push(
+    ...lineFindings(numbers, result.curve, { modulusWindow: result.modulusWindow }, settings, ['σfp', 'Eb']),
+    ...plausibility(result, evidence),
+  );
   // a brittle beam that nobody asked a proof strength of has none: no fault
   const weight = settings.offsetsAsked ? {} : ({ severity: 'note' } as const);
   for (const one of proofFindings(part.numbers, part.curve, settings, true, ['σfp', 'σf']))

@@ -23,6 +23,7 @@ import {
 import { plasticShapeFactor } from '../piece/index.js';
 import type { BendingColumns, BendingPiece } from './BendingResult.js';
 import type { TestInfo } from './MethodResult.js';
+import { requireSpikeRepair, type SpikeRepair } from './spikeRepair.js';
 import type { TensionThresholds } from './tensionOptions.js';
 import { requireTest } from './testInfo.js';
 import { lineThresholds, requireStrains, requireThresholds, type LineThresholdName } from './thresholds.js';
@@ -51,6 +52,8 @@ export interface BendingOptions {
   readonly indentationCompliance?: Compliance | undefined;
   /** Poisson's ratio, for the share of shear; default 0.3. */
   readonly poissonRatio?: number | undefined;
+  /** Repairs of the record before anything else; default spikes. */
+  readonly repairs?: SpikeRepair | undefined;
   /** Who tested what. */
   readonly test?: TestInfo | undefined;
   /** Thresholds of findings. */
@@ -79,6 +82,7 @@ export function requireBendingOptions(from: string, options: BendingOptions) {
     'frameCompliance',
     'indentationCompliance',
     'poissonRatio',
+    'repairs',
     'test',
     'thresholds',
   ]);
@@ -96,6 +100,7 @@ export function requireBendingOptions(from: string, options: BendingOptions) {
     measured: parts,
     indentationKnown: options.indentationCompliance !== undefined,
     poissonRatio: requireBetween(from, 'options.poissonRatio', options.poissonRatio ?? 0.3, 0, 0.5),
+    repairs: requireSpikeRepair(from, options.repairs),
     test: requireTest(from, options.test ?? {}),
     thresholds: requireThresholds(from, options.thresholds, { ...lineThresholds, ...ownThresholds }),
   };

@@ -85,7 +85,7 @@ export function indentationFindings(
   ];
 }
 
-/** @internal Doubts about the piece: its thickness under the deepest indentation, and the index for its material. */
+/** @internal Doubts about the piece: its thickness under the deepest indentation that counts, and the index for its material. */
 export function brinellPieceFindings(
   { thickness, material }: BrinellPiece,
   found: readonly BrinellHardness[],

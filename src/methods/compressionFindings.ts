@@ -14,6 +14,7 @@ import type { Pause } from '../record/index.js';
 import { readingFindings } from './pieceFindings.js';
 import { proofFindings } from './proofFindings.js';
 import type { TensionNumbers } from './TensionNumbers.js';
+import { unlikeFinding } from './unlikeFinding.js';
 import type { RefusedFrame } from './usableFrame.js';
 
 /** @internal What the findings of a compression test rest on. */
@@ -33,6 +34,8 @@ export interface CompressionEvidence {
   readonly broken: boolean;
   readonly turned: readonly string[];
   readonly share: FrameShare | undefined;
+  /** Whether the strain is the piece's own: without the frame. */
+  readonly strainOfPiece: boolean;
   readonly refused: RefusedFrame | undefined;
 }
 
@@ -88,6 +91,27 @@ function shapeFindings(piece: CompressionPiece, result: Found, evidence: Compres
   return found;
 }
 
+/** Slope and yield strength that no metal has, with the mistake that explains them best; nothing holds the piece that could slip. */
+function unlikeMetal(
+  piece: CompressionPiece,
+  { modulus, proofStrengths, curve }: Found,
+  { recorded, share, numbers }: CompressionEvidence,
+): Finding[] {
+  const proof = proofStrengths.find(({ extension, value }) => Math.abs(extension - 0.002) < 1e-9 && value > 0);
+  return unlikeFinding({
+    properties: { modulus: modulus?.value, yieldStrength: proof?.value },
+    how: {
+      strainFrom: recorded.basis === 'travel' ? 'travel' : 'extensometer',
+      frameRemoved: share !== undefined,
+      parallelLengthGiven: true,
+      shape: piece.section.shape,
+    },
+    words: { modulus: ['The slope of the elastic line', 'elasticSlope'], yieldStrength: ['The yield strength', 'proofStrengths'] },
+    strain: curve.strain[numbers.highest]!,
+    possible: ({ key }) => key !== 'grip-slip',
+  });
+}
+
 /** @internal Doubts about a compression test, beside those of the record itself. */
 export function compressionFindings(
   piece: CompressionPiece,
@@ -115,8 +139,9 @@ export function compressionFindings(
     ...pauseFindings(evidence.pauses, result.curve, result.proofStrengths, line),
     ...(evidence.time ? unevenOfLoading(evidence.record, part) : []),
     ...shapeFindings(piece, result, evidence, settings),
-    ...lineFindings(numbers, result.curve, result, settings, ['Rpc']),
-    ...proofFindings(part.numbers, part.curve, settings, true, ['Rpc', 'Rtc']),
+    ...lineFindings(numbers, result.curve, result, settings, evidence.strainOfPiece ? ['Rpc'] : ['Rpc', 'Rtc']),
+    ...unlikeMetal(piece, result, evidence),
+    ...proofFindings(part.numbers, part.curve, settings, evidence.strainOfPiece, ['Rpc', 'Rtc']),
   );
   if (result.flowCurve)
     found.push(

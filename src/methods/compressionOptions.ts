@@ -2,6 +2,7 @@ import { requireBetween, requireBoolean, requireObject, requireOptions, requireP
 import { requireFrameCompliance, requireModulusOptions, type Compliance, type ModulusOptions, type PieceLengths } from '../curve/index.js';
 import type { CompressionPiece } from './CompressionResult.js';
 import type { TestInfo } from './MethodResult.js';
+import { requireSpikeRepair, type SpikeRepair } from './spikeRepair.js';
 import type { TensionThresholds } from './tensionOptions.js';
 import { requireTest } from './testInfo.js';
 import { lineThresholds, requireStrains, requireThresholds, type LineThresholdName } from './thresholds.js';
@@ -36,6 +37,8 @@ export interface CompressionOptions {
   readonly frameCompliance?: Compliance | undefined;
   /** Coefficient of friction at the ends μ, 0 to 0.577, taken off the flow stress by Siebel; default: not taken off. */
   readonly friction?: number | undefined;
+  /** Repairs of the record before anything else; default spikes. */
+  readonly repairs?: SpikeRepair | undefined;
   /** Who tested what. */
   readonly test?: TestInfo | undefined;
   /** Thresholds of findings. */
@@ -57,13 +60,14 @@ export type CompressionSettings = ReturnType<typeof requireCompressionOptions>;
 
 /** @internal Checks the options before any work, and fills in defaults. */
 export function requireCompressionOptions(from: string, options: CompressionOptions) {
-  requireOptions(from, options, ['offsets', 'strains', 'modulus', 'frameCompliance', 'friction', 'test', 'thresholds']);
+  requireOptions(from, options, ['offsets', 'strains', 'modulus', 'frameCompliance', 'friction', 'repairs', 'test', 'thresholds']);
   return {
     offsets: requireStrains(from, 'options.offsets', options.offsets, [0.002]),
     totalExtensions: requireStrains(from, 'options.strains', options.strains, [0.05, 0.1]),
     window: requireModulusOptions(from, options.modulus ?? {}, 'options.modulus'),
     frameCompliance: requireFrameCompliance(from, 'options.frameCompliance', options.frameCompliance),
     friction: options.friction === undefined ? undefined : requireBetween(from, 'options.friction', options.friction, 0, 0.577),
+    repairs: requireSpikeRepair(from, options.repairs),
     test: requireTest(from, options.test ?? {}),
     thresholds: requireThresholds(from, options.thresholds, { ...lineThresholds, ...ownThresholds }),
   };

@@ -16,7 +16,13 @@ const E9 = 'ASTM E9';
 /** The quantities that stand on the elastic line. */
 function lineQuantities(
   numbers: LineNumbers,
-  { curve, explanation, settings, isModulus }: Pick<Evaluated, 'curve' | 'explanation' | 'settings' | 'isModulus'>,
+  {
+    curve,
+    explanation,
+    settings,
+    isModulus,
+    strainOfPiece,
+  }: Pick<Evaluated, 'curve' | 'explanation' | 'settings' | 'isModulus' | 'strainOfPiece'>,
 ): Pick<CompressionResult, 'elasticSlope' | 'modulus' | 'modulusWindow' | 'proofStrengths' | 'stressesAtStrain'> {
   const { line, proofs, totals } = numbers;
   return {
@@ -32,7 +38,7 @@ function lineQuantities(
       'Rtc',
       'compressive stress at a stated strain',
       `${E9}, stress at a specified strain`,
-      totals,
+      strainOfPiece ? totals : [],
       settings.totalExtensions,
     ),
   };
@@ -46,6 +52,8 @@ interface Evaluated {
   readonly lengths: CompressionLengths;
   readonly settings: CompressionSettings;
   readonly isModulus: boolean;
+  /** Whether the strain is the piece's own: without the frame. */
+  readonly strainOfPiece: boolean;
   readonly broken: boolean;
   readonly buckling: ReturnType<typeof bucklingOf>;
   readonly flow: ReturnType<typeof flowCurveOf>;

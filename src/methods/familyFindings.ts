@@ -1,28 +1,17 @@
-import { finding, type Finding } from '../base/index.js';
-import {
-  crossCheck,
-  explainProperties,
-  materialFamily,
-  metalModuli,
-  type ComparedProperty,
-  type MeasuredProperties,
-  type Measurement,
-  type PropertyCause,
-  type PropertyName,
-} from '../materials/index.js';
+import type { Finding } from '../base/index.js';
+import { crossCheck, metalModuli, type MeasuredProperties, type Measurement } from '../materials/index.js';
 import { isCurved } from './lineFindings.js';
 import type { TensionNumbers } from './TensionNumbers.js';
 import type { TensionSettings } from './tensionOptions.js';
 import type { Quantities } from './tensionQuantities.js';
+import { unlikeFinding, type PropertyWords } from './unlikeFinding.js';
 
 /** A slope scattered by more than this says nothing about the metal. */
 const LEAST_TRUST = 0.05;
 /** A law that explains less of the curve than this is none. */
 const LEAST_FIT = 0.95;
 
-const codes = { piece: 'dimension-looks-wrong', record: 'unit-looks-wrong', frame: 'strain-looks-wrong', method: 'unlike-family' } as const;
-
-const words: Readonly<Record<PropertyName, readonly [symbol: string, field: string]>> = {
+const words: PropertyWords = {
   modulus: ['The slope of the elastic line', 'elasticSlope'],
   yieldStrength: ['The yield strength', 'proofStrengths'],
   tensileStrength: ['Rm', 'tensileStrength'],
@@ -59,69 +48,12 @@ function propertiesOf(result: Quantities, numbers: TensionNumbers, { thresholds,
   };
 }
 
-/** The property that the sentence is about: the first that the likeliest cause explains. */
-function first(outside: readonly ComparedProperty[], cause: PropertyCause | undefined): ComparedProperty {
-  return outside.find(({ property }) => cause?.explains.includes(property)) ?? outside[0]!;
-}
-
 /** @internal Properties that no metal has, or that lie outside the usual ranges of the family, with ranked causes; relations that are broken. */
 export function familyFindings(result: Quantities, numbers: TensionNumbers, settings: TensionSettings, how: Measurement): Finding[] {
   const { family, thresholds } = settings;
-  const found: Finding[] = [];
   const properties = propertiesOf(result, numbers, settings);
-  if (Object.values(properties).some((value) => value !== undefined)) {
-    const options = { ...how, ...(family ? { family, margin: thresholds.familyMargin } : {}) };
-    const { compared, causes } = explainProperties(properties, options);
-    const outside = compared.filter((one) => one.outside);
-    if (outside.length > 0) found.push(unlike(outside, causes, properties, numbers, settings, how));
-  }
-  return [...found, ...crossed(result, numbers)];
-}
-
-/** The finding of properties outside their ranges. */
-function unlike(
-  outside: readonly ComparedProperty[],
-  causes: readonly PropertyCause[],
-  properties: MeasuredProperties,
-  numbers: TensionNumbers,
-  { family }: TensionSettings,
-  how: Measurement,
-): Finding {
-  const [cause] = causes;
-  const { property, value, range } = first(outside, cause);
-  const [symbol, field] = words[property];
-  // without a family a property is outside only where no metal comes near it
-  const metals = explainProperties(properties, how).compared;
-  const impossible = metals.some((one) => one.outside && (one.property === 'modulus' || one.property === 'tensileStrength'));
-  const ranked = causes.map(({ key, score }) => `${key} (${score.toFixed(2)})`).join(', ');
-  const values = {
-    symbol,
-    value,
-    unit: property === 'modulus' || property === 'yieldStrength' || property === 'tensileStrength' ? 'MPa' : '',
-    low: range[0],
-    high: range[1],
-    family: family ? materialFamily(family).name : 'any metal',
-    why: cause ? cause.sentence : 'No usual mistake explains it.',
-    outside: outside.map((one) => one.property).join(', '),
-    causes: ranked,
-    ...(cause ? { factor: cause.factor } : {}),
-  };
-  const severity = impossible ? 'fault' : 'caution';
-  if (cause?.key === 'force-in-kilonewtons')
-    return finding(
-      'force-looks-like-kilonewton',
-      { ...values, stress: properties.tensileStrength ?? value },
-      { field: 'tensileStrength', severity },
-    );
-  const { modulus: slope, tensileStrength: strength } = properties;
-  if (cause?.key === 'strain-in-percent' && slope !== undefined && strength !== undefined) {
-    const strain = numbers.maximum?.strain ?? strength / slope;
-    return finding('strain-looks-like-percent', { ...values, strain, slope }, { field: 'elasticSlope', severity });
-  }
-  const code = codes[cause ? cause.about : 'method'];
-  // of travel with the frame in it the fault of the missing modulus has said so already
-  const known = cause?.key === 'frame-compliance-left-in' && how.frameRemoved !== true && outside.length === 1;
-  return finding(code, values, { field, severity: known ? 'note' : severity });
+  const strain = numbers.maximum?.strain;
+  return [...unlikeFinding({ properties, how, words, family, margin: thresholds.familyMargin, strain }), ...crossed(result, numbers)];
 }
 
 /** Relations between the properties of this test. */

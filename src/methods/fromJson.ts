@@ -13,15 +13,38 @@ const methods = Object.keys(resultColumns) as AnyResult['method'][];
 type Fields = Record<string, unknown>;
 const isFields = (one: unknown): one is Fields => typeof one === 'object' && one !== null && !Array.isArray(one);
 
+/** The numbers of a column; what is none is refused, for a typed array would take text and emptiness for numbers. */
+function columnOf(path: string, column: unknown): Float64Array {
+  const values = column as readonly unknown[];
+  const k = Array.isArray(column) ? values.findIndex((one) => typeof one !== 'number') : 0;
+  if (k >= 0)
+    throw new InputError('fromJson', `${path}[${k}]`, 'wrong-type', 'must be a number', Array.isArray(column) ? values[k] : column);
+  return Float64Array.from(values as readonly number[]);
+}
+
+/** Refuses a quantity whose value or uncertainty is no number, wherever it stands. */
+function requireQuantities(one: unknown, path: string): void {
+  if (Array.isArray(one))
+    one.forEach((item, k) => {
+      requireQuantities(item, `${path}[${k}]`);
+    });
+  if (!isFields(one)) return;
+  if ('symbol' in one && 'unit' in one && 'value' in one)
+    for (const name of ['value', 'standardUncertainty'])
+      if (name in one && typeof one[name] !== 'number')
+        throw new InputError('fromJson', `${path}.${name}`, 'wrong-type', 'must be a number', one[name]);
+  for (const [name, inner] of Object.entries(one)) requireQuantities(inner, path === '' ? name : `${path}.${name}`);
+}
+
 /** Turns the columns at the end of a path into typed arrays again: one column, or a group of them. */
 function revive(fields: Fields, [name, ...rest]: readonly string[]): void {
   const one = name === undefined ? undefined : fields[name];
   if (name === undefined || one === undefined) return;
   if (rest[0] === '*') {
     if (Array.isArray(one)) for (const item of one as unknown[]) if (isFields(item)) revive(item, rest.slice(1));
-  } else if (Array.isArray(one)) fields[name] = Float64Array.from(one as number[]);
+  } else if (Array.isArray(one)) fields[name] = columnOf(name, one);
   else if (isFields(one))
-    fields[name] = Object.fromEntries(Object.entries(one).map(([key, column]) => [key, Float64Array.from(column as number[])]));
+    fields[name] = Object.fromEntries(Object.entries(one).map(([key, column]) => [key, columnOf(`${name}.${key}`, column)]));
 }
 
 /**
@@ -35,7 +58,7 @@ function revive(fields: Fields, [name, ...rest]: readonly string[]): void {
  *
  * @param text - JSON text made by `toJson`.
  * @returns The result; of `analyseCurve` it lacks what needs a test piece.
- * @throws {@link InputError} `wrong-type` where the text is no such result, `out-of-range` where its layout is another or the method unknown.
+ * @throws {@link InputError} `wrong-type` where the text is no such result, or text stands where a number belongs, `out-of-range` where its layout is another or the method unknown.
  *
  * @example
  * ```ts
@@ -80,6 +103,7 @@ export function fromJson(text: string, method?: AnyResult['method']): AnyResult 
   const first = own === 'replicates' ? 'properties' : resultColumns[own][0]?.split('.')[0];
   if (first !== undefined && own !== 'shear' && !(first in result)) throw bad(`must be a result with ${first}`, text);
   for (const group of resultColumns[own]) revive(result, group.split('.'));
+  requireQuantities(result, '');
   const whole: object = result;
   return whole as AnyResult;
 }

@@ -19,6 +19,7 @@ export { type Loading, type LoadingControl, type LoadingStage, type RateSpread }
 export { checkConsistency, type ConsistencyLink, type ConsistencyOptions, type ConsistencyWeb, type LinkSide } from './checkConsistency.js';
 export { analyseBrinell, type BrinellOptions } from './analyseBrinell.js';
 export { analyseCupping, type CuppingOptions } from './analyseCupping.js';
+export { type SpikeRepair } from './spikeRepair.js';
 export { analyseShear, type ShearFamily, type ShearOptions } from './analyseShear.js';
 export { analyseUnloading, type UnloadingAnalysisOptions } from './analyseUnloading.js';
 export { brinellCombinations, type BrinellCapacity, type BrinellCombination, type BrinellUse } from './brinellCombinations.js';

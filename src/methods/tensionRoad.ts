@@ -1,7 +1,7 @@
 import { finding, type Finding, type TensionColumns, type TestPiece, type TrailStep } from '../base/index.js';
 import { requirePiece, requireRecord } from '../curve/index.js';
 import { materialFamily } from '../materials/index.js';
-import { allSpikeFindings, applyChange, checkRecordKernel, endExtensometer, runningTime } from '../record/index.js';
+import { applyChange, checkRecordKernel, endExtensometer, runningTime } from '../record/index.js';
 import { afterFracture } from './afterFracture.js';
 import { requireBrokenPiece } from './brokenPiece.js';
 import { calibrationFindings, forcesOf, forceTrail, windowForce } from './calibrationFindings.js';
@@ -18,6 +18,7 @@ import { pullPositive } from './pullPositive.js';
 import { rateFindings, ratesOf } from './rateFindings.js';
 import { recordFindings } from './recordFindings.js';
 import { slipFindings } from './slipFindings.js';
+import { spikesOf } from './spikeRepair.js';
 import { quantitiesOf, statedResult } from './statedResult.js';
 import { structure } from './structure.js';
 import { missingDoubts, tensionBudgets } from './tensionBudgets.js';
@@ -73,8 +74,6 @@ export function tensionRoad(
   const { record: repaired, trail: repairs, survey: first, turned } = pullPositive(raw, asked.repairs);
   const counted = endExtensometer(repaired, first);
   const { record: given, survey, outline, ended } = counted;
-  // where spikes were looked for and none replaced, there are none to speak of
-  const spikeless = asked.repairs.spikes !== false && !repairs.some(({ change }) => change?.kind === 'set');
   const lengths = requirePiece(from, testPiece);
   const after = requireBrokenPiece(from, testPiece);
   const doubts = options.uncertainty && requireTensionUncertainty(from, options.uncertainty, testPiece.section, lengths, after);
@@ -99,7 +98,7 @@ export function tensionRoad(
   };
   const loading = tensionLoading(curve, time, numbers, quantities.modulus?.value);
   const findings: Finding[] = [
-    ...(spikeless ? [] : inKept(allSpikeFindings(raw), repairs)),
+    ...inKept(spikesOf(raw, asked.repairs, repairs), repairs),
     ...turned,
     ...checkRecordKernel(given, {}, { survey, outline, pauses, excursions, ended }),
     ...recordFindings(given, recorded, numbers, { tensileStrength: quantities.tensileStrength, curve }, lengths.parallelLength),

@@ -54,6 +54,8 @@ export interface KnownRecord {
   readonly excursions?: Excursions | undefined;
   /** Where the extensometer of the record was ended, because it no longer told what the piece does. */
   readonly ended?: ExtensometerEnd | undefined;
+  /** True where what broke may go on carrying force: a ball stands in the cup, a pin rubs, a crushed piece stands between the plates. */
+  readonly carriesOn?: boolean;
 }
 
 /** @internal The lowest and highest force of a record whose pull counts as negative: its force is so for the most part. */
@@ -113,7 +115,7 @@ export function checkRecordKernel(record: TensionRecord, thresholds: RecordThres
   return [
     ...ofClock,
     ...channelFindings(outline, limits.saturated),
-    ...zeroFindings(outline, excursions, limits),
+    ...zeroFindings(outline, excursions, limits, known?.carriesOn),
     ...motionFindings(record, outline, motion, excursions.drops, limits.repeated, known?.ended),
   ];
 }

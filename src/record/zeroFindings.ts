@@ -9,15 +9,23 @@ export interface ZeroLimits {
   readonly zeroDrift: number;
 }
 
-/** @internal What stands before loading and after fracture. */
-export function zeroFindings(outline: RecordOutline, { zeros, zeroMoves }: Excursions, { lateStart, zeroDrift }: ZeroLimits): Finding[] {
+/** @internal What stands before loading and after fracture; `carriesOn` where a piece may go on carrying force when it has broken. */
+export function zeroFindings(
+  outline: RecordOutline,
+  { zeros, zeroMoves }: Excursions,
+  { lateStart, zeroDrift }: ZeroLimits,
+  carriesOn = false,
+): Finding[] {
   const { force, last, highest } = outline;
   const found: Finding[] = [];
   const n = force.length;
   const share = (part: number): number => (100 * Math.abs(part)) / highest;
   const severity = (part: number) => ({ severity: Math.abs(part) > 2 * zeroDrift * highest ? ('fault' as const) : ('caution' as const) });
   const { from, tareStep, before, after } = zeros;
-  for (const { at, fall } of zeroMoves)
+  // what goes on carrying force can only add to it: no more than a level below the zero tells that the zero moved
+  const lifted = carriesOn && !(after !== undefined && after - (before ?? 0) < -zeroDrift * highest);
+  const moves = lifted ? [] : zeroMoves;
+  for (const { at, fall } of moves)
     found.push(finding('force-zero-moved', { sample: at, fall }, { field: 'maximumForce', range: [at - 1, at] }));
   if (tareStep !== undefined) found.push(finding('late-tare', { sample: from, step: tareStep }, { range: [0, from] }));
   if (force[from]! > lateStart * highest && (before === undefined || before > lateStart * highest))
@@ -28,11 +36,11 @@ export function zeroFindings(outline: RecordOutline, { zeros, zeroMoves }: Excur
   if (last === n - 1 || unloadedFrom(outline) !== undefined) return found;
   found.push(finding('tail-after-fracture', { count: n - 1 - last }, { range: [last + 1, n - 1] }));
   // a zero that was set under load shows again here
-  if (after === undefined || zeroMoves.length > 0) return found;
+  if (after === undefined || moves.length > 0 || (lifted && before !== undefined)) return found;
   if (before !== undefined) {
     const drift = after - before;
     if (Math.abs(drift) > zeroDrift * highest) found.push(finding('zero-drift', { force: drift, share: share(drift) }, severity(drift)));
   } else if (Math.abs(after) > zeroDrift * highest)
-    found.push(finding('zero-after-fracture', { force: after, share: share(after) }, severity(after)));
+    found.push(finding('zero-after-fracture', { force: after, share: share(after) }, lifted ? { severity: 'caution' } : severity(after)));
   return found;
 }

@@ -113,10 +113,13 @@ export const brinellPage: MethodPage<BrinellResult> = {
   ],
   quantities: (result) => [
     ...shownAs('hardness', THREE, result.hardness),
-    ...shownAs(
-      'indentations',
-      THREE,
-      result.indentations.map(({ hardness }, k) => ({ ...hardness, symbol: `HBW ${k + 1}` })),
+    ...result.indentations.flatMap(({ hardness, valid }, k) =>
+      shownAs(
+        'indentations',
+        THREE,
+        { ...hardness, symbol: `HBW ${k + 1}` },
+        valid ? undefined : 'outside 0.24 to 0.60 of the ball: it does not count',
+      ),
     ),
     ...shownAs('estimatedStrength', { figures: 2 }, result.estimatedStrength, 'an estimate, ± 10 %; no measured strength'),
   ],

@@ -111,6 +111,21 @@ describe('shear', () => {
     expect(result.piece).toEqual({ diameter: 8, planes: 2, clearance: 0.25 });
   });
 
+  test('a spike is replaced unless the flag says no', async () => {
+    const spiked = join(folder, 'spiked.csv');
+    writeFileSync(spiked, exportCsv({ ...record, force: record.force.map((F, i) => (i === 100 ? 90_000 : F)) }));
+    const strength = async (...more: string[]) => {
+      const flags = ['--round', '8', '--planes', '2', '--json', '--overwrite', ...more];
+      return printed((await command('shear', spiked, ...flags)).out, 'shear').shearStrength.value;
+    };
+    expect((await strength()) / truth.shearStrength).toBeCloseTo(1, 5);
+    expect(await strength('--repair', 'spikes=no')).toBeGreaterThan(800);
+    expect(await command('shear', spiked, '--round', '8', '--planes', '2', '--repair', 'zero')).toMatchObject({
+      status: 2,
+      error: expect.stringMatching(/--repair.*must be spikes or spikes=no/) as string,
+    });
+  });
+
   test('from the maximum force alone, of any section; a name becomes a file name', async () => {
     const output = join(folder, 'shear');
     const flags = ['--rectangular', '10x5', '--planes', '1', '--maximum-force', '15000', '--bent', '--identity', 'key 1/2'];

@@ -129,6 +129,19 @@ describe('the modulus is given only where it is the piece', () => {
     expect(raw.flowCurve!.stress.at(-1)! / truth.flowStress).toBeCloseTo(1, 6);
   });
 
+  test('stresses at stated strains are withheld where the strain holds the frame, and right without it', () => {
+    // Ramberg and Osgood: 0.005 is reached at 320.5 MPa, 0.01 at 357.9 (by bisection of the law); a frame of 8 µm/kN gives as much again
+    const stress = Array.from({ length: 2001 }, (_, i) => 0.2 * i);
+    const strain = stress.map((R) => R / 200_000 + 0.002 * (R / 300) ** 8);
+    const { force, extension } = recordOf(strain, stress);
+    const travel = Array.from(extension!, (x, i) => x + 8e-6 * force[i]!);
+    const raw = analyseCompression({ force, travel }, piece, { strains: [0.005, 0.01] });
+    expect(raw.stressesAtStrain).toEqual([]);
+    expect(raw.findings.filter(({ code }) => code === 'not-determined').map(({ values }) => values['symbol'])).toEqual(['Rtc0.5', 'Rtc1']);
+    const removed = analyseCompression({ force, travel }, piece, { strains: [0.005, 0.01], frameCompliance: 8e-6 });
+    expect(removed.stressesAtStrain.map(({ value }) => Math.round(10 * value))).toEqual([3205, 3579]);
+  });
+
   test('a compliance of 0 removes nothing and justifies nothing', () => {
     expect(analyseCompression({ force: record.force, travel: record.travel }, piece, { frameCompliance: 0 }).modulus).toBeUndefined();
   });
@@ -285,6 +298,27 @@ describe('strength', () => {
     expect(found.compressiveStrength!.value).toBeCloseTo(brittle.truth.maximumForce / piece.section.area, 9);
     expect(found.fracture!.how).toBe('sudden-fall');
     expect(codes(found)).not.toContain('compressive-strength-without-strain');
+  });
+
+  test('a piece that loses its force over several samples while it is pressed on broke at its maximum', () => {
+    // 15 samples down to a twentieth, which the pieces between the plates go on carrying
+    const n = brittle.record.force.findLastIndex((F) => F > 1);
+    const top = brittle.record.force[n]!;
+    const end = brittle.record.extension![n]!;
+    const more = Array.from({ length: 40 }, (_, k) => k + 1);
+    const force = [...brittle.record.force.subarray(0, n + 1), ...more.map((k) => top * Math.max(0.05, 1 - (0.95 * k) / 16))];
+    const pressed = [...brittle.record.extension!.subarray(0, n + 1), ...more.map((k) => end + 0.01 * k)];
+    const found = analyseCompression({ force, extension: pressed }, piece);
+    expect(found.compressiveStrength!.value).toBeCloseTo(brittle.truth.maximumForce / piece.section.area, 9);
+    expect(found.fracture).toMatchObject({ how: 'faded-away', index: n });
+    expect(codes(found)).not.toContain('compressive-strength-without-strain');
+    // what is left of the force is no fault
+    expect(found.findings.filter(({ severity }) => severity === 'fault')).toEqual([]);
+    // where it springs back the drive let go, and a slender piece may have buckled
+    const slope = 70_000 * piece.section.area;
+    const back = [...pressed.slice(0, n + 1), ...force.slice(n + 1).map((F) => end - (15 * (top - F)) / slope)];
+    expect(analyseCompression({ force, extension: back }, piece).compressiveStrength).toBeUndefined();
+    expect(analyseCompression({ force, extension: pressed }, { ...piece, height: 40 }).compressiveStrength).toBeUndefined();
   });
 
   test('a drive that lets go suddenly is no fracture, and what was seen decides', () => {

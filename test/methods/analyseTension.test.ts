@@ -109,6 +109,11 @@ describe('a noisy record with an extensometer', () => {
     ] as const)
       expect(refusal(() => fromJson(text))).toBe(expected);
     expect(refusal(() => fromJson(5 as never))).toBe('wrong-type text');
+    const parsed = JSON.parse(toJson(result)) as { curve: { stress: unknown } };
+    for (const stress of [[1, '2'], [1, null], '12'])
+      expect(refusal(() => fromJson(JSON.stringify({ ...parsed, curve: { ...parsed.curve, stress } })))).toMatch(
+        /^wrong-type curve\.stress\[[01]\]$/,
+      );
   });
 
   test('provenance: version of the package, options, a hash that knows the columns', () => {

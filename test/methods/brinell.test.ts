@@ -5,8 +5,10 @@ import {
   brinellDwell,
   brinellHardness,
   brinellIndices,
+  fromJson,
   required,
   strengthFromBrinell,
+  toJson,
   type BrinellIndentation,
   type BrinellPiece,
 } from '../../src/index.js';
@@ -182,6 +184,42 @@ describe('analyseBrinell', () => {
     );
     expect(none).not.toHaveProperty('hardness');
     expect(none).not.toHaveProperty('estimatedStrength');
+  });
+
+  test('an indentation outside says nothing about the thickness either, and stands marked in the table', () => {
+    // 3 mm is more than 8 times the depth of the first (2.16 mm) and less than that of the second (5.7 mm)
+    const readings = { ballDiameter: 5, force: 7355, indentations: [{ diameters: [2.26, 2.26] }, { diameters: [3.5, 3.5] }] };
+    const result = analyseBrinell(readings, { thickness: 3 });
+    expect(result.findings.map(({ code }) => code)).toEqual(['brinell-indentation-outside']);
+    expect(analyseBrinell(readings, { thickness: 2 }).findings.map(({ code }) => code)).toContain('brinell-piece-thin');
+    const stamps = summarise(result).flatMap(({ symbol, stamp }) => (stamp === undefined ? [] : [[symbol, stamp]]));
+    expect(stamps).toEqual([['HBW 2', 'outside 0.24 to 0.60 of the ball: it does not count']]);
+  });
+
+  test('indentations that lie apart are a doubt about their mean', () => {
+    const of = (...diameters: number[]) =>
+      analyseBrinell({ ballDiameter: 5, force: 7355, indentations: diameters.map((d) => ({ diameters: [d, d] })) });
+    // 177, 177 and 255 HBW
+    const found = of(2.26, 2.26, 1.9).findings.find(({ code }) => code === 'readings-differ')!;
+    expect(found).toMatchObject({ severity: 'caution', field: 'hardness' });
+    expect(found.values['share']).toBeCloseTo(38.3, 1);
+    expect(of(2.26, 2.28, 2.22).findings.some(({ code }) => code === 'readings-differ')).toBe(false);
+    // one that does not count does not scatter
+    expect(of(2.26, 2.26, 3.5).findings.some(({ code }) => code === 'readings-differ')).toBe(false);
+  });
+
+  test('text in the place of a number is refused when a result is read', () => {
+    const result = analyseBrinell({ ballDiameter: 5, force: 7355, indentations: [{ diameters: [2.26, 2.26] }] });
+    const changed = (
+      change: (parsed: { hardness: Record<string, unknown>; indentations: { depth: Record<string, unknown> }[] }) => void,
+    ) => {
+      const parsed = JSON.parse(toJson(result)) as Parameters<typeof change>[0];
+      change(parsed);
+      return refusal(() => fromJson(JSON.stringify(parsed), 'brinell'));
+    };
+    expect(changed(({ hardness }) => (hardness['value'] = '178'))).toBe('wrong-type hardness.value');
+    expect(changed(({ hardness }) => (hardness['standardUncertainty'] = null))).toBe('wrong-type hardness.standardUncertainty');
+    expect(changed(({ indentations }) => (indentations[0]!.depth['value'] = [1]))).toBe('wrong-type indentations[0].depth.value');
   });
 
   test('force: off its nominal value, of no index, unsuited to the material', () => {

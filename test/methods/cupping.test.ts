@@ -27,6 +27,42 @@ describe('analyseCupping', () => {
     expect(Math.abs(blanks[0]!.maximumForce.value - truth.maximumForce)).toBeLessThan(50);
   });
 
+  // the force as a power of the depth: 10 mm deep, touched at 1 mm, 9 kN at the crack
+  const risingBy = (power: number, scale = 1) => {
+    const travel = Float64Array.from({ length: 1200 }, (_, k) => (k * scale) / 80);
+    const force = travel.map((x) => {
+      const u = x / scale < 1 ? 0 : (x / scale - 1) / 10;
+      return u <= 1 ? 9000 * u ** power : Math.max(300, 9000 * (1 - 6 * (u - 1)));
+    });
+    return { force, travel, time: travel.map((_, k) => k / 20) };
+  };
+
+  test.each([
+    [1, 0.001, false],
+    [1.2, 0.03, false],
+    [1.5, 0.1, true],
+    [2, 0.3, true],
+  ])('a force that rises by the power %s of the depth: contact to %s mm, the truth within what is said of it', (power, within, said) => {
+    const { blanks, findings } = analyseCupping(risingBy(power), sheet, { frameCompliance: 0 });
+    expect(Math.abs(blanks[0]!.contact - 1)).toBeLessThan(within);
+    const doubt = findings.find(({ code }) => code === 'cupping-contact-uncertain');
+    expect(doubt !== undefined).toBe(said);
+    if (!doubt) return;
+    expect(doubt.values['earliest']).toBeLessThan(1.001);
+    expect(doubt.values['latest']).toBeGreaterThan(1);
+    expect(doubt.values['doubt']).toBeGreaterThanOrEqual(Math.abs(blanks[0]!.contact - 1) - 0.001);
+  });
+
+  test('blanks that lie apart are a doubt about their mean', () => {
+    const depths = (...scales: number[]) =>
+      analyseCupping(
+        scales.map((scale) => risingBy(1, scale)),
+        sheet,
+      ).findings;
+    expect(depths(1.03, 1.05, 0.9).find(({ code }) => code === 'readings-differ')!.values['share']).toBeCloseTo(15.1, 1);
+    expect(depths(1.03, 1.05, 1).some(({ code }) => code === 'readings-differ')).toBe(false);
+  });
+
   test('three even blanks give no doubt', () => {
     expect(codes(all)).toEqual([]);
     expect(codes(all[0]!)).toEqual(['cupping-few-blanks']);
