@@ -22,7 +22,7 @@ export interface ForceStep {
   readonly force: number;
   /** Readings of the other one with rising force [N], one a run, at least three. */
   readonly rising: ArrayLike<number>;
-  /** Readings with falling force [N], of the last runs in the same order, since a falling run follows the rising one that it belongs to; default none. */
+  /** Readings with falling force [N], of the first runs in the same order; default none. */
   readonly falling?: ArrayLike<number> | undefined;
 }
 
@@ -89,9 +89,7 @@ const limitsOf = (name: ForceTerm): readonly number[] => forceClasses.map((one) 
 function stepTerms(force: number, rising: Float64Array, falling: Float64Array | undefined, held: 'true' | 'indicated') {
   const mean = rising.reduce((sum, one) => sum + one, 0) / rising.length;
   const trueForce = held === 'true' ? force : mean;
-  // one falling run is taken once, after the last rising one (ISO 7500-1, from memory)
-  const before = rising.subarray(rising.length - (falling?.length ?? 0));
-  const pairs = [...(falling ?? [])].map((down, run) => (held === 'true' ? down - before[run]! : before[run]! - down));
+  const pairs = [...(falling ?? [])].map((down, run) => (held === 'true' ? down - rising[run]! : rising[run]! - down));
   const largest = pairs.reduce((most, one) => (Math.abs(one) > Math.abs(most) ? one : most), 0);
   return {
     indicationError: ((held === 'true' ? mean : force) - trueForce) / trueForce,
@@ -109,7 +107,7 @@ function stepTerms(force: number, rising: Float64Array, falling: Float64Array | 
  * @remarks
  * As written with the true force $F$ held and the indicator $F_i$ read; with the indicated force held the reference is read, $q = (F_i - \bar F)/\bar F$,
  * $b = (F_{max} - F_{min})/\bar F$, $v = (F - F')/\bar F$, so that friction makes v negative either way. q is of the mean of the rising runs; each
- * falling reading is compared with the rising one of its run: fewer falling runs than rising ones are those of the last, one that of the last alone. A term that exceeds a limit by 1e-9 of it or less lies on it, and values on a
+ * falling reading is compared with the rising one of its run. A term that exceeds a limit by 1e-9 of it or less lies on it, and values on a
  * limit are in. The classes judge the runs as given: the reference instrument's own class, temperature, exercise of the frame and preloads are
  * the verifier's to see to. A class is claimed only by whoever is entitled to.
  *
@@ -125,7 +123,7 @@ function stepTerms(force: number, rising: Float64Array, falling: Float64Array | 
  * const { forceClass, limitedBy, reversibility } = verifyForce({ steps, range: 25000, resolution: 6 }).steps[0]!;
  * forceClass; // => 1
  * limitedBy; // => 'reversibility'
- * reversibility; // => -0.0090
+ * reversibility; // => -0.0120
  * ```
  *
  * @see ISO 7500-1, calibration and verification of the force-measuring system (limits from memory). Checked in `test/handbook/verification.test.ts`.

@@ -13,9 +13,9 @@ describe('verifyForce by the definitions of q, b, v, for either force that is se
     const { indicationError, repeatability, reversibility, friction, zeroError } = at('true');
     expect(indicationError).toBeCloseTo((mean - 1000) / 1000, 12);
     expect(repeatability).toBeCloseTo((a - c) / 1000, 12);
-    // two falling runs are those after the second and the third: the larger of 1001 − 1002 and 1008 − 1000, and half their mean with the sign turned
-    expect(reversibility).toBeCloseTo(8 / 1000, 12);
-    expect(friction).toBeCloseTo(-7 / 2 / 2, 12);
+    // the largest of 1001 − 1010 and 1008 − 1002, and half their mean with the sign turned
+    expect(reversibility).toBeCloseTo(-9 / 1000, 12);
+    expect(friction).toBeCloseTo(3 / 2 / 2, 12);
     expect(zeroError).toBeCloseTo(-2 / 1000, 12);
   });
 
@@ -23,8 +23,8 @@ describe('verifyForce by the definitions of q, b, v, for either force that is se
     const { indicationError, repeatability, reversibility, friction } = at('indicated');
     expect(indicationError).toBeCloseTo((1000 - mean) / mean, 12);
     expect(repeatability).toBeCloseTo((a - c) / mean, 12);
-    expect(reversibility).toBeCloseTo(-8 / mean, 12);
-    expect(friction).toBeCloseTo(7 / 2 / 2, 12);
+    expect(reversibility).toBeCloseTo(9 / mean, 12);
+    expect(friction).toBeCloseTo(-3 / 2 / 2, 12);
   });
 });
 

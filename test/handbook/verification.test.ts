@@ -15,7 +15,7 @@ import { checkVectors } from '../support/vectors.js';
 
 checkVectors('verification', 'verifyForce', 'checkPieceChart');
 
-// computed by hand from the definitions: mean 10 046.67, so q 46.67/10 000; b 50/10 000; v (9930 − 10 020)/10 000, the falling run after the last rising one; friction 90/2
+// computed by hand from the definitions: mean 10 046.67, so q 46.67/10 000; b 50/10 000; v (9930 − 10 050)/10 000; friction 120/2
 test('true 10.00 kN, rising 10.05, 10.07, 10.02, falling 9.93: class 1, limited by reversibility', () => {
   const steps = [{ force: 10_000, rising: [10_050, 10_070, 10_020], falling: [9930] }];
   const step = verifyForce({ steps, range: 25_000, resolution: 6.105 }).steps[0]!;
@@ -33,8 +33,8 @@ test('the indicated force held: reference 9.95, 9.93, 9.98 rising, 10.07 falling
   const mean = (9950 + 9930 + 9980) / 3;
   expect(step.indicationError).toBeCloseTo(10_000 / mean - 1, 12);
   expect(step.repeatability).toBeCloseTo(50 / mean, 12);
-  expect(step.reversibility).toBeCloseTo(-90 / mean, 12);
-  expect(step.friction).toBeCloseTo(45, 9);
+  expect(step.reversibility).toBeCloseTo(-120 / mean, 12);
+  expect(step.friction).toBeCloseTo(60, 9);
   expect(step.forceClass).toBe(1);
 });
 
