@@ -26,6 +26,12 @@ export function withoutVariance(inputs: readonly CheckedInput[], tied: readonly 
 /** @internal A distribution with the moments that it has: what trials settle nowhere on is left out. */
 export function existingMoments(distribution: TrialDistribution, none: NoVariance | undefined): TrialDistribution {
   if (none === undefined) return distribution;
-  const { mean, standardUncertainty: _u, skewness: _s, meanError: _m, uncertaintyError: _e, ...rest } = distribution;
-  return none.freedom > MEAN && mean !== undefined ? { mean, ...rest } : rest;
+  const unsettled: readonly string[] = [
+    'standardUncertainty',
+    'skewness',
+    'meanError',
+    'uncertaintyError',
+    ...(none.freedom > MEAN ? [] : ['mean']),
+  ];
+  return Object.fromEntries(Object.entries(distribution).filter(([name]) => !unsettled.includes(name))) as unknown as TrialDistribution;
 }
