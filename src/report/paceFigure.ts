@@ -32,7 +32,14 @@ export function paceFigure({ pace, force }: TensionPlan, show: Presentation): Fi
     const text = said[row.action];
     return text === undefined
       ? []
-      : [{ x: time[k]!, y: values[k]!, text: show.say(text), side: row.action === 'maximum' || row.action === 'stop' ? ('left' as const) : ('right' as const) }];
+      : [
+          {
+            x: time[k]!,
+            y: values[k]!,
+            text: show.say(text),
+            side: row.action === 'maximum' || row.action === 'stop' ? ('left' as const) : ('right' as const),
+          },
+        ];
   });
   return figure(
     show,

@@ -283,7 +283,7 @@ describe('what each shows', () => {
     const two = required(monteCarlo(({ d }) => d, { d: { uncertainty: source } }, { trials: 5000 }));
     const drawn = report.distributionFigure(two);
     expect(JSON.stringify(drawn)).toMatch(/trials: 95\.45?.% of them lie from/);
-    expect(JSON.stringify(drawn)).not.toContain("NaN");
+    expect(JSON.stringify(drawn)).not.toContain('NaN');
   });
 
   test('a distribution without scatter, a chart of equal values and a budget without doubt are drawn all the same', async () => {
