@@ -37,9 +37,6 @@ export interface TrialDistribution {
   readonly uncertaintyError?: number;
 }
 
-/** @internal A distribution that has all its moments. */
-export type WholeDistribution = Required<TrialDistribution>;
-
 /** Options of {@link trialDistribution}. */
 export interface DistributionOptions {
   /** Coverage probability, above 0 and below 1; default 0.9545. */
@@ -87,7 +84,7 @@ export function intervalsOf(sorted: Float64Array, coverage: number): { interval:
 export function trialDistribution(
   output: { readonly values: ArrayLike<number>; readonly failed: TrialValues['failed'] },
   options: DistributionOptions = {},
-): Outcome<WholeDistribution, 'too-few-trials'> {
+): Outcome<Required<TrialDistribution>, 'too-few-trials'> {
   const from = 'trialDistribution';
   requireObject(from, 'output', output);
   const values = requireColumn(from, 'output.values', output.values, { least: 0 });
