@@ -55,6 +55,7 @@ export async function readingOf(file: string, flags: RecordFlags, wanted: Wanted
   return readSpreadsheet(bytes, { ...options, ...some('sheet', flags.sheet) });
 }
 
+/** The calibration by the pairs in a file. */
 async function calibrationOf(file: string): Promise<Calibration> {
   const [indicated, reference] = await twoColumns('--calibration', file);
   return required(fitCalibration({ indicated, reference }));
@@ -107,8 +108,8 @@ export async function withForce(record: ReadResult['record'], flags: RecordFlags
 }
 
 /** What stands in a file, and what is to be said of it. */
-export interface Read<Record> {
-  readonly record: Record;
+export interface Read<Columns> {
+  readonly record: Columns;
   readonly findings: readonly Finding[];
 }
 

@@ -33,13 +33,13 @@ function requireOnePiece(flags: TestFlags, names: readonly string[]): void {
 }
 
 /** A report of each file: table, page and data; `ofOnePiece` are the flags that belong to one piece. */
-export async function reportEach<Record>(
+export async function reportEach<Columns>(
   session: Session,
   given: readonly string[],
   flags: TestFlags & Pick<RecordFlags, 'calibration'>,
   ofOnePiece: readonly string[],
-  read: (file: string) => Promise<Read<Record>>,
-  evaluate: (record: Record, test: TestInfo) => TestResult,
+  read: (file: string) => Promise<Read<Columns>>,
+  evaluate: (record: Columns, test: TestInfo) => TestResult,
 ): Promise<void> {
   const { files, many } = await filesOf(session, given, recordEndings);
   if (files.length > 1) requireOnePiece(flags, ofOnePiece);
@@ -71,13 +71,13 @@ export async function reportEach<Record>(
  * One report of several records, such as of three blanks; every file must be read, or nothing is evaluated. Without files the report has the
  * name of the piece, or of the method.
  */
-export async function reportTogether<Record>(
+export async function reportTogether<Columns>(
   session: Session,
   method: string,
   given: readonly string[],
   flags: TestFlags & Pick<RecordFlags, 'calibration'>,
-  read: (file: string) => Promise<Read<Record>>,
-  evaluate: (records: readonly Record[], test: TestInfo) => TestResult,
+  read: (file: string) => Promise<Read<Columns>>,
+  evaluate: (records: readonly Columns[], test: TestInfo) => TestResult,
 ): Promise<void> {
   const { files } = await filesOf(session, given, recordEndings);
   const parts = await eachFile(session, flags, files, read);

@@ -63,6 +63,7 @@ export type YieldReason = 'no-fall' | 'ends-after-fall' | 'fall-within-noise' | 
 
 /** @internal The standard's rule for ReH: a fall of so much, as a share, and no higher stress over so much strain. */
 export const yieldRule = { minimumFall: 0.005, minimumStrain: 0.0005 };
+
 /** @internal {@link yieldPoints} on a checked curve. */
 export function yieldPointsKernel(curve: StressStrainCurve, task: YieldTask): Outcome<YieldPoints, YieldReason> {
   const { strain, stress } = curve;

@@ -10,7 +10,7 @@ import {
   trailStep,
 } from '../base/index.js';
 import { maximumIndex } from '../numeric/index.js';
-import { checkRecordKernel, surveyRecord } from '../record/index.js';
+import { checkRecordKernel } from '../record/index.js';
 import { calibrationFindings, forceTrail } from './calibrationFindings.js';
 import { requireForceColumns, type ForceColumns, type ForceRecord } from './ForceColumns.js';
 import type { TestInfo } from './MethodResult.js';
@@ -129,11 +129,7 @@ export function analyseShear(
   const findings: Finding[] = calibrationFindings(test, [{ symbol: 'Fm', force }]);
   if (recorded) {
     const { record: own, at, spikes } = recorded;
-    findings.push(
-      ...spikes,
-      ...checkRecordKernel(own, {}, { survey: surveyRecord(own), carriesOn: true }),
-      ...spikeFindings(own.force, at, stress, 'shearStrength'),
-    );
+    findings.push(...spikes, ...checkRecordKernel(own, {}, { carriesOn: true }), ...spikeFindings(own.force, at, stress, 'shearStrength'));
     if (at === own.force.length - 1) findings.push(finding('maximum-at-end', {}, { field: 'shearStrength' }));
     if (own.travel) findings.push(finding('no-shear-modulus', {}));
   }

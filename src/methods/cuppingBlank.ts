@@ -1,6 +1,6 @@
 import { finding, type Finding } from '../base/index.js';
 import { beyondCompliance, travelWithoutFrame, type FrameMotion } from '../curve/index.js';
-import { checkRecordKernel, resolution, surveyRecord } from '../record/index.js';
+import { checkRecordKernel, resolution } from '../record/index.js';
 import { cupDepth } from './cupDepth.js';
 import type { CuppingBlank } from './CuppingResult.js';
 import type { ForceRecord } from './ForceColumns.js';
@@ -22,10 +22,7 @@ export function cuppingBlank(
   const travel = frame ? travelWithoutFrame(record.travel!, force, frame) : record.travel!;
   const { contact, between, highest, crack } = cupDepth(force, travel, fall);
   const depths = travel.map((x) => x - contact);
-  const findings: Finding[] = [
-    ...checkRecordKernel(record, {}, { survey: surveyRecord(record), carriesOn: true }),
-    ...(frame ? beyondCompliance(force, frame) : []),
-  ];
+  const findings: Finding[] = [...checkRecordKernel(record, {}, { carriesOn: true }), ...(frame ? beyondCompliance(force, frame) : [])];
   const step = resolution(record.travel!);
   if (step > READING * (1 + 1e-9)) findings.push(finding('cupping-displacement-coarse', { number, step }, { field: 'cuppingIndex' }));
   const [earliest, latest] = between;

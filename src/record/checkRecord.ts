@@ -45,7 +45,8 @@ const REVERSED = 3;
 
 /** @internal What the checks of a record share, so that an analysis need not look twice. */
 export interface KnownRecord {
-  readonly survey: RecordSurvey;
+  /** Default: made. */
+  readonly survey?: RecordSurvey;
   /** Default: drawn from the survey. */
   readonly outline?: RecordOutline | undefined;
   /** Default: looked for. */

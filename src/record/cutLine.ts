@@ -66,9 +66,11 @@ export function cutLine(tail: string, { separator, decimal, thousands, wanted }:
   if (clock) return above.every((row) => row[place]!.length > cell.length) ? line : undefined;
   const { whole, fraction, exponent } = shapeOf(cell, decimal);
   const shapes = above.map((row) => shapeOf(row[place]!, decimal));
+  const isWhole = whole > 0 && fraction === 0 && exponent === 0;
+  const readings = above.map((row) => value(row[place]));
   const fewer =
     shapes.every((one) => one.fraction > fraction) ||
     shapes.every((one) => one.exponent > exponent) ||
-    (whole > 0 && fraction === 0 && exponent === 0 && goesOn(value(cell), above.map((row) => value(row[place])))); // prettier-ignore
+    (isWhole && goesOn(value(cell), readings));
   return fewer ? line : undefined;
 }
