@@ -8,12 +8,16 @@ const PROBES = 64;
  * all over it tell first which need not be looked at one by one.
  */
 export function maximumIndex(column: Float64Array, first = 0, end = column.length): number {
+  let best = first;
   let highest = column[first]!;
   const stride = Math.ceil((end - first) / PROBES);
-  for (let i = first + stride; i < end; i += stride) if (column[i]! > highest) highest = column[i]!;
-  let best = firstReaching(column, highest, first, end);
-  highest = column[best]!;
-  let i = best + 1;
+  for (let i = first + stride; i < end; i += stride)
+    if (column[i]! > highest) {
+      highest = column[i]!;
+      best = i;
+    }
+  const probed = best;
+  let i = first;
   while (i < end) {
     // four at a time as long as none is higher
     while (i + 3 < end && !(column[i]! > highest || column[i + 1]! > highest || column[i + 2]! > highest || column[i + 3]! > highest))
@@ -24,5 +28,6 @@ export function maximumIndex(column: Float64Array, first = 0, end = column.lengt
         best = i;
       }
   }
-  return best;
+  // none is higher than the highest of the few, but others before it may be as high
+  return best === probed ? firstReaching(column, highest, first, best) : best;
 }
