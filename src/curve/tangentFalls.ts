@@ -91,18 +91,20 @@ function scatterApart(strain: Float64Array, stress: Float64Array, half: number, 
  * noise asks for the wanted error; noise that drifts, and readings in coarse steps, show in tangents that share no samples, and widen them further.
  */
 function stretchOf(part: ReturnType<typeof partOf>, slope: number) {
-  const n = Math.min(part.elastic, part.stress.length);
+  const n = Math.max(2, Math.min(part.elastic, part.stress.length));
   const [strain, stress] = [part.strain.subarray(0, n), part.stress.subarray(0, n)];
   // beside the line: what the hand does unevenly moves along it and is no noise
   const noise = noiseLevel(stress.map((R, i) => R - slope * strain[i]!));
-  const step = Math.max((strain[n - 1]! - strain[0]!) / (n - 1), Number.MIN_VALUE);
+  const step = (strain[n - 1]! - strain[0]!) / (n - 1);
   const wanted = TANGENT_ERROR * slope;
   const of = (half: number) => {
     const independent = Math.sqrt(12 / (2 * half + 1) ** 3) * noise;
     const slowest = independent / (AT_MOST * wanted);
     return { half, step, slowest, independent: independent / step, apart: scatterApart(strain, stress, half, slowest) };
   };
-  let one = of(Math.max(2, Math.ceil(0.5 * (12 * (noise / (wanted * step)) ** 2) ** (1 / 3))));
+  // of a strain that does not advance the whole asks for no more, and gives no tangent either
+  const asked = step > 0 ? Math.ceil(0.5 * (12 * (noise / (wanted * step)) ** 2) ** (1 / 3)) : n;
+  let one = of(Math.min(n, Math.max(2, asked)));
   let least = 0;
   // where it is so from the narrowest stretches on, the reading goes in steps; else the hand in strokes
   for (let stepped = one.apart === Infinity; ;) {
@@ -126,6 +128,7 @@ export function tangentFalls(curve: StressStrainCurve, task: TangentTask, shares
   const part = partOf(curve, task, Math.min(SECANT, ...shares));
   const { strain, stress } = part;
   const { half, step, slowest, error } = stretchOf(part, slope);
+  if (!(step > 0)) return shares.map(() => undefined);
   const [ofStrain, ofStress] = [slidingSlope(strain, half).slope, slidingSlope(stress, half).slope];
   const falls = shares.map((share) => ({
     level: share * slope * (1 - ROUNDING),

@@ -104,6 +104,17 @@ describe('proportional limit by tangents in noise of the motion', () => {
     expect(proportionalLimit({ strain: coarse, stress }, { modulus, definition: 'tangent' })).toMatchObject({ reason: 'not-resolved' });
   });
 
+  test.each([
+    ['stands', () => 0.1],
+    ['goes back', (i: number) => -i],
+    ['goes to and fro', (i: number) => i % 2],
+    ['is next to nothing', (i: number) => 1e-30 * i],
+  ])('a strain that %s gives none, and comes to an end', (_, strainAt) => {
+    const stress = Array.from({ length: 40 }, (_, i) => i);
+    const found = proportionalLimit({ strain: stress.map(strainAt), stress }, { modulus: 1, definition: 'tangent', first: 0 });
+    expect(found).toMatchObject({ reason: 'not-reached' });
+  });
+
   test('a rest of the hand in the elastic part is no fall of the tangent', () => {
     const { strain, stress } = slowPull(3e-7, 3e-4, 1);
     const random = seeded(9);
