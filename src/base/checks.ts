@@ -158,6 +158,14 @@ export function soundLength(column: Float64Array): number {
 /** @internal Records and curves hold no larger numbers, so that what is derived of them is none that is refused. */
 export const LARGEST_READING = 1e30;
 
+/** @internal An area or a length that readings are divided by: no larger than they, nor smaller than the reciprocal, so that fourth powers of stress and strain are numbers. */
+export function requireDivisor(from: string, path: string, value: unknown, must = 'must lie'): number {
+  const number = requirePositive(from, path, value);
+  if (number > LARGEST_READING || number < 1 / LARGEST_READING)
+    throw new InputError(from, path, 'out-of-range', `${must} from ${1 / LARGEST_READING} to ${LARGEST_READING}`, value);
+  return number;
+}
+
 /**
  * True where the first samples are numbers up to the largest: anything else overflows by the factor, zero times that is NaN, and stays so in
  * a sum (four of them, which overlap in time).

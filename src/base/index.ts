@@ -42,6 +42,7 @@ export {
   requireBetween,
   requireColumn,
   requireDay,
+  requireDivisor,
   requireFinite,
   requireList,
   requireNonNegative,

@@ -3,6 +3,7 @@ import {
   requireObject,
   requireOptions,
   LARGEST_READING,
+  requireDivisor,
   requireColumn,
   type Section,
   type SectionShape,
@@ -123,9 +124,10 @@ export function requireBendingPiece(from: string, piece: BendingPiece): BeamLeng
   const atNose = requireBeam(from, setup, section, 'piece.');
   const inMiddle = requireBeam(from, { ...setup, measuredAt: setup.measuredAt ?? 'mid-span' }, section, 'piece.');
   const perStress = atNose.moment * atNose.outerFibre;
-  const nose = atNose.reach / perStress;
+  // the bar's length goes by the square of the span, its area by the section: what of the beam is too large or small is told by its name
+  const nose = requireDivisor(from, 'piece.setup.span', atNose.reach / perStress, 'must give a length per strain');
   return {
-    area: atNose.secondMoment / perStress,
+    area: requireDivisor(from, 'piece.section', atNose.secondMoment / perStress, 'must give a force per stress'),
     gaugeLength: nose,
     parallelLength: nose,
     effectiveLength: nose,
