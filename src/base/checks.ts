@@ -158,6 +158,14 @@ export function soundLength(column: Float64Array): number {
 /** @internal Records and curves hold no larger numbers, so that what is derived of them is none that is refused. */
 export const LARGEST_READING = 1e30;
 
+/** @internal An area or a length that readings are divided by: no larger than they, nor smaller than the reciprocal, so that fourth powers of stress and strain are numbers. */
+export function requireDivisor(from: string, path: string, value: unknown): number {
+  return requireBetween(from, path, requirePositive(from, path, value), 1 / LARGEST_READING, LARGEST_READING);
+}
+
+/** @internal True of what {@link requireDivisor} takes. */
+export const isDivisor = (value: number): boolean => value >= 1 / LARGEST_READING && value <= LARGEST_READING;
+
 /**
  * True where the first samples are numbers up to the largest: anything else overflows by the factor, zero times that is NaN, and stays so in
  * a sum (four of them, which overlap in time).

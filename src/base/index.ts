@@ -35,6 +35,7 @@ export { requireSection } from './requireSection.js';
 /** @internal */
 export {
   LARGEST_READING,
+  isDivisor,
   requireArray,
   requireBoolean,
   requireFunction,
@@ -42,6 +43,7 @@ export {
   requireBetween,
   requireColumn,
   requireDay,
+  requireDivisor,
   requireFinite,
   requireList,
   requireNonNegative,

@@ -104,6 +104,10 @@ const entries = {
     meaning: 'The curve does not reach the point that was asked for.',
     remedy: 'Ask for a smaller extension, or leave the value out.',
   },
+  'not-resolved': {
+    meaning: 'By the noise of the record the point cannot be told well enough to mean anything.',
+    remedy: 'Take another definition, or test with a calmer signal or an extensometer.',
+  },
   'not-rising': { meaning: 'The values do not rise as they must.', remedy: 'Check the readings and their order.' },
   'other-gauge-length': {
     meaning: 'Elongations on different gauge lengths are not comparable.',

@@ -43,10 +43,12 @@ export interface ProportionalLine {
 export interface ProportionalLimit extends CurvePoint {
   /** By which definition. */
   readonly definition: ProportionalDefinition;
+  /** Of tangents: standard uncertainty by the stretches that they are taken over, and by their noise [MPa]. */
+  readonly standardUncertainty?: number | undefined;
 }
 
 /** Why there is no proportional limit. */
-export type ProportionalReason = 'not-reached' | 'too-few-points';
+export type ProportionalReason = 'not-reached' | 'too-few-points' | 'not-resolved';
 
 /** Johnson's apparent elastic limit: the strain grows half as fast again with stress as at first. */
 const JOHNSON_SHARE = 1 / 1.5;
@@ -55,10 +57,11 @@ const LEAST = 6;
 /** A deviation of so many standard deviations, over so many samples, lasts. */
 const DEVIATIONS = 3;
 const LASTING = 5;
+/** A tangent may reach over twice this share of the limit: as much as the definitions differ by at least, else it tells none of them. */
+const REACH = 0.1;
 
 /** @internal What {@link proportionalLimitsKernel} needs to know. */
 export interface ProportionalTask extends TangentTask {
-  readonly shift: number;
   readonly offset: number;
   readonly tangentShare: number;
   readonly residual: number | undefined;
@@ -92,11 +95,12 @@ function byTangents(curve: StressStrainCurve, task: ProportionalTask, definition
   const samples = task.end - task.first;
   if (samples < LEAST) return definitions.map(() => failure('too-few-points', `only ${samples} samples lie below the maximum`));
   const shares = definitions.map((one) => (one === 'tangent' ? task.tangentShare : JOHNSON_SHARE));
-  return tangentFalls(curve, task, shares).map((point, k) =>
-    point
-      ? success({ stress: point.stress, strain: point.strain - task.shift, definition: definitions[k]! })
-      : failure('not-reached', `the tangent does not fall to ${shares[k]!.toPrecision(3)} of the slope`),
-  );
+  return tangentFalls(curve, task, shares).map((fall, k): Limit => {
+    if (!fall) return failure('not-reached', `the tangent does not fall to ${shares[k]!.toPrecision(3)} of the slope`);
+    const { stress, strain, reach, standardUncertainty } = fall;
+    if (reach > REACH * stress) return failure('not-resolved', `noise makes a tangent reach over ${(2 * reach).toPrecision(3)} MPa`);
+    return success({ stress, strain: strain - task.shift, definition: definitions[k]!, standardUncertainty });
+  });
 }
 
 /** @internal {@link proportionalLimit} on a checked curve, by each of some definitions; the two by tangents share their walk. */

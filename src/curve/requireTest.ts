@@ -1,7 +1,7 @@
 import {
   InputError,
+  requireDivisor,
   requireObject,
-  requirePositive,
   soundLength,
   requireSection,
   type TensionColumns,
@@ -45,10 +45,10 @@ export interface PieceLengths {
 /** @internal Checks a test piece as it was before its test, and fills in the default lengths. */
 export function requirePiece(from: string, piece: UnbrokenPiece): PieceLengths {
   requireObject(from, 'testPiece', piece);
-  const { area } = requireSection(from, 'testPiece.section', piece.section);
-  const gaugeLength = requirePositive(from, 'testPiece.gaugeLength', piece.gaugeLength);
+  const area = requireDivisor(from, 'testPiece.section.area', requireSection(from, 'testPiece.section', piece.section).area);
+  const gaugeLength = requireDivisor(from, 'testPiece.gaugeLength', piece.gaugeLength);
   const length = (name: 'extensometerLength' | 'parallelLength' | 'effectiveLength', otherwise: number) =>
-    piece[name] === undefined ? otherwise : requirePositive(from, `testPiece.${name}`, piece[name]);
+    piece[name] === undefined ? otherwise : requireDivisor(from, `testPiece.${name}`, piece[name]);
   const parallelLength = length('parallelLength', gaugeLength);
   const effectiveLength = length('effectiveLength', parallelLength);
   if (effectiveLength < parallelLength)

@@ -79,6 +79,7 @@ export const frenchValueWords: Readonly<Record<FindingValueWord, string>> = {
   'its extension would be of frame and piece together': 'son extension serait celle du bâti et de l’éprouvette ensemble',
   'there is no plastic compression': 'il n’y a pas de compression plastique',
   'no definition finds one': 'aucune définition n’en donne',
+  'noise makes a tangent reach over {reach} MPa': 'à cause du bruit, une tangente s’étend sur {reach} MPa',
   'the extensometer ends before the maximum force': 'l’extensomètre s’arrête avant la force maximale',
   'it would be negative': 'la valeur serait négative',
   'the plastic strain up to the maximum is within its doubt: nothing hardened':
@@ -218,6 +219,8 @@ export const frenchValueWords: Readonly<Record<FindingValueWord, string>> = {
   'bend of the elastic line': 'courbure de la droite élastique',
   plateau: 'palier',
   'plateau of the force': 'palier de la force',
+  tangent: 'tangente',
+  'stretch of the tangent': 'étendue de la tangente',
   accuracy: 'justesse',
   'reference instrument': 'instrument de référence',
   certificate: 'certificat d’étalonnage',

@@ -80,6 +80,7 @@ export const germanValueWords: Readonly<Record<FindingValueWord, string>> = {
   'its extension would be of frame and piece together': 'ihre Dehnung wäre die von Prüfrahmen und Probe zusammen',
   'there is no plastic compression': 'es gibt keine plastische Stauchung',
   'no definition finds one': 'keine Definition ergibt einen Wert',
+  'noise makes a tangent reach over {reach} MPa': 'durch das Rauschen erstreckt sich eine Tangente über {reach} MPa',
   'the extensometer ends before the maximum force': 'der Längenänderungsaufnehmer endet vor der Höchstkraft',
   'it would be negative': 'er wäre negativ',
   'the plastic strain up to the maximum is within its doubt: nothing hardened':
@@ -220,6 +221,8 @@ export const germanValueWords: Readonly<Record<FindingValueWord, string>> = {
   'bend of the elastic line': 'Krümmung der elastischen Geraden',
   plateau: 'Plateau',
   'plateau of the force': 'Plateau der Kraft',
+  tangent: 'Tangente',
+  'stretch of the tangent': 'Strecke der Tangente',
   accuracy: 'Anzeigeabweichung',
   'reference instrument': 'Referenzgerät',
   certificate: 'Kalibrierschein',

@@ -79,6 +79,7 @@ export const spanishValueWords: Readonly<Record<FindingValueWord, string>> = {
   'its extension would be of frame and piece together': 'su extensión sería la de la máquina y la probeta juntas',
   'there is no plastic compression': 'no hay compresión plástica',
   'no definition finds one': 'ninguna definición encuentra uno',
+  'noise makes a tangent reach over {reach} MPa': 'por el ruido, una tangente abarca {reach} MPa',
   'the extensometer ends before the maximum force': 'el extensómetro termina antes de la fuerza máxima',
   'it would be negative': 'el valor sería negativo',
   'the plastic strain up to the maximum is within its doubt: nothing hardened':
@@ -219,6 +220,8 @@ export const spanishValueWords: Readonly<Record<FindingValueWord, string>> = {
   'bend of the elastic line': 'curvatura de la recta elástica',
   plateau: 'meseta',
   'plateau of the force': 'meseta de la fuerza',
+  tangent: 'tangente',
+  'stretch of the tangent': 'tramo de la tangente',
   accuracy: 'exactitud',
   'reference instrument': 'instrumento patrón',
   certificate: 'certificado',

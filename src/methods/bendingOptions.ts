@@ -1,4 +1,6 @@
 import {
+  InputError,
+  isDivisor,
   requireBetween,
   requireObject,
   requireOptions,
@@ -128,9 +130,11 @@ export function requireBendingPiece(from: string, piece: BendingPiece): BeamLeng
   const atNose = requireBeam(from, setup, section, 'piece.');
   const inMiddle = requireBeam(from, { ...setup, measuredAt: setup.measuredAt ?? 'mid-span' }, section, 'piece.');
   const perStress = atNose.moment * atNose.outerFibre;
-  const nose = atNose.reach / perStress;
+  const [area, nose] = [atNose.secondMoment / perStress, atNose.reach / perStress];
+  if (![area, nose].every(isDivisor))
+    throw new InputError(from, 'piece.setup.span', 'out-of-range', 'must be nearer to the size of the section', atNose.span);
   return {
-    area: atNose.secondMoment / perStress,
+    area,
     gaugeLength: nose,
     parallelLength: nose,
     effectiveLength: nose,

@@ -21,7 +21,7 @@ export function methodFindings(
   return [
     ...lineFindings(numbers, curve, result, settings),
     ...proofFindings(numbers, curve, settings, strainOfPiece),
-    ...yieldFindings(numbers),
+    ...yieldFindings(numbers, settings),
     ...maximumFindings(numbers, result),
     ...negativeFindings(numbers, result),
     ...hardeningFindings(numbers, result),

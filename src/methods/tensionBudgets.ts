@@ -51,6 +51,12 @@ function ofNoise(task: TensionTask, noise: KnownNoise) {
 const plateau = (symbol: string, width: number | undefined): CheckedInput[] =>
   atMaximum(symbol) && width !== undefined ? [requireInput(FROM, 'plateau', 'plateau of the force', { value: 0, uncertainty: width })] : [];
 
+/** Of a proportional limit by tangents: what they are taken over. */
+const stretch = (symbol: string, width: number | undefined): CheckedInput[] =>
+  symbol === 'Rpl' && width !== undefined
+    ? [requireInput(FROM, 'tangent', 'stretch of the tangent', { value: 0, uncertainty: width })]
+    : [];
+
 /** @internal A budget for every quantity of a test that the inputs reach, by symbol. */
 export function tensionBudgets(
   task: TensionTask,
@@ -91,11 +97,13 @@ export function tensionBudgets(
       const found = answer(symbol);
       return found && Math.abs(found.slope) * input.standardUncertainty > NOTHING * Math.abs(value) ? [{ input, ...found }] : [];
     });
-    const own = [...fromNoise(symbol, value), ...plateau(symbol, standardUncertainty)].map((input) => ({
-      input,
-      slope: 1,
-      bend: 0,
-    }));
+    const own = [...fromNoise(symbol, value), ...plateau(symbol, standardUncertainty), ...stretch(symbol, standardUncertainty)].map(
+      (input) => ({
+        input,
+        slope: 1,
+        bend: 0,
+      }),
+    );
     const all = [...lines, ...own];
     if (all.length === 0) continue;
     budgets[symbol] = budgetOf(

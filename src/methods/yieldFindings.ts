@@ -1,8 +1,9 @@
 import { finding, type Finding } from '../base/index.js';
 import type { TensionNumbers } from './TensionNumbers.js';
+import type { TensionSettings } from './tensionOptions.js';
 
 /** @internal Doubts about yield point and proportional limit. */
-export function yieldFindings({ yielding, proportional }: TensionNumbers): Finding[] {
+export function yieldFindings({ yielding, proportional }: TensionNumbers, settings: Pick<TensionSettings, 'proportionalLimit'>): Finding[] {
   const found: Finding[] = [];
   if (yielding?.ok === false) {
     found.push(
@@ -22,6 +23,9 @@ export function yieldFindings({ yielding, proportional }: TensionNumbers): Findi
         { field: 'proportionalLimit' },
       ),
     );
+  const stated = proportional?.[settings.proportionalLimit];
+  if (stated?.ok === false && stated.reason === 'not-resolved')
+    found.push(finding('not-determined', { symbol: 'the proportional limit', why: stated.message }, { field: 'proportionalLimit' }));
   else if (limits.length === 0 && proportional && !withheld)
     found.push(
       finding('not-determined', { symbol: 'the proportional limit', why: 'no definition finds one' }, { field: 'proportionalLimit' }),

@@ -32,6 +32,7 @@ export function yieldQuantities(numbers: TensionNumbers, settings: TensionSettin
       limit.stress,
       'MPa',
       limit.definition === 'johnson' ? "Johnson's apparent elastic limit (textbooks)" : 'ASTM E6, proportional limit; common practice',
+      limit.standardUncertainty,
     );
   if (points?.ok === true) {
     found.upperYieldStrength = at('ReH', 'upper yield strength', `${ISO}, upper yield strength`, points.upper);

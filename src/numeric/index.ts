@@ -23,7 +23,6 @@ export { noiseLevel } from './noiseLevel.js';
 export { noncentralTCdf, noncentralTQuantile } from './noncentralT.js';
 export { normalCdf, normalQuantile } from './normalDistribution.js';
 export { parabolaNear } from './parabolaNear.js';
-export { slidingLine } from './slidingLine.js';
 export { slidingSlope } from './slidingSlope.js';
 export { mean, sampleDeviation } from './spread.js';
 export { steepestLine } from './steepestLine.js';

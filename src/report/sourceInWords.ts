@@ -19,6 +19,7 @@ const inputs: Readonly<Record<string, Phrase | undefined>> = {
   'bend of the elastic line': 'bend of the elastic line',
   'choice of the window': 'choice of the window',
   'plateau of the force': 'plateau of the force',
+  'stretch of the tangent': 'stretch of the tangent',
 };
 
 /** @internal What a line of a budget stands for, in words. */

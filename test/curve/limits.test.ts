@@ -4,6 +4,7 @@ import { fracture, proportionalLimit, required, type ProportionalLine } from '..
 import { lineResiduals } from '../../src/curve/lineResiduals.js';
 import { sustainedCrossing } from '../../src/curve/sustainedCrossing.js';
 import { lineFit, polynomialFit } from '../../src/numeric/index.js';
+import { seeded } from '../support/random.js';
 
 describe('proportional limit by tangent', () => {
   /** 100 GPa up to 200 MPa, then what follows, a sample each 0.001 %. */
@@ -34,6 +35,7 @@ describe('proportional limit by tangent', () => {
       stress: expect.closeTo(expected, 6) as number,
       strain: expect.closeTo(expected * 1e-5, 10) as number,
       definition: 'tangent',
+      standardUncertainty: expect.any(Number) as number,
     });
   });
 
@@ -56,6 +58,80 @@ describe('proportional limit by tangent', () => {
     // within a step of the few thousand places, of which stretches of five are taken
     expect(Math.abs(found - exact)).toBeLessThan(0.15);
     expect(at).toBeCloseTo(found / 70_000 + 0.002 * (found / 250) ** 20, 6);
+  });
+});
+
+describe('proportional limit by tangents in noise of the motion', () => {
+  // straight up to 280 MPa; then the tangent falls as exp(-(e - 280/E)/τ), so that it is a share s of E at 280 + E τ (1 - s)
+  const [modulus, tau] = [205_000, 6e-4];
+  const elastic = 280 / modulus;
+  const stressAt = (e: number) => (e < elastic ? modulus * e : 280 + modulus * tau * (1 - Math.exp(-(e - elastic) / tau)));
+  const slowPull = (step: number, motionNoise: number, seed: number) => {
+    const random = seeded(seed);
+    const pulled = Array.from({ length: Math.floor(0.006 / step) }, (_, i) => i * step);
+    return {
+      stress: pulled.map((e) => stressAt(e) + 0.1 * random.normal()),
+      strain: pulled.map((e) => e + (motionNoise / 48) * random.normal()),
+    };
+  };
+
+  // noise of 0.3 µm in a travel over 48 mm is 20 of the steps between samples: a line of stress over strain is flattened by it
+  test.each([
+    ['tangent', 280 + 0.1 * modulus * tau],
+    ['johnson', 280 + (1 / 3) * modulus * tau],
+  ] as const)('%s: many samples in slow noise give the limit within its doubt', (definition, exact) => {
+    for (let seed = 1; seed <= 6; seed += 1) {
+      const { stress, standardUncertainty = NaN } = required(proportionalLimit(slowPull(3e-7, 3e-4, seed), { modulus, definition }));
+      expect(standardUncertainty).toBeLessThan(0.03 * exact);
+      expect(Math.abs(stress - exact)).toBeLessThan(2 * standardUncertainty);
+    }
+  });
+
+  test.each(['tangent', 'johnson'] as const)(
+    '%s: where noise makes tangents reach over a fifth of the limit none is given',
+    (definition) => {
+      for (let seed = 1; seed <= 6; seed += 1)
+        expect(proportionalLimit(slowPull(1e-5, 3e-3, seed), { modulus, definition })).toMatchObject({
+          reason: 'not-resolved',
+          message: expect.stringMatching(/^noise makes a tangent reach over \d+ MPa$/) as string,
+        });
+    },
+  );
+
+  test('a travel in steps of a sixth of the limit tells none either', () => {
+    const { strain, stress } = slowPull(2e-6, 0, 1);
+    const coarse = strain.map((e) => Math.round(e * 4800) / 4800);
+    expect(proportionalLimit({ strain: coarse, stress }, { modulus, definition: 'tangent' })).toMatchObject({ reason: 'not-resolved' });
+  });
+
+  test.each([
+    ['stands', () => 0.1],
+    ['goes back', (i: number) => -i],
+    ['goes to and fro', (i: number) => i % 2],
+    ['is next to nothing', (i: number) => 1e-30 * i],
+  ])('a strain that %s gives none, and comes to an end', (_, strainAt) => {
+    const stress = Array.from({ length: 40 }, (_, i) => i);
+    const found = proportionalLimit({ strain: stress.map(strainAt), stress }, { modulus: 1, definition: 'tangent', first: 0 });
+    expect(found).toMatchObject({ reason: 'not-reached' });
+  });
+
+  test('a rest of the hand in the elastic part is no fall of the tangent', () => {
+    const { strain, stress } = slowPull(3e-7, 3e-4, 1);
+    const random = seeded(9);
+    const [held, rest] = [2000, 600];
+    const at = <T>(list: readonly T[], still: (one: T) => T) => [
+      ...list.slice(0, held),
+      ...Array.from({ length: rest }, () => still(list[held]!)),
+      ...list.slice(held),
+    ];
+    const exact = 280 + 0.1 * modulus * tau;
+    const found = required(
+      proportionalLimit(
+        { strain: at(strain, () => held * 3e-7 + (3e-4 / 48) * random.normal()), stress: at(stress, () => stressAt(held * 3e-7)) },
+        { modulus, definition: 'tangent' },
+      ),
+    );
+    expect(Math.abs(found.stress - exact)).toBeLessThan(2 * found.standardUncertainty!);
   });
 });
 

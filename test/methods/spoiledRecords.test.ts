@@ -1,4 +1,4 @@
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import {
   analyseBending,
   analyseCompression,
@@ -6,6 +6,7 @@ import {
   analyseCurve,
   analyseShear,
   analyseTension,
+  sectionFromArea,
   analyseUnloading,
   isInputError,
   rectangular,
@@ -142,6 +143,40 @@ test.each(Object.entries(methods))(
     expect(results).toBeGreaterThan(20);
   },
 );
+
+describe('what is scaled to the edge of the numbers', () => {
+  const scaled = (column: ArrayLike<number>, by: number) => Array.from(column, (one) => one * by);
+  const outcome = (call: () => object) => {
+    try {
+      return notFinite(call());
+    } catch (error) {
+      if (!isInputError(error)) throw error;
+      return [];
+    }
+  };
+
+  test.each([1e20, 1e30, 1e40, 1e60, 1e80, 1e99, 1e-20, 1e-40, 1e-60, 1e-80, 1e-99])('by %d: numbers, or a refusal', (by) => {
+    const { force, time } = pulled;
+    const motion = pulled.extension ?? pulled.travel!;
+    const { setup, section } = beam;
+    const calls = [
+      () => analyseTension({ ...pulled, force: scaled(force, by) }, roundPiece),
+      () => analyseTension({ force, time: time!, extension: scaled(motion, by) }, roundPiece),
+      () => analyseTension(pulled, { ...roundPiece, gaugeLength: 40 * by, parallelLength: 40 * by, effectiveLength: 40 * by }),
+      () => analyseTension(pulled, { ...roundPiece, section: sectionFromArea({ area: 50 * by }) }),
+      () => analyseBending({ ...bent, force: scaled(bent.force, by) }, beam),
+      () => analyseBending({ ...bent, deflection: scaled(bent.deflection ?? bent.travel!, by) }, beam),
+      () => analyseBending(bent, { section, setup: { ...setup, span: setup.span * by } }),
+    ];
+    for (const call of calls) expect(outcome(call)).toEqual([]);
+  });
+
+  test('a beam whose stress would be beyond the numbers is refused by its name', () => {
+    expect(() => analyseBending(bent, { ...beam, setup: { points: 3, span: 1e20 } })).toThrow(
+      /^analyseBending: piece\.setup\.span must be nearer to the size of the section, got 100000000000000000000$/,
+    );
+  });
+});
 
 test("force and extension in each other's place give findings, not an error from within", () => {
   const { force, travel, time } = pulled;
