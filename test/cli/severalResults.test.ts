@@ -101,7 +101,9 @@ describe('replicates', () => {
 
   test('one test, or another method, is refused', async () => {
     expect((await command('replicates', path('p1.report.json'))).error).toMatch(/at least 2 tests/);
-    expect((await command('replicates', path('p1.report.json'), path('pin.result'))).error).toMatch(/must be that of analyseTension/);
+    expect((await command('replicates', path('p1.report.json'), path('pin.result'))).error).toMatch(
+      /results\[1\]\.method must be tension, as that of the first, got "shear"/,
+    );
     expect((await command('replicates', path('p1.report.json'), path('p2.report.json'), '--pool', 'colour')).status).toBe(2);
   });
 });

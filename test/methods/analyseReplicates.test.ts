@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import {
   analyseReplicates,
+  analyseShear,
   analyseTension,
   rectangular,
   round,
@@ -172,7 +173,11 @@ test('wrong arguments', () => {
   expect(refusal(() => analyseReplicates(undefined as never))).toBe('missing results');
   expect(refusal(() => analyseReplicates([]))).toBe('empty results');
   expect(refusal(() => analyseReplicates([one]))).toBe('too-few results');
-  expect(refusal(() => analyseReplicates([one, { method: 'bending' } as never]))).toBe('wrong-type results[1].method');
+  expect(refusal(() => analyseReplicates([one, { method: 'replicates' } as never]))).toBe('wrong-type results[1].method');
+  expect(refusal(() => analyseReplicates([one, { ...one, testPiece: undefined as never }]))).toBe('missing results[1].testPiece');
+  const other = analyseShear({ maximumForce: 1000 }, { diameter: 5, planes: 1 });
+  expect(refusal(() => analyseReplicates([one, other]))).toBe('out-of-range results[1].method');
+  expect(() => analyseReplicates([other, other, one])).toThrow('results[2].method must be shear, as that of the first, got "tension"');
   expect(refusal(() => analyseReplicates([one, one], { pool: ['operator' as never] }))).toBe('out-of-range options.pool[0]');
   expect(refusal(() => analyseReplicates([one, one], { pool: 'section' as never }))).toBe('wrong-type options.pool');
   expect(refusal(() => analyseReplicates([one, one], { confidence: 0 }))).toBe('out-of-range options.confidence');
