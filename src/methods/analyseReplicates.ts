@@ -156,7 +156,7 @@ function propertyOf(field: ReplicateField, found: readonly { test: number; quant
  * properties.find(({ symbol }) => symbol === 'Rm')?.summary.mean; // => 402
  *
  * const pressed = [3.95, 4, 4.05].map((d) => analyseBrinell({ ballDiameter: 10, force: 29420, indentations: [{ diameters: d }] }));
- * analyseReplicates(pressed).properties[0]?.summary.standardError; // => 3.4563
+ * analyseReplicates(pressed).properties[0]?.summary.standardError; // => 3.4546
  * ```
  *
  * @see ISO 2602; ASTM E178; ISO 16269-6; usual variation: ASTM E8/E8M. Checked in `test/methods/analyseReplicates.test.ts`.

@@ -87,9 +87,9 @@ export const replicateFields: { readonly [Method in TestResult['method']]: reado
     { field: 'bulgeRatio', of: (r) => [r.bulgeRatio], bars: squeezed },
   ],
   bending: [
-    { field: 'elasticSlope', of: (r) => [r.elasticSlope], bars: [...elastic, 'span'] },
-    { field: 'modulus', of: (r) => [r.modulus], bars: [...strain, 'span'] },
-    { field: 'chordModulus', of: (r) => [r.chordModulus], bars: [...strain, 'span'] },
+    { field: 'elasticSlope', of: (r) => [r.elasticSlope], bars: elastic },
+    { field: 'modulus', of: (r) => [r.modulus], bars: strain },
+    { field: 'chordModulus', of: (r) => [r.chordModulus], bars: strain },
     { field: 'proofStrengths', of: (r) => r.proofStrengths, bars: [...strain, ...beam], ...NOMINAL },
     { field: 'maximumForce', of: (r) => [r.maximumForce], bars: ['section', 'span', ...beam] },
     { field: 'flexuralStrength', of: (r) => [r.flexuralStrength], bars: beam, ...NOMINAL },
