@@ -196,8 +196,8 @@ describe('what each shows', () => {
     const drawn = report.replicatesFigures(analyseReplicates([3.9, 4, 4.1].map(hard)));
     expect(Object.keys(drawn)).toEqual(['HBW']);
     expect(drawn['HBW']!.description.replace(/\s/g, ' ')).toBe('HBW of 3 tests from 217.3 HBW to 241.3 HBW, mean 229.1 HBW.');
-    expect(allText(drawn['HBW']!)).toContain('HBW');
-    expect(allText(drawn['HBW']!)).not.toContain('HBW / HBW');
+    expect(allText(drawn['HBW']!.layer as FigureValue)).toContain('HBW');
+    expect(allText(drawn['HBW']!.layer as FigureValue)).not.toContain('HBW / HBW');
   });
 
   test('replicates: the value that is flagged stands in a square with the name of its test', () => {
