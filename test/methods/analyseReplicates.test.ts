@@ -10,6 +10,7 @@ import {
   type TestInfo,
   type TestPiece,
 } from '../../src/index.js';
+import { caseT1, COMPLIANCE, roundPiece } from '../support/records.js';
 import { refusal } from '../support/thrown.js';
 
 const piece: TestPiece = { section: round({ diameter: 8 }), gaugeLength: 40, parallelLength: 48 };
@@ -130,6 +131,18 @@ describe('tests that differ', () => {
     expect(differences).toEqual(['extensionBasis']);
     expect(properties.map(({ symbol }) => symbol)).toEqual(['Fm', 'Rm', 'A', 'Z']);
     expect(trail.map(({ step }) => step)).toContain('The tests differ in the source of the strain (extensometer, travel).');
+  });
+
+  test('in the give of the frame, taken out of travel or not: slope and total extensions are not pooled, strengths are', () => {
+    const pulled = (top: number, frameCompliance?: number) => analyseTension(caseT1(801, top), roundPiece, { frameCompliance });
+    const results = [pulled(280), pulled(282, COMPLIANCE), pulled(279)];
+    expect(analyseReplicates(results).differences).toEqual(['frame']);
+    for (const symbol of ['mE', 'Agt']) {
+      expect(of(results, symbol), symbol).toBeUndefined();
+      expect(of(results, symbol, { pool: ['frame'] })!.summary.n, symbol).toBe(3);
+    }
+    for (const symbol of ['Rp0.2', 'Rm', 'Ag']) expect(of(results, symbol)!.summary.n, symbol).toBe(3);
+    expect(analyseReplicates([pulled(280, COMPLIANCE), pulled(282, COMPLIANCE)]).differences).toEqual([]);
   });
 
   test('in section: strengths are pooled with a finding, Fm and Z are not', () => {
