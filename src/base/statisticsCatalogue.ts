@@ -25,12 +25,17 @@ export const statisticsEntries = {
   'replicate-odd': {
     severity: 'caution', about: 'method',
     message: 'Test {test} lies farther out than chance explains in several quantities: {symbols}; farthest in {symbol}, {value} {unit} (G = {statistic} above {limit}).',
-    remedy: 'Several quantities together point to what they share: area, force or gauge length of that piece. Write the cause down; without one the values stay.',
+    remedy: 'Several quantities together point to what they share: area, force or a length of that piece. Write the cause down; without one the values stay.',
   },
   'replicates-repeated': {
     severity: 'caution', about: 'record',
     message: 'One record is given as several tests: {tests}. It counts {count} times, so n is too large and the scatter too small.',
     remedy: 'Leave the copies out; evaluations of one record are no replicates.',
+  },
+  'replicates-read-alike': {
+    severity: 'note', about: 'record',
+    message: 'Tests {tests} have the same readings, {count} times: alike by chance, which readings of few digits may be, or one test given several times.',
+    remedy: 'Leave out what is a copy; readings of different pieces stay.',
   },
   'replicates-mixed': {
     severity: 'caution', about: 'method',
@@ -40,7 +45,7 @@ export const statisticsEntries = {
   'replicates-not-pooled': {
     severity: 'fault', about: 'method',
     message: 'Not pooled: {symbols}, since the tests differ in {what} ({values}).',
-    remedy: 'Pool like with like; convert elongations by ISO 2566 first, or ask for pooling in the options.',
+    remedy: 'Pool like with like (elongations after conversion by ISO 2566), or ask for pooling in the options.',
   },
   'group-off-the-mean': {
     severity: 'caution', about: 'method',

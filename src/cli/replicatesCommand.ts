@@ -1,11 +1,5 @@
 import { Command, Option } from 'commander';
-import {
-  analyseReplicates,
-  type ReplicateProperty,
-  type ReplicatesOptions,
-  type ReplicatesResult,
-  type TensionResult,
-} from '../methods/index.js';
+import { analyseReplicates, type ReplicateProperty, type ReplicatesOptions, type ReplicatesResult } from '../methods/index.js';
 import { shownUnit } from '../report/index.js';
 import { eachFile } from './eachFile.js';
 import { filesOf, resultEndings } from './filesOf.js';
@@ -46,10 +40,10 @@ const rowOf = ({ symbol, unit: own, summary, tolerance, outlier }: ReplicateProp
 };
 
 /** Properties over the tests, and findings. */
-function replicatesTable({ tests, properties, findings }: ReplicatesResult): string {
+function replicatesTable({ replicatesOf = 'tension', tests, properties, findings }: ReplicatesResult): string {
   const head = ['', '', 'n', 'mean', 's', 'CV', 'interval of the mean', 'least to most', 'tolerance limit', 'flagged'];
   const all = [
-    `${tests.length} tests: ${tests.map(({ identity }, k) => identity ?? String(k + 1)).join(', ')}`,
+    `${replicatesOf}, ${tests.length} tests: ${tests.map(({ identity }, k) => identity ?? String(k + 1)).join(', ')}`,
     '',
     ...padded([head, ...properties.map(rowOf)]),
     '',
@@ -59,18 +53,24 @@ function replicatesTable({ tests, properties, findings }: ReplicatesResult): str
   return `${all.map(plain).join('\n')}\n`;
 }
 
-/** The command `replicates`: several results of tension tests together. */
+/** The command `replicates`: several results of one method together. */
 export function replicatesCommand(session: Session): Command {
   const command = new Command('replicates')
     .description(
-      'Several tension tests together: mean, scatter, interval, outliers and tolerance limit of each property, with every doubt.',
+      'Several tests of one method together: mean, scatter, interval, outliers and tolerance limit of each property, with every doubt.',
     )
-    .argument('<files...>', 'JSON files that report wrote, each one result or a list; folders and patterns such as "*.report.json" too')
+    .argument(
+      '<files...>',
+      'JSON files that report, bending, brinell and the like wrote, each one result or a list; folders and patterns such as "*.report.json" too',
+    )
     .addOption(numberOption('--confidence <p>', 'confidence of intervals and limits; default 0.95'))
     .addOption(numberOption('--content <p>', 'share of all pieces that a tolerance limit is to hold; default 0.9'))
     .addOption(numberOption('--alpha <p>', 'level of the test of outliers; default 0.05'))
     .addOption(
-      new Option('--pool <list>', 'differences to pool across all the same: extensionBasis, gaugeLength, section').argParser(collected),
+      new Option(
+        '--pool <list>',
+        'differences to pool across all the same: extensionBasis, frame, friction, gaugeLength, height, scale, section, setup, shape, span, thickness',
+      ).argParser(collected),
     );
   withJobFlags(command).addHelpText(
     'after',
@@ -78,20 +78,23 @@ export function replicatesCommand(session: Session): Command {
 Example:
   testpiece report records --round 8 --gauge-length 40 --json > class.json
   testpiece replicates class.json
+  testpiece bending "bars/*.csv" --rectangular 10x4 --span 64 --json > bars.json
+  testpiece replicates bars.json
 `,
   );
   return command.action(async (given: string[], flags: ReplicatesFlags) => {
     const { files } = await filesOf(session, given, resultEndings);
     const read = await eachFile(session, flags, files, resultsOf);
     if (session.status() !== STATUS.well) return;
-    // what is no tension test is refused by name
-    const results = read.flatMap((one) => one.given) as readonly TensionResult[];
-    const result = analyseReplicates(results, {
-      ...some('confidence', flags.confidence),
-      ...some('content', flags.content),
-      ...some('alpha', flags.alpha),
-      ...some('pool', flags.pool),
-    });
+    const result = analyseReplicates(
+      read.flatMap((one) => one.given),
+      {
+        ...some('confidence', flags.confidence),
+        ...some('content', flags.content),
+        ...some('alpha', flags.alpha),
+        ...some('pool', flags.pool),
+      },
+    );
     session.out(flags.json === true ? asJson([result], false) : replicatesTable(result));
     session.judge(result.findings, flags.failOn);
   });

@@ -937,11 +937,15 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'replicate-odd': {
     message: '试验 {test} 在多个量上的偏离程度超出偶然性所能解释的范围：{symbols}；偏离最大的是 {symbol}，{value} {unit}（G = {statistic}，大于 {limit}）。',
-    remedy: '多个量同时偏离，说明问题出在它们的共同点：该试样的横截面积、力或标距。请记录原因；没有原因则保留这些值。',
+    remedy: '多个量同时偏离，说明问题出在它们的共同点：该试样的横截面积、力或某一长度。请记录原因；没有原因则保留这些值。',
   },
   'replicates-repeated': {
     message: '同一记录作为多次试验给出：{tests}。它被计入 {count} 次，因此 n 过大而离散过小。',
     remedy: '去掉副本；对同一记录的多次评定不是重复试验。',
+  },
+  'replicates-read-alike': {
+    message: '试验 {tests} 的读数相同，共 {count} 次：可能是位数少的读数偶然相同，也可能是同一试验被多次给出。',
+    remedy: '去掉副本；不同试样的读数保留。',
   },
   'replicates-mixed': {
     message: '各试验的{what}不同（{values}），但仍被合并。',
@@ -949,7 +953,7 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'replicates-not-pooled': {
     message: '{symbols} 未合并：各试验的{what}不同（{values}）。',
-    remedy: '只合并同类试验；先按 ISO 2566 换算伸长率，或在选项中要求合并。',
+    remedy: '只合并同类试验（伸长率先按 ISO 2566 换算），或在选项中要求合并。',
   },
   'group-off-the-mean': {
     message: '组 {group} 的平均值偏离：h = {h}，超出 {limit}。',

@@ -937,11 +937,15 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'replicate-odd': {
     message: 'L’essai {test} est plus éloigné que le hasard ne l’explique pour plusieurs grandeurs : {symbols} ; le plus pour {symbol}, {value} {unit} (G = {statistic}, au-dessus de {limit}).',
-    remedy: 'Plusieurs grandeurs à la fois désignent ce qu’elles partagent : la section, la force ou la longueur entre repères de cette éprouvette. Noter la cause ; sans cause, les valeurs restent.',
+    remedy: 'Plusieurs grandeurs à la fois désignent ce qu’elles partagent : la section, la force ou une longueur de cette éprouvette. Noter la cause ; sans cause, les valeurs restent.',
   },
   'replicates-repeated': {
     message: 'Un même enregistrement est donné comme plusieurs essais : {tests}. Il compte {count} fois : n est trop grand et la dispersion trop faible.',
     remedy: 'Écarter les copies ; plusieurs évaluations d’un enregistrement ne sont pas des répétitions.',
+  },
+  'replicates-read-alike': {
+    message: 'Les essais {tests} ont les mêmes lectures, {count} fois : égales par hasard, ce que des lectures de peu de chiffres peuvent être, ou un même essai donné plusieurs fois.',
+    remedy: 'Écarter ce qui est une copie ; les lectures d’éprouvettes différentes restent.',
   },
   'replicates-mixed': {
     message: 'Les essais diffèrent ({what} : {values}) et ont pourtant été regroupés.',
@@ -949,7 +953,7 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'replicates-not-pooled': {
     message: '{symbols} : non regroupés, car les essais diffèrent ({what} : {values}).',
-    remedy: 'Ne regrouper que des semblables ; convertir d’abord les allongements selon l’ISO 2566, ou demander le regroupement dans les options.',
+    remedy: 'Ne regrouper que des semblables (les allongements après conversion selon l’ISO 2566), ou demander le regroupement dans les options.',
   },
   'group-off-the-mean': {
     message: 'La moyenne du groupe {group} est à l’écart : h = {h}, au-delà de {limit}.',

@@ -937,11 +937,15 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'replicate-odd': {
     message: 'Versuch {test} liegt in mehreren Größen weiter außen, als der Zufall erklärt: {symbols}; am weitesten bei {symbol}, {value} {unit} (G = {statistic}, über {limit}).',
-    remedy: 'Mehrere Größen zugleich weisen auf das hin, was sie gemeinsam haben: Querschnitt, Kraft oder Messlänge dieser Probe. Die Ursache aufschreiben; ohne Ursache bleiben die Werte.',
+    remedy: 'Mehrere Größen zugleich weisen auf das hin, was sie gemeinsam haben: Querschnitt, Kraft oder eine Länge dieser Probe. Die Ursache aufschreiben; ohne Ursache bleiben die Werte.',
   },
   'replicates-repeated': {
     message: 'Eine Aufzeichnung ist als mehrere Versuche angegeben: {tests}. Sie zählt {count}-mal, also ist n zu groß und die Streuung zu klein.',
     remedy: 'Die Kopien weglassen; mehrere Auswertungen einer Aufzeichnung sind keine Wiederholungen.',
+  },
+  'replicates-read-alike': {
+    message: 'Die Versuche {tests} haben dieselben Ablesungen, {count}-mal: zufällig gleich, was bei Ablesungen mit wenigen Stellen vorkommt, oder ein Versuch mehrmals angegeben.',
+    remedy: 'Weglassen, was eine Kopie ist; Ablesungen an verschiedenen Proben bleiben.',
   },
   'replicates-mixed': {
     message: 'Die Versuche unterscheiden sich ({what}: {values}) und wurden dennoch zusammengefasst.',
@@ -949,7 +953,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'replicates-not-pooled': {
     message: '{symbols}: nicht zusammengefasst, denn die Versuche unterscheiden sich ({what}: {values}).',
-    remedy: 'Gleiches mit Gleichem zusammenfassen; Bruchdehnungen zuvor nach ISO 2566 umrechnen, oder das Zusammenfassen in den Optionen verlangen.',
+    remedy: 'Gleiches mit Gleichem zusammenfassen (Bruchdehnungen nach Umrechnung gemäß ISO 2566), oder das Zusammenfassen in den Optionen verlangen.',
   },
   'group-off-the-mean': {
     message: 'Der Mittelwert der Gruppe {group} weicht ab: h = {h}, jenseits von {limit}.',

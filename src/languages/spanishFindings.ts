@@ -937,11 +937,15 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'replicate-odd': {
     message: 'El ensayo {test} se aparta más de lo que explica el azar en varias magnitudes: {symbols}; sobre todo en {symbol}, {value} {unit} (G = {statistic}, superior a {limit}).',
-    remedy: 'Varias magnitudes a la vez señalan lo que comparten: la sección, la fuerza o la longitud de referencia de esa probeta. Anotar la causa; sin ella, los valores se quedan.',
+    remedy: 'Varias magnitudes a la vez señalan lo que comparten: la sección, la fuerza o una longitud de esa probeta. Anotar la causa; sin ella, los valores se quedan.',
   },
   'replicates-repeated': {
     message: 'Un mismo registro se da como varios ensayos: {tests}. Cuenta {count} veces, así que n es demasiado grande y la dispersión demasiado pequeña.',
     remedy: 'Quitar las copias; varias evaluaciones de un registro no son réplicas.',
+  },
+  'replicates-read-alike': {
+    message: 'Los ensayos {tests} tienen las mismas lecturas, {count} veces: iguales por azar, como pueden serlo lecturas de pocas cifras, o un ensayo dado varias veces.',
+    remedy: 'Quitar lo que sea copia; las lecturas de probetas distintas se quedan.',
   },
   'replicates-mixed': {
     message: 'Los ensayos difieren en {what} ({values}) y aun así se agruparon.',
@@ -949,7 +953,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'replicates-not-pooled': {
     message: 'No se agruparon {symbols}: los ensayos difieren en {what} ({values}).',
-    remedy: 'Agrupar solo lo semejante; convertir antes los alargamientos según ISO 2566, o pedir la agrupación en las opciones.',
+    remedy: 'Agrupar solo lo semejante (los alargamientos, tras convertirlos según ISO 2566), o pedir la agrupación en las opciones.',
   },
   'group-off-the-mean': {
     message: 'La media del grupo {group} está desviada: h = {h}, más allá de {limit}.',

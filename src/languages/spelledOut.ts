@@ -26,6 +26,8 @@ export const spelledOut: Readonly<Record<string, string>> = {
   'from-mass': 'section from its mass',
   'from-area': 'section of a stated area',
   'extensometer-then-travel': 'extensometer, then travel',
+  'deflection-then-travel': 'deflection, then travel',
+  'strain-then-travel': 'strain, then travel',
   'strength-hardness': 'strength and hardness',
   'exponent-uniform-strain': 'hardening exponent and uniform strain',
   'elongation-two-lengths': 'elongation on two lengths',

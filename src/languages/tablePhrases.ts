@@ -98,6 +98,8 @@ export const tablePhrases = [
   'What limits it',
   'where the strain comes from',
   'the rate of loading',
+  'how the piece is loaded',
+  'the ball or the force-diameter index',
   'Tests',
   'The tests that were taken together, in the order given.',
   'Number',

@@ -28,6 +28,7 @@ export const termPhrases = [
   'slope of the unloading, frame and piece',
   'energy per volume lost in the loop',
   'permanent set strength, between two unloadings',
+  'cupping index',
   'flexural strength',
   'flexural strain at flexural strength',
   'flexural stress at break',

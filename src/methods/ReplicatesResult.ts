@@ -1,6 +1,7 @@
 import type { BaseUnit, Finding, TrailStep } from '../base/index.js';
 import type { GrubbsResult, ReplicateSummary, ToleranceLimit } from '../statistics/index.js';
 import type { TestInfo } from './MethodResult.js';
+import type { TestResult } from './TestResult.js';
 
 /** One property over several tests. */
 export interface ReplicateProperty {
@@ -27,7 +28,15 @@ export interface ReplicateProperty {
 }
 
 /** What makes tests unlike each other. */
-export type ReplicateDifference = 'extensionBasis' | 'gaugeLength' | 'material' | 'operator' | 'rate' | 'section';
+export type ReplicateDifference = PoolableDifference | 'dwell' | 'material' | 'operator' | 'rate';
+
+/**
+ * What keeps properties apart unless it is pooled across: source of the strain; whether the give of the frame was taken out of travel; friction taken
+ * off a flow curve; gauge length over √S0; height over diameter; ball and force-diameter index; section; points of loading, shear planes or tools;
+ * shape of a beam; span over height; thickness of a sheet.
+ */
+export type PoolableDifference =
+  'extensionBasis' | 'frame' | 'friction' | 'gaugeLength' | 'height' | 'scale' | 'section' | 'setup' | 'shape' | 'span' | 'thickness';
 
 /** What reproduces the result. */
 export interface ReplicatesProvenance {
@@ -41,10 +50,12 @@ export interface ReplicatesProvenance {
   readonly hashes: readonly string[];
 }
 
-/** Several tension tests together, as plain data. */
+/** Several tests of one method together, as plain data. */
 export interface ReplicatesResult {
   /** Which evaluation this is. */
   readonly method: 'replicates';
+  /** Method of the tests; absent in results of earlier versions, which are of tension. */
+  readonly replicatesOf?: TestResult['method'];
   /** Who tested what, test by test. */
   readonly tests: readonly TestInfo[];
   /** The properties, in the order of a single result; those that could not be pooled are absent, and a finding says why. */

@@ -1,17 +1,8 @@
-import {
-  finding,
-  InputError,
-  requireObject,
-  requireOptions,
-  requirePositive,
-  type Finding,
-  type Quantity,
-  unitInWords,
-} from '../base/index.js';
+import { finding, InputError, requireOptions, requirePositive, type Finding, type Quantity, unitInWords } from '../base/index.js';
 import { comparedInputs, type InputDifference } from './comparedInputs.js';
 import type { Provenance } from './MethodResult.js';
 import type { ComparisonOptions, PropertyDifference, ResultComparison } from './ResultComparison.js';
-import { resultColumns } from './resultColumns.js';
+import { requireTestResult } from './requireTestResult.js';
 import { resultQuantities } from './resultQuantities.js';
 import { structure } from './structure.js';
 import type { TestResult } from './TestResult.js';
@@ -20,25 +11,6 @@ const FROM = 'compareResults';
 const LIMIT = 2;
 /** Relative difference up to which two numbers are the same: the last digits of double precision differ from machine to machine. */
 const SAME = 1e-12;
-
-/** A result of any method, with its provenance. */
-function requireResult(path: string, result: TestResult): TestResult {
-  const given = requireObject(FROM, path, result) as { readonly method?: unknown; readonly provenance?: unknown };
-  const { method } = given;
-  if (typeof method !== 'string' || method === 'replicates' || !Object.hasOwn(resultColumns, method))
-    throw new InputError(
-      FROM,
-      `${path}.method`,
-      method === undefined ? 'missing' : 'wrong-type',
-      'must be that of the result of one test',
-      method,
-    );
-  const { options, hash, version } = requireObject(FROM, `${path}.provenance`, given.provenance) as Partial<Provenance>;
-  requireObject(FROM, `${path}.provenance.options`, options);
-  for (const [name, text] of Object.entries({ hash, version }))
-    if (typeof text !== 'string') throw new InputError(FROM, `${path}.provenance.${name}`, 'wrong-type', 'must be text', text);
-  return result;
-}
 
 /** Of one record the errors are shared, so the larger doubt counts; of two they add in quadrature. */
 function doubtOf(first: Quantity, second: Quantity, sameRecord: boolean): number | undefined {
@@ -111,8 +83,8 @@ function inputFindings(differences: readonly InputDifference[], first: Provenanc
  * @see ISO 13528, zeta score; JCGM 100 (GUM), uncertainty of a difference. Checked in `test/methods/compareResults.test.ts`.
  */
 export function compareResults(first: TestResult, second: TestResult, options: ComparisonOptions = {}): ResultComparison {
-  requireResult('first', first);
-  requireResult('second', second);
+  requireTestResult(FROM, 'first', first);
+  requireTestResult(FROM, 'second', second);
   if (first.method !== second.method)
     throw new InputError(FROM, 'second.method', 'out-of-range', `must be ${first.method}, as that of the first`, second.method);
   requireOptions(FROM, options, ['limit']);

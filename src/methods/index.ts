@@ -73,7 +73,13 @@ export {
   type StrengthReason,
 } from './strengthFromBrinell.js';
 export { type TestResult } from './TestResult.js';
-export { type ReplicateDifference, type ReplicateProperty, type ReplicatesProvenance, type ReplicatesResult } from './ReplicatesResult.js';
+export {
+  type PoolableDifference,
+  type ReplicateDifference,
+  type ReplicateProperty,
+  type ReplicatesProvenance,
+  type ReplicatesResult,
+} from './ReplicatesResult.js';
 export { type RecordNoise, type TensionUncertainty } from './tensionUncertainty.js';
 export { toJson } from './toJson.js';
 export { type UnloadingLoopResult, type UnloadingResult } from './UnloadingResult.js';

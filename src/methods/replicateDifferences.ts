@@ -1,10 +1,6 @@
+import { replicateTraits, type ReplicateTrait } from './replicateTraits.js';
 import type { ReplicateDifference } from './ReplicatesResult.js';
-import type { TensionResult } from './TensionResult.js';
-
-/** Coefficients and areas within this share count as alike: a gauge length may be rounded to 5 mm (ISO 6892-1). */
-const ALIKE = 0.1;
-/** Strain rates within this factor count as alike (common practice). */
-const RATE_ALIKE = 3;
+import type { TestResult } from './TestResult.js';
 
 /** @internal In what the tests differ, and how that is said. */
 export interface FoundDifference {
@@ -13,55 +9,29 @@ export interface FoundDifference {
   readonly values: string;
 }
 
-const distinct = (list: readonly (string | undefined)[]): string[] => [...new Set(list.flatMap((one) => one ?? []))];
+/** The different words, where there are several. */
+function unlikeWords(list: readonly ReplicateTrait[]): string | undefined {
+  const different = [...new Set(list.flatMap(({ words }) => words ?? []))];
+  return different.length > 1 ? different.join(', ') : undefined;
+}
 
-/** Smallest and largest, where they are farther apart than a factor. */
-function spread(list: readonly number[], factor: number, digits: number): string | undefined {
-  const sound = list.filter((one) => one > 0);
+/** Smallest and largest, where they are farther apart than the factor. */
+function unlikeNumbers(list: readonly ReplicateTrait[]): string | undefined {
+  const sound = list.flatMap(({ number }) => (number !== undefined && number > 0 ? number : []));
   if (sound.length < 2) return undefined;
+  const { factor = 1, figures = 3, unit = '' } = list[0]!;
   const [low, high] = [Math.min(...sound), Math.max(...sound)];
-  return high / low > factor ? `${Number(low.toPrecision(digits))} to ${Number(high.toPrecision(digits))}` : undefined;
+  return high / low > factor ? `${Number(low.toPrecision(figures))} to ${Number(high.toPrecision(figures))}${unit}` : undefined;
 }
 
-/** What others wrote stands in quotation marks: it is no word of ours, whatever it says. */
-const quoted = (text: string | undefined): string | undefined => text && `"${text}"`;
-
-const inArea = (values: string | undefined): string | undefined => values && `${values} mm²`;
-
-/** Mean strain rate while the piece was loaded. */
-function rateOf({ rates }: TensionResult): number {
-  if (!rates || rates.strainRate.length === 0) return 0;
-  return rates.strainRate.reduce((sum, one) => sum + one, 0) / rates.strainRate.length;
-}
-
-/** @internal Gauge lengths count by their coefficient, sections by shape and area, the others by their words or numbers. */
-export function replicateDifferences(results: readonly TensionResult[]): FoundDifference[] {
-  const found: FoundDifference[] = [];
-  const add = (difference: ReplicateDifference, what: string, values: string | undefined) => {
-    if (values !== undefined) found.push({ difference, what, values });
-  };
-  const words = (list: readonly (string | undefined)[]) => {
-    const different = distinct(list);
-    return different.length > 1 ? different.join(', ') : undefined;
-  };
-  const pieces = results.map(({ testPiece }) => testPiece);
-  const coefficients = pieces.map(({ gaugeLength, section }) => gaugeLength / Math.sqrt(section.area));
-  add('gaugeLength', 'the gauge length over √S0', spread(coefficients, 1 + ALIKE, 3));
-  add(
-    'section',
-    'the section',
-    words(pieces.map(({ section }) => section.shape)) ??
-      inArea(
-        spread(
-          pieces.map(({ section }) => section.area),
-          1 + ALIKE,
-          4,
-        ),
-      ),
-  );
-  add('extensionBasis', 'the source of the strain', words(results.map(({ extensionBasis }) => extensionBasis)));
-  add('material', 'the material', words(results.map(({ test }) => quoted(test.material))));
-  add('operator', 'the operator', words(results.map(({ test }) => quoted(test.operator))));
-  add('rate', 'the mean strain rate', spread(results.map(rateOf), RATE_ALIKE, 2));
-  return found;
+/** @internal Every difference once, by the first trait that shows it. */
+export function replicateDifferences(results: readonly TestResult[]): FoundDifference[] {
+  // the traits under a result's own method are those of that result
+  const all = results.map((one) => (replicateTraits[one.method] as (result: TestResult) => readonly ReplicateTrait[])(one));
+  const found = (all[0] ?? []).flatMap(({ difference, what }, k): FoundDifference[] => {
+    const same = all.map((traits) => traits[k]!);
+    const values = unlikeWords(same) ?? unlikeNumbers(same);
+    return values === undefined ? [] : [{ difference, what, values }];
+  });
+  return found.filter(({ difference }, k) => found.findIndex((one) => one.difference === difference) === k);
 }

@@ -1,26 +1,36 @@
 import { finding, unitInWords, type Finding } from '../base/index.js';
+import { stepOfFigures } from '../numeric/index.js';
 import { roundingStep, summariseReplicates } from '../statistics/index.js';
 import type { FoundDifference } from './replicateDifferences.js';
-import { replicateFields } from './replicateFields.js';
+import type { ReplicateField } from './replicateFields.js';
 import type { ReplicateProperty } from './ReplicatesResult.js';
+import type { TestResult } from './TestResult.js';
+
+/** @internal A property with the rule of its field. */
+export interface RuledProperty {
+  readonly field: ReplicateField;
+  readonly property: ReplicateProperty;
+}
 
 /** Times the usual variation that is a doubt about the test. */
 const UNUSUAL = 3;
 
 /** True where a value lies farther from the mean than one step of rounding: ties of rounded readings look like outliers and matter to nobody. */
-function matters({ field, summary }: ReplicateProperty, value: number): boolean {
-  const kind = replicateFields.find((one) => one.field === field)?.kind;
-  return kind === undefined || Math.abs(value - summary.mean) > roundingStep(kind, value, 'iso');
+function matters({ field: { step }, property: { summary } }: RuledProperty, value: number): boolean {
+  if (step === undefined) return true;
+  const size =
+    typeof step === 'string' ? roundingStep(step, value, 'iso') : typeof step === 'number' ? step : stepOfFigures(value, step.figures);
+  return Math.abs(value - summary.mean) > size;
 }
 
 /** @internal Tests that lie far out in two quantities or more, with these: such quantities share a reading, and one cause explains all. */
-export function oddTests(properties: readonly ReplicateProperty[]): ReadonlyMap<number, readonly ReplicateProperty[]> {
+export function oddTests(properties: readonly RuledProperty[]): ReadonlyMap<number, readonly ReplicateProperty[]> {
   const far = new Map<number, ReplicateProperty[]>();
   for (const one of properties) {
-    const { outlier, tests } = one;
+    const { outlier, tests } = one.property;
     if (outlier?.flagged !== true || !matters(one, outlier.value)) continue;
     const test = tests[outlier.index]!;
-    far.set(test, [...(far.get(test) ?? []), one]);
+    far.set(test, [...(far.get(test) ?? []), one.property]);
   }
   return new Map([...far].filter(([, list]) => list.length > 1));
 }
@@ -47,13 +57,14 @@ export function fewFindings(properties: readonly ReplicateProperty[]): Finding[]
 }
 
 /** @internal What is said of one property; `told` where its outlying value was said of its test. */
-export function propertyFindings(property: ReplicateProperty, names: readonly string[], told: boolean): Finding[] {
+export function propertyFindings(ruled: RuledProperty, names: readonly string[], told: boolean): Finding[] {
+  const { property } = ruled;
   const { symbol, unit, field, summary, outlier, usualVariation: usual, tests } = property;
   const found: Finding[] = [];
   const variation = summary.coefficientOfVariation;
   if (usual !== undefined && variation !== undefined && variation > UNUSUAL * usual && (!told || variesAnyway(property, UNUSUAL * usual)))
     found.push(finding('variation-above-usual', { symbol, variation: 100 * variation, usual: 100 * usual }, { field }));
-  if (!told && outlier?.flagged === true && matters(property, outlier.value)) {
+  if (!told && outlier?.flagged === true && matters(ruled, outlier.value)) {
     const { index, value, statistic, criticalValue } = outlier;
     found.push(
       finding(
@@ -66,24 +77,36 @@ export function propertyFindings(property: ReplicateProperty, names: readonly st
   return found;
 }
 
+/** True where columns were recorded; readings of a few digits, as of a pointer or a microscope, may be alike by chance. */
+function isRecorded(result: TestResult): boolean {
+  if (result.method === 'shear') return result.record !== undefined;
+  return result.method !== 'brinell' || result.indentations.some(({ record }) => record !== undefined);
+}
+
 /** @internal Records that come more than once, by their hashes: a copy is no further test. */
-export function repeatedFindings(hashes: readonly string[], names: readonly string[]): Finding[] {
-  return [...new Set(hashes)].flatMap((hash) => {
-    const same = names.filter((_, i) => hashes[i] === hash);
-    return same.length > 1 ? [finding('replicates-repeated', { tests: same.join(', '), count: same.length })] : [];
+export function repeatedFindings(results: readonly TestResult[], names: readonly string[]): Finding[] {
+  return [...new Set(results.map(({ provenance }) => provenance.hash))].flatMap((hash) => {
+    const same = results.flatMap(({ provenance }, i) => (provenance.hash === hash ? i : []));
+    if (same.length < 2) return [];
+    const values = { tests: same.map((i) => names[i]!).join(', '), count: same.length };
+    return [finding(isRecorded(results[same[0]!]!) ? 'replicates-repeated' : 'replicates-read-alike', values)];
   });
 }
+
+/** Differences that touch what is pooled all the same: a section is in every strength, a span in every bending. */
+const inAll: readonly string[] = ['section', 'span'];
 
 /** @internal What is said of each difference: which properties it kept apart, or that it was pooled across. */
 export function differenceFinding(
   { difference, what, values }: FoundDifference,
-  kept: readonly ReplicateProperty[],
+  all: readonly RuledProperty[],
   pooled: boolean,
 ): Finding[] {
-  const apart = kept.filter(({ field }) => replicateFields.some((one) => one.field === field && one.bars.includes(difference)));
-  const symbols = apart.map(({ symbol }) => symbol).join(', ');
+  const apart = all.filter(({ field }) => field.bars.includes(difference));
+  const symbols = apart.map(({ property }) => property.symbol).join(', ');
+  const others = inAll.includes(difference) && apart.length < all.length;
   return [
     ...(apart.length > 0 && !pooled ? [finding('replicates-not-pooled', { symbols, what, values })] : []),
-    ...(pooled || difference === 'section' || apart.length === 0 ? [finding('replicates-mixed', { what, values })] : []),
+    ...(pooled || others || apart.length === 0 ? [finding('replicates-mixed', { what, values })] : []),
   ];
 }

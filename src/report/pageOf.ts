@@ -11,8 +11,8 @@ import { unloadingPage } from './unloadingPage.js';
 
 type Pages = { readonly [Method in TestResult['method']]: MethodPage<Extract<TestResult, { method: Method }>> };
 
-/** What the report says of each method. */
-const pages: Pages = {
+/** @internal What the report says of each method. */
+export const pages: Pages = {
   tension: tensionPage,
   compression: compressionPage,
   bending: bendingPage,

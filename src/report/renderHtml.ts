@@ -8,7 +8,7 @@ import { outside } from './pageParts.js';
 import { pageOf } from './pageOf.js';
 import { presentation, presentationOptions } from './presentation.js';
 import type { FurtherFigure, RenderOptions } from './RenderOptions.js';
-import { replicatesPage } from './replicatesPage.js';
+import { repeated, replicatesPage } from './replicatesPage.js';
 import { further, testPage } from './testPage.js';
 
 const optionNames = ['drawings', 'furtherFigures', 'decisions', 'whatIf', 'paper', 'rounding', 'half', ...presentationOptions];
@@ -59,14 +59,15 @@ export function renderHtml(result: TestResult | CurveResult | ReplicatesResult, 
   const paper = requirePaper(from, options.paper);
   const show = presentation(from, options);
   const { say } = show;
-  const piece = replicates ? undefined : own.test.identity;
   const heading = say(title);
+  // what the page is of: a piece, or the method that was repeated
+  const of = replicates ? say(repeated(own).title) : own.test.identity;
   const lead = replicates
     ? say('Each property over several tests, and what stands in doubt when they are taken together.')
     : say('Properties from the record, how each was found, and what stands in doubt.');
   return htmlPage(
-    piece === undefined ? heading : `${heading}: ${piece}`,
-    html`<h1>${heading}${piece === undefined ? [] : html`: ${outside(piece)}`}</h1>
+    of === undefined ? heading : `${heading}: ${of}`,
+    html`<h1>${heading}${of === undefined ? [] : html`: ${outside(of)}`}</h1>
       <p class="lead">${lead}</p>
       ${replicates ? replicatesPage(own, options.decisions ?? [], further(options.furtherFigures ?? []), show) : testPage(own, options, show)}`,
     show.language,

@@ -4,19 +4,31 @@ import { decisionsPart, type AskedDecision } from './decisionsPart.js';
 import { findingsList } from './findingsList.js';
 import { html, type Html } from './html.js';
 import { shownAs, type PageTable } from './MethodPage.js';
+import { pages } from './pageOf.js';
 import { bullets, cautionsPart, inventedBox, outside, provenancePart, sectionOf, tableOf, trailPart } from './pageParts.js';
 import type { Presentation } from './presentation.js';
 import { shownUnit } from './shownUnit.js';
-import { tensionRounding } from './tensionQuantitiesShown.js';
 
 const differences: Readonly<Record<ReplicateDifference, Phrase>> = {
+  dwell: 'the time that the force was held',
   extensionBasis: 'where the strain comes from',
+  frame: 'the give of the frame',
+  friction: 'the friction taken off',
   gaugeLength: 'the gauge length over √S0',
+  height: 'the height over the diameter',
   material: 'the material',
   operator: 'the operator',
   rate: 'the rate of loading',
+  scale: 'the ball or the force-diameter index',
   section: 'the section',
+  setup: 'how the piece is loaded',
+  shape: 'the shape of the section',
+  span: 'the span over the height',
+  thickness: 'the thickness',
 };
+
+/** @internal What the report says of the method of the tests. */
+export const repeated = ({ replicatesOf }: ReplicatesResult) => pages[replicatesOf ?? 'tension'];
 
 /** How the values of a property are shown. */
 const wayOf = ({ symbol, unit }: ReplicateProperty, show: Presentation) => show.unit(shownUnit(symbol, unit));
@@ -119,13 +131,7 @@ export function replicatesPage(
 ): Html {
   const { say } = show;
   const shown = result.properties.flatMap(({ field, symbol, name, unit, summary }) =>
-    shownAs(field, tensionRounding[field]?.step ?? { figures: 4 }, {
-      symbol,
-      name,
-      unit,
-      value: summary.mean,
-      source: '',
-    }),
+    shownAs(field, { figures: 4 }, { symbol, name, unit, value: summary.mean, source: '' }),
   );
   return html`${inventedBox(
       result.tests.some(({ invented }) => invented === true),
@@ -140,7 +146,7 @@ export function replicatesPage(
       say('In what the tests differ'),
       result.differences.length === 0 ? [] : [bullets(result.differences.map((one) => say(differences[one])))],
     )}
-    ${sectionOf(say('Figures'), pictures)} ${tableOf(valuesTable(result, show))} ${cautionsPart('tension', show)}
+    ${sectionOf(say('Figures'), pictures)} ${tableOf(valuesTable(result, show))} ${cautionsPart(repeated(result).work, show)}
     ${trailPart(say('What was done'), result.trail, show)}
     ${provenancePart(result.provenance, result.provenance.hashes, 'analyseReplicates', 'tests', show)}`;
 }

@@ -41,9 +41,6 @@ const shown = {
 
 type Field = keyof typeof shown;
 
-/** @internal How each field of a tension test is rounded; a field of another kind has no rule. */
-export const tensionRounding: Readonly<Record<string, ShownField | undefined>> = shown;
-
 /** Where the extensometer still held, a value is its own, else the crosshead's. */
 function stampOf(result: TensionOrCurve, field: Field): Phrase | undefined {
   if (!('strain' in shown[field])) return undefined;

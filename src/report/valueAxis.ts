@@ -5,7 +5,7 @@ import { shownUnit, type MetricUnit } from './shownUnit.js';
 /** @internal A quantity on an axis: its metric unit as drawn, the factor to it, and its values in words. */
 export interface ValueAxis {
   readonly title: string;
-  /** How it is shown along the axis; nothing for a bare number. */
+  /** How it is shown along the axis; nothing for a bare number, or where the symbol says it. */
   readonly unit: { readonly metric?: MetricUnit };
   /** From the unit of the library to the metric one that is shown. */
   readonly factor: number;
@@ -24,7 +24,8 @@ export function valueAxis(symbol: string, unit: BaseUnit | undefined, show: Pres
   const withUnit = (text: string): string => (own === '' ? text : `${text}\u00a0${own}`);
   return {
     title: symbol,
-    unit: own === '' ? {} : { metric },
+    // HBW is symbol and unit in one
+    unit: own === '' || own === symbol ? {} : { metric },
     factor: metric.factor,
     text: (value, figures = 4) => withUnit(show.number(value * whole, figures)),
     doubt: (uncertainty) => withUnit(show.doubt(uncertainty * whole)),

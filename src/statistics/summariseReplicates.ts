@@ -37,6 +37,8 @@ export interface ReplicateSummary {
   readonly standardDeviation?: number;
   /** Coefficient of variation: s over the size of the mean [1]; absent below three values and for a mean of 0. */
   readonly coefficientOfVariation?: number;
+  /** Standard error of the mean: s over √n; absent below three values. */
+  readonly standardError?: number;
   /** Interval of the mean; absent below three values. */
   readonly interval?: ConfidenceInterval;
 }
@@ -78,11 +80,13 @@ export function summariseReplicates(values: ArrayLike<number>, options: Replicat
   const summary = { n, mean: centre, median: median(column), minimum, maximum, range: maximum - minimum };
   if (n < 3) return summary;
   const s = sampleDeviation(column);
-  const halfWidth = (studentQuantile((1 + confidence) / 2, n - 1) * s) / Math.sqrt(n);
+  const standardError = s / Math.sqrt(n);
+  const halfWidth = studentQuantile((1 + confidence) / 2, n - 1) * standardError;
   return {
     ...summary,
     standardDeviation: s,
     ...(centre === 0 ? {} : { coefficientOfVariation: s / Math.abs(centre) }),
+    standardError,
     interval: { low: centre - halfWidth, high: centre + halfWidth, halfWidth, confidence },
   };
 }

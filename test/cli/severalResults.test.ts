@@ -99,9 +99,25 @@ describe('replicates', () => {
     expect((await command('replicates', ...given, '--fail-on', 'fault', '--pool', 'section')).status).toBe(0);
   });
 
+  test('results that another command wrote', async () => {
+    const flags = ['--ball', '10', '--force', '29420', '--json'];
+    for (const [k, d] of ['3.9', '4.0', '4.1'].entries()) {
+      const { out } = await command('brinell', ...flags, '--identity', `B${k + 1}`, '--indentation', d);
+      writeFileSync(path(`b${k + 1}.hardness`), out);
+    }
+    const { status, out, error } = await command('replicates', path('*.hardness'));
+    expect([status, error]).toEqual([0, '']);
+    expect(out).toContain('brinell, 3 tests: B1, B2, B3');
+    // 241.26, 228.83 and 217.30
+    expect(out).toMatch(/HBW +HBW +3 +229\.13 +12 +5\.23 % .* 217\.3 to 241\.26/);
+    expect((await command('replicates', path('b1.hardness'), path('b2.hardness'), '--pool', 'scale')).status).toBe(0);
+  });
+
   test('one test, or another method, is refused', async () => {
     expect((await command('replicates', path('p1.report.json'))).error).toMatch(/at least 2 tests/);
-    expect((await command('replicates', path('p1.report.json'), path('pin.result'))).error).toMatch(/must be that of analyseTension/);
+    expect((await command('replicates', path('p1.report.json'), path('pin.result'))).error).toMatch(
+      /results\[1\]\.method must be tension, as that of the first, got "shear"/,
+    );
     expect((await command('replicates', path('p1.report.json'), path('p2.report.json'), '--pool', 'colour')).status).toBe(2);
   });
 });

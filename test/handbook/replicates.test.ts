@@ -1,5 +1,14 @@
 import { describe, expect, test } from 'vitest';
-import { compareBatches, required, summariseReplicates } from '../../src/index.js';
+import {
+  analyseBending,
+  analyseBrinell,
+  analyseReplicates,
+  compareBatches,
+  rectangular,
+  required,
+  summariseReplicates,
+  type TestResult,
+} from '../../src/index.js';
 import { studentQuantile } from '../../src/numeric/index.js';
 import { expectPrinted } from '../support/handbook.js';
 import { checkVectors } from '../support/vectors.js';
@@ -26,6 +35,42 @@ test.each([
   [120, '1.9799'],
 ])('Student t 0.975 of %d degrees of freedom is %s', (freedom, printed) => {
   expectPrinted(studentQuantile(0.975, freedom), printed);
+});
+
+describe('tests of other methods', () => {
+  // JCGM 100:2008, 4.4.3, twenty readings of a temperature (from memory): mean 100.145, s 1.489, s/√n 0.333; here as strengths
+  const readings = [
+    96.9, 98.18, 98.25, 98.61, 99.03, 99.49, 99.56, 99.74, 99.89, 100.07, 100.33, 100.42, 100.68, 100.95, 101.11, 101.2, 101.57, 101.84,
+    102.36, 102.72,
+  ];
+  const only = (results: readonly TestResult[], symbol: string) =>
+    analyseReplicates(results).properties.find((one) => one.symbol === symbol)!.summary;
+
+  test('as flexural strengths of twenty beams: 3FL/(2bh²) of 10 × 4 mm over 64 mm is 0.6 F', () => {
+    const piece = { section: rectangular({ width: 10, thickness: 4 }), setup: { points: 3, span: 64 } } as const;
+    const beams = readings.map((R) => {
+      const force = Float64Array.from({ length: 201 }, (_, i) => (i * R) / 0.6 / 200);
+      return analyseBending({ force, strain: force.map((F) => (0.6 * F) / 70_000) }, piece);
+    });
+    const { n, mean, standardDeviation, standardError } = only(beams, 'σfM');
+    expect(n).toBe(20);
+    expectPrinted(mean, '100.145');
+    expectPrinted(standardDeviation!, '1.489');
+    expectPrinted(standardError!, '0.333');
+  });
+
+  // tables of Brinell hardness 10/3000 (ISO 6506-4, from memory): 3.90 241, 3.95 235, 4.00 229, 4.05 223, 4.10 217; of these five
+  // mean 229, s = √(360/4), s/√5, and 2.7764 times that; a table rounds each to one unit
+  test('five pieces by the table of Brinell hardness', () => {
+    const pieces = [3.9, 3.95, 4, 4.05, 4.1].map((d) =>
+      analyseBrinell({ ballDiameter: 10, force: 29_420, indentations: [{ diameters: d }] }),
+    );
+    const { mean, standardDeviation, standardError, interval } = only(pieces, 'HBW');
+    expectPrinted(mean, '229');
+    expectPrinted(standardDeviation!, '9.5');
+    expectPrinted(standardError!, '4.2');
+    expectPrinted(interval!.halfWidth, '11.8');
+  });
 });
 
 // Student (1908), The probable error of a mean: hours of sleep gained by two drugs; the evaluation as printed by R's t.test (from memory)

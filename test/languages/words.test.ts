@@ -7,6 +7,9 @@ import { pagePhrases } from '../../src/languages/pagePhrases.js';
 import { phrases } from '../../src/languages/phrases.js';
 import { planPhrases } from '../../src/languages/planPhrases.js';
 import { tablePhrases } from '../../src/languages/tablePhrases.js';
+import { replicateTraits, type ReplicateTrait } from '../../src/methods/replicateTraits.js';
+import type { TestResult } from '../../src/index.js';
+import { results } from '../support/pages.js';
 
 /** A made-up language: every word is known by its marks. */
 const marked: Language = {
@@ -72,7 +75,7 @@ test('every phrase is there once, and is said somewhere', () => {
 });
 
 describe.each([german, french])('text from outside in $name', (language) => {
-  const { say, finding: inWords, step } = wordsOf(language);
+  const { say, term, finding: inWords, step } = wordsOf(language);
   const outside = ['Sheet', 'Smith and Jones', '2.5', 'constructor', 'toString', 'up', 'strain, force', 'B (certificate)', '__proto__'];
 
   test.each(outside)('a group, a test, a symbol, a grip called “%s” stay as they are', (name) => {
@@ -108,5 +111,14 @@ describe.each([german, french])('text from outside in $name', (language) => {
     expect(said).not.toMatch(/displacement/);
     expect(step(trailStep('outer-fibre-strain-by-travel', { length: 12.5 }))).toContain('12,5 mm');
     expect(step(trailStep('tests-differ', { what: 'the section', values: 'round, tube' }))).not.toMatch(/round|the section/);
+    // what several tests may differ in, of every method
+    for (const result of Object.values(results()))
+      for (const { what, words: own } of (replicateTraits[result.method] as (one: TestResult) => readonly ReplicateTrait[])(result)) {
+        expect(term(what), what).not.toBe(what);
+        if (own !== undefined && Number.isNaN(Number(own))) expect(Object.hasOwn(language.phrases, own), own).toBe(true);
+      }
+    expect(inWords(finding('replicates-mixed', { what: 'the thickness', values: '0.8 to 1 mm' })).message).not.toMatch(
+      / to |thickness|0\.8/,
+    );
   });
 });

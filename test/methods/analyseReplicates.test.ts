@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import {
   analyseReplicates,
+  analyseShear,
   analyseTension,
   rectangular,
   round,
@@ -9,6 +10,7 @@ import {
   type TestInfo,
   type TestPiece,
 } from '../../src/index.js';
+import { caseT1, COMPLIANCE, roundPiece } from '../support/records.js';
 import { refusal } from '../support/thrown.js';
 
 const piece: TestPiece = { section: round({ diameter: 8 }), gaugeLength: 40, parallelLength: 48 };
@@ -131,6 +133,18 @@ describe('tests that differ', () => {
     expect(trail.map(({ step }) => step)).toContain('The tests differ in the source of the strain (extensometer, travel).');
   });
 
+  test('in the give of the frame, taken out of travel or not: slope and total extensions are not pooled, strengths are', () => {
+    const pulled = (top: number, frameCompliance?: number) => analyseTension(caseT1(801, top), roundPiece, { frameCompliance });
+    const results = [pulled(280), pulled(282, COMPLIANCE), pulled(279)];
+    expect(analyseReplicates(results).differences).toEqual(['frame']);
+    for (const symbol of ['mE', 'Agt']) {
+      expect(of(results, symbol), symbol).toBeUndefined();
+      expect(of(results, symbol, { pool: ['frame'] })!.summary.n, symbol).toBe(3);
+    }
+    for (const symbol of ['Rp0.2', 'Rm', 'Ag']) expect(of(results, symbol)!.summary.n, symbol).toBe(3);
+    expect(analyseReplicates([pulled(280, COMPLIANCE), pulled(282, COMPLIANCE)]).differences).toEqual([]);
+  });
+
   test('in section: strengths are pooled with a finding, Fm and Z are not', () => {
     const flat: TestPiece = { section: rectangular({ width: 12.5, thickness: 4 }), gaugeLength: 40, parallelLength: 48 };
     const results = [made(450), made(451, flat), made(452)];
@@ -172,7 +186,11 @@ test('wrong arguments', () => {
   expect(refusal(() => analyseReplicates(undefined as never))).toBe('missing results');
   expect(refusal(() => analyseReplicates([]))).toBe('empty results');
   expect(refusal(() => analyseReplicates([one]))).toBe('too-few results');
-  expect(refusal(() => analyseReplicates([one, { method: 'bending' } as never]))).toBe('wrong-type results[1].method');
+  expect(refusal(() => analyseReplicates([one, { method: 'replicates' } as never]))).toBe('wrong-type results[1].method');
+  expect(refusal(() => analyseReplicates([one, { ...one, testPiece: undefined as never }]))).toBe('missing results[1].testPiece');
+  const other = analyseShear({ maximumForce: 1000 }, { diameter: 5, planes: 1 });
+  expect(refusal(() => analyseReplicates([one, other]))).toBe('out-of-range results[1].method');
+  expect(() => analyseReplicates([other, other, one])).toThrow('results[2].method must be shear, as that of the first, got "tension"');
   expect(refusal(() => analyseReplicates([one, one], { pool: ['operator' as never] }))).toBe('out-of-range options.pool[0]');
   expect(refusal(() => analyseReplicates([one, one], { pool: 'section' as never }))).toBe('wrong-type options.pool');
   expect(refusal(() => analyseReplicates([one, one], { confidence: 0 }))).toBe('out-of-range options.confidence');

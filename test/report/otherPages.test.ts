@@ -1,5 +1,14 @@
 import { describe, expect, test } from 'vitest';
-import { analyseReplicates, analyseTension, interlaboratoryStudy, required, verifyForce, type Finding } from '../../src/index.js';
+import {
+  analyseBrinell,
+  analyseReplicates,
+  analyseTension,
+  interlaboratoryStudy,
+  required,
+  verifyForce,
+  type Finding,
+} from '../../src/index.js';
+import { german } from '../../src/languages/index.js';
 import { drawFigure, drawFigures } from '../../src/render/index.js';
 import { figures, renderHtml, renderPlan, renderStudy, renderVerification, studyFigure, summarise } from '../../src/report/index.js';
 import { planTension, round } from '../../src/index.js';
@@ -74,6 +83,29 @@ describe('the page of replicates', () => {
     expect(text(other)).toContain('In what the tests differ the operator');
     expect(other).toContain('aria-label="All &lt;tests&gt;"');
     expect(row(other, 'Each value against', 'Rm')[6]).toBe('passes');
+  });
+});
+
+describe('the page of replicates of other methods', () => {
+  const hard = (d: number, force = 29_420) =>
+    analyseBrinell({ ballDiameter: 10, force, indentations: [{ diameters: d }] }, {}, { test: { invented: true } });
+  const own = renderHtml(analyseReplicates([3.9, 3.95, 4, 4.05, 4.1].map((d) => hard(d))));
+
+  test('names the method, has its values and its cautions', () => {
+    expect(text(own)).toContain('Replicate tests: Brinell hardness test');
+    expect(row(own, 's: standard deviation', 'HBW').slice(0, 11)).toEqual([
+      'HBW', 'Brinell hardness', '5', '229', '± 12', '9.5', '4.1 %', '217.3', '241.3', '', 'HBW',
+    ]); // prettier-ignore
+    expect(text(own)).toContain('no ball that is chipped or cracked');
+    expect(text(own)).not.toContain('Keep hands out of the grips');
+    expect(text(own)).toContain('no real test stands behind');
+  });
+
+  test('says in what the tests differ, in the language', () => {
+    const mixed = renderHtml(analyseReplicates([hard(4), hard(4.02, 9807)]), { language: german });
+    expect(text(mixed)).toContain('Wiederholversuche: Härteprüfung nach Brinell');
+    expect(text(mixed)).toContain('HBW: nicht zusammengefasst, denn die Versuche unterscheiden sich (Beanspruchungsgrad: 10 bis 30)');
+    expect(text(mixed)).toContain('Kugel oder Beanspruchungsgrad');
   });
 });
 

@@ -1,6 +1,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import {
+  analyseBrinell,
+  analyseReplicates,
   analyseTension,
   checkPieceChart,
   compareLaws,
@@ -187,6 +189,15 @@ describe('what each shows', () => {
     expect(marksOf(figure, 'triangle-up')).toEqual([{ x: 3, y: 90 / 1000 }]);
     expect(figure.description).toContain('changed by repairs: 1 (triangles), left out: 2 (crosses)');
     expect(refusal(() => report.recordFigure({ force: [0, 1], travel: [0, 1] }))).toBe('missing record.time');
+  });
+
+  test('replicates of another method: a symbol that is its unit stands on the axis once', () => {
+    const hard = (d: number) => analyseBrinell({ ballDiameter: 10, force: 29_420, indentations: [{ diameters: d }] });
+    const drawn = report.replicatesFigures(analyseReplicates([3.9, 4, 4.1].map(hard)));
+    expect(Object.keys(drawn)).toEqual(['HBW']);
+    expect(drawn['HBW']!.description.replace(/\s/g, ' ')).toBe('HBW of 3 tests from 217.3 HBW to 241.3 HBW, mean 229.1 HBW.');
+    expect(allText(drawn['HBW']!.layer as FigureValue)).toContain('HBW');
+    expect(allText(drawn['HBW']!.layer as FigureValue)).not.toContain('HBW / HBW');
   });
 
   test('replicates: the value that is flagged stands in a square with the name of its test', () => {
