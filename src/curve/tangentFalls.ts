@@ -113,7 +113,7 @@ function stretchOf(part: ReturnType<typeof partOf>, slope: number) {
     stepped &&= one.apart === Infinity;
     if (stepped) least = STEPS * one.half;
     const fits = one.half >= least && one.apart <= AT_MOST * wanted && next.apart <= AT_MOST * wanted;
-    if (fits || 2 * one.half >= n) return { ...one, error: Math.max(one.independent, one.apart) };
+    if (fits || 2 * one.half >= n) return { error: Math.max(one.independent, one.apart), ...one };
     one = next;
   }
 }
@@ -168,6 +168,6 @@ export function tangentFalls(curve: StressStrainCurve, task: TangentTask, shares
   return falls.map(({ point, above, below }) => {
     if (!point) return undefined;
     const span = Math.abs((Number.isNaN(below) ? point.stress : below) - (Number.isNaN(above) ? point.stress : above));
-    return { ...point, reach, standardUncertainty: Math.hypot(reach / Math.sqrt(3), span / 2) };
+    return { reach, standardUncertainty: Math.hypot(reach / Math.sqrt(3), span / 2), ...point };
   });
 }

@@ -61,14 +61,14 @@ export function evaluateRecord({ record, survey, outline }: EndedRecord, lengths
       curve,
       stress,
       highest: survey.top,
-      ...ends,
       resolution,
       pauses: pauses.map(({ range }) => range),
       slips,
       zeroMoves,
       elasticLengthRatio: elasticLengthRatio(recorded, lengths, motion),
+      ...ends,
     };
     return { recorded, curve, stress, pauses, ...evaluateLoading(input, settings, departures.excursions) };
   };
-  return { ...withUsableFrame(evaluate, settings.frameCompliance, record, lengths, metalModuli[1]), excursions, resolution };
+  return { excursions, resolution, ...withUsableFrame(evaluate, settings.frameCompliance, record, lengths, metalModuli[1]) };
 }
