@@ -44,15 +44,14 @@ interface Drive {
 /** The usual speed: the median over stretches of the loaded part. */
 function usualSpeed(motion: Float64Array, time: Float64Array, first: number, last: number): number {
   const size = Math.max(1, Math.floor((last - first) / PLACES));
-  const speeds = new Float64Array(Math.floor((last - first) / size));
-  let taken = 0;
+  const speeds: number[] = [];
   for (let i = first; i + size <= last; i += size) {
     const dt = time[i + size]! - time[i]!;
-    if (dt > 0) speeds[taken++] = (motion[i + size]! - motion[i]!) / dt;
+    if (dt > 0) speeds.push((motion[i + size]! - motion[i]!) / dt);
   }
   // a coarse reading shows no motion over most of the short stretches: then the mean over the whole serves
   const whole = (motion[last]! - motion[first]!) / (time[last]! - time[first]!);
-  const usual = medianOf(speeds.subarray(0, taken));
+  const usual = medianOf(speeds);
   return usual > 0.1 * whole ? usual : whole;
 }
 

@@ -30,8 +30,8 @@ const ONE_IN = 8;
 /** What noise and the usual changes alone ask of the change that begins a spike, or more. */
 function leastByChanges(column: Float64Array, end: number): number {
   const stride = Math.max(1, Math.floor(end / PLACES));
-  const changes = new Float64Array(Math.ceil((end - stride) / stride));
-  for (let k = 0, i = stride; k < changes.length; k += 1, i += stride) changes[k] = Math.abs(column[i]! - column[i - 1]!);
+  const changes: number[] = [];
+  for (let i = stride; i < end; i += stride) changes.push(Math.abs(column[i]! - column[i - 1]!));
   return Math.max(DEVIATIONS * noiseLevel(column, 0, end), CHANGES * medianOf(changes));
 }
 
