@@ -83,7 +83,7 @@ function scatterApart(strain: Float64Array, stress: Float64Array, half: number, 
     else if (advanced) rests += 1;
     advanced = advances;
   }
-  return rests > IN_TURN * tangents.length ? Infinity : noiseLevel(Float64Array.from(tangents));
+  return rests > IN_TURN * tangents.length ? Infinity : noiseLevel(new Float64Array(tangents));
 }
 
 /**
@@ -92,9 +92,12 @@ function scatterApart(strain: Float64Array, stress: Float64Array, half: number, 
  */
 function stretchOf(part: ReturnType<typeof partOf>, slope: number) {
   const n = Math.max(2, Math.min(part.elastic, part.stress.length));
-  const [strain, stress] = [part.strain.subarray(0, n), part.stress.subarray(0, n)];
+  const strain = part.strain.subarray(0, n);
+  const stress = part.stress.subarray(0, n);
   // beside the line: what the hand does unevenly moves along it and is no noise
-  const noise = noiseLevel(stress.map((R, i) => R - slope * strain[i]!));
+  const beside = new Float64Array(n);
+  for (let i = 0; i < n; i += 1) beside[i] = stress[i]! - slope * strain[i]!;
+  const noise = noiseLevel(beside);
   const step = (strain[n - 1]! - strain[0]!) / (n - 1);
   const wanted = TANGENT_ERROR * slope;
   const of = (half: number) => {

@@ -9,7 +9,7 @@ export interface ColumnHabit {
   readonly noise: number;
   readonly step: number;
   /** Found when it is asked for, which is seldom. */
-  readonly usual: () => number;
+  readonly usual: number;
 }
 
 /** @internal The motion that tells most of the drive: travel, else extension, else strain. */
@@ -62,7 +62,9 @@ function usualChange(column: Float64Array, first: number, last: number): number 
 const habitOf = (column: Float64Array, step: number, first: number, last: number): ColumnHabit => ({
   noise: noiseLevel(column, first, last + 1),
   step,
-  usual: () => usualChange(column, first, last),
+  get usual() {
+    return usualChange(column, first, last);
+  },
 });
 
 /** @internal The steepest chord between the first crossings of a few levels of the force at a sample: nearly the elastic stiffness up to there. */
