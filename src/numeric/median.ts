@@ -2,10 +2,10 @@
 type OwnValues = number[] | Float64Array;
 
 /**
- * Moves values about so that the one of rank k (counted from 0) stands at k, smaller ones before it and larger ones after it. The place that a
- * value goes to is counted up, not branched to: no processor foresees on which side of the pivot the next value lies.
+ * @internal The value of rank k (counted from 0): values are moved about so that it stands at k, smaller ones before it and larger ones after it. The
+ * place that a value goes to is counted up, not branched to: no processor foresees on which side of the pivot the next value lies.
  */
-function select(values: OwnValues, k: number): number {
+export function ranked(values: OwnValues, k: number): number {
   let low = 0;
   for (let high = values.length - 1; low < high;) {
     const a = values[low]!;
@@ -47,7 +47,7 @@ export function median(values: ArrayLike<number>): number {
 export function medianOf(own: OwnValues): number {
   const n = own.length;
   if (n === 0) return 0;
-  const upper = select(own, n >> 1);
+  const upper = ranked(own, n >> 1);
   if (n % 2 === 1) return upper;
   let lower = -Infinity;
   for (let i = 0; i < n >> 1; i += 1) if (own[i]! > lower) lower = own[i]!;
