@@ -67,8 +67,8 @@ export function breakOf(stress: Float64Array, maximum: number, share: number): O
   // falls of a typical step, from a few hundred places
   const typical = (end: number): number => {
     const stride = Math.max(1, Math.floor((end - maximum) / 300));
-    const falls = new Float64Array(Math.max(0, Math.ceil((end - 1 - maximum) / stride)));
-    for (let k = 0, i = maximum; k < falls.length; k += 1, i += stride) falls[k] = Math.abs(stress[i]! - stress[i + 1]!);
+    const falls: number[] = [];
+    for (let i = maximum; i < end - 1; i += stride) falls.push(Math.abs(stress[i]! - stress[i + 1]!));
     return medianOf(falls);
   };
   const suddenAt = (low: number): number => {

@@ -83,7 +83,7 @@ function scatterApart(strain: Float64Array, stress: Float64Array, half: number, 
     else if (advanced) rests += 1;
     advanced = advances;
   }
-  return rests > IN_TURN * tangents.length ? Infinity : noiseLevel(Float64Array.from(tangents));
+  return rests > IN_TURN * tangents.length ? Infinity : noiseLevel(new Float64Array(tangents));
 }
 
 /**
@@ -92,9 +92,12 @@ function scatterApart(strain: Float64Array, stress: Float64Array, half: number, 
  */
 function stretchOf(part: ReturnType<typeof partOf>, slope: number) {
   const n = Math.max(2, Math.min(part.elastic, part.stress.length));
-  const [strain, stress] = [part.strain.subarray(0, n), part.stress.subarray(0, n)];
+  const strain = part.strain.subarray(0, n);
+  const stress = part.stress.subarray(0, n);
   // beside the line: what the hand does unevenly moves along it and is no noise
-  const noise = noiseLevel(stress.map((R, i) => R - slope * strain[i]!));
+  const beside = new Float64Array(n);
+  for (let i = 0; i < n; i += 1) beside[i] = stress[i]! - slope * strain[i]!;
+  const noise = noiseLevel(beside);
   const step = (strain[n - 1]! - strain[0]!) / (n - 1);
   const wanted = TANGENT_ERROR * slope;
   const of = (half: number) => {
@@ -113,7 +116,7 @@ function stretchOf(part: ReturnType<typeof partOf>, slope: number) {
     stepped &&= one.apart === Infinity;
     if (stepped) least = STEPS * one.half;
     const fits = one.half >= least && one.apart <= AT_MOST * wanted && next.apart <= AT_MOST * wanted;
-    if (fits || 2 * one.half >= n) return { ...one, error: Math.max(one.independent, one.apart) };
+    if (fits || 2 * one.half >= n) return { error: Math.max(one.independent, one.apart), ...one };
     one = next;
   }
 }
@@ -168,6 +171,6 @@ export function tangentFalls(curve: StressStrainCurve, task: TangentTask, shares
   return falls.map(({ point, above, below }) => {
     if (!point) return undefined;
     const span = Math.abs((Number.isNaN(below) ? point.stress : below) - (Number.isNaN(above) ? point.stress : above));
-    return { ...point, reach, standardUncertainty: Math.hypot(reach / Math.sqrt(3), span / 2) };
+    return { reach, standardUncertainty: Math.hypot(reach / Math.sqrt(3), span / 2), ...point };
   });
 }

@@ -122,10 +122,9 @@ function afterFirstDip(
 const LEVEL_PLACES = 500;
 function levelOf(stress: Float64Array, first: number, last: number, spoilt: Uint8Array | undefined): number {
   const stride = Math.max(1, Math.floor((last - first) / LEVEL_PLACES));
-  const sampled = new Float64Array(Math.floor((last - first) / stride) + 1);
-  let count = 0;
-  for (let i = first; i <= last; i += stride) if (spoilt?.[i] !== 1) sampled[count++] = stress[i]!;
-  return medianOf(sampled.subarray(0, count));
+  const sampled: number[] = [];
+  for (let i = first; i <= last; i += stride) if (spoilt?.[i] !== 1) sampled.push(stress[i]!);
+  return medianOf(sampled);
 }
 
 /** @internal The yielding range after an upper yield point; undefined where the curve does not rise again. */

@@ -101,76 +101,62 @@ export function crossCheck(input: CrossCheckInput): Finding[] {
   const from = 'crossCheck';
   requireInput(from, input);
   const found: Finding[] = [];
-  const expect = (
-    holds: boolean,
+  const broken = (
     [left, leftValue]: readonly [string, number],
     [right, rightValue]: readonly [string, number],
     rule: string,
     unit: 'MPa' | '',
     severity?: Severity,
   ): void => {
-    if (!holds)
-      found.push(
-        finding(
-          'properties-contradict',
-          { left, leftValue, leftUnit: unit, right, rightValue, rightUnit: unit, rule },
-          severity === undefined ? {} : { severity },
-        ),
-      );
+    found.push(
+      finding(
+        'properties-contradict',
+        { left, leftValue, leftUnit: unit, right, rightValue, rightUnit: unit, rule },
+        severity === undefined ? {} : { severity },
+      ),
+    );
   };
   const { upperYieldStrength: upper, lowerYieldStrength: lower, tensileStrength: strength, modulus } = input;
   const { uniformExtension: uniform, totalExtensionAtMaximumForce: total, elongation, longElongation: long } = input;
   const atMost = (a: number, b: number, doubt = STRENGTH_DOUBT): boolean => a <= b * (1 + doubt);
-  if (upper !== undefined && lower !== undefined) expect(atMost(lower, upper), ['ReL', lower], ['ReH', upper], 'ReL is at most ReH', 'MPa');
+  if (upper !== undefined && lower !== undefined && !atMost(lower, upper))
+    broken(['ReL', lower], ['ReH', upper], 'ReL is at most ReH', 'MPa');
   const proofs = [...(input.proofStrengths ?? [])].sort((a, b) => a.extension - b.extension);
   const symbol = (extension: number): string => `Rp${Number((100 * extension).toPrecision(4))}`;
   if (upper === undefined)
     proofs.forEach(({ extension, value }, k) => {
       const next = proofs[k + 1];
-      if (next)
-        expect(
-          atMost(value, next.value),
+      if (next && !atMost(value, next.value))
+        broken(
           [symbol(extension), value],
           [symbol(next.extension), next.value],
           'without a yield point a larger offset gives at least the same strength',
           'MPa',
         );
-      else if (strength !== undefined)
-        expect(atMost(value, strength), [symbol(extension), value], ['Rm', strength], 'a proof strength is at most Rm', 'MPa');
+      if (!next && strength !== undefined && !atMost(value, strength))
+        broken([symbol(extension), value], ['Rm', strength], 'a proof strength is at most Rm', 'MPa');
     });
-  if (uniform !== undefined && elongation !== undefined)
-    expect(uniform <= elongation + ELONGATION_DOUBT, ['Ag', uniform], ['A', elongation], 'Ag is at most A', '');
-  if (total !== undefined && strength !== undefined && modulus !== undefined)
-    expect(
-      atMost(strength / modulus, total, MODULUS_DOUBT),
-      ['Agt', total],
-      ['Rm/E', strength / modulus],
-      'Agt holds at least the elastic part Rm/E',
-      '',
-    );
-  if (elongation !== undefined && long !== undefined)
-    expect(
-      long < elongation || elongation === 0,
-      ['A11.3', long],
-      ['A', elongation],
-      'the longer gauge length gives the smaller elongation',
-      '',
-    );
+  if (uniform !== undefined && elongation !== undefined && uniform > elongation + ELONGATION_DOUBT)
+    broken(['Ag', uniform], ['A', elongation], 'Ag is at most A', '');
+  if (total !== undefined && strength !== undefined && modulus !== undefined && !atMost(strength / modulus, total, MODULUS_DOUBT))
+    broken(['Agt', total], ['Rm/E', strength / modulus], 'Agt holds at least the elastic part Rm/E', '');
+  if (elongation !== undefined && long !== undefined && long >= elongation && elongation !== 0)
+    broken(['A11.3', long], ['A', elongation], 'the longer gauge length gives the smaller elongation', '');
   const { trueFractureStress: fracture, reductionOfArea: reduction } = input;
-  if (fracture !== undefined && strength !== undefined && reduction !== undefined && reduction > NECKED)
-    expect(fracture > strength, ['the true stress at fracture', fracture], ['Rm', strength], 'with a neck it lies above Rm', 'MPa', 'note');
+  if (fracture !== undefined && strength !== undefined && reduction !== undefined && reduction > NECKED && fracture <= strength)
+    broken(['the true stress at fracture', fracture], ['Rm', strength], 'with a neck it lies above Rm', 'MPa', 'note');
   const family = input.family === undefined ? undefined : requireFamily(from, 'family', input.family);
   const yields = upper ?? proofs.find(({ extension }) => Math.abs(extension - 0.002) < 1e-9)?.value;
   if (family?.yieldRatio && yields !== undefined && strength !== undefined) {
     const [low, high] = family.yieldRatio;
     const ratio = yields / strength;
-    expect(
-      ratio >= low / (1 + MARGIN) && ratio <= high * (1 + MARGIN),
-      [upper === undefined ? 'Rp0.2' : 'ReH', yields],
-      ['Rm', strength],
-      `their ratio is usually ${low} to ${high} for ${family.name}`,
-      'MPa',
-    );
+    if (ratio < low / (1 + MARGIN) || ratio > high * (1 + MARGIN))
+      broken(
+        [upper === undefined ? 'Rp0.2' : 'ReH', yields],
+        ['Rm', strength],
+        `their ratio is usually ${low} to ${high} for ${family.name}`,
+        'MPa',
+      );
   }
   return found;
 }

@@ -92,14 +92,16 @@ export function explainProperties(properties: MeasuredProperties, options: Expla
   const margin = requirePositive(from, 'options.margin', options.margin ?? (one ? MARGIN : 1));
   const frameInside = how.strainFrom === 'travel' && how.frameRemoved !== true;
 
-  const compared = namesOf(given).flatMap((property): ComparedProperty[] => {
+  const compared: ComparedProperty[] = [];
+  for (const property of namesOf(given)) {
     const range = one ? rangeOf(one, property) : anyMetal[property];
-    if (!range) return [];
-    const side = sideOf(given[property]!, range, margin);
+    if (!range) continue;
+    const value = given[property]!;
+    const side = sideOf(value, range, margin);
     // any slope can be that of a soft frame
     const outside = side === 'low' && property === 'modulus' && frameInside && !one ? undefined : side;
-    return [{ property, value: given[property]!, range, ...(outside ? { outside } : {}) }];
-  });
+    compared.push(outside ? { property, value, range, outside } : { property, value, range });
+  }
   const outside = compared.filter((each) => each.outside).map(({ property }) => property);
   if (outside.length === 0) return { compared, causes: [] };
   const sides = Object.fromEntries(compared.map((each) => [each.property, each.outside]));

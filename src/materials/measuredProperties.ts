@@ -59,7 +59,16 @@ export const propertyWords: Readonly<Record<PropertyName, string>> = {
 
 /** @internal Names of all properties, and of those that are measured by themselves. */
 export const propertyNames = Object.keys(propertyWords) as readonly PropertyName[];
-const givenNames = propertyNames.filter((name) => name !== 'yieldRatio');
+/** What each property that is measured by itself must be, in the order of the job. */
+const checks = {
+  modulus: requirePositive,
+  yieldStrength: requirePositive,
+  tensileStrength: requirePositive,
+  elongation: requireNonNegative,
+  plasticExtension: requireNonNegative,
+  exponent: requireFinite,
+} as const satisfies Readonly<Record<keyof MeasuredProperties, typeof requireFinite>>;
+const givenNames = Object.keys(checks) as readonly (keyof MeasuredProperties)[];
 
 /** The extension over the parallel length thins out the neck that a mark to mark reading holds: so much less is still usual. */
 const THINNED = 2;
@@ -74,20 +83,13 @@ export function rangeOf(family: MaterialFamily, name: PropertyName): UsualRange 
 /** @internal Checks properties; at least one is there. */
 export function requireProperties(from: string, properties: MeasuredProperties): Properties {
   requireOptions(from, properties, givenNames, 'properties');
-  const { modulus, yieldStrength, tensileStrength, elongation, plasticExtension, exponent } = properties;
-  const some = (name: PropertyName, value: number | undefined, check: typeof requireFinite): Properties =>
-    value === undefined ? {} : { [name]: check(from, `properties.${name}`, value) };
-  const given = {
-    ...some('modulus', modulus, requirePositive),
-    ...some('yieldStrength', yieldStrength, requirePositive),
-    ...some('tensileStrength', tensileStrength, requirePositive),
-    ...some('elongation', elongation, requireNonNegative),
-    ...some('plasticExtension', plasticExtension, requireNonNegative),
-    ...some('exponent', exponent, requireFinite),
-  };
+  const given: Partial<Record<PropertyName, number>> = {};
+  for (const name of givenNames)
+    if (properties[name] !== undefined) given[name] = checks[name](from, `properties.${name}`, properties[name]);
   if (Object.keys(given).length === 0) throw new InputError(from, 'properties', 'missing', 'must hold at least one property', properties);
-  const ratio = yieldStrength !== undefined && tensileStrength !== undefined ? { yieldRatio: yieldStrength / tensileStrength } : {};
-  return { ...given, ...ratio };
+  const { yieldStrength, tensileStrength } = given;
+  if (yieldStrength !== undefined && tensileStrength !== undefined) given.yieldRatio = yieldStrength / tensileStrength;
+  return given;
 }
 
 /** @internal Names that a {@link Measurement} knows. */

@@ -18,7 +18,7 @@ export interface ForceOfResult {
 
 /** @internal Forces of strengths, each the stress times what a unit of stress takes: the area, or of a beam W over the arm of the moment. */
 export const forcesOf = (strengths: readonly (Quantity | undefined)[], perStress: number): ForceOfResult[] =>
-  strengths.flatMap((one) => (one ? [{ symbol: one.symbol, force: one.value * perStress }] : []));
+  strengths.filter((one) => one !== undefined).map(({ symbol, value }) => ({ symbol, force: value * perStress }));
 
 /** @internal The force at which the window of the elastic line begins. */
 export const windowForce = (

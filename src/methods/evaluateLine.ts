@@ -49,7 +49,7 @@ export function evaluateLine(
 ) {
   const survey = surveyRecord(record);
   const outline = recordOutline(record, survey);
-  const rests = pausesOf(record, survey.clock, survey.top);
+  const rests = pausesOf(record, survey.clock, survey.top, outline?.motion);
   const found = surveyExcursions(record, outline, rests);
   const away = found ? found.drops.filter(isOfDrive).map(({ range }) => range) : [];
   const ranges = loadingRanges(away, record.force.length);

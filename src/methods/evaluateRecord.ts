@@ -46,7 +46,7 @@ export function elasticLengthRatio(recorded: RecordedCurve, lengths: PieceLength
 
 /** @internal The numbers of a record: of what is loading in it, with the frame taken out of travel where it can be. */
 export function evaluateRecord({ record, survey, outline }: EndedRecord, lengths: PieceLengths, settings: TensionSettings) {
-  const rests = pausesOf(record, survey.clock, survey.top);
+  const rests = pausesOf(record, survey.clock, survey.top, outline?.motion);
   const excursions = surveyExcursions(record, outline, rests);
   const resolution = survey.forceStep / lengths.area;
   const ends = { unloadedFrom: outline && unloadedFrom(outline), broken: breakOf(record.force, survey.top, BROKEN_SHARE) };
@@ -61,14 +61,14 @@ export function evaluateRecord({ record, survey, outline }: EndedRecord, lengths
       curve,
       stress,
       highest: survey.top,
-      ...ends,
       resolution,
       pauses: pauses.map(({ range }) => range),
       slips,
       zeroMoves,
       elasticLengthRatio: elasticLengthRatio(recorded, lengths, motion),
+      ...ends,
     };
     return { recorded, curve, stress, pauses, ...evaluateLoading(input, settings, departures.excursions) };
   };
-  return { ...withUsableFrame(evaluate, settings.frameCompliance, record, lengths, metalModuli[1]), excursions, resolution };
+  return { excursions, resolution, ...withUsableFrame(evaluate, settings.frameCompliance, record, lengths, metalModuli[1]) };
 }

@@ -125,11 +125,11 @@ export function loadingOf(curve: StressStrainCurve, time: Float64Array | undefin
     stressRate: spread(stress),
     strainRate: spread(strain),
   }));
-  const controls = rates.flatMap(({ stage, stress, strain }) =>
-    controlsOf(stage).map(({ control: words, rate, limits }) => {
+  const controls: LoadingControl[] = [];
+  for (const { stage, stress, strain } of rates)
+    for (const { control: words, rate, limits } of controlsOf(stage)) {
       const share = shareWithin(rate === 'stress' ? stress : strain, limits);
-      return { control: words, stage, rate, limits, share, met: share >= MET };
-    }),
-  );
+      controls.push({ control: words, stage, rate, limits, share, met: share >= MET });
+    }
   return { stages, controls, designations: designationsOf?.(stages, controls) ?? [] };
 }

@@ -54,9 +54,9 @@ export function evaluateLoading(input: TensionInput, settings: TensionSettings, 
   const part = partOf(input, settings, excursions);
   const own = tensionKernel(part.input, part.settings);
   const { ranges } = part;
-  if (!ranges) return { numbers: own, part: { ...part, numbers: own } };
+  if (!ranges) return { numbers: own, part: { numbers: own, ...part } };
   moveCurve(input.curve, own, input.elasticLengthRatio);
-  return { numbers: onRecord(own, (sample) => sampleOfRecord(ranges, sample)), part: { ...part, numbers: own } };
+  return { numbers: onRecord(own, (sample) => sampleOfRecord(ranges, sample)), part: { numbers: own, ...part } };
 }
 
 /** @internal A finding about a part of a record, with its samples counted in the record. */

@@ -87,7 +87,7 @@ export function noiseDrift(stretches: readonly Stretch[]): NoiseDrift | undefine
   const [elastic, ...others] = some.map(driftOf);
   if (!elastic || !(elastic.gain > SURE)) return undefined;
   const found = [elastic, ...others.flatMap((one) => one ?? [])];
-  const middle = (of: 'correlation' | 'fresh' | 'gain'): number => medianOf(Float64Array.from(found, (one) => one[of]));
+  const middle = (of: 'correlation' | 'fresh' | 'gain'): number => medianOf(found.map((one) => one[of]));
   if (!(middle('gain') > SURE)) return undefined;
   return { correlation: middle('correlation'), fresh: middle('fresh'), samples: found.reduce((sum, { samples }) => sum + samples, 0) };
 }

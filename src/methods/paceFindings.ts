@@ -110,7 +110,7 @@ export function pauseFindings(
   });
   const inWindow = placed.filter((one) => one.inWindow);
   const worst = inWindow.length > 0 ? longest(inWindow) : undefined;
-  const symbols = new Set(placed.flatMap(({ spoilt }) => spoilt ?? []));
+  const symbols = new Set(placed.map(({ spoilt }) => spoilt).filter((one) => one !== undefined));
   return [
     ...notes(placed),
     ...(worst

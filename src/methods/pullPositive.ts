@@ -17,7 +17,7 @@ export function pullPositive(raw: TensionRecord, repairs: Repairs) {
   const done = repairedOf(raw, repairs, blocks);
   const survey = surveyRecord(done.record, undefined, done.trail.length === 0 ? blocks : undefined);
   const reversed = reversedForce(survey.blocks.force, done.record.force[survey.top]!);
-  if (!reversed || repairs.reverse?.includes('force') === true) return { ...done, survey, turned: [] as Finding[] };
+  if (!reversed || repairs.reverse?.includes('force') === true) return { survey, turned: [] as Finding[], ...done };
   const turned = repairedOf(raw, { ...repairs, reverse: [...(repairs.reverse ?? []), 'force'] });
   return {
     ...turned,

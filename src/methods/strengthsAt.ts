@@ -10,10 +10,14 @@ export const strengthsAt = (
   source: string,
   found: readonly Outcome<CurvePoint, string>[],
   extensions: readonly number[],
-): StrengthAtExtension[] =>
-  found.flatMap((one, i) => {
+): StrengthAtExtension[] => {
+  const strengths: StrengthAtExtension[] = [];
+  for (const [i, one] of found.entries()) {
     const extension = extensions[i]!;
-    return one.ok
-      ? [Object.assign(quantity(`${symbol}${percent(extension)}`, name, one.stress, 'MPa', source), { extension, strain: one.strain })]
-      : [];
-  });
+    if (one.ok)
+      strengths.push(
+        Object.assign(quantity(`${symbol}${percent(extension)}`, name, one.stress, 'MPa', source), { extension, strain: one.strain }),
+      );
+  }
+  return strengths;
+};

@@ -7,5 +7,7 @@ export function structure(value: unknown): unknown {
   if (ArrayBuffer.isView(value)) return Array.from(value as Float64Array);
   if (Array.isArray(value)) return value.map((one: unknown) => structure(one));
   if (typeof value !== 'object' || value === null) return value;
-  return Object.fromEntries(Object.entries(value).flatMap(([name, one]) => (one === undefined ? [] : [[name, structure(one)]])));
+  const copied: [string, unknown][] = [];
+  for (const [name, one] of Object.entries(value) as [string, unknown][]) if (one !== undefined) copied.push([name, structure(one)]);
+  return Object.fromEntries(copied);
 }

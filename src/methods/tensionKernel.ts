@@ -109,12 +109,10 @@ export function tensionKernel(input: TensionInput, settings: TensionSettings): T
   const hardens = maximum && !(slip && slip.at < maximumSample);
   return {
     line,
-    ...(filletSlope === undefined ? {} : { filletSlope }),
     shift,
     highest,
     maximumSample,
     maximum,
-    ...(maximum && input.alone !== true ? { spread: maximumSpread(curve, maximumSample, end, NEAR_MAXIMUM) } : {}),
     end: lastOfTest,
     endStress: input.stress[lastOfTest - 1]!,
     yielding,
@@ -126,5 +124,7 @@ export function tensionKernel(input: TensionInput, settings: TensionSettings): T
     necking: maximum && maximumSample < end - 1 ? neckingOf(curve, maximumSample, end) : undefined,
     hardening: line.ok && hardens ? hardeningOf(curve, line, afterYield, maximumSample) : undefined,
     slips,
+    ...(filletSlope === undefined ? {} : { filletSlope }),
+    ...(maximum && input.alone !== true ? { spread: maximumSpread(curve, maximumSample, end, NEAR_MAXIMUM) } : {}),
   };
 }

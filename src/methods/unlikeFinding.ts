@@ -39,7 +39,7 @@ function first(outside: readonly ComparedProperty[], cause: PropertyCause | unde
 /** @internal The finding of properties outside their ranges, with ranked causes; none where all lie inside, or nothing was measured. */
 export function unlikeFinding({ properties, how, words, family, margin, strain, possible = () => true, shown = 1 }: Compared): Finding[] {
   if (Object.values(properties).every((value) => value === undefined)) return [];
-  const explained = explainProperties(properties, { ...how, ...(family ? { family, margin } : {}) });
+  const explained = explainProperties(properties, family ? { family, margin, ...how } : how);
   const { compared } = explained;
   const causes = explained.causes.filter(possible);
   const outside = compared.filter((one) => one.outside);

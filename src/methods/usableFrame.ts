@@ -72,12 +72,12 @@ export function withUsableFrame<T extends Evaluated>(
 ): Used<T> {
   const asked = evaluate(motion);
   const { basis } = asked.recorded;
-  if (!motion || basis === 'extensometer') return { ...asked, frameCompliance: motion };
+  if (!motion || basis === 'extensometer') return { frameCompliance: motion, ...asked };
   const whole = shareOfLoading(record, motion);
-  if (!whole && (basis !== 'travel' || !isDoubtful(asked, stiffest))) return { ...asked, frameCompliance: motion };
+  if (!whole && (basis !== 'travel' || !isDoubtful(asked, stiffest))) return { frameCompliance: motion, ...asked };
   const raw = evaluate(undefined);
   const refused = (basis === 'travel' ? shareOfLine(raw, lengths, motion, stiffest) : undefined) ?? whole;
-  return refused ? { ...raw, frameCompliance: undefined, refused } : { ...asked, frameCompliance: motion };
+  return refused ? { frameCompliance: undefined, refused, ...raw } : { frameCompliance: motion, ...asked };
 }
 
 /** @internal True of a result whose compliance was given and not taken out. */

@@ -14,7 +14,7 @@ export function yieldFindings({ yielding, proportional }: TensionNumbers, settin
   }
   const asked = Object.values(proportional ?? {});
   const withheld = asked.some((one) => !one.ok && one.reason === 'after-slip');
-  const limits = asked.flatMap((one) => (one.ok ? [one.stress] : []));
+  const limits = asked.filter((one) => one.ok).map(({ stress }) => stress);
   if (limits.length > 1)
     found.push(
       finding(

@@ -18,7 +18,7 @@ export { lineFit, type LineFit } from './lineFit.js';
 export { linearLeastSquares, type LinearFit } from './linearLeastSquares.js';
 export { localParabola, type LocalParabola } from './localParabola.js';
 export { maximumIndex } from './maximumIndex.js';
-export { median, medianOf } from './median.js';
+export { median, medianOf, ranked } from './median.js';
 export { noiseLevel } from './noiseLevel.js';
 export { noncentralTCdf, noncentralTQuantile } from './noncentralT.js';
 export { normalCdf, normalQuantile } from './normalDistribution.js';

@@ -1,8 +1,11 @@
+/** Values that may be moved about: a plain list of numbers costs less to make than a typed array, whose memory lies apart. */
+type OwnValues = number[] | Float64Array;
+
 /**
- * Moves values about so that the one of rank k (counted from 0) stands at k, smaller ones before it and larger ones after it. The place that a
- * value goes to is counted up, not branched to: no processor foresees on which side of the pivot the next value lies.
+ * @internal The value of rank k (counted from 0): values are moved about so that it stands at k, smaller ones before it and larger ones after it. The
+ * place that a value goes to is counted up, not branched to: no processor foresees on which side of the pivot the next value lies.
  */
-function select(values: Float64Array, k: number): number {
+export function ranked(values: OwnValues, k: number): number {
   let low = 0;
   for (let high = values.length - 1; low < high;) {
     const a = values[low]!;
@@ -35,14 +38,16 @@ function select(values: Float64Array, k: number): number {
 
 /** @internal The median of finite values; 0 of nothing. Found by selection, since a sort of a few hundred would cost more than all that uses it. */
 export function median(values: ArrayLike<number>): number {
-  return medianOf(new Float64Array(values));
+  const own = new Array<number>(values.length);
+  for (let i = 0; i < own.length; i += 1) own[i] = values[i]!;
+  return medianOf(own);
 }
 
 /** @internal {@link median} of values that may be moved about. */
-export function medianOf(own: Float64Array): number {
+export function medianOf(own: OwnValues): number {
   const n = own.length;
   if (n === 0) return 0;
-  const upper = select(own, n >> 1);
+  const upper = ranked(own, n >> 1);
   if (n % 2 === 1) return upper;
   let lower = -Infinity;
   for (let i = 0; i < n >> 1; i += 1) if (own[i]! > lower) lower = own[i]!;

@@ -14,7 +14,7 @@ export function noiseLevel(column: Float64Array, first = 0, end = column.length)
   const available = end - first - 3;
   if (available < 1) return 0;
   const stride = Math.ceil(available / PLACES);
-  const differences = new Float64Array(Math.ceil(available / stride));
+  const differences = new Array<number>(Math.ceil(available / stride));
   for (let k = 0, i = first; k < differences.length; k += 1, i += stride)
     differences[k] = Math.abs(column[i + 3]! - 3 * column[i + 2]! + 3 * column[i + 1]! - column[i]!);
   return medianOf(differences) / (0.674489750196082 * Math.sqrt(20));

@@ -34,7 +34,8 @@ const SLOWEST = 5;
 function paceOf(time: Float64Array, from: number, size: number): number {
   const parts = Math.min(5, size);
   const place = (part: number): number => from + Math.floor((part * size) / parts);
-  const paces = Float64Array.from({ length: parts }, (_, k) => (time[place(k + 1)]! - time[place(k)]!) / (place(k + 1) - place(k)));
+  const paces: number[] = [];
+  for (let k = 0; k < parts; k += 1) paces.push((time[place(k + 1)]! - time[place(k)]!) / (place(k + 1) - place(k)));
   return medianOf(paces) || (time[from + size]! - time[from]!) / size;
 }
 
@@ -115,10 +116,9 @@ function walkSteps(time: Float64Array, longBefore: number, turn = time.length, l
 export function surveyClock(time: Float64Array, gap = GAP): ClockSurvey {
   const n = time.length;
   const stride = Math.max(1, Math.floor(n / PLACES));
-  const steps = new Float64Array(Math.ceil((n - 1) / stride));
-  let taken = 0;
-  for (let i = 1; i < n; i += stride) if (time[i]! > time[i - 1]!) steps[taken++] = time[i]! - time[i - 1]!;
-  const usual = medianOf(steps.subarray(0, taken));
+  const steps: number[] = [];
+  for (let i = 1; i < n; i += stride) if (time[i]! > time[i - 1]!) steps.push(time[i]! - time[i - 1]!);
+  const usual = medianOf(steps);
   const walked = walkSteps(time, gap * usual);
   const change = walked.backward > 0 ? undefined : stepChange(time);
   if (!change) return { usual, ...walked, change };

@@ -19,7 +19,7 @@ export interface Excursions {
 export function excursionsOf(
   record: TensionRecord,
   outline: RecordOutline,
-  pauses: readonly Pause[] = pausesOf(record, surveyRecord(record).clock, outline.top),
+  pauses: readonly Pause[] = pausesOf(record, surveyRecord(record).clock, outline.top, outline.motion),
 ): Excursions {
   const zeros = surveyZeros(outline);
   const zeroMoves = findZeroMoves(outline, zeros);

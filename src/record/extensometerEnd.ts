@@ -153,7 +153,7 @@ function endOf(
   const along = motion?.values === values ? motion.noise : noiseLevel(values, first, last + 1);
   const noise = Math.max(along, noiseLevel(values, last - 2 * STANDING, last + 1));
   const own = { force, travel: record.travel, values, blocks, first, last, top, highest, forceNoise: habit.noise };
-  const channel = { ...own, band: Math.max(DEVIATIONS * noise, STEPS * step, FINEST * highest * elasticWay(own, top)) };
+  const channel: Channel = { band: Math.max(DEVIATIONS * noise, STEPS * step, FINEST * highest * elasticWay(own, top)), ...own };
   const stands = standsFrom(channel);
   const end = stands ?? fallsBackFrom(channel);
   if (end === undefined || end <= first) return undefined;

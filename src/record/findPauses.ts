@@ -10,6 +10,7 @@ import {
 import { maximumIndex } from '../numeric/index.js';
 import { STANDING, type ClockSurvey } from './clock.js';
 import { motionOf, ofDrive } from './motionOf.js';
+import type { ColumnHabit } from './recordOutline.js';
 import { requireColumns } from './requireColumns.js';
 import { DURATION, findPausesKernel, SHARE, type Pause } from './pauseSearch.js';
 
@@ -21,11 +22,11 @@ export interface PauseOptions {
   readonly duration?: number | undefined;
 }
 
-/** @internal Pauses of a checked record whose clock runs; none where there is no clock that does. */
-export function pausesOf(record: TensionRecord, clock: ClockSurvey | undefined, highest: number): Pause[] {
+/** @internal Pauses of a checked record whose clock runs; none where there is no clock that does. Of its motion the habit may be known. */
+export function pausesOf(record: TensionRecord, clock: ClockSurvey | undefined, highest: number, known?: ColumnHabit): Pause[] {
   const moved = record[motionOf(record, ofDrive)];
   const runs = record.time && clock && clock.backward === 0 && clock.usual > 0 && clock.standing <= STANDING * record.time.length;
-  return runs && moved ? findPausesKernel(record.force, moved, record.time, highest) : [];
+  return runs && moved ? findPausesKernel(record.force, moved, record.time, highest, SHARE, DURATION, known) : [];
 }
 
 /**

@@ -66,13 +66,10 @@ function jumpFindings(record: TensionRecord, outline: RecordOutline): Finding[] 
 }
 
 /** Extensometers that were logged and read nothing. */
-const emptyFindings = ({ force: { length }, ...columns }: TensionRecord): Finding[] =>
-  ofPiece.flatMap((column) => {
-    const values = columns[column];
-    return values && length > LEAST_READINGS && soundLength(values) < LEAST_READINGS
-      ? [finding('channel-empty', { column }, { range: [0, length - 1] })]
-      : [];
-  });
+const emptyFindings = (record: TensionRecord): Finding[] =>
+  ofPiece
+    .filter((column) => record[column] && record.force.length > LEAST_READINGS && soundLength(record[column]) < LEAST_READINGS)
+    .map((column) => finding('channel-empty', { column }, { range: [0, record.force.length - 1] }));
 
 /** @internal Doubts about the motion: slips, reversals, jumps, a lag, repeated samples, an extensometer that ends early. */
 export function motionFindings(

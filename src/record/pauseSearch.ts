@@ -1,5 +1,6 @@
 import { soundLength } from '../base/index.js';
 import { firstReaching, medianOf, noiseLevel } from '../numeric/index.js';
+import type { ColumnHabit } from './recordOutline.js';
 import { resolution } from './resolution.js';
 
 /** A stretch in which the crosshead stood still. */
@@ -44,15 +45,14 @@ interface Drive {
 /** The usual speed: the median over stretches of the loaded part. */
 function usualSpeed(motion: Float64Array, time: Float64Array, first: number, last: number): number {
   const size = Math.max(1, Math.floor((last - first) / PLACES));
-  const speeds = new Float64Array(Math.floor((last - first) / size));
-  let taken = 0;
+  const speeds: number[] = [];
   for (let i = first; i + size <= last; i += size) {
     const dt = time[i + size]! - time[i]!;
-    if (dt > 0) speeds[taken++] = (motion[i + size]! - motion[i]!) / dt;
+    if (dt > 0) speeds.push((motion[i + size]! - motion[i]!) / dt);
   }
   // a coarse reading shows no motion over most of the short stretches: then the mean over the whole serves
   const whole = (motion[last]! - motion[first]!) / (time[last]! - time[first]!);
-  const usual = medianOf(speeds.subarray(0, taken));
+  const usual = medianOf(speeds);
   return usual > 0.1 * whole ? usual : whole;
 }
 
@@ -67,11 +67,18 @@ function loadedPart(force: Float64Array, motion: Float64Array, highest: number):
   return [first, last];
 }
 
-function driveOf(force: Float64Array, motion: Float64Array, time: Float64Array, highest: number, share: number): Drive {
+function driveOf(
+  force: Float64Array,
+  motion: Float64Array,
+  time: Float64Array,
+  highest: number,
+  share: number,
+  known?: ColumnHabit,
+): Drive {
   const [first, last] = loadedPart(force, motion, highest);
   const slow = share * usualSpeed(motion, time, first, last);
-  const step = resolution(motion.subarray(first, last + 1));
-  const noise = noiseLevel(motion, first, last + 1);
+  const step = known?.step ?? resolution(motion.subarray(first, last + 1));
+  const noise = known?.noise ?? noiseLevel(motion, first, last + 1);
   const band = Math.max(BAND * noise, BAND_STEPS * step);
   return { force, motion, time, first, last, slow, step, noise, band };
 }
@@ -127,7 +134,7 @@ function pauseOf({ force, time }: Drive, i: number, j: number): Pause {
 }
 
 /**
- * @internal {@link findPauses} on checked columns; time never goes back, motion may end early with NaN.
+ * @internal {@link findPauses} on checked columns; time never goes back, motion, whose habit may be known, may end early with NaN.
  *
  * A ruler of the least duration is laid along the motion, from each sample to the first one that lies so much later. Where the motion under it is
  * level, the ruler is drawn out for as long as it stays level; then the motion before and after is looked at: only a level part between
@@ -140,8 +147,9 @@ export function findPausesKernel(
   highest: number,
   share = SHARE,
   duration = DURATION,
+  known?: ColumnHabit,
 ): Pause[] {
-  const drive = driveOf(force, motion, time, highest, share);
+  const drive = driveOf(force, motion, time, highest, share, known);
   const { first, last, slow } = drive;
   if (!(slow > 0)) return [];
   // fifty places in the least duration are enough: a faster logger is looked at in strides

@@ -54,8 +54,8 @@ const SPAN = 3;
 
 function usualChange(column: Float64Array, first: number, last: number): number {
   const stride = Math.max(1, Math.floor((last - first) / PLACES));
-  const changes = new Float64Array(Math.max(0, Math.ceil((last - first) / stride)));
-  for (let k = 0, i = first + 1; k < changes.length; k += 1, i += stride) changes[k] = Math.abs(column[i]! - column[i - 1]!);
+  const changes: number[] = [];
+  for (let i = first + 1; i <= last; i += stride) changes.push(Math.abs(column[i]! - column[i - 1]!));
   return medianOf(changes);
 }
 

@@ -1,4 +1,4 @@
-import { firstChange, medianOf, noiseLevel, type BlockExtremes } from '../numeric/index.js';
+import { firstChange, medianOf, noiseLevel, ranked, type BlockExtremes } from '../numeric/index.js';
 import { resolution } from './resolution.js';
 
 /** @internal Neighbouring samples that leave the line of a column and come back to it. */
@@ -30,8 +30,8 @@ const ONE_IN = 8;
 /** What noise and the usual changes alone ask of the change that begins a spike, or more. */
 function leastByChanges(column: Float64Array, end: number): number {
   const stride = Math.max(1, Math.floor(end / PLACES));
-  const changes = new Float64Array(Math.ceil((end - stride) / stride));
-  for (let k = 0, i = stride; k < changes.length; k += 1, i += stride) changes[k] = Math.abs(column[i]! - column[i - 1]!);
+  const changes: number[] = [];
+  for (let i = stride; i < end; i += stride) changes.push(Math.abs(column[i]! - column[i - 1]!));
   return Math.max(DEVIATIONS * noiseLevel(column, 0, end), CHANGES * medianOf(changes));
 }
 
@@ -43,10 +43,9 @@ function leastByRange(column: Float64Array, end: number, oneIn: number): number 
   const stride = Math.max(1, Math.floor(end / PLACES));
   const cut = Math.floor(0.02 * Math.ceil((end - stride) / stride)) + 1;
   const step = oneIn * stride;
-  const values = new Float64Array(Math.max(0, Math.ceil((end - step) / step)));
-  for (let k = 0, i = step; k < values.length; k += 1, i += step) values[k] = column[i]!;
-  values.sort();
-  return values.length > 2 * cut ? SHARE * (values[values.length - 1 - cut]! - values[cut]!) : 0;
+  const values: number[] = [];
+  for (let i = step; i < end; i += step) values.push(column[i]!);
+  return values.length > 2 * cut ? SHARE * (ranked(values, values.length - 1 - cut) - ranked(values, cut)) : 0;
 }
 
 /** Whether a sample alone leaves and the next one is back. */
