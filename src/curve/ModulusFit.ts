@@ -1,3 +1,4 @@
+import type { BeginningYield } from './beginningYield.js';
 import type { LineResiduals } from './lineResiduals.js';
 import type { LineTrust } from './lineTrust.js';
 import type { WindowChoice } from './windowChoice.js';
@@ -65,6 +66,8 @@ export interface ElasticLine {
 export interface LineExplanation {
   /** Runs test and quadratic departure; absent for fewer than five samples. */
   readonly residuals?: LineResiduals | undefined;
+  /** What yielding that has begun within the window takes off the slope; absent for a curve with a corner or a yield point. */
+  readonly beginningYield?: BeginningYield | undefined;
   /** What other windows would give; only where the window was searched and the bounds leave room. */
   readonly envelope?: WindowEnvelope | undefined;
   /** Whether the 0.2 % proof strength of this line can be trusted; absent where the curve reaches none. */

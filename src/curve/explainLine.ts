@@ -1,5 +1,6 @@
 import type { StressStrainCurve } from '../base/index.js';
 import { cellMeans } from '../numeric/index.js';
+import { beginningYield } from './beginningYield.js';
 import { OFFSET } from './coarseLine.js';
 import { lineResiduals } from './lineResiduals.js';
 import { lineTrust } from './lineTrust.js';
@@ -12,7 +13,7 @@ const BELOW_CROSSING = 0.6;
 /** About so many means stand for the samples around the crossing: they calm the noise, and cost little. */
 const PLACES = 200;
 
-/** Crossings of 0.2 % offset lines, on means over the curve around the sample where a coarse one crosses. */
+/** Crossings of offset lines, on means over the curve around the sample where a coarse one crosses. */
 function crossings({ strain, stress }: StressStrainCurve, offsetSample: number, beyond: number) {
   const top = Math.min(offsetSample, beyond - 1);
   let first = top;
@@ -20,8 +21,8 @@ function crossings({ strain, stress }: StressStrainCurve, offsetSample: number, 
   let last = top;
   while (last < beyond - 1 && strain[last]! <= strain[top]! + OFFSET) last += 1;
   const { x, y } = cellMeans(strain, stress, first, last, PLACES);
-  return (slope: number, shift: number): number | undefined => {
-    const origin = shift + OFFSET;
+  return (slope: number, shift: number, offset = OFFSET): number | undefined => {
+    const origin = shift + offset;
     const i = sustainedCrossing(x, y, slope, origin, 0, x.length);
     if (i < 1) return undefined;
     const before = y[i - 1]! - slope * (x[i - 1]! - origin);
@@ -39,8 +40,11 @@ export function explainLine(curve: StressStrainCurve, line: ElasticLine, maximum
   const offsetSample = line.offsetSample ?? sustainedCrossing(strain, stress, slope, strainShift + OFFSET, line.first, beyond);
   const proofOf = offsetSample < 0 ? () => undefined : crossings(curve, offsetSample, beyond);
   const proof = proofOf(slope, strainShift) ?? offsetStress;
+  const ends = [line.first, line.last].map((i) => slope * (strain[i]! - strainShift)) as [number, number];
+  const yielding = beginningYield(slope, ends, (offset) => proofOf(slope, strainShift, offset));
   return {
     residuals: lineResiduals(curve, line),
+    ...(yielding ? { beginningYield: yielding } : {}),
     // a line through noise may end below zero
     ...(proof === undefined || proof <= 0 ? {} : { trust: lineTrust(slope, line.relativeStandardError, proof) }),
     ...(searched

@@ -5,6 +5,9 @@ export { chordModulus, type ChordModulus, type ChordOptions, type ChordReason } 
 export { elasticExtension, type ElasticBar } from './elasticExtension.js';
 export { energyDensity, type EnergyOptions } from './energyDensity.js';
 export { fitModulus } from './fitModulus.js';
+/** @internal */
+export { bendDoubt } from './beginningYield.js';
+export { type BeginningYield } from './beginningYield.js';
 export { type LineResiduals } from './lineResiduals.js';
 export { type LineTrust } from './lineTrust.js';
 export {

@@ -214,6 +214,7 @@ export const chineseValueWords: Readonly<Record<FindingValueWord, string>> = {
   'plateau of the force': '力的平台',
   tangent: '切线',
   'stretch of the tangent': '切线所跨区段',
+  'yielding and toe in the elastic line': '弹性直线内的初始屈服与起始弯曲段',
   accuracy: '准确度',
   'reference instrument': '标准器',
   certificate: '证书',

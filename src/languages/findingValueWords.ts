@@ -211,6 +211,7 @@ export const findingValueWords = [
   'plateau of the force',
   'tangent',
   'stretch of the tangent',
+  'yielding and toe in the elastic line',
   'accuracy',
   'reference instrument',
   'certificate',

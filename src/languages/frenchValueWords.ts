@@ -221,6 +221,7 @@ export const frenchValueWords: Readonly<Record<FindingValueWord, string>> = {
   'plateau of the force': 'palier de la force',
   tangent: 'tangente',
   'stretch of the tangent': 'étendue de la tangente',
+  'yielding and toe in the elastic line': 'début d’écoulement et pied de courbe dans la droite élastique',
   accuracy: 'justesse',
   'reference instrument': 'instrument de référence',
   certificate: 'certificat d’étalonnage',

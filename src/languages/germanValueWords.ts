@@ -223,6 +223,7 @@ export const germanValueWords: Readonly<Record<FindingValueWord, string>> = {
   'plateau of the force': 'Plateau der Kraft',
   tangent: 'Tangente',
   'stretch of the tangent': 'Strecke der Tangente',
+  'yielding and toe in the elastic line': 'beginnendes Fließen und Anlaufbereich in der elastischen Geraden',
   accuracy: 'Anzeigeabweichung',
   'reference instrument': 'Referenzgerät',
   certificate: 'Kalibrierschein',

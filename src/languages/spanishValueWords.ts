@@ -222,6 +222,7 @@ export const spanishValueWords: Readonly<Record<FindingValueWord, string>> = {
   'plateau of the force': 'meseta de la fuerza',
   tangent: 'tangente',
   'stretch of the tangent': 'tramo de la tangente',
+  'yielding and toe in the elastic line': 'fluencia incipiente y pie de la curva en la recta elástica',
   accuracy: 'exactitud',
   'reference instrument': 'instrumento patrón',
   certificate: 'certificado',

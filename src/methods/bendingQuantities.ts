@@ -28,9 +28,14 @@ interface Evaluated {
 /** Moduli by slope and chord, and the proof strengths. */
 function elasticPart({ numbers, curve, part, settings, isModulus, chord }: Evaluated) {
   const { line, proofs } = numbers;
+  const explanation = explanationOf(part.numbers, part.curve);
   return {
-    ...(line.ok ? { elasticSlope: slopeQuantity(line, 'mf', 'slope of the elastic part in bending', 'elementary beam theory') } : {}),
-    ...(line.ok && isModulus ? { modulus: slopeQuantity(line, 'Eb', 'flexural modulus, slope', 'ASTM E855; elementary beam theory') } : {}),
+    ...(line.ok
+      ? { elasticSlope: slopeQuantity(line, explanation, 'mf', 'slope of the elastic part in bending', 'elementary beam theory') }
+      : {}),
+    ...(line.ok && isModulus
+      ? { modulus: slopeQuantity(line, explanation, 'Eb', 'flexural modulus, slope', 'ASTM E855; elementary beam theory') }
+      : {}),
     ...(chord?.ok === true
       ? {
           chordModulus: quantity(
@@ -42,7 +47,7 @@ function elasticPart({ numbers, curve, part, settings, isModulus, chord }: Evalu
           ),
         }
       : {}),
-    ...modulusWindowOf(numbers, curve, explanationOf(part.numbers, part.curve)),
+    ...modulusWindowOf(numbers, curve, explanation),
     proofStrengths: strengthsAt(
       'σfp',
       'flexural proof strength, offset',

@@ -27,10 +27,18 @@ function lineQuantities(
   const { line, proofs, totals } = numbers;
   return {
     ...(line.ok
-      ? { elasticSlope: slopeQuantity(line, 'mEc', 'slope of the elastic part in compression', `${E9}, straight part of the curve`) }
+      ? {
+          elasticSlope: slopeQuantity(
+            line,
+            explanation,
+            'mEc',
+            'slope of the elastic part in compression',
+            `${E9}, straight part of the curve`,
+          ),
+        }
       : {}),
     ...(line.ok && isModulus
-      ? { modulus: slopeQuantity(line, 'Ec', 'compressive modulus of elasticity', `${E9}; ASTM E111, Young's modulus`) }
+      ? { modulus: slopeQuantity(line, explanation, 'Ec', 'compressive modulus of elasticity', `${E9}; ASTM E111, Young's modulus`) }
       : {}),
     ...modulusWindowOf(numbers, curve, explanation),
     proofStrengths: strengthsAt('Rpc', 'compressive yield strength, offset', `${E9}, yield strength by offset`, proofs, settings.offsets),

@@ -1,4 +1,4 @@
-import type { ElasticLine, LineExplanation, WindowChoice } from '../curve/index.js';
+import { bendDoubt, type ElasticLine, type LineExplanation, type WindowChoice } from '../curve/index.js';
 import type { Quantity, StressStrainCurve } from '../base/index.js';
 import { ISO, quantity } from './quantity.js';
 import type { TensionNumbers } from './TensionNumbers.js';
@@ -36,9 +36,22 @@ export function modulusWindowOf(
   };
 }
 
-/** @internal The slope of an elastic line as a quantity, with its standard error where there is one. */
-export const slopeQuantity = (line: ElasticLine, symbol: string, name: string, source: string): Quantity =>
-  quantity(symbol, name, line.slope, 'MPa', source, line.points > 2 ? line.standardError : undefined);
+/** @internal The slope of an elastic line as a quantity, with what the scatter of its samples and the bends of the curve leave open. */
+export const slopeQuantity = (
+  line: ElasticLine,
+  { beginningYield }: LineExplanation,
+  symbol: string,
+  name: string,
+  source: string,
+): Quantity =>
+  quantity(
+    symbol,
+    name,
+    line.slope,
+    'MPa',
+    source,
+    line.points > 2 ? Math.hypot(line.standardError, line.slope * bendDoubt(beginningYield)) : undefined,
+  );
 
 /** @internal Elastic line, modulus, and the window with what explains it, where that was asked for. */
 export function elasticQuantities(
@@ -50,8 +63,16 @@ export function elasticQuantities(
   const { line } = numbers;
   if (!line.ok) return {};
   return {
-    elasticSlope: slopeQuantity(line, 'mE', 'slope of the elastic part', `${ISO}, slope of the elastic part of the curve`),
-    ...(isModulus ? { modulus: slopeQuantity(line, 'E', 'modulus of elasticity', `${ISO}, Annex G, modulus of elasticity`) } : {}),
+    elasticSlope: slopeQuantity(
+      line,
+      explanation ?? {},
+      'mE',
+      'slope of the elastic part',
+      `${ISO}, slope of the elastic part of the curve`,
+    ),
+    ...(isModulus
+      ? { modulus: slopeQuantity(line, explanation ?? {}, 'E', 'modulus of elasticity', `${ISO}, Annex G, modulus of elasticity`) }
+      : {}),
     ...(explanation ? modulusWindowOf(numbers, curve, explanation) : {}),
   };
 }

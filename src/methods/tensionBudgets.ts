@@ -1,4 +1,5 @@
 import type { Quantity } from '../base/index.js';
+import { bendDoubt } from '../curve/index.js';
 import { motionOf, ofPiece } from '../record/index.js';
 import { budgetOf, requireInput, type CheckedInput, type UncertaintyBudget } from '../uncertainty/index.js';
 import { tensionModel, type TensionChange, type TensionTask } from './tensionModel.js';
@@ -18,10 +19,17 @@ interface Answer {
 }
 
 /** A slope that the window's own bend makes doubtful: half of what its change exceeds its error by. */
-function bendInput({ residuals }: TensionTask, noise: KnownNoise): CheckedInput[] {
+function bendInput({ explanation: { residuals } }: TensionTask, noise: KnownNoise): CheckedInput[] {
   const surplus = residuals ? Math.abs(residuals.slopeChange) - 2 * errorOfDrift(noise) * residuals.slopeChangeError : 0;
   if (!(surplus > 0)) return [];
   return [requireInput(FROM, 'bend', 'bend of the elastic line', { value: 1, unit: '1', uncertainty: { halfWidth: surplus / 2 } })];
+}
+
+/** The slope that a straight part would have. */
+function yieldingInput({ explanation: { beginningYield } }: TensionTask): CheckedInput[] {
+  const uncertainty = bendDoubt(beginningYield);
+  if (!(uncertainty > NOTHING)) return [];
+  return [requireInput(FROM, 'yielding', 'yielding and toe in the elastic line', { value: 1, unit: '1', uncertainty })];
 }
 
 /** The window that was found, to be kept. */
@@ -84,7 +92,7 @@ export function tensionBudgets(
     ...doubts.inputs
       .filter(({ standardUncertainty }) => standardUncertainty > 0)
       .map((input) => answerOf(input, (x) => ({ inputs: { [input.name]: x } }))),
-    ...bendInput(task, noise).map((input) => answerOf(input, (slopeFactor) => ({ slopeFactor }))),
+    ...[...bendInput(task, noise), ...yieldingInput(task)].map((input) => answerOf(input, (slopeFactor) => ({ slopeFactor }))),
   ];
   const fromNoise = ofNoise(task, noise);
   const given = new Set(doubts.inputs.map(({ name }) => name));

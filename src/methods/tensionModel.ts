@@ -1,5 +1,5 @@
 import type { Quantity, TensionRecord, TestPiece } from '../base/index.js';
-import { stressStrainKernel, type LineResiduals, type PieceLengths, type RecordedCurve, type WindowChoice } from '../curve/index.js';
+import { stressStrainKernel, type LineExplanation, type PieceLengths, type RecordedCurve, type WindowChoice } from '../curve/index.js';
 import { areaOf } from '../uncertainty/index.js';
 import { afterFracture } from './afterFracture.js';
 import type { BrokenPiece } from './brokenPiece.js';
@@ -35,7 +35,7 @@ export interface TensionTask {
   /** What the analysis found. */
   readonly numbers: TensionNumbers;
   readonly recorded: RecordedCurve;
-  readonly residuals: LineResiduals | undefined;
+  readonly explanation: LineExplanation;
 }
 
 /** @internal What is changed: inputs of the uncertainty by name, and noise on the samples. */

@@ -153,7 +153,7 @@ export function tensionRoad(
     top: input.highest ?? survey.top,
     numbers: part.numbers,
     recorded: ranges ? { ...recorded, ...input.curve } : recorded,
-    residuals: explanation.residuals,
+    explanation,
   };
   return doubts ? { result: withUncertainty(result, task, doubts), task, doubts } : { result, task, doubts };
 }

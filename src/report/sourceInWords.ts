@@ -20,6 +20,7 @@ const inputs: Readonly<Record<string, Phrase | undefined>> = {
   'choice of the window': 'choice of the window',
   'plateau of the force': 'plateau of the force',
   'stretch of the tangent': 'stretch of the tangent',
+  'yielding and toe in the elastic line': 'yielding and toe in the elastic line',
 };
 
 /** @internal What a line of a budget stands for, in words. */
