@@ -47,6 +47,9 @@ import type { WindowTree } from './windowTree.js';
 /** Of ranges up to so many samples the residuals are summed one by one. */
 const SHORT = 16;
 
+/** More than rounding takes off a difference of running sums of squares, as a share of them. */
+const ROUNDING = 1e-14;
+
 /** Root of the number of samples between two edges times the sum of their squares about the line c + d x. */
 function rootOfSquares(sums: Float64Array, from: number, to: number, count: number, c: number, d: number): number {
   const x = sums[to]! - sums[from]!;
@@ -95,17 +98,20 @@ export function hopeless(
   const outerEnd = Math.min(b1 * samples, n);
   const outerCount = outerEnd - a0 * samples;
   if (outerCount < points) return true;
+  const aLow = leastFrom ? leastFrom[a0]! : strain[start + a0 * samples]! - base.x0;
+  const bHigh = greatestUpTo ? greatestUpTo[b1 - 1]! : strain[start + outerEnd - 1]! - base.x0;
+  const distance = bHigh - aLow;
   const o = 5 * a0;
   const z = 5 * b1;
   const ox = sums[z]! - sums[o]!;
+  const or = sums[z + 1]! - sums[o + 1]!;
   const oxx = sums[z + 2]! - sums[o + 2]! - (ox * ox) / outerCount;
+  if (!(oxx > 0)) return false;
+  const oxr = sums[z + 3]! - sums[o + 3]! - (ox * or) / outerCount;
+  const od = oxr / oxx;
+  const outerRest = sums[z + 4]! - sums[o + 4]! - (or * or) / outerCount - od * oxr + ROUNDING * sums[z + 4]!;
   const innerCount = (b0 - a1) * samples;
-  if (innerCount < 3) {
-    const or = sums[z + 1]! - sums[o + 1]!;
-    const oxr = sums[z + 3]! - sums[o + 3]! - (ox * or) / outerCount;
-    const orr = sums[z + 4]! - sums[o + 4]! - (or * or) / outerCount;
-    return 2 * (orr + base.slope * (2 * oxr + base.slope * oxx)) < span * span;
-  }
+  if (innerCount < 3) return Math.max(0, base.slope + od) * distance + Math.sqrt(2 * outerRest) < span;
   const p = 5 * a1;
   const q = 5 * b0;
   const ix = sums[q]! - sums[p]!;
@@ -119,11 +125,10 @@ export function hopeless(
   const rest = Math.max(0, sums[q + 4]! - sums[p + 4]! - ir * ir * share - d * ixr);
   const leastError = Math.sqrt(rest / ((outerCount - 2) * oxx));
   const limit = best.top + Math.max(gap * Math.abs(best.top), tieOf(task, best.top));
-  const aLow = leastFrom ? leastFrom[a0]! : strain[start + a0 * samples]! - base.x0;
-  const bHigh = greatestUpTo ? greatestUpTo[b1 - 1]! : strain[start + outerEnd - 1]! - base.x0;
-  const distance = bHigh - aLow;
   // the slope of inner alone keeps the box: no need to know how much more it may be
   if (score(base.slope + d, leastError) > limit && (base.slope + d) * distance >= span) return false;
+
+  if (beaten(task, best, limit, base.slope + od + Math.sqrt((outerRest - rest) / ixx), leastError, distance)) return true;
 
   // where x of A, of B and the mean of x over a window may lie
   const aCount = (a1 - a0) * samples;
@@ -134,12 +139,7 @@ export function hopeless(
   const lowMean = (ix + aCount * aLow) / (innerCount + aCount);
   const highMean = (ix + bCount * bHigh) / (innerCount + bCount);
 
-  // the cheapest bound first
-  const aRoot = rootOfSquares(sums, o, p, aCount, c, d);
-  const bRoot = rootOfSquares(sums, q, z, bCount, c, d);
-  const most = aside ? (highMean - aLow) * aRoot + (bHigh - lowMean) * bRoot : distance * (aRoot + bRoot);
   const slope = base.slope + d;
-  if (beaten(task, best, limit, slope + most / ixx, leastError, distance)) return true;
   if (!aside) return false;
   const aWidth = aHigh - aLow;
   const bWidth = bHigh - bLow;
@@ -165,6 +165,8 @@ export function hopeless(
       less += most;
     }
   else {
+    const aRoot = rootOfSquares(sums, o, p, aCount, c, d);
+    const bRoot = rootOfSquares(sums, q, z, bCount, c, d);
     // the line of inner against the one that running sums are about
     const cc = c - tree.c;
     const dd = d - tree.d;
