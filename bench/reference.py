@@ -1,6 +1,6 @@
 """What a user of NumPy and SciPy would write, for `npm run bench`.
 
-Reads columns of float64 from the standard input and prints the median time of a call in ms, and what was found, as one line of JSON.
+Reads columns of float64 from the standard input and prints the median processor time of a call in ms, and what was found, as one line of JSON.
 
     reference.py window START END SPAN SLOPE REPEATS   strain and stress: every window, vectorised over its last sample
     reference.py analysis AREA LENGTH REPEATS          force, extension and time: a short analysis with a coarse window
@@ -16,12 +16,13 @@ from scipy.optimize import curve_fit
 
 
 def timed(call, repeats):
+    """Median processor time: a long call would else pay for what else the machine does, and a short one not."""
     call()
     taken = []
     for _ in range(repeats):
-        start = time.perf_counter()
+        start = time.process_time()
         found = call()
-        taken.append(time.perf_counter() - start)
+        taken.append(time.process_time() - start)
     return float(np.median(taken) * 1e3), found
 
 

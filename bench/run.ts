@@ -11,6 +11,7 @@ import { fitModulusKernel } from '../src/curve/index.js';
 import { windowSearch } from '../src/curve/windowSearch.js';
 import { analyseTension, monteCarloTensionTrials, sectionFromArea, type TensionRecord } from '../src/index.js';
 import { columnsHash } from '../src/methods/columnsHash.js';
+import { median } from '../src/numeric/index.js';
 import { drawFigure } from '../src/render/index.js';
 import { checkSameSteps, type SameSteps } from './checkSameSteps.js';
 import { everyWindow } from './everyWindow.js';
@@ -23,16 +24,20 @@ const LENGTH = 50;
 const SECONDS = 130;
 const piece = { section: sectionFromArea({ area: AREA }), gaugeLength: LENGTH };
 
-/** Median time of a call [ms], after calls that warm it up. */
-function time(call: () => unknown, times: number): number {
-  for (let k = 0; k < times / 3; k += 1) call();
-  const taken = Array.from({ length: times }, () => {
-    const start = performance.now();
-    call();
-    return performance.now() - start;
-  });
-  return taken.sort((a, b) => a - b)[times >> 1] ?? NaN;
+/** Median times of calls [ms] that are made in turn, after some that warm them up: what else the machine does then falls on all of them alike. */
+function inTurn(times: number, ...calls: readonly (() => unknown)[]): number[] {
+  const taken = calls.map(() => [] as number[]);
+  for (let k = -Math.floor(times / 3); k < times; k += 1)
+    calls.forEach((call, i) => {
+      const start = performance.now();
+      call();
+      if (k >= 0) taken[i]!.push(performance.now() - start);
+    });
+  return taken.map((one) => median(one));
 }
+
+/** Median time of one call [ms]. */
+const time = (call: () => unknown, times: number): number => inTurn(times, call)[0]!;
 
 /** One pass: the sum of both columns, four at a time. */
 function pass(x: Float64Array, y: Float64Array): number {
@@ -59,7 +64,7 @@ function reference(columns: readonly Float64Array[], ...args: readonly (string |
   return JSON.parse(stdout.toString()) as Record<string, number>;
 }
 
-const times = (n: number): number => Math.max(9, Math.min(2000, Math.round(3e6 / n)));
+const times = (n: number): number => Math.max(25, Math.min(2000, Math.round(3e6 / n)));
 const ratio = (value: number): string => (value >= 100 ? value.toFixed(0) : value >= 10 ? value.toFixed(1) : value.toFixed(2));
 const none = 'not measured';
 const drawn: { readonly what: string; readonly n: number; readonly ms: number }[] = [];
@@ -71,15 +76,28 @@ for (const n of [1e3, 1e4, 1e5, 1e6, ...(values.long ? [1e7] : [])]) {
   const curve = knownCurve('steel', n, 5);
   const task = searchTask(curve);
   if (!task) throw new Error('no coarse line');
-  const one = time(() => pass(curve.strain, curve.stress), times(n));
-  const exact = time(() => fitModulusKernel(curve, { by: 'lower-bound' }), times(n));
-  const gap = time(() => fitModulusKernel(curve, { by: 'lower-bound', gap: 1e-4 }), times(n));
-  const search = time(() => windowSearch(task), times(n));
-  const every = n <= 1e4 ? time(() => everyWindow(task), n === 1e3 ? 50 : 3) : undefined;
-  const numpy =
-    n <= 1e5
-      ? reference([curve.strain, curve.stress], 'window', task.start, task.end, task.span, task.slope, n === 1e5 ? 1 : n === 1e4 ? 3 : 25)
+  const [one, exact, gap] = inTurn(
+    times(n),
+    () => pass(curve.strain, curve.stress),
+    () => fitModulusKernel(curve, { by: 'lower-bound' }),
+    () => fitModulusKernel(curve, { by: 'lower-bound', gap: 1e-4 }),
+  ) as [number, number, number];
+  const every =
+    n <= 1e4
+      ? inTurn(
+          n === 1e3 ? 50 : 3,
+          () => windowSearch(task),
+          () => everyWindow(task),
+        )
       : undefined;
+  // search and NumPy in turn too
+  const rounds = Array.from({ length: n <= 1e4 ? 3 : n === 1e5 ? 1 : 0 }, () => {
+    const search = time(() => windowSearch(task), times(n));
+    const repeats = n === 1e5 ? 1 : n === 1e4 ? 3 : 25;
+    const found = reference([curve.strain, curve.stress], 'window', task.start, task.end, task.span, task.slope, repeats);
+    return found ? [{ found, over: found['ms']! / search }] : [];
+  }).flat();
+  const numpy = rounds[0]?.found;
   if (numpy) {
     const best = windowSearch(task)?.best;
     if (!best || Math.abs(numpy['score']! - best.score) > 1e-9 * best.score) throw new Error(`NumPy finds ${JSON.stringify(numpy)}`);
@@ -88,25 +106,31 @@ for (const n of [1e3, 1e4, 1e5, 1e6, ...(values.long ? [1e7] : [])]) {
     { what: 'one pass over two columns', n, ms: one },
     { what: 'fitModulus', n, ms: exact },
     { what: 'fitModulus, gap 1e-4', n, ms: gap },
-    ...(every === undefined ? [] : [{ what: 'every window, TypeScript', n, ms: every }]),
+    ...(every === undefined ? [] : [{ what: 'every window, TypeScript', n, ms: every[1]! }]),
     ...(numpy ? [{ what: 'every window, NumPy', n, ms: numpy['ms']! }] : []),
   );
   console.log(
-    `| ${n} | ${ratio(exact / one)} | ${ratio(gap / one)} | ${every === undefined ? none : ratio(every / search)} | ${numpy ? ratio(numpy['ms']! / search) : none} |`,
+    `| ${n} | ${ratio(exact / one)} | ${ratio(gap / one)} | ${every === undefined ? none : ratio(every[1]! / every[0]!)} | ${numpy ? ratio(median(rounds.map(({ over }) => over))) : none} |`,
   );
 }
 
 console.log('\n## fitModulus / pass by kind of curve, exact (gap 1e-4)\n');
-console.log(`| samples | ${scenarios.join(' | ')} |\n|${' --- |'.repeat(scenarios.length + 1)}`);
+console.log(`| samples | ${scenarios.join(' | ')} | median |\n|${' --- |'.repeat(scenarios.length + 2)}`);
 for (const n of [1e3, 1e4, 1e5, 1e6]) {
+  const passes: [number[], number[]] = [[], []];
   const cells = scenarios.map((scenario: Scenario) => {
     const curve = knownCurve(scenario, n, 5);
-    const one = time(() => pass(curve.strain, curve.stress), times(n));
-    const repeats = Math.min(times(n), 200);
-    const exact = time(() => fitModulusKernel(curve, { by: 'lower-bound' }), repeats);
-    return `${ratio(exact / one)} (${ratio(time(() => fitModulusKernel(curve, { by: 'lower-bound', gap: 1e-4 }), repeats) / one)})`;
+    const [one, exact, gap] = inTurn(
+      Math.min(times(n), 200),
+      () => pass(curve.strain, curve.stress),
+      () => fitModulusKernel(curve, { by: 'lower-bound' }),
+      () => fitModulusKernel(curve, { by: 'lower-bound', gap: 1e-4 }),
+    ) as [number, number, number];
+    passes[0].push(exact / one);
+    passes[1].push(gap / one);
+    return `${ratio(exact / one)} (${ratio(gap / one)})`;
   });
-  console.log(`| ${n} | ${cells.join(' | ')} |`);
+  console.log(`| ${n} | ${cells.join(' | ')} | ${ratio(median(passes[0]))} (${ratio(median(passes[1]))}) |`);
 }
 
 /** Force, extension and time of a curve. */

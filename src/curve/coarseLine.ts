@@ -80,7 +80,7 @@ function steepest(
       if (!(xx > 0) || xy <= slope * xx) continue;
       slope = xy / xx;
       origin = x0 + x / n - (y0 + y / n) / slope;
-      last = first + sums[q]! - 1;
+      last = (first + sums[q]! - 1) | 0;
     }
   }
   return slope > 0 ? { slope, origin, last } : undefined;

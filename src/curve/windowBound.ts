@@ -11,34 +11,36 @@ import type { WindowTree } from './windowTree.js';
  * left and on the right. x is strain, r stress less a base line, both about fixed places. Inner is a whole number of blocks, or empty.
  *
  * 1. Squares about the own mean or the own line only grow with more samples: Sxx(inner) <= Sxx(W) <= Sxx(outer) and
- *    RSS(inner) <= RSS(W). Hence SE(W)^2 >= RSS(inner) / ((n(outer) - 2) Sxx(outer)).
- * 2. Let r = c + d x + e with c + d x the line of inner, so that over inner the sums of e and of x e vanish. Then
- *    slope(W) - slope(inner) = N / Sxx(W), N being the sum of (x - m) e over what W has beyond inner and m the mean of x over W. So an upper
- *    bound of N gives one of the slope: over Sxx(inner) where it is positive, over Sxx(outer) where it is negative.
- * 3. By Cauchy's inequality N <= D (sqrt(n_A E_A) + sqrt(n_B E_B)): E_A and E_B are the sums of e^2 over A and over B, D the range of x.
+ *    RSS(inner) <= RSS(W) <= RSS(outer). Let t^2 = 1 / Sxx(W): t lies between two ends, those of outer and of inner. The standard error is at
+ *    least s t, with s^2 = RSS(inner) / (n(outer) - 2).
+ * 2. Let e be the residuals of outer about its line. Over W their own line has some slope k, and k^2 Sxx(W) + RSS(W) is the sum of their squares
+ *    about their mean, at most RSS(outer). So slope(W) = slope(outer) + k is at most slope(outer) + K t, with K^2 = RSS(outer) - RSS(inner). One root,
+ *    and most boxes are dropped.
+ * 3. Let r = c + d x + e with c + d x the line of inner, so that over inner the sums of e and of x e vanish. Then
+ *    slope(W) = slope(inner) + N t^2, N being the sum of (x - m) e over what W has beyond inner and m the mean of x over W. Steps 5 to 7 bound N.
+ * 4. A score that never falls with the slope and never rises with the standard error is thereby at most that of a slope and an error which both
+ *    hang on t alone, and this one is greatest at an end of t. For slope - z s t: it is linear in t with 2; with 3 it is convex, or falls where N < 0.
+ *    For - s t / slope: with 2 it only falls or only rises; with 3 it falls, then rises, or it does one of both.
  *
- * Steps 4 to 6 hold where all x of A lie at or below the mean of inner and all of B at or above it (always, where x never goes back):
+ * Steps 5 to 7 hold where all x of A lie at or below the mean of inner and all of B at or above it (always, where x never goes back):
  *
- * 4. m is least with all of A at its least x and nothing of B, and greatest with all of B at its greatest. In Cauchy's inequality A then
- *    lies no farther from m than the greatest m less the least x of A (an x of A above m is nearer still: it is at most the mean of inner,
- *    and m at least the least x of A), and B no farther than its greatest x less the least m.
- * 5. Better where e is mostly noise: W meets A in its last samples, i to the end of A. With p the middle of the range of x over A the part
+ * 5. m is least with all of A at its least x and nothing of B, and greatest with all of B at its greatest.
+ * 6. W meets A in its last samples, i to the end of A. With p the middle of the range of x over A the part
  *    of A in N is (p - m) S + T, S being the sum of e over those samples and T that of (x - p) e. S lies between two bounds, least <= 0 <=
  *    most (they hold for no sample as well). Let s = r - c' - d' x, the line c' + d' x being that of a good window (windowTree.ts). S is the
  *    sum of s, which lies between the running sum of s at the end of A less its greatest and less its least value within A, less the sum of
- *    (c - c') + (d - d') x, which is between n_A times its least and its greatest value, or 0, taken at the ends of the range of x over A. T is at most half the
- *    width w of A times sqrt(n_A E_A), by Cauchy. Where x never goes back, T is also (x_i - p) S plus the sum of each later sample's step of x times the sum
- *    of e from that sample on (by parts), at most w (most - least / 2): x_i lies at most w/2 to either side of p, and the steps add up to no more
- *    than what is left of w. Likewise for B, met in its first samples. A running sum of noise grows as the root of the number of samples, not as
- *    the number; that is what keeps boxes few.
- * 6. Where A and B are short, their parts of N are summed sample by sample instead, for every place where a window may begin or end.
+ *    (c - c') + (d - d') x, which is between n_A times its least and its greatest value, or 0, taken at the ends of the range of x over A. Where x
+ *    never goes back, T is (x_i - p) S plus the sum of each later sample's step of x times the sum of e from that sample on (by parts), at most
+ *    w (most - least / 2), w being the width of A: x_i lies at most w/2 to either side of p, and the steps add up to no more
+ *    than what is left of w. Where it does, T is at most w/2 times the root of n_A times the sum of e^2 over A, by Cauchy. Likewise for B, met in its
+ *    first samples. A running sum of noise grows as the root of the number of samples, not as the number; that is what keeps boxes few.
+ * 7. Where A and B are short, their parts of N are summed sample by sample instead, for every place where a window may begin or end.
  *
- * 7. The rise of a line over its window is its slope times its strain, at most the bound of the slope times the range of x; a box whose rise
- *    falls short of the least is dropped. Where inner is empty: the two end samples alone hold half of (their distance)^2 in Sxx(W), and
- *    slope^2 <= Syy(W) / Sxx(W); so the rise, squared, is at most 2 Syy(W) <= 2 Syy(outer).
+ * 8. The rise of a line over its window is its slope times its strain, at most the bound of the slope times the range of x; a box whose rise
+ *    falls short of the least is dropped. Where inner is empty: the two end samples alone hold half of (their distance)^2 in Sxx(W), so that with 2
+ *    k times this distance, squared, is at most 2 RSS(outer).
  *    A box whose least error and slope of inner alone, before any N is added, pass both tests is kept at once: to keep a box is never wrong.
- * 8. A score that never falls with the slope and never rises with the standard error is thereby bounded over the whole box. A box is dropped
- *    where its bound does not tie with the highest score found, or where it ties at best and its windows rise over no more than the
+ * 9. A box is dropped where its bound does not tie with the highest score found, or where it ties at best and its windows rise over no more than the
  *    incumbent. So the highest score is found to one tie (1e-9), and the widest of the windows that tie with it. Running moments about the coarse
  *    line carry the score of windows of eight samples and more to about that; of three samples on a line without noise only to 1e-5, since nothing is left of
  *    their residuals.
@@ -47,28 +49,35 @@ import type { WindowTree } from './windowTree.js';
 /** Of ranges up to so many samples the residuals are summed one by one. */
 const SHORT = 16;
 
-/** Root of the number of samples between two edges times the sum of their squares about the line c + d x. */
-function rootOfSquares(sums: Float64Array, from: number, to: number, count: number, c: number, d: number): number {
+/** More than rounding takes off a difference of running sums of squares, as a share of them. */
+const ROUNDING = 1e-14;
+
+/** Bound of the sum of (x - p) e over part of the samples between two edges whose x lie within a width about p, e = r - c - d x, in any order of x. */
+function anyOrder(sums: Float64Array, from: number, to: number, count: number, c: number, d: number, width: number): number {
   const x = sums[to]! - sums[from]!;
   const r = sums[to + 1]! - sums[from + 1]!;
   const xx = sums[to + 2]! - sums[from + 2]!;
   const xr = sums[to + 3]! - sums[from + 3]!;
   const rr = sums[to + 4]! - sums[from + 4]!;
-  return Math.sqrt(Math.max(0, count * (rr - 2 * c * r - 2 * d * xr + 2 * c * d * x + c * c * count + d * d * xx)));
+  return (width / 2) * Math.sqrt(Math.max(0, count * (rr - 2 * c * r - 2 * d * xr + 2 * c * d * x + c * c * count + d * d * xx)));
 }
 
-/** Whether windows whose lines rise no steeper, over no more strain and with no smaller error cannot be the best. */
+/** Whether windows over no more strain than a distance cannot be the best, with what their slope is at most at either end of t, and the error s t. */
 function beaten(
   { span, score, gap }: WindowTask,
   best: Incumbent,
   limit: number,
-  highestSlope: number,
-  leastError: number,
   distance: number,
+  s: number,
+  innerT: number,
+  innerSlope: number,
+  outerT: number,
+  outerSlope: number,
 ): boolean {
+  const highestSlope = Math.max(innerSlope, outerSlope);
   const widestRise = highestSlope * distance;
   if (highestSlope <= 0 || widestRise < span) return true;
-  const bound = score(highestSlope, leastError);
+  const bound = Math.max(score(innerSlope, s * innerT), score(outerSlope, s * outerT));
   // no more than a tie, and no wider
   return bound < best.floor || (bound <= limit && (gap > 0 || widestRise <= best.rise));
 }
@@ -95,17 +104,21 @@ export function hopeless(
   const outerEnd = Math.min(b1 * samples, n);
   const outerCount = outerEnd - a0 * samples;
   if (outerCount < points) return true;
+  const aLow = leastFrom ? leastFrom[a0]! : strain[start + a0 * samples]! - base.x0;
+  const bHigh = greatestUpTo ? greatestUpTo[b1 - 1]! : strain[start + outerEnd - 1]! - base.x0;
+  const distance = bHigh - aLow;
+  if (!(distance > 0)) return true;
   const o = 5 * a0;
   const z = 5 * b1;
   const ox = sums[z]! - sums[o]!;
+  const or = sums[z + 1]! - sums[o + 1]!;
   const oxx = sums[z + 2]! - sums[o + 2]! - (ox * ox) / outerCount;
+  if (!(oxx > 0)) return false;
+  const oxr = sums[z + 3]! - sums[o + 3]! - (ox * or) / outerCount;
+  const od = oxr / oxx;
+  const outerRest = sums[z + 4]! - sums[o + 4]! - (or * or) / outerCount - od * oxr + ROUNDING * sums[z + 4]!;
   const innerCount = (b0 - a1) * samples;
-  if (innerCount < 3) {
-    const or = sums[z + 1]! - sums[o + 1]!;
-    const oxr = sums[z + 3]! - sums[o + 3]! - (ox * or) / outerCount;
-    const orr = sums[z + 4]! - sums[o + 4]! - (or * or) / outerCount;
-    return 2 * (orr + base.slope * (2 * oxr + base.slope * oxx)) < span * span;
-  }
+  if (innerCount < 3) return Math.max(0, base.slope + od) * distance + Math.sqrt(2 * outerRest) < span;
   const p = 5 * a1;
   const q = 5 * b0;
   const ix = sums[q]! - sums[p]!;
@@ -117,35 +130,30 @@ export function hopeless(
   const d = ixr / ixx;
   const c = (ir - d * ix) * share;
   const rest = Math.max(0, sums[q + 4]! - sums[p + 4]! - ir * ir * share - d * ixr);
-  const leastError = Math.sqrt(rest / ((outerCount - 2) * oxx));
+  const s = Math.sqrt(rest / (outerCount - 2));
+  const innerT = 1 / Math.sqrt(ixx);
+  const outerT = 1 / Math.sqrt(oxx);
   const limit = best.top + Math.max(gap * Math.abs(best.top), tieOf(task, best.top));
-  const aLow = leastFrom ? leastFrom[a0]! : strain[start + a0 * samples]! - base.x0;
-  const bHigh = greatestUpTo ? greatestUpTo[b1 - 1]! : strain[start + outerEnd - 1]! - base.x0;
-  const distance = bHigh - aLow;
   // the slope of inner alone keeps the box: no need to know how much more it may be
-  if (score(base.slope + d, leastError) > limit && (base.slope + d) * distance >= span) return false;
+  const slope = base.slope + d;
+  if (score(slope, s * outerT) > limit && slope * distance >= span) return false;
+  const K = Math.sqrt(outerRest - rest);
+  const outer = base.slope + od;
+  if (beaten(task, best, limit, distance, s, innerT, outer + K * innerT, outerT, outer + K * outerT)) return true;
 
   // where x of A, of B and the mean of x over a window may lie
-  const aCount = (a1 - a0) * samples;
-  const bCount = outerEnd - b0 * samples;
   const aHigh = greatestUpTo ? greatestUpTo[a1 - 1]! : strain[start + a1 * samples - 1]! - base.x0;
   const bLow = leastFrom ? leastFrom[b0]! : strain[start + b0 * samples]! - base.x0;
-  const aside = innerCount * aHigh <= ix && ix <= innerCount * bLow;
+  if (innerCount * aHigh > ix || ix > innerCount * bLow) return false;
+  const aCount = (a1 - a0) * samples;
+  const bCount = outerEnd - b0 * samples;
   const lowMean = (ix + aCount * aLow) / (innerCount + aCount);
   const highMean = (ix + bCount * bHigh) / (innerCount + bCount);
-
-  // the cheapest bound first
-  const aRoot = rootOfSquares(sums, o, p, aCount, c, d);
-  const bRoot = rootOfSquares(sums, q, z, bCount, c, d);
-  const most = aside ? (highMean - aLow) * aRoot + (bHigh - lowMean) * bRoot : distance * (aRoot + bRoot);
-  const slope = base.slope + d;
-  if (beaten(task, best, limit, slope + most / ixx, leastError, distance)) return true;
-  if (!aside) return false;
   const aWidth = aHigh - aLow;
   const bWidth = bHigh - bLow;
   const aPlace = aLow + aWidth / 2;
   const bPlace = bLow + bWidth / 2;
-  let less = 0;
+  let N = 0;
   if (aCount <= SHORT)
     for (const step of [-1, 1]) {
       // the most that the samples on this side give, counted from inner outwards
@@ -162,7 +170,7 @@ export function hopeless(
         const part = T + (place - (S > 0 ? lowMean : highMean)) * S;
         if (part > most) most = part;
       }
-      less += most;
+      N += most;
     }
   else {
     // the line of inner against the one that running sums are about
@@ -178,12 +186,11 @@ export function hopeless(
     const aMost = aSum - lowest[a]! - aCount * Math.min(0, aBegin, aStop);
     const bLeast = lowest[b]! - bSum - bCount * Math.max(0, bBegin, bStop);
     const bMost = highest[b]! - bSum - bCount * Math.min(0, bBegin, bStop);
-    const goesBack = leastFrom !== undefined;
-    less =
+    N =
       Math.max((aPlace - highMean) * aLeast, (aPlace - lowMean) * aMost) +
       Math.max((bPlace - lowMean) * bMost, (bPlace - highMean) * bLeast) +
-      aWidth * (goesBack ? aRoot / 2 : Math.min(aRoot / 2, aMost - aLeast / 2)) +
-      bWidth * (goesBack ? bRoot / 2 : Math.min(bRoot / 2, bMost / 2 - bLeast));
+      (leastFrom ? anyOrder(sums, o, p, aCount, c, d, aWidth) : aWidth * (aMost - aLeast / 2)) +
+      (leastFrom ? anyOrder(sums, q, z, bCount, c, d, bWidth) : bWidth * (bMost / 2 - bLeast));
   }
-  return beaten(task, best, limit, slope + less / (less > 0 ? ixx : oxx), leastError, distance);
+  return beaten(task, best, limit, distance, s, innerT, slope + N * innerT * innerT, outerT, slope + N * outerT * outerT);
 }

@@ -2,6 +2,9 @@ import { offer, type Incumbent } from './windowIncumbent.js';
 import type { WindowMoments } from './windowMoments.js';
 import type { WindowTask } from './windowTask.js';
 
+/** Ways to move the first and the last block of a window: one of them, or both. */
+const MOVES = [-1, 0, 1, 0, 0, -1, 0, 1, -1, -1, 1, 1] as const;
+
 /** @internal Moves the ends of the best window by ever smaller numbers of blocks while that improves it: the better the incumbent, the fewer boxes. */
 export function climb(task: WindowTask, { base, sums, blocks, size }: WindowMoments, best: Incumbent): void {
   const { strain, start, points, span, score } = task;
@@ -29,13 +32,12 @@ export function climb(task: WindowTask, { base, sums, blocks, size }: WindowMome
   };
   let a = Math.round(best.first / size);
   let b = Math.round((best.last + 1) / size);
-  for (let step = Math.max(1, blocks >> 6); step > 0; step >>= 1)
-    for (let moved = true; moved;) {
-      moved = true;
-      if (better(a - step, b)) a -= step;
-      else if (better(a + step, b)) a += step;
-      else if (better(a, b - step)) b -= step;
-      else if (better(a, b + step)) b += step;
-      else moved = false;
-    }
+  for (let step = Math.max(1, blocks >> 5); step > 0; step >>= 1)
+    for (let k = 0; k < MOVES.length; k += 2)
+      if (better(a + MOVES[k]! * step, b + MOVES[k + 1]! * step)) {
+        a += MOVES[k]! * step;
+        b += MOVES[k + 1]! * step;
+        // from the first of the moves again
+        k = -2;
+      }
 }

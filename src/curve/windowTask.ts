@@ -1,4 +1,7 @@
-/** @internal How windows are compared, larger is better: must not fall with the slope, nor rise with the standard error. */
+/**
+ * @internal How windows are compared, larger is better: must not fall with the slope, nor rise with the standard error, and be greatest at an
+ * end where slope and error hang on the same t as in windowBound.ts.
+ */
 export type WindowScore = (slope: number, standardError: number) => number;
 
 /** @internal Which windows count, and how; lines that fall, or are level, are none. */
