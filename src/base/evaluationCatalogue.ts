@@ -89,8 +89,8 @@ export const evaluationEntries = {
   },
   'maximum-wide': {
     severity: 'caution', about: 'method',
-    message: 'The force stays within {share} % of its maximum over {width} strain: Agt is uncertain by half of it.',
-    remedy: 'Give Agt with this doubt.',
+    message: 'The force stays within {share} % of its maximum over {width} strain; noise, steps and the uncertainties given leave Agt a standard uncertainty of {uncertainty}.',
+    remedy: 'Give Agt with its standard uncertainty; a drift of the force or another pace there moves it within that width.',
   },
   'maximum-below-upper-yield': {
     severity: 'note', about: 'method',

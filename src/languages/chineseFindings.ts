@@ -345,8 +345,8 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: '报告中不列出该值。',
   },
   'maximum-wide': {
-    message: '力在 {width} 的应变范围内都处于其最大值的 {share} % 以内：Agt 的不确定性为该范围的一半。',
-    remedy: '给出 Agt 时注明这一疑问。',
+    message: '力在 {width} 的应变范围内都处于其最大值的 {share} % 以内；噪声、读数台阶和给定的不确定度使 Agt 的标准不确定度为 {uncertainty}。',
+    remedy: '给出 Agt 时附上其标准不确定度；力的漂移或该处加载速度的变化会使它在该范围内移动。',
   },
   'maximum-below-upper-yield': {
     message: '硬化开始后的最大值 {strength} MPa 低于上屈服强度 {upper} MPa。',

@@ -345,8 +345,8 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Ne pas le donner dans le rapport.',
   },
   'maximum-wide': {
-    message: 'La force reste à moins de {share} % de son maximum sur une déformation de {width} : Agt est incertain de la moitié de cette valeur.',
-    remedy: 'Donner Agt avec ce doute.',
+    message: 'La force reste à moins de {share} % de son maximum sur une déformation de {width} ; le bruit, les pas de lecture et les incertitudes données laissent à Agt une incertitude-type de {uncertainty}.',
+    remedy: 'Donner Agt avec son incertitude-type ; une dérive de la force ou une autre allure à cet endroit le déplace dans cette largeur.',
   },
   'maximum-below-upper-yield': {
     message: 'Le maximum après le début de l’écrouissage, {strength} MPa, est inférieur à la limite supérieure d’écoulement, {upper} MPa.',

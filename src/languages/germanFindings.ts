@@ -345,8 +345,8 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Den Wert im Prüfbericht weglassen.',
   },
   'maximum-wide': {
-    message: 'Die Kraft bleibt über eine Dehnung von {width} innerhalb von {share} % ihres Höchstwerts: Agt ist um die Hälfte davon unsicher.',
-    remedy: 'Agt mit dieser Unsicherheit angeben.',
+    message: 'Die Kraft bleibt über eine Dehnung von {width} innerhalb von {share} % ihres Höchstwerts; Rauschen, Stufen und angegebene Unsicherheiten lassen Agt eine Standardunsicherheit von {uncertainty}.',
+    remedy: 'Agt mit seiner Standardunsicherheit angeben; eine Drift der Kraft oder ein anderes Tempo dort verschiebt es innerhalb dieser Breite.',
   },
   'maximum-below-upper-yield': {
     message: 'Das Maximum nach Beginn der Verfestigung, {strength} MPa, liegt unter der oberen Streckgrenze {upper} MPa.',

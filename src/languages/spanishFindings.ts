@@ -345,8 +345,8 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'No incluirlo en el informe.',
   },
   'maximum-wide': {
-    message: 'La fuerza se mantiene a menos de un {share} % de su máximo a lo largo de una deformación de {width}: Agt es incierto en la mitad de esta.',
-    remedy: 'Dar Agt con esta duda.',
+    message: 'La fuerza se mantiene a menos de un {share} % de su máximo a lo largo de una deformación de {width}; el ruido, los escalones de lectura y las incertidumbres dadas dejan a Agt una incertidumbre típica de {uncertainty}.',
+    remedy: 'Dar Agt con su incertidumbre típica; una deriva de la fuerza u otro ritmo en ese tramo lo desplaza dentro de esa anchura.',
   },
   'maximum-below-upper-yield': {
     message: 'El máximo tras el inicio del endurecimiento, {strength} MPa, es menor que el límite superior de cedencia, {upper} MPa.',
