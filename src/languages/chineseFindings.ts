@@ -328,6 +328,10 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: '应力只在横梁静止时下降：这是松弛，不是屈服。',
     remedy: '屈服过程中应不停顿地加载。',
   },
+  'lower-yield-in-dips': {
+    message: 'ReL（{lowest} MPa）位于屈服期间 {count} 次短暂力下降之一，力每次都恢复；位移噪声掩盖了它们是驱动的泵冲程还是材料本身所致：不计它们时 ReL 为 {level} MPa。',
+    remedy: '在 ReL 和 Ae 旁注明这一点；用一个冲程通过屈服，或记录能显示驱动是否后退的位移。',
+  },
   'few-points-before-proof': {
     message: '弹性窗口终点与 {symbol} 之间只有 {points} 个采样点。',
     remedy: '提高采样频率：采样点相距较远时，弦位于曲线下方。',

@@ -214,6 +214,7 @@ export const chineseValueWords: Readonly<Record<FindingValueWord, string>> = {
   'plateau of the force': '力的平台',
   tangent: '切线',
   'stretch of the tangent': '切线所跨区段',
+  'falls that may be strokes': '可能是泵冲程的下降',
   accuracy: '准确度',
   'reference instrument': '标准器',
   certificate: '证书',

@@ -211,6 +211,7 @@ export const findingValueWords = [
   'plateau of the force',
   'tangent',
   'stretch of the tangent',
+  'falls that may be strokes',
   'accuracy',
   'reference instrument',
   'certificate',

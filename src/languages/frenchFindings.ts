@@ -328,6 +328,10 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'La contrainte n’a baissé que pendant l’arrêt de la traverse : c’est une relaxation, pas un écoulement.',
     remedy: 'Passer l’écoulement sans s’arrêter.',
   },
+  'lower-yield-in-dips': {
+    message: 'ReL, {lowest} MPa, se trouve dans l’une de {count} chutes brèves de la force pendant l’écoulement, dont elle est chaque fois revenue ; le bruit du déplacement cache s’il s’agit de coups de la pompe ou du métal : sans elles, ReL vaut {level} MPa.',
+    remedy: 'Le dire avec ReL et Ae ; passer l’écoulement en un seul coup de pompe, ou enregistrer un déplacement qui montre si la commande recule.',
+  },
   'few-points-before-proof': {
     message: 'Peu de points se trouvent entre la fin de la fenêtre élastique et {symbol} : {points}.',
     remedy: 'Enregistrer plus vite : entre des points éloignés, la corde passe sous la courbe.',

@@ -221,6 +221,7 @@ export const frenchValueWords: Readonly<Record<FindingValueWord, string>> = {
   'plateau of the force': 'palier de la force',
   tangent: 'tangente',
   'stretch of the tangent': 'étendue de la tangente',
+  'falls that may be strokes': 'chutes qui peuvent être des coups de pompe',
   accuracy: 'justesse',
   'reference instrument': 'instrument de référence',
   certificate: 'certificat d’étalonnage',

@@ -328,6 +328,10 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Die Spannung fiel nur, während die Traverse stillstand: Das ist Relaxation, kein Fließen.',
     remedy: 'Den Fließbereich ohne Halt durchfahren.',
   },
+  'lower-yield-in-dips': {
+    message: 'ReL, {lowest} MPa, liegt in einem von {count} kurzen Kraftabfällen während des Fließens, aus denen die Kraft jeweils zurückkam; das Rauschen des Wegs verbirgt, ob sie Hübe des Antriebs sind oder vom Werkstoff kommen: ohne sie ist ReL {level} MPa.',
+    remedy: 'Das bei ReL und Ae angeben; den Fließbereich in einem Hub durchfahren oder einen Weg aufzeichnen, der zeigt, ob der Antrieb zurückgeht.',
+  },
   'few-points-before-proof': {
     message: 'Zwischen dem Ende des elastischen Auswertefensters und {symbol} liegen wenige Messpunkte: {points}.',
     remedy: 'Schneller aufzeichnen: Zwischen weit entfernten Messpunkten verläuft die Sehne unterhalb der Kurve.',

@@ -223,6 +223,7 @@ export const germanValueWords: Readonly<Record<FindingValueWord, string>> = {
   'plateau of the force': 'Plateau der Kraft',
   tangent: 'Tangente',
   'stretch of the tangent': 'Strecke der Tangente',
+  'falls that may be strokes': 'Abfälle, die Hübe sein können',
   accuracy: 'Anzeigeabweichung',
   'reference instrument': 'Referenzgerät',
   certificate: 'Kalibrierschein',

@@ -328,6 +328,10 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'La tensión solo bajó mientras el travesaño estaba parado: eso es relajación, no cedencia.',
     remedy: 'Cargar sin parar durante la cedencia.',
   },
+  'lower-yield-in-dips': {
+    message: 'ReL, {lowest} MPa, está en una de {count} caídas breves de la fuerza durante la cedencia, de las que esta volvió cada vez; el ruido del desplazamiento oculta si son emboladas del accionamiento o del metal: sin ellas ReL es {level} MPa.',
+    remedy: 'Decirlo con ReL y Ae; pasar la cedencia en una sola embolada, o registrar un desplazamiento que muestre si el accionamiento retrocede.',
+  },
   'few-points-before-proof': {
     message: 'Entre el final de la ventana elástica y {symbol} hay pocos datos: {points}.',
     remedy: 'Registrar más rápido: entre datos distantes la cuerda pasa por debajo de la curva.',

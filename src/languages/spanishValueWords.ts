@@ -222,6 +222,7 @@ export const spanishValueWords: Readonly<Record<FindingValueWord, string>> = {
   'plateau of the force': 'meseta de la fuerza',
   tangent: 'tangente',
   'stretch of the tangent': 'tramo de la tangente',
+  'falls that may be strokes': 'caídas que pueden ser emboladas',
   accuracy: 'exactitud',
   'reference instrument': 'instrumento patrón',
   certificate: 'certificado',

@@ -33,6 +33,7 @@ import { tensionQuantities } from './tensionQuantities.js';
 import { tensionTrail } from './tensionTrail.js';
 import type { TensionResult } from './TensionResult.js';
 import { provenanceOf } from './provenanceOf.js';
+import { withYieldDips, yieldDipFindings, yieldDips } from './yieldDips.js';
 
 /** E is the piece's only where the strain is, on a straight line of enough samples. */
 function slopeIsModulus(numbers: TensionNumbers, { thresholds }: TensionSettings, strainOfPiece: boolean): boolean {
@@ -92,8 +93,9 @@ export function tensionRoad(
   const strainOfPiece = recorded.basis !== 'travel' || (share !== undefined && !share.vanishing);
   const holds = { modulus: slopeIsModulus(numbers, settings, strainOfPiece), totalExtension: strainOfPiece };
   const explanation = explanationOf(part.numbers, part.input.curve);
+  const dips = yieldDips(excursions?.untold ?? [], numbers, stress);
   const bare = {
-    ...modulusWithFrame(tensionQuantities(numbers, curve, stress, settings, holds, explanation), share),
+    ...withYieldDips(modulusWithFrame(tensionQuantities(numbers, curve, stress, settings, holds, explanation), share), dips),
     ...afterFracture(testPiece, after),
     maximumForce: maximumForce(given.force[numbers.maximumSample]!),
   };
@@ -142,6 +144,7 @@ export function tensionRoad(
       windowForce(numbers.line, stress, lengths.area),
     ),
     ...slipFindings(numbers, quantities, settings),
+    ...yieldDipFindings(dips),
     ...methodFindings(part.numbers, part.input.curve, quantities, settings, strainOfPiece).map(findingOnRecord(part)),
     ...(uncertainty?.findings ?? []),
   ];

@@ -20,6 +20,7 @@ const inputs: Readonly<Record<string, Phrase | undefined>> = {
   'choice of the window': 'choice of the window',
   'plateau of the force': 'plateau of the force',
   'stretch of the tangent': 'stretch of the tangent',
+  'falls that may be strokes': 'falls that may be strokes',
 };
 
 /** @internal What a line of a budget stands for, in words. */
