@@ -1,3 +1,4 @@
+import { firstFall, maximumIndex } from '../numeric/index.js';
 import type { OutlinedMotion, RecordOutline } from './recordOutline.js';
 import { REVERSED, type Stretch } from './turns.js';
 
@@ -22,42 +23,37 @@ const SUDDEN = 3;
 /** What is told must be so many standard errors off (common practice). */
 const SURE = 4;
 
-/** Whether a sample belongs to the search, the motion there less its elastic part, and the standard deviation of that. */
+/** Samples that are looked at, the motion of one less its elastic part, and the standard deviation of that. */
 interface Search {
   readonly first: number;
   readonly end: number;
-  readonly away: Uint8Array;
   readonly plastic: (i: number) => number;
   readonly deviation: number;
 }
 
 /** Short falls: each from the last sample at the level before it, over the lowest, to the first that is back there. */
-function findDips({ force, habit, highest, stiffness }: RecordOutline, { first, end, away, plastic, deviation }: Search): Stretch[] {
+function findDips(outline: RecordOutline, { first, end, plastic, deviation }: Search): Stretch[] {
+  const { force, blocks, habit, highest, stiffness } = outline;
   const least = Math.max(SHARE * highest, DEVIATIONS * habit.noise, STEPS * habit.step);
   const found: Stretch[] = [];
-  let peak = first;
-  for (let i = first + 1; i <= end; i += 1) {
-    if (away[i] === 1 || force[i]! >= force[peak]!) peak = i;
-    if (force[peak]! - force[i]! < least) continue;
-    const level = force[peak]! - BACK * habit.noise - habit.step;
-    let turn = i;
+  for (let from = first; ;) {
+    const fallen = firstFall(force, least, from, end + 1, blocks);
+    if (fallen > end) return found;
+    const level = force[maximumIndex(force, from, fallen)]! - BACK * habit.noise - habit.step;
+    let turn = fallen;
     while (force[turn]! < level) turn -= 1;
-    let valley = i;
-    let back = i;
-    for (; back <= end && force[back]! < level && away[back] === 0; back += 1) {
+    let valley = fallen;
+    let back = fallen;
+    for (; back <= end && force[back]! < level; back += 1) {
       if (force[back]! < force[valley]!) valley = back;
       const elastic = (force[turn]! - force[valley]!) / stiffness;
       if (plastic(back) - plastic(turn) > SHORT * elastic + 2 * SURE * deviation) break;
     }
+    const dips = back <= end && force[back]! >= level;
+    if (dips && back - turn > SUDDEN) found.push([turn, valley, back]);
     // a fall that is none hides no other in it
-    if (back > end || force[back]! < level) peak = i;
-    else {
-      if (back - turn > SUDDEN) found.push([turn, valley, back]);
-      peak = back;
-      i = back;
-    }
+    from = dips ? back : fallen;
   }
-  return found;
 }
 
 /** A dip, what the piece yielded in it, as a share of what its fall gives elastically, and the standard error of that. */
@@ -113,18 +109,16 @@ export function findHiddenTurns(
   rests: readonly (readonly [number, number])[] = [],
 ): HiddenTurns {
   const { force, stiffness, habit, last } = outline;
-  const away = new Uint8Array(force.length);
-  for (const [turn, , back] of known) away.fill(1, turn + 1, back);
   const search: Search = {
     first,
     end: Math.min(last, end),
-    away,
     plastic: (i) => values[i]! - force[i]! / stiffness,
     deviation: Math.hypot(noise, step / Math.sqrt(12), habit.noise / stiffness),
   };
   const moving: Yielded[] = [];
   const resting: Yielded[] = [];
   for (const dip of findDips(outline, search)) {
+    if (known.some(([turn, , back]) => turn < dip[2] && dip[0] < back)) continue;
     const family = rests.some(([begin, until]) => begin <= dip[1] && until >= dip[0]) ? resting : moving;
     family.push(yieldedIn(outline, search, dip));
   }
