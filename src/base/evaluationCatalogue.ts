@@ -67,6 +67,11 @@ export const evaluationEntries = {
     message: 'The stress fell only while the crosshead stood still: that is relaxation, not yield.',
     remedy: 'Load without stopping through yield.',
   },
+  'lower-yield-in-dips': {
+    severity: 'caution', about: 'method',
+    message: 'ReL, {lowest} MPa, lies in one of {count} short falls of the force during yielding, from each of which it came back; the noise of the motion hides whether they are strokes of the drive or the metal: without them ReL is {level} MPa.',
+    remedy: 'Say so with ReL and Ae; pull through yielding in one stroke, or log a motion that shows whether the drive goes back.',
+  },
   'few-points-before-proof': {
     severity: 'caution', about: 'method',
     message: 'Few samples lie between the end of the elastic window and {symbol}: {points}.',
@@ -89,8 +94,8 @@ export const evaluationEntries = {
   },
   'maximum-wide': {
     severity: 'caution', about: 'method',
-    message: 'The force stays within {share} % of its maximum over {width} strain: Agt is uncertain by half of it.',
-    remedy: 'Give Agt with this doubt.',
+    message: 'The force stays within {share} % of its maximum over {width} strain; noise, steps and the uncertainties given leave Agt a standard uncertainty of {uncertainty}.',
+    remedy: 'Give Agt with its standard uncertainty; a drift of the force or another pace there moves it within that width.',
   },
   'maximum-below-upper-yield': {
     severity: 'note', about: 'method',

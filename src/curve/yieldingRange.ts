@@ -127,6 +127,14 @@ function levelOf(stress: Float64Array, first: number, last: number, spoilt: Uint
   return medianOf(sampled);
 }
 
+/** The steepest line of hardening where a pause comes before its width: over the samples of twice that width that the pause did not spoil. */
+function lineOverPauses({ strain, stress }: StressStrainCurve, first: number, top: number, counts: (i: number) => boolean) {
+  const kept: number[] = [];
+  for (let i = first; i <= top && strain[i]! - strain[first]! <= 2 * HARDENING_WIDTH; i += 1) if (counts(i)) kept.push(i);
+  const of = (column: Float64Array): Float64Array => Float64Array.from(kept, (i) => column[i]!);
+  return steepestLine(of(strain), of(stress), 0, kept.length, HARDENING_WIDTH);
+}
+
 /** @internal The yielding range after an upper yield point; undefined where the curve does not rise again. */
 export function yieldingRange({ strain, stress }: StressStrainCurve, task: YieldingTask): YieldingRange | undefined {
   const { peak, fallen, end, noise, spoilt } = task;
@@ -147,7 +155,10 @@ export function yieldingRange({ strain, stress }: StressStrainCurve, task: Yield
   while (rising > last && (stress[rising]! > leaves || !counts(rising))) rising -= 1;
   let until = rising + 1;
   while (until <= top && counts(until)) until += 1;
-  const line = steepestLine(strain, stress, rising, until, HARDENING_WIDTH);
+  const line =
+    until <= top && strain[until - 1]! - strain[rising]! < HARDENING_WIDTH
+      ? lineOverPauses({ strain, stress }, rising, top, counts)
+      : steepestLine(strain, stress, rising, until, HARDENING_WIDTH);
   const meets = line && line.slope > 0 ? line.meanX + (stress[last]! - line.meanY) / line.slope : strain[last]!;
   const hardeningStrain = Math.max(meets, strain[last]!);
   let hardeningStart = last;

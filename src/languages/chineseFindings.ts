@@ -328,6 +328,10 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: '应力只在横梁静止时下降：这是松弛，不是屈服。',
     remedy: '屈服过程中应不停顿地加载。',
   },
+  'lower-yield-in-dips': {
+    message: 'ReL（{lowest} MPa）位于屈服期间 {count} 次短暂力下降之一，力每次都恢复；位移噪声掩盖了它们是驱动的泵冲程还是材料本身所致：不计它们时 ReL 为 {level} MPa。',
+    remedy: '在 ReL 和 Ae 旁注明这一点；用一个冲程通过屈服，或记录能显示驱动是否后退的位移。',
+  },
   'few-points-before-proof': {
     message: '弹性窗口终点与 {symbol} 之间只有 {points} 个采样点。',
     remedy: '提高采样频率：采样点相距较远时，弦位于曲线下方。',
@@ -345,8 +349,8 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: '报告中不列出该值。',
   },
   'maximum-wide': {
-    message: '力在 {width} 的应变范围内都处于其最大值的 {share} % 以内：Agt 的不确定性为该范围的一半。',
-    remedy: '给出 Agt 时注明这一疑问。',
+    message: '力在 {width} 的应变范围内都处于其最大值的 {share} % 以内；噪声、读数台阶和给定的不确定度使 Agt 的标准不确定度为 {uncertainty}。',
+    remedy: '给出 Agt 时附上其标准不确定度；力的漂移或该处加载速度的变化会使它在该范围内移动。',
   },
   'maximum-below-upper-yield': {
     message: '硬化开始后的最大值 {strength} MPa 低于上屈服强度 {upper} MPa。',

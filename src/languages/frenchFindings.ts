@@ -328,6 +328,10 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'La contrainte n’a baissé que pendant l’arrêt de la traverse : c’est une relaxation, pas un écoulement.',
     remedy: 'Passer l’écoulement sans s’arrêter.',
   },
+  'lower-yield-in-dips': {
+    message: 'ReL, {lowest} MPa, se trouve dans l’une de {count} chutes brèves de la force pendant l’écoulement, dont elle est chaque fois revenue ; le bruit du déplacement cache s’il s’agit de coups de la pompe ou du métal : sans elles, ReL vaut {level} MPa.',
+    remedy: 'Le dire avec ReL et Ae ; passer l’écoulement en un seul coup de pompe, ou enregistrer un déplacement qui montre si la commande recule.',
+  },
   'few-points-before-proof': {
     message: 'Peu de points se trouvent entre la fin de la fenêtre élastique et {symbol} : {points}.',
     remedy: 'Enregistrer plus vite : entre des points éloignés, la corde passe sous la courbe.',
@@ -345,8 +349,8 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Ne pas le donner dans le rapport.',
   },
   'maximum-wide': {
-    message: 'La force reste à moins de {share} % de son maximum sur une déformation de {width} : Agt est incertain de la moitié de cette valeur.',
-    remedy: 'Donner Agt avec ce doute.',
+    message: 'La force reste à moins de {share} % de son maximum sur une déformation de {width} ; le bruit, les pas de lecture et les incertitudes données laissent à Agt une incertitude-type de {uncertainty}.',
+    remedy: 'Donner Agt avec son incertitude-type ; une dérive de la force ou une autre allure à cet endroit le déplace dans cette largeur.',
   },
   'maximum-below-upper-yield': {
     message: 'Le maximum après le début de l’écrouissage, {strength} MPa, est inférieur à la limite supérieure d’écoulement, {upper} MPa.',

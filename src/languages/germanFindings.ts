@@ -328,6 +328,10 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Die Spannung fiel nur, während die Traverse stillstand: Das ist Relaxation, kein Fließen.',
     remedy: 'Den Fließbereich ohne Halt durchfahren.',
   },
+  'lower-yield-in-dips': {
+    message: 'ReL, {lowest} MPa, liegt in einem von {count} kurzen Kraftabfällen während des Fließens, aus denen die Kraft jeweils zurückkam; das Rauschen des Wegs verbirgt, ob sie Hübe des Antriebs sind oder vom Werkstoff kommen: ohne sie ist ReL {level} MPa.',
+    remedy: 'Das bei ReL und Ae angeben; den Fließbereich in einem Hub durchfahren oder einen Weg aufzeichnen, der zeigt, ob der Antrieb zurückgeht.',
+  },
   'few-points-before-proof': {
     message: 'Zwischen dem Ende des elastischen Auswertefensters und {symbol} liegen wenige Messpunkte: {points}.',
     remedy: 'Schneller aufzeichnen: Zwischen weit entfernten Messpunkten verläuft die Sehne unterhalb der Kurve.',
@@ -345,8 +349,8 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Den Wert im Prüfbericht weglassen.',
   },
   'maximum-wide': {
-    message: 'Die Kraft bleibt über eine Dehnung von {width} innerhalb von {share} % ihres Höchstwerts: Agt ist um die Hälfte davon unsicher.',
-    remedy: 'Agt mit dieser Unsicherheit angeben.',
+    message: 'Die Kraft bleibt über eine Dehnung von {width} innerhalb von {share} % ihres Höchstwerts; Rauschen, Stufen und angegebene Unsicherheiten lassen Agt eine Standardunsicherheit von {uncertainty}.',
+    remedy: 'Agt mit seiner Standardunsicherheit angeben; eine Drift der Kraft oder ein anderes Tempo dort verschiebt es innerhalb dieser Breite.',
   },
   'maximum-below-upper-yield': {
     message: 'Das Maximum nach Beginn der Verfestigung, {strength} MPa, liegt unter der oberen Streckgrenze {upper} MPa.',

@@ -328,6 +328,10 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'La tensión solo bajó mientras el travesaño estaba parado: eso es relajación, no cedencia.',
     remedy: 'Cargar sin parar durante la cedencia.',
   },
+  'lower-yield-in-dips': {
+    message: 'ReL, {lowest} MPa, está en una de {count} caídas breves de la fuerza durante la cedencia, de las que esta volvió cada vez; el ruido del desplazamiento oculta si son emboladas del accionamiento o del metal: sin ellas ReL es {level} MPa.',
+    remedy: 'Decirlo con ReL y Ae; pasar la cedencia en una sola embolada, o registrar un desplazamiento que muestre si el accionamiento retrocede.',
+  },
   'few-points-before-proof': {
     message: 'Entre el final de la ventana elástica y {symbol} hay pocos datos: {points}.',
     remedy: 'Registrar más rápido: entre datos distantes la cuerda pasa por debajo de la curva.',
@@ -345,8 +349,8 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'No incluirlo en el informe.',
   },
   'maximum-wide': {
-    message: 'La fuerza se mantiene a menos de un {share} % de su máximo a lo largo de una deformación de {width}: Agt es incierto en la mitad de esta.',
-    remedy: 'Dar Agt con esta duda.',
+    message: 'La fuerza se mantiene a menos de un {share} % de su máximo a lo largo de una deformación de {width}; el ruido, los escalones de lectura y las incertidumbres dadas dejan a Agt una incertidumbre típica de {uncertainty}.',
+    remedy: 'Dar Agt con su incertidumbre típica; una deriva de la fuerza u otro ritmo en ese tramo lo desplaza dentro de esa anchura.',
   },
   'maximum-below-upper-yield': {
     message: 'El máximo tras el inicio del endurecimiento, {strength} MPa, es menor que el límite superior de cedencia, {upper} MPa.',

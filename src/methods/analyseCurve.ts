@@ -13,6 +13,7 @@ import { curveOptionNames, requireTensionOptions, type CurveAnalysisOptions } fr
 import { tensionQuantities } from './tensionQuantities.js';
 import type { TensionResult } from './TensionResult.js';
 import { provenanceOf } from './provenanceOf.js';
+import { withYieldDips, yieldDipFindings, yieldDips } from './yieldDips.js';
 
 /** What stress and strain alone give: a {@link TensionResult} without what needs the test piece. */
 export type CurveResult = Omit<
@@ -64,7 +65,8 @@ export function analyseCurve(curve: CurveColumns, options: CurveAnalysisOptions 
   const kept = { strain: own.strain, stress: own.stress };
   const record = { force: given.stress, strain: given.strain };
   const outline = recordOutline(record);
-  const { excursions, slips, zeroMoves } = departuresOf(surveyExcursions(record, outline, []), own);
+  const found = surveyExcursions(record, outline, []);
+  const { excursions, slips, zeroMoves } = departuresOf(found, own);
   const { numbers, part } = evaluateLoading(
     {
       curve: kept,
@@ -81,7 +83,8 @@ export function analyseCurve(curve: CurveColumns, options: CurveAnalysisOptions 
   );
   const { line } = numbers;
   const isModulus = line.ok && line.points >= settings.thresholds.leastElasticPoints && !isCurved(numbers, settings.thresholds.slopeFall);
-  const quantities = tensionQuantities(
+  const dips = yieldDips(found?.untold ?? [], numbers, kept.stress);
+  const bare = tensionQuantities(
     numbers,
     kept,
     kept.stress,
@@ -89,9 +92,11 @@ export function analyseCurve(curve: CurveColumns, options: CurveAnalysisOptions 
     { modulus: isModulus, totalExtension: true },
     explanationOf(part.numbers, part.input.curve),
   );
+  const quantities = withYieldDips(bare, dips);
   const findings: Finding[] = [
     ...familyFindings(quantities, numbers, settings, { strainFrom: 'extensometer' }),
     ...calibrationFindings(settings.test, []),
+    ...yieldDipFindings(dips),
     ...methodFindings(part.numbers, part.input.curve, quantities, settings).map(findingOnRecord(part)),
   ];
   const trail: TrailStep[] = [...excursionsTrail(part.ranges), ...(line.ok ? [trailStep('origin-moved', { shift: numbers.shift })] : [])];

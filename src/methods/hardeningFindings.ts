@@ -20,7 +20,7 @@ export function hardeningFindings(
     maximum,
     endStress,
   }: Pick<TensionNumbers, 'line' | 'hardening' | 'necking' | 'maximum'> & Partial<Pick<TensionNumbers, 'endStress'>>,
-  result: Pick<TensionResult, 'hardening'>,
+  result: Pick<TensionResult, 'hardening' | 'totalExtensionAtMaximumForce'>,
 ): Finding[] {
   const found: Finding[] = [];
   if (hardening?.ok === false) found.push(finding('not-determined', { symbol: 'n', why: hardening.message }, { field: 'hardening' }));
@@ -40,7 +40,9 @@ export function hardeningFindings(
   // a piece that broke at its maximum, or was stopped there, had not come to its neck
   const necked = maximum && endStress !== undefined && endStress < NECKED * maximum.stress;
   const uniform = necked && maximum.strain > 0 ? Math.log1p(maximum.strain) : undefined;
-  if (uniform !== undefined && Math.abs(exponent.value - uniform) > NECKING_AGREEMENT)
+  // on a wide maximum the uniform strain is known no better than Agt
+  const sure = (NECKING_SURE * (result.totalExtensionAtMaximumForce?.standardUncertainty ?? 0)) / (1 + (maximum?.strain ?? 0));
+  if (uniform !== undefined && Math.abs(exponent.value - uniform) > Math.max(NECKING_AGREEMENT, sure))
     found.push(finding('necking-unlike-exponent', { exponent: exponent.value, strain: uniform }, { field: 'hardening' }));
   return found;
 }

@@ -1,4 +1,5 @@
 import { finding, type Finding } from '../base/index.js';
+import { roundingStep } from '../statistics/index.js';
 import type { TensionNumbers } from './TensionNumbers.js';
 import type { TensionResult } from './TensionResult.js';
 
@@ -8,15 +9,26 @@ const WIDEST_MAXIMUM = 0.02;
 const LAST = 3;
 
 /** @internal Doubts about maximum and fracture. */
-export function maximumFindings(numbers: TensionNumbers, result: Pick<TensionResult, 'tensileStrength'>): Finding[] {
+export function maximumFindings(
+  numbers: TensionNumbers,
+  result: Pick<TensionResult, 'tensileStrength' | 'totalExtensionAtMaximumForce'>,
+): Finding[] {
   const found: Finding[] = [];
   const { maximumSample, fracture, highest, spread, end, endStress } = numbers;
   const top = result.tensileStrength.value;
   const field = 'totalExtensionAtMaximumForce';
+  const { value = 0, standardUncertainty: uncertainty = 0 } = result[field] ?? {};
   if (!numbers.maximum)
     found.push(finding('not-determined', { symbol: 'Agt', why: 'the extensometer ends before the maximum force' }, { field }));
   else if (spread && spread.width > WIDEST_MAXIMUM && spread.depth < top)
-    found.push(finding('maximum-wide', { share: (100 * spread.depth) / top, width: spread.width }, { field, range: spread.range }));
+    found.push(
+      finding(
+        'maximum-wide',
+        { share: (100 * spread.depth) / top, width: spread.width, uncertainty },
+        // ISO 6892-1 gives Agt in steps of 0.5 % (from memory): the reported digits say too much where it is not known to such a step
+        { field, range: spread.range, severity: uncertainty > roundingStep('extension', value, 'iso') ? 'caution' : 'note' },
+      ),
+    );
   const { yielding } = numbers;
   if (yielding?.ok === true && highest === yielding.upper.index)
     found.push(finding('maximum-below-upper-yield', { strength: top, upper: yielding.upper.stress }, { field: 'tensileStrength' }));

@@ -2,6 +2,7 @@ import type { Quantity } from '../base/index.js';
 import { randomStreams } from '../numeric/index.js';
 import { requireInput, type CheckedInput } from '../uncertainty/index.js';
 import { calmed } from './calmed.js';
+import { columnsHash } from './columnsHash.js';
 import { tensionModel, type TensionChange, type TensionTask } from './tensionModel.js';
 import { fillNoise, freedomOfDrift, type KnownNoise } from './tensionNoise.js';
 
@@ -56,7 +57,8 @@ export function noiseScatter(task: TensionTask, noise: KnownNoise, kept: Partial
   // by the window that was found: what is left of the noise is smooth, and a search would follow it
   const quiet = bySymbol(model({ inputs: {}, ...kept }));
   const flat = flatStrain(calm, noise) / Math.sqrt(12);
-  const random = randomStreams(1);
+  // each record draws its own repeats: the same for all would put their chance error into every test alike, where no interval allows for it
+  const random = randomStreams(Number.parseInt(columnsHash({ force: task.record.force }).slice(0, 8), 16));
   const n = task.record.force.length;
   const forceNoise = new Float64Array(n);
   const displacementNoise = new Float64Array(n);

@@ -65,6 +65,12 @@ const stretch = (symbol: string, width: number | undefined): CheckedInput[] =>
     ? [requireInput(FROM, 'tangent', 'stretch of the tangent', { value: 0, uncertainty: width })]
     : [];
 
+/** Of ReL: falls of the force that may be strokes of the drive. */
+const strokes = (symbol: string, uncertainty: number | undefined): CheckedInput[] =>
+  symbol === 'ReL' && uncertainty !== undefined
+    ? [requireInput(FROM, 'strokes', 'falls that may be strokes', { value: 0, uncertainty })]
+    : [];
+
 /** @internal A budget for every quantity of a test that the inputs reach, by symbol. */
 export function tensionBudgets(
   task: TensionTask,
@@ -105,13 +111,16 @@ export function tensionBudgets(
       const found = answer(symbol);
       return found && Math.abs(found.slope) * input.standardUncertainty > NOTHING * Math.abs(value) ? [{ input, ...found }] : [];
     });
-    const own = [...fromNoise(symbol, value), ...plateau(symbol, standardUncertainty), ...stretch(symbol, standardUncertainty)].map(
-      (input) => ({
-        input,
-        slope: 1,
-        bend: 0,
-      }),
-    );
+    const own = [
+      ...fromNoise(symbol, value),
+      ...plateau(symbol, standardUncertainty),
+      ...stretch(symbol, standardUncertainty),
+      ...strokes(symbol, standardUncertainty),
+    ].map((input) => ({
+      input,
+      slope: 1,
+      bend: 0,
+    }));
     const all = [...lines, ...own];
     if (all.length === 0) continue;
     budgets[symbol] = budgetOf(

@@ -1,4 +1,4 @@
-import { finding, type Finding, type TensionColumns, type TestPiece, type TrailStep } from '../base/index.js';
+import { finding, type Finding, type Quantity, type TensionColumns, type TestPiece, type TrailStep } from '../base/index.js';
 import { requirePiece, requireRecord } from '../curve/index.js';
 import { materialFamily } from '../materials/index.js';
 import { applyChange, checkRecordKernel, endExtensometer, runningTime } from '../record/index.js';
@@ -33,6 +33,7 @@ import { tensionQuantities } from './tensionQuantities.js';
 import { tensionTrail } from './tensionTrail.js';
 import type { TensionResult } from './TensionResult.js';
 import { provenanceOf } from './provenanceOf.js';
+import { withYieldDips, yieldDipFindings, yieldDips } from './yieldDips.js';
 
 /** E is the piece's only where the strain is, on a straight line of enough samples. */
 function slopeIsModulus(numbers: TensionNumbers, { thresholds }: TensionSettings, strainOfPiece: boolean): boolean {
@@ -92,10 +93,35 @@ export function tensionRoad(
   const strainOfPiece = recorded.basis !== 'travel' || (share !== undefined && !share.vanishing);
   const holds = { modulus: slopeIsModulus(numbers, settings, strainOfPiece), totalExtension: strainOfPiece };
   const explanation = explanationOf(part.numbers, part.input.curve);
-  const quantities = {
-    ...modulusWithFrame(tensionQuantities(numbers, curve, stress, settings, holds, explanation), share),
+  const dips = yieldDips(excursions?.untold ?? [], numbers, stress);
+  const bare = {
+    ...withYieldDips(modulusWithFrame(tensionQuantities(numbers, curve, stress, settings, holds, explanation), share), dips),
     ...afterFracture(testPiece, after),
+    maximumForce: maximumForce(given.force[numbers.maximumSample]!),
   };
+  const { input, ranges } = part;
+  const task: TensionTask = {
+    record: ranges ? applyChange(given, { kind: 'keep', ranges }) : given,
+    piece: testPiece,
+    broken: after,
+    lengths,
+    settings,
+    strainRecord: (one) => strainRecord(one, frameCompliance, brokenAt(input)),
+    elasticLengthRatio: (one, its) => elasticLengthRatio(one, its, frameCompliance),
+    holds,
+    resolution: evaluated.resolution,
+    pauses: input.pauses,
+    slips: input.slips,
+    zeroMoves: input.zeroMoves,
+    unloadedFrom: input.unloadedFrom,
+    top: input.highest ?? survey.top,
+    numbers: part.numbers,
+    recorded: ranges ? { ...recorded, ...input.curve } : recorded,
+    explanation,
+  };
+  const uncertainty = doubts && uncertaintyOf(task, doubts, quantitiesOf(bare));
+  // doubts about a value are judged by the uncertainty that is stated with it
+  const quantities = uncertainty ? statedResult(bare, uncertainty.budgets) : bare;
   const loading = tensionLoading(curve, time, numbers, quantities.modulus?.value);
   const findings: Finding[] = [
     ...inKept(spikesOf(raw, asked.repairs, repairs), repairs),
@@ -118,7 +144,9 @@ export function tensionRoad(
       windowForce(numbers.line, stress, lengths.area),
     ),
     ...slipFindings(numbers, quantities, settings),
+    ...yieldDipFindings(dips),
     ...methodFindings(part.numbers, part.input.curve, quantities, settings, strainOfPiece).map(findingOnRecord(part)),
+    ...(uncertainty?.findings ?? []),
   ];
   const result: TensionResult = {
     method: 'tension',
@@ -128,48 +156,23 @@ export function tensionRoad(
     strainLength: recorded.strainLength,
     curve,
     ...quantities,
-    maximumForce: maximumForce(given.force[numbers.maximumSample]!),
     ...(loading ? { loading } : {}),
     ...(rates ? { rates } : {}),
     findings,
     trail: [...forceTrail(settings.test), ...repairs, ...tensionTrail(given, recorded, lengths, numbers, settings, part)],
     provenance: provenanceOf(options, { ...raw }),
+    ...(uncertainty ? { uncertainty: uncertainty.budgets } : {}),
   };
-  const { input, ranges } = part;
-  const task: TensionTask = {
-    record: ranges ? applyChange(given, { kind: 'keep', ranges }) : given,
-    piece: testPiece,
-    broken: after,
-    lengths,
-    settings,
-    strainRecord: (one) => strainRecord(one, frameCompliance, brokenAt(input)),
-    elasticLengthRatio: (one, its) => elasticLengthRatio(one, its, frameCompliance),
-    holds,
-    resolution: evaluated.resolution,
-    pauses: input.pauses,
-    slips: input.slips,
-    zeroMoves: input.zeroMoves,
-    unloadedFrom: input.unloadedFrom,
-    top: input.highest ?? survey.top,
-    numbers: part.numbers,
-    recorded: ranges ? { ...recorded, ...input.curve } : recorded,
-    explanation,
-  };
-  return doubts ? { result: withUncertainty(result, task, doubts), task, doubts } : { result, task, doubts };
+  return { result, task, doubts };
 }
 
-/** The result with the uncertainty of its quantities, their budgets, and what was left out of them. */
-function withUncertainty(result: TensionResult, task: TensionTask, doubts: TensionDoubts): TensionResult {
+/** Budgets of the quantities of a test, and what was left out of them. */
+function uncertaintyOf(task: TensionTask, doubts: TensionDoubts, quantities: readonly Quantity[]) {
   const missing = missingDoubts(task, doubts);
   const noise = tensionNoise(task, doubts.noise);
-  const uncertainty = tensionBudgets(task, doubts, noise, quantitiesOf(result));
-  return {
-    ...statedResult(result, uncertainty),
-    findings: [
-      ...result.findings,
-      ...(missing.length > 0 ? [finding('uncertainty-incomplete', { missing: missing.join(', ') })] : []),
-      ...(noise.correlation > 0 ? [finding('noise-correlated', { correlation: noise.correlation }, { field: 'elasticSlope' })] : []),
-    ],
-    uncertainty,
-  };
+  const findings: Finding[] = [
+    ...(missing.length > 0 ? [finding('uncertainty-incomplete', { missing: missing.join(', ') })] : []),
+    ...(noise.correlation > 0 ? [finding('noise-correlated', { correlation: noise.correlation }, { field: 'elasticSlope' })] : []),
+  ];
+  return { budgets: tensionBudgets(task, doubts, noise, quantities), findings };
 }

@@ -1,4 +1,5 @@
 import { firstFall } from '../numeric/index.js';
+import { findHiddenTurns } from './hiddenTurns.js';
 import type { OutlinedMotion, RecordOutline } from './recordOutline.js';
 import { findTurns, type Stretch } from './turns.js';
 
@@ -111,15 +112,23 @@ function kindOf(outline: RecordOutline, motion: OutlinedMotion, range: Stretch, 
   return { range, fall, way: lost, kind };
 }
 
+/** @internal Falls that were told apart, and short ones of which noise hides whether the drive went back. */
+export interface Drops {
+  readonly drops: readonly Drop[];
+  readonly untold: readonly Stretch[];
+}
+
 /** @internal The falls of a record, each with what it looks like; what pauses and zeros set under load explain is left out; from some sample on. */
-export function findDrops(outline: RecordOutline, explained: readonly (readonly [number, number])[], from: number): Drop[] {
+export function findDrops(outline: RecordOutline, explained: readonly (readonly [number, number])[], from: number): Drops {
   const { motion, force, stiffness, habit, highest } = outline;
-  if (!motion || stiffness <= 0) return [];
+  if (!motion || stiffness <= 0) return { drops: [], untold: [] };
   const { values } = motion;
   const first = Math.max(outline.first, from);
   const least = Math.max(DEVIATIONS * habit.noise, STEPS * habit.step, SHARE * highest);
   const still = Math.max(STEPS * motion.step, DEVIATIONS * motion.noise);
-  const turns = findTurns(outline, motion, least, still, first);
+  const seen = findTurns(outline, motion, least, still, first);
+  const hidden = findHiddenTurns(outline, motion, seen, first, explained);
+  const turns = [...seen, ...hidden.turns].sort((a, b) => a[0] - b[0]);
   const ofDrive = turns.map((range): Drop => {
     const [turn, valley] = range;
     const fall = force[turn]! - force[valley]!;
@@ -135,5 +144,5 @@ export function findDrops(outline: RecordOutline, explained: readonly (readonly 
   // many falls that come back elastically are serrations of the material
   const slips = others.filter(({ kind }) => kind === 'slip');
   const kept = slips.length > 5 ? others.filter(({ kind }) => kind !== 'slip') : others;
-  return [...ofDrive, ...kept].sort((a, b) => a.range[0] - b.range[0]);
+  return { drops: [...ofDrive, ...kept].sort((a, b) => a.range[0] - b.range[0]), untold: hidden.untold };
 }

@@ -1,5 +1,5 @@
 import type { TensionRecord } from '../base/index.js';
-import { findDrops, type Drop } from './drops.js';
+import { findDrops, type Drops } from './drops.js';
 import { pausesOf } from './findPauses.js';
 import type { Pause } from './pauseSearch.js';
 import type { RecordOutline } from './recordOutline.js';
@@ -9,10 +9,9 @@ import { findZeroMoves, type ZeroMove } from './zeroMoves.js';
 import { surveyZeros, type ZeroSurvey } from './zeros.js';
 
 /** @internal Where a record leaves its rising curve, and why. */
-export interface Excursions {
+export interface Excursions extends Drops {
   readonly zeros: ZeroSurvey;
   readonly zeroMoves: readonly ZeroMove[];
-  readonly drops: readonly Drop[];
 }
 
 /** @internal Zeros, zeros set under load, and the falls that neither these nor pauses explain. */
@@ -24,7 +23,7 @@ export function excursionsOf(
   const zeros = surveyZeros(outline);
   const zeroMoves = findZeroMoves(outline, zeros);
   const explained = [...pauses.map(({ range }) => range), ...zeroMoves.map(({ at }) => [at - 1, at] as const)];
-  return { zeros, zeroMoves, drops: findDrops(outline, explained, zeros.from) };
+  return { zeros, zeroMoves, ...findDrops(outline, explained, zeros.from) };
 }
 
 /** @internal The same for a record that was surveyed; undefined where its force never rises, and where it holds several tests. */

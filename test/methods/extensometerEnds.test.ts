@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { analyseTension, checkRecord, round, type TensionColumns } from '../../src/index.js';
+import { analyseTension, checkRecord, round, type TensionColumns, type TensionOptions } from '../../src/index.js';
 import { seeded } from '../support/random.js';
 
 const piece = { section: round({ diameter: [8, 8, 8] }), gaugeLength: 40, extensometerLength: 50, parallelLength: 50 };
@@ -57,7 +57,7 @@ function pull({ to = BREAKS, reading = (e) => 50 * e, noise = 0.0003, forceNoise
 }
 
 const columns = ({ time, force, extension, travel }: TensionColumns): TensionColumns => ({ time, force, extension, travel });
-const analyse = (record: TensionColumns) => analyseTension(columns(record), piece);
+const analyse = (record: TensionColumns, options: TensionOptions = {}) => analyseTension(columns(record), piece, options);
 const codes = (found: readonly { readonly code: string }[]) => found.map(({ code }) => code);
 const at = 0.05;
 
@@ -157,11 +157,37 @@ describe('how far the maximum is determined', () => {
     const wide = findings.find(({ code }) => code === 'maximum-wide')!;
     expect(wide.values['width']).toBeGreaterThan(0.02);
     expect(wide.values['width']).toBeLessThan(0.06);
+    expect(wide.values['uncertainty']).toBe(Agt!.standardUncertainty ?? 0);
     if (forceNoise > 0) {
       const u = Agt!.standardUncertainty!;
       expect(Math.abs(Agt!.value - UNIFORM)).toBeLessThan(4 * u);
       expect(u).toBeLessThan(0.01);
     }
+  });
+});
+
+describe('a wide maximum is a caution', () => {
+  const wideOf = (forceNoise: number, options: TensionOptions = {}) => {
+    const { findings, totalExtensionAtMaximumForce: Agt } = analyse(pull({ forceNoise, noise: 0 }), options);
+    return { wide: findings.find(({ code }) => code === 'maximum-wide')!, u: Agt!.standardUncertainty!, away: Agt!.value - UNIFORM };
+  };
+
+  test('only where Agt is not known to the half per cent that ISO 6892-1 gives it in', () => {
+    const [calm, noisy] = [wideOf(5), wideOf(30)];
+    expect([calm.wide.severity, noisy.wide.severity]).toEqual(['note', 'caution']);
+    expect(calm.u).toBeLessThan(0.005);
+    expect(noisy.u).toBeGreaterThan(0.005);
+    for (const { u, away } of [calm, noisy]) expect(Math.abs(away)).toBeLessThan(3 * u);
+  });
+
+  test('by the uncertainty that is stated, its budget where there is one', () => {
+    const alone = wideOf(5);
+    const { wide, u } = wideOf(5, { uncertainty: { force: 0.001, displacement: 0.08, section: { diameter: 0.01 } } });
+    expect(alone.wide.severity).toBe('note');
+    // 8 % of an Agt of 0.18 is more than 0.005
+    expect(u).toBeGreaterThan(0.08 * UNIFORM);
+    expect(wide.values['uncertainty']).toBe(u);
+    expect(wide.severity).toBe('caution');
   });
 });
 

@@ -228,6 +228,42 @@ describe('noise', () => {
   });
 });
 
+describe('repeats with fresh noise', () => {
+  // a clean line in a given window, and noise of the force that is given: the standard error of its slope is σ over √Sxx
+  const { record: clean } = simulateTension({
+    material: { modulus: 70_000, yieldStress: 250, hardening: { law: 'swift', prestrain: 0.02, exponent: 0.2 } },
+    piece: roundPiece,
+    logger: { extensometer: true, rate: 10, forceNoise: 0, motionNoise: 0, tail: 1 },
+  });
+  const found = (force: Float64Array) =>
+    analyseTension({ ...clean, force }, roundPiece, {
+      modulus: { window: { by: 'stress', from: 50, to: 200 } },
+      uncertainty: { noise: { force: 20, displacement: 0, correlation: 0 } },
+    });
+  const uOf = (result: ReturnType<typeof found>) =>
+    result.uncertainty!['mE']!.lines.find(({ input }) => input === 'noise')!.standardUncertainty;
+
+  test('are drawn anew for each record, so that their chance is not the same in every test, and alike for the same', () => {
+    const plain = found(clean.force);
+    expect(uOf(found(clean.force))).toBe(uOf(plain));
+    const { first, last } = plain.modulusWindow!;
+    const strains = plain.curve.strain.slice(first, last + 1);
+    const mean = strains.reduce((a, b) => a + b, 0) / strains.length;
+    const error = 20 / AREA / Math.sqrt(strains.reduce((sum, e) => sum + (e - mean) ** 2, 0));
+    // records that differ in a billionth of a newton after the fracture
+    const shares = Array.from({ length: 30 }, (_, k) => {
+      const force = Float64Array.from(clean.force);
+      force[force.length - 1] = 1e-9 * (k + 1);
+      return uOf(found(force)) / error;
+    });
+    const middle = shares.reduce((a, b) => a + b, 0) / shares.length;
+    const scatter = Math.sqrt(shares.reduce((sum, one) => sum + (one - middle) ** 2, 0) / (shares.length - 1));
+    // 26 degrees of freedom know a deviation to one over √52: thirty of them to 2.5 %, their own scatter to 13 %; four times that either way
+    near(middle, 1, 0.1);
+    near(scatter * Math.sqrt(52), 1, 0.52);
+  });
+});
+
 describe('noise that drifts', () => {
   const drifting = (seed: number) => {
     const { record: read, piece: tested, options: doubts, truth } = uncertainTest('aluminium, correlated noise', seed, false);

@@ -1,7 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { findDrops } from '../../src/record/drops.js';
+import { findDrops as findFalls } from '../../src/record/drops.js';
+import { findTurns } from '../../src/record/turns.js';
 import { dropFindings } from '../../src/record/motionFindings.js';
 import { outlineOf } from '../support/outlines.js';
+
+const findDrops = (...given: Parameters<typeof findFalls>) => findFalls(...given).drops;
 
 /** Corners of a curve of force over motion [mm, N], ten samples from one to the next; 10 kN/mm is its stiffness. */
 const STIFFNESS = 10_000;
@@ -77,7 +80,7 @@ describe('falls of the force by what they look like', () => {
     expect(back(0.09)).toEqual(['slip']);
   });
 
-  test('a way back within steps and noise of the motion is none', () => {
+  test('a way back within steps and noise of the motion is none by itself', () => {
     const small = (way: number, motion: object) =>
       drops(
         [
@@ -90,9 +93,24 @@ describe('falls of the force by what they look like', () => {
         { motion, time: new Float64Array(41) },
       ).map(({ kind }) => kind);
     // three steps of 0.06 mm, ten deviations of 0.018 mm: 0.18 mm
-    expect(small(0.17, { step: 0.06 })).toEqual(['slip']);
-    expect(small(0.19, { step: 0.06 })).toEqual(['reversal']);
-    expect(small(0.17, { noise: 0.018 })).toEqual(['slip']);
+    const turnsOf = (way: number, motion: object) => {
+      const outline = through(
+        [
+          [0, 0],
+          [1, 10_000],
+          [1 - way, 8000],
+          [1.2 - way, 10_000],
+          [2, 20_000],
+        ],
+        { motion },
+      );
+      return findTurns(outline, outline.motion!, 200, 0.18, 0).length;
+    };
+    expect(turnsOf(0.17, { step: 0.06 })).toBe(0);
+    expect(turnsOf(0.19, { step: 0.06 })).toBe(1);
+    // twenty samples of it tell it all the same: a line through them, four standard errors off
+    expect(small(0.17, { noise: 0.018 })).toEqual(['reversal']);
+    expect(small(0.17, { noise: 0.1 })).toEqual(['slip']);
     expect(small(0.19, { noise: 0.018 })).toEqual(['reversal']);
     // a backlash is farther by them
     expect(small(0.57, { noise: 0.018 })).toEqual(['reversal']);

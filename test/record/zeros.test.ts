@@ -248,6 +248,7 @@ describe('zeros as findings', () => {
         zeros: { from: 0, tareStep: undefined, before: undefined, beforeAt: 0, after: undefined, afterAt: 0, ...zeros },
         zeroMoves: moves,
         drops: [],
+        untold: [],
       },
       limits,
     ).map(({ code, severity, values, range }) => ({ code, severity, values, range }));

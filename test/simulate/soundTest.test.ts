@@ -6,14 +6,24 @@ import { refusal } from '../support/thrown.js';
 test('two hundred sound tests raise no caution and no fault about their record', () => {
   const names = new Set<string>();
   const alarms: string[] = [];
+  const wide = { note: 0, caution: 0, fault: 0 };
   for (let k = 0; k < 200; k += 1) {
     const { record, piece, name } = soundTest(k);
     names.add(name);
-    for (const { about, severity, code, message } of analyseTension(record, piece).findings)
+    const { findings, totalExtensionAtMaximumForce: Agt } = analyseTension(record, piece);
+    for (const { about, severity, code, message, values } of findings) {
       if (about === 'record' && severity !== 'note') alarms.push(`${k} ${name}: ${code} ${message}`);
+      if (code !== 'maximum-wide') continue;
+      wide[severity] += 1;
+      expect(values['uncertainty']).toBe(Agt!.standardUncertainty);
+      // a caution where Agt is not known to the step that ISO 6892-1 gives it in
+      expect(severity === 'caution').toBe(Agt!.standardUncertainty! > 0.005);
+    }
   }
   expect(alarms).toEqual([]);
   expect(names.size).toBeGreaterThan(100);
+  // a quiet maximum is as wide as a noisy one, which is no doubt of the test
+  expect(wide.note).toBeGreaterThan(wide.caution);
 });
 
 test('their strengths are those of the truth', () => {
