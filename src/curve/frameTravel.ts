@@ -63,7 +63,8 @@ export interface FrameMotion extends ComplianceConditions {
   /** The law in words, where one number does not serve. */
   readonly law?: string;
   readonly range?: readonly [number, number];
-  readonly relativeStandardUncertainty?: number;
+  /** Standard uncertainty of the motion between two forces, of that motion [1]; where it is known. */
+  readonly relativeUncertainty?: (from: number, to: number) => number;
 }
 
 function tableMotion(from: string, path: string, table: ComplianceTable): FrameMotion {
@@ -107,8 +108,9 @@ export function requireCompliance(from: string, path: string, compliance: Compli
   }
   const given: object = requireObject(from, path, compliance);
   const { relativeStandardUncertainty: doubt } = compliance;
+  if (doubt !== undefined) requireNonNegative(from, `${path}.relativeStandardUncertainty`, doubt);
   const about = {
-    ...(doubt === undefined ? {} : { relativeStandardUncertainty: requireNonNegative(from, `${path}.relativeStandardUncertainty`, doubt) }),
+    ...(doubt === undefined ? {} : { relativeUncertainty: () => doubt }),
     ...requireConditions(from, path, compliance),
   };
   if ('force' in compliance) {
