@@ -20,7 +20,7 @@ import { structure } from './structure.js';
 /**
  * A bending test from its record: modulus by slope and chord, flexural strengths, and every doubt that the data show.
  *
- * $$ \text{record} \to s - C_f F \to \sigma_f = \frac{F a}{2 W}, \; \varepsilon_f = \frac{m c}{\kappa}\, s \to E_f \to \varepsilon_0 \to \sigma_{fp}, \sigma_{fM}, \varepsilon_{fM} $$
+ * $$ \text{record} \to s - C_f F \to \sigma_f = \frac{F a}{2 W}, \; \varepsilon_f = \frac{m c}{\kappa}\, s \to E_b, E_f \to \varepsilon_0 \to \sigma_{fp}, \sigma_{fM}, \varepsilon_{fM} $$
  *
  * @remarks
  * Three points, and four points with any arm; deflection by a gauge at mid-span, travel of the noses, or strain of the outer fibre. The crosshead
