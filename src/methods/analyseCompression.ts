@@ -144,11 +144,7 @@ export function analyseCompression(
         windowForce(numbers.line, curve.stress, lengths.area),
       ),
     ],
-    trail: [
-      ...forceTrail(settings.test),
-      ...repaired,
-      ...compressionTrail(turned, positive, recorded, lengths.area, numbers, settings, part),
-    ],
+    trail: [...forceTrail(settings.test), ...repaired, ...compressionTrail(evidence, settings)],
     provenance: provenanceOf(options, { ...given }),
   };
 }

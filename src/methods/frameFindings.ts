@@ -115,23 +115,29 @@ export function displacementFindings(
   return found;
 }
 
+/** @internal What the doubts about frame and displacement rest on. */
+export interface FrameEvidence {
+  readonly record: Pick<TensionRecord, 'force' | 'travel'>;
+  readonly recorded: Pick<RecordedCurve, 'basis' | 'firstStrain' | 'strain' | 'stress'>;
+  readonly numbers: Pick<TensionNumbers, 'line'>;
+  readonly share: FrameShare | undefined;
+  readonly refused: RefusedFrame | undefined;
+  /** The step of the displacement, as strain. */
+  readonly strainStep: number;
+}
+
 /** @internal Doubts about frame and displacement: what the strain is of, and how fine it was read. */
 export function frameFindings(
-  record: Pick<TensionRecord, 'force' | 'travel'>,
-  recorded: Pick<RecordedCurve, 'basis' | 'firstStrain' | 'strain' | 'stress'>,
-  numbers: Pick<TensionNumbers, 'line'>,
+  { record, recorded, numbers, share, refused, strainStep }: FrameEvidence,
+  loaded: 'tension' | 'compression',
   result: Found,
   settings: Settings & { readonly frameCompliance: FrameMotion | undefined; readonly test: TestInfo },
-  frame: FrameShare | undefined,
-  strainStep: number,
-  loaded: 'tension' | 'compression',
-  refused: RefusedFrame | undefined,
 ): Finding[] {
   const motion = settings.frameCompliance;
   return [
     ...refusedFindings(refused),
     ...(motion && record.travel ? [...conditionFindings([motion], settings.test, loaded), ...beyondCompliance(record.force, motion)] : []),
-    ...(recorded.basis === 'travel' ? [finding('extension-from-travel', {}), ...slopeFindings(numbers, motion, frame, refused)] : []),
+    ...(recorded.basis === 'travel' ? [finding('extension-from-travel', {}), ...slopeFindings(numbers, motion, share, refused)] : []),
     ...displacementFindings(recorded, numbers, result, settings, strainStep),
   ];
 }

@@ -100,9 +100,9 @@ export function tensionRoad(
       parallelLengthGiven: testPiece.parallelLength !== undefined,
       shape: testPiece.section.shape,
     }),
-    ...rateFindings(given, curve, quantities, numbers, rates, pauses, settings, part),
+    ...rateFindings({ record: given, curve, numbers, rates, pauses, part }, quantities, settings),
     ...pieceFindings(testPiece, after, quantities, settings, recorded.basis !== 'extensometer'),
-    ...frameFindings(given, recorded, numbers, quantities, settings, share, strainStep, 'tension', refused),
+    ...frameFindings({ record: given, recorded, numbers, share, refused, strainStep }, 'tension', quantities, settings),
     ...calibrationFindings(
       settings.test,
       forcesOf(strengthsOf(quantities), lengths.area),
