@@ -8,6 +8,7 @@ import {
   requireOneOf,
   requireOptions,
   requirePositive,
+  requireText,
   shownList,
 } from '../base/index.js';
 
@@ -93,7 +94,7 @@ const common = ['relativeStandardUncertainty', 'grips', 'direction'];
 
 /** @internal Checks how a compliance was measured. */
 export function requireConditions(from: string, path: string, { grips, direction }: ComplianceConditions): ComplianceConditions {
-  if (grips !== undefined && typeof grips !== 'string') throw new InputError(from, `${path}.grips`, 'wrong-type', 'must be text', grips);
+  if (grips !== undefined) requireText(from, `${path}.grips`, grips);
   return {
     ...(grips === undefined ? {} : { grips }),
     ...(direction === undefined ? {} : { direction: requireOneOf(from, `${path}.direction`, direction, directions) }),

@@ -4,6 +4,7 @@ import {
   requireObject,
   requireOptions,
   requirePositive,
+  requireText,
   type Finding,
   type Quantity,
   unitInWords,
@@ -35,8 +36,7 @@ function requireResult(path: string, result: TestResult): TestResult {
     );
   const { options, hash, version } = requireObject(FROM, `${path}.provenance`, given.provenance) as Partial<Provenance>;
   requireObject(FROM, `${path}.provenance.options`, options);
-  for (const [name, text] of Object.entries({ hash, version }))
-    if (typeof text !== 'string') throw new InputError(FROM, `${path}.provenance.${name}`, 'wrong-type', 'must be text', text);
+  for (const [name, text] of Object.entries({ hash, version })) requireText(FROM, `${path}.provenance.${name}`, text);
   return result;
 }
 
