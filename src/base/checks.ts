@@ -68,7 +68,7 @@ export function requireDay(from: string, path: string, value: unknown): string {
 
 /** @internal Text. */
 export function requireText(from: string, path: string, value: unknown): string {
-  if (typeof value !== 'string') throw new InputError(from, path, value === undefined ? 'missing' : 'not-text', 'must be text', value);
+  if (typeof value !== 'string') throw new InputError(from, path, value === undefined ? 'missing' : 'wrong-type', 'must be text', value);
   return value;
 }
 

@@ -14,11 +14,11 @@ export interface BeamStiffness {
 /**
  * Modulus of elasticity in bending from the stiffness of a beam.
  *
- * $$ E_f = \frac{k L^3}{48 I} \text{ (3 points)}, \qquad E_f = \frac{k\, a (3 L^2 - 4 a^2)}{48 I} \text{ (4 points, mid-span)}, \qquad E_f = \frac{k\, a^2 (3 L - 4 a)}{12 I} \text{ (4 points, at the noses)} $$
+ * $$ E_b = \frac{k L^3}{48 I} \text{ (3 points)}, \qquad E_b = \frac{k\, a (3 L^2 - 4 a^2)}{48 I} \text{ (4 points, mid-span)}, \qquad E_b = \frac{k\, a^2 (3 L - 4 a)}{12 I} \text{ (4 points, at the noses)} $$
  *
  * @remarks
  * Three points are the case $a = L/2$ of either. The thickness enters with its third power: 1 % of it is 3 % of the modulus. Frame,
- * supports and indentation in the deflection, and shear of a short span, all lower the result.
+ * supports and indentation in the deflection, and shear of a short span, all lower the result. The modulus $E_f$ of ISO 178 is that of a chord (see `chordModulus`).
  *
  * @param beam - `stiffness` [N/mm] above 0, `section`, `setup` with `measuredAt` (default `nose`).
  * @returns Modulus [MPa].

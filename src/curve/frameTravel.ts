@@ -8,6 +8,7 @@ import {
   requireOneOf,
   requireOptions,
   requirePositive,
+  requireText,
   shownList,
 } from '../base/index.js';
 
@@ -63,7 +64,8 @@ export interface FrameMotion extends ComplianceConditions {
   /** The law in words, where one number does not serve. */
   readonly law?: string;
   readonly range?: readonly [number, number];
-  readonly relativeStandardUncertainty?: number;
+  /** Standard uncertainty of the motion between two forces, of that motion [1]; where it is known. */
+  readonly relativeUncertainty?: (from: number, to: number) => number;
 }
 
 function tableMotion(from: string, path: string, table: ComplianceTable): FrameMotion {
@@ -92,7 +94,7 @@ const common = ['relativeStandardUncertainty', 'grips', 'direction'];
 
 /** @internal Checks how a compliance was measured. */
 export function requireConditions(from: string, path: string, { grips, direction }: ComplianceConditions): ComplianceConditions {
-  if (grips !== undefined && typeof grips !== 'string') throw new InputError(from, `${path}.grips`, 'wrong-type', 'must be text', grips);
+  if (grips !== undefined) requireText(from, `${path}.grips`, grips);
   return {
     ...(grips === undefined ? {} : { grips }),
     ...(direction === undefined ? {} : { direction: requireOneOf(from, `${path}.direction`, direction, directions) }),
@@ -107,8 +109,9 @@ export function requireCompliance(from: string, path: string, compliance: Compli
   }
   const given: object = requireObject(from, path, compliance);
   const { relativeStandardUncertainty: doubt } = compliance;
+  if (doubt !== undefined) requireNonNegative(from, `${path}.relativeStandardUncertainty`, doubt);
   const about = {
-    ...(doubt === undefined ? {} : { relativeStandardUncertainty: requireNonNegative(from, `${path}.relativeStandardUncertainty`, doubt) }),
+    ...(doubt === undefined ? {} : { relativeUncertainty: () => doubt }),
     ...requireConditions(from, path, compliance),
   };
   if ('force' in compliance) {

@@ -6,6 +6,7 @@ import {
   requireList,
   requireOptions,
   requirePositive,
+  requireText,
   type Finding,
 } from '../base/index.js';
 
@@ -119,9 +120,8 @@ export function forceDrift(input: DriftInput): ForceDrift {
   const results = requireList(FROM, 'input.results', input.results ?? [], 0).map((one, k): DatedResult => {
     const path = `input.results[${k}]`;
     requireOptions(FROM, one, ['identity', 'date', 'force'], path);
-    if (typeof one.identity !== 'string') throw new InputError(FROM, `${path}.identity`, 'wrong-type', 'must be text', one.identity);
     return {
-      identity: one.identity,
+      identity: requireText(FROM, `${path}.identity`, one.identity),
       date: requireDay(FROM, `${path}.date`, one.date),
       force: requirePositive(FROM, `${path}.force`, one.force),
     };

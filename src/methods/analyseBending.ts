@@ -7,20 +7,20 @@ import type { BendingColumns, BendingPiece, BendingResult } from './BendingResul
 import { calibrationFindings, forceTrail, forcesOf, windowForce } from './calibrationFindings.js';
 import { evaluateLine } from './evaluateLine.js';
 import { excursionsTrail } from './excursionsTrail.js';
-import { frameShare } from './frameShare.js';
-import { isCurved } from './lineFindings.js';
+import { frameShare, modulusWithFrame, shareOfSlope } from './frameShare.js';
 import { bendingControls, lineLoading } from './lineLoading.js';
 import { lineTrail } from './lineTrail.js';
 import { trailStep, type TrailStep } from '../base/index.js';
 import { loadingPositive } from './positiveSigns.js';
 import { provenanceOf } from './provenanceOf.js';
 import { withoutSpikes } from './spikeRepair.js';
+import { isStrainOfPiece, slopeIsModulus } from './slopeIsModulus.js';
 import { structure } from './structure.js';
 
 /**
  * A bending test from its record: modulus by slope and chord, flexural strengths, and every doubt that the data show.
  *
- * $$ \text{record} \to s - C_f F \to \sigma_f = \frac{F a}{2 W}, \; \varepsilon_f = \frac{m c}{\kappa}\, s \to E_f \to \varepsilon_0 \to \sigma_{fp}, \sigma_{fM}, \varepsilon_{fM} $$
+ * $$ \text{record} \to s - C_f F \to \sigma_f = \frac{F a}{2 W}, \; \varepsilon_f = \frac{m c}{\kappa}\, s \to E_b, E_f \to \varepsilon_0 \to \sigma_{fp}, \sigma_{fM}, \varepsilon_{fM} $$
  *
  * @remarks
  * Three points, and four points with any arm; deflection by a gauge at mid-span, travel of the noses, or strain of the outer fibre. The crosshead
@@ -59,7 +59,6 @@ export function analyseBending(record: BendingColumns, piece: BendingPiece, opti
   const evaluated = evaluateLine(given, lengths, asked, Infinity);
   const { recorded, curve, numbers, part, frameCompliance: frame, refused, survey, time, pauses, strainStep } = evaluated;
   const settings = { ...asked, frameCompliance: frame };
-  const { thresholds } = settings;
   const gauge = motionOf(given, pieceFirst) === 'extension' ? 'deflection' : 'strain';
   // a strain gauge reads strain itself
   const strainLength = recorded.basis !== 'travel' && gauge === 'strain' ? 1 : recorded.strainLength;
@@ -67,25 +66,29 @@ export function analyseBending(record: BendingColumns, piece: BendingPiece, opti
   const { line } = numbers;
   // plastics are softer than any metal
   const share = frameShare(recorded, numbers, lengths, frame, 0);
-  const ofPiece = recorded.basis !== 'travel' || (share !== undefined && !share.vanishing);
+  const ofPiece = isStrainOfPiece(recorded, share);
   // a curve that softens from the start has its line meet zero stress before the record: the chord counts from no earlier than that start
   const origin = line.ok ? Math.max(0, curve.strain[0]! - curve.stress[0]! / line.slope) : 0;
   const chord = ofPiece && line.ok ? chordModulusKernel(part.curve, settings.chord, origin, part.numbers.highest + 1) : undefined;
-  const isModulus = line.ok && ofPiece && line.points >= thresholds.leastElasticPoints && !isCurved(numbers, thresholds.slopeFall);
   const highestForce = given.force[survey.top]!;
   const shearShare = shearShareOf(piece, settings.poissonRatio, recorded.basis === 'travel' ? 'nose' : 'mid-span');
-  const quantities = bendingQuantities({
-    numbers,
-    curve,
-    part,
-    lengths,
-    settings,
-    isModulus,
-    chord,
-    shearShare,
-    highestForce,
-    top: survey.top,
-  });
+  const quantities = modulusWithFrame(
+    bendingQuantities({
+      numbers,
+      curve,
+      part,
+      lengths,
+      settings,
+      isModulus: slopeIsModulus(numbers, settings.thresholds, ofPiece),
+      chord,
+      chordShare:
+        chord?.ok === true ? shareOfSlope(recorded, { slope: chord.modulus, stresses: chord.stresses }, lengths, frame, 0) : undefined,
+      shearShare,
+      highestForce,
+      top: survey.top,
+    }),
+    share,
+  );
 
   const loading = lineLoading(curve, time, numbers, bendingControls(strainLength));
   const evidence = {

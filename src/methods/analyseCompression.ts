@@ -12,12 +12,12 @@ import { loadingPositive } from './positiveSigns.js';
 import { compressionTrail } from './compressionTrail.js';
 import { evaluateLine } from './evaluateLine.js';
 import { fadedBreak } from './fadedBreak.js';
-import { frameShare } from './frameShare.js';
-import { isCurved } from './lineFindings.js';
+import { frameShare, modulusWithFrame } from './frameShare.js';
 import { brokeSuddenly, type LineNumbers } from './lineKernel.js';
 import { compressionControls, lineLoading } from './lineLoading.js';
 import { provenanceOf } from './provenanceOf.js';
 import { withoutSpikes } from './spikeRepair.js';
+import { isStrainOfPiece, slopeIsModulus } from './slopeIsModulus.js';
 import { structure } from './structure.js';
 import { hollomonOf, meansOf } from './hardeningAndNecking.js';
 import { explanationOf } from './tensionKernel.js';
@@ -79,30 +79,32 @@ export function analyseCompression(
   const part = { ...evaluated.part, numbers: withFade(evaluated.part.numbers) };
   const { line } = numbers;
   const share = frameShare(recorded, numbers, { area: lengths.area, effectiveLength: recorded.strainLength }, frameCompliance);
-  const ofPiece = recorded.basis !== 'travel' || (share !== undefined && !share.vanishing);
-  const isModulus = line.ok && ofPiece && line.points >= thresholds.leastElasticPoints && !isCurved(numbers, thresholds.slopeFall);
+  const ofPiece = isStrainOfPiece(recorded, share);
   const broken = piece.afterTest?.broken ?? (fade !== undefined || brokeSuddenly(part.numbers, part.curve));
   const buckling = bucklingOf(part.numbers, part.curve, lengths, thresholds.bucklingShare, broken);
   const trueCurve = ofPiece && line.ok ? trueCurveOf(part.curve, part.numbers.highest) : undefined;
   const flow = flowCurveOf(part.curve, part.numbers, lengths, settings.friction);
   const hardening = flow && hollomonOf(meansOf(flow, 0, flow.strain.length - 1));
-  const quantities = compressionQuantities({
-    numbers,
-    curve,
-    explanation: explanationOf(part.numbers, part.curve),
-    lengths,
-    settings,
-    isModulus,
-    strainOfPiece: ofPiece,
-    broken,
-    buckling,
-    flow,
-    trueCurve,
-    hardening,
-    piece,
-    top: survey.top,
-    highestForce: positive.force[survey.top]!,
-  });
+  const quantities = modulusWithFrame(
+    compressionQuantities({
+      numbers,
+      curve,
+      explanation: explanationOf(part.numbers, part.curve),
+      lengths,
+      settings,
+      isModulus: slopeIsModulus(numbers, thresholds, ofPiece),
+      strainOfPiece: ofPiece,
+      broken,
+      buckling,
+      flow,
+      trueCurve,
+      hardening,
+      piece,
+      top: survey.top,
+      highestForce: positive.force[survey.top]!,
+    }),
+    share,
+  );
   const loading = lineLoading(curve, time, numbers, compressionControls);
   const evidence = {
     recorded,
@@ -142,11 +144,7 @@ export function analyseCompression(
         windowForce(numbers.line, curve.stress, lengths.area),
       ),
     ],
-    trail: [
-      ...forceTrail(settings.test),
-      ...repaired,
-      ...compressionTrail(turned, positive, recorded, lengths.area, numbers, settings, part),
-    ],
+    trail: [...forceTrail(settings.test), ...repaired, ...compressionTrail(evidence, settings)],
     provenance: provenanceOf(options, { ...given }),
   };
 }

@@ -5,9 +5,9 @@ import { calibrationFindings } from './calibrationFindings.js';
 import { departuresOf } from './departures.js';
 import { excursionsTrail } from './excursionsTrail.js';
 import { familyFindings } from './familyFindings.js';
-import { isCurved } from './lineFindings.js';
 import { evaluateLoading, findingOnRecord } from './loadingPart.js';
 import { methodFindings } from './methodFindings.js';
+import { slopeIsModulus } from './slopeIsModulus.js';
 import { explanationOf } from './tensionKernel.js';
 import { curveOptionNames, requireTensionOptions, type CurveAnalysisOptions } from './tensionOptions.js';
 import { tensionQuantities } from './tensionQuantities.js';
@@ -82,14 +82,13 @@ export function analyseCurve(curve: CurveColumns, options: CurveAnalysisOptions 
     excursions,
   );
   const { line } = numbers;
-  const isModulus = line.ok && line.points >= settings.thresholds.leastElasticPoints && !isCurved(numbers, settings.thresholds.slopeFall);
   const dips = yieldDips(found?.untold ?? [], numbers, kept.stress);
   const bare = tensionQuantities(
     numbers,
     kept,
     kept.stress,
     settings,
-    { modulus: isModulus, totalExtension: true },
+    { modulus: slopeIsModulus(numbers, settings.thresholds), totalExtension: true },
     explanationOf(part.numbers, part.input.curve),
   );
   const quantities = withYieldDips(bare, dips);

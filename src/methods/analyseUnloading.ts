@@ -18,6 +18,7 @@ import {
   unloadingLoopsKernel,
   type Compliance,
   type FrameMotion,
+  type UnloadingLoop,
   type UnloadingWindow,
 } from '../curve/index.js';
 import { metalModuli } from '../materials/index.js';
@@ -25,10 +26,11 @@ import { checkRecordKernel } from '../record/index.js';
 import { calibrationFindings, forceTrail } from './calibrationFindings.js';
 import { requireBrokenPiece } from './brokenPiece.js';
 import { withoutFrame } from './evaluateRecord.js';
-import { conditionFindings, refusedFindings } from './frameFindings.js';
-import { frameInWords } from './frameShare.js';
+import { conditionFindings, refusedFindings, shareFindings } from './frameFindings.js';
+import { frameInWords, frameShare, shareOfSlope, withFrame } from './frameShare.js';
 import type { TestInfo } from './MethodResult.js';
 import { provenanceOf } from './provenanceOf.js';
+import { isStrainOfPiece } from './slopeIsModulus.js';
 import { structure } from './structure.js';
 import { requireTest } from './testInfo.js';
 import { loopFindings } from './unloadingFindings.js';
@@ -109,7 +111,13 @@ export function analyseUnloading(record: TensionColumns, testPiece: TestPiece, o
     return { recorded, numbers: { line }, found: unloadingLoopsKernel(recorded, { ...settings, ...known }) };
   };
   const evaluated = withUsableFrame(evaluate, asked, given, lengths, metalModuli[1]);
-  const { recorded, found, frameCompliance: frame, refused } = evaluated;
+  const { recorded, numbers, found, frameCompliance: frame, refused } = evaluated;
+  // strain is motion over the whole of this length
+  const own = { area: lengths.area, effectiveLength: recorded.strainLength };
+  const share = frameShare(recorded, numbers, own, frame);
+  const ofPiece = isStrainOfPiece(recorded, share);
+  const shareAlong = ({ slope, range: [first, last] }: UnloadingLoop) =>
+    shareOfSlope(recorded, { slope, stresses: [recorded.stress[last]!, recorded.stress[first]!] }, own, frame);
   const isReversible = v === undefined || v <= REVERSIBILITY;
   const loops = found.ok && isReversible ? found.loops : [];
   const shift = found.ok ? found.strainShift : 0;
@@ -121,6 +129,7 @@ export function analyseUnloading(record: TensionColumns, testPiece: TestPiece, o
     ...ofRecord,
     ...refusedFindings(refused, 'loops'),
     ...(frame && given.travel ? [...conditionFindings([frame], test, 'tension'), ...beyondCompliance(given.force, frame)] : []),
+    ...(share ? shareFindings(share, 'loops') : []),
     ...calibrationFindings(test, [{ symbol: 'Fm', force: given.force.reduce((most, one) => Math.max(most, one)) }]),
   ];
   if (!isReversible) findings.push(finding('unloading-refused', { reversibility: 100 * v }, { field: 'loops' }));
@@ -128,7 +137,6 @@ export function analyseUnloading(record: TensionColumns, testPiece: TestPiece, o
   else findings.push(...loopFindings(loops, setLimit, strength));
   if (v === undefined) findings.push(finding('reversibility-unknown', {}, { field: 'loops' }));
   if (recorded.basis === 'travel') findings.push(finding('extension-from-travel', {}, { field: 'loops' }));
-  const ofPiece = recorded.basis !== 'travel' || frame !== undefined;
   return {
     method: 'unloading',
     test,
@@ -136,7 +144,10 @@ export function analyseUnloading(record: TensionColumns, testPiece: TestPiece, o
     extensionBasis: recorded.basis,
     curve: { strain: recorded.strain.map((e) => e - shift), stress: recorded.stress },
     setLimit,
-    loops: loops.map((loop) => loopQuantities(loop, ofPiece, setLimit)),
+    loops: loops.map((loop) => {
+      const named = loopQuantities(loop, ofPiece, setLimit);
+      return { ...named, slope: withFrame(named.slope, shareAlong(loop)) };
+    }),
     ...permanentSetStrength(strength, setLimit),
     findings,
     trail: [

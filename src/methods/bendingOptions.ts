@@ -64,12 +64,31 @@ export interface BendingOptions {
 
 const ownThresholds = { spanRatio: 16, deflectionShare: 0.1, chordDifference: 0.05 };
 
+/** Standard uncertainty of the sum of two motions that were measured apart, of that sum; of one whose own is not known nothing comes in. */
+function doubtTogether(motions: readonly FrameMotion[]): Pick<FrameMotion, 'relativeUncertainty'> {
+  if (motions.every(({ relativeUncertainty }) => relativeUncertainty === undefined)) return {};
+  return {
+    relativeUncertainty: (from, to) => {
+      const moved = motions.map(({ at }) => at(to) - at(from));
+      const doubts = motions.map(({ relativeUncertainty: doubt }, k) => (doubt?.(from, to) ?? 0) * moved[k]!);
+      const sum = Math.abs(moved.reduce((a, b) => a + b));
+      return sum > 0 ? Math.hypot(...doubts) / sum : 0;
+    },
+  };
+}
+
 /** Frame and indentation give one after the other: their motions add up, as far as both were measured. */
 function together([first, second]: readonly FrameMotion[]): FrameMotion | undefined {
   if (!first || !second) return first;
   const low = Math.max(first.range?.[0] ?? 0, second.range?.[0] ?? 0);
   const high = Math.min(first.range?.[1] ?? Infinity, second.range?.[1] ?? Infinity);
-  return { at: (force) => first.at(force) + second.at(force), ...(first.range || second.range ? { range: [low, high] } : {}) };
+  const areConstant = first.constant !== undefined && second.constant !== undefined;
+  return {
+    at: (force) => first.at(force) + second.at(force),
+    ...(areConstant ? { constant: first.constant + second.constant } : {}),
+    ...(first.range || second.range ? { range: [low, high] } : {}),
+    ...doubtTogether([first, second]),
+  };
 }
 
 /** @internal Options after the checks, with defaults. */

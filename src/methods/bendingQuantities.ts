@@ -4,6 +4,7 @@ import type { BeamLengths, BendingSettings } from './bendingOptions.js';
 import type { BendingResult } from './BendingResult.js';
 import { modulusWindowOf, slopeQuantity } from './elasticQuantities.js';
 import type { LineLoadingPart } from './evaluateLine.js';
+import { withFrame, type FrameShare } from './frameShare.js';
 import { brokeSuddenly, type LineNumbers } from './lineKernel.js';
 import { maximumForce, percent, quantity } from './quantity.js';
 import { strengthsAt } from './strengthsAt.js';
@@ -20,13 +21,15 @@ interface Evaluated {
   readonly settings: BendingSettings;
   readonly isModulus: boolean;
   readonly chord: Outcome<ChordModulus, ChordReason> | undefined;
+  /** The frame's share of the motion along the chord. */
+  readonly chordShare: FrameShare | undefined;
   readonly shearShare: number | undefined;
   readonly highestForce: number;
   readonly top: number;
 }
 
 /** Moduli by slope and chord, and the proof strengths. */
-function elasticPart({ numbers, curve, part, settings, isModulus, chord }: Evaluated) {
+function elasticPart({ numbers, curve, part, settings, isModulus, chord, chordShare }: Evaluated) {
   const { line, proofs } = numbers;
   const explanation = explanationOf(part.numbers, part.curve);
   return {
@@ -38,12 +41,15 @@ function elasticPart({ numbers, curve, part, settings, isModulus, chord }: Evalu
       : {}),
     ...(chord?.ok === true
       ? {
-          chordModulus: quantity(
-            'Ef',
-            `flexural modulus, chord from ${percent(chord.strains[0])} to ${percent(chord.strains[1])} % strain`,
-            chord.modulus,
-            'MPa',
-            `${ISO178}, flexural modulus`,
+          chordModulus: withFrame(
+            quantity(
+              'Ef',
+              `flexural modulus, chord from ${percent(chord.strains[0])} to ${percent(chord.strains[1])} % strain`,
+              chord.modulus,
+              'MPa',
+              `${ISO178}, flexural modulus`,
+            ),
+            chordShare,
           ),
         }
       : {}),

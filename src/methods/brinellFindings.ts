@@ -1,7 +1,7 @@
 import { finding, type Finding } from '../base/index.js';
 import { nominalCombinations } from './brinellCombinations.js';
 import type { BrinellDwell } from './brinellDwell.js';
-import type { BrinellHardness } from './brinellHardness.js';
+import { forceIndexOf, type BrinellHardness } from './brinellHardness.js';
 import { brinellIndices } from './brinellIndices.js';
 import type { BrinellPiece } from './BrinellResult.js';
 import type { CheckedIndentation } from './brinellReadings.js';
@@ -39,7 +39,7 @@ function forceFindings(number: number, ball: number, force: number): Finding[] {
         { field: 'hardness' },
       ),
     ];
-  return [finding('brinell-index-unusual', { number, index: (0.102 * force) / ball ** 2 }, { field: 'hardness' })];
+  return [finding('brinell-index-unusual', { number, index: forceIndexOf(force, ball) }, { field: 'hardness' })];
 }
 
 function dwellFindings(number: number, dwell: BrinellDwell): Finding[] {
@@ -98,7 +98,7 @@ export function brinellPieceFindings(
   if (thickness !== undefined && thickness < least) findings.push(finding('brinell-piece-thin', { thickness, least }));
   if (material === undefined || hardness === undefined) return findings;
   const usual = brinellIndices(material, hardness);
-  const index = nearestCombination(ball, force)?.forceIndex ?? (0.102 * force) / ball ** 2;
+  const index = nearestCombination(ball, force)?.forceIndex ?? forceIndexOf(force, ball);
   if (!usual.includes(index))
     findings.push(finding('brinell-index-unsuited', { index, material, hardness, usual: usual.join(', ') }, { field: 'hardness' }));
   return findings;

@@ -38,8 +38,15 @@ const RATIO = [0.24, 0.6] as const;
 /** @internal Depth of a cap of diameter d of a ball, without loss of digits where it is shallow. */
 const capDepth = (ball: number, diameter: number): number => diameter ** 2 / (2 * (ball + Math.sqrt(ball ** 2 - diameter ** 2)));
 
+/** @internal Newtons into the kilograms-force of the old definition: 1/9.80665, rounded as ISO 6506-1 prints it. */
+export const KGF_PER_NEWTON = 0.102;
+
 /** @internal HBW of a mean diameter. */
-export const hbw = (force: number, ball: number, diameter: number): number => (0.102 * force) / (Math.PI * ball * capDepth(ball, diameter));
+export const hbw = (force: number, ball: number, diameter: number): number =>
+  (KGF_PER_NEWTON * force) / (Math.PI * ball * capDepth(ball, diameter));
+
+/** @internal Force-diameter index [N/mm²]. */
+export const forceIndexOf = (force: number, ball: number): number => (KGF_PER_NEWTON * force) / ball ** 2;
 
 /** @internal HBW at 0.60 and at 0.24 of the ball: between them a force serves. */
 export const hbwRange = (force: number, ball: number): [number, number] => [
@@ -89,7 +96,7 @@ export function brinellHardness(input: BrinellInput): BrinellHardness {
     hardness: hbw(force, ball, diameter),
     diameter,
     depth,
-    forceIndex: (0.102 * force) / ball ** 2,
+    forceIndex: forceIndexOf(force, ball),
     ratio,
     valid: diameter >= within(RATIO[0]) && diameter <= within(RATIO[1]),
     leastThickness: 8 * depth,

@@ -4,8 +4,7 @@ import type { bucklingOf } from './compressionKernel.js';
 import type { CompressionSettings } from './compressionOptions.js';
 import type { CompressionPiece, CompressionResult } from './CompressionResult.js';
 import type { LineLoadingPart } from './evaluateLine.js';
-import { frameFindings } from './frameFindings.js';
-import type { FrameShare } from './frameShare.js';
+import { frameFindings, type FrameEvidence } from './frameFindings.js';
 import { hardeningFindings } from './hardeningFindings.js';
 import { lineFindings } from './lineFindings.js';
 import type { LineNumbers } from './lineKernel.js';
@@ -15,10 +14,9 @@ import { readingFindings } from './pieceFindings.js';
 import { proofFindings } from './proofFindings.js';
 import type { TensionNumbers } from './TensionNumbers.js';
 import { unlikeFinding } from './unlikeFinding.js';
-import type { RefusedFrame } from './usableFrame.js';
 
 /** @internal What the findings of a compression test rest on. */
-export interface CompressionEvidence {
+export interface CompressionEvidence extends FrameEvidence {
   readonly recorded: RecordedCurve;
   readonly numbers: LineNumbers;
   readonly part: LineLoadingPart;
@@ -28,15 +26,12 @@ export interface CompressionEvidence {
   /** Its time, where the clock runs. */
   readonly time: Float64Array | undefined;
   readonly pauses: readonly Pause[];
-  readonly strainStep: number;
   readonly frictionShare: number | undefined;
   readonly hardening: TensionNumbers['hardening'];
   readonly broken: boolean;
   readonly turned: readonly string[];
-  readonly share: FrameShare | undefined;
   /** Whether the strain is the piece's own: without the frame. */
   readonly strainOfPiece: boolean;
-  readonly refused: RefusedFrame | undefined;
 }
 
 type Found = Pick<
@@ -119,22 +114,12 @@ export function compressionFindings(
   evidence: CompressionEvidence,
   settings: CompressionSettings,
 ): Finding[] {
-  const { recorded, numbers, part, frictionShare, broken, turned } = evidence;
+  const { numbers, part, frictionShare, broken, turned } = evidence;
   const { line } = numbers;
   const found: Finding[] = [];
   if (turned.length > 0) found.push(finding('signs-turned', { columns: turned.join(', ') }));
   found.push(
-    ...frameFindings(
-      evidence.record,
-      recorded,
-      numbers,
-      result,
-      settings,
-      evidence.share,
-      evidence.strainStep,
-      'compression',
-      evidence.refused,
-    ),
+    ...frameFindings(evidence, 'compression', result, settings),
     ...readingFindings(piece.section, settings.thresholds.sectionSpread),
     ...pauseFindings(evidence.pauses, result.curve, result.proofStrengths, line),
     ...(evidence.time ? unevenOfLoading(evidence.record, part) : []),

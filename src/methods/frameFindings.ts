@@ -42,6 +42,18 @@ export function conditionFindings(
 export const refusedFindings = (refused: RefusedFrame | undefined, field = 'modulus'): Finding[] =>
   refused ? [finding('compliance-too-large', { ...refused }, { field })] : [];
 
+/** @internal What was taken out of the motion along a slope, and what that makes of the modulus. */
+export function shareFindings({ compliance, ratio, vanishing, uncertainty }: FrameShare, field = 'modulus'): Finding[] {
+  // as springs in series: the frame's share of the whole motion
+  const share = (100 * ratio) / (1 + ratio);
+  const found = [finding('frame-compliance-removed', { compliance, share })];
+  if (vanishing) found.push(finding('compliance-vanishing', { compliance, share }, { field }));
+  if (ratio > 1) found.push(finding('frame-stretches-more-than-piece', { ratio }, { field }));
+  if (uncertainty !== undefined && uncertainty > CARRIED)
+    found.push(finding('modulus-carries-compliance', { uncertainty: 100 * uncertainty }, { field }));
+  return found;
+}
+
 /** @internal Whose motion a slope is of, where the strain comes from travel; and how far the frame was measured. */
 export function slopeFindings(
   { line }: Pick<TensionNumbers, 'line'>,
@@ -52,14 +64,8 @@ export function slopeFindings(
   // a compliance that was refused is said for itself
   if (refused) return [];
   if (!frame) return line.ok ? [finding('modulus-includes-frame-compliance', { slope: line.slope }, { field: 'modulus' })] : [];
-  // as springs in series: the frame's share of the whole motion
-  const { compliance, ratio, lowest, uncertainty } = frame;
-  const found = [finding('frame-compliance-removed', { compliance, share: (100 * ratio) / (1 + ratio) })];
-  if (frame.vanishing)
-    found.push(finding('compliance-vanishing', { compliance, share: (100 * ratio) / (1 + ratio) }, { field: 'modulus' }));
-  if (ratio > 1) found.push(finding('frame-stretches-more-than-piece', { ratio }, { field: 'modulus' }));
-  if (uncertainty !== undefined && uncertainty > CARRIED)
-    found.push(finding('modulus-carries-compliance', { uncertainty: 100 * uncertainty }, { field: 'modulus' }));
+  const { lowest } = frame;
+  const found = shareFindings(frame);
   const limit = motion?.range?.[0] ?? -Infinity;
   if (lowest < limit - 1e-9 * Math.abs(limit))
     found.push(finding('window-below-compliance', { force: lowest, limit }, { field: 'modulusWindow' }));
@@ -109,23 +115,29 @@ export function displacementFindings(
   return found;
 }
 
+/** @internal What the doubts about frame and displacement rest on. */
+export interface FrameEvidence {
+  readonly record: Pick<TensionRecord, 'force' | 'travel'>;
+  readonly recorded: Pick<RecordedCurve, 'basis' | 'firstStrain' | 'strain' | 'stress'>;
+  readonly numbers: Pick<TensionNumbers, 'line'>;
+  readonly share: FrameShare | undefined;
+  readonly refused: RefusedFrame | undefined;
+  /** The step of the displacement, as strain. */
+  readonly strainStep: number;
+}
+
 /** @internal Doubts about frame and displacement: what the strain is of, and how fine it was read. */
 export function frameFindings(
-  record: Pick<TensionRecord, 'force' | 'travel'>,
-  recorded: Pick<RecordedCurve, 'basis' | 'firstStrain' | 'strain' | 'stress'>,
-  numbers: Pick<TensionNumbers, 'line'>,
+  { record, recorded, numbers, share, refused, strainStep }: FrameEvidence,
+  loaded: 'tension' | 'compression',
   result: Found,
   settings: Settings & { readonly frameCompliance: FrameMotion | undefined; readonly test: TestInfo },
-  frame: FrameShare | undefined,
-  strainStep: number,
-  loaded: 'tension' | 'compression',
-  refused: RefusedFrame | undefined,
 ): Finding[] {
   const motion = settings.frameCompliance;
   return [
     ...refusedFindings(refused),
     ...(motion && record.travel ? [...conditionFindings([motion], settings.test, loaded), ...beyondCompliance(record.force, motion)] : []),
-    ...(recorded.basis === 'travel' ? [finding('extension-from-travel', {}), ...slopeFindings(numbers, motion, frame, refused)] : []),
+    ...(recorded.basis === 'travel' ? [finding('extension-from-travel', {}), ...slopeFindings(numbers, motion, share, refused)] : []),
     ...displacementFindings(recorded, numbers, result, settings, strainStep),
   ];
 }

@@ -22,41 +22,66 @@ const NEGLIGIBLE = 0.01;
 /** No frame with grips is stiffer [mm/N]: a steel column of 100 mm in diameter and 1 m in length gives six times as much. */
 const STIFFEST_FRAME = 1e-7;
 
+/** A slope and the two stresses that it lies between [MPa]. */
+interface Slope {
+  readonly slope: number;
+  readonly stresses: readonly [number, number];
+}
+
 /**
- * @internal The frame's share of the motion in the elastic window, where a compliance was taken out of travel. One that takes out next to
+ * @internal The frame's share of the motion along a slope, where a compliance was taken out of travel. One that takes out next to
  * nothing vanishes beside the piece only where the piece is that soft: not where no frame is so stiff, or E is below that of the softest [MPa].
  */
-export function frameShare(
-  { basis, stress }: Pick<RecordedCurve, 'basis' | 'stress'>,
-  { line }: Pick<TensionNumbers, 'line'>,
-  lengths: Pick<PieceLengths, 'area' | 'effectiveLength'>,
+export function shareOfSlope(
+  { basis }: Pick<RecordedCurve, 'basis'>,
+  { slope, stresses }: Slope,
+  { area, effectiveLength }: Pick<PieceLengths, 'area' | 'effectiveLength'>,
   motion: FrameMotion | undefined,
   softest: number = metalModuli[0],
 ): FrameShare | undefined {
-  if (basis !== 'travel' || !motion || !line.ok) return undefined;
-  const [a, b] = [stress[line.first]! * lengths.area, stress[line.last]! * lengths.area];
+  if (basis !== 'travel' || !motion) return undefined;
+  const [a, b] = [stresses[0] * area, stresses[1] * area];
   const compliance = motion.constant ?? (motion.at(b) - motion.at(a)) / (b - a);
-  const ratio = (compliance * lengths.area * line.slope) / lengths.effectiveLength;
-  const { relativeStandardUncertainty: doubt } = motion;
+  const ratio = (compliance * area * slope) / effectiveLength;
+  const doubt = motion.relativeUncertainty?.(a, b);
   return {
     compliance,
     ratio,
     lowest: Math.min(a, b),
-    vanishing: ratio / (1 + ratio) < NEGLIGIBLE && (compliance < STIFFEST_FRAME || line.slope < softest),
+    vanishing: ratio / (1 + ratio) < NEGLIGIBLE && (compliance < STIFFEST_FRAME || slope < softest),
     ...(doubt === undefined ? {} : { uncertainty: modulusContributions(ratio, { compliance: doubt }).compliance }),
   };
 }
 
-/** @internal E with what the compliance of the frame adds to its uncertainty. */
-export function modulusWithFrame<Given extends { readonly modulus?: Quantity | undefined }>(
+/** @internal {@link shareOfSlope} in the elastic window. */
+export const frameShare = (
+  recorded: Pick<RecordedCurve, 'basis' | 'stress'>,
+  { line }: Pick<TensionNumbers, 'line'>,
+  lengths: Pick<PieceLengths, 'area' | 'effectiveLength'>,
+  motion: FrameMotion | undefined,
+  softest?: number,
+): FrameShare | undefined =>
+  line.ok
+    ? shareOfSlope(
+        recorded,
+        { slope: line.slope, stresses: [recorded.stress[line.first]!, recorded.stress[line.last]!] },
+        lengths,
+        motion,
+        softest,
+      )
+    : undefined;
+
+/** @internal A modulus with what the compliance of the frame adds to its uncertainty. */
+export const withFrame = (modulus: Quantity, share: FrameShare | undefined): Quantity =>
+  share?.uncertainty === undefined
+    ? modulus
+    : { ...modulus, standardUncertainty: Math.hypot(modulus.standardUncertainty ?? 0, modulus.value * share.uncertainty) };
+
+/** @internal Quantities whose modulus is {@link withFrame}. */
+export const modulusWithFrame = <Given extends { readonly modulus?: Quantity | undefined }>(
   quantities: Given,
   share: FrameShare | undefined,
-): Given {
-  const { modulus } = quantities;
-  if (!modulus || share?.uncertainty === undefined) return quantities;
-  const standardUncertainty = Math.hypot(modulus.standardUncertainty ?? 0, modulus.value * share.uncertainty);
-  return { ...quantities, modulus: { ...modulus, standardUncertainty } };
-}
+): Given => (quantities.modulus ? { ...quantities, modulus: withFrame(quantities.modulus, share) } : quantities);
 
 /** @internal What was taken out of travel, for the trail: the number, or the law in words. */
 export const frameInWords = ({ constant, law }: FrameMotion): Readonly<Record<string, number | string>> => ({

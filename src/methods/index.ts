@@ -25,6 +25,8 @@ export { analyseUnloading, type UnloadingAnalysisOptions } from './analyseUnload
 export { brinellCombinations, type BrinellCapacity, type BrinellCombination, type BrinellUse } from './brinellCombinations.js';
 export { brinellDwell, type BrinellDwell } from './brinellDwell.js';
 export { brinellHardness, type BrinellHardness, type BrinellInput } from './brinellHardness.js';
+/** @internal */
+export { forceIndexOf, KGF_PER_NEWTON } from './brinellHardness.js';
 export { brinellIndices, type BrinellMaterial } from './brinellIndices.js';
 export {
   type BrinellIndentation,

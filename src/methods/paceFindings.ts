@@ -1,6 +1,6 @@
 import { finding, type Finding, type StressStrainCurve, type TensionRecord } from '../base/index.js';
 import type { ElasticLine } from '../curve/index.js';
-import { lineFit } from '../numeric/index.js';
+import { lineFit, mean, sampleDeviation } from '../numeric/index.js';
 import { motionOf, ofDrive, type Pause } from '../record/index.js';
 import type { LineLoadingPart } from './evaluateLine.js';
 import type { LineNumbers } from './lineKernel.js';
@@ -26,10 +26,10 @@ function unevenness(motion: Float64Array, time: Float64Array, first: number, las
     speeds.push(line.slope);
     noise += line.standardError ** 2;
   }
-  const mean = speeds.reduce((sum, one) => sum + one, 0) / speeds.length;
-  const squares = speeds.reduce((sum, one) => sum + (one - mean) ** 2, 0);
-  const spread = squares / (speeds.length - 1) - noise / speeds.length;
-  return mean > 0 ? Math.sqrt(Math.max(0, spread)) / mean : undefined;
+  if (speeds.length < 2) return undefined;
+  const usual = mean(speeds);
+  const variance = sampleDeviation(Float64Array.from(speeds)) ** 2 - noise / speeds.length;
+  return usual > 0 ? Math.sqrt(Math.max(0, variance)) / usual : undefined;
 }
 
 /** @internal A hand that pumps unevenly over the elastic window. */

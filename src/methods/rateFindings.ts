@@ -53,16 +53,21 @@ function windowFindings(
   return [...found, ...unevenFindings(record, time, line)];
 }
 
+/** What the doubts about the loading rest on. */
+interface RateEvidence {
+  readonly record: TensionRecord;
+  readonly curve: TensionResult['curve'];
+  readonly numbers: TensionNumbers;
+  readonly rates: Rates | undefined;
+  readonly pauses: readonly Pause[];
+  readonly part: Loaded;
+}
+
 /** @internal Doubts about how the piece was loaded: rates, evenness, pauses. */
 export function rateFindings(
-  record: TensionRecord,
-  curve: TensionResult['curve'],
+  { record, curve, numbers, rates, pauses, part }: RateEvidence,
   result: Pick<TensionResult, 'modulus' | 'upperYieldStrength' | 'proofStrengths'>,
-  numbers: TensionNumbers,
-  rates: Rates | undefined,
-  pauses: readonly Pause[],
   settings: TensionSettings,
-  part: Loaded,
 ): Finding[] {
   const { line } = numbers;
   const found = pauseFindings(pauses, curve, [result.upperYieldStrength, ...result.proofStrengths], line);

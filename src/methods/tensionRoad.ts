@@ -8,7 +8,6 @@ import { calibrationFindings, forcesOf, forceTrail, windowForce } from './calibr
 import { brokenAt, elasticLengthRatio, evaluateRecord, strainRecord } from './evaluateRecord.js';
 import { frameFindings } from './frameFindings.js';
 import { frameShare, modulusWithFrame } from './frameShare.js';
-import { isCurved } from './lineFindings.js';
 import { findingOnRecord } from './loadingPart.js';
 import { tensionLoading } from './tensionLoading.js';
 import { methodFindings } from './methodFindings.js';
@@ -18,6 +17,7 @@ import { pullPositive } from './pullPositive.js';
 import { rateFindings, ratesOf } from './rateFindings.js';
 import { recordFindings } from './recordFindings.js';
 import { slipFindings } from './slipFindings.js';
+import { isStrainOfPiece, slopeIsModulus } from './slopeIsModulus.js';
 import { spikesOf } from './spikeRepair.js';
 import { quantitiesOf, statedResult } from './statedResult.js';
 import { structure } from './structure.js';
@@ -26,20 +26,13 @@ import type { TensionTask } from './tensionModel.js';
 import { tensionNoise } from './tensionNoise.js';
 import { requireTensionUncertainty, type TensionDoubts } from './tensionUncertainty.js';
 import { explanationOf } from './tensionKernel.js';
-import type { TensionNumbers } from './TensionNumbers.js';
-import { requireTensionOptions, tensionOptionNames, type TensionOptions, type TensionSettings } from './tensionOptions.js';
+import { requireTensionOptions, tensionOptionNames, type TensionOptions } from './tensionOptions.js';
 import { maximumForce } from './quantity.js';
 import { tensionQuantities } from './tensionQuantities.js';
 import { tensionTrail } from './tensionTrail.js';
 import type { TensionResult } from './TensionResult.js';
 import { provenanceOf } from './provenanceOf.js';
 import { withYieldDips, yieldDipFindings, yieldDips } from './yieldDips.js';
-
-/** E is the piece's only where the strain is, on a straight line of enough samples. */
-function slopeIsModulus(numbers: TensionNumbers, { thresholds }: TensionSettings, strainOfPiece: boolean): boolean {
-  const { line } = numbers;
-  return line.ok && strainOfPiece && line.points >= thresholds.leastElasticPoints && !isCurved(numbers, thresholds.slopeFall);
-}
 
 /** The strengths that a verification of the force should hold. */
 const strengthsOf = (found: Pick<TensionResult, 'upperYieldStrength' | 'lowerYieldStrength' | 'proofStrengths' | 'tensileStrength'>) => [
@@ -89,9 +82,8 @@ export function tensionRoad(
   const rates = time && ratesOf(curve, time, end);
   const softest = settings.family && materialFamily(settings.family).modulus[0];
   const share = frameShare(recorded, numbers, lengths, frameCompliance, softest);
-  // an extensometer's, or travel less the frame
-  const strainOfPiece = recorded.basis !== 'travel' || (share !== undefined && !share.vanishing);
-  const holds = { modulus: slopeIsModulus(numbers, settings, strainOfPiece), totalExtension: strainOfPiece };
+  const strainOfPiece = isStrainOfPiece(recorded, share);
+  const holds = { modulus: slopeIsModulus(numbers, settings.thresholds, strainOfPiece), totalExtension: strainOfPiece };
   const explanation = explanationOf(part.numbers, part.input.curve);
   const dips = yieldDips(excursions?.untold ?? [], numbers, stress);
   const bare = {
@@ -134,9 +126,9 @@ export function tensionRoad(
       parallelLengthGiven: testPiece.parallelLength !== undefined,
       shape: testPiece.section.shape,
     }),
-    ...rateFindings(given, curve, quantities, numbers, rates, pauses, settings, part),
+    ...rateFindings({ record: given, curve, numbers, rates, pauses, part }, quantities, settings),
     ...pieceFindings(testPiece, after, quantities, settings, recorded.basis !== 'extensometer'),
-    ...frameFindings(given, recorded, numbers, quantities, settings, share, strainStep, 'tension', refused),
+    ...frameFindings({ record: given, recorded, numbers, share, refused, strainStep }, 'tension', quantities, settings),
     ...calibrationFindings(
       settings.test,
       forcesOf(strengthsOf(quantities), lengths.area),

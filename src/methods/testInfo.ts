@@ -10,6 +10,7 @@ import {
   requireOptions,
   requirePair,
   requirePositive,
+  requireText,
   shownList,
   type Finding,
 } from '../base/index.js';
@@ -18,10 +19,6 @@ import type { ForceCalibration, TestInfo } from './MethodResult.js';
 
 const texts = ['identity', 'material', 'operator', 'date', 'standard', 'grips', 'remarks'] as const;
 const PATH = 'options.test';
-
-function requireText(from: string, path: string, value: unknown): void {
-  if (typeof value !== 'string') throw new InputError(from, path, 'wrong-type', 'must be text', value);
-}
 
 /** Checks what is said of the force's verification. */
 function requireCalibration(from: string, path: string, given: ForceCalibration): ForceCalibration {

@@ -1,5 +1,13 @@
 import { finding, InputError, requireObject, requireOptions, requirePositive, type Finding } from '../base/index.js';
-import { brinellCombinations, brinellHardness, cautionsFor, type BrinellCombination, type BrinellHardness } from '../methods/index.js';
+import {
+  brinellCombinations,
+  brinellHardness,
+  cautionsFor,
+  forceIndexOf,
+  KGF_PER_NEWTON,
+  type BrinellCombination,
+  type BrinellHardness,
+} from '../methods/index.js';
 import type { UsualRange } from '../materials/index.js';
 import { requireRange } from './expectedProperties.js';
 import { handLoading, type HandLoading } from './handLoading.js';
@@ -61,8 +69,6 @@ export interface BrinellPlan {
   readonly findings: readonly Finding[];
 }
 
-/** Newtons into the kilograms-force of the old definition. */
-const OLD = 0.102;
 const USUAL = [1, 2.5, 5, 10, 15, 30];
 /** An index may be so far off by rounding of the forces. */
 const ROUNDING = 0.01;
@@ -75,12 +81,14 @@ const DWELL: UsualRange = [10, 15];
 function requireForce(from: string, { ballDiameter, force, index }: BrinellPlanInput): number {
   if ((force === undefined) === (index === undefined))
     throw new InputError(from, 'force', force === undefined ? 'missing' : 'out-of-range', 'or index must be given, and not both', force);
-  return force === undefined ? (requirePositive(from, 'index', index) * ballDiameter ** 2) / OLD : requirePositive(from, 'force', force);
+  return force === undefined
+    ? (requirePositive(from, 'index', index) * ballDiameter ** 2) / KGF_PER_NEWTON
+    : requirePositive(from, 'force', force);
 }
 
 /** The indentation at a hardness, with what it asks of the piece; undefined where the ball would sink in by its radius or more. */
 function indentationOf(force: number, ballDiameter: number, hardness: number): BrinellHardness | undefined {
-  const depth = (OLD * force) / (Math.PI * ballDiameter * hardness);
+  const depth = (KGF_PER_NEWTON * force) / (Math.PI * ballDiameter * hardness);
   if (depth >= ballDiameter / 2) return undefined;
   return brinellHardness({ force, ballDiameter, diameters: 2 * Math.sqrt(depth * (ballDiameter - depth)) });
 }
@@ -121,7 +129,7 @@ export function planBrinell(input: BrinellPlanInput): BrinellPlan {
   const thickness = input.thickness === undefined ? undefined : requirePositive(from, 'thickness', input.thickness);
   const frame = requireFrame(from, input.frame);
   const load = planForce(frame, { greatest: force, least: force, what: 'of the test' }, requireLimits(from, input.thresholds));
-  const index = (OLD * force) / ballDiameter ** 2;
+  const index = forceIndexOf(force, ballDiameter);
   const findings = [...load.findings];
   if (frame.forceError !== undefined && frame.forceError > FORCE_ERROR)
     findings.push(finding('ball-force-error', { error: 100 * frame.forceError, limit: 100 * FORCE_ERROR }));

@@ -1,4 +1,4 @@
-import { baseUnits, InputError, requireOneOf, type BaseUnit } from '../base/index.js';
+import { baseUnits, requireOneOf, requireText, type BaseUnit } from '../base/index.js';
 import type { Presentation } from './presentation.js';
 import { valueAxis, type ValueAxis } from './valueAxis.js';
 
@@ -15,8 +15,7 @@ export const quantityOptions = ['symbol', 'unit'] as const;
 
 /** @internal The axis of values by the options, with other words where there is no symbol. */
 export function requireQuantity(from: string, { symbol, unit }: QuantityOptions, show: Presentation, title: string): ValueAxis {
-  if (symbol !== undefined && typeof (symbol as unknown) !== 'string')
-    throw new InputError(from, 'options.symbol', 'wrong-type', 'must be text', symbol);
+  if (symbol !== undefined) requireText(from, 'options.symbol', symbol);
   if (unit !== undefined) requireOneOf(from, 'options.unit', unit, baseUnits);
   return { ...valueAxis(symbol ?? '', unit ?? '1', show), title: symbol ?? title };
 }

@@ -35,7 +35,7 @@ function requireFurther(from: string, given: readonly FurtherFigure[] | undefine
  * @param result - A result of any `analyse` function, also of `analyseReplicates`; of `analyseCurve`, what needs the piece is left out.
  * @param options - Drawings of the figures (made with the same language and units), further ones, decisions; whose steps of rounding, and where a half goes; language; units; paper.
  * @returns The page.
- * @throws {@link InputError} `wrong-type`, `missing`, `out-of-range`, `unknown-option`, `not-text`; those of `decide`.
+ * @throws {@link InputError} `wrong-type`, `missing`, `out-of-range`, `unknown-option`; those of `decide`.
  *
  * @example
  * ```ts

@@ -6,6 +6,7 @@ import {
   requireObject,
   requireOptions,
   requirePositive,
+  requireText,
   requireWhole,
 } from '../base/index.js';
 import type { GroupConsistency, InterlaboratoryStudy } from '../statistics/index.js';
@@ -24,7 +25,7 @@ function requireStudy(from: string, study: InterlaboratoryStudy): Interlaborator
   requireList(from, 'study.groups', study.groups, 3).forEach((group: GroupConsistency, i) => {
     const path = `study.groups[${i}]`;
     requireObject(from, path, group);
-    if (typeof (group.name as unknown) !== 'string') throw new InputError(from, `${path}.name`, 'wrong-type', 'must be text', group.name);
+    requireText(from, `${path}.name`, group.name);
     requireWhole(from, `${path}.n`, group.n, 1);
     for (const name of ['mean', 'h'] as const) requireFinite(from, `${path}.${name}`, group[name]);
     for (const name of ['standardDeviation', 'k', 'criticalK'] as const)

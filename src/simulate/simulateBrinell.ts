@@ -1,4 +1,5 @@
 import { InputError, requireBetween, requireNonNegative, requireObject, requireOptions, requirePositive } from '../base/index.js';
+import { KGF_PER_NEWTON } from '../methods/index.js';
 import { randomNumbers, roundToStep } from '../numeric/index.js';
 import { requireSeed, type PushedRecord } from './pushed.js';
 
@@ -121,7 +122,7 @@ export function simulateBrinell(scenario: BrinellScenario): SimulatedBrinell {
   const random = randomNumbers(requireSeed(from, scenario.seed));
 
   const force = set * Math.max(1, 1 + drift);
-  const depth = (0.102 * force) / (Math.PI * ballDiameter * hardness);
+  const depth = (KGF_PER_NEWTON * force) / (Math.PI * ballDiameter * hardness);
   if (2 * depth >= ballDiameter)
     throw new InputError(from, 'hardness', 'out-of-range', 'must be such that the ball does not sink to its middle', hardness);
   const diameter = 2 * Math.sqrt(depth * (ballDiameter - depth));

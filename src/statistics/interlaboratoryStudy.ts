@@ -6,6 +6,7 @@ import {
   requireObject,
   requireOptions,
   requireProbability,
+  requireText,
   success,
   type Outcome,
 } from '../base/index.js';
@@ -28,8 +29,7 @@ function requireCell(group: StudyGroup, i: number): Cell {
   const path = `groups[${i}]`;
   requireObject(FROM, path, group);
   requireOptions(FROM, group, ['name', 'values'], path);
-  const name: unknown = group.name ?? String(i + 1);
-  if (typeof name !== 'string') throw new InputError(FROM, `${path}.name`, 'wrong-type', 'must be text', name);
+  const name = requireText(FROM, `${path}.name`, group.name ?? String(i + 1));
   const values = requireColumn(FROM, `${path}.values`, group.values);
   return { name, n: values.length, mean: mean(values), s: sampleDeviation(values) };
 }

@@ -1,4 +1,4 @@
-import { normalQuantile } from '../numeric/index.js';
+import { mean, normalQuantile, sampleDeviation } from '../numeric/index.js';
 import { intervalsOf } from './trialDistribution.js';
 import { mergeTrials } from './mergeTrials.js';
 import { numericalTolerance } from './numericalTolerance.js';
@@ -35,12 +35,8 @@ export const leastTrials = (coverage: number): number => Math.ceil((OUTSIDE / (1
 
 /** Mean, standard deviation and ends of the interval of one block. */
 function figures(values: Float64Array, coverage: number): readonly number[] {
-  const n = values.length;
-  if (n < 2) return [0, 0, 0, 0];
-  const sorted = values.slice().sort();
-  const mean = values.reduce((sum, one) => sum + one, 0) / n;
-  const squares = values.reduce((sum, one) => sum + (one - mean) ** 2, 0);
-  return [mean, Math.sqrt(squares / (n - 1)), ...intervalsOf(sorted, coverage).interval];
+  if (values.length < 2) return [0, 0, 0, 0];
+  return [mean(values), sampleDeviation(values), ...intervalsOf(values.slice().sort(), coverage).interval];
 }
 
 /**
@@ -70,16 +66,12 @@ export function* adaptiveTrials({
     if (digits !== undefined) {
       blocks.push(figures(part.outputs['value']!.values, coverage));
       const h = blocks.length;
-      const average = (k: number): number => blocks.reduce((sum, one) => sum + one[k]!, 0) / h;
+      const ofBlocks = (k: number): Float64Array => Float64Array.from(blocks, (one) => one[k]!);
+      const average = (k: number): number => mean(ofBlocks(k));
       // half the interval of a normal distribution is so many standard uncertainties
       const size = hasVariance ? average(1) : (average(3) - average(2)) / 2 / normalQuantile((1 + coverage) / 2);
       tolerance = numericalTolerance(size, digits);
-      const unstable = judged.some((k) => {
-        const mean = average(k);
-        const variance = blocks.reduce((sum, one) => sum + (one[k]! - mean) ** 2, 0) / (h - 1) / h;
-        return !(2 * Math.sqrt(variance) <= tolerance);
-      });
-      converged = h > 1 && !unstable;
+      converged = h > 1 && judged.every((k) => (2 * sampleDeviation(ofBlocks(k))) / Math.sqrt(h) <= tolerance);
     }
     progress?.(done, most);
     yield;

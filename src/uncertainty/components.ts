@@ -8,8 +8,10 @@ import {
   requireOneOf,
   requireOptions,
   requirePositive,
+  requireText,
   quoted,
 } from '../base/index.js';
+import { mean, sampleDeviation } from '../numeric/index.js';
 import type {
   StatedValue,
   UncertainInput,
@@ -75,7 +77,7 @@ function componentOf(from: string, path: string, source: UncertaintySource): Com
   if (!kind) throw new InputError(from, path, 'missing', `must have one of ${quoted(Object.keys(kinds))}`, Object.keys(source).join(', '));
   requireOptions(from, source, kinds[kind], path);
   const { name } = source;
-  if (name !== undefined && typeof name !== 'string') throw new InputError(from, `${path}.name`, 'not-text', 'must be text', name);
+  if (name !== undefined) requireText(from, `${path}.name`, name);
   const freedom = (otherwise: number): number =>
     'degreesOfFreedom' in source && source.degreesOfFreedom !== undefined
       ? source.degreesOfFreedom === Infinity
@@ -85,9 +87,8 @@ function componentOf(from: string, path: string, source: UncertaintySource): Com
   if ('readings' in source) {
     const readings = requireColumn(from, `${path}.readings`, source.readings, { least: 2 });
     const n = readings.length;
-    const mean = readings.reduce((sum, one) => sum + one, 0) / n;
-    const squares = readings.reduce((sum, one) => sum + (one - mean) ** 2, 0);
-    return { ...plain, name, type: 'A', standardUncertainty: Math.sqrt(squares / (n - 1) / n), degreesOfFreedom: n - 1, mean };
+    const standardUncertainty = sampleDeviation(readings) / Math.sqrt(n);
+    return { ...plain, name, type: 'A', standardUncertainty, degreesOfFreedom: n - 1, mean: mean(readings) };
   }
   if ('standardDeviation' in source) {
     const s = requireNonNegative(from, `${path}.standardDeviation`, source.standardDeviation);

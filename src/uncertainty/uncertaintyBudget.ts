@@ -104,7 +104,7 @@ function freedomOf(lines: readonly BudgetLine[], variance: number): number {
  * @param inputs - For each name an estimate and where its uncertainty comes from; one source or several.
  * @param options - Symbol and unit of the result, correlations, known sensitivities, coverage.
  * @returns Value, combined and expanded uncertainty, and the lines they are made of.
- * @throws {@link InputError} `missing`, `wrong-type`, `empty`, `too-few`, `not-text`, `not-positive`, `out-of-range`, `ambiguous`, `unknown-option`;
+ * @throws {@link InputError} `missing`, `wrong-type`, `empty`, `too-few`, `not-positive`, `out-of-range`, `ambiguous`, `unknown-option`;
  * `not-finite` also where the model gives no number at or near the estimates.
  *
  * @example

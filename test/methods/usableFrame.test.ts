@@ -3,6 +3,7 @@ import {
   analyseBending,
   analyseCompression,
   analyseTension,
+  analyseUnloading,
   checkConsistency,
   rectangular,
   round,
@@ -146,5 +147,112 @@ describe('a strength at a total extension needs the strain of the piece', () => 
   test('without an elastic line strain has no origin', () => {
     const flat = analyseTension({ force: [0, 1], extension: [0, 1] }, roundPiece);
     expect([codes(flat).includes('not-determined'), flat.totalExtensionStrengths]).toEqual([true, []]);
+  });
+});
+
+describe('the doubt of a compliance is carried into every modulus that stands on it', () => {
+  const curve = caseT1();
+  const bar = { section: round({ diameter: 8 }), height: 48 };
+  const known = { constant: COMPLIANCE, relativeStandardUncertainty: 0.05 };
+
+  test('tension, compression and an unloading of one and the same record say the same of E', () => {
+    const stretched = of(known, curve).modulus!;
+    const pushed = analyseCompression(curve, bar, { frameCompliance: known }).modulus!;
+    expect(pushed.value).toBe(stretched.value);
+    expect(pushed.standardUncertainty! / stretched.standardUncertainty!).toBeCloseTo(1, 9);
+    // 70 GPa over 48 mm: the frame gives 1.466 times as much as the piece, and 5 % of it is 7.33 % of E
+    const ratio = (COMPLIANCE * AREA * 70_000) / 48;
+    expect(pushed.standardUncertainty! / pushed.value).toBeCloseTo(0.05 * ratio, 5);
+    const down = Float64Array.from({ length: 101 }, (_, i) => 150 - 1.5 * i);
+    const stress = [...down.map((R) => 150 - R), ...down];
+    const strain = stress.map((R, i) => R / 70_000 + (i > 100 ? 1e-4 : (1e-4 * R) / 150));
+    const loop = analyseUnloading(
+      { force: stress.map((R) => R * AREA), travel: strain.map((e, i) => 48 * e + COMPLIANCE * stress[i]! * AREA) },
+      roundPiece,
+      { frameCompliance: known, reversibility: 0 },
+    );
+    const { slope } = loop.loops[0]!;
+    expect(slope.symbol).toBe('Eu');
+    expect(slope.standardUncertainty! / slope.value).toBeCloseTo(0.05 * ratio, 5);
+    expect(loop.findings.find(({ code }) => code === 'modulus-carries-compliance')).toMatchObject({ field: 'loops' });
+  });
+});
+
+describe('frame and indentation of a beam', () => {
+  // steel: 10 x 5 mm over 100 mm gives 1 / 1000 mm/N
+  const beam = { section: rectangular({ width: 10, thickness: 5 }), setup: { points: 3 as const, span: 100 } };
+  const [FRAME, INTO] = [2e-4, 1e-4];
+  const force = Float64Array.from({ length: 1001 }, (_, i) => i);
+  const bent = { force, travel: force.map((F) => (1e-3 + FRAME + INTO) * F) };
+  const E = 100 ** 3 / (4 * 10 * 5 ** 3) / 1e-3;
+  const moduli = (frame: number, into: number) => {
+    const { modulus, chordModulus } = analyseBending(bent, beam, { frameCompliance: frame, indentationCompliance: into });
+    return [modulus!.value, chordModulus!.value] as const;
+  };
+
+  test.each([
+    ['both known to 5 %', 0.05, 0.05],
+    ['to 5 and to 20 %', 0.05, 0.2],
+    ['the frame alone', 0.05, undefined],
+    ['the indentation alone', undefined, 0.2],
+  ])('%s: u(E) by slope and chord is what moving each compliance by its uncertainty makes of E', (_, u, v) => {
+    const result = analyseBending(bent, beam, {
+      frameCompliance: { constant: FRAME, relativeStandardUncertainty: u },
+      indentationCompliance: { constant: INTO, relativeStandardUncertainty: v },
+    });
+    expect(result.modulus!.value / E).toBeCloseTo(1, 9);
+    const half = (k: 0 | 1, d: number, into: boolean): number => {
+      const at = (s: number) => moduli(FRAME * (into ? 1 : 1 + s), INTO * (into ? 1 + s : 1))[k];
+      // a thousandth of it: the slope there, without what is bent
+      return (500 * (at(d / 1000) - at(-d / 1000))) / E;
+    };
+    [result.modulus!, result.chordModulus!].forEach((quantity, k) => {
+      const expected = Math.hypot(half(k as 0 | 1, u ?? 0, false), half(k as 0 | 1, v ?? 0, true));
+      expect(quantity.standardUncertainty! / quantity.value / expected).toBeCloseTo(1, 4);
+    });
+  });
+
+  test('of a table and a power law the doubt goes with what each moves in the window; flat ones add none', () => {
+    const table = { force: [0, 400, 800], travel: [0, 400 * FRAME, 800 * FRAME], relativeStandardUncertainty: 0.05 };
+    const power = { coefficient: INTO, exponent: 1, relativeStandardUncertainty: 0.2 };
+    const result = analyseBending(bent, beam, { frameCompliance: table, indentationCompliance: power });
+    expect(result.modulus!.standardUncertainty! / result.modulus!.value).toBeCloseTo(Math.hypot(0.05 * 0.2, 0.2 * 0.1), 6);
+    const flat = { force: [0, 800], travel: [0, 0], relativeStandardUncertainty: 0.5 };
+    const none = analyseBending({ force, travel: force.map((F) => 1e-3 * F) }, beam, {
+      frameCompliance: flat,
+      indentationCompliance: flat,
+    });
+    expect(none.elasticSlope!.value / E).toBeCloseTo(1, 9);
+  });
+
+  test('together they are one number, and a doubt of half of it is said', () => {
+    const half = { relativeStandardUncertainty: 0.5 };
+    const both = analyseBending(bent, beam, {
+      frameCompliance: { constant: FRAME, ...half },
+      indentationCompliance: { constant: INTO, ...half },
+    });
+    const carried = both.findings.find(({ code }) => code === 'modulus-carries-compliance')!;
+    expect(carried.values['uncertainty']).toBeCloseTo(50 * Math.hypot(0.2, 0.1), 6);
+    expect(both.findings.find(({ code }) => code === 'frame-compliance-removed')!.values['compliance']).toBe(FRAME + INTO);
+    const unknown = analyseBending(bent, beam, { frameCompliance: FRAME, indentationCompliance: INTO });
+    expect(unknown.chordModulus).not.toHaveProperty('standardUncertainty');
+    expect(unknown.modulus!.standardUncertainty! / E).toBeLessThan(1e-9);
+  });
+});
+
+describe('an unloading with a compliance that takes next to nothing', () => {
+  test('its slope is that of frame and piece, as tension withholds E', () => {
+    const stress = [...Array.from({ length: 101 }, (_, i) => 2 * i), ...Array.from({ length: 101 }, (_, i) => 200 - 2 * i)];
+    const strain = stress.map((R, i) => R / 70_000 + (i > 100 ? 1e-3 : 1e-3 * (R / 200) ** 20));
+    const travelled = { force: stress.map((R) => R * AREA), travel: strain.map((e, i) => 48 * e + COMPLIANCE * stress[i]! * AREA) };
+    const slopeBy = (frameCompliance: number) => analyseUnloading(travelled, roundPiece, { frameCompliance, reversibility: 0 });
+    const vanishing = slopeBy(1e-12);
+    expect(vanishing.loops[0]!.slope.symbol).toBe('mu');
+    expect(vanishing.findings.find(({ code }) => code === 'compliance-vanishing')).toMatchObject({ severity: 'fault', field: 'loops' });
+    const removed = slopeBy(COMPLIANCE);
+    expect(removed.loops[0]!.slope.symbol).toBe('Eu');
+    expect(removed.loops[0]!.slope.value / 70_000).toBeCloseTo(1, 6);
+    expect(codes(removed)).toContain('frame-compliance-removed');
+    expect(codes(removed)).not.toContain('compliance-vanishing');
   });
 });

@@ -209,7 +209,7 @@ describe('studies and verifications', () => {
     expect(text(renderStudy(study))).not.toContain('MPa');
     expect(refusal(() => renderStudy(study, { title: '' } as never))).toBe('unknown-option options.title');
     expect(refusal(() => renderStudy({} as never))).toBe('wrong-type study');
-    expect(refusal(() => renderStudy(study, { unit: 5 as never }))).toBe('not-text options.unit');
+    expect(refusal(() => renderStudy(study, { unit: 5 as never }))).toBe('wrong-type options.unit');
   });
 
   test('a verification: class, ranges, terms of each step', () => {
@@ -288,7 +288,7 @@ describe('every page', () => {
     const given = (furtherFigures: unknown) => refusal(() => renderHtml(result, { furtherFigures: furtherFigures as never }));
     expect(given({})).toBe('wrong-type options.furtherFigures');
     expect(given([{ figure: {}, drawing: '' }])).toBe('missing options.furtherFigures[0].figure.title');
-    expect(given([{ figure: figures(result).stressStrain, drawing: 5 }])).toBe('not-text options.furtherFigures[0].drawing');
+    expect(given([{ figure: figures(result).stressStrain, drawing: 5 }])).toBe('wrong-type options.furtherFigures[0].drawing');
     expect(given([{ figure: figures(result).stressStrain, drawing: '', name: '' }])).toBe('unknown-option options.furtherFigures[0].name');
   });
 });

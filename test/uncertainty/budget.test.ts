@@ -241,7 +241,7 @@ describe('refusals', () => {
     ['empty inputs.x.uncertainty', with_([])],
     ['out-of-range inputs.x.uncertainty', () => uncertaintyBudget(f, { x: { value: 1, uncertainty: -1 } })],
     ['missing inputs.x.uncertainty', with_({ name: 'what' })],
-    ['not-text inputs.x.uncertainty.name', with_({ halfWidth: 1, name: 3 })],
+    ['wrong-type inputs.x.uncertainty.name', with_({ halfWidth: 1, name: 3 })],
     ['too-few inputs.x.uncertainty.readings', with_({ readings: [1] })],
     ['too-few inputs.x.uncertainty.count', with_({ standardDeviation: 1, count: 1 })],
     ['not-positive inputs.x.uncertainty.degreesOfFreedom', with_({ expanded: 1, degreesOfFreedom: 0 })],
