@@ -248,7 +248,7 @@ describe('yieldPoints', () => {
   test.each([
     ['out-of-range options.pauses[0][0]', () => yieldPoints(ramp, { pauses: [[-1, 2]] })],
     ['out-of-range options.pauses[0][1]', () => yieldPoints(ramp, { pauses: [[2, 1]] })],
-    ['out-of-range options.pauses[0]', () => yieldPoints(ramp, { pauses: [[0.5, 1]] })],
+    ['out-of-range options.pauses[0][0]', () => yieldPoints(ramp, { pauses: [[0.5, 1]] })],
     ['out-of-range options.lowerYield', () => yieldPoints(ramp, { lowerYield: 'long' as never })],
     ['not-positive options.modulus', () => yieldPoints(ramp, { modulus: 0 })],
   ])('%s', (expected, call) => {
