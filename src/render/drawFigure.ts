@@ -1,5 +1,5 @@
 import { InputError, requireObject, requireOptions } from '../base/index.js';
-import type { Figure } from '../report/index.js';
+import { escaped, printable, type Figure } from '../report/index.js';
 
 /** How figures are drawn. */
 export interface DrawOptions {
@@ -14,8 +14,6 @@ export function requireDrawOptions(from: string, options: DrawOptions, own: read
   if (font !== undefined && (typeof (font as unknown) !== 'string' || font.trim() === ''))
     throw new InputError(from, 'options.font', 'wrong-type', 'must name families of type', font);
 }
-
-const escaped = (text: string): string => text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;');
 
 /** The drawing as one image with a name and a description, for readers who cannot see it. */
 function named(svg: string, { title, description }: Partial<Figure>): string {
@@ -68,5 +66,5 @@ export async function drawFigure(figure: Figure, options: DrawOptions = {}): Pro
   }
   const svg = await view.toSVG();
   view.finalize();
-  return named(svg, figure);
+  return named(printable(svg), figure);
 }

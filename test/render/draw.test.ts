@@ -21,6 +21,15 @@ describe('SVG', () => {
     expect(svg).not.toMatch(/aria-label="(?!Title)/);
   });
 
+  test('what cannot stand in XML becomes the sign of replacement, in the words of the drawing too', async () => {
+    const odd: Figure = { ...figure, title: 'bar \u0001', description: 'one \u0000 \ud800' };
+    const svg = await drawFigure(odd);
+    expect(svg).toContain('<title>bar \ufffd</title><desc>one \ufffd \ufffd</desc>');
+    // eslint-disable-next-line no-control-regex
+    expect(svg).not.toMatch(/[\u0000-\u0008\ud800]/);
+    expect((await drawPng(odd, { scale: 1 })).length).toBeGreaterThan(1000);
+  });
+
   test('numbers of axes are written as the language writes them', async () => {
     const german = rateSensitivityFigure(rates, { language: { ...english, tag: 'de', decimalSign: ',' } });
     expect(await drawFigure(german)).toMatch(/>0,00\d+</);
