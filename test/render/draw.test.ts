@@ -30,6 +30,18 @@ describe('SVG', () => {
     expect((await drawPng(odd, { scale: 1 })).length).toBeGreaterThan(1000);
   });
 
+  const layer = (one: object) => ({ ...figure, layer: [one] }) as unknown as Figure;
+  const points = { values: [{ x: 1, y: 2 }] };
+  const encoding = { x: { field: 'x', type: 'quantitative' }, y: { field: 'y', type: 'quantitative' } };
+  test.each([
+    ['a file of data', layer({ data: { url: new URL(import.meta.url).pathname, format: { type: 'csv' } }, mark: 'point', encoding })],
+    ['data at an address', layer({ data: { url: 'https://localhost/x.csv' }, mark: 'point', encoding })],
+    ['a picture', layer({ data: points, mark: { type: 'image', url: '/x.png' }, encoding })],
+    ['a link', layer({ data: points, mark: 'point', encoding: { ...encoding, href: { value: 'https://localhost/' } } })],
+  ])('%s is never read', async (_, given) => {
+    expect(await failed(drawFigure(given))).toBe('wrong-type figure');
+  });
+
   test('numbers of axes are written as the language writes them', async () => {
     const german = rateSensitivityFigure(rates, { language: { ...english, tag: 'de', decimalSign: ',' } });
     expect(await drawFigure(german)).toMatch(/>0,00\d+</);
