@@ -18,11 +18,14 @@ const written = (name: string, path: Path): string =>
   `${name} ${path.map((key) => (typeof key === 'number' ? `[${key}]` : `.${key}`)).join('')}`;
 const shown = (value: unknown): string => String(typeof value === 'number' ? value : JSON.stringify(value)).slice(0, 40);
 
+/** A result as JSON; null, which an option may be kept as, is what is left out. */
+const told = (result: unknown): string => JSON.stringify(result, (_, one: unknown) => one ?? undefined) ?? 'nothing';
+
 /** What is wrong with the outcome of one wrong call; nothing where it is refused by name, or sound. */
 async function violation(
   { name, call, parameters }: PublicFunction,
   args: readonly unknown[],
-  { path, value, never, absent }: Mutation,
+  { path, value, never, absent, nothing }: Mutation,
 ): Promise<string | undefined> {
   const what = `${written(name, [parameters[path[0] as number]!.name.getText(), ...path.slice(1)])} = ${shown(value)}`;
   let result: unknown;
@@ -40,6 +43,10 @@ async function violation(
   }
   const places = unsound(result);
   if (places.length > 0) return `${what}: ${places[0]!} is no number`;
+  if (nothing === true) {
+    const without = told(await call(...(changed(args, path, undefined) as unknown[])));
+    if (told(result) !== without) return `${what}: another result than without it`;
+  }
   return never ? `${what}: accepted` : undefined;
 }
 

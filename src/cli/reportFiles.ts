@@ -1,4 +1,4 @@
-import { basename, dirname, extname, join } from 'node:path';
+import { basename, dirname, extname, join, resolve } from 'node:path';
 import type { TestInfo, TestResult } from '../methods/index.js';
 import { eachFile } from './eachFile.js';
 import { filesOf, recordEndings } from './filesOf.js';
@@ -16,10 +16,12 @@ export const stemOf = (file: string, output: string | undefined): string => join
 function requireApart(files: readonly string[], output: string | undefined): void {
   const taken = new Map<string, string>();
   for (const file of files) {
-    const stem = stemOf(file, output);
-    const other = taken.get(stem);
+    const path = resolve(stemOf(file, output));
+    // there, names that differ in capitals are one
+    const place = process.platform === 'win32' ? path.toLowerCase() : path;
+    const other = taken.get(place);
     if (other !== undefined) throw usage(`${file} and ${other} would have the same report; evaluate them one by one`);
-    taken.set(stem, file);
+    taken.set(place, file);
   }
 }
 

@@ -1,6 +1,7 @@
 import { InvalidArgumentError, Option, type Command } from 'commander';
 import type { ModulusOptions } from '../curve/index.js';
 import { numberOption, some, toRange } from './flags.js';
+import { usage } from './usage.js';
 
 type Window = NonNullable<ModulusOptions['window']>;
 
@@ -22,6 +23,8 @@ function toWindow(text: string): Window {
   const [low, high] = toRange(stretch);
   // of one number both are the same
   if (low >= high) throw new InvalidArgumentError(`It must go up, for example ${by}=${EXAMPLES[by]}.`);
+  if (by === 'samples' && !(Number.isInteger(low) && Number.isInteger(high) && low >= 0))
+    throw new InvalidArgumentError('Samples are counted in whole numbers from 0, for example samples=120-480.');
   return by === 'samples' ? { by, first: low, last: high } : { by, from: low, to: high };
 }
 
@@ -29,6 +32,9 @@ function toWindow(text: string): Window {
 export function modulusOf(flags: WindowFlags): ModulusOptions | undefined {
   const shares = { ...some('startShare', flags.windowStart), ...some('spanShare', flags.windowSpan) };
   if (flags.modulusWindow === undefined && Object.keys(shares).length === 0) return undefined;
+  const by = flags.modulusWindow?.by;
+  if (Object.keys(shares).length > 0 && by !== undefined && by !== 'lower-bound' && by !== 'relative-error')
+    throw usage(`--window-start and --window-span are of a search: leave them out beside --modulus-window ${by}=…`);
   return { window: { ...(flags.modulusWindow ?? { by: 'lower-bound' }), ...shares } as Window };
 }
 

@@ -45,13 +45,15 @@ function pointsOf(points: ComplianceOptions['points'], shape: ComplianceShape, l
   for (let k = 1; k < forces.length; k += 1)
     if (forces[k]! <= forces[k - 1]!)
       throw new InputError(FROM, `options.points[${k}]`, 'not-increasing', 'must be above the one before', forces[k]);
-  if (forces[0]! < low || forces[forces.length - 1]! > high)
+  // they rise, so the first or the last lies outside
+  const out = forces[0]! < low ? 0 : forces.length - 1;
+  if (forces[out]! < low || forces[out]! > high)
     throw new InputError(
       FROM,
-      'options.points',
+      `options.points[${out}]`,
       'out-of-range',
       `must lie within the forces of all pulls (${low} to ${high} N)`,
-      forces[0],
+      forces[out],
     );
   return Float64Array.from(forces);
 }

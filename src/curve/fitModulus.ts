@@ -84,7 +84,7 @@ export function fitModulusKernel(
   const given = { criterion: window, alternatives: [], eased: [] };
   if (window.by === 'samples') {
     const last = Math.min(window.last, strain.length - 1);
-    return describe(curve, Math.max(0, window.first), last, given);
+    return describe(curve, window.first, last, given);
   }
   if (window.by === 'stress' || window.by === 'strain') {
     const [first, last] = between(curve[window.by], window.from, window.to, maximum);

@@ -1,4 +1,4 @@
-import { InputError, requireBetween, requireFinite, requireOneOf, requireOptions } from '../base/index.js';
+import { InputError, requireBetween, requireFinite, requireOneOf, requireOptions, requireWhole } from '../base/index.js';
 
 /** How the window of the elastic line is chosen. */
 export type WindowChoice =
@@ -41,9 +41,9 @@ export type WindowChoice =
   | {
       /** Between two samples, both included. */
       readonly by: 'samples';
-      /** First sample. */
+      /** First sample, a whole number. */
       readonly first: number;
-      /** Last sample. */
+      /** Last sample, a whole number above it; beyond the end of the curve it is the last one there, which the line's own `last` tells. */
       readonly last: number;
     };
 
@@ -60,6 +60,8 @@ const windowFields = {
   strain: ['by', 'from', 'to'],
   samples: ['by', 'first', 'last'],
 } as const;
+
+const requireSample = (from: string, path: string, value: number): number => requireWhole(from, path, value, 0);
 
 /** @internal Checks the options before any work. */
 export function requireModulusOptions(from: string, options: ModulusOptions, path = 'options'): WindowChoice {
@@ -78,8 +80,9 @@ export function requireModulusOptions(from: string, options: ModulusOptions, pat
   } else {
     const [low, high, names] =
       window.by === 'samples' ? [window.first, window.last, ['first', 'last']] : [window.from, window.to, ['from', 'to']];
-    requireFinite(from, `${at}.${names[0]!}`, low);
-    if (requireFinite(from, `${at}.${names[1]!}`, high) <= low)
+    const require = window.by === 'samples' ? requireSample : requireFinite;
+    require(from, `${at}.${names[0]!}`, low);
+    if (require(from, `${at}.${names[1]!}`, high) <= low)
       throw new InputError(from, `${at}.${names[1]!}`, 'out-of-range', `must be above ${names[0]!}`, high);
   }
   return window;

@@ -1,5 +1,4 @@
 import {
-  InputError,
   failure,
   requireArray,
   requireBetween,
@@ -9,6 +8,7 @@ import {
   requireOptions,
   requirePair,
   requirePositive,
+  requireWhole,
   success,
   type CurveColumns,
   type Outcome,
@@ -131,10 +131,8 @@ export function yieldPoints(curve: CurveColumns, options: YieldOptions = {}): Ou
   const last = checked.stress.length - 1;
   requireArray(from, 'options.pauses', pauses).forEach((pause, k) => {
     const [first, end] = requirePair(from, `options.pauses[${k}]`, pause);
-    requireBetween(from, `options.pauses[${k}][0]`, first, 0, last);
-    requireBetween(from, `options.pauses[${k}][1]`, end, first, last);
-    if (!Number.isInteger(first) || !Number.isInteger(end))
-      throw new InputError(from, `options.pauses[${k}]`, 'out-of-range', 'must be samples', first);
+    requireWhole(from, `options.pauses[${k}][0]`, first, 0, last);
+    requireWhole(from, `options.pauses[${k}][1]`, end, first, last);
   });
   const maximum = maximumIndex(checked.stress, 0, last + 1);
   return yieldPointsKernel(checked, { pauses, modulus, strainShift, minimumFall, minimumStrain, lowerYield, maximum, end: last + 1 });

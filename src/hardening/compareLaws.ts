@@ -1,13 +1,4 @@
-import {
-  InputError,
-  requireArray,
-  requireColumn,
-  requireOptions,
-  success,
-  type CurveColumns,
-  type Outcome,
-  quoted,
-} from '../base/index.js';
+import { InputError, requireColumn, requireOptions, requireWords, success, type CurveColumns, type Outcome } from '../base/index.js';
 import { fitHockettSherby } from './fitHockettSherby.js';
 import { fitHollomon } from './fitHollomon.js';
 import { fitLudwik } from './fitLudwik.js';
@@ -129,9 +120,10 @@ export function compareLaws(flow: CurveColumns, options: CompareOptions = {}): L
   const from = 'compareLaws';
   requireOptions(from, options, ['from', 'to', 'weights', 'uniformStrain', 'laws', 'strains']);
   const { laws: wanted = Object.keys(laws) as LawName[], strains: given = STRAINS, ...rest } = options;
-  for (const [k, name] of requireArray(from, 'options.laws', wanted).entries())
-    if (!(name in laws))
-      throw new InputError(from, `options.laws[${k}]`, 'out-of-range', `must be one of ${quoted(Object.keys(laws))}`, name);
+  requireWords(from, 'options.laws', wanted, Object.keys(laws) as LawName[]).forEach((name, k) => {
+    // twice the same law would have twice the weight
+    if (wanted.indexOf(name) < k) throw new InputError(from, `options.laws[${k}]`, 'out-of-range', 'must not be named twice', name);
+  });
   if (wanted.length === 0) throw new InputError(from, 'options.laws', 'empty', 'must name a law', 0);
   const strains = requireColumn(from, 'options.strains', given, { positive: true }).slice();
   const tried = wanted.map((name) => ({ name, found: laws[name](flow, rest) }));

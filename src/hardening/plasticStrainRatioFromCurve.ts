@@ -88,7 +88,8 @@ export function plasticStrainRatioFromCurve(
   const low = requirePositive(from, 'options.from', options.from);
   const high = requireBetween(from, 'options.to', options.to, low, Infinity);
   const modulus = requirePositive(from, 'options.modulus', options.modulus);
-  const nu = requireBetween(from, 'options.poissonRatio', options.poissonRatio ?? 0.3, 0, 0.5);
+  const { poissonRatio = 0.3 } = options;
+  const nu = requireBetween(from, 'options.poissonRatio', poissonRatio, 0, 0.5);
   const top = maximumIndex(stress);
   if (high > strain[top]! * (1 + 1e-9))
     return failure('beyond-maximum', `the range ends at ${high}, the maximum force is at ${strain[top]!}`);

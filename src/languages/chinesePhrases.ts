@@ -282,6 +282,7 @@ export const chinesePhrases: Readonly<Record<SpokenPhrase, string>> = {
   'window: highest slope less its standard errors': '窗口：最大斜率减去其标准误差',
   'What if': '假设分析',
   'The same record evaluated otherwise; in brackets the difference from the value of this report.': '同一记录的其他评定方式；括号内为与本报告之值的差。',
+  'Left out: this version of the package cannot evaluate again what version {version} wrote.': '从略：此版本的软件包无法重新评定版本 {version} 所写的结果。',
   'What is changed': '所作的改变',
   'fault:': '严重问题：',
   'caution:': '警示：',

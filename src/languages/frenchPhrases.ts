@@ -553,6 +553,7 @@ export const frenchPhrases: Readonly<Record<SpokenPhrase, string>> = {
   'window: highest slope less its standard errors': 'fenêtre : plus forte pente moins ses erreurs-types',
   'What if': 'Et si',
   'The same record evaluated otherwise; in brackets the difference from the value of this report.': 'Le même enregistrement évalué autrement ; entre parenthèses, l’écart à la valeur de ce rapport.',
+  'Left out: this version of the package cannot evaluate again what version {version} wrote.': 'Omis : cette version du paquet ne peut pas évaluer de nouveau ce que la version {version} a écrit.',
   'What is changed': 'Ce qui est changé',
   'fault:': 'défaut :',
   'caution:': 'réserve :',

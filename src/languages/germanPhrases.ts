@@ -553,6 +553,7 @@ export const germanPhrases: Readonly<Record<SpokenPhrase, string>> = {
   'window: highest slope less its standard errors': 'Auswertefenster: größte Steigung abzüglich ihrer Standardfehler',
   'What if': 'Was wäre, wenn',
   'The same record evaluated otherwise; in brackets the difference from the value of this report.': 'Dieselbe Aufzeichnung anders ausgewertet; in Klammern der Unterschied zum Wert dieses Berichts.',
+  'Left out: this version of the package cannot evaluate again what version {version} wrote.': 'Entfällt: Diese Fassung des Pakets kann nicht neu auswerten, was die Fassung {version} geschrieben hat.',
   'What is changed': 'Was geändert wird',
   'fault:': 'Fehler:',
   'caution:': 'Vorbehalt:',

@@ -282,6 +282,7 @@ export const spanishPhrases: Readonly<Record<SpokenPhrase, string>> = {
   'window: highest slope less its standard errors': 'ventana: pendiente máxima menos sus errores típicos',
   'What if': 'Qué pasaría si',
   'The same record evaluated otherwise; in brackets the difference from the value of this report.': 'El mismo registro evaluado de otro modo; entre paréntesis, la diferencia con el valor de este informe.',
+  'Left out: this version of the package cannot evaluate again what version {version} wrote.': 'Se omite: esta versión del paquete no puede evaluar de nuevo lo que escribió la versión {version}.',
   'What is changed': 'Qué se cambia',
   'fault:': 'fallo:',
   'caution:': 'advertencia:',

@@ -125,6 +125,7 @@ export const tablePhrases = [
   'window: highest slope less its standard errors',
   'What if',
   'The same record evaluated otherwise; in brackets the difference from the value of this report.',
+  'Left out: this version of the package cannot evaluate again what version {version} wrote.',
   'What is changed',
   'fault:',
   'caution:',

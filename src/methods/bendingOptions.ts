@@ -6,6 +6,7 @@ import {
   requireOptions,
   LARGEST_READING,
   requireColumn,
+  requirePair,
   type Section,
   type SectionShape,
   type TensionRecord,
@@ -107,7 +108,7 @@ export function requireBendingOptions(from: string, options: BendingOptions) {
     'test',
     'thresholds',
   ]);
-  const [low, high] = requireColumn(from, 'options.chord', options.chord ?? [0.0005, 0.0025], { least: 2 });
+  const [low, high] = requirePair(from, 'options.chord', options.chord ?? [0.0005, 0.0025]);
   const parts = (['frameCompliance', 'indentationCompliance'] as const).map((name) =>
     requireFrameCompliance(from, `options.${name}`, options[name]),
   );

@@ -1,6 +1,6 @@
 /**
- * @internal A deep copy as plain data: objects and arrays, typed arrays as arrays, fields that are undefined left out. The result shares
- * nothing with what the caller holds.
+ * @internal A deep copy as plain data: objects and arrays, typed arrays as arrays, fields that are undefined left out, and infinite ones, which options
+ * have where they mean the same as none (JSON has no infinity). The result shares nothing with what the caller holds.
  */
 export function structure<T>(value: T): T;
 export function structure(value: unknown): unknown {
@@ -8,6 +8,7 @@ export function structure(value: unknown): unknown {
   if (Array.isArray(value)) return value.map((one: unknown) => structure(one));
   if (typeof value !== 'object' || value === null) return value;
   const copied: [string, unknown][] = [];
-  for (const [name, one] of Object.entries(value) as [string, unknown][]) if (one !== undefined) copied.push([name, structure(one)]);
+  for (const [name, one] of Object.entries(value) as [string, unknown][])
+    if (one !== undefined && one !== Infinity) copied.push([name, structure(one)]);
   return Object.fromEntries(copied);
 }

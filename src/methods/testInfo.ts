@@ -63,8 +63,8 @@ export function requireTest(from: string, test: TestInfo): TestInfo {
   for (const name of texts) if (test[name] !== undefined) requireText(from, `${PATH}.${name}`, test[name]);
   if (test.temperature !== undefined) requireFinite(from, `${PATH}.temperature`, test.temperature);
   if (test.invented !== undefined) requireBoolean(from, `${PATH}.invented`, test.invented);
-  const calibrated = test.calibratedForces && requireSpan(from, `${PATH}.calibratedForces`, test.calibratedForces);
-  const before = test.findings && requireFindings(from, `${PATH}.findings`, test.findings);
+  const calibrated = test.calibratedForces !== undefined && requireSpan(from, `${PATH}.calibratedForces`, test.calibratedForces);
+  const before = test.findings !== undefined && requireFindings(from, `${PATH}.findings`, test.findings);
   const given = { ...test, ...(calibrated ? { calibratedForces: calibrated } : {}), ...(before ? { findings: before } : {}) };
   const path = `${PATH}.forceCalibration`;
   const { forceCalibration: known } = test;

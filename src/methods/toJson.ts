@@ -1,4 +1,4 @@
-import { requireObject } from '../base/index.js';
+import { InputError, requireObject } from '../base/index.js';
 
 /** @internal Version of the layout of a result as JSON, raised when a field is removed, renamed or given another meaning; `fromJson` reads this one alone. */
 export const schemaVersion = 1;
@@ -14,7 +14,7 @@ export const schemaVersion = 1;
  *
  * @param result - A result of any `analyse` function.
  * @returns JSON text.
- * @throws {@link InputError} `missing`, `wrong-type`.
+ * @throws {@link InputError} `missing`, `wrong-type`; `not-finite` for a number that JSON does not have.
  *
  * @example
  * ```ts
@@ -26,7 +26,10 @@ export const schemaVersion = 1;
  */
 export function toJson(result: object): string {
   requireObject('toJson', 'result', result);
-  return JSON.stringify({ schemaVersion, ...result }, (_, value: unknown) =>
-    ArrayBuffer.isView(value) ? Array.from(value as Float64Array) : value,
-  );
+  return JSON.stringify({ schemaVersion, ...result }, (name, value: unknown) => {
+    // JSON would say null
+    if (typeof value === 'number' && !Number.isFinite(value))
+      throw new InputError('toJson', `result…${name}`, 'not-finite', 'must be a finite number', value);
+    return ArrayBuffer.isView(value) ? Array.from(value as Float64Array) : value;
+  });
 }

@@ -23,8 +23,9 @@ const uses: readonly UseOfValues[] = ['teaching', 'comparison', 'acceptance', 's
 export function requirePlanInput(from: string, input: TensionPlanInput): void {
   requireOptions(from, requireObject(from, 'input', input), known, 'input');
   requireSection(from, 'section', input.section);
-  requireOneOf(from, 'control', input.control ?? 'iso-a', controls);
-  requireOneOf(from, 'use', input.use ?? 'teaching', uses);
+  const { control = 'iso-a', use = 'teaching' } = input;
+  requireOneOf(from, 'control', control, controls);
+  requireOneOf(from, 'use', use, uses);
   requireOneOf(from, 'strengthRange', String(input.strengthRange ?? 4), ['2', '3', '4']);
   if (input.samplingRate !== undefined) requirePositive(from, 'samplingRate', input.samplingRate);
   if (input.extensometer !== undefined) {

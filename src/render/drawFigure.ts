@@ -1,5 +1,5 @@
 import { InputError, requireObject, requireOptions } from '../base/index.js';
-import type { Figure } from '../report/index.js';
+import { escaped, printable, type Figure } from '../report/index.js';
 
 /** How figures are drawn. */
 export interface DrawOptions {
@@ -15,8 +15,6 @@ export function requireDrawOptions(from: string, options: DrawOptions, own: read
     throw new InputError(from, 'options.font', 'wrong-type', 'must name families of type', font);
 }
 
-const escaped = (text: string): string => text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;');
-
 /** The drawing as one image with a name and a description, for readers who cannot see it. */
 function named(svg: string, { title, description }: Partial<Figure>): string {
   const words = [
@@ -28,17 +26,32 @@ function named(svg: string, { title, description }: Partial<Figure>): string {
   return silent.replace(/^<svg([^>]*)>/, (_, attributes: string) => `<svg role="img"${attributes}>${words.join('')}`);
 }
 
+/** Loads nothing, neither data nor pictures nor links, and keeps the places that were asked for: the library goes on without what it could not load. */
+function closed(asked: string[]) {
+  const refuse = (place: string): Promise<never> => {
+    asked.push(place);
+    return Promise.reject(new Error(`not loaded: ${place}`));
+  };
+  // of links the library wants an answer, if an empty one
+  const sanitize = (place: string): Promise<{ href: string }> => {
+    asked.push(place);
+    return Promise.resolve({ href: '' });
+  };
+  return { load: refuse, sanitize, http: refuse, file: refuse };
+}
+
 /**
  * Draws a figure as SVG.
  *
  * @remarks
  * Needs the optional peers `vega` and `vega-lite`, which are loaded on the first call. Works in Node and in browsers. The drawing carries the figure's title and description
- * as its `title` and `desc`, so that it can be read out by itself.
+ * as its `title` and `desc`, so that it can be read out by itself. A figure holds its own data: files and addresses are never read, and a figure that names one
+ * (`url` of data or of a picture, `href`) is refused.
  *
  * @param figure - A figure of `testpiece/report`, or any Vega-Lite JSON of that form.
  * @param options - `font`.
  * @returns The drawing as SVG text.
- * @throws {@link InputError} `missing` where vega or vega-lite is not installed; `wrong-type` for a figure that cannot be drawn; `unknown-option`.
+ * @throws {@link InputError} `missing` where vega or vega-lite is not installed; `wrong-type` for a figure that cannot be drawn, or that names a file or an address; `unknown-option`.
  *
  * @example
  * ```ts
@@ -57,16 +70,21 @@ export async function drawFigure(figure: Figure, options: DrawOptions = {}): Pro
   const [vega, lite] = await Promise.all([import('vega'), import('vega-lite')]).catch((reason: unknown) => {
     throw new InputError(from, 'vega', 'missing', 'and vega-lite must be installed to draw figures', reason);
   });
+  const asked: string[] = [];
   let view: InstanceType<typeof vega.View>;
   try {
     const { font } = options;
     // the library's own type of a specification is too large to check against; it checks the JSON itself
     const specification: object = font === undefined ? figure : { ...figure, config: { ...(figure.config as object), font } };
-    view = new vega.View(vega.parse(lite.compile(specification as Parameters<typeof lite.compile>[0]).spec), { renderer: 'none' });
+    view = new vega.View(vega.parse(lite.compile(specification as Parameters<typeof lite.compile>[0]).spec), {
+      renderer: 'none',
+      loader: closed(asked),
+    });
   } catch (reason) {
     throw new InputError(from, 'figure', 'wrong-type', 'must be a figure that can be drawn', reason);
   }
   const svg = await view.toSVG();
   view.finalize();
-  return named(svg, figure);
+  if (asked.length > 0) throw new InputError(from, 'figure', 'wrong-type', 'must hold its own data, and name no file or address', asked[0]);
+  return named(printable(svg), figure);
 }

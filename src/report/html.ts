@@ -10,8 +10,11 @@ const entities: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', 
 // eslint-disable-next-line no-control-regex
 const UNPRINTABLE = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f\ufffe\uffff]|\p{Surrogate}/gu;
 
-/** @internal Text as HTML, every special character escaped; what cannot be printed becomes the sign of replacement. */
-export const escaped = (text: string): string => text.replace(UNPRINTABLE, '\ufffd').replace(/[&<>"']/g, (sign) => entities[sign]!);
+/** @internal Text or markup in which what cannot be printed, nor stand in XML, has become the sign of replacement. */
+export const printable = (text: string): string => text.replace(UNPRINTABLE, '\ufffd');
+
+/** @internal Text as HTML or XML, every special character escaped. */
+export const escaped = (text: string): string => printable(text).replace(/[&<>"']/g, (sign) => entities[sign]!);
 
 /** @internal Markup of our own, taken as it is. */
 export const raw = (markup: string): Html => ({ markup });

@@ -10,12 +10,13 @@ export type Paper = 'A4' | 'Letter';
 export const requirePaper = (from: string, paper: Paper | undefined): Paper =>
   requireOneOf(from, 'options.paper', paper ?? 'A4', ['A4', 'Letter']);
 
-/** @internal A page complete in itself: no script, no address outside. */
+/** @internal A page complete in itself: no script, no address outside; its policy has the browser hold it to that, whatever a drawing brings along. */
 export function htmlPage(title: string, body: Html, language: Language, paper: Paper): string {
   return html`<!doctype html>
     <html lang="${language.tag}">
       <head>
         <meta charset="utf-8" />
+        <meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'; img-src data:" />
         <meta name="viewport" content="width=device-width, initial-scale=1" />
         <title>${title}</title>
         <style>

@@ -38,6 +38,8 @@ export { renderPlan, type RenderPlanOptions } from './renderPlan.js';
 export { summarisePlan } from './summarisePlan.js';
 export { type PlanRow } from './planRows.js';
 /** @internal */
+export { escaped, printable } from './html.js';
+/** @internal */
 export { hardeningPart } from './hardeningPart.js';
 /** @internal */
 export { SHARE, SLOPE, shownUnit } from './shownUnit.js';

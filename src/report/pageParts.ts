@@ -1,4 +1,4 @@
-import type { TrailStep } from '../base/index.js';
+import { requireObject, requireText, type TrailStep } from '../base/index.js';
 import type { Phrase } from '../languages/index.js';
 import { cautionsOf, type FrameWork, type Provenance } from '../methods/index.js';
 import type { Figure } from './Figure.js';
@@ -62,6 +62,12 @@ export const pictureOf = ({ title, description }: Pick<Figure, 'title' | 'descri
     <div role="img" aria-label="${title}">${raw(svg.replace(/(\bid="|url\(#|href="#)/g, `$1${name}-`))}</div>
     <figcaption>${description}</figcaption>
   </figure>`;
+
+/** @internal Refuses drawings that are no text. */
+export function requireDrawings(from: string, path: string, drawings: object): void {
+  for (const [name, svg] of Object.entries(requireObject(from, path, drawings)))
+    if (svg !== undefined) requireText(from, `${path}.${name}`, svg);
+}
 
 /** @internal A section of a page; left out where it has nothing. */
 export const sectionOf = (heading: string, parts: readonly Html[]): Html =>

@@ -80,7 +80,7 @@ export function pieceFigure(piece: PieceDrawing, options: FigureOptions = {}): F
   const upper = quarter(size, parallel / 2, radius, head, 0);
   const foot = upper[ARC + 1]![0];
   const given = piece.totalLength;
-  const total = requirePositive(from, 'totalLength', given ?? 2 * foot + 2 * HEAD * head);
+  const total = requirePositive(from, 'totalLength', given === undefined ? 2 * foot + 2 * HEAD * head : given);
   if (total < 2 * foot)
     throw new InputError(from, 'totalLength', 'out-of-range', `must hold parallel length and fillets (${2 * foot})`, total);
 

@@ -4,7 +4,7 @@ import type { CurveResult, ReplicatesResult, TestResult } from '../methods/index
 import { requireDecisions } from './decisionsPart.js';
 import { html } from './html.js';
 import { htmlPage, requirePaper } from './htmlPage.js';
-import { outside } from './pageParts.js';
+import { outside, requireDrawings } from './pageParts.js';
 import { pageOf } from './pageOf.js';
 import { presentation, presentationOptions } from './presentation.js';
 import type { FurtherFigure, RenderOptions } from './RenderOptions.js';
@@ -52,7 +52,7 @@ export function renderHtml(result: TestResult | CurveResult | ReplicatesResult, 
   const replicates = own.method === 'replicates';
   const title: Phrase = replicates ? 'Replicate tests' : pageOf(from, own).title;
   requireOptions(from, options, optionNames);
-  if (options.drawings !== undefined) requireObject(from, 'options.drawings', options.drawings);
+  if (options.drawings !== undefined) requireDrawings(from, 'options.drawings', options.drawings);
   requireFurther(from, options.furtherFigures);
   requireDecisions(from, options.decisions);
   requireBoolean(from, 'options.whatIf', options.whatIf ?? true);

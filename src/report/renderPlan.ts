@@ -5,7 +5,7 @@ import { findingsList } from './findingsList.js';
 import { html, type Html } from './html.js';
 import { htmlPage, requirePaper, type Paper } from './htmlPage.js';
 import { sectionInWords } from './lineInWords.js';
-import { bullets, outside, pictureOf, sectionOf, tableOf } from './pageParts.js';
+import { bullets, outside, pictureOf, requireDrawings, sectionOf, tableOf } from './pageParts.js';
 import { planFigures, type PlanFigureName } from './planFigures.js';
 import type { PlanRow } from './planRows.js';
 import { presentation, presentationOptions, type Presentation, type PresentationOptions } from './presentation.js';
@@ -107,6 +107,7 @@ export function renderPlan(plan: TestPlan, options: RenderPlanOptions = {}): str
   requireOptions(from, options, ['drawings', 'identity', 'invented', 'paper', ...presentationOptions]);
   const { drawings = {}, identity, invented, language, units } = options;
   requireOptions(from, drawings, ['piece', 'pace'], 'drawings');
+  requireDrawings(from, 'drawings', drawings);
   if (options.identity !== undefined) requireText(from, 'options.identity', options.identity);
   const paper = requirePaper(from, options.paper);
   const show = presentation(from, options);

@@ -101,7 +101,9 @@ export function summarise(result: TestResult | CurveResult, options: SummaryOpti
   const from = 'summarise';
   const page = pageOf(from, result);
   requireOptions(from, options, ['rounding', 'half', ...presentationOptions]);
-  requireOneOf(from, 'options.rounding', options.rounding ?? 'iso', ['iso', 'astm']);
+  const { rounding = 'iso', half = 'even' } = options;
+  requireOneOf(from, 'options.rounding', rounding, ['iso', 'astm']);
+  requireOneOf(from, 'options.half', half, ['even', 'up']);
   const show: Presentation = presentation(from, options);
   const budgets = 'uncertainty' in result ? result.uncertainty : undefined;
   return page.quantities(result).map(({ field, quantity, unit, factor, step, stamp }) => {

@@ -12,7 +12,7 @@ import type { FurtherFigure, RenderOptions } from './RenderOptions.js';
 import { FORCE } from './shownUnit.js';
 import { summarise, type SummaryOptions, type SummaryRow } from './summarise.js';
 import { hasPiece } from './TensionOrCurve.js';
-import { whatIfTable } from './whatIfTable.js';
+import { whatIfPart } from './whatIfPart.js';
 
 /** A test, not several. */
 type Single = TestResult | CurveResult;
@@ -111,7 +111,7 @@ export function testPage(result: Single, options: RenderOptions, show: Presentat
   const shown = method.quantities(result);
   const budgets = 'uncertainty' in result && result.uncertainty ? budgetTables(result.uncertainty, shown, show) : [];
   const curveAlone = result.method === 'tension' && !hasPiece(result);
-  const others = result.method === 'tension' && hasPiece(result) && options.whatIf !== false ? whatIfTable(result, show) : [];
+  const others = result.method === 'tension' && hasPiece(result) && options.whatIf !== false ? whatIfPart(result, show) : [];
   const call = curveAlone ? 'analyseCurve' : `analyse${result.method.charAt(0).toUpperCase()}${result.method.slice(1)}`;
   return html`${inventedBox(result.test.invented, show, say('Made by a simulation for teaching; no real test stands behind these numbers.'))}
     ${identity(result, method.identity(result, show), show)}
@@ -122,7 +122,7 @@ export function testPage(result: Single, options: RenderOptions, show: Presentat
     ${findingsList(result.findings, show)}
     ${sectionOf(say('Figures'), [...drawn(result, options), ...further(options.furtherFigures ?? [])])}
     ${sectionOf(say('How each value was found'), [bullets(method.howFound(result, show))])}
-    ${sectionOf(say('Uncertainty'), budgets.map(tableOf))} ${[...others, ...(method.tables?.(result, show) ?? [])].map(tableOf)}
+    ${sectionOf(say('Uncertainty'), budgets.map(tableOf))} ${others} ${(method.tables?.(result, show) ?? []).map(tableOf)}
     ${cautionsPart(method.work, show)} ${trailPart(say('What was done to the record'), result.trail, show)}
     ${provenancePart(result.provenance, [result.provenance.hash], call, curveAlone ? 'curve' : 'piece', show)}`;
 }

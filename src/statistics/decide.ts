@@ -24,7 +24,8 @@ const lengths = ['gaugeLength', 'area', 'coefficient', 'guardFactor', 'coverageF
 function requireArguments(measured: Measured, specification: Specification): void {
   requireObject(FROM, 'measured', measured);
   requireFinite(FROM, 'measured.value', measured.value);
-  requireNonNegative(FROM, 'measured.standardUncertainty', measured.standardUncertainty ?? 0);
+  const { standardUncertainty: u } = measured;
+  if (u !== undefined) requireNonNegative(FROM, 'measured.standardUncertainty', u);
   const known = [
     'lower',
     'upper',
@@ -50,8 +51,8 @@ function requireArguments(measured: Measured, specification: Specification): voi
   const { lower, upper } = specification;
   if (lower === undefined && upper === undefined)
     throw new InputError(FROM, 'specification.lower', 'missing', 'or upper must be given', lower);
-  requireFinite(FROM, 'specification.lower', lower ?? 0);
-  requireFinite(FROM, 'specification.upper', upper ?? 0);
+  if (lower !== undefined) requireFinite(FROM, 'specification.lower', lower);
+  if (upper !== undefined) requireFinite(FROM, 'specification.upper', upper);
   if (lower !== undefined && upper !== undefined && lower > upper)
     throw new InputError(FROM, 'specification.upper', 'out-of-range', 'must not be below lower', upper);
 }

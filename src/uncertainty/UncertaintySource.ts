@@ -15,7 +15,7 @@ export interface DeviationSource {
   readonly standardDeviation: number;
   /** How many readings the value is the mean of. */
   readonly count: number;
-  /** Degrees of freedom of s; default `count` − 1 (larger where s is pooled). */
+  /** Degrees of freedom of s; default `count` − 1 (larger where s is pooled, finite: a σ that is known is a `standardUncertainty`). */
   readonly degreesOfFreedom?: number | undefined;
   /** What it is, for the table. */
   readonly name?: string | undefined;

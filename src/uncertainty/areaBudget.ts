@@ -1,4 +1,4 @@
-import { InputError, requireOptions, requireSection, type Section, type SectionShape, quoted } from '../base/index.js';
+import { InputError, requireOneOf, requireOptions, requireSection, type Section, type SectionShape, quoted } from '../base/index.js';
 import { hexagon, rectangular, round, sectionFromArea, sectionFromMass, square, tube, tubeStrip } from '../geometry/index.js';
 import type { UncertaintyBudget } from './Budget.js';
 import { requireInput } from './components.js';
@@ -51,8 +51,7 @@ export function areaBudget(
 ): UncertaintyBudget {
   const from = 'areaBudget';
   requireSection(from, 'section', section);
-  if (!(section.shape in sections))
-    throw new InputError(from, 'section.shape', 'out-of-range', `must be one of ${quoted(Object.keys(sections))}`, section.shape);
+  requireOneOf(from, 'section.shape', section.shape, Object.keys(sections) as SectionShape[]);
   requireOptions(from, options, ['coverage', 'coverageFactor']);
   const names = Object.keys(section.dimensions);
   requireOptions(from, dimensions, names, 'dimensions');

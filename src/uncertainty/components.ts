@@ -78,12 +78,11 @@ function componentOf(from: string, path: string, source: UncertaintySource): Com
   requireOptions(from, source, kinds[kind], path);
   const { name } = source;
   if (name !== undefined) requireText(from, `${path}.name`, name);
-  const freedom = (otherwise: number): number =>
-    'degreesOfFreedom' in source && source.degreesOfFreedom !== undefined
-      ? source.degreesOfFreedom === Infinity
-        ? Infinity
-        : requirePositive(from, `${path}.degreesOfFreedom`, source.degreesOfFreedom)
-      : otherwise;
+  // infinite ones are those of a source that does not name them: so they may be left out, and JSON can hold every source
+  const freedom = (otherwise: number): number => {
+    const given = 'degreesOfFreedom' in source ? source.degreesOfFreedom : undefined;
+    return given === undefined || given === otherwise ? otherwise : requirePositive(from, `${path}.degreesOfFreedom`, given);
+  };
   if ('readings' in source) {
     const readings = requireColumn(from, `${path}.readings`, source.readings, { least: 2 });
     const n = readings.length;

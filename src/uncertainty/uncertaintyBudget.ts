@@ -7,6 +7,7 @@ import {
   requireObject,
   requireOneOf,
   requireOptions,
+  requireText,
   type BaseUnit,
   type Finding,
 } from '../base/index.js';
@@ -140,6 +141,7 @@ export function budgetOf(
 ): UncertaintyBudget {
   requireOptions(from, options, optionNames);
   requireFunction(from, 'model', model);
+  if (options.symbol !== undefined) requireText(from, 'options.symbol', options.symbol);
   if (options.unit !== undefined) requireOneOf(from, 'options.unit', options.unit, baseUnits);
   const coverage = requireCoverage(from, options);
   const known = requireObject(from, 'options.sensitivities', options.sensitivities ?? {}) as Readonly<Record<string, number>>;

@@ -57,6 +57,17 @@ describe.skipIf(chromium === undefined).each(names)('page of %s', (name) => {
   });
 });
 
+test.skipIf(chromium === undefined)('a drawing that brings a script or an address along runs and loads nothing', async () => {
+  const stressStrain = '<svg><script>document.title = "ran"</script><image href="https://localhost/x.png" /></svg>';
+  const markup = renderHtml(tensionResult(), { drawings: { stressStrain } });
+  expect(markup).toContain('document.title');
+  const { page, errors, close } = await opened(markup);
+  expect(await page.title()).not.toBe('ran');
+  // the browser says of each that it did not
+  expect(errors.filter((message) => /Content Security Policy/.test(message)).join(' ')).toMatch(/script[^]*img-src/);
+  await close();
+});
+
 describe.skipIf(chromium === undefined).each([
   ['A4', 595, 842],
   ['Letter', 612, 792],

@@ -1,6 +1,6 @@
 import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { join, relative } from 'node:path';
 import { beforeEach, describe, expect, test } from 'vitest';
 import { exportCsv, type TensionResult } from '../../src/index.js';
 import { called, command } from '../support/command.js';
@@ -127,6 +127,14 @@ describe('what belongs to one piece, or to one report', () => {
     const output = join(folder, 'out');
     const { status, error } = await command('report', folder, join(folder, 'deep'), ...flags, '--output', output, '--overwrite');
     expect([status, existsSync(output)]).toEqual([2, false]);
+    expect(error).toMatch(/would have the same report/);
+  });
+
+  test('one folder written in two ways is one', async () => {
+    const here = relative(process.cwd(), join(folder, 'pull-2.csv'));
+    write('pull-2.txt');
+    const { status, error } = await command('report', here, join(folder, 'pull-2.txt'), ...flags, '--overwrite');
+    expect([status, existsSync(join(folder, 'pull-2.report.html'))]).toEqual([2, false]);
     expect(error).toMatch(/would have the same report/);
   });
 });

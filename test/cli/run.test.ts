@@ -253,6 +253,17 @@ describe('errors are one line, with an exit status, and leave nothing behind', (
     ['an unknown unit', ['--round', '8', ...lengths, '--unit', 'force=stone'], /must be a unit of force/],
     ['a unit without quantity', ['--round', '8', ...lengths, '--unit', 'kN'], /of the form quantity=value/],
     ['a window that is none', ['--round', '8', ...lengths, '--modulus-window', 'best'], /--modulus-window.*must be lower-bound/],
+    [
+      'a window of half samples',
+      ['--round', '8', ...lengths, '--modulus-window', 'samples=100-300.25'],
+      /--modulus-window.*whole numbers from 0/,
+    ],
+    ['a window before the first sample', ['--round', '8', ...lengths, '--modulus-window', 'samples=-50-300'], /whole numbers from 0/],
+    [
+      'a share of the search beside a stretch',
+      ['--round', '8', ...lengths, '--modulus-window', 'stress=100-300', '--window-start', '0.1'],
+      /leave them out beside --modulus-window stress=/,
+    ],
     ['an unknown repair', ['--round', '8', ...lengths, '--repair', 'magic'], /--repair.*must be spikes, zero/],
     ['a doubt without a number', ['--round', '8', ...lengths, '--uncertainty', 'force=much'], /must give a number to force/],
     [

@@ -353,7 +353,7 @@ describe('fitCompliance', () => {
     ['out-of-range options.points', [one], { points: 1 }],
     ['out-of-range options.points', [one], { points: 2.5 }],
     ['not-increasing options.points[1]', [one], { points: [1000, 1000] }],
-    ['out-of-range options.points', [one], { points: [100, 1000] }],
+    ['out-of-range options.points[0]', [one], { points: [100, 1000] }],
     ['unknown-option options.knots', [one], { knots: 3 }],
   ])('refuses: %s', (expected, pulls, options) => {
     expect(refusal(() => fitCompliance(pulls as CompliancePull[], options))).toBe(expected);

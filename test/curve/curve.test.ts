@@ -114,7 +114,6 @@ describe('fitModulus', () => {
   test('too few samples between the bounds: which bound was eased is said', () => {
     expect(required(fitModulus(smooth(8))).eased).not.toEqual([]);
     expect(fitModulus({ strain: [0, 1, 2], stress: [3, 2, 1] })).toMatchObject({ ok: false, reason: 'too-few-points' });
-    expect(fitModulus(ramp, { window: { by: 'samples', first: 2, last: 2.5 } })).toMatchObject({ ok: false });
     expect(fitModulus({ strain: [0, 1, 2], stress: [3, 2, 1] }, { window: { by: 'samples', first: 0, last: 2 } })).toMatchObject({
       ok: false,
       reason: 'no-rise',
@@ -137,6 +136,9 @@ describe('fitModulus', () => {
     ['out-of-range options.window.spanShare', () => fitModulus(ramp, { window: { by: 'relative-error', spanShare: 2 } })],
     ['out-of-range options.window.to', () => fitModulus(ramp, { window: { by: 'stress', from: 5, to: 5 } })],
     ['out-of-range options.window.last', () => fitModulus(ramp, { window: { by: 'samples', first: 5, last: 1 } })],
+    ['out-of-range options.window.last', () => fitModulus(ramp, { window: { by: 'samples', first: 2, last: 2.5 } })],
+    ['out-of-range options.window.first', () => fitModulus(ramp, { window: { by: 'samples', first: 0.25, last: 3 } })],
+    ['out-of-range options.window.first', () => fitModulus(ramp, { window: { by: 'samples', first: -1, last: 3 } })],
     ['not-finite curve.stress[2]', () => fitModulus({ strain: [0, 1, 2], stress: [0, 1, NaN] })],
     ['unequal-lengths curve.stress', () => fitModulus({ strain: [0, 1, 2], stress: [0, 1] })],
     ['too-few curve.strain', () => fitModulus({ strain: [0], stress: [0] })],
@@ -246,7 +248,7 @@ describe('yieldPoints', () => {
   test.each([
     ['out-of-range options.pauses[0][0]', () => yieldPoints(ramp, { pauses: [[-1, 2]] })],
     ['out-of-range options.pauses[0][1]', () => yieldPoints(ramp, { pauses: [[2, 1]] })],
-    ['out-of-range options.pauses[0]', () => yieldPoints(ramp, { pauses: [[0.5, 1]] })],
+    ['out-of-range options.pauses[0][0]', () => yieldPoints(ramp, { pauses: [[0.5, 1]] })],
     ['out-of-range options.lowerYield', () => yieldPoints(ramp, { lowerYield: 'long' as never })],
     ['not-positive options.modulus', () => yieldPoints(ramp, { modulus: 0 })],
   ])('%s', (expected, call) => {

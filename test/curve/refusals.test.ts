@@ -121,10 +121,10 @@ told('points of a curve', [
     'yieldPoints: options.pauses[1] must have 2 samples like the other columns, got 1',
     () => yieldPoints(curve, { pauses: [[0, 1], [2]] as never }),
   ],
-  ['yieldPoints: options.pauses[0][0] must be from 0 to 5, got -1', () => yieldPoints(curve, { pauses: [[-1, 2]] })],
-  ['yieldPoints: options.pauses[0][1] must be from 2 to 5, got 6', () => yieldPoints(curve, { pauses: [[2, 6]] })],
-  ['yieldPoints: options.pauses[0] must be samples, got 1', () => yieldPoints(curve, { pauses: [[1, 2.5]] })],
-  ['yieldPoints: options.pauses[0] must be samples, got 0.5', () => yieldPoints(curve, { pauses: [[0.5, 2]] })],
+  ['yieldPoints: options.pauses[0][0] must be a whole number from 0 to 5, got -1', () => yieldPoints(curve, { pauses: [[-1, 2]] })],
+  ['yieldPoints: options.pauses[0][1] must be a whole number from 2 to 5, got 6', () => yieldPoints(curve, { pauses: [[2, 6]] })],
+  ['yieldPoints: options.pauses[0][1] must be a whole number from 1 to 5, got 2.5', () => yieldPoints(curve, { pauses: [[1, 2.5]] })],
+  ['yieldPoints: options.pauses[0][0] must be a whole number from 0 to 5, got 0.5', () => yieldPoints(curve, { pauses: [[0.5, 2]] })],
 
   ['maximumStress: curve.strain must have at least 1 samples, got 0', () => maximumStress({ strain: [], stress: [] })],
   ['maximumStress: options.zz is not an option (known: from, resolution), got "zz"', () => maximumStress(curve, odd)],
@@ -516,11 +516,11 @@ told('the frame', [
   ['fitCompliance: options.points must have at least 2 samples, got 1', () => fitCompliance([pull], { points: [1] })],
   ['fitCompliance: options.points[2] must be above the one before, got 1', () => fitCompliance([pull], { points: [0, 1, 1] })],
   [
-    'fitCompliance: options.points must lie within the forces of all pulls (0 to 5 N), got -1',
+    'fitCompliance: options.points[0] must lie within the forces of all pulls (0 to 5 N), got -1',
     () => fitCompliance([pull], { points: [-1, 1] }),
   ],
   [
-    'fitCompliance: options.points must lie within the forces of all pulls (0 to 5 N), got 1',
+    'fitCompliance: options.points[1] must lie within the forces of all pulls (0 to 5 N), got 6',
     () => fitCompliance([pull], { points: [1, 6] }),
   ],
 ]);

@@ -416,6 +416,11 @@ test.each<[() => unknown, string]>([
     () => compareLaws(columns, { laws: ['Voce', 'Gauss' as never] }),
     'compareLaws: options.laws[1] must be one of "Hollomon", "Ludwik", "Swift", "Voce", "Hockett-Sherby", got "Gauss"',
   ],
+  [
+    () => compareLaws(columns, { laws: ['toString' as never] }),
+    'compareLaws: options.laws[0] must be one of "Hollomon", "Ludwik", "Swift", "Voce", "Hockett-Sherby", got "toString"',
+  ],
+  [() => compareLaws(columns, { laws: ['Voce', 'Voce'] }), 'compareLaws: options.laws[1] must not be named twice, got "Voce"'],
   [() => compareLaws(columns, { laws: 'Voce' as never }), 'compareLaws: options.laws must be an array, got "Voce"'],
   [() => compareLaws(columns, { laws: [] }), 'compareLaws: options.laws must name a law, got 0'],
   [() => compareLaws(columns, { strains: [0] }), 'compareLaws: options.strains[0] must be above 0, got 0'],

@@ -319,7 +319,8 @@ test('wrong arguments are refused by name, before any work', () => {
   expect(refusal(() => analyseBending({ force: [0, NaN], deflection: [0, 1] }, piece))).toBe('not-finite record.force[1]');
   const option = (options: object) => refusal(() => analyseBending(record, piece, options));
   expect(option({ chord: [0.0025, 0.0005] })).toBe('out-of-range options.chord[1]');
-  expect(option({ chord: [0.001] })).toBe('too-few options.chord');
+  expect(option({ chord: [0.001] })).toBe('unequal-lengths options.chord');
+  expect(option({ chord: [0.001, 0.002, 0.003] })).toBe('unequal-lengths options.chord');
   expect(option({ poissonRatio: 1 })).toBe('out-of-range options.poissonRatio');
   expect(option({ indentationCompliance: -1 })).toBe('out-of-range options.indentationCompliance');
   expect(option({ thresholds: { spanRatio: -1 } })).toBe('not-positive options.thresholds.spanRatio');

@@ -101,6 +101,7 @@ describe('a noisy record with an extensometer', () => {
   test('JSON and back is the same to the last digit', () => {
     expect(fromJson(toJson(result))).toEqual(result);
     expect(fromJson(toJson(result)).curve.strain).toBeInstanceOf(Float64Array);
+    expect(refusal(() => toJson({ ...result, curve: { ...result.curve, stress: [1, NaN] } }))).toBe('not-finite result…1');
     for (const [expected, text] of [
       ['wrong-type text', '{'],
       ['wrong-type text', '[]'],

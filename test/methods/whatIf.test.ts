@@ -100,6 +100,13 @@ describe.each(cases)('%s', (_, columns, piece, options, kinds) => {
   });
 });
 
+test('infinite degrees of freedom are those of a source that names none, and come back from JSON', () => {
+  const of = (gaugeLength: object) => analyseTension(travelOnly, roundPiece, { uncertainty: { gaugeLength } as never });
+  const stated = of({ halfWidth: 0.1, degreesOfFreedom: Infinity });
+  expect(stated).toEqual(of({ halfWidth: 0.1 }));
+  expect(whatIf(fromJson(toJson(stated), 'tension'))).toEqual(whatIf(stated));
+});
+
 test('the offset that was asked for is no other one, and a larger one gives more', () => {
   const result = analyseTension({ force: record.force, extension: record.extension }, roundPiece);
   const rows = whatIf(result, { offsets: [0.002, 0.005], bands: [] });

@@ -21,6 +21,27 @@ describe('SVG', () => {
     expect(svg).not.toMatch(/aria-label="(?!Title)/);
   });
 
+  test('what cannot stand in XML becomes the sign of replacement, in the words of the drawing too', async () => {
+    const odd: Figure = { ...figure, title: 'bar \u0001', description: 'one \u0000 \ud800' };
+    const svg = await drawFigure(odd);
+    expect(svg).toContain('<title>bar \ufffd</title><desc>one \ufffd \ufffd</desc>');
+    // eslint-disable-next-line no-control-regex
+    expect(svg).not.toMatch(/[\u0000-\u0008\ud800]/);
+    expect((await drawPng(odd, { scale: 1 })).length).toBeGreaterThan(1000);
+  });
+
+  const layer = (one: object) => ({ ...figure, layer: [one] }) as unknown as Figure;
+  const points = { values: [{ x: 1, y: 2 }] };
+  const encoding = { x: { field: 'x', type: 'quantitative' }, y: { field: 'y', type: 'quantitative' } };
+  test.each([
+    ['a file of data', layer({ data: { url: new URL(import.meta.url).pathname, format: { type: 'csv' } }, mark: 'point', encoding })],
+    ['data at an address', layer({ data: { url: 'https://localhost/x.csv' }, mark: 'point', encoding })],
+    ['a picture', layer({ data: points, mark: { type: 'image', url: '/x.png' }, encoding })],
+    ['a link', layer({ data: points, mark: 'point', encoding: { ...encoding, href: { value: 'https://localhost/' } } })],
+  ])('%s is never read', async (_, given) => {
+    expect(await failed(drawFigure(given))).toBe('wrong-type figure');
+  });
+
   test('numbers of axes are written as the language writes them', async () => {
     const german = rateSensitivityFigure(rates, { language: { ...english, tag: 'de', decimalSign: ',' } });
     expect(await drawFigure(german)).toMatch(/>0,00\d+</);

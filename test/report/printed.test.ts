@@ -1,5 +1,14 @@
 import { describe, expect, test } from 'vitest';
-import { analyseBrinell, analyseCurve, analyseShear, analyseTension, fromJson, toJson, type TensionResult } from '../../src/index.js';
+import {
+  analyseBrinell,
+  analyseCurve,
+  analyseShear,
+  analyseTension,
+  fromJson,
+  toJson,
+  version,
+  type TensionResult,
+} from '../../src/index.js';
 import { chinese, french, german } from '../../src/languages/index.js';
 import { drawFigures } from '../../src/render/index.js';
 import { budgetFigure, decisionFigure, figures, renderHtml, summarise, type AskedDecision } from '../../src/report/index.js';
@@ -242,7 +251,20 @@ describe('a side table is no reason for a page to fail', () => {
 
   test('options that this version does not know', () => {
     const later = { ...result, provenance: { ...result.provenance, options: { ...result.provenance.options, later: 1 } } };
-    expect(renderHtml(later)).not.toContain('<h2>What if</h2>');
+    expect(flat(renderHtml(later))).toContain(`cannot evaluate again what version ${version} wrote.`);
+  });
+
+  test('steps without codes, of an early version, where a compliance was taken out of travel and fillets', () => {
+    const { force, travel } = record;
+    const old = analyseTension({ force, travel }, { ...roundPiece, effectiveLength: 60 }, { frameCompliance: COMPLIANCE });
+    const early = { ...old, trail: old.trail.map(({ code: _, ...step }) => step as (typeof old.trail)[number]) };
+    expect(flat(renderHtml(early))).toContain(`cannot evaluate again what version ${version} wrote.`);
+  });
+
+  test('a value that no option can have is told, and left out where it is asked to be', () => {
+    const spoilt = { ...result, provenance: { ...result.provenance, options: { ...result.provenance.options, offsets: [-1] } } };
+    expect(refusal(() => renderHtml(spoilt))).toMatch(/options.offsets/);
+    expect(renderHtml(spoilt, { whatIf: false })).not.toContain('<h2>What if</h2>');
   });
 });
 

@@ -158,3 +158,12 @@ test('wrong arguments', () => {
   expect(refusal(() => decide({ value: 1 }, { lower: 0, guardFactor: -1 }))).toBe('not-positive specification.guardFactor');
   expect(refusal(() => decide(undefined as never, { lower: 0 }))).toBe('missing measured');
 });
+
+test('null, which JSON has for nothing, is no limit and no uncertainty', () => {
+  const nothing = null as unknown as undefined;
+  const guarded = (u: number | undefined, upper: number | undefined) =>
+    refusal(() => decide({ value: 235.1, standardUncertainty: u }, { lower: 235, upper, rule: 'guarded' }));
+  expect(guarded(nothing, 260)).toBe('wrong-type measured.standardUncertainty');
+  expect(guarded(0.5, nothing)).toBe('wrong-type specification.upper');
+  expect(refusal(() => decide({ value: 235.1 }, { lower: nothing, upper: nothing }))).toBe('wrong-type specification.lower');
+});

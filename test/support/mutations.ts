@@ -12,6 +12,8 @@ export interface Mutation {
   readonly never: boolean;
   /** Whether the call does not give the field. */
   readonly absent?: boolean;
+  /** Whether it must be refused, or give what the call gives without the field: null, which JSON has for nothing. */
+  readonly nothing?: boolean;
 }
 
 /** What functions of the library make and check; others take it as a whole. */
@@ -145,6 +147,7 @@ export function absentFields(checker: ts.TypeChecker, type: ts.Type, given: unkn
       const at = [...path, name];
       const parts = own.isUnion() ? own.types : [own];
       if (value === undefined) {
+        found.push({ path: at, value: null, never: false, nothing: true });
         // where a name may stand for a number, a text is no wrong kind of value
         const named = parts.some((part) => part.flags & ts.TypeFlags.StringLike);
         if (parts.some((part) => part.flags & ts.TypeFlags.NumberLike))
@@ -154,7 +157,7 @@ export function absentFields(checker: ts.TypeChecker, type: ts.Type, given: unkn
         else if (parts.some((part) => isNumberColumn(checker, part)))
           found.push({ path: at, value: [NaN], never: false }, ...[['x'], 5, 'x'].map((one) => ({ path: at, value: one, never: true })));
         else if (parts.some((part) => part.flags & ts.TypeFlags.Object) && parts.every((part) => part.getCallSignatures().length === 0))
-          found.push(...[5, 'x', null].map((one) => ({ path: at, value: one, never: false })));
+          found.push(...[5, 'x'].map((one) => ({ path: at, value: one, never: false })));
       }
       if (depth < 2 && !isColumn(value)) found.push(...absentFields(checker, own, value, at, depth + 1));
     }

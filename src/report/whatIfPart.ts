@@ -1,6 +1,7 @@
-import { InputError } from '../base/index.js';
+import { isInputError } from '../base/index.js';
 import { whatIf, type TensionResult, type WhatIfChange, type WhatIfRow } from '../methods/index.js';
-import type { PageTable } from './MethodPage.js';
+import { html, type Html } from './html.js';
+import { sectionOf, tableOf } from './pageParts.js';
 import type { Presentation } from './presentation.js';
 import { shownUnit } from './shownUnit.js';
 
@@ -46,24 +47,36 @@ function withDifference(value: number, difference: number | undefined, { digits 
 /** The plastic extension at fracture goes with the total one. */
 const LEFT_OUT = 'plasticExtensionAtFracture';
 
-/** The rows, and none where the result cannot be evaluated again: one of another version, or changed by hand. */
-function rowsOf(result: TensionResult): WhatIfRow[] {
+/** True where the result is of another version: the steps of an early one have no codes, a later one has other options. */
+const ofOtherVersion = (reason: unknown): boolean =>
+  isInputError(reason) && (reason.code === 'unknown-option' || reason.path.startsWith('result.trail'));
+
+/** The rows; nothing where this version cannot evaluate the result again. */
+function rowsOf(result: TensionResult): WhatIfRow[] | undefined {
   try {
     return whatIf(result);
-  } catch (error) {
-    if (error instanceof InputError) return [];
-    throw error;
+  } catch (reason) {
+    if (ofOtherVersion(reason)) return undefined;
+    throw reason;
   }
 }
 
 /** @internal What the test would give if its record were evaluated otherwise, beside what the report says. */
-export function whatIfTable(result: TensionResult, show: Presentation): PageTable[] {
+export function whatIfPart(result: TensionResult, show: Presentation): Html[] {
+  const { say } = show;
   const rows = rowsOf(result);
+  if (!rows) {
+    const { version } = result.provenance;
+    return [
+      sectionOf(say('What if'), [
+        html`<p>${say('Left out: this version of the package cannot evaluate again what version {version} wrote.', { version })}</p>`,
+      ]),
+    ];
+  }
   const columns = columnsOf(rows, show);
   if (columns.length === 0) return [];
-  const { say } = show;
   return [
-    {
+    tableOf({
       heading: say('What if'),
       caption: say('The same record evaluated otherwise; in brackets the difference from the value of this report.'),
       columns: [say('What is changed'), ...columns.map(({ title }) => title)],
@@ -76,6 +89,6 @@ export function whatIfTable(result: TensionResult, show: Presentation): PageTabl
           return withDifference(own.value * factor, own.difference === undefined ? undefined : own.difference * factor, show);
         }),
       ]),
-    },
+    }),
   ];
 }
