@@ -8,12 +8,14 @@ import { subpaths } from '../floors.js';
 const literal = /(['"`]).*?\1|[a-z_$][\w$]*|-?\d+(?:\.(\d+))?(?:e([+-]?\d+))?/gi;
 const close = (word, _, decimals, exponent) =>
   /^-?\d/.test(word) ? `expect.closeTo(${word}, ${decimals ? decimals.length - (exponent ?? 0) : 9 - (exponent ?? 0)})` : word;
-const check = (_, source, value) => `expect(plain(${source})).toEqual(${value.replace(literal, close)});`;
+const check = (_, source, value) =>
+  `expect(plain(${source.replace(/^console\.log\((.*)\)$/, '$1')})).toEqual(${value.replace(literal, close)});`;
 const checked = (code) => code.replace(/^(.*); *\/\/ => (.*)$/gm, check);
 /** A guide's code as the body of a function: what it imports from the package is in scope, and what it declares is only a type. */
 const body = (code) =>
   checked(code)
     .replace(/^import [^;]*from 'testpiece[^']*';\n/gm, '')
+    .replaceAll('node_modules/testpiece/', '') // what the package ships stands here in the repository
     .replace(/^import (\{[^}]*\}) from ('[^']*');/gm, 'const $1 = await import($2);')
     .replace(/^declare const (\w+): ([^;]+);/gm, 'const $1 = undefined as unknown as $2;');
 
