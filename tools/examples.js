@@ -1,6 +1,6 @@
 /**
  * Writes test/examples.test.ts: every `@example` of src/ as a test, each `value; // => number` to half of its last digit; and every block of code
- * in the guides, run where it says what comes out, and else compiled only, since it stands for data that a reader has.
+ * in the guides. A block that declares something (`declare const record`) stands for data that only a reader has, so it is compiled and not run.
  */
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { subpaths } from '../floors.js';
@@ -49,7 +49,7 @@ for (const path of ['README.md', ...guides.map((one) => `docs/${one}`)]) {
   const text = readFileSync(path, 'utf8');
   for (const { 1: code, index } of text.matchAll(/^```ts\n([^]*?)^```/gm)) {
     const place = `${path}:${text.slice(0, index).split('\n').length}`;
-    lines.push(/; *\/\/ => /.test(code) ? `test('${place}', async () => {` : `void (async () => { // ${place}`, body(code), '});');
+    lines.push(/^declare /m.test(code) ? `void (async () => { // ${place}` : `test('${place}', async () => {`, body(code), '});');
   }
 }
 writeFileSync('test/examples.test.ts', `${lines.join('\n')}\n`);
