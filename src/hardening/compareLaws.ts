@@ -70,9 +70,9 @@ export interface CompareOptions extends Pick<FitOptions<never>, 'from' | 'to' | 
 export interface ComparedLaw extends FittedLaw {
   /** Its name. */
   readonly name: LawName;
-  /** AICc above the lowest of all [1]; beyond 10 there is next to nothing left for the law. */
+  /** AICc above the lowest of all [1]; beyond 10 the data hardly support the law. */
   readonly difference: number;
-  /** Akaike weight: what share of the belief the law has among those compared [1]. */
+  /** Akaike weight: the probability of the law among those compared, 0 to 1 [1]. */
   readonly weight: number;
   /** Stress at each of the strains [MPa]. */
   readonly extrapolated: Float64Array;

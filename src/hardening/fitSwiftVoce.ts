@@ -27,7 +27,7 @@ export interface SwiftVoceFit {
   readonly residualSumOfSquares: number;
 }
 
-/** Laws closer than this share of the stress everywhere leave the weight open. */
+/** Where the two laws differ by less than this share of the stress everywhere, the weight cannot be found. */
 const APART = 1e-9;
 
 /**

@@ -1,6 +1,5 @@
 /**
- * Moves values about so that the one of rank k (counted from 0) stands at k, smaller ones before it and larger ones after it. The place that a
- * value goes to is counted up, not branched to: no processor foresees on which side of the pivot the next value lies.
+ * Moves values about so that the one of rank k (counted from 0) stands at k, smaller ones before it and larger ones after it. The place of a value is computed without a branch, because a processor cannot predict on which side of the pivot the next value lies.
  */
 function select(values: Float64Array, k: number): number {
   let low = 0;
