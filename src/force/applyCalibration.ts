@@ -66,7 +66,7 @@ function idleSpan([low, high]: UsableCalibration['span']): readonly [number, num
  * is not calibrated ({@link calibratedForces} says from where on it is).
  *
  * @param calibration - As `fitCalibration` makes it.
- * @param indicated - A number or an array, in the channel's unit.
+ * @param indicated - A number or an array, finite, in the unit of the calibration's indicated values [for columns of a record MPa or N].
  * @param options - `beyond`: share of the span, 0 to 0.1; `idle`: readings between the span and zero as well.
  * @returns Force [N]: a number or an array.
  * @throws {@link InputError} `missing`, `wrong-type`, `not-finite`, `empty`, `unknown-option`; `out-of-range` outside the span, with the index.

@@ -112,7 +112,7 @@ const STRAINS = [0.1, 0.2, 0.5, 1];
  * extrapolation, whose doubt is the spread between the laws. Correlated noise makes the weights too sure of themselves.
  *
  * @param flow - True plastic strain [mm/mm] and true stress [MPa], each above 0, as `flowCurve` makes them.
- * @param options - Which laws, range, weights, strains of the extrapolation.
+ * @param options - Which laws; range of true plastic strain `from` below `to` [mm/mm]; weights above 0 [1]; strains of the extrapolation [mm/mm].
  * @returns Laws in order, those that failed with their reason, strains, spread.
  * @throws {@link InputError} `not-finite`, `not-positive`, `unequal-lengths`, `out-of-range`, `unknown-option`, `empty`.
  *

@@ -84,8 +84,8 @@ function start(strain: Float64Array, stress: Float64Array, known: number | undef
  *
  * @param curve - Strain [mm/mm] from the shifted origin and stress [MPa]; finite. Samples after the highest stress and
  * those whose stress is not above 0 are not used.
- * @param options - `modulus` [MPa] where it is known; limits of strain.
- * @returns Modulus, proof stress, exponent, standard errors; or `too-few-points`, `no-plastic-part`, `undetermined`.
+ * @param options - `modulus` [MPa] above 0, where it is known; range of strain `from` below `to` [mm/mm].
+ * @returns Modulus [MPa], proof stress [MPa], exponent [1], their standard errors in the same units; or `too-few-points`, `no-plastic-part`, `undetermined`.
  * @throws {@link InputError} `not-finite`, `not-positive`, `unequal-lengths`, `out-of-range`, `unknown-option`.
  *
  * @example
