@@ -22,3 +22,13 @@ test('the demo leaves a file, a page and data for each piece, all marked as inve
   expect(files).toHaveLength(15);
   for (const file of files) expect(readFileSync(join(folder, 'demo-output', file), 'utf8')).toMatch(/invented/i);
 });
+
+test('examples/pull-07.csv is what the logger of the class writes of its first piece', async () => {
+  const code = `
+    import { simulateTension } from 'testpiece/simulate';
+    import { asLogged, pieces } from './examples/demo/class.js';
+    const { name, about, ...scenario } = pieces[0];
+    process.stdout.write(asLogged(simulateTension(scenario).pressureRecord, about));`;
+  const written = execFileSync(process.execPath, ['--input-type=module', '--eval', code], { encoding: 'utf8' });
+  await expect(written).toMatchFileSnapshot(resolve('examples/pull-07.csv'));
+});

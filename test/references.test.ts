@@ -18,3 +18,32 @@ test('every test that a page names as its check exists, and calls the function',
   });
   expect(silent).toEqual([]);
 });
+
+const guides = [
+  'README.md',
+  ...readdirSync('docs')
+    .filter((one) => one.endsWith('.md'))
+    .map((one) => `docs/${one}`),
+];
+
+test('names, codes and flags that the guides write as code stand in the source, and the files are there', () => {
+  const words = new Set(sources.flatMap(({ text }) => text.match(/[a-z][A-Za-z0-9]*(?:-[a-z]+)*/g) ?? []));
+  const flags = [...sources.map(({ text }) => text), readFileSync('tools/mutate.js', 'utf8')].join('\n');
+  const dead = guides.flatMap((guide) =>
+    [
+      ...readFileSync(guide, 'utf8')
+        .replaceAll(/^```[^]*?^```/gm, '')
+        .matchAll(/`([^`\n]+)`/g),
+    ].flatMap(([, code]) => {
+      const files = code!.match(/\b(?:bench|docs|examples|schema|src|test|tools|vectors)\/[\w/.-]+/g) ?? [];
+      const names = files.length > 0 ? [] : (code!.match(/(?<![\w/.-])[a-z]+(?:[A-Z]\w*|(?:-[a-z]+)+)/g) ?? []);
+      const typed = code!.match(/^--[a-z-]+/) ?? [];
+      return [
+        ...files.filter((file) => !existsSync(file)),
+        ...names.filter((name) => !words.has(name)),
+        ...typed.filter((flag) => !flags.includes(flag)),
+      ].map((what) => `${guide}: ${what}`);
+    }),
+  );
+  expect(dead).toEqual([]);
+});

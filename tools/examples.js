@@ -1,6 +1,6 @@
 /**
  * Writes test/examples.test.ts: every `@example` of src/ as a test, each `value; // => number` to half of its last digit; and every block of code
- * in the guides, run where it says what comes out, and else compiled only, since it stands for data that a reader has.
+ * in the guides. A block that declares something (`declare const record`) stands for data that only a reader has, so it is compiled and not run.
  */
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { subpaths } from '../floors.js';
@@ -8,12 +8,14 @@ import { subpaths } from '../floors.js';
 const literal = /(['"`]).*?\1|[a-z_$][\w$]*|-?\d+(?:\.(\d+))?(?:e([+-]?\d+))?/gi;
 const close = (word, _, decimals, exponent) =>
   /^-?\d/.test(word) ? `expect.closeTo(${word}, ${decimals ? decimals.length - (exponent ?? 0) : 9 - (exponent ?? 0)})` : word;
-const check = (_, source, value) => `expect(plain(${source})).toEqual(${value.replace(literal, close)});`;
+const check = (_, source, value) =>
+  `expect(plain(${source.replace(/^console\.log\((.*)\)$/, '$1')})).toEqual(${value.replace(literal, close)});`;
 const checked = (code) => code.replace(/^(.*); *\/\/ => (.*)$/gm, check);
 /** A guide's code as the body of a function: what it imports from the package is in scope, and what it declares is only a type. */
 const body = (code) =>
   checked(code)
     .replace(/^import [^;]*from 'testpiece[^']*';\n/gm, '')
+    .replaceAll('node_modules/testpiece/', '') // what the package ships stands here in the repository
     .replace(/^import (\{[^}]*\}) from ('[^']*');/gm, 'const $1 = await import($2);')
     .replace(/^declare const (\w+): ([^;]+);/gm, 'const $1 = undefined as unknown as $2;');
 
@@ -47,7 +49,7 @@ for (const path of ['README.md', ...guides.map((one) => `docs/${one}`)]) {
   const text = readFileSync(path, 'utf8');
   for (const { 1: code, index } of text.matchAll(/^```ts\n([^]*?)^```/gm)) {
     const place = `${path}:${text.slice(0, index).split('\n').length}`;
-    lines.push(/; *\/\/ => /.test(code) ? `test('${place}', async () => {` : `void (async () => { // ${place}`, body(code), '});');
+    lines.push(/^declare /m.test(code) ? `void (async () => { // ${place}` : `test('${place}', async () => {`, body(code), '});');
   }
 }
 writeFileSync('test/examples.test.ts', `${lines.join('\n')}\n`);

@@ -1,8 +1,10 @@
 /**
  * The scenario: an apprentices' class in a bicycle-frame workshop pulls round coupons from bar and strips cut from tube on a 25 kN
- * hand-pumped bench frame. Everything is invented: pieces, materials and records are made by the simulation.
+ * hand-pumped bench frame. Everything is invented: pieces, materials and records are made by the simulation. The first piece is also
+ * `examples/pull-07.csv`.
  */
 import { round, tubeStrip } from 'testpiece';
+import { writeRecord } from 'testpiece/simulate';
 
 /** Bore 40 mm, the annulus around a 20 mm rod pulls; the class measured the compliance of the frame on a stiff bar. */
 export const frame = { bore: 40, rod: 20, compliance: 2e-5 };
@@ -10,6 +12,17 @@ export const frame = { bore: 40, rod: 20, compliance: 2e-5 };
 /** Bits of the pressure transmitter over 400 bar, a draw-wire sensor of 5 µm, 20 samples a second. */
 const logger = { rate: 20, loadStep: 40 / 65535, motionStep: 0.005, motionNoise: 0.002, forceNoise: 12, lead: 1.5, tail: 2 };
 const hand = { speed: 0.05, speedAfterYield: 0.12, strokes: 24, depth: 0.25 };
+
+/** A record as the logger of the class writes it: bar, mm of travel, decimal commas. */
+export const asLogged = (record, about) =>
+  writeRecord(record, {
+    columns: [
+      { quantity: 'time', name: 'Zeit', unit: 's', decimals: 2 },
+      { quantity: 'pressure', name: 'Druck', unit: 'bar', decimals: 2 },
+      { quantity: 'travel', name: 'Weg', unit: 'mm', decimals: 3 },
+    ],
+    preamble: ['Data: invented, made by a simulation', `Piece: ${about}`],
+  });
 
 export const pieces = [
   {

@@ -3,21 +3,11 @@ import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { analyseTension, pressureToForce, readRecord, toJson } from 'testpiece';
 import { drawFigures } from 'testpiece/render';
 import { figures, renderHtml } from 'testpiece/report';
-import { simulateTension, writeRecord } from 'testpiece/simulate';
-import { frame, pieces } from './class.js';
+import { simulateTension } from 'testpiece/simulate';
+import { asLogged, frame, pieces } from './class.js';
 
 const folder = 'demo-output';
 mkdirSync(folder, { recursive: true });
-
-/** The file as the logger of the class writes it: bar, mm of travel, decimal commas. */
-function writeFile(path, record, about) {
-  const columns = [
-    { quantity: 'time', name: 'Zeit', unit: 's', decimals: 2 },
-    { quantity: 'pressure', name: 'Druck', unit: 'bar', decimals: 2 },
-    { quantity: 'travel', name: 'Weg', unit: 'mm', decimals: 3 },
-  ];
-  writeFileSync(path, writeRecord(record, { columns, preamble: ['Data: invented, made by a simulation', `Piece: ${about}`] }));
-}
 
 const percent = (value) => (value === undefined ? '-' : (100 * value).toFixed(2));
 const megapascal = (value) => (value === undefined ? '-' : value.toFixed(1));
@@ -26,7 +16,7 @@ const rows = [];
 for (const { name, about, ...scenario } of pieces) {
   const { pressureRecord, truth } = simulateTension(scenario);
   const file = `${folder}/${name}.csv`;
-  writeFile(file, pressureRecord, about);
+  writeFileSync(file, asLogged(pressureRecord, about));
 
   const { record } = readRecord(readFileSync(file));
   const result = analyseTension(

@@ -21,7 +21,7 @@ export type FindingCode = keyof typeof entries;
 /** @internal Names of the gaps of a sentence. */
 export type Gaps<Sentence extends string> = Sentence extends `${string}{${infer Name}}${infer Rest}` ? Name | Gaps<Rest> : never;
 
-/** @internal What a finding of a code must carry for its sentence, and may carry beside it. */
+/** @internal The values that a finding of a code must have for its sentence, and may have beside them. */
 export type FindingValues<Code extends FindingCode> = Readonly<Record<string, number | string>> &
   Readonly<Record<Gaps<(typeof entries)[Code]['message']>, number | string>>;
 

@@ -1,6 +1,6 @@
 import { InputError, quoted } from './InputError.js';
 
-/** No number that goes in is larger, whatever its unit, and none that must be above 0 smaller than its inverse: squares and cubes would overflow. */
+/** Largest number that an argument may be, whatever its unit; its inverse is the smallest where an argument must be above 0. Beyond, squares and cubes would overflow. */
 const LARGEST = 1e100;
 const SMALLEST = 1e-100;
 
@@ -56,7 +56,7 @@ export function requireProbability(from: string, path: string, value: unknown): 
 
 /** @internal A day of the calendar, written 2026-03-31. */
 export function requireDay(from: string, path: string, value: unknown): string {
-  // of a day that the calendar does not have another one comes back
+  // for a day that the calendar does not have, Date gives another day
   const exists = (day: string): boolean => {
     const time = Date.parse(`${day}T00:00:00Z`);
     return !Number.isNaN(time) && new Date(time).toISOString().startsWith(day);
@@ -144,7 +144,7 @@ export interface ColumnRule {
   readonly positive?: boolean;
   /** NaN from some sample on is allowed (an extensometer taken off). */
   readonly endsEarly?: boolean;
-  /** Largest magnitude; default that of any number. Unless all samples are 0, one at least reaches its inverse. */
+  /** Largest magnitude; default that of any number. At least one sample must have a magnitude of 1/largest or more, unless all are 0. */
   readonly largest?: number;
 }
 
@@ -155,10 +155,10 @@ export function soundLength(column: Float64Array): number {
   return end;
 }
 
-/** @internal Records and curves hold no larger numbers, so that what is derived of them is none that is refused. */
+/** @internal Largest number in a record or curve, so that what is derived from it stays within what other functions take. */
 export const LARGEST_READING = 1e30;
 
-/** @internal An area or a length that readings are divided by: no larger than they, nor smaller than the reciprocal, so that fourth powers of stress and strain are numbers. */
+/** @internal An area or a length that readings are divided by: at most the largest reading and at least its reciprocal, so that fourth powers of stress and strain do not overflow. */
 export function requireDivisor(from: string, path: string, value: unknown): number {
   return requireBetween(from, path, requirePositive(from, path, value), 1 / LARGEST_READING, LARGEST_READING);
 }
@@ -167,8 +167,8 @@ export function requireDivisor(from: string, path: string, value: unknown): numb
 export const isDivisor = (value: number): boolean => value >= 1 / LARGEST_READING && value <= LARGEST_READING;
 
 /**
- * True where the first samples are numbers up to the largest: anything else overflows by the factor, zero times that is NaN, and stays so in
- * a sum (four of them, which overlap in time).
+ * Fast check: true where the first samples are numbers of at most `largest`. x·(MAX/largest)·0 is NaN where x is NaN or larger than `largest`, and a sum
+ * keeps the NaN. Four sums run in parallel.
  */
 function allSound(column: Float64Array, count: number, largest: number): boolean {
   const factor = Number.MAX_VALUE / largest;
@@ -187,7 +187,7 @@ function allSound(column: Float64Array, count: number, largest: number): boolean
   return a + b + c + d === 0;
 }
 
-/** Refuses a column whose samples are all next to nothing, but not all 0; others are known by their first samples. One sample alone spans nothing. */
+/** Refuses a column whose samples are all nearly 0 but not all 0; the first samples of other columns show that they are not. A single sample is not checked: it has no range. */
 function requireSize(from: string, path: string, column: Float64Array, count: number, least: number): void {
   let some = -1;
   for (let i = 0; i < count; i += 1) {
@@ -210,7 +210,7 @@ export function requireColumn(from: string, path: string, value: unknown, rule: 
     throw new InputError(from, path, 'unequal-lengths', `must have ${length} samples like the other columns`, given.length);
   const column = given instanceof Float64Array ? given : Float64Array.from(given, (one) => (typeof one === 'number' ? one : NaN));
   const sound = endsEarly ? soundLength(column) : column.length;
-  // what ends early ends in NaN, not in text
+  // a column that ends early ends in NaN, not in text
   for (let i = sound; i < column.length && column !== given; i += 1)
     if (typeof given[i] !== 'number') throw new InputError(from, `${path}[${i}]`, 'wrong-type', 'must be a number or NaN', given[i]);
   if (!allSound(column, sound, largest))

@@ -7,15 +7,17 @@ export const compressionAndBendingEntries = {
     message: 'Loading was recorded as negative in {columns}; the signs were turned, so that it counts positive.',
     remedy: 'Nothing to do; the columns themselves were not changed.',
   },
+  // limits from memory
   'piece-squat': {
     severity: 'caution', about: 'piece',
     message: 'Height over diameter is {ratio}, below {least}: friction at the ends is in every stress.',
-    remedy: 'Use a piece of 0.8 to 2 diameters for bearing materials, 3 for general use (ASTM E9, from memory).',
+    remedy: 'Use a piece of 0.8 to 2 diameters for bearing materials, 3 for general use (ASTM E9).',
   },
+  // limits from memory
   'piece-slender': {
     severity: 'caution', about: 'piece',
     message: 'Height over diameter is {ratio}, above {most}: beyond what compression pieces are made to.',
-    remedy: 'Use a piece of 8 to 10 diameters for the modulus only, 3 for strengths (ASTM E9, from memory).',
+    remedy: 'Use a piece of 8 to 10 diameters for the modulus only, 3 for strengths (ASTM E9).',
   },
   'buckling-near': {
     severity: 'caution', about: 'piece',

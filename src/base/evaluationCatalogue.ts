@@ -107,14 +107,16 @@ export const evaluationEntries = {
     message: 'The proportional limit is {lowest} to {highest} MPa, depending on the definition.',
     remedy: 'Name the definition with the value.',
   },
+  // limits from memory
   'stress-rate-outside': {
     severity: 'caution', about: 'method',
-    message: 'The stress rate in the elastic window, {rate} MPa/s, is outside {lowest} to {highest} MPa/s (ISO 6892-1 method B, from memory).',
+    message: 'The stress rate in the elastic window, {rate} MPa/s, is outside {lowest} to {highest} MPa/s (ISO 6892-1 method B).',
     remedy: 'Load at a rate within the range; see the figure of rate over time.',
   },
+  // limits from memory
   'strain-rate-high': {
     severity: 'caution', about: 'method',
-    message: 'The strain rate {where} is {rate} 1/s, above {highest} 1/s (ISO 6892-1, from memory).',
+    message: 'The strain rate {where} is {rate} 1/s, above {highest} 1/s (ISO 6892-1).',
     remedy: 'Load more slowly there; a high rate raises the yield values.',
   },
   'hardening-correlation-low': {

@@ -12,9 +12,10 @@ export const otherTestsEntries = {
     message: 'The piece was bent: its shear strength is not that of pure shear.',
     remedy: 'Support the piece up to the shear plane, use a closer tool, and repeat the test.',
   },
+  // limits from memory
   'shear-ratio-unusual': {
     severity: 'caution', about: 'method',
-    message: 'The shear strength is {ratio} of the tensile strength; {least} to {most} is usual for {family} (from memory).',
+    message: 'The shear strength is {ratio} of the tensile strength; {least} to {most} is usual for {family}.',
     remedy: 'Check the area, the number of shear planes and the tensile strength given.',
   },
   'no-shear-modulus': {
@@ -47,9 +48,10 @@ export const otherTestsEntries = {
     message: 'Indentation {number}: the force-diameter index {index} is none of 1, 2.5, 5, 10, 15 and 30.',
     remedy: 'Values of different indices do not compare; take a force of the standard for this ball.',
   },
+  // limits from memory
   'brinell-index-unsuited': {
     severity: 'caution', about: 'method',
-    message: 'The force-diameter index {index} is not one for {material} of {hardness} HBW (usual: {usual}; from memory).',
+    message: 'The force-diameter index {index} is not one for {material} of {hardness} HBW (usual: {usual}).',
     remedy: 'Repeat with a force of a usual index.',
   },
   'brinell-force-unsteady': {
@@ -137,9 +139,10 @@ export const otherTestsEntries = {
     message: 'The blank is {width} mm wide; 90 mm or more is wanted.',
     remedy: 'Cut wider blanks, so that the clamp holds all around.',
   },
+  // limits from memory
   'cupping-holding-force': {
     severity: 'caution', about: 'frame',
-    message: 'The blank was held by {force} N, not by about 10 kN (from memory).',
+    message: 'The blank was held by {force} N, not by about 10 kN.',
     remedy: 'Set the clamp to about 10 kN: a loose blank is drawn in and gives too great a depth.',
   },
   'cupping-tools-other': {

@@ -29,7 +29,7 @@ export const recordEntries = {
   },
   'time-unit-unlikely': {
     severity: 'caution', about: 'record',
-    message: '{samples} samples in {duration} s, one every {usual} s: no hand pulls so; the unit of time may be another.',
+    message: '{samples} samples in {duration} s, one every {usual} s: unusually fast for a manual test; the unit of time may be another.',
     remedy: 'Name the unit of time when reading the file.',
   },
   'force-sign-reversed': {

@@ -1,7 +1,7 @@
 import { requireFinite, requireNonNegative, requireObject, requirePositive } from './checks.js';
 import type { Section } from './Section.js';
 
-/** @internal A section whose every number is one; also one that was written by hand. */
+/** @internal A section in which every field that must be a number is one; also for sections written by hand. */
 export function requireSection(from: string, path: string, section: Section): Section {
   requireObject(from, path, section);
   requirePositive(from, `${path}.area`, section.area);

@@ -1,6 +1,6 @@
 import { usage } from './usage.js';
 
-/** Readings of one length agree within a few per cent; beyond a fifth of their mean one of them is none (common practice). */
+/** Readings of one length agree within a few per cent; beyond a fifth of their mean they are not readings of one length (common practice). */
 const FARTHEST = 0.2;
 
 /** What a user may have meant by `5,02`: every comma stands between whole digits, so that each may be a decimal sign. */

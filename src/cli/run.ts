@@ -46,13 +46,13 @@ export async function run(argv: readonly string[], streams: Streams): Promise<St
     for (const made of commands) program.addCommand(ready(prepared(made(session))));
     return program;
   };
-  // a misspelt flag is named before the one that it was to be is missed
+  // parse once without required options, so that a misspelt flag is reported before a missing one
   const asTyped = (command: Command): Command => {
     for (const option of command.options) option.makeOptionMandatory(false);
     return command.action(() => {});
   };
   try {
-    // commander would print all of its help as an error
+    // otherwise commander prints all of its help as an error
     if (argv.length === 0) throw usage('name a command; --help lists them');
     await programOf(asTyped).parseAsync([...argv], { from: 'user' });
     await programOf((command) => command).parseAsync([...argv], { from: 'user' });

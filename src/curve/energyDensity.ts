@@ -34,7 +34,7 @@ export function areaUnder({ strain, stress }: StressStrainCurve, first: number, 
  * fracture depends on gauge length and section through the neck, and is not fracture toughness.
  *
  * @param curve - Strain [mm/mm] and stress [MPa], at least 2 samples, finite.
- * @param options - Strains between which the area is taken; both within the record.
+ * @param options - Strains `from` and `to` between which the area is taken [mm/mm], `from` at most `to`; both within the record.
  * @returns Energy per volume [MPa = MJ/m³].
  * @throws {@link InputError} `not-finite`, `too-few`, `unequal-lengths`, `unknown-option`, `out-of-range`.
  *

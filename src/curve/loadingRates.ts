@@ -65,7 +65,7 @@ export function loadingRatesKernel({ strain, stress }: StressStrainCurve, clock:
  *
  * @param curve - Strain [mm/mm] and stress [MPa], at least 5 samples, finite.
  * @param time - Time [s] of each sample, never going back.
- * @param options - Number of places.
+ * @param options - Largest number of places, 2 to 10000 [1]; default 200.
  * @returns Time [s], stress rate [MPa/s], strain rate [1/s].
  * @throws {@link InputError} `not-finite`, `too-few`, `unequal-lengths`, `not-increasing`, `unknown-option`, `out-of-range`.
  *

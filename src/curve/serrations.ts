@@ -47,7 +47,7 @@ const OUT_OF_NOISE = 6;
  * the crosshead stood still looks the same: take pauses out first. Exponents fitted over a serrated range follow its middle, not its upper edge.
  *
  * @param curve - Strain [mm/mm] and stress [MPa], at least 3 samples, finite.
- * @param options - Range of strain and least fall.
+ * @param options - Range of strain, `from` to `to` [mm/mm]; least fall as a share of the stress, 0 to 1 [1].
  * @returns The drops, with the band of their falls and the range of strain.
  * @throws {@link InputError} `not-finite`, `too-few`, `unequal-lengths`, `unknown-option`, `out-of-range`.
  *

@@ -2,26 +2,27 @@ import type { StressStrainCurve } from '../base/index.js';
 import { cellMeans, noiseLevel, slidingSlope } from '../numeric/index.js';
 import type { CurvePoint } from './proofStrength.js';
 
-/** The tangent is wanted to this share of the slope; noise widens the stretch that it is taken over. */
+/** Standard error that a tangent should have, as a share of the slope; the more noise, the wider the stretch that it is fitted over. */
 const TANGENT_ERROR = 0.02;
-/** Of a long record tangents are taken on about so many means. */
+/** A long record is condensed to about this many means before tangents are fitted. */
 const PLACES = 4000;
-/** The tangent of a curve that bends down has fallen to a share of the slope before its secant has; so far the curve is looked at in any case. */
+/** The curve is searched at least until its secant has fallen to this share of the slope: where a curve bends down, the tangent falls before the secant does. */
 const SECANT = 0.5;
-/** Up to this secant the curve tells the pace of the strain and the noise. */
+/** Up to this secant, as a share of the slope, the curve counts as elastic; the noise and the strain per sample are measured there. */
 const ELASTIC = 0.9;
 /**
- * At most so many times the wanted error is borne: that much the few tangents that tell it may be wrong by chance, and still the usual nine tenths of
- * the slope are more than two deviations away. Where the strain advances so slowly that it is more, the hand rests, and a tangent tells nothing.
+ * A tangent is used where its error is at most this many times TANGENT_ERROR. The error is estimated from few tangents and may be wrong by that much by
+ * chance; a fall to nine tenths of the slope, the usual share, is then still more than two standard errors away. A larger error means that the hand rests
+ * and the strain hardly advances: that tangent is left out.
  */
 const AT_MOST = 2;
-/** A reading in steps rests once for every tangent that it tells, and this often where stretches are two thirds of a step; a hand less often. */
+/** Share of tangents that may be left out because the strain rests. A reading in steps rests once for each tangent that can be used, and this often where a stretch is two thirds of a step; a hand rests less often. */
 const IN_TURN = 0.5;
-/** Rounding to steps turns the line over m of them by at most 1.5/m² of its slope: six, nine times two thirds of one, keep it within the error that is borne. */
+/** Least half-width for a reading in steps, over the half-width found, which is two thirds of a step. Rounding to steps changes the slope of a line over m steps by at most 1.5/m² of it; six steps, nine times two thirds of one, keep that within the accepted error. */
 const STEPS = 9;
-/** From try to try the stretches widen by this factor: so near the narrowest that will do is wanted. */
+/** Factor by which the stretches widen from try to try; the result is within this factor of the narrowest that will do. */
 const WIDER = 1.2;
-/** A tangent of just the share has not fallen below it, whatever rounding says. */
+/** Relative tolerance for rounding: a tangent of exactly the share has not fallen below it. */
 const ROUNDING = 1e-9;
 
 /** @internal The line that tangents are compared with, and between which samples. */
@@ -43,7 +44,7 @@ export interface TangentFall extends CurvePoint {
   readonly reach: number;
 }
 
-/** Last sample before the secant falls below a share of the slope for good; the last of all where it never was above. */
+/** Last sample before the secant falls below a share of the slope for good; the last sample of all where the secant was never above it. */
 function lastOf(share: number, strain: Float64Array, stress: Float64Array, { slope, shift, first, end }: TangentTask): number {
   let last = end - 1;
   while (last > first && stress[last]! < share * slope * (strain[last]! - shift)) last -= 1;
@@ -62,8 +63,8 @@ function partOf({ strain, stress }: StressStrainCurve, task: TangentTask, secant
 }
 
 /**
- * Scatter of the tangents over stretches that share no samples, where the strain advances by more than a pace; infinite where it stands and advances in
- * turn, as a reading in steps does that are wider than the stretches. A hand that rests does so more seldom.
+ * Scatter of the tangents over stretches that share no samples, of those in which the strain advances faster than `slowest` per sample. It is infinite where
+ * the strain rests and advances in turn, as in a reading whose steps are wider than the stretches. A hand rests less often.
  */
 function scatterApart(strain: Float64Array, stress: Float64Array, half: number, slowest: number): number {
   const width = 2 * half + 1;
@@ -87,14 +88,14 @@ function scatterApart(strain: Float64Array, stress: Float64Array, half: number, 
 }
 
 /**
- * Half-width of the stretches in samples; pace of the strain, and the slowest that tells; error of a tangent. Narrow without noise, and as wide as independent
- * noise asks for the wanted error; noise that drifts, and readings in coarse steps, show in tangents that share no samples, and widen them further.
+ * Half-width of the stretches in samples, strain per sample and the slowest at which a tangent is used, and the error of a tangent. Stretches are as narrow
+ * as TANGENT_ERROR allows with independent noise. Drifting noise and readings in coarse steps show in tangents that share no samples, and widen them further.
  */
 function stretchOf(part: ReturnType<typeof partOf>, slope: number) {
   const n = Math.max(2, Math.min(part.elastic, part.stress.length));
   const strain = part.strain.subarray(0, n);
   const stress = part.stress.subarray(0, n);
-  // beside the line: what the hand does unevenly moves along it and is no noise
+  // residuals of the line: an uneven hand moves along the line and is no noise
   const beside = new Float64Array(n);
   for (let i = 0; i < n; i += 1) beside[i] = stress[i]! - slope * strain[i]!;
   const noise = noiseLevel(beside);
@@ -105,13 +106,13 @@ function stretchOf(part: ReturnType<typeof partOf>, slope: number) {
     const slowest = independent / (AT_MOST * wanted);
     return { half, step, slowest, independent: independent / step, apart: scatterApart(strain, stress, half, slowest) };
   };
-  // of a strain that does not advance the whole asks for no more, and gives no tangent either
+  // where the strain does not advance, the whole part is one stretch, which gives no tangent either
   const asked = step > 0 ? Math.ceil(0.5 * (12 * (noise / (wanted * step)) ** 2) ** (1 / 3)) : n;
   let one = of(Math.min(n, Math.max(2, asked)));
   let least = 0;
-  // where it is so from the narrowest stretches on, the reading goes in steps; else the hand in strokes
+  // infinite from the narrowest stretches on: the reading goes in steps; only later: the hand goes in strokes
   for (let stepped = one.apart === Infinity; ;) {
-    // the next wider stretches must agree too: those as wide as a step of the reading all have it at the same place
+    // the next wider stretches must agree too: stretches exactly as wide as a step all have it at the same place, and agree by accident
     const next = of(Math.ceil(WIDER * one.half));
     stepped &&= one.apart === Infinity;
     if (stepped) least = STEPS * one.half;
@@ -122,9 +123,8 @@ function stretchOf(part: ReturnType<typeof partOf>, slope: number) {
 }
 
 /**
- * @internal Where the local slope falls to each of some shares of the line's, for good, undefined where it does not: one walk for all of them. A tangent is
- * the pace of the stress over that of the strain, both by the number of the sample: noise of the strain does not flatten it, as it would a line of stress
- * over strain.
+ * @internal Where the local slope falls for good to each of some shares of the line's slope, undefined where it does not; one walk serves all shares. A tangent
+ * is the stress per sample over the strain per sample. Noise of the strain would flatten a line of stress over strain, but does not flatten this ratio.
  */
 export function tangentFalls(curve: StressStrainCurve, task: TangentTask, shares: readonly number[]): (TangentFall | undefined)[] {
   const { slope } = task;

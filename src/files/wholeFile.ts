@@ -24,7 +24,7 @@ export async function library<Library>(from: string, name: string, load: () => P
   }
 }
 
-/** @internal What a library makes of a file, or that it is none of its kind. */
+/** @internal What a library reads from a file, or an error that the file is not of its kind. */
 export async function content<Content>(from: string, kind: string, read: () => Content | Promise<Content>): Promise<Content> {
   try {
     return await read();

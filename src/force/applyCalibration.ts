@@ -25,12 +25,12 @@ export interface ApplyOptions {
 /** What is needed of a calibration to use it. */
 export type UsableCalibration = Pick<Calibration, 'scaled' | 'scaledCovariance' | 'centre' | 'scale' | 'span'>;
 
-/** Further than this beyond the span no force is given, whoever asks (shop practice). */
+/** Beyond the span by more than this share of it no force is given, whatever `beyond` says (common practice). */
 const FURTHEST = 0.1;
-/** Noise of an idle channel beyond zero, as a share of the farthest calibrated reading: more is a zero that is off, or a pull the other way (common practice). */
+/** Noise of an idle channel beyond zero, as a share of the farthest calibrated reading. More than this means that the zero is off, or a pull in the other direction (common practice). */
 const NOISE = 0.01;
 
-/** @internal Checks that a calibration is one, and not a failure or a part of it. */
+/** @internal Checks that the argument is a complete calibration, and not a failure or a part of one. */
 export function requireCalibration(from: string, calibration: UsableCalibration): void {
   requireObject(from, 'calibration', calibration);
   requireFinite(from, 'calibration.centre', calibration.centre);
@@ -66,7 +66,7 @@ function idleSpan([low, high]: UsableCalibration['span']): readonly [number, num
  * is not calibrated ({@link calibratedForces} says from where on it is).
  *
  * @param calibration - As `fitCalibration` makes it.
- * @param indicated - A number or an array, in the channel's unit.
+ * @param indicated - A number or an array, finite, in the unit of the calibration's indicated values [for columns of a record MPa or N].
  * @param options - `beyond`: share of the span, 0 to 0.1; `idle`: readings between the span and zero as well.
  * @returns Force [N]: a number or an array.
  * @throws {@link InputError} `missing`, `wrong-type`, `not-finite`, `empty`, `unknown-option`; `out-of-range` outside the span, with the index.

@@ -22,7 +22,7 @@ export const scatterOf = ({ residualSumOfSquares, degreesOfFreedom }: Polynomial
 
 /**
  * @internal The polynomial of a degree, or of the one that F-tests choose: it is raised from 1 while a higher one lowers the sum of squares by more than
- * chance would. The tests share their level (Bonferroni), so that all of them together raise a straight line no more often than it says.
+ * chance would. The tests share their level (Bonferroni), so that together they raise the degree of a straight line no more often than the level.
  */
 export function calibrationFit(pairs: WeightedPairs, wanted: number | undefined): { readonly degree: number; readonly fit: PolynomialFit } {
   const { indicated, reference, weights } = pairs;

@@ -79,7 +79,7 @@ function candidates(pairs: WeightedPairs, wanted: number | undefined): number[] 
 function oddPairs(pairs: WeightedPairs, degree: number, wanted: number | undefined): Finding[] {
   const { indicated, reference } = pairs;
   const left = candidates(pairs, wanted).flatMap((pair) => leaveOut(pairs, pair, wanted) ?? []);
-  // so many questions are asked at most: each pair, against each degree (Bonferroni)
+  // at most so many tests are made: each pair against each degree (Bonferroni)
   const questions = indicated.length * (wanted === undefined ? mostDegree(pairs) : 1);
   const outliers = left.filter(({ chance }) => chance * questions < SIGNIFICANCE);
   if (outliers.length > 0)
@@ -130,7 +130,7 @@ function scatter({ reference }: WeightedPairs, residuals: Float64Array): Finding
     : [];
 }
 
-/** @internal Doubts about the pairs of a calibration: how many they are, which lie apart, what they scatter. */
+/** @internal Findings about the pairs of a calibration: their number, outliers, scatter. */
 export function pairFindings(pairs: WeightedPairs, degree: number, wanted: number | undefined, fit: PolynomialFit): Finding[] {
   const points = pairs.indicated.length;
   const readings = new Set(pairs.indicated).size;

@@ -39,7 +39,7 @@ function requireTable(table: TareTable): { readonly x: Float64Array; readonly y:
   return { x, y };
 }
 
-/** Interpolates a tare table at each travel; beyond its ends nothing is invented. */
+/** Interpolates a tare table at each travel; it does not extrapolate beyond the ends. */
 function tareOver({ x, y }: ReturnType<typeof requireTable>, travel: Float64Array): Float64Array {
   return travel.map((at, i) => {
     if (at < x[0]! || at > x[x.length - 1]!)

@@ -1,4 +1,4 @@
-/** Rounding of a stress, as a share of it: residuals of nothing are no smaller. */
+/** Rounding of a stress, as a share of it: the least size of a residual, also of a perfect fit. */
 const ROUNDING = 2 ** -52;
 
 /** @internal Akaike's criterion with the correction for few samples, the scatter counted as a parameter; `size` is that of the stress [MPa]. */

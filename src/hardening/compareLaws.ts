@@ -61,9 +61,9 @@ export interface CompareOptions extends Pick<FitOptions<never>, 'from' | 'to' | 
 export interface ComparedLaw extends FittedLaw {
   /** Its name. */
   readonly name: LawName;
-  /** AICc above the lowest of all [1]; beyond 10 there is next to nothing left for the law. */
+  /** AICc above the lowest of all [1]; beyond 10 the data hardly support the law. */
   readonly difference: number;
-  /** Akaike weight: what share of the belief the law has among those compared [1]. */
+  /** Akaike weight: the probability of the law among those compared, 0 to 1 [1]. */
   readonly weight: number;
   /** Stress at each of the strains [MPa]. */
   readonly extrapolated: Float64Array;
@@ -103,7 +103,7 @@ const STRAINS = [0.1, 0.2, 0.5, 1];
  * extrapolation, whose doubt is the spread between the laws. Correlated noise makes the weights too sure of themselves.
  *
  * @param flow - True plastic strain [mm/mm] and true stress [MPa], each above 0, as `flowCurve` makes them.
- * @param options - Which laws, range, weights, strains of the extrapolation.
+ * @param options - Which laws; range of true plastic strain `from` below `to` [mm/mm]; weights above 0 [1]; strains of the extrapolation [mm/mm].
  * @returns Laws in order, those that failed with their reason, strains, spread.
  * @throws {@link InputError} `not-finite`, `not-positive`, `unequal-lengths`, `out-of-range`, `unknown-option`, `empty`.
  *

@@ -11,7 +11,7 @@ import { trueColumns, type TrueCurveOptions } from './trueCurve.js';
  * buckling do.
  *
  * @param curve - Compression e [mm/mm], from the shifted origin and below 1, and stress R [MPa] on the original area; finite.
- * @param options - First and last sample.
+ * @param options - First and last sample, both included, counted from 0.
  * @returns True strain [mm/mm] and true stress [MPa], one pair for each sample from `from` to `to`.
  * @throws {@link InputError} `not-finite`, `empty`, `unequal-lengths`, `out-of-range`, `unknown-option`.
  *

@@ -27,7 +27,7 @@ export interface NeckingOnset {
   readonly standardUncertainty: number;
   /** By the curve or by a law. */
   readonly method: 'curve' | 'law';
-  /** By the curve: whether its curvature likelier than not jumps at the onset, as it does where a neck begins suddenly. */
+  /** By the curve: true where its curvature probably jumps at the onset, as it does where a neck begins suddenly. */
   readonly shape?: 'smooth' | 'corner' | undefined;
 }
 

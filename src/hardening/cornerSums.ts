@@ -88,7 +88,7 @@ export function cornersAt(
   found: Float64Array,
 ): void {
   const n = place.length;
-  // how many places lie before w: about this share of them, since a record goes through its region evenly
+  // how many places lie before w: begin with their share by distance, since a record passes its region at about a constant rate
   let from = Math.min(n, Math.max(0, Math.floor(first * n)));
   for (let k = 0; k < count; k += 1) {
     const w = first + k * step;

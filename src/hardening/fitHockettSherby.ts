@@ -54,7 +54,7 @@ export const hockettSherbyShape: LawShape<Name> = {
  * many for a tension curve, and they trade off: see `tradeOffs` and the standard errors before quoting one.
  *
  * @param flow - True plastic strain [mm/mm] and true stress [MPa], each above 0, as `flowCurve` makes them.
- * @param options - Range of strain, weights, parameters held or bounded, uniform strain.
+ * @param options - Range of true plastic strain `from` below `to` [mm/mm]; weights above 0 [1]; parameters held or bounded, in their units; uniform strain [mm/mm].
  * @returns Parameters, standard errors, correlations, trade-offs, sums; or `too-few-points`, `not-increasing`, `beyond-maximum`,
  * `no-hardening`, `undetermined`.
  * @throws {@link InputError} `not-finite`, `not-positive`, `unequal-lengths`, `out-of-range`, `unknown-option`.

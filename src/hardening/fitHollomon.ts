@@ -123,7 +123,7 @@ function byLogarithms(from: string, flow: CurveColumns, options: HollomonOptions
  * on. They trade off as a rule (see `tradeOffs`), since K is the stress at a strain of 1, far from the samples.
  *
  * @param flow - True plastic strain [mm/mm] and true stress [MPa], each above 0, as `flowCurve` makes them.
- * @param options - Range of strain, method, weights, parameters held or bounded, uniform strain.
+ * @param options - Range of true plastic strain `from` below `to` [mm/mm]; method; weights above 0 [1]; parameters held or bounded, in their units; uniform strain [mm/mm].
  * @returns K [MPa], n [1], standard errors, correlations, sums; or `too-few-points` (3 are needed), `not-increasing`, `beyond-maximum`,
  * `no-hardening`, `undetermined`.
  * @throws {@link InputError} `not-finite`, `not-positive`, `unequal-lengths`, `out-of-range`, `unknown-option`.

@@ -95,7 +95,7 @@ function boundsOf<Name extends string>(
  *
  * @param flow - Strain [mm/mm] and stress [MPa], each above 0.
  * @param law - Start values, stress, bounds, and derivatives where they are known.
- * @param range - Range of strain.
+ * @param range - Range of true plastic strain, `from` below `to` [mm/mm].
  * @returns Parameters, standard errors, correlations, sums; or `too-few-points`, `no-start`, `undetermined`.
  * @throws {@link InputError} `not-finite`, `not-positive`, `unequal-lengths`, `missing`, `empty`, `wrong-type`, `out-of-range`,
  * `unknown-option`.

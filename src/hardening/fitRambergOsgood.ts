@@ -65,7 +65,7 @@ function start(strain: Float64Array, stress: Float64Array, known: number | undef
   if (modulus <= 0) return undefined;
   const plastic = strain.map((e, i) => e - stress[i]! / modulus);
   const most = plastic.reduce((high, one) => Math.max(high, one), 0);
-  // the logarithm is sound where the plastic part is a fair share of the strain and of the most: noise of the elastic part is neither
+  // the logarithm is usable where the plastic part is a fair share of the strain and of the largest plastic part; noise of the elastic part is not
   const sound = (one: number, i: number): boolean => one > 0.05 * strain[i]! && one > 0.1 * most;
   const x = stress.filter((_, i) => sound(plastic[i]!, i)).map(Math.log);
   const line = x.length < 3 ? undefined : lineFit(x, plastic.filter(sound).map(Math.log), 0, x.length - 1);
@@ -84,8 +84,8 @@ function start(strain: Float64Array, stress: Float64Array, known: number | undef
  *
  * @param curve - Strain [mm/mm] from the shifted origin and stress [MPa]; finite. Samples after the highest stress and
  * those whose stress is not above 0 are not used.
- * @param options - `modulus` [MPa] where it is known; limits of strain.
- * @returns Modulus, proof stress, exponent, standard errors; or `too-few-points`, `no-plastic-part`, `undetermined`.
+ * @param options - `modulus` [MPa] above 0, where it is known; range of strain `from` below `to` [mm/mm].
+ * @returns Modulus [MPa], proof stress [MPa], exponent [1], their standard errors in the same units; or `too-few-points`, `no-plastic-part`, `undetermined`.
  * @throws {@link InputError} `not-finite`, `not-positive`, `unequal-lengths`, `out-of-range`, `unknown-option`.
  *
  * @example
@@ -137,7 +137,7 @@ export function fitRambergOsgood(curve: CurveColumns, options: RambergOsgoodOpti
   const { covariance } = end;
   if (!covariance) return failure('undetermined', 'the samples do not determine all parameters');
   const error = (k: number): number => Math.sqrt(covariance[k]![k]!);
-  // a curve without an elastic part takes any modulus that is large enough
+  // without an elastic part any modulus that is large enough fits
   if (!end.converged && !end.parameters.every((one, k) => error(k) < one))
     return failure('undetermined', 'the samples do not determine all parameters');
   return success({

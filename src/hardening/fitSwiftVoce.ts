@@ -27,7 +27,7 @@ export interface SwiftVoceFit {
   readonly residualSumOfSquares: number;
 }
 
-/** Laws closer than this share of the stress everywhere leave the weight open. */
+/** Where the two laws differ by less than this share of the stress everywhere, the weight cannot be found. */
 const APART = 1e-9;
 
 /**
@@ -42,7 +42,7 @@ const APART = 1e-9;
  * point past the neck (`weightToPoint`) where there is one.
  *
  * @param flow - True plastic strain [mm/mm] and true stress [MPa], each above 0, as `flowCurve` makes them.
- * @param options - Range of strain, uniform strain.
+ * @param options - Range of true plastic strain `from` below `to` [mm/mm]; uniform strain [mm/mm].
  * @returns Weight with its standard error, the mixture and both laws; or the reason why one of them was not fitted, or `undetermined`.
  * @throws {@link InputError} `not-finite`, `not-positive`, `unequal-lengths`, `out-of-range`, `unknown-option`.
  *

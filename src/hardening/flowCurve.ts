@@ -29,7 +29,7 @@ export interface FlowCurve extends StressStrainCurve {
  * `leftOut` counts them. Plastic strain need not rise from sample to sample: noise and pauses stay as they are.
  *
  * @param curve - True total strain [mm/mm] and true stress [MPa], as `trueCurve` makes them.
- * @param options - `modulus` [MPa] above 0; first and last sample.
+ * @param options - `modulus` [MPa] above 0; first and last sample, both included, counted from 0.
  * @returns True plastic strain [mm/mm] and true stress [MPa], in the order of the samples.
  * @throws {@link InputError} `missing`, `not-finite`, `not-positive`, `unequal-lengths`, `out-of-range`, `unknown-option`.
  *

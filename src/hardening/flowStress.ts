@@ -2,7 +2,7 @@ import { InputError, requireColumn, requireNonNegative } from '../base/index.js'
 import type { HardeningLaw } from './HardeningLaw.js';
 import { requireLaw } from './mixedLaw.js';
 
-/** @internal A formula of a law at one strain or at many; what is no number there is an error. */
+/** @internal A formula of a law at one strain or at many; a result that is not a finite number is an error. */
 export function along(from: string, formula: (strain: number) => number, strain: number | ArrayLike<number>): number | Float64Array {
   const at = (path: string, one: number): number => {
     const value = formula(requireNonNegative(from, path, one));

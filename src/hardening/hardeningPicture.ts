@@ -32,7 +32,7 @@ export interface HardeningPicture {
  * harm. Places where the strain stands still are left out. The wider the parabola, the calmer and the flatter: compare two widths.
  *
  * @param curve - True strain [mm/mm] and true stress [MPa], from yielding to the maximum force.
- * @param options - Width of the parabolas.
+ * @param options - Width of the parabolas, in samples on either side, 2 or more.
  * @returns Strain, stress, rate, exponent; empty columns where the strain never moves.
  * @throws {@link InputError} `not-finite`, `too-few`, `unequal-lengths`, `out-of-range`, `unknown-option`.
  *

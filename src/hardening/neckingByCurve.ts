@@ -41,8 +41,8 @@ function regionOf(force: Float64Array): { readonly first: number; readonly last:
 }
 
 /**
- * The corner that fits a region best, and the share of the belief that it has: half before the samples are seen; a cubic and a quartic, of as many
- * parameters as the corner, share the other half; then by the criterion of Bayes and Schwarz. A curve that is merely not cubic leaves the corner none.
+ * The corner that fits a region best, and its probability. Before the samples are seen it is one half; a cubic and a quartic, which has as many parameters as the corner, share the other half. The samples change these by the
+ * criterion of Bayes and Schwarz. Where a curve is merely not cubic, the quartic fits as well and the corner gets next to nothing.
  */
 function cornerOf(strain: Float64Array, force: Float64Array): (Corner & { readonly share: number }) | undefined {
   const { x, y } = cellMeans(strain, force, 0, strain.length - 1, CELLS);
@@ -50,7 +50,7 @@ function cornerOf(strain: Float64Array, force: Float64Array): (Corner & { readon
   const cubic = cubicFit(x, y);
   const corner = cubic && neckingCorner(x, y);
   if (!corner) return undefined;
-  // what a polynomial is believed over the corner; each parameter fewer is worth the root of n
+  // probability of a polynomial over that of the corner; each parameter fewer counts as a factor of the root of n
   const over = (rest: number, fewer: number): number => Math.sqrt(n) ** fewer * (rest / corner.residualSumOfSquares) ** (-n / 2);
   const ofCubic = over(cubic.residualStandardDeviation ** 2 * (n - 4), CORNER_PARAMETERS - 4);
   const ofEqual = over(quarticRest(x, y, cubic) ?? Infinity, 0);
@@ -73,7 +73,7 @@ export function neckingByCurve(strain: Float64Array, force: Float64Array): Outco
   const [one, other] = [smooth ?? corner, corner ?? smooth];
   const shape = share > 0.5 ? 'corner' : 'smooth';
   if (!one || !other || (!smooth && shape === 'smooth')) return failure('no-maximum', 'the samples around the maximum do not make one');
-  // the mean of both by their shares; its variance is that within them and that between them
+  // mean of both, weighted by their probabilities; its variance is that within each and that between them
   const apart = other.strain - one.strain;
   const mean = one.strain + share * apart;
   return success({

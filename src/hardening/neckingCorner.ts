@@ -14,10 +14,10 @@ export const CORNER_PARAMETERS = 5;
 /** Places of the corner that are tried, away from both ends of the region by this share of it. */
 const PLACES = 40;
 const MARGIN = 0.08;
-/** The likelihood of a place is taken at so many, to where it is below this share of the greatest. */
+/** Number of places at which the likelihood is evaluated, out to where it is below this share of the greatest. */
 const STEPS = 60;
 const NOTHING = 1e-5;
-/** How near to the best place is looked, as a share of the region, and the share of the least sum that no longer tells places apart. */
+/** Resolution of the search for the best place, as a share of the region; and the share of the least sum below which two places count as equally good. */
 const NEAREST = 1e-9;
 const FLAT = 1e-12;
 

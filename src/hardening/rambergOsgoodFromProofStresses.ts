@@ -22,7 +22,7 @@ export interface TwoProofStresses {
  * Different pairs of one real curve give different exponents: name the pair.
  *
  * @param pair - `modulus`, `proofStress`, `otherStress` [MPa], `otherOffset` [mm/mm], above 0; the larger stress with the larger offset.
- * @returns Modulus, proof stress and exponent.
+ * @returns Modulus [MPa], proof stress [MPa] and exponent [1].
  * @throws {@link InputError} `missing`, `not-finite`, `not-positive`, `unknown-option`; `out-of-range` where the pair does not rise.
  *
  * @example

@@ -30,7 +30,7 @@ export interface SecantForm {
  * The original form; it needs the true modulus, so crosshead travel with the frame in it will not do.
  *
  * @param secants - `modulus`, `stress70`, `stress85` [MPa], above 0; `stress70` above `stress85`.
- * @returns Modulus, σ0.7 and exponent.
+ * @returns Modulus [MPa], σ0.7 [MPa] and exponent [1].
  * @throws {@link InputError} `missing`, `not-finite`, `not-positive`, `unknown-option`; `out-of-range` where the stresses do not rise.
  *
  * @example

@@ -50,7 +50,7 @@ export function hasTrueCurve(strain: Float64Array, first = 0, last = strain.leng
  * Valid up to the maximum force; give its sample as `to`.
  *
  * @param curve - Engineering strain [mm/mm], from the shifted origin and above -1, and stress [MPa]; finite.
- * @param options - First and last sample.
+ * @param options - First and last sample, both included, counted from 0.
  * @returns True total strain [mm/mm] and true stress [MPa], one pair for each sample from `from` to `to`.
  * @throws {@link InputError} `not-finite`, `empty`, `unequal-lengths`, `out-of-range`, `unknown-option`.
  *

@@ -361,11 +361,11 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: '给出该值时注明所用的定义。',
   },
   'stress-rate-outside': {
-    message: '弹性窗口内的应力速率 {rate} MPa/s 超出 {lowest}～{highest} MPa/s（ISO 6892-1 方法 B，凭记忆引用）。',
+    message: '弹性窗口内的应力速率 {rate} MPa/s 超出 {lowest}～{highest} MPa/s（ISO 6892-1 方法 B）。',
     remedy: '以该范围内的速率加载；参见速率随时间变化图。',
   },
   'strain-rate-high': {
-    message: '{where}的应变速率为 {rate} 1/s，高于 {highest} 1/s（ISO 6892-1，凭记忆引用）。',
+    message: '{where}的应变速率为 {rate} 1/s，高于 {highest} 1/s（ISO 6892-1）。',
     remedy: '该处应放慢加载；速率高会使屈服值升高。',
   },
   'hardening-correlation-low': {
@@ -545,11 +545,11 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'piece-squat': {
     message: '高径比为 {ratio}，小于 {least}：每个应力值都含有端面摩擦的影响。',
-    remedy: '轴承材料使用 0.8～2 倍直径的试样，一般用途使用 3 倍直径的试样（ASTM E9，凭记忆引用）。',
+    remedy: '轴承材料使用 0.8～2 倍直径的试样，一般用途使用 3 倍直径的试样（ASTM E9）。',
   },
   'piece-slender': {
     message: '高径比为 {ratio}，大于 {most}：超出压缩试样的制作范围。',
-    remedy: '8～10 倍直径的试样只用于测定模量，测定强度使用 3 倍直径的试样（ASTM E9，凭记忆引用）。',
+    remedy: '8～10 倍直径的试样只用于测定模量，测定强度使用 3 倍直径的试样（ASTM E9）。',
   },
   'buckling-near': {
     message: '高径比为 {ratio} 时，力与切线模量屈曲载荷之比在应变 {strain} 处达到 {share}。',
@@ -621,7 +621,7 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: '将试样支承到剪切面处，使用间隙更小的工具，重新试验。',
   },
   'shear-ratio-unusual': {
-    message: '抗剪强度为抗拉强度的 {ratio} 倍；{family}通常为 {least}～{most}（凭记忆引用）。',
+    message: '抗剪强度为抗拉强度的 {ratio} 倍；{family}通常为 {least}～{most}。',
     remedy: '检查面积、剪切面数和给出的抗拉强度。',
   },
   'no-shear-modulus': {
@@ -649,7 +649,7 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: '不同比率下的硬度值不可比较；对该球采用标准规定的试验力。',
   },
   'brinell-index-unsuited': {
-    message: '试验力-球直径平方的比率 {index} 不适用于硬度为 {hardness} HBW 的{material}（通常为 {usual}；凭记忆引用）。',
+    message: '试验力-球直径平方的比率 {index} 不适用于硬度为 {hardness} HBW 的{material}（通常为 {usual}）。',
     remedy: '改用通常比率的试验力重新试验。',
   },
   'brinell-force-unsteady': {
@@ -721,7 +721,7 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: '裁取更宽的试样，使四周都被压紧。',
   },
   'cupping-holding-force': {
-    message: '试样的夹紧力为 {force} N，而不是约 10 kN（凭记忆引用）。',
+    message: '试样的夹紧力为 {force} N，而不是约 10 kN。',
     remedy: '将夹紧力调到约 10 kN：试样夹得松会被拉入模内，使深度偏大。',
   },
   'cupping-tools-other': {

@@ -39,6 +39,7 @@ export const chinesePhrases: Readonly<Record<SpokenPhrase, string>> = {
   'Evaluated by': '评定软件',
   'Hash of the columns': '各列的散列值',
   '(tells records apart; not cryptographic)': '（用于区分记录；非加密用途）',
+  'Limits and rules that are quoted from standards were not compared with the current editions; the edition that governs decides.': '所引用的标准限值和规则未与现行版本核对；以适用的版本为准。',
   Options: '选项',
   'determined from crosshead displacement': '由横梁位移测定',
   'Chord: stresses at both strains of the chord, counted from the shifted origin.': '弦线：取弦线两端应变处的应力，应变自移动后的原点起算。',

@@ -361,11 +361,11 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Nommer la définition avec la valeur.',
   },
   'stress-rate-outside': {
-    message: 'La vitesse de mise en contrainte dans la fenêtre élastique, {rate} MPa/s, est hors de l’intervalle de {lowest} à {highest} MPa/s (ISO 6892-1, méthode B, de mémoire).',
+    message: 'La vitesse de mise en contrainte dans la fenêtre élastique, {rate} MPa/s, est hors de l’intervalle de {lowest} à {highest} MPa/s (ISO 6892-1, méthode B).',
     remedy: 'Charger à une vitesse comprise dans l’intervalle ; voir la figure de la vitesse en fonction du temps.',
   },
   'strain-rate-high': {
-    message: 'La vitesse de déformation {where} est de {rate} 1/s, au-dessus de {highest} 1/s (ISO 6892-1, de mémoire).',
+    message: 'La vitesse de déformation {where} est de {rate} 1/s, au-dessus de {highest} 1/s (ISO 6892-1).',
     remedy: 'Y charger plus lentement ; une vitesse élevée relève les limites d’écoulement et d’élasticité.',
   },
   'hardening-correlation-low': {
@@ -545,11 +545,11 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'piece-squat': {
     message: 'Le rapport de la hauteur au diamètre est de {ratio}, au-dessous de {least} : le frottement aux extrémités entre dans chaque contrainte.',
-    remedy: 'Utiliser une éprouvette de 0,8 à 2 diamètres de hauteur pour les matériaux de palier, de 3 pour l’usage général (ASTM E9, de mémoire).',
+    remedy: 'Utiliser une éprouvette de 0,8 à 2 diamètres de hauteur pour les matériaux de palier, de 3 pour l’usage général (ASTM E9).',
   },
   'piece-slender': {
     message: 'Le rapport de la hauteur au diamètre est de {ratio}, au-dessus de {most} : au-delà de ce que l’on fait pour des éprouvettes de compression.',
-    remedy: 'Utiliser une éprouvette de 8 à 10 diamètres de hauteur pour le seul module, de 3 pour les résistances (ASTM E9, de mémoire).',
+    remedy: 'Utiliser une éprouvette de 8 à 10 diamètres de hauteur pour le seul module, de 3 pour les résistances (ASTM E9).',
   },
   'buckling-near': {
     message: 'Avec un rapport de la hauteur au diamètre de {ratio}, la force a atteint {share} fois la charge de flambement au module tangent, à une déformation de {strain}.',
@@ -621,7 +621,7 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Soutenir l’éprouvette jusqu’au plan de cisaillement, utiliser un outil plus ajusté et répéter l’essai.',
   },
   'shear-ratio-unusual': {
-    message: 'La résistance au cisaillement vaut {ratio} fois la résistance à la traction ; de {least} à {most} fois est usuel ({family} ; de mémoire).',
+    message: 'La résistance au cisaillement vaut {ratio} fois la résistance à la traction ; de {least} à {most} fois est usuel ({family}).',
     remedy: 'Vérifier l’aire, le nombre de plans de cisaillement et la résistance à la traction donnée.',
   },
   'no-shear-modulus': {
@@ -649,7 +649,7 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Les valeurs d’indices différents ne se comparent pas ; prendre une force de la norme pour cette bille.',
   },
   'brinell-index-unsuited': {
-    message: 'L’indice force-diamètre {index} ne convient pas à {hardness} HBW (groupe de matériaux : {material} ; usuel : {usual} ; de mémoire).',
+    message: 'L’indice force-diamètre {index} ne convient pas à {hardness} HBW (groupe de matériaux : {material} ; usuel : {usual}).',
     remedy: 'Recommencer avec une force d’indice usuel.',
   },
   'brinell-force-unsteady': {
@@ -721,7 +721,7 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Découper des flans plus larges, pour que le serre-flan tienne sur tout le pourtour.',
   },
   'cupping-holding-force': {
-    message: 'Le flan était serré par {force} N, et non par environ 10 kN (de mémoire).',
+    message: 'Le flan était serré par {force} N, et non par environ 10 kN.',
     remedy: 'Régler le serre-flan à environ 10 kN : un flan mal serré est entraîné et donne une profondeur trop grande.',
   },
   'cupping-tools-other': {

@@ -39,6 +39,7 @@ export const frenchPhrases: Readonly<Record<SpokenPhrase, string>> = {
   'Evaluated by': 'Évalué par',
   'Hash of the columns': 'Empreinte des colonnes',
   '(tells records apart; not cryptographic)': '(distingue les enregistrements ; non cryptographique)',
+  'Limits and rules that are quoted from standards were not compared with the current editions; the edition that governs decides.': 'Les limites et les règles citées de normes n’ont pas été comparées aux éditions en vigueur ; c’est l’édition applicable qui fait foi.',
   Options: 'Options',
   'determined from crosshead displacement': 'déterminé à partir du déplacement de la traverse',
   'Chord: stresses at both strains of the chord, counted from the shifted origin.': 'Corde : contraintes aux deux déformations de la corde, comptées depuis l’origine déplacée.',

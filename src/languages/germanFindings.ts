@@ -361,11 +361,11 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Die Definition zusammen mit dem Wert nennen.',
   },
   'stress-rate-outside': {
-    message: 'Die Spannungsgeschwindigkeit im elastischen Auswertefenster, {rate} MPa/s, liegt außerhalb von {lowest} bis {highest} MPa/s (ISO 6892-1, Verfahren B, aus dem Gedächtnis).',
+    message: 'Die Spannungsgeschwindigkeit im elastischen Auswertefenster, {rate} MPa/s, liegt außerhalb von {lowest} bis {highest} MPa/s (ISO 6892-1, Verfahren B).',
     remedy: 'Mit einer Geschwindigkeit innerhalb dieser Grenzen belasten; siehe das Bild der Geschwindigkeit über der Zeit.',
   },
   'strain-rate-high': {
-    message: 'Die Dehngeschwindigkeit {where} beträgt {rate} 1/s und liegt über {highest} 1/s (ISO 6892-1, aus dem Gedächtnis).',
+    message: 'Die Dehngeschwindigkeit {where} beträgt {rate} 1/s und liegt über {highest} 1/s (ISO 6892-1).',
     remedy: 'Dort langsamer belasten; eine hohe Geschwindigkeit hebt die Streck- und Dehngrenzen an.',
   },
   'hardening-correlation-low': {
@@ -545,11 +545,11 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'piece-squat': {
     message: 'Das Verhältnis von Höhe zu Durchmesser beträgt {ratio} und liegt unter {least}: Die Reibung an den Stirnflächen steckt in jeder Spannung.',
-    remedy: 'Eine Probe von 0,8 bis 2 Durchmessern Höhe für Lagerwerkstoffe, von 3 für allgemeine Zwecke verwenden (ASTM E9, aus dem Gedächtnis).',
+    remedy: 'Eine Probe von 0,8 bis 2 Durchmessern Höhe für Lagerwerkstoffe, von 3 für allgemeine Zwecke verwenden (ASTM E9).',
   },
   'piece-slender': {
     message: 'Das Verhältnis von Höhe zu Durchmesser beträgt {ratio} und liegt über {most}: höher, als Druckproben ausgeführt werden.',
-    remedy: 'Eine Probe von 8 bis 10 Durchmessern Höhe nur für den Modul, von 3 für Festigkeiten verwenden (ASTM E9, aus dem Gedächtnis).',
+    remedy: 'Eine Probe von 8 bis 10 Durchmessern Höhe nur für den Modul, von 3 für Festigkeiten verwenden (ASTM E9).',
   },
   'buckling-near': {
     message: 'Bei einem Verhältnis von Höhe zu Durchmesser von {ratio} erreichte die Kraft das {share}-Fache der Knickkraft nach dem Tangentenmodul, bei einer Stauchung von {strain}.',
@@ -621,7 +621,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Die Probe bis an die Scherebene abstützen, ein engeres Werkzeug verwenden und den Versuch wiederholen.',
   },
   'shear-ratio-unusual': {
-    message: 'Die Scherfestigkeit beträgt das {ratio}-Fache der Zugfestigkeit; üblich ist das {least}- bis {most}-Fache ({family}; aus dem Gedächtnis).',
+    message: 'Die Scherfestigkeit beträgt das {ratio}-Fache der Zugfestigkeit; üblich ist das {least}- bis {most}-Fache ({family}).',
     remedy: 'Fläche, Zahl der Scherebenen und angegebene Zugfestigkeit prüfen.',
   },
   'no-shear-modulus': {
@@ -649,7 +649,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Werte verschiedener Beanspruchungsgrade sind nicht vergleichbar; eine Prüfkraft der Norm für diese Kugel wählen.',
   },
   'brinell-index-unsuited': {
-    message: 'Der Beanspruchungsgrad {index} eignet sich nicht für {hardness} HBW (Werkstoffgruppe {material}; üblich: {usual}; aus dem Gedächtnis).',
+    message: 'Der Beanspruchungsgrad {index} eignet sich nicht für {hardness} HBW (Werkstoffgruppe {material}; üblich: {usual}).',
     remedy: 'Mit einer Prüfkraft von üblichem Beanspruchungsgrad wiederholen.',
   },
   'brinell-force-unsteady': {
@@ -721,7 +721,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Breitere Blechproben zuschneiden, damit der Blechhalter ringsum hält.',
   },
   'cupping-holding-force': {
-    message: 'Die Blechprobe wurde mit {force} N gehalten statt mit etwa 10 kN (aus dem Gedächtnis).',
+    message: 'Die Blechprobe wurde mit {force} N gehalten statt mit etwa 10 kN.',
     remedy: 'Die Blechhaltekraft auf etwa 10 kN einstellen: Eine lose Blechprobe zieht nach und ergibt eine zu große Tiefung.',
   },
   'cupping-tools-other': {

@@ -39,6 +39,7 @@ export const germanPhrases: Readonly<Record<SpokenPhrase, string>> = {
   'Evaluated by': 'Ausgewertet mit',
   'Hash of the columns': 'Prüfwert der Spalten',
   '(tells records apart; not cryptographic)': '(unterscheidet Aufzeichnungen; nicht kryptographisch)',
+  'Limits and rules that are quoted from standards were not compared with the current editions; the edition that governs decides.': 'Grenzwerte und Regeln, die aus Normen zitiert sind, wurden nicht mit den geltenden Ausgaben verglichen; maßgebend ist die Ausgabe, die anzuwenden ist.',
   Options: 'Einstellungen',
   'determined from crosshead displacement': 'aus dem Traversenweg bestimmt',
   'Chord: stresses at both strains of the chord, counted from the shifted origin.': 'Sehne: Spannungen bei beiden Dehnungen der Sehne, vom verschobenen Ursprung an gezählt.',

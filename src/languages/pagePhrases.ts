@@ -36,6 +36,7 @@ export const pagePhrases = [
   'Evaluated by',
   'Hash of the columns',
   '(tells records apart; not cryptographic)',
+  'Limits and rules that are quoted from standards were not compared with the current editions; the edition that governs decides.',
   'Options',
   'determined from crosshead displacement',
   'Chord: stresses at both strains of the chord, counted from the shifted origin.',

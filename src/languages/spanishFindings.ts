@@ -361,11 +361,11 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Citar la definición junto al valor.',
   },
   'stress-rate-outside': {
-    message: 'La velocidad de tensión en la ventana elástica, {rate} MPa/s, está fuera del intervalo de {lowest} a {highest} MPa/s (ISO 6892-1, método B, citada de memoria).',
+    message: 'La velocidad de tensión en la ventana elástica, {rate} MPa/s, está fuera del intervalo de {lowest} a {highest} MPa/s (ISO 6892-1, método B).',
     remedy: 'Cargar a una velocidad comprendida en el intervalo; véase la figura de la velocidad en función del tiempo.',
   },
   'strain-rate-high': {
-    message: 'La velocidad de deformación {where} es de {rate} 1/s, superior a {highest} 1/s (ISO 6892-1, citada de memoria).',
+    message: 'La velocidad de deformación {where} es de {rate} 1/s, superior a {highest} 1/s (ISO 6892-1).',
     remedy: 'Cargar ahí más despacio; una velocidad alta eleva los valores de cedencia.',
   },
   'hardening-correlation-low': {
@@ -545,11 +545,11 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'piece-squat': {
     message: 'La relación entre altura y diámetro es {ratio}, inferior a {least}: el rozamiento en los extremos está presente en todas las tensiones.',
-    remedy: 'Usar una probeta de 0,8 a 2 diámetros para metales antifricción, de 3 para uso general (ASTM E9, citada de memoria).',
+    remedy: 'Usar una probeta de 0,8 a 2 diámetros para metales antifricción, de 3 para uso general (ASTM E9).',
   },
   'piece-slender': {
     message: 'La relación entre altura y diámetro es {ratio}, superior a {most}: más de lo que se fabrica para ensayos de compresión.',
-    remedy: 'Usar una probeta de 8 a 10 diámetros solo para el módulo, de 3 para las resistencias (ASTM E9, citada de memoria).',
+    remedy: 'Usar una probeta de 8 a 10 diámetros solo para el módulo, de 3 para las resistencias (ASTM E9).',
   },
   'buckling-near': {
     message: 'Con una relación entre altura y diámetro de {ratio}, la relación entre la fuerza y la carga de pandeo por módulo tangente llegó a {share}, a una deformación de {strain}.',
@@ -621,7 +621,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Apoyar la probeta hasta el plano de corte, usar una herramienta más ajustada y repetir el ensayo.',
   },
   'shear-ratio-unusual': {
-    message: 'La resistencia a la cizalladura es {ratio} veces la resistencia a la tracción; para {family} lo habitual es de {least} a {most} (de memoria).',
+    message: 'La resistencia a la cizalladura es {ratio} veces la resistencia a la tracción; para {family} lo habitual es de {least} a {most}.',
     remedy: 'Comprobar el área, el número de planos de corte y la resistencia a la tracción indicada.',
   },
   'no-shear-modulus': {
@@ -649,7 +649,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Los valores de distintos coeficientes no son comparables; tomar una fuerza de la norma para esta bola.',
   },
   'brinell-index-unsuited': {
-    message: 'El coeficiente fuerza-diámetro {index} no es adecuado para {material} con {hardness} HBW (habitual: {usual}; de memoria).',
+    message: 'El coeficiente fuerza-diámetro {index} no es adecuado para {material} con {hardness} HBW (habitual: {usual}).',
     remedy: 'Repetir con una fuerza de un coeficiente habitual.',
   },
   'brinell-force-unsteady': {
@@ -721,7 +721,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Cortar probetas más anchas, para que la sujeción actúe en todo el contorno.',
   },
   'cupping-holding-force': {
-    message: 'La probeta se sujetó con {force} N, y no con unos 10 kN (de memoria).',
+    message: 'La probeta se sujetó con {force} N, y no con unos 10 kN.',
     remedy: 'Ajustar la sujeción a unos 10 kN: una probeta floja se introduce en la matriz y da una profundidad demasiado grande.',
   },
   'cupping-tools-other': {

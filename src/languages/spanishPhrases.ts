@@ -39,6 +39,7 @@ export const spanishPhrases: Readonly<Record<SpokenPhrase, string>> = {
   'Evaluated by': 'Evaluado con',
   'Hash of the columns': 'Huella digital de las columnas',
   '(tells records apart; not cryptographic)': '(distingue registros; no es criptográfica)',
+  'Limits and rules that are quoted from standards were not compared with the current editions; the edition that governs decides.': 'Los límites y las reglas que se citan de normas no se han comparado con las ediciones vigentes; decide la edición aplicable.',
   Options: 'Opciones',
   'determined from crosshead displacement': 'determinado a partir del desplazamiento del travesaño',
   'Chord: stresses at both strains of the chord, counted from the shifted origin.': 'Cuerda: tensiones en las dos deformaciones de la cuerda, contadas desde el origen trasladado.',

@@ -6,7 +6,7 @@ export interface CellMeans {
   readonly size: number;
 }
 
-/** @internal Samples first to last (included) as about so many means; of a smooth curve they say the same, at a fraction of the work. Few samples are seen, not copied. */
+/** @internal Samples first to last (included) condensed to about so many means, which describe a smooth curve as well at a fraction of the work. Where there are few samples they are viewed, not copied. */
 export function cellMeans(x: Float64Array, y: Float64Array, first: number, last: number, wanted: number): CellMeans {
   const size = Math.max(1, Math.floor((last - first + 1) / wanted));
   if (size === 1) return { x: x.subarray(first, last + 1), y: y.subarray(first, last + 1), size };

@@ -6,7 +6,7 @@ const SINGULAR = 1e-13;
  * in one plain array: for matrices of a few rows a typed one costs more than the sums.
  */
 export function choleskyInverse(matrix: ArrayLike<number>, n: number): number[] | undefined {
-  // begun with a fraction, so that the array holds plain doubles from the start
+  // filled with a fraction first, so that the engine stores doubles from the start
   const a = [0.5];
   for (let i = 0; i < n * n; i += 1) a[i] = matrix[i]!;
   for (let i = 0; i < n; i += 1)

@@ -13,7 +13,7 @@ export interface CubicFit {
 
 const ORDER = 4;
 
-/** A row of the inverse times the right side. A closure over the sums would make each of them an object that every sample makes anew. */
+/** A row of the inverse times the right side. Takes the sums as arguments: sums in a closure would allocate a number for every sample. */
 function product(inverse: readonly number[], row: number, right: readonly number[]): number {
   const at = ORDER * row;
   return inverse[at]! * right[0]! + inverse[at + 1]! * right[1]! + inverse[at + 2]! * right[2]! + inverse[at + 3]! * right[3]!;

@@ -4,8 +4,7 @@ import { firstReaching } from './firstReaching.js';
 const PROBES = 64;
 
 /**
- * @internal Sample of the highest value in a range, the first of equals. A rising column is higher at every other sample than ever before: so a few samples
- * all over it tell first which need not be looked at one by one.
+ * @internal Sample of the highest value in a range, the first of equals. In a rising column nearly every sample would be a new highest one. So a few samples all over the column are compared first, and blocks that cannot hold the highest are passed over.
  */
 export function maximumIndex(column: Float64Array, first = 0, end = column.length): number {
   let best = first;
@@ -28,6 +27,6 @@ export function maximumIndex(column: Float64Array, first = 0, end = column.lengt
         best = i;
       }
   }
-  // none is higher than the highest of the few, but others before it may be as high
+  // none is higher than the highest of the few, but one before it may be equally high
   return best === probed ? firstReaching(column, highest, first, best) : best;
 }

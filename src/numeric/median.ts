@@ -2,8 +2,7 @@
 type OwnValues = number[] | Float64Array;
 
 /**
- * @internal The value of rank k (counted from 0): values are moved about so that it stands at k, smaller ones before it and larger ones after it. The
- * place that a value goes to is counted up, not branched to: no processor foresees on which side of the pivot the next value lies.
+ * @internal Moves values about so that the one of rank k (counted from 0) stands at k, smaller ones before it and larger ones after it. The place of a value is computed without a branch, because a processor cannot predict on which side of the pivot the next value lies.
  */
 export function ranked(values: OwnValues, k: number): number {
   let low = 0;

@@ -1,6 +1,6 @@
 import { mixed, xoshiro, type RandomNumbers } from './xoshiro.js';
 
-/** The golden ratio as a step through 32 bits, that never comes back early. */
+/** The golden ratio as a step through 32 bits: it visits all of them before it repeats. */
 const STEP = 0x9e3779b9;
 
 /**

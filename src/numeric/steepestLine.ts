@@ -15,7 +15,7 @@ export function steepestLine(
   let sy = 0;
   let sxx = 0;
   let sxy = 0;
-  // sums in variables of the loop: what a closure adds to is an object that every sample makes anew
+  // sums in variables of the loop: sums in a closure would allocate a number for every sample
   for (let i = first, j = first; i < end; i += 1) {
     for (; j < end && (x[j]! - x[i]! <= width || n < 2); j += 1) {
       const u = x[j]! - x0;

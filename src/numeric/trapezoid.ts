@@ -13,7 +13,7 @@ function outwards(f: (x: number) => number, peak: number, step: number, sum: num
 
 /**
  * @internal Integral over the whole axis of a smooth function of 0 or more with a single peak: the trapezoidal rule outwards from the
- * peak. It gains twice the digits with every halving of the step (Trefethen and Weideman, 2014), so a change below 1e-11 leaves none.
+ * peak. It gains twice the digits with every halving of the step (Trefethen and Weideman, 2014), so after a change below 1e-11 the error is negligible.
  */
 export function trapezoid(f: (x: number) => number, peak: number, step: number): number {
   let last = Infinity;

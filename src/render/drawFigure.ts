@@ -21,7 +21,7 @@ function named(svg: string, { title, description }: Partial<Figure>): string {
     ...(typeof title === 'string' ? [`<title>${escaped(title)}</title>`] : []),
     ...(typeof description === 'string' ? [`<desc>${escaped(description)}</desc>`] : []),
   ];
-  // the drawing is one picture with a name: marks and axes that name themselves again would be read out one by one, and some have no name
+  // the drawing is one picture with a name: otherwise a screen reader reads out every mark and axis, and some have no name
   const silent = svg.replace(/<[^>]+>/g, (tag) => tag.replace(/ (?:role|aria-[a-z]+)="[^"]*"/g, ''));
   return silent.replace(/^<svg([^>]*)>/, (_, attributes: string) => `<svg role="img"${attributes}>${words.join('')}`);
 }

@@ -21,7 +21,7 @@ export interface Rows {
 /** Room around a figure [px]. */
 const ROOM = 10;
 
-/** What the drawing library's guess of the widest name is off by: it takes four fifths of the type for every letter. */
+/** Correction of the drawing library's estimate of the widest name: it takes four fifths of the type size for every letter. */
 function guessOff(names: readonly string[]): number {
   const widest = (of: (name: string) => number): number => Math.max(0, ...names.map(of));
   return widest((name) => 1.06 * widthOf(name)) - widest((name) => 0.8 * NAME_SIZE * name.length);
@@ -46,7 +46,7 @@ export function figure(
       background: colours.ground,
       // the last ones have Chinese characters
       font: 'Georgia, Times New Roman, Liberation Serif, Noto Serif CJK SC, Songti SC, SimSun, serif',
-      // title and description say what is drawn; point by point nobody could follow
+      // title and description say what is drawn; a screen reader should not read it point by point
       aria: false,
       padding: rows ? { left: ROOM + guessOff(rows.names), right: ROOM, top: ROOM, bottom: ROOM } : ROOM,
       locale: { number: { decimal: language.decimalSign, thousands: '\u202f', grouping: [3], currency: ['', ''] } },

@@ -21,7 +21,7 @@ function steadyPart({ upperYieldStrength: upper, maximumIndex }: TensionOrCurve,
     highest = Math.max(highest, nominal);
     if (i + from >= maximumIndex || nominal > STEADY * highest) kept.push(i);
   }
-  // in front of a plateau stand a few samples of the yield point itself
+  // a few samples of the yield point itself lie before a plateau
   const first = upper ? kept.findIndex((i, k) => k > 0 && i > kept[k - 1]! + 1) : 0;
   const part = kept.slice(Math.max(0, first));
   return { strain: Float64Array.from(part, (i) => strain[i]!), stress: Float64Array.from(part, (i) => stress[i]!) };

@@ -29,9 +29,9 @@ export function pageOf<Result extends TestResult | CurveResult>(from: string, re
   const method: unknown = 'method' in given ? given.method : undefined;
   if (typeof method !== 'string' || !known.includes(method))
     throw new InputError(from, 'result.method', 'wrong-type', `must be that of a result (${known.join(', ')})`, method);
-  // what every page of a tension test draws, also one of stress and strain alone
+  // every page of a tension test draws the curve, also that of a result of stress and strain alone
   if (method === 'tension') requireObject(from, 'result.curve', 'curve' in given ? given.curve : undefined);
-  // the page under a result's own method is the page of that result
+  // the compiler cannot see that the page listed under the result's method is the page for its type
   const page: unknown = pages[method as keyof Pages];
   return page as MethodPage<Result>;
 }

@@ -126,5 +126,8 @@ export function provenancePart(
       [say('Options'), html`<code>${JSON.stringify(options)}</code>`],
     ]),
     html`<p>${say(again[given], { call, package: name, version })}</p>`,
+    html`<p>
+      ${say('Limits and rules that are quoted from standards were not compared with the current editions; the edition that governs decides.')}
+    </p>`,
   ]);
 }

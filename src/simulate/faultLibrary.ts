@@ -10,7 +10,7 @@ import { changed, inOneFile, picked, reversed, sampleAt, slipped } from './spoil
 export interface FaultyTest {
   /** The columns. */
   readonly record: TensionRecord;
-  /** The piece as it was written down; where the fault lies there, wrongly. */
+  /** The piece as it was written down: wrong where that is the fault. */
   readonly piece: TestPiece;
   /** The parameters that this one was made with. */
   readonly parameters: Readonly<Record<string, number>>;

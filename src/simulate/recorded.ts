@@ -20,7 +20,7 @@ export function recorded(motion: Motion, set: SimulationSettings, base: number, 
     const k = first + i;
     const force = motion.force[k]! + set.forceNoise * noise;
     noise = set.correlation * noise + kept * random.normal();
-    // friction stands against the motion: it is only ever turned back while the hand unloads
+    // friction acts against the motion, so it changes its sign only while the hand unloads
     const back = k > 0 && motion.travel[k]! < motion.travel[k - 1]! && motion.strain[k]! < motion.strain[k - 1]!;
     const loaded = motion.force[k]! > 0 ? (back ? -set.friction : set.friction) : 0;
     load[i] = stepped(set.area === undefined ? force : (force + loaded) / set.area, set.loadStep);

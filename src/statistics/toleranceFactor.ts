@@ -50,7 +50,7 @@ function twoSided(n: number, content: number, confidence: number): number {
  * pieces the factor is large because the scatter itself is hardly known. Share 0.90 and 0.99 at confidence 0.95 are what design
  * handbooks call B and A; those also ask for many pieces of several lots, so the factor of a class is B-like or A-like at most.
  *
- * @param input - Number of pieces, share, confidence, one limit or two.
+ * @param input - Number of pieces, whole and 2 or more; share of all pieces and confidence, both above 0 and below 1 [1]; one limit or two.
  * @returns Factor k [1].
  * @throws {@link InputError} `missing`, `wrong-type`, `not-finite`, `out-of-range`, `unknown-option`.
  *

@@ -30,7 +30,7 @@ const BLOCK = 10_000;
 /** Trials that should lie outside an interval for its ends to be known (JCGM 101, 7.9.4). */
 const OUTSIDE = 100;
 
-/** @internal Trials that an interval needs at least; a rounding error makes none of them. */
+/** @internal Least number of trials for an interval; a rounding error does not raise it by one. */
 export const leastTrials = (coverage: number): number => Math.ceil((OUTSIDE / (1 - coverage)) * (1 - 1e-12));
 
 /** Mean, standard deviation and ends of the interval of one block. */

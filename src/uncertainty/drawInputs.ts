@@ -33,7 +33,7 @@ export function drawComponent(
   }
 }
 
-/** @internal Refuses correlations of inputs that are not normal: how others go together, a coefficient does not tell. */
+/** @internal Refuses correlations of inputs that are not normal: for other distributions a coefficient does not say how two inputs go together. */
 export function requireNormalTies(from: string, inputs: readonly CheckedInput[], { tied }: CheckedCorrelations): void {
   inputs.forEach(({ name, components }, i) => {
     const other = tied[i] === true && components.find(({ distribution }) => distribution !== 'normal');

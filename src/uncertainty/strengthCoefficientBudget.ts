@@ -15,7 +15,7 @@ export interface CoefficientInputs {
   readonly force?: UncertaintySources | undefined;
   /** Relative doubt of the area [1]; default none. */
   readonly area?: UncertaintySources | undefined;
-  /** Relative doubt of the scale of the strain [1]: of extension and gauge length together; default none. */
+  /** Relative standard uncertainty of the scale of the strain [1], of extension and gauge length together; default none. */
   readonly strain?: UncertaintySources | undefined;
 }
 

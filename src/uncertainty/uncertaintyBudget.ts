@@ -36,7 +36,7 @@ const DOMINATES = 0.5;
 const NOT_LINEAR = 0.02;
 /** Effective degrees of freedom below which a factor of 2 is far off. */
 const FEW = 10;
-/** A second difference below this share of the value and of what one u moves is rounding of a linear model: some fifty last digits. */
+/** A second difference below this share of the value, and of the change by one u, is rounding of a linear model: some fifty units of the last digit. */
 const ROUNDING = 1e-14;
 
 /** An input with how the result answers to it. */
@@ -131,7 +131,7 @@ export function uncertaintyBudget<Name extends string>(
 
 const optionNames = ['symbol', 'unit', 'correlations', 'sensitivities', 'coverage', 'coverageFactor'];
 
-/** @internal {@link uncertaintyBudget} of checked inputs; of sensitivities that are given, what the model bends by over one u may be given as well. */
+/** @internal {@link uncertaintyBudget} of checked inputs; with given sensitivities the curvature of the model over one u may be given too. */
 export function budgetOf(
   from: string,
   model: Model,
@@ -172,7 +172,7 @@ export function budgetOf(
   const { symbol = 'the result', unit } = options;
 
   const findings: Finding[] = [];
-  // what one u moves is counted as well: where it cancels in the sum, it has been rounded all the same
+  // the change by one u counts as well: even where it cancels in the sum, it was rounded
   const straight = (one: Answered): boolean =>
     Math.abs(one.bend) <=
     ROUNDING * Math.max(Math.abs(value), Math.abs(one.value * one.slope), Math.abs(one.slope) * one.standardUncertainty);

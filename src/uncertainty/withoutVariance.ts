@@ -23,7 +23,7 @@ export function withoutVariance(inputs: readonly CheckedInput[], tied: readonly 
     .sort((a, b) => a.freedom - b.freedom)[0];
 }
 
-/** @internal A distribution with the moments that it has: what trials settle nowhere on is left out. */
+/** @internal A distribution with only the moments that exist: those that do not converge with more trials are left out. */
 export function existingMoments(distribution: TrialDistribution, none: NoVariance | undefined): TrialDistribution {
   if (none === undefined) return distribution;
   const unsettled: readonly string[] = [

@@ -1,7 +1,7 @@
 import configureMeasurements, { type Unit as EngineUnit } from 'convert-units';
 import { measures, otherSpellings, type Dimension, type Unit } from './measures.js';
 
-/** One system a measure: the engine then multiplies by an exact factor and divides by another, nothing else. */
+/** One system for each measure: the engine then only multiplies by one exact factor and divides by another. */
 const systems = Object.fromEntries(
   Object.entries(measures).map(([dimension, factors]) => [
     dimension,
