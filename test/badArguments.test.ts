@@ -19,7 +19,7 @@ const written = (name: string, path: Path): string =>
 const shown = (value: unknown): string => String(typeof value === 'number' ? value : JSON.stringify(value)).slice(0, 40);
 
 /** A result as JSON; null, which an option may be kept as, is what is left out. */
-const told = (result: unknown): string => JSON.stringify(result, (_, one: unknown) => one ?? undefined) ?? 'nothing';
+const told = (result: unknown): string => String(JSON.stringify(result, (_, one: unknown) => one ?? undefined));
 
 /** What is wrong with the outcome of one wrong call; nothing where it is refused by name, or sound. */
 async function violation(
