@@ -19,7 +19,10 @@ const written = (name: string, path: Path): string =>
 const shown = (value: unknown): string => String(typeof value === 'number' ? value : JSON.stringify(value)).slice(0, 40);
 
 /** A result as JSON; null, which an option may be kept as, is what is left out. */
-const told = (result: unknown): string => String(JSON.stringify(result, (_, one: unknown) => one ?? undefined));
+const told = (result: unknown): string => {
+  const text: unknown = JSON.stringify(result, (_, one: unknown) => one ?? undefined);
+  return typeof text === 'string' ? text : 'nothing';
+};
 
 /** What is wrong with the outcome of one wrong call; nothing where it is refused by name, or sound. */
 async function violation(
