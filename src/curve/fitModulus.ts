@@ -5,13 +5,11 @@ import { explainLine } from './explainLine.js';
 import type { ElasticLine, ModulusFit, ModulusReason } from './ModulusFit.js';
 import { requireCurve } from './requireCurve.js';
 import { between } from './between.js';
-import { slopeFall } from './slopeFall.js';
-import { requireModulusOptions, type ModulusOptions, type WindowChoice } from './windowChoice.js';
+import { requireModulusOptions, SHARE, type ModulusOptions, type WindowChoice } from './windowChoice.js';
 import { OTHERS, windowSearch } from './windowSearch.js';
 import type { WindowTask } from './windowTask.js';
 
-/** Least start and rise of a window, as shares of the 0.2 %-offset stress, and the standard errors that are taken off. */
-const SHARE = 0.2;
+/** Standard errors that are taken off. */
 const Z = 4;
 /** A window needs so many samples unless the record is too sparse. */
 const POINTS = 8;
@@ -53,7 +51,7 @@ function describe(
   { strain, stress }: StressStrainCurve,
   first: number,
   last: number,
-  rest: Pick<ElasticLine, 'criterion' | 'score' | 'alternatives' | 'eased' | 'offsetStress' | 'offsetSample' | 'slopeFall'>,
+  rest: Pick<ElasticLine, 'criterion' | 'score' | 'alternatives' | 'eased' | 'offsetStress' | 'offsetSample'>,
 ): Outcome<ElasticLine, ModulusReason> {
   const line = lineFit(strain, stress, first, last);
   if (!line) return failure('too-few-points', `the window from sample ${first} to ${last} holds no line`);
@@ -73,7 +71,7 @@ function describe(
   });
 }
 
-/** @internal {@link fitModulus} on a checked curve; a trial asks for the line alone, not for other windows nor the fall of the slope. */
+/** @internal {@link fitModulus} on a checked curve; a trial asks for the line alone, not for other windows. */
 export function fitModulusKernel(
   curve: StressStrainCurve,
   window: WindowChoice,
@@ -115,7 +113,6 @@ export function fitModulusKernel(
       eased,
       offsetStress,
       offsetSample: end,
-      slopeFall: alone ? undefined : slopeFall(curve, offsetStress, end),
     });
   }
   return failure('too-few-points', `only ${end} samples lie before the 0.2 % offset line`);

@@ -6,6 +6,7 @@ export { elasticExtension, type ElasticBar } from './elasticExtension.js';
 export { energyDensity, type EnergyOptions } from './energyDensity.js';
 export { fitModulus } from './fitModulus.js';
 export { type LineResiduals } from './lineResiduals.js';
+export { type LinearPart } from './linearPart.js';
 export { type LineTrust } from './lineTrust.js';
 export {
   type AlternativeWindow,
@@ -70,6 +71,8 @@ export { chordModulusKernel, requireChord } from './chordModulus.js';
 export { areaUnder } from './energyDensity.js';
 /** @internal */
 export { explainLine } from './explainLine.js';
+/** @internal */
+export { linearLimits, type LinearLimits } from './linearPart.js';
 /** @internal */
 export { fitModulusKernel } from './fitModulus.js';
 /** @internal */

@@ -47,6 +47,9 @@ export type WindowChoice =
       readonly last: number;
     };
 
+/** @internal Least start and rise of a window, as shares of the 0.2 %-offset stress, when nothing is asked. */
+export const SHARE = 0.2;
+
 /** Options of {@link fitModulus}. */
 export interface ModulusOptions {
   /** How the window is chosen; default `{ by: 'lower-bound' }`. */

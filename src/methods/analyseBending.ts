@@ -8,14 +8,15 @@ import { calibrationFindings, forceTrail, forcesOf, windowForce } from './calibr
 import { evaluateLine } from './evaluateLine.js';
 import { excursionsTrail } from './excursionsTrail.js';
 import { frameShare } from './frameShare.js';
-import { isCurved } from './lineFindings.js';
 import { bendingControls, lineLoading } from './lineLoading.js';
 import { lineTrail } from './lineTrail.js';
 import { trailStep, type TrailStep } from '../base/index.js';
 import { loadingPositive } from './positiveSigns.js';
 import { provenanceOf } from './provenanceOf.js';
+import { slopeIsModulus } from './slopeIsModulus.js';
 import { withoutSpikes } from './spikeRepair.js';
 import { structure } from './structure.js';
+import { explanationOf } from './tensionKernel.js';
 
 /**
  * A bending test from its record: modulus by slope and chord, flexural strengths, and every doubt that the data show.
@@ -71,7 +72,8 @@ export function analyseBending(record: BendingColumns, piece: BendingPiece, opti
   // a curve that softens from the start has its line meet zero stress before the record: the chord counts from no earlier than that start
   const origin = line.ok ? Math.max(0, curve.strain[0]! - curve.stress[0]! / line.slope) : 0;
   const chord = ofPiece && line.ok ? chordModulusKernel(part.curve, settings.chord, origin, part.numbers.highest + 1) : undefined;
-  const isModulus = line.ok && ofPiece && line.points >= thresholds.leastElasticPoints && !isCurved(numbers, thresholds.slopeFall);
+  const explanation = explanationOf(part.numbers, part.curve, thresholds);
+  const isModulus = slopeIsModulus(numbers, explanation, thresholds, ofPiece);
   const highestForce = given.force[survey.top]!;
   const shearShare = shearShareOf(piece, settings.poissonRatio, recorded.basis === 'travel' ? 'nose' : 'mid-span');
   const quantities = bendingQuantities({
@@ -80,6 +82,7 @@ export function analyseBending(record: BendingColumns, piece: BendingPiece, opti
     part,
     lengths,
     settings,
+    explanation,
     isModulus,
     chord,
     shearShare,

@@ -13,10 +13,10 @@ import { compressionTrail } from './compressionTrail.js';
 import { evaluateLine } from './evaluateLine.js';
 import { fadedBreak } from './fadedBreak.js';
 import { frameShare } from './frameShare.js';
-import { isCurved } from './lineFindings.js';
 import { brokeSuddenly, type LineNumbers } from './lineKernel.js';
 import { compressionControls, lineLoading } from './lineLoading.js';
 import { provenanceOf } from './provenanceOf.js';
+import { slopeIsModulus } from './slopeIsModulus.js';
 import { withoutSpikes } from './spikeRepair.js';
 import { structure } from './structure.js';
 import { hollomonOf, meansOf } from './hardeningAndNecking.js';
@@ -80,7 +80,8 @@ export function analyseCompression(
   const { line } = numbers;
   const share = frameShare(recorded, numbers, { area: lengths.area, effectiveLength: recorded.strainLength }, frameCompliance);
   const ofPiece = recorded.basis !== 'travel' || (share !== undefined && !share.vanishing);
-  const isModulus = line.ok && ofPiece && line.points >= thresholds.leastElasticPoints && !isCurved(numbers, thresholds.slopeFall);
+  const explanation = explanationOf(part.numbers, part.curve, thresholds);
+  const isModulus = slopeIsModulus(numbers, explanation, thresholds, ofPiece);
   const broken = piece.afterTest?.broken ?? (fade !== undefined || brokeSuddenly(part.numbers, part.curve));
   const buckling = bucklingOf(part.numbers, part.curve, lengths, thresholds.bucklingShare, broken);
   const trueCurve = ofPiece && line.ok ? trueCurveOf(part.curve, part.numbers.highest) : undefined;
@@ -89,7 +90,7 @@ export function analyseCompression(
   const quantities = compressionQuantities({
     numbers,
     curve,
-    explanation: explanationOf(part.numbers, part.curve),
+    explanation,
     lengths,
     settings,
     isModulus,

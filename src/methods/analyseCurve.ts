@@ -5,9 +5,9 @@ import { calibrationFindings } from './calibrationFindings.js';
 import { departuresOf } from './departures.js';
 import { excursionsTrail } from './excursionsTrail.js';
 import { familyFindings } from './familyFindings.js';
-import { isCurved } from './lineFindings.js';
 import { evaluateLoading, findingOnRecord } from './loadingPart.js';
 import { methodFindings } from './methodFindings.js';
+import { slopeIsModulus } from './slopeIsModulus.js';
 import { explanationOf } from './tensionKernel.js';
 import { curveOptionNames, requireTensionOptions, type CurveAnalysisOptions } from './tensionOptions.js';
 import { tensionQuantities } from './tensionQuantities.js';
@@ -80,14 +80,14 @@ export function analyseCurve(curve: CurveColumns, options: CurveAnalysisOptions 
     excursions,
   );
   const { line } = numbers;
-  const isModulus = line.ok && line.points >= settings.thresholds.leastElasticPoints && !isCurved(numbers, settings.thresholds.slopeFall);
+  const explanation = explanationOf(part.numbers, part.input.curve, settings.thresholds);
   const quantities = tensionQuantities(
     numbers,
     kept,
     kept.stress,
     settings,
-    { modulus: isModulus, totalExtension: true },
-    explanationOf(part.numbers, part.input.curve),
+    { modulus: slopeIsModulus(numbers, explanation, settings.thresholds), totalExtension: true },
+    explanation,
   );
   const findings: Finding[] = [
     ...familyFindings(quantities, numbers, settings, { strainFrom: 'extensometer' }),

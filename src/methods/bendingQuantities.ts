@@ -1,5 +1,5 @@
 import type { Outcome, StressStrainCurve } from '../base/index.js';
-import type { ChordModulus, ChordReason } from '../curve/index.js';
+import type { ChordModulus, ChordReason, LineExplanation } from '../curve/index.js';
 import type { BeamLengths, BendingSettings } from './bendingOptions.js';
 import type { BendingResult } from './BendingResult.js';
 import { modulusWindowOf, slopeQuantity } from './elasticQuantities.js';
@@ -7,7 +7,6 @@ import type { LineLoadingPart } from './evaluateLine.js';
 import { brokeSuddenly, type LineNumbers } from './lineKernel.js';
 import { maximumForce, percent, quantity } from './quantity.js';
 import { strengthsAt } from './strengthsAt.js';
-import { explanationOf } from './tensionKernel.js';
 
 const ISO178 = 'ISO 178';
 
@@ -18,6 +17,7 @@ interface Evaluated {
   readonly part: LineLoadingPart;
   readonly lengths: BeamLengths;
   readonly settings: BendingSettings;
+  readonly explanation: LineExplanation;
   readonly isModulus: boolean;
   readonly chord: Outcome<ChordModulus, ChordReason> | undefined;
   readonly shearShare: number | undefined;
@@ -26,7 +26,7 @@ interface Evaluated {
 }
 
 /** Moduli by slope and chord, and the proof strengths. */
-function elasticPart({ numbers, curve, part, settings, isModulus, chord }: Evaluated) {
+function elasticPart({ numbers, curve, settings, explanation, isModulus, chord }: Evaluated) {
   const { line, proofs } = numbers;
   return {
     ...(line.ok ? { elasticSlope: slopeQuantity(line, 'mf', 'slope of the elastic part in bending', 'elementary beam theory') } : {}),
@@ -42,7 +42,7 @@ function elasticPart({ numbers, curve, part, settings, isModulus, chord }: Evalu
           ),
         }
       : {}),
-    ...modulusWindowOf(numbers, curve, explanationOf(part.numbers, part.curve)),
+    ...modulusWindowOf(numbers, curve, explanation),
     proofStrengths: strengthsAt(
       'σfp',
       'flexural proof strength, offset',

@@ -1,6 +1,6 @@
 import type { Finding } from '../base/index.js';
 import { crossCheck, metalModuli, type MeasuredProperties, type Measurement } from '../materials/index.js';
-import { isCurved } from './lineFindings.js';
+import { slopeIsModulus } from './slopeIsModulus.js';
 import type { TensionNumbers } from './TensionNumbers.js';
 import type { TensionSettings } from './tensionOptions.js';
 import type { Quantities } from './tensionQuantities.js';
@@ -24,8 +24,8 @@ const words: PropertyWords = {
 /** What of a result can be compared; a slope only where the line can be trusted. */
 function propertiesOf(result: Quantities, numbers: TensionNumbers, { thresholds, family }: TensionSettings): MeasuredProperties {
   const { line } = numbers;
-  const straight = line.ok && line.points >= thresholds.leastElasticPoints && !isCurved(numbers, thresholds.slopeFall);
-  const trusted = straight && line.relativeStandardError < LEAST_TRUST;
+  const straight = slopeIsModulus(numbers, result.modulusWindow ?? {}, thresholds);
+  const trusted = line.ok && straight && line.relativeStandardError < LEAST_TRUST;
   // a slope far below that of any metal is one, however scattered; high ones come from noise
   const slope = line.ok && line.slope > 0 && (trusted || (!family && line.slope < metalModuli[0])) ? line.slope : undefined;
   const rm = result.tensileStrength.value;

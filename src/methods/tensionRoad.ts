@@ -8,7 +8,6 @@ import { calibrationFindings, forcesOf, forceTrail, windowForce } from './calibr
 import { brokenAt, elasticLengthRatio, evaluateRecord, strainRecord } from './evaluateRecord.js';
 import { frameFindings } from './frameFindings.js';
 import { frameShare, modulusWithFrame } from './frameShare.js';
-import { isCurved } from './lineFindings.js';
 import { findingOnRecord } from './loadingPart.js';
 import { tensionLoading } from './tensionLoading.js';
 import { methodFindings } from './methodFindings.js';
@@ -19,6 +18,7 @@ import { rateFindings, ratesOf } from './rateFindings.js';
 import { recordFindings } from './recordFindings.js';
 import { slipFindings } from './slipFindings.js';
 import { spikesOf } from './spikeRepair.js';
+import { slopeIsModulus } from './slopeIsModulus.js';
 import { quantitiesOf, statedResult } from './statedResult.js';
 import { structure } from './structure.js';
 import { missingDoubts, tensionBudgets } from './tensionBudgets.js';
@@ -33,12 +33,6 @@ import { tensionQuantities } from './tensionQuantities.js';
 import { tensionTrail } from './tensionTrail.js';
 import type { TensionResult } from './TensionResult.js';
 import { provenanceOf } from './provenanceOf.js';
-
-/** E is the piece's only where the strain is, on a straight line of enough samples. */
-function slopeIsModulus(numbers: TensionNumbers, { thresholds }: TensionSettings, strainOfPiece: boolean): boolean {
-  const { line } = numbers;
-  return line.ok && strainOfPiece && line.points >= thresholds.leastElasticPoints && !isCurved(numbers, thresholds.slopeFall);
-}
 
 /** The strengths that a verification of the force should hold. */
 const strengthsOf = (found: Pick<TensionResult, 'upperYieldStrength' | 'lowerYieldStrength' | 'proofStrengths' | 'tensileStrength'>) => [
@@ -90,8 +84,8 @@ export function tensionRoad(
   const share = frameShare(recorded, numbers, lengths, frameCompliance, softest);
   // an extensometer's, or travel less the frame
   const strainOfPiece = recorded.basis !== 'travel' || (share !== undefined && !share.vanishing);
-  const holds = { modulus: slopeIsModulus(numbers, settings, strainOfPiece), totalExtension: strainOfPiece };
-  const explanation = explanationOf(part.numbers, part.input.curve);
+  const explanation = explanationOf(part.numbers, part.input.curve, settings.thresholds);
+  const holds = { modulus: slopeIsModulus(numbers, explanation, settings.thresholds, strainOfPiece), totalExtension: strainOfPiece };
   const quantities = {
     ...modulusWithFrame(tensionQuantities(numbers, curve, stress, settings, holds, explanation), share),
     ...afterFracture(testPiece, after),

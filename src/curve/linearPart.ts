@@ -1,0 +1,67 @@
+import type { SlopeFall } from './ModulusFit.js';
+import type { LineResiduals } from './lineResiduals.js';
+import type { WindowEnvelope } from './windowEnvelope.js';
+
+/** Whether a curve has a straight part that its elastic line rests on. */
+export interface LinearPart {
+  /** `none` where the record speaks against it, in one way or another; `found` where nothing does. */
+  readonly verdict: 'found' | 'none';
+  /**
+   * What speaks against it most: the slope falls within the elastic part, windows by the same bounds disagree, or a parabola bends the
+   * window itself; absent where nothing does.
+   */
+  readonly why?: 'slope-falls' | 'windows-apart' | 'window-bent' | undefined;
+  /** By how much: the fall, the spread of the slopes, or the change of slope over the window, as a share of the slope [1]. */
+  readonly share?: number | undefined;
+}
+
+/** @internal From which shares on there is no linear part. */
+export interface LinearLimits {
+  /** Fall of slope from 0.2-0.3 to 0.3-0.4 of the offset stress. */
+  readonly slopeFall: number;
+  /** Highest less lowest slope of the envelope, over the lowest. */
+  readonly slopeSpread: number;
+  /** Change of slope over the window by a parabola. */
+  readonly windowCurve: number;
+}
+
+/**
+ * @internal The limits when nothing is asked.
+ *
+ * A tenth of the slope is the most that a fall from one band to the next may take (common practice). The other two are the same tenth seen
+ * otherwise: by a curve of Ramberg and Osgood with that fall, windows of the envelope differ by 0.15 to 0.19 of the slope, and a window
+ * whose slope changes by 0.2 from end to end has a line that is a tenth less steep than its steeper end. On straight records of a
+ * hundred to ten thousand samples with noise up to 0.3 % of full scale, windows differ by 0.12 at most; where noise alone drives them
+ * 0.15 apart, the slope itself is wrong by as much as that.
+ */
+export const linearLimits: LinearLimits = { slopeFall: 0.1, slopeSpread: 0.15, windowCurve: 0.2 };
+
+/** A fall counts from so many standard errors on, for both of its bands are short. */
+const FALL = 4;
+/** A bend of the window itself from these on: E is sooner withheld than stated where the bend cannot be told from noise. */
+const BEND = 2;
+
+/** @internal How far the slopes of an envelope lie apart, as a share of the lowest; all of it where one falls. */
+export const slopeSpread = ({ slope: [low, high] }: Pick<WindowEnvelope, 'slope'>): number => (low > 0 ? high / low - 1 : 1);
+
+/**
+ * @internal Whether there is a linear part, by the fall of slope, the envelope and the residuals of a line; undefined where none of them is known.
+ *
+ * The envelope sees what the fall misses: a toe that flattens the lower band, and a fall that drowns in noise.
+ */
+export function linearPart(
+  fall: SlopeFall | undefined,
+  envelope: WindowEnvelope | undefined,
+  residuals: LineResiduals | undefined,
+  limits: LinearLimits,
+): LinearPart | undefined {
+  if (!fall && !envelope && !residuals) return undefined;
+  if (fall && fall.value > limits.slopeFall && fall.value > FALL * fall.standardError)
+    return { verdict: 'none', why: 'slope-falls', share: fall.value };
+  const spread = envelope ? slopeSpread(envelope) : 0;
+  if (spread > limits.slopeSpread) return { verdict: 'none', why: 'windows-apart', share: spread };
+  const bend = residuals ? Math.abs(residuals.slopeChange) : 0;
+  if (residuals && bend > limits.windowCurve && bend > BEND * residuals.slopeChangeError)
+    return { verdict: 'none', why: 'window-bent', share: bend };
+  return { verdict: 'found' };
+}
