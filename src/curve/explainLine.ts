@@ -62,7 +62,8 @@ export function explainLine(
   const residuals = lineResiduals(curve, line);
   const fall = bounds && slopeFall(curve, bounds.offsetStress, bounds.offsetSample);
   const envelope = bounds && windowEnvelope(curve, line, { ...bounds, proofOf });
-  const linear = linearPart(fall, envelope, residuals, limits);
+  const rise = bounds ? (slope * (strain[line.last]! - strain[line.first]!)) / bounds.offsetStress : 0;
+  const linear = linearPart({ slope, rise }, fall, envelope, residuals, limits);
   return {
     residuals,
     ...(fall ? { slopeFall: fall } : {}),

@@ -1,5 +1,6 @@
 import type { SlopeFall } from './ModulusFit.js';
 import type { LineResiduals } from './lineResiduals.js';
+import { SHARE } from './windowChoice.js';
 import type { WindowEnvelope } from './windowEnvelope.js';
 
 /** Whether a curve has a straight part that its elastic line rests on. */
@@ -7,10 +8,10 @@ export interface LinearPart {
   /** `none` where the record speaks against it, in one way or another; `found` where nothing does. */
   readonly verdict: 'found' | 'none';
   /**
-   * What speaks against it most: the slope falls within the elastic part, windows by the same bounds disagree, or a parabola bends the
-   * window itself; absent where nothing does.
+   * What speaks against it: the slope falls within the elastic part, a toe reaches up into it and leaves no more than a short window,
+   * windows by the same bounds disagree otherwise, or a parabola bends the window itself; absent where nothing does.
    */
-  readonly why?: 'slope-falls' | 'windows-apart' | 'window-bent' | undefined;
+  readonly why?: 'slope-falls' | 'toe-reaches-up' | 'windows-apart' | 'window-bent' | undefined;
   /** By how much: the fall, the spread of the slopes, or the change of slope over the window, as a share of the slope [1]. */
   readonly share?: number | undefined;
 }
@@ -45,11 +46,20 @@ const BEND = 2;
 export const slopeSpread = ({ slope: [low, high] }: Pick<WindowEnvelope, 'slope'>): number => (low > 0 ? high / low - 1 : 1);
 
 /**
- * @internal Whether there is a linear part, by the fall of slope, the envelope and the residuals of a line; undefined where none of them is known.
+ * A window that rises by so much more than the least rise, and is as steep as any other, is a linear part by itself: what lies below it
+ * is a toe. On curves without one the steepest window is as short as the bounds allow.
+ */
+const LONG = 1.5 * SHARE;
+const AS_STEEP = 0.95;
+
+/**
+ * @internal Whether there is a linear part, by the fall of slope, the envelope and the residuals of a line that rises by a share of the offset
+ * stress; undefined where none of them is known.
  *
  * The envelope sees what the fall misses: a toe that flattens the lower band, and a fall that drowns in noise.
  */
 export function linearPart(
+  { slope, rise }: { readonly slope: number; readonly rise: number },
   fall: SlopeFall | undefined,
   envelope: WindowEnvelope | undefined,
   residuals: LineResiduals | undefined,
@@ -59,7 +69,9 @@ export function linearPart(
   if (fall && fall.value > limits.slopeFall && fall.value > FALL * fall.standardError)
     return { verdict: 'none', why: 'slope-falls', share: fall.value };
   const spread = envelope ? slopeSpread(envelope) : 0;
-  if (spread > limits.slopeSpread) return { verdict: 'none', why: 'windows-apart', share: spread };
+  const itself = envelope && rise >= LONG && slope >= AS_STEEP * envelope.slope[1];
+  if (spread > limits.slopeSpread && !itself)
+    return { verdict: 'none', why: fall && fall.value < 0 ? 'toe-reaches-up' : 'windows-apart', share: spread };
   const bend = residuals ? Math.abs(residuals.slopeChange) : 0;
   if (residuals && bend > limits.windowCurve && bend > BEND * residuals.slopeChangeError)
     return { verdict: 'none', why: 'window-bent', share: bend };

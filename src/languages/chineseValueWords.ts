@@ -76,6 +76,7 @@ export const chineseValueWords: Readonly<Record<FindingValueWord, string>> = {
   'The flow curve': '流变曲线',
   'Ef by the chord': '由弦线求得的 Ef',
   'the slope falls by {share} % from one band of stress to the next': '相邻应力段之间斜率下降 {share} %',
+  'a toe reaches up to the window, the slopes of others lie {share} % apart': '起始非线性段延伸到窗口，其他窗口的斜率相差 {share} %',
   'the slopes of other windows lie {share} % apart': '其他窗口的斜率相差 {share} %',
   'the slope changes by {share} % over the window': '窗口内斜率变化 {share} %',
   'there is no elastic line': '没有弹性直线',

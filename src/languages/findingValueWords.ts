@@ -76,6 +76,7 @@ export const findingValueWords = [
   'The flow curve',
   'Ef by the chord',
   'the slope falls by {share} % from one band of stress to the next',
+  'a toe reaches up to the window, the slopes of others lie {share} % apart',
   'the slopes of other windows lie {share} % apart',
   'the slope changes by {share} % over the window',
   'there is no elastic line',

@@ -281,11 +281,11 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Enregistrer plus vite dans la partie élastique, ou choisir soi-même la fenêtre.',
   },
   'no-linear-part': {
-    message: 'Aucune partie rectiligne n’apparaît dans la courbe ({why}) : E n’est pas donné.',
-    remedy: 'Tirer E d’une droite de décharge ou d’une autre méthode ; si c’est le bruit qui écarte les fenêtres, enregistrer plus calmement.',
+    message: 'Aucune partie rectiligne n’apparaît dans la courbe ({why}) : E n’est pas donné.',
+    remedy: 'Tirer E d’une droite de décharge ou d’une autre méthode ; si c’est le bruit qui écarte les fenêtres, enregistrer plus calmement.',
   },
   'proof-strength-without-line': {
-    message: '{symbols} : la droite décalée ne s’appuie sur aucune partie rectiligne. Là où la courbe est incurvée, sa pente est trop faible et la valeur trop élevée.',
+    message: '{symbols} : la droite décalée ne s’appuie sur aucune partie rectiligne. Là où la courbe est incurvée, sa pente est trop faible et la valeur trop élevée.',
     remedy: 'Donner une contrainte à une extension totale, ou tirer la pente d’une droite de décharge.',
   },
   'slope-scatter': {
@@ -294,11 +294,11 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'windows-disagree': {
     message: 'La droite élastique est fragile : d’autres fenêtres ({windows}) donnent des pentes de {lowest} à {highest} MPa et des limites conventionnelles d’élasticité à 0,2 % de {low} à {high} MPa.',
-    remedy: 'Regarder le détail élastique ; donner l’intervalle, ou indiquer la fenêtre. Là où la courbe est incurvée, toutes ces pentes sont trop faibles : les intervalles n’encadrent pas la vraie valeur.',
+    remedy: 'Regarder le détail élastique ; donner l’intervalle, ou indiquer la fenêtre. Là où la courbe est incurvée, toutes ces pentes sont trop faibles : les intervalles n’encadrent pas la vraie valeur.',
   },
   'window-slopes-disagree': {
     message: 'La droite élastique est fragile : d’autres fenêtres ({windows}) donnent des pentes de {lowest} à {highest} MPa.',
-    remedy: 'Regarder le détail élastique ; donner l’intervalle, ou indiquer la fenêtre. Là où la courbe est incurvée, toutes ces pentes sont trop faibles : les intervalles n’encadrent pas la vraie valeur.',
+    remedy: 'Regarder le détail élastique ; donner l’intervalle, ou indiquer la fenêtre. Là où la courbe est incurvée, toutes ces pentes sont trop faibles : les intervalles n’encadrent pas la vraie valeur.',
   },
   'residuals-alike': {
     message: 'Les résidus voisins de la droite élastique se ressemblent (suites de même signe : {runs} ; attendues au hasard : {expected}) : son erreur type est trop petite.',

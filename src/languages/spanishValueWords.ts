@@ -77,6 +77,8 @@ export const spanishValueWords: Readonly<Record<FindingValueWord, string>> = {
   'Ef by the chord': 'Ef por la cuerda',
   'the slope falls by {share} % from one band of stress to the next':
     'la pendiente cae un {share} % de una banda de tensión a la siguiente',
+  'a toe reaches up to the window, the slopes of others lie {share} % apart':
+    'un pie de curva llega hasta la ventana, las pendientes de otras difieren un {share} %',
   'the slopes of other windows lie {share} % apart': 'las pendientes de otras ventanas difieren un {share} %',
   'the slope changes by {share} % over the window': 'la pendiente cambia un {share} % a lo largo de la ventana',
   'there is no elastic line': 'no hay recta elástica',

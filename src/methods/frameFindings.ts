@@ -89,7 +89,10 @@ export function displacementFindings(
     const elastic = modulusWindow.stressLimits[1] / modulusWindow.slope;
     const toe = toeOf(recorded, modulusWindow);
     const share = toe / elastic;
-    if (share > thresholds.toeShare && modulusWindow.linearPart?.verdict !== 'none')
+    const why = modulusWindow.linearPart?.why;
+    // a curve that bends from the start seems to have a toe
+    const curved = why !== undefined && why !== 'toe-reaches-up';
+    if (share > thresholds.toeShare && !curved)
       found.push(finding('toe-long', { shift: toe, share: 100 * share }, { field: 'modulusWindow' }));
     if (shift < -thresholds.toeShare * elastic) found.push(finding('toe-outside-record', { shift }, { field: 'modulusWindow' }));
   }

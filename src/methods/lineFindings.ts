@@ -17,7 +17,9 @@ const againstLine = (why: LinearPart['why'], share: number): string =>
     ? `the slope falls by ${share} % from one band of stress to the next`
     : why === 'windows-apart'
       ? `the slopes of other windows lie ${share} % apart`
-      : `the slope changes by ${share} % over the window`;
+      : why === 'toe-reaches-up'
+        ? `a toe reaches up to the window, the slopes of others lie ${share} % apart`
+        : `the slope changes by ${share} % over the window`;
 
 /** @internal Doubts about the elastic line and its window; without a line, what else there is none of. */
 export function lineFindings(
