@@ -89,7 +89,10 @@ export function fitModulusKernel(
     return describe(curve, first, last, given);
   }
   const coarse = coarseLine(strain, stress, maximum);
-  if (!coarse) return failure('too-few-points', 'fewer than 3 samples lie on any rising part below the maximum');
+  if (!coarse)
+    return stress[maximum]! > stress[0]!
+      ? failure('too-few-points', 'fewer than 3 samples lie on any rising part below the maximum')
+      : failure('no-rise', 'the stress does not rise from the first sample on');
   const { end, offsetStress } = coarse;
   const { startShare = SHARE, spanShare = SHARE } = window;
   const [criterion, scoring] = criterionOf(window, startShare, spanShare);

@@ -1,6 +1,5 @@
 import type { SlopeFall } from './ModulusFit.js';
 import type { LineResiduals } from './lineResiduals.js';
-import { SHARE } from './windowChoice.js';
 import type { WindowEnvelope } from './windowEnvelope.js';
 
 /** Whether a curve has a straight part that its elastic line rests on. */
@@ -46,10 +45,10 @@ const BEND = 2;
 export const slopeSpread = ({ slope: [low, high] }: Pick<WindowEnvelope, 'slope'>): number => (low > 0 ? high / low - 1 : 1);
 
 /**
- * A window that rises by so much more than the least rise, and is as steep as any other, is a linear part by itself: what lies below it
+ * A window that rises by half as much again as the least rise (0.2), and is as steep as any other, is a linear part by itself: what lies below it
  * is a toe. On curves without one the steepest window is as short as the bounds allow.
  */
-const LONG = 1.5 * SHARE;
+const LONG = 0.3;
 const AS_STEEP = 0.95;
 
 /**

@@ -113,7 +113,13 @@ describe('fitModulus', () => {
 
   test('too few samples between the bounds: which bound was eased is said', () => {
     expect(required(fitModulus(smooth(8))).eased).not.toEqual([]);
-    expect(fitModulus({ strain: [0, 1, 2], stress: [3, 2, 1] })).toMatchObject({ ok: false, reason: 'too-few-points' });
+    for (const stress of [
+      [3, 2, 1],
+      [3, 3, 3],
+      [0, 0, 0],
+    ])
+      expect(fitModulus({ strain: [0, 1, 2], stress })).toMatchObject({ ok: false, reason: 'no-rise' });
+    expect(fitModulus({ strain: [0, 1, 2, 3], stress: [0, 0, 0, 9] })).toMatchObject({ ok: false, reason: 'too-few-points' });
     expect(fitModulus(ramp, { window: { by: 'samples', first: 2, last: 2.5 } })).toMatchObject({ ok: false });
     expect(fitModulus({ strain: [0, 1, 2], stress: [3, 2, 1] }, { window: { by: 'samples', first: 0, last: 2 } })).toMatchObject({
       ok: false,

@@ -200,6 +200,10 @@ told('lines and chords', [
     () => fitModulus(curve, { window: { by: 'relative-error', startShare: 0.96 } }),
   ],
   [
+    'fitModulus: options.window.spanShare must leave room: startShare and spanShare are 1 together at most, got 0.8',
+    () => fitModulus(curve, { window: { by: 'lower-bound', startShare: 0.8, spanShare: 0.8 } }),
+  ],
+  [
     'fitModulus: options.window.spanShare must be from 0 to 1, got -1',
     () => fitModulus(curve, { window: { by: 'lower-bound', spanShare: -1 } }),
   ],
