@@ -132,7 +132,8 @@ export function fitModulusKernel(
  * samples and end before the offset line; the search is exact. Of windows whose $J$ agree within 1e-9 the widest counts. Where
  * too few samples lie between the bounds, `eased` tells which of them was given up. Strain that repeats or goes back is taken as it
  * stands, sample by sample in order of time. With the line come the runner-up windows, a runs test and the quadratic departure of its
- * residuals, the envelope of slope and Rp0.2 over other windows (`robust` or `fragile`), and the leverage of the slope on Rp0.2. The
+ * residuals, the envelope of slope and Rp0.2 over other windows (`robust` or `fragile`), the verdict
+ * whether there is a linear part at all (`linearPart`; where it is `none` the slope is no modulus), and the leverage of the slope on Rp0.2. The
  * method is explained in the guide "The elastic line".
  *
  * @param curve - Strain [mm/mm] and stress [MPa] as recorded, at least 3 samples, finite.
