@@ -30,9 +30,9 @@ export interface LinearLimits {
  *
  * A tenth of the slope is the most that a fall from one band to the next may take (common practice). The other two are the same tenth seen
  * otherwise: by a curve of Ramberg and Osgood with that fall, windows of the envelope differ by 0.15 to 0.19 of the slope, and a window
- * whose slope changes by 0.2 from end to end has a line that is a tenth less steep than its steeper end. On straight records of a
- * hundred to ten thousand samples with noise up to 0.3 % of full scale, windows differ by 0.12 at most; where noise alone drives them
- * 0.15 apart, the slope itself is wrong by as much as that.
+ * whose slope changes by 0.2 from end to end has a line that is a tenth less steep than its steeper end. Of 2760 invented
+ * records of metals that are straight enough (bench/scenarios, 300 to 10 000 samples) nine reach a limit, of 460 of soft copper three do
+ * not; where noise alone drives windows 0.15 apart, the slope is wrong by two to four times as much as where they agree.
  */
 export const linearLimits: LinearLimits = { slopeFall: 0.1, slopeSpread: 0.15, windowCurve: 0.2 };
 
