@@ -9,8 +9,13 @@ export const evaluationEntries = {
   },
   'no-linear-part': {
     severity: 'fault', about: 'method',
-    message: 'The curve has no linear part (the slope falls by {fall} % within the window): E is withheld.',
-    remedy: 'Take E from an unloading line or from another method; the offset line uses the steepest slope.',
+    message: 'No linear part is found in the curve ({why}): E is withheld.',
+    remedy: 'Take E from an unloading line or from another method; where it is noise that drives windows apart, use a calmer record.',
+  },
+  'proof-strength-without-line': {
+    severity: 'caution', about: 'method',
+    message: '{symbols}: the offset line has no linear part to rest on. Where the curve is bent, its slope is too low, and the strength too high.',
+    remedy: 'Report a strength at a total extension, or take the slope from an unloading line.',
   },
   'slope-scatter': {
     severity: 'caution', about: 'method',
@@ -20,12 +25,12 @@ export const evaluationEntries = {
   'windows-disagree': {
     severity: 'caution', about: 'method',
     message: 'The elastic line is fragile: other windows ({windows}) give slopes from {lowest} to {highest} MPa and 0.2 % proof strengths from {low} to {high} MPa.',
-    remedy: 'Look at the elastic detail; report the range, or state the window.',
+    remedy: 'Look at the elastic detail; report the range, or state the window. Where the curve is bent, all these slopes are too low: the ranges do not bound the truth.',
   },
   'window-slopes-disagree': {
     severity: 'caution', about: 'method',
     message: 'The elastic line is fragile: other windows ({windows}) give slopes from {lowest} to {highest} MPa.',
-    remedy: 'Look at the elastic detail; report the range, or state the window.',
+    remedy: 'Look at the elastic detail; report the range, or state the window. Where the curve is bent, all these slopes are too low: the ranges do not bound the truth.',
   },
   'residuals-alike': {
     severity: 'note', about: 'method',

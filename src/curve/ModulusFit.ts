@@ -1,5 +1,6 @@
 import type { BeginningYield } from './beginningYield.js';
 import type { LineResiduals } from './lineResiduals.js';
+import type { LinearPart } from './linearPart.js';
 import type { LineTrust } from './lineTrust.js';
 import type { WindowChoice } from './windowChoice.js';
 import type { WindowEnvelope } from './windowEnvelope.js';
@@ -58,8 +59,6 @@ export interface ElasticLine {
   readonly offsetStress?: number | undefined;
   /** First sample at or beyond that offset line. */
   readonly offsetSample?: number | undefined;
-  /** How much lower the slope is between 0.3 and 0.4 of that stress than between 0.2 and 0.3 [1], and its standard error. */
-  readonly slopeFall?: SlopeFall | undefined;
 }
 
 /** What explains an elastic line. */
@@ -68,8 +67,12 @@ export interface LineExplanation {
   readonly residuals?: LineResiduals | undefined;
   /** What yielding that has begun within the window takes off the slope; absent for a curve with a corner or a yield point. */
   readonly beginningYield?: BeginningYield | undefined;
-  /** What other windows would give; only where the window was searched and the bounds leave room. */
+  /** How much lower the slope is between 0.3 and 0.4 of the 0.2 %-offset stress than between 0.2 and 0.3 [1], and its standard error. */
+  readonly slopeFall?: SlopeFall | undefined;
+  /** What other windows would give; absent where the bounds leave no room, and where a given window begins beyond the 0.2 % offset line. */
   readonly envelope?: WindowEnvelope | undefined;
+  /** Whether the line rests on a straight part, by what stands above; absent where nothing of it is known. */
+  readonly linearPart?: LinearPart | undefined;
   /** Whether the 0.2 % proof strength of this line can be trusted; absent where the curve reaches none. */
   readonly trust?: LineTrust | undefined;
 }

@@ -1,11 +1,14 @@
 import type { StressStrainCurve } from '../base/index.js';
 import { cellMeans } from '../numeric/index.js';
 import { beginningYield } from './beginningYield.js';
-import { OFFSET } from './coarseLine.js';
+import { coarseLine, OFFSET } from './coarseLine.js';
+import { linearLimits, linearPart, type LinearLimits } from './linearPart.js';
 import { lineResiduals } from './lineResiduals.js';
 import { lineTrust } from './lineTrust.js';
 import type { ElasticLine, LineExplanation } from './ModulusFit.js';
+import { slopeFall } from './slopeFall.js';
 import { sustainedCrossing } from './sustainedCrossing.js';
+import { SHARE } from './windowChoice.js';
 import { windowEnvelope } from './windowEnvelope.js';
 
 /** The curve is looked at from this share of the offset stress on: below it no curve crosses its offset line. */
@@ -31,32 +34,46 @@ function crossings({ strain, stress }: StressStrainCurve, offsetSample: number, 
   };
 }
 
-/** @internal Residuals, envelope of other windows and trust of a line, on the curve that it was found on. */
-export function explainLine(curve: StressStrainCurve, line: ElasticLine, maximum: number): LineExplanation {
-  const { slope, strainShift, criterion, offsetStress } = line;
+/** Where the first loading ends by a coarse line, and the shares by which windows are bounded. */
+function boundsOf({ strain, stress }: StressStrainCurve, line: ElasticLine, maximum: number) {
+  const { criterion, offsetStress, offsetSample } = line;
+  if ((criterion.by === 'lower-bound' || criterion.by === 'relative-error') && offsetStress !== undefined && offsetSample !== undefined)
+    return { startShare: criterion.startShare ?? 0, spanShare: criterion.spanShare ?? 0, offsetStress, offsetSample };
+  const coarse = coarseLine(strain, stress, maximum);
+  // a window beyond, on an unloading line or where it hardens, is no part of the first loading: nothing is to be learnt from there
+  return coarse && line.first < coarse.end
+    ? { startShare: SHARE, spanShare: SHARE, offsetStress: coarse.offsetStress, offsetSample: coarse.end }
+    : undefined;
+}
+
+/** @internal Residuals, fall of slope, envelope of other windows, linear part and trust of a line, on the curve that it was found on. */
+export function explainLine(
+  curve: StressStrainCurve,
+  line: ElasticLine,
+  maximum: number,
+  limits: LinearLimits = linearLimits,
+): LineExplanation {
+  const { slope, strainShift, offsetStress } = line;
   const { strain, stress } = curve;
   const beyond = maximum + 1;
-  const searched = (criterion.by === 'lower-bound' || criterion.by === 'relative-error') && offsetStress !== undefined;
   const offsetSample = line.offsetSample ?? sustainedCrossing(strain, stress, slope, strainShift + OFFSET, line.first, beyond);
   const proofOf = offsetSample < 0 ? () => undefined : crossings(curve, offsetSample, beyond);
   const proof = proofOf(slope, strainShift) ?? offsetStress;
+  const bounds = boundsOf(curve, line, maximum);
+  const residuals = lineResiduals(curve, line);
+  const fall = bounds && slopeFall(curve, bounds.offsetStress, bounds.offsetSample);
+  const envelope = bounds && windowEnvelope(curve, line, { ...bounds, proofOf });
+  const rise = bounds ? (slope * (strain[line.last]! - strain[line.first]!)) / bounds.offsetStress : 0;
+  const linear = linearPart({ slope, rise }, fall, envelope, residuals, limits);
   const ends = [line.first, line.last].map((i) => slope * (strain[i]! - strainShift)) as [number, number];
   const yielding = beginningYield(slope, ends, (offset) => proofOf(slope, strainShift, offset));
   return {
-    residuals: lineResiduals(curve, line),
+    residuals,
     ...(yielding ? { beginningYield: yielding } : {}),
+    ...(fall ? { slopeFall: fall } : {}),
+    ...(envelope ? { envelope } : {}),
+    ...(linear ? { linearPart: linear } : {}),
     // a line through noise may end below zero
-    ...(proof === undefined || proof <= 0 ? {} : { trust: lineTrust(slope, line.relativeStandardError, proof) }),
-    ...(searched
-      ? {
-          envelope: windowEnvelope(curve, line, {
-            startShare: criterion.startShare ?? 0,
-            spanShare: criterion.spanShare ?? 0,
-            offsetStress,
-            offsetSample,
-            proofOf,
-          }),
-        }
-      : {}),
+    ...(proof === undefined || proof <= 0 ? {} : { trust: lineTrust(line, proof, linear, envelope) }),
   };
 }

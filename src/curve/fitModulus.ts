@@ -5,13 +5,11 @@ import { explainLine } from './explainLine.js';
 import type { ElasticLine, ModulusFit, ModulusReason } from './ModulusFit.js';
 import { requireCurve } from './requireCurve.js';
 import { between } from './between.js';
-import { slopeFall } from './slopeFall.js';
-import { requireModulusOptions, type ModulusOptions, type WindowChoice } from './windowChoice.js';
+import { requireModulusOptions, SHARE, type ModulusOptions, type WindowChoice } from './windowChoice.js';
 import { OTHERS, windowSearch } from './windowSearch.js';
 import type { WindowTask } from './windowTask.js';
 
-/** Least start and rise of a window, as shares of the 0.2 %-offset stress, and the standard errors that are taken off. */
-const SHARE = 0.2;
+/** Standard errors that are taken off. */
 const Z = 4;
 /** A window needs so many samples unless the record is too sparse. */
 const POINTS = 8;
@@ -53,7 +51,7 @@ function describe(
   { strain, stress }: StressStrainCurve,
   first: number,
   last: number,
-  rest: Pick<ElasticLine, 'criterion' | 'score' | 'alternatives' | 'eased' | 'offsetStress' | 'offsetSample' | 'slopeFall'>,
+  rest: Pick<ElasticLine, 'criterion' | 'score' | 'alternatives' | 'eased' | 'offsetStress' | 'offsetSample'>,
 ): Outcome<ElasticLine, ModulusReason> {
   const line = lineFit(strain, stress, first, last);
   if (!line) return failure('too-few-points', `the window from sample ${first} to ${last} holds no line`);
@@ -73,7 +71,7 @@ function describe(
   });
 }
 
-/** @internal {@link fitModulus} on a checked curve; a trial asks for the line alone, not for other windows nor the fall of the slope. */
+/** @internal {@link fitModulus} on a checked curve; a trial asks for the line alone, not for other windows. */
 export function fitModulusKernel(
   curve: StressStrainCurve,
   window: WindowChoice,
@@ -91,7 +89,10 @@ export function fitModulusKernel(
     return describe(curve, first, last, given);
   }
   const coarse = coarseLine(strain, stress, maximum);
-  if (!coarse) return failure('too-few-points', 'fewer than 3 samples lie on any rising part below the maximum');
+  if (!coarse)
+    return stress[maximum]! > stress[0]!
+      ? failure('too-few-points', 'fewer than 3 samples lie on any rising part below the maximum')
+      : failure('no-rise', 'the stress does not rise from the first sample on');
   const { end, offsetStress } = coarse;
   const { startShare = SHARE, spanShare = SHARE } = window;
   const [criterion, scoring] = criterionOf(window, startShare, spanShare);
@@ -115,7 +116,6 @@ export function fitModulusKernel(
       eased,
       offsetStress,
       offsetSample: end,
-      slopeFall: alone ? undefined : slopeFall(curve, offsetStress, end),
     });
   }
   return failure('too-few-points', `only ${end} samples lie before the 0.2 % offset line`);
@@ -132,7 +132,8 @@ export function fitModulusKernel(
  * samples and end before the offset line; the search is exact. Of windows whose $J$ agree within 1e-9 the widest counts. Where
  * too few samples lie between the bounds, `eased` tells which of them was given up. Strain that repeats or goes back is taken as it
  * stands, sample by sample in order of time. With the line come the runner-up windows, a runs test and the quadratic departure of its
- * residuals, the envelope of slope and Rp0.2 over other windows (`robust` or `fragile`), and the leverage of the slope on Rp0.2. The
+ * residuals, the envelope of slope and Rp0.2 over other windows (`robust` or `fragile`), the verdict
+ * whether there is a linear part at all (`linearPart`; where it is `none` the slope is no modulus), and the leverage of the slope on Rp0.2. The
  * method is explained in the guide "The elastic line".
  *
  * @param curve - Strain [mm/mm] and stress [MPa] as recorded, at least 3 samples, finite.

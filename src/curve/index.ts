@@ -9,6 +9,7 @@ export { fitModulus } from './fitModulus.js';
 export { bendDoubt } from './beginningYield.js';
 export { type BeginningYield } from './beginningYield.js';
 export { type LineResiduals } from './lineResiduals.js';
+export { type LinearPart } from './linearPart.js';
 export { type LineTrust } from './lineTrust.js';
 export {
   type AlternativeWindow,
@@ -73,6 +74,8 @@ export { chordModulusKernel, requireChord } from './chordModulus.js';
 export { areaUnder } from './energyDensity.js';
 /** @internal */
 export { explainLine } from './explainLine.js';
+/** @internal */
+export { linearLimits, type LinearLimits } from './linearPart.js';
 /** @internal */
 export { fitModulusKernel } from './fitModulus.js';
 /** @internal */

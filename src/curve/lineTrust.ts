@@ -1,20 +1,42 @@
+import type { LinearPart } from './linearPart.js';
+import { slopeSpread } from './linearPart.js';
+import type { WindowEnvelope } from './windowEnvelope.js';
+
 /** Whether the 0.2 % proof strength of a line can be trusted, told before it is used. */
 export interface LineTrust {
   /** Elastic strain at the crossing over the offset, λ [1]. */
   readonly leverage: number;
-  /** What one standard error of the slope moves the offset by, as a share of it: λ S_m(rel). */
+  /**
+   * What the doubt of the slope moves the offset by, as a share of it: λ times S_m(rel), or times the share by which other windows' slopes
+   * disagree or the curve is bent, whichever is larger.
+   */
   readonly offsetDoubt: number;
-  /** `sound` up to 5 % of the offset, `doubtful` up to 20 %, beyond that `unusable` (common practice). */
+  /**
+   * `sound` up to 5 % of the offset, `doubtful` up to 20 %, beyond that `unusable` (common practice). Never `sound` without a linear part,
+   * with a fragile envelope, or with fewer than 8 samples; two samples have no standard error, so their line is `unusable`.
+   */
   readonly verdict: 'sound' | 'doubtful' | 'unusable';
 }
 
 const OFFSET = 0.002;
 const DOUBTFUL = 0.05;
 const UNUSABLE = 0.2;
+/** Fewer samples than this make no modulus, and no sound line; fewer than the second have no standard error. */
+const LEAST = 8;
+const NO_ERROR = 3;
 
 /** @internal Trust in the 0.2 % proof strength that a line will give, the curve crossing its offset line at about this stress. */
-export function lineTrust(slope: number, relativeStandardError: number, offsetStress: number): LineTrust {
+export function lineTrust(
+  { slope, relativeStandardError, points }: { readonly slope: number; readonly relativeStandardError: number; readonly points: number },
+  offsetStress: number,
+  linear: LinearPart | undefined,
+  envelope: WindowEnvelope | undefined,
+): LineTrust {
   const leverage = offsetStress / slope / OFFSET;
-  const offsetDoubt = leverage * relativeStandardError;
-  return { leverage, offsetDoubt, verdict: offsetDoubt > UNUSABLE ? 'unusable' : offsetDoubt > DOUBTFUL ? 'doubtful' : 'sound' };
+  const fragile = envelope?.verdict === 'fragile';
+  const doubt = Math.max(relativeStandardError, linear?.share ?? 0, fragile ? slopeSpread(envelope) : 0);
+  const offsetDoubt = leverage * doubt;
+  const shaken = fragile || linear?.verdict === 'none' || points < LEAST;
+  const unusable = offsetDoubt > UNUSABLE || points < NO_ERROR;
+  return { leverage, offsetDoubt, verdict: unusable ? 'unusable' : shaken || offsetDoubt > DOUBTFUL ? 'doubtful' : 'sound' };
 }

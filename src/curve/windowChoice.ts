@@ -47,6 +47,9 @@ export type WindowChoice =
       readonly last: number;
     };
 
+/** @internal Least start and rise of a window, as shares of the 0.2 %-offset stress, when nothing is asked. */
+export const SHARE = 0.2;
+
 /** Options of {@link fitModulus}. */
 export interface ModulusOptions {
   /** How the window is chosen; default `{ by: 'lower-bound' }`. */
@@ -77,6 +80,16 @@ export function requireModulusOptions(from: string, options: ModulusOptions, pat
   if (window.by === 'lower-bound' || window.by === 'relative-error') {
     if (window.startShare !== undefined) requireBetween(from, `${at}.startShare`, window.startShare, 0, 0.95);
     if (window.spanShare !== undefined) requireBetween(from, `${at}.spanShare`, window.spanShare, 0, 1);
+    const { startShare = SHARE, spanShare = SHARE } = window;
+    // less than any rounding of the sum
+    if (startShare + spanShare > 1 + 1e-9)
+      throw new InputError(
+        from,
+        `${at}.spanShare`,
+        'out-of-range',
+        'must leave room: startShare and spanShare are 1 together at most',
+        spanShare,
+      );
   } else {
     const [low, high, names] =
       window.by === 'samples' ? [window.first, window.last, ['first', 'last']] : [window.from, window.to, ['from', 'to']];

@@ -69,16 +69,16 @@ export function windowLattice(task: WindowTask, moments: WindowMoments, best: In
   return found.subarray(0, at);
 }
 
-/** Whether a window shares less than half of the samples of the longer one with each of others. */
+/** Whether a window shares less than half of the samples of the shorter one with each of others: none lies within another. */
 function apart(first: number, last: number, others: readonly FoundWindow[]): boolean {
   for (const other of others) {
     const shared = Math.min(last, other.last) - Math.max(first, other.first) + 1;
-    if (shared >= 0.5 * Math.max(last - first + 1, other.last - other.first + 1)) return false;
+    if (shared >= 0.5 * Math.min(last - first + 1, other.last - other.first + 1)) return false;
   }
   return true;
 }
 
-/** @internal Good windows that share less than half of their samples with the best and with each other, best first. */
+/** @internal Good windows elsewhere: of the shorter of any two, the best among them, less than half of the samples are shared; best first. */
 export function runnersUp(lattice: WindowLattice, best: FoundWindow, most: number): FoundWindow[] {
   const chosen = [best];
   while (chosen.length <= most) {

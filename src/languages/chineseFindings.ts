@@ -281,8 +281,12 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: '在弹性段提高采样频率，或自行选定窗口。',
   },
   'no-linear-part': {
-    message: '曲线没有直线段（窗口内斜率下降 {fall} %）：不给出 E。',
-    remedy: '由卸载线或其他方法求 E；偏移直线采用最大斜率。',
+    message: '曲线中找不到直线段（{why}）：不给出 E。',
+    remedy: '由卸载线或其他方法求 E；若是噪声使各窗口不一致，应采集更平稳的记录。',
+  },
+  'proof-strength-without-line': {
+    message: '{symbols}：偏移直线没有直线段可依。曲线弯曲处其斜率偏小，强度偏大。',
+    remedy: '报告规定总延伸强度，或由卸载线取斜率。',
   },
   'slope-scatter': {
     message: '斜率的相对标准误差为 {error} %。',
@@ -290,11 +294,11 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'windows-disagree': {
     message: '弹性直线不稳健：另外 {windows} 个窗口给出的斜率为 {lowest}～{highest} MPa，0.2 % 规定塑性延伸强度为 {low}～{high} MPa。',
-    remedy: '查看弹性段局部图；报告该范围，或注明所用窗口。',
+    remedy: '查看弹性段局部图；报告该范围，或注明所用窗口。曲线弯曲时，这些斜率都偏小：该范围不包含真值。',
   },
   'window-slopes-disagree': {
     message: '弹性直线不稳健：另外 {windows} 个窗口给出的斜率为 {lowest}～{highest} MPa。',
-    remedy: '查看弹性段局部图；报告该范围，或注明所用窗口。',
+    remedy: '查看弹性段局部图；报告该范围，或注明所用窗口。曲线弯曲时，这些斜率都偏小：该范围不包含真值。',
   },
   'residuals-alike': {
     message: '弹性直线的相邻残差彼此相似（游程数为 {runs}，随机残差的期望值为 {expected}）：其标准误差偏小。',

@@ -133,7 +133,7 @@ export const chinesePhrases: Readonly<Record<SpokenPhrase, string>> = {
   'Residuals: {runs} runs of one sign ({expected} expected in random order); a parabola changes the slope by {change} from end to end.': '残差：同号游程数为 {runs}（随机排列时的期望值为 {expected}）；抛物线的斜率从一端到另一端变化 {change}。',
   'Other windows ({windows}) give slopes from {low} to {high} and Rp0.2 from {lowProof} to {highProof}: {verdict}.': '另外 {windows} 个窗口给出的斜率为 {low}～{high}，Rp0.2 为 {lowProof}～{highProof}：{verdict}。',
   'Other windows ({windows}) give slopes from {low} to {high}: {verdict}.': '另外 {windows} 个窗口给出的斜率为 {low}～{high}：{verdict}。',
-  'Leverage of the slope on Rp0.2: λ = {leverage}; one standard error of the slope moves the offset by {doubt} of itself: {verdict}.': '斜率对 Rp0.2 的杠杆作用：λ = {leverage}；斜率的一个标准误差使规定延伸移动其自身的 {doubt}：{verdict}。',
+  'Leverage of the slope on Rp0.2: λ = {leverage}; the doubt of the slope moves the offset by {doubt} of itself: {verdict}.': '斜率对 Rp0.2 的杠杆作用：λ = {leverage}；斜率的不确定程度使规定延伸移动其自身的 {doubt}：{verdict}。',
   'Loading, {stage} part: {stress} and {strain} 1/s in the median; within {controls}.': '加载，{stage}阶段：中位数为 {stress} 和 {strain} 1/s；符合 {controls}。',
   'Loading, {stage} part: {stress} and {strain} 1/s in the median; within no control of the standards.': '加载，{stage}阶段：中位数为 {stress} 和 {strain} 1/s；不符合标准中的任何一种速率控制方法。',
   '{symbol}: first lasting crossing with a line of the same slope, offset by {offset}; at a strain of {strain}.': '{symbol}：与偏移 {offset} 的同斜率直线的第一个持续交点；应变为 {strain}。',

@@ -281,8 +281,12 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Enregistrer plus vite dans la partie élastique, ou choisir soi-même la fenêtre.',
   },
   'no-linear-part': {
-    message: 'La courbe n’a pas de partie rectiligne (la pente baisse de {fall} % dans la fenêtre) : E n’est pas donné.',
-    remedy: 'Tirer E d’une droite de décharge ou d’une autre méthode ; la droite décalée utilise la plus forte pente.',
+    message: 'Aucune partie rectiligne n’apparaît dans la courbe ({why}) : E n’est pas donné.',
+    remedy: 'Tirer E d’une droite de décharge ou d’une autre méthode ; si c’est le bruit qui écarte les fenêtres, enregistrer plus calmement.',
+  },
+  'proof-strength-without-line': {
+    message: '{symbols} : la droite décalée ne s’appuie sur aucune partie rectiligne. Là où la courbe est incurvée, sa pente est trop faible et la valeur trop élevée.',
+    remedy: 'Donner une contrainte à une extension totale, ou tirer la pente d’une droite de décharge.',
   },
   'slope-scatter': {
     message: 'La pente a une erreur type relative de {error} %.',
@@ -290,11 +294,11 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'windows-disagree': {
     message: 'La droite élastique est fragile : d’autres fenêtres ({windows}) donnent des pentes de {lowest} à {highest} MPa et des limites conventionnelles d’élasticité à 0,2 % de {low} à {high} MPa.',
-    remedy: 'Regarder le détail élastique ; donner l’intervalle, ou indiquer la fenêtre.',
+    remedy: 'Regarder le détail élastique ; donner l’intervalle, ou indiquer la fenêtre. Là où la courbe est incurvée, toutes ces pentes sont trop faibles : les intervalles n’encadrent pas la vraie valeur.',
   },
   'window-slopes-disagree': {
     message: 'La droite élastique est fragile : d’autres fenêtres ({windows}) donnent des pentes de {lowest} à {highest} MPa.',
-    remedy: 'Regarder le détail élastique ; donner l’intervalle, ou indiquer la fenêtre.',
+    remedy: 'Regarder le détail élastique ; donner l’intervalle, ou indiquer la fenêtre. Là où la courbe est incurvée, toutes ces pentes sont trop faibles : les intervalles n’encadrent pas la vraie valeur.',
   },
   'residuals-alike': {
     message: 'Les résidus voisins de la droite élastique se ressemblent (suites de même signe : {runs} ; attendues au hasard : {expected}) : son erreur type est trop petite.',

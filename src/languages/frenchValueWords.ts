@@ -75,6 +75,12 @@ export const frenchValueWords: Readonly<Record<FindingValueWord, string>> = {
   'the proportional limit': 'limite de proportionnalité',
   'The flow curve': 'courbe d’écoulement',
   'Ef by the chord': 'Ef d’après la corde',
+  'the slope falls by {share} % from one band of stress to the next':
+    'la pente baisse de {share} % d’une bande de contrainte à la suivante',
+  'a toe reaches up to the window, the slopes of others lie {share} % apart':
+    'un pied de courbe monte jusqu’à la fenêtre, les pentes des autres diffèrent de {share} %',
+  'the slopes of other windows lie {share} % apart': 'les pentes d’autres fenêtres diffèrent de {share} %',
+  'the slope changes by {share} % over the window': 'la pente change de {share} % sur la fenêtre',
   'there is no elastic line': 'il n’y a pas de droite élastique',
   'its extension would be of frame and piece together': 'son extension serait celle du bâti et de l’éprouvette ensemble',
   'there is no plastic compression': 'il n’y a pas de compression plastique',

@@ -281,8 +281,12 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Im elastischen Bereich schneller aufzeichnen oder das Auswertefenster selbst wählen.',
   },
   'no-linear-part': {
-    message: 'Die Kurve hat keinen geradlinigen Teil (die Steigung fällt im Auswertefenster um {fall} %): E wird nicht angegeben.',
-    remedy: 'E aus einer Entlastungsgeraden oder nach einem anderen Verfahren bestimmen; die Parallele für die Dehngrenze verwendet die größte Steigung.',
+    message: 'Die Kurve hat keinen erkennbaren geradlinigen Teil ({why}): E wird nicht angegeben.',
+    remedy: 'E aus einer Entlastungsgeraden oder nach einem anderen Verfahren bestimmen; wo das Rauschen die Auswertefenster auseinandertreibt, ruhiger aufzeichnen.',
+  },
+  'proof-strength-without-line': {
+    message: '{symbols}: Die Parallele stützt sich auf keinen geradlinigen Teil. Wo die Kurve gekrümmt ist, ist ihre Steigung zu klein und der Wert zu groß.',
+    remedy: 'Eine Spannung bei einer gesamten Dehnung angeben oder die Steigung einer Entlastungsgeraden entnehmen.',
   },
   'slope-scatter': {
     message: 'Die Steigung hat einen relativen Standardfehler von {error} %.',
@@ -290,11 +294,11 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'windows-disagree': {
     message: 'Die elastische Gerade ist unsicher: Andere Auswertefenster ({windows}) ergeben Steigungen von {lowest} bis {highest} MPa und 0,2-%-Dehngrenzen von {low} bis {high} MPa.',
-    remedy: 'Das Detailbild des elastischen Bereichs ansehen; die Spanne angeben oder das Auswertefenster nennen.',
+    remedy: 'Das Detailbild des elastischen Bereichs ansehen; die Spanne angeben oder das Auswertefenster nennen. Wo die Kurve gekrümmt ist, sind alle diese Steigungen zu klein: Die Spannen schließen den wahren Wert dann nicht ein.',
   },
   'window-slopes-disagree': {
     message: 'Die elastische Gerade ist unsicher: Andere Auswertefenster ({windows}) ergeben Steigungen von {lowest} bis {highest} MPa.',
-    remedy: 'Das Detailbild des elastischen Bereichs ansehen; die Spanne angeben oder das Auswertefenster nennen.',
+    remedy: 'Das Detailbild des elastischen Bereichs ansehen; die Spanne angeben oder das Auswertefenster nennen. Wo die Kurve gekrümmt ist, sind alle diese Steigungen zu klein: Die Spannen schließen den wahren Wert dann nicht ein.',
   },
   'residuals-alike': {
     message: 'Benachbarte Residuen der elastischen Geraden gleichen sich (Vorzeichenläufe: {runs}; bei Zufall zu erwarten: {expected}): Ihr Standardfehler ist zu klein.',

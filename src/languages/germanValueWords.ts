@@ -76,6 +76,12 @@ export const germanValueWords: Readonly<Record<FindingValueWord, string>> = {
   'the proportional limit': 'Proportionalitätsgrenze',
   'The flow curve': 'Fließkurve',
   'Ef by the chord': 'Ef aus der Sekante',
+  'the slope falls by {share} % from one band of stress to the next':
+    'die Steigung fällt von einem Spannungsbereich zum nächsten um {share} %',
+  'a toe reaches up to the window, the slopes of others lie {share} % apart':
+    'der Anlaufbereich reicht bis an das Auswertefenster, die Steigungen anderer liegen um {share} % auseinander',
+  'the slopes of other windows lie {share} % apart': 'die Steigungen anderer Auswertefenster liegen um {share} % auseinander',
+  'the slope changes by {share} % over the window': 'die Steigung ändert sich über das Auswertefenster um {share} %',
   'there is no elastic line': 'es gibt keine elastische Gerade',
   'its extension would be of frame and piece together': 'ihre Dehnung wäre die von Prüfrahmen und Probe zusammen',
   'there is no plastic compression': 'es gibt keine plastische Stauchung',

@@ -130,7 +130,7 @@ export const pagePhrases = [
   'Residuals: {runs} runs of one sign ({expected} expected in random order); a parabola changes the slope by {change} from end to end.',
   'Other windows ({windows}) give slopes from {low} to {high} and Rp0.2 from {lowProof} to {highProof}: {verdict}.',
   'Other windows ({windows}) give slopes from {low} to {high}: {verdict}.',
-  'Leverage of the slope on Rp0.2: λ = {leverage}; one standard error of the slope moves the offset by {doubt} of itself: {verdict}.',
+  'Leverage of the slope on Rp0.2: λ = {leverage}; the doubt of the slope moves the offset by {doubt} of itself: {verdict}.',
   'Loading, {stage} part: {stress} and {strain} 1/s in the median; within {controls}.',
   'Loading, {stage} part: {stress} and {strain} 1/s in the median; within no control of the standards.',
   '{symbol}: first lasting crossing with a line of the same slope, offset by {offset}; at a strain of {strain}.',

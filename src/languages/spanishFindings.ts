@@ -281,8 +281,12 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Registrar más rápido en el tramo elástico, o elegir la ventana manualmente.',
   },
   'no-linear-part': {
-    message: 'La curva no tiene tramo recto (la pendiente cae un {fall} % dentro de la ventana): no se da E.',
-    remedy: 'Tomar E de una recta de descarga o de otro método; la recta paralela usa la pendiente máxima.',
+    message: 'No se reconoce ningún tramo recto en la curva ({why}): no se da E.',
+    remedy: 'Tomar E de una recta de descarga o de otro método; si es el ruido lo que separa las ventanas, registrar con más calma.',
+  },
+  'proof-strength-without-line': {
+    message: '{symbols}: la recta paralela no se apoya en ningún tramo recto. Donde la curva está doblada, su pendiente es demasiado baja y el valor demasiado alto.',
+    remedy: 'Dar una tensión a una extensión total, o tomar la pendiente de una recta de descarga.',
   },
   'slope-scatter': {
     message: 'La pendiente tiene un error típico relativo del {error} %.',
@@ -290,11 +294,11 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'windows-disagree': {
     message: 'La recta elástica es frágil: otras ventanas ({windows}) dan pendientes de {lowest} a {highest} MPa y límites elásticos convencionales al 0,2 % de {low} a {high} MPa.',
-    remedy: 'Examinar el detalle del tramo elástico; dar el intervalo, o indicar la ventana.',
+    remedy: 'Examinar el detalle del tramo elástico; dar el intervalo, o indicar la ventana. Donde la curva está doblada, todas estas pendientes son demasiado bajas: los intervalos no encierran el valor verdadero.',
   },
   'window-slopes-disagree': {
     message: 'La recta elástica es frágil: otras ventanas ({windows}) dan pendientes de {lowest} a {highest} MPa.',
-    remedy: 'Examinar el detalle del tramo elástico; dar el intervalo, o indicar la ventana.',
+    remedy: 'Examinar el detalle del tramo elástico; dar el intervalo, o indicar la ventana. Donde la curva está doblada, todas estas pendientes son demasiado bajas: los intervalos no encierran el valor verdadero.',
   },
   'residuals-alike': {
     message: 'Los residuos vecinos de la recta elástica se parecen (rachas: {runs}; esperadas en residuos aleatorios: {expected}): su error típico es demasiado pequeño.',

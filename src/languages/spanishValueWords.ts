@@ -75,6 +75,12 @@ export const spanishValueWords: Readonly<Record<FindingValueWord, string>> = {
   'the proportional limit': 'el límite de proporcionalidad',
   'The flow curve': 'la curva de tensión de flujo',
   'Ef by the chord': 'Ef por la cuerda',
+  'the slope falls by {share} % from one band of stress to the next':
+    'la pendiente cae un {share} % de una banda de tensión a la siguiente',
+  'a toe reaches up to the window, the slopes of others lie {share} % apart':
+    'un pie de curva llega hasta la ventana, las pendientes de otras difieren un {share} %',
+  'the slopes of other windows lie {share} % apart': 'las pendientes de otras ventanas difieren un {share} %',
+  'the slope changes by {share} % over the window': 'la pendiente cambia un {share} % a lo largo de la ventana',
   'there is no elastic line': 'no hay recta elástica',
   'its extension would be of frame and piece together': 'su extensión sería la de la máquina y la probeta juntas',
   'there is no plastic compression': 'no hay compresión plástica',

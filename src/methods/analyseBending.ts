@@ -16,6 +16,7 @@ import { provenanceOf } from './provenanceOf.js';
 import { withoutSpikes } from './spikeRepair.js';
 import { isStrainOfPiece, slopeIsModulus } from './slopeIsModulus.js';
 import { structure } from './structure.js';
+import { explanationOf } from './tensionKernel.js';
 
 /**
  * A bending test from its record: modulus by slope and chord, flexural strengths, and every doubt that the data show.
@@ -70,6 +71,7 @@ export function analyseBending(record: BendingColumns, piece: BendingPiece, opti
   // a curve that softens from the start has its line meet zero stress before the record: the chord counts from no earlier than that start
   const origin = line.ok ? Math.max(0, curve.strain[0]! - curve.stress[0]! / line.slope) : 0;
   const chord = ofPiece && line.ok ? chordModulusKernel(part.curve, settings.chord, origin, part.numbers.highest + 1) : undefined;
+  const explanation = explanationOf(part.numbers, part.curve, settings.thresholds);
   const highestForce = given.force[survey.top]!;
   const shearShare = shearShareOf(piece, settings.poissonRatio, recorded.basis === 'travel' ? 'nose' : 'mid-span');
   const quantities = modulusWithFrame(
@@ -79,7 +81,8 @@ export function analyseBending(record: BendingColumns, piece: BendingPiece, opti
       part,
       lengths,
       settings,
-      isModulus: slopeIsModulus(numbers, settings.thresholds, ofPiece),
+      explanation,
+      isModulus: slopeIsModulus(numbers, explanation, settings.thresholds, ofPiece),
       chord,
       chordShare:
         chord?.ok === true ? shareOfSlope(recorded, { slope: chord.modulus, stresses: chord.stresses }, lengths, frame, 0) : undefined,

@@ -82,14 +82,15 @@ export function analyseCurve(curve: CurveColumns, options: CurveAnalysisOptions 
     excursions,
   );
   const { line } = numbers;
+  const explanation = explanationOf(part.numbers, part.input.curve, settings.thresholds);
   const dips = yieldDips(found?.untold ?? [], numbers, kept.stress);
   const bare = tensionQuantities(
     numbers,
     kept,
     kept.stress,
     settings,
-    { modulus: slopeIsModulus(numbers, settings.thresholds), totalExtension: true },
-    explanationOf(part.numbers, part.input.curve),
+    { modulus: slopeIsModulus(numbers, explanation, settings.thresholds), totalExtension: true },
+    explanation,
   );
   const quantities = withYieldDips(bare, dips);
   const findings: Finding[] = [

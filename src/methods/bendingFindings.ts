@@ -117,7 +117,7 @@ export function bendingFindings(result: Found, evidence: BendingEvidence, settin
   found.push(...readingFindings(evidence.section, thresholds.sectionSpread));
   found.push(...pauseFindings(evidence.pauses, result.curve, result.proofStrengths, line));
   if (evidence.time) found.push(...unevenOfLoading(evidence.record, part));
-  found.push(...displacementFindings(recorded, numbers, result, settings, evidence.strainStep));
+  found.push(...displacementFindings(recorded, result, settings, evidence.strainStep));
   // a span that is just long enough passes, whatever the last bit of the height
   if (spanRatio.value < thresholds.spanRatio * (1 - 1e-9))
     found.push(
@@ -130,7 +130,10 @@ export function bendingFindings(result: Found, evidence: BendingEvidence, settin
   found.push(...deflectionFindings(evidence, result.curve, thresholds.deflectionShare));
   // its own words follow: plastics and ceramics are bent as well
   found.push(
-    ...lineFindings(numbers, result.curve, { modulusWindow: result.modulusWindow }, settings, ['σfp', 'Eb']),
+    ...lineFindings(numbers, result.curve, { modulusWindow: result.modulusWindow, proofStrengths: result.proofStrengths }, settings, [
+      'σfp',
+      'Eb',
+    ]),
     ...plausibility(result, evidence),
   );
   // a brittle beam that nobody asked a proof strength of has none: no fault

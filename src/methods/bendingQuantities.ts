@@ -1,5 +1,5 @@
 import type { Outcome, StressStrainCurve } from '../base/index.js';
-import type { ChordModulus, ChordReason } from '../curve/index.js';
+import type { ChordModulus, ChordReason, LineExplanation } from '../curve/index.js';
 import type { BeamLengths, BendingSettings } from './bendingOptions.js';
 import type { BendingResult } from './BendingResult.js';
 import { modulusWindowOf, slopeQuantity } from './elasticQuantities.js';
@@ -8,7 +8,6 @@ import { withFrame, type FrameShare } from './frameShare.js';
 import { brokeSuddenly, type LineNumbers } from './lineKernel.js';
 import { maximumForce, percent, quantity } from './quantity.js';
 import { strengthsAt } from './strengthsAt.js';
-import { explanationOf } from './tensionKernel.js';
 
 const ISO178 = 'ISO 178';
 
@@ -19,6 +18,7 @@ interface Evaluated {
   readonly part: LineLoadingPart;
   readonly lengths: BeamLengths;
   readonly settings: BendingSettings;
+  readonly explanation: LineExplanation;
   readonly isModulus: boolean;
   readonly chord: Outcome<ChordModulus, ChordReason> | undefined;
   /** The frame's share of the motion along the chord. */
@@ -29,9 +29,8 @@ interface Evaluated {
 }
 
 /** Moduli by slope and chord, and the proof strengths. */
-function elasticPart({ numbers, curve, part, settings, isModulus, chord, chordShare }: Evaluated) {
+function elasticPart({ numbers, curve, settings, explanation, isModulus, chord, chordShare }: Evaluated) {
   const { line, proofs } = numbers;
-  const explanation = explanationOf(part.numbers, part.curve);
   return {
     ...(line.ok
       ? { elasticSlope: slopeQuantity(line, explanation, 'mf', 'slope of the elastic part in bending', 'elementary beam theory') }

@@ -24,7 +24,10 @@ const words: PropertyWords = {
 /** What of a result can be compared; a slope only where the line can be trusted. */
 function propertiesOf(result: Quantities, numbers: TensionNumbers, { thresholds, family }: TensionSettings): MeasuredProperties {
   const { line } = numbers;
-  const trusted = line.ok && line.relativeStandardError < LEAST_TRUST && slopeIsModulus(numbers, thresholds);
+  const { linearPart } = result.modulusWindow ?? {};
+  // where windows disagree for another reason than a fall, the slope is no modulus, but its size still tells of frame, unit or section
+  const straight = slopeIsModulus(numbers, linearPart?.why === 'slope-falls' ? { linearPart } : {}, thresholds);
+  const trusted = line.ok && straight && line.relativeStandardError < LEAST_TRUST;
   // a slope far below that of any metal is one, however scattered; high ones come from noise
   const slope = line.ok && line.slope > 0 && (trusted || (!family && line.slope < metalModuli[0])) ? line.slope : undefined;
   const rm = result.tensileStrength.value;

@@ -3,7 +3,6 @@ import { beyondCompliance, type ComplianceConditions, type FrameMotion, type Rec
 import { maximumIndex } from '../numeric/index.js';
 import { LOADED } from '../record/index.js';
 import type { FrameShare } from './frameShare.js';
-import { isCurved } from './lineFindings.js';
 import type { RefusedFrame } from './usableFrame.js';
 import type { TestInfo } from './MethodResult.js';
 import type { TensionNumbers } from './TensionNumbers.js';
@@ -86,7 +85,6 @@ function toeOf(
 /** @internal Doubts about the toe, and how fine the displacement was read. */
 export function displacementFindings(
   recorded: Pick<RecordedCurve, 'firstStrain' | 'strain' | 'stress'>,
-  numbers: Pick<TensionNumbers, 'line'>,
   { modulusWindow, proofStrengths }: Found,
   { thresholds }: Settings,
   strainStep: number,
@@ -97,7 +95,10 @@ export function displacementFindings(
     const elastic = modulusWindow.stressLimits[1] / modulusWindow.slope;
     const toe = toeOf(recorded, modulusWindow);
     const share = toe / elastic;
-    if (share > thresholds.toeShare && !isCurved(numbers, thresholds.slopeFall))
+    const why = modulusWindow.linearPart?.why;
+    // a curve that bends from the start seems to have a toe
+    const curved = why !== undefined && why !== 'toe-reaches-up';
+    if (share > thresholds.toeShare && !curved)
       found.push(finding('toe-long', { shift: toe, share: 100 * share }, { field: 'modulusWindow' }));
     if (shift < -thresholds.toeShare * elastic) found.push(finding('toe-outside-record', { shift }, { field: 'modulusWindow' }));
   }
@@ -138,6 +139,6 @@ export function frameFindings(
     ...refusedFindings(refused),
     ...(motion && record.travel ? [...conditionFindings([motion], settings.test, loaded), ...beyondCompliance(record.force, motion)] : []),
     ...(recorded.basis === 'travel' ? [finding('extension-from-travel', {}), ...slopeFindings(numbers, motion, share, refused)] : []),
-    ...displacementFindings(recorded, numbers, result, settings, strainStep),
+    ...displacementFindings(recorded, result, settings, strainStep),
   ];
 }

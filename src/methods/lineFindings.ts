@@ -1,4 +1,5 @@
 import { finding, type Finding } from '../base/index.js';
+import type { LinearPart } from '../curve/index.js';
 import { metalModuli } from '../materials/index.js';
 import type { TensionNumbers } from './TensionNumbers.js';
 import type { LineThresholds } from './thresholds.js';
@@ -10,17 +11,21 @@ const EXACT = 1e-7;
 const ALIKE = 5;
 const BENT = 4;
 
-/** @internal True where the slope falls within the elastic part by more than its scatter allows: no linear part. */
-export function isCurved(numbers: Pick<TensionNumbers, 'line'>, limit: number): boolean {
-  const fall = numbers.line.ok ? numbers.line.slopeFall : undefined;
-  return fall !== undefined && fall.value > limit && fall.value > 4 * fall.standardError;
-}
+/** What speaks against a linear part, in words; its share in per cent. */
+const againstLine = (why: LinearPart['why'], share: number): string =>
+  why === 'slope-falls'
+    ? `the slope falls by ${share} % from one band of stress to the next`
+    : why === 'windows-apart'
+      ? `the slopes of other windows lie ${share} % apart`
+      : why === 'toe-reaches-up'
+        ? `a toe reaches up to the window, the slopes of others lie ${share} % apart`
+        : `the slope changes by ${share} % over the window`;
 
 /** @internal Doubts about the elastic line and its window; without a line, what else there is none of. */
 export function lineFindings(
   numbers: Pick<TensionNumbers, 'line'>,
   curve: TensionResult['curve'],
-  result: Pick<TensionResult, 'modulus' | 'modulusWindow'>,
+  result: Pick<TensionResult, 'modulus' | 'modulusWindow' | 'proofStrengths'>,
   { thresholds }: { readonly thresholds: LineThresholds },
   others: readonly string[] = ['Rp', 'Rt', 'Ag', 'n'],
 ): Finding[] {
@@ -35,8 +40,13 @@ export function lineFindings(
   const field = 'elasticSlope';
   const range = [line.first, line.last] as const;
   for (const bound of line.eased) found.push(finding('window-bound-eased', { bound }, { field: 'modulusWindow', range }));
-  if (isCurved(numbers, thresholds.slopeFall))
-    found.push(finding('no-linear-part', { fall: 100 * (line.slopeFall?.value ?? 0) }, { field: 'modulus', range }));
+  const { envelope, residuals, linearPart } = result.modulusWindow ?? {};
+  if (linearPart?.verdict === 'none') {
+    const why = againstLine(linearPart.why, Number((100 * (linearPart.share ?? 0)).toPrecision(3)));
+    found.push(finding('no-linear-part', { why }, { field: 'modulus', range }));
+    const symbols = result.proofStrengths.map(({ symbol }) => symbol).join(', ');
+    if (symbols) found.push(finding('proof-strength-without-line', { symbols }, { field: 'proofStrengths' }));
+  }
   if (line.points < thresholds.elasticPoints)
     found.push(
       finding(
@@ -48,7 +58,6 @@ export function lineFindings(
   const scatter = line.relativeStandardError;
   if (scatter > thresholds.slopeScatter)
     found.push(finding('slope-scatter', { error: 100 * scatter }, { field, severity: scatter > SCATTER_FAULT ? 'fault' : 'caution' }));
-  const { envelope, residuals } = result.modulusWindow ?? {};
   if (envelope?.verdict === 'fragile') {
     const [lowest, highest] = envelope.slope;
     const [low, high] = envelope.proofStrength ?? [NaN, NaN];

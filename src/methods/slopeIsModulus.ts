@@ -1,6 +1,5 @@
-import type { RecordedCurve } from '../curve/index.js';
+import type { LineExplanation, RecordedCurve } from '../curve/index.js';
 import type { FrameShare } from './frameShare.js';
-import { isCurved } from './lineFindings.js';
 import type { LineNumbers } from './lineKernel.js';
 import type { LineThresholds } from './thresholds.js';
 
@@ -8,9 +7,10 @@ import type { LineThresholds } from './thresholds.js';
 export const isStrainOfPiece = ({ basis }: Pick<RecordedCurve, 'basis'>, share: FrameShare | undefined): boolean =>
   basis !== 'travel' || (share !== undefined && !share.vanishing);
 
-/** @internal True where the slope of the elastic line is the modulus: of the piece's own strain, on a straight line of enough samples. */
+/** @internal True where the slope of the elastic line is the modulus: of the piece's own strain, on a linear part, by enough samples. */
 export const slopeIsModulus = (
-  numbers: Pick<LineNumbers, 'line'>,
-  { leastElasticPoints, slopeFall }: Pick<LineThresholds, 'leastElasticPoints' | 'slopeFall'>,
+  { line }: Pick<LineNumbers, 'line'>,
+  { linearPart }: Pick<LineExplanation, 'linearPart'>,
+  { leastElasticPoints }: Pick<LineThresholds, 'leastElasticPoints'>,
   strainOfPiece = true,
-): boolean => numbers.line.ok && strainOfPiece && numbers.line.points >= leastElasticPoints && !isCurved(numbers, slopeFall);
+): boolean => line.ok && strainOfPiece && line.points >= leastElasticPoints && linearPart?.verdict !== 'none';

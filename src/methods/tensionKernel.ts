@@ -13,6 +13,7 @@ import {
   type CurvePoint,
   type ElasticLine,
   type LineExplanation,
+  type LinearLimits,
   type ProportionalDefinition,
 } from '../curve/index.js';
 import { maximumIndex } from '../numeric/index.js';
@@ -35,11 +36,17 @@ function proportionalOf(curve: StressStrainCurve, line: ElasticLine, end: number
 export function explanationOf(
   { line, shift, highest }: Pick<TensionNumbers, 'line' | 'shift' | 'highest'>,
   curve: StressStrainCurve,
+  limits: LinearLimits,
 ): LineExplanation {
   if (!line.ok) return {};
   // a curve that an extensometer ends early may end before the highest force
   const maximum = highest < curve.stress.length ? highest : maximumIndex(curve.stress);
-  return explainLine(curve, { ...line, intercept: line.intercept + line.slope * shift, strainShift: line.strainShift - shift }, maximum);
+  return explainLine(
+    curve,
+    { ...line, intercept: line.intercept + line.slope * shift, strainShift: line.strainShift - shift },
+    maximum,
+    limits,
+  );
 }
 
 /** A point, unless it lies beyond a strain from which on a slip is counted. */

@@ -83,8 +83,8 @@ export function tensionRoad(
   const softest = settings.family && materialFamily(settings.family).modulus[0];
   const share = frameShare(recorded, numbers, lengths, frameCompliance, softest);
   const strainOfPiece = isStrainOfPiece(recorded, share);
-  const holds = { modulus: slopeIsModulus(numbers, settings.thresholds, strainOfPiece), totalExtension: strainOfPiece };
-  const explanation = explanationOf(part.numbers, part.input.curve);
+  const explanation = explanationOf(part.numbers, part.input.curve, settings.thresholds);
+  const holds = { modulus: slopeIsModulus(numbers, explanation, settings.thresholds, strainOfPiece), totalExtension: strainOfPiece };
   const dips = yieldDips(excursions?.untold ?? [], numbers, stress);
   const bare = {
     ...withYieldDips(modulusWithFrame(tensionQuantities(numbers, curve, stress, settings, holds, explanation), share), dips),

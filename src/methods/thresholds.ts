@@ -1,11 +1,12 @@
 import { requireColumn, requireObject, requireOptions, requirePositive } from '../base/index.js';
+import { linearLimits, type LinearLimits } from '../curve/index.js';
 
 /** @internal Thresholds that every method with an elastic line has, when nothing is asked; documented with {@link TensionThresholds}. */
 export const lineThresholds: Readonly<Record<LineThresholdName, number>> = {
   elasticPoints: 50,
   leastElasticPoints: 8,
   slopeScatter: 0.01,
-  slopeFall: 0.1,
+  ...linearLimits,
   windowBend: 0.05,
   offsetDoubt: 0.05,
   displacementStep: 0.1,
@@ -21,7 +22,7 @@ export type LineThresholdName =
   | 'elasticPoints'
   | 'leastElasticPoints'
   | 'slopeScatter'
-  | 'slopeFall'
+  | keyof LinearLimits
   | 'windowBend'
   | 'offsetDoubt'
   | 'displacementStep'

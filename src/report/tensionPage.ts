@@ -59,7 +59,7 @@ function trustInWords({ residuals, envelope, trust }: NonNullable<TensionResult[
   if (trust)
     sentences.push(
       say(
-        'Leverage of the slope on Rp0.2: λ = {leverage}; one standard error of the slope moves the offset by {doubt} of itself: {verdict}.',
+        'Leverage of the slope on Rp0.2: λ = {leverage}; the doubt of the slope moves the offset by {doubt} of itself: {verdict}.',
         { leverage: number(trust.leverage, 3), doubt: percent(trust.offsetDoubt), verdict: term(trust.verdict) },
       ),
     );

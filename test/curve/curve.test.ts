@@ -113,7 +113,13 @@ describe('fitModulus', () => {
 
   test('too few samples between the bounds: which bound was eased is said', () => {
     expect(required(fitModulus(smooth(8))).eased).not.toEqual([]);
-    expect(fitModulus({ strain: [0, 1, 2], stress: [3, 2, 1] })).toMatchObject({ ok: false, reason: 'too-few-points' });
+    for (const stress of [
+      [3, 2, 1],
+      [3, 3, 3],
+      [0, 0, 0],
+    ])
+      expect(fitModulus({ strain: [0, 1, 2], stress })).toMatchObject({ ok: false, reason: 'no-rise' });
+    expect(fitModulus({ strain: [0, 1, 2, 3], stress: [0, 0, 0, 9] })).toMatchObject({ ok: false, reason: 'too-few-points' });
     expect(fitModulus({ strain: [0, 1, 2], stress: [3, 2, 1] }, { window: { by: 'samples', first: 0, last: 2 } })).toMatchObject({
       ok: false,
       reason: 'no-rise',
@@ -502,7 +508,7 @@ describe('by hand, and at limits exactly hit', () => {
 
   test('trust in a line: 5 and 20 per cent of the offset still belong to the better verdict', () => {
     // 280 MPa at 70 GPa are 0.4 % elastic strain, twice the offset
-    const of = (relative: number) => lineTrust(70_000, relative, 280);
+    const of = (relativeStandardError: number) => lineTrust({ slope: 70_000, relativeStandardError, points: 8 }, 280, undefined, undefined);
     expect(of(0.025)).toEqual({ leverage: 2, offsetDoubt: 0.05, verdict: 'sound' });
     expect(of(0.026).verdict).toBe('doubtful');
     expect(of(0.1)).toEqual({ leverage: 2, offsetDoubt: 0.2, verdict: 'doubtful' });

@@ -45,7 +45,7 @@ test('a window reaches its least rise and its least number of samples exactly, a
   expect(windowSearch({ ...task, points: 33 })).toBeUndefined();
 });
 
-test('runners-up share less than half of their samples with the best and with each other, best first', () => {
+test('runners-up share less than half of the samples of the shorter one with the best and with each other, best first', () => {
   for (let seed = 1; seed <= 100; seed += 1) {
     const result = windowSearch(someTask(seed, 300));
     if (!result) continue;
@@ -55,7 +55,7 @@ test('runners-up share less than half of their samples with the best and with ea
       if (k > 1) expect(one.score).toBeLessThanOrEqual(all[k - 1]!.score);
       for (const other of all.slice(0, k)) {
         const shared = Math.min(one.last, other.last) - Math.max(one.first, other.first) + 1;
-        expect(shared).toBeLessThan(0.5 * Math.max(one.last - one.first + 1, other.last - other.first + 1));
+        expect(shared).toBeLessThan(0.5 * Math.min(one.last - one.first + 1, other.last - other.first + 1));
       }
     }
   }
@@ -79,7 +79,7 @@ test('of sixteen samples, all of whose windows are looked at, the runners-up are
     for (const one of all) {
       const apart = chosen.every((other) => {
         const shared = Math.min(one.last, other.last) - Math.max(one.first, other.first) + 1;
-        return shared < 0.5 * Math.max(one.last - one.first + 1, other.last - other.first + 1);
+        return shared < 0.5 * Math.min(one.last - one.first + 1, other.last - other.first + 1);
       });
       if (apart && chosen.length < 4) chosen.push(one);
     }

@@ -84,9 +84,9 @@ describe('envelope and trust', () => {
     expect(offsetDoubt).toBeGreaterThan(0.05);
   });
 
-  test('a given window is explained by its residuals and by trust, and has no envelope', () => {
+  test('a given window is explained by its residuals, by trust, and by the envelope of other windows', () => {
     const line = required(fitModulus(knownCurve('aluminium', 1000, 1), { window: { by: 'stress', from: 60, to: 150 } }));
-    expect(line.envelope).toBeUndefined();
+    expect(line.envelope).toMatchObject({ verdict: 'robust' });
     expect(line.residuals?.runs).toBeGreaterThan(0);
     expect(line.trust?.verdict).toBe('sound');
     expect(line.criterion).toEqual({ by: 'stress', from: 60, to: 150 });

@@ -200,6 +200,10 @@ told('lines and chords', [
     () => fitModulus(curve, { window: { by: 'relative-error', startShare: 0.96 } }),
   ],
   [
+    'fitModulus: options.window.spanShare must leave room: startShare and spanShare are 1 together at most, got 0.8',
+    () => fitModulus(curve, { window: { by: 'lower-bound', startShare: 0.8, spanShare: 0.8 } }),
+  ],
+  [
     'fitModulus: options.window.spanShare must be from 0 to 1, got -1',
     () => fitModulus(curve, { window: { by: 'lower-bound', spanShare: -1 } }),
   ],
@@ -579,7 +583,8 @@ describe('what the data cannot give', () => {
     ],
     ['the window from sample 2 to 2 holds no line', () => fitModulus(straight, { window: { by: 'stress', from: 150, to: 250 } })],
     ['the stress does not rise from sample 0 to 3', () => fitModulus(falling, { window: { by: 'samples', first: 0, last: 3 } })],
-    ['fewer than 3 samples lie on any rising part below the maximum', () => fitModulus(falling)],
+    ['the stress does not rise from the first sample on', () => fitModulus(falling)],
+    ['fewer than 3 samples lie on any rising part below the maximum', () => fitModulus({ strain: [0, 1, 2, 3], stress: [0, 0, 0, 9] })],
     ['the stress never falls by 10 % of itself', () => unloadingLoops(straight)],
     ['the stress never falls by 12.5 % of itself', () => unloadingLoops(straight, { minimumFall: 0.125 })],
     [
