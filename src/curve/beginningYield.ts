@@ -8,16 +8,17 @@ export interface BeginningYield {
   readonly slopeShare: number;
 }
 
-/** The smaller of the two offsets that tell the exponent. */
-const SMALL_OFFSET = OFFSET / 4;
-/** From this exponent on a curve is a corner: nothing of it reaches down into a window. */
+/** Offsets below that of the proof strength, the larger first: one tells the exponent, the other whether it holds further down. */
+const SMALL_OFFSETS = [OFFSET / 4, OFFSET / 10] as const;
+/** A curve this sharp, or this much sharper between the smaller offsets than between the larger, has a corner: nothing of it reaches down into a window. */
 const CORNER = 100;
+const SHARPER = 2;
 /** Steps over the window in which the local slopes are summed. */
 const STEPS = 16;
 
 /**
- * @internal The yielding that reaches into a window, by a power law through the plastic strains at two offsets; undefined for a curve with a corner or a yield
- * point, and where the curve does not tell both.
+ * @internal The yielding that reaches into a window, by a power law through the plastic strains at the offsets of 0.05 % and 0.2 %; undefined for a
+ * curve with a corner or a yield point, and where the curve does not tell them.
  *
  * $$ N = \frac{\ln 4}{\ln (R_{p0.2} / R_{p0.05})}, \qquad -\frac{\Delta m}{m} = m \, \overline{\mathrm{d}e_p / \mathrm{d}R} $$
  */
@@ -26,17 +27,18 @@ export function beginningYield(
   [low, high]: readonly [number, number],
   proofOf: (offset: number) => number | undefined,
 ): BeginningYield | undefined {
-  const proof = proofOf(OFFSET);
-  const small = proofOf(SMALL_OFFSET);
-  if (proof === undefined || small === undefined || small <= 0 || small >= proof) return undefined;
-  const exponent = Math.log(OFFSET / SMALL_OFFSET) / Math.log(proof / small);
-  if (exponent > CORNER) return undefined;
+  const [middle, small] = SMALL_OFFSETS;
+  const [upper, at, lower] = [proofOf(OFFSET), proofOf(middle), proofOf(small)];
+  if (upper === undefined || at === undefined || lower === undefined || lower <= 0 || lower >= at || at >= upper) return undefined;
+  const exponent = Math.log(OFFSET / middle) / Math.log(upper / at);
+  // hardening behind a corner is as flat as a power law
+  if (exponent > CORNER || Math.log(middle / small) / Math.log(at / lower) > SHARPER * exponent) return undefined;
   // the slope of a least-squares line is the mean of the local ones, with weights 6 t (1 - t) over the window
   let perStress = 0;
   for (let k = 0; k < STEPS; k += 1) {
     const t = (k + 0.5) / STEPS;
     const R = Math.max(low + t * (high - low), 0);
-    perStress += (((6 * t * (1 - t)) / STEPS) * exponent * OFFSET * (R / proof) ** (exponent - 1)) / proof;
+    perStress += (((6 * t * (1 - t)) / STEPS) * exponent * OFFSET * (R / upper) ** (exponent - 1)) / upper;
   }
   return { exponent, slopeShare: slope * perStress };
 }

@@ -64,14 +64,17 @@ export function explainLine(
   const fall = bounds && slopeFall(curve, bounds.offsetStress, bounds.offsetSample);
   const envelope = bounds && windowEnvelope(curve, line, { ...bounds, proofOf });
   const rise = bounds ? (slope * (strain[line.last]! - strain[line.first]!)) / bounds.offsetStress : 0;
-  const linear = linearPart({ slope, rise }, fall, envelope, residuals, limits);
   const ends = [line.first, line.last].map((i) => slope * (strain[i]! - strainShift)) as [number, number];
   const yielding = beginningYield(slope, ends, (offset) => proofOf(slope, strainShift, offset));
-  return {
+  const found = {
     residuals,
     ...(yielding ? { beginningYield: yielding } : {}),
     ...(fall ? { slopeFall: fall } : {}),
     ...(envelope ? { envelope } : {}),
+  };
+  const linear = linearPart({ slope, rise }, found, limits);
+  return {
+    ...found,
     ...(linear ? { linearPart: linear } : {}),
     // a line through noise may end below zero
     ...(proof === undefined || proof <= 0 ? {} : { trust: lineTrust(line, proof, linear, envelope) }),

@@ -1,5 +1,5 @@
-import type { SlopeFall } from './ModulusFit.js';
-import type { LineResiduals } from './lineResiduals.js';
+import { bendDoubt } from './beginningYield.js';
+import type { LineExplanation } from './ModulusFit.js';
 import type { WindowEnvelope } from './windowEnvelope.js';
 
 /** Whether a curve has a straight part that its elastic line rests on. */
@@ -8,16 +8,16 @@ export interface LinearPart {
   readonly verdict: 'found' | 'none';
   /**
    * What speaks against it: the slope falls within the elastic part, a toe reaches up into it and leaves no more than a short window,
-   * windows by the same bounds disagree otherwise, or a parabola bends the window itself; absent where nothing does.
+   * windows by the same bounds disagree otherwise, a parabola bends the window itself, or yielding has begun within it; absent where nothing does.
    */
-  readonly why?: 'slope-falls' | 'toe-reaches-up' | 'windows-apart' | 'window-bent' | undefined;
-  /** By how much: the fall, the spread of the slopes, or the change of slope over the window, as a share of the slope [1]. */
+  readonly why?: 'yields-early' | 'slope-falls' | 'toe-reaches-up' | 'windows-apart' | 'window-bent' | undefined;
+  /** By how much: the fall, the spread of the slopes, the change of slope over the window, or what yielding and toe take off, as a share of the slope [1]. */
   readonly share?: number | undefined;
 }
 
 /** @internal From which shares on there is no linear part. */
 export interface LinearLimits {
-  /** Fall of slope from 0.2-0.3 to 0.3-0.4 of the offset stress. */
+  /** Fall of slope from 0.2-0.3 to 0.3-0.4 of the offset stress; also what yielding and toe may take off the slope of the window. */
   readonly slopeFall: number;
   /** Highest less lowest slope of the envelope, over the lowest. */
   readonly slopeSpread: number;
@@ -52,16 +52,19 @@ const LONG = 0.3;
 const AS_STEEP = 0.95;
 
 /**
- * @internal Whether there is a linear part, by the fall of slope, the envelope and the residuals of a line that rises by a share of the offset
- * stress; undefined where none of them is known.
+ * @internal Whether there is a linear part, by what explains a line that rises by a share of the offset stress; undefined where nothing of it is known.
  *
- * The envelope sees what the fall misses: a toe that flattens the lower band, and a fall that drowns in noise.
+ * The envelope sees what the fall misses: a toe that flattens the lower band, and a fall that drowns in noise. Where a toe and yielding balance, so that
+ * windows agree on a slope that is too low, the power law of the yielding still tells it.
  */
 export function linearPart(
   { slope, rise }: { readonly slope: number; readonly rise: number },
-  fall: SlopeFall | undefined,
-  envelope: WindowEnvelope | undefined,
-  residuals: LineResiduals | undefined,
+  {
+    slopeFall: fall,
+    envelope,
+    residuals,
+    beginningYield,
+  }: Pick<LineExplanation, 'slopeFall' | 'envelope' | 'residuals' | 'beginningYield'>,
   limits: LinearLimits,
 ): LinearPart | undefined {
   if (!fall && !envelope && !residuals) return undefined;
@@ -74,5 +77,7 @@ export function linearPart(
   const bend = residuals ? Math.abs(residuals.slopeChange) : 0;
   if (residuals && bend > limits.windowCurve && bend > BEND * residuals.slopeChangeError)
     return { verdict: 'none', why: 'window-bent', share: bend };
+  const lost = bendDoubt(beginningYield);
+  if (lost > limits.slopeFall) return { verdict: 'none', why: 'yields-early', share: lost };
   return { verdict: 'found' };
 }

@@ -79,6 +79,7 @@ export const chineseValueWords: Readonly<Record<FindingValueWord, string>> = {
   'a toe reaches up to the window, the slopes of others lie {share} % apart': '起始非线性段延伸到窗口，其他窗口的斜率相差 {share} %',
   'the slopes of other windows lie {share} % apart': '其他窗口的斜率相差 {share} %',
   'the slope changes by {share} % over the window': '窗口内斜率变化 {share} %',
+  'yielding and toe take about {share} % off the slope of the window': '屈服与起始非线性段使窗口斜率降低约 {share} %',
   'there is no elastic line': '没有弹性直线',
   'its extension would be of frame and piece together': '其延伸将是试验机与试样合在一起的延伸',
   'there is no plastic compression': '没有塑性压缩',

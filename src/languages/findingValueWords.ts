@@ -79,6 +79,7 @@ export const findingValueWords = [
   'a toe reaches up to the window, the slopes of others lie {share} % apart',
   'the slopes of other windows lie {share} % apart',
   'the slope changes by {share} % over the window',
+  'yielding and toe take about {share} % off the slope of the window',
   'there is no elastic line',
   'its extension would be of frame and piece together',
   'there is no plastic compression',

@@ -81,6 +81,8 @@ export const frenchValueWords: Readonly<Record<FindingValueWord, string>> = {
     'un pied de courbe monte jusqu’à la fenêtre, les pentes des autres diffèrent de {share} %',
   'the slopes of other windows lie {share} % apart': 'les pentes d’autres fenêtres diffèrent de {share} %',
   'the slope changes by {share} % over the window': 'la pente change de {share} % sur la fenêtre',
+  'yielding and toe take about {share} % off the slope of the window':
+    'l’écoulement et le pied de courbe enlèvent environ {share} % à la pente de la fenêtre',
   'there is no elastic line': 'il n’y a pas de droite élastique',
   'its extension would be of frame and piece together': 'son extension serait celle du bâti et de l’éprouvette ensemble',
   'there is no plastic compression': 'il n’y a pas de compression plastique',

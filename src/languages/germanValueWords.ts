@@ -82,6 +82,8 @@ export const germanValueWords: Readonly<Record<FindingValueWord, string>> = {
     'der Anlaufbereich reicht bis an das Auswertefenster, die Steigungen anderer liegen um {share} % auseinander',
   'the slopes of other windows lie {share} % apart': 'die Steigungen anderer Auswertefenster liegen um {share} % auseinander',
   'the slope changes by {share} % over the window': 'die Steigung ändert sich über das Auswertefenster um {share} %',
+  'yielding and toe take about {share} % off the slope of the window':
+    'Fließen und Anlaufbereich nehmen der Steigung des Auswertefensters etwa {share} %',
   'there is no elastic line': 'es gibt keine elastische Gerade',
   'its extension would be of frame and piece together': 'ihre Dehnung wäre die von Prüfrahmen und Probe zusammen',
   'there is no plastic compression': 'es gibt keine plastische Stauchung',

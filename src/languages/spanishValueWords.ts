@@ -81,6 +81,8 @@ export const spanishValueWords: Readonly<Record<FindingValueWord, string>> = {
     'un pie de curva llega hasta la ventana, las pendientes de otras difieren un {share} %',
   'the slopes of other windows lie {share} % apart': 'las pendientes de otras ventanas difieren un {share} %',
   'the slope changes by {share} % over the window': 'la pendiente cambia un {share} % a lo largo de la ventana',
+  'yielding and toe take about {share} % off the slope of the window':
+    'la fluencia y el pie de la curva quitan cerca de un {share} % a la pendiente de la ventana',
   'there is no elastic line': 'no hay recta elástica',
   'its extension would be of frame and piece together': 'su extensión sería la de la máquina y la probeta juntas',
   'there is no plastic compression': 'no hay compresión plástica',

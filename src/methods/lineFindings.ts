@@ -12,14 +12,13 @@ const ALIKE = 5;
 const BENT = 4;
 
 /** What speaks against a linear part, in words; its share in per cent. */
-const againstLine = (why: LinearPart['why'], share: number): string =>
-  why === 'slope-falls'
-    ? `the slope falls by ${share} % from one band of stress to the next`
-    : why === 'windows-apart'
-      ? `the slopes of other windows lie ${share} % apart`
-      : why === 'toe-reaches-up'
-        ? `a toe reaches up to the window, the slopes of others lie ${share} % apart`
-        : `the slope changes by ${share} % over the window`;
+const againstLine: Readonly<Record<NonNullable<LinearPart['why']>, (share: number) => string>> = {
+  'slope-falls': (share) => `the slope falls by ${share} % from one band of stress to the next`,
+  'windows-apart': (share) => `the slopes of other windows lie ${share} % apart`,
+  'toe-reaches-up': (share) => `a toe reaches up to the window, the slopes of others lie ${share} % apart`,
+  'window-bent': (share) => `the slope changes by ${share} % over the window`,
+  'yields-early': (share) => `yielding and toe take about ${share} % off the slope of the window`,
+};
 
 /** @internal Doubts about the elastic line and its window; without a line, what else there is none of. */
 export function lineFindings(
@@ -41,8 +40,8 @@ export function lineFindings(
   const range = [line.first, line.last] as const;
   for (const bound of line.eased) found.push(finding('window-bound-eased', { bound }, { field: 'modulusWindow', range }));
   const { envelope, residuals, linearPart } = result.modulusWindow ?? {};
-  if (linearPart?.verdict === 'none') {
-    const why = againstLine(linearPart.why, Number((100 * (linearPart.share ?? 0)).toPrecision(3)));
+  if (linearPart?.why) {
+    const why = againstLine[linearPart.why](Number((100 * (linearPart.share ?? 0)).toPrecision(3)));
     found.push(finding('no-linear-part', { why }, { field: 'modulus', range }));
     const symbols = result.proofStrengths.map(({ symbol }) => symbol).join(', ');
     if (symbols) found.push(finding('proof-strength-without-line', { symbols }, { field: 'proofStrengths' }));

@@ -222,12 +222,15 @@ describe('trust in Rp0.2', () => {
 
 test('the rule by itself: limits exactly hit still pass, and nothing known gives no verdict', () => {
   const own = { slope: 100, rise: 0.2 };
-  const rule = (fall?: [number, number], slopes?: [number, number], bend?: [number, number], line = own) =>
+  const rule = (fall?: [number, number], slopes?: [number, number], bend?: [number, number], line = own, yielding?: number) =>
     linearPart(
       line,
-      fall && { value: fall[0], standardError: fall[1] },
-      slopes && { windows: 5, slope: slopes, verdict: 'fragile' },
-      bend && { runs: 5, expectedRuns: 5, runsDeviation: 0, slopeChange: bend[0], slopeChangeError: bend[1] },
+      {
+        slopeFall: fall && { value: fall[0], standardError: fall[1] },
+        envelope: slopes && { windows: 5, slope: slopes, verdict: 'fragile' },
+        residuals: bend && { runs: 5, expectedRuns: 5, runsDeviation: 0, slopeChange: bend[0], slopeChangeError: bend[1] },
+        beginningYield: yielding === undefined ? undefined : { exponent: 6, slopeShare: yielding },
+      },
       linearLimits,
     );
   expect(rule()).toBeUndefined();
@@ -241,4 +244,6 @@ test('the rule by itself: limits exactly hit still pass, and nothing known gives
   expect(rule(undefined, [-1, 100])).toMatchObject({ share: 1 });
   expect(rule(undefined, undefined, [0.21, 0.1])).toEqual({ verdict: 'none', why: 'window-bent', share: 0.21 });
   expect(rule(undefined, undefined, [-0.21, 0.11])).toEqual({ verdict: 'found' });
+  expect(rule([0.1, 0.001], undefined, undefined, own, 0.05)).toEqual({ verdict: 'found' });
+  expect(rule([0.1, 0.001], undefined, undefined, own, 0.051)).toEqual({ verdict: 'none', why: 'yields-early', share: 0.102 });
 });
