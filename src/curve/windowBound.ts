@@ -1,3 +1,4 @@
+import { beaten } from './windowBeaten.js';
 import { tieOf, type Incumbent } from './windowIncumbent.js';
 import type { WindowMoments } from './windowMoments.js';
 import type { WindowTask } from './windowTask.js';
@@ -62,26 +63,6 @@ function anyOrder(sums: Float64Array, from: number, to: number, count: number, c
   return (width / 2) * Math.sqrt(Math.max(0, count * (rr - 2 * c * r - 2 * d * xr + 2 * c * d * x + c * c * count + d * d * xx)));
 }
 
-/** Whether windows over no more strain than a distance cannot be the best, with what their slope is at most at either end of t, and the error s t. */
-function beaten(
-  { span, score, gap }: WindowTask,
-  best: Incumbent,
-  limit: number,
-  distance: number,
-  s: number,
-  innerT: number,
-  innerSlope: number,
-  outerT: number,
-  outerSlope: number,
-): boolean {
-  const highestSlope = Math.max(innerSlope, outerSlope);
-  const widestRise = highestSlope * distance;
-  if (highestSlope <= 0 || widestRise < span) return true;
-  const bound = Math.max(score(innerSlope, s * innerT), score(outerSlope, s * outerT));
-  // no more than a tie, and no wider
-  return bound < best.floor || (bound <= limit && (gap > 0 || widestRise <= best.rise));
-}
-
 /** @internal True where no window that starts within node a and ends within node b, both of `size` blocks, can be the best. */
 export function hopeless(
   task: WindowTask,
@@ -92,7 +73,7 @@ export function hopeless(
   size: number,
   best: Incumbent,
 ): boolean {
-  const { strain, stress, start, points, span, score, gap } = task;
+  const { strain, stress, start, points, span, score, slopeFor, perError, gap } = task;
   const { width, lowest, highest } = tree;
   const nodes = width / size; // on this level, the first of them being number `nodes`
   const a0 = (a - nodes) * size;
@@ -118,33 +99,37 @@ export function hopeless(
   const od = oxr / oxx;
   const outerRest = sums[z + 4]! - sums[o + 4]! - (or * or) / outerCount - od * oxr + ROUNDING * sums[z + 4]!;
   const innerCount = (b0 - a1) * samples;
-  if (innerCount < 3) return Math.max(0, base.slope + od) * distance + Math.sqrt(2 * outerRest) < span;
+  const outer = base.slope + od;
+  if (innerCount < 3) return Math.max(0, outer) * distance + Math.sqrt(2 * outerRest) < span;
   const p = 5 * a1;
   const q = 5 * b0;
-  const ix = sums[q]! - sums[p]!;
+  // where x of A, of B and of inner may lie
+  const aHigh = greatestUpTo ? greatestUpTo[a1 - 1]! : strain[start + a1 * samples - 1]! - base.x0;
+  const bLow = leastFrom ? leastFrom[b0]! : strain[start + b0 * samples]! - base.x0;
+  const innerLow = leastFrom ? leastFrom[a1]! : strain[start + a1 * samples]! - base.x0;
+  const innerHigh = greatestUpTo ? greatestUpTo[b0 - 1]! : strain[start + b0 * samples - 1]! - base.x0;
+  const level = innerLow === innerHigh;
+  const ix = level ? innerCount * innerLow : sums[q]! - sums[p]!;
   const ir = sums[q + 1]! - sums[p + 1]!;
   const share = 1 / innerCount;
-  const ixx = sums[q + 2]! - sums[p + 2]! - ix * ix * share;
-  if (!(ixx > 0)) return false;
-  const ixr = sums[q + 3]! - sums[p + 3]! - ix * ir * share;
-  const d = ixr / ixx;
-  const c = (ir - d * ix) * share;
-  const rest = Math.max(0, sums[q + 4]! - sums[p + 4]! - ir * ir * share - d * ixr);
+  const ixx = level ? 0 : sums[q + 2]! - sums[p + 2]! - ix * ix * share;
+  if (!level && !(ixx > 0)) return false;
+  const ixr = level ? 0 : sums[q + 3]! - sums[p + 3]! - ix * ir * share;
+  const rest = Math.max(0, sums[q + 4]! - sums[p + 4]! - ir * ir * share - (level ? 0 : (ixr / ixx) * ixr));
   const s = Math.sqrt(rest / (outerCount - 2));
   const innerT = 1 / Math.sqrt(ixx);
   const outerT = 1 / Math.sqrt(oxx);
   const limit = best.top + Math.max(gap * Math.abs(best.top), tieOf(task, best.top));
   // the slope of inner alone keeps the box: no need to know how much more it may be
-  const slope = base.slope + d;
-  if (score(slope, s * outerT) > limit && slope * distance >= span) return false;
-  const K = Math.sqrt(outerRest - rest);
-  const outer = base.slope + od;
-  if (beaten(task, best, limit, distance, s, innerT, outer + K * innerT, outerT, outer + K * outerT)) return true;
+  const slope = base.slope + ixr / ixx;
+  if (!level && score(slope, s * outerT) > limit && slope * distance >= span) return false;
+  const K = Math.sqrt(Math.max(0, outerRest - rest));
+  if (Math.max(0, outer) * distance + (K * distance) / Math.sqrt(ixx + (distance * distance) / 2) < span) return true;
+  if (!level && beaten(task, best, limit, distance, s, innerT, outer + K * innerT, outerT, outer + K * outerT)) return true;
+  if (leastFrom && (innerCount * aHigh > ix || ix > innerCount * bLow)) return false;
 
-  // where x of A, of B and the mean of x over a window may lie
-  const aHigh = greatestUpTo ? greatestUpTo[a1 - 1]! : strain[start + a1 * samples - 1]! - base.x0;
-  const bLow = leastFrom ? leastFrom[b0]! : strain[start + b0 * samples]! - base.x0;
-  if (innerCount * aHigh > ix || ix > innerCount * bLow) return false;
+  const d = slopeFor(best.top) - base.slope + (perError(best.top) * s) / (Math.sqrt(oxx) + Math.sqrt(ixx));
+  const c = (ir - d * ix) * share;
   const aCount = (a1 - a0) * samples;
   const bCount = outerEnd - b0 * samples;
   const lowMean = (ix + aCount * aLow) / (innerCount + aCount);
@@ -153,7 +138,7 @@ export function hopeless(
   const bWidth = bHigh - bLow;
   const aPlace = aLow + aWidth / 2;
   const bPlace = bLow + bWidth / 2;
-  let N = 0;
+  let N = ixr - d * ixx + ROUNDING * Math.sqrt(sums[z + 2]! * sums[z + 4]!);
   if (aCount <= SHORT)
     for (const step of [-1, 1]) {
       // the most that the samples on this side give, counted from inner outwards
@@ -173,7 +158,7 @@ export function hopeless(
       N += most;
     }
   else {
-    // the line of inner against the one that running sums are about
+    // the line of e against the one that running sums are about
     const cc = c - tree.c;
     const dd = d - tree.d;
     const aBegin = cc + dd * aLow;
@@ -186,11 +171,12 @@ export function hopeless(
     const aMost = aSum - lowest[a]! - aCount * Math.min(0, aBegin, aStop);
     const bLeast = lowest[b]! - bSum - bCount * Math.max(0, bBegin, bStop);
     const bMost = highest[b]! - bSum - bCount * Math.min(0, bBegin, bStop);
-    N =
+    N +=
       Math.max((aPlace - highMean) * aLeast, (aPlace - lowMean) * aMost) +
       Math.max((bPlace - lowMean) * bMost, (bPlace - highMean) * bLeast) +
       (leastFrom ? anyOrder(sums, o, p, aCount, c, d, aWidth) : aWidth * (aMost - aLeast / 2)) +
       (leastFrom ? anyOrder(sums, q, z, bCount, c, d, bWidth) : bWidth * (bMost / 2 - bLeast));
   }
-  return beaten(task, best, limit, distance, s, innerT, slope + N * innerT * innerT, outerT, slope + N * outerT * outerT);
+  const target = base.slope + d;
+  return beaten(task, best, limit, distance, s, innerT, target + N * innerT * innerT, outerT, target + N * outerT * outerT);
 }
