@@ -1,5 +1,6 @@
 import { beaten } from './windowBeaten.js';
 import { tieOf, type Incumbent } from './windowIncumbent.js';
+import { levelExcess } from './windowLevel.js';
 import type { WindowMoments } from './windowMoments.js';
 import type { WindowTask } from './windowTask.js';
 import type { WindowTree } from './windowTree.js';
@@ -50,6 +51,9 @@ import type { WindowTree } from './windowTree.js';
 /** Of ranges up to so many samples the residuals are summed one by one. */
 const SHORT = 16;
 
+/** Boxes of up to so many blocks a side whose inner part lies at one strain are summed one by one as well. */
+const LEVEL = 8;
+
 /** More than rounding takes off a difference of running sums of squares, as a share of them. */
 const ROUNDING = 1e-14;
 
@@ -66,7 +70,7 @@ function anyOrder(sums: Float64Array, from: number, to: number, count: number, c
 /** @internal True where no window that starts within node a and ends within node b, both of `size` blocks, can be the best. */
 export function hopeless(
   task: WindowTask,
-  { base, sums, size: samples, blocks, leastFrom, greatestUpTo }: WindowMoments,
+  moments: WindowMoments,
   tree: WindowTree,
   a: number,
   b: number,
@@ -74,6 +78,7 @@ export function hopeless(
   best: Incumbent,
 ): boolean {
   const { strain, stress, start, points, span, score, slopeFor, perError, gap } = task;
+  const { base, sums, size: samples, blocks, leastFrom, greatestUpTo } = moments;
   const { width, lowest, highest } = tree;
   const nodes = width / size; // on this level, the first of them being number `nodes`
   const a0 = (a - nodes) * size;
@@ -126,7 +131,7 @@ export function hopeless(
   const K = Math.sqrt(Math.max(0, outerRest - rest));
   if (Math.max(0, outer) * distance + (K * distance) / Math.sqrt(ixx + (distance * distance) / 2) < span) return true;
   if (!level && beaten(task, best, limit, distance, s, innerT, outer + K * innerT, outerT, outer + K * outerT)) return true;
-  if (leastFrom && (innerCount * aHigh > ix || ix > innerCount * bLow)) return false;
+  if (!level && (innerCount * aHigh > ix || ix > innerCount * bLow)) return false;
 
   const d = slopeFor(best.top) - base.slope + (perError(best.top) * s) / (Math.sqrt(oxx) + Math.sqrt(ixx));
   const c = (ir - d * ix) * share;
@@ -139,7 +144,10 @@ export function hopeless(
   const aPlace = aLow + aWidth / 2;
   const bPlace = bLow + bWidth / 2;
   let N = ixr - d * ixx + ROUNDING * Math.sqrt(sums[z + 2]! * sums[z + 4]!);
-  if (aCount <= SHORT)
+  const levelLeft = level && aLow === innerLow;
+  if (level && (levelLeft || bHigh === innerHigh) && size <= LEVEL)
+    N += levelExcess(task, moments, levelLeft ? 1 : -1, a0 * samples, a1 * samples, b0 * samples, outerEnd, c, d);
+  else if (aCount <= SHORT)
     for (const step of [-1, 1]) {
       // the most that the samples on this side give, counted from inner outwards
       const place = step < 0 ? aPlace : bPlace;
