@@ -45,6 +45,7 @@ export function levelExcess(
     sum += f;
     h += side * (x - X);
     hf += side * (x - X) * f;
+    // no window with a rise begins (or ends) here
     if (x === X) continue;
     const N = (h * Math.max(0, sum)) / count - hf;
     if (N > most) most = N;
