@@ -1,4 +1,6 @@
+import { beaten } from './windowBeaten.js';
 import { tieOf, type Incumbent } from './windowIncumbent.js';
+import { levelExcess } from './windowLevel.js';
 import type { WindowMoments } from './windowMoments.js';
 import type { WindowTask } from './windowTask.js';
 import type { WindowTree } from './windowTree.js';
@@ -16,13 +18,15 @@ import type { WindowTree } from './windowTree.js';
  * 2. Let e be the residuals of outer about its line. Over W their own line has some slope k, and k^2 Sxx(W) + RSS(W) is the sum of their squares
  *    about their mean, at most RSS(outer). So slope(W) = slope(outer) + k is at most slope(outer) + K t, with K^2 = RSS(outer) - RSS(inner). One root,
  *    and most boxes are dropped.
- * 3. Let r = c + d x + e with c + d x the line of inner, so that over inner the sums of e and of x e vanish. Then
- *    slope(W) = slope(inner) + N t^2, N being the sum of (x - m) e over what W has beyond inner and m the mean of x over W. Steps 5 to 7 bound N.
+ * 3. Let r = c + d x + e, with any slope d and with c such that the sum of e over inner vanishes. Then slope(W) = d + N t^2, N being the
+ *    sum of (x - m) e over W and m the mean of x over W. Over inner this sum is (slope(inner) - d) Sxx(inner); steps 5 to 7 bound the rest.
+ *    The slope d is that which a window with the best score would have if its error were s t with t about that of outer: then N must be positive for
+ *    a better one, and samples that raise Sxx lower N at once. Where inner lies at one strain (*level*) it has no slope and t no upper end, yet N < 0 decides.
  * 4. A score that never falls with the slope and never rises with the standard error is thereby at most that of a slope and an error which both
  *    hang on t alone, and this one is greatest at an end of t. For slope - z s t: it is linear in t with 2; with 3 it is convex, or falls where N < 0.
  *    For - s t / slope: with 2 it only falls or only rises; with 3 it falls, then rises, or it does one of both.
  *
- * Steps 5 to 7 hold where all x of A lie at or below the mean of inner and all of B at or above it (always, where x never goes back):
+ * Steps 5 to 7 hold where all x of A lie at or below the mean of inner and all of B at or above it (always, where x never goes back or inner is level):
  *
  * 5. m is least with all of A at its least x and nothing of B, and greatest with all of B at its greatest.
  * 6. W meets A in its last samples, i to the end of A. With p the middle of the range of x over A the part
@@ -34,11 +38,12 @@ import type { WindowTree } from './windowTree.js';
  *    w (most - least / 2), w being the width of A: x_i lies at most w/2 to either side of p, and the steps add up to no more
  *    than what is left of w. Where it does, T is at most w/2 times the root of n_A times the sum of e^2 over A, by Cauchy. Likewise for B, met in its
  *    first samples. A running sum of noise grows as the root of the number of samples, not as the number; that is what keeps boxes few.
- * 7. Where A and B are short, their parts of N are summed sample by sample instead, for every place where a window may begin or end.
+ * 7. Where A and B are short, their parts of N are summed sample by sample instead, for every place where a window may begin or end. Where inner
+ *    is level and A or B as well, N is bounded as a whole (windowLevel.ts): by parts, either would hide that the window must rise.
  *
  * 8. The rise of a line over its window is its slope times its strain, at most the bound of the slope times the range of x; a box whose rise
- *    falls short of the least is dropped. Where inner is empty: the two end samples alone hold half of (their distance)^2 in Sxx(W), so that with 2
- *    k times this distance, squared, is at most 2 RSS(outer).
+ *    falls short of the least is dropped. The two end samples alone, D apart, hold D^2 / 2 in Sxx(W) beside Sxx(inner), so that with 2
+ *    k D is at most K D / root of (Sxx(inner) + D^2 / 2), which grows with D.
  *    A box whose least error and slope of inner alone, before any N is added, pass both tests is kept at once: to keep a box is never wrong.
  * 9. A box is dropped where its bound does not tie with the highest score found, or where it ties at best and its windows rise over no more than the
  *    incumbent. So the highest score is found to one tie (1e-9), and the widest of the windows that tie with it. Running moments about the coarse
@@ -49,7 +54,10 @@ import type { WindowTree } from './windowTree.js';
 /** Of ranges up to so many samples the residuals are summed one by one. */
 const SHORT = 16;
 
-/** More than rounding takes off a difference of running sums of squares, as a share of them. */
+/** Boxes of up to so many blocks a side whose inner part lies at one strain are summed one by one as well. */
+const LEVEL = 16;
+
+/** More than rounding takes off a difference of running sums of squares or products, as a share of them. */
 const ROUNDING = 1e-14;
 
 /** Bound of the sum of (x - p) e over part of the samples between two edges whose x lie within a width about p, e = r - c - d x, in any order of x. */
@@ -62,37 +70,18 @@ function anyOrder(sums: Float64Array, from: number, to: number, count: number, c
   return (width / 2) * Math.sqrt(Math.max(0, count * (rr - 2 * c * r - 2 * d * xr + 2 * c * d * x + c * c * count + d * d * xx)));
 }
 
-/** Whether windows over no more strain than a distance cannot be the best, with what their slope is at most at either end of t, and the error s t. */
-function beaten(
-  { span, score, gap }: WindowTask,
-  best: Incumbent,
-  limit: number,
-  distance: number,
-  s: number,
-  innerT: number,
-  innerSlope: number,
-  outerT: number,
-  outerSlope: number,
-): boolean {
-  const highestSlope = Math.max(innerSlope, outerSlope);
-  const widestRise = highestSlope * distance;
-  if (highestSlope <= 0 || widestRise < span) return true;
-  const bound = Math.max(score(innerSlope, s * innerT), score(outerSlope, s * outerT));
-  // no more than a tie, and no wider
-  return bound < best.floor || (bound <= limit && (gap > 0 || widestRise <= best.rise));
-}
-
 /** @internal True where no window that starts within node a and ends within node b, both of `size` blocks, can be the best. */
 export function hopeless(
   task: WindowTask,
-  { base, sums, size: samples, blocks, leastFrom, greatestUpTo }: WindowMoments,
+  moments: WindowMoments,
   tree: WindowTree,
   a: number,
   b: number,
   size: number,
   best: Incumbent,
 ): boolean {
-  const { strain, stress, start, points, span, score, gap } = task;
+  const { strain, stress, start, points, span, score, slopeFor, perError, gap } = task;
+  const { base, sums, size: samples, blocks, leastFrom, greatestUpTo } = moments;
   const { width, lowest, highest } = tree;
   const nodes = width / size; // on this level, the first of them being number `nodes`
   const a0 = (a - nodes) * size;
@@ -118,33 +107,39 @@ export function hopeless(
   const od = oxr / oxx;
   const outerRest = sums[z + 4]! - sums[o + 4]! - (or * or) / outerCount - od * oxr + ROUNDING * sums[z + 4]!;
   const innerCount = (b0 - a1) * samples;
-  if (innerCount < 3) return Math.max(0, base.slope + od) * distance + Math.sqrt(2 * outerRest) < span;
+  const outer = base.slope + od;
+  if (innerCount < 3) return Math.max(0, outer) * distance + Math.sqrt(2 * outerRest) < span;
   const p = 5 * a1;
   const q = 5 * b0;
-  const ix = sums[q]! - sums[p]!;
+  // where x of A, of B and of inner may lie
+  const aHigh = greatestUpTo ? greatestUpTo[a1 - 1]! : strain[start + a1 * samples - 1]! - base.x0;
+  const bLow = leastFrom ? leastFrom[b0]! : strain[start + b0 * samples]! - base.x0;
+  const innerLow = leastFrom ? leastFrom[a1]! : strain[start + a1 * samples]! - base.x0;
+  const innerHigh = greatestUpTo ? greatestUpTo[b0 - 1]! : strain[start + b0 * samples - 1]! - base.x0;
+  const level = innerLow === innerHigh;
+  const ix = level ? innerCount * innerLow : sums[q]! - sums[p]!;
   const ir = sums[q + 1]! - sums[p + 1]!;
   const share = 1 / innerCount;
-  const ixx = sums[q + 2]! - sums[p + 2]! - ix * ix * share;
-  if (!(ixx > 0)) return false;
-  const ixr = sums[q + 3]! - sums[p + 3]! - ix * ir * share;
-  const d = ixr / ixx;
-  const c = (ir - d * ix) * share;
-  const rest = Math.max(0, sums[q + 4]! - sums[p + 4]! - ir * ir * share - d * ixr);
+  const ixx = level ? 0 : sums[q + 2]! - sums[p + 2]! - ix * ix * share;
+  if (!level && !(ixx > 0)) return false;
+  const ixr = level ? 0 : sums[q + 3]! - sums[p + 3]! - ix * ir * share;
+  const rest = Math.max(0, sums[q + 4]! - sums[p + 4]! - ir * ir * share - (level ? 0 : (ixr / ixx) * ixr));
   const s = Math.sqrt(rest / (outerCount - 2));
   const innerT = 1 / Math.sqrt(ixx);
   const outerT = 1 / Math.sqrt(oxx);
   const limit = best.top + Math.max(gap * Math.abs(best.top), tieOf(task, best.top));
   // the slope of inner alone keeps the box: no need to know how much more it may be
-  const slope = base.slope + d;
-  if (score(slope, s * outerT) > limit && slope * distance >= span) return false;
+  const slope = base.slope + ixr / ixx;
+  if (!level && score(slope, s * outerT) > limit && slope * distance >= span) return false;
   const K = Math.sqrt(outerRest - rest);
-  const outer = base.slope + od;
-  if (beaten(task, best, limit, distance, s, innerT, outer + K * innerT, outerT, outer + K * outerT)) return true;
+  if (Math.max(0, outer) * distance + (K * distance) / Math.sqrt(ixx + (distance * distance) / 2) < span) return true;
+  if (!level && beaten(task, best, limit, distance, s, innerT, outer + K * innerT, outerT, outer + K * outerT)) return true;
+  if (!level && (innerCount * aHigh > ix || ix > innerCount * bLow)) return false;
 
-  // where x of A, of B and the mean of x over a window may lie
-  const aHigh = greatestUpTo ? greatestUpTo[a1 - 1]! : strain[start + a1 * samples - 1]! - base.x0;
-  const bLow = leastFrom ? leastFrom[b0]! : strain[start + b0 * samples]! - base.x0;
-  if (innerCount * aHigh > ix || ix > innerCount * bLow) return false;
+  let d = slopeFor(best.top) - base.slope + (perError(best.top) * s) / (Math.sqrt(oxx) + Math.sqrt(ixx));
+  if (!level && !(s > 0 && Number.isFinite(d))) d = ixr / ixx;
+  if (!Number.isFinite(d)) return false;
+  const c = (ir - d * ix) * share;
   const aCount = (a1 - a0) * samples;
   const bCount = outerEnd - b0 * samples;
   const lowMean = (ix + aCount * aLow) / (innerCount + aCount);
@@ -153,8 +148,11 @@ export function hopeless(
   const bWidth = bHigh - bLow;
   const aPlace = aLow + aWidth / 2;
   const bPlace = bLow + bWidth / 2;
-  let N = 0;
-  if (aCount <= SHORT)
+  let N = ixr - d * ixx + ROUNDING * (Math.sqrt(sums[z + 2]! * sums[z + 4]!) + Math.abs(d) * sums[z + 2]!);
+  const levelLeft = level && aLow === innerLow;
+  if (level && (levelLeft || bHigh === innerHigh) && size <= LEVEL)
+    N += levelExcess(task, moments, levelLeft ? 1 : -1, a0 * samples, a1 * samples, b0 * samples, outerEnd, c, d);
+  else if (aCount <= SHORT)
     for (const step of [-1, 1]) {
       // the most that the samples on this side give, counted from inner outwards
       const place = step < 0 ? aPlace : bPlace;
@@ -173,7 +171,7 @@ export function hopeless(
       N += most;
     }
   else {
-    // the line of inner against the one that running sums are about
+    // the line of e against the one that running sums are about
     const cc = c - tree.c;
     const dd = d - tree.d;
     const aBegin = cc + dd * aLow;
@@ -186,11 +184,14 @@ export function hopeless(
     const aMost = aSum - lowest[a]! - aCount * Math.min(0, aBegin, aStop);
     const bLeast = lowest[b]! - bSum - bCount * Math.max(0, bBegin, bStop);
     const bMost = highest[b]! - bSum - bCount * Math.min(0, bBegin, bStop);
-    N =
+    N +=
       Math.max((aPlace - highMean) * aLeast, (aPlace - lowMean) * aMost) +
       Math.max((bPlace - lowMean) * bMost, (bPlace - highMean) * bLeast) +
       (leastFrom ? anyOrder(sums, o, p, aCount, c, d, aWidth) : aWidth * (aMost - aLeast / 2)) +
       (leastFrom ? anyOrder(sums, q, z, bCount, c, d, bWidth) : bWidth * (bMost / 2 - bLeast));
   }
-  return beaten(task, best, limit, distance, s, innerT, slope + N * innerT * innerT, outerT, slope + N * outerT * outerT);
+  if (level && !(N < 0)) return false;
+  const target = base.slope + d;
+  const mostT = level ? outerT : innerT;
+  return beaten(task, best, limit, distance, s, mostT, target + N * mostT * mostT, outerT, target + N * outerT * outerT);
 }

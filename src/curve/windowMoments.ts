@@ -4,9 +4,6 @@ import type { WindowTask } from './windowTask.js';
 const SHORT_BLOCK = 8;
 const LONG_BLOCK = 16;
 const LONG = 20_000;
-/** Of a still longer record that is not searched to the end. */
-const COARSE_BLOCK = 32;
-const LONGER = 100_000;
 
 /** @internal A line that is taken off the stress before sums are made: what remains is small, so few digits are lost. */
 export interface BaseLine {
@@ -53,12 +50,12 @@ function ranges({ strain, start, end }: WindowTask, size: number, blocks: number
 
 /** @internal Moments of the samples of a task, about a line of its slope through the middle one. */
 export function windowMoments(task: WindowTask): WindowMoments {
-  const { strain, stress, start, end, slope, gap } = task;
+  const { strain, stress, start, end, slope } = task;
   const n = end - start;
   const middle = start + (n >> 1);
   const x0 = strain[middle]!;
   const y0 = stress[middle]!;
-  const size = n < LONG ? SHORT_BLOCK : gap > 0 && n >= LONGER ? COARSE_BLOCK : LONG_BLOCK;
+  const size = n < LONG ? SHORT_BLOCK : LONG_BLOCK;
   const blocks = Math.ceil(n / size);
   const sums = new Float64Array(5 * (blocks + 1));
   let sx = 0;

@@ -6,16 +6,19 @@ import { lineFit } from '../../src/numeric/index.js';
 import { windowSearch } from '../../src/curve/windowSearch.js';
 import type { WindowTask } from '../../src/curve/windowTask.js';
 import { seeded } from '../support/random.js';
-import { someTask } from '../support/windowTasks.js';
+import { someTask, stairTask } from '../support/windowTasks.js';
 
 test.each([
-  [30, 400],
-  [100, 200],
-  [400, 30],
-])('of up to %d samples the best of all windows is found', (most, tasks) => {
+  ['any', someTask, 30, 400],
+  ['any', someTask, 100, 200],
+  ['any', someTask, 400, 30],
+  ['stair', stairTask, 30, 400],
+  ['stair', stairTask, 100, 200],
+  ['stair', stairTask, 400, 60],
+] as const)('of %s strain the best of all windows is found', (_, taskOf, most, tasks) => {
   let found = 0;
   for (let seed = 1; seed <= tasks; seed += 1) {
-    const task = someTask(seed, most);
+    const task = taskOf(seed, most);
     const [best, expected] = [windowSearch(task)?.best, everyWindow(task)];
     expect([seed, best?.first, best?.last]).toEqual([seed, expected?.first, expected?.last]);
     if (!best || !expected) continue;

@@ -6,7 +6,7 @@ import { windowMoments } from '../../src/curve/windowMoments.js';
 import type { WindowTask } from '../../src/curve/windowTask.js';
 import { windowTree } from '../../src/curve/windowTree.js';
 import { lineFit } from '../../src/numeric/index.js';
-import { someTask } from '../support/windowTasks.js';
+import { someTask, stairTask } from '../support/windowTasks.js';
 
 interface Best {
   readonly score: number;
@@ -63,6 +63,19 @@ test.each(['best', 'base line'] as const)('no box that holds a better window is 
       const { score } = inside;
       const scale = Math.max(Math.abs(score), task.unit);
       for (const below of [10 * tieOf(task, score), 1e-3 * scale, scale]) expect(drops(score - below)).toBe(false);
+      asked += 3;
+    }
+  expect(asked).toBeGreaterThan(5000);
+});
+
+test('no box that holds a better window is dropped where strain is read in steps', () => {
+  let asked = 0;
+  for (let seed = 1; seed <= 150; seed += 1)
+    for (const { inside, drops } of boxesOf(stairTask(seed, 300), seed % 3 === 0 ? 'base line' : 'best').boxes) {
+      if (inside.first < 0) continue;
+      const { score } = inside;
+      const scale = Math.max(Math.abs(score), 1);
+      for (const below of [1e-8 * scale, 1e-3 * scale, scale]) expect([seed, drops(score - below)]).toEqual([seed, false]);
       asked += 3;
     }
   expect(asked).toBeGreaterThan(5000);

@@ -20,3 +20,11 @@ export function someTask(seed: number, most: number): WindowTask {
   const scoring = seed % 2 === 0 ? lowerBound : relativeError;
   return { strain, stress, start, end, slope: 100 * (0.5 + uniform()), span: 40 * uniform(), points, gap: 0, ...scoring };
 }
+
+/** The same with strain read in steps of 2 to 50 of a record: many samples at one strain, and flicker between steps where strain goes back. */
+export function stairTask(seed: number, most: number): WindowTask {
+  const task = someTask(seed, most);
+  const { strain } = task;
+  const step = 1 / (2 + (seed % 49));
+  return { ...task, strain: strain.map((x) => strain[0]! + step * Math.floor((x - strain[0]!) / step)), span: task.span / 2 };
+}
