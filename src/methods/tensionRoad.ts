@@ -34,6 +34,7 @@ import { tensionTrail } from './tensionTrail.js';
 import type { TensionResult } from './TensionResult.js';
 import { provenanceOf } from './provenanceOf.js';
 import { withYieldDips, yieldDipFindings, yieldDips } from './yieldDips.js';
+import { withYieldLeaps, yieldLeapFindings, yieldLeaps } from './yieldLeaps.js';
 
 /** E is the piece's only where the strain is, on a straight line of enough samples. */
 function slopeIsModulus(numbers: TensionNumbers, { thresholds }: TensionSettings, strainOfPiece: boolean): boolean {
@@ -80,7 +81,7 @@ export function tensionRoad(
   const doubts = options.uncertainty && requireTensionUncertainty(from, options.uncertainty, testPiece.section, lengths, after);
 
   const evaluated = evaluateRecord(counted, lengths, asked);
-  const { recorded, curve, stress, numbers, part, pauses, excursions, frameCompliance, refused } = evaluated;
+  const { recorded, curve, stress, numbers, part, pauses, excursions, leaps, without, frameCompliance, refused } = evaluated;
   const settings = { ...asked, frameCompliance };
   const time = runningTime(given, survey);
   const strainStep = (survey.motion?.step ?? 0) / (survey.motion?.column === 'strain' ? 1 : recorded.strainLength);
@@ -94,8 +95,10 @@ export function tensionRoad(
   const holds = { modulus: slopeIsModulus(numbers, settings, strainOfPiece), totalExtension: strainOfPiece };
   const explanation = explanationOf(part.numbers, part.input.curve);
   const dips = yieldDips(excursions?.untold ?? [], numbers, stress);
+  const doubtful = yieldLeaps(leaps, numbers, without);
+  const plain = modulusWithFrame(tensionQuantities(numbers, curve, stress, settings, holds, explanation), share);
   const bare = {
-    ...withYieldDips(modulusWithFrame(tensionQuantities(numbers, curve, stress, settings, holds, explanation), share), dips),
+    ...withYieldLeaps(withYieldDips(plain, dips), doubtful),
     ...afterFracture(testPiece, after),
     maximumForce: maximumForce(given.force[numbers.maximumSample]!),
   };
@@ -145,6 +148,7 @@ export function tensionRoad(
     ),
     ...slipFindings(numbers, quantities, settings),
     ...yieldDipFindings(dips),
+    ...yieldLeapFindings(doubtful),
     ...methodFindings(part.numbers, part.input.curve, quantities, settings, strainOfPiece).map(findingOnRecord(part)),
     ...(uncertainty?.findings ?? []),
   ];
