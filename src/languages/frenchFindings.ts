@@ -333,7 +333,7 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Le dire avec ReL et Ae ; passer l’écoulement en un seul coup de pompe, ou enregistrer un déplacement qui montre si la commande recule.',
   },
   'falls-slip-or-yield': {
-    message: 'Pendant l’écoulement, la force est tombée brusquement {count} fois et revenue le long de la droite élastique, {way} mm de déplacement de la traverse plus loin en tout : glissements dans les mors ou écoulements brusques du métal, que ce déplacement ne distingue pas. Avec ces chutes, ReL vaut {lowest} MPa, sans elles {level} MPa. Ae n’est pas donné : {least} si ce sont des glissements, {most} si c’est le métal.',
+    message: 'Pendant l’écoulement, la force est tombée brusquement {count} fois et revenue le long de la droite élastique, {way} mm de déplacement de la traverse plus loin en tout : glissements dans les mors ou écoulements brusques du métal, que ce déplacement ne distingue pas. Avec ces chutes, ReL vaut {lowest} MPa, sans elles {level} MPa. Ae n’est pas donné : {least} si ce sont des glissements, {most} si c’est le métal.',
     remedy: 'Chercher des traces des mors sur les têtes : si l’éprouvette a glissé, retirer les glissements (`repairs.slips`) ; sinon ReL reste valable. Les déformations tirées du déplacement de la traverse après les chutes peuvent le contenir. Un extensomètre sur la longueur calibrée le dit.',
   },
   'few-points-before-proof': {
