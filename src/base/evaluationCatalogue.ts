@@ -77,6 +77,11 @@ export const evaluationEntries = {
     message: 'ReL, {lowest} MPa, lies in one of {count} short falls of the force during yielding, from each of which it came back; the noise of the motion hides whether they are strokes of the drive or the metal: without them ReL is {level} MPa.',
     remedy: 'Say so with ReL and Ae; pull through yielding in one stroke, or log a motion that shows whether the drive goes back.',
   },
+  'falls-slip-or-yield': {
+    severity: 'fault', about: 'method',
+    message: 'Sudden falls of the force during yielding ({count} in all) came back along the elastic line, together {way} mm of travel farther on: slips in the grips or bursts of the metal, which travel does not tell apart. With these falls ReL is {lowest} MPa, without them {level} MPa. Ae is withheld: {least} for slips, {most} for the metal.',
+    remedy: 'Look for marks of the jaws on the heads: of a piece that slipped take the slips out (`repairs.slips`); else ReL stands. Strains by travel beyond the falls may hold that way. An extensometer over the parallel length tells it.',
+  },
   'few-points-before-proof': {
     severity: 'caution', about: 'method',
     message: 'Few samples lie between the end of the elastic window and {symbol}: {points}.',

@@ -336,6 +336,10 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'ReL（{lowest} MPa）位于屈服期间 {count} 次短暂力下降之一，力每次都恢复；位移噪声掩盖了它们是驱动的泵冲程还是材料本身所致：不计它们时 ReL 为 {level} MPa。',
     remedy: '在 ReL 和 Ae 旁注明这一点；用一个冲程通过屈服，或记录能显示驱动是否后退的位移。',
   },
+  'falls-slip-or-yield': {
+    message: '屈服期间力突然下降 {count} 次，又沿弹性线恢复，行程合计多走 {way} mm：是夹头打滑还是材料突然屈服，行程无法区分。计入这些下降时 ReL 为 {lowest} MPa，不计时为 {level} MPa。Ae 未给出：若为打滑则为 {least}，若为材料则为 {most}。',
+    remedy: '查看试样头部有无钳口痕迹：试样打滑时把滑移去除（`repairs.slips`）；否则 ReL 有效。下降之后由行程得到的应变可能含有这段位移。覆盖平行长度的引伸计可以分辨。',
+  },
   'few-points-before-proof': {
     message: '弹性窗口终点与 {symbol} 之间只有 {points} 个采样点。',
     remedy: '提高采样频率：采样点相距较远时，弦位于曲线下方。',

@@ -336,6 +336,10 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'ReL, {lowest} MPa, se trouve dans l’une de {count} chutes brèves de la force pendant l’écoulement, dont elle est chaque fois revenue ; le bruit du déplacement cache s’il s’agit de coups de la pompe ou du métal : sans elles, ReL vaut {level} MPa.',
     remedy: 'Le dire avec ReL et Ae ; passer l’écoulement en un seul coup de pompe, ou enregistrer un déplacement qui montre si la commande recule.',
   },
+  'falls-slip-or-yield': {
+    message: 'Pendant l’écoulement, la force est tombée brusquement {count} fois et revenue le long de la droite élastique, {way} mm de déplacement de la traverse plus loin en tout : glissements dans les mors ou écoulements brusques du métal, que ce déplacement ne distingue pas. Avec ces chutes, ReL vaut {lowest} MPa, sans elles {level} MPa. Ae n’est pas donné : {least} si ce sont des glissements, {most} si c’est le métal.',
+    remedy: 'Chercher des traces des mors sur les têtes : si l’éprouvette a glissé, retirer les glissements (`repairs.slips`) ; sinon ReL reste valable. Les déformations tirées du déplacement de la traverse après les chutes peuvent le contenir. Un extensomètre sur la longueur calibrée le dit.',
+  },
   'few-points-before-proof': {
     message: 'Peu de points se trouvent entre la fin de la fenêtre élastique et {symbol} : {points}.',
     remedy: 'Enregistrer plus vite : entre des points éloignés, la corde passe sous la courbe.',

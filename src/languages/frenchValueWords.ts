@@ -230,7 +230,7 @@ export const frenchValueWords: Readonly<Record<FindingValueWord, string>> = {
   tangent: 'tangente',
   'stretch of the tangent': 'étendue de la tangente',
   'yielding and toe in the elastic line': 'début d’écoulement et pied de courbe dans la droite élastique',
-  'falls that may be strokes': 'chutes qui peuvent être des coups de pompe',
+  'falls that may be strokes or slips': 'chutes qui peuvent être des coups de pompe ou des glissements',
   accuracy: 'justesse',
   'reference instrument': 'instrument de référence',
   certificate: 'certificat d’étalonnage',

@@ -336,6 +336,10 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'ReL, {lowest} MPa, liegt in einem von {count} kurzen Kraftabfällen während des Fließens, aus denen die Kraft jeweils zurückkam; das Rauschen des Wegs verbirgt, ob sie Hübe des Antriebs sind oder vom Werkstoff kommen: ohne sie ist ReL {level} MPa.',
     remedy: 'Das bei ReL und Ae angeben; den Fließbereich in einem Hub durchfahren oder einen Weg aufzeichnen, der zeigt, ob der Antrieb zurückgeht.',
   },
+  'falls-slip-or-yield': {
+    message: 'Während des Fließens fiel die Kraft {count}-mal plötzlich und kam entlang der elastischen Geraden zurück, insgesamt {way} mm Traversenweg weiter: Rutschen in der Einspannung oder plötzliches Fließen des Metalls, was der Traversenweg nicht unterscheidet. Mit diesen Abfällen ist ReL {lowest} MPa, ohne sie {level} MPa. Ae wird zurückgehalten: {least} bei Rutschen, {most} beim Metall.',
+    remedy: 'Die Probenköpfe auf Spuren der Backen ansehen: ist die Probe gerutscht, das Rutschen herausnehmen (`repairs.slips`); sonst gilt ReL. Dehnungen aus dem Traversenweg nach den Abfällen können diesen Weg enthalten. Ein Extensometer über die parallele Länge zeigt es.',
+  },
   'few-points-before-proof': {
     message: 'Zwischen dem Ende des elastischen Auswertefensters und {symbol} liegen wenige Messpunkte: {points}.',
     remedy: 'Schneller aufzeichnen: Zwischen weit entfernten Messpunkten verläuft die Sehne unterhalb der Kurve.',

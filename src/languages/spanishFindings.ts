@@ -336,6 +336,10 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'ReL, {lowest} MPa, está en una de {count} caídas breves de la fuerza durante la cedencia, de las que esta volvió cada vez; el ruido del desplazamiento oculta si son emboladas del accionamiento o del metal: sin ellas ReL es {level} MPa.',
     remedy: 'Decirlo con ReL y Ae; pasar la cedencia en una sola embolada, o registrar un desplazamiento que muestre si el accionamiento retrocede.',
   },
+  'falls-slip-or-yield': {
+    message: 'Caídas súbitas de la fuerza durante la cedencia ({count} en total), de las que volvió por la recta elástica, con {way} mm más de desplazamiento del travesaño en conjunto: deslizamientos en las mordazas o cedencia súbita del metal, que ese desplazamiento no distingue. Con estas caídas ReL es {lowest} MPa, sin ellas {level} MPa. Ae no se da: {least} si son deslizamientos, {most} si es el metal.',
+    remedy: 'Buscar marcas de las mordazas en las cabezas: si la probeta deslizó, quitar los deslizamientos (`repairs.slips`); si no, ReL vale. Las deformaciones por desplazamiento posteriores a las caídas pueden contener ese recorrido. Un extensómetro sobre la longitud calibrada lo muestra.',
+  },
   'few-points-before-proof': {
     message: 'Entre el final de la ventana elástica y {symbol} hay pocos datos: {points}.',
     remedy: 'Registrar más rápido: entre datos distantes la cuerda pasa por debajo de la curva.',

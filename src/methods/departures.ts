@@ -10,11 +10,20 @@ export interface StrainSlip {
   readonly strain: number;
 }
 
+/** @internal A sudden fall of the force during yielding that may be a slip, with the way of the travel [mm] and what strain counts of it. */
+export interface PossibleSlip {
+  readonly range: readonly [number, number, number];
+  readonly way: number;
+  readonly strain: number;
+}
+
 /** @internal Where a record leaves its loading curve, as far as an evaluation must know. */
 export interface Departures {
   /** Excursions that are not loading, each by the samples where it leaves, of its lowest force, and where it is back. */
   readonly excursions: readonly (readonly [number, number, number])[];
   readonly slips: readonly StrainSlip[];
+  /** What may be slips, or the material: evaluated as it is recorded. */
+  readonly leaps: readonly PossibleSlip[];
   /** First samples that count from a zero set under load. */
   readonly zeroMoves: readonly number[];
 }
@@ -24,14 +33,14 @@ export const isExcursion = ({ range: [first, last] }: Pause, excursions: Departu
   excursions.some(([leaves, , back]) => 2 * leaves <= first + last && first + last <= 2 * back);
 
 /** @internal None: a curve without a record. */
-export const noDepartures: Departures = { excursions: [], slips: [], zeroMoves: [] };
+export const noDepartures: Departures = { excursions: [], slips: [], leaps: [], zeroMoves: [] };
 
 /**
  * @internal Excursions of the drive and of slips are no loading. An extensometer does not see the jaws: the strain counts a slip only where it is
  * travel. A fall that the material made stays.
  */
 export function departuresOf(
-  found: Pick<Excursions, 'drops' | 'zeroMoves'> | undefined,
+  found: Pick<Excursions, 'drops' | 'leaps' | 'zeroMoves'> | undefined,
   { basis, strainLength, extensometerEnd = 0 }: Pick<RecordedCurve, 'basis' | 'strainLength' | 'extensometerEnd'>,
 ): Departures {
   if (!found) return noDepartures;
@@ -42,12 +51,13 @@ export function departuresOf(
     slips: away.flatMap(({ kind, range: [at], way }) =>
       kind === 'slip' && way > 0 && byTravel(at) ? [{ at, strain: way / strainLength }] : [],
     ),
+    leaps: found.leaps.map(({ range, way }) => ({ range, way, strain: byTravel(range[0]) ? way / strainLength : 0 })),
     zeroMoves: found.zeroMoves.map(({ at }) => at),
   };
 }
 
 /** @internal The same, read back from a result: its trail names what was left out, its findings the slips and the zeros. */
-export function departuresFrom({ trail, findings, extensionBasis, strainLength }: TensionResult): Departures {
+export function departuresFrom({ trail, findings, extensionBasis, strainLength }: TensionResult): Omit<Departures, 'leaps'> {
   const left = trail.find(({ code }) => code === 'excursions-not-evaluated')?.values['ranges'];
   const splice = trail.find(({ code }) => code === 'carried-on-by-travel')?.values['fromSample'];
   const from = extensionBasis === 'travel' ? 0 : typeof splice === 'number' ? splice : Infinity;

@@ -15,6 +15,7 @@ import { evaluateLoading } from './loadingPart.js';
 import type { TensionInput } from './TensionNumbers.js';
 import type { TensionSettings } from './tensionOptions.js';
 import { withUsableFrame } from './usableFrame.js';
+import { withoutLeaps } from './yieldLeaps.js';
 
 /** @internal The frame's motion taken out of the travel, where its compliance is known. */
 export function withoutFrame(record: TensionRecord, motion: FrameMotion | undefined): TensionRecord {
@@ -55,7 +56,7 @@ export function evaluateRecord({ record, survey, outline }: EndedRecord, lengths
     const curve = { strain: recorded.strain, stress: recorded.stress };
     const stress = curve.stress.length === record.force.length ? curve.stress : record.force.map((F) => F / lengths.area);
     const departures = departuresOf(excursions, recorded);
-    const { slips, zeroMoves } = departures;
+    const { slips, leaps, zeroMoves } = departures;
     const pauses = rests.filter((rest) => !isExcursion(rest, departures.excursions));
     const input = {
       curve,
@@ -68,7 +69,9 @@ export function evaluateRecord({ record, survey, outline }: EndedRecord, lengths
       elasticLengthRatio: elasticLengthRatio(recorded, lengths, motion),
       ...ends,
     };
-    return { recorded, curve, stress, pauses, ...evaluateLoading(input, settings, departures.excursions) };
+    // before the evaluation moves the curve
+    const without = withoutLeaps(input, settings, departures);
+    return { recorded, curve, stress, pauses, leaps, without, ...evaluateLoading(input, settings, departures.excursions) };
   };
   return { excursions, resolution, ...withUsableFrame(evaluate, settings.frameCompliance, record, lengths, metalModuli[1]) };
 }

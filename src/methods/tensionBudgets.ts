@@ -65,10 +65,10 @@ const stretch = (symbol: string, width: number | undefined): CheckedInput[] =>
     ? [requireInput(FROM, 'tangent', 'stretch of the tangent', { value: 0, uncertainty: width })]
     : [];
 
-/** Of ReL: falls of the force that may be strokes of the drive. */
+/** Of ReL: falls of the force that may be strokes of the drive or slips in the grips. */
 const strokes = (symbol: string, uncertainty: number | undefined): CheckedInput[] =>
   symbol === 'ReL' && uncertainty !== undefined
-    ? [requireInput(FROM, 'strokes', 'falls that may be strokes', { value: 0, uncertainty })]
+    ? [requireInput(FROM, 'strokes', 'falls that may be strokes or slips', { value: 0, uncertainty })]
     : [];
 
 /** @internal A budget for every quantity of a test that the inputs reach, by symbol. */

@@ -33,6 +33,7 @@ import { tensionTrail } from './tensionTrail.js';
 import type { TensionResult } from './TensionResult.js';
 import { provenanceOf } from './provenanceOf.js';
 import { withYieldDips, yieldDipFindings, yieldDips } from './yieldDips.js';
+import { withYieldLeaps, yieldLeapFindings, yieldLeaps } from './yieldLeaps.js';
 
 /** The strengths that a verification of the force should hold. */
 const strengthsOf = (found: Pick<TensionResult, 'upperYieldStrength' | 'lowerYieldStrength' | 'proofStrengths' | 'tensileStrength'>) => [
@@ -73,7 +74,7 @@ export function tensionRoad(
   const doubts = options.uncertainty && requireTensionUncertainty(from, options.uncertainty, testPiece.section, lengths, after);
 
   const evaluated = evaluateRecord(counted, lengths, asked);
-  const { recorded, curve, stress, numbers, part, pauses, excursions, frameCompliance, refused } = evaluated;
+  const { recorded, curve, stress, numbers, part, pauses, excursions, leaps, without, frameCompliance, refused } = evaluated;
   const settings = { ...asked, frameCompliance };
   const time = runningTime(given, survey);
   const strainStep = (survey.motion?.step ?? 0) / (survey.motion?.column === 'strain' ? 1 : recorded.strainLength);
@@ -86,8 +87,10 @@ export function tensionRoad(
   const explanation = explanationOf(part.numbers, part.input.curve, settings.thresholds);
   const holds = { modulus: slopeIsModulus(numbers, explanation, settings.thresholds, strainOfPiece), totalExtension: strainOfPiece };
   const dips = yieldDips(excursions?.untold ?? [], numbers, stress);
+  const doubtful = yieldLeaps(leaps, numbers, without);
+  const plain = modulusWithFrame(tensionQuantities(numbers, curve, stress, settings, holds, explanation), share);
   const bare = {
-    ...withYieldDips(modulusWithFrame(tensionQuantities(numbers, curve, stress, settings, holds, explanation), share), dips),
+    ...withYieldLeaps(withYieldDips(plain, dips), doubtful),
     ...afterFracture(testPiece, after),
     maximumForce: maximumForce(given.force[numbers.maximumSample]!),
   };
@@ -137,6 +140,7 @@ export function tensionRoad(
     ),
     ...slipFindings(numbers, quantities, settings),
     ...yieldDipFindings(dips),
+    ...yieldLeapFindings(doubtful),
     ...methodFindings(part.numbers, part.input.curve, quantities, settings, strainOfPiece).map(findingOnRecord(part)),
     ...(uncertainty?.findings ?? []),
   ];

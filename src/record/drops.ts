@@ -1,6 +1,7 @@
 import { firstFall } from '../numeric/index.js';
 import { findHiddenTurns } from './hiddenTurns.js';
 import type { OutlinedMotion, RecordOutline } from './recordOutline.js';
+import { ELASTIC, SUDDEN, suddenFalls, type SuddenFall } from './suddenFalls.js';
 import { findTurns, type Stretch } from './turns.js';
 
 /** @internal A fall of the force that it makes good later. */
@@ -27,10 +28,8 @@ export const isOfDrive = ({ kind }: Drop): boolean => kind === 'reversal' || kin
 const DEVIATIONS = 10;
 const STEPS = 3;
 const SHARE = 0.01;
-/** A rise steeper than this share of the stiffness is elastic. */
-const ELASTIC = 0.5;
-/** A fall over at most so many samples is sudden. */
-const SUDDEN = 3;
+/** More falls than this that come back elastically are serrations of the material. */
+const SERRATIONS = 5;
 /** A peak that one sample raised by this share of the fall, beyond what the motion gives, is off itself. */
 const RAISED = 0.75;
 
@@ -112,16 +111,36 @@ function kindOf(outline: RecordOutline, motion: OutlinedMotion, range: Stretch, 
   return { range, fall, way: lost, kind };
 }
 
-/** @internal Falls that were told apart, and short ones of which noise hides whether the drive went back. */
+/** @internal Falls that were told apart, short ones of which noise hides whether the drive went back, and what is a slip or a burst of yielding. */
 export interface Drops {
   readonly drops: readonly Drop[];
   readonly untold: readonly Stretch[];
+  /** Sudden falls within a longer one of the material, over which the travel leapt ahead: each as the slip that it is, if it is one. */
+  readonly leaps: readonly Drop[];
+}
+
+const within = ({ range: [turn, , back] }: SuddenFall, { range: [peak, , end] }: Drop): boolean => peak < turn && back <= end;
+
+/** A slip of a plateau is that fall which holds its valley, not all the way since the peak of yielding. */
+function localised(drop: Drop, sudden: readonly SuddenFall[]): Drop {
+  const own = drop.kind === 'slip' ? sudden.find((one) => within(one, drop) && one.range[1] === drop.range[1]) : undefined;
+  return own ? { ...drop, range: own.range, fall: own.fall, way: own.way } : drop;
+}
+
+/** Leaps of the travel within the falls of the material, or within those whose own slip lies elsewhere. */
+function leapsOf(falls: readonly Drop[], slips: readonly Drop[], turns: readonly Stretch[], sudden: readonly SuddenFall[]): Drop[] {
+  const known = [...turns, ...slips.map(({ range }) => range)];
+  const leaps = sudden.filter(
+    (one) =>
+      one.leaps && falls.some((fall) => within(one, fall)) && !known.some(([turn, , back]) => turn < one.range[2] && one.range[0] < back),
+  );
+  return leaps.length > SERRATIONS ? [] : leaps.map(({ range, fall, way }) => ({ range, fall, way, kind: 'slip' }));
 }
 
 /** @internal The falls of a record, each with what it looks like; what pauses and zeros set under load explain is left out; from some sample on. */
 export function findDrops(outline: RecordOutline, explained: readonly (readonly [number, number])[], from: number): Drops {
   const { motion, force, stiffness, habit, highest } = outline;
-  if (!motion || stiffness <= 0) return { drops: [], untold: [] };
+  if (!motion || stiffness <= 0) return { drops: [], untold: [], leaps: [] };
   const { values } = motion;
   const first = Math.max(outline.first, from);
   const least = Math.max(DEVIATIONS * habit.noise, STEPS * habit.step, SHARE * highest);
@@ -135,14 +154,22 @@ export function findDrops(outline: RecordOutline, explained: readonly (readonly 
     const way = values[turn]! - values[valley]!;
     return { range, fall, way, kind: way > (2 * fall) / stiffness + still ? 'backlash' : 'reversal' };
   });
+  const isExplained = ([peak, valley]: Stretch): boolean => explained.some(([begin, end]) => begin <= valley && end >= peak);
   const others = falls(outline, least, turns, first, Math.min(outline.top, motion.end)).flatMap((range): Drop[] => {
-    const [peak, valley] = range;
-    if (explained.some(([begin, end]) => begin <= valley && end >= peak)) return [];
-    const drop = kindOf(outline, motion, range, still);
+    const drop = isExplained(range) ? undefined : kindOf(outline, motion, range, still);
     return drop ? [drop] : [];
   });
-  // many falls that come back elastically are serrations of the material
-  const slips = others.filter(({ kind }) => kind === 'slip');
-  const kept = slips.length > 5 ? others.filter(({ kind }) => kind !== 'slip') : others;
-  return { drops: [...ofDrive, ...kept].sort((a, b) => a.range[0] - b.range[0]), untold: hidden.untold };
+  // an extensometer does not see the jaws
+  const sudden =
+    motion.column === 'travel' && others.length > 0
+      ? suddenFalls(outline, motion, least, others[0]!.range[0]).filter(({ range }) => !isExplained(range))
+      : [];
+  const local = others.map((one) => localised(one, sudden));
+  const slips = local.filter(({ kind }) => kind === 'slip');
+  const kept = slips.length > SERRATIONS ? local.filter(({ kind }) => kind !== 'slip') : local;
+  return {
+    drops: [...ofDrive, ...kept].sort((a, b) => a.range[0] - b.range[0]),
+    untold: hidden.untold,
+    leaps: leapsOf(others, slips, turns, sudden),
+  };
 }

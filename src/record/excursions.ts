@@ -1,5 +1,5 @@
-import type { TensionRecord } from '../base/index.js';
-import { findDrops, type Drops } from './drops.js';
+import { soundLength, type TensionRecord } from '../base/index.js';
+import { findDrops, type Drop, type Drops } from './drops.js';
 import { pausesOf } from './findPauses.js';
 import type { Pause } from './pauseSearch.js';
 import type { RecordOutline } from './recordOutline.js';
@@ -14,6 +14,13 @@ export interface Excursions extends Drops {
   readonly zeroMoves: readonly ZeroMove[];
 }
 
+/** What the piece lengthens by, as a share of a leap of the travel, tells that it yielded: one that slipped does not. */
+const LENGTHENED = 0.5;
+
+/** True where an extensometer shows that a leap of the travel is the piece's; one that shows nothing may stand beside what yielded. */
+const isOfPiece = ({ extension }: TensionRecord, { range: [turn, , back], way }: Drop): boolean =>
+  extension !== undefined && back < soundLength(extension) && extension[back]! - extension[turn]! > LENGTHENED * way;
+
 /** @internal Zeros, zeros set under load, and the falls that neither these nor pauses explain. */
 export function excursionsOf(
   record: TensionRecord,
@@ -23,7 +30,8 @@ export function excursionsOf(
   const zeros = surveyZeros(outline);
   const zeroMoves = findZeroMoves(outline, zeros);
   const explained = [...pauses.map(({ range }) => range), ...zeroMoves.map(({ at }) => [at - 1, at] as const)];
-  return { zeros, zeroMoves, ...findDrops(outline, explained, zeros.from) };
+  const found = findDrops(outline, explained, zeros.from);
+  return { zeros, zeroMoves, ...found, leaps: found.leaps.filter((leap) => !isOfPiece(record, leap)) };
 }
 
 /** @internal The same for a record that was surveyed; undefined where its force never rises, and where it holds several tests. */

@@ -20,7 +20,8 @@ export function joinSlipsKernel(record: TensionRecord): Repaired {
     ),
   ]);
   // later slips first, so that the samples of earlier ones keep their numbers; each leaves the record shorter
-  const drops = [...excursionsOf(record, outline).drops].reverse();
+  const found = excursionsOf(record, outline);
+  const drops = [...found.drops, ...found.leaps].sort((a, b) => b.range[0] - a.range[0]);
   const slips = drops.flatMap(({ kind, range, way }): TrailStep[][] => {
     if (kind !== 'slip' || way <= 0) return [];
     const [from, , to] = range;
