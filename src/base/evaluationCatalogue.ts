@@ -12,6 +12,11 @@ export const evaluationEntries = {
     message: 'The curve has no linear part (the slope falls by {fall} % within the window): E is withheld.',
     remedy: 'Take E from an unloading line or from another method; the offset line uses the steepest slope.',
   },
+  'slope-over-slip': {
+    severity: 'fault', about: 'method',
+    message: 'The extensometer slipped within the elastic window (at sample {sample}): joined there, the line would have {joined} MPa, so the slip changes its slope by {change} %; E is withheld.',
+    remedy: 'Join the parts (`joinJumps`) or state a window clear of the slip; proof strengths by this line carry the same error.',
+  },
   'slope-scatter': {
     severity: 'caution', about: 'method',
     message: 'The slope has a relative standard error of {error} %.',

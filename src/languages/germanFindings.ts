@@ -88,6 +88,10 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Signal {column}: springt {count}-mal, während die Kraft weiterläuft, um bis zu {largest} {unit} bei Messpunkt {sample}; der Aufnehmer rutschte oder wurde neu gesetzt.',
     remedy: 'Die Teile zusammenfügen (`joinJumps`), wenn die Probe nicht berührt wurde; Verlängerungen über einen Sprung hinweg sind zweifelhaft.',
   },
+  'extensometer-slipped': {
+    message: 'Signal {column}: springt zurück, während die Kraft längs der elastischen Geraden weiterläuft: {count}-mal, am weitesten um {largest} {unit} bei Messpunkt {sample}; das Extensometer ist gerutscht.',
+    remedy: 'Die Schneiden säubern und fest ansetzen; die Teile zusammenfügen (`joinJumps`) oder das elastische Auswertefenster davon frei halten: ein Rutschen zurück macht die Steigung zu groß.',
+  },
   'channels-out-of-step': {
     message: 'Der Versatz zwischen Kraft und Bewegung, in Messpunkten gezählt, beträgt {samples}: Ihre Änderungsraten stimmen so verschoben zu {correlation} überein, wie aufgezeichnet zu {without}.',
     remedy: 'Beide mit einer gemeinsamen Uhr aufzeichnen oder zueinander ausrichten (`alignChannels`); ein Zeitversatz krümmt die elastische Gerade.',
@@ -283,6 +287,10 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'no-linear-part': {
     message: 'Die Kurve hat keinen geradlinigen Teil (die Steigung fällt im Auswertefenster um {fall} %): E wird nicht angegeben.',
     remedy: 'E aus einer Entlastungsgeraden oder nach einem anderen Verfahren bestimmen; die Parallele für die Dehngrenze verwendet die größte Steigung.',
+  },
+  'slope-over-slip': {
+    message: 'Das Extensometer ist im elastischen Auswertefenster gerutscht (bei Messpunkt {sample}): dort zusammengefügt hätte die Gerade {joined} MPa, das Rutschen ändert ihre Steigung also um {change} %; E wird nicht angegeben.',
+    remedy: 'Die Teile zusammenfügen (`joinJumps`) oder ein Fenster ohne das Rutschen angeben; Dehngrenzen nach dieser Geraden tragen denselben Fehler.',
   },
   'slope-scatter': {
     message: 'Die Steigung hat einen relativen Standardfehler von {error} %.',

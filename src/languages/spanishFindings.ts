@@ -88,6 +88,10 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Saltos del canal de {column} mientras la fuerza continúa: {count}; el mayor, de {largest} {unit}, en el dato {sample}: el sensor deslizó o se reajustó.',
     remedy: 'Unir los tramos (`joinJumps`) si nadie tocó la probeta; las extensiones medidas a través de un salto son dudosas.',
   },
+  'extensometer-slipped': {
+    message: 'Canal de {column}: retrocede de golpe mientras la fuerza sigue la recta elástica; veces: {count}; la mayor, de {largest} {unit}, en el dato {sample}: el extensómetro deslizó.',
+    remedy: 'Limpiar y apretar las cuchillas; unir los tramos (`joinJumps`) o dejarlo fuera de la ventana elástica: un deslizamiento hacia atrás hace la pendiente demasiado grande.',
+  },
   'channels-out-of-step': {
     message: 'El desfase entre la fuerza y el movimiento, contado en datos, es de {samples}: sus velocidades concuerdan con una correlación de {correlation} una vez desplazadas, y de {without} tal como se registraron.',
     remedy: 'Registrar ambos canales con un mismo reloj, o alinearlos (`alignChannels`); un desfase curva la recta elástica.',
@@ -283,6 +287,10 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'no-linear-part': {
     message: 'La curva no tiene tramo recto (la pendiente cae un {fall} % dentro de la ventana): no se da E.',
     remedy: 'Tomar E de una recta de descarga o de otro método; la recta paralela usa la pendiente máxima.',
+  },
+  'slope-over-slip': {
+    message: 'El extensómetro deslizó dentro de la ventana elástica (en el dato {sample}): unida allí, la recta tendría {joined} MPa, así que el deslizamiento cambia su pendiente un {change} %; no se da E.',
+    remedy: 'Unir los tramos (`joinJumps`) o indicar una ventana sin el deslizamiento; los límites elásticos por esta recta llevan el mismo error.',
   },
   'slope-scatter': {
     message: 'La pendiente tiene un error típico relativo del {error} %.',

@@ -17,6 +17,7 @@ import { pieceFindings } from './pieceFindings.js';
 import { pullPositive } from './pullPositive.js';
 import { rateFindings, ratesOf } from './rateFindings.js';
 import { recordFindings } from './recordFindings.js';
+import { slopeOverSlip } from './slopeOverSlip.js';
 import { slipFindings } from './slipFindings.js';
 import { spikesOf } from './spikeRepair.js';
 import { quantitiesOf, statedResult } from './statedResult.js';
@@ -91,7 +92,8 @@ export function tensionRoad(
   const share = frameShare(recorded, numbers, lengths, frameCompliance, softest);
   // an extensometer's, or travel less the frame
   const strainOfPiece = recorded.basis !== 'travel' || (share !== undefined && !share.vanishing);
-  const holds = { modulus: slopeIsModulus(numbers, settings, strainOfPiece), totalExtension: strainOfPiece };
+  const overSlip = slopeOverSlip(given, recorded, numbers, outline);
+  const holds = { modulus: !overSlip && slopeIsModulus(numbers, settings, strainOfPiece), totalExtension: strainOfPiece };
   const explanation = explanationOf(part.numbers, part.input.curve);
   const dips = yieldDips(excursions?.untold ?? [], numbers, stress);
   const bare = {
@@ -144,6 +146,7 @@ export function tensionRoad(
       windowForce(numbers.line, stress, lengths.area),
     ),
     ...slipFindings(numbers, quantities, settings),
+    ...(overSlip ? [overSlip] : []),
     ...yieldDipFindings(dips),
     ...methodFindings(part.numbers, part.input.curve, quantities, settings, strainOfPiece).map(findingOnRecord(part)),
     ...(uncertainty?.findings ?? []),
