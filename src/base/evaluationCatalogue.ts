@@ -22,6 +22,11 @@ export const evaluationEntries = {
     message: 'The slope has a relative standard error of {error} %.',
     remedy: 'Reduce noise or log more samples; up to 1 % is wanted.',
   },
+  'strain-noise-flattens': {
+    severity: 'note', about: 'method',
+    message: 'Noise of the strain ({noise}) makes the elastic line too flat, by about {share} %; the slope is left as it is, and its uncertainty holds this.',
+    remedy: 'Calm the extensometer or its signal, or state a longer window: what noise takes off goes by the square of noise over window.',
+  },
   'windows-disagree': {
     severity: 'caution', about: 'method',
     message: 'The elastic line is fragile: other windows ({windows}) give slopes from {lowest} to {highest} MPa and 0.2 % proof strengths from {low} to {high} MPa.',

@@ -1,6 +1,7 @@
 import type { BeginningYield } from './beginningYield.js';
 import type { LineResiduals } from './lineResiduals.js';
 import type { LineTrust } from './lineTrust.js';
+import type { NoiseFlattening } from './noiseFlattening.js';
 import type { WindowChoice } from './windowChoice.js';
 import type { WindowEnvelope } from './windowEnvelope.js';
 
@@ -68,6 +69,8 @@ export interface LineExplanation {
   readonly residuals?: LineResiduals | undefined;
   /** What yielding that has begun within the window takes off the slope; absent for a curve with a corner or a yield point. */
   readonly beginningYield?: BeginningYield | undefined;
+  /** What noise of the strains takes off the slope; absent where there is none, or too few samples tell it. */
+  readonly noiseFlattening?: NoiseFlattening | undefined;
   /** What other windows would give; only where the window was searched and the bounds leave room. */
   readonly envelope?: WindowEnvelope | undefined;
   /** Whether the 0.2 % proof strength of this line can be trusted; absent where the curve reaches none. */

@@ -5,6 +5,7 @@ import { OFFSET } from './coarseLine.js';
 import { lineResiduals } from './lineResiduals.js';
 import { lineTrust } from './lineTrust.js';
 import type { ElasticLine, LineExplanation } from './ModulusFit.js';
+import { noiseFlattening } from './noiseFlattening.js';
 import { sustainedCrossing } from './sustainedCrossing.js';
 import { windowEnvelope } from './windowEnvelope.js';
 
@@ -42,9 +43,11 @@ export function explainLine(curve: StressStrainCurve, line: ElasticLine, maximum
   const proof = proofOf(slope, strainShift) ?? offsetStress;
   const ends = [line.first, line.last].map((i) => slope * (strain[i]! - strainShift)) as [number, number];
   const yielding = beginningYield(slope, ends, (offset) => proofOf(slope, strainShift, offset));
+  const flattening = noiseFlattening(curve, line);
   return {
     residuals: lineResiduals(curve, line),
     ...(yielding ? { beginningYield: yielding } : {}),
+    ...(flattening ? { noiseFlattening: flattening } : {}),
     // a line through noise may end below zero
     ...(proof === undefined || proof <= 0 ? {} : { trust: lineTrust(slope, line.relativeStandardError, proof) }),
     ...(searched

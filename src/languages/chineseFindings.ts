@@ -296,6 +296,10 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: '斜率的相对标准误差为 {error} %。',
     remedy: '降低噪声或增加采样点；宜不超过 1 %。',
   },
+  'strain-noise-flattens': {
+    message: '应变噪声（{noise}）使弹性直线偏平约 {share} %；斜率保持不变，其不确定度已计入此项。',
+    remedy: '减小引伸计或其信号的噪声，或指定更长的窗口：影响与噪声和窗口之比的平方成正比。',
+  },
   'windows-disagree': {
     message: '弹性直线不稳健：另外 {windows} 个窗口给出的斜率为 {lowest}～{highest} MPa，0.2 % 规定塑性延伸强度为 {low}～{high} MPa。',
     remedy: '查看弹性段局部图；报告该范围，或注明所用窗口。',

@@ -212,6 +212,7 @@ export const findingValueWords = [
   'tangent',
   'stretch of the tangent',
   'yielding and toe in the elastic line',
+  'noise of the strain in the elastic line',
   'falls that may be strokes',
   'accuracy',
   'reference instrument',

@@ -296,6 +296,10 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'La pente a une erreur type relative de {error} %.',
     remedy: 'Réduire le bruit ou enregistrer plus de points ; 1 % au plus est souhaité.',
   },
+  'strain-noise-flattens': {
+    message: 'Le bruit de la déformation ({noise}) rend la droite élastique trop plate, d’environ {share} % ; la pente reste telle quelle et son incertitude en tient compte.',
+    remedy: 'Calmer l’extensomètre ou son signal, ou donner une fenêtre plus longue : l’effet va comme le carré du bruit rapporté à la fenêtre.',
+  },
   'windows-disagree': {
     message: 'La droite élastique est fragile : d’autres fenêtres ({windows}) donnent des pentes de {lowest} à {highest} MPa et des limites conventionnelles d’élasticité à 0,2 % de {low} à {high} MPa.',
     remedy: 'Regarder le détail élastique ; donner l’intervalle, ou indiquer la fenêtre.',

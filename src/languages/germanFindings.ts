@@ -296,6 +296,10 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Die Steigung hat einen relativen Standardfehler von {error} %.',
     remedy: 'Das Rauschen verringern oder mehr Messpunkte aufzeichnen; gewünscht sind höchstens 1 %.',
   },
+  'strain-noise-flattens': {
+    message: 'Rauschen der Dehnung ({noise}) macht die elastische Gerade um etwa {share} % zu flach; die Steigung bleibt, wie sie ist, ihre Unsicherheit enthält dies.',
+    remedy: 'Das Extensometer oder sein Signal beruhigen oder ein längeres Fenster angeben: die Abflachung geht mit dem Quadrat von Rauschen zu Fenster.',
+  },
   'windows-disagree': {
     message: 'Die elastische Gerade ist unsicher: Andere Auswertefenster ({windows}) ergeben Steigungen von {lowest} bis {highest} MPa und 0,2-%-Dehngrenzen von {low} bis {high} MPa.',
     remedy: 'Das Detailbild des elastischen Bereichs ansehen; die Spanne angeben oder das Auswertefenster nennen.',

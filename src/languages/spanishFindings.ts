@@ -296,6 +296,10 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'La pendiente tiene un error típico relativo del {error} %.',
     remedy: 'Reducir el ruido o registrar más datos; conviene no pasar del 1 %.',
   },
+  'strain-noise-flattens': {
+    message: 'El ruido de la deformación ({noise}) hace la recta elástica demasiado plana, en torno a un {share} %; la pendiente se deja como está y su incertidumbre lo recoge.',
+    remedy: 'Calmar el extensómetro o su señal, o indicar una ventana más larga: el efecto va con el cuadrado del ruido entre la ventana.',
+  },
   'windows-disagree': {
     message: 'La recta elástica es frágil: otras ventanas ({windows}) dan pendientes de {lowest} a {highest} MPa y límites elásticos convencionales al 0,2 % de {low} a {high} MPa.',
     remedy: 'Examinar el detalle del tramo elástico; dar el intervalo, o indicar la ventana.',

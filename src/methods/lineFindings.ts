@@ -5,6 +5,9 @@ import type { LineThresholds } from './thresholds.js';
 import type { TensionResult } from './TensionResult.js';
 
 const SCATTER_FAULT = 0.03;
+/** A slope is flattened from what an extensometer of class 1 is allowed to be off (ISO 9513); common practice where it is a caution. */
+const FLATTENED = 0.01;
+const FLATTENED_MUCH = 0.05;
 /** Residuals below this share of the stress are rounding; a runs test and a bend count from so many standard deviations on. */
 const EXACT = 1e-7;
 const ALIKE = 5;
@@ -48,7 +51,16 @@ export function lineFindings(
   const scatter = line.relativeStandardError;
   if (scatter > thresholds.slopeScatter)
     found.push(finding('slope-scatter', { error: 100 * scatter }, { field, severity: scatter > SCATTER_FAULT ? 'fault' : 'caution' }));
-  const { envelope, residuals } = result.modulusWindow ?? {};
+  const { envelope, residuals, noiseFlattening } = result.modulusWindow ?? {};
+  const flattened = noiseFlattening?.slopeShare ?? 0;
+  if (flattened > FLATTENED)
+    found.push(
+      finding(
+        'strain-noise-flattens',
+        { noise: noiseFlattening!.strainNoise, share: 100 * flattened },
+        { field, range, severity: flattened > FLATTENED_MUCH ? 'caution' : 'note' },
+      ),
+    );
   if (envelope?.verdict === 'fragile') {
     const [lowest, highest] = envelope.slope;
     const [low, high] = envelope.proofStrength ?? [NaN, NaN];
