@@ -15,6 +15,8 @@ const STEPS = 3;
 const SUDDEN = 0.5;
 /** A rise steeper than this share of the stiffness is elastic. */
 const ELASTIC = 0.5;
+/** So many times the elastic extension leave room for a toe. */
+const FAR = 4;
 /** The median of absolute values of a normal distribution, as a share of its standard deviation. */
 const MEDIAN_SHARE = 0.6745;
 
@@ -53,8 +55,10 @@ export const besides = (slips: readonly Jump[], jumps: readonly Jump[]): Jump[] 
  */
 export function findSlipsBack(outline: RecordOutline, motion: Float64Array): Jump[] {
   const { force, first, top, highest, habit } = outline;
-  const end = Math.min(top, soundLength(motion) - 1) + 1;
-  const stiffness = steepestChord(force, motion, first, end - 1, SLIPPED_CHORDS);
+  const beyond = Math.min(top, soundLength(motion) - 1) + 1;
+  const stiffness = steepestChord(force, motion, first, beyond - 1, SLIPPED_CHORDS);
+  // far beyond the elastic extension at the highest force nothing is elastic
+  const end = stiffness > 0 ? firstReaching(motion, motion[first]! + (FAR * highest) / stiffness, first, beyond) : beyond;
   const m = Math.max(LEAST, Math.round((firstReaching(force, highest / 2, first, end) - first) / BESIDE));
   if (!(stiffness > 0) || end - first < 4 * m) return [];
   const rest = Float64Array.from({ length: end - first }, (_, i) => motion[first + i]! - motion[first]! - force[first + i]! / stiffness);
