@@ -17,10 +17,20 @@ export const evaluationEntries = {
     message: '{symbols}: the offset line has no linear part to rest on. Where the curve is bent, its slope is too low, and the strength too high.',
     remedy: 'Report a strength at a total extension, or take the slope from an unloading line.',
   },
+  'slope-over-slip': {
+    severity: 'fault', about: 'method',
+    message: 'The extensometer slipped within the elastic window (at sample {sample}): joined there, the line would have {joined} MPa, so the slip changes its slope by {change} %; E is withheld.',
+    remedy: 'Join the parts (`joinJumps`) or state a window clear of the slip; proof strengths by this line carry the same error.',
+  },
   'slope-scatter': {
     severity: 'caution', about: 'method',
     message: 'The slope has a relative standard error of {error} %.',
     remedy: 'Reduce noise or log more samples; up to 1 % is wanted.',
+  },
+  'strain-noise-flattens': {
+    severity: 'note', about: 'method',
+    message: 'Noise of the strain ({noise}) makes the elastic line too flat, by about {share} %; the slope is left as it is, and its uncertainty holds this.',
+    remedy: 'Calm the extensometer or its signal, or state a longer window: what noise takes off goes by the square of noise over window.',
   },
   'windows-disagree': {
     severity: 'caution', about: 'method',

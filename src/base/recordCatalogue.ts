@@ -107,6 +107,11 @@ export const recordEntries = {
     message: 'Jumps of the {column} while the force goes on: {count}, the largest by {largest} {unit}, at sample {sample}; the sensor slipped or was set anew.',
     remedy: 'Join the parts (`joinJumps`) if the piece was not touched; extensions across a jump are in doubt.',
   },
+  'extensometer-slipped': {
+    severity: 'caution', about: 'record',
+    message: 'The {column} goes back at once while the force goes on along the elastic line: {count} times, the most by {largest} {unit}, at sample {sample}; the extensometer slipped.',
+    remedy: 'Clean and press on its knife edges; join the parts (`joinJumps`), or keep the elastic window clear of it: a slip back makes the slope too steep.',
+  },
   'channels-out-of-step': {
     severity: 'caution', about: 'record',
     message: 'The lag between force and motion, counted in samples, is {samples}: their rates agree to {correlation} so shifted, and to {without} as recorded.',

@@ -2,6 +2,7 @@ import type { BeginningYield } from './beginningYield.js';
 import type { LineResiduals } from './lineResiduals.js';
 import type { LinearPart } from './linearPart.js';
 import type { LineTrust } from './lineTrust.js';
+import type { NoiseFlattening } from './noiseFlattening.js';
 import type { WindowChoice } from './windowChoice.js';
 import type { WindowEnvelope } from './windowEnvelope.js';
 
@@ -67,6 +68,8 @@ export interface LineExplanation {
   readonly residuals?: LineResiduals | undefined;
   /** What yielding that has begun within the window takes off the slope; absent for a curve with a corner or a yield point. */
   readonly beginningYield?: BeginningYield | undefined;
+  /** What noise of the strains takes off the slope; absent where there is none, or too few samples tell it. */
+  readonly noiseFlattening?: NoiseFlattening | undefined;
   /** How much lower the slope is between 0.3 and 0.4 of the 0.2 %-offset stress than between 0.2 and 0.3 [1], and its standard error. */
   readonly slopeFall?: SlopeFall | undefined;
   /** What other windows would give; absent where the bounds leave no room, and where a given window begins beyond the 0.2 % offset line. */

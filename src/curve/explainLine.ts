@@ -6,6 +6,7 @@ import { linearLimits, linearPart, type LinearLimits } from './linearPart.js';
 import { lineResiduals } from './lineResiduals.js';
 import { lineTrust } from './lineTrust.js';
 import type { ElasticLine, LineExplanation } from './ModulusFit.js';
+import { noiseFlattening } from './noiseFlattening.js';
 import { slopeFall } from './slopeFall.js';
 import { sustainedCrossing } from './sustainedCrossing.js';
 import { SHARE } from './windowChoice.js';
@@ -66,9 +67,11 @@ export function explainLine(
   const rise = bounds ? (slope * (strain[line.last]! - strain[line.first]!)) / bounds.offsetStress : 0;
   const ends = [line.first, line.last].map((i) => slope * (strain[i]! - strainShift)) as [number, number];
   const yielding = beginningYield(slope, ends, (offset) => proofOf(slope, strainShift, offset));
+  const flattening = noiseFlattening(curve, line);
   const found = {
     residuals,
     ...(yielding ? { beginningYield: yielding } : {}),
+    ...(flattening ? { noiseFlattening: flattening } : {}),
     ...(fall ? { slopeFall: fall } : {}),
     ...(envelope ? { envelope } : {}),
   };

@@ -8,6 +8,7 @@ export { fitModulus } from './fitModulus.js';
 /** @internal */
 export { bendDoubt } from './beginningYield.js';
 export { type BeginningYield } from './beginningYield.js';
+export { type NoiseFlattening } from './noiseFlattening.js';
 export { type LineResiduals } from './lineResiduals.js';
 export { type LinearPart } from './linearPart.js';
 export { type LineTrust } from './lineTrust.js';

@@ -88,6 +88,10 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: '力连续变化时{column}通道跳变 {count} 次，其中第 {sample} 个采样点处为 {largest} {unit}：传感器打滑或被重新设定。',
     remedy: '如果没有人触碰过试样，可将各段接续（`joinJumps`）；跨越跳变处的延伸值得怀疑。',
   },
+  'extensometer-slipped': {
+    message: '力沿弹性直线继续变化时，{column}通道突然回退 {count} 次，最大 {largest} {unit}，在第 {sample} 个采样点：引伸计打滑。',
+    remedy: '清洁并压紧刀口；将各段接续（`joinJumps`），或使弹性窗口避开该处：回退打滑使斜率偏大。',
+  },
   'channels-out-of-step': {
     message: '力与运动相差 {samples} 个采样点：如此平移后两者速率的相关系数为 {correlation}，按原记录则为 {without}。',
     remedy: '用同一时钟记录两个通道，或将其对齐（`alignChannels`）；时间滞后会使弹性直线弯曲。',
@@ -288,9 +292,17 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: '{symbols}：偏移直线没有直线段可依。曲线弯曲处其斜率偏小，强度偏大。',
     remedy: '报告规定总延伸强度，或由卸载线取斜率。',
   },
+  'slope-over-slip': {
+    message: '引伸计在弹性窗口内打滑（第 {sample} 个采样点）：若在该处接续，直线斜率为 {joined} MPa，即打滑使斜率改变 {change} %；不给出 E。',
+    remedy: '将各段接续（`joinJumps`），或指定避开打滑处的窗口；按此直线求得的规定塑性延伸强度带有同样的误差。',
+  },
   'slope-scatter': {
     message: '斜率的相对标准误差为 {error} %。',
     remedy: '降低噪声或增加采样点；宜不超过 1 %。',
+  },
+  'strain-noise-flattens': {
+    message: '应变噪声（{noise}）使弹性直线偏平约 {share} %；斜率保持不变，其不确定度已计入此项。',
+    remedy: '减小引伸计或其信号的噪声，或指定更长的窗口：影响与噪声和窗口之比的平方成正比。',
   },
   'windows-disagree': {
     message: '弹性直线不稳健：另外 {windows} 个窗口给出的斜率为 {lowest}～{highest} MPa，0.2 % 规定塑性延伸强度为 {low}～{high} MPa。',

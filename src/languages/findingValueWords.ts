@@ -217,6 +217,7 @@ export const findingValueWords = [
   'tangent',
   'stretch of the tangent',
   'yielding and toe in the elastic line',
+  'noise of the strain in the elastic line',
   'falls that may be strokes or slips',
   'accuracy',
   'reference instrument',

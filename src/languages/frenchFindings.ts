@@ -88,6 +88,10 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Signal {column} : il saute {count} fois alors que la force continue, jusqu’à {largest} {unit} au point {sample} ; le capteur a glissé ou a été remis en place.',
     remedy: 'Raccorder les parties (`joinJumps`) si l’éprouvette n’a pas été touchée ; les extensions de part et d’autre d’un saut sont douteuses.',
   },
+  'extensometer-slipped': {
+    message: 'Signal {column} : il recule d’un coup alors que la force continue le long de la droite élastique, {count} fois, au plus de {largest} {unit} au point {sample} ; l’extensomètre a glissé.',
+    remedy: 'Nettoyer et bien appliquer les couteaux ; raccorder les parties (`joinJumps`), ou tenir la fenêtre élastique à l’écart : un glissement en arrière rend la pente trop forte.',
+  },
   'channels-out-of-step': {
     message: 'Le décalage entre la force et le mouvement, compté en points, est de {samples} : leurs vitesses s’accordent à {correlation} après décalage, et à {without} telles qu’enregistrées.',
     remedy: 'Enregistrer les deux avec la même horloge, ou les aligner (`alignChannels`) ; un retard courbe la droite élastique.',
@@ -288,9 +292,17 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: '{symbols} : la droite décalée ne s’appuie sur aucune partie rectiligne. Là où la courbe est incurvée, sa pente est trop faible et la valeur trop élevée.',
     remedy: 'Donner une contrainte à une extension totale, ou tirer la pente d’une droite de décharge.',
   },
+  'slope-over-slip': {
+    message: 'L’extensomètre a glissé dans la fenêtre élastique (au point {sample}) : raccordée là, la droite aurait {joined} MPa ; le glissement change donc sa pente de {change} % ; E n’est pas donné.',
+    remedy: 'Raccorder les parties (`joinJumps`) ou donner une fenêtre à l’écart du glissement ; les limites d’élasticité tirées de cette droite portent la même erreur.',
+  },
   'slope-scatter': {
     message: 'La pente a une erreur type relative de {error} %.',
     remedy: 'Réduire le bruit ou enregistrer plus de points ; 1 % au plus est souhaité.',
+  },
+  'strain-noise-flattens': {
+    message: 'Le bruit de la déformation ({noise}) rend la droite élastique trop plate, d’environ {share} % ; la pente reste telle quelle et son incertitude en tient compte.',
+    remedy: 'Calmer l’extensomètre ou son signal, ou donner une fenêtre plus longue : l’effet va comme le carré du bruit rapporté à la fenêtre.',
   },
   'windows-disagree': {
     message: 'La droite élastique est fragile : d’autres fenêtres ({windows}) donnent des pentes de {lowest} à {highest} MPa et des limites conventionnelles d’élasticité à 0,2 % de {low} à {high} MPa.',

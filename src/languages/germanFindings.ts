@@ -88,6 +88,10 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Signal {column}: springt {count}-mal, während die Kraft weiterläuft, um bis zu {largest} {unit} bei Messpunkt {sample}; der Aufnehmer rutschte oder wurde neu gesetzt.',
     remedy: 'Die Teile zusammenfügen (`joinJumps`), wenn die Probe nicht berührt wurde; Verlängerungen über einen Sprung hinweg sind zweifelhaft.',
   },
+  'extensometer-slipped': {
+    message: 'Signal {column}: springt zurück, während die Kraft längs der elastischen Geraden weiterläuft: {count}-mal, am weitesten um {largest} {unit} bei Messpunkt {sample}; das Extensometer ist gerutscht.',
+    remedy: 'Die Schneiden säubern und fest ansetzen; die Teile zusammenfügen (`joinJumps`) oder das elastische Auswertefenster davon frei halten: ein Rutschen zurück macht die Steigung zu groß.',
+  },
   'channels-out-of-step': {
     message: 'Der Versatz zwischen Kraft und Bewegung, in Messpunkten gezählt, beträgt {samples}: Ihre Änderungsraten stimmen so verschoben zu {correlation} überein, wie aufgezeichnet zu {without}.',
     remedy: 'Beide mit einer gemeinsamen Uhr aufzeichnen oder zueinander ausrichten (`alignChannels`); ein Zeitversatz krümmt die elastische Gerade.',
@@ -288,9 +292,17 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: '{symbols}: Die Parallele stützt sich auf keinen geradlinigen Teil. Wo die Kurve gekrümmt ist, ist ihre Steigung zu klein und der Wert zu groß.',
     remedy: 'Eine Spannung bei einer gesamten Dehnung angeben oder die Steigung einer Entlastungsgeraden entnehmen.',
   },
+  'slope-over-slip': {
+    message: 'Das Extensometer ist im elastischen Auswertefenster gerutscht (bei Messpunkt {sample}): dort zusammengefügt hätte die Gerade {joined} MPa, das Rutschen ändert ihre Steigung also um {change} %; E wird nicht angegeben.',
+    remedy: 'Die Teile zusammenfügen (`joinJumps`) oder ein Fenster ohne das Rutschen angeben; Dehngrenzen nach dieser Geraden tragen denselben Fehler.',
+  },
   'slope-scatter': {
     message: 'Die Steigung hat einen relativen Standardfehler von {error} %.',
     remedy: 'Das Rauschen verringern oder mehr Messpunkte aufzeichnen; gewünscht sind höchstens 1 %.',
+  },
+  'strain-noise-flattens': {
+    message: 'Rauschen der Dehnung ({noise}) macht die elastische Gerade um etwa {share} % zu flach; die Steigung bleibt, wie sie ist, ihre Unsicherheit enthält dies.',
+    remedy: 'Das Extensometer oder sein Signal beruhigen oder ein längeres Fenster angeben: die Abflachung geht mit dem Quadrat von Rauschen zu Fenster.',
   },
   'windows-disagree': {
     message: 'Die elastische Gerade ist unsicher: Andere Auswertefenster ({windows}) ergeben Steigungen von {lowest} bis {highest} MPa und 0,2-%-Dehngrenzen von {low} bis {high} MPa.',

@@ -88,6 +88,10 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Saltos del canal de {column} mientras la fuerza continúa: {count}; el mayor, de {largest} {unit}, en el dato {sample}: el sensor deslizó o se reajustó.',
     remedy: 'Unir los tramos (`joinJumps`) si nadie tocó la probeta; las extensiones medidas a través de un salto son dudosas.',
   },
+  'extensometer-slipped': {
+    message: 'Canal de {column}: retrocede de golpe mientras la fuerza sigue la recta elástica; veces: {count}; la mayor, de {largest} {unit}, en el dato {sample}: el extensómetro deslizó.',
+    remedy: 'Limpiar y apretar las cuchillas; unir los tramos (`joinJumps`) o dejarlo fuera de la ventana elástica: un deslizamiento hacia atrás hace la pendiente demasiado grande.',
+  },
   'channels-out-of-step': {
     message: 'El desfase entre la fuerza y el movimiento, contado en datos, es de {samples}: sus velocidades concuerdan con una correlación de {correlation} una vez desplazadas, y de {without} tal como se registraron.',
     remedy: 'Registrar ambos canales con un mismo reloj, o alinearlos (`alignChannels`); un desfase curva la recta elástica.',
@@ -288,9 +292,17 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: '{symbols}: la recta paralela no se apoya en ningún tramo recto. Donde la curva está doblada, su pendiente es demasiado baja y el valor demasiado alto.',
     remedy: 'Dar una tensión a una extensión total, o tomar la pendiente de una recta de descarga.',
   },
+  'slope-over-slip': {
+    message: 'El extensómetro deslizó dentro de la ventana elástica (en el dato {sample}): unida allí, la recta tendría {joined} MPa, así que el deslizamiento cambia su pendiente un {change} %; no se da E.',
+    remedy: 'Unir los tramos (`joinJumps`) o indicar una ventana sin el deslizamiento; los límites elásticos por esta recta llevan el mismo error.',
+  },
   'slope-scatter': {
     message: 'La pendiente tiene un error típico relativo del {error} %.',
     remedy: 'Reducir el ruido o registrar más datos; conviene no pasar del 1 %.',
+  },
+  'strain-noise-flattens': {
+    message: 'El ruido de la deformación ({noise}) hace la recta elástica demasiado plana, en torno a un {share} %; la pendiente se deja como está y su incertidumbre lo recoge.',
+    remedy: 'Calmar el extensómetro o su señal, o indicar una ventana más larga: el efecto va con el cuadrado del ruido entre la ventana.',
   },
   'windows-disagree': {
     message: 'La recta elástica es frágil: otras ventanas ({windows}) dan pendientes de {lowest} a {highest} MPa y límites elásticos convencionales al 0,2 % de {low} a {high} MPa.',

@@ -36,10 +36,10 @@ export function modulusWindowOf(
   };
 }
 
-/** @internal The slope of an elastic line as a quantity, with what the scatter of its samples and the bends of the curve leave open. */
+/** @internal The slope of an elastic line as a quantity, with what the scatter of its samples, the bends of the curve and the noise of the strains leave open. */
 export const slopeQuantity = (
   line: ElasticLine,
-  { beginningYield }: LineExplanation,
+  { beginningYield, noiseFlattening }: LineExplanation,
   symbol: string,
   name: string,
   source: string,
@@ -50,7 +50,9 @@ export const slopeQuantity = (
     line.slope,
     'MPa',
     source,
-    line.points > 2 ? Math.hypot(line.standardError, line.slope * bendDoubt(beginningYield)) : undefined,
+    line.points > 2
+      ? Math.hypot(line.standardError, line.slope * bendDoubt(beginningYield), line.slope * (noiseFlattening?.slopeShare ?? 0))
+      : undefined,
   );
 
 /** @internal Elastic line, modulus, and the window with what explains it, where that was asked for. */

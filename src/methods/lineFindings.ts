@@ -6,6 +6,9 @@ import type { LineThresholds } from './thresholds.js';
 import type { TensionResult } from './TensionResult.js';
 
 const SCATTER_FAULT = 0.03;
+/** A slope is flattened from what an extensometer of class 1 is allowed to be off (ISO 9513); common practice where it is a caution. */
+const FLATTENED = 0.01;
+const FLATTENED_MUCH = 0.05;
 /** Residuals below this share of the stress are rounding; a runs test and a bend count from so many standard deviations on. */
 const EXACT = 1e-7;
 const ALIKE = 5;
@@ -39,7 +42,7 @@ export function lineFindings(
   const field = 'elasticSlope';
   const range = [line.first, line.last] as const;
   for (const bound of line.eased) found.push(finding('window-bound-eased', { bound }, { field: 'modulusWindow', range }));
-  const { envelope, residuals, linearPart } = result.modulusWindow ?? {};
+  const { envelope, residuals, linearPart, noiseFlattening } = result.modulusWindow ?? {};
   if (linearPart?.why) {
     const why = againstLine[linearPart.why](Number((100 * (linearPart.share ?? 0)).toPrecision(3)));
     found.push(finding('no-linear-part', { why }, { field: 'modulus', range }));
@@ -57,6 +60,15 @@ export function lineFindings(
   const scatter = line.relativeStandardError;
   if (scatter > thresholds.slopeScatter)
     found.push(finding('slope-scatter', { error: 100 * scatter }, { field, severity: scatter > SCATTER_FAULT ? 'fault' : 'caution' }));
+  const flattened = noiseFlattening?.slopeShare ?? 0;
+  if (flattened > FLATTENED)
+    found.push(
+      finding(
+        'strain-noise-flattens',
+        { noise: noiseFlattening!.strainNoise, share: 100 * flattened },
+        { field, range, severity: flattened > FLATTENED_MUCH ? 'caution' : 'note' },
+      ),
+    );
   if (envelope?.verdict === 'fragile') {
     const [lowest, highest] = envelope.slope;
     const [low, high] = envelope.proofStrength ?? [NaN, NaN];

@@ -32,6 +32,13 @@ function yieldingInput({ explanation: { beginningYield } }: TensionTask): Checke
   return [requireInput(FROM, 'yielding', 'yielding and toe in the elastic line', { value: 1, unit: '1', uncertainty })];
 }
 
+/** The slope without the noise of the strains: the repeats with fresh noise tell what noise does to a line that it has flattened already. */
+function flatteningInput({ explanation: { noiseFlattening } }: TensionTask): CheckedInput[] {
+  const uncertainty = noiseFlattening?.slopeShare ?? 0;
+  if (!(uncertainty > NOTHING)) return [];
+  return [requireInput(FROM, 'flattening', 'noise of the strain in the elastic line', { value: 1, unit: '1', uncertainty })];
+}
+
 /** The window that was found, to be kept. */
 const keptWindow = ({ numbers: { line } }: TensionTask): Partial<TensionChange> =>
   line.ok ? { window: { by: 'samples', first: line.first, last: line.last } } : {};
@@ -98,7 +105,9 @@ export function tensionBudgets(
     ...doubts.inputs
       .filter(({ standardUncertainty }) => standardUncertainty > 0)
       .map((input) => answerOf(input, (x) => ({ inputs: { [input.name]: x } }))),
-    ...[...bendInput(task, noise), ...yieldingInput(task)].map((input) => answerOf(input, (slopeFactor) => ({ slopeFactor }))),
+    ...[...bendInput(task, noise), ...yieldingInput(task), ...flatteningInput(task)].map((input) =>
+      answerOf(input, (slopeFactor) => ({ slopeFactor })),
+    ),
   ];
   const fromNoise = ofNoise(task, noise);
   const given = new Set(doubts.inputs.map(({ name }) => name));

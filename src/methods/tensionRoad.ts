@@ -16,6 +16,7 @@ import { pieceFindings } from './pieceFindings.js';
 import { pullPositive } from './pullPositive.js';
 import { rateFindings, ratesOf } from './rateFindings.js';
 import { recordFindings } from './recordFindings.js';
+import { slopeOverSlip } from './slopeOverSlip.js';
 import { slipFindings } from './slipFindings.js';
 import { isStrainOfPiece, slopeIsModulus } from './slopeIsModulus.js';
 import { spikesOf } from './spikeRepair.js';
@@ -85,7 +86,11 @@ export function tensionRoad(
   const share = frameShare(recorded, numbers, lengths, frameCompliance, softest);
   const strainOfPiece = isStrainOfPiece(recorded, share);
   const explanation = explanationOf(part.numbers, part.input.curve, settings.thresholds);
-  const holds = { modulus: slopeIsModulus(numbers, explanation, settings.thresholds, strainOfPiece), totalExtension: strainOfPiece };
+  const overSlip = slopeOverSlip(given, recorded, numbers, outline);
+  const holds = {
+    modulus: !overSlip && slopeIsModulus(numbers, explanation, settings.thresholds, strainOfPiece),
+    totalExtension: strainOfPiece,
+  };
   const dips = yieldDips(excursions?.untold ?? [], numbers, stress);
   const doubtful = yieldLeaps(leaps, numbers, without);
   const plain = modulusWithFrame(tensionQuantities(numbers, curve, stress, settings, holds, explanation), share);
@@ -139,6 +144,7 @@ export function tensionRoad(
       windowForce(numbers.line, stress, lengths.area),
     ),
     ...slipFindings(numbers, quantities, settings),
+    ...(overSlip ? [overSlip] : []),
     ...yieldDipFindings(dips),
     ...yieldLeapFindings(doubtful),
     ...methodFindings(part.numbers, part.input.curve, quantities, settings, strainOfPiece).map(findingOnRecord(part)),

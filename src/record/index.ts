@@ -7,6 +7,7 @@ export { exportCsv, type ExportColumn, type ExportOptions } from './exportCsv.js
 export { findPauses, type PauseOptions } from './findPauses.js';
 export { type Pause } from './pauseSearch.js';
 export { joinJumps } from './joinJumps.js';
+export { findSlipsBack } from './slipsBack.js';
 export { joinSlips } from './joinSlips.js';
 export { loadingEnvelope } from './loadingEnvelope.js';
 export {

@@ -1,6 +1,7 @@
 import { trailStep, type TensionColumns, type TensionRecord, type TrailStep, columnUnits } from '../base/index.js';
 import { findJumps } from './jumps.js';
 import { ofDrive } from './motionOf.js';
+import { besides, findSlipsBack } from './slipsBack.js';
 import { ownColumns, repairedBy, type Repaired } from './repaired.js';
 import { recordOutline } from './recordOutline.js';
 
@@ -10,16 +11,22 @@ export function joinJumpsKernel(record: TensionRecord): Repaired {
   const trail = ofDrive.flatMap((column): TrailStep[] => {
     const values = record[column];
     if (!values || !outline) return [];
-    // what the motion would have done between the two samples is the mean of the steps beside
-    return findJumps(outline, values).map(({ at, size }) => {
-      const usual = (values[at - 1]! - values[at - 2]! + values[at + 1]! - values[at]!) / 2;
-      const amount = usual - size;
-      return trailStep(
+    const jumps = findJumps(outline, values);
+    const slips = column === 'travel' ? [] : besides(findSlipsBack(outline, values), jumps);
+    const joined = (at: number, size: number, amount: number): TrailStep =>
+      trailStep(
         'jump-joined',
         { column, sample: at, size, unit: columnUnits[column], amount },
         { kind: 'add', column, range: [at, values.length - 1], amount },
       );
-    });
+    return [
+      ...jumps.map(({ at, size }) => {
+        // what the motion would have done between the two samples is the mean of the steps beside
+        const usual = (values[at - 1]! - values[at - 2]! + values[at + 1]! - values[at]!) / 2;
+        return joined(at, size, usual - size);
+      }),
+      ...slips.map(({ at, size }) => joined(at, size, -size)),
+    ];
   });
   return repairedBy(record, trail);
 }
@@ -32,6 +39,9 @@ export function joinJumpsKernel(record: TensionRecord): Repaired {
  * @remarks
  * A jump is a step of the motion between two samples, far larger than those near it, while the force goes on as before: a sensor that slipped
  * or was set anew. The step that the motion would have made is kept. Only join what is known to be no motion of the piece.
+ *
+ * In the elastic part smaller steps are found too, by which an extensometer goes back: there the step is that between two straight lines of one slope, by least
+ * squares over the samples on either side, of the motion less the force over the stiffness.
  *
  * @param record - `force` [N] and the other columns as logged.
  * @returns New columns and the trail.

@@ -5,6 +5,7 @@ import type { ExtensometerEnd } from './extensometerEnd.js';
 import { findJumps } from './jumps.js';
 import { LEAST_READINGS, ofDrive, ofPiece } from './motionOf.js';
 import type { RecordOutline } from './recordOutline.js';
+import { besides, findSlipsBack } from './slipsBack.js';
 import type { MotionSurvey } from './surveyRecord.js';
 
 const codes = {
@@ -65,6 +66,23 @@ function jumpFindings(record: TensionRecord, outline: RecordOutline): Finding[] 
   });
 }
 
+/** Extensometers that slipped back in the elastic part. */
+function slipFindings(record: TensionRecord, outline: RecordOutline): Finding[] {
+  return ofPiece.flatMap((column: ColumnName & keyof TensionRecord) => {
+    const values = record[column];
+    const slips = values && column !== 'travel' ? besides(findSlipsBack(outline, values), findJumps(outline, values)) : [];
+    if (slips.length === 0) return [];
+    const { at, size } = slips.reduce((a, b) => (b.size < a.size ? b : a));
+    return [
+      finding(
+        'extensometer-slipped',
+        { column, count: slips.length, largest: -size, unit: columnUnits[column], sample: at },
+        { range: [at - 1, at] },
+      ),
+    ];
+  });
+}
+
 /** Extensometers that were logged and read nothing. */
 const emptyFindings = (record: TensionRecord): Finding[] =>
   ofPiece
@@ -83,7 +101,11 @@ export function motionFindings(
   if (!motion) return [];
   const { column, end, repeated, backward, largest } = motion;
   const n = record.force.length;
-  const found: Finding[] = [...dropFindings(drops, outline.motion?.column ?? column), ...jumpFindings(withFall(record, ended), outline)];
+  const found: Finding[] = [
+    ...dropFindings(drops, outline.motion?.column ?? column),
+    ...jumpFindings(withFall(record, ended), outline),
+    ...slipFindings(record, outline),
+  ];
   const lag = channelLag(outline);
   if (lag) found.push(finding('channels-out-of-step', { ...lag }));
   if (repeated > most * n) found.push(finding('samples-repeated', { share: (100 * repeated) / n }));

@@ -67,8 +67,14 @@ const habitOf = (column: Float64Array, step: number, first: number, last: number
   },
 });
 
-/** @internal The steepest chord between the first crossings of a few levels of the force at a sample: nearly the elastic stiffness up to there. */
-export function steepestChord(force: Float64Array, motion: Float64Array, first: number, top: number): number {
+/** @internal A slip of the extensometer steepens no more chords than these, as each spans so many levels. */
+export const SLIPPED_CHORDS = SPAN;
+
+/**
+ * @internal The steepest chord between the first crossings of a few levels of the force at a sample: nearly the elastic stiffness up to there. So many of the
+ * steepest may be passed over, where something may have steepened them.
+ */
+export function steepestChord(force: Float64Array, motion: Float64Array, first: number, top: number, passed = 0): number {
   const places: number[] = [];
   let i = first;
   for (const level of LEVELS) {
@@ -76,13 +82,13 @@ export function steepestChord(force: Float64Array, motion: Float64Array, first: 
     if (i > top) break;
     places.push(i);
   }
-  let steepest = 0;
+  const slopes: number[] = [0];
   for (let k = SPAN; k < places.length; k += 1) {
     const [from, to] = [places[k - SPAN]!, places[k]!];
     const way = motion[to]! - motion[from]!;
-    if (way > 0) steepest = Math.max(steepest, (force[to]! - force[from]!) / way);
+    if (way > 0) slopes.push((force[to]! - force[from]!) / way);
   }
-  return steepest;
+  return slopes.sort((a, b) => b - a)[Math.min(passed, Math.max(0, slopes.length - 2))]!;
 }
 
 /** The last sample before the force is gone for good: above the level at the end, where that is flat and far below the maximum. */

@@ -58,10 +58,11 @@ function trustInWords({ residuals, envelope, trust }: NonNullable<TensionResult[
   }
   if (trust)
     sentences.push(
-      say(
-        'Leverage of the slope on Rp0.2: λ = {leverage}; the doubt of the slope moves the offset by {doubt} of itself: {verdict}.',
-        { leverage: number(trust.leverage, 3), doubt: percent(trust.offsetDoubt), verdict: term(trust.verdict) },
-      ),
+      say('Leverage of the slope on Rp0.2: λ = {leverage}; the doubt of the slope moves the offset by {doubt} of itself: {verdict}.', {
+        leverage: number(trust.leverage, 3),
+        doubt: percent(trust.offsetDoubt),
+        verdict: term(trust.verdict),
+      }),
     );
   return sentences;
 }

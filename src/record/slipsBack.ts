@@ -1,0 +1,97 @@
+import { soundLength } from '../base/index.js';
+import { firstReaching, medianOf, noiseLevel } from '../numeric/index.js';
+import type { Jump } from './jumps.js';
+import { SLIPPED_CHORDS, steepestChord, type RecordOutline } from './recordOutline.js';
+import { resolution } from './resolution.js';
+
+/** A step is told by so many samples before it and after it, a twentieth of those up to half of the highest force, but no fewer. */
+const BESIDE = 20;
+const LEAST = 6;
+/** It is so many standard deviations of what noise makes, spreads of the steps found elsewhere, and steps of the readings. */
+const DEVIATIONS = 8;
+const SPREADS = 8;
+const STEPS = 3;
+/** It comes within three samples for the most part. */
+const SUDDEN = 0.5;
+/** A rise steeper than this share of the stiffness is elastic. */
+const ELASTIC = 0.5;
+/** So many times the elastic extension leave room for a toe. */
+const FAR = 4;
+/** The median of absolute values of a normal distribution, as a share of its standard deviation. */
+const MEDIAN_SHARE = 0.6745;
+
+/**
+ * Step between a sample and the one before it, of a straight line over as many samples on either side, by least squares; at every place.
+ * A parabola makes none.
+ */
+function stepsAlong(rest: Float64Array, m: number): Float64Array {
+  const n = rest.length;
+  const steps = new Float64Array(n);
+  // sums of values and of values times place before each sample
+  const sums = new Float64Array(n + 1);
+  const turned = new Float64Array(n + 1);
+  for (let i = 0; i < n; i += 1) {
+    sums[i + 1] = sums[i]! + rest[i]!;
+    turned[i + 1] = turned[i]! + i * rest[i]!;
+  }
+  // of the places t = -m + 1/2 ... m - 1/2: sum of squares, and of |t|
+  const squares = (m * (4 * m * m - 1)) / 6;
+  const half = (m * m) / 2;
+  for (let i = m; i + m <= n; i += 1) {
+    const [before, after] = [sums[i]! - sums[i - m]!, sums[i + m]! - sums[i]!];
+    const all = turned[i + m]! - turned[i - m]! - (i - 0.5) * (before + after);
+    steps[i] = ((after - before) / 2 - (half / squares) * all) / (m / 2 - (half * half) / squares);
+  }
+  return steps;
+}
+
+/** @internal The slips where no jump is that was found otherwise. */
+export const besides = (slips: readonly Jump[], jumps: readonly Jump[]): Jump[] =>
+  slips.filter(({ at }) => !jumps.some((jump) => Math.abs(jump.at - at) <= 1));
+
+/**
+ * @internal Places in the elastic part where an extensometer goes back at once while the force goes on: its knife edges slipped. It is looked for in the motion
+ * less its elastic part: across a straight line that is a step.
+ */
+export function findSlipsBack(outline: RecordOutline, motion: Float64Array): Jump[] {
+  const { force, first, top, highest, habit } = outline;
+  const beyond = Math.min(top, soundLength(motion) - 1) + 1;
+  const stiffness = steepestChord(force, motion, first, beyond - 1, SLIPPED_CHORDS);
+  // far beyond the elastic extension at the highest force nothing is elastic
+  const end = stiffness > 0 ? firstReaching(motion, motion[first]! + (FAR * highest) / stiffness, first, beyond) : beyond;
+  const m = Math.max(LEAST, Math.round((firstReaching(force, highest / 2, first, end) - first) / BESIDE));
+  if (!(stiffness > 0) || end - first < 4 * m) return [];
+  const rest = Float64Array.from({ length: end - first }, (_, i) => motion[first + i]! - motion[first]! - force[first + i]! / stiffness);
+  const steps = stepsAlong(rest, m);
+  /** True where the piece is elastic beside a step of this size. */
+  const elastic = (i: number, size: number): boolean => {
+    const [from, to] = [first + i - m, first + i + m - 1];
+    const rise = force[to]! - force[from]!;
+    return rise > 2 * DEVIATIONS * habit.noise && rise > ELASTIC * stiffness * (motion[to]! - motion[from]! - size);
+  };
+  const own: number[] = [];
+  for (let i = m; i + m <= rest.length; i += 1) if (elastic(i, steps[i]!)) own.push(Math.abs(steps[i]!));
+  if (own.length < m) return [];
+  const noise = Math.hypot(noiseLevel(motion, first, first + own.length), habit.noise / stiffness);
+  const least = Math.max(
+    DEVIATIONS * noise * Math.sqrt(8 / m),
+    (SPREADS * medianOf(own)) / MEDIAN_SHARE,
+    STEPS * resolution(motion.subarray(0, end)),
+    (STEPS * habit.step) / stiffness,
+  );
+  const found: Jump[] = [];
+  for (let i = m; i + m <= rest.length; i += 1) {
+    const size = steps[i]!;
+    if (-size < least || !elastic(i, size)) continue;
+    let deepest = i;
+    while (i + 1 + m <= rest.length && i + 1 < deepest + m && -steps[i + 1]! >= least) {
+      i += 1;
+      if (steps[i]! < steps[deepest]!) deepest = i;
+    }
+    const at = first + deepest;
+    const sudden = rest[deepest + 1]! - rest[deepest - 2]! < SUDDEN * steps[deepest]!;
+    if (sudden && motion[at]! < motion[at - 1]! && force[at]! - force[at - 1]! > -DEVIATIONS * habit.noise)
+      found.push({ at, size: steps[deepest]! });
+  }
+  return found;
+}
