@@ -198,6 +198,16 @@ function requireSize(from: string, path: string, column: Float64Array, count: nu
   if (some >= 0) throw new InputError(from, `${path}[${some}]`, 'out-of-range', `must be 0, or some sample reach ${least}`, column[some]);
 }
 
+/** A list as a column, what is no number as NaN; a loop, for `Float64Array.from` with a function makes a list of them first. */
+function numbersOf(given: ArrayLike<unknown>): Float64Array {
+  const column = new Float64Array(given.length);
+  for (let i = 0; i < column.length; i += 1) {
+    const one = given[i];
+    column[i] = typeof one === 'number' ? one : NaN;
+  }
+  return column;
+}
+
 /** @internal A column of finite numbers, as a `Float64Array`: the caller's own where it is one (never changed, never kept), else a copy. */
 export function requireColumn(from: string, path: string, value: unknown, rule: ColumnRule = {}): Float64Array {
   if (typeof value !== 'object' || value === null || !('length' in value) || typeof value.length !== 'number')
@@ -208,7 +218,7 @@ export function requireColumn(from: string, path: string, value: unknown, rule: 
     throw new InputError(from, path, given.length === 0 ? 'empty' : 'too-few', `must have at least ${least} samples`, given.length);
   if (length !== undefined && given.length !== length)
     throw new InputError(from, path, 'unequal-lengths', `must have ${length} samples like the other columns`, given.length);
-  const column = given instanceof Float64Array ? given : Float64Array.from(given, (one) => (typeof one === 'number' ? one : NaN));
+  const column = given instanceof Float64Array ? given : numbersOf(given);
   const sound = endsEarly ? soundLength(column) : column.length;
   // a column that ends early ends in NaN, not in text
   for (let i = sound; i < column.length && column !== given; i += 1)

@@ -10,7 +10,7 @@ export { bendDoubt } from './beginningYield.js';
 export { type BeginningYield } from './beginningYield.js';
 export { type NoiseFlattening } from './noiseFlattening.js';
 export { type LineResiduals } from './lineResiduals.js';
-export { type LinearPart } from './linearPart.js';
+export { type LinearLimits, type LinearPart } from './linearPart.js';
 export { type LineTrust } from './lineTrust.js';
 export {
   type AlternativeWindow,
@@ -76,7 +76,7 @@ export { areaUnder } from './energyDensity.js';
 /** @internal */
 export { explainLine } from './explainLine.js';
 /** @internal */
-export { linearLimits, type LinearLimits } from './linearPart.js';
+export { linearLimits } from './linearPart.js';
 /** @internal */
 export { fitModulusKernel } from './fitModulus.js';
 /** @internal */

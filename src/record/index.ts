@@ -7,7 +7,6 @@ export { exportCsv, type ExportColumn, type ExportOptions } from './exportCsv.js
 export { findPauses, type PauseOptions } from './findPauses.js';
 export { type Pause } from './pauseSearch.js';
 export { joinJumps } from './joinJumps.js';
-export { findSlipsBack } from './slipsBack.js';
 export { joinSlips } from './joinSlips.js';
 export { loadingEnvelope } from './loadingEnvelope.js';
 export {
@@ -74,3 +73,5 @@ export { resolution } from './resolution.js';
 export { unloadedFrom } from './unloadedFrom.js';
 /** @internal */
 export { runningTime, surveyRecord, type RecordSurvey } from './surveyRecord.js';
+/** @internal */
+export { findSlipsBack } from './slipsBack.js';

@@ -234,12 +234,12 @@ test('the rule by itself: limits exactly hit still pass, and nothing known gives
       linearLimits,
     );
   expect(rule()).toBeUndefined();
-  expect(rule([0.1, 0.001], [100, 115], [-0.2, 0.001])).toEqual({ verdict: 'found' });
+  expect(rule([0.1, 0.001], [100, 125], [-0.2, 0.001])).toEqual({ verdict: 'found' });
   expect(rule([0.101, 0.001])).toEqual({ verdict: 'none', why: 'slope-falls', share: 0.101 });
   expect(rule([0.101, 0.03])).toEqual({ verdict: 'found' });
-  expect(rule([0.05, 0.001], [100, 116])).toMatchObject({ verdict: 'none', why: 'windows-apart' });
-  expect(rule([-0.05, 0.001], [80, 100])).toEqual({ verdict: 'none', why: 'toe-reaches-up', share: 0.25 });
-  expect(rule([-0.05, 0.001], [80, 100], undefined, { slope: 100, rise: 0.3 })).toEqual({ verdict: 'found' });
+  expect(rule([0.05, 0.001], [100, 126])).toMatchObject({ verdict: 'none', why: 'windows-apart' });
+  expect(rule([-0.05, 0.001], [80, 120])).toEqual({ verdict: 'none', why: 'toe-reaches-up', share: 0.5 });
+  expect(rule([-0.05, 0.001], [80, 104], undefined, { slope: 104, rise: 0.3 })).toEqual({ verdict: 'found' });
   expect(rule([-0.05, 0.001], [80, 110], undefined, { slope: 100, rise: 0.3 })).toMatchObject({ verdict: 'none' });
   expect(rule(undefined, [-1, 100])).toMatchObject({ share: 1 });
   expect(rule(undefined, undefined, [0.21, 0.1])).toEqual({ verdict: 'none', why: 'window-bent', share: 0.21 });

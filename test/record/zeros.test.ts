@@ -248,7 +248,8 @@ describe('zeros as findings', () => {
         zeros: { from: 0, tareStep: undefined, before: undefined, beforeAt: 0, after: undefined, afterAt: 0, ...zeros },
         zeroMoves: moves,
         drops: [],
-        untold: [], leaps: [],
+        untold: [],
+        leaps: [],
       },
       limits,
     ).map(({ code, severity, values, range }) => ({ code, severity, values, range }));
