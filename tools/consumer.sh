@@ -22,7 +22,7 @@ echo "import { round } from 'testpiece'; globalThis.out = round({ diameter: 10 }
 echo "import * as all from 'testpiece/geometry'; globalThis.out = all;" >geometry.mjs
 peers='vega vega-lite @resvg/resvg-js read-excel-file/universal hyparquet apache-arrow'
 echo "import { analyseTension } from 'testpiece'; globalThis.out = analyseTension;" >tension.mjs
-for job in round:1500 geometry:8000 tension:375000 use:1650000; do # the last: every subpath, all five languages
+for job in round:1500 geometry:8000 tension:375000 use:1700000; do # the last: every subpath, all five languages
   name=${job%:*}
   "$bin/esbuild" $name.mjs --bundle --minify --log-level=warning $(printf -- '--external:%s ' $peers) --outfile=$name.1.js
   node -e "require('$root/node_modules/webpack')({ mode: 'production', context: '$dir', entry: './$name.mjs', externals: Object.fromEntries('$peers'.split(' ').map((name) => [name, name.replace(/\W/g, '_')])),

@@ -13,7 +13,7 @@ import { SHARE } from './windowChoice.js';
 import { windowEnvelope } from './windowEnvelope.js';
 
 /** The curve is looked at from this share of the offset stress on: below it no curve crosses its offset line. */
-const BELOW_CROSSING = 0.4;
+const BELOW_CROSSING = 0.3;
 /** About so many means stand for the samples around the crossing: they calm the noise, and cost little. */
 const PLACES = 200;
 
