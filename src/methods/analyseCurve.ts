@@ -8,6 +8,7 @@ import { familyFindings } from './familyFindings.js';
 import { evaluateLoading, findingOnRecord } from './loadingPart.js';
 import { methodFindings } from './methodFindings.js';
 import { slopeIsModulus } from './slopeIsModulus.js';
+import { slopeOverSlip } from './slopeOverSlip.js';
 import { explanationOf } from './tensionKernel.js';
 import { curveOptionNames, requireTensionOptions, type CurveAnalysisOptions } from './tensionOptions.js';
 import { tensionQuantities } from './tensionQuantities.js';
@@ -83,19 +84,21 @@ export function analyseCurve(curve: CurveColumns, options: CurveAnalysisOptions 
   );
   const { line } = numbers;
   const explanation = explanationOf(part.numbers, part.input.curve, settings.thresholds);
+  const overSlip = slopeOverSlip(record, own, numbers, outline);
   const dips = yieldDips(found?.untold ?? [], numbers, kept.stress);
   const bare = tensionQuantities(
     numbers,
     kept,
     kept.stress,
     settings,
-    { modulus: slopeIsModulus(numbers, explanation, settings.thresholds), totalExtension: true },
+    { modulus: !overSlip && slopeIsModulus(numbers, explanation, settings.thresholds), totalExtension: true },
     explanation,
   );
   const quantities = withYieldDips(bare, dips);
   const findings: Finding[] = [
     ...familyFindings(quantities, numbers, settings, { strainFrom: 'extensometer' }),
     ...calibrationFindings(settings.test, []),
+    ...(overSlip ? [overSlip] : []),
     ...yieldDipFindings(dips),
     ...methodFindings(part.numbers, part.input.curve, quantities, settings).map(findingOnRecord(part)),
   ];

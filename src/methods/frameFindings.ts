@@ -97,7 +97,7 @@ export function displacementFindings(
     const share = toe / elastic;
     const why = modulusWindow.linearPart?.why;
     // a curve that bends from the start seems to have a toe
-    const curved = why !== undefined && why !== 'toe-reaches-up';
+    const curved = why !== undefined && why !== 'toe-reaches-up' && why !== 'yields-early';
     if (share > thresholds.toeShare && !curved)
       found.push(finding('toe-long', { shift: toe, share: 100 * share }, { field: 'modulusWindow' }));
     if (shift < -thresholds.toeShare * elastic) found.push(finding('toe-outside-record', { shift }, { field: 'modulusWindow' }));

@@ -2,6 +2,7 @@ import { InputError, type TensionColumns, type TestPiece } from '../base/index.j
 import { randomStreams } from '../numeric/index.js';
 import { collectTrials, drawInputs, requireCorrelations, requireRange, type TrialRange, type TrialSet } from '../uncertainty/index.js';
 import { tensionRoad, type TensionRoad } from './tensionRoad.js';
+import { slopeInputs } from './tensionBudgets.js';
 import { tensionModel } from './tensionModel.js';
 import { calmed } from './calmed.js';
 import { fillNoise, tensionNoise } from './tensionNoise.js';
@@ -32,6 +33,8 @@ export function tensionTrials(
   const random = randomStreams(seed);
   const drawn: Record<string, number> = {};
   const normals = new Float64Array(inputs.length);
+  const ofSlope = new Float64Array(1);
+  const slopeDoubt = Math.hypot(...slopeInputs(task, noise).map(({ standardUncertainty }) => standardUncertainty));
   const n = task.record.force.length;
   const forceNoise = new Float64Array(n);
   const displacementNoise = new Float64Array(n);
@@ -40,7 +43,10 @@ export function tensionTrials(
       random.at(trial);
       drawInputs(random, inputs, correlations, drawn, normals);
       fillNoise(random, noise, forceNoise, displacementNoise);
-      for (const { symbol, value } of model({ inputs: drawn, forceNoise, displacementNoise })) keep(symbol, value);
+      // last, so that what else a trial draws stands on the inputs and the noise alone
+      random.normals(ofSlope);
+      const slopeFactor = slopeDoubt > 0 ? 1 + slopeDoubt * ofSlope[0]! : undefined;
+      for (const { symbol, value } of model({ inputs: drawn, forceNoise, displacementNoise, slopeFactor })) keep(symbol, value);
     });
   return { run, result, inputs, firstTrial, trials, seed };
 }

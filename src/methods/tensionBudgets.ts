@@ -39,6 +39,13 @@ function flatteningInput({ explanation: { noiseFlattening } }: TensionTask): Che
   return [requireInput(FROM, 'flattening', 'noise of the strain in the elastic line', { value: 1, unit: '1', uncertainty })];
 }
 
+/** @internal Factors of the slope that the record itself leaves open: bends of the curve, and noise of the strain. */
+export const slopeInputs = (task: TensionTask, noise: KnownNoise): CheckedInput[] => [
+  ...bendInput(task, noise),
+  ...yieldingInput(task),
+  ...flatteningInput(task),
+];
+
 /** The window that was found, to be kept. */
 const keptWindow = ({ numbers: { line } }: TensionTask): Partial<TensionChange> =>
   line.ok ? { window: { by: 'samples', first: line.first, last: line.last } } : {};
@@ -105,9 +112,7 @@ export function tensionBudgets(
     ...doubts.inputs
       .filter(({ standardUncertainty }) => standardUncertainty > 0)
       .map((input) => answerOf(input, (x) => ({ inputs: { [input.name]: x } }))),
-    ...[...bendInput(task, noise), ...yieldingInput(task), ...flatteningInput(task)].map((input) =>
-      answerOf(input, (slopeFactor) => ({ slopeFactor })),
-    ),
+    ...slopeInputs(task, noise).map((input) => answerOf(input, (slopeFactor) => ({ slopeFactor }))),
   ];
   const fromNoise = ofNoise(task, noise);
   const given = new Set(doubts.inputs.map(({ name }) => name));

@@ -26,9 +26,9 @@ export interface TensionThresholds {
   readonly leastElasticPoints?: number | undefined;
   /** Relative standard error of the slope above which a caution is given; default 0.01. */
   readonly slopeScatter?: number | undefined;
-  /** Fall of slope within the elastic part above which there is no linear part, and E is withheld; default 0.1. */
+  /** Fall of slope within the elastic part, or share that yielding and toe take off the slope of the window, above which there is no linear part, and E is withheld; default 0.1. */
   readonly slopeFall?: number | undefined;
-  /** Spread of the slopes of other windows, as a share of the lowest, above which there is none; default 0.15. */
+  /** Spread of the slopes of other windows, as a share of the lowest, above which there is none; default 0.25. */
   readonly slopeSpread?: number | undefined;
   /** Change of slope over the window by a parabola, as a share of the slope, above which there is none; default 0.2. */
   readonly windowCurve?: number | undefined;

@@ -33,6 +33,14 @@ describe('yielding within the window', () => {
       expect(required(fitModulus({ strain, stress })).beginningYield?.slopeShare ?? 0).toBeCloseTo(0, 6);
   });
 
+  test.each([0.1, 0.2, 0.3, 0.5])('a corner with Hollomon hardening behind it has none: n %d', (n) => {
+    const strain = Float64Array.from({ length: 2000 }, (_, i) => (i < 500 ? i * 2e-6 : 1e-3 + (i - 500) * 5e-6));
+    const stress = strain.map((e) => (e < 1e-3 ? 210_000 * e : 210 * (e / 1e-3) ** n));
+    const line = required(fitModulus({ strain, stress }));
+    expect(line.beginningYield).toBeUndefined();
+    expect(line.linearPart?.verdict).toBe('found');
+  });
+
   test('none where the curve ends before the offset', () => {
     const { strain, stress } = rambergOsgood(205_000, 500, 8);
     const part = { strain: strain.subarray(0, 1200), stress: stress.subarray(0, 1200) };

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { analyseTension, checkRecord, joinJumps, sectionFromArea } from '../../src/index.js';
+import { analyseCurve, analyseTension, checkRecord, joinJumps, sectionFromArea } from '../../src/index.js';
 import { knownCurve, scenarios } from '../../bench/scenarios.js';
 
 const piece = { section: sectionFromArea({ area: 50 }), gaugeLength: 50 };
@@ -108,4 +108,11 @@ describe('no slip back', () => {
     for (const one of [slipping(0.005, 150, 1), slipping(-0.005, 150, 1, 60)])
       expect(codesOf(checkRecord(one.record))).not.toContain('extensometer-slipped');
   });
+});
+
+test('a curve that holds such a slip gives no modulus either', () => {
+  const { record } = slipping(-0.005, 150, 1);
+  const { modulus, findings } = analyseCurve({ strain: record.extension.map((x) => x / BASE), stress: record.force.map((F) => F / 50) });
+  expect(modulus).toBeUndefined();
+  expect(codesOf(findings)).toContain('slope-over-slip');
 });
