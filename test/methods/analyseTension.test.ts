@@ -14,17 +14,11 @@ import {
 } from '../../src/index.js';
 import { catalogue } from '../../src/base/index.js';
 import { simulateTension, type TensionScenario } from '../../src/simulate/index.js';
-import { caseT1, COMPLIANCE, roundPiece } from '../support/records.js';
+import { caseT1, COMPLIANCE, mildSteel, roundPiece } from '../support/records.js';
 import { refusal } from '../support/thrown.js';
 
 const steel: TensionScenario = {
-  material: {
-    modulus: 206_000,
-    yieldStress: 280,
-    yieldPoint: { upper: 305, plateau: 0.014 },
-    hardening: { law: 'swift', prestrain: 0.03, exponent: 0.25 },
-    fracture: { extension: 0.35, share: 0.7 },
-  },
+  material: mildSteel,
   piece: roundPiece,
   frame: { compliance: COMPLIANCE, slack: 0.2 },
   hand: { speed: 0.05, speedAfterYield: 0.1 },

@@ -10,16 +10,10 @@ import {
 } from '../../src/index.js';
 import { simulateTension, type TensionScenario } from '../../src/simulate/index.js';
 import { seeded } from '../support/random.js';
-import { COMPLIANCE, roundPiece } from '../support/records.js';
+import { COMPLIANCE, mildSteel, roundPiece } from '../support/records.js';
 
 const scenario: TensionScenario = {
-  material: {
-    modulus: 206_000,
-    yieldStress: 280,
-    yieldPoint: { upper: 305, plateau: 0.014 },
-    hardening: { law: 'swift', prestrain: 0.03, exponent: 0.25 },
-    fracture: { extension: 0.35, share: 0.7 },
-  },
+  material: mildSteel,
   piece: roundPiece,
   frame: { compliance: COMPLIANCE, slack: 0.2 },
   hand: { speed: 0.05, speedAfterYield: 0.1 },

@@ -1,18 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import { analyseTension, joinSlips, type TensionRecord } from '../../src/index.js';
 import { simulateTension, type TensionScenario } from '../../src/simulate/index.js';
-import { AREA, COMPLIANCE, roundPiece } from '../support/records.js';
+import { AREA, COMPLIANCE, mildSteel, roundPiece } from '../support/records.js';
 
-const MODULUS = 206_000;
-const PLATEAU = 0.014;
+const {
+  modulus: MODULUS,
+  yieldPoint: { plateau: PLATEAU },
+} = mildSteel;
 const scenario: TensionScenario = {
-  material: {
-    modulus: MODULUS,
-    yieldStress: 280,
-    yieldPoint: { upper: 305, plateau: PLATEAU },
-    hardening: { law: 'swift', prestrain: 0.03, exponent: 0.25 },
-    fracture: { extension: 0.35, share: 0.7 },
-  },
+  material: mildSteel,
   piece: roundPiece,
   frame: { compliance: COMPLIANCE, slack: 0.2 },
   hand: { speed: 0.05, speedAfterYield: 0.1 },

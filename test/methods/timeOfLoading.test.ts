@@ -1,19 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { analyseTension, type Repairs, type TensionRecord } from '../../src/index.js';
 import { simulateTension } from '../../src/simulate/index.js';
-import { COMPLIANCE, roundPiece } from '../support/records.js';
+import { COMPLIANCE, mildSteel, roundPiece } from '../support/records.js';
 import { withLoops } from '../support/loops.js';
 
 const RATE = 30;
 const AREA = roundPiece.section.area;
 const { record } = simulateTension({
-  material: {
-    modulus: 206_000,
-    yieldStress: 280,
-    yieldPoint: { upper: 305, plateau: 0.014 },
-    hardening: { law: 'swift', prestrain: 0.03, exponent: 0.25 },
-    fracture: { extension: 0.35, share: 0.7 },
-  },
+  material: mildSteel,
   piece: roundPiece,
   frame: { compliance: COMPLIANCE, slack: 0.2 },
   hand: { speed: 0.05, pauses: [{ stress: 330, duration: 2 }] },

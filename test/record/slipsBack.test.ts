@@ -13,6 +13,9 @@ function slipping(slip: number, level: number, seed: number, samples = 1) {
   return { at, modulus, record: { force: stress.map((R) => 50 * R), extension: strain.map((e, i) => BASE * e + slip * share(i)) } };
 }
 
+/** Slopes of sound curves of this kind scatter by about 0.9 % (`npm run study:modulus`): two deviations, rounded up. */
+const SCATTER = 0.02;
+
 const codesOf = (findings: readonly { code: string }[]) => findings.map(({ code }) => code);
 
 describe('an extensometer that slips back in the elastic part', () => {
@@ -23,7 +26,8 @@ describe('an extensometer that slips back in the elastic part', () => {
       const found = result.findings.find(({ code }) => code === 'extensometer-slipped')!;
       expect(found).toMatchObject({ severity: 'caution', about: 'record', values: { column: 'extension', count: 1, unit: 'mm' } });
       expect(Math.abs(Number(found.values['sample']) - at)).toBeLessThanOrEqual(1);
-      expect(Math.abs(Number(found.values['largest']) / -slip - 1)).toBeLessThan(0.35);
+      // three deviations of a step that lines over 12 samples on either side tell in 0.3 µm of noise
+      expect(Math.abs(Number(found.values['largest']) + slip)).toBeLessThan(3 * 0.0003 * Math.sqrt(8 / 12));
       // the search seeks the steepest line, and finds the slip
       expect(result.elasticSlope!.value).toBeGreaterThan(1.01 * modulus);
       const over = result.findings.find(({ code }) => code === 'slope-over-slip')!;
@@ -38,7 +42,7 @@ describe('an extensometer that slips back in the elastic part', () => {
     const { modulus: E, findings } = analyseTension(record, piece);
     expect(codesOf(findings)).toContain('extensometer-slipped');
     expect(codesOf(findings)).not.toContain('slope-over-slip');
-    expect(Math.abs(E!.value / modulus - 1)).toBeLessThan(0.02);
+    expect(Math.abs(E!.value / modulus - 1)).toBeLessThan(SCATTER);
   });
 
   test('joined it gives the modulus again', () => {
@@ -48,7 +52,7 @@ describe('an extensometer that slips back in the elastic part', () => {
       expect(joined.trail.map(({ code }) => code)).toEqual(['jump-joined']);
       const { modulus: E, findings } = analyseTension(joined.record, piece);
       expect(codesOf(findings)).not.toContain('extensometer-slipped');
-      expect(Math.abs(E!.value / modulus - 1)).toBeLessThan(0.02);
+      expect(Math.abs(E!.value / modulus - 1)).toBeLessThan(SCATTER);
     }
   });
 
@@ -57,7 +61,7 @@ describe('an extensometer that slips back in the elastic part', () => {
     const { modulus: E, findings } = analyseTension(record, piece, { modulus: { window: { by: 'stress', from: 120, to: 220 } } });
     expect(codesOf(findings)).toContain('extensometer-slipped');
     expect(codesOf(findings)).not.toContain('slope-over-slip');
-    expect(Math.abs(E!.value / modulus - 1)).toBeLessThan(0.02);
+    expect(Math.abs(E!.value / modulus - 1)).toBeLessThan(SCATTER);
   });
 
   test('a step that is twice as large as another is told as the largest of two', () => {

@@ -1,5 +1,15 @@
 /** The end-to-end cases of the handbook tests, made densely from their formulas. */
 import { round, type TensionRecord, type TestPiece } from '../../src/index.js';
+import type { SimulatedMaterial } from '../../src/simulate/index.js';
+
+/** Steel with a yield point: ReH 305, ReL 280 MPa, Ae 1.4 % plastic. */
+export const mildSteel = {
+  modulus: 206_000,
+  yieldStress: 280,
+  yieldPoint: { upper: 305, plateau: 0.014 },
+  hardening: { law: 'swift', prestrain: 0.03, exponent: 0.25 },
+  fracture: { extension: 0.35, share: 0.7 },
+} as const satisfies SimulatedMaterial;
 
 /** Round 8 mm, L0 40 mm, Lc 48 mm, as in the synthetic cases T1 and T3. */
 export const roundPiece: TestPiece = { section: round({ diameter: 8 }), gaugeLength: 40, parallelLength: 48 };
