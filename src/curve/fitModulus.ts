@@ -5,14 +5,12 @@ import { explainLine } from './explainLine.js';
 import type { ElasticLine, ModulusFit, ModulusReason } from './ModulusFit.js';
 import { requireCurve } from './requireCurve.js';
 import { between } from './between.js';
-import { requireModulusOptions, SHARE, type ModulusOptions, type WindowChoice } from './windowChoice.js';
+import { POINTS, requireModulusOptions, SHARE, type ModulusOptions, type WindowChoice } from './windowChoice.js';
 import { OTHERS, windowSearch } from './windowSearch.js';
 import type { WindowTask } from './windowTask.js';
 
 /** Standard errors that are taken off. */
 const Z = 4;
-/** A window needs so many samples unless the record is too sparse. */
-const POINTS = 8;
 
 /** A searched window's criterion with its defaults, and how it scores a line. */
 function criterionOf(

@@ -1,5 +1,6 @@
-import type { LinearPart } from './linearPart.js';
-import { slopeSpread } from './linearPart.js';
+import { OFFSET } from './coarseLine.js';
+import { slopeSpread, type LinearPart } from './linearPart.js';
+import { POINTS } from './windowChoice.js';
 import type { WindowEnvelope } from './windowEnvelope.js';
 
 /** Whether the 0.2 % proof strength of a line can be trusted, told before it is used. */
@@ -18,11 +19,9 @@ export interface LineTrust {
   readonly verdict: 'sound' | 'doubtful' | 'unusable';
 }
 
-const OFFSET = 0.002;
 const DOUBTFUL = 0.05;
 const UNUSABLE = 0.2;
-/** Fewer samples than this make no modulus, and no sound line; fewer than the second have no standard error. */
-const LEAST = 8;
+/** Fewer samples than this have no standard error. */
 const NO_ERROR = 3;
 
 /** @internal Trust in the 0.2 % proof strength that a line will give, the curve crossing its offset line at about this stress. */
@@ -36,7 +35,7 @@ export function lineTrust(
   const fragile = envelope?.verdict === 'fragile';
   const doubt = Math.max(relativeStandardError, linear?.share ?? 0, fragile ? slopeSpread(envelope) : 0);
   const offsetDoubt = leverage * doubt;
-  const shaken = fragile || linear?.verdict === 'none' || points < LEAST;
+  const shaken = fragile || linear?.verdict === 'none' || points < POINTS;
   const unusable = offsetDoubt > UNUSABLE || points < NO_ERROR;
   return { leverage, offsetDoubt, verdict: unusable ? 'unusable' : shaken || offsetDoubt > DOUBTFUL ? 'doubtful' : 'sound' };
 }

@@ -1,5 +1,5 @@
 import type { StressStrainCurve } from '../base/index.js';
-import { noiseLevel } from '../numeric/index.js';
+import { mean, noiseLevel } from '../numeric/index.js';
 
 /** What noise of the strain takes off the slope of a least-squares line. */
 export interface NoiseFlattening {
@@ -35,8 +35,8 @@ export function noiseFlattening(
   const both = noiseLevel(R) ** 2 + (slope * own) ** 2;
   const near = noiseLevel(R.map((one, i) => one - slope * e[i]!)) ** 2;
   const strainNoise = own * Math.sqrt(both > near ? near / both : 1);
-  const mean = e.reduce((sum, one) => sum + one, 0) / n;
-  const variance = e.reduce((sum, one) => sum + (one - mean) ** 2, 0) / n;
+  const middle = mean(e);
+  const variance = e.reduce((sum, one) => sum + (one - middle) ** 2, 0) / n;
   if (!(variance > 0 && strainNoise > 0)) return undefined;
   const share = Math.min(strainNoise ** 2 / variance, MOST);
   return { strainNoise, slopeShare: share / (1 - share) };

@@ -1,4 +1,5 @@
 import type { StressStrainCurve } from '../base/index.js';
+import { POINTS } from './windowChoice.js';
 
 /** What others would find who chose another window by the same bounds, in the lower half where every practice puts it. */
 export interface WindowEnvelope {
@@ -18,7 +19,6 @@ const UPPER_SHARE = 0.5;
 const ROOM = 0.1;
 /** Equal steps between the first and the last sample on which windows begin and end. */
 const STEPS = 24;
-const POINTS = 8;
 const SLOPES_AGREE = 0.05;
 const PROOFS_AGREE = 0.01;
 

@@ -1,4 +1,5 @@
 import { trailValue, type Section, type TrailCode } from '../base/index.js';
+import { mean } from '../numeric/index.js';
 import type { Loading } from './loadingOf.js';
 import type { MethodResult } from './MethodResult.js';
 import type { ResultOf } from './replicateFields.js';
@@ -59,8 +60,7 @@ const frame = ({ trail }: MethodResult, byTravel: boolean): ReplicateTrait => ({
   words: !byTravel ? undefined : trail.some(({ code }) => removed.includes(code)) ? 'taken out' : 'left in',
 });
 
-const meanOf = (list: ArrayLike<number>): number | undefined =>
-  list.length > 0 ? Array.from(list).reduce((sum, one) => sum + one, 0) / list.length : undefined;
+const meanIfAny = (list: ArrayLike<number>): number | undefined => (list.length > 0 ? mean(list) : undefined);
 
 /** Median strain rate of the elastic part, which every record with a line and a clock has. */
 const elasticRate = (loading: Loading | undefined): ReplicateTrait =>
@@ -81,7 +81,7 @@ function shapeOfBeam({ section: { shape }, setup: { hexagonOn } }: ResultOf<'ben
 
 /** Speed of the ball up to the highest force, mean of the blanks. */
 function cuppingSpeed({ blanks }: ResultOf<'cupping'>): number | undefined {
-  return meanOf(
+  return meanIfAny(
     blanks.flatMap(({ record: { force, travel, time } }) => {
       const at = force.reduce((best, F, i) => (F > force[best]! ? i : best), 0);
       return (travel && riseRate(time, at, travel[at]! - travel[0]!)) ?? [];
@@ -99,7 +99,7 @@ const inTension = (one: Pick<ResultOf<'tension'>, 'testPiece' | 'extensionBasis'
 
 /** @internal By method, in one order for all results of it: gauge lengths count by their coefficient, sections by shape and area, the others by their words or numbers. */
 export const replicateTraits: { readonly [Method in TestResult['method']]: (result: ResultOf<Method>) => readonly ReplicateTrait[] } = {
-  tension: (one) => [...inTension(one), rate('the mean strain rate', meanOf(one.rates?.strainRate ?? []))],
+  tension: (one) => [...inTension(one), rate('the mean strain rate', meanIfAny(one.rates?.strainRate ?? []))],
   compression: (one) => [
     size('height', 'the height over the diameter', one.heightRatio.value, ALIKE),
     ...section(one.piece.section),
@@ -132,9 +132,15 @@ export const replicateTraits: { readonly [Method in TestResult['method']]: (resu
   ],
   brinell: (one) => [
     size('scale', 'the diameter of the ball', one.ballDiameter, TOOL, ' mm'),
-    size('scale', 'the force-diameter index', meanOf(one.indentations.map(({ forceIndex }) => forceIndex)), INDEX),
+    size('scale', 'the force-diameter index', meanIfAny(one.indentations.map(({ forceIndex }) => forceIndex)), INDEX),
     ...ofTest(one),
-    size('dwell', 'the time that the force was held', meanOf(one.indentations.flatMap(({ dwell }) => dwell?.duration ?? [])), HELD, ' s'),
+    size(
+      'dwell',
+      'the time that the force was held',
+      meanIfAny(one.indentations.flatMap(({ dwell }) => dwell?.duration ?? [])),
+      HELD,
+      ' s',
+    ),
   ],
   cupping: (one) => [
     size('setup', 'the diameter of the ball', one.ballDiameter, TOOL, ' mm'),

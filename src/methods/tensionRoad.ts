@@ -143,7 +143,7 @@ export function tensionRoad(
       options.uncertainty,
       windowForce(numbers.line, stress, lengths.area),
     ),
-    ...slipFindings(numbers, quantities, settings),
+    ...slipFindings(numbers, plain, settings),
     ...(overSlip ? [overSlip] : []),
     ...yieldDipFindings(dips),
     ...yieldLeapFindings(doubtful),

@@ -1,5 +1,6 @@
 import { firstFall, maximumIndex } from '../numeric/index.js';
 import type { OutlinedMotion, RecordOutline } from './recordOutline.js';
+import { SUDDEN } from './suddenFalls.js';
 import { REVERSED, type Stretch } from './turns.js';
 
 /** @internal Short falls of the force whose motion does not stand out of its noise sample by sample. */
@@ -18,8 +19,6 @@ const STEPS = 3;
 const BACK = 4;
 /** A fall is short while the piece yields by no more than so many times what it gives elastically. */
 const SHORT = 2;
-/** What is back within so many samples is a spike. */
-const SUDDEN = 3;
 /** What is told must be so many standard errors off (common practice). */
 const SURE = 4;
 
@@ -49,6 +48,7 @@ function findDips(outline: RecordOutline, { first, end, plastic, deviation }: Se
       const elastic = (force[turn]! - force[valley]!) / stiffness;
       if (plastic(back) - plastic(turn) > SHORT * elastic + 2 * SURE * deviation) break;
     }
+    // what is back within so many samples is a spike
     const dips = back <= end && force[back]! >= level;
     if (dips && back - turn > SUDDEN) found.push([turn, valley, back]);
     // a fall that is none hides no other in it

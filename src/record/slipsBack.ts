@@ -3,6 +3,7 @@ import { firstReaching, medianOf, noiseLevel } from '../numeric/index.js';
 import type { Jump } from './jumps.js';
 import { SLIPPED_CHORDS, steepestChord, type RecordOutline } from './recordOutline.js';
 import { resolution } from './resolution.js';
+import { ELASTIC } from './suddenFalls.js';
 
 /** A step is told by so many samples before it and after it, a twentieth of those up to half of the highest force, but no fewer. */
 const BESIDE = 20;
@@ -12,9 +13,7 @@ const DEVIATIONS = 8;
 const SPREADS = 8;
 const STEPS = 3;
 /** It comes within three samples for the most part. */
-const SUDDEN = 0.5;
-/** A rise steeper than this share of the stiffness is elastic. */
-const ELASTIC = 0.5;
+const FOR_THE_MOST = 0.5;
 /** So many times the elastic extension leave room for a toe. */
 const FAR = 4;
 /** The median of absolute values of a normal distribution, as a share of its standard deviation. */
@@ -89,7 +88,7 @@ export function findSlipsBack(outline: RecordOutline, motion: Float64Array): Jum
       if (steps[i]! < steps[deepest]!) deepest = i;
     }
     const at = first + deepest;
-    const sudden = rest[deepest + 1]! - rest[deepest - 2]! < SUDDEN * steps[deepest]!;
+    const sudden = rest[deepest + 1]! - rest[deepest - 2]! < FOR_THE_MOST * steps[deepest]!;
     if (sudden && motion[at]! < motion[at - 1]! && force[at]! - force[at - 1]! > -DEVIATIONS * habit.noise)
       found.push({ at, size: steps[deepest]! });
   }
