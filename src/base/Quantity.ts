@@ -30,7 +30,7 @@ export interface Quantity {
   readonly value: number;
   /** Unit of `value`. */
   readonly unit: BaseUnit;
-  /** Standard uncertainty in the same unit, where it is known: by the budget of the test; without one by scatter alone, of a slope the standard error of its fit. */
+  /** Standard uncertainty in the same unit, where it is known: by the budget of the test; without one by the record alone: scatter, and of a slope the bends of its curve and the noise of the strain too. */
   readonly standardUncertainty?: number | undefined;
   /** The standard and clause by title, or the paper or book. */
   readonly source: string;

@@ -8,7 +8,7 @@ export interface MaximumSpread {
   /** Width of that neighbourhood [mm/mm], and its first and last sample. */
   readonly width: number;
   readonly range: readonly [number, number];
-  /** Width over which the stress lies within one deviation of its noise: any sample there may read highest [mm/mm]. Absent without noise. */
+  /** Width over which the stress lies within two deviations of its noise: any sample there may read highest [mm/mm]. Absent without noise. */
   readonly withinNoise?: number | undefined;
 }
 
@@ -17,6 +17,8 @@ const REGION = 0.9;
 const PLACES = 150;
 /** Noise moves a mean or a single sample by no more than so many deviations, as a rule. */
 const DEVIATIONS = 3;
+/** So far below the maximum, in deviations, the highest of many noisy samples may lie: as the budget of Agt has it. */
+const ANYWHERE = 2;
 /** Less than this share of the stress is rounding, no noise. */
 const EXACT = 1e-7;
 
@@ -49,6 +51,6 @@ export function maximumSpread({ strain, stress }: StressStrainCurve, index: numb
     depth,
     width,
     range: [first + from * size, Math.min(last, first + (to + 1) * size - 1)],
-    ...(noise > EXACT * Math.abs(top) ? { withinNoise: within(noise).width } : {}),
+    ...(noise > EXACT * Math.abs(top) ? { withinNoise: within(ANYWHERE * noise).width } : {}),
   };
 }

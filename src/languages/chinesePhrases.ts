@@ -205,7 +205,7 @@ export const chinesePhrases: Readonly<Record<SpokenPhrase, string>> = {
   'To do it again: {call} of {package} {version}, with the columns of that hash and these options.': '重现方法：使用 {package} {version} 的 {call}，数据列具有上述散列值，并采用这些选项。',
   'To do it again: {call} of {package} {version}, with these tests in this order and these options.': '重现方法：使用 {package} {version} 的 {call}，按此顺序使用这些试验，并采用这些选项。',
   'u: standard uncertainty by the budget of the test, where it is known; U = k u, k by its degrees of freedom.': 'u：由本试验的不确定度预算得到的标准不确定度（已知时给出）；U = k u，k 按其自由度确定。',
-  'u: standard uncertainty by scatter alone, where it is known; U = 2 u.': 'u：仅由分散性得到的标准不确定度（已知时给出）；U = 2 u。',
+  'u: standard uncertainty by the record alone, where it is known; U = 2 u.': 'u：仅由记录得到的标准不确定度（已知时给出）；U = 2 u。',
   Decisions: '判定结果',
   Uncertainty: '不确定度',
   'Each property over several tests, and what stands in doubt when they are taken together.': '多次试验的各项性能，以及合并时存疑之处。',

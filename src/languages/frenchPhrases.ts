@@ -476,7 +476,7 @@ export const frenchPhrases: Readonly<Record<SpokenPhrase, string>> = {
   'To do it again: {call} of {package} {version}, with the columns of that hash and these options.': 'Pour le refaire : {call} de {package} {version}, avec les colonnes de cette empreinte et ces options.',
   'To do it again: {call} of {package} {version}, with these tests in this order and these options.': 'Pour le refaire : {call} de {package} {version}, avec ces essais dans cet ordre et ces options.',
   'u: standard uncertainty by the budget of the test, where it is known; U = k u, k by its degrees of freedom.': 'u : incertitude-type d’après le bilan d’incertitude de l’essai, si elle est connue ; U = k u, k d’après ses degrés de liberté.',
-  'u: standard uncertainty by scatter alone, where it is known; U = 2 u.': 'u : incertitude-type d’après la seule dispersion, si elle est connue ; U = 2 u.',
+  'u: standard uncertainty by the record alone, where it is known; U = 2 u.': 'u : incertitude-type d’après le seul enregistrement, si elle est connue ; U = 2 u.',
   Decisions: 'Décisions',
   Uncertainty: 'Incertitude',
   'Each property over several tests, and what stands in doubt when they are taken together.': 'Chaque caractéristique sur plusieurs essais, et ce qui reste douteux quand on les réunit.',

@@ -476,7 +476,7 @@ export const germanPhrases: Readonly<Record<SpokenPhrase, string>> = {
   'To do it again: {call} of {package} {version}, with the columns of that hash and these options.': 'Zum Wiederholen: {call} aus {package} {version}, mit den Spalten dieses Prüfwerts und diesen Einstellungen.',
   'To do it again: {call} of {package} {version}, with these tests in this order and these options.': 'Zum Wiederholen: {call} aus {package} {version}, mit diesen Prüfungen in dieser Reihenfolge und diesen Einstellungen.',
   'u: standard uncertainty by the budget of the test, where it is known; U = k u, k by its degrees of freedom.': 'u: Standardunsicherheit aus dem Unsicherheitsbudget des Versuchs, soweit bekannt; U = k u, k nach den Freiheitsgraden.',
-  'u: standard uncertainty by scatter alone, where it is known; U = 2 u.': 'u: Standardunsicherheit allein aus der Streuung, soweit bekannt; U = 2 u.',
+  'u: standard uncertainty by the record alone, where it is known; U = 2 u.': 'u: Standardunsicherheit allein aus der Aufzeichnung, soweit bekannt; U = 2 u.',
   Decisions: 'Entscheidungen',
   Uncertainty: 'Unsicherheit',
   'Each property over several tests, and what stands in doubt when they are taken together.': 'Jeder Kennwert über mehrere Versuche, und was zweifelhaft ist, wenn man sie zusammenfasst.',

@@ -205,7 +205,7 @@ export const spanishPhrases: Readonly<Record<SpokenPhrase, string>> = {
   'To do it again: {call} of {package} {version}, with the columns of that hash and these options.': 'Para repetirlo: {call} de {package} {version}, con las columnas de esa huella digital y estas opciones.',
   'To do it again: {call} of {package} {version}, with these tests in this order and these options.': 'Para repetirlo: {call} de {package} {version}, con estos ensayos en este orden y estas opciones.',
   'u: standard uncertainty by the budget of the test, where it is known; U = k u, k by its degrees of freedom.': 'u: incertidumbre típica según el balance del ensayo, donde se conoce; U = k u, con k según sus grados de libertad.',
-  'u: standard uncertainty by scatter alone, where it is known; U = 2 u.': 'u: incertidumbre típica debida solo a la dispersión, donde se conoce; U = 2 u.',
+  'u: standard uncertainty by the record alone, where it is known; U = 2 u.': 'u: incertidumbre típica debida solo al registro, donde se conoce; U = 2 u.',
   Decisions: 'Decisiones',
   Uncertainty: 'Incertidumbre',
   'Each property over several tests, and what stands in doubt when they are taken together.': 'Cada propiedad a lo largo de varios ensayos, y qué queda en duda al reunirlos.',

@@ -47,7 +47,7 @@ export const tablePhrases = [
   'To do it again: {call} of {package} {version}, with the columns of that hash and these options.',
   'To do it again: {call} of {package} {version}, with these tests in this order and these options.',
   'u: standard uncertainty by the budget of the test, where it is known; U = k u, k by its degrees of freedom.',
-  'u: standard uncertainty by scatter alone, where it is known; U = 2 u.',
+  'u: standard uncertainty by the record alone, where it is known; U = 2 u.',
   'Decisions',
   'Uncertainty',
   'Each property over several tests, and what stands in doubt when they are taken together.',

@@ -69,7 +69,7 @@ function tableInWords(result: Single, { rounding = 'iso', half = 'even' }: Summa
       : []),
     budgets
       ? say('u: standard uncertainty by the budget of the test, where it is known; U = k u, k by its degrees of freedom.')
-      : say('u: standard uncertainty by scatter alone, where it is known; U = 2 u.'),
+      : say('u: standard uncertainty by the record alone, where it is known; U = 2 u.'),
   ].join(' ');
 }
 

@@ -152,8 +152,8 @@ describe('a test that was stopped and unloaded', () => {
 
 describe('how far the maximum is determined', () => {
   test.each([0, 5, 15])('a wide maximum is said with a noise of %d N as without', (forceNoise) => {
-    // the share of a thousandth is reached within √(0.002 n) before and √(0.001/30) after Agt
-    const { findings, totalExtensionAtMaximumForce: Agt } = analyse(pull({ forceNoise, noise: 0 }));
+    // a share d below the maximum is reached within √(2 n d) before and √(d/30) after Agt: 0.02 to 0.06 for a thousandth
+    const { findings, maximumForce, totalExtensionAtMaximumForce: Agt } = analyse(pull({ forceNoise, noise: 0 }));
     const wide = findings.find(({ code }) => code === 'maximum-wide')!;
     expect(wide.values['width']).toBeGreaterThan(0.02);
     expect(wide.values['width']).toBeLessThan(0.06);
@@ -161,7 +161,10 @@ describe('how far the maximum is determined', () => {
     if (forceNoise > 0) {
       const u = Agt!.standardUncertainty!;
       expect(Math.abs(Agt!.value - UNIFORM)).toBeLessThan(4 * u);
-      expect(u).toBeLessThan(0.01);
+      const share = (2 * forceNoise) / maximumForce.value;
+      const width = Math.sqrt(2 * N * share) + Math.sqrt(share / 30);
+      // the noise is known to 6 %, its root to 3 %, and means near its size below the maximum cross it early or late
+      expect(Math.abs(u / (width / Math.sqrt(12)) - 1)).toBeLessThan(0.25);
     }
   });
 });
@@ -173,7 +176,7 @@ describe('a wide maximum is a caution', () => {
   };
 
   test('only where Agt is not known to the half per cent that ISO 6892-1 gives it in', () => {
-    const [calm, noisy] = [wideOf(5), wideOf(30)];
+    const [calm, noisy] = [wideOf(1), wideOf(30)];
     expect([calm.wide.severity, noisy.wide.severity]).toEqual(['note', 'caution']);
     expect(calm.u).toBeLessThan(0.005);
     expect(noisy.u).toBeGreaterThan(0.005);
@@ -181,8 +184,8 @@ describe('a wide maximum is a caution', () => {
   });
 
   test('by the uncertainty that is stated, its budget where there is one', () => {
-    const alone = wideOf(5);
-    const { wide, u } = wideOf(5, { uncertainty: { force: 0.001, displacement: 0.08, section: { diameter: 0.01 } } });
+    const alone = wideOf(1);
+    const { wide, u } = wideOf(1, { uncertainty: { force: 0.001, displacement: 0.08, section: { diameter: 0.01 } } });
     expect(alone.wide.severity).toBe('note');
     // 8 % of an Agt of 0.18 is more than 0.005
     expect(u).toBeGreaterThan(0.08 * UNIFORM);

@@ -159,7 +159,7 @@ describe('uncertainty', () => {
     expect(row(page, 'u: standard uncertainty; U = k u', 'E')[7]).toMatch(/^compliance of the frame to \d+ % of itself$/);
   });
 
-  test('by scatter alone U is 2 u, and there is no budget', () => {
+  test('by the record alone U is 2 u, and there is no budget', () => {
     const bare = analyseTension(caseT1(), roundPiece, { frameCompliance: 2e-5 });
     const modulus = summarise(bare).find(({ symbol }) => symbol === 'E')!;
     expect(modulus.expandedUncertainty).toBe(2 * modulus.standardUncertainty!);

@@ -170,9 +170,9 @@ describe('the page says how its numbers were rounded and what their uncertainty 
     expect(refusal(() => renderHtml(result, { rounding: 'din' as never }))).toBe('out-of-range options.rounding');
   });
 
-  test('scatter alone, or the budgets of the test', () => {
+  test('the record alone, or the budgets of the test', () => {
     expect(renderHtml(result)).toContain(
-      'by the steps of ISO 6892-1 where it has them, half to even. u: standard uncertainty by scatter alone',
+      'by the steps of ISO 6892-1 where it has them, half to even. u: standard uncertainty by the record alone',
     );
     const stated = analyseTension(record, piece, { uncertainty: { force: 0.005 } });
     expect(renderHtml(stated)).toContain('u: standard uncertainty by the budget of the test');
