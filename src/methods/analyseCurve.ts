@@ -1,6 +1,6 @@
 import { trailStep, type CurveColumns, type Finding, type TrailStep } from '../base/index.js';
 import { requireCurve, type RecordedCurve } from '../curve/index.js';
-import { recordOutline, resolution, surveyExcursions, unloadedFrom } from '../record/index.js';
+import { recordOutline, resolution, slipsBackOf, surveyExcursions, unloadedFrom } from '../record/index.js';
 import { calibrationFindings } from './calibrationFindings.js';
 import { departuresOf } from './departures.js';
 import { excursionsTrail } from './excursionsTrail.js';
@@ -84,7 +84,7 @@ export function analyseCurve(curve: CurveColumns, options: CurveAnalysisOptions 
   );
   const { line } = numbers;
   const explanation = explanationOf(part.numbers, part.input.curve, settings.thresholds);
-  const overSlip = slopeOverSlip(record, own, numbers, outline);
+  const overSlip = slopeOverSlip(record, own, numbers, outline && slipsBackOf(record, outline));
   const dips = yieldDips(found?.untold ?? [], numbers, kept.stress);
   const bare = tensionQuantities(
     numbers,

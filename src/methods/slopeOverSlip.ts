@@ -1,7 +1,7 @@
 import { finding, type Finding, type TensionRecord } from '../base/index.js';
 import type { RecordedCurve } from '../curve/index.js';
 import { lineFit } from '../numeric/index.js';
-import { findSlipsBack, motionOf, ofPiece, type EndedRecord } from '../record/index.js';
+import { motionOf, ofPiece, type SlipsBack } from '../record/index.js';
 import type { TensionNumbers } from './TensionNumbers.js';
 
 /** What slips may change of a slope: as much as an extensometer of class 1 is allowed to be off (ISO 9513). */
@@ -12,12 +12,12 @@ export function slopeOverSlip(
   record: TensionRecord,
   { strain, stress, basis, strainLength }: RecordedCurve,
   { line }: Pick<TensionNumbers, 'line'>,
-  outline: EndedRecord['outline'],
+  slipped: SlipsBack | undefined,
 ): Finding | undefined {
-  if (!line.ok || !outline || basis === 'travel') return undefined;
-  const { first, last } = line;
   const column = motionOf(record, ofPiece);
-  const slips = findSlipsBack(outline, record[column]!).filter(({ at }) => at > first && at <= last);
+  if (!line.ok || !slipped || basis === 'travel' || column === 'travel') return undefined;
+  const { first, last } = line;
+  const slips = (slipped[column] ?? []).filter(({ at }) => at > first && at <= last);
   if (slips.length === 0) return undefined;
   const joinedStrain = strain.slice(0, last + 1);
   const per = column === 'strain' ? 1 : strainLength;

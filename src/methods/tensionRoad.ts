@@ -1,7 +1,7 @@
 import { finding, type Finding, type Quantity, type TensionColumns, type TestPiece, type TrailStep } from '../base/index.js';
 import { requirePiece, requireRecord } from '../curve/index.js';
 import { materialFamily } from '../materials/index.js';
-import { applyChange, checkRecordKernel, endExtensometer, runningTime } from '../record/index.js';
+import { applyChange, checkRecordKernel, endExtensometer, runningTime, slipsBackOf } from '../record/index.js';
 import { afterFracture } from './afterFracture.js';
 import { requireBrokenPiece } from './brokenPiece.js';
 import { calibrationFindings, forcesOf, forceTrail, windowForce } from './calibrationFindings.js';
@@ -85,8 +85,9 @@ export function tensionRoad(
   const softest = settings.family && materialFamily(settings.family).modulus[0];
   const share = frameShare(recorded, numbers, lengths, frameCompliance, softest);
   const strainOfPiece = isStrainOfPiece(recorded, share);
+  const slipsBack = outline && slipsBackOf(given, outline);
   const explanation = explanationOf(part.numbers, part.input.curve, settings.thresholds);
-  const overSlip = slopeOverSlip(given, recorded, numbers, outline);
+  const overSlip = slopeOverSlip(given, recorded, numbers, slipsBack);
   const holds = {
     modulus: !overSlip && slopeIsModulus(numbers, explanation, settings.thresholds, strainOfPiece),
     totalExtension: strainOfPiece,
@@ -126,7 +127,7 @@ export function tensionRoad(
   const findings: Finding[] = [
     ...inKept(spikesOf(raw, asked.repairs, repairs), repairs),
     ...turned,
-    ...checkRecordKernel(given, {}, { survey, outline, pauses, excursions, ended }),
+    ...checkRecordKernel(given, {}, { survey, outline, pauses, excursions, ended, slipsBack }),
     ...recordFindings(given, recorded, numbers, { tensileStrength: quantities.tensileStrength, curve }, lengths.parallelLength),
     ...familyFindings(quantities, numbers, settings, {
       strainFrom: recorded.basis === 'travel' ? 'travel' : 'extensometer',

@@ -19,6 +19,7 @@ import { recordBlocks } from './recordBlocks.js';
 import { replaceSpikesKernel, spikeColumns } from './replaceSpikes.js';
 import { requireColumns } from './requireColumns.js';
 import { severalTests } from './segments.js';
+import type { SlipsBack } from './slipsBack.js';
 import { surveyRecord, type RecordSurvey } from './surveyRecord.js';
 import { zeroFindings } from './zeroFindings.js';
 
@@ -55,6 +56,8 @@ export interface KnownRecord {
   readonly excursions?: Excursions | undefined;
   /** Where the extensometer of the record was ended, because it no longer told what the piece does. */
   readonly ended?: ExtensometerEnd | undefined;
+  /** Default: looked for. */
+  readonly slipsBack?: SlipsBack | undefined;
   /** True where what broke may go on carrying force: a ball stands in the cup, a pin rubs, a crushed piece stands between the plates. */
   readonly carriesOn?: boolean;
 }
@@ -117,7 +120,7 @@ export function checkRecordKernel(record: TensionRecord, thresholds: RecordThres
     ...ofClock,
     ...channelFindings(outline, limits.saturated),
     ...zeroFindings(outline, excursions, limits, known?.carriesOn),
-    ...motionFindings(record, outline, motion, excursions.drops, limits.repeated, known?.ended),
+    ...motionFindings(record, outline, motion, excursions.drops, limits.repeated, known),
   ];
 }
 

@@ -74,4 +74,4 @@ export { unloadedFrom } from './unloadedFrom.js';
 /** @internal */
 export { runningTime, surveyRecord, type RecordSurvey } from './surveyRecord.js';
 /** @internal */
-export { findSlipsBack } from './slipsBack.js';
+export { findSlipsBack, slipsBackOf, type SlipsBack } from './slipsBack.js';

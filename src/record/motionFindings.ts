@@ -5,7 +5,7 @@ import type { ExtensometerEnd } from './extensometerEnd.js';
 import { findJumps } from './jumps.js';
 import { LEAST_READINGS, ofDrive, ofPiece } from './motionOf.js';
 import type { RecordOutline } from './recordOutline.js';
-import { besides, findSlipsBack } from './slipsBack.js';
+import { besides, slipsBackOf, type SlipsBack } from './slipsBack.js';
 import type { MotionSurvey } from './surveyRecord.js';
 
 const codes = {
@@ -67,10 +67,10 @@ function jumpFindings(record: TensionRecord, outline: RecordOutline): Finding[] 
 }
 
 /** Extensometers that slipped back in the elastic part. */
-function slipFindings(record: TensionRecord, outline: RecordOutline): Finding[] {
-  return ofPiece.flatMap((column: ColumnName & keyof TensionRecord) => {
-    const values = record[column];
-    const slips = values && column !== 'travel' ? besides(findSlipsBack(outline, values), findJumps(outline, values)) : [];
+function slipFindings(record: TensionRecord, outline: RecordOutline, slipped: SlipsBack): Finding[] {
+  return (['extension', 'strain'] as const).flatMap((column) => {
+    const own = slipped[column] ?? [];
+    const slips = own.length > 0 ? besides(own, findJumps(outline, record[column]!)) : [];
     if (slips.length === 0) return [];
     const { at, size } = slips.reduce((a, b) => (b.size < a.size ? b : a));
     return [
@@ -96,7 +96,10 @@ export function motionFindings(
   motion: MotionSurvey | undefined,
   drops: readonly Drop[],
   most: number,
-  ended?: ExtensometerEnd,
+  {
+    ended,
+    slipsBack = slipsBackOf(record, outline),
+  }: { readonly ended?: ExtensometerEnd | undefined; readonly slipsBack?: SlipsBack | undefined } = {},
 ): Finding[] {
   if (!motion) return [];
   const { column, end, repeated, backward, largest } = motion;
@@ -104,7 +107,7 @@ export function motionFindings(
   const found: Finding[] = [
     ...dropFindings(drops, outline.motion?.column ?? column),
     ...jumpFindings(withFall(record, ended), outline),
-    ...slipFindings(record, outline),
+    ...slipFindings(record, outline, slipsBack),
   ];
   const lag = channelLag(outline);
   if (lag) found.push(finding('channels-out-of-step', { ...lag }));

@@ -1,4 +1,4 @@
-import { soundLength } from '../base/index.js';
+import { soundLength, type TensionRecord } from '../base/index.js';
 import { firstReaching, medianOf, noiseLevel } from '../numeric/index.js';
 import type { Jump } from './jumps.js';
 import { SLIPPED_CHORDS, steepestChord, type RecordOutline } from './recordOutline.js';
@@ -16,6 +16,9 @@ const STEPS = 3;
 const FOR_THE_MOST = 0.5;
 /** So many times the elastic extension leave room for a toe. */
 const FAR = 4;
+/** A long record is looked at in so many cells for the samples on either side first, and read sample by sample where these show half of a step. */
+const CELLS = 16;
+const FIRST_LOOK = 0.5;
 /** The median of absolute values of a normal distribution, as a share of its standard deviation. */
 const MEDIAN_SHARE = 0.6745;
 
@@ -44,6 +47,35 @@ function stepsAlong(rest: Float64Array, m: number): Float64Array {
   return steps;
 }
 
+/** Means of a column over so many samples each. */
+function cellsOf(column: Float64Array, width: number): Float64Array {
+  if (width === 1) return column;
+  const cells = new Float64Array(Math.floor(column.length / width));
+  for (let k = 0, i = 0; k < cells.length; k += 1) {
+    let sum = 0;
+    for (const next = i + width; i < next; i += 1) sum += column[i]!;
+    cells[k] = sum / width;
+  }
+  return cells;
+}
+
+/** The motion of a piece less its elastic part, its steps, how large one is that nothing else makes, and where the piece is elastic beside it. */
+interface Stepped {
+  readonly rest: Float64Array;
+  readonly steps: Float64Array;
+  readonly least: number;
+  readonly elastic: (i: number) => boolean;
+}
+
+/** @internal Where the extensometers of a record slipped back, by the columns that it has. */
+export type SlipsBack = Readonly<Partial<Record<'extension' | 'strain', readonly Jump[]>>>;
+
+/** @internal {@link findSlipsBack} in each extensometer of a record. */
+export const slipsBackOf = ({ extension, strain }: TensionRecord, outline: RecordOutline): SlipsBack => ({
+  ...(extension && { extension: findSlipsBack(outline, extension) }),
+  ...(strain && { strain: findSlipsBack(outline, strain) }),
+});
+
 /** @internal The slips where no jump is that was found otherwise. */
 export const besides = (slips: readonly Jump[], jumps: readonly Jump[]): Jump[] =>
   slips.filter(({ at }) => !jumps.some((jump) => Math.abs(jump.at - at) <= 1));
@@ -58,32 +90,45 @@ export function findSlipsBack(outline: RecordOutline, motion: Float64Array): Jum
   const stiffness = steepestChord(force, motion, first, beyond - 1, SLIPPED_CHORDS);
   // far beyond the elastic extension at the highest force nothing is elastic
   const end = stiffness > 0 ? firstReaching(motion, motion[first]! + (FAR * highest) / stiffness, first, beyond) : beyond;
-  const m = Math.max(LEAST, Math.round((firstReaching(force, highest / 2, first, end) - first) / BESIDE));
-  if (!(stiffness > 0) || end - first < 4 * m) return [];
-  const rest = Float64Array.from({ length: end - first }, (_, i) => motion[first + i]! - motion[first]! - force[first + i]! / stiffness);
-  const steps = stepsAlong(rest, m);
-  /** True where the piece is elastic beside a step of this size. */
-  const elastic = (i: number, size: number): boolean => {
-    const [from, to] = [first + i - m, first + i + m - 1];
-    const rise = force[to]! - force[from]!;
-    return rise > 2 * DEVIATIONS * habit.noise && rise > ELASTIC * stiffness * (motion[to]! - motion[from]! - size);
+  const beside = Math.max(LEAST, Math.round((firstReaching(force, highest / 2, first, end) - first) / BESIDE));
+  if (!(stiffness > 0) || end - first < 4 * beside) return [];
+
+  /** Of means of so many samples each; undefined where hardly anything is elastic. */
+  const stepped = (width: number): Stepped | undefined => {
+    const [F, x] = [force, motion].map((column) => cellsOf(column.subarray(first, end), width)) as [Float64Array, Float64Array];
+    const m = Math.floor(beside / width);
+    const rest = x.map((one, i) => one - x[0]! - F[i]! / stiffness);
+    const steps = stepsAlong(rest, m);
+    const elastic = (i: number): boolean => {
+      const rise = F[i + m - 1]! - F[i - m]!;
+      return rise > 2 * DEVIATIONS * habit.noise && rise > ELASTIC * stiffness * (x[i + m - 1]! - x[i - m]! - steps[i]!);
+    };
+    const own: number[] = [];
+    for (let i = m; i + m <= rest.length; i += 1) if (elastic(i)) own.push(Math.abs(steps[i]!));
+    if (own.length < m) return undefined;
+    const noise = Math.hypot(noiseLevel(motion, first, first + own.length * width), habit.noise / stiffness);
+    const least = Math.max(
+      DEVIATIONS * noise * Math.sqrt(8 / beside),
+      (SPREADS * medianOf(own)) / MEDIAN_SHARE,
+      STEPS * resolution(motion.subarray(0, end)),
+      (STEPS * habit.step) / stiffness,
+    );
+    return { rest, steps, least, elastic };
   };
-  const own: number[] = [];
-  for (let i = m; i + m <= rest.length; i += 1) if (elastic(i, steps[i]!)) own.push(Math.abs(steps[i]!));
-  if (own.length < m) return [];
-  const noise = Math.hypot(noiseLevel(motion, first, first + own.length), habit.noise / stiffness);
-  const least = Math.max(
-    DEVIATIONS * noise * Math.sqrt(8 / m),
-    (SPREADS * medianOf(own)) / MEDIAN_SHARE,
-    STEPS * resolution(motion.subarray(0, end)),
-    (STEPS * habit.step) / stiffness,
-  );
+
+  const width = Math.floor(beside / CELLS);
+  if (width > 1) {
+    const coarse = stepped(width);
+    if (!coarse?.steps.some((step, i) => -step >= FIRST_LOOK * coarse.least && coarse.elastic(i))) return [];
+  }
+  const fine = stepped(1);
+  if (!fine) return [];
+  const { rest, steps, least, elastic } = fine;
   const found: Jump[] = [];
-  for (let i = m; i + m <= rest.length; i += 1) {
-    const size = steps[i]!;
-    if (-size < least || !elastic(i, size)) continue;
+  for (let i = beside; i + beside <= rest.length; i += 1) {
+    if (-steps[i]! < least || !elastic(i)) continue;
     let deepest = i;
-    while (i + 1 + m <= rest.length && i + 1 < deepest + m && -steps[i + 1]! >= least) {
+    while (i + 1 + beside <= rest.length && i + 1 < deepest + beside && -steps[i + 1]! >= least) {
       i += 1;
       if (steps[i]! < steps[deepest]!) deepest = i;
     }
