@@ -49,6 +49,7 @@ export { compareStandards, type StandardsRow, type StandardValue } from './compa
 export { type CuppingBlank, type CuppingResult, type CuppingSheet } from './CuppingResult.js';
 export { type ForceColumns, type ForceRecord } from './ForceColumns.js';
 export { fromJson } from './fromJson.js';
+export { type Interruption, type InterruptionKind } from './Interruption.js';
 export { monteCarloTension, type MonteCarloTension, type MonteCarloTensionOptions, type TensionDistribution } from './monteCarloTension.js';
 export { monteCarloTensionTrials, type TensionTrialOptions } from './monteCarloTensionTrials.js';
 export { type CurveAnalysisOptions, type TensionOptions, type TensionThresholds } from './tensionOptions.js';

@@ -52,16 +52,6 @@ export function unevenOfLoading(
 /** More pauses than this are told together: a list of the strokes of a pump hides what else there is to say. */
 const FEW = 5;
 
-/** @internal Samples of every pause that findings speak of. */
-export const pausesIn = (findings: readonly Finding[]): (readonly [number, number])[] =>
-  findings.flatMap(({ code, range, values }) => {
-    if (code === 'pauses-many')
-      return String(values['ranges'])
-        .split(', ')
-        .map((one) => one.split('-').map(Number) as [number, number]);
-    return code === 'pause' && range ? [range] : [];
-  });
-
 /** A pause where it lies on the curve. */
 interface PlacedPause extends Pick<Pause, 'range' | 'duration'> {
   readonly strain: number;
