@@ -73,8 +73,7 @@ function notes(pauses: readonly PlacedPause[]): Finding[] {
   const { duration, strain } = longest(pauses);
   const [first, last] = [pauses[0]!.range[0], pauses[pauses.length - 1]!.range[1]];
   const total = pauses.reduce((sum, one) => sum + one.duration, 0);
-  const ranges = pauses.map(({ range }) => range.join('-')).join(', ');
-  return [finding('pauses-many', { count: pauses.length, total, first, last, duration, strain, ranges }, { range: [first, last] })];
+  return [finding('pauses-many', { count: pauses.length, total, first, last, duration, strain }, { range: [first, last] })];
 }
 
 /** @internal Pauses as notes; those within the elastic window, and near each yield value, as one caution as well. */
