@@ -154,7 +154,14 @@ describe('what a reader does to findings and trail', () => {
     expect(whatIf({ ...one, findings: [], trail: [] })).toEqual(rows);
     const translated = {
       ...one,
-      findings: one.findings.map(({ range, values, ...rest }) => ({ ...rest, values: {}, message: 'Anders gesagt.', remedy: '' })),
+      findings: one.findings.map(({ code, severity, about }) => ({
+        code,
+        severity,
+        about,
+        values: {},
+        message: 'Anders gesagt.',
+        remedy: '',
+      })),
       trail: one.trail.map(({ code }) => ({ code, step: 'Anders gesagt.', values: { ranges: '1 bis 2' } })),
     };
     expect(whatIf(translated)).toEqual(rows);
@@ -193,6 +200,17 @@ test('a slip beyond the extensometer counts over the length of travel, whatever 
   const found = analyseTension(clipped, { ...roundPiece, extensometerLength: 25 });
   expect([found.extensionBasis, found.extensometerEnd]).toEqual(['extensometer-then-travel', off]);
   expect(found.interruptions!.find(({ kind }) => kind === 'slip')!.strain).toBeCloseTo(SLIP / LENGTH, 5);
+});
+
+test('a leap of the travel in which the force does not fall is no slip of the evaluation, and of no other evaluation', () => {
+  const { travel, time } = made.record;
+  const at = reaching(made.record.force, 320);
+  const leapt = analyseTension({ time, force: made.record.force, travel: travel!.map((x, i) => (i < at ? x : x + 0.5)) }, roundPiece);
+  expect(leapt.findings.map(({ code }) => code)).toContain('grip-slip');
+  expect(named(leapt).map(([kind]) => kind)).not.toContain('slip');
+  expect(leapt.hardening).toBeDefined();
+  for (const { change, values } of whatIf(leapt, { offsets: [] }))
+    if (change.kind === 'parallel-length') expect(values.map(({ field }) => field)).toContain('hardeningExponent');
 });
 
 test('a test that was loaded without a stop has none; a curve alone has its loops', () => {
