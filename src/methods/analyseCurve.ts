@@ -37,7 +37,7 @@ export type CurveResult = Omit<
  *
  * @remarks
  * The strain is taken as that of the test piece, so the slope is named modulus where the line is straight and has samples enough. Unloading loops stay in the
- * curve, but properties are those of the loading envelope, and the trail says what was left out.
+ * curve, but properties are those of the loading envelope; `interruptions` says where they are.
  *
  * @param curve - Strain [mm/mm] and stress [MPa], at least 3 samples, finite.
  * @param options - As of `analyseTension`, without a frame.

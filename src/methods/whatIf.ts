@@ -103,7 +103,7 @@ function requireWhatIf(result: TensionResult, options: WhatIfOptions) {
  *
  * @remarks
  * A value $y'$ of the changed evaluation beside the result's own $y$; strains $e'_c$ with $k$ times the give $x_f$ of the frame, $e'_L$ of travel over $L_0$.
- * Computed from the result alone, whose curve and options tell all that is needed; each row is what {@link analyseTension} gives with that one
+ * Computed from the result alone: its curve, its options, its `interruptions` and what else it holds as data, never from findings or trail; each row is what {@link analyseTension} gives with that one
  * option changed. Strengths Rm and ReH, A and Z stand on none of these and are not repeated. Windows: the runners-up, bands of stress, and the
  * least relative error. The compliance less and more its doubt (at most all of it), and none at all, where one was taken out of travel. Travel over $L_0$ where
  * it was counted over $L_c$, and without the share of the fillets where that was taken off. A row that gives nothing is left out, and so is the offset of the result's first proof strength.

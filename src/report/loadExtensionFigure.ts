@@ -32,8 +32,11 @@ export function loadExtensionFigure(result: TensionResult, show: Presentation): 
       ...sentences,
     ].join(' '),
     [
-      ...stretches.map(([from, to, color]) =>
-        line({ x: strain.subarray(from, to), y: stress.subarray(from, to), xFactor: length, yFactor: area }, { color, strokeWidth: 1.6 }),
+      ...stretches.map(({ from, to, color, most }) =>
+        line(
+          { x: strain.subarray(from, to), y: stress.subarray(from, to), xFactor: length, yFactor: area, most },
+          { color, strokeWidth: 1.6 },
+        ),
       ),
       ...points([
         ...(agt ? [named(agt.value, result.tensileStrength.value, 'Fm')] : []),

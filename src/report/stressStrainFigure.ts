@@ -45,8 +45,8 @@ export function stressStrainFigure(result: TensionOrCurve, show: Presentation): 
       ...sentences,
     ].join(' '),
     [
-      ...stretches.map(([from, to, color]) =>
-        line({ x: strain.subarray(from, to), y: stress.subarray(from, to) }, { color, strokeWidth: 1.6 }),
+      ...stretches.map(({ from, to, color, most }) =>
+        line({ x: strain.subarray(from, to), y: stress.subarray(from, to), most }, { color, strokeWidth: 1.6 }),
       ),
       ...points(namedPoints(result, show)),
     ],
