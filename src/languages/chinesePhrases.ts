@@ -334,6 +334,7 @@ export const chinesePhrases: Readonly<Record<SpokenPhrase, string>> = {
   'Rm at Agt': 'Rm（Agt 处）',
   'Stress against strain': '应力-应变曲线',
   'Stress-strain curve up to {strain} of strain and {stress}.': '应力-应变曲线，至应变 {strain} 和应力 {stress}。',
+  'Unloadings and slips that the evaluation leaves out are drawn in grey: {count}.': '评定中略去的卸载段和打滑段以灰色绘出：{count} 处。',
   'Mean off the mean of all, h': '组平均值与总平均值之差 h',
   'Scatter over the common scatter, k': '组分散性与共同分散性之比 k',
   'Groups beside each other': '各组的比较',

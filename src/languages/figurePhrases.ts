@@ -43,6 +43,7 @@ export const figurePhrases = [
   'Rm at Agt',
   'Stress against strain',
   'Stress-strain curve up to {strain} of strain and {stress}.',
+  'Unloadings and slips that the evaluation leaves out are drawn in grey: {count}.',
   'Mean off the mean of all, h',
   'Scatter over the common scatter, k',
   'Groups beside each other',

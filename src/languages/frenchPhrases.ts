@@ -201,6 +201,7 @@ export const frenchPhrases: Readonly<Record<SpokenPhrase, string>> = {
   'Rm at Agt': 'Rm à Agt',
   'Stress against strain': 'Contrainte en fonction de la déformation',
   'Stress-strain curve up to {strain} of strain and {stress}.': 'Courbe contrainte-déformation jusqu’à {strain} de déformation et {stress}.',
+  'Unloadings and slips that the evaluation leaves out are drawn in grey: {count}.': 'Les déchargements et glissements que l’évaluation laisse de côté sont tracés en gris : {count}.',
   'Mean off the mean of all, h': 'Écart à la moyenne générale, h',
   'Scatter over the common scatter, k': 'Dispersion sur la dispersion commune, k',
   'Groups beside each other': 'Groupes côte à côte',

@@ -201,6 +201,7 @@ export const germanPhrases: Readonly<Record<SpokenPhrase, string>> = {
   'Rm at Agt': 'Rm bei Agt',
   'Stress against strain': 'Spannung über der Dehnung',
   'Stress-strain curve up to {strain} of strain and {stress}.': 'Spannungs-Dehnungs-Kurve bis {strain} Dehnung und {stress}.',
+  'Unloadings and slips that the evaluation leaves out are drawn in grey: {count}.': 'Abschnitte mit Entlastung oder Rutschen, die die Auswertung auslässt, sind grau gezeichnet: {count}.',
   'Mean off the mean of all, h': 'Abweichung vom Gesamtmittel, h',
   'Scatter over the common scatter, k': 'Streuung durch die gemeinsame Streuung, k',
   'Groups beside each other': 'Gruppen nebeneinander',

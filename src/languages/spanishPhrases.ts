@@ -334,6 +334,7 @@ export const spanishPhrases: Readonly<Record<SpokenPhrase, string>> = {
   'Rm at Agt': 'Rm en Agt',
   'Stress against strain': 'Tensión en función de la deformación',
   'Stress-strain curve up to {strain} of strain and {stress}.': 'Curva tensión-deformación hasta {strain} de deformación y {stress}.',
+  'Unloadings and slips that the evaluation leaves out are drawn in grey: {count}.': 'Las descargas y los deslizamientos que la evaluación deja fuera se dibujan en gris: {count}.',
   'Mean off the mean of all, h': 'Desviación de la media respecto a la general, h',
   'Scatter over the common scatter, k': 'Dispersión relativa a la común, k',
   'Groups beside each other': 'Los grupos, unos junto a otros',

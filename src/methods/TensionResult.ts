@@ -1,5 +1,6 @@
 import type { Quantity, StressStrainCurve, TestPiece } from '../base/index.js';
 import type { LineExplanation } from '../curve/index.js';
+import type { Interruption } from './Interruption.js';
 import type { Loading } from './loadingOf.js';
 import type { UncertaintyBudget } from '../uncertainty/index.js';
 import type { ElongationMethod } from './brokenPiece.js';
@@ -46,6 +47,8 @@ export interface ModulusWindow extends WindowSummary, LineExplanation {
   readonly stressLimits: readonly [number, number];
   /** Where the line meets zero stress in the strain as recorded; the origin was moved there [mm/mm]. */
   readonly strainShift: number;
+  /** Slope by which the elastic share of fillets and heads was taken off the strain [MPa]; absent where none was. */
+  readonly filletSlope?: number | undefined;
   /** Coefficient of determination R² [1]. */
   readonly rSquared: number;
   /** Standard error over slope, S_m(rel) [1]. */
@@ -102,8 +105,17 @@ export interface TensionResult extends MethodResult {
   readonly extensionBasis: ExtensionBasis;
   /** Length that strain is counted over [mm]: Le of an extensometer, Lc with travel. */
   readonly strainLength: number;
+  /** First sample without the extensometer, where it did not read to the end: from there on strain is travel, or there is none. */
+  readonly extensometerEnd?: number | undefined;
+  /**
+   * Whether the give of the frame was taken out of travel: false where the compliance that was given is more than travel and piece allow; absent
+   * where none was given, or there is no travel.
+   */
+  readonly frameRemoved?: boolean | undefined;
   /** Strain (from the shifted origin) and stress, sample by sample as recorded. */
   readonly curve: StressStrainCurve;
+  /** Where loading was interrupted: unloadings, slips, pauses, zeros set under load, in the order of the record; absent where it never was. */
+  readonly interruptions?: readonly Interruption[] | undefined;
   /** Slope of the elastic line mE, that everything below uses. */
   readonly elasticSlope?: Quantity | undefined;
   /** Modulus of elasticity E: only where an extensometer or a removed frame compliance justifies the name. */

@@ -3,6 +3,7 @@ import { requireCurve, type RecordedCurve } from '../curve/index.js';
 import { recordOutline, resolution, slipsBackOf, surveyExcursions, unloadedFrom } from '../record/index.js';
 import { calibrationFindings } from './calibrationFindings.js';
 import { departuresOf } from './departures.js';
+import { interruptionsOf } from './interruptionsOf.js';
 import { excursionsTrail } from './excursionsTrail.js';
 import { familyFindings } from './familyFindings.js';
 import { evaluateLoading, findingOnRecord } from './loadingPart.js';
@@ -36,7 +37,7 @@ export type CurveResult = Omit<
  *
  * @remarks
  * The strain is taken as that of the test piece, so the slope is named modulus where the line is straight and has samples enough. Unloading loops stay in the
- * curve, but properties are those of the loading envelope, and the trail says what was left out.
+ * curve, but properties are those of the loading envelope; `interruptions` says where they are.
  *
  * @param curve - Strain [mm/mm] and stress [MPa], at least 3 samples, finite.
  * @param options - As of `analyseTension`, without a frame.
@@ -67,17 +68,16 @@ export function analyseCurve(curve: CurveColumns, options: CurveAnalysisOptions 
   const record = { force: given.stress, strain: given.strain };
   const outline = recordOutline(record);
   const found = surveyExcursions(record, outline, []);
-  const { excursions, slips, zeroMoves } = departuresOf(found, own);
+  const evidence = { found, pauses: [], unloadedFrom: outline && unloadedFrom(outline), stress: given.stress };
+  const interruptions = interruptionsOf(evidence, own, { area: 1, parallelLength: 1 });
+  const { excursions, ...where } = departuresOf(interruptions);
   const { numbers, part } = evaluateLoading(
     {
       curve: kept,
       stress: kept.stress,
-      unloadedFrom: outline && unloadedFrom(outline),
       resolution: resolution(kept.stress),
-      pauses: [],
-      slips,
-      zeroMoves,
       elasticLengthRatio: 1,
+      ...where,
     },
     settings,
     excursions,
@@ -109,6 +109,7 @@ export function analyseCurve(curve: CurveColumns, options: CurveAnalysisOptions 
     extensionBasis: 'curve',
     curve: kept,
     ...quantities,
+    ...(interruptions.length > 0 ? { interruptions } : {}),
     findings,
     trail,
     provenance: provenanceOf(options, { strain: given.strain, stress: given.stress }),

@@ -13,7 +13,7 @@ import { tensionRoad } from './tensionRoad.js';
  * `maximumStress`, `fracture`, `considere`, `fitHollomon`). A quantity that the record cannot support is absent and a finding says why; E in
  * particular is given only where an extensometer or a removed frame compliance justifies the name. Strains count from where the
  * elastic line meets zero stress; samples are those of the record as given. Unloadings, strokes of a drive that goes back and slips stay in the curve, but
- * properties are those of the loading envelope, without them; after a slip that strain by travel counts, what counts small strains is withheld.
+ * properties are those of the loading envelope, without them (`interruptions` says where they are); after a slip that strain by travel counts, what counts small strains is withheld.
  *
  * @param record - `force` [N] and at least one of `extension` [mm], `strain` [mm/mm], `travel` [mm]; `time` [s] where it was logged. At
  * least 2 samples, finite; extension and strain may end early with NaN.

@@ -15,7 +15,6 @@ import { motionOf, ofPiece } from '../record/index.js';
 import { barbaLinks, elongationLinks, hardnessLink, neckingLink } from './consistencyLinks.js';
 import { elasticEnergyLink, workLink } from './energyLinks.js';
 import type { TensionResult } from './TensionResult.js';
-import { frameWasRefused } from './usableFrame.js';
 
 /** What else is known of the piece. */
 export interface ConsistencyOptions {
@@ -117,7 +116,7 @@ function recordLinks(result: TensionResult, record: TensionColumns): Consistency
   if (result.extensionBasis === 'extensometer-then-travel' || !motion || byTravel !== (column === 'travel')) return [];
   const moved = column === 'strain' ? motion.map((e) => e * result.strainLength) : motion;
   const { frameCompliance } = result.provenance.options;
-  const removed = byTravel && typeof frameCompliance === 'number' && !frameWasRefused(result);
+  const removed = byTravel && typeof frameCompliance === 'number' && result.frameRemoved !== false;
   return workLink(result, checked.force, moved, removed ? frameCompliance : 0);
 }
 

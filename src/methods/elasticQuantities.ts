@@ -13,7 +13,7 @@ function criterionInWords(window: WindowChoice): string {
 
 /** @internal The window of an elastic line, on the curve whose origin was moved. */
 export function modulusWindowOf(
-  { line, shift }: Pick<TensionNumbers, 'line' | 'shift'>,
+  { line, shift, filletSlope }: Pick<TensionNumbers, 'line' | 'shift' | 'filletSlope'>,
   { strain, stress }: StressStrainCurve,
   explanation: LineExplanation,
 ): { readonly modulusWindow?: ModulusWindow } {
@@ -28,6 +28,7 @@ export function modulusWindowOf(
       strainLimits: [strain[line.first]!, strain[line.last]!] as const,
       stressLimits: [stress[line.first]!, stress[line.last]!] as const,
       strainShift: shift,
+      ...(filletSlope === undefined ? {} : { filletSlope }),
       rSquared: line.rSquared,
       relativeStandardError: line.relativeStandardError,
       alternatives: line.alternatives.map(({ first, last, slope: other }) => ({ first, last, slope: other })),

@@ -51,8 +51,11 @@ export function evaluateLine(
   const outline = recordOutline(record, survey);
   const rests = pausesOf(record, survey.clock, survey.top, outline?.motion);
   const found = surveyExcursions(record, outline, rests);
-  const away = found ? found.drops.filter(isOfDrive).map(({ range }) => range) : [];
-  const ranges = loadingRanges(away, record.force.length);
+  const away = found ? found.drops.filter(isOfDrive) : [];
+  const ranges = loadingRanges(
+    away.map(({ range: [leaves, , back] }) => [leaves, back]),
+    record.force.length,
+  );
   const evaluate = (motion: FrameMotion | undefined) => {
     const recorded = stressStrainKernel(withoutFrame(record, motion), lengths);
     const curve = { strain: recorded.strain, stress: recorded.stress };

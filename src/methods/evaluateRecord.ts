@@ -10,7 +10,8 @@ import {
 } from '../curve/index.js';
 import { metalModuli } from '../materials/index.js';
 import { motionOf, ofPiece, pausesOf, surveyExcursions, unloadedFrom, type EndedRecord } from '../record/index.js';
-import { departuresOf, isExcursion } from './departures.js';
+import { departuresOf, isExcursion, possibleSlips } from './departures.js';
+import { interruptionsOf } from './interruptionsOf.js';
 import { evaluateLoading } from './loadingPart.js';
 import type { TensionInput } from './TensionNumbers.js';
 import type { TensionSettings } from './tensionOptions.js';
@@ -49,29 +50,30 @@ export function elasticLengthRatio(recorded: RecordedCurve, lengths: PieceLength
 export function evaluateRecord({ record, survey, outline }: EndedRecord, lengths: PieceLengths, settings: TensionSettings) {
   const rests = pausesOf(record, survey.clock, survey.top, outline?.motion);
   const excursions = surveyExcursions(record, outline, rests);
+  const away = excursions?.drops.filter(({ kind }) => kind !== 'yield') ?? [];
+  const pauses = rests.filter((rest) => !isExcursion(rest, away));
   const resolution = survey.forceStep / lengths.area;
   const ends = { unloadedFrom: outline && unloadedFrom(outline), broken: breakOf(record.force, survey.top, BROKEN_SHARE) };
   const evaluate = (motion: FrameMotion | undefined) => {
     const recorded = stressStrainKernel(strainRecord(record, motion, brokenAt(ends)), lengths);
     const curve = { strain: recorded.strain, stress: recorded.stress };
     const stress = curve.stress.length === record.force.length ? curve.stress : record.force.map((F) => F / lengths.area);
-    const departures = departuresOf(excursions, recorded);
-    const { slips, leaps, zeroMoves } = departures;
-    const pauses = rests.filter((rest) => !isExcursion(rest, departures.excursions));
+    const evidence = { found: excursions, pauses, unloadedFrom: ends.unloadedFrom, stress };
+    const interruptions = interruptionsOf(evidence, recorded, lengths);
+    const { excursions: left, ...where } = departuresOf(interruptions);
+    const leaps = possibleSlips(excursions, recorded, lengths);
     const input = {
       curve,
       stress,
       highest: survey.top,
       resolution,
-      pauses: pauses.map(({ range }) => range),
-      slips,
-      zeroMoves,
       elasticLengthRatio: elasticLengthRatio(recorded, lengths, motion),
-      ...ends,
+      broken: ends.broken,
+      ...where,
     };
     // before the evaluation moves the curve
-    const without = withoutLeaps(input, settings, departures);
-    return { recorded, curve, stress, pauses, leaps, without, ...evaluateLoading(input, settings, departures.excursions) };
+    const without = withoutLeaps(input, settings, left, leaps);
+    return { recorded, curve, stress, interruptions, leaps, without, ...evaluateLoading(input, settings, left) };
   };
-  return { excursions, resolution, ...withUsableFrame(evaluate, settings.frameCompliance, record, lengths, metalModuli[1]) };
+  return { excursions, pauses, resolution, ...withUsableFrame(evaluate, settings.frameCompliance, record, lengths, metalModuli[1]) };
 }

@@ -48,7 +48,12 @@ export { type PropertyDifference, type ComparisonOptions, type ResultComparison 
 export { compareStandards, type StandardsRow, type StandardValue } from './compareStandards.js';
 export { type CuppingBlank, type CuppingResult, type CuppingSheet } from './CuppingResult.js';
 export { type ForceColumns, type ForceRecord } from './ForceColumns.js';
+/** @internal */
+export { departuresOf } from './departures.js';
+/** @internal */
+export { loadingRanges } from './loadingRanges.js';
 export { fromJson } from './fromJson.js';
+export { type Interruption, type InterruptionKind } from './Interruption.js';
 export { monteCarloTension, type MonteCarloTension, type MonteCarloTensionOptions, type TensionDistribution } from './monteCarloTension.js';
 export { monteCarloTensionTrials, type TensionTrialOptions } from './monteCarloTensionTrials.js';
 export { type CurveAnalysisOptions, type TensionOptions, type TensionThresholds } from './tensionOptions.js';

@@ -1,5 +1,4 @@
 import { success, type Finding } from '../base/index.js';
-import type { Departures } from './departures.js';
 import { loadingRanges, pick, pickCurve, sampleOfRecord, samplesOfPart, type Ranges } from './loadingRanges.js';
 import { onRecord, windowAt } from './onRecord.js';
 import { moveCurve } from './moveCurve.js';
@@ -22,7 +21,7 @@ export interface Evaluation {
 }
 
 /** Input and settings of the part, of those of the whole. */
-function partOf(input: TensionInput, settings: TensionSettings, excursions: Departures['excursions']): LoadingPart {
+function partOf(input: TensionInput, settings: TensionSettings, excursions: Ranges): LoadingPart {
   const { curve, stress, highest, broken, unloadedFrom, pauses, slips, zeroMoves } = input;
   const samples = stress.length;
   const ranges = loadingRanges(excursions, samples);
@@ -50,7 +49,7 @@ function partOf(input: TensionInput, settings: TensionSettings, excursions: Depa
  * @internal Evaluates what of a curve is loading, and counts samples in the whole; the curve of the input is moved as the kernel moves its own. Where
  * nothing is left out it is the kernel itself.
  */
-export function evaluateLoading(input: TensionInput, settings: TensionSettings, excursions: Departures['excursions']): Evaluation {
+export function evaluateLoading(input: TensionInput, settings: TensionSettings, excursions: Ranges): Evaluation {
   const part = partOf(input, settings, excursions);
   const own = tensionKernel(part.input, part.settings);
   const { ranges } = part;

@@ -5,8 +5,8 @@ import { keptRanges } from '../record/index.js';
 export type Ranges = readonly (readonly [number, number])[];
 
 /** @internal What of so many samples is loading; undefined where it is the whole. */
-export function loadingRanges(excursions: readonly (readonly [number, number, number])[], samples: number): Ranges | undefined {
-  const left = excursions.filter(([leaves, , back]) => back > leaves + 1 && back < samples);
+export function loadingRanges(excursions: Ranges, samples: number): Ranges | undefined {
+  const left = excursions.filter(([leaves, back]) => back > leaves + 1 && back < samples);
   return left.length === 0 ? undefined : keptRanges(left, samples);
 }
 

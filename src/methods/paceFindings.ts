@@ -52,16 +52,6 @@ export function unevenOfLoading(
 /** More pauses than this are told together: a list of the strokes of a pump hides what else there is to say. */
 const FEW = 5;
 
-/** @internal Samples of every pause that findings speak of. */
-export const pausesIn = (findings: readonly Finding[]): (readonly [number, number])[] =>
-  findings.flatMap(({ code, range, values }) => {
-    if (code === 'pauses-many')
-      return String(values['ranges'])
-        .split(', ')
-        .map((one) => one.split('-').map(Number) as [number, number]);
-    return code === 'pause' && range ? [range] : [];
-  });
-
 /** A pause where it lies on the curve. */
 interface PlacedPause extends Pick<Pause, 'range' | 'duration'> {
   readonly strain: number;
@@ -83,8 +73,7 @@ function notes(pauses: readonly PlacedPause[]): Finding[] {
   const { duration, strain } = longest(pauses);
   const [first, last] = [pauses[0]!.range[0], pauses[pauses.length - 1]!.range[1]];
   const total = pauses.reduce((sum, one) => sum + one.duration, 0);
-  const ranges = pauses.map(({ range }) => range.join('-')).join(', ');
-  return [finding('pauses-many', { count: pauses.length, total, first, last, duration, strain, ranges }, { range: [first, last] })];
+  return [finding('pauses-many', { count: pauses.length, total, first, last, duration, strain }, { range: [first, last] })];
 }
 
 /** @internal Pauses as notes; those within the elastic window, and near each yield value, as one caution as well. */

@@ -1,4 +1,4 @@
-import { InputError, trailValue, type StressStrainCurve, type TrailStep } from '../base/index.js';
+import { InputError, type StressStrainCurve } from '../base/index.js';
 import { requirePiece, type FrameMotion, type PieceLengths } from '../curve/index.js';
 import { filletShare } from './moveCurve.js';
 import type { TensionSettings } from './tensionOptions.js';
@@ -13,27 +13,28 @@ export interface CurveAsRecorded extends StressStrainCurve {
   readonly frame?: Float64Array;
 }
 
-/** Motion of the frame by sample, from where the strain is travel. */
-function frameOf(result: TensionResult, area: number, motion: FrameMotion): Float64Array | undefined {
-  const { stress } = result.curve;
-  const splice = trailValue(result.trail, 'carried-on-by-travel', 'fromSample');
-  if (result.extensionBasis === 'travel') return stress.map((R) => motion.at(R * area));
-  if (splice === undefined) return undefined;
-  const before = motion.at(stress[splice - 1]! * area);
-  return stress.map((R, i) => (i < splice ? 0 : motion.at(R * area) - before));
-}
-
-/** Steps tell by their codes what was taken off; those of a result that is older than the codes have sentences alone. */
-function requireCodes(from: string, trail: readonly TrailStep[]): void {
-  const k = trail.findIndex(({ code }) => (code as unknown) === undefined);
-  if (k >= 0)
+/** What a result tells of itself; one of an early version has it in sentences alone. */
+function told(from: string, field: string, value: number | undefined): number {
+  if (value === undefined)
     throw new InputError(
       from,
-      `result.trail[${k}].code`,
+      `result.${field}`,
       'missing',
-      'must say what was done: the result is older than the codes of steps, analyse its record again',
-      undefined,
+      'must be there: the result is of an early version, analyse its record again',
+      value,
     );
+  return value;
+}
+
+/** Motion of the frame by sample, from where the strain is travel. */
+function frameOf(from: string, result: TensionResult, area: number, motion: FrameMotion): Float64Array | undefined {
+  const { extensionBasis, extensometerEnd } = result;
+  const { stress } = result.curve;
+  if (extensionBasis === 'travel') return stress.map((R) => motion.at(R * area));
+  if (extensionBasis !== 'extensometer-then-travel') return undefined;
+  const splice = told(from, 'extensometerEnd', extensometerEnd);
+  const before = motion.at(stress[splice - 1]! * area);
+  return stress.map((R, i) => (i < splice ? 0 : motion.at(R * area) - before));
 }
 
 /** @internal The curve as it was recorded. */
@@ -45,10 +46,11 @@ export function recordedCurve(from: string, result: TensionResult, settings: Ten
   const motion = settings.frameCompliance;
   if (!motion) return { ...moved, lengths, elasticLengthRatio: 1 };
   const ratio = result.extensionBasis === 'travel' ? lengths.effectiveLength / lengths.parallelLength : 1;
-  if (ratio !== 1 || result.extensionBasis === 'extensometer-then-travel') requireCodes(from, result.trail);
-  const slope = trailValue(result.trail, 'fillets-taken-off', 'slope');
-  const surplus = slope === undefined ? 0 : filletShare(slope, ratio);
-  const frame = frameOf(result, lengths.area, motion);
+  const { modulusWindow } = result;
+  // without an elastic line nothing was taken off
+  const surplus =
+    ratio === 1 || !modulusWindow ? 0 : filletShare(told(from, 'modulusWindow.filletSlope', modulusWindow.filletSlope), ratio);
+  const frame = frameOf(from, result, lengths.area, motion);
   return {
     strain: moved.strain.map((e, i) => e + surplus * moved.stress[i]!),
     stress: moved.stress,

@@ -75,7 +75,7 @@ export function tensionRoad(
   const doubts = options.uncertainty && requireTensionUncertainty(from, options.uncertainty, testPiece.section, lengths, after);
 
   const evaluated = evaluateRecord(counted, lengths, asked);
-  const { recorded, curve, stress, numbers, part, pauses, excursions, leaps, without, frameCompliance, refused } = evaluated;
+  const { recorded, curve, stress, numbers, part, pauses, excursions, interruptions, leaps, without, frameCompliance, refused } = evaluated;
   const settings = { ...asked, frameCompliance };
   const time = runningTime(given, survey);
   const strainStep = (survey.motion?.step ?? 0) / (survey.motion?.column === 'strain' ? 1 : recorded.strainLength);
@@ -157,7 +157,10 @@ export function tensionRoad(
     testPiece: structure(testPiece),
     extensionBasis: recorded.basis,
     strainLength: recorded.strainLength,
+    ...(recorded.extensometerEnd === undefined ? {} : { extensometerEnd: recorded.extensometerEnd }),
+    ...(asked.frameCompliance && given.travel ? { frameRemoved: refused === undefined } : {}),
     curve,
+    ...(interruptions.length > 0 ? { interruptions } : {}),
     ...quantities,
     ...(loading ? { loading } : {}),
     ...(rates ? { rates } : {}),

@@ -1,4 +1,4 @@
-import type { Finding, TensionRecord } from '../base/index.js';
+import type { TensionRecord } from '../base/index.js';
 import type { FrameMotion, PieceLengths, RecordedCurve } from '../curve/index.js';
 import { maximumIndex } from '../numeric/index.js';
 import type { LineNumbers } from './lineKernel.js';
@@ -79,7 +79,3 @@ export function withUsableFrame<T extends Evaluated>(
   const refused = (basis === 'travel' ? shareOfLine(raw, lengths, motion, stiffest) : undefined) ?? whole;
   return refused ? { frameCompliance: undefined, refused, ...raw } : { frameCompliance: motion, ...asked };
 }
-
-/** @internal True of a result whose compliance was given and not taken out. */
-export const frameWasRefused = ({ findings }: { readonly findings: readonly Finding[] }): boolean =>
-  findings.some(({ code }) => code === 'compliance-too-large');

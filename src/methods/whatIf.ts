@@ -6,7 +6,6 @@ import { recordedCurve } from './recordedCurve.js';
 import { requireStrains } from './thresholds.js';
 import { requireTensionOptions, tensionOptionNames, type TensionOptions, type TensionSettings } from './tensionOptions.js';
 import type { TensionResult } from './TensionResult.js';
-import { frameWasRefused } from './usableFrame.js';
 import type { WhatIfChange, WhatIfOptions, WhatIfRow } from './WhatIfRow.js';
 
 const FROM = 'whatIf';
@@ -83,7 +82,7 @@ function requireWhatIf(result: TensionResult, options: WhatIfOptions) {
   const bands = options.bands === undefined ? BANDS : requireList(FROM, 'options.bands', options.bands, 0);
   const settings = requireTensionOptions(FROM, asked, tensionOptionNames);
   return {
-    settings: frameWasRefused(result) ? { ...settings, frameCompliance: undefined } : settings,
+    settings: result.frameRemoved === false ? { ...settings, frameCompliance: undefined } : settings,
     bands: bands.map((band, i) => {
       const [low, high] = requirePair(FROM, `options.bands[${i}]`, band);
       requireBetween(FROM, `options.bands[${i}][0]`, low, 0, 1);
@@ -104,7 +103,7 @@ function requireWhatIf(result: TensionResult, options: WhatIfOptions) {
  *
  * @remarks
  * A value $y'$ of the changed evaluation beside the result's own $y$; strains $e'_c$ with $k$ times the give $x_f$ of the frame, $e'_L$ of travel over $L_0$.
- * Computed from the result alone, whose curve and options tell all that is needed; each row is what {@link analyseTension} gives with that one
+ * Computed from the result alone: its curve, its options, its `interruptions` and what else it holds as data, never from findings or trail; each row is what {@link analyseTension} gives with that one
  * option changed. Strengths Rm and ReH, A and Z stand on none of these and are not repeated. Windows: the runners-up, bands of stress, and the
  * least relative error. The compliance less and more its doubt (at most all of it), and none at all, where one was taken out of travel. Travel over $L_0$ where
  * it was counted over $L_c$, and without the share of the fillets where that was taken off. A row that gives nothing is left out, and so is the offset of the result's first proof strength.
@@ -113,7 +112,7 @@ function requireWhatIf(result: TensionResult, options: WhatIfOptions) {
  * @param options - Bands of stress as shares [1], offsets [mm/mm], doubt of the compliance [1].
  * @returns Rows of what was changed and what comes out, each value beside its difference.
  * @throws {@link InputError} `missing`, `wrong-type`, `not-finite`, `not-positive`, `not-increasing`, `out-of-range`, `unknown-option`; `missing` too where a
- * compliance was taken out and the steps of the trail have no code, as in a result of an early version: what was taken off is not known then.
+ * compliance was taken out and the result does not say how, as that of an early version: where travel took over, and what was taken off for fillets, is not known then.
  *
  * @example
  * ```ts

@@ -1,6 +1,7 @@
 import { finding, type Finding } from '../base/index.js';
-import type { Departures } from './departures.js';
+import type { PossibleSlip } from './departures.js';
 import { evaluateLoading } from './loadingPart.js';
+import type { Ranges } from './loadingRanges.js';
 import type { TensionInput, TensionNumbers } from './TensionNumbers.js';
 import type { TensionSettings } from './tensionOptions.js';
 import type { TensionResult } from './TensionResult.js';
@@ -24,17 +25,18 @@ export interface YieldLeaps {
 export function withoutLeaps(
   input: TensionInput,
   settings: TensionSettings,
-  { excursions, leaps }: Departures,
+  excursions: Ranges,
+  leaps: readonly PossibleSlip[],
 ): TensionNumbers['yielding'] {
   if (leaps.length === 0) return undefined;
   const { curve } = input;
-  const left = [...excursions, ...leaps.map(({ range }) => range)].sort((a, b) => a[0] - b[0]);
+  const left = [...excursions, ...leaps.map(({ range: [turn, , back] }) => [turn, back] as const)].sort((a, b) => a[0] - b[0]);
   return evaluateLoading({ ...input, curve: { ...curve, strain: curve.strain.slice() } }, settings, left).numbers.yielding;
 }
 
 /** @internal Those that the yielding range holds. */
 export function yieldLeaps(
-  leaps: Departures['leaps'],
+  leaps: readonly PossibleSlip[],
   { yielding }: Pick<TensionNumbers, 'yielding'>,
   without: TensionNumbers['yielding'],
 ): YieldLeaps | undefined {

@@ -11,9 +11,9 @@ export function loadingEnvelopeKernel(record: TensionRecord): Repaired {
   if (!outline) return { record, trail: [] };
   const away = excursionsOf(record, outline).drops.filter(isOfDrive);
   if (away.length === 0) return { record, trail: [] };
-  const excursions = away.map(({ range }) => range);
+  const excursions = away.map(({ range: [leaves, , back] }) => [leaves, back] as const);
   const ranges = keptRanges(excursions, record.force.length);
-  const samples = excursions.reduce((sum, [leaves, , back]) => sum + back - leaves - 1, 0);
+  const samples = excursions.reduce((sum, [leaves, back]) => sum + back - leaves - 1, 0);
   return repairedBy(record, [trailStep('excursions-left-out', { count: away.length, samples }, { kind: 'keep', ranges })]);
 }
 

@@ -1,4 +1,5 @@
 import type { Figure } from './Figure.js';
+import { evaluatedStretches } from './evaluatedStretches.js';
 import { figure } from './figureStyle.js';
 import { plane, type NamedPoint } from './plane.js';
 import type { Presentation } from './presentation.js';
@@ -25,11 +26,12 @@ function namedPoints(result: TensionOrCurve, { say }: Presentation): NamedPoint[
 
 /** @internal Stress against strain. */
 export function stressStrainFigure(result: TensionOrCurve, show: Presentation): Figure {
-  const { say, percent, value, colours } = show;
+  const { say, percent, value } = show;
   const end = shownEnd(result);
   const { strain, stress } = result.curve;
   const most = Math.max(largest(strain, end), 1e-9);
   const top = Math.max(largest(stress, end), 1e-9);
+  const { stretches, sentences } = evaluatedStretches(result, end, show);
   const { line, points } = plane(
     show,
     { title: say('Strain e'), metric: SHARE, from: Math.min(0, -0.01 * most), to: 1.06 * most },
@@ -38,9 +40,14 @@ export function stressStrainFigure(result: TensionOrCurve, show: Presentation): 
   return figure(
     show,
     say('Stress against strain'),
-    say('Stress-strain curve up to {strain} of strain and {stress}.', { strain: percent(most), stress: value(top, 'MPa', 3) }),
     [
-      line({ x: strain.subarray(0, end), y: stress.subarray(0, end) }, { color: colours.curve, strokeWidth: 1.6 }),
+      say('Stress-strain curve up to {strain} of strain and {stress}.', { strain: percent(most), stress: value(top, 'MPa', 3) }),
+      ...sentences,
+    ].join(' '),
+    [
+      ...stretches.map(({ from, to, color, most }) =>
+        line({ x: strain.subarray(from, to), y: stress.subarray(from, to), most }, { color, strokeWidth: 1.6 }),
+      ),
       ...points(namedPoints(result, show)),
     ],
   );

@@ -12,7 +12,8 @@ export interface Line {
 // a type and no interface, so that it is plain data of a figure
 export type DrawnPoint = { readonly i: number; readonly x: number; readonly y: number };
 
-const MOST_POINTS = 900;
+/** @internal Points that a line is drawn with at the most, where nothing else is asked. */
+export const MOST_POINTS = 900;
 
 /** @internal At most so many points of a line, with the lowest and highest of each stretch, so that peaks stay. */
 export function thinned({ x, y, xFactor = 1, yFactor = 1, most = MOST_POINTS }: Line): DrawnPoint[] {

@@ -47,9 +47,10 @@ function withDifference(value: number, difference: number | undefined, { digits 
 /** The plastic extension at fracture goes with the total one. */
 const LEFT_OUT = 'plasticExtensionAtFracture';
 
-/** True where the result is of another version: the steps of an early one have no codes, a later one has other options. */
+/** True where the result is of another version: an early one lacks fields that a compliance is put back by, a later one has other options. */
 const ofOtherVersion = (reason: unknown): boolean =>
-  isInputError(reason) && (reason.code === 'unknown-option' || reason.path.startsWith('result.trail'));
+  isInputError(reason) &&
+  (reason.code === 'unknown-option' || ['result.extensometerEnd', 'result.modulusWindow.filletSlope'].includes(reason.path));
 
 /** The rows; nothing where this version cannot evaluate the result again. */
 function rowsOf(result: TensionResult): WhatIfRow[] | undefined {

@@ -143,14 +143,18 @@ test('a curve without a line still has what it has', () => {
   expect(rows.every(({ values }) => values.length > 0)).toBe(true);
 });
 
-test('a result without codes in its trail is refused where they tell what was taken off', () => {
-  const old = ({ trail, ...rest }: TensionResult) =>
-    ({ ...rest, trail: trail.map(({ step, values }) => ({ step, values })) }) as unknown as TensionResult;
+test('a result of an early version is refused where its fields do not tell how a compliance was taken out, and is evaluated elsewhere', () => {
+  const old = ({ interruptions, extensometerEnd, frameRemoved, modulusWindow, ...rest }: TensionResult) => {
+    expect(interruptions).toBeUndefined();
+    const { filletSlope, ...window } = modulusWindow!;
+    expect([typeof extensometerEnd, typeof frameRemoved, typeof filletSlope]).toContain('undefined');
+    return fromJson(toJson({ ...rest, modulusWindow: window }), 'tension');
+  };
   const refused = (columns: TensionColumns, piece: TestPiece, options: TensionOptions) =>
     refusal(() => whatIf(old(analyseTension(columns, piece, options))));
-  expect(refused(record, roundPiece, { frameCompliance: COMPLIANCE })).toBe('missing result.trail[0].code');
-  expect(refused(travelOnly, filleted, { frameCompliance: COMPLIANCE })).toBe('missing result.trail[0].code');
-  // travel alone, without fillets, needs no step to be told
+  expect(refused(record, roundPiece, { frameCompliance: COMPLIANCE })).toBe('missing result.extensometerEnd');
+  expect(refused(travelOnly, filleted, { frameCompliance: COMPLIANCE })).toBe('missing result.modulusWindow.filletSlope');
+  // travel alone, without fillets, needs none of them
   const plain = analyseTension(travelOnly, roundPiece, { frameCompliance: COMPLIANCE });
   expect(whatIf(old(plain))).toEqual(whatIf(plain));
 });

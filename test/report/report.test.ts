@@ -72,6 +72,27 @@ describe('figures', () => {
     }
   });
 
+  test('what was left out of the evaluation is grey, under what was evaluated, and the description says so', () => {
+    const strain = [0, 0.001, 0.002, 0.0015, 0.001, 0.0015, 0.0025, 0.05].flatMap((to, k, all) =>
+      k === 0 ? [0] : Array.from({ length: 30 }, (_, i) => all[k - 1]! + ((to - all[k - 1]!) * (i + 1)) / 30),
+    );
+    const force = strain.map((e) => 50 * (e < 0.0025 ? 100_000 * e : 250 + 1000 * (e - 0.0025)));
+    const looped = analyseTension({ force, strain }, roundPiece);
+    expect(looped.interruptions).toMatchObject([{ kind: 'unloading' }]);
+    const [leaves, back] = looped.interruptions![0]!.range;
+    for (const name of ['stressStrain', 'loadExtension'] as const) {
+      const plain = figures(result)[name]!;
+      expect(plain.description).not.toContain('grey');
+      const one = figures(looped)[name]!;
+      expect(one.description).toContain('Unloadings and slips that the evaluation leaves out are drawn in grey: 1.');
+      const lines = (one.layer as { mark: { color?: string }; data?: { values: unknown[] } }[]).slice(0, 3);
+      const [grey, before, after] = lines;
+      expect(lines.map(({ data }) => data!.values.length)).toEqual([strain.length, leaves + 1, strain.length - back]);
+      expect(before!.mark.color).toBe(after!.mark.color);
+      expect(grey!.mark.color).not.toBe(before!.mark.color);
+    }
+  });
+
   test('a record of a hundred thousand samples gives no more, and keeps its peak', () => {
     const n = 100_000;
     const stress = Float64Array.from({ length: n }, (_, i) => 400 * Math.sin((3 * i) / n) + (i === 50_001 ? 50 : 0));
