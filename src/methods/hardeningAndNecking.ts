@@ -37,8 +37,10 @@ const plasticDoubt = ({ slope, standardError, residualStandardDeviation }: Elast
 
 /** @internal The hardening law between yielding and maximum; none where nothing flowed, so that only noise could be fitted. */
 export function hardeningOf(curve: StressStrainCurve, line: ElasticLine, first: number, maximum: number): TensionNumbers['hardening'] {
-  if (maximum - first < 5 || !hasTrueCurve(curve.strain, first, maximum)) return undefined;
-  const means = trueKernel(meansOf(curve, first, maximum), 1);
+  if (maximum - first < 5) return undefined;
+  const plain = meansOf(curve, first, maximum);
+  if (!hasTrueCurve(plain.strain)) return undefined;
+  const means = trueKernel(plain, 1);
   const flow = flowKernel(means, line.slope, 0, means.strain.length - 1);
   const last = flow.strain.length - 1;
   if (last < 0) return undefined;
@@ -58,8 +60,9 @@ export function neckingOf({ strain, stress }: StressStrainCurve, maximum: number
   let last = maximum;
   while (first > 0 && stress[first - 1]! >= least) first -= 1;
   while (last < end - 1 && stress[last + 1]! >= least) last += 1;
-  if (last - first < 7 || !hasTrueCurve(strain, first, last)) return undefined;
+  if (last - first < 7) return undefined;
   const { strain: means, stress: force } = meansOf({ strain, stress }, first, last);
+  if (!hasTrueCurve(means)) return undefined;
   const trueStrain = new Float64Array(means.length);
   for (let i = 0; i < means.length; i += 1) trueStrain[i] = Math.log1p(means[i]!);
   // the engineering stress is the force over the original area
