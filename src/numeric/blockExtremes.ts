@@ -28,7 +28,7 @@ export function blockExtremes(column: Float64Array): BlockExtremes {
     let deepest = 0;
     for (const stop = Math.min(i + size, n); i < stop; i += 1) {
       const value = column[i]!;
-      if (value > high) high = value;
+      if (value >= high) high = value;
       else if (high - value >= deepest) {
         // nothing is lower that does not fall as deep
         deepest = high - value;

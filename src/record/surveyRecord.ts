@@ -46,6 +46,13 @@ function waysBack(motion: Float64Array, tolerated: number, end: number, blocks: 
   return { backward, largest };
 }
 
+/** Samples equal to the one before. */
+function repeatsOf(force: Float64Array, motion: Float64Array, end: number): number {
+  let repeated = 0;
+  for (let i = 1; i < end; i += 1) if (motion[i] === motion[i - 1] && force[i] === force[i - 1]) repeated += 1;
+  return repeated;
+}
+
 /** How the motion runs; what lies beyond the highest force may go back as it likes. */
 function surveyMotion(
   force: Float64Array,
@@ -57,9 +64,7 @@ function surveyMotion(
   const end = soundLength(motion);
   const step = resolution(motion);
   const tolerated = Math.max(3 * step, 8 * noiseLevel(motion, 0, end));
-  let repeated = 0;
-  for (let i = 1; i < end; i += 1) if (motion[i] === motion[i - 1] && force[i] === force[i - 1]) repeated += 1;
-  return { column, end, step, repeated, ...waysBack(motion, tolerated, Math.min(top + 1, end), blocks) };
+  return { column, end, step, repeated: repeatsOf(force, motion, end), ...waysBack(motion, tolerated, Math.min(top + 1, end), blocks) };
 }
 
 /** @internal The time of a record whose clock runs: it never goes back, nor stands all the while. */
