@@ -1,5 +1,14 @@
 import { describe, expect, it } from 'vitest';
-import { aboveSince, blockExtremes, firstChange, firstFall, highestSample, maximumIndex, randomNumbers } from '../../src/numeric/index.js';
+import {
+  aboveSince,
+  blockExtremes,
+  firstChange,
+  firstFall,
+  firstReaching,
+  highestSample,
+  maximumIndex,
+  randomNumbers,
+} from '../../src/numeric/index.js';
 
 /** Columns that rise in noise, stand, go back, or end early, of less than a block and of many. */
 const columns = [1, 2, 127, 128, 129, 1000, 30_000].flatMap((n) => {
@@ -80,6 +89,15 @@ describe('aboveSince', () => {
           while (first > 0 && column[first - 1]! > level) first -= 1;
           expect(aboveSince(column, level, end, blockExtremes(column))).toBe(first);
         }
+  });
+});
+
+describe('firstReaching by blocks', () => {
+  it('is the sample that it is without them', () => {
+    for (const column of columns)
+      for (const [first, end] of ranges(column.length))
+        for (const level of [-11, 0, 0.1, 0.5, 0.99, 1, 9, 10, 11])
+          expect(firstReaching(column, level, first, end, blockExtremes(column))).toBe(firstReaching(column, level, first, end));
   });
 });
 
