@@ -1,7 +1,7 @@
 import { failure, type StressStrainCurve } from '../base/index.js';
 import type { ElasticLine } from '../curve/index.js';
 import { flowKernel, hasTrueCurve, hollomonKernel, neckingByCurve, trueKernel, withinStrains } from '../hardening/index.js';
-import { cellMeans } from '../numeric/index.js';
+import { cellMeans, stretchAbove } from '../numeric/index.js';
 import type { TensionNumbers } from './TensionNumbers.js';
 
 /** Hollomon is fitted from 2 % true plastic strain where the curve reaches twice as far, else from the end of yielding. */
@@ -55,11 +55,7 @@ export function hardeningOf(curve: StressStrainCurve, line: ElasticLine, first: 
 
 /** @internal The onset of necking by Considère, from the samples around the maximum. */
 export function neckingOf({ strain, stress }: StressStrainCurve, maximum: number, end: number): TensionNumbers['necking'] {
-  const least = NECKING_SHARE * stress[maximum]!;
-  let first = maximum;
-  let last = maximum;
-  while (first > 0 && stress[first - 1]! >= least) first -= 1;
-  while (last < end - 1 && stress[last + 1]! >= least) last += 1;
+  const [first, last] = stretchAbove(stress, NECKING_SHARE * stress[maximum]!, maximum, end);
   if (last - first < 7) return undefined;
   const { strain: means, stress: force } = meansOf({ strain, stress }, first, last);
   if (!hasTrueCurve(means)) return undefined;
