@@ -1,5 +1,5 @@
 import { soundLength, type TensionRecord } from '../base/index.js';
-import { firstFall, highestSample, maximumIndex, noiseLevel, type BlockExtremes } from '../numeric/index.js';
+import { firstFall, highestSample, noiseLevel, type BlockExtremes } from '../numeric/index.js';
 import { GAP, surveyClock, type ClockSurvey } from './clock.js';
 import { motionOf, ofPiece } from './motionOf.js';
 import { recordBlocks, type RecordBlocks } from './recordBlocks.js';
@@ -38,7 +38,7 @@ function waysBack(motion: Float64Array, tolerated: number, end: number, blocks: 
   let [backward, largest] = [0, 0];
   const next = (from: number): number => firstFall(motion, tolerated, from, end, blocks);
   for (let from = 0, i = next(0); i < end; i = next(from)) {
-    const farthest = motion[maximumIndex(motion, from, i)]!;
+    const farthest = motion[highestSample(motion, blocks, from, i)]!;
     backward += 1;
     for (; i < end && motion[i]! < farthest; i += 1) largest = Math.max(largest, farthest - motion[i]!);
     from = i;
