@@ -1,3 +1,5 @@
+import { reachedSince } from '../numeric/index.js';
+
 /** @internal First and last sample whose value lies between two limits on the way up to the maximum. */
 export function between(column: Float64Array, from: number, to: number, maximum: number): readonly [number, number] {
   let last = 0;
@@ -5,7 +7,5 @@ export function between(column: Float64Array, from: number, to: number, maximum:
     last += 4;
   while (last <= maximum && column[last]! <= to) last += 1;
   last -= 1;
-  let first = last;
-  while (first > 0 && column[first - 1]! >= from) first -= 1;
-  return [first, last];
+  return [reachedSince(column, from, last), last];
 }

@@ -1,5 +1,5 @@
 import type { StressStrainCurve } from '../base/index.js';
-import { cellMeans } from '../numeric/index.js';
+import { cellMeans, reachedSince } from '../numeric/index.js';
 import { beginningYield } from './beginningYield.js';
 import { coarseLine, OFFSET } from './coarseLine.js';
 import { linearLimits, linearPart, type LinearLimits } from './linearPart.js';
@@ -20,8 +20,7 @@ const PLACES = 200;
 /** Crossings of offset lines, on means over the curve around the sample where a coarse one crosses. */
 function crossings({ strain, stress }: StressStrainCurve, offsetSample: number, beyond: number) {
   const top = Math.min(offsetSample, beyond - 1);
-  let first = top;
-  while (first > 0 && stress[first - 1]! >= BELOW_CROSSING * stress[top]!) first -= 1;
+  const first = reachedSince(stress, BELOW_CROSSING * stress[top]!, top);
   let last = top;
   while (last < beyond - 1 && strain[last]! <= strain[top]! + OFFSET) last += 1;
   const { x, y } = cellMeans(strain, stress, first, last, PLACES);

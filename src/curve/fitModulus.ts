@@ -1,5 +1,5 @@
 import { failure, success, type CurveColumns, type Outcome, type StressStrainCurve } from '../base/index.js';
-import { lineFit, maximumIndex } from '../numeric/index.js';
+import { lineFit, maximumIndex, reachedSince } from '../numeric/index.js';
 import { coarseLine } from './coarseLine.js';
 import { explainLine } from './explainLine.js';
 import type { ElasticLine, ModulusFit, ModulusReason } from './ModulusFit.js';
@@ -34,14 +34,6 @@ function criterionOf(
     { by: window.by, z, startShare, spanShare, gap },
     { score: (slope, error) => slope - z * error, slopeFor: (score) => score, perError: () => z, unit: 0, gap },
   ];
-}
-
-/** First of the samples before `end` from which on none lies below a level. */
-function firstAbove(stress: Float64Array, end: number, level: number): number {
-  let i = end;
-  while (i > 3 && stress[i - 1]! >= level && stress[i - 2]! >= level && stress[i - 3]! >= level && stress[i - 4]! >= level) i -= 4;
-  while (i > 0 && stress[i - 1]! >= level) i -= 1;
-  return i;
 }
 
 /** The line through a window, with all that describes it. */
@@ -95,7 +87,7 @@ export function fitModulusKernel(
   const { startShare = SHARE, spanShare = SHARE } = window;
   const [criterion, scoring] = criterionOf(window, startShare, spanShare);
   const others = alone ? 0 : OTHERS;
-  const start = firstAbove(stress, end, startShare * offsetStress);
+  const start = reachedSince(stress, startShare * offsetStress, end);
   const tries = [
     { start, span: spanShare, points: POINTS, eased: [] },
     { start: 0, span: spanShare, points: POINTS, eased: ['start'] },

@@ -7,7 +7,7 @@ import {
   type Outcome,
   type StressStrainCurve,
 } from '../base/index.js';
-import { maximumIndex, medianOf } from '../numeric/index.js';
+import { firstBelow, maximumIndex, medianOf } from '../numeric/index.js';
 import { requireCurve } from './requireCurve.js';
 
 /** Options of {@link fracture}. */
@@ -78,8 +78,7 @@ export function breakOf(stress: Float64Array, maximum: number, share: number): O
     while (index > maximum && stress[index - 1]! - stress[index]! > least) index -= 1;
     return index;
   };
-  let gone = maximum;
-  while (gone < n && stress[gone]! >= share * top) gone += 1;
+  const gone = firstBelow(stress, share * top, maximum, n);
   if (gone < n) {
     const index = suddenAt(gone);
     if (index < gone) return at(index, 'sudden-fall');

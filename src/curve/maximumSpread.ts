@@ -1,5 +1,5 @@
 import type { StressStrainCurve } from '../base/index.js';
-import { cellMeans, maximumIndex, noiseLevel } from '../numeric/index.js';
+import { cellMeans, maximumIndex, noiseLevel, stretchAbove } from '../numeric/index.js';
 
 /** @internal How far the strain of a maximum is determined. */
 export interface MaximumSpread {
@@ -25,10 +25,7 @@ const EXACT = 1e-7;
 /** @internal The neighbourhood of the maximum, by means that noise does not break into pieces; a share of the maximum is within it in any case. */
 export function maximumSpread({ strain, stress }: StressStrainCurve, index: number, end: number, share: number): MaximumSpread {
   const top = stress[index]!;
-  let first = index;
-  let last = index;
-  while (first > 0 && stress[first - 1]! >= REGION * top) first -= 1;
-  while (last < end - 1 && stress[last + 1]! >= REGION * top) last += 1;
+  const [first, last] = stretchAbove(stress, REGION * top, index, end);
   const noise = noiseLevel(stress, first, last + 1);
   const { x, y, size } = cellMeans(strain, stress, first, last, PLACES);
   const highest = maximumIndex(y);

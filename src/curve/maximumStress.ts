@@ -1,5 +1,5 @@
 import { requireBetween, requireNonNegative, requireOptions, type CurveColumns, type StressStrainCurve } from '../base/index.js';
-import { maximumIndex } from '../numeric/index.js';
+import { maximumIndex, stretchAbove } from '../numeric/index.js';
 import { requireCurve } from './requireCurve.js';
 
 /** Options of {@link maximumStress}. */
@@ -25,10 +25,7 @@ export interface Maximum {
 /** @internal {@link maximumStress} on a checked curve, with the sample of the maximum known. */
 export function plateauOf({ strain, stress }: StressStrainCurve, index: number, resolution: number): Maximum {
   const top = stress[index]!;
-  let first = index;
-  let last = index;
-  while (first > 0 && stress[first - 1]! >= top - resolution) first -= 1;
-  while (last < stress.length - 1 && stress[last + 1]! >= top - resolution) last += 1;
+  const [first, last] = stretchAbove(stress, top - resolution, index);
   return { stress: top, strain: (strain[first]! + strain[last]!) / 2, index, plateau: [strain[first]!, strain[last]!] };
 }
 

@@ -29,14 +29,20 @@ export function noiseFlattening(
 ): NoiseFlattening | undefined {
   const n = last - first + 1;
   if (n < LEAST || !(slope > 0)) return undefined;
-  const e = strain.slice(first, last + 1);
-  const R = stress.slice(first, last + 1);
+  const e = strain.subarray(first, last + 1);
+  const R = stress.subarray(first, last + 1);
+  const middle = mean(e);
+  const rest = new Float64Array(n);
+  let squares = 0;
+  for (let i = 0; i < n; i += 1) {
+    rest[i] = R[i]! - slope * e[i]!;
+    squares += (e[i]! - middle) ** 2;
+  }
   const own = noiseLevel(e);
   const both = noiseLevel(R) ** 2 + (slope * own) ** 2;
-  const near = noiseLevel(R.map((one, i) => one - slope * e[i]!)) ** 2;
+  const near = noiseLevel(rest) ** 2;
   const strainNoise = own * Math.sqrt(both > near ? near / both : 1);
-  const middle = mean(e);
-  const variance = e.reduce((sum, one) => sum + (one - middle) ** 2, 0) / n;
+  const variance = squares / n;
   if (!(variance > 0 && strainNoise > 0)) return undefined;
   const share = Math.min(strainNoise ** 2 / variance, MOST);
   return { strainNoise, slopeShare: share / (1 - share) };

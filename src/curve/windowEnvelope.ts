@@ -1,4 +1,5 @@
 import type { StressStrainCurve } from '../base/index.js';
+import { aboveSince, reachedSince } from '../numeric/index.js';
 import { POINTS } from './windowChoice.js';
 
 /** What others would find who chose another window by the same bounds, in the lower half where every practice puts it. */
@@ -76,10 +77,8 @@ export function windowEnvelope(
   const { startShare, spanShare, offsetStress, offsetSample, proofOf } = bounds;
   const { strain, stress } = curve;
   const upper = Math.max(UPPER_SHARE, startShare + spanShare + ROOM) * offsetStress;
-  let end = offsetSample;
-  while (end > 0 && stress[end - 1]! > upper) end -= 1;
-  let start = end;
-  while (start > 0 && stress[start - 1]! >= startShare * offsetStress) start -= 1;
+  const end = aboveSince(stress, upper, offsetSample);
+  const start = reachedSince(stress, startShare * offsetStress, end);
   const lines = linesOf(curve, start, end, spanShare * offsetStress);
   if (lines.length === 0) return undefined;
 

@@ -1,5 +1,5 @@
 import { failure, success, type Outcome } from '../base/index.js';
-import { cellMeans, cubicFit, maximumIndex, noiseLevel, quarticRest } from '../numeric/index.js';
+import { cellMeans, cubicFit, maximumIndex, noiseLevel, quarticRest, stretchAbove } from '../numeric/index.js';
 import type { NeckingOnset, NeckingReason } from './considere.js';
 import { CORNER_PARAMETERS, neckingCorner, type Corner } from './neckingCorner.js';
 import { CELLS, smoothMaximum } from './smoothMaximum.js';
@@ -32,11 +32,7 @@ function regionOf(force: Float64Array): { readonly first: number; readonly last:
   const half = Math.floor(Math.min(wanted, n / 8) / 2);
   const means = half === 0 ? force : runningMean(force, half);
   const top = maximumIndex(means, half, n - half);
-  const least = SHARE * means[top]!;
-  let first = top;
-  let last = top;
-  while (first > 0 && means[first - 1]! >= least) first -= 1;
-  while (last < n - 1 && means[last + 1]! >= least) last += 1;
+  const [first, last] = stretchAbove(means, SHARE * means[top]!, top);
   return { first, last, top };
 }
 

@@ -117,7 +117,7 @@ export function bendingFindings(result: Found, evidence: BendingEvidence, settin
   found.push(...readingFindings(evidence.section, thresholds.sectionSpread));
   found.push(...pauseFindings(evidence.pauses, result.curve, result.proofStrengths, line));
   if (evidence.time) found.push(...unevenOfLoading(evidence.record, part));
-  found.push(...displacementFindings(recorded, result, settings, evidence.strainStep));
+  found.push(...displacementFindings(recorded, result, settings, evidence.strainStep, numbers.highest));
   // a span that is just long enough passes, whatever the last bit of the height
   if (spanRatio.value < thresholds.spanRatio * (1 - 1e-9))
     found.push(

@@ -1,5 +1,5 @@
 import { failure, success, type Outcome } from '../base/index.js';
-import { cellMeans, maximumIndex } from '../numeric/index.js';
+import { cellMeans, maximumIndex, stretchAbove } from '../numeric/index.js';
 import { requireForceColumns, type ForceColumns } from './ForceColumns.js';
 
 /** How a test force was brought on and held. */
@@ -60,10 +60,7 @@ export function heldForce(force: Float64Array, time: Float64Array): BrinellDwell
   const top = maximumIndex(force);
   const highest = force[top]!;
   if (highest <= 0) return undefined;
-  let first = top;
-  while (first > 0 && force[first - 1]! >= NEAR * highest) first -= 1;
-  let last = top;
-  while (last + 1 < force.length && force[last + 1]! >= NEAR * highest) last += 1;
+  const [first, last] = stretchAbove(force, NEAR * highest, top);
   /** The force still moves by more than a share of itself in a second, over the next or last 0.2 s. */
   const moves = (i: number, way: 1 | -1): boolean => {
     let j = i + way;

@@ -1,4 +1,4 @@
-import { firstReaching, lineFit, maximumIndex, noiseLevel } from '../numeric/index.js';
+import { firstReaching, lineFit, maximumIndex, noiseLevel, reachedSince } from '../numeric/index.js';
 
 /** @internal A cup in the columns of its record. */
 export interface Cup {
@@ -54,8 +54,7 @@ function powerMeetsZero(force: Float64Array, travel: Float64Array, first: number
 /** Travel at which the first rise of the force meets zero, by a line and by a power of the way. */
 function contactsOf(force: Float64Array, travel: Float64Array, highest: number): [number, number] {
   const level = Math.max(TOUCH * force[highest]!, NOISE * noiseLevel(force, 0, highest + 1));
-  let first = highest;
-  while (first > 0 && force[first - 1]! >= level) first -= 1;
+  const first = reachedSince(force, level, highest);
   const until = (times: number): number => Math.min(highest, firstReaching(force, times * level, first, highest));
   const [short, long] = [until(FIRST_RISE), until(LONG_RISE)];
   const line = short - first + 1 < FEW ? undefined : meetsZero(force, travel, first, short);

@@ -75,8 +75,10 @@ export function slopeFindings(
 function toeOf(
   { strain, stress }: Pick<RecordedCurve, 'strain' | 'stress'>,
   { first, slope }: { readonly first: number; readonly slope: number },
+  highest: number,
 ): number {
-  const least = LOADED * stress[maximumIndex(stress)]!;
+  // an extensometer may end before the highest force
+  const least = LOADED * (stress[highest] ?? stress[maximumIndex(stress)]!);
   let i = first;
   while (i > 0 && stress[i]! > least) i -= 1;
   return stress[i]! / slope - strain[i]!;
@@ -88,12 +90,13 @@ export function displacementFindings(
   { modulusWindow, proofStrengths }: Found,
   { thresholds }: Settings,
   strainStep: number,
+  highest: number,
 ): Finding[] {
   const found: Finding[] = [];
   if (modulusWindow) {
     const shift = modulusWindow.strainShift - recorded.firstStrain;
     const elastic = modulusWindow.stressLimits[1] / modulusWindow.slope;
-    const toe = toeOf(recorded, modulusWindow);
+    const toe = toeOf(recorded, modulusWindow, highest);
     const share = toe / elastic;
     const why = modulusWindow.linearPart?.why;
     // a curve that bends from the start seems to have a toe
@@ -120,7 +123,7 @@ export function displacementFindings(
 export interface FrameEvidence {
   readonly record: Pick<TensionRecord, 'force' | 'travel'>;
   readonly recorded: Pick<RecordedCurve, 'basis' | 'firstStrain' | 'strain' | 'stress'>;
-  readonly numbers: Pick<TensionNumbers, 'line'>;
+  readonly numbers: Pick<TensionNumbers, 'line' | 'highest'>;
   readonly share: FrameShare | undefined;
   readonly refused: RefusedFrame | undefined;
   /** The step of the displacement, as strain. */
@@ -139,6 +142,6 @@ export function frameFindings(
     ...refusedFindings(refused),
     ...(motion && record.travel ? [...conditionFindings([motion], settings.test, loaded), ...beyondCompliance(record.force, motion)] : []),
     ...(recorded.basis === 'travel' ? [finding('extension-from-travel', {}), ...slopeFindings(numbers, motion, share, refused)] : []),
-    ...displacementFindings(recorded, result, settings, strainStep),
+    ...displacementFindings(recorded, result, settings, strainStep, numbers.highest),
   ];
 }

@@ -1,7 +1,7 @@
 import { failure, type StressStrainCurve } from '../base/index.js';
 import type { ElasticLine } from '../curve/index.js';
 import { flowKernel, hasTrueCurve, hollomonKernel, neckingByCurve, trueKernel, withinStrains } from '../hardening/index.js';
-import { cellMeans } from '../numeric/index.js';
+import { cellMeans, stretchAbove } from '../numeric/index.js';
 import type { TensionNumbers } from './TensionNumbers.js';
 
 /** Hollomon is fitted from 2 % true plastic strain where the curve reaches twice as far, else from the end of yielding. */
@@ -37,8 +37,10 @@ const plasticDoubt = ({ slope, standardError, residualStandardDeviation }: Elast
 
 /** @internal The hardening law between yielding and maximum; none where nothing flowed, so that only noise could be fitted. */
 export function hardeningOf(curve: StressStrainCurve, line: ElasticLine, first: number, maximum: number): TensionNumbers['hardening'] {
-  if (maximum - first < 5 || !hasTrueCurve(curve.strain, first, maximum)) return undefined;
-  const means = trueKernel(meansOf(curve, first, maximum), 1);
+  if (maximum - first < 5) return undefined;
+  const plain = meansOf(curve, first, maximum);
+  if (!hasTrueCurve(plain.strain)) return undefined;
+  const means = trueKernel(plain, 1);
   const flow = flowKernel(means, line.slope, 0, means.strain.length - 1);
   const last = flow.strain.length - 1;
   if (last < 0) return undefined;
@@ -53,13 +55,10 @@ export function hardeningOf(curve: StressStrainCurve, line: ElasticLine, first: 
 
 /** @internal The onset of necking by Considère, from the samples around the maximum. */
 export function neckingOf({ strain, stress }: StressStrainCurve, maximum: number, end: number): TensionNumbers['necking'] {
-  const least = NECKING_SHARE * stress[maximum]!;
-  let first = maximum;
-  let last = maximum;
-  while (first > 0 && stress[first - 1]! >= least) first -= 1;
-  while (last < end - 1 && stress[last + 1]! >= least) last += 1;
-  if (last - first < 7 || !hasTrueCurve(strain, first, last)) return undefined;
+  const [first, last] = stretchAbove(stress, NECKING_SHARE * stress[maximum]!, maximum, end);
+  if (last - first < 7) return undefined;
   const { strain: means, stress: force } = meansOf({ strain, stress }, first, last);
+  if (!hasTrueCurve(means)) return undefined;
   const trueStrain = new Float64Array(means.length);
   for (let i = 0; i < means.length; i += 1) trueStrain[i] = Math.log1p(means[i]!);
   // the engineering stress is the force over the original area

@@ -10,6 +10,7 @@ import {
   type WindowChoice,
 } from '../curve/index.js';
 import { maximumIndex } from '../numeric/index.js';
+import { moveOrigin } from './moveCurve.js';
 import type { TensionNumbers } from './TensionNumbers.js';
 
 /** @internal What is asked of a curve that has an elastic line. */
@@ -38,7 +39,7 @@ export function lineKernel(curve: StressStrainCurve, settings: LineSettings): Li
   const line = fitModulusKernel(curve, settings.window, highest);
   // no shift is 0, never -0, which JSON does not know
   const shift = line.ok ? line.strainShift + 0 : 0;
-  if (shift !== 0) for (let i = 0; i < strain.length; i += 1) strain[i]! -= shift;
+  moveOrigin(strain, shift);
   return {
     line,
     shift,

@@ -10,6 +10,11 @@ export function withoutFillets({ strain, stress }: StressStrainCurve, slope: num
   for (let i = 0; i < strain.length; i += 1) strain[i]! -= stress[i]! * surplus;
 }
 
+/** @internal Counts strains, in place, from where the line meets zero stress. */
+export function moveOrigin(strain: Float64Array, shift: number): void {
+  if (shift !== 0) for (let i = 0; i < strain.length; i += 1) strain[i]! -= shift;
+}
+
 /** @internal Moves a curve in place as the kernel moved the one that it was given. */
 export function moveCurve(
   curve: StressStrainCurve,
@@ -17,5 +22,5 @@ export function moveCurve(
   ratio: number,
 ): void {
   if (filletSlope !== undefined) withoutFillets(curve, filletSlope, ratio);
-  if (shift !== 0) for (let i = 0; i < curve.strain.length; i += 1) curve.strain[i]! -= shift;
+  moveOrigin(curve.strain, shift);
 }

@@ -1,5 +1,5 @@
 import type { Quantity } from '../base/index.js';
-import { randomStreams } from '../numeric/index.js';
+import { randomStreams, stretchAbove } from '../numeric/index.js';
 import { requireInput, type CheckedInput } from '../uncertainty/index.js';
 import { calmed } from './calmed.js';
 import { columnsHash } from './columnsHash.js';
@@ -43,10 +43,7 @@ function stretchOf(values: readonly number[]): { readonly middle: number; readon
 /** Strain over which the quiet force lies within two deviations of its noise of the maximum: no sample tells where in it the maximum is. */
 function flatStrain({ record: { force }, top, recorded: { strain } }: TensionTask, noise: KnownNoise): number {
   const least = force[top]! - 2 * noise.force;
-  let first = top;
-  let last = top;
-  while (first > 0 && force[first - 1]! >= least) first -= 1;
-  while (last + 1 < strain.length && force[last + 1]! >= least) last += 1;
+  const [first, last] = stretchAbove(force, least, top, strain.length);
   return last < strain.length ? strain[last]! - strain[first]! : 0;
 }
 

@@ -19,7 +19,7 @@ import {
 import { maximumIndex } from '../numeric/index.js';
 import { fractureOf } from './fractureOf.js';
 import { hardeningOf, neckingOf } from './hardeningAndNecking.js';
-import { withoutFillets } from './moveCurve.js';
+import { moveOrigin, withoutFillets } from './moveCurve.js';
 import type { AfterSlip, Proportional, TensionInput, TensionNumbers } from './TensionNumbers.js';
 import type { TensionSettings } from './tensionOptions.js';
 import { turned } from './turned.js';
@@ -79,7 +79,7 @@ export function tensionKernel(input: TensionInput, settings: TensionSettings): T
   }
   if (line.ok && input.slopeFactor !== undefined) line = turned(line, curve, input.slopeFactor);
   const shift = line.ok ? line.strainShift : 0;
-  if (shift !== 0) for (let i = 0; i < n; i += 1) strain[i]! -= shift;
+  moveOrigin(strain, shift);
 
   const { fracture, end: lastOfTest } = fractureOf(curve, input, highest);
   const end = Math.min(lastOfTest, n);

@@ -1,5 +1,5 @@
 import { soundLength } from '../base/index.js';
-import { noiseLevel, type RandomStreams } from '../numeric/index.js';
+import { noiseLevel, type RandomStreams, reachedSince } from '../numeric/index.js';
 import { motionOf, ofPiece, resolution } from '../record/index.js';
 import { noiseDrift } from './noiseDrift.js';
 import type { TensionTask } from './tensionModel.js';
@@ -43,9 +43,7 @@ function placeOf({ numbers: { line, highest }, recorded: { stress } }: TensionTa
   if (!line.ok || level === undefined) return line.ok ? [line.first, line.last] : [0, Math.min(highest, stress.length - 1)];
   let last = Math.max(line.offsetSample ?? line.last, line.last);
   while (last > line.last && stress[last]! > TO_SHARE * level) last -= 1;
-  let first = line.first;
-  while (first > 0 && stress[first - 1]! >= FROM_SHARE * level) first -= 1;
-  return [first, last];
+  return [reachedSince(stress, FROM_SHARE * level, line.first), last];
 }
 
 /**

@@ -28,7 +28,7 @@ export function blockExtremes(column: Float64Array): BlockExtremes {
     let deepest = 0;
     for (const stop = Math.min(i + size, n); i < stop; i += 1) {
       const value = column[i]!;
-      if (value > high) high = value;
+      if (value >= high) high = value;
       else if (high - value >= deepest) {
         // nothing is lower that does not fall as deep
         deepest = high - value;
@@ -42,8 +42,15 @@ export function blockExtremes(column: Float64Array): BlockExtremes {
   return { size, lowest, highest, fall };
 }
 
-/** @internal Sample of the highest value of a column without NaN, the first of equals. */
-export function highestSample(column: Float64Array, { size, highest }: BlockExtremes): number {
-  const first = size * maximumIndex(highest);
-  return maximumIndex(column, first, Math.min(first + size, column.length));
+/** @internal Sample of the highest value of a column without NaN, or of a range of it, the first of equals. */
+export function highestSample(column: Float64Array, { size, highest }: BlockExtremes, first = 0, end = column.length): number {
+  // blocks that lie within the range, and what is left of it on either side
+  const [begin, stop] = [Math.ceil(first / size), end === column.length ? highest.length : Math.floor(end / size)];
+  if (begin >= stop) return maximumIndex(column, first, end);
+  const block = size * maximumIndex(highest, begin, stop);
+  const inside = maximumIndex(column, block, Math.min(block + size, end));
+  const before = first < begin * size ? maximumIndex(column, first, begin * size) : inside;
+  const best = column[before]! >= column[inside]! ? before : inside;
+  const after = stop * size < end ? maximumIndex(column, stop * size, end) : best;
+  return column[after]! > column[best]! ? after : best;
 }

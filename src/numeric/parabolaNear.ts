@@ -16,9 +16,9 @@ export function parabolaNear(
   widths: readonly number[],
 ): (LocalParabola & { readonly width: number }) | undefined {
   let best: (LocalParabola & { readonly width: number }) | undefined;
+  let first = index;
+  let last = index - 1;
   for (const width of widths) {
-    let first = index;
-    let last = index - 1;
     while (first > 0 && Math.abs(x[first - 1]! - at) <= width) first -= 1;
     while (last < x.length - 1 && Math.abs(x[last + 1]! - at) <= width) last += 1;
     if (last - first + 1 < LEAST) continue;

@@ -67,11 +67,11 @@ function productsOf(a: Float64Array, b: Float64Array, farthest: number): Float64
 }
 
 /** @internal The lag between force and motion, from how their rates pulse together; undefined where the drive is too even to tell. */
-export function channelLag({ force, motion, first, top, highest }: RecordOutline): ChannelLag | undefined {
+export function channelLag({ force, blocks, motion, first, top, highest }: RecordOutline): ChannelLag | undefined {
   if (!motion) return undefined;
   const end = Math.min(top, motion.end);
-  const from = firstReaching(force, FROM * highest, first, end);
-  const to = firstReaching(force, TO * highest, from, end);
+  const from = firstReaching(force, FROM * highest, first, end, blocks);
+  const to = firstReaching(force, TO * highest, from, end, blocks);
   const count = Math.min(to - from, MOST);
   if (count < LEAST) return undefined;
   // the pulses of a hand last many samples: so many together that they stand out of the noise

@@ -40,7 +40,7 @@ export function surveyExcursions(
   outline: RecordOutline | undefined,
   pauses: readonly Pause[],
 ): Excursions | undefined {
-  return outline && testSegments(outline.force, outline.highest, record.time).length < 2
+  return outline && testSegments(outline.force, outline.highest, record.time, [], outline.blocks).length < 2
     ? excursionsOf(record, outline, pauses)
     : undefined;
 }

@@ -40,6 +40,7 @@ const BEFORE = 25;
 
 /** A channel of extension and the force with it, as far as the piece is loaded. */
 interface Channel {
+  readonly outline: RecordOutline;
   readonly force: Float64Array;
   readonly travel: Float64Array | undefined;
   readonly values: Float64Array;
@@ -56,8 +57,8 @@ interface Channel {
 }
 
 /** How far the elastic piece alone would move for a change of the force, as far as a sample tells; 0 where it cannot. */
-function elasticWay({ force, values, first, top }: Omit<Channel, 'band'>, until: number): number {
-  const stiffness = steepestChord(force, values, first, Math.min(top, until));
+function elasticWay({ outline, values, top }: Pick<Channel, 'outline' | 'values' | 'top'>, until: number): number {
+  const stiffness = steepestChord(outline, values, Math.min(top, until));
   return stiffness > 0 ? 1 / stiffness : 0;
 }
 
@@ -152,7 +153,7 @@ function endOf(
   // what was taken off may be noisier than before, or perfectly still
   const along = motion?.values === values ? motion.noise : noiseLevel(values, first, last + 1);
   const noise = Math.max(along, noiseLevel(values, last - 2 * STANDING, last + 1));
-  const own = { force, travel: record.travel, values, blocks, first, last, top, highest, forceNoise: habit.noise };
+  const own = { outline, force, travel: record.travel, values, blocks, first, last, top, highest, forceNoise: habit.noise };
   const channel: Channel = { band: Math.max(DEVIATIONS * noise, STEPS * step, FINEST * highest * elasticWay(own, top)), ...own };
   const stands = standsFrom(channel);
   const end = stands ?? fallsBackFrom(channel);

@@ -1,4 +1,4 @@
-import { firstFall, maximumIndex } from '../numeric/index.js';
+import { firstFall, highestSample } from '../numeric/index.js';
 import type { OutlinedMotion, RecordOutline } from './recordOutline.js';
 import { SUDDEN } from './suddenFalls.js';
 import { REVERSED, type Stretch } from './turns.js';
@@ -38,7 +38,7 @@ function findDips(outline: RecordOutline, { first, end, plastic, deviation }: Se
   for (let from = first; ;) {
     const fallen = firstFall(force, least, from, end + 1, blocks);
     if (fallen > end) return found;
-    const level = force[maximumIndex(force, from, fallen)]! - BACK * habit.noise - habit.step;
+    const level = force[highestSample(force, blocks, from, fallen)]! - BACK * habit.noise - habit.step;
     let turn = fallen;
     while (force[turn]! < level) turn -= 1;
     let valley = fallen;

@@ -1,5 +1,5 @@
 import { soundLength } from '../base/index.js';
-import { firstReaching, medianOf, noiseLevel } from '../numeric/index.js';
+import { firstBelow, firstReaching, medianOf, noiseLevel } from '../numeric/index.js';
 import type { ColumnHabit } from './recordOutline.js';
 import { resolution } from './resolution.js';
 
@@ -62,9 +62,7 @@ function loadedPart(force: Float64Array, motion: Float64Array, highest: number):
   const top = Math.min(highest, end - 1);
   const loaded = 0.02 * force[top]!;
   const first = firstReaching(force, loaded, 0, top);
-  let last = top;
-  while (last + 1 < end && force[last + 1]! >= loaded) last += 1;
-  return [first, last];
+  return [first, firstBelow(force, loaded, top + 1, end) - 1];
 }
 
 function driveOf(

@@ -74,11 +74,16 @@ export const SLIPPED_CHORDS = SPAN;
  * @internal The steepest chord between the first crossings of a few levels of the force at a sample: nearly the elastic stiffness up to there. So many of the
  * steepest may be passed over, where something may have steepened them.
  */
-export function steepestChord(force: Float64Array, motion: Float64Array, first: number, top: number, passed = 0): number {
+export function steepestChord(
+  { force, blocks, first }: Pick<RecordOutline, 'force' | 'blocks' | 'first'>,
+  motion: Float64Array,
+  top: number,
+  passed = 0,
+): number {
   const places: number[] = [];
   let i = first;
   for (const level of LEVELS) {
-    i = firstReaching(force, level * force[top]!, i, top + 1);
+    i = firstReaching(force, level * force[top]!, i, top + 1, blocks);
     if (i > top) break;
     places.push(i);
   }
@@ -116,7 +121,7 @@ export function recordOutline(record: TensionRecord, known?: RecordSurvey): Reco
   const top = known?.top ?? highestSample(force, blocks);
   const highest = force[top]!;
   if (!(highest > 0)) return undefined;
-  const first = firstReaching(force, LOADED * highest, 0, top);
+  const first = firstReaching(force, LOADED * highest, 0, top, blocks);
   const last = lastLoaded(force, known?.forceNoise ?? noiseLevel(force), top, highest);
   const stepOf = (motion: Float64Array): number => (known?.motion?.column === column ? known.motion.step : resolution(motion));
   return {
@@ -137,6 +142,6 @@ export function recordOutline(record: TensionRecord, known?: RecordSurvey): Reco
     first,
     last,
     habit: habitOf(force, known?.forceStep ?? resolution(force), first, last),
-    stiffness: values ? steepestChord(force, values, first, Math.min(top, sound - 1)) : 0,
+    stiffness: values ? steepestChord({ force, blocks, first }, values, Math.min(top, sound - 1)) : 0,
   };
 }

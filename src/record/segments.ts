@@ -1,5 +1,5 @@
 import { finding, type Finding } from '../base/index.js';
-import { maximumIndex } from '../numeric/index.js';
+import { firstBelow, maximumIndex, type BlockExtremes } from '../numeric/index.js';
 
 /** @internal First and last sample of a stretch. */
 export type Segment = readonly [number, number];
@@ -21,6 +21,7 @@ export function testSegments(
   highest: number,
   time: Float64Array | undefined,
   headings: readonly number[] = [],
+  blocks?: BlockExtremes,
 ): Segment[] {
   const n = force.length;
   const up = RISEN * highest;
@@ -43,7 +44,7 @@ export function testSegments(
       risen = true;
       quiet = 0;
       // most of a record lies up there
-      while (i + 4 < n && force[i + 1]! > up && force[i + 2]! > up && force[i + 3]! > up && force[i + 4]! > up) i += 4;
+      i = firstBelow(force, up * (1 + Number.EPSILON), i + 1, n, blocks) - 1;
     } else if (Math.abs(force[i]!) < nothing) quiet += 1;
     else quiet = 0;
     if (!risen || quiet === 0) continue;

@@ -85,12 +85,13 @@ export const besides = (slips: readonly Jump[], jumps: readonly Jump[]): Jump[] 
  * less its elastic part: across a straight line that is a step.
  */
 export function findSlipsBack(outline: RecordOutline, motion: Float64Array): Jump[] {
-  const { force, first, top, highest, habit } = outline;
+  const { force, blocks, first, top, highest, habit } = outline;
+  const known = outline.motion?.values === motion ? outline.motion.blocks : undefined;
   const beyond = Math.min(top, soundLength(motion) - 1) + 1;
-  const stiffness = steepestChord(force, motion, first, beyond - 1, SLIPPED_CHORDS);
+  const stiffness = steepestChord(outline, motion, beyond - 1, SLIPPED_CHORDS);
   // far beyond the elastic extension at the highest force nothing is elastic
-  const end = stiffness > 0 ? firstReaching(motion, motion[first]! + (FAR * highest) / stiffness, first, beyond) : beyond;
-  const beside = Math.max(LEAST, Math.round((firstReaching(force, highest / 2, first, end) - first) / BESIDE));
+  const end = stiffness > 0 ? firstReaching(motion, motion[first]! + (FAR * highest) / stiffness, first, beyond, known) : beyond;
+  const beside = Math.max(LEAST, Math.round((firstReaching(force, highest / 2, first, end, blocks) - first) / BESIDE));
   if (!(stiffness > 0) || end - first < 4 * beside) return [];
 
   /** Of means of so many samples each; undefined where hardly anything is elastic. */

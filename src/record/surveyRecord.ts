@@ -1,5 +1,5 @@
 import { soundLength, type TensionRecord } from '../base/index.js';
-import { firstFall, highestSample, maximumIndex, noiseLevel, type BlockExtremes } from '../numeric/index.js';
+import { firstFall, highestSample, noiseLevel, type BlockExtremes } from '../numeric/index.js';
 import { GAP, surveyClock, type ClockSurvey } from './clock.js';
 import { motionOf, ofPiece } from './motionOf.js';
 import { recordBlocks, type RecordBlocks } from './recordBlocks.js';
@@ -38,12 +38,19 @@ function waysBack(motion: Float64Array, tolerated: number, end: number, blocks: 
   let [backward, largest] = [0, 0];
   const next = (from: number): number => firstFall(motion, tolerated, from, end, blocks);
   for (let from = 0, i = next(0); i < end; i = next(from)) {
-    const farthest = motion[maximumIndex(motion, from, i)]!;
+    const farthest = motion[highestSample(motion, blocks, from, i)]!;
     backward += 1;
     for (; i < end && motion[i]! < farthest; i += 1) largest = Math.max(largest, farthest - motion[i]!);
     from = i;
   }
   return { backward, largest };
+}
+
+/** Samples equal to the one before. */
+function repeatsOf(force: Float64Array, motion: Float64Array, end: number): number {
+  let repeated = 0;
+  for (let i = 1; i < end; i += 1) if (motion[i] === motion[i - 1] && force[i] === force[i - 1]) repeated += 1;
+  return repeated;
 }
 
 /** How the motion runs; what lies beyond the highest force may go back as it likes. */
@@ -57,9 +64,7 @@ function surveyMotion(
   const end = soundLength(motion);
   const step = resolution(motion);
   const tolerated = Math.max(3 * step, 8 * noiseLevel(motion, 0, end));
-  let repeated = 0;
-  for (let i = 1; i < end; i += 1) if (motion[i] === motion[i - 1] && force[i] === force[i - 1]) repeated += 1;
-  return { column, end, step, repeated, ...waysBack(motion, tolerated, Math.min(top + 1, end), blocks) };
+  return { column, end, step, repeated: repeatsOf(force, motion, end), ...waysBack(motion, tolerated, Math.min(top + 1, end), blocks) };
 }
 
 /** @internal The time of a record whose clock runs: it never goes back, nor stands all the while. */

@@ -1,5 +1,16 @@
 import { describe, expect, it } from 'vitest';
-import { aboveSince, blockExtremes, firstChange, firstFall, highestSample, maximumIndex, randomNumbers } from '../../src/numeric/index.js';
+import {
+  aboveSince,
+  blockExtremes,
+  firstBelow,
+  firstChange,
+  firstFall,
+  firstReaching,
+  highestSample,
+  maximumIndex,
+  randomNumbers,
+  stretchAbove,
+} from '../../src/numeric/index.js';
 
 /** Columns that rise in noise, stand, go back, or end early, of less than a block and of many. */
 const columns = [1, 2, 127, 128, 129, 1000, 30_000].flatMap((n) => {
@@ -48,6 +59,15 @@ describe('highestSample', () => {
   it('is the sample that a walk over all finds', () => {
     for (const column of columns) expect(highestSample(column, blockExtremes(column))).toBe(maximumIndex(column));
   });
+  it('is the one of a range too', () => {
+    for (const column of columns)
+      for (const [first, end] of [
+        ...ranges(column.length),
+        [0, 1],
+        [Math.floor(column.length / 3), Math.floor(column.length / 3) + 1],
+      ] as const)
+        expect(highestSample(column, blockExtremes(column), first, end)).toBe(maximumIndex(column, first, end));
+  });
 });
 
 describe('firstFall', () => {
@@ -79,6 +99,42 @@ describe('aboveSince', () => {
           let first = end;
           while (first > 0 && column[first - 1]! > level) first -= 1;
           expect(aboveSince(column, level, end, blockExtremes(column))).toBe(first);
+          expect(aboveSince(column, level, end)).toBe(first);
+        }
+  });
+});
+
+describe('firstReaching by blocks', () => {
+  it('is the sample that it is without them', () => {
+    for (const column of columns)
+      for (const [first, end] of ranges(column.length))
+        for (const level of [-11, 0, 0.1, 0.5, 0.99, 1, 9, 10, 11])
+          expect(firstReaching(column, level, first, end, blockExtremes(column))).toBe(firstReaching(column, level, first, end));
+  });
+});
+
+describe('firstBelow', () => {
+  it('is the sample that a walk finds, by blocks or without them', () => {
+    for (const column of columns)
+      for (const [first, end] of ranges(column.length))
+        for (const level of [-11, 0, 0.1, 0.5, 0.99, 1, 9, 10, 11]) {
+          let i = first;
+          while (i < end && column[i]! >= level) i += 1;
+          expect(firstBelow(column, level, first, end)).toBe(i);
+          expect(firstBelow(column, level, first, end, blockExtremes(column))).toBe(i);
+        }
+  });
+});
+
+describe('stretchAbove', () => {
+  it('is the stretch that walks to either side find', () => {
+    for (const column of columns)
+      for (const at of [0, column.length >> 1, column.length - 1])
+        for (const level of [0, 0.1, 0.5, 1, 9]) {
+          let [first, last] = [at, at];
+          while (first > 0 && column[first - 1]! >= level) first -= 1;
+          while (last < column.length - 1 && column[last + 1]! >= level) last += 1;
+          expect(stretchAbove(column, level, at)).toEqual([first, last]);
         }
   });
 });
