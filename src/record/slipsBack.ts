@@ -66,6 +66,8 @@ interface Stepped {
   readonly steps: Float64Array;
   readonly least: number;
   readonly elastic: (i: number) => boolean;
+  /** Whether some step back beside which the piece is elastic is so large. */
+  readonly reaches: (least: number) => boolean;
 }
 
 /** @internal Where the extensometers of a record slipped back, by the columns that it has. */
@@ -97,18 +99,22 @@ export function findSlipsBack(outline: RecordOutline, motion: Float64Array): Jum
   // what noise and steps of the force alone ask of a step: most records show none as large, and no more of them is looked at
   const floor = Math.max((DEVIATIONS * habit.noise * Math.sqrt(8 / beside)) / stiffness, (STEPS * habit.step) / stiffness);
 
-  /** Of means of so many samples each; undefined where no step is so large, and where hardly anything is elastic. */
+  /** Of means of so many samples each; undefined where none is so large, and where hardly anything is elastic. */
   const stepped = (width: number, share: number): Stepped | undefined => {
     const [F, x] = [force, motion].map((column) => cellsOf(column.subarray(first, end), width)) as [Float64Array, Float64Array];
     const m = Math.floor(beside / width);
     const rest = new Float64Array(x.length);
     for (let i = 0; i < rest.length; i += 1) rest[i] = x[i]! - x[0]! - F[i]! / stiffness;
     const steps = stepsAlong(rest, m);
-    if (!steps.some((step) => -step >= share * floor)) return undefined;
     const elastic = (i: number): boolean => {
       const rise = F[i + m - 1]! - F[i - m]!;
       return rise > 2 * DEVIATIONS * habit.noise && rise > ELASTIC * stiffness * (x[i + m - 1]! - x[i - m]! - steps[i]!);
     };
+    const reaches = (least: number): boolean => {
+      for (let i = m; i + m <= rest.length; i += 1) if (-steps[i]! >= least && elastic(i)) return true;
+      return false;
+    };
+    if (!reaches(share * floor)) return undefined;
     const own: number[] = [];
     for (let i = m; i + m <= rest.length; i += 1) if (elastic(i)) own.push(Math.abs(steps[i]!));
     if (own.length < m) return undefined;
@@ -119,13 +125,13 @@ export function findSlipsBack(outline: RecordOutline, motion: Float64Array): Jum
       STEPS * resolution(motion.subarray(0, end)),
       floor,
     );
-    return { rest, steps, least, elastic };
+    return { rest, steps, least, elastic, reaches };
   };
 
   const width = Math.floor(beside / CELLS);
   if (width > 1) {
     const coarse = stepped(width, FIRST_LOOK);
-    if (!coarse?.steps.some((step, i) => -step >= FIRST_LOOK * coarse.least && coarse.elastic(i))) return [];
+    if (!coarse?.reaches(FIRST_LOOK * coarse.least)) return [];
   }
   const fine = stepped(1, 1);
   if (!fine) return [];
