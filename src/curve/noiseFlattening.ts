@@ -1,5 +1,5 @@
 import type { StressStrainCurve } from '../base/index.js';
-import { mean, noiseLevel } from '../numeric/index.js';
+import { mean, noiseLevel, squaresAbout } from '../numeric/index.js';
 
 /** What noise of the strain takes off the slope of a least-squares line. */
 export interface NoiseFlattening {
@@ -29,14 +29,14 @@ export function noiseFlattening(
 ): NoiseFlattening | undefined {
   const n = last - first + 1;
   if (n < LEAST || !(slope > 0)) return undefined;
-  const e = strain.slice(first, last + 1);
-  const R = stress.slice(first, last + 1);
-  const own = noiseLevel(e);
-  const both = noiseLevel(R) ** 2 + (slope * own) ** 2;
-  const near = noiseLevel(R.map((one, i) => one - slope * e[i]!)) ** 2;
+  const own = noiseLevel(strain, first, last + 1);
+  const both = noiseLevel(stress, first, last + 1) ** 2 + (slope * own) ** 2;
+  const beside = new Float64Array(n);
+  for (let i = 0; i < n; i += 1) beside[i] = stress[first + i]! - slope * strain[first + i]!;
+  const near = noiseLevel(beside) ** 2;
   const strainNoise = own * Math.sqrt(both > near ? near / both : 1);
-  const middle = mean(e);
-  const variance = e.reduce((sum, one) => sum + (one - middle) ** 2, 0) / n;
+  const e = strain.subarray(first, last + 1);
+  const variance = squaresAbout(mean(e), e, undefined) / n;
   if (!(variance > 0 && strainNoise > 0)) return undefined;
   const share = Math.min(strainNoise ** 2 / variance, MOST);
   return { strainNoise, slopeShare: share / (1 - share) };

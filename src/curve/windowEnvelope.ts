@@ -45,7 +45,8 @@ function linesOf(
   const x0 = strain[start + (n >> 1)]!;
   const y0 = stress[start + (n >> 1)]!;
   const steps = Math.min(STEPS, n);
-  const edges = Array.from({ length: steps + 1 }, (_, k) => start + Math.round((k * n) / steps));
+  const edges = [start];
+  for (let k = 1; k <= steps; k += 1) edges.push(start + Math.round((k * n) / steps));
   const sums = new Float64Array(4 * (steps + 1));
   for (let k = 0; k < steps; k += 1) {
     let [sx, sy, sxx, sxy] = [0, 0, 0, 0];

@@ -1,5 +1,5 @@
 import { soundLength, type TensionRecord } from '../base/index.js';
-import { blockExtremes, firstReaching, highestSample, median, medianOf, noiseLevel, type BlockExtremes } from '../numeric/index.js';
+import { blockExtremes, firstReaching, highestSample, median, medianOf, noiseLevel, ranked, type BlockExtremes } from '../numeric/index.js';
 import { motionOf, ofDrive } from './motionOf.js';
 import { resolution } from './resolution.js';
 import type { RecordSurvey } from './surveyRecord.js';
@@ -88,7 +88,7 @@ export function steepestChord(force: Float64Array, motion: Float64Array, first: 
     const way = motion[to]! - motion[from]!;
     if (way > 0) slopes.push((force[to]! - force[from]!) / way);
   }
-  return slopes.sort((a, b) => b - a)[Math.min(passed, Math.max(0, slopes.length - 2))]!;
+  return ranked(slopes, slopes.length - 1 - Math.min(passed, Math.max(0, slopes.length - 2)));
 }
 
 /** The last sample before the force is gone for good: above the level at the end, where that is flat and far below the maximum. */
