@@ -34,13 +34,20 @@ export interface EnvelopeBounds {
   readonly proofOf: (slope: number, shift: number) => number | undefined;
 }
 
-/** Slope and strain shift of every window between the steps, by sums over the samples before each step. */
-function linesOf({ strain, stress }: StressStrainCurve, start: number, end: number, span: number): (readonly [number, number])[] {
+/** Slope and strain shift of a line, and of every window between the steps behind it, by sums over the samples before each step. */
+function linesOf(
+  { strain, stress }: StressStrainCurve,
+  own: { readonly slope: number; readonly strainShift: number },
+  start: number,
+  end: number,
+  span: number,
+): { readonly slopes: readonly number[]; readonly shifts: readonly number[] } {
   const n = end - start;
   const x0 = strain[start + (n >> 1)]!;
   const y0 = stress[start + (n >> 1)]!;
   const steps = Math.min(STEPS, n);
-  const edges = Array.from({ length: steps + 1 }, (_, k) => start + Math.round((k * n) / steps));
+  const edges = [start];
+  for (let k = 1; k <= steps; k += 1) edges.push(start + Math.round((k * n) / steps));
   const sums = new Float64Array(4 * (steps + 1));
   for (let k = 0; k < steps; k += 1) {
     let [sx, sy, sxx, sxy] = [0, 0, 0, 0];
@@ -54,18 +61,21 @@ function linesOf({ strain, stress }: StressStrainCurve, start: number, end: numb
     }
     [sx, sy, sxx, sxy].forEach((one, p) => (sums[4 * (k + 1) + p] = sums[4 * k + p]! + one));
   }
-  const lines: (readonly [number, number])[] = [];
+  const slopes = [own.slope];
+  const shifts = [own.strainShift];
   for (let a = 0; a < steps; a += 1)
     for (let b = a + 1; b <= steps; b += 1) {
       const count = edges[b]! - edges[a]!;
       if (count < POINTS) continue;
-      const part = (p: number): number => sums[4 * b + p]! - sums[4 * a + p]!;
-      const xx = part(2) - part(0) ** 2 / count;
-      const slope = (part(3) - (part(0) * part(1)) / count) / xx;
+      const x = sums[4 * b]! - sums[4 * a]!;
+      const y = sums[4 * b + 1]! - sums[4 * a + 1]!;
+      const xx = sums[4 * b + 2]! - sums[4 * a + 2]! - x ** 2 / count;
+      const slope = (sums[4 * b + 3]! - sums[4 * a + 3]! - (x * y) / count) / xx;
       if (!(xx > 0) || slope * (strain[edges[b]! - 1]! - strain[edges[a]!]!) < span) continue;
-      lines.push([slope, x0 + part(0) / count - (y0 + part(1) / count) / slope]);
+      slopes.push(slope);
+      shifts.push(x0 + x / count - (y0 + y / count) / slope);
     }
-  return lines;
+  return { slopes, shifts };
 }
 
 /** @internal The envelope around a line; undefined where the bounds leave no other window. */
@@ -79,27 +89,26 @@ export function windowEnvelope(
   const upper = Math.max(UPPER_SHARE, startShare + spanShare + ROOM) * offsetStress;
   const end = aboveSince(stress, upper, offsetSample);
   const start = reachedSince(stress, startShare * offsetStress, end);
-  const lines = linesOf(curve, start, end, spanShare * offsetStress);
-  if (lines.length === 0) return undefined;
+  const { slopes, shifts } = linesOf(curve, own, start, end, spanShare * offsetStress);
+  if (slopes.length === 1) return undefined;
 
-  // which lines lie extreme: by slope, and by where their offset lines pass the crossing of the chosen one
+  // which lines lie extreme: by slope, and by where their offset lines pass the crossing of the chosen one, the first
   const at = strain[Math.min(offsetSample, strain.length - 1)]!;
-  const chosen = [own.slope, own.strainShift] as const;
-  const height = ([slope, shift]: readonly [number, number]): number => slope * (at - shift);
-  let [flattest, steepest, lowest, highest] = [chosen, chosen, chosen, chosen];
-  for (const one of lines) {
-    if (one[0] < flattest[0]) flattest = one;
-    if (one[0] > steepest[0]) steepest = one;
-    if (height(one) < height(lowest)) lowest = one;
-    if (height(one) > height(highest)) highest = one;
+  const height = (k: number): number => slopes[k]! * (at - shifts[k]!);
+  let [flattest, steepest, lowest, highest] = [0, 0, 0, 0];
+  for (let k = 1; k < slopes.length; k += 1) {
+    if (slopes[k]! < slopes[flattest]!) flattest = k;
+    if (slopes[k]! > slopes[steepest]!) steepest = k;
+    if (height(k) < height(lowest)) lowest = k;
+    if (height(k) > height(highest)) highest = k;
   }
-  const proofs = [chosen, flattest, steepest, lowest, highest].map(([slope, shift]) => proofOf(slope, shift));
+  const proofs = [0, flattest, steepest, lowest, highest].map((k) => proofOf(slopes[k]!, shifts[k]!));
   const known = proofs.filter((one) => one !== undefined);
-  const slope = [flattest[0], steepest[0]] as const;
+  const slope = [slopes[flattest]!, slopes[steepest]!] as const;
   const proofStrength = known.length > 0 ? ([Math.min(...known), Math.max(...known)] as const) : undefined;
   const agree = ([low, high]: readonly [number, number], share: number): boolean => high - low <= share * low;
   return {
-    windows: lines.length,
+    windows: slopes.length - 1,
     slope,
     ...(proofStrength ? { proofStrength } : {}),
     verdict: agree(slope, SLOPES_AGREE) && (!proofStrength || agree(proofStrength, PROOFS_AGREE)) ? 'robust' : 'fragile',

@@ -20,6 +20,7 @@ export { linearLeastSquares, type LinearFit } from './linearLeastSquares.js';
 export { localParabola, type LocalParabola } from './localParabola.js';
 export { maximumIndex } from './maximumIndex.js';
 export { median, medianOf, ranked } from './median.js';
+export { medianChange } from './medianChange.js';
 export { noiseLevel } from './noiseLevel.js';
 export { noncentralTCdf, noncentralTQuantile } from './noncentralT.js';
 export { normalCdf, normalQuantile } from './normalDistribution.js';

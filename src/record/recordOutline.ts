@@ -1,5 +1,14 @@
 import { soundLength, type TensionRecord } from '../base/index.js';
-import { blockExtremes, firstReaching, highestSample, median, medianOf, noiseLevel, type BlockExtremes } from '../numeric/index.js';
+import {
+  blockExtremes,
+  firstReaching,
+  highestSample,
+  median,
+  medianChange,
+  noiseLevel,
+  ranked,
+  type BlockExtremes,
+} from '../numeric/index.js';
 import { motionOf, ofDrive } from './motionOf.js';
 import { resolution } from './resolution.js';
 import type { RecordSurvey } from './surveyRecord.js';
@@ -52,18 +61,11 @@ const PLACES = 501;
 const LEVELS = Array.from({ length: 15 }, (_, k) => 0.05 * (k + 1));
 const SPAN = 3;
 
-function usualChange(column: Float64Array, first: number, last: number): number {
-  const stride = Math.max(1, Math.floor((last - first) / PLACES));
-  const changes: number[] = [];
-  for (let i = first + 1; i <= last; i += stride) changes.push(Math.abs(column[i]! - column[i - 1]!));
-  return medianOf(changes);
-}
-
 const habitOf = (column: Float64Array, step: number, first: number, last: number): ColumnHabit => ({
   noise: noiseLevel(column, first, last + 1),
   step,
   get usual() {
-    return usualChange(column, first, last);
+    return medianChange(column, first + 1, last + 1, Math.max(1, Math.floor((last - first) / PLACES)));
   },
 });
 
@@ -93,7 +95,7 @@ export function steepestChord(
     const way = motion[to]! - motion[from]!;
     if (way > 0) slopes.push((force[to]! - force[from]!) / way);
   }
-  return slopes.sort((a, b) => b - a)[Math.min(passed, Math.max(0, slopes.length - 2))]!;
+  return ranked(slopes, slopes.length - 1 - Math.min(passed, Math.max(0, slopes.length - 2)));
 }
 
 /** The last sample before the force is gone for good: above the level at the end, where that is flat and far below the maximum. */

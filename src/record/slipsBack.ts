@@ -40,7 +40,8 @@ function stepsAlong(rest: Float64Array, m: number): Float64Array {
   const squares = (m * (4 * m * m - 1)) / 6;
   const half = (m * m) / 2;
   for (let i = m; i + m <= n; i += 1) {
-    const [before, after] = [sums[i]! - sums[i - m]!, sums[i + m]! - sums[i]!];
+    const before = sums[i]! - sums[i - m]!;
+    const after = sums[i + m]! - sums[i]!;
     const all = turned[i + m]! - turned[i - m]! - (i - 0.5) * (before + after);
     steps[i] = ((after - before) / 2 - (half / squares) * all) / (m / 2 - (half * half) / squares);
   }
@@ -65,6 +66,8 @@ interface Stepped {
   readonly steps: Float64Array;
   readonly least: number;
   readonly elastic: (i: number) => boolean;
+  /** Whether some step back beside which the piece is elastic is so large. */
+  readonly reaches: (least: number) => boolean;
 }
 
 /** @internal Where the extensometers of a record slipped back, by the columns that it has. */
@@ -94,16 +97,25 @@ export function findSlipsBack(outline: RecordOutline, motion: Float64Array): Jum
   const beside = Math.max(LEAST, Math.round((firstReaching(force, highest / 2, first, end, blocks) - first) / BESIDE));
   if (!(stiffness > 0) || end - first < 4 * beside) return [];
 
-  /** Of means of so many samples each; undefined where hardly anything is elastic. */
-  const stepped = (width: number): Stepped | undefined => {
+  // what noise and steps of the force alone ask of a step: most records show none as large, and no more of them is looked at
+  const floor = Math.max((DEVIATIONS * habit.noise * Math.sqrt(8 / beside)) / stiffness, (STEPS * habit.step) / stiffness);
+
+  /** Of means of so many samples each; undefined where none is so large, and where hardly anything is elastic. */
+  const stepped = (width: number, share: number): Stepped | undefined => {
     const [F, x] = [force, motion].map((column) => cellsOf(column.subarray(first, end), width)) as [Float64Array, Float64Array];
     const m = Math.floor(beside / width);
-    const rest = x.map((one, i) => one - x[0]! - F[i]! / stiffness);
+    const rest = new Float64Array(x.length);
+    for (let i = 0; i < rest.length; i += 1) rest[i] = x[i]! - x[0]! - F[i]! / stiffness;
     const steps = stepsAlong(rest, m);
     const elastic = (i: number): boolean => {
       const rise = F[i + m - 1]! - F[i - m]!;
       return rise > 2 * DEVIATIONS * habit.noise && rise > ELASTIC * stiffness * (x[i + m - 1]! - x[i - m]! - steps[i]!);
     };
+    const reaches = (least: number): boolean => {
+      for (let i = m; i + m <= rest.length; i += 1) if (-steps[i]! >= least && elastic(i)) return true;
+      return false;
+    };
+    if (!reaches(share * floor)) return undefined;
     const own: number[] = [];
     for (let i = m; i + m <= rest.length; i += 1) if (elastic(i)) own.push(Math.abs(steps[i]!));
     if (own.length < m) return undefined;
@@ -112,17 +124,17 @@ export function findSlipsBack(outline: RecordOutline, motion: Float64Array): Jum
       DEVIATIONS * noise * Math.sqrt(8 / beside),
       (SPREADS * medianOf(own)) / MEDIAN_SHARE,
       STEPS * resolution(motion.subarray(0, end)),
-      (STEPS * habit.step) / stiffness,
+      floor,
     );
-    return { rest, steps, least, elastic };
+    return { rest, steps, least, elastic, reaches };
   };
 
   const width = Math.floor(beside / CELLS);
   if (width > 1) {
-    const coarse = stepped(width);
-    if (!coarse?.steps.some((step, i) => -step >= FIRST_LOOK * coarse.least && coarse.elastic(i))) return [];
+    const coarse = stepped(width, FIRST_LOOK);
+    if (!coarse?.reaches(FIRST_LOOK * coarse.least)) return [];
   }
-  const fine = stepped(1);
+  const fine = stepped(1, 1);
   if (!fine) return [];
   const { rest, steps, least, elastic } = fine;
   const found: Jump[] = [];

@@ -1,4 +1,4 @@
-import { firstChange, medianOf, noiseLevel, ranked, type BlockExtremes } from '../numeric/index.js';
+import { firstChange, medianChange, noiseLevel, ranked, type BlockExtremes } from '../numeric/index.js';
 import { resolution } from './resolution.js';
 
 /** @internal Neighbouring samples that leave the line of a column and come back to it. */
@@ -30,9 +30,7 @@ const ONE_IN = 8;
 /** What noise and the usual changes alone ask of the change that begins a spike, or more. */
 function leastByChanges(column: Float64Array, end: number): number {
   const stride = Math.max(1, Math.floor(end / PLACES));
-  const changes: number[] = [];
-  for (let i = stride; i < end; i += stride) changes.push(Math.abs(column[i]! - column[i - 1]!));
-  return Math.max(DEVIATIONS * noiseLevel(column, 0, end), CHANGES * medianOf(changes));
+  return Math.max(DEVIATIONS * noiseLevel(column, 0, end), CHANGES * medianChange(column, stride, end, stride));
 }
 
 /**
