@@ -1,7 +1,7 @@
 import { beaten } from './windowBeaten.js';
 import { tieOf, type Incumbent } from './windowIncumbent.js';
 import { levelExcess } from './windowLevel.js';
-import type { WindowMoments } from './windowMoments.js';
+import { ROUNDING, type WindowMoments } from './windowMoments.js';
 import type { WindowTask } from './windowTask.js';
 import type { WindowTree } from './windowTree.js';
 
@@ -46,9 +46,9 @@ import type { WindowTree } from './windowTree.js';
  *    k D is at most K D / root of (Sxx(inner) + D^2 / 2), which grows with D.
  *    A box whose least error and slope of inner alone, before any N is added, pass both tests is kept at once: to keep a box is never wrong.
  * 9. A box is dropped where its bound does not tie with the highest score found, or where it ties at best and its windows rise over no more than the
- *    incumbent. So the highest score is found to one tie (1e-9), and the widest of the windows that tie with it. Running moments about the coarse
- *    line carry the score of windows of eight samples and more to about that; of three samples on a line without noise only to 1e-5, since nothing is left of
- *    their residuals.
+ *    incumbent. So the highest score is found to one tie (1e-9), and the widest of the windows that tie with it, as far as running moments
+ *    tell scores: to less than a tenth of a tie where there is noise. Where there is none, nothing is left of the residuals but rounding, by
+ *    which windows of eight samples may miss 1e-6 of their score; then the search is made again about the line found (windowRounding.ts).
  */
 
 /** Of ranges up to so many samples the residuals are summed one by one. */
@@ -57,8 +57,8 @@ const SHORT = 16;
 /** Boxes of up to so many blocks a side whose inner part lies at one strain are summed one by one as well. */
 const LEVEL = 16;
 
-/** More than rounding takes off a difference of running sums of squares or products, as a share of them. */
-const ROUNDING = 1e-14;
+/** What a running sum of squares amounts to at most between two places: it may be counted from anywhere (windowMoments.ts). */
+const greatest = (sums: Float64Array, from: number, to: number): number => Math.max(sums[to]!, -sums[from]!);
 
 /** Bound of the sum of (x - p) e over part of the samples between two edges whose x lie within a width about p, e = r - c - d x, in any order of x. */
 function anyOrder(sums: Float64Array, from: number, to: number, count: number, c: number, d: number, width: number): number {
@@ -105,7 +105,7 @@ export function hopeless(
   if (!(oxx > 0)) return false;
   const oxr = sums[z + 3]! - sums[o + 3]! - (ox * or) / outerCount;
   const od = oxr / oxx;
-  const outerRest = sums[z + 4]! - sums[o + 4]! - (or * or) / outerCount - od * oxr + ROUNDING * sums[z + 4]!;
+  const outerRest = sums[z + 4]! - sums[o + 4]! - (or * or) / outerCount - od * oxr + ROUNDING * greatest(sums, o + 4, z + 4);
   const innerCount = (b0 - a1) * samples;
   const outer = base.slope + od;
   if (innerCount < 3) return Math.max(0, outer) * distance + Math.sqrt(2 * outerRest) < span;
@@ -148,7 +148,8 @@ export function hopeless(
   const bWidth = bHigh - bLow;
   const aPlace = aLow + aWidth / 2;
   const bPlace = bLow + bWidth / 2;
-  let N = ixr - d * ixx + ROUNDING * (Math.sqrt(sums[z + 2]! * sums[z + 4]!) + Math.abs(d) * sums[z + 2]!);
+  const squares = greatest(sums, o + 2, z + 2);
+  let N = ixr - d * ixx + ROUNDING * (Math.sqrt(squares * greatest(sums, o + 4, z + 4)) + Math.abs(d) * squares);
   const levelLeft = level && aLow === innerLow;
   if (level && (levelLeft || bHigh === innerHigh) && size <= LEVEL)
     N += levelExcess(task, moments, levelLeft ? 1 : -1, a0 * samples, a1 * samples, b0 * samples, outerEnd, c, d);
