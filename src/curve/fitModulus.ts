@@ -7,7 +7,7 @@ import { requireCurve } from './requireCurve.js';
 import { between } from './between.js';
 import { POINTS, requireModulusOptions, SHARE, type ModulusOptions, type WindowChoice } from './windowChoice.js';
 import { OTHERS, windowSearch } from './windowSearch.js';
-import type { WindowTask } from './windowTask.js';
+import { leastRise, type WindowTask } from './windowTask.js';
 
 /** Standard errors that are taken off. */
 const Z = 4;
@@ -104,7 +104,7 @@ export function fitModulusKernel(
     { start: 0, span: 0, points: 3, eased: ['start', 'points', 'span'] },
   ] as const;
   for (const { start: from, span, points, eased } of tries) {
-    const task = { strain, stress, start: from, end, slope: coarse.slope, span: span * offsetStress, points, others, ...scoring };
+    const task = { strain, stress, start: from, end, slope: coarse.slope, span: leastRise(span, offsetStress), points, others, ...scoring };
     const found = windowSearch(task);
     if (!found) continue;
     return describe(curve, found.best.first, found.best.last, {
@@ -126,7 +126,7 @@ export function fitModulusKernel(
  *
  * @remarks
  * A toe and yielding both lower a slope, so the window with the highest lower confidence bound $J$ avoids both. All windows are
- * compared that start at or above a share (0.2) of the 0.2 %-offset stress, span at least a share (0.2) of it, hold at least 8
+ * compared that start at or above a share (0.2) of the 0.2 %-offset stress, rise by at least a share (0.2) of it (but for 1e-12, for rounding), hold at least 8
  * samples and end before the offset line; the search is exact. Of windows whose $J$ agree within 1e-9 the widest counts. Where
  * too few samples lie between the bounds, `eased` tells which of them was given up. Strain that repeats or goes back is taken as it
  * stands, sample by sample in order of time. With the line come the runner-up windows, a runs test and the quadratic departure of its

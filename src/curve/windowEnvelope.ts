@@ -1,5 +1,6 @@
 import type { StressStrainCurve } from '../base/index.js';
 import { POINTS } from './windowChoice.js';
+import { leastRise } from './windowTask.js';
 
 /** What others would find who chose another window by the same bounds, in the lower half where every practice puts it. */
 export interface WindowEnvelope {
@@ -80,7 +81,7 @@ export function windowEnvelope(
   while (end > 0 && stress[end - 1]! > upper) end -= 1;
   let start = end;
   while (start > 0 && stress[start - 1]! >= startShare * offsetStress) start -= 1;
-  const lines = linesOf(curve, start, end, spanShare * offsetStress);
+  const lines = linesOf(curve, start, end, leastRise(spanShare, offsetStress));
   if (lines.length === 0) return undefined;
 
   // which lines lie extreme: by slope, and by where their offset lines pass the crossing of the chosen one

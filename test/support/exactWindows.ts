@@ -32,7 +32,7 @@ export function exactWindows({ strain, stress, start, end, points, span, score }
       const xy = n * sxy - sx * sy;
       if (n < points || xx <= 0n || xy <= 0n) continue;
       const rise = ratio(xy * u, xx << BigInt(BITS));
-      if (rise <= 0 || rise < span * (1 - 1e-12)) continue;
+      if (rise <= 0 || rise < span) continue;
       const variance = ratio(xx * (n * syy - sy * sy) - xy * xy, xx * xx * (n - 2n));
       found.push({ first, last, rise, score: score(ratio(xy, xx), Math.sqrt(variance)) });
     }
