@@ -54,7 +54,7 @@ export interface ElasticLine {
   readonly score?: number | undefined;
   /** Good windows elsewhere, best first. */
   readonly alternatives: readonly AlternativeWindow[];
-  /** Bounds that had to be eased because the record has too few samples: none, or `start`, `points`, `span`. */
+  /** Bounds that had to be eased because no window keeps them all: none, or `start`, `points`, `span`. */
   readonly eased: readonly ('start' | 'points' | 'span')[];
   /** Stress where the 0.2 % offset line of a first coarse line meets the curve [MPa]; only where the window was searched. */
   readonly offsetStress?: number | undefined;

@@ -36,8 +36,8 @@ function criterionOf(
   ];
 }
 
-/** First of the samples before `end` from which on none lies below a level. */
-function firstAbove(stress: Float64Array, end: number, level: number): number {
+/** @internal First of the samples before `end` from which on none lies below a level. */
+export function firstAbove(stress: Float64Array, end: number, level: number): number {
   let i = end;
   while (i > 3 && stress[i - 1]! >= level && stress[i - 2]! >= level && stress[i - 3]! >= level && stress[i - 4]! >= level) i -= 4;
   while (i > 0 && stress[i - 1]! >= level) i -= 1;
@@ -69,6 +69,27 @@ function describe(
   });
 }
 
+/** What a record has where limits hold no two of its samples. */
+function nothingBetween(
+  column: Float64Array,
+  { by, from, to }: Extract<WindowChoice, { by: 'stress' | 'strain' }>,
+  maximum: number,
+): string {
+  const way = column.subarray(0, maximum + 1);
+  const [least, most] = [way.reduce((a, b) => Math.min(a, b)), way.reduce((a, b) => Math.max(a, b))].map((x) => Number(x.toPrecision(4)));
+  return by === 'stress'
+    ? `no two samples up to the highest stress lie between ${from} and ${to} MPa, and the record has ${least} to ${most} MPa`
+    : `no two samples up to the highest stress lie between the strains ${from} and ${to}, and the record has ${least} to ${most}`;
+}
+
+/** Why there is no coarse line. */
+function noLine(strain: Float64Array, stress: Float64Array, maximum: number): Outcome<never, ModulusReason> {
+  if (!(stress[maximum]! > stress[0]!)) return failure('no-rise', 'the stress does not rise from the first sample on');
+  return strain.subarray(0, maximum + 1).every((e) => e === strain[0])
+    ? failure('too-few-points', 'all samples up to the highest stress have the same strain')
+    : failure('too-few-points', 'above a fifth of the highest stress no line through 3 samples or more rises');
+}
+
 /** @internal {@link fitModulus} on a checked curve; a trial asks for the line alone, not for other windows. */
 export function fitModulusKernel(
   curve: StressStrainCurve,
@@ -80,17 +101,21 @@ export function fitModulusKernel(
   const given = { criterion: window, alternatives: [], eased: [] };
   if (window.by === 'samples') {
     const last = Math.min(window.last, strain.length - 1);
+    if (window.first >= last)
+      return failure(
+        'too-few-points',
+        `samples ${window.first} to ${window.last} were asked for, and the record ends with sample ${strain.length - 1}`,
+      );
     return describe(curve, window.first, last, given);
   }
   if (window.by === 'stress' || window.by === 'strain') {
-    const [first, last] = between(curve[window.by], window.from, window.to, maximum);
+    const column = curve[window.by];
+    const [first, last] = between(column, window.from, window.to, maximum);
+    if (first >= last) return failure('too-few-points', nothingBetween(column, window, maximum));
     return describe(curve, first, last, given);
   }
   const coarse = coarseLine(strain, stress, maximum);
-  if (!coarse)
-    return stress[maximum]! > stress[0]!
-      ? failure('too-few-points', 'fewer than 3 samples lie on any rising part below the maximum')
-      : failure('no-rise', 'the stress does not rise from the first sample on');
+  if (!coarse) return noLine(strain, stress, maximum);
   const { end, offsetStress } = coarse;
   const { startShare = SHARE, spanShare = SHARE } = window;
   const [criterion, scoring] = criterionOf(window, startShare, spanShare);
@@ -128,7 +153,7 @@ export function fitModulusKernel(
  * A toe and yielding both lower a slope, so the window with the highest lower confidence bound $J$ avoids both. All windows are
  * compared that start at or above a share (0.2) of the 0.2 %-offset stress, rise by at least a share (0.2) of it (but for 1e-12, for rounding), hold at least 8
  * samples and end before the offset line; the search is exact. Of windows whose $J$ agree within 1e-9 the widest counts. Where
- * too few samples lie between the bounds, `eased` tells which of them was given up. Strain that repeats or goes back is taken as it
+ * no window keeps all bounds, `eased` tells which of them were given up: the start, the number of samples (3 are enough then), both, or all three. Strain that repeats or goes back is taken as it
  * stands, sample by sample in order of time. With the line come the runner-up windows, a runs test and the quadratic departure of its
  * residuals, the envelope of slope and Rp0.2 over other windows (`robust` or `fragile`), the verdict
  * whether there is a linear part at all (`linearPart`; where it is `none` the slope is no modulus), and the leverage of the slope on Rp0.2. The
@@ -137,7 +162,7 @@ export function fitModulusKernel(
  * @param curve - Strain [mm/mm] and stress [MPa] as recorded, at least 3 samples, finite.
  * @param options - How the window is chosen.
  * @returns The line, or why there is none: `too-few-points`, `no-rise`.
- * @throws {@link InputError} `not-finite`, `too-few`, `unequal-lengths`, `unknown-option`, `out-of-range`.
+ * @throws {@link InputError} `not-finite`, `too-few`, `unequal-lengths`, `unknown-option`, `out-of-range`, `missing`, `wrong-type`.
  *
  * @example
  * ```ts

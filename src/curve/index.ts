@@ -78,7 +78,8 @@ export { explainLine } from './explainLine.js';
 /** @internal */
 export { linearLimits } from './linearPart.js';
 /** @internal */
-export { fitModulusKernel } from './fitModulus.js';
+export { firstAbove, fitModulusKernel } from './fitModulus.js';
+export { POINTS, SHARE } from './windowChoice.js';
 /** @internal */
 export { requireModulusOptions } from './windowChoice.js';
 /** @internal */

@@ -21,7 +21,7 @@ export interface LeverageInput {
  *
  * @param at - `stress` [MPa], `modulus` [MPa], `offset` [mm/mm], each above 0.
  * @returns Leverage [1].
- * @throws {@link InputError} `missing`, `not-finite`, `not-positive`, `unknown-option`.
+ * @throws {@link InputError} `missing`, `wrong-type`, `not-finite`, `not-positive`, `unknown-option`.
  *
  * @example
  * ```ts
