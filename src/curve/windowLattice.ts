@@ -62,7 +62,7 @@ function apart(first: number, last: number, others: readonly FoundWindow[]): boo
   return true;
 }
 
-/** @internal Good windows elsewhere: of the shorter of any two, the best among them, less than half of the samples are shared; best first. */
+/** @internal Good windows of the lattice elsewhere, as a look at what else there is; only the best is searched for exactly: of the shorter of any two, the best among them, less than half of the samples are shared; best first. */
 export function runnersUp(lattice: WindowLattice, best: FoundWindow, most: number): FoundWindow[] {
   const chosen = [best];
   while (chosen.length <= most) {
