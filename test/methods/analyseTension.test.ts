@@ -221,6 +221,18 @@ describe('findings', () => {
     expect(codes(found)).toContain('slope-scatter');
   });
 
+  test('the criterion of a window names the gap and the shares that are not the defaults', () => {
+    const criterion = (window: NonNullable<ModulusOptions['window']>) =>
+      analyseTension(record, roundPiece, { modulus: { window } }).modulusWindow!.criterion;
+    expect(criterion({ by: 'relative-error' })).toBe('least relative standard error');
+    expect(criterion({ by: 'relative-error', startShare: 0.1 })).toBe(
+      'least relative standard error, from 0.1 of the 0.2 % offset stress on and over 0.2 of it',
+    );
+    expect(criterion({ by: 'lower-bound', gap: 0.005, spanShare: 0.3 })).toMatch(
+      /^highest slope less [\d.]+ standard errors, within 0.5 % of the highest, from 0.2 of the 0.2 % offset stress on and over 0.3 of it$/,
+    );
+  });
+
   test('a bound that was eased is told with why no window keeps it', () => {
     const eased = (samples: number, modulus: ModulusOptions = {}) => {
       const stress = Array.from({ length: samples }, (_, i) => (450 * i) / (samples - 1));
