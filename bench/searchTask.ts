@@ -1,5 +1,5 @@
 import { coarseLine } from '../src/curve/coarseLine.js';
-import type { WindowTask } from '../src/curve/windowTask.js';
+import { leastRise, type WindowTask } from '../src/curve/windowTask.js';
 import { maximumIndex } from '../src/numeric/index.js';
 
 type Scoring = Pick<WindowTask, 'score' | 'slopeFor' | 'perError' | 'unit'>;
@@ -21,5 +21,5 @@ export function searchTask(
   const { end, slope, offsetStress } = coarse;
   let start = end;
   while (start > 0 && stress[start - 1]! >= 0.2 * offsetStress) start -= 1;
-  return { strain, stress, start, end, slope, span: 0.2 * offsetStress, points: 8, gap: 0, ...scoring };
+  return { strain, stress, start, end, slope, span: leastRise(0.2, offsetStress), points: 8, gap: 0, ...scoring };
 }

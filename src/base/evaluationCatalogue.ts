@@ -4,8 +4,8 @@ import type { FindingEntry } from './FindingEntry.js';
 export const evaluationEntries = {
   'window-bound-eased': {
     severity: 'caution', about: 'method',
-    message: 'The record has too few samples between the bounds of the elastic window; {bound} was eased.',
-    remedy: 'Log faster in the elastic part, or choose the window yourself.',
+    message: 'No elastic window keeps all its bounds ({why}); {bound} was eased.',
+    remedy: 'Where samples are few, log faster in the elastic part; else ask for lower shares, or choose the window yourself.',
   },
   'no-linear-part': {
     severity: 'fault', about: 'method',
@@ -167,6 +167,6 @@ export const evaluationEntries = {
   'not-determined': {
     severity: 'note', about: 'method',
     message: '{symbol} was not determined: {why}.',
-    remedy: 'See the reason; the record cannot support this value as it is.',
+    remedy: 'See the reason: this record, with what was asked of it, cannot support the value.',
   },
 } as const satisfies Readonly<Record<string, FindingEntry>>;

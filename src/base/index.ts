@@ -31,6 +31,7 @@ export { finding, type FindingDetails } from './Finding.js';
 /** @internal */
 export { quoted, shownList } from './InputError.js';
 /** @internal */
+export { PROOF_OFFSET } from './proofOffset.js';
 export { requireSection } from './requireSection.js';
 /** @internal */
 export {

@@ -1,4 +1,4 @@
-import { OFFSET } from './coarseLine.js';
+import { PROOF_OFFSET } from '../base/index.js';
 
 /** What yielding that has begun within a window takes off the slope of its line. */
 export interface BeginningYield {
@@ -9,7 +9,7 @@ export interface BeginningYield {
 }
 
 /** Offsets below that of the proof strength, the larger first: one tells the exponent, the other whether it holds further down. */
-const SMALL_OFFSETS = [OFFSET / 4, OFFSET / 20] as const;
+const SMALL_OFFSETS = [PROOF_OFFSET / 4, PROOF_OFFSET / 20] as const;
 /**
  * A curve this sharp, or this much sharper between the smaller offsets than between the larger, has a corner: nothing of it reaches down into a window. Between
  * 0.01 and 0.05 % a corner with Hollomon's law behind it, n from 0.1 to 0.5, is 2.0 to 2.5 times as sharp; a power law is as sharp, up to 1.3 times where noise
@@ -32,9 +32,9 @@ export function beginningYield(
   proofOf: (offset: number) => number | undefined,
 ): BeginningYield | undefined {
   const [middle, small] = SMALL_OFFSETS;
-  const [upper, at, lower] = [proofOf(OFFSET), proofOf(middle), proofOf(small)];
+  const [upper, at, lower] = [proofOf(PROOF_OFFSET), proofOf(middle), proofOf(small)];
   if (upper === undefined || at === undefined || lower === undefined || lower <= 0 || lower >= at || at >= upper) return undefined;
-  const exponent = Math.log(OFFSET / middle) / Math.log(upper / at);
+  const exponent = Math.log(PROOF_OFFSET / middle) / Math.log(upper / at);
   // hardening behind a corner is as flat as a power law
   if (exponent > CORNER || Math.log(middle / small) / Math.log(at / lower) > SHARPER * exponent) return undefined;
   // the slope of a least-squares line is the mean of the local ones, with weights 6 t (1 - t) over the window
@@ -42,7 +42,7 @@ export function beginningYield(
   for (let k = 0; k < STEPS; k += 1) {
     const t = (k + 0.5) / STEPS;
     const R = Math.max(low + t * (high - low), 0);
-    perStress += (((6 * t * (1 - t)) / STEPS) * exponent * OFFSET * (R / upper) ** (exponent - 1)) / upper;
+    perStress += (((6 * t * (1 - t)) / STEPS) * exponent * PROOF_OFFSET * (R / upper) ** (exponent - 1)) / upper;
   }
   return { exponent, slopeShare: slope * perStress };
 }

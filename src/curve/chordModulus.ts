@@ -61,7 +61,7 @@ export function chordModulusKernel(
  * @param curve - Strain [mm/mm] and stress [MPa] as recorded, at least 2 samples, finite.
  * @param options - `from`, `to` [mm/mm] above 0, `strainShift` [mm/mm].
  * @returns Modulus [MPa] with the stresses at both strains, or why not: `not-reached`, `no-rise`.
- * @throws {@link InputError} `not-finite`, `too-few`, `unequal-lengths`, `out-of-range`, `unknown-option`.
+ * @throws {@link InputError} `not-finite`, `too-few`, `unequal-lengths`, `out-of-range`, `unknown-option`, `missing`, `wrong-type`.
  *
  * @example
  * ```ts

@@ -1,3 +1,4 @@
+import { PROOF_OFFSET } from '../base/index.js';
 import { maximumIndex } from '../numeric/index.js';
 import { clearOf, sustainedCrossing } from './sustainedCrossing.js';
 
@@ -7,8 +8,6 @@ const LEVELS = 40;
 const LOWEST = 8;
 /** Least number of steps of a window. */
 const LEAST_STEPS = 5;
-/** @internal The plastic extension that bounds the elastic part and by which other windows are judged. */
-export const OFFSET = 0.002;
 /** Samples that a coarse line rests on are enough: of a long record they are taken at equal intervals. */
 const PLACES = 4000;
 
@@ -120,13 +119,13 @@ export function coarseLine(strain: Float64Array, stress: Float64Array, maximum: 
     const found = steepest(x, y, places, round === 0 ? top : y[maximumIndex(y, 0, places)]!);
     if (!found) return line;
     const { slope } = found;
-    const origin = found.origin + OFFSET;
+    const origin = found.origin + PROOF_OFFSET;
     // the offset line cannot be met below the window that made it
     let first = found.last * stride;
     while (first > 0 && stress[first]! < slope * (strain[first]! - origin)) first -= 1;
     if (round === 0) {
       // strain where the guard reaches the highest stress
-      const at = found.origin + GUARD * OFFSET + top / slope;
+      const at = found.origin + GUARD * PROOF_OFFSET + top / slope;
       const to = clearOf(strain, stress, GUARD * slope, at - top / (GUARD * slope), first, maximum + 1);
       guard = { slope: GUARD * slope, at, from: first, to };
       first = to;

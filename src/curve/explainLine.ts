@@ -1,7 +1,7 @@
-import type { StressStrainCurve } from '../base/index.js';
+import { PROOF_OFFSET, type StressStrainCurve } from '../base/index.js';
 import { cellMeans, reachedSince } from '../numeric/index.js';
 import { beginningYield } from './beginningYield.js';
-import { coarseLine, OFFSET } from './coarseLine.js';
+import { coarseLine } from './coarseLine.js';
 import { linearLimits, linearPart, type LinearLimits } from './linearPart.js';
 import { lineResiduals } from './lineResiduals.js';
 import { lineTrust } from './lineTrust.js';
@@ -22,9 +22,9 @@ function crossings({ strain, stress }: StressStrainCurve, offsetSample: number, 
   const top = Math.min(offsetSample, beyond - 1);
   const first = reachedSince(stress, BELOW_CROSSING * stress[top]!, top);
   let last = top;
-  while (last < beyond - 1 && strain[last]! <= strain[top]! + OFFSET) last += 1;
+  while (last < beyond - 1 && strain[last]! <= strain[top]! + PROOF_OFFSET) last += 1;
   const { x, y } = cellMeans(strain, stress, first, last, PLACES);
-  return (slope: number, shift: number, offset = OFFSET): number | undefined => {
+  return (slope: number, shift: number, offset = PROOF_OFFSET): number | undefined => {
     const origin = shift + offset;
     const i = sustainedCrossing(x, y, slope, origin, 0, x.length);
     if (i < 1) return undefined;
@@ -56,7 +56,7 @@ export function explainLine(
   const { slope, strainShift, offsetStress } = line;
   const { strain, stress } = curve;
   const beyond = maximum + 1;
-  const offsetSample = line.offsetSample ?? sustainedCrossing(strain, stress, slope, strainShift + OFFSET, line.first, beyond);
+  const offsetSample = line.offsetSample ?? sustainedCrossing(strain, stress, slope, strainShift + PROOF_OFFSET, line.first, beyond);
   const proofOf = offsetSample < 0 ? () => undefined : crossings(curve, offsetSample, beyond);
   const proof = proofOf(slope, strainShift) ?? offsetStress;
   const bounds = boundsOf(curve, line, maximum);

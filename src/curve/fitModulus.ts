@@ -7,7 +7,7 @@ import { requireCurve } from './requireCurve.js';
 import { between } from './between.js';
 import { POINTS, requireModulusOptions, SHARE, type ModulusOptions, type WindowChoice } from './windowChoice.js';
 import { OTHERS, windowSearch } from './windowSearch.js';
-import type { WindowTask } from './windowTask.js';
+import { leastRise, type WindowTask } from './windowTask.js';
 
 /** Standard errors that are taken off. */
 const Z = 4;
@@ -61,6 +61,27 @@ function describe(
   });
 }
 
+/** What a record has where limits hold no two of its samples. */
+function nothingBetween(
+  column: Float64Array,
+  { by, from, to }: Extract<WindowChoice, { by: 'stress' | 'strain' }>,
+  maximum: number,
+): string {
+  const way = column.subarray(0, maximum + 1);
+  const [least, most] = [way.reduce((a, b) => Math.min(a, b)), way.reduce((a, b) => Math.max(a, b))].map((x) => Number(x.toPrecision(4)));
+  return by === 'stress'
+    ? `no two samples up to the highest stress lie between ${from} and ${to} MPa, and the record has ${least} to ${most} MPa`
+    : `no two samples up to the highest stress lie between the strains ${from} and ${to}, and the record has ${least} to ${most}`;
+}
+
+/** Why there is no coarse line. */
+function noLine(strain: Float64Array, stress: Float64Array, maximum: number): Outcome<never, ModulusReason> {
+  if (!(stress[maximum]! > stress[0]!)) return failure('no-rise', 'the stress does not rise from the first sample on');
+  return strain.subarray(0, maximum + 1).every((e) => e === strain[0])
+    ? failure('too-few-points', 'all samples up to the highest stress have the same strain')
+    : failure('too-few-points', 'above a fifth of the highest stress no line through 3 samples or more rises');
+}
+
 /** @internal {@link fitModulus} on a checked curve; a trial asks for the line alone, not for other windows. */
 export function fitModulusKernel(
   curve: StressStrainCurve,
@@ -72,17 +93,21 @@ export function fitModulusKernel(
   const given = { criterion: window, alternatives: [], eased: [] };
   if (window.by === 'samples') {
     const last = Math.min(window.last, strain.length - 1);
+    if (window.first >= last)
+      return failure(
+        'too-few-points',
+        `samples ${window.first} to ${window.last} were asked for, and the record ends with sample ${strain.length - 1}`,
+      );
     return describe(curve, window.first, last, given);
   }
   if (window.by === 'stress' || window.by === 'strain') {
-    const [first, last] = between(curve[window.by], window.from, window.to, maximum);
+    const column = curve[window.by];
+    const [first, last] = between(column, window.from, window.to, maximum);
+    if (first >= last) return failure('too-few-points', nothingBetween(column, window, maximum));
     return describe(curve, first, last, given);
   }
   const coarse = coarseLine(strain, stress, maximum);
-  if (!coarse)
-    return stress[maximum]! > stress[0]!
-      ? failure('too-few-points', 'fewer than 3 samples lie on any rising part below the maximum')
-      : failure('no-rise', 'the stress does not rise from the first sample on');
+  if (!coarse) return noLine(strain, stress, maximum);
   const { end, offsetStress } = coarse;
   const { startShare = SHARE, spanShare = SHARE } = window;
   const [criterion, scoring] = criterionOf(window, startShare, spanShare);
@@ -96,7 +121,7 @@ export function fitModulusKernel(
     { start: 0, span: 0, points: 3, eased: ['start', 'points', 'span'] },
   ] as const;
   for (const { start: from, span, points, eased } of tries) {
-    const task = { strain, stress, start: from, end, slope: coarse.slope, span: span * offsetStress, points, others, ...scoring };
+    const task = { strain, stress, start: from, end, slope: coarse.slope, span: leastRise(span, offsetStress), points, others, ...scoring };
     const found = windowSearch(task);
     if (!found) continue;
     return describe(curve, found.best.first, found.best.last, {
@@ -118,9 +143,9 @@ export function fitModulusKernel(
  *
  * @remarks
  * A toe and yielding both lower a slope, so the window with the highest lower confidence bound $J$ avoids both. All windows are
- * compared that start at or above a share (0.2) of the 0.2 %-offset stress, span at least a share (0.2) of it, hold at least 8
+ * compared that start at or above a share (0.2) of the 0.2 %-offset stress, rise by at least a share (0.2) of it (but for 1e-12, for rounding), hold at least 8
  * samples and end before the offset line; the search is exact. Of windows whose $J$ agree within 1e-9 the widest counts. Where
- * too few samples lie between the bounds, `eased` tells which of them was given up. Strain that repeats or goes back is taken as it
+ * no window keeps all bounds, `eased` tells which of them were given up: the start, the number of samples (3 are enough then), both, or all three. Strain that repeats or goes back is taken as it
  * stands, sample by sample in order of time. With the line come the runner-up windows, a runs test and the quadratic departure of its
  * residuals, the envelope of slope and Rp0.2 over other windows (`robust` or `fragile`), the verdict
  * whether there is a linear part at all (`linearPart`; where it is `none` the slope is no modulus), and the leverage of the slope on Rp0.2. The
@@ -129,7 +154,7 @@ export function fitModulusKernel(
  * @param curve - Strain [mm/mm] and stress [MPa] as recorded, at least 3 samples, finite.
  * @param options - How the window is chosen.
  * @returns The line, or why there is none: `too-few-points`, `no-rise`.
- * @throws {@link InputError} `not-finite`, `too-few`, `unequal-lengths`, `unknown-option`, `out-of-range`.
+ * @throws {@link InputError} `not-finite`, `too-few`, `unequal-lengths`, `unknown-option`, `out-of-range`, `missing`, `wrong-type`.
  *
  * @example
  * ```ts

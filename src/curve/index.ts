@@ -79,6 +79,7 @@ export { explainLine } from './explainLine.js';
 export { linearLimits } from './linearPart.js';
 /** @internal */
 export { fitModulusKernel } from './fitModulus.js';
+export { POINTS, SHARE } from './windowChoice.js';
 /** @internal */
 export { requireModulusOptions } from './windowChoice.js';
 /** @internal */

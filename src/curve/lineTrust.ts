@@ -1,4 +1,4 @@
-import { OFFSET } from './coarseLine.js';
+import { PROOF_OFFSET } from '../base/index.js';
 import { slopeSpread, type LinearPart } from './linearPart.js';
 import { POINTS } from './windowChoice.js';
 import type { WindowEnvelope } from './windowEnvelope.js';
@@ -31,7 +31,7 @@ export function lineTrust(
   linear: LinearPart | undefined,
   envelope: WindowEnvelope | undefined,
 ): LineTrust {
-  const leverage = offsetStress / slope / OFFSET;
+  const leverage = offsetStress / slope / PROOF_OFFSET;
   const fragile = envelope?.verdict === 'fragile';
   const doubt = Math.max(relativeStandardError, linear?.share ?? 0, fragile ? slopeSpread(envelope) : 0);
   const offsetDoubt = leverage * doubt;

@@ -1,4 +1,4 @@
-import { requireObject, requireOptions, requirePositive } from '../base/index.js';
+import { PROOF_OFFSET, requireObject, requireOptions, requirePositive } from '../base/index.js';
 
 /** A proof strength and the line it was drawn from. */
 export interface LeverageInput {
@@ -21,7 +21,7 @@ export interface LeverageInput {
  *
  * @param at - `stress` [MPa], `modulus` [MPa], `offset` [mm/mm], each above 0.
  * @returns Leverage [1].
- * @throws {@link InputError} `missing`, `not-finite`, `not-positive`, `unknown-option`.
+ * @throws {@link InputError} `missing`, `wrong-type`, `not-finite`, `not-positive`, `unknown-option`.
  *
  * @example
  * ```ts
@@ -34,5 +34,5 @@ export function offsetLeverage(at: LeverageInput): number {
   const from = 'offsetLeverage';
   requireOptions(from, requireObject(from, 'at', at), ['stress', 'modulus', 'offset'], 'at');
   const elastic = requirePositive(from, 'at.stress', at.stress) / requirePositive(from, 'at.modulus', at.modulus);
-  return elastic / requirePositive(from, 'at.offset', at.offset ?? 0.002);
+  return elastic / requirePositive(from, 'at.offset', at.offset ?? PROOF_OFFSET);
 }

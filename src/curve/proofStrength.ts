@@ -1,4 +1,5 @@
 import {
+  PROOF_OFFSET,
   failure,
   requireFinite,
   requireObject,
@@ -108,6 +109,6 @@ export function proofStrength(curve: CurveColumns, line: ProofLine): Outcome<Pro
   requireOptions('proofStrength', requireObject('proofStrength', 'line', line), ['modulus', 'strainShift', 'offset'], 'line');
   const slope = requirePositive('proofStrength', 'line.modulus', line.modulus);
   const shift = requireFinite('proofStrength', 'line.strainShift', line.strainShift ?? 0);
-  const offset = requirePositive('proofStrength', 'line.offset', line.offset ?? 0.002);
+  const offset = requirePositive('proofStrength', 'line.offset', line.offset ?? PROOF_OFFSET);
   return proofStrengthKernel(checked, slope, shift, offset, 0, maximumIndex(checked.stress, 0, checked.stress.length) + 1);
 }

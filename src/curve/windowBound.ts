@@ -1,7 +1,7 @@
 import { beaten } from './windowBeaten.js';
 import { tieOf, type Incumbent } from './windowIncumbent.js';
 import { levelExcess } from './windowLevel.js';
-import type { WindowMoments } from './windowMoments.js';
+import { ROUNDING, type WindowMoments } from './windowMoments.js';
 import type { WindowTask } from './windowTask.js';
 import type { WindowTree } from './windowTree.js';
 
@@ -9,8 +9,13 @@ import type { WindowTree } from './windowTree.js';
  * An upper bound of the score over a box of windows: all that start in one range of blocks and end in another. Only windows whose line
  * rises count.
  *
- * The *inner* part lies in every window W of the box, the *outer* part is their union; A and B are what outer has beyond inner on the
- * left and on the right. x is strain, r stress less a base line, both about fixed places. Inner is a whole number of blocks, or empty.
+ *      samples   ......|---- A ----|------ inner ------|---- B ----|......
+ *                      |--------------- outer ---------------------|
+ *      a window W             [----------------------------]
+ *
+ * W begins within A and ends within B. The *inner* part lies in every window of the box, the *outer* part is their union; A and B are what outer
+ * has beyond inner on the left and on the right. x is strain, r stress less a base line, both about fixed places. Inner is a whole number of
+ * blocks, or empty.
  *
  * 1. Squares about the own mean or the own line only grow with more samples: Sxx(inner) <= Sxx(W) <= Sxx(outer) and
  *    RSS(inner) <= RSS(W) <= RSS(outer). Let t^2 = 1 / Sxx(W): t lies between two ends, those of outer and of inner. The standard error is at
@@ -24,14 +29,16 @@ import type { WindowTree } from './windowTree.js';
  *    a better one, and samples that raise Sxx lower N at once. Where inner lies at one strain (*level*) it has no slope and t no upper end, yet N < 0 decides.
  * 4. A score that never falls with the slope and never rises with the standard error is thereby at most that of a slope and an error which both
  *    hang on t alone, and this one is greatest at an end of t. For slope - z s t: it is linear in t with 2; with 3 it is convex, or falls where N < 0.
- *    For - s t / slope: with 2 it only falls or only rises; with 3 it falls, then rises, or it does one of both.
+ *    For - s t / slope: with 2 it only falls or only rises; with 3 it falls, then rises, or it does one of both. For with 2 t / slope is
+ *    t / (c + K t), whose derivative c / (c + K t)^2 keeps its sign; with 3 it is t / (c + N t^2), whose derivative (c - N t^2) / (c + N t^2)^2 goes
+ *    from plus to minus where N > 0, so that the score falls, then rises; either way none in between is above both ends.
  *
  * Steps 5 to 7 hold where all x of A lie at or below the mean of inner and all of B at or above it (always, where x never goes back or inner is level):
  *
  * 5. m is least with all of A at its least x and nothing of B, and greatest with all of B at its greatest.
  * 6. W meets A in its last samples, i to the end of A. With p the middle of the range of x over A the part
  *    of A in N is (p - m) S + T, S being the sum of e over those samples and T that of (x - p) e. S lies between two bounds, least <= 0 <=
- *    most (they hold for no sample as well). Let s = r - c' - d' x, the line c' + d' x being that of a good window (windowTree.ts). S is the
+ *    most (they hold for no sample as well, so that the greater of (p - m) least and (p - m) most is never below 0, and 0 need not stand beside them). Let s = r - c' - d' x, the line c' + d' x being that of a good window (windowTree.ts). S is the
  *    sum of s, which lies between the running sum of s at the end of A less its greatest and less its least value within A, less the sum of
  *    (c - c') + (d - d') x, which is between n_A times its least and its greatest value, or 0, taken at the ends of the range of x over A. Where x
  *    never goes back, T is (x_i - p) S plus the sum of each later sample's step of x times the sum of e from that sample on (by parts), at most
@@ -46,9 +53,9 @@ import type { WindowTree } from './windowTree.js';
  *    k D is at most K D / root of (Sxx(inner) + D^2 / 2), which grows with D.
  *    A box whose least error and slope of inner alone, before any N is added, pass both tests is kept at once: to keep a box is never wrong.
  * 9. A box is dropped where its bound does not tie with the highest score found, or where it ties at best and its windows rise over no more than the
- *    incumbent. So the highest score is found to one tie (1e-9), and the widest of the windows that tie with it. Running moments about the coarse
- *    line carry the score of windows of eight samples and more to about that; of three samples on a line without noise only to 1e-5, since nothing is left of
- *    their residuals.
+ *    incumbent. So the highest score is found to one tie (1e-9), and the widest of the windows that tie with it, as far as running moments
+ *    tell scores: to less than a tenth of a tie where there is noise. Where there is none, nothing is left of the residuals but rounding, by
+ *    which windows of eight samples may miss 1e-6 of their score; then the search is made again about the line found (windowRounding.ts).
  */
 
 /** Of ranges up to so many samples the residuals are summed one by one. */
@@ -57,8 +64,8 @@ const SHORT = 16;
 /** Boxes of up to so many blocks a side whose inner part lies at one strain are summed one by one as well. */
 const LEVEL = 16;
 
-/** More than rounding takes off a difference of running sums of squares or products, as a share of them. */
-const ROUNDING = 1e-14;
+/** What a running sum of squares amounts to at most between two places: it may be counted from anywhere (windowMoments.ts). */
+const greatest = (sums: Float64Array, from: number, to: number): number => Math.max(sums[to]!, -sums[from]!);
 
 /** Bound of the sum of (x - p) e over part of the samples between two edges whose x lie within a width about p, e = r - c - d x, in any order of x. */
 function anyOrder(sums: Float64Array, from: number, to: number, count: number, c: number, d: number, width: number): number {
@@ -97,17 +104,18 @@ export function hopeless(
   const bHigh = greatestUpTo ? greatestUpTo[b1 - 1]! : strain[start + outerEnd - 1]! - base.x0;
   const distance = bHigh - aLow;
   if (!(distance > 0)) return true;
-  const o = 5 * a0;
-  const z = 5 * b1;
-  const ox = sums[z]! - sums[o]!;
-  const or = sums[z + 1]! - sums[o + 1]!;
-  const oxx = sums[z + 2]! - sums[o + 2]! - (ox * ox) / outerCount;
-  if (!(oxx > 0)) return false;
-  const oxr = sums[z + 3]! - sums[o + 3]! - (ox * or) / outerCount;
-  const od = oxr / oxx;
-  const outerRest = sums[z + 4]! - sums[o + 4]! - (or * or) / outerCount - od * oxr + ROUNDING * sums[z + 4]!;
+  const atA = 5 * a0;
+  const afterB = 5 * b1;
+  const outerX = sums[afterB]! - sums[atA]!;
+  const outerR = sums[afterB + 1]! - sums[atA + 1]!;
+  const outerXX = sums[afterB + 2]! - sums[atA + 2]! - (outerX * outerX) / outerCount;
+  if (!(outerXX > 0)) return false;
+  const outerXR = sums[afterB + 3]! - sums[atA + 3]! - (outerX * outerR) / outerCount;
+  const outerD = outerXR / outerXX;
+  const outerRest =
+    sums[afterB + 4]! - sums[atA + 4]! - (outerR * outerR) / outerCount - outerD * outerXR + ROUNDING * greatest(sums, atA + 4, afterB + 4);
   const innerCount = (b0 - a1) * samples;
-  const outer = base.slope + od;
+  const outer = base.slope + outerD;
   if (innerCount < 3) return Math.max(0, outer) * distance + Math.sqrt(2 * outerRest) < span;
   const p = 5 * a1;
   const q = 5 * b0;
@@ -126,7 +134,7 @@ export function hopeless(
   const rest = Math.max(0, sums[q + 4]! - sums[p + 4]! - ir * ir * share - (level ? 0 : (ixr / ixx) * ixr));
   const s = Math.sqrt(rest / (outerCount - 2));
   const innerT = 1 / Math.sqrt(ixx);
-  const outerT = 1 / Math.sqrt(oxx);
+  const outerT = 1 / Math.sqrt(outerXX);
   const limit = best.top + Math.max(gap * Math.abs(best.top), tieOf(task, best.top));
   // the slope of inner alone keeps the box: no need to know how much more it may be
   const slope = base.slope + ixr / ixx;
@@ -136,7 +144,7 @@ export function hopeless(
   if (!level && beaten(task, best, limit, distance, s, innerT, outer + K * innerT, outerT, outer + K * outerT)) return true;
   if (!level && (innerCount * aHigh > ix || ix > innerCount * bLow)) return false;
 
-  let d = slopeFor(best.top) - base.slope + (perError(best.top) * s) / (Math.sqrt(oxx) + Math.sqrt(ixx));
+  let d = slopeFor(best.top) - base.slope + (perError(best.top) * s) / (Math.sqrt(outerXX) + Math.sqrt(ixx));
   if (!level && !(s > 0 && Number.isFinite(d))) d = ixr / ixx;
   if (!Number.isFinite(d)) return false;
   const c = (ir - d * ix) * share;
@@ -148,7 +156,8 @@ export function hopeless(
   const bWidth = bHigh - bLow;
   const aPlace = aLow + aWidth / 2;
   const bPlace = bLow + bWidth / 2;
-  let N = ixr - d * ixx + ROUNDING * (Math.sqrt(sums[z + 2]! * sums[z + 4]!) + Math.abs(d) * sums[z + 2]!);
+  const squares = greatest(sums, atA + 2, afterB + 2);
+  let N = ixr - d * ixx + ROUNDING * (Math.sqrt(squares * greatest(sums, atA + 4, afterB + 4)) + Math.abs(d) * squares);
   const levelLeft = level && aLow === innerLow;
   if (level && (levelLeft || bHigh === innerHigh) && size <= LEVEL)
     N += levelExcess(task, moments, levelLeft ? 1 : -1, a0 * samples, a1 * samples, b0 * samples, outerEnd, c, d);
@@ -187,8 +196,8 @@ export function hopeless(
     N +=
       Math.max((aPlace - highMean) * aLeast, (aPlace - lowMean) * aMost) +
       Math.max((bPlace - lowMean) * bMost, (bPlace - highMean) * bLeast) +
-      (leastFrom ? anyOrder(sums, o, p, aCount, c, d, aWidth) : aWidth * (aMost - aLeast / 2)) +
-      (leastFrom ? anyOrder(sums, q, z, bCount, c, d, bWidth) : bWidth * (bMost / 2 - bLeast));
+      (leastFrom ? anyOrder(sums, atA, p, aCount, c, d, aWidth) : aWidth * (aMost - aLeast / 2)) +
+      (leastFrom ? anyOrder(sums, q, afterB, bCount, c, d, bWidth) : bWidth * (bMost / 2 - bLeast));
   }
   if (level && !(N < 0)) return false;
   const target = base.slope + d;

@@ -73,6 +73,8 @@ export function requireModulusOptions(from: string, options: ModulusOptions, pat
   requireOptions(from, options, ['window'], path);
   const window = options.window ?? { by: 'lower-bound' };
   const at = `${path}.window`;
+  if ((window as { by?: unknown }).by === undefined)
+    throw new InputError(from, `${at}.by`, 'missing', 'must tell how the window is chosen', undefined);
   const by = requireOneOf(from, `${at}.by`, window.by, Object.keys(windowFields) as WindowChoice['by'][]);
   requireOptions(from, window, windowFields[by], at);
   if (window.by === 'lower-bound') {

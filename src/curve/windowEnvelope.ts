@@ -1,6 +1,7 @@
 import type { StressStrainCurve } from '../base/index.js';
 import { aboveSince, reachedSince } from '../numeric/index.js';
 import { POINTS } from './windowChoice.js';
+import { leastRise } from './windowTask.js';
 
 /** What others would find who chose another window by the same bounds, in the lower half where every practice puts it. */
 export interface WindowEnvelope {
@@ -89,7 +90,7 @@ export function windowEnvelope(
   const upper = Math.max(UPPER_SHARE, startShare + spanShare + ROOM) * offsetStress;
   const end = aboveSince(stress, upper, offsetSample);
   const start = reachedSince(stress, startShare * offsetStress, end);
-  const { slopes, shifts } = linesOf(curve, own, start, end, spanShare * offsetStress);
+  const { slopes, shifts } = linesOf(curve, own, start, end, leastRise(spanShare, offsetStress));
   if (slopes.length === 1) return undefined;
 
   // which lines lie extreme: by slope, and by where their offset lines pass the crossing of the chosen one, the first

@@ -1,5 +1,5 @@
 import { offer, type Incumbent } from './windowIncumbent.js';
-import type { WindowMoments } from './windowMoments.js';
+import { sumsBefore, type WindowMoments } from './windowMoments.js';
 import type { FoundWindow, WindowTask } from './windowTask.js';
 
 /** Windows of the lattice begin and end on the edges of so many cells of equal numbers of samples. */
@@ -10,22 +10,6 @@ const CELLS = 16;
  * incumbent and the runners-up come from them.
  */
 export type WindowLattice = Float64Array;
-
-/** Sums before a sample: those at the edge of its block, and the samples from there on. */
-function sumsBefore({ strain, stress, start }: WindowTask, moments: WindowMoments, sample: number, into: Float64Array, at: number): void {
-  const { base, sums, size } = moments;
-  const block = Math.floor(sample / size);
-  for (let k = 0; k < 5; k += 1) into[at + k] = sums[5 * block + k]!;
-  for (let i = start + block * size; i < start + sample; i += 1) {
-    const u = strain[i]! - base.x0;
-    const v = stress[i]! - base.y0 - base.slope * u;
-    into[at]! += u;
-    into[at + 1]! += v;
-    into[at + 2]! += u * u;
-    into[at + 3]! += u * v;
-    into[at + 4]! += v * v;
-  }
-}
 
 /** @internal Tries all windows of the lattice, improving `best`. */
 export function windowLattice(task: WindowTask, moments: WindowMoments, best: Incumbent): WindowLattice {
@@ -78,7 +62,7 @@ function apart(first: number, last: number, others: readonly FoundWindow[]): boo
   return true;
 }
 
-/** @internal Good windows elsewhere: of the shorter of any two, the best among them, less than half of the samples are shared; best first. */
+/** @internal Good windows of the lattice elsewhere, as a look at what else there is; only the best is searched for exactly: of the shorter of any two, the best among them, less than half of the samples are shared; best first. */
 export function runnersUp(lattice: WindowLattice, best: FoundWindow, most: number): FoundWindow[] {
   const chosen = [best];
   while (chosen.length <= most) {

@@ -5,6 +5,9 @@ const SHORT_BLOCK = 8;
 const LONG_BLOCK = 16;
 const LONG = 20_000;
 
+/** @internal More than rounding takes off a difference of running sums of squares or products, as a share of them. */
+export const ROUNDING = 1e-14;
+
 /** @internal A line that is taken off the stress before sums are made: what remains is small, so few digits are lost. */
 export interface BaseLine {
   readonly slope: number;
@@ -19,7 +22,7 @@ export interface WindowMoments {
   /** Samples of a block. */
   readonly size: number;
   readonly blocks: number;
-  /** At each edge, sums over all samples before it of x, r, x², xr, r², one after the other. */
+  /** At each edge, sums over all samples before it of x, r, x², xr, r², one after the other; only their differences count. */
   readonly sums: Float64Array;
   /** Room for x and r of one block, written anew by each pair of blocks that is tried. */
   readonly room: Float64Array;
@@ -97,4 +100,46 @@ export function windowMoments(task: WindowTask): WindowMoments {
     room: new Float64Array(2 * size),
     ...(goesBack ? ranges(task, size, blocks, x0) : { leastFrom: undefined, greatestUpTo: undefined }),
   };
+}
+
+/** Adds x, r, x², xr, r² of the samples from one up to another (excluded) to five sums. */
+function addSamples({ strain, stress, start }: WindowTask, base: BaseLine, from: number, to: number, into: Float64Array, at: number): void {
+  for (let i = start + from; i < start + to; i += 1) {
+    const u = strain[i]! - base.x0;
+    const v = stress[i]! - base.y0 - base.slope * u;
+    into[at]! += u;
+    into[at + 1]! += v;
+    into[at + 2]! += u * u;
+    into[at + 3]! += u * v;
+    into[at + 4]! += v * v;
+  }
+}
+
+/** @internal Sums before a sample: those at the edge of its block, and the samples from there on. */
+export function sumsBefore(task: WindowTask, { base, sums, size }: WindowMoments, sample: number, into: Float64Array, at: number): void {
+  const block = Math.floor(sample / size);
+  for (let k = 0; k < 5; k += 1) into[at + k] = sums[5 * block + k]!;
+  addSamples(task, base, block * size, sample, into, at);
+}
+
+/**
+ * @internal The same moments about another line, summed from a block outwards to both sides: where the line runs through the samples
+ * around that block, next to nothing is subtracted from next to nothing there, whatever the rest of the record.
+ */
+export function momentsAbout(task: WindowTask, moments: WindowMoments, slope: number, intercept: number, from: number): WindowMoments {
+  const { size, blocks } = moments;
+  const { x0 } = moments.base;
+  const base = { slope, x0, y0: intercept + slope * x0 };
+  const n = task.end - task.start;
+  const sums = new Float64Array(5 * (blocks + 1));
+  const block = new Float64Array(5);
+  const next = (at: number, to: number, sign: number): void => {
+    block.fill(0);
+    const first = Math.min(at, to) * size;
+    addSamples(task, base, first, Math.min(first + size, n), block, 0);
+    for (let k = 0; k < 5; k += 1) sums[5 * to + k] = sums[5 * at + k]! + sign * block[k]!;
+  };
+  for (let at = from; at < blocks; at += 1) next(at, at + 1, 1);
+  for (let at = from; at > 0; at -= 1) next(at, at - 1, -1);
+  return { ...moments, base, sums };
 }

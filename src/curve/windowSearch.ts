@@ -4,6 +4,7 @@ import { climb } from './windowClimb.js';
 import { noIncumbent, type Incumbent } from './windowIncumbent.js';
 import { runnersUp, windowLattice } from './windowLattice.js';
 import { windowMoments, type WindowMoments } from './windowMoments.js';
+import { finerMoments } from './windowRounding.js';
 import type { FoundWindow, WindowTask } from './windowTask.js';
 import { windowTree, type WindowTree } from './windowTree.js';
 
@@ -17,6 +18,9 @@ import { windowTree, type WindowTree } from './windowTree.js';
 
 /** @internal Runners-up that are told. */
 export const OTHERS = 3;
+
+/** Searches with finer moments at most: each is about a line nearer to the best. */
+const ROUNDS = 3;
 
 /** Looks through the windows that start within node a and end within node b, both of `size` blocks, improving `best`. */
 function searchBox(task: WindowTask, moments: WindowMoments, tree: WindowTree, a: number, b: number, size: number, best: Incumbent): void {
@@ -33,21 +37,33 @@ function searchBox(task: WindowTask, moments: WindowMoments, tree: WindowTree, a
   searchBox(task, moments, tree, 2 * a + 1, 2 * b, half, best);
 }
 
+/** Looks through all windows, improving `found`. */
+function searchAll(task: WindowTask, moments: WindowMoments, found: Incumbent): void {
+  const tree = windowTree(moments, task.end - task.start, found);
+  searchBox(task, moments, tree, 1, 1, tree.width, found);
+  // A window that was passed over for its lower rise, by one that tied then and no longer does, is found by one more look with the highest
+  // score known. It starts from the window held: it ties, and by rounding no box may show it again.
+  if (!found.again) return;
+  found.again = false;
+  searchBox(task, moments, tree, 1, 1, tree.width, found);
+}
+
 /** @internal The best window by `task.score`, with runners-up; undefined where no window qualifies. */
 export function windowSearch(task: WindowTask): { readonly best: FoundWindow; readonly runnersUp: readonly FoundWindow[] } | undefined {
   const { start, end } = task;
   if (end - start < task.points) return undefined;
-  const moments = windowMoments(task);
+  let moments = windowMoments(task);
   let found = noIncumbent(task, -Infinity);
   const lattice = windowLattice(task, moments, found);
   if (found.first >= 0) climb(task, moments, found);
-  const tree = windowTree(moments, end - start, found);
-  searchBox(task, moments, tree, 1, 1, tree.width, found);
-  if (found.again) {
-    found = noIncumbent(task, found.top);
-    searchBox(task, moments, tree, 1, 1, tree.width, found);
-  }
+  searchAll(task, moments, found);
   if (found.first < 0) return undefined;
+  for (let round = 0; round < ROUNDS; round += 1) {
+    const finer = finerMoments(task, moments, found);
+    if (!finer) break;
+    ({ moments, found } = finer);
+    searchAll(task, moments, found);
+  }
   const best = { first: start + found.first, last: start + found.last, slope: found.slope, score: found.score };
   return { best, runnersUp: runnersUp(lattice, best, task.others ?? OTHERS) };
 }

@@ -4,6 +4,12 @@
  */
 export type WindowScore = (slope: number, standardError: number) => number;
 
+/** A rise that reaches the least one but for rounding counts: stress in steps of a converter often does. */
+const ALMOST = 1 - 1e-12;
+
+/** @internal Least rise of a line over its window [MPa], of a share of the 0.2 %-offset stress [MPa]. */
+export const leastRise = (share: number, offsetStress: number): number => ALMOST * share * offsetStress;
+
 /** @internal Which windows count, and how; lines that fall, or are level, are none. */
 export interface WindowTask {
   readonly strain: Float64Array;
@@ -14,7 +20,7 @@ export interface WindowTask {
   readonly end: number;
   /** A slope near the answer [MPa], taken off the stress before sums are made. */
   readonly slope: number;
-  /** Least rise of the line over the window [MPa]. */
+  /** Least rise of the line over the window [MPa], see `leastRise`. */
   readonly span: number;
   /** Least number of samples, at least 3. */
   readonly points: number;

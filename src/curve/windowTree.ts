@@ -35,7 +35,7 @@ export function windowTree(moments: WindowMoments, samples: number, { first, las
   const lowest = new Float64Array(2 * width).fill(Infinity, width + blocks);
   const highest = new Float64Array(2 * width).fill(-Infinity, width + blocks);
   const { c, d } = lineOf(moments, samples, first < 0 ? 0 : Math.round(first / size), Math.round((last + 1) / size));
-  let sum = 0;
+  let sum = sums[1]! - d * sums[0]!;
   for (let block = 0, p = 0; block < blocks; block += 1, p += 5) {
     const count = Math.min(size, samples - block * size);
     const x = sums[p + 5]! - sums[p]!;

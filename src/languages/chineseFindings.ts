@@ -281,8 +281,8 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   // the evaluation
   'window-bound-eased': {
-    message: '记录在弹性窗口界限之间的采样点太少；已放宽对{bound}的要求。',
-    remedy: '在弹性段提高采样频率，或自行选定窗口。',
+    message: '没有满足全部界限的弹性窗口（{why}）；已放宽对{bound}的要求。',
+    remedy: '采样点太少时，在弹性段提高采样频率；否则取较小的比例，或自行选定窗口。',
   },
   'no-linear-part': {
     message: '曲线中找不到直线段（{why}）：不给出 E。',
@@ -410,7 +410,7 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'not-determined': {
     message: '未测定：{symbol}。原因：{why}。',
-    remedy: '见所述原因；以现有记录无法得到该值。',
+    remedy: '见原因：按所给要求，该记录不足以给出此值。',
   },
   // the material
   'dimension-looks-wrong': {

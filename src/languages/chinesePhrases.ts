@@ -807,6 +807,8 @@ export const chinesePhrases: Readonly<Record<SpokenPhrase, string>> = {
   'flexural modulus, chord from {from} to {to} % strain': '弯曲模量，应变 {from}～{to} % 的弦线',
   'ISO 6892-1 method A, range {range}': 'ISO 6892-1 方法 A，范围 {range}',
   'ASTM E8/E8M control {letter}': 'ASTM E8/E8M 控制方法 {letter}',
+  '{criterion}, within {gap} % of the highest': '{criterion}，与最高值相差不超过 {gap} %',
+  '{criterion}, from {start} of the 0.2 % offset stress on and over {span} of it': '{criterion}，起于偏移 0.2 % 应力的 {start} 倍，跨度为其 {span} 倍',
   'highest slope less {z} standard errors': '最大斜率减去 {z} 倍标准误差',
   'Stop at the capacity of {capacity} N, or where the relief valve opens. Release the pressure or turn the drive back, and do not approach the piece before the force is gone.': '达到额定最大力 {capacity} N 或溢流阀开启时停止。卸除压力或使驱动装置退回，力消失之前不得靠近试样。',
   'The piece has been strained and is no test piece any more: write down the force that it stood, and {next}.': '试样已受力变形，不能再作为试样：记下其承受的力，并{next}。',

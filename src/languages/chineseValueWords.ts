@@ -98,7 +98,18 @@ export const chineseValueWords: Readonly<Record<FindingValueWord, string>> = {
   'the curve lies below the line offset by {offset} from sample {first} on': '曲线从第 {first} 个采样点起位于偏移 {offset} 的直线下方',
   'the window from sample {first} to {last} holds no line': '第 {first} 至第 {last} 个采样点的窗口内没有直线',
   'the stress does not rise from sample {first} to {last}': '从第 {first} 到第 {last} 个采样点应力没有上升',
-  'fewer than 3 samples lie on any rising part below the maximum': '最大值之前的任何上升段都不足 3 个采样点',
+  'samples {first} to {last} were asked for, and the record ends with sample {end}':
+    '所要求的是第 {first} 至第 {last} 个采样点，而记录止于第 {end} 个采样点',
+  'no two samples up to the highest stress lie between {from} and {to} MPa, and the record has {least} to {most} MPa':
+    '至最高应力为止，{from} 至 {to} MPa 之间不足两个采样点，而记录为 {least} 至 {most} MPa',
+  'no two samples up to the highest stress lie between the strains {from} and {to}, and the record has {least} to {most}':
+    '至最高应力为止，应变 {from} 至 {to} 之间不足两个采样点，而记录为 {least} 至 {most}',
+  'all samples up to the highest stress have the same strain': '至最高应力为止所有采样点的应变相同',
+  'above a fifth of the highest stress no line through 3 samples or more rises':
+    '最高应力的五分之一以上，任何 3 个以上采样点的直线都不上升',
+  'only {count} samples lie between the start bound and the 0.2 % offset line': '窗口起点界限与偏移 0.2 % 的直线之间只有 {count} 个采样点',
+  'no line through {points} or more of the {count} samples between the start bound and the 0.2 % offset line rises by {rise} MPa':
+    '在窗口起点界限与偏移 0.2 % 的直线之间的 {count} 个采样点中，没有通过 {points} 个以上采样点的直线上升 {rise} MPa',
   'only {count} samples lie before the 0.2 % offset line': '偏移 0.2 % 的直线之前只有 {count} 个采样点',
   'the force never rises above zero': '力始终未高于零',
   'the record ends at {share} % of its maximum': '记录在其最大值的 {share} % 处结束',

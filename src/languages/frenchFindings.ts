@@ -281,8 +281,8 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   // evaluation
   'window-bound-eased': {
-    message: 'L’enregistrement a trop peu de points entre les bornes de la fenêtre élastique ; critère assoupli : {bound}.',
-    remedy: 'Enregistrer plus vite dans la partie élastique, ou choisir soi-même la fenêtre.',
+    message: 'Aucune fenêtre élastique ne respecte toutes ses bornes ({why}) ; critère assoupli : {bound}.',
+    remedy: 'Si les points sont trop peu nombreux, enregistrer plus vite dans la partie élastique ; sinon demander des parts plus faibles, ou choisir soi-même la fenêtre.',
   },
   'no-linear-part': {
     message: 'Aucune partie rectiligne n’apparaît dans la courbe ({why}) : E n’est pas donné.',
@@ -410,7 +410,7 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'not-determined': {
     message: 'Non déterminé : {symbol} ; motif : {why}.',
-    remedy: 'Voir le motif ; tel qu’il est, l’enregistrement ne permet pas cette valeur.',
+    remedy: 'Voir la raison : avec ce qui est demandé, cet enregistrement ne permet pas cette valeur.',
   },
   // materials
   'dimension-looks-wrong': {

@@ -807,6 +807,8 @@ export const frenchPhrases: Readonly<Record<SpokenPhrase, string>> = {
   'flexural modulus, chord from {from} to {to} % strain': 'module en flexion, corde de {from} à {to} % de déformation',
   'ISO 6892-1 method A, range {range}': 'ISO 6892-1 méthode A, plage {range}',
   'ASTM E8/E8M control {letter}': 'ASTM E8/E8M méthode {letter}',
+  '{criterion}, within {gap} % of the highest': '{criterion}, à {gap} % près',
+  '{criterion}, from {start} of the 0.2 % offset stress on and over {span} of it': '{criterion}, à partir de {start} de la contrainte au décalage de 0,2 % et sur {span} de celle-ci',
   'highest slope less {z} standard errors': 'plus forte pente moins {z} erreurs-types',
   'Stop at the capacity of {capacity} N, or where the relief valve opens. Release the pressure or turn the drive back, and do not approach the piece before the force is gone.': 'S’arrêter à la capacité de {capacity} N, ou quand le limiteur de pression s’ouvre. Relâcher la pression ou ramener la commande, et ne pas approcher l’éprouvette avant que la force ait disparu.',
   'The piece has been strained and is no test piece any more: write down the force that it stood, and {next}.': 'L’éprouvette a été déformée et n’en est plus une : noter la force qu’elle a supportée, et {next}.',

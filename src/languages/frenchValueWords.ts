@@ -105,7 +105,20 @@ export const frenchValueWords: Readonly<Record<FindingValueWord, string>> = {
     'la courbe est sous la droite décalée de {offset} à partir du point {first}',
   'the window from sample {first} to {last} holds no line': 'la fenêtre du point {first} au point {last} ne contient pas de droite',
   'the stress does not rise from sample {first} to {last}': 'la contrainte n’augmente pas du point {first} au point {last}',
-  'fewer than 3 samples lie on any rising part below the maximum': 'aucune partie montante sous le maximum ne compte au moins 3 points',
+  'samples {first} to {last} were asked for, and the record ends with sample {end}':
+    'les points {first} à {last} sont demandés, et l’enregistrement finit au point {end}',
+  'no two samples up to the highest stress lie between {from} and {to} MPa, and the record has {least} to {most} MPa':
+    'jusqu’à la contrainte la plus haute, il n’y a pas deux points entre {from} et {to} MPa, et l’enregistrement va de {least} à {most} MPa',
+  'no two samples up to the highest stress lie between the strains {from} and {to}, and the record has {least} to {most}':
+    'jusqu’à la contrainte la plus haute, il n’y a pas deux points entre les déformations {from} et {to}, et l’enregistrement va de {least} à {most}',
+  'all samples up to the highest stress have the same strain':
+    'tous les points jusqu’à la contrainte la plus haute ont la même déformation',
+  'above a fifth of the highest stress no line through 3 samples or more rises':
+    'au-dessus d’un cinquième de la contrainte la plus haute, aucune droite par au moins 3 points ne monte',
+  'only {count} samples lie between the start bound and the 0.2 % offset line':
+    'seulement {count} points se trouvent entre la borne inférieure et la droite décalée de 0,2 %',
+  'no line through {points} or more of the {count} samples between the start bound and the 0.2 % offset line rises by {rise} MPa':
+    'aucune droite par au moins {points} des {count} points entre la borne inférieure et la droite décalée de 0,2 % ne monte de {rise} MPa',
   'only {count} samples lie before the 0.2 % offset line': 'seulement {count} points se trouvent avant la droite décalée de 0,2 %',
   'the force never rises above zero': 'la force ne dépasse jamais zéro',
   'the record ends at {share} % of its maximum': 'l’enregistrement s’arrête à {share} % de son maximum',

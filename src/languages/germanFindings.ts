@@ -281,8 +281,8 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   // evaluation
   'window-bound-eased': {
-    message: 'Die Aufzeichnung hat zwischen den Grenzen des elastischen Auswertefensters zu wenige Messpunkte; gelockert wurde: {bound}.',
-    remedy: 'Im elastischen Bereich schneller aufzeichnen oder das Auswertefenster selbst wählen.',
+    message: 'Kein elastisches Auswertefenster hält alle Grenzen ein ({why}); gelockert wurde: {bound}.',
+    remedy: 'Bei zu wenigen Messpunkten im elastischen Bereich schneller aufzeichnen; sonst kleinere Anteile verlangen oder das Auswertefenster selbst wählen.',
   },
   'no-linear-part': {
     message: 'Die Kurve hat keinen erkennbaren geradlinigen Teil ({why}): E wird nicht angegeben.',
@@ -410,7 +410,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'not-determined': {
     message: 'Nicht bestimmt: {symbol}. Grund: {why}.',
-    remedy: 'Siehe den Grund; so wie sie ist, trägt die Aufzeichnung diesen Wert nicht.',
+    remedy: 'Siehe den Grund: Diese Aufzeichnung trägt den Wert mit den gewählten Vorgaben nicht.',
   },
   // materials
   'dimension-looks-wrong': {

@@ -807,6 +807,8 @@ export const germanPhrases: Readonly<Record<SpokenPhrase, string>> = {
   'flexural modulus, chord from {from} to {to} % strain': 'Biegemodul, Sehne von {from} bis {to} % Dehnung',
   'ISO 6892-1 method A, range {range}': 'ISO 6892-1 Verfahren A, Bereich {range}',
   'ASTM E8/E8M control {letter}': 'ASTM E8/E8M Verfahren {letter}',
+  '{criterion}, within {gap} % of the highest': '{criterion}, bis auf {gap} % genau',
+  '{criterion}, from {start} of the 0.2 % offset stress on and over {span} of it': '{criterion}, ab dem {start}-Fachen der Spannung am Versatz von 0,2 % und über deren {span}-Faches',
   'highest slope less {z} standard errors': 'höchste Steigung abzüglich {z} Standardfehlern',
   'Stop at the capacity of {capacity} N, or where the relief valve opens. Release the pressure or turn the drive back, and do not approach the piece before the force is gone.': 'Bei der Höchstlast von {capacity} N oder beim Öffnen des Druckbegrenzungsventils anhalten. Den Druck ablassen oder den Antrieb zurückdrehen und sich der Probe nicht nähern, solange Kraft wirkt.',
   'The piece has been strained and is no test piece any more: write down the force that it stood, and {next}.': 'Die Probe wurde gedehnt und ist keine Probe mehr: die ertragene Kraft aufschreiben und {next}.',

@@ -106,8 +106,19 @@ export const germanValueWords: Readonly<Record<FindingValueWord, string>> = {
     'die Kurve liegt ab Messpunkt {first} unter der um {offset} versetzten Parallelen',
   'the window from sample {first} to {last} holds no line': 'das Auswertefenster von Messpunkt {first} bis {last} enthält keine Gerade',
   'the stress does not rise from sample {first} to {last}': 'die Spannung steigt von Messpunkt {first} bis {last} nicht an',
-  'fewer than 3 samples lie on any rising part below the maximum':
-    'auf keinem ansteigenden Abschnitt unterhalb des Maximums liegen mindestens 3 Messpunkte',
+  'samples {first} to {last} were asked for, and the record ends with sample {end}':
+    'verlangt waren die Messpunkte {first} bis {last}, und die Aufzeichnung endet mit Messpunkt {end}',
+  'no two samples up to the highest stress lie between {from} and {to} MPa, and the record has {least} to {most} MPa':
+    'bis zur höchsten Spannung liegen keine zwei Messpunkte zwischen {from} und {to} MPa, und die Aufzeichnung reicht von {least} bis {most} MPa',
+  'no two samples up to the highest stress lie between the strains {from} and {to}, and the record has {least} to {most}':
+    'bis zur höchsten Spannung liegen keine zwei Messpunkte zwischen den Dehnungen {from} und {to}, und die Aufzeichnung reicht von {least} bis {most}',
+  'all samples up to the highest stress have the same strain': 'alle Messpunkte bis zur höchsten Spannung haben dieselbe Dehnung',
+  'above a fifth of the highest stress no line through 3 samples or more rises':
+    'oberhalb eines Fünftels der höchsten Spannung steigt keine Gerade durch mindestens 3 Messpunkte an',
+  'only {count} samples lie between the start bound and the 0.2 % offset line':
+    'zwischen der unteren Grenze und der um 0,2 % versetzten Parallelen liegen nur {count} Messpunkte',
+  'no line through {points} or more of the {count} samples between the start bound and the 0.2 % offset line rises by {rise} MPa':
+    'keine Gerade durch mindestens {points} der {count} Messpunkte zwischen der unteren Grenze und der um 0,2 % versetzten Parallelen steigt um {rise} MPa',
   'only {count} samples lie before the 0.2 % offset line': 'vor der um 0,2 % versetzten Parallelen liegen nur {count} Messpunkte',
   'the force never rises above zero': 'die Kraft steigt nie über null',
   'the record ends at {share} % of its maximum': 'die Aufzeichnung endet bei {share} % ihres Maximums',

@@ -281,8 +281,8 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   // the evaluation
   'window-bound-eased': {
-    message: 'El registro tiene muy pocos datos entre los límites de la ventana elástica; se relajó un requisito: {bound}.',
-    remedy: 'Registrar más rápido en el tramo elástico, o elegir la ventana manualmente.',
+    message: 'Ninguna ventana elástica cumple todos sus límites ({why}); se relajó un requisito: {bound}.',
+    remedy: 'Si los datos son pocos, registrar más rápido en el tramo elástico; si no, pedir fracciones menores o elegir la ventana manualmente.',
   },
   'no-linear-part': {
     message: 'No se reconoce ningún tramo recto en la curva ({why}): no se da E.',
@@ -410,7 +410,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'not-determined': {
     message: 'No se determinó {symbol}: {why}.',
-    remedy: 'Véase el motivo; tal como está, el registro no permite obtener este valor.',
+    remedy: 'Véase el motivo: con lo que se pide, este registro no permite dar el valor.',
   },
   // the material
   'dimension-looks-wrong': {

@@ -807,6 +807,8 @@ export const spanishPhrases: Readonly<Record<SpokenPhrase, string>> = {
   'flexural modulus, chord from {from} to {to} % strain': 'módulo de flexión, cuerda de {from} a {to} % de deformación',
   'ISO 6892-1 method A, range {range}': 'ISO 6892-1, método A, intervalo {range}',
   'ASTM E8/E8M control {letter}': 'ASTM E8/E8M, control {letter}',
+  '{criterion}, within {gap} % of the highest': '{criterion}, con un margen del {gap} %',
+  '{criterion}, from {start} of the 0.2 % offset stress on and over {span} of it': '{criterion}, desde {start} de la tensión al desplazamiento del 0,2 % y a lo largo de {span} de ella',
   'highest slope less {z} standard errors': 'pendiente máxima menos {z} errores típicos',
   'Stop at the capacity of {capacity} N, or where the relief valve opens. Release the pressure or turn the drive back, and do not approach the piece before the force is gone.': 'Parar a la capacidad de {capacity} N, o donde abra la válvula limitadora. Quitar la presión o hacer retroceder el accionamiento, y no acercarse a la probeta antes de que la fuerza haya desaparecido.',
   'The piece has been strained and is no test piece any more: write down the force that it stood, and {next}.': 'La probeta se ha deformado y ya no es una probeta de ensayo: anotar la fuerza que soportó, y {next}.',

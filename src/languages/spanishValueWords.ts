@@ -105,7 +105,19 @@ export const spanishValueWords: Readonly<Record<FindingValueWord, string>> = {
     'la curva queda por debajo de la recta desplazada {offset} desde el dato {first}',
   'the window from sample {first} to {last} holds no line': 'la ventana del dato {first} al {last} no contiene ninguna recta',
   'the stress does not rise from sample {first} to {last}': 'la tensión no sube del dato {first} al {last}',
-  'fewer than 3 samples lie on any rising part below the maximum': 'ningún tramo ascendente por debajo del máximo contiene 3 datos',
+  'samples {first} to {last} were asked for, and the record ends with sample {end}':
+    'se pidieron los datos {first} a {last}, y el registro termina en el dato {end}',
+  'no two samples up to the highest stress lie between {from} and {to} MPa, and the record has {least} to {most} MPa':
+    'hasta la tensión más alta no hay dos datos entre {from} y {to} MPa, y el registro va de {least} a {most} MPa',
+  'no two samples up to the highest stress lie between the strains {from} and {to}, and the record has {least} to {most}':
+    'hasta la tensión más alta no hay dos datos entre las deformaciones {from} y {to}, y el registro va de {least} a {most}',
+  'all samples up to the highest stress have the same strain': 'todos los datos hasta la tensión más alta tienen la misma deformación',
+  'above a fifth of the highest stress no line through 3 samples or more rises':
+    'por encima de un quinto de la tensión más alta no sube ninguna recta de al menos 3 datos',
+  'only {count} samples lie between the start bound and the 0.2 % offset line':
+    'entre el límite inferior y la recta desplazada un 0,2 % solo hay {count} datos',
+  'no line through {points} or more of the {count} samples between the start bound and the 0.2 % offset line rises by {rise} MPa':
+    'ninguna recta por al menos {points} de los {count} datos entre el límite inferior y la recta desplazada un 0,2 % sube {rise} MPa',
   'only {count} samples lie before the 0.2 % offset line': 'antes de la recta desplazada un 0,2 % solo hay {count} datos',
   'the force never rises above zero': 'la fuerza no pasa nunca de cero',
   'the record ends at {share} % of its maximum': 'el registro termina al {share} % de su máximo',

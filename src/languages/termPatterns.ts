@@ -6,6 +6,8 @@ export const termPatterns = [
   'flexural modulus, chord from {from} to {to} % strain',
   'ISO 6892-1 method A, range {range}',
   'ASTM E8/E8M control {letter}',
+  '{criterion}, within {gap} % of the highest',
+  '{criterion}, from {start} of the 0.2 % offset stress on and over {span} of it',
   'highest slope less {z} standard errors',
   'Stop at the capacity of {capacity} N, or where the relief valve opens. Release the pressure or turn the drive back, and do not approach the piece before the force is gone.',
   'The piece has been strained and is no test piece any more: write down the force that it stood, and {next}.',

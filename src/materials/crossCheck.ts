@@ -1,4 +1,5 @@
 import {
+  PROOF_OFFSET,
   finding,
   InputError,
   requireBetween,
@@ -146,7 +147,7 @@ export function crossCheck(input: CrossCheckInput): Finding[] {
   if (fracture !== undefined && strength !== undefined && reduction !== undefined && reduction > NECKED && fracture <= strength)
     broken(['the true stress at fracture', fracture], ['Rm', strength], 'with a neck it lies above Rm', 'MPa', 'note');
   const family = input.family === undefined ? undefined : requireFamily(from, 'family', input.family);
-  const yields = upper ?? proofs.find(({ extension }) => Math.abs(extension - 0.002) < 1e-9)?.value;
+  const yields = upper ?? proofs.find(({ extension }) => Math.abs(extension - PROOF_OFFSET) < 1e-9)?.value;
   if (family?.yieldRatio && yields !== undefined && strength !== undefined) {
     const [low, high] = family.yieldRatio;
     const ratio = yields / strength;

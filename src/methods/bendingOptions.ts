@@ -1,4 +1,5 @@
 import {
+  PROOF_OFFSET,
   InputError,
   isDivisor,
   requireBetween,
@@ -113,7 +114,7 @@ export function requireBendingOptions(from: string, options: BendingOptions) {
     requireFrameCompliance(from, `options.${name}`, options[name]),
   );
   return {
-    offsets: requireStrains(from, 'options.offsets', options.offsets, [0.002]),
+    offsets: requireStrains(from, 'options.offsets', options.offsets, [PROOF_OFFSET]),
     offsetsAsked: options.offsets !== undefined,
     totalExtensions: [],
     chord: requireChord(from, [low, high], ['options.chord[0]', 'options.chord[1]']),

@@ -1,4 +1,12 @@
-import { requireBetween, requireBoolean, requireObject, requireOptions, requirePositive, requireSection } from '../base/index.js';
+import {
+  PROOF_OFFSET,
+  requireBetween,
+  requireBoolean,
+  requireObject,
+  requireOptions,
+  requirePositive,
+  requireSection,
+} from '../base/index.js';
 import { requireFrameCompliance, requireModulusOptions, type Compliance, type ModulusOptions, type PieceLengths } from '../curve/index.js';
 import type { CompressionPiece } from './CompressionResult.js';
 import type { TestInfo } from './MethodResult.js';
@@ -62,7 +70,7 @@ export type CompressionSettings = ReturnType<typeof requireCompressionOptions>;
 export function requireCompressionOptions(from: string, options: CompressionOptions) {
   requireOptions(from, options, ['offsets', 'strains', 'modulus', 'frameCompliance', 'friction', 'repairs', 'test', 'thresholds']);
   return {
-    offsets: requireStrains(from, 'options.offsets', options.offsets, [0.002]),
+    offsets: requireStrains(from, 'options.offsets', options.offsets, [PROOF_OFFSET]),
     totalExtensions: requireStrains(from, 'options.strains', options.strains, [0.05, 0.1]),
     window: requireModulusOptions(from, options.modulus ?? {}, 'options.modulus'),
     frameCompliance: requireFrameCompliance(from, 'options.frameCompliance', options.frameCompliance),

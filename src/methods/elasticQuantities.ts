@@ -1,14 +1,21 @@
-import { bendDoubt, type ElasticLine, type LineExplanation, type WindowChoice } from '../curve/index.js';
+import { SHARE, bendDoubt, type ElasticLine, type LineExplanation, type WindowChoice } from '../curve/index.js';
 import type { Quantity, StressStrainCurve } from '../base/index.js';
 import { ISO, quantity } from './quantity.js';
 import type { TensionNumbers } from './TensionNumbers.js';
 import type { ModulusWindow, TensionResult } from './TensionResult.js';
 
-/** How a window was chosen. */
+/** How a window was chosen; the gap and the shares where they are not the defaults. */
 function criterionInWords(window: WindowChoice): string {
-  if (window.by === 'lower-bound') return `highest slope less ${window.z ?? 0} standard errors`;
-  if (window.by === 'relative-error') return 'least relative standard error';
-  return `given by its ${window.by === 'samples' ? 'samples' : `limits of ${window.by}`}`;
+  if (window.by !== 'lower-bound' && window.by !== 'relative-error')
+    return `given by its ${window.by === 'samples' ? 'samples' : `limits of ${window.by}`}`;
+  const { startShare = SHARE, spanShare = SHARE } = window;
+  const best =
+    window.by === 'relative-error'
+      ? 'least relative standard error'
+      : `highest slope less ${window.z ?? 0} standard errors${window.gap ? `, within ${Number((100 * window.gap).toPrecision(4))} % of the highest` : ''}`;
+  return startShare === SHARE && spanShare === SHARE
+    ? best
+    : `${best}, from ${startShare} of the 0.2 % offset stress on and over ${spanShare} of it`;
 }
 
 /** @internal The window of an elastic line, on the curve whose origin was moved. */

@@ -1,4 +1,4 @@
-import type { Finding } from '../base/index.js';
+import { PROOF_OFFSET, type Finding } from '../base/index.js';
 import { crossCheck, metalModuli, type MeasuredProperties, type Measurement } from '../materials/index.js';
 import { slopeIsModulus } from './slopeIsModulus.js';
 import type { TensionNumbers } from './TensionNumbers.js';
@@ -35,7 +35,7 @@ function propertiesOf(result: Quantities, numbers: TensionNumbers, { thresholds,
   const broke = result.fracture !== undefined && result.fracture.how !== 'end-of-record';
   const plastic = result.plasticExtensionAtFracture?.value;
   const { hardening } = result;
-  const proof = result.proofStrengths.find(({ extension }) => Math.abs(extension - 0.002) < 1e-9)?.value;
+  const proof = result.proofStrengths.find(({ extension }) => Math.abs(extension - PROOF_OFFSET) < 1e-9)?.value;
   const positive = (value: number | undefined): number | undefined => (value !== undefined && value > 0 ? value : undefined);
   return {
     modulus: slope,

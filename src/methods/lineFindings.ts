@@ -1,6 +1,7 @@
 import { finding, type Finding } from '../base/index.js';
-import type { LinearPart } from '../curve/index.js';
+import { POINTS, SHARE, type ElasticLine, type LinearPart } from '../curve/index.js';
 import { metalModuli } from '../materials/index.js';
+import { reachedSince } from '../numeric/index.js';
 import type { TensionNumbers } from './TensionNumbers.js';
 import type { LineThresholds } from './thresholds.js';
 import type { TensionResult } from './TensionResult.js';
@@ -23,6 +24,15 @@ const againstLine: Readonly<Record<NonNullable<LinearPart['why']>, (share: numbe
   'yields-early': (share) => `yielding and toe take about ${share} % off the slope of the window`,
 };
 
+/** Why no window keeps the bounds of a searched line. */
+function noWindow({ criterion, offsetSample = 0, offsetStress = 0 }: ElasticLine, stress: Float64Array): string {
+  const { startShare = SHARE, spanShare = SHARE } = criterion as { readonly startShare?: number; readonly spanShare?: number };
+  const count = offsetSample - reachedSince(stress, startShare * offsetStress, offsetSample);
+  return count < POINTS
+    ? `only ${count} samples lie between the start bound and the 0.2 % offset line`
+    : `no line through ${POINTS} or more of the ${count} samples between the start bound and the 0.2 % offset line rises by ${Number((spanShare * offsetStress).toPrecision(3))} MPa`;
+}
+
 /** @internal Doubts about the elastic line and its window; without a line, what else there is none of. */
 export function lineFindings(
   numbers: Pick<TensionNumbers, 'line'>,
@@ -41,7 +51,8 @@ export function lineFindings(
   const found: Finding[] = [];
   const field = 'elasticSlope';
   const range = [line.first, line.last] as const;
-  for (const bound of line.eased) found.push(finding('window-bound-eased', { bound }, { field: 'modulusWindow', range }));
+  for (const bound of line.eased)
+    found.push(finding('window-bound-eased', { bound, why: noWindow(line, curve.stress) }, { field: 'modulusWindow', range }));
   const { envelope, residuals, linearPart, noiseFlattening } = result.modulusWindow ?? {};
   if (linearPart?.why) {
     const why = againstLine[linearPart.why](Number((100 * (linearPart.share ?? 0)).toPrecision(3)));

@@ -1,4 +1,4 @@
-import { requireNonNegative, requireOneOf, requireOptions } from '../base/index.js';
+import { PROOF_OFFSET, requireNonNegative, requireOneOf, requireOptions } from '../base/index.js';
 import {
   lowerYieldRules,
   requireFrameCompliance,
@@ -112,7 +112,7 @@ export interface TensionSettings {
 export function requireTensionOptions(from: string, options: TensionOptions, names: readonly string[]): TensionSettings {
   requireOptions(from, options, names);
   return {
-    offsets: requireStrains(from, 'options.offsets', options.offsets, [0.002]),
+    offsets: requireStrains(from, 'options.offsets', options.offsets, [PROOF_OFFSET]),
     totalExtensions: requireStrains(from, 'options.totalExtensions', options.totalExtensions, [0.005]),
     window: requireModulusOptions(from, options.modulus ?? {}, 'options.modulus'),
     proportionalLimit: requireOneOf(from, 'options.proportionalLimit', options.proportionalLimit ?? 'offset', [

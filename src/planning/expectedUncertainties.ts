@@ -1,4 +1,4 @@
-import { requireOptions, requirePositive } from '../base/index.js';
+import { PROOF_OFFSET, requireOptions, requirePositive } from '../base/index.js';
 import { modulusContributions } from '../curve/index.js';
 import { middle, type PlannedMaterial } from './expectedProperties.js';
 import type { ExpectedUncertainty, PlannedLengths, PlannedResolution } from './TensionPlan.js';
@@ -22,7 +22,6 @@ const usual: UsualErrors = {
 const ROUNDED = 10;
 /** Greatest error of an extensometer of class 1 [1]. */
 const CLASS_1 = 0.01;
-const OFFSET = 0.002;
 
 /** @internal Errors of the operator, checked. */
 export function requireErrors(from: string, given: PlannedErrors = {}): UsualErrors {
@@ -133,12 +132,12 @@ export function plannedResolution(
   const slope = extensometer ? modulus : known ? 1 / (1 / modulus + (give * area) / lengths.parallelLength) : undefined;
   const stress = material.yieldStrength && middle(material.yieldStrength);
   return {
-    ...(step === undefined ? {} : { stepsInOffset: (OFFSET * base) / step }),
+    ...(step === undefined ? {} : { stepsInOffset: (PROOF_OFFSET * base) / step }),
     ...(frame.forceStep === undefined || !material.yieldStrength
       ? {}
       : { forceStepsAtYield: (material.yieldStrength[0] * area) / frame.forceStep }),
     ...(slope === undefined ? {} : { slope }),
-    ...(slope === undefined || stress === undefined ? {} : { leverage: stress / slope / OFFSET }),
+    ...(slope === undefined || stress === undefined ? {} : { leverage: stress / slope / PROOF_OFFSET }),
     ...(frame.compliance === undefined ? {} : { frameOverPiece: frame.compliance / piece }),
   };
 }

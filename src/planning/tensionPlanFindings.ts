@@ -1,4 +1,4 @@
-import { finding, type Finding } from '../base/index.js';
+import { PROOF_OFFSET, finding, type Finding } from '../base/index.js';
 import { strainRateOfSpeed } from '../curve/index.js';
 import { dimensionFindings, lengthFindings } from '../methods/index.js';
 import { READ_EVERY } from './paceSheet.js';
@@ -12,7 +12,6 @@ import { cylinderArea, type TestFrame } from './TestFrame.js';
 const PROPORTIONAL = 0.1;
 /** Strokes or turns a minute that a hand can keep even (common practice). */
 const BY_HAND = 60;
-const OFFSET = 0.002;
 /** A tenth of the offset is wanted as the step of the displacement; a third is too coarse. */
 const STEP = { caution: 10, fault: 3 } as const;
 
@@ -67,7 +66,7 @@ function speedFindings(stages: readonly SpeedStage[], { frame, length }: StageIn
   const piston = cylinderArea(frame);
   if (drive?.kind === 'pump' && piston !== undefined && next?.stage === 'yield') {
     const travel = drive.volumePerStroke / piston;
-    const ratio = travel / (OFFSET * length);
+    const ratio = travel / (PROOF_OFFSET * length);
     if (ratio > 1) found.push(finding('drive-strokes-coarse', { travel, ratio }));
   }
   return found;

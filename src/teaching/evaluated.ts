@@ -1,3 +1,4 @@
+import { PROOF_OFFSET } from '../base/index.js';
 import type { ExerciseSymbol, ExerciseTest } from './Exercise.js';
 import { broken, maximumOf, proofAt, walk } from './walk.js';
 
@@ -10,7 +11,7 @@ export function evaluated(test: ExerciseTest, symbol: ExerciseSymbol): number | 
     case 'E':
       return walk(test).line.slope;
     case 'Rp0.2':
-      return proofAt(walk(test), 0.002);
+      return proofAt(walk(test), PROOF_OFFSET);
     case 'Rm':
       return maximumOf(walk(test)).stress;
     case 'Agt':

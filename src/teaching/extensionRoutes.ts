@@ -1,8 +1,8 @@
+import { PROOF_OFFSET } from '../base/index.js';
 import type { ExerciseTest } from './Exercise.js';
 import { breakOf, broken, maximumOf, parallelLengthOf, proofAt, walk } from './walk.js';
 import type { WrongRoute } from './WrongRoute.js';
 
-const OFFSET = 0.002;
 const overGauge = (test: ExerciseTest) => walk(test, { length: test.piece.gaugeLength });
 const elongation = (test: ExerciseTest): number => broken(test).length / test.piece.gaugeLength - 1;
 
@@ -33,7 +33,7 @@ export const extensionRoutes: readonly WrongRoute[] = [
     value: (test, symbol) => {
       if (symbol === 'mE') return walk(test, { compliance: 0, length: test.piece.gaugeLength }).line.slope;
       const walked = overGauge(test);
-      if (symbol === 'Rp0.2') return proofAt(walked, OFFSET);
+      if (symbol === 'Rp0.2') return proofAt(walked, PROOF_OFFSET);
       return symbol === 'E' ? walked.line.slope : maximumOf(walked).extension;
     },
   },
@@ -44,8 +44,8 @@ export const extensionRoutes: readonly WrongRoute[] = [
     advice: 'Plastic extension is in that secant: fit the straight part alone.',
     value: (test) => {
       const walked = walk(test);
-      const proof = proofAt(walked, OFFSET);
-      return proof === undefined ? undefined : proof / (proof / walked.line.slope + OFFSET);
+      const proof = proofAt(walked, PROOF_OFFSET);
+      return proof === undefined ? undefined : proof / (proof / walked.line.slope + PROOF_OFFSET);
     },
   },
   {

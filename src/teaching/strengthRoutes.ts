@@ -1,3 +1,4 @@
+import { PROOF_OFFSET } from '../base/index.js';
 import { proofStrength, totalExtensionStrength } from '../curve/index.js';
 import { breakOf, broken, maximumOf, proofAt, walk } from './walk.js';
 import type { WrongRoute } from './WrongRoute.js';
@@ -50,7 +51,7 @@ export const strengthRoutes: readonly WrongRoute[] = [
     symbols: RM,
     slip: 'The proof strength was given in place of the tensile strength.',
     advice: 'Rm is the highest stress of the whole curve.',
-    value: (test) => proofAt(walk(test), 0.002),
+    value: (test) => proofAt(walk(test), PROOF_OFFSET),
   },
   {
     key: 'maximum-for-proof',
@@ -66,7 +67,7 @@ export const strengthRoutes: readonly WrongRoute[] = [
     advice: "Draw the line with the curve's own slope; then the frame drops out of the offset.",
     value: (test) => {
       const { curve, line } = walk(test, { compliance: 0 });
-      const found = proofStrength(curve, { modulus: test.handbookModulus, strainShift: line.strainShift, offset: 0.002 });
+      const found = proofStrength(curve, { modulus: test.handbookModulus, strainShift: line.strainShift, offset: PROOF_OFFSET });
       return found.ok ? found.stress : undefined;
     },
   },
@@ -77,7 +78,7 @@ export const strengthRoutes: readonly WrongRoute[] = [
     advice: 'Carry the elastic line down to zero stress and count the offset from there.',
     value: (test) => {
       const { curve, line } = walk(test);
-      const found = proofStrength(curve, { modulus: line.slope, strainShift: 0, offset: 0.002 });
+      const found = proofStrength(curve, { modulus: line.slope, strainShift: 0, offset: PROOF_OFFSET });
       return found.ok ? found.stress : undefined;
     },
   },

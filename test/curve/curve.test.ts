@@ -310,7 +310,7 @@ test('frame, extension, leverage and scatter refuse what they cannot use', () =>
   expect(thrown(() => elasticExtension({ stress: 1, modulus: 0, length: 1 }))).toBe('not-positive bar.modulus');
   expect(thrown(() => offsetLeverage({ stress: 1, modulus: 1, offset: 0 }))).toBe('not-positive at.offset');
   expect(thrown(() => slopeScatter({ rSquared: 0, points: 5 }))).toBe('not-positive line.rSquared');
-  expect(thrown(() => slopeScatter({ rSquared: 0.5, points: 2 }))).toBe('out-of-range line.points');
+  for (const points of [2, 3.5]) expect(thrown(() => slopeScatter({ rSquared: 0.5, points }))).toBe('out-of-range line.points');
 });
 
 test('removeCompliance keeps the other columns and leaves its input alone', () => {

@@ -4,6 +4,7 @@ import { between } from '../../src/curve/between.js';
 import { slopeFall } from '../../src/curve/slopeFall.js';
 import { lineFit } from '../../src/numeric/index.js';
 import { seeded } from '../support/random.js';
+import { refusal } from '../support/thrown.js';
 
 test('between two limits on the way up: both included, up to the maximum', () => {
   const column = Float64Array.of(0, 10, 20, 30, 25, 40, 10);
@@ -40,6 +41,30 @@ describe('windows that are given', () => {
     expect(of({ by: 'stress', from: 95, to: 105 })).toMatchObject({ ok: false, reason: 'too-few-points' });
   });
 
+  test.each([
+    [
+      { by: 'stress', from: 600, to: 900 },
+      'no two samples up to the highest stress lie between 600 and 900 MPa, and the record has 0 to 400 MPa',
+    ],
+    [
+      { by: 'stress', from: -300, to: -200 },
+      'no two samples up to the highest stress lie between -300 and -200 MPa, and the record has 0 to 400 MPa',
+    ],
+    [
+      { by: 'strain', from: 0.5, to: 0.6 },
+      'no two samples up to the highest stress lie between the strains 0.5 and 0.6, and the record has 0.001 to 0.007',
+    ],
+    [{ by: 'samples', first: 5000, last: 6000 }, 'samples 5000 to 6000 were asked for, and the record ends with sample 60'],
+    [{ by: 'samples', first: 60, last: 61 }, 'samples 60 to 61 were asked for, and the record ends with sample 60'],
+  ])('%j: the limits are named with what the record has', (window, message) => {
+    expect(of(window)).toEqual({ ok: false, reason: 'too-few-points', message });
+  });
+
+  test('a window must tell how it is chosen', () => {
+    expect(refusal(() => of({ z: 3 }))).toBe('missing options.window.by');
+    expect(refusal(() => of({ by: 'eye' }))).toBe('out-of-range options.window.by');
+  });
+
   test('a line whose offset line is not met has no trust, one that meets it has', () => {
     const early = { strain: strain.slice(0, 21), stress: stress.slice(0, 21) };
     expect(required(fitModulus(early, { window: { by: 'samples', first: 0, last: 20 } }))).not.toHaveProperty('trust');
@@ -49,6 +74,18 @@ describe('windows that are given', () => {
       stress: Float64Array.from({ length: 81 }, (_, i) => (i <= 20 ? 10 * i : 100 + 5 * i)),
     };
     expect(required(fitModulus(late, { window: { by: 'samples', first: 0, last: 20 } })).trust!.leverage).toBeCloseTo(2, 6);
+  });
+});
+
+test('why there is no coarse line is told as it is', () => {
+  // they rise, but only two lie above a fifth of the highest
+  expect(fitModulus({ strain: [0, 0.001, 0.002], stress: [0, 70, 140] })).toMatchObject({
+    reason: 'too-few-points',
+    message: 'above a fifth of the highest stress no line through 3 samples or more rises',
+  });
+  expect(fitModulus({ strain: [1, 1, 1, 1], stress: [0, 50, 70, 140] })).toMatchObject({
+    reason: 'too-few-points',
+    message: 'all samples up to the highest stress have the same strain',
   });
 });
 

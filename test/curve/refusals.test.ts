@@ -235,7 +235,7 @@ told('lines and chords', [
   ['slopeScatter: line.zz is not an option (known: rSquared, points), got "zz"', () => slopeScatter(odd)],
   ['slopeScatter: line.rSquared must be from 0 to 1, got 2', () => slopeScatter({ rSquared: 2, points: 3 })],
   ['slopeScatter: line.rSquared must be above 0, got 0', () => slopeScatter({ rSquared: 0, points: 3 })],
-  ['slopeScatter: line.points must be from 3 to Infinity, got 2', () => slopeScatter({ rSquared: 1, points: 2 })],
+  ['slopeScatter: line.points must be a whole number of 3 or more, got 2', () => slopeScatter({ rSquared: 1, points: 2 })],
 ]);
 
 const transverse = { strain: six, transverseStrain: six, stress: six };
@@ -581,14 +581,24 @@ describe('what the data cannot give', () => {
       'the strain does not rise with stress in the window',
       () => poissonRatio({ ...falling, transverseStrain: [0, 1, 2, 3] }, { first: 0, last: 3 }),
     ],
-    ['the window from sample 2 to 2 holds no line', () => fitModulus(straight, { window: { by: 'stress', from: 150, to: 250 } })],
+    [
+      'no two samples up to the highest stress lie between 150 and 250 MPa, and the record has 0 to 300 MPa',
+      () => fitModulus(straight, { window: { by: 'stress', from: 150, to: 250 } }),
+    ],
+    [
+      'the window from sample 1 to 2 holds no line',
+      () => fitModulus({ strain: [0, 1, 1, 2], stress: [0, 1, 2, 3] }, { window: { by: 'samples', first: 1, last: 2 } }),
+    ],
     ['the stress does not rise from sample 0 to 3', () => fitModulus(falling, { window: { by: 'samples', first: 0, last: 3 } })],
     ['the stress does not rise from the first sample on', () => fitModulus(falling)],
-    ['fewer than 3 samples lie on any rising part below the maximum', () => fitModulus({ strain: [0, 1, 2, 3], stress: [0, 0, 0, 9] })],
+    [
+      'above a fifth of the highest stress no line through 3 samples or more rises',
+      () => fitModulus({ strain: [0, 1, 2, 3], stress: [0, 0, 0, 9] }),
+    ],
     ['the stress never falls by 10 % of itself', () => unloadingLoops(straight)],
     ['the stress never falls by 12.5 % of itself', () => unloadingLoops(straight, { minimumFall: 0.125 })],
     [
-      'no elastic line before the first top: fewer than 3 samples lie on any rising part below the maximum',
+      'no elastic line before the first top: above a fifth of the highest stress no line through 3 samples or more rises',
       () => unloadingLoops({ strain: [0, 0.003, 0.0015], stress: [0, 300, 150] }),
     ],
     [

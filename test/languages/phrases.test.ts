@@ -62,5 +62,10 @@ describe.each(languages)('$language.name', ({ language, end, foreign }) => {
     const filled = term('limit of proportionality (highest slope less 3.5 standard errors)');
     expect(filled).toContain(digits('3.5'));
     expect(filled).not.toMatch(/limit of|slope/);
+    const full = term(
+      'highest slope less 4 standard errors, within 0.5 % of the highest, from 0.1 of the 0.2 % offset stress on and over 0.3 of it',
+    );
+    for (const number of ['4', '0.5', '0.1', '0.3']) expect(full).toContain(digits(number));
+    expect(full).not.toMatch(/slope|within|from|highest/);
   });
 });

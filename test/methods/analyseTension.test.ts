@@ -6,9 +6,11 @@ import {
   fromJson,
   rectangular,
   round,
+  sectionFromArea,
   toJson,
   version,
   type FindingCode,
+  type ModulusOptions,
   type TensionRecord,
   type TensionResult,
 } from '../../src/index.js';
@@ -217,6 +219,39 @@ describe('findings', () => {
     expect(found.elasticSlope).toBeDefined();
     expect(found.proofStrengths).toHaveLength(1);
     expect(codes(found)).toContain('slope-scatter');
+  });
+
+  test('the criterion of a window names the gap and the shares that are not the defaults', () => {
+    const criterion = (window: NonNullable<ModulusOptions['window']>) =>
+      analyseTension(record, roundPiece, { modulus: { window } }).modulusWindow!.criterion;
+    expect(criterion({ by: 'relative-error' })).toBe('least relative standard error');
+    expect(criterion({ by: 'relative-error', startShare: 0.1 })).toBe(
+      'least relative standard error, from 0.1 of the 0.2 % offset stress on and over 0.2 of it',
+    );
+    expect(criterion({ by: 'lower-bound', gap: 0.005, spanShare: 0.3 })).toMatch(
+      /^highest slope less [\d.]+ standard errors, within 0.5 % of the highest, from 0.2 of the 0.2 % offset stress on and over 0.3 of it$/,
+    );
+  });
+
+  test('a bound that was eased is told with why no window keeps it', () => {
+    const eased = (samples: number, modulus: ModulusOptions = {}) => {
+      const stress = Array.from({ length: samples }, (_, i) => (450 * i) / (samples - 1));
+      const strain = stress.map((R) => R / 205_000 + 0.002 * (R / 400) ** 14);
+      return analyseTension(
+        { force: stress.map((R) => R * 50), strain },
+        { ...roundPiece, section: sectionFromArea({ area: 50 }) },
+        { modulus },
+      )
+        .findings.filter(({ code }) => code === 'window-bound-eased')
+        .map(({ message }) => message);
+    };
+    expect(eased(9)).toEqual([
+      'No elastic window keeps all its bounds (only 7 samples lie between the start bound and the 0.2 % offset line); start was eased.',
+    ]);
+    expect(eased(400, { window: { by: 'lower-bound', startShare: 0.95, spanShare: 0.05 } })).toEqual([
+      'No elastic window keeps all its bounds (no line through 8 or more of the 17 samples between the start bound and the 0.2 % offset line rises by 20 MPa); start was eased.',
+    ]);
+    expect(eased(400)).toEqual([]);
   });
 
   test('kN taken for N, and per cent taken for a ratio, are named', () => {
