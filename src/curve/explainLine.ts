@@ -8,6 +8,7 @@ import { lineTrust } from './lineTrust.js';
 import type { ElasticLine, LineExplanation } from './ModulusFit.js';
 import { noiseFlattening } from './noiseFlattening.js';
 import { slopeFall } from './slopeFall.js';
+import { strainSteps } from './strainSteps.js';
 import { sustainedCrossing } from './sustainedCrossing.js';
 import { SHARE } from './windowChoice.js';
 import { windowEnvelope } from './windowEnvelope.js';
@@ -47,11 +48,12 @@ function boundsOf({ strain, stress }: StressStrainCurve, line: ElasticLine, maxi
     : undefined;
 }
 
-/** @internal Residuals, fall of slope, envelope of other windows, linear part and trust of a line, on the curve that it was found on. */
+/** @internal Residuals, fall of slope, envelope of other windows, linear part and trust of a line, on the curve that it was found on; `step` is one of its strain's reading, 0 for none. */
 export function explainLine(
   curve: StressStrainCurve,
   line: ElasticLine,
   maximum: number,
+  step: number,
   limits: LinearLimits = linearLimits,
 ): LineExplanation {
   const { slope, strainShift, offsetStress } = line;
@@ -68,10 +70,12 @@ export function explainLine(
   const ends = [line.first, line.last].map((i) => slope * (strain[i]! - strainShift)) as [number, number];
   const yielding = beginningYield(slope, ends, (offset) => proofOf(slope, strainShift, offset));
   const flattening = noiseFlattening(curve, line);
+  const steps = strainSteps(curve, line, step);
   const found = {
     residuals,
     ...(yielding ? { beginningYield: yielding } : {}),
     ...(flattening ? { noiseFlattening: flattening } : {}),
+    ...(steps ? { strainSteps: steps } : {}),
     ...(fall ? { slopeFall: fall } : {}),
     ...(envelope ? { envelope } : {}),
   };
@@ -80,6 +84,6 @@ export function explainLine(
     ...found,
     ...(linear ? { linearPart: linear } : {}),
     // a line through noise may end below zero
-    ...(proof === undefined || proof <= 0 ? {} : { trust: lineTrust(line, proof, linear, envelope) }),
+    ...(proof === undefined || proof <= 0 ? {} : { trust: lineTrust(line, proof, linear, envelope, steps?.slopeShare) }),
   };
 }

@@ -9,6 +9,7 @@ export { fitModulus } from './fitModulus.js';
 export { bendDoubt } from './beginningYield.js';
 export { type BeginningYield } from './beginningYield.js';
 export { type NoiseFlattening } from './noiseFlattening.js';
+export { type StrainSteps } from './strainSteps.js';
 export { type LineResiduals } from './lineResiduals.js';
 export { type LinearLimits, type LinearPart } from './linearPart.js';
 export { type LineTrust } from './lineTrust.js';

@@ -23,6 +23,8 @@ export interface LinearLimits {
   readonly slopeSpread: number;
   /** Change of slope over the window by a parabola. */
   readonly windowCurve: number;
+  /** What steps of the strain reading leave open of the slope: beyond it nothing is known of a linear part. */
+  readonly stepDoubt: number;
 }
 
 /**
@@ -30,9 +32,10 @@ export interface LinearLimits {
  *
  * A tenth of the slope is the most that a fall from one band to the next, or yielding and toe in the window, may take (common practice). A window
  * whose slope changes by 0.2 from end to end has a line that is a tenth less steep than its steeper end. Windows that lie 0.25 apart are further apart than noise and
- * a toe drive those of sound records on a hand-pumped frame.
+ * a toe drive those of sound records on a hand-pumped frame. A tenth is also the most that steps may leave open: with fewer than five of them in a
+ * window a line cannot be told from a curve.
  */
-export const linearLimits: LinearLimits = { slopeFall: 0.1, slopeSpread: 0.25, windowCurve: 0.2 };
+export const linearLimits: LinearLimits = { slopeFall: 0.1, slopeSpread: 0.25, windowCurve: 0.2, stepDoubt: 0.1 };
 
 /** A fall counts from so many standard errors on, for both of its bands are short. */
 const FALL = 4;
@@ -50,7 +53,7 @@ const LONG = 0.3;
 const AS_STEEP = 0.95;
 
 /**
- * @internal Whether there is a linear part, by what explains a line that rises by a share of the offset stress; undefined where nothing of it is known.
+ * @internal Whether there is a linear part, by what explains a line that rises by a share of the offset stress; undefined where nothing of it is known, as by a strain of too few steps.
  *
  * The envelope sees what the fall misses: a toe that flattens the lower band, and a fall that drowns in noise. Where a toe and yielding balance, so that
  * windows agree on a slope that is too low, the power law of the yielding still tells it.
@@ -62,10 +65,12 @@ export function linearPart(
     envelope,
     residuals,
     beginningYield,
-  }: Pick<LineExplanation, 'slopeFall' | 'envelope' | 'residuals' | 'beginningYield'>,
+    strainSteps,
+  }: Pick<LineExplanation, 'slopeFall' | 'envelope' | 'residuals' | 'beginningYield' | 'strainSteps'>,
   limits: LinearLimits,
 ): LinearPart | undefined {
   if (!fall && !envelope && !residuals) return undefined;
+  if (strainSteps && strainSteps.slopeShare > limits.stepDoubt) return undefined;
   if (fall && fall.value > limits.slopeFall && fall.value > FALL * fall.standardError)
     return { verdict: 'none', why: 'slope-falls', share: fall.value };
   const spread = envelope ? slopeSpread(envelope) : 0;

@@ -288,6 +288,10 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: '曲线中找不到直线段（{why}）：不给出 E。',
     remedy: '由卸载线或其他方法求 E；若是噪声使各窗口不一致，应采集更平稳的记录。',
   },
+  'linear-part-unknown': {
+    message: '弹性直线是否位于直线段上无从得知：其 {points} 个采样点只有 {strains} 个不同的应变，显示不出弯曲，也没有其他窗口可供比较。不给出 E。',
+    remedy: '在弹性段采集更多采样点和更细的应变。',
+  },
   'proof-strength-without-line': {
     message: '{symbols}：偏移直线没有直线段可依。曲线弯曲处其斜率偏小，强度偏大。',
     remedy: '报告规定总延伸强度，或由卸载线取斜率。',
@@ -303,6 +307,14 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'strain-noise-flattens': {
     message: '应变噪声（{noise}）使弹性直线偏平约 {share} %；斜率保持不变，其不确定度已计入此项。',
     remedy: '减小引伸计或其信号的噪声，或指定更长的窗口：影响与噪声和窗口之比的平方成正比。',
+  },
+  'strain-steps-open': {
+    message: '弹性直线只跨越应变读数的 {steps} 个分度（每个 {step}）：斜率因此有 {share} % 不能确定，其不确定度已计入此项。',
+    remedy: '采用更细的应变读数，或指定更长的窗口：分度数增至三倍，此项减为五分之一。',
+  },
+  'strain-steps-few': {
+    message: '弹性直线只跨越应变读数的 {steps} 个分度（每个 {step}）：斜率因此有 {share} % 不能确定，少于 {least} 个分度时无法区分直线段与曲线。不给出 E。',
+    remedy: '采用更细的应变读数；按此直线求得的规定塑性延伸强度带有同样的疑问。',
   },
   'windows-disagree': {
     message: '弹性直线不稳健：另外 {windows} 个窗口给出的斜率为 {lowest}～{highest} MPa，0.2 % 规定塑性延伸强度为 {low}～{high} MPa。',

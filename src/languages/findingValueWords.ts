@@ -218,6 +218,7 @@ export const findingValueWords = [
   'stretch of the tangent',
   'yielding and toe in the elastic line',
   'noise of the strain in the elastic line',
+  'steps of the strain in the elastic line',
   'falls that may be strokes or slips',
   'accuracy',
   'reference instrument',

@@ -288,6 +288,10 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Aucune partie rectiligne n’apparaît dans la courbe ({why}) : E n’est pas donné.',
     remedy: 'Tirer E d’une droite de décharge ou d’une autre méthode ; si c’est le bruit qui écarte les fenêtres, enregistrer plus calmement.',
   },
+  'linear-part-unknown': {
+    message: 'On ne sait pas si la droite élastique repose sur une partie rectiligne : ses {points} points, à {strains} déformations différentes, ne montrent aucune courbure, et aucune autre fenêtre ne permet de comparer. E n’est pas donné.',
+    remedy: 'Enregistrer dans la partie élastique plus de points et des déformations plus fines.',
+  },
   'proof-strength-without-line': {
     message: '{symbols} : la droite décalée ne s’appuie sur aucune partie rectiligne. Là où la courbe est incurvée, sa pente est trop faible et la valeur trop élevée.',
     remedy: 'Donner une contrainte à une extension totale, ou tirer la pente d’une droite de décharge.',
@@ -303,6 +307,14 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'strain-noise-flattens': {
     message: 'Le bruit de la déformation ({noise}) rend la droite élastique trop plate, d’environ {share} % ; la pente reste telle quelle et son incertitude en tient compte.',
     remedy: 'Calmer l’extensomètre ou son signal, ou donner une fenêtre plus longue : l’effet va comme le carré du bruit rapporté à la fenêtre.',
+  },
+  'strain-steps-open': {
+    message: 'La droite élastique monte sur {steps} pas de la lecture de déformation (un pas : {step}) : ils laissent sa pente indéterminée à {share} % près, ce que contient son incertitude.',
+    remedy: 'Lire la déformation par pas plus fins, ou indiquer une fenêtre plus longue : trois fois plus de pas en laissent un cinquième.',
+  },
+  'strain-steps-few': {
+    message: 'La droite élastique monte sur {steps} pas de la lecture de déformation (un pas : {step}) : ils laissent sa pente indéterminée à {share} % près, et à moins de {least} une partie rectiligne ne se distingue pas d’une courbe. E n’est pas donné.',
+    remedy: 'Lire la déformation par pas plus fins ; les limites d’élasticité tirées de cette droite portent le même doute.',
   },
   'windows-disagree': {
     message: 'La droite élastique est fragile : d’autres fenêtres ({windows}) donnent des pentes de {lowest} à {highest} MPa et des limites conventionnelles d’élasticité à 0,2 % de {low} à {high} MPa.',

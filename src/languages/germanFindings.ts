@@ -288,6 +288,10 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Die Kurve hat keinen erkennbaren geradlinigen Teil ({why}): E wird nicht angegeben.',
     remedy: 'E aus einer Entlastungsgeraden oder nach einem anderen Verfahren bestimmen; wo das Rauschen die Auswertefenster auseinandertreibt, ruhiger aufzeichnen.',
   },
+  'linear-part-unknown': {
+    message: 'Ob die elastische Gerade auf einem geradlinigen Teil beruht, ist nicht bekannt: Ihre {points} Messpunkte mit {strains} verschiedenen Dehnungen zeigen keine Krümmung, und es gibt kein anderes Auswertefenster zum Vergleich. E wird nicht angegeben.',
+    remedy: 'Im elastischen Bereich mehr Messpunkte und feinere Dehnungen aufzeichnen.',
+  },
   'proof-strength-without-line': {
     message: '{symbols}: Die Parallele stützt sich auf keinen geradlinigen Teil. Wo die Kurve gekrümmt ist, ist ihre Steigung zu klein und der Wert zu groß.',
     remedy: 'Eine Spannung bei einer gesamten Dehnung angeben oder die Steigung einer Entlastungsgeraden entnehmen.',
@@ -303,6 +307,14 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'strain-noise-flattens': {
     message: 'Rauschen der Dehnung ({noise}) macht die elastische Gerade um etwa {share} % zu flach; die Steigung bleibt, wie sie ist, ihre Unsicherheit enthält dies.',
     remedy: 'Das Extensometer oder sein Signal beruhigen oder ein längeres Fenster angeben: die Abflachung geht mit dem Quadrat von Rauschen zu Fenster.',
+  },
+  'strain-steps-open': {
+    message: 'Die elastische Gerade steigt über {steps} Schritte der Dehnungsanzeige (einer ist {step}): Sie lassen ihre Steigung um {share} % offen, was ihre Unsicherheit enthält.',
+    remedy: 'Die Dehnung in feineren Schritten ablesen oder ein längeres Fenster angeben: Dreimal so viele Schritte lassen davon ein Fünftel offen.',
+  },
+  'strain-steps-few': {
+    message: 'Die elastische Gerade steigt über {steps} Schritte der Dehnungsanzeige (einer ist {step}): Sie lassen ihre Steigung um {share} % offen, und bei weniger als {least} ist ein geradliniger Teil nicht von einer Kurve zu unterscheiden. E wird nicht angegeben.',
+    remedy: 'Die Dehnung in feineren Schritten ablesen; Dehngrenzen nach dieser Geraden tragen denselben Zweifel.',
   },
   'windows-disagree': {
     message: 'Die elastische Gerade ist unsicher: Andere Auswertefenster ({windows}) ergeben Steigungen von {lowest} bis {highest} MPa und 0,2-%-Dehngrenzen von {low} bis {high} MPa.',

@@ -233,6 +233,7 @@ export const germanValueWords: Readonly<Record<FindingValueWord, string>> = {
   'stretch of the tangent': 'Strecke der Tangente',
   'yielding and toe in the elastic line': 'beginnendes Fließen und Anlaufbereich in der elastischen Geraden',
   'noise of the strain in the elastic line': 'Rauschen der Dehnung in der elastischen Geraden',
+  'steps of the strain in the elastic line': 'Schritte der Dehnung in der elastischen Geraden',
   'falls that may be strokes or slips': 'Abfälle, die Hübe oder Rutschen sein können',
   accuracy: 'Anzeigeabweichung',
   'reference instrument': 'Referenzgerät',

@@ -288,6 +288,10 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'No se reconoce ningún tramo recto en la curva ({why}): no se da E.',
     remedy: 'Tomar E de una recta de descarga o de otro método; si es el ruido lo que separa las ventanas, registrar con más calma.',
   },
+  'linear-part-unknown': {
+    message: 'No se sabe si la recta elástica se apoya en un tramo recto: sus {points} datos, con {strains} deformaciones distintas, no muestran curvatura alguna, y no hay otra ventana con que comparar. No se da E.',
+    remedy: 'Registrar en el tramo elástico más datos y deformaciones más finas.',
+  },
   'proof-strength-without-line': {
     message: '{symbols}: la recta paralela no se apoya en ningún tramo recto. Donde la curva está doblada, su pendiente es demasiado baja y el valor demasiado alto.',
     remedy: 'Dar una tensión a una extensión total, o tomar la pendiente de una recta de descarga.',
@@ -303,6 +307,14 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'strain-noise-flattens': {
     message: 'El ruido de la deformación ({noise}) hace la recta elástica demasiado plana, en torno a un {share} %; la pendiente se deja como está y su incertidumbre lo recoge.',
     remedy: 'Calmar el extensómetro o su señal, o indicar una ventana más larga: el efecto va con el cuadrado del ruido entre la ventana.',
+  },
+  'strain-steps-open': {
+    message: 'La recta elástica sube a lo largo de {steps} pasos de la lectura de deformación (uno es {step}): dejan su pendiente abierta en un {share} %, lo que recoge su incertidumbre.',
+    remedy: 'Leer la deformación en pasos más finos, o indicar una ventana más larga: el triple de pasos deja abierta una quinta parte.',
+  },
+  'strain-steps-few': {
+    message: 'La recta elástica sube a lo largo de {steps} pasos de la lectura de deformación (uno es {step}): dejan su pendiente abierta en un {share} %, y con menos de {least} un tramo recto no se distingue de una curva. No se da E.',
+    remedy: 'Leer la deformación en pasos más finos; los límites elásticos por esta recta llevan la misma duda.',
   },
   'windows-disagree': {
     message: 'La recta elástica es frágil: otras ventanas ({windows}) dan pendientes de {lowest} a {highest} MPa y límites elásticos convencionales al 0,2 % de {low} a {high} MPa.',

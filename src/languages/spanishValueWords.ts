@@ -232,6 +232,7 @@ export const spanishValueWords: Readonly<Record<FindingValueWord, string>> = {
   'stretch of the tangent': 'tramo de la tangente',
   'yielding and toe in the elastic line': 'fluencia incipiente y pie de la curva en la recta elástica',
   'noise of the strain in the elastic line': 'ruido de la deformación en la recta elástica',
+  'steps of the strain in the elastic line': 'pasos de la deformación en la recta elástica',
   'falls that may be strokes or slips': 'caídas que pueden ser emboladas o deslizamientos',
   accuracy: 'exactitud',
   'reference instrument': 'instrumento patrón',

@@ -126,7 +126,14 @@ export function compressionFindings(
     ...shapeFindings(piece, result, evidence, settings),
     ...lineFindings(numbers, result.curve, result, settings, evidence.strainOfPiece ? ['Rpc'] : ['Rpc', 'Rtc']),
     ...unlikeMetal(piece, result, evidence),
-    ...proofFindings(part.numbers, part.curve, settings, evidence.strainOfPiece, ['Rpc', 'Rtc']),
+    ...proofFindings(
+      part.numbers,
+      part.curve,
+      settings,
+      evidence.strainOfPiece,
+      ['Rpc', 'Rtc'],
+      result.modulusWindow?.strainSteps?.slopeShare,
+    ),
   );
   if (result.flowCurve)
     found.push(

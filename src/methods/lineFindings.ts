@@ -9,6 +9,8 @@ const SCATTER_FAULT = 0.03;
 /** A slope is flattened from what an extensometer of class 1 is allowed to be off (ISO 9513); common practice where it is a caution. */
 const FLATTENED = 0.01;
 const FLATTENED_MUCH = 0.05;
+/** What steps of a clean reading leave open of a slope goes by their number to this power (`strainSteps`). */
+const STEP_POWER = -2 / 3;
 /** Residuals below this share of the stress are rounding; a runs test and a bend count from so many standard deviations on. */
 const EXACT = 1e-7;
 const ALIKE = 5;
@@ -42,7 +44,7 @@ export function lineFindings(
   const field = 'elasticSlope';
   const range = [line.first, line.last] as const;
   for (const bound of line.eased) found.push(finding('window-bound-eased', { bound }, { field: 'modulusWindow', range }));
-  const { envelope, residuals, linearPart, noiseFlattening } = result.modulusWindow ?? {};
+  const { envelope, residuals, linearPart, noiseFlattening, strainSteps } = result.modulusWindow ?? {};
   if (linearPart?.why) {
     const why = againstLine[linearPart.why](Number((100 * (linearPart.share ?? 0)).toPrecision(3)));
     found.push(finding('no-linear-part', { why }, { field: 'modulus', range }));
@@ -69,6 +71,19 @@ export function lineFindings(
         { field, range, severity: flattened > FLATTENED_MUCH ? 'caution' : 'note' },
       ),
     );
+  const open = strainSteps?.slopeShare ?? 0;
+  if (strainSteps && open > FLATTENED) {
+    const values = { steps: strainSteps.steps, step: strainSteps.step, share: 100 * open };
+    found.push(
+      open > thresholds.stepDoubt
+        ? finding('strain-steps-few', { ...values, least: Math.ceil(thresholds.stepDoubt ** STEP_POWER) }, { field: 'modulus', range })
+        : finding('strain-steps-open', values, { field, range, severity: open > FLATTENED_MUCH ? 'caution' : 'note' }),
+    );
+  }
+  if (result.modulusWindow && !linearPart && !(open > thresholds.stepDoubt)) {
+    const strains = new Set(curve.strain.subarray(line.first, line.last + 1)).size;
+    found.push(finding('linear-part-unknown', { points: line.points, strains }, { field: 'modulus', range }));
+  }
   if (envelope?.verdict === 'fragile') {
     const [lowest, highest] = envelope.slope;
     const [low, high] = envelope.proofStrength ?? [NaN, NaN];

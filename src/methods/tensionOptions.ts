@@ -32,6 +32,8 @@ export interface TensionThresholds {
   readonly slopeSpread?: number | undefined;
   /** Change of slope over the window by a parabola, as a share of the slope, above which there is none; default 0.2. */
   readonly windowCurve?: number | undefined;
+  /** What steps of the strain reading leave open of the slope, as a share of it, above which nothing is known of a linear part, and E is withheld; default 0.1. */
+  readonly stepDoubt?: number | undefined;
   /** Change of slope over the window by a parabola, as a share of the slope, that is a caution; default 0.05. */
   readonly windowBend?: number | undefined;
   /** Doubt of the offset by the slope, as a share of the offset, that is a caution; default 0.05. */

@@ -204,7 +204,8 @@ describe('trust in Rp0.2', () => {
 
   test('steel is sound, two samples are unusable, seven are doubtful', () => {
     expect(verdict({ ...steel, noise: 3e-4 })).toBe('sound');
-    const of = (points: number) => lineTrust({ slope: 200_000, relativeStandardError: 0, points }, 400, undefined, undefined).verdict;
+    const of = (points: number) =>
+      lineTrust({ slope: 200_000, relativeStandardError: 0, points }, 400, { verdict: 'found' }, undefined).verdict;
     expect([2, 3, 7, 8].map(of)).toEqual(['unusable', 'doubtful', 'doubtful', 'sound']);
     expect(verdict({ ...steel, noise: 0 }, { by: 'samples', first: 80, last: 81 })).toBe('unusable');
   });
