@@ -158,8 +158,12 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: '报告强度之前，先检查信号中是否有尖峰。',
   },
   'few-points-in-elastic-part': {
-    message: '弹性直线仅依据 {points} 个采样点。',
-    remedy: '提高采样频率或放慢加载；弹性段宜有 50 个采样点，少于 8 个时不给出模量。',
+    message: '弹性直线仅依据 {points} 个采样点，宜有 {wanted} 个。',
+    remedy: '提高采样频率或放慢加载。',
+  },
+  'modulus-of-few-points': {
+    message: '弹性直线依据 {points} 个采样点，少于求模量所需的 {least} 个：不给出 E。',
+    remedy: '在弹性段提高采样频率或放慢加载。',
   },
   'sampling-slow-for-yield': {
     message: '应力速率为 {rate} MPa/s 时每秒采样 {frequency} 次：上屈服强度最多可能偏低 {loss} MPa。',

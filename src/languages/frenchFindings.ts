@@ -158,8 +158,12 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Vérifier que le signal n’a pas de pic parasite avant de donner la résistance.',
   },
   'few-points-in-elastic-part': {
-    message: 'La droite élastique repose sur peu de points : {points}.',
-    remedy: 'Enregistrer plus vite ou charger plus lentement ; 50 points dans la partie élastique sont souhaités, et au-dessous de 8 aucun module n’est donné.',
+    message: 'La droite élastique repose sur peu de points : {points}, pour {wanted} souhaités.',
+    remedy: 'Enregistrer plus vite ou charger plus lentement.',
+  },
+  'modulus-of-few-points': {
+    message: 'La droite élastique repose sur {points} points, moins que les {least} qu’il faut à un module : E n’est pas donné.',
+    remedy: 'Enregistrer plus vite ou charger plus lentement dans la partie élastique.',
   },
   'sampling-slow-for-yield': {
     message: 'À une cadence de {frequency} par seconde et une vitesse de mise en contrainte de {rate} MPa/s, la limite supérieure d’écoulement peut être trop basse de {loss} MPa au plus.',

@@ -158,8 +158,12 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Vor der Angabe der Festigkeit das Signal auf eine Störspitze prüfen.',
   },
   'few-points-in-elastic-part': {
-    message: 'Die elastische Gerade beruht auf wenigen Messpunkten: {points}.',
-    remedy: 'Schneller aufzeichnen oder langsamer belasten; gewünscht sind 50 Messpunkte im elastischen Bereich, unter 8 wird kein Modul angegeben.',
+    message: 'Die elastische Gerade beruht auf wenigen Messpunkten: {points}, gewünscht sind {wanted}.',
+    remedy: 'Schneller aufzeichnen oder langsamer belasten.',
+  },
+  'modulus-of-few-points': {
+    message: 'Die elastische Gerade beruht auf {points} Messpunkten, weniger als den {least}, die ein Modul braucht: E wird nicht angegeben.',
+    remedy: 'Im elastischen Bereich schneller aufzeichnen oder langsamer belasten.',
   },
   'sampling-slow-for-yield': {
     message: 'Bei einer Abtastrate von {frequency} je Sekunde und einer Spannungsgeschwindigkeit von {rate} MPa/s kann die obere Streckgrenze um bis zu {loss} MPa zu niedrig sein.',

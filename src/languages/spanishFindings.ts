@@ -158,8 +158,12 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Comprobar si hay un pico espurio en la señal antes de dar la resistencia.',
   },
   'few-points-in-elastic-part': {
-    message: 'La recta elástica se apoya en pocos datos: {points}.',
-    remedy: 'Registrar más rápido o cargar más despacio; conviene disponer de 50 datos en el tramo elástico, y con menos de 8 no se da el módulo.',
+    message: 'La recta elástica se apoya en pocos datos: {points}, cuando convienen {wanted}.',
+    remedy: 'Registrar más rápido o cargar más despacio.',
+  },
+  'modulus-of-few-points': {
+    message: 'La recta elástica se apoya en {points} datos, menos de los {least} que requiere un módulo: no se da E.',
+    remedy: 'Registrar más rápido o cargar más despacio en el tramo elástico.',
   },
   'sampling-slow-for-yield': {
     message: 'Con una frecuencia de muestreo de {frequency} por segundo y una velocidad de tensión de {rate} MPa/s, el límite superior de cedencia puede resultar bajo en hasta {loss} MPa.',

@@ -46,7 +46,7 @@ function travelFindings({ recorded, numbers, record, share, refused }: BendingEv
     ...refusedFindings(refused),
     ...conditionFindings(settings.measured, settings.test, 'compression'),
     ...(motion ? beyondCompliance(record.force, motion) : []),
-    ...slopeFindings(numbers, motion, share, refused),
+    ...slopeFindings(numbers, motion, share),
     ...(motion && !indentationKnown ? [finding('indentation-not-removed', {}, { field: 'modulus' })] : []),
   ];
 }
@@ -130,10 +130,14 @@ export function bendingFindings(result: Found, evidence: BendingEvidence, settin
   found.push(...deflectionFindings(evidence, result.curve, thresholds.deflectionShare));
   // its own words follow: plastics and ceramics are bent as well
   found.push(
-    ...lineFindings(numbers, result.curve, { modulusWindow: result.modulusWindow, proofStrengths: result.proofStrengths }, settings, [
-      'σfp',
+    ...lineFindings(
+      numbers,
+      result.curve,
+      { modulusWindow: result.modulusWindow, proofStrengths: result.proofStrengths },
+      settings,
+      ['σfp'],
       'Eb',
-    ]),
+    ),
     ...plausibility(result, evidence),
   );
   // a brittle beam that nobody asked a proof strength of has none: no fault

@@ -124,7 +124,7 @@ export function compressionFindings(
     ...pauseFindings(evidence.pauses, result.curve, result.proofStrengths, line),
     ...(evidence.time ? unevenOfLoading(evidence.record, part) : []),
     ...shapeFindings(piece, result, evidence, settings),
-    ...lineFindings(numbers, result.curve, result, settings, evidence.strainOfPiece ? ['Rpc'] : ['Rpc', 'Rtc']),
+    ...lineFindings(numbers, result.curve, result, settings, evidence.strainOfPiece ? ['Rpc'] : ['Rpc', 'Rtc'], 'Ec'),
     ...unlikeMetal(piece, result, evidence),
     ...proofFindings(
       part.numbers,

@@ -32,12 +32,14 @@ export function lineFindings(
   result: Pick<TensionResult, 'modulus' | 'modulusWindow' | 'proofStrengths'>,
   { thresholds }: { readonly thresholds: LineThresholds },
   others: readonly string[] = ['Rp', 'Rt', 'Ag', 'n'],
+  modulus = 'E',
 ): Finding[] {
   const { line } = numbers;
   if (!line.ok)
     return [
       // all that hangs on the line is withheld with it
       finding('not-determined', { symbol: 'mE', why: line.message }, { field: 'elasticSlope', severity: 'fault' }),
+      finding('not-determined', { symbol: modulus, why: 'there is no elastic line' }, { field: 'modulus' }),
       ...others.map((symbol) => finding('not-determined', { symbol, why: 'there is no elastic line' })),
     ];
   const found: Finding[] = [];
@@ -51,14 +53,11 @@ export function lineFindings(
     const symbols = result.proofStrengths.map(({ symbol }) => symbol).join(', ');
     if (symbols) found.push(finding('proof-strength-without-line', { symbols }, { field: 'proofStrengths' }));
   }
-  if (line.points < thresholds.elasticPoints)
-    found.push(
-      finding(
-        'few-points-in-elastic-part',
-        { points: line.points },
-        { field, range, severity: line.points < thresholds.leastElasticPoints ? 'fault' : 'caution' },
-      ),
-    );
+  const { points } = line;
+  if (points < thresholds.leastElasticPoints)
+    found.push(finding('modulus-of-few-points', { points, least: thresholds.leastElasticPoints }, { field: 'modulus', range }));
+  else if (points < thresholds.elasticPoints)
+    found.push(finding('few-points-in-elastic-part', { points, wanted: thresholds.elasticPoints }, { field, range }));
   const scatter = line.relativeStandardError;
   if (scatter > thresholds.slopeScatter)
     found.push(finding('slope-scatter', { error: 100 * scatter }, { field, severity: scatter > SCATTER_FAULT ? 'fault' : 'caution' }));
@@ -82,7 +81,7 @@ export function lineFindings(
   }
   if (result.modulusWindow && !linearPart && !(open > thresholds.stepDoubt)) {
     const strains = new Set(curve.strain.subarray(line.first, line.last + 1)).size;
-    found.push(finding('linear-part-unknown', { points: line.points, strains }, { field: 'modulus', range }));
+    found.push(finding('linear-part-unknown', { points, strains }, { field: 'modulus', range }));
   }
   if (envelope?.verdict === 'fragile') {
     const [lowest, highest] = envelope.slope;
