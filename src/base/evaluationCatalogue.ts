@@ -12,6 +12,11 @@ export const evaluationEntries = {
     message: 'No linear part is found in the curve ({why}): E is withheld.',
     remedy: 'Take E from an unloading line or from another method; where it is noise that drives windows apart, use a calmer record.',
   },
+  'window-not-linear': {
+    severity: 'fault', about: 'method',
+    message: 'The given window is no linear part ({why}), whatever the rest of the curve: E is withheld.',
+    remedy: 'Give another window, or leave its choice to the search.',
+  },
   'linear-part-unknown': {
     severity: 'fault', about: 'method',
     message: 'Whether the elastic line rests on a linear part is not known: its {points} samples, at {strains} different strains, tell no bend, and there is no other window to compare. E is withheld.',
@@ -49,13 +54,18 @@ export const evaluationEntries = {
   },
   'windows-disagree': {
     severity: 'caution', about: 'method',
-    message: 'The elastic line is fragile: other windows ({windows}) give slopes from {lowest} to {highest} MPa and 0.2 % proof strengths from {low} to {high} MPa.',
+    message: 'The elastic line, {slope} MPa, is fragile: other windows ({windows}) give slopes from {lowest} to {highest} MPa and 0.2 % proof strengths from {low} to {high} MPa.',
     remedy: 'Look at the elastic detail; report the range, or state the window. Where the curve is bent, all these slopes are too low: the ranges do not bound the truth.',
   },
   'window-slopes-disagree': {
     severity: 'caution', about: 'method',
-    message: 'The elastic line is fragile: other windows ({windows}) give slopes from {lowest} to {highest} MPa.',
+    message: 'The elastic line, {slope} MPa, is fragile: other windows ({windows}) give slopes from {lowest} to {highest} MPa.',
     remedy: 'Look at the elastic detail; report the range, or state the window. Where the curve is bent, all these slopes are too low: the ranges do not bound the truth.',
+  },
+  'windows-fall': {
+    severity: 'caution', about: 'method',
+    message: 'The elastic line, {slope} MPa, is fragile: other windows ({windows}) give slopes up to {highest} MPa, and some that are negative, for their strain goes back while the stress rises.',
+    remedy: 'Look at the elastic detail and at the motion: its noise, its steps, or a compliance that takes out more than there is.',
   },
   'residuals-alike': {
     severity: 'note', about: 'method',

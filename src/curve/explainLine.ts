@@ -2,7 +2,7 @@ import type { StressStrainCurve } from '../base/index.js';
 import { cellMeans } from '../numeric/index.js';
 import { beginningYield } from './beginningYield.js';
 import { coarseLine, OFFSET } from './coarseLine.js';
-import { linearLimits, linearPart, type LinearLimits } from './linearPart.js';
+import { isGiven, linearLimits, linearPart, type LinearLimits } from './linearPart.js';
 import { lineResiduals } from './lineResiduals.js';
 import { lineTrust } from './lineTrust.js';
 import type { ElasticLine, LineExplanation } from './ModulusFit.js';
@@ -28,7 +28,10 @@ function crossings({ strain, stress }: StressStrainCurve, offsetSample: number, 
   const { x, y } = cellMeans(strain, stress, first, last, PLACES);
   return (slope: number, shift: number, offset = OFFSET): number | undefined => {
     const origin = shift + offset;
-    const i = sustainedCrossing(x, y, slope, origin, 0, x.length);
+    // a flat line, as of a window in yielding, lies above the foot of the curve too
+    let from = 0;
+    while (from < x.length && y[from]! < slope * (x[from]! - origin)) from += 1;
+    const i = sustainedCrossing(x, y, slope, origin, from, x.length);
     if (i < 1) return undefined;
     const before = y[i - 1]! - slope * (x[i - 1]! - origin);
     const after = y[i]! - slope * (x[i]! - origin);
@@ -79,7 +82,7 @@ export function explainLine(
     ...(fall ? { slopeFall: fall } : {}),
     ...(envelope ? { envelope } : {}),
   };
-  const linear = linearPart({ slope, rise }, found, limits);
+  const linear = linearPart({ slope, rise, given: isGiven(line) }, found, limits);
   return {
     ...found,
     ...(linear ? { linearPart: linear } : {}),

@@ -77,7 +77,7 @@ export { areaUnder } from './energyDensity.js';
 /** @internal */
 export { explainLine } from './explainLine.js';
 /** @internal */
-export { linearLimits } from './linearPart.js';
+export { isGiven, linearLimits } from './linearPart.js';
 /** @internal */
 export { fitModulusKernel } from './fitModulus.js';
 /** @internal */

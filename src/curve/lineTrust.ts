@@ -1,6 +1,7 @@
 import { OFFSET } from './coarseLine.js';
 import { slopeSpread, type LinearPart } from './linearPart.js';
 import { POINTS } from './windowChoice.js';
+import type { ElasticLine } from './ModulusFit.js';
 import type { WindowEnvelope } from './windowEnvelope.js';
 
 /** Whether the 0.2 % proof strength of a line can be trusted, told before it is used. */
@@ -26,7 +27,7 @@ const NO_ERROR = 3;
 
 /** @internal Trust in the 0.2 % proof strength that a line will give, the curve crossing its offset line at about this stress. */
 export function lineTrust(
-  { slope, relativeStandardError, points }: { readonly slope: number; readonly relativeStandardError: number; readonly points: number },
+  { slope, relativeStandardError, points }: Pick<ElasticLine, 'slope' | 'relativeStandardError' | 'points'>,
   offsetStress: number,
   linear: LinearPart | undefined,
   envelope: WindowEnvelope | undefined,
@@ -34,7 +35,7 @@ export function lineTrust(
 ): LineTrust {
   const leverage = offsetStress / slope / OFFSET;
   const fragile = envelope?.verdict === 'fragile';
-  const doubt = Math.max(relativeStandardError, linear?.share ?? 0, fragile ? slopeSpread(envelope) : 0, stepShare);
+  const doubt = Math.max(relativeStandardError, linear?.share ?? 0, fragile ? slopeSpread(envelope, slope) : 0, stepShare);
   const offsetDoubt = leverage * doubt;
   const shaken = fragile || linear?.verdict !== 'found' || points < POINTS;
   const unusable = offsetDoubt > UNUSABLE || points < NO_ERROR;

@@ -3,13 +3,13 @@ import { POINTS } from './windowChoice.js';
 
 /** What others would find who chose another window by the same bounds, in the lower half where every practice puts it. */
 export interface WindowEnvelope {
-  /** How many windows. */
+  /** How many windows, without the line's own. */
   readonly windows: number;
   /** Lowest and highest slope [MPa]. */
   readonly slope: readonly [number, number];
   /** Lowest and highest 0.2 % proof strength that their lines give [MPa]; absent where the curve reaches none. */
   readonly proofStrength?: readonly [number, number] | undefined;
-  /** `robust` where slopes agree within 5 % and proof strengths within 1 % (common practice), else `fragile`. */
+  /** `robust` where their slopes and the line's own agree within 5 % and the proof strengths within 1 % (common practice), else `fragile`. */
   readonly verdict: 'robust' | 'fragile';
 }
 
@@ -67,7 +67,7 @@ function linesOf({ strain, stress }: StressStrainCurve, start: number, end: numb
   return lines;
 }
 
-/** @internal The envelope around a line; undefined where the bounds leave no other window. */
+/** @internal The envelope of the windows beside a line; undefined where the bounds leave no other window. */
 export function windowEnvelope(
   curve: StressStrainCurve,
   own: { readonly slope: number; readonly strainShift: number },
@@ -81,28 +81,33 @@ export function windowEnvelope(
   let start = end;
   while (start > 0 && stress[start - 1]! >= startShare * offsetStress) start -= 1;
   const lines = linesOf(curve, start, end, spanShare * offsetStress);
-  if (lines.length === 0) return undefined;
 
   // which lines lie extreme: by slope, and by where their offset lines pass the crossing of the chosen one
   const at = strain[Math.min(offsetSample, strain.length - 1)]!;
   const chosen = [own.slope, own.strainShift] as const;
   const height = ([slope, shift]: readonly [number, number]): number => slope * (at - shift);
-  let [flattest, steepest, lowest, highest] = [chosen, chosen, chosen, chosen];
+  const [some] = lines;
+  if (!some) return undefined;
+  let [flattest, steepest, lowest, highest] = [some, some, some, some];
   for (const one of lines) {
     if (one[0] < flattest[0]) flattest = one;
     if (one[0] > steepest[0]) steepest = one;
     if (height(one) < height(lowest)) lowest = one;
     if (height(one) > height(highest)) highest = one;
   }
-  const proofs = [chosen, flattest, steepest, lowest, highest].map(([slope, shift]) => proofOf(slope, shift));
-  const known = proofs.filter((one) => one !== undefined);
+  const ownProof = proofOf(...chosen);
+  const known = [flattest, steepest, lowest, highest].map((one) => proofOf(...one)).filter((one) => one !== undefined);
   const slope = [flattest[0], steepest[0]] as const;
   const proofStrength = known.length > 0 ? ([Math.min(...known), Math.max(...known)] as const) : undefined;
-  const agree = ([low, high]: readonly [number, number], share: number): boolean => high - low <= share * low;
+  const agree = ([low, high]: readonly [number, number], mine: number, share: number): boolean =>
+    Math.max(high, mine) - Math.min(low, mine) <= share * Math.min(low, mine);
   return {
     windows: lines.length,
     slope,
     ...(proofStrength ? { proofStrength } : {}),
-    verdict: agree(slope, SLOPES_AGREE) && (!proofStrength || agree(proofStrength, PROOFS_AGREE)) ? 'robust' : 'fragile',
+    verdict:
+      agree(slope, own.slope, SLOPES_AGREE) && (!proofStrength || agree(proofStrength, ownProof ?? proofStrength[0], PROOFS_AGREE))
+        ? 'robust'
+        : 'fragile',
   };
 }

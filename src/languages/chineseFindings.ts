@@ -292,6 +292,10 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: '曲线中找不到直线段（{why}）：不给出 E。',
     remedy: '由卸载线或其他方法求 E；若是噪声使各窗口不一致，应采集更平稳的记录。',
   },
+  'window-not-linear': {
+    message: '指定的窗口不是直线段（{why}），与曲线其余部分无关：不给出 E。',
+    remedy: '另行指定窗口，或由程序搜索窗口。',
+  },
   'linear-part-unknown': {
     message: '弹性直线是否位于直线段上无从得知：其 {points} 个采样点只有 {strains} 个不同的应变，显示不出弯曲，也没有其他窗口可供比较。不给出 E。',
     remedy: '在弹性段采集更多采样点和更细的应变。',
@@ -321,12 +325,16 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: '采用更细的应变读数；按此直线求得的规定塑性延伸强度带有同样的疑问。',
   },
   'windows-disagree': {
-    message: '弹性直线不稳健：另外 {windows} 个窗口给出的斜率为 {lowest}～{highest} MPa，0.2 % 规定塑性延伸强度为 {low}～{high} MPa。',
+    message: '弹性直线（{slope} MPa）不稳健：另外 {windows} 个窗口给出的斜率为 {lowest}～{highest} MPa，0.2 % 规定塑性延伸强度为 {low}～{high} MPa。',
     remedy: '查看弹性段局部图；报告该范围，或注明所用窗口。曲线弯曲时，这些斜率都偏小：该范围不包含真值。',
   },
   'window-slopes-disagree': {
-    message: '弹性直线不稳健：另外 {windows} 个窗口给出的斜率为 {lowest}～{highest} MPa。',
+    message: '弹性直线（{slope} MPa）不稳健：另外 {windows} 个窗口给出的斜率为 {lowest}～{highest} MPa。',
     remedy: '查看弹性段局部图；报告该范围，或注明所用窗口。曲线弯曲时，这些斜率都偏小：该范围不包含真值。',
+  },
+  'windows-fall': {
+    message: '弹性直线（{slope} MPa）不稳健：另外 {windows} 个窗口给出的斜率最高为 {highest} MPa，其中有些为负值，即应力上升时其应变后退。',
+    remedy: '查看弹性段局部图及位移信号：其噪声、分度，或扣除过多的柔度。',
   },
   'residuals-alike': {
     message: '弹性直线的相邻残差彼此相似（游程数为 {runs}，随机残差的期望值为 {expected}）：其标准误差偏小。',

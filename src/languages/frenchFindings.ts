@@ -292,6 +292,10 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Aucune partie rectiligne n’apparaît dans la courbe ({why}) : E n’est pas donné.',
     remedy: 'Tirer E d’une droite de décharge ou d’une autre méthode ; si c’est le bruit qui écarte les fenêtres, enregistrer plus calmement.',
   },
+  'window-not-linear': {
+    message: 'La fenêtre indiquée n’est pas une partie rectiligne ({why}), quel que soit le reste de la courbe : E n’est pas donné.',
+    remedy: 'Indiquer une autre fenêtre, ou en laisser le choix à la recherche.',
+  },
   'linear-part-unknown': {
     message: 'On ne sait pas si la droite élastique repose sur une partie rectiligne : ses {points} points, à {strains} déformations différentes, ne montrent aucune courbure, et aucune autre fenêtre ne permet de comparer. E n’est pas donné.',
     remedy: 'Enregistrer dans la partie élastique plus de points et des déformations plus fines.',
@@ -321,12 +325,16 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Lire la déformation par pas plus fins ; les limites d’élasticité tirées de cette droite portent le même doute.',
   },
   'windows-disagree': {
-    message: 'La droite élastique est fragile : d’autres fenêtres ({windows}) donnent des pentes de {lowest} à {highest} MPa et des limites conventionnelles d’élasticité à 0,2 % de {low} à {high} MPa.',
+    message: 'La droite élastique, {slope} MPa, est fragile : d’autres fenêtres ({windows}) donnent des pentes de {lowest} à {highest} MPa et des limites conventionnelles d’élasticité à 0,2 % de {low} à {high} MPa.',
     remedy: 'Regarder le détail élastique ; donner l’intervalle, ou indiquer la fenêtre. Là où la courbe est incurvée, toutes ces pentes sont trop faibles : les intervalles n’encadrent pas la vraie valeur.',
   },
   'window-slopes-disagree': {
-    message: 'La droite élastique est fragile : d’autres fenêtres ({windows}) donnent des pentes de {lowest} à {highest} MPa.',
+    message: 'La droite élastique, {slope} MPa, est fragile : d’autres fenêtres ({windows}) donnent des pentes de {lowest} à {highest} MPa.',
     remedy: 'Regarder le détail élastique ; donner l’intervalle, ou indiquer la fenêtre. Là où la courbe est incurvée, toutes ces pentes sont trop faibles : les intervalles n’encadrent pas la vraie valeur.',
+  },
+  'windows-fall': {
+    message: 'La droite élastique, {slope} MPa, est fragile : d’autres fenêtres ({windows}) donnent des pentes jusqu’à {highest} MPa, et certaines sont négatives, car leur déformation recule pendant que la contrainte monte.',
+    remedy: 'Regarder le détail élastique et le mouvement : son bruit, ses pas, ou une complaisance qui retire plus qu’il n’y a.',
   },
   'residuals-alike': {
     message: 'Les résidus voisins de la droite élastique se ressemblent (suites de même signe : {runs} ; attendues au hasard : {expected}) : son erreur type est trop petite.',

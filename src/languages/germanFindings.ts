@@ -292,6 +292,10 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Die Kurve hat keinen erkennbaren geradlinigen Teil ({why}): E wird nicht angegeben.',
     remedy: 'E aus einer Entlastungsgeraden oder nach einem anderen Verfahren bestimmen; wo das Rauschen die Auswertefenster auseinandertreibt, ruhiger aufzeichnen.',
   },
+  'window-not-linear': {
+    message: 'Das angegebene Auswertefenster ist kein geradliniger Teil ({why}), wie auch immer die übrige Kurve verläuft: E wird nicht angegeben.',
+    remedy: 'Ein anderes Auswertefenster angeben oder die Wahl der Suche überlassen.',
+  },
   'linear-part-unknown': {
     message: 'Ob die elastische Gerade auf einem geradlinigen Teil beruht, ist nicht bekannt: Ihre {points} Messpunkte mit {strains} verschiedenen Dehnungen zeigen keine Krümmung, und es gibt kein anderes Auswertefenster zum Vergleich. E wird nicht angegeben.',
     remedy: 'Im elastischen Bereich mehr Messpunkte und feinere Dehnungen aufzeichnen.',
@@ -321,12 +325,16 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Die Dehnung in feineren Schritten ablesen; Dehngrenzen nach dieser Geraden tragen denselben Zweifel.',
   },
   'windows-disagree': {
-    message: 'Die elastische Gerade ist unsicher: Andere Auswertefenster ({windows}) ergeben Steigungen von {lowest} bis {highest} MPa und 0,2-%-Dehngrenzen von {low} bis {high} MPa.',
+    message: 'Die elastische Gerade, {slope} MPa, ist unsicher: Andere Auswertefenster ({windows}) ergeben Steigungen von {lowest} bis {highest} MPa und 0,2-%-Dehngrenzen von {low} bis {high} MPa.',
     remedy: 'Das Detailbild des elastischen Bereichs ansehen; die Spanne angeben oder das Auswertefenster nennen. Wo die Kurve gekrümmt ist, sind alle diese Steigungen zu klein: Die Spannen schließen den wahren Wert dann nicht ein.',
   },
   'window-slopes-disagree': {
-    message: 'Die elastische Gerade ist unsicher: Andere Auswertefenster ({windows}) ergeben Steigungen von {lowest} bis {highest} MPa.',
+    message: 'Die elastische Gerade, {slope} MPa, ist unsicher: Andere Auswertefenster ({windows}) ergeben Steigungen von {lowest} bis {highest} MPa.',
     remedy: 'Das Detailbild des elastischen Bereichs ansehen; die Spanne angeben oder das Auswertefenster nennen. Wo die Kurve gekrümmt ist, sind alle diese Steigungen zu klein: Die Spannen schließen den wahren Wert dann nicht ein.',
+  },
+  'windows-fall': {
+    message: 'Die elastische Gerade, {slope} MPa, ist unsicher: Andere Auswertefenster ({windows}) ergeben Steigungen bis {highest} MPa, einige auch negative, denn ihre Dehnung geht zurück, während die Spannung steigt.',
+    remedy: 'Das Detailbild des elastischen Bereichs und die Bewegung ansehen: ihr Rauschen, ihre Schritte oder eine Nachgiebigkeit, die mehr abzieht, als da ist.',
   },
   'residuals-alike': {
     message: 'Benachbarte Residuen der elastischen Geraden gleichen sich (Vorzeichenläufe: {runs}; bei Zufall zu erwarten: {expected}): Ihr Standardfehler ist zu klein.',

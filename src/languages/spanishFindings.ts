@@ -292,6 +292,10 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'No se reconoce ningún tramo recto en la curva ({why}): no se da E.',
     remedy: 'Tomar E de una recta de descarga o de otro método; si es el ruido lo que separa las ventanas, registrar con más calma.',
   },
+  'window-not-linear': {
+    message: 'La ventana indicada no es un tramo recto ({why}), sea como sea el resto de la curva: no se da E.',
+    remedy: 'Indicar otra ventana, o dejar su elección a la búsqueda.',
+  },
   'linear-part-unknown': {
     message: 'No se sabe si la recta elástica se apoya en un tramo recto: sus {points} datos, con {strains} deformaciones distintas, no muestran curvatura alguna, y no hay otra ventana con que comparar. No se da E.',
     remedy: 'Registrar en el tramo elástico más datos y deformaciones más finas.',
@@ -321,12 +325,16 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Leer la deformación en pasos más finos; los límites elásticos por esta recta llevan la misma duda.',
   },
   'windows-disagree': {
-    message: 'La recta elástica es frágil: otras ventanas ({windows}) dan pendientes de {lowest} a {highest} MPa y límites elásticos convencionales al 0,2 % de {low} a {high} MPa.',
+    message: 'La recta elástica, {slope} MPa, es frágil: otras ventanas ({windows}) dan pendientes de {lowest} a {highest} MPa y límites elásticos convencionales al 0,2 % de {low} a {high} MPa.',
     remedy: 'Examinar el detalle del tramo elástico; dar el intervalo, o indicar la ventana. Donde la curva está doblada, todas estas pendientes son demasiado bajas: los intervalos no encierran el valor verdadero.',
   },
   'window-slopes-disagree': {
-    message: 'La recta elástica es frágil: otras ventanas ({windows}) dan pendientes de {lowest} a {highest} MPa.',
+    message: 'La recta elástica, {slope} MPa, es frágil: otras ventanas ({windows}) dan pendientes de {lowest} a {highest} MPa.',
     remedy: 'Examinar el detalle del tramo elástico; dar el intervalo, o indicar la ventana. Donde la curva está doblada, todas estas pendientes son demasiado bajas: los intervalos no encierran el valor verdadero.',
+  },
+  'windows-fall': {
+    message: 'La recta elástica, {slope} MPa, es frágil: otras ventanas ({windows}) dan pendientes de hasta {highest} MPa, y algunas son negativas, pues su deformación retrocede mientras la tensión sube.',
+    remedy: 'Examinar el detalle del tramo elástico y el movimiento: su ruido, sus pasos, o una flexibilidad que resta más de lo que hay.',
   },
   'residuals-alike': {
     message: 'Los residuos vecinos de la recta elástica se parecen (rachas: {runs}; esperadas en residuos aleatorios: {expected}): su error típico es demasiado pequeño.',

@@ -1,5 +1,5 @@
 import { finding, type Finding } from '../base/index.js';
-import type { LinearPart } from '../curve/index.js';
+import { isGiven, type LinearPart } from '../curve/index.js';
 import { metalModuli } from '../materials/index.js';
 import type { TensionNumbers } from './TensionNumbers.js';
 import type { LineThresholds } from './thresholds.js';
@@ -18,12 +18,20 @@ const BENT = 4;
 
 /** What speaks against a linear part, in words; its share in per cent. */
 const againstLine: Readonly<Record<NonNullable<LinearPart['why']>, (share: number) => string>> = {
-  'slope-falls': (share) => `the slope falls by ${share} % from one band of stress to the next`,
+  // a fall by more than all of it
+  'slope-falls': (share) =>
+    share > 100
+      ? 'the slope is negative between 0.3 and 0.4 of the offset stress'
+      : `the slope falls by ${share} % from one band of stress to the next`,
   'windows-apart': (share) => `the slopes of other windows lie ${share} % apart`,
   'toe-reaches-up': (share) => `a toe reaches up to the window, the slopes of others lie ${share} % apart`,
+  'window-apart': (share) => `its slope lies ${share} % off those of other windows`,
   'window-bent': (share) => `the slope changes by ${share} % over the window`,
   'yields-early': (share) => `yielding and toe take about ${share} % off the slope of the window`,
 };
+
+/** What speaks against the curve, whichever window was chosen. */
+const OF_CURVE: ReadonlySet<LinearPart['why']> = new Set(['slope-falls', 'toe-reaches-up', 'windows-apart'] as const);
 
 /** @internal Doubts about the elastic line and its window; without a line, what else there is none of. */
 export function lineFindings(
@@ -48,8 +56,12 @@ export function lineFindings(
   for (const bound of line.eased) found.push(finding('window-bound-eased', { bound }, { field: 'modulusWindow', range }));
   const { envelope, residuals, linearPart, noiseFlattening, strainSteps } = result.modulusWindow ?? {};
   if (linearPart?.why) {
-    const why = againstLine[linearPart.why](Number((100 * (linearPart.share ?? 0)).toPrecision(3)));
-    found.push(finding('no-linear-part', { why }, { field: 'modulus', range }));
+    const falls = linearPart.why === 'windows-apart' && (envelope?.slope[0] ?? 1) <= 0;
+    const why = falls
+      ? 'some other windows have negative slopes'
+      : againstLine[linearPart.why](Number((100 * (linearPart.share ?? 0)).toPrecision(3)));
+    const ofWindow = isGiven(line) && !OF_CURVE.has(linearPart.why);
+    found.push(finding(ofWindow ? 'window-not-linear' : 'no-linear-part', { why }, { field: 'modulus', range }));
     const symbols = result.proofStrengths.map(({ symbol }) => symbol).join(', ');
     if (symbols) found.push(finding('proof-strength-without-line', { symbols }, { field: 'proofStrengths' }));
   }
@@ -87,9 +99,11 @@ export function lineFindings(
     const [lowest, highest] = envelope.slope;
     const [low, high] = envelope.proofStrength ?? [NaN, NaN];
     found.push(
-      envelope.proofStrength
-        ? finding('windows-disagree', { lowest, highest, low, high, windows: envelope.windows }, { field })
-        : finding('window-slopes-disagree', { lowest, highest, windows: envelope.windows }, { field }),
+      lowest <= 0
+        ? finding('windows-fall', { slope: line.slope, windows: envelope.windows, highest }, { field })
+        : envelope.proofStrength
+          ? finding('windows-disagree', { slope: line.slope, lowest, highest, low, high, windows: envelope.windows }, { field })
+          : finding('window-slopes-disagree', { slope: line.slope, lowest, highest, windows: envelope.windows }, { field }),
     );
   }
   if (residuals && line.residualStandardDeviation > EXACT * curve.stress[line.last]!) {

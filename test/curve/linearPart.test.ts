@@ -163,7 +163,8 @@ describe('a window that is given', () => {
     const { modulus, elasticSlope, findings } = analysed(truth, 1, { modulus: { window } });
     expect(error(truth, elasticSlope!.value)).toBeLessThan(-0.1);
     expect(modulus).toBeUndefined();
-    expect(findings.map(({ code }) => code)).toContain('no-linear-part');
+    // copper is bent wherever one looks; of steel it is the window
+    expect(findings.map(({ code }) => code)).toContain(truth === soft ? 'no-linear-part' : 'window-not-linear');
   });
 
   test('on the straight part: E is stated, with the envelope and the fall that a searched window has', () => {
