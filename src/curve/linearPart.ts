@@ -18,12 +18,12 @@ export interface LinearPart {
 
 /** From which shares on there is no linear part. */
 export interface LinearLimits {
-  /** Fall of slope from 0.2-0.3 to 0.3-0.4 of the offset stress; also what yielding and toe may take off the slope of the window. */
+  /** Share of the slope that may be lost: by a fall from 0.2-0.3 to 0.3-0.4 of the offset stress, and by yielding and toe within the window, two signs of the same thing. */
   readonly slopeFall: number;
   /** Highest less lowest slope of the envelope, over the lowest; also how far a given window may lie off it. */
   readonly slopeSpread: number;
   /** Change of slope over the window by a parabola. */
-  readonly windowCurve: number;
+  readonly bendLimit: number;
   /** What steps of the strain reading leave open of the slope: beyond it nothing is known of a linear part. */
   readonly stepDoubt: number;
 }
@@ -36,7 +36,7 @@ export interface LinearLimits {
  * a toe drive those of sound records on a hand-pumped frame. A tenth is also the most that steps may leave open: with fewer than five of them in a
  * window a line cannot be told from a curve.
  */
-export const linearLimits: LinearLimits = { slopeFall: 0.1, slopeSpread: 0.25, windowCurve: 0.2, stepDoubt: 0.1 };
+export const linearLimits: LinearLimits = { slopeFall: 0.1, slopeSpread: 0.25, bendLimit: 0.2, stepDoubt: 0.1 };
 
 /** A fall counts from so many standard errors on, for both of its bands are short. */
 const FALL = 4;
@@ -93,7 +93,7 @@ export function linearPart(
   const off = envelope && given ? offOthers(envelope, slope) : 0;
   if (off > limits.slopeSpread) return { verdict: 'none', why: 'window-apart', share: off };
   const bend = residuals ? Math.abs(residuals.slopeChange) : 0;
-  if (residuals && bend > limits.windowCurve && bend > BEND * residuals.slopeChangeError)
+  if (residuals && bend > limits.bendLimit && bend > BEND * residuals.slopeChangeError)
     return { verdict: 'none', why: 'window-bent', share: bend };
   const lost = bendDoubt(beginningYield);
   if (lost > limits.slopeFall) return { verdict: 'none', why: 'yields-early', share: lost };

@@ -109,7 +109,7 @@ export function lineFindings(
   if (residuals && line.residualStandardDeviation > EXACT * curve.stress[line.last]!) {
     const { runs, expectedRuns, runsDeviation, slopeChange, slopeChangeError } = residuals;
     if (runsDeviation < -ALIKE) found.push(finding('residuals-alike', { runs, expected: expectedRuns }, { field: 'modulusWindow', range }));
-    if (Math.abs(slopeChange) > Math.max(thresholds.windowBend, BENT * slopeChangeError))
+    if (Math.abs(slopeChange) > Math.max(thresholds.bendCaution, BENT * slopeChangeError))
       found.push(finding('window-bent', { change: 100 * slopeChange }, { field: 'modulusWindow', range }));
   }
   const [lowest, highest] = metalModuli;

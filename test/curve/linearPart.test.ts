@@ -91,7 +91,7 @@ describe('curves without a linear part', () => {
     expect(result.modulusWindow!.envelope!.slope[1]).toBeLessThan(copper.modulus);
     expect(of('windows-disagree')!.remedy).toContain('do not bound the truth');
     // limits that are asked for count
-    const wide = analysed(copper, 1, { thresholds: { slopeFall: 1, slopeSpread: 2, windowCurve: 3 } });
+    const wide = analysed(copper, 1, { thresholds: { slopeFall: 1, slopeSpread: 2, bendLimit: 3 } });
     expect(wide.modulus).toBeDefined();
     expect(wide.modulusWindow!.linearPart).toEqual({ verdict: 'found' });
   });
