@@ -4,7 +4,7 @@
  */
 import { writeFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
-import { fitModulus, proofStrength, type WindowChoice } from '../src/index.js';
+import { analyseCurve, fitModulus, proofStrength, type WindowChoice } from '../src/index.js';
 import { drawFigure } from '../src/render/index.js';
 import { knownCurve, scenarios, type KnownCurve, type Scenario } from './scenarios.js';
 
@@ -66,6 +66,16 @@ const cell = (values: readonly number[]): string => {
 };
 
 const shown: { readonly method: string; readonly samples: number; readonly rms: number }[] = [];
+console.log('\n### Records of which analyseCurve withholds E, 20 of each kind\n');
+console.log(`| samples | ${scenarios.join(' | ')} | soft copper |`);
+console.log(`| --- |${' --- |'.repeat(scenarios.length + 1)}`);
+for (const n of [100, 300, 1000, 3000]) {
+  const withheld = [...scenarios, 'soft copper' as const].map(
+    (scenario) =>
+      Array.from({ length: 20 }, (_, seed) => analyseCurve(knownCurve(scenario, n, seed))).filter(({ modulus }) => !modulus).length,
+  );
+  console.log(`| ${n} | ${withheld.join(' | ')} |`);
+}
 for (const n of [300, 1000, 10_000]) {
   console.log(`\n### ${n} samples, ${RECORDS} records of each kind: error of the slope in %, median ± half of 16-84 % [RMS]\n`);
   console.log(`| window | ${scenarios.join(' | ')} | all six, RMS | soft copper |`);

@@ -12,6 +12,16 @@ export const evaluationEntries = {
     message: 'No linear part is found in the curve ({why}): E is withheld.',
     remedy: 'Take E from an unloading line or from another method; where it is noise that drives windows apart, use a calmer record.',
   },
+  'window-not-linear': {
+    severity: 'fault', about: 'method',
+    message: 'The given window is no linear part ({why}), whatever the rest of the curve: E is withheld.',
+    remedy: 'Give another window, or leave its choice to the search.',
+  },
+  'linear-part-unknown': {
+    severity: 'fault', about: 'method',
+    message: 'Whether the elastic line rests on a linear part is not known: its {points} samples, at {strains} different strains, tell no bend, and there is no other window to compare. E is withheld.',
+    remedy: 'Log more samples and finer strains in the elastic part.',
+  },
   'proof-strength-without-line': {
     severity: 'caution', about: 'method',
     message: '{symbols}: the offset line has no linear part to rest on. Where the curve is bent, its slope is too low, and the strength too high.',
@@ -32,15 +42,30 @@ export const evaluationEntries = {
     message: 'Noise of the strain ({noise}) makes the elastic line too flat, by about {share} %; the slope is left as it is, and its uncertainty holds this.',
     remedy: 'Calm the extensometer or its signal, or state a longer window: what noise takes off goes by the square of noise over window.',
   },
+  'strain-steps-open': {
+    severity: 'note', about: 'method',
+    message: 'The elastic line rises over {steps} steps of the strain reading (one is {step}): they leave its slope open by {share} %, which its uncertainty holds.',
+    remedy: 'Read the strain in finer steps, or state a longer window: three times the steps leave a fifth of this open.',
+  },
+  'strain-steps-few': {
+    severity: 'fault', about: 'method',
+    message: 'The elastic line rises over {steps} steps of the strain reading (one is {step}): they leave its slope open by {share} %, and with fewer than {least} no straight part is told from a curve. E is withheld.',
+    remedy: 'Read the strain in finer steps; proof strengths by this line carry the same doubt.',
+  },
   'windows-disagree': {
     severity: 'caution', about: 'method',
-    message: 'The elastic line is fragile: other windows ({windows}) give slopes from {lowest} to {highest} MPa and 0.2 % proof strengths from {low} to {high} MPa.',
+    message: 'The elastic line, {slope} MPa, is fragile: other windows ({windows}) give slopes from {lowest} to {highest} MPa and 0.2 % proof strengths from {low} to {high} MPa.',
     remedy: 'Look at the elastic detail; report the range, or state the window. Where the curve is bent, all these slopes are too low: the ranges do not bound the truth.',
   },
   'window-slopes-disagree': {
     severity: 'caution', about: 'method',
-    message: 'The elastic line is fragile: other windows ({windows}) give slopes from {lowest} to {highest} MPa.',
+    message: 'The elastic line, {slope} MPa, is fragile: other windows ({windows}) give slopes from {lowest} to {highest} MPa.',
     remedy: 'Look at the elastic detail; report the range, or state the window. Where the curve is bent, all these slopes are too low: the ranges do not bound the truth.',
+  },
+  'windows-fall': {
+    severity: 'caution', about: 'method',
+    message: 'The elastic line, {slope} MPa, is fragile: other windows ({windows}) give slopes up to {highest} MPa, and some that are negative, for their strain goes back while the stress rises.',
+    remedy: 'Look at the elastic detail and at the motion: its noise, its steps, or a compliance that takes out more than there is.',
   },
   'residuals-alike': {
     severity: 'note', about: 'method',

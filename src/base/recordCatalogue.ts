@@ -194,8 +194,13 @@ export const recordEntries = {
   },
   'few-points-in-elastic-part': {
     severity: 'caution', about: 'record',
-    message: 'The elastic line rests on few samples: {points}.',
-    remedy: 'Log faster or load slower; 50 samples in the elastic part are wanted, and below 8 no modulus is given.',
+    message: 'The elastic line rests on few samples: {points} where {wanted} are wanted.',
+    remedy: 'Log faster or load slower.',
+  },
+  'modulus-of-few-points': {
+    severity: 'fault', about: 'record',
+    message: 'The elastic line rests on {points} samples, fewer than the {least} that a modulus takes: E is withheld.',
+    remedy: 'Log faster or load slower in the elastic part.',
   },
   'sampling-slow-for-yield': {
     severity: 'caution', about: 'record',

@@ -3,6 +3,7 @@ import type { LineResiduals } from './lineResiduals.js';
 import type { LinearPart } from './linearPart.js';
 import type { LineTrust } from './lineTrust.js';
 import type { NoiseFlattening } from './noiseFlattening.js';
+import type { StrainSteps } from './strainSteps.js';
 import type { WindowChoice } from './windowChoice.js';
 import type { WindowEnvelope } from './windowEnvelope.js';
 
@@ -70,11 +71,13 @@ export interface LineExplanation {
   readonly beginningYield?: BeginningYield | undefined;
   /** What noise of the strains takes off the slope; absent where there is none, or too few samples tell it. */
   readonly noiseFlattening?: NoiseFlattening | undefined;
+  /** What steps of the strain reading leave open of the slope; absent where it was not read in steps. */
+  readonly strainSteps?: StrainSteps | undefined;
   /** How much lower the slope is between 0.3 and 0.4 of the 0.2 %-offset stress than between 0.2 and 0.3 [1], and its standard error. */
   readonly slopeFall?: SlopeFall | undefined;
   /** What other windows would give; absent where the bounds leave no room, and where a given window begins beyond the 0.2 % offset line. */
   readonly envelope?: WindowEnvelope | undefined;
-  /** Whether the line rests on a straight part, by what stands above; absent where nothing of it is known. */
+  /** Whether the line rests on a straight part, by what stands above; absent where that is not known: by too few samples, values of strain or steps of its reading. */
   readonly linearPart?: LinearPart | undefined;
   /** Whether the 0.2 % proof strength of this line can be trusted; absent where the curve reaches none. */
   readonly trust?: LineTrust | undefined;

@@ -2,12 +2,13 @@ import { PROOF_OFFSET, type StressStrainCurve } from '../base/index.js';
 import { cellMeans, reachedSince } from '../numeric/index.js';
 import { beginningYield } from './beginningYield.js';
 import { coarseLine } from './coarseLine.js';
-import { linearLimits, linearPart, type LinearLimits } from './linearPart.js';
+import { isGiven, linearLimits, linearPart, type LinearLimits } from './linearPart.js';
 import { lineResiduals } from './lineResiduals.js';
 import { lineTrust } from './lineTrust.js';
 import type { ElasticLine, LineExplanation } from './ModulusFit.js';
 import { noiseFlattening } from './noiseFlattening.js';
 import { slopeFall } from './slopeFall.js';
+import { strainSteps } from './strainSteps.js';
 import { sustainedCrossing } from './sustainedCrossing.js';
 import { SHARE } from './windowChoice.js';
 import { windowEnvelope } from './windowEnvelope.js';
@@ -26,7 +27,10 @@ function crossings({ strain, stress }: StressStrainCurve, offsetSample: number, 
   const { x, y } = cellMeans(strain, stress, first, last, PLACES);
   return (slope: number, shift: number, offset = PROOF_OFFSET): number | undefined => {
     const origin = shift + offset;
-    const i = sustainedCrossing(x, y, slope, origin, 0, x.length);
+    // a flat line, as of a window in yielding, lies above the foot of the curve too
+    let from = 0;
+    while (from < x.length && y[from]! < slope * (x[from]! - origin)) from += 1;
+    const i = sustainedCrossing(x, y, slope, origin, from, x.length);
     if (i < 1) return undefined;
     const before = y[i - 1]! - slope * (x[i - 1]! - origin);
     const after = y[i]! - slope * (x[i]! - origin);
@@ -46,11 +50,12 @@ function boundsOf({ strain, stress }: StressStrainCurve, line: ElasticLine, maxi
     : undefined;
 }
 
-/** @internal Residuals, fall of slope, envelope of other windows, linear part and trust of a line, on the curve that it was found on. */
+/** @internal Residuals, fall of slope, envelope of other windows, linear part and trust of a line, on the curve that it was found on; `step` is one of its strain's reading, 0 for none. */
 export function explainLine(
   curve: StressStrainCurve,
   line: ElasticLine,
   maximum: number,
+  step: number,
   limits: LinearLimits = linearLimits,
 ): LineExplanation {
   const { slope, strainShift, offsetStress } = line;
@@ -67,18 +72,20 @@ export function explainLine(
   const ends = [line.first, line.last].map((i) => slope * (strain[i]! - strainShift)) as [number, number];
   const yielding = beginningYield(slope, ends, (offset) => proofOf(slope, strainShift, offset));
   const flattening = noiseFlattening(curve, line);
+  const steps = strainSteps(curve, line, step);
   const found = {
     residuals,
     ...(yielding ? { beginningYield: yielding } : {}),
     ...(flattening ? { noiseFlattening: flattening } : {}),
+    ...(steps ? { strainSteps: steps } : {}),
     ...(fall ? { slopeFall: fall } : {}),
     ...(envelope ? { envelope } : {}),
   };
-  const linear = linearPart({ slope, rise }, found, limits);
+  const linear = linearPart({ slope, rise, given: isGiven(line) }, found, limits);
   return {
     ...found,
     ...(linear ? { linearPart: linear } : {}),
     // a line through noise may end below zero
-    ...(proof === undefined || proof <= 0 ? {} : { trust: lineTrust(line, proof, linear, envelope) }),
+    ...(proof === undefined || proof <= 0 ? {} : { trust: lineTrust(line, proof, linear, envelope, steps?.slopeShare) }),
   };
 }

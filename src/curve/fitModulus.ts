@@ -5,6 +5,7 @@ import { explainLine } from './explainLine.js';
 import type { ElasticLine, ModulusFit, ModulusReason } from './ModulusFit.js';
 import { requireCurve } from './requireCurve.js';
 import { between } from './between.js';
+import { resolution } from '../record/index.js';
 import { POINTS, requireModulusOptions, SHARE, type ModulusOptions, type WindowChoice } from './windowChoice.js';
 import { OTHERS, windowSearch } from './windowSearch.js';
 import { leastRise, type WindowTask } from './windowTask.js';
@@ -171,5 +172,5 @@ export function fitModulus(curve: CurveColumns, options: ModulusOptions = {}): O
   const checked = requireCurve('fitModulus', curve, 3);
   const maximum = maximumIndex(checked.stress);
   const line = fitModulusKernel(checked, window, maximum);
-  return line.ok ? { ...line, ...explainLine(checked, line, maximum) } : line;
+  return line.ok ? { ...line, ...explainLine(checked, line, maximum, resolution(checked.strain)) } : line;
 }

@@ -9,6 +9,7 @@ export { fitModulus } from './fitModulus.js';
 export { bendDoubt } from './beginningYield.js';
 export { type BeginningYield } from './beginningYield.js';
 export { type NoiseFlattening } from './noiseFlattening.js';
+export { type StrainSteps } from './strainSteps.js';
 export { type LineResiduals } from './lineResiduals.js';
 export { type LinearLimits, type LinearPart } from './linearPart.js';
 export { type LineTrust } from './lineTrust.js';
@@ -76,7 +77,7 @@ export { areaUnder } from './energyDensity.js';
 /** @internal */
 export { explainLine } from './explainLine.js';
 /** @internal */
-export { linearLimits } from './linearPart.js';
+export { isGiven, linearLimits } from './linearPart.js';
 /** @internal */
 export { fitModulusKernel } from './fitModulus.js';
 export { POINTS, SHARE } from './windowChoice.js';

@@ -1,6 +1,7 @@
 import { PROOF_OFFSET } from '../base/index.js';
 import { slopeSpread, type LinearPart } from './linearPart.js';
 import { POINTS } from './windowChoice.js';
+import type { ElasticLine } from './ModulusFit.js';
 import type { WindowEnvelope } from './windowEnvelope.js';
 
 /** Whether the 0.2 % proof strength of a line can be trusted, told before it is used. */
@@ -9,11 +10,11 @@ export interface LineTrust {
   readonly leverage: number;
   /**
    * What the doubt of the slope moves the offset by, as a share of it: λ times S_m(rel), or times the share by which other windows' slopes
-   * disagree or the curve is bent, whichever is larger.
+   * disagree, the curve is bent, or steps of the strain reading leave the slope open, whichever is larger.
    */
   readonly offsetDoubt: number;
   /**
-   * `sound` up to 5 % of the offset, `doubtful` up to 20 %, beyond that `unusable` (common practice). Never `sound` without a linear part,
+   * `sound` up to 5 % of the offset, `doubtful` up to 20 %, beyond that `unusable` (common practice). Never `sound` without a linear part that is known,
    * with a fragile envelope, or with fewer than 8 samples; two samples have no standard error, so their line is `unusable`.
    */
   readonly verdict: 'sound' | 'doubtful' | 'unusable';
@@ -26,16 +27,17 @@ const NO_ERROR = 3;
 
 /** @internal Trust in the 0.2 % proof strength that a line will give, the curve crossing its offset line at about this stress. */
 export function lineTrust(
-  { slope, relativeStandardError, points }: { readonly slope: number; readonly relativeStandardError: number; readonly points: number },
+  { slope, relativeStandardError, points }: Pick<ElasticLine, 'slope' | 'relativeStandardError' | 'points'>,
   offsetStress: number,
   linear: LinearPart | undefined,
   envelope: WindowEnvelope | undefined,
+  stepShare = 0,
 ): LineTrust {
   const leverage = offsetStress / slope / PROOF_OFFSET;
   const fragile = envelope?.verdict === 'fragile';
-  const doubt = Math.max(relativeStandardError, linear?.share ?? 0, fragile ? slopeSpread(envelope) : 0);
+  const doubt = Math.max(relativeStandardError, linear?.share ?? 0, fragile ? slopeSpread(envelope, slope) : 0, stepShare);
   const offsetDoubt = leverage * doubt;
-  const shaken = fragile || linear?.verdict === 'none' || points < POINTS;
+  const shaken = fragile || linear?.verdict !== 'found' || points < POINTS;
   const unusable = offsetDoubt > UNUSABLE || points < NO_ERROR;
   return { leverage, offsetDoubt, verdict: unusable ? 'unusable' : shaken || offsetDoubt > DOUBTFUL ? 'doubtful' : 'sound' };
 }

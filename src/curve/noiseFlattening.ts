@@ -20,7 +20,7 @@ const MOST = 0.9;
  * $$ -\frac{\Delta m}{m} = \frac{\sigma_e^2}{\overline{(e - \bar e)^2} - \sigma_e^2} $$
  *
  * Third differences divide the noise between strain and stress, those of what is left of the line tell how much there is: what moves both together is none.
- * Rounding in steps is left out: the strains of a step lie about its value evenly, which flattens no line.
+ * Rounding in steps is left out: strains that lie evenly about the value of each step flatten no line. What few steps leave open is told by `strainSteps`.
  * Fuller 1987, Measurement Error Models, attenuation of a slope (from memory).
  */
 export function noiseFlattening(

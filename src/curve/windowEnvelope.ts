@@ -5,13 +5,13 @@ import { leastRise } from './windowTask.js';
 
 /** What others would find who chose another window by the same bounds, in the lower half where every practice puts it. */
 export interface WindowEnvelope {
-  /** How many windows. */
+  /** How many windows, without the line's own. */
   readonly windows: number;
   /** Lowest and highest slope [MPa]. */
   readonly slope: readonly [number, number];
   /** Lowest and highest 0.2 % proof strength that their lines give [MPa]; absent where the curve reaches none. */
   readonly proofStrength?: readonly [number, number] | undefined;
-  /** `robust` where slopes agree within 5 % and proof strengths within 1 % (common practice), else `fragile`. */
+  /** `robust` where their slopes and the line's own agree within 5 % and the proof strengths within 1 % (common practice), else `fragile`. */
   readonly verdict: 'robust' | 'fragile';
 }
 
@@ -35,10 +35,9 @@ export interface EnvelopeBounds {
   readonly proofOf: (slope: number, shift: number) => number | undefined;
 }
 
-/** Slope and strain shift of a line, and of every window between the steps behind it, by sums over the samples before each step. */
+/** Slope and strain shift of the line of every window between steps of the stretch, by sums over the samples before each step. */
 function linesOf(
   { strain, stress }: StressStrainCurve,
-  own: { readonly slope: number; readonly strainShift: number },
   start: number,
   end: number,
   span: number,
@@ -62,8 +61,8 @@ function linesOf(
     }
     [sx, sy, sxx, sxy].forEach((one, p) => (sums[4 * (k + 1) + p] = sums[4 * k + p]! + one));
   }
-  const slopes = [own.slope];
-  const shifts = [own.strainShift];
+  const slopes: number[] = [];
+  const shifts: number[] = [];
   for (let a = 0; a < steps; a += 1)
     for (let b = a + 1; b <= steps; b += 1) {
       const count = edges[b]! - edges[a]!;
@@ -79,7 +78,7 @@ function linesOf(
   return { slopes, shifts };
 }
 
-/** @internal The envelope around a line; undefined where the bounds leave no other window. */
+/** @internal The envelope of the windows beside a line; undefined where the bounds leave no other window. */
 export function windowEnvelope(
   curve: StressStrainCurve,
   own: { readonly slope: number; readonly strainShift: number },
@@ -90,10 +89,10 @@ export function windowEnvelope(
   const upper = Math.max(UPPER_SHARE, startShare + spanShare + ROOM) * offsetStress;
   const end = aboveSince(stress, upper, offsetSample);
   const start = reachedSince(stress, startShare * offsetStress, end);
-  const { slopes, shifts } = linesOf(curve, own, start, end, leastRise(spanShare, offsetStress));
-  if (slopes.length === 1) return undefined;
+  const { slopes, shifts } = linesOf(curve, start, end, leastRise(spanShare, offsetStress));
+  if (slopes.length === 0) return undefined;
 
-  // which lines lie extreme: by slope, and by where their offset lines pass the crossing of the chosen one, the first
+  // which lines lie extreme: by slope, and by where their offset lines pass the crossing of the chosen one
   const at = strain[Math.min(offsetSample, strain.length - 1)]!;
   const height = (k: number): number => slopes[k]! * (at - shifts[k]!);
   let [flattest, steepest, lowest, highest] = [0, 0, 0, 0];
@@ -103,15 +102,19 @@ export function windowEnvelope(
     if (height(k) < height(lowest)) lowest = k;
     if (height(k) > height(highest)) highest = k;
   }
-  const proofs = [0, flattest, steepest, lowest, highest].map((k) => proofOf(slopes[k]!, shifts[k]!));
-  const known = proofs.filter((one) => one !== undefined);
+  const ownProof = proofOf(own.slope, own.strainShift);
+  const known = [flattest, steepest, lowest, highest].map((k) => proofOf(slopes[k]!, shifts[k]!)).filter((one) => one !== undefined);
   const slope = [slopes[flattest]!, slopes[steepest]!] as const;
   const proofStrength = known.length > 0 ? ([Math.min(...known), Math.max(...known)] as const) : undefined;
-  const agree = ([low, high]: readonly [number, number], share: number): boolean => high - low <= share * low;
+  const agree = ([low, high]: readonly [number, number], mine: number, share: number): boolean =>
+    Math.max(high, mine) - Math.min(low, mine) <= share * Math.min(low, mine);
   return {
-    windows: slopes.length - 1,
+    windows: slopes.length,
     slope,
     ...(proofStrength ? { proofStrength } : {}),
-    verdict: agree(slope, SLOPES_AGREE) && (!proofStrength || agree(proofStrength, PROOFS_AGREE)) ? 'robust' : 'fragile',
+    verdict:
+      agree(slope, own.slope, SLOPES_AGREE) && (!proofStrength || agree(proofStrength, ownProof ?? proofStrength[0], PROOFS_AGREE))
+        ? 'robust'
+        : 'fragile',
   };
 }

@@ -158,8 +158,12 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: '报告强度之前，先检查信号中是否有尖峰。',
   },
   'few-points-in-elastic-part': {
-    message: '弹性直线仅依据 {points} 个采样点。',
-    remedy: '提高采样频率或放慢加载；弹性段宜有 50 个采样点，少于 8 个时不给出模量。',
+    message: '弹性直线仅依据 {points} 个采样点，宜有 {wanted} 个。',
+    remedy: '提高采样频率或放慢加载。',
+  },
+  'modulus-of-few-points': {
+    message: '弹性直线依据 {points} 个采样点，少于求模量所需的 {least} 个：不给出 E。',
+    remedy: '在弹性段提高采样频率或放慢加载。',
   },
   'sampling-slow-for-yield': {
     message: '应力速率为 {rate} MPa/s 时每秒采样 {frequency} 次：上屈服强度最多可能偏低 {loss} MPa。',
@@ -288,6 +292,14 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: '曲线中找不到直线段（{why}）：不给出 E。',
     remedy: '由卸载线或其他方法求 E；若是噪声使各窗口不一致，应采集更平稳的记录。',
   },
+  'window-not-linear': {
+    message: '指定的窗口不是直线段（{why}），与曲线其余部分无关：不给出 E。',
+    remedy: '另行指定窗口，或由程序搜索窗口。',
+  },
+  'linear-part-unknown': {
+    message: '弹性直线是否位于直线段上无从得知：其 {points} 个采样点只有 {strains} 个不同的应变，显示不出弯曲，也没有其他窗口可供比较。不给出 E。',
+    remedy: '在弹性段采集更多采样点和更细的应变。',
+  },
   'proof-strength-without-line': {
     message: '{symbols}：偏移直线没有直线段可依。曲线弯曲处其斜率偏小，强度偏大。',
     remedy: '报告规定总延伸强度，或由卸载线取斜率。',
@@ -304,13 +316,25 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: '应变噪声（{noise}）使弹性直线偏平约 {share} %；斜率保持不变，其不确定度已计入此项。',
     remedy: '减小引伸计或其信号的噪声，或指定更长的窗口：影响与噪声和窗口之比的平方成正比。',
   },
+  'strain-steps-open': {
+    message: '弹性直线只跨越应变读数的 {steps} 个分度（每个 {step}）：斜率因此有 {share} % 不能确定，其不确定度已计入此项。',
+    remedy: '采用更细的应变读数，或指定更长的窗口：分度数增至三倍，此项减为五分之一。',
+  },
+  'strain-steps-few': {
+    message: '弹性直线只跨越应变读数的 {steps} 个分度（每个 {step}）：斜率因此有 {share} % 不能确定，少于 {least} 个分度时无法区分直线段与曲线。不给出 E。',
+    remedy: '采用更细的应变读数；按此直线求得的规定塑性延伸强度带有同样的疑问。',
+  },
   'windows-disagree': {
-    message: '弹性直线不稳健：另外 {windows} 个窗口给出的斜率为 {lowest}～{highest} MPa，0.2 % 规定塑性延伸强度为 {low}～{high} MPa。',
+    message: '弹性直线（{slope} MPa）不稳健：另外 {windows} 个窗口给出的斜率为 {lowest}～{highest} MPa，0.2 % 规定塑性延伸强度为 {low}～{high} MPa。',
     remedy: '查看弹性段局部图；报告该范围，或注明所用窗口。曲线弯曲时，这些斜率都偏小：该范围不包含真值。',
   },
   'window-slopes-disagree': {
-    message: '弹性直线不稳健：另外 {windows} 个窗口给出的斜率为 {lowest}～{highest} MPa。',
+    message: '弹性直线（{slope} MPa）不稳健：另外 {windows} 个窗口给出的斜率为 {lowest}～{highest} MPa。',
     remedy: '查看弹性段局部图；报告该范围，或注明所用窗口。曲线弯曲时，这些斜率都偏小：该范围不包含真值。',
+  },
+  'windows-fall': {
+    message: '弹性直线（{slope} MPa）不稳健：另外 {windows} 个窗口给出的斜率最高为 {highest} MPa，其中有些为负值，即应力上升时其应变后退。',
+    remedy: '查看弹性段局部图及位移信号：其噪声、分度，或扣除过多的柔度。',
   },
   'residuals-alike': {
     message: '弹性直线的相邻残差彼此相似（游程数为 {runs}，随机残差的期望值为 {expected}）：其标准误差偏小。',

@@ -158,8 +158,12 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Vérifier que le signal n’a pas de pic parasite avant de donner la résistance.',
   },
   'few-points-in-elastic-part': {
-    message: 'La droite élastique repose sur peu de points : {points}.',
-    remedy: 'Enregistrer plus vite ou charger plus lentement ; 50 points dans la partie élastique sont souhaités, et au-dessous de 8 aucun module n’est donné.',
+    message: 'La droite élastique repose sur peu de points : {points}, pour {wanted} souhaités.',
+    remedy: 'Enregistrer plus vite ou charger plus lentement.',
+  },
+  'modulus-of-few-points': {
+    message: 'La droite élastique repose sur {points} points, moins que les {least} qu’il faut à un module : E n’est pas donné.',
+    remedy: 'Enregistrer plus vite ou charger plus lentement dans la partie élastique.',
   },
   'sampling-slow-for-yield': {
     message: 'À une cadence de {frequency} par seconde et une vitesse de mise en contrainte de {rate} MPa/s, la limite supérieure d’écoulement peut être trop basse de {loss} MPa au plus.',
@@ -288,6 +292,14 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Aucune partie rectiligne n’apparaît dans la courbe ({why}) : E n’est pas donné.',
     remedy: 'Tirer E d’une droite de décharge ou d’une autre méthode ; si c’est le bruit qui écarte les fenêtres, enregistrer plus calmement.',
   },
+  'window-not-linear': {
+    message: 'La fenêtre indiquée n’est pas une partie rectiligne ({why}), quel que soit le reste de la courbe : E n’est pas donné.',
+    remedy: 'Indiquer une autre fenêtre, ou en laisser le choix à la recherche.',
+  },
+  'linear-part-unknown': {
+    message: 'On ne sait pas si la droite élastique repose sur une partie rectiligne : ses {points} points, à {strains} déformations différentes, ne montrent aucune courbure, et aucune autre fenêtre ne permet de comparer. E n’est pas donné.',
+    remedy: 'Enregistrer dans la partie élastique plus de points et des déformations plus fines.',
+  },
   'proof-strength-without-line': {
     message: '{symbols} : la droite décalée ne s’appuie sur aucune partie rectiligne. Là où la courbe est incurvée, sa pente est trop faible et la valeur trop élevée.',
     remedy: 'Donner une contrainte à une extension totale, ou tirer la pente d’une droite de décharge.',
@@ -304,13 +316,25 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Le bruit de la déformation ({noise}) rend la droite élastique trop plate, d’environ {share} % ; la pente reste telle quelle et son incertitude en tient compte.',
     remedy: 'Calmer l’extensomètre ou son signal, ou donner une fenêtre plus longue : l’effet va comme le carré du bruit rapporté à la fenêtre.',
   },
+  'strain-steps-open': {
+    message: 'La droite élastique monte sur {steps} pas de la lecture de déformation (un pas : {step}) : ils laissent sa pente indéterminée à {share} % près, ce que contient son incertitude.',
+    remedy: 'Lire la déformation par pas plus fins, ou indiquer une fenêtre plus longue : trois fois plus de pas en laissent un cinquième.',
+  },
+  'strain-steps-few': {
+    message: 'La droite élastique monte sur {steps} pas de la lecture de déformation (un pas : {step}) : ils laissent sa pente indéterminée à {share} % près, et à moins de {least} une partie rectiligne ne se distingue pas d’une courbe. E n’est pas donné.',
+    remedy: 'Lire la déformation par pas plus fins ; les limites d’élasticité tirées de cette droite portent le même doute.',
+  },
   'windows-disagree': {
-    message: 'La droite élastique est fragile : d’autres fenêtres ({windows}) donnent des pentes de {lowest} à {highest} MPa et des limites conventionnelles d’élasticité à 0,2 % de {low} à {high} MPa.',
+    message: 'La droite élastique, {slope} MPa, est fragile : d’autres fenêtres ({windows}) donnent des pentes de {lowest} à {highest} MPa et des limites conventionnelles d’élasticité à 0,2 % de {low} à {high} MPa.',
     remedy: 'Regarder le détail élastique ; donner l’intervalle, ou indiquer la fenêtre. Là où la courbe est incurvée, toutes ces pentes sont trop faibles : les intervalles n’encadrent pas la vraie valeur.',
   },
   'window-slopes-disagree': {
-    message: 'La droite élastique est fragile : d’autres fenêtres ({windows}) donnent des pentes de {lowest} à {highest} MPa.',
+    message: 'La droite élastique, {slope} MPa, est fragile : d’autres fenêtres ({windows}) donnent des pentes de {lowest} à {highest} MPa.',
     remedy: 'Regarder le détail élastique ; donner l’intervalle, ou indiquer la fenêtre. Là où la courbe est incurvée, toutes ces pentes sont trop faibles : les intervalles n’encadrent pas la vraie valeur.',
+  },
+  'windows-fall': {
+    message: 'La droite élastique, {slope} MPa, est fragile : d’autres fenêtres ({windows}) donnent des pentes jusqu’à {highest} MPa, et certaines sont négatives, car leur déformation recule pendant que la contrainte monte.',
+    remedy: 'Regarder le détail élastique et le mouvement : son bruit, ses pas, ou une complaisance qui retire plus qu’il n’y a.',
   },
   'residuals-alike': {
     message: 'Les résidus voisins de la droite élastique se ressemblent (suites de même signe : {runs} ; attendues au hasard : {expected}) : son erreur type est trop petite.',

@@ -77,9 +77,13 @@ export const frenchValueWords: Readonly<Record<FindingValueWord, string>> = {
   'Ef by the chord': 'Ef d’après la corde',
   'the slope falls by {share} % from one band of stress to the next':
     'la pente baisse de {share} % d’une bande de contrainte à la suivante',
+  'the slope is negative between 0.3 and 0.4 of the offset stress':
+    'la pente est négative entre 0,3 et 0,4 de la contrainte à la droite décalée',
   'a toe reaches up to the window, the slopes of others lie {share} % apart':
     'un pied de courbe monte jusqu’à la fenêtre, les pentes des autres diffèrent de {share} %',
   'the slopes of other windows lie {share} % apart': 'les pentes d’autres fenêtres diffèrent de {share} %',
+  'some other windows have negative slopes': 'certaines autres fenêtres ont des pentes négatives',
+  'its slope lies {share} % off those of other windows': 'sa pente s’écarte de {share} % de celles d’autres fenêtres',
   'the slope changes by {share} % over the window': 'la pente change de {share} % sur la fenêtre',
   'yielding and toe take about {share} % off the slope of the window':
     'l’écoulement et le pied de courbe enlèvent environ {share} % à la pente de la fenêtre',
@@ -244,6 +248,7 @@ export const frenchValueWords: Readonly<Record<FindingValueWord, string>> = {
   'stretch of the tangent': 'étendue de la tangente',
   'yielding and toe in the elastic line': 'début d’écoulement et pied de courbe dans la droite élastique',
   'noise of the strain in the elastic line': 'bruit de la déformation dans la droite élastique',
+  'steps of the strain in the elastic line': 'pas de la déformation dans la droite élastique',
   'falls that may be strokes or slips': 'chutes qui peuvent être des coups de pompe ou des glissements',
   accuracy: 'justesse',
   'reference instrument': 'instrument de référence',

@@ -158,8 +158,12 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Vor der Angabe der Festigkeit das Signal auf eine Störspitze prüfen.',
   },
   'few-points-in-elastic-part': {
-    message: 'Die elastische Gerade beruht auf wenigen Messpunkten: {points}.',
-    remedy: 'Schneller aufzeichnen oder langsamer belasten; gewünscht sind 50 Messpunkte im elastischen Bereich, unter 8 wird kein Modul angegeben.',
+    message: 'Die elastische Gerade beruht auf wenigen Messpunkten: {points}, gewünscht sind {wanted}.',
+    remedy: 'Schneller aufzeichnen oder langsamer belasten.',
+  },
+  'modulus-of-few-points': {
+    message: 'Die elastische Gerade beruht auf {points} Messpunkten, weniger als den {least}, die ein Modul braucht: E wird nicht angegeben.',
+    remedy: 'Im elastischen Bereich schneller aufzeichnen oder langsamer belasten.',
   },
   'sampling-slow-for-yield': {
     message: 'Bei einer Abtastrate von {frequency} je Sekunde und einer Spannungsgeschwindigkeit von {rate} MPa/s kann die obere Streckgrenze um bis zu {loss} MPa zu niedrig sein.',
@@ -288,6 +292,14 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Die Kurve hat keinen erkennbaren geradlinigen Teil ({why}): E wird nicht angegeben.',
     remedy: 'E aus einer Entlastungsgeraden oder nach einem anderen Verfahren bestimmen; wo das Rauschen die Auswertefenster auseinandertreibt, ruhiger aufzeichnen.',
   },
+  'window-not-linear': {
+    message: 'Das angegebene Auswertefenster ist kein geradliniger Teil ({why}), wie auch immer die übrige Kurve verläuft: E wird nicht angegeben.',
+    remedy: 'Ein anderes Auswertefenster angeben oder die Wahl der Suche überlassen.',
+  },
+  'linear-part-unknown': {
+    message: 'Ob die elastische Gerade auf einem geradlinigen Teil beruht, ist nicht bekannt: Ihre {points} Messpunkte mit {strains} verschiedenen Dehnungen zeigen keine Krümmung, und es gibt kein anderes Auswertefenster zum Vergleich. E wird nicht angegeben.',
+    remedy: 'Im elastischen Bereich mehr Messpunkte und feinere Dehnungen aufzeichnen.',
+  },
   'proof-strength-without-line': {
     message: '{symbols}: Die Parallele stützt sich auf keinen geradlinigen Teil. Wo die Kurve gekrümmt ist, ist ihre Steigung zu klein und der Wert zu groß.',
     remedy: 'Eine Spannung bei einer gesamten Dehnung angeben oder die Steigung einer Entlastungsgeraden entnehmen.',
@@ -304,13 +316,25 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Rauschen der Dehnung ({noise}) macht die elastische Gerade um etwa {share} % zu flach; die Steigung bleibt, wie sie ist, ihre Unsicherheit enthält dies.',
     remedy: 'Das Extensometer oder sein Signal beruhigen oder ein längeres Fenster angeben: die Abflachung geht mit dem Quadrat von Rauschen zu Fenster.',
   },
+  'strain-steps-open': {
+    message: 'Die elastische Gerade steigt über {steps} Schritte der Dehnungsanzeige (einer ist {step}): Sie lassen ihre Steigung um {share} % offen, was ihre Unsicherheit enthält.',
+    remedy: 'Die Dehnung in feineren Schritten ablesen oder ein längeres Fenster angeben: Dreimal so viele Schritte lassen davon ein Fünftel offen.',
+  },
+  'strain-steps-few': {
+    message: 'Die elastische Gerade steigt über {steps} Schritte der Dehnungsanzeige (einer ist {step}): Sie lassen ihre Steigung um {share} % offen, und bei weniger als {least} ist ein geradliniger Teil nicht von einer Kurve zu unterscheiden. E wird nicht angegeben.',
+    remedy: 'Die Dehnung in feineren Schritten ablesen; Dehngrenzen nach dieser Geraden tragen denselben Zweifel.',
+  },
   'windows-disagree': {
-    message: 'Die elastische Gerade ist unsicher: Andere Auswertefenster ({windows}) ergeben Steigungen von {lowest} bis {highest} MPa und 0,2-%-Dehngrenzen von {low} bis {high} MPa.',
+    message: 'Die elastische Gerade, {slope} MPa, ist unsicher: Andere Auswertefenster ({windows}) ergeben Steigungen von {lowest} bis {highest} MPa und 0,2-%-Dehngrenzen von {low} bis {high} MPa.',
     remedy: 'Das Detailbild des elastischen Bereichs ansehen; die Spanne angeben oder das Auswertefenster nennen. Wo die Kurve gekrümmt ist, sind alle diese Steigungen zu klein: Die Spannen schließen den wahren Wert dann nicht ein.',
   },
   'window-slopes-disagree': {
-    message: 'Die elastische Gerade ist unsicher: Andere Auswertefenster ({windows}) ergeben Steigungen von {lowest} bis {highest} MPa.',
+    message: 'Die elastische Gerade, {slope} MPa, ist unsicher: Andere Auswertefenster ({windows}) ergeben Steigungen von {lowest} bis {highest} MPa.',
     remedy: 'Das Detailbild des elastischen Bereichs ansehen; die Spanne angeben oder das Auswertefenster nennen. Wo die Kurve gekrümmt ist, sind alle diese Steigungen zu klein: Die Spannen schließen den wahren Wert dann nicht ein.',
+  },
+  'windows-fall': {
+    message: 'Die elastische Gerade, {slope} MPa, ist unsicher: Andere Auswertefenster ({windows}) ergeben Steigungen bis {highest} MPa, einige auch negative, denn ihre Dehnung geht zurück, während die Spannung steigt.',
+    remedy: 'Das Detailbild des elastischen Bereichs und die Bewegung ansehen: ihr Rauschen, ihre Schritte oder eine Nachgiebigkeit, die mehr abzieht, als da ist.',
   },
   'residuals-alike': {
     message: 'Benachbarte Residuen der elastischen Geraden gleichen sich (Vorzeichenläufe: {runs}; bei Zufall zu erwarten: {expected}): Ihr Standardfehler ist zu klein.',

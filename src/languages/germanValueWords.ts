@@ -78,9 +78,13 @@ export const germanValueWords: Readonly<Record<FindingValueWord, string>> = {
   'Ef by the chord': 'Ef aus der Sekante',
   'the slope falls by {share} % from one band of stress to the next':
     'die Steigung fällt von einem Spannungsbereich zum nächsten um {share} %',
+  'the slope is negative between 0.3 and 0.4 of the offset stress':
+    'die Steigung ist zwischen 0,3 und 0,4 der Spannung an der Parallelen negativ',
   'a toe reaches up to the window, the slopes of others lie {share} % apart':
     'der Anlaufbereich reicht bis an das Auswertefenster, die Steigungen anderer liegen um {share} % auseinander',
   'the slopes of other windows lie {share} % apart': 'die Steigungen anderer Auswertefenster liegen um {share} % auseinander',
+  'some other windows have negative slopes': 'einige andere Auswertefenster haben negative Steigungen',
+  'its slope lies {share} % off those of other windows': 'seine Steigung weicht um {share} % von denen anderer Auswertefenster ab',
   'the slope changes by {share} % over the window': 'die Steigung ändert sich über das Auswertefenster um {share} %',
   'yielding and toe take about {share} % off the slope of the window':
     'Fließen und Anlaufbereich nehmen der Steigung des Auswertefensters etwa {share} %',
@@ -244,6 +248,7 @@ export const germanValueWords: Readonly<Record<FindingValueWord, string>> = {
   'stretch of the tangent': 'Strecke der Tangente',
   'yielding and toe in the elastic line': 'beginnendes Fließen und Anlaufbereich in der elastischen Geraden',
   'noise of the strain in the elastic line': 'Rauschen der Dehnung in der elastischen Geraden',
+  'steps of the strain in the elastic line': 'Schritte der Dehnung in der elastischen Geraden',
   'falls that may be strokes or slips': 'Abfälle, die Hübe oder Rutschen sein können',
   accuracy: 'Anzeigeabweichung',
   'reference instrument': 'Referenzgerät',

@@ -158,8 +158,12 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Comprobar si hay un pico espurio en la señal antes de dar la resistencia.',
   },
   'few-points-in-elastic-part': {
-    message: 'La recta elástica se apoya en pocos datos: {points}.',
-    remedy: 'Registrar más rápido o cargar más despacio; conviene disponer de 50 datos en el tramo elástico, y con menos de 8 no se da el módulo.',
+    message: 'La recta elástica se apoya en pocos datos: {points}, cuando convienen {wanted}.',
+    remedy: 'Registrar más rápido o cargar más despacio.',
+  },
+  'modulus-of-few-points': {
+    message: 'La recta elástica se apoya en {points} datos, menos de los {least} que requiere un módulo: no se da E.',
+    remedy: 'Registrar más rápido o cargar más despacio en el tramo elástico.',
   },
   'sampling-slow-for-yield': {
     message: 'Con una frecuencia de muestreo de {frequency} por segundo y una velocidad de tensión de {rate} MPa/s, el límite superior de cedencia puede resultar bajo en hasta {loss} MPa.',
@@ -288,6 +292,14 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'No se reconoce ningún tramo recto en la curva ({why}): no se da E.',
     remedy: 'Tomar E de una recta de descarga o de otro método; si es el ruido lo que separa las ventanas, registrar con más calma.',
   },
+  'window-not-linear': {
+    message: 'La ventana indicada no es un tramo recto ({why}), sea como sea el resto de la curva: no se da E.',
+    remedy: 'Indicar otra ventana, o dejar su elección a la búsqueda.',
+  },
+  'linear-part-unknown': {
+    message: 'No se sabe si la recta elástica se apoya en un tramo recto: sus {points} datos, con {strains} deformaciones distintas, no muestran curvatura alguna, y no hay otra ventana con que comparar. No se da E.',
+    remedy: 'Registrar en el tramo elástico más datos y deformaciones más finas.',
+  },
   'proof-strength-without-line': {
     message: '{symbols}: la recta paralela no se apoya en ningún tramo recto. Donde la curva está doblada, su pendiente es demasiado baja y el valor demasiado alto.',
     remedy: 'Dar una tensión a una extensión total, o tomar la pendiente de una recta de descarga.',
@@ -304,13 +316,25 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'El ruido de la deformación ({noise}) hace la recta elástica demasiado plana, en torno a un {share} %; la pendiente se deja como está y su incertidumbre lo recoge.',
     remedy: 'Calmar el extensómetro o su señal, o indicar una ventana más larga: el efecto va con el cuadrado del ruido entre la ventana.',
   },
+  'strain-steps-open': {
+    message: 'La recta elástica sube a lo largo de {steps} pasos de la lectura de deformación (uno es {step}): dejan su pendiente abierta en un {share} %, lo que recoge su incertidumbre.',
+    remedy: 'Leer la deformación en pasos más finos, o indicar una ventana más larga: el triple de pasos deja abierta una quinta parte.',
+  },
+  'strain-steps-few': {
+    message: 'La recta elástica sube a lo largo de {steps} pasos de la lectura de deformación (uno es {step}): dejan su pendiente abierta en un {share} %, y con menos de {least} un tramo recto no se distingue de una curva. No se da E.',
+    remedy: 'Leer la deformación en pasos más finos; los límites elásticos por esta recta llevan la misma duda.',
+  },
   'windows-disagree': {
-    message: 'La recta elástica es frágil: otras ventanas ({windows}) dan pendientes de {lowest} a {highest} MPa y límites elásticos convencionales al 0,2 % de {low} a {high} MPa.',
+    message: 'La recta elástica, {slope} MPa, es frágil: otras ventanas ({windows}) dan pendientes de {lowest} a {highest} MPa y límites elásticos convencionales al 0,2 % de {low} a {high} MPa.',
     remedy: 'Examinar el detalle del tramo elástico; dar el intervalo, o indicar la ventana. Donde la curva está doblada, todas estas pendientes son demasiado bajas: los intervalos no encierran el valor verdadero.',
   },
   'window-slopes-disagree': {
-    message: 'La recta elástica es frágil: otras ventanas ({windows}) dan pendientes de {lowest} a {highest} MPa.',
+    message: 'La recta elástica, {slope} MPa, es frágil: otras ventanas ({windows}) dan pendientes de {lowest} a {highest} MPa.',
     remedy: 'Examinar el detalle del tramo elástico; dar el intervalo, o indicar la ventana. Donde la curva está doblada, todas estas pendientes son demasiado bajas: los intervalos no encierran el valor verdadero.',
+  },
+  'windows-fall': {
+    message: 'La recta elástica, {slope} MPa, es frágil: otras ventanas ({windows}) dan pendientes de hasta {highest} MPa, y algunas son negativas, pues su deformación retrocede mientras la tensión sube.',
+    remedy: 'Examinar el detalle del tramo elástico y el movimiento: su ruido, sus pasos, o una flexibilidad que resta más de lo que hay.',
   },
   'residuals-alike': {
     message: 'Los residuos vecinos de la recta elástica se parecen (rachas: {runs}; esperadas en residuos aleatorios: {expected}): su error típico es demasiado pequeño.',

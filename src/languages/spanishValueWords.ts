@@ -77,9 +77,13 @@ export const spanishValueWords: Readonly<Record<FindingValueWord, string>> = {
   'Ef by the chord': 'Ef por la cuerda',
   'the slope falls by {share} % from one band of stress to the next':
     'la pendiente cae un {share} % de una banda de tensión a la siguiente',
+  'the slope is negative between 0.3 and 0.4 of the offset stress':
+    'la pendiente es negativa entre 0,3 y 0,4 de la tensión en la recta paralela',
   'a toe reaches up to the window, the slopes of others lie {share} % apart':
     'un pie de curva llega hasta la ventana, las pendientes de otras difieren un {share} %',
   'the slopes of other windows lie {share} % apart': 'las pendientes de otras ventanas difieren un {share} %',
+  'some other windows have negative slopes': 'algunas otras ventanas tienen pendientes negativas',
+  'its slope lies {share} % off those of other windows': 'su pendiente se aparta un {share} % de las de otras ventanas',
   'the slope changes by {share} % over the window': 'la pendiente cambia un {share} % a lo largo de la ventana',
   'yielding and toe take about {share} % off the slope of the window':
     'la fluencia y el pie de la curva quitan cerca de un {share} % a la pendiente de la ventana',
@@ -244,6 +248,7 @@ export const spanishValueWords: Readonly<Record<FindingValueWord, string>> = {
   'stretch of the tangent': 'tramo de la tangente',
   'yielding and toe in the elastic line': 'fluencia incipiente y pie de la curva en la recta elástica',
   'noise of the strain in the elastic line': 'ruido de la deformación en la recta elástica',
+  'steps of the strain in the elastic line': 'pasos de la deformación en la recta elástica',
   'falls that may be strokes or slips': 'caídas que pueden ser emboladas o deslizamientos',
   accuracy: 'exactitud',
   'reference instrument': 'instrumento patrón',

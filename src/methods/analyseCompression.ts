@@ -80,7 +80,7 @@ export function analyseCompression(
   const { line } = numbers;
   const share = frameShare(recorded, numbers, { area: lengths.area, effectiveLength: recorded.strainLength }, frameCompliance);
   const ofPiece = isStrainOfPiece(recorded, share);
-  const explanation = explanationOf(part.numbers, part.curve, thresholds);
+  const explanation = explanationOf(part.numbers, part.curve, strainStep, thresholds);
   const broken = piece.afterTest?.broken ?? (fade !== undefined || brokeSuddenly(part.numbers, part.curve));
   const buckling = bucklingOf(part.numbers, part.curve, lengths, thresholds.bucklingShare, broken);
   const trueCurve = ofPiece && line.ok ? trueCurveOf(part.curve, part.numbers.highest) : undefined;

@@ -83,7 +83,7 @@ export function analyseCurve(curve: CurveColumns, options: CurveAnalysisOptions 
     excursions,
   );
   const { line } = numbers;
-  const explanation = explanationOf(part.numbers, part.input.curve, settings.thresholds);
+  const explanation = explanationOf(part.numbers, part.input.curve, resolution(given.strain), settings.thresholds);
   const overSlip = slopeOverSlip(record, own, numbers, outline && slipsBackOf(record, outline));
   const dips = yieldDips(found?.untold ?? [], numbers, kept.stress);
   const bare = tensionQuantities(

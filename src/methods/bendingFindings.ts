@@ -46,7 +46,7 @@ function travelFindings({ recorded, numbers, record, share, refused }: BendingEv
     ...refusedFindings(refused),
     ...conditionFindings(settings.measured, settings.test, 'compression'),
     ...(motion ? beyondCompliance(record.force, motion) : []),
-    ...slopeFindings(numbers, motion, share, refused),
+    ...slopeFindings(numbers, motion, share),
     ...(motion && !indentationKnown ? [finding('indentation-not-removed', {}, { field: 'modulus' })] : []),
   ];
 }
@@ -130,15 +130,19 @@ export function bendingFindings(result: Found, evidence: BendingEvidence, settin
   found.push(...deflectionFindings(evidence, result.curve, thresholds.deflectionShare));
   // its own words follow: plastics and ceramics are bent as well
   found.push(
-    ...lineFindings(numbers, result.curve, { modulusWindow: result.modulusWindow, proofStrengths: result.proofStrengths }, settings, [
-      'σfp',
+    ...lineFindings(
+      numbers,
+      result.curve,
+      { modulusWindow: result.modulusWindow, proofStrengths: result.proofStrengths },
+      settings,
+      ['σfp'],
       'Eb',
-    ]),
+    ),
     ...plausibility(result, evidence),
   );
   // a brittle beam that nobody asked a proof strength of has none: no fault
   const weight = settings.offsetsAsked ? {} : ({ severity: 'note' } as const);
-  for (const one of proofFindings(part.numbers, part.curve, settings, true, ['σfp', 'σf']))
+  for (const one of proofFindings(part.numbers, part.curve, settings, true, ['σfp', 'σf'], result.modulusWindow?.strainSteps?.slopeShare))
     found.push(one.code === 'proof-strength-not-reached' ? { ...one, ...weight } : one);
   if (chord && !chord.ok)
     found.push(finding('not-determined', { symbol: 'Ef by the chord', why: chord.message }, { field: 'chordModulus' }));

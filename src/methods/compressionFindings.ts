@@ -124,9 +124,16 @@ export function compressionFindings(
     ...pauseFindings(evidence.pauses, result.curve, result.proofStrengths, line),
     ...(evidence.time ? unevenOfLoading(evidence.record, part) : []),
     ...shapeFindings(piece, result, evidence, settings),
-    ...lineFindings(numbers, result.curve, result, settings, evidence.strainOfPiece ? ['Rpc'] : ['Rpc', 'Rtc']),
+    ...lineFindings(numbers, result.curve, result, settings, evidence.strainOfPiece ? ['Rpc'] : ['Rpc', 'Rtc'], 'Ec'),
     ...unlikeMetal(piece, result, evidence),
-    ...proofFindings(part.numbers, part.curve, settings, evidence.strainOfPiece, ['Rpc', 'Rtc']),
+    ...proofFindings(
+      part.numbers,
+      part.curve,
+      settings,
+      evidence.strainOfPiece,
+      ['Rpc', 'Rtc'],
+      result.modulusWindow?.strainSteps?.slopeShare,
+    ),
   );
   if (result.flowCurve)
     found.push(

@@ -44,10 +44,10 @@ export function modulusWindowOf(
   };
 }
 
-/** @internal The slope of an elastic line as a quantity, with what the scatter of its samples, the bends of the curve and the noise of the strains leave open. */
+/** @internal The slope of an elastic line as a quantity, with what the scatter of its samples, the bends of the curve, and noise and steps of the strains leave open. */
 export const slopeQuantity = (
   line: ElasticLine,
-  { beginningYield, noiseFlattening }: LineExplanation,
+  { beginningYield, noiseFlattening, strainSteps }: LineExplanation,
   symbol: string,
   name: string,
   source: string,
@@ -59,7 +59,12 @@ export const slopeQuantity = (
     'MPa',
     source,
     line.points > 2
-      ? Math.hypot(line.standardError, line.slope * bendDoubt(beginningYield), line.slope * (noiseFlattening?.slopeShare ?? 0))
+      ? Math.hypot(
+          line.standardError,
+          line.slope * bendDoubt(beginningYield),
+          line.slope * (noiseFlattening?.slopeShare ?? 0),
+          line.slope * (strainSteps?.slopeShare ?? 0),
+        )
       : undefined,
   );
 

@@ -27,7 +27,7 @@ function propertiesOf(result: Quantities, numbers: TensionNumbers, { thresholds,
   const { linearPart } = result.modulusWindow ?? {};
   // where windows disagree for another reason than yielding, the slope is no modulus, but its size still tells of frame, unit or section
   const yields = linearPart?.why === 'slope-falls' || linearPart?.why === 'yields-early';
-  const straight = slopeIsModulus(numbers, yields ? { linearPart } : {}, thresholds);
+  const straight = slopeIsModulus(numbers, yields ? { linearPart } : { linearPart: { verdict: 'found' } }, thresholds);
   const trusted = line.ok && straight && line.relativeStandardError < LEAST_TRUST;
   // a slope far below that of any metal is one, however scattered; high ones come from noise
   const slope = line.ok && line.slope > 0 && (trusted || (!family && line.slope < metalModuli[0])) ? line.slope : undefined;

@@ -58,10 +58,7 @@ export function slopeFindings(
   { line }: Pick<TensionNumbers, 'line'>,
   motion: FrameMotion | undefined,
   frame: FrameShare | undefined,
-  refused?: RefusedFrame,
 ): Finding[] {
-  // a compliance that was refused is said for itself
-  if (refused) return [];
   if (!frame) return line.ok ? [finding('modulus-includes-frame-compliance', { slope: line.slope }, { field: 'modulus' })] : [];
   const { lowest } = frame;
   const found = shareFindings(frame);
@@ -141,7 +138,7 @@ export function frameFindings(
   return [
     ...refusedFindings(refused),
     ...(motion && record.travel ? [...conditionFindings([motion], settings.test, loaded), ...beyondCompliance(record.force, motion)] : []),
-    ...(recorded.basis === 'travel' ? [finding('extension-from-travel', {}), ...slopeFindings(numbers, motion, share, refused)] : []),
+    ...(recorded.basis === 'travel' ? [finding('extension-from-travel', {}), ...slopeFindings(numbers, motion, share)] : []),
     ...displacementFindings(recorded, result, settings, strainStep, numbers.highest),
   ];
 }

@@ -17,13 +17,14 @@ interface ProofSettings {
   readonly thresholds: LineThresholds;
 }
 
-/** @internal Doubts about proof strengths and strengths at total extensions, which need the piece's own strain; `symbols` without their index. */
+/** @internal Doubts about proof strengths and strengths at total extensions, which need the piece's own strain; `symbols` without their index, `stepShare` is what steps leave open of the slope. */
 export function proofFindings(
   numbers: Pick<TensionNumbers, 'line' | 'proofs' | 'totals' | 'highest'>,
   curve: TensionResult['curve'],
   settings: ProofSettings,
   strainOfPiece = true,
   symbols: readonly [string, string] = ['Rp', 'Rt'],
+  stepShare = 0,
 ): Finding[] {
   const { line } = numbers;
   if (!line.ok) return [];
@@ -44,7 +45,7 @@ export function proofFindings(
     // a line through noise may cross below zero
     if (proof.stress <= 0) return;
     const leverage = offsetLeverage({ stress: proof.stress, modulus: line.slope, offset });
-    const share = leverage * line.relativeStandardError;
+    const share = leverage * Math.max(line.relativeStandardError, stepShare);
     if (share > settings.thresholds.offsetDoubt)
       found.push(
         finding(

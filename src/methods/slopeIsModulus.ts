@@ -7,10 +7,10 @@ import type { LineThresholds } from './thresholds.js';
 export const isStrainOfPiece = ({ basis }: Pick<RecordedCurve, 'basis'>, share: FrameShare | undefined): boolean =>
   basis !== 'travel' || (share !== undefined && !share.vanishing);
 
-/** @internal True where the slope of the elastic line is the modulus: of the piece's own strain, on a linear part, by enough samples. */
+/** @internal True where the slope of the elastic line is the modulus: of the piece's own strain, on a part known to be linear, by enough samples. */
 export const slopeIsModulus = (
   { line }: Pick<LineNumbers, 'line'>,
   { linearPart }: Pick<LineExplanation, 'linearPart'>,
   { leastElasticPoints }: Pick<LineThresholds, 'leastElasticPoints'>,
   strainOfPiece = true,
-): boolean => line.ok && strainOfPiece && line.points >= leastElasticPoints && linearPart?.verdict !== 'none';
+): boolean => line.ok && strainOfPiece && line.points >= leastElasticPoints && linearPart?.verdict === 'found';

@@ -39,11 +39,19 @@ function flatteningInput({ explanation: { noiseFlattening } }: TensionTask): Che
   return [requireInput(FROM, 'flattening', 'noise of the strain in the elastic line', { value: 1, unit: '1', uncertainty })];
 }
 
-/** @internal Factors of the slope that the record itself leaves open: bends of the curve, and noise of the strain. */
+/** The slope by a strain without steps, beyond what the repeats with fresh noise hold of them. */
+function stepsInput({ explanation: { strainSteps } }: TensionTask): CheckedInput[] {
+  const uncertainty = strainSteps?.slopeShare ?? 0;
+  if (!(uncertainty > NOTHING)) return [];
+  return [requireInput(FROM, 'steps', 'steps of the strain in the elastic line', { value: 1, unit: '1', uncertainty })];
+}
+
+/** @internal Factors of the slope that the record itself leaves open: bends of the curve, noise and steps of the strain. */
 export const slopeInputs = (task: TensionTask, noise: KnownNoise): CheckedInput[] => [
   ...bendInput(task, noise),
   ...yieldingInput(task),
   ...flatteningInput(task),
+  ...stepsInput(task),
 ];
 
 /** The window that was found, to be kept. */

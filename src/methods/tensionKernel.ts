@@ -32,10 +32,11 @@ function proportionalOf(curve: StressStrainCurve, line: ElasticLine, end: number
   return proportionalLimitsKernel(curve, { slope, shift: 0, offset: 0.0001, tangentShare: 0.9, residual, first, end }, definitions);
 }
 
-/** @internal What explains the elastic line, on the curve whose origin the kernel moved and up to its maximum; not needed by a repeated evaluation. */
+/** @internal What explains the elastic line, on the curve whose origin the kernel moved and up to its maximum, its strain read in such steps; not needed by a repeated evaluation. */
 export function explanationOf(
   { line, shift, highest }: Pick<TensionNumbers, 'line' | 'shift' | 'highest'>,
   curve: StressStrainCurve,
+  strainStep: number,
   limits: LinearLimits,
 ): LineExplanation {
   if (!line.ok) return {};
@@ -45,6 +46,7 @@ export function explanationOf(
     curve,
     { ...line, intercept: line.intercept + line.slope * shift, strainShift: line.strainShift - shift },
     maximum,
+    strainStep,
     limits,
   );
 }

@@ -26,14 +26,19 @@ export interface TensionThresholds {
   readonly leastElasticPoints?: number | undefined;
   /** Relative standard error of the slope above which a caution is given; default 0.01. */
   readonly slopeScatter?: number | undefined;
-  /** Fall of slope within the elastic part, or share that yielding and toe take off the slope of the window, above which there is no linear part, and E is withheld; default 0.1. */
+  /**
+   * Share of the slope that may be lost before there is no linear part, and E is withheld; default 0.1. One limit for two signs of the same thing: the fall from one
+   * band of stress to the next, and what yielding and toe take off within the window.
+   */
   readonly slopeFall?: number | undefined;
   /** Spread of the slopes of other windows, as a share of the lowest, above which there is none; default 0.25. */
   readonly slopeSpread?: number | undefined;
   /** Change of slope over the window by a parabola, as a share of the slope, above which there is none; default 0.2. */
-  readonly windowCurve?: number | undefined;
+  readonly bendLimit?: number | undefined;
+  /** What steps of the strain reading leave open of the slope, as a share of it, above which nothing is known of a linear part, and E is withheld; default 0.1. */
+  readonly stepDoubt?: number | undefined;
   /** Change of slope over the window by a parabola, as a share of the slope, that is a caution; default 0.05. */
-  readonly windowBend?: number | undefined;
+  readonly bendCaution?: number | undefined;
   /** Doubt of the offset by the slope, as a share of the offset, that is a caution; default 0.05. */
   readonly offsetDoubt?: number | undefined;
   /** Step of the displacement reading, as a share of the offset, that is a caution; default 0.1. */

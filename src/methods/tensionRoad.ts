@@ -86,7 +86,7 @@ export function tensionRoad(
   const share = frameShare(recorded, numbers, lengths, frameCompliance, softest);
   const strainOfPiece = isStrainOfPiece(recorded, share);
   const slipsBack = outline && slipsBackOf(given, outline);
-  const explanation = explanationOf(part.numbers, part.input.curve, settings.thresholds);
+  const explanation = explanationOf(part.numbers, part.input.curve, strainStep, settings.thresholds);
   const overSlip = slopeOverSlip(given, recorded, numbers, slipsBack);
   const holds = {
     modulus: !overSlip && slopeIsModulus(numbers, explanation, settings.thresholds, strainOfPiece),

@@ -7,7 +7,7 @@ export const lineThresholds: Readonly<Record<LineThresholdName, number>> = {
   leastElasticPoints: 8,
   slopeScatter: 0.01,
   ...linearLimits,
-  windowBend: 0.05,
+  bendCaution: 0.05,
   offsetDoubt: 0.05,
   displacementStep: 0.1,
   toeShare: 0.25,
@@ -23,7 +23,7 @@ export type LineThresholdName =
   | 'leastElasticPoints'
   | 'slopeScatter'
   | keyof LinearLimits
-  | 'windowBend'
+  | 'bendCaution'
   | 'offsetDoubt'
   | 'displacementStep'
   | 'toeShare'

@@ -4,6 +4,11 @@ import { findSpikes, type Spike } from './spikes.js';
 
 /** Noise above this share of the range is a caution. */
 const NOISY = 0.005;
+/**
+ * Fewest samples whose third differences are noise. Those of a smooth curve go by the cube of the step: of t^6, the worst of many, half of n are beyond 120/8/n³ of
+ * the range, which passes for noise of 5/n³: below a tenth of what is noisy from 22 samples on.
+ */
+const LEAST_OF_NOISE = 25;
 /** Steps over the range below which a note is given, and a caution: 200 steps are what class 1 asks at its lowest force (ISO 7500-1, from memory). */
 const FEW_STEPS = 2000;
 const TOO_FEW_STEPS = 200;
@@ -116,7 +121,7 @@ function readingFindings(column: ColumnName, samples: number, { noise, step }: C
     found.push(finding('reading-coarse', { column, step, unit: columnUnits[column], counts }, coarse ? { severity: 'caution' } : {}));
   }
   // nothing is noise of a channel that stands
-  if (range > 0 && noise > Math.max(NOISY * range, step))
+  if (samples >= LEAST_OF_NOISE && range > 0 && noise > Math.max(NOISY * range, step))
     found.push(finding('signal-noisy', { column, noise, unit: columnUnits[column], share: (100 * noise) / range }));
   return found;
 }

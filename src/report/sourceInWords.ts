@@ -22,6 +22,7 @@ const inputs: Readonly<Record<string, Phrase | undefined>> = {
   'stretch of the tangent': 'stretch of the tangent',
   'yielding and toe in the elastic line': 'yielding and toe in the elastic line',
   'noise of the strain in the elastic line': 'noise of the strain in the elastic line',
+  'steps of the strain in the elastic line': 'steps of the strain in the elastic line',
   'falls that may be strokes or slips': 'falls that may be strokes or slips',
 };
 

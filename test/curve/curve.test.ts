@@ -508,7 +508,8 @@ describe('by hand, and at limits exactly hit', () => {
 
   test('trust in a line: 5 and 20 per cent of the offset still belong to the better verdict', () => {
     // 280 MPa at 70 GPa are 0.4 % elastic strain, twice the offset
-    const of = (relativeStandardError: number) => lineTrust({ slope: 70_000, relativeStandardError, points: 8 }, 280, undefined, undefined);
+    const of = (relativeStandardError: number) =>
+      lineTrust({ slope: 70_000, relativeStandardError, points: 8 }, 280, { verdict: 'found' }, undefined);
     expect(of(0.025)).toEqual({ leverage: 2, offsetDoubt: 0.05, verdict: 'sound' });
     expect(of(0.026).verdict).toBe('doubtful');
     expect(of(0.1)).toEqual({ leverage: 2, offsetDoubt: 0.2, verdict: 'doubtful' });

@@ -1,4 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { checkRecord } from '../../src/index.js';
+import { randomNumbers } from '../../src/numeric/index.js';
 import { channelFindings, spikeFindings } from '../../src/record/channelFindings.js';
 import { channelLag } from '../../src/record/channelLag.js';
 import { findJumps } from '../../src/record/jumps.js';
@@ -144,6 +146,19 @@ describe('steps and noise of a channel', () => {
     expect(of_(habit(5.1, 5.2)).map(({ code }) => code)).toEqual(['reading-coarse']);
     expect(of_({ motion: { noise: 0.03 } })).toMatchObject([{ code: 'signal-noisy', values: { column: 'travel', noise: 0.03 } }]);
   });
+});
+
+test('third differences of a few samples of a smooth curve are its bend, and no noise', () => {
+  const noisy = (n: number, noise = 0) => {
+    const { normal } = randomNumbers(5);
+    // 70 GPa, 270 MPa, exponent 20, up to 1.12 of it
+    const force = Array.from({ length: n }, (_, i) => (15_000 * i) / (n - 1));
+    const extension = force.map((F) => 25 * (F / 50 / 70_000 + 0.002 * (F / 50 / 270) ** 20) + noise * normal());
+    return checkRecord({ force, extension }).filter(({ code }) => code === 'signal-noisy').length;
+  };
+  for (const n of [5, 8, 12, 20, 25, 30, 100]) expect(noisy(n)).toBe(0);
+  // 5 % of the way is noise
+  expect(noisy(30, 0.05)).toBe(1);
 });
 
 describe('spikes', () => {
