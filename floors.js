@@ -12,20 +12,24 @@ export const doors = [...subpaths.map((name) => `src/${name}/index.ts`), 'src/in
 /** Folders that stand beside the road: nothing of src imports them but the command, and teaching what it simulates. */
 const beside = { simulate: ['cli', 'teaching'], teaching: ['cli'] };
 
-const door = { regex: '^\\.\\./(?![^/]+/index\\.js$|\\.\\./vectors/)', message: "A folder's only door is its index.js." };
-const self = { regex: '^\\./(index\\.js$|.*/)|^testpiece(/|$)', message: 'Name the file itself.' };
+const shutDoor = "A floor's only door is its index.js.";
+const door = { regex: '^\\.\\./(?![^/]+/index\\.js$|\\.\\./vectors/)', message: shutDoor };
+const self = { regex: '^\\./index\\.js$|^testpiece(/|$)', message: 'Name the file itself.' };
+/** A large floor has rooms, one level of them: their files know each other, and other floors by their doors. */
+const roomDoor = { regex: '^\\.\\./\\.\\./(?![^/]+/index\\.js$)|^\\.\\./(?!\\.\\./)[^/]+/.*/', message: shutDoor };
+const roomSelf = { regex: '^\\.\\.?/index\\.js$|^testpiece(/|$)', message: 'Name the file itself.' };
 const forbid = (files, patterns) => ({ files: [files], rules: { 'no-restricted-imports': ['error', { patterns }] } });
 
 export const floorRules = [
   forbid('src/index.ts', [{ ...door, regex: '^(?!\\./[^/]+/index\\.js$)' }]),
-  ...floors.map((floor, i) => {
+  ...floors.flatMap((floor, i) => {
     const shut = Object.keys(beside).filter((name) => !beside[name].includes(floor));
     const closed = [...floors.slice(i + 1), ...shut].join('|') || '(?!)';
-    return forbid(`src/${floor}/**`, [
-      door,
-      self,
-      { regex: `^\\.\\./(${closed})/`, message: `${floor}/ imports only from floors below it.` },
-    ]);
+    const below = (up) => ({ regex: `^${up}(${closed})/`, message: `${floor}/ imports only from floors below it.` });
+    return [
+      forbid(`src/${floor}/*`, [door, self, below('\\.\\./')]),
+      forbid(`src/${floor}/*/**`, [roomDoor, roomSelf, below('\\.\\./\\.\\./')]),
+    ];
   }),
   // `import()` would slip past the rule above; optional libraries are loaded that way on purpose, in render/ and files/ alone
   {

@@ -1,5 +1,5 @@
-import { tieOf } from '../src/curve/windowIncumbent.js';
-import type { WindowTask } from '../src/curve/windowTask.js';
+import { tieOf } from '../src/curve/window/windowIncumbent.js';
+import type { WindowTask } from '../src/curve/window/windowTask.js';
 
 /** A window with its score. */
 export interface ScoredWindow {

@@ -1,5 +1,5 @@
-import { coarseLine } from '../src/curve/coarseLine.js';
-import { leastRise, type WindowTask } from '../src/curve/windowTask.js';
+import { coarseLine } from '../src/curve/modulus/coarseLine.js';
+import { leastRise, type WindowTask } from '../src/curve/window/windowTask.js';
 import { maximumIndex } from '../src/numeric/index.js';
 
 type Scoring = Pick<WindowTask, 'score' | 'slopeFor' | 'perError' | 'unit'>;

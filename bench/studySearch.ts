@@ -1,5 +1,5 @@
 /** `npm run study:search`: the window search against a search through every window, on many curves of every kind. */
-import { windowSearch } from '../src/curve/windowSearch.js';
+import { windowSearch } from '../src/curve/window/windowSearch.js';
 import { everyWindow } from './everyWindow.js';
 import { knownCurve, scenarios } from './scenarios.js';
 import { lowerBound, relativeError, searchTask } from './searchTask.js';

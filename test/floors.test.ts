@@ -21,6 +21,10 @@ describe('a folder imports only from floors below it, through their door', () =>
     ["import { a } from 'testpiece/curve';", 'src/methods/a.ts'],
     ["export const a = import('../methods/index.js');", 'src/curve/a.ts'],
     ["export { a } from './curve/proofStrength.js';", 'src/index.ts'],
+    ["import { a } from '../../methods/index.js';", 'src/curve/window/a.ts'],
+    ["import { a } from '../../record/checks/clock.js';", 'src/curve/window/a.ts'],
+    ["import { a } from '../modulus/deeper/a.js';", 'src/curve/window/a.ts'],
+    ["import { a } from '../index.js';", 'src/curve/window/a.ts'],
   ])('%s in %s is refused', (code, file) => {
     expect(lint(code, file)).toHaveLength(1);
   });
@@ -31,6 +35,10 @@ describe('a folder imports only from floors below it, through their door', () =>
     ["import { a } from '../simulate/index.js';", 'src/cli/a.ts'],
     ["import { a } from '../simulate/index.js';", 'src/teaching/a.ts'],
     ["export * from './curve/index.js';", 'src/index.ts'],
+    ["export { a } from './window/a.js';", 'src/curve/index.ts'],
+    ["import { a } from '../modulus/a.js';", 'src/curve/window/a.ts'],
+    ["import { a } from '../requireCurve.js';", 'src/curve/window/a.ts'],
+    ["import { a } from '../../numeric/index.js';", 'src/curve/window/a.ts'],
   ])('%s in %s is allowed', (code, file) => {
     expect(lint(code, file)).toEqual([]);
   });
@@ -43,4 +51,23 @@ test('every folder of src is a floor, and every public floor has its subpath', (
   expect(Object.keys(exports).sort()).toEqual(
     ['.', './package.json', './schema/result.schema.json', './vectors/*.json', ...subpaths.map((name) => `./${name}`)].sort(),
   );
+});
+
+test('what is internal leaves a public floor by a line that says so: the declarations of the package are made without it', () => {
+  const open: string[] = [];
+  for (const floor of subpaths) {
+    const doorway = readFileSync(`src/${floor}/index.ts`, 'utf8');
+    for (const [, internal, names, file] of doorway.matchAll(
+      /(\/\*\* @internal \*\/\n)?export (?:type )?\{([^}]*)\} from '\.\/([^']+)\.js'/g,
+    )) {
+      if (internal) continue;
+      const source = readFileSync(`src/${floor}/${file}.ts`, 'utf8');
+      for (const name of names!.split(',').map((one) => one.trim().replace(/^type /, ''))) {
+        const [, comment] =
+          new RegExp(`(/\\*\\*(?:(?!\\*/)[^])*\\*/)\\nexport (?:\\w+ )*(?:function|const|interface|type) ${name}\\b`).exec(source) ?? [];
+        if (comment?.includes('@internal')) open.push(`${floor}: ${name}`);
+      }
+    }
+  }
+  expect(open).toEqual([]);
 });

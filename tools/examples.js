@@ -24,7 +24,9 @@ const lines = [
   'const plain = (value: unknown) => (ArrayBuffer.isView(value) ? Array.from(value as Float64Array) : value);',
 ];
 for (const floor of subpaths) {
-  for (const file of readdirSync(`src/${floor}`).filter((one) => one.endsWith('.ts'))) {
+  for (const file of readdirSync(`src/${floor}`, { recursive: true })
+    .sort()
+    .filter((one) => one.endsWith('.ts'))) {
     const path = `src/${floor}/${file}`;
     const text = readFileSync(path, 'utf8');
     if (file === 'index.ts') {

@@ -1,4 +1,4 @@
-// what src/record/cells.ts calls of it; its published declarations would bring Node's types into the core
+// what src/record/reading/cells.ts calls of it; its published declarations would bring Node's types into the core
 declare module 'papaparse' {
   interface Row {
     data: string[];

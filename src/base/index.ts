@@ -32,6 +32,7 @@ export { finding, type FindingDetails } from './Finding.js';
 export { quoted, shownList } from './InputError.js';
 /** @internal */
 export { PROOF_OFFSET } from './proofOffset.js';
+/** @internal */
 export { requireSection } from './requireSection.js';
 /** @internal */
 export {

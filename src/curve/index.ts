@@ -1,18 +1,18 @@
-export { crossheadSpeed, type YieldingFrame } from './crossheadSpeed.js';
-export { beamDeflection, type ElasticBeam } from './beamDeflection.js';
-export { type BendingSetup } from './beamSetup.js';
-export { chordModulus, type ChordModulus, type ChordOptions, type ChordReason } from './chordModulus.js';
+export { crossheadSpeed, type YieldingFrame } from './rates/crossheadSpeed.js';
+export { beamDeflection, type ElasticBeam } from './beam/beamDeflection.js';
+export { type BendingSetup } from './beam/beamSetup.js';
+export { chordModulus, type ChordModulus, type ChordOptions, type ChordReason } from './modulus/chordModulus.js';
 export { elasticExtension, type ElasticBar } from './elasticExtension.js';
 export { energyDensity, type EnergyOptions } from './energyDensity.js';
-export { fitModulus } from './fitModulus.js';
+export { fitModulus } from './modulus/fitModulus.js';
 /** @internal */
-export { bendDoubt } from './beginningYield.js';
-export { type BeginningYield } from './beginningYield.js';
-export { type NoiseFlattening } from './noiseFlattening.js';
-export { type StrainSteps } from './strainSteps.js';
-export { type LineResiduals } from './lineResiduals.js';
-export { type LinearLimits, type LinearPart } from './linearPart.js';
-export { type LineTrust } from './lineTrust.js';
+export { bendDoubt } from './modulus/beginningYield.js';
+export { type BeginningYield } from './modulus/beginningYield.js';
+export { type NoiseFlattening } from './modulus/noiseFlattening.js';
+export { type StrainSteps } from './modulus/strainSteps.js';
+export { type LineResiduals } from './modulus/lineResiduals.js';
+export { type LinearLimits, type LinearPart } from './modulus/linearPart.js';
+export { type LineTrust } from './modulus/lineTrust.js';
 export {
   type AlternativeWindow,
   type ElasticLine,
@@ -20,17 +20,17 @@ export {
   type ModulusFit,
   type ModulusReason,
   type SlopeFall,
-} from './ModulusFit.js';
-export { type ModulusOptions, type WindowChoice } from './windowChoice.js';
-export { type WindowEnvelope } from './windowEnvelope.js';
-export { fitCompliance } from './fitCompliance.js';
-export { type ComplianceOptions, type CompliancePull, type ComplianceReason, type FittedCompliance } from './FittedCompliance.js';
-export { eulerLoad, type ColumnInput } from './eulerLoad.js';
-export { flexuralModulus, type BeamStiffness } from './flexuralModulus.js';
-export { flexuralStrain, type DeflectedBeam } from './flexuralStrain.js';
-export { flexuralStress, type LoadedBeam } from './flexuralStress.js';
+} from './modulus/ModulusFit.js';
+export { type ModulusOptions, type WindowChoice } from './window/windowChoice.js';
+export { type WindowEnvelope } from './modulus/windowEnvelope.js';
+export { fitCompliance } from './frame/fitCompliance.js';
+export { type ComplianceOptions, type CompliancePull, type ComplianceReason, type FittedCompliance } from './frame/FittedCompliance.js';
+export { eulerLoad, type ColumnInput } from './beam/eulerLoad.js';
+export { flexuralModulus, type BeamStiffness } from './beam/flexuralModulus.js';
+export { flexuralStrain, type DeflectedBeam } from './beam/flexuralStrain.js';
+export { flexuralStress, type LoadedBeam } from './beam/flexuralStress.js';
 export { fracture, type Fracture, type FractureOptions, type FractureReason } from './fracture.js';
-export { frameCompliance, type KnownModulusTest } from './frameCompliance.js';
+export { frameCompliance, type KnownModulusTest } from './frame/frameCompliance.js';
 export {
   frameTravel,
   type Compliance,
@@ -38,80 +38,79 @@ export {
   type CompliancePower,
   type ComplianceTable,
   type ConstantCompliance,
-} from './frameTravel.js';
-export { leastSamplingRate, type SamplingInput } from './leastSamplingRate.js';
-export { loadingRates, type LoadingRates, type RateOptions } from './loadingRates.js';
+} from './frame/frameTravel.js';
+export { leastSamplingRate, type SamplingInput } from './rates/leastSamplingRate.js';
+export { loadingRates, type LoadingRates, type RateOptions } from './rates/loadingRates.js';
 export { maximumStress, type Maximum, type MaximumOptions } from './maximumStress.js';
-export { modulusUncertainty, type CorrectedModulus, type ModulusDoubts, type ModulusUncertainty } from './modulusUncertainty.js';
-export { offsetLeverage, type LeverageInput } from './offsetLeverage.js';
+export { modulusUncertainty, type CorrectedModulus, type ModulusDoubts, type ModulusUncertainty } from './modulus/modulusUncertainty.js';
+export { offsetLeverage, type LeverageInput } from './modulus/offsetLeverage.js';
 export { poissonRatio, type ElasticSamples, type PoissonRatio, type PoissonReason, type TransverseCurve } from './poissonRatio.js';
-export { proofStrength, type CurvePoint, type ProofLine, type ProofReason, type ProofStrength } from './proofStrength.js';
+export { proofStrength, type CurvePoint, type ProofLine, type ProofReason, type ProofStrength } from './yield/proofStrength.js';
 export {
   proportionalLimit,
   type ProportionalDefinition,
   type ProportionalLimit,
   type ProportionalLine,
   type ProportionalReason,
-} from './proportionalLimit.js';
-export { removeCompliance, type RecordWithoutFrame } from './removeCompliance.js';
-export { rateOfStress, type RateOfStress, type StressRateInput } from './rateOfStress.js';
-export { serrations, type Serration, type SerrationOptions, type Serrations } from './serrations.js';
-export { shearDeflectionShare, type ShearedBeam } from './shearDeflectionShare.js';
-export { slopeScatter, type Correlation } from './slopeScatter.js';
-export { strainRateOfSpeed } from './strainRateOfSpeed.js';
+} from './yield/proportionalLimit.js';
+export { removeCompliance, type RecordWithoutFrame } from './frame/removeCompliance.js';
+export { rateOfStress, type RateOfStress, type StressRateInput } from './rates/rateOfStress.js';
+export { serrations, type Serration, type SerrationOptions, type Serrations } from './yield/serrations.js';
+export { shearDeflectionShare, type ShearedBeam } from './beam/shearDeflectionShare.js';
+export { slopeScatter, type Correlation } from './modulus/slopeScatter.js';
+export { strainRateOfSpeed } from './rates/strainRateOfSpeed.js';
 export { stressStrain, type RecordedCurve } from './stressStrain.js';
-export { testingRates, type RateLimits, type StrainRateRange, type TestingRates } from './testingRates.js';
-export { totalExtensionStrength, type TotalExtension } from './totalExtensionStrength.js';
+export { testingRates, type RateLimits, type StrainRateRange, type TestingRates } from './rates/testingRates.js';
+export { totalExtensionStrength, type TotalExtension } from './yield/totalExtensionStrength.js';
 export { type FallShares, type UnloadingWindow } from './unloadingLoop.js';
 export { unloadingLoops, type UnloadingLoop, type UnloadingLoops, type UnloadingOptions, type UnloadingReason } from './unloadingLoops.js';
-export { type LowerYieldRule } from './LowerYieldRule.js';
-export { yieldPoints, type YieldOptions, type YieldPoint, type YieldPoints, type YieldReason } from './yieldPoints.js';
+export { type LowerYieldRule } from './yield/LowerYieldRule.js';
+export { yieldPoints, type YieldOptions, type YieldPoint, type YieldPoints, type YieldReason } from './yield/yieldPoints.js';
 /** @internal */
-export { modulusContributions } from './modulusUncertainty.js';
+export { modulusContributions } from './modulus/modulusUncertainty.js';
 /** @internal */
-export { requireBeam, type Beam } from './beamSetup.js';
+export { requireBeam, type Beam } from './beam/beamSetup.js';
 /** @internal */
-export { chordModulusKernel, requireChord } from './chordModulus.js';
+export { chordModulusKernel, requireChord } from './modulus/chordModulus.js';
 /** @internal */
 export { areaUnder } from './energyDensity.js';
 /** @internal */
-export { explainLine } from './explainLine.js';
+export { explainLine } from './modulus/explainLine.js';
 /** @internal */
-export { isGiven, linearLimits } from './linearPart.js';
+export { isGiven, linearLimits } from './modulus/linearPart.js';
 /** @internal */
-export { fitModulusKernel } from './fitModulus.js';
-export { POINTS, SHARE } from './windowChoice.js';
+export { fitModulusKernel } from './modulus/fitModulus.js';
 /** @internal */
-export { requireModulusOptions } from './windowChoice.js';
+export { POINTS, requireModulusOptions, SHARE } from './window/windowChoice.js';
 /** @internal */
 export { BROKEN_SHARE, breakOf, fractureKernel, type Break } from './fracture.js';
 /** @internal */
 export { maximumSpread, type MaximumSpread } from './maximumSpread.js';
 /** @internal */
-export { loadingRatesKernel } from './loadingRates.js';
+export { loadingRatesKernel } from './rates/loadingRates.js';
 /** @internal */
 export { requireCurve } from './requireCurve.js';
 /** @internal */
 export { plateauOf } from './maximumStress.js';
 /** @internal */
-export { proofStrengthKernel } from './proofStrength.js';
+export { proofStrengthKernel } from './yield/proofStrength.js';
 /** @internal */
-export { proportionalLimitsKernel } from './proportionalLimit.js';
+export { proportionalLimitsKernel } from './yield/proportionalLimit.js';
 /** @internal */
-export { beyondCompliance, travelWithoutFrame } from './removeCompliance.js';
+export { beyondCompliance, travelWithoutFrame } from './frame/removeCompliance.js';
 /** @internal */
-export { requireFrameCompliance, type FrameMotion } from './frameTravel.js';
+export { requireFrameCompliance, type FrameMotion } from './frame/frameTravel.js';
 /** @internal */
 export { requirePiece, requireMotion, requireRecord, type PieceLengths } from './requireTest.js';
 /** @internal */
 export { stressStrainKernel } from './stressStrain.js';
 /** @internal */
-export { sustainedCrossing } from './sustainedCrossing.js';
+export { sustainedCrossing } from './yield/sustainedCrossing.js';
 /** @internal */
-export { totalExtensionStrengthKernel } from './totalExtensionStrength.js';
+export { totalExtensionStrengthKernel } from './yield/totalExtensionStrength.js';
 /** @internal */
 export { lineBeforeUnloading, requireUnloadingOptions, unloadingLoopsKernel } from './unloadingLoops.js';
 /** @internal */
-export { lowerYieldRules } from './LowerYieldRule.js';
+export { lowerYieldRules } from './yield/LowerYieldRule.js';
 /** @internal */
-export { yieldPointsKernel, yieldRule } from './yieldPoints.js';
+export { yieldPointsKernel, yieldRule } from './yield/yieldPoints.js';

@@ -1,62 +1,73 @@
-export { analyseBending } from './analyseBending.js';
-export { bendingColumns } from './bendingColumns.js';
-export { type BendingOptions, type BendingThresholds } from './bendingOptions.js';
-export { type BendingColumns, type BendingPiece, type BendingResult } from './BendingResult.js';
-export { analyseCompression } from './analyseCompression.js';
-export { type CompressionOptions, type CompressionThresholds } from './compressionOptions.js';
+export { analyseBending } from './bending/analyseBending.js';
+export { bendingColumns } from './bending/bendingColumns.js';
+export { type BendingOptions, type BendingThresholds } from './bending/bendingOptions.js';
+export { type BendingColumns, type BendingPiece, type BendingResult } from './bending/BendingResult.js';
+export { analyseCompression } from './compression/analyseCompression.js';
+export { type CompressionOptions, type CompressionThresholds } from './compression/compressionOptions.js';
 export {
   type AfterCompression,
   type BucklingCheck,
   type CompressionColumns,
   type CompressionPiece,
   type CompressionResult,
-} from './CompressionResult.js';
-export { type LineThresholdName } from './thresholds.js';
-export { analyseCurve, type CurveResult } from './analyseCurve.js';
-export { analyseReplicates, type ReplicatesOptions } from './analyseReplicates.js';
-export { analyseTension } from './analyseTension.js';
-export { type Loading, type LoadingControl, type LoadingStage, type RateSpread } from './loadingOf.js';
-export { checkConsistency, type ConsistencyLink, type ConsistencyOptions, type ConsistencyWeb, type LinkSide } from './checkConsistency.js';
-export { analyseBrinell, type BrinellOptions } from './analyseBrinell.js';
-export { analyseCupping, type CuppingOptions } from './analyseCupping.js';
-export { type SpikeRepair } from './spikeRepair.js';
-export { analyseShear, type ShearFamily, type ShearOptions } from './analyseShear.js';
-export { analyseUnloading, type UnloadingAnalysisOptions } from './analyseUnloading.js';
-export { brinellCombinations, type BrinellCapacity, type BrinellCombination, type BrinellUse } from './brinellCombinations.js';
-export { brinellDwell, type BrinellDwell } from './brinellDwell.js';
-export { brinellHardness, type BrinellHardness, type BrinellInput } from './brinellHardness.js';
+} from './compression/CompressionResult.js';
+export { type LineThresholdName } from './common/thresholds.js';
+export { analyseCurve, type CurveResult } from './tension/analyseCurve.js';
+export { analyseReplicates, type ReplicatesOptions } from './replicates/analyseReplicates.js';
+export { analyseTension } from './tension/analyseTension.js';
+export { type Loading, type LoadingControl, type LoadingStage, type RateSpread } from './loading/loadingOf.js';
+export {
+  checkConsistency,
+  type ConsistencyLink,
+  type ConsistencyOptions,
+  type ConsistencyWeb,
+  type LinkSide,
+} from './results/checkConsistency.js';
+export { analyseBrinell, type BrinellOptions } from './brinell/analyseBrinell.js';
+export { analyseCupping, type CuppingOptions } from './cupping/analyseCupping.js';
+export { type SpikeRepair } from './common/spikeRepair.js';
+export { analyseShear, type ShearFamily, type ShearOptions } from './shear/analyseShear.js';
+export { analyseUnloading, type UnloadingAnalysisOptions } from './unloading/analyseUnloading.js';
+export { brinellCombinations, type BrinellCapacity, type BrinellCombination, type BrinellUse } from './brinell/brinellCombinations.js';
+export { brinellDwell, type BrinellDwell } from './brinell/brinellDwell.js';
+export { brinellHardness, type BrinellHardness, type BrinellInput } from './brinell/brinellHardness.js';
 /** @internal */
-export { forceIndexOf, KGF_PER_NEWTON } from './brinellHardness.js';
-export { brinellIndices, type BrinellMaterial } from './brinellIndices.js';
+export { forceIndexOf, KGF_PER_NEWTON } from './brinell/brinellHardness.js';
+export { brinellIndices, type BrinellMaterial } from './brinell/brinellIndices.js';
 export {
   type BrinellIndentation,
   type BrinellIndentationResult,
   type BrinellPiece,
   type BrinellReadings,
   type BrinellResult,
-} from './BrinellResult.js';
-export { type ElongationMethod } from './brokenPiece.js';
+} from './brinell/BrinellResult.js';
+export { type ElongationMethod } from './common/brokenPiece.js';
 /** @internal */
-export { requireBrokenPiece } from './brokenPiece.js';
-export { cautions, type Caution, type CautionTag } from './cautions.js';
-export { cautionsFor, type FrameWork } from './cautionsFor.js';
+export { requireBrokenPiece } from './common/brokenPiece.js';
+export { cautions, type Caution, type CautionTag } from './common/cautions.js';
+export { cautionsFor, type FrameWork } from './common/cautionsFor.js';
 /** @internal */
-export { cautionsOf } from './cautionsFor.js';
-export { type InputDifference } from './comparedInputs.js';
-export { compareResults } from './compareResults.js';
-export { type PropertyDifference, type ComparisonOptions, type ResultComparison } from './ResultComparison.js';
-export { compareStandards, type StandardsRow, type StandardValue } from './compareStandards.js';
-export { type CuppingBlank, type CuppingResult, type CuppingSheet } from './CuppingResult.js';
-export { type ForceColumns, type ForceRecord } from './ForceColumns.js';
+export { cautionsOf } from './common/cautionsFor.js';
+export { type InputDifference } from './results/comparedInputs.js';
+export { compareResults } from './results/compareResults.js';
+export { type PropertyDifference, type ComparisonOptions, type ResultComparison } from './results/ResultComparison.js';
+export { compareStandards, type StandardsRow, type StandardValue } from './variations/compareStandards.js';
+export { type CuppingBlank, type CuppingResult, type CuppingSheet } from './cupping/CuppingResult.js';
+export { type ForceColumns, type ForceRecord } from './common/ForceColumns.js';
 /** @internal */
-export { departuresOf } from './departures.js';
+export { departuresOf } from './loading/departures.js';
 /** @internal */
-export { loadingRanges } from './loadingRanges.js';
-export { fromJson } from './fromJson.js';
-export { type Interruption, type InterruptionKind } from './Interruption.js';
-export { monteCarloTension, type MonteCarloTension, type MonteCarloTensionOptions, type TensionDistribution } from './monteCarloTension.js';
-export { monteCarloTensionTrials, type TensionTrialOptions } from './monteCarloTensionTrials.js';
-export { type CurveAnalysisOptions, type TensionOptions, type TensionThresholds } from './tensionOptions.js';
+export { loadingRanges } from './loading/loadingRanges.js';
+export { fromJson } from './results/fromJson.js';
+export { type Interruption, type InterruptionKind } from './loading/Interruption.js';
+export {
+  monteCarloTension,
+  type MonteCarloTension,
+  type MonteCarloTensionOptions,
+  type TensionDistribution,
+} from './variations/monteCarloTension.js';
+export { monteCarloTensionTrials, type TensionTrialOptions } from './variations/monteCarloTensionTrials.js';
+export { type CurveAnalysisOptions, type TensionOptions, type TensionThresholds } from './tension/tensionOptions.js';
 export {
   type ExtensionBasis,
   type FracturePoint,
@@ -67,35 +78,35 @@ export {
   type TensionResult,
   type WindowSummary,
   type YieldStrength,
-} from './TensionResult.js';
-export { type ForceCalibration, type MethodResult, type Provenance, type TestInfo } from './MethodResult.js';
-export { type ShearPiece, type ShearResult } from './ShearResult.js';
-export { shearStress, type ShearInput } from './shearStress.js';
-export { type StandardRule } from './standardRules.js';
+} from './tension/TensionResult.js';
+export { type ForceCalibration, type MethodResult, type Provenance, type TestInfo } from './common/MethodResult.js';
+export { type ShearPiece, type ShearResult } from './shear/ShearResult.js';
+export { shearStress, type ShearInput } from './shear/shearStress.js';
+export { type StandardRule } from './variations/standardRules.js';
 export {
   strengthFromBrinell,
   type EstimatedStrength,
   type StrengthInput,
   type StrengthMaterial,
   type StrengthReason,
-} from './strengthFromBrinell.js';
-export { type TestResult } from './TestResult.js';
+} from './brinell/strengthFromBrinell.js';
+export { type TestResult } from './results/TestResult.js';
 export {
   type PoolableDifference,
   type ReplicateDifference,
   type ReplicateProperty,
   type ReplicatesProvenance,
   type ReplicatesResult,
-} from './ReplicatesResult.js';
-export { type RecordNoise, type TensionUncertainty } from './tensionUncertainty.js';
-export { toJson } from './toJson.js';
-export { type UnloadingLoopResult, type UnloadingResult } from './UnloadingResult.js';
-export { version } from './version.js';
-export { whatIf } from './whatIf.js';
-export { type WhatIfChange, type WhatIfOptions, type WhatIfRow, type WhatIfValue } from './WhatIfRow.js';
+} from './replicates/ReplicatesResult.js';
+export { type RecordNoise, type TensionUncertainty } from './budgets/tensionUncertainty.js';
+export { toJson } from './results/toJson.js';
+export { type UnloadingLoopResult, type UnloadingResult } from './unloading/UnloadingResult.js';
+export { version } from './common/version.js';
+export { whatIf } from './variations/whatIf.js';
+export { type WhatIfChange, type WhatIfOptions, type WhatIfRow, type WhatIfValue } from './variations/WhatIfRow.js';
 /** @internal */
-export { requireBendingPiece } from './bendingOptions.js';
+export { requireBendingPiece } from './bending/bendingOptions.js';
 /** @internal */
-export { requireCompressionPiece } from './compressionOptions.js';
+export { requireCompressionPiece } from './compression/compressionOptions.js';
 /** @internal */
-export { dimensionFindings, lengthFindings } from './pieceFindings.js';
+export { dimensionFindings, lengthFindings } from './common/pieceFindings.js';

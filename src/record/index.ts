@@ -1,14 +1,14 @@
-export { alignChannels } from './alignChannels.js';
-export { type Cell, type DecimalSign, type Separator, type ThousandsSign } from './cells.js';
-export { checkRecord, type RecordThresholds } from './checkRecord.js';
-export { collapseRepeats } from './collapseRepeats.js';
-export { type TextEncoding } from './decodeText.js';
-export { exportCsv, type ExportColumn, type ExportOptions } from './exportCsv.js';
-export { findPauses, type PauseOptions } from './findPauses.js';
-export { type Pause } from './pauseSearch.js';
-export { joinJumps } from './joinJumps.js';
-export { joinSlips } from './joinSlips.js';
-export { loadingEnvelope } from './loadingEnvelope.js';
+export { alignChannels } from './repairs/alignChannels.js';
+export { type Cell, type DecimalSign, type Separator, type ThousandsSign } from './reading/cells.js';
+export { checkRecord, type RecordThresholds } from './checks/checkRecord.js';
+export { collapseRepeats } from './repairs/collapseRepeats.js';
+export { type TextEncoding } from './reading/decodeText.js';
+export { exportCsv, type ExportColumn, type ExportOptions } from './reading/exportCsv.js';
+export { findPauses, type PauseOptions } from './checks/findPauses.js';
+export { type Pause } from './checks/pauseSearch.js';
+export { joinJumps } from './repairs/joinJumps.js';
+export { joinSlips } from './repairs/joinSlips.js';
+export { loadingEnvelope } from './repairs/loadingEnvelope.js';
 export {
   type IgnoredColumn,
   type LeftOutRow,
@@ -17,61 +17,61 @@ export {
   type Reading,
   type ReadOptions,
   type ReadResult,
-} from './reading.js';
-export { readChunks, type Chunks } from './readChunks.js';
-export { readingOptions } from './readingOptions.js';
-export { readRecord } from './readRecord.js';
-export { reapplySteps } from './reapplySteps.js';
-export { rebuildTime } from './rebuildTime.js';
-export { removeZeroDrift } from './removeZeroDrift.js';
-export { type Repaired } from './repaired.js';
-export { repairRecord, type Repairs } from './repairRecord.js';
-export { replaceSpikes, type SpikeColumn } from './replaceSpikes.js';
-export { restoreZero } from './restoreZero.js';
-export { reverseSign, type ReversibleColumn } from './reverseSign.js';
-export { splitTests } from './splitTests.js';
-export { readRows, type CellColumns } from './readRows.js';
-export { tare, type TareOptions, type TareResult } from './tare.js';
-export { undoStep } from './undoStep.js';
+} from './reading/reading.js';
+export { readChunks, type Chunks } from './reading/readChunks.js';
+export { readingOptions } from './reading/readingOptions.js';
+export { readRecord } from './reading/readRecord.js';
+export { reapplySteps } from './repairs/reapplySteps.js';
+export { rebuildTime } from './repairs/rebuildTime.js';
+export { removeZeroDrift } from './repairs/removeZeroDrift.js';
+export { type Repaired } from './repairs/repaired.js';
+export { repairRecord, type Repairs } from './repairs/repairRecord.js';
+export { replaceSpikes, type SpikeColumn } from './repairs/replaceSpikes.js';
+export { restoreZero } from './repairs/restoreZero.js';
+export { reverseSign, type ReversibleColumn } from './repairs/reverseSign.js';
+export { splitTests } from './repairs/splitTests.js';
+export { readRows, type CellColumns } from './reading/readRows.js';
+export { tare, type TareOptions, type TareResult } from './repairs/tare.js';
+export { undoStep } from './repairs/undoStep.js';
 /** @internal */
-export { applyChange } from './applyChange.js';
+export { applyChange } from './repairs/applyChange.js';
 /** @internal */
-export { isOfDrive, type Drop } from './drops.js';
+export { isOfDrive, type Drop } from './checks/drops.js';
 /** @internal */
-export { surveyExcursions, type Excursions } from './excursions.js';
+export { surveyExcursions, type Excursions } from './checks/excursions.js';
 /** @internal */
-export { keptRanges } from './keptRanges.js';
+export { keptRanges } from './repairs/keptRanges.js';
 /** @internal */
-export { allSpikeFindings } from './channelFindings.js';
+export { allSpikeFindings } from './checks/channelFindings.js';
 /** @internal */
-export { checkRecordKernel, reversedForce } from './checkRecord.js';
+export { checkRecordKernel, reversedForce } from './checks/checkRecord.js';
 /** @internal */
-export { LOADED } from './recordOutline.js';
+export { LOADED } from './checks/recordOutline.js';
 /** @internal */
-export { cellValue, splitCells } from './cells.js';
+export { cellValue, splitCells } from './reading/cells.js';
 /** @internal */
-export { decodeBytes, findWidth } from './decodeText.js';
+export { decodeBytes, findWidth } from './reading/decodeText.js';
 /** @internal */
-export { endExtensometer, type EndedRecord } from './extensometerEnd.js';
+export { endExtensometer, type EndedRecord } from './checks/extensometerEnd.js';
 /** @internal */
-export { pausesOf } from './findPauses.js';
+export { pausesOf } from './checks/findPauses.js';
 /** @internal */
-export { LEAST_READINGS, motionOf, ofDrive, ofPiece } from './motionOf.js';
+export { LEAST_READINGS, motionOf, ofDrive, ofPiece } from './checks/motionOf.js';
 /** @internal */
-export { recordBlocks, type RecordBlocks } from './recordBlocks.js';
+export { recordBlocks, type RecordBlocks } from './checks/recordBlocks.js';
 /** @internal */
-export { repairRecordKernel, requireRepairs } from './repairRecord.js';
+export { repairRecordKernel, requireRepairs } from './repairs/repairRecord.js';
 /** @internal */
-export { recordOutline } from './recordOutline.js';
+export { recordOutline } from './checks/recordOutline.js';
 /** @internal */
-export { requireColumns } from './requireColumns.js';
+export { requireColumns } from './checks/requireColumns.js';
 /** @internal */
-export { requireRowsOptions } from './readOptions.js';
+export { requireRowsOptions } from './reading/readOptions.js';
 /** @internal */
-export { resolution } from './resolution.js';
+export { resolution } from './checks/resolution.js';
 /** @internal */
-export { unloadedFrom } from './unloadedFrom.js';
+export { unloadedFrom } from './checks/unloadedFrom.js';
 /** @internal */
-export { runningTime, surveyRecord, type RecordSurvey } from './surveyRecord.js';
+export { runningTime, surveyRecord, type RecordSurvey } from './checks/surveyRecord.js';
 /** @internal */
-export { findSlipsBack, slipsBackOf, type SlipsBack } from './slipsBack.js';
+export { findSlipsBack, slipsBackOf, type SlipsBack } from './checks/slipsBack.js';

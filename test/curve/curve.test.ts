@@ -18,7 +18,7 @@ import {
   totalExtensionStrength,
   yieldPoints,
 } from '../../src/index.js';
-import { lineTrust } from '../../src/curve/lineTrust.js';
+import { lineTrust } from '../../src/curve/modulus/lineTrust.js';
 import { seeded } from '../support/random.js';
 import { refusal as thrown } from '../support/thrown.js';
 

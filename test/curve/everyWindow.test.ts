@@ -3,8 +3,8 @@ import { expect, test } from 'vitest';
 import { everyWindow } from '../../bench/everyWindow.js';
 import { lowerBound, relativeError } from '../../bench/searchTask.js';
 import { lineFit } from '../../src/numeric/index.js';
-import { windowSearch } from '../../src/curve/windowSearch.js';
-import type { WindowTask } from '../../src/curve/windowTask.js';
+import { windowSearch } from '../../src/curve/window/windowSearch.js';
+import type { WindowTask } from '../../src/curve/window/windowTask.js';
 import { seeded } from '../support/random.js';
 import { someTask, stairTask } from '../support/windowTasks.js';
 

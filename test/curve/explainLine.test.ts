@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { knownCurve } from '../../bench/scenarios.js';
 import { fitModulus, proofStrength, required } from '../../src/index.js';
-import { lineResiduals } from '../../src/curve/lineResiduals.js';
+import { lineResiduals } from '../../src/curve/modulus/lineResiduals.js';
 import { polynomialFit } from '../../src/numeric/index.js';
 import { seeded } from '../support/random.js';
 import { thrown } from '../support/thrown.js';

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { fitModulus, required } from '../../src/index.js';
-import { between } from '../../src/curve/between.js';
-import { slopeFall } from '../../src/curve/slopeFall.js';
+import { between } from '../../src/curve/modulus/between.js';
+import { slopeFall } from '../../src/curve/modulus/slopeFall.js';
 import { lineFit } from '../../src/numeric/index.js';
 import { seeded } from '../support/random.js';
 import { refusal } from '../support/thrown.js';

@@ -1,8 +1,8 @@
 /** Proportional limit, fracture and lasting crossings: each rule from both sides. */
 import { describe, expect, test } from 'vitest';
 import { fracture, proportionalLimit, required, type ProportionalLine } from '../../src/index.js';
-import { lineResiduals } from '../../src/curve/lineResiduals.js';
-import { sustainedCrossing } from '../../src/curve/sustainedCrossing.js';
+import { lineResiduals } from '../../src/curve/modulus/lineResiduals.js';
+import { sustainedCrossing } from '../../src/curve/yield/sustainedCrossing.js';
 import { lineFit, polynomialFit } from '../../src/numeric/index.js';
 import { seeded } from '../support/random.js';
 

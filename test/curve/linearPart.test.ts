@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { analyseCurve, fitModulus, required, type CurveAnalysisOptions, type WindowChoice } from '../../src/index.js';
-import { linearLimits, linearPart } from '../../src/curve/linearPart.js';
-import { lineTrust } from '../../src/curve/lineTrust.js';
+import { linearLimits, linearPart } from '../../src/curve/modulus/linearPart.js';
+import { lineTrust } from '../../src/curve/modulus/lineTrust.js';
 import { seeded } from '../support/random.js';
 
 /** A curve of known modulus: by Ramberg and Osgood, or straight up to its yield strength where no exponent is given. */

@@ -1,10 +1,10 @@
 /** The bound of a box against all windows in it: it never drops a better one, and it drops most of the others. */
 import { expect, test } from 'vitest';
-import { hopeless } from '../../src/curve/windowBound.js';
-import { noIncumbent, tieOf, type Incumbent } from '../../src/curve/windowIncumbent.js';
-import { windowMoments } from '../../src/curve/windowMoments.js';
-import type { WindowTask } from '../../src/curve/windowTask.js';
-import { windowTree } from '../../src/curve/windowTree.js';
+import { hopeless } from '../../src/curve/window/windowBound.js';
+import { noIncumbent, tieOf, type Incumbent } from '../../src/curve/window/windowIncumbent.js';
+import { windowMoments } from '../../src/curve/window/windowMoments.js';
+import type { WindowTask } from '../../src/curve/window/windowTask.js';
+import { windowTree } from '../../src/curve/window/windowTree.js';
 import { lineFit } from '../../src/numeric/index.js';
 import { someTask, stairTask } from '../support/windowTasks.js';
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { windowEnvelope, type EnvelopeBounds } from '../../src/curve/windowEnvelope.js';
+import { windowEnvelope, type EnvelopeBounds } from '../../src/curve/modulus/windowEnvelope.js';
 import { lineFit } from '../../src/numeric/index.js';
 import { seeded } from '../support/random.js';
 

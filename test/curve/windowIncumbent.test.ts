@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { noIncumbent, offer, tieOf, type Incumbent } from '../../src/curve/windowIncumbent.js';
+import { noIncumbent, offer, tieOf, type Incumbent } from '../../src/curve/window/windowIncumbent.js';
 
 const task = { unit: 0 };
 /** A window from sample 5 on that scores 1000 and rises over 50 MPa. */

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { everyWindow } from '../../bench/everyWindow.js';
 import { lowerBound, relativeError, searchTask } from '../../bench/searchTask.js';
 import { fitModulus } from '../../src/index.js';
-import { windowSearch } from '../../src/curve/windowSearch.js';
+import { windowSearch } from '../../src/curve/window/windowSearch.js';
 import { seeded } from '../support/random.js';
 
 type Family = 'smooth' | 'sharp' | 'yield point' | 'correlated' | 'coarse digits' | 'goes back' | 'clean' | 'held';

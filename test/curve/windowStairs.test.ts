@@ -2,13 +2,13 @@
 import { beforeEach, expect, test, vi } from 'vitest';
 import { everyWindow } from '../../bench/everyWindow.js';
 import { lowerBound, relativeError, searchTask } from '../../bench/searchTask.js';
-import { tryBlocks } from '../../src/curve/windowBlocks.js';
-import { hopeless } from '../../src/curve/windowBound.js';
-import { windowSearch } from '../../src/curve/windowSearch.js';
+import { tryBlocks } from '../../src/curve/window/windowBlocks.js';
+import { hopeless } from '../../src/curve/window/windowBound.js';
+import { windowSearch } from '../../src/curve/window/windowSearch.js';
 import { seeded } from '../support/random.js';
 
-vi.mock('../../src/curve/windowBound.js', { spy: true });
-vi.mock('../../src/curve/windowBlocks.js', { spy: true });
+vi.mock('../../src/curve/window/windowBound.js', { spy: true });
+vi.mock('../../src/curve/window/windowBlocks.js', { spy: true });
 beforeEach(() => void vi.clearAllMocks());
 
 /** A record that bends, with noise of stress [MPa], its strain read in steps; `flicker` is noise of the strain before it is read. */

@@ -2,9 +2,9 @@
 import { expect, test } from 'vitest';
 import { lowerBound, relativeError, searchTask } from '../../bench/searchTask.js';
 import { fitModulus, required } from '../../src/index.js';
-import { tieOf } from '../../src/curve/windowIncumbent.js';
-import { windowSearch } from '../../src/curve/windowSearch.js';
-import { leastRise, type WindowTask } from '../../src/curve/windowTask.js';
+import { tieOf } from '../../src/curve/window/windowIncumbent.js';
+import { windowSearch } from '../../src/curve/window/windowSearch.js';
+import { leastRise, type WindowTask } from '../../src/curve/window/windowTask.js';
 import { exactWindows, widestExact } from '../support/exactWindows.js';
 import { seeded } from '../support/random.js';
 

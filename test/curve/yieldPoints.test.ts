@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { required, yieldPoints, type YieldOptions } from '../../src/index.js';
-import { spoiltByPauses } from '../../src/curve/upperYield.js';
+import { spoiltByPauses } from '../../src/curve/yield/upperYield.js';
 
 type Points = readonly (readonly [strain: number, stress: number])[];
 const columns = (points: Points) => ({ strain: points.map(([e]) => e), stress: points.map(([, R]) => R) });

@@ -1,6 +1,6 @@
 /** The range between ReH and hardening, by curves of few samples: strain counts from ReH, which is 400 MPa, so that half a per cent of it is 2 MPa. */
 import { describe, expect, test } from 'vitest';
-import { yieldingRange, type YieldingTask } from '../../src/curve/yieldingRange.js';
+import { yieldingRange, type YieldingTask } from '../../src/curve/yield/yieldingRange.js';
 
 type Points = readonly (readonly [strain: number, stress: number])[];
 

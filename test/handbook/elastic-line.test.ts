@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { lineResiduals } from '../../src/curve/lineResiduals.js';
+import { lineResiduals } from '../../src/curve/modulus/lineResiduals.js';
 import { fitModulus, required, slopeScatter } from '../../src/index.js';
 import { referenceLine } from '../support/doubleDouble.js';
 import { expectPrinted } from '../support/handbook.js';

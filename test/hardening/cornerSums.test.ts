@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { cornerAt, cornerSums } from '../../src/hardening/cornerSums.js';
+import { cornerAt, cornerSums } from '../../src/hardening/necking/cornerSums.js';
 import { linearLeastSquares, randomNumbers } from '../../src/numeric/index.js';
 
 /** The same least squares by columns of the four terms, without any sums of powers. */

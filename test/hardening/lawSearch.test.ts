@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { hollomonShape } from '../../src/hardening/fitHollomon.js';
-import { lawSearch } from '../../src/hardening/lawSearch.js';
-import type { LawShape } from '../../src/hardening/lawShape.js';
+import { hollomonShape } from '../../src/hardening/fits/fitHollomon.js';
+import { lawSearch } from '../../src/hardening/fits/lawSearch.js';
+import type { LawShape } from '../../src/hardening/fits/lawShape.js';
 import { seeded } from '../support/random.js';
 
 const limits = { lowest: [0, -100], highest: [Infinity, Infinity] };

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { hockettSherbyShape } from '../../src/hardening/fitHockettSherby.js';
-import { hollomonShape } from '../../src/hardening/fitHollomon.js';
-import { ludwikShape } from '../../src/hardening/fitLudwik.js';
-import { swiftShape } from '../../src/hardening/fitSwift.js';
-import { voceShape } from '../../src/hardening/fitVoce.js';
-import { geometric, lawPoints, projected, projectedLine, type LawShape } from '../../src/hardening/lawShape.js';
+import { hockettSherbyShape } from '../../src/hardening/fits/fitHockettSherby.js';
+import { hollomonShape } from '../../src/hardening/fits/fitHollomon.js';
+import { ludwikShape } from '../../src/hardening/fits/fitLudwik.js';
+import { swiftShape } from '../../src/hardening/fits/fitSwift.js';
+import { voceShape } from '../../src/hardening/fits/fitVoce.js';
+import { geometric, lawPoints, projected, projectedLine, type LawShape } from '../../src/hardening/fits/lawShape.js';
 
 const strain = Float64Array.from([0.01, 0.03, 0.06, 0.1, 0.15, 0.2]);
 const stress = Float64Array.from([301, 371, 431, 464, 489, 500]);

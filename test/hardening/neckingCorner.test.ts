@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { neckingCorner } from '../../src/hardening/neckingCorner.js';
+import { neckingCorner } from '../../src/hardening/necking/neckingCorner.js';
 import { seeded } from '../support/random.js';
 
 const x = Float64Array.from({ length: 150 }, (_, i) => 0.1 + (0.1 * i) / 149);

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { required, type CurveColumns, type Outcome } from '../../src/base/index.js';
-import { aicc } from '../../src/hardening/aicc.js';
+import { aicc } from '../../src/hardening/fits/aicc.js';
 import {
   compareLaws,
   fitHockettSherby,

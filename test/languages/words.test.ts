@@ -7,7 +7,7 @@ import { pagePhrases } from '../../src/languages/pagePhrases.js';
 import { phrases } from '../../src/languages/phrases.js';
 import { planPhrases } from '../../src/languages/planPhrases.js';
 import { tablePhrases } from '../../src/languages/tablePhrases.js';
-import { replicateTraits, type ReplicateTrait } from '../../src/methods/replicateTraits.js';
+import { replicateTraits, type ReplicateTrait } from '../../src/methods/replicates/replicateTraits.js';
 import type { TestResult } from '../../src/index.js';
 import { results } from '../support/pages.js';
 
@@ -68,7 +68,11 @@ test('no name of a field and no code of ours is printed as it is, in English eit
 test('every phrase is there once, and is said somewhere', () => {
   expect(new Set(phrases).size).toBe(phrases.length);
   const code = ['src/report', 'src/cli']
-    .flatMap((folder) => readdirSync(folder).map((file) => readFileSync(`${folder}/${file}`, 'utf8')))
+    .flatMap((folder) =>
+      readdirSync(folder, { recursive: true, encoding: 'utf8' })
+        .filter((file) => file.endsWith('.ts'))
+        .map((file) => readFileSync(`${folder}/${file}`, 'utf8')),
+    )
     .join('\n');
   const unused = [...pagePhrases, ...figurePhrases, ...planPhrases, ...tablePhrases].filter((one) => !code.includes(one));
   expect(unused).toEqual([]);

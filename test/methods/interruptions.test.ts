@@ -11,9 +11,9 @@ import {
   type TensionRecord,
   type TensionResult,
 } from '../../src/index.js';
-import { evaluateAgain } from '../../src/methods/evaluateAgain.js';
-import { recordedCurve } from '../../src/methods/recordedCurve.js';
-import { requireTensionOptions, tensionOptionNames } from '../../src/methods/tensionOptions.js';
+import { evaluateAgain } from '../../src/methods/variations/evaluateAgain.js';
+import { recordedCurve } from '../../src/methods/variations/recordedCurve.js';
+import { requireTensionOptions, tensionOptionNames } from '../../src/methods/tension/tensionOptions.js';
 import { simulateTension } from '../../src/simulate/index.js';
 import { reversed } from '../../src/simulate/spoil.js';
 import { AREA, caseT3, COMPLIANCE, mildSteel, roundPiece } from '../support/records.js';

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { pauseFindings } from '../../src/methods/paceFindings.js';
+import { pauseFindings } from '../../src/methods/loading/paceFindings.js';
 import { analyseBending, analyseCompression, analyseTension, rectangular, round, testingRates } from '../../src/index.js';
 import { renderHtml } from '../../src/report/index.js';
 import { simulateTension, type SimulatedHand } from '../../src/simulate/index.js';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { noiseDrift } from '../../src/methods/noiseDrift.js';
+import { noiseDrift } from '../../src/methods/budgets/noiseDrift.js';
 import { seeded } from '../support/random.js';
 
 const { normal } = seeded(12);

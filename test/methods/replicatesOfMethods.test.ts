@@ -20,8 +20,8 @@ import {
   type TestInfo,
   type TestResult,
 } from '../../src/index.js';
-import { resultQuantities } from '../../src/methods/resultQuantities.js';
-import { replicateFields } from '../../src/methods/replicateFields.js';
+import { resultQuantities } from '../../src/methods/results/resultQuantities.js';
+import { replicateFields } from '../../src/methods/replicates/replicateFields.js';
 import { results as everyMethod } from '../support/pages.js';
 
 const symbols = (results: readonly TestResult[], options: ReplicatesOptions = {}) =>

@@ -15,10 +15,10 @@ import {
   type TensionOptions,
   type TestPiece,
 } from '../../src/index.js';
-import { tensionRoad } from '../../src/methods/tensionRoad.js';
-import { quantitiesOf } from '../../src/methods/statedResult.js';
-import { errorOfDrift, freedomOfDrift, tensionNoise } from '../../src/methods/tensionNoise.js';
-import { withFairWindow } from '../../src/methods/withFairWindow.js';
+import { runTension } from '../../src/methods/tension/runTension.js';
+import { quantitiesOf } from '../../src/methods/budgets/statedResult.js';
+import { errorOfDrift, freedomOfDrift, tensionNoise } from '../../src/methods/budgets/tensionNoise.js';
+import { withFairWindow } from '../../src/methods/budgets/withFairWindow.js';
 import { simulateTension } from '../../src/simulate/index.js';
 import { AREA, caseT1, COMPLIANCE, roundPiece } from '../support/records.js';
 import { refusal } from '../support/thrown.js';
@@ -212,7 +212,7 @@ describe('noise', () => {
   test('a reading in coarse steps has noise of a step over √12, though most neighbours are equal', () => {
     const steps = { force: 120, travel: 0.008 };
     const coarse = simulateTension({ ...scenario, logger: { rate: 100, loadStep: steps.force, motionStep: steps.travel } });
-    const { task, doubts } = tensionRoad('analyseTension', coarse.record, scenario.piece, { uncertainty: {} });
+    const { task, doubts } = runTension('analyseTension', coarse.record, scenario.piece, { uncertainty: {} });
     const noise = tensionNoise(task, doubts!.noise);
     expect(noise.force).toBeGreaterThan(0.99 * (steps.force / Math.sqrt(12)));
     expect(noise.displacement).toBeGreaterThan(0.99 * (steps.travel / Math.sqrt(12)));
@@ -267,7 +267,7 @@ describe('repeats with fresh noise', () => {
 describe('noise that drifts', () => {
   const drifting = (seed: number) => {
     const { record: read, piece: tested, options: doubts, truth } = uncertainTest('aluminium, correlated noise', seed, false);
-    const { task, doubts: checked, result: found } = tensionRoad('analyseTension', read, tested, doubts);
+    const { task, doubts: checked, result: found } = runTension('analyseTension', read, tested, doubts);
     return { task, found, noise: tensionNoise(task, checked!.noise), truth: truth.modulus };
   };
   const tests = Array.from({ length: 40 }, (_, k) => drifting(2001 + k));
@@ -312,7 +312,7 @@ describe('noise that drifts', () => {
     expect(withFairWindow(task, { ...noise, correlation: 0 })).toBe(task);
     const given = { by: 'stress', from: 50, to: 200 } as const;
     const { record: read, piece: tested } = uncertainTest('aluminium, correlated noise', 2001, false);
-    const byStress = tensionRoad('analyseTension', read, tested, { modulus: { window: given } }).task;
+    const byStress = runTension('analyseTension', read, tested, { modulus: { window: given } }).task;
     expect(withFairWindow(byStress, noise)).toBe(byStress);
   });
 
@@ -326,7 +326,7 @@ describe('noise that drifts', () => {
   test('a slope by a given window, the noise given: as the variance of a weighted sum of correlated samples', () => {
     const { record: read, piece: tested } = uncertainTest('aluminium, correlated noise', 3, false);
     const [first, last] = [140, 220];
-    const { task, result: found } = tensionRoad('analyseTension', read, tested, {
+    const { task, result: found } = runTension('analyseTension', read, tested, {
       modulus: { window: { by: 'samples', first, last } },
       uncertainty: { noise: { force: 15, displacement: 0, correlation: 0.9 } },
     });

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { cellValue, isDate, splitCells, thousandsIn } from '../../src/record/cells.js';
-import { clockTime, secondsFromFirst } from '../../src/record/clockTime.js';
+import { cellValue, isDate, splitCells, thousandsIn } from '../../src/record/reading/cells.js';
+import { clockTime, secondsFromFirst } from '../../src/record/reading/clockTime.js';
 
 describe('a cell as a number', () => {
   test.each([

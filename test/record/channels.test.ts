@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { checkRecord } from '../../src/index.js';
 import { randomNumbers } from '../../src/numeric/index.js';
-import { channelFindings, spikeFindings } from '../../src/record/channelFindings.js';
-import { channelLag } from '../../src/record/channelLag.js';
-import { findJumps } from '../../src/record/jumps.js';
-import { motionFindings } from '../../src/record/motionFindings.js';
-import { findSpikes } from '../../src/record/spikes.js';
-import type { MotionSurvey } from '../../src/record/surveyRecord.js';
+import { channelFindings, spikeFindings } from '../../src/record/checks/channelFindings.js';
+import { channelLag } from '../../src/record/checks/channelLag.js';
+import { findJumps } from '../../src/record/checks/jumps.js';
+import { motionFindings } from '../../src/record/checks/motionFindings.js';
+import { findSpikes } from '../../src/record/checks/spikes.js';
+import type { MotionSurvey } from '../../src/record/checks/surveyRecord.js';
 import { outlineOf } from '../support/outlines.js';
 
 const of = (count: number, value: (i: number) => number) => Array.from({ length: count }, (_, i) => value(i));

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { isCounts, meaningOf, meaningOfName, splitName, type Meaning, type NamedColumn } from '../../src/record/columnNames.js';
-import { isUnitsRow, joinedNames } from '../../src/record/headRows.js';
+import { isCounts, meaningOf, meaningOfName, splitName, type Meaning, type NamedColumn } from '../../src/record/reading/columnNames.js';
+import { isUnitsRow, joinedNames } from '../../src/record/reading/headRows.js';
 import { parseUnit } from '../../src/units/index.js';
 
 describe('what a name says', () => {

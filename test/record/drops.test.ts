@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { findDrops as findFalls } from '../../src/record/drops.js';
-import { findTurns } from '../../src/record/turns.js';
-import { dropFindings } from '../../src/record/motionFindings.js';
+import { findDrops as findFalls } from '../../src/record/checks/drops.js';
+import { findTurns } from '../../src/record/checks/turns.js';
+import { dropFindings } from '../../src/record/checks/motionFindings.js';
 import { outlineOf } from '../support/outlines.js';
 
 const findDrops = (...given: Parameters<typeof findFalls>) => findFalls(...given).drops;

@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { readRecord, type ReadOptions } from '../../src/index.js';
-import { assignColumns } from '../../src/record/assignColumns.js';
-import type { Cell } from '../../src/record/cells.js';
-import { splitName, type NamedColumn } from '../../src/record/columnNames.js';
-import { cellText, clockOf, layoutOf, numberOf } from '../../src/record/layout.js';
-import { metadataOf } from '../../src/record/metadata.js';
-import { suggestColumns } from '../../src/record/suggestColumns.js';
+import { assignColumns } from '../../src/record/reading/assignColumns.js';
+import type { Cell } from '../../src/record/reading/cells.js';
+import { splitName, type NamedColumn } from '../../src/record/reading/columnNames.js';
+import { cellText, clockOf, layoutOf, numberOf } from '../../src/record/reading/layout.js';
+import { metadataOf } from '../../src/record/reading/metadata.js';
+import { suggestColumns } from '../../src/record/reading/suggestColumns.js';
 import { parseUnit } from '../../src/units/index.js';
 import { refusal, thrown } from '../support/thrown.js';
 

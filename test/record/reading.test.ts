@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { exportCsv, readChunks, readRecord, readRows, type ReadOptions, type TensionRecord } from '../../src/index.js';
-import { columnStore, endRow, joinColumns, leaveOdd, lineOf } from '../../src/record/columnStore.js';
-import { decodeBytes, findWidth, requireSize, requireText } from '../../src/record/decodeText.js';
-import { afterLastLine, afterLines, endsLine, nothing, requireLine, wait, waitingBytes } from '../../src/record/lineBuffer.js';
-import { scanBody, type BodyFormat } from '../../src/record/scanBody.js';
-import { tellApart } from '../../src/record/tellApart.js';
-import { usableRows } from '../../src/record/usableRows.js';
+import { columnStore, endRow, joinColumns, leaveOdd, lineOf } from '../../src/record/reading/columnStore.js';
+import { decodeBytes, findWidth, requireSize, requireText } from '../../src/record/reading/decodeText.js';
+import { afterLastLine, afterLines, endsLine, nothing, requireLine, wait, waitingBytes } from '../../src/record/reading/lineBuffer.js';
+import { scanBody, type BodyFormat } from '../../src/record/reading/scanBody.js';
+import { tellApart } from '../../src/record/reading/tellApart.js';
+import { usableRows } from '../../src/record/reading/usableRows.js';
 import { refusal, thrown } from '../support/thrown.js';
 
 const bytes = (text: string) => new TextEncoder().encode(text);

@@ -18,7 +18,7 @@ import {
   undoStep,
 } from '../../src/index.js';
 import type { TrailStep } from '../../src/base/index.js';
-import { applyChange } from '../../src/record/applyChange.js';
+import { applyChange } from '../../src/record/repairs/applyChange.js';
 import { refusal, thrown } from '../support/thrown.js';
 
 const of = (count: number, value: (i: number) => number) => Float64Array.from({ length: count }, (_, i) => value(i));

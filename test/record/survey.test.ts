@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { checkRecordKernel } from '../../src/record/checkRecord.js';
-import { findPauses, pausesOf } from '../../src/record/findPauses.js';
-import { findPausesKernel } from '../../src/record/pauseSearch.js';
-import { recordOutline } from '../../src/record/recordOutline.js';
-import { requireColumns } from '../../src/record/requireColumns.js';
-import { resolution } from '../../src/record/resolution.js';
-import { runningTime, surveyRecord } from '../../src/record/surveyRecord.js';
+import { checkRecordKernel } from '../../src/record/checks/checkRecord.js';
+import { findPauses, pausesOf } from '../../src/record/checks/findPauses.js';
+import { findPausesKernel } from '../../src/record/checks/pauseSearch.js';
+import { recordOutline } from '../../src/record/checks/recordOutline.js';
+import { requireColumns } from '../../src/record/checks/requireColumns.js';
+import { resolution } from '../../src/record/checks/resolution.js';
+import { runningTime, surveyRecord } from '../../src/record/checks/surveyRecord.js';
 import { checkRecord } from '../../src/index.js';
 import { refusal } from '../support/thrown.js';
 

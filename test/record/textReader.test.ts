@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import type { ReadOptions } from '../../src/index.js';
-import { textReader } from '../../src/record/textReader.js';
+import { textReader } from '../../src/record/reading/textReader.js';
 import { encoded } from '../support/encoded.js';
 import { thrown } from '../support/thrown.js';
 

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { testSegments } from '../../src/record/segments.js';
-import { zeroFindings } from '../../src/record/zeroFindings.js';
-import { findZeroMoves } from '../../src/record/zeroMoves.js';
-import { surveyZeros } from '../../src/record/zeros.js';
+import { testSegments } from '../../src/record/checks/segments.js';
+import { zeroFindings } from '../../src/record/checks/zeroFindings.js';
+import { findZeroMoves } from '../../src/record/checks/zeroMoves.js';
+import { surveyZeros } from '../../src/record/checks/zeros.js';
 import { outlineOf } from '../support/outlines.js';
 
 const of = (count: number, value: (i: number) => number) => Array.from({ length: count }, (_, i) => value(i));

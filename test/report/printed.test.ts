@@ -12,10 +12,10 @@ import {
 import { chinese, french, german } from '../../src/languages/index.js';
 import { drawFigures } from '../../src/render/index.js';
 import { budgetFigure, decisionFigure, figures, renderHtml, summarise, type AskedDecision } from '../../src/report/index.js';
-import { figuresApart } from '../../src/report/figuresApart.js';
-import { plane } from '../../src/report/plane.js';
-import { presentation } from '../../src/report/presentation.js';
-import { shownUnit } from '../../src/report/shownUnit.js';
+import { figuresApart } from '../../src/report/figures/figuresApart.js';
+import { plane } from '../../src/report/figures/plane.js';
+import { presentation } from '../../src/report/words/presentation.js';
+import { shownUnit } from '../../src/report/words/shownUnit.js';
 import { simulateTension } from '../../src/simulate/index.js';
 import { replicates, tensionResult } from '../support/pages.js';
 import { COMPLIANCE, roundPiece } from '../support/records.js';

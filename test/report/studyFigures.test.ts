@@ -20,8 +20,8 @@ import { phrases } from '../../src/languages/phrases.js';
 import { drawFigure } from '../../src/render/index.js';
 import * as report from '../../src/report/index.js';
 import type { Figure, FigureValue } from '../../src/report/index.js';
-import { colours } from '../../src/report/appearance.js';
-import { apart, extentOf } from '../../src/report/extentOf.js';
+import { colours } from '../../src/report/words/appearance.js';
+import { apart, extentOf } from '../../src/report/figures/extentOf.js';
 import { gallery } from '../support/gallery.js';
 import { refusal } from '../support/thrown.js';
 

@@ -1,4 +1,4 @@
-import type { WindowTask } from '../../src/curve/windowTask.js';
+import type { WindowTask } from '../../src/curve/window/windowTask.js';
 
 /** A window with what its line amounts to, free of rounding. */
 export interface ExactWindow {

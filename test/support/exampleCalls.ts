@@ -31,7 +31,9 @@ function publicNames(floor: string): string[] {
 /** Declaration and first example of every exported function of a folder. */
 function declared(program: ts.Program, floor: string): Map<string, { declaration: ts.FunctionDeclaration; example: string }> {
   const found = new Map<string, { declaration: ts.FunctionDeclaration; example: string }>();
-  for (const file of readdirSync(`src/${floor}`).filter((one) => one.endsWith('.ts') && one !== 'index.ts')) {
+  for (const file of readdirSync(`src/${floor}`, { recursive: true, encoding: 'utf8' }).filter(
+    (one) => one.endsWith('.ts') && one !== 'index.ts',
+  )) {
     const source = program.getSourceFile(`src/${floor}/${file}`)!;
     for (const node of source.statements) {
       if (!ts.isFunctionDeclaration(node) || !node.name || found.has(node.name.text)) continue;

@@ -1,5 +1,5 @@
 import { lowerBound, relativeError } from '../../bench/searchTask.js';
-import type { WindowTask } from '../../src/curve/windowTask.js';
+import type { WindowTask } from '../../src/curve/window/windowTask.js';
 import { seeded } from './random.js';
 
 /** A line that bends, with noise, steps back and stretches that stand still, and bounds of any size. */

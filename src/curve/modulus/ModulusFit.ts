@@ -1,0 +1,90 @@
+import type { BeginningYield } from './beginningYield.js';
+import type { LineResiduals } from './lineResiduals.js';
+import type { LinearPart } from './linearPart.js';
+import type { LineTrust } from './lineTrust.js';
+import type { NoiseFlattening } from './noiseFlattening.js';
+import type { StrainSteps } from './strainSteps.js';
+import type { WindowChoice } from '../window/windowChoice.js';
+import type { WindowEnvelope } from './windowEnvelope.js';
+
+/** A runner-up window. */
+export interface AlternativeWindow {
+  /** First sample. */
+  readonly first: number;
+  /** Last sample, included. */
+  readonly last: number;
+  /** Slope [MPa]. */
+  readonly slope: number;
+  /** What it reaches by the criterion. */
+  readonly score: number;
+}
+
+/** How much lower a slope is in one band of stress than in the band below. */
+export interface SlopeFall {
+  /** Share of the slope that is lost [1]. */
+  readonly value: number;
+  /** Standard error of that share [1]. */
+  readonly standardError: number;
+}
+
+/** The elastic line by itself. */
+export interface ElasticLine {
+  /** Slope of the line [MPa]. */
+  readonly slope: number;
+  /** Stress of the line at zero strain as recorded [MPa]. */
+  readonly intercept: number;
+  /** Strain where the line meets zero stress [mm/mm]. */
+  readonly strainShift: number;
+  /** First sample of the window. */
+  readonly first: number;
+  /** Last sample of the window, included. */
+  readonly last: number;
+  /** Number of samples. */
+  readonly points: number;
+  /** Standard error of the slope [MPa]. */
+  readonly standardError: number;
+  /** Standard error over slope, S_m(rel) [1]. */
+  readonly relativeStandardError: number;
+  /** Coefficient of determination [1]. */
+  readonly rSquared: number;
+  /** Standard deviation of the residuals [MPa]. */
+  readonly residualStandardDeviation: number;
+  /** How the window was chosen, defaults filled in. */
+  readonly criterion: WindowChoice;
+  /** What the window reaches by that criterion: `lower-bound` slope − z s [MPa], `relative-error` −s/slope [1]; absent for a given window. */
+  readonly score?: number | undefined;
+  /** Good windows elsewhere, best first, of a coarse lattice of a sixteenth of the record up to the offset line: a better one may lie beside them. */
+  readonly alternatives: readonly AlternativeWindow[];
+  /** Bounds that had to be eased because no window keeps them all: none, or `start`, `points`, `span`. */
+  readonly eased: readonly ('start' | 'points' | 'span')[];
+  /** Stress where the 0.2 % offset line of a first coarse line meets the curve [MPa]; only where the window was searched. */
+  readonly offsetStress?: number | undefined;
+  /** First sample at or beyond that offset line. */
+  readonly offsetSample?: number | undefined;
+}
+
+/** What explains an elastic line. */
+export interface LineExplanation {
+  /** Runs test and quadratic departure; absent for fewer than five samples. */
+  readonly residuals?: LineResiduals | undefined;
+  /** What yielding that has begun within the window takes off the slope; absent for a curve with a corner or a yield point. */
+  readonly beginningYield?: BeginningYield | undefined;
+  /** What noise of the strains takes off the slope; absent where there is none, or too few samples tell it. */
+  readonly noiseFlattening?: NoiseFlattening | undefined;
+  /** What steps of the strain reading leave open of the slope; absent where it was not read in steps. */
+  readonly strainSteps?: StrainSteps | undefined;
+  /** How much lower the slope is between 0.3 and 0.4 of the 0.2 %-offset stress than between 0.2 and 0.3 [1], and its standard error. */
+  readonly slopeFall?: SlopeFall | undefined;
+  /** What other windows would give; absent where the bounds leave no room, and where a given window begins beyond the 0.2 % offset line. */
+  readonly envelope?: WindowEnvelope | undefined;
+  /** Whether the line rests on a straight part, by what stands above; absent where that is not known: by too few samples, values of strain or steps of its reading. */
+  readonly linearPart?: LinearPart | undefined;
+  /** Whether the 0.2 % proof strength of this line can be trusted; absent where the curve reaches none. */
+  readonly trust?: LineTrust | undefined;
+}
+
+/** The elastic line, and what explains it. */
+export interface ModulusFit extends ElasticLine, LineExplanation {}
+
+/** Why there is no elastic line. */
+export type ModulusReason = 'too-few-points' | 'no-rise';

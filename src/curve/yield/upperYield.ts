@@ -1,0 +1,105 @@
+import { failure, success, type Outcome, type StressStrainCurve } from '../../base/index.js';
+import { noiseLevel } from '../../numeric/index.js';
+import type { LowerYieldRule } from './LowerYieldRule.js';
+import type { YieldReason } from './yieldPoints.js';
+
+type UpperReason = Exclude<YieldReason, 'no-hardening-after'>;
+
+/** Beyond so much plastic extension a fall of stress is no upper yield point. */
+const PLASTIC_LIMIT = 0.005;
+/** Below this share of the maximum a fall of stress is seating, not yield. */
+const LEAST_SHARE = 0.2;
+/** The fall must stand out of noise: the highest and lowest of n normal deviates lie about 2 √(2 ln n) apart; a margin on either side. */
+const noiseReach = (points: number): number => 2 * (Math.sqrt(2 * Math.log(points)) + 1);
+
+/** Of fewer samples noise cannot be told from shape. */
+const NOISE_POINTS = 30;
+
+/** @internal What the search for yield points needs to know. */
+export interface YieldTask {
+  readonly pauses: readonly (readonly [number, number])[];
+  readonly modulus: number | undefined;
+  readonly strainShift: number;
+  readonly minimumFall: number;
+  readonly minimumStrain: number;
+  readonly lowerYield: LowerYieldRule;
+  /** First samples that count from a zero set under load: the fall before them is none. */
+  readonly zeroMoves?: readonly number[] | undefined;
+  /** Strain that is not the piece's: what it slipped in the grips [mm/mm]; default 0. */
+  readonly slipped?: number | undefined;
+  /** Sample of the highest stress. */
+  readonly maximum: number;
+  /** One past the last sample before the fracture. */
+  readonly end: number;
+}
+
+/**
+ * @internal Marks samples that a pause spoils: from its start until the stress is back where it was (at most 0.5 % strain later).
+ */
+export function spoiltByPauses({ strain, stress }: StressStrainCurve, pauses: YieldTask['pauses']): Uint8Array | undefined {
+  if (pauses.length === 0) return undefined;
+  const spoilt = new Uint8Array(stress.length);
+  for (const [first, last] of pauses) {
+    const level = stress[first]!;
+    for (let i = first + 1; i < stress.length; i += 1) {
+      if (i > last && (stress[i]! >= level || strain[i]! > strain[first]! + 0.005)) break;
+      spoilt[i] = 1;
+    }
+  }
+  return spoilt;
+}
+
+/** Why there is none, where no number tells it. */
+const why = {
+  'no-fall': 'the stress does not fall by enough after a peak',
+  'ends-after-fall': 'the record ends before the fall is long enough to tell a yield point',
+  'fall-in-pause': 'the stress fell only while the crosshead stood still',
+};
+
+/** @internal The first peak after which the stress falls far enough and stays below it long enough, and the noise that the fall stands out of. */
+export function upperYield(
+  curve: StressStrainCurve,
+  task: YieldTask,
+  spoilt: Uint8Array | undefined,
+): Outcome<{ peak: number; fallen: number; noise: number }, UpperReason> {
+  const { strain, stress } = curve;
+  const { end, minimumFall, modulus, strainShift, zeroMoves = [] } = task;
+  const zeroed = zeroMoves.length > 0;
+  const least = LEAST_SHARE * stress[task.maximum]!;
+  const farthest = PLASTIC_LIMIT + (task.slipped ?? 0);
+  let peak = 0;
+  let highest = stress[0]!;
+  let enough = minimumFall * highest;
+  let fallen = -1;
+  let within: UpperReason = 'no-fall';
+  // asked for by the first fall that is large enough: most curves have none
+  let noise: number | undefined;
+  let reach = 0;
+  for (let i = 1; i < end; i += 1) {
+    const value = stress[i]!;
+    if (spoilt?.[i] === 1) {
+      if (value < highest * (1 - minimumFall) && highest >= least) within = 'fall-in-pause';
+      continue;
+    }
+    if (value > highest || (zeroed && zeroMoves.includes(i))) {
+      peak = i;
+      highest = value;
+      enough = Math.max(minimumFall * highest, reach);
+      fallen = -1;
+      if (modulus !== undefined && strain[i]! - strainShift - value / modulus > farthest) break;
+      continue;
+    }
+    const fall = highest - value;
+    if (fallen < 0 && fall >= enough && highest >= least) {
+      noise ??= end < NOISE_POINTS ? 0 : noiseLevel(stress, 0, end);
+      reach = noiseReach(end) * noise;
+      enough = Math.max(enough, reach);
+      if (fall >= reach) fallen = i;
+      else if (within === 'no-fall') within = 'fall-within-noise';
+    }
+    if (fallen >= 0 && strain[i]! - strain[peak]! >= task.minimumStrain) return success({ peak, fallen, noise: noise ?? 0 });
+  }
+  // a fall that was long enough has returned
+  if (fallen >= 0) within = 'ends-after-fall';
+  return failure(within, within === 'fall-within-noise' ? `falls are within the noise of ${(noise ?? 0).toPrecision(3)} MPa` : why[within]);
+}

@@ -1,0 +1,188 @@
+import type { StressStrainCurve } from '../../base/index.js';
+import { maximumIndex, medianOf, steepestLine } from '../../numeric/index.js';
+import type { LowerYieldRule } from './LowerYieldRule.js';
+
+/** The first dip after ReH is a transient if it is over within so much strain and within this share of the yielding range. */
+const TRANSIENT_STRAIN = 0.0025;
+const TRANSIENT_SHARE = 0.5;
+/** It must begin this soon after ReH, and its recovery may overshoot for this long. */
+const TRANSIENT_START = 0.001;
+const TRANSIENT_OVERSHOOT = 0.0005;
+/** The short rule for ReL looks this far. */
+const SHORT_RANGE = 0.0025;
+/** A minimum stands out by this share of the stress: the same fall that makes an upper yield point. */
+const STANDS_OUT = 0.005;
+/** Means that lower the noise are taken over no more strain than this. */
+const MEAN_STRAIN = 0.0002;
+/** Width of the lines from which the steepest of hardening is taken. */
+const HARDENING_WIDTH = 0.002;
+
+/** @internal What {@link yieldingRange} starts from. */
+export interface YieldingTask {
+  /** Sample of ReH. */
+  readonly peak: number;
+  /** First sample after it that has fallen far enough. */
+  readonly fallen: number;
+  /** One past the last sample to look at. */
+  readonly end: number;
+  readonly noise: number;
+  readonly spoilt: Uint8Array | undefined;
+  readonly lowerYield: LowerYieldRule;
+}
+
+/** @internal The range between ReH and uniform hardening. */
+export interface YieldingRange {
+  /** Sample of ReL. */
+  readonly lowest: number;
+  /** Strain and first sample of uniform hardening. */
+  readonly hardeningStrain: number;
+  readonly hardeningStart: number;
+}
+
+/**
+ * The last minimum before the stress rises for good: turning points that stand out by half a per cent of the stress and out of noise are
+ * followed; noise is first lowered by means over at most 0.02 % strain.
+ */
+function lastMinimum(
+  { strain, stress }: StressStrainCurve,
+  first: number,
+  top: number,
+  noise: number,
+  spoilt: Uint8Array | undefined,
+): number {
+  const perSample = Math.max((strain[top]! - strain[first]!) / Math.max(top - first, 1), Number.MIN_VALUE);
+  const size = noise > 1e-4 * stress[first]! ? Math.max(1, Math.floor(MEAN_STRAIN / perSample)) : 1;
+  const step = Math.max(STANDS_OUT * stress[first]!, (6 * noise) / Math.sqrt(size));
+  let falling = true;
+  let low = first;
+  let lowMean = Infinity;
+  let high = -Infinity;
+  let confirmed = first;
+  for (let block = first; block < top; block += size) {
+    let sum = 0;
+    let count = 0;
+    let least = -1;
+    for (let i = block; i < Math.min(block + size, top); i += 1) {
+      if (spoilt?.[i] === 1) continue;
+      sum += stress[i]!;
+      count += 1;
+      if (least < 0 || stress[i]! < stress[least]!) least = i;
+    }
+    if (least < 0) continue;
+    const mean = sum / count;
+    if (falling) {
+      if (mean < lowMean) {
+        lowMean = mean;
+        low = least;
+      } else if (mean > lowMean + step) {
+        confirmed = low;
+        falling = false;
+        high = mean;
+      }
+    } else if (mean > high) high = mean;
+    else if (mean < high - step) {
+      falling = true;
+      lowMean = mean;
+      low = least;
+    }
+  }
+  return falling ? low : confirmed;
+}
+
+/**
+ * The lowest sample of the level that a first dip recovers to, where it does; else `last`, the bottom of the dip. Without it a level that is
+ * too even for a minimum of its own would leave the recovery as the steepest rise.
+ */
+function afterFirstDip(
+  { strain, stress }: StressStrainCurve,
+  last: number,
+  top: number,
+  { peak, noise, spoilt }: Pick<YieldingTask, 'peak' | 'noise' | 'spoilt'>,
+): number {
+  const step = Math.max(STANDS_OUT * stress[peak]!, 6 * noise);
+  for (let i = last, j = last, high = last; strain[i]! - strain[peak]! <= TRANSIENT_STRAIN; i += 1) {
+    // the highest of the stretch after i: a level does not rise over it
+    while (j <= top && strain[j]! - strain[i]! <= TRANSIENT_STRAIN) {
+      if (stress[j]! > stress[high]!) high = j;
+      j += 1;
+    }
+    if (stress[high]! - stress[i]! > step) continue;
+    if (stress[high]! - stress[last]! <= step) return last;
+    let lowest = high;
+    for (let k = high; k <= top; k += 1) {
+      if (stress[k]! > stress[high]! + step) return lowest;
+      if (stress[k]! < stress[lowest]! && spoilt?.[k] !== 1) lowest = k;
+    }
+    return last;
+  }
+  return last;
+}
+
+/** The level of a range: the median of about so many of its samples, pauses apart. */
+const LEVEL_PLACES = 500;
+function levelOf(stress: Float64Array, first: number, last: number, spoilt: Uint8Array | undefined): number {
+  const stride = Math.max(1, Math.floor((last - first) / LEVEL_PLACES));
+  const sampled: number[] = [];
+  for (let i = first; i <= last; i += stride) if (spoilt?.[i] !== 1) sampled.push(stress[i]!);
+  return medianOf(sampled);
+}
+
+/** The steepest line of hardening where a pause comes before its width: over the samples of twice that width that the pause did not spoil. */
+function lineOverPauses({ strain, stress }: StressStrainCurve, first: number, top: number, counts: (i: number) => boolean) {
+  const kept: number[] = [];
+  for (let i = first; i <= top && strain[i]! - strain[first]! <= 2 * HARDENING_WIDTH; i += 1) if (counts(i)) kept.push(i);
+  const of = (column: Float64Array): Float64Array => Float64Array.from(kept, (i) => column[i]!);
+  return steepestLine(of(strain), of(stress), 0, kept.length, HARDENING_WIDTH);
+}
+
+/** @internal The yielding range after an upper yield point; undefined where the curve does not rise again. */
+export function yieldingRange({ strain, stress }: StressStrainCurve, task: YieldingTask): YieldingRange | undefined {
+  const { peak, fallen, end, noise, spoilt } = task;
+  const counts = (i: number): boolean => spoilt?.[i] !== 1;
+  const step = Math.max(0.001 * stress[peak]!, 3 * noise);
+  const top = maximumIndex(stress, fallen, end);
+
+  // yielding is over where the stress passes ReH again; a dip later on is none of it
+  let above = fallen;
+  while (above < top && stress[above]! <= stress[peak]!) above += 1;
+  const minimum = lastMinimum({ strain, stress }, fallen, above, noise, spoilt);
+  if (stress[top]! - stress[minimum]! < Math.max(0.005 * stress[peak]!, 6 * noise)) return undefined;
+  const last = afterFirstDip({ strain, stress }, minimum, top, task);
+
+  // Ae: the horizontal through that minimum meets the steepest line of the hardening after it, pauses apart
+  const leaves = stress[last]! + Math.max(STANDS_OUT * stress[peak]!, 3 * noise);
+  let rising = top;
+  while (rising > last && (stress[rising]! > leaves || !counts(rising))) rising -= 1;
+  let until = rising + 1;
+  while (until <= top && counts(until)) until += 1;
+  const line =
+    until <= top && strain[until - 1]! - strain[rising]! < HARDENING_WIDTH
+      ? lineOverPauses({ strain, stress }, rising, top, counts)
+      : steepestLine(strain, stress, rising, until, HARDENING_WIDTH);
+  const meets = line && line.slope > 0 ? line.meanX + (stress[last]! - line.meanY) / line.slope : strain[last]!;
+  const hardeningStrain = Math.max(meets, strain[last]!);
+  let hardeningStart = last;
+  while (hardeningStart < top && strain[hardeningStart]! < hardeningStrain) hardeningStart += 1;
+
+  // the transient: the first dip, if it is short and the range has a level above it
+  const level = levelOf(stress, fallen, hardeningStart, spoilt) - step;
+  const range = hardeningStrain - strain[peak]!;
+  let from = fallen;
+  let dip = peak;
+  while (dip < hardeningStart && stress[dip]! >= level) dip += 1;
+  let back = dip;
+  while (back < hardeningStart && stress[back]! < level) back += 1;
+  const short = strain[back]! - strain[peak]! <= Math.min(TRANSIENT_STRAIN, TRANSIENT_SHARE * range);
+  if (back < hardeningStart && short && strain[dip]! - strain[peak]! <= TRANSIENT_START) {
+    let stop = back;
+    while (stop < hardeningStart && strain[stop]! - strain[back]! <= TRANSIENT_OVERSHOOT) stop += 1;
+    from = maximumIndex(stress, back, stop);
+  }
+
+  const limit = strain[peak]! + SHORT_RANGE;
+  let lowest = -1;
+  for (let i = from; i <= hardeningStart && (task.lowerYield === 'whole' || strain[i]! <= limit); i += 1)
+    if (counts(i) && (lowest < 0 || stress[i]! < stress[lowest]!)) lowest = i;
+  if (lowest < 0) lowest = from;
+  return { lowest, hardeningStrain, hardeningStart };
+}

@@ -1,0 +1,177 @@
+import type { Quantity } from '../../base/index.js';
+import { bendDoubt } from '../../curve/index.js';
+import { motionOf, ofPiece } from '../../record/index.js';
+import { budgetOf, requireInput, type CheckedInput, type UncertaintyBudget } from '../../uncertainty/index.js';
+import { tensionModel, type TensionChange, type TensionTask } from './tensionModel.js';
+import { atMaximum, bySymbol, NOTHING, noiseScatter, type Values } from './noiseScatter.js';
+import { errorOfDrift, type KnownNoise } from './tensionNoise.js';
+import type { TensionDoubts } from './tensionUncertainty.js';
+import { withFairWindow } from './withFairWindow.js';
+
+const FROM = 'analyseTension';
+/** What a quantity cannot do without. */
+const needed: Readonly<Record<string, string>> = { A: 'finalGaugeLength', Z: 'finalArea' };
+
+/** How every quantity answers to one input: slope and bend over one standard uncertainty. */
+interface Answer {
+  readonly input: CheckedInput;
+  readonly answer: (symbol: string) => { readonly slope: number; readonly bend: number } | undefined;
+}
+
+/** A slope that the window's own bend makes doubtful: half of what its change exceeds its error by. */
+function bendInput({ explanation: { residuals } }: TensionTask, noise: KnownNoise): CheckedInput[] {
+  const surplus = residuals ? Math.abs(residuals.slopeChange) - 2 * errorOfDrift(noise) * residuals.slopeChangeError : 0;
+  if (!(surplus > 0)) return [];
+  return [requireInput(FROM, 'bend', 'bend of the elastic line', { value: 1, unit: '1', uncertainty: { halfWidth: surplus / 2 } })];
+}
+
+/** The slope that a straight part would have. */
+function yieldingInput({ explanation: { beginningYield } }: TensionTask): CheckedInput[] {
+  const uncertainty = bendDoubt(beginningYield);
+  if (!(uncertainty > NOTHING)) return [];
+  return [requireInput(FROM, 'yielding', 'yielding and toe in the elastic line', { value: 1, unit: '1', uncertainty })];
+}
+
+/** The slope without the noise of the strains: the repeats with fresh noise tell what noise does to a line that it has flattened already. */
+function flatteningInput({ explanation: { noiseFlattening } }: TensionTask): CheckedInput[] {
+  const uncertainty = noiseFlattening?.slopeShare ?? 0;
+  if (!(uncertainty > NOTHING)) return [];
+  return [requireInput(FROM, 'flattening', 'noise of the strain in the elastic line', { value: 1, unit: '1', uncertainty })];
+}
+
+/** The slope by a strain without steps, beyond what the repeats with fresh noise hold of them. */
+function stepsInput({ explanation: { strainSteps } }: TensionTask): CheckedInput[] {
+  const uncertainty = strainSteps?.slopeShare ?? 0;
+  if (!(uncertainty > NOTHING)) return [];
+  return [requireInput(FROM, 'steps', 'steps of the strain in the elastic line', { value: 1, unit: '1', uncertainty })];
+}
+
+/** @internal Factors of the slope that the record itself leaves open: bends of the curve, noise and steps of the strain. */
+export const slopeInputs = (task: TensionTask, noise: KnownNoise): CheckedInput[] => [
+  ...bendInput(task, noise),
+  ...yieldingInput(task),
+  ...flatteningInput(task),
+  ...stepsInput(task),
+];
+
+/** The window that was found, to be kept. */
+const keptWindow = ({ numbers: { line } }: TensionTask): Partial<TensionChange> =>
+  line.ok ? { window: { by: 'samples', first: line.first, last: line.last } } : {};
+
+/**
+ * What noise does to a quantity: to its value by a window that does not follow the noise, and how far from that the window as it was
+ * searched has taken it. That distance holds what the search adds to scatter and shift, so both are those of the former alone.
+ */
+function ofNoise(task: TensionTask, noise: KnownNoise) {
+  const fair = withFairWindow(task, noise);
+  const scatter = noiseScatter(fair, noise, keptWindow(fair));
+  const others = fair === task ? undefined : bySymbol(tensionModel(fair)({ inputs: {}, ...keptWindow(fair) }));
+  return (symbol: string, value: number): CheckedInput[] => {
+    const other = others?.get(symbol) ?? value;
+    return [
+      ...scatter(symbol, other),
+      ...(Math.abs(other - value) <= NOTHING * Math.abs(value)
+        ? []
+        : [requireInput(FROM, 'choice', 'choice of the window', { value: 0, uncertainty: Math.abs(other - value) })]),
+    ];
+  };
+}
+
+/** Of an extension at the maximum: where on a plateau of equal forces it lies. */
+const plateau = (symbol: string, width: number | undefined): CheckedInput[] =>
+  atMaximum(symbol) && width !== undefined ? [requireInput(FROM, 'plateau', 'plateau of the force', { value: 0, uncertainty: width })] : [];
+
+/** Of a proportional limit by tangents: what they are taken over. */
+const stretch = (symbol: string, width: number | undefined): CheckedInput[] =>
+  symbol === 'Rpl' && width !== undefined
+    ? [requireInput(FROM, 'tangent', 'stretch of the tangent', { value: 0, uncertainty: width })]
+    : [];
+
+/** Of ReL: falls of the force that may be strokes of the drive or slips in the grips. */
+const strokes = (symbol: string, uncertainty: number | undefined): CheckedInput[] =>
+  symbol === 'ReL' && uncertainty !== undefined
+    ? [requireInput(FROM, 'strokes', 'falls that may be strokes or slips', { value: 0, uncertainty })]
+    : [];
+
+/** @internal A budget for every quantity of a test that the inputs reach, by symbol. */
+export function tensionBudgets(
+  task: TensionTask,
+  doubts: TensionDoubts,
+  noise: KnownNoise,
+  quantities: readonly Quantity[],
+): Readonly<Record<string, UncertaintyBudget>> {
+  const model = tensionModel(task);
+  const kept = keptWindow(task);
+  const evaluate = (change: Partial<TensionChange>): Values => bySymbol(model({ inputs: {}, ...kept, ...change }));
+  const centre = evaluate({});
+  const answerOf = (input: CheckedInput, change: (x: number) => Partial<TensionChange>): Answer => {
+    const u = input.standardUncertainty;
+    const above = evaluate(change(input.value + u));
+    const below = evaluate(change(input.value - u));
+    return {
+      input,
+      answer: (symbol) => {
+        const [a, b, c] = [above, below, centre].map((one) => one.get(symbol));
+        return a === undefined || b === undefined || c === undefined ? undefined : { slope: (a - b) / (2 * u), bend: (a + b) / 2 - c };
+      },
+    };
+  };
+  const answers = [
+    ...doubts.inputs
+      .filter(({ standardUncertainty }) => standardUncertainty > 0)
+      .map((input) => answerOf(input, (x) => ({ inputs: { [input.name]: x } }))),
+    ...slopeInputs(task, noise).map((input) => answerOf(input, (slopeFactor) => ({ slopeFactor }))),
+  ];
+  const fromNoise = ofNoise(task, noise);
+  const given = new Set(doubts.inputs.map(({ name }) => name));
+
+  const budgets: Record<string, UncertaintyBudget> = {};
+  for (const { symbol, value, unit, standardUncertainty } of quantities) {
+    const need = needed[symbol];
+    if (need !== undefined && !given.has(need)) continue;
+    const lines = answers.flatMap(({ input, answer }) => {
+      const found = answer(symbol);
+      return found && Math.abs(found.slope) * input.standardUncertainty > NOTHING * Math.abs(value) ? [{ input, ...found }] : [];
+    });
+    const own = [
+      ...fromNoise(symbol, value),
+      ...plateau(symbol, standardUncertainty),
+      ...stretch(symbol, standardUncertainty),
+      ...strokes(symbol, standardUncertainty),
+    ].map((input) => ({
+      input,
+      slope: 1,
+      bend: 0,
+    }));
+    const all = [...lines, ...own];
+    if (all.length === 0) continue;
+    budgets[symbol] = budgetOf(
+      FROM,
+      () => value,
+      all.map(({ input }) => input),
+      { ...doubts.coverage, symbol, unit, sensitivities: Object.fromEntries(all.map(({ input, slope }) => [input.name, slope])) },
+      Object.fromEntries(all.map(({ input, bend }) => [input.name, bend])),
+    );
+  }
+  return budgets;
+}
+
+/** @internal Names of what was not given although the result depends on it. */
+export function missingDoubts({ record, recorded, piece, broken, settings }: TensionTask, { inputs }: TensionDoubts): readonly string[] {
+  const given = new Set(inputs.map(({ name }) => name));
+  const { basis } = recorded;
+  const stood = (length: 'extensometerLength' | 'parallelLength'): readonly string[] =>
+    given.has(length) || (piece[length] === undefined && given.has('gaugeLength')) ? [] : [length];
+  const without = (name: string, matters = true): readonly string[] => (matters && !given.has(name) ? [name] : []);
+  return [
+    ...without('force'),
+    ...(inputs.some(({ name }) => name.startsWith('section.')) ? [] : ['section']),
+    ...without('displacement'),
+    ...(motionOf(record, ofPiece) === 'extension' ? stood('extensometerLength') : []),
+    ...(basis === 'extensometer' ? [] : stood('parallelLength')),
+    ...without('frameCompliance', basis !== 'extensometer' && settings.frameCompliance !== undefined),
+    ...without('gaugeLength', broken.length !== undefined),
+    ...without('finalGaugeLength', broken.length !== undefined),
+    ...without('finalArea', broken.area !== undefined),
+  ];
+}

@@ -1,0 +1,59 @@
+import type { Outcome, StressStrainCurve } from '../../base/index.js';
+import {
+  BROKEN_SHARE,
+  fitModulusKernel,
+  fractureKernel,
+  proofStrengthKernel,
+  totalExtensionStrengthKernel,
+  type ElasticLine,
+  type ModulusReason,
+  type WindowChoice,
+} from '../../curve/index.js';
+import { maximumIndex } from '../../numeric/index.js';
+import { moveOrigin } from './moveCurve.js';
+import type { TensionNumbers } from './TensionNumbers.js';
+
+/** @internal What is asked of a curve that has an elastic line. */
+export interface LineSettings {
+  readonly offsets: readonly number[];
+  readonly totalExtensions: readonly number[];
+  readonly window: WindowChoice;
+}
+
+/** @internal Elastic line, strengths, maximum and fracture of a curve; strains from the shifted origin. */
+export interface LineNumbers {
+  readonly line: Outcome<ElasticLine, ModulusReason>;
+  /** Origin of strain in the strain as recorded. */
+  readonly shift: number;
+  /** Sample of the highest stress. */
+  readonly highest: number;
+  readonly proofs: TensionNumbers['proofs'];
+  readonly totals: TensionNumbers['totals'];
+  readonly fracture: TensionNumbers['fracture'];
+}
+
+/** @internal What compression and bending have in common: the curve's origin is moved in place. */
+export function lineKernel(curve: StressStrainCurve, settings: LineSettings): LineNumbers {
+  const { strain, stress } = curve;
+  const highest = maximumIndex(stress);
+  const line = fitModulusKernel(curve, settings.window, highest);
+  // no shift is 0, never -0, which JSON does not know
+  const shift = line.ok ? line.strainShift + 0 : 0;
+  moveOrigin(strain, shift);
+  return {
+    line,
+    shift,
+    highest,
+    proofs: line.ok ? settings.offsets.map((offset) => proofStrengthKernel(curve, line.slope, 0, offset, line.first, highest + 1)) : [],
+    totals: settings.totalExtensions.map((total) => totalExtensionStrengthKernel(curve, total, 0, highest + 1)),
+    fracture: fractureKernel(curve, highest, BROKEN_SHARE),
+  };
+}
+
+/** @internal True where the force fell suddenly and the piece did not spring back with it, as it does when the drive lets go. */
+export function brokeSuddenly({ line, fracture }: LineNumbers, { strain, stress }: StressStrainCurve): boolean {
+  if (!fracture.ok || fracture.how !== 'sudden-fall') return false;
+  const after = strain[Math.min(fracture.index + 1, strain.length - 1)]!;
+  const elastic = line.ok ? (fracture.stress - stress[Math.min(fracture.index + 1, stress.length - 1)]!) / line.slope : 0;
+  return after > fracture.strain - elastic / 4;
+}

@@ -1,0 +1,188 @@
+import {
+  InputError,
+  finding,
+  requireNonNegative,
+  requireObject,
+  requireOneOf,
+  requireOptions,
+  requirePositive,
+  type Finding,
+  trailStep,
+} from '../../base/index.js';
+import { maximumIndex } from '../../numeric/index.js';
+import { checkRecordKernel } from '../../record/index.js';
+import { calibrationFindings, forceTrail } from '../common/calibrationFindings.js';
+import { requireForceColumns, type ForceColumns, type ForceRecord } from '../common/ForceColumns.js';
+import type { TestInfo } from '../common/MethodResult.js';
+import { provenanceOf } from '../common/provenanceOf.js';
+import { quantity } from '../common/quantity.js';
+import { shearArea, shearStress } from './shearStress.js';
+import type { ShearPiece, ShearResult } from './ShearResult.js';
+import { spikeFindings } from '../common/spikeFindings.js';
+import { requireSpikeRepair, withoutSpikes, type SpikeRepair } from '../common/spikeRepair.js';
+import { plainCopy } from '../common/plainCopy.js';
+import { requireTest } from '../common/testInfo.js';
+import { unlikeFinding } from '../common/unlikeFinding.js';
+
+/** Families of metals whose usual ratio of shear to tensile strength is known. */
+export type ShearFamily = 'steel' | 'aluminium' | 'any';
+
+/** Options of {@link analyseShear}. */
+export interface ShearOptions {
+  /** Tensile strength of the same material Rm [MPa], for the ratio. */
+  readonly tensileStrength?: number | undefined;
+  /** Family of the material, for the usual ratio; default `any`. */
+  readonly family?: ShearFamily | undefined;
+  /** Clearance, as a share of what is sheared, that is a caution; default 0.02, a choice of this package. */
+  readonly clearanceShare?: number | undefined;
+  /** Repairs of the record before anything else; default spikes. */
+  readonly repairs?: SpikeRepair | undefined;
+  /** Who tested what. */
+  readonly test?: TestInfo | undefined;
+}
+
+/** Usual ratios of shear to tensile strength, from memory; a tenth is allowed beyond them, since fixtures differ by so much. */
+const usual = { steel: [0.6, 0.8], aluminium: [0.6, 0.65], any: [0.5, 0.9] } as const;
+/** Shear over tensile strength, the middle of what is usual, by which a shear strength is held against the tensile ones of metals. */
+const MIDDLE = 0.7;
+const MARGIN = 0.1;
+const CLEARANCE = 0.02;
+
+/** What was recorded: as given and as it is evaluated, with the sample of the maximum. */
+interface Recorded extends ReturnType<typeof withoutSpikes> {
+  readonly raw: ForceRecord;
+  readonly at: number;
+}
+
+/** A record, or the pointer's maximum alone. */
+function requireShearForce(
+  from: string,
+  given: ForceColumns | { readonly maximumForce: number },
+  repairs: SpikeRepair,
+): { force: number; recorded?: Recorded } {
+  requireObject(from, 'record', given);
+  if (!('maximumForce' in given)) {
+    const raw = requireForceColumns(from, 'record', given);
+    const done = withoutSpikes(raw, repairs);
+    const at = maximumIndex(done.record.force);
+    const force = done.record.force[at]!;
+    if (!(force > 0)) throw new InputError(from, 'record.force', 'not-positive', 'must rise above 0', force);
+    return { force, recorded: { ...done, raw, at } };
+  }
+  requireOptions(from, given, ['maximumForce'], 'record');
+  return { force: requirePositive(from, 'record.maximumForce', given.maximumForce) };
+}
+
+function pieceFindings({ clearance = 0, bent = false, diameter }: ShearPiece, area: number, most: number): Finding[] {
+  const dimension = diameter ?? Math.sqrt(area);
+  const share = clearance / dimension;
+  return [
+    ...(share > most ? [finding('shear-clearance', { clearance, share: 100 * share, dimension }, { field: 'shearStrength' })] : []),
+    ...(bent ? [finding('shear-bending', {}, { field: 'shearStrength' })] : []),
+  ];
+}
+
+/**
+ * A shear test in single or double shear, from its record or from the maximum force alone.
+ *
+ * $$ \tau_m = \frac{F_m}{A} \text{ (single)}, \qquad \tau_m = \frac{F_m}{2 A} \text{ (double)} $$
+ *
+ * @remarks
+ * Strength only: a shear modulus is never derived, since the travel holds bending, indentation and the tool. With a tensile strength the
+ * ratio is compared with what is usual: 0.6 to 0.8 for steels, 0.6 to 0.65 for aluminium alloys (from memory), a tenth of itself allowed beyond.
+ *
+ * @param record - `force` [N], with `travel` [mm] and `time` [s] where they were logged; or `maximumForce` [N] alone.
+ * @param piece - Diameter [mm] or area of one plane [mm²], `planes` 1 or 2, clearance of the tool [mm], whether the piece was bent.
+ * @param options - Tensile strength [MPa] and family for the ratio, identity of the test.
+ * @returns The result, as plain data.
+ * @throws {@link InputError} `missing`, `not-finite`, `not-positive`, `out-of-range`, `unequal-lengths`, `too-few`, `unknown-option`,
+ * `wrong-type`; `ambiguous` with both diameter and area.
+ *
+ * @example
+ * ```ts
+ * const result = analyseShear({ maximumForce: 56800 }, { diameter: 12, planes: 2 }, { tensileStrength: 360, family: 'steel' });
+ * result.shearStrength.value; // => 251.11
+ * result.ratioToTensileStrength?.value; // => 0.6975
+ * ```
+ *
+ * @see Common practice with pins and blanks (compare ASTM B769, shear testing of aluminium alloys). Checked in `test/handbook/shear.test.ts`.
+ */
+export function analyseShear(
+  record: ForceColumns | { readonly maximumForce: number },
+  piece: ShearPiece,
+  options: ShearOptions = {},
+): ShearResult {
+  const from = 'analyseShear';
+  requireOptions(from, options, ['tensileStrength', 'family', 'clearanceShare', 'repairs', 'test']);
+  requireOptions(from, requireObject(from, 'piece', piece), ['diameter', 'area', 'planes', 'clearance', 'bent'], 'piece');
+  const area = shearArea(from, 'piece.', piece);
+  requireOneOf(from, 'piece.planes', String(piece.planes), ['1', '2']);
+  if (piece.clearance !== undefined) requireNonNegative(from, 'piece.clearance', piece.clearance);
+  const strength =
+    options.tensileStrength === undefined ? undefined : requirePositive(from, 'options.tensileStrength', options.tensileStrength);
+  const family = requireOneOf(from, 'options.family', options.family ?? 'any', ['steel', 'aluminium', 'any']);
+  const clearanceShare = requirePositive(from, 'options.clearanceShare', options.clearanceShare ?? CLEARANCE);
+  const test = requireTest(from, options.test ?? {});
+  const { force, recorded } = requireShearForce(from, record, requireSpikeRepair(from, options.repairs));
+
+  const stress = shearStress({ force, area, planes: piece.planes });
+  const findings: Finding[] = calibrationFindings(test, [{ symbol: 'Fm', force }]);
+  if (recorded) {
+    const { record: own, at, spikes } = recorded;
+    findings.push(...spikes, ...checkRecordKernel(own, {}, { carriesOn: true }), ...spikeFindings(own.force, at, stress, 'shearStrength'));
+    if (at === own.force.length - 1) findings.push(finding('maximum-at-end', {}, { field: 'shearStrength' }));
+    if (own.travel) findings.push(finding('no-shear-modulus', {}));
+  }
+  findings.push(
+    ...pieceFindings(piece, area, clearanceShare),
+    ...unlikeFinding({
+      properties: { tensileStrength: stress / MIDDLE },
+      how: { shape: piece.diameter === undefined ? 'from-area' : 'round' },
+      words: { tensileStrength: ['τm', 'shearStrength'] },
+      shown: MIDDLE,
+    }),
+  );
+  const ratio = strength === undefined ? undefined : stress / strength;
+  const [least, most] = usual[family];
+  if (ratio !== undefined && (ratio < least * (1 - MARGIN) || ratio > most * (1 + MARGIN)))
+    findings.push(
+      finding(
+        'shear-ratio-unusual',
+        { ratio, least, most, family: family === 'any' ? 'metals' : family },
+        { field: 'ratioToTensileStrength' },
+      ),
+    );
+  const planes = piece.planes === 1 ? 'single' : 'double';
+  return {
+    method: 'shear',
+    test,
+    piece: plainCopy(piece),
+    area: quantity('A', 'area of one shear plane', area, 'mm²', 'geometry'),
+    maximumForce: quantity('Fm', 'maximum force', force, 'N', 'common practice'),
+    shearStrength: quantity(
+      'τm',
+      `shear strength, ${planes} shear`,
+      stress,
+      'MPa',
+      'maximum force over the area sheared (elementary mechanics)',
+    ),
+    ...(ratio === undefined
+      ? {}
+      : { ratioToTensileStrength: quantity('τm/Rm', 'shear strength over tensile strength', ratio, '1', 'common practice') }),
+    ...(recorded?.record.travel
+      ? {
+          travelAtMaximumForce: quantity(
+            'x(Fm)',
+            'travel at maximum force, tool and frame included',
+            recorded.record.travel[recorded.at]! - recorded.record.travel[0]!,
+            'mm',
+            'common practice',
+          ),
+        }
+      : {}),
+    ...(recorded ? { record: recorded.record, maximumIndex: recorded.at } : {}),
+    findings,
+    trail: [...forceTrail(test), ...(recorded?.repaired ?? []), trailStep('force-over-shear-planes', { area, planes: piece.planes })],
+    provenance: provenanceOf(options, recorded ? { ...recorded.raw } : { maximumForce: Float64Array.of(force) }),
+  };
+}

@@ -1,0 +1,27 @@
+import { failure, success, type StressStrainCurve } from '../../base/index.js';
+import { BROKEN_SHARE, breakOf } from '../../curve/index.js';
+import type { TensionInput, TensionNumbers } from '../loading/TensionNumbers.js';
+
+/** @internal Where the curve breaks: by the force of the whole record, with the strain where the curve reaches so far. */
+export function fractureOf(
+  { strain }: StressStrainCurve,
+  { stress, unloadedFrom, broken }: TensionInput,
+  highest: number,
+): { readonly end: number; readonly fracture: TensionNumbers['fracture'] } {
+  if (unloadedFrom !== undefined)
+    return {
+      end: unloadedFrom + 1,
+      fracture: failure('unloaded', 'the drive let the force go, and the strain went back elastically with it'),
+    };
+  const by = broken ?? breakOf(stress, highest, BROKEN_SHARE);
+  if (!by.ok) return { end: stress.length, fracture: by };
+  const { index, how } = by;
+  // a record that ends in its neck, after the extensometer
+  if (how === 'end-of-record' && index >= strain.length)
+    return {
+      end: index + 1,
+      fracture: failure('not-fractured', `the record ends at ${((100 * stress[index]!) / stress[highest]!).toFixed(1)} % of its maximum`),
+    };
+  if (index < strain.length) return { end: index + 1, fracture: success({ index, stress: stress[index]!, strain: strain[index]!, how }) };
+  return { end: index + 1, fracture: failure('extension-ends', 'the extensometer ends before the fracture') };
+}

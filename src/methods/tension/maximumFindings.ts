@@ -1,0 +1,46 @@
+import { finding, type Finding } from '../../base/index.js';
+import { roundingStep } from '../../statistics/index.js';
+import type { TensionNumbers } from '../loading/TensionNumbers.js';
+import type { TensionResult } from './TensionResult.js';
+
+/** The neighbourhood of the maximum may be this wide (common practice). */
+const WIDEST_MAXIMUM = 0.02;
+/** A maximum among so many last samples is at the end. */
+const LAST = 3;
+
+/** @internal Doubts about maximum and fracture. */
+export function maximumFindings(
+  numbers: TensionNumbers,
+  result: Pick<TensionResult, 'tensileStrength' | 'totalExtensionAtMaximumForce'>,
+): Finding[] {
+  const found: Finding[] = [];
+  const { maximumSample, fracture, highest, spread, end, endStress } = numbers;
+  const top = result.tensileStrength.value;
+  const field = 'totalExtensionAtMaximumForce';
+  const { value = 0, standardUncertainty: uncertainty = 0 } = result[field] ?? {};
+  if (!numbers.maximum)
+    found.push(finding('not-determined', { symbol: 'Agt', why: 'the extensometer ends before the maximum force' }, { field }));
+  else if (spread && spread.width > WIDEST_MAXIMUM && spread.depth < top)
+    found.push(
+      finding(
+        'maximum-wide',
+        { share: (100 * spread.depth) / top, width: spread.width, uncertainty },
+        // ISO 6892-1 gives Agt in steps of 0.5 % (from memory): the reported digits say too much where it is not known to such a step
+        { field, range: spread.range, severity: uncertainty > roundingStep('extension', value, 'iso') ? 'caution' : 'note' },
+      ),
+    );
+  const { yielding } = numbers;
+  if (yielding?.ok === true && highest === yielding.upper.index)
+    found.push(finding('maximum-below-upper-yield', { strength: top, upper: yielding.upper.stress }, { field: 'tensileStrength' }));
+  if (!fracture.ok) {
+    // by noise the highest of the last samples need not be the very last; one that was unloaded after it did not break
+    if (fracture.reason === 'not-fractured' && maximumSample >= end - LAST)
+      found.push(finding('maximum-at-end', {}, { field: 'tensileStrength' }));
+    else if (fracture.reason !== 'extension-ends')
+      found.push(
+        finding('stopped-before-fracture', { share: top > 0 ? Math.min(100, (100 * endStress) / top) : 0 }, { field: 'fracture' }),
+      );
+    found.push(finding('not-determined', { symbol: 'At', why: fracture.message }, { field: 'totalExtensionAtFracture' }));
+  } else if (fracture.how === 'end-of-record') found.push(finding('fracture-not-recorded', {}, { field: 'fracture' }));
+  return found;
+}

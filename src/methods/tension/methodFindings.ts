@@ -1,0 +1,29 @@
+import type { Finding } from '../../base/index.js';
+import { hardeningFindings } from '../loading/hardeningFindings.js';
+import { lineFindings } from '../loading/lineFindings.js';
+import { maximumFindings } from './maximumFindings.js';
+import { negativeFindings } from './negativeFindings.js';
+import { proofFindings } from '../loading/proofFindings.js';
+import type { TensionNumbers } from '../loading/TensionNumbers.js';
+import type { TensionSettings } from './tensionOptions.js';
+import type { TensionResult } from './TensionResult.js';
+import type { Quantities } from './tensionQuantities.js';
+import { yieldFindings } from './yieldFindings.js';
+
+/** @internal Doubts about the evaluation: line, yield, maximum, fracture, hardening. */
+export function methodFindings(
+  numbers: TensionNumbers,
+  curve: TensionResult['curve'],
+  result: Quantities,
+  settings: TensionSettings,
+  strainOfPiece = true,
+): Finding[] {
+  return [
+    ...lineFindings(numbers, curve, result, settings),
+    ...proofFindings(numbers, curve, settings, strainOfPiece, undefined, result.modulusWindow?.strainSteps?.slopeShare),
+    ...yieldFindings(numbers, settings),
+    ...maximumFindings(numbers, result),
+    ...negativeFindings(numbers, result),
+    ...hardeningFindings(numbers, result),
+  ];
+}

@@ -1,0 +1,94 @@
+import { finding, type Finding, type TensionRecord } from '../../base/index.js';
+import { loadingRatesKernel, testingRates } from '../../curve/index.js';
+import { lineFit } from '../../numeric/index.js';
+import type { Pause } from '../../record/index.js';
+import type { LoadingPart } from './loadingPart.js';
+import { pauseFindings, unevenFindings } from '../loading/paceFindings.js';
+import type { TensionNumbers } from '../loading/TensionNumbers.js';
+import type { TensionSettings } from './tensionOptions.js';
+import type { Rates, TensionResult } from './TensionResult.js';
+import { recordOfLoading } from '../loading/timeOfLoading.js';
+
+/** Samples that local rates rest on at most. */
+const RATE_SAMPLES = 20_000;
+/** Accepted error of ReH by sampling (ISO 6892-1, Annex A, from memory). */
+const SAMPLING_ERROR = 0.01;
+
+/** The loading of a record, and the line that was found on it. */
+type Loaded = LoadingPart & { readonly numbers: Pick<TensionNumbers, 'line'> };
+
+/** @internal Local rates up to fracture; undefined where there is no usable time. */
+export function ratesOf(curve: TensionResult['curve'], time: Float64Array, end: number): Rates | undefined {
+  if (end < 5) return undefined;
+  // of a long record samples at equal intervals will do
+  const stride = Math.max(1, Math.floor(end / RATE_SAMPLES));
+  const some = (column: Float64Array): Float64Array => {
+    if (stride === 1) return column.subarray(0, end);
+    const taken = new Float64Array(Math.floor(end / stride));
+    for (let k = 0; k < taken.length; k += 1) taken[k] = column[k * stride]!;
+    return taken;
+  };
+  return loadingRatesKernel({ strain: some(curve.strain), stress: some(curve.stress) }, some(time));
+}
+
+/** Rate and evenness over the elastic window, of the loading alone: going back and coming again is told for itself. */
+function windowFindings(
+  whole: TensionRecord,
+  { ranges, input, numbers: { line } }: Loaded,
+  { modulus, upperYieldStrength: upper }: Pick<TensionResult, 'modulus' | 'upperYieldStrength'>,
+): Finding[] {
+  const record = recordOfLoading(whole, ranges);
+  const { time } = record;
+  if (!line.ok || !time) return [];
+  const found: Finding[] = [];
+  const rate = lineFit(time, input.curve.stress, line.first, line.last)?.slope;
+  if (rate !== undefined) {
+    const { soft, stiff, stiffFrom } = testingRates.methodB;
+    const [lowest, highest] = modulus === undefined ? [soft[0], stiff[1]] : modulus.value < stiffFrom ? soft : stiff;
+    if (rate < lowest || rate > highest) found.push(finding('stress-rate-outside', { rate, lowest, highest }));
+    const usual = (time[line.last]! - time[line.first]!) / (line.last - line.first);
+    if (upper && usual > 0 && rate * usual > SAMPLING_ERROR * upper.value)
+      found.push(finding('sampling-slow-for-yield', { frequency: 1 / usual, rate, loss: rate * usual }, { field: 'upperYieldStrength' }));
+  }
+  return [...found, ...unevenFindings(record, time, line)];
+}
+
+/** What the doubts about the loading rest on. */
+interface RateEvidence {
+  readonly record: TensionRecord;
+  readonly curve: TensionResult['curve'];
+  readonly numbers: TensionNumbers;
+  readonly rates: Rates | undefined;
+  readonly pauses: readonly Pause[];
+  readonly part: Loaded;
+}
+
+/** @internal Doubts about how the piece was loaded: rates, evenness, pauses. */
+export function rateFindings(
+  { record, curve, numbers, rates, pauses, part }: RateEvidence,
+  result: Pick<TensionResult, 'modulus' | 'upperYieldStrength' | 'proofStrengths'>,
+  settings: TensionSettings,
+): Finding[] {
+  const { line } = numbers;
+  const found = pauseFindings(pauses, curve, [result.upperYieldStrength, ...result.proofStrengths], line);
+  const { time } = record;
+  if (!line.ok || !time || !rates) return found;
+  found.push(...windowFindings(record, part, result));
+  const first = numbers.proofs[0];
+  const yieldTime = time[first?.ok === true ? first.index : line.last]!;
+  const { strainRateElastic, strainRatePlastic } = settings.thresholds;
+  const fastest = (from: number, to: number): number => {
+    let highest = -Infinity;
+    for (let k = 0; k < rates.time.length; k += 1)
+      if (rates.time[k]! >= from && rates.time[k]! < to && rates.strainRate[k]! > highest) highest = rates.strainRate[k]!;
+    return highest;
+  };
+  const start = time[line.first]!;
+  const before = fastest(start, yieldTime);
+  if (before > strainRateElastic)
+    found.push(finding('strain-rate-high', { where: 'up to yield', rate: before, highest: strainRateElastic }));
+  const end = time[Math.min(numbers.maximumSample, time.length - 1)]!;
+  const after = fastest(yieldTime, end);
+  if (after > strainRatePlastic) found.push(finding('strain-rate-high', { where: 'after yield', rate: after, highest: strainRatePlastic }));
+  return found;
+}

@@ -1,0 +1,139 @@
+import { failure, type Outcome, type StressStrainCurve } from '../../base/index.js';
+import {
+  areaUnder,
+  explainLine,
+  fitModulusKernel,
+  maximumSpread,
+  plateauOf,
+  proofStrengthKernel,
+  proportionalLimitsKernel,
+  totalExtensionStrengthKernel,
+  yieldPointsKernel,
+  yieldRule,
+  type CurvePoint,
+  type ElasticLine,
+  type LineExplanation,
+  type LinearLimits,
+  type ProportionalDefinition,
+} from '../../curve/index.js';
+import { maximumIndex } from '../../numeric/index.js';
+import { fractureOf } from './fractureOf.js';
+import { hardeningOf, neckingOf } from '../loading/hardeningAndNecking.js';
+import { moveOrigin, withoutFillets } from '../loading/moveCurve.js';
+import type { AfterSlip, Proportional, TensionInput, TensionNumbers } from '../loading/TensionNumbers.js';
+import type { TensionSettings } from './tensionOptions.js';
+import { turned } from './turned.js';
+
+const DEFINITIONS = ['offset', 'deviation', 'tangent', 'johnson'] as const;
+
+/** Proportional limits below a sample, on the curve whose origin the kernel moved. */
+function proportionalOf(curve: StressStrainCurve, line: ElasticLine, end: number, definitions: readonly ProportionalDefinition[]) {
+  const { slope, first, residualStandardDeviation: residual } = line;
+  return proportionalLimitsKernel(curve, { slope, shift: 0, offset: 0.0001, tangentShare: 0.9, residual, first, end }, definitions);
+}
+
+/** @internal What explains the elastic line, on the curve whose origin the kernel moved and up to its maximum, its strain read in such steps; not needed by a repeated evaluation. */
+export function explanationOf(
+  { line, shift, highest }: Pick<TensionNumbers, 'line' | 'shift' | 'highest'>,
+  curve: StressStrainCurve,
+  strainStep: number,
+  limits: LinearLimits,
+): LineExplanation {
+  if (!line.ok) return {};
+  // a curve that an extensometer ends early may end before the highest force
+  const maximum = highest < curve.stress.length ? highest : maximumIndex(curve.stress);
+  return explainLine(
+    curve,
+    { ...line, intercept: line.intercept + line.slope * shift, strainShift: line.strainShift - shift },
+    maximum,
+    strainStep,
+    limits,
+  );
+}
+
+/** A point, unless it lies beyond a strain from which on a slip is counted. */
+const upTo =
+  (strain: number) =>
+  <Point extends CurvePoint, Reason extends string>(point: Outcome<Point, Reason>): Outcome<Point, Reason | AfterSlip> =>
+    point.ok && point.strain > strain
+      ? failure('after-slip', 'the piece slipped in the grips before it, and the strain counts the slip')
+      : point;
+
+/** Proportional limits, those beyond a slip withheld. */
+const proportionalBefore = (limits: Proportional, unslipped: ReturnType<typeof upTo>): Proportional =>
+  Object.fromEntries(Object.entries(limits).map(([definition, limit]) => [definition, unslipped(limit)]));
+
+/** What the maximum of the curve takes its neighbourhood by, as a share of it (common practice). */
+const NEAR_MAXIMUM = 0.001;
+
+/** @internal Columns in, numbers out: what a repeated evaluation (a Monte Carlo trial) runs alone. */
+export function tensionKernel(input: TensionInput, settings: TensionSettings): TensionNumbers {
+  const { curve, pauses } = input;
+  const { strain, stress } = curve;
+  const n = strain.length;
+  const highest = input.highest ?? maximumIndex(input.stress);
+  const top = highest < n ? highest : maximumIndex(stress);
+  let line = fitModulusKernel(curve, settings.window, top, input.alone);
+  const filletSlope = line.ok && input.elasticLengthRatio !== 1 ? line.slope : undefined;
+  if (line.ok && filletSlope !== undefined) {
+    withoutFillets(curve, line.slope, input.elasticLengthRatio);
+    line = fitModulusKernel(curve, settings.window, top, input.alone);
+  }
+  if (line.ok && input.slopeFactor !== undefined) line = turned(line, curve, input.slopeFactor);
+  const shift = line.ok ? line.strainShift : 0;
+  moveOrigin(strain, shift);
+
+  const { fracture, end: lastOfTest } = fractureOf(curve, input, highest);
+  const end = Math.min(lastOfTest, n);
+  const slope = line.ok ? line.slope : undefined;
+  // what lies before the line is in its origin
+  const from = line.ok ? line.first : 0;
+  const slips = input.slips.filter(({ at }) => at >= from && at < n);
+  const yielding =
+    slope === undefined
+      ? undefined
+      : yieldPointsKernel(curve, {
+          pauses,
+          modulus: slope,
+          strainShift: 0,
+          ...yieldRule,
+          lowerYield: settings.lowerYield,
+          zeroMoves: input.zeroMoves,
+          slipped: slips.reduce((sum, slip) => sum + slip.strain, 0),
+          maximum: top,
+          end,
+        });
+  // with a yield point the maximum that counts lies in the hardening range
+  const maximumSample =
+    yielding?.ok === true && highest === yielding.upper.index ? maximumIndex(stress, yielding.hardeningStart, end) : highest;
+  const maximum = maximumSample < n ? plateauOf(curve, maximumSample, input.resolution) : undefined;
+
+  const beyond = top + 1;
+  const crossings = slope === undefined ? [] : settings.offsets.map((offset) => proofStrengthKernel(curve, slope, 0, offset, from, beyond));
+  const afterYield = yielding?.ok === true ? yielding.hardeningStart : (crossings.find((one) => one.ok)?.index ?? from);
+  const totals = settings.totalExtensions.map((total) => totalExtensionStrengthKernel(curve, total, 0, end));
+  const proportional = line.ok ? proportionalOf(curve, line, beyond, input.definitions ?? DEFINITIONS) : undefined;
+  const slip = slips[0];
+  const unslipped = slip && upTo(strain[slip.at]!);
+  const hardens = maximum && !(slip && slip.at < maximumSample);
+  return {
+    line,
+    shift,
+    highest,
+    maximumSample,
+    maximum,
+    end: lastOfTest,
+    endStress: input.stress[lastOfTest - 1]!,
+    yielding,
+    proofs: unslipped ? crossings.map(unslipped) : crossings,
+    totals: unslipped ? totals.map(unslipped) : totals,
+    proportional: unslipped && proportional ? proportionalBefore(proportional, unslipped) : proportional,
+    fracture,
+    toughness: fracture.ok ? areaUnder(curve, 0, fracture.index) : undefined,
+    necking: maximum && maximumSample < end - 1 ? neckingOf(curve, maximumSample, end) : undefined,
+    hardening: line.ok && hardens ? hardeningOf(curve, line, afterYield, maximumSample) : undefined,
+    slips,
+    ...(filletSlope === undefined ? {} : { filletSlope }),
+    ...(maximum && input.alone !== true ? { spread: maximumSpread(curve, maximumSample, end, NEAR_MAXIMUM) } : {}),
+  };
+}

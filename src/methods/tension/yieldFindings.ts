@@ -1,0 +1,34 @@
+import { finding, type Finding } from '../../base/index.js';
+import type { TensionNumbers } from '../loading/TensionNumbers.js';
+import type { TensionSettings } from './tensionOptions.js';
+
+/** @internal Doubts about yield point and proportional limit. */
+export function yieldFindings({ yielding, proportional }: TensionNumbers, settings: Pick<TensionSettings, 'proportionalLimit'>): Finding[] {
+  const found: Finding[] = [];
+  if (yielding?.ok === false) {
+    found.push(
+      yielding.reason === 'fall-in-pause'
+        ? finding('yield-fall-in-pause', {}, { field: 'upperYieldStrength' })
+        : finding('no-yield-point', { why: yielding.message }, { field: 'upperYieldStrength' }),
+    );
+  }
+  const asked = Object.values(proportional ?? {});
+  const withheld = asked.some((one) => !one.ok && one.reason === 'after-slip');
+  const limits = asked.filter((one) => one.ok).map(({ stress }) => stress);
+  if (limits.length > 1)
+    found.push(
+      finding(
+        'proportional-limit-by-definition',
+        { lowest: Math.min(...limits), highest: Math.max(...limits) },
+        { field: 'proportionalLimit' },
+      ),
+    );
+  const stated = proportional?.[settings.proportionalLimit];
+  if (stated?.ok === false && stated.reason === 'not-resolved')
+    found.push(finding('not-determined', { symbol: 'the proportional limit', why: stated.message }, { field: 'proportionalLimit' }));
+  else if (limits.length === 0 && proportional && !withheld)
+    found.push(
+      finding('not-determined', { symbol: 'the proportional limit', why: 'no definition finds one' }, { field: 'proportionalLimit' }),
+    );
+  return found;
+}

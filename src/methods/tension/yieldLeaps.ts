@@ -1,0 +1,77 @@
+import { finding, type Finding } from '../../base/index.js';
+import type { PossibleSlip } from '../loading/departures.js';
+import { evaluateLoading } from './loadingPart.js';
+import type { Ranges } from '../loading/loadingRanges.js';
+import type { TensionInput, TensionNumbers } from '../loading/TensionNumbers.js';
+import type { TensionSettings } from './tensionOptions.js';
+import type { TensionResult } from './TensionResult.js';
+
+/** @internal Sudden falls of the force during yielding that may be slips in the grips or bursts of the material, and what each of the two gives. */
+export interface YieldLeaps {
+  readonly count: number;
+  /** First and last sample of them all. */
+  readonly range: readonly [number, number];
+  /** Way of the travel in them [mm]. */
+  readonly way: number;
+  /** ReL with and without them [MPa]. */
+  readonly lowest: number;
+  readonly level: number;
+  /** Ae without what they add to strain, and with it [mm/mm]. */
+  readonly least: number;
+  readonly most: number;
+}
+
+/** @internal The yield points where the falls are left out, as slips would be; undefined without any. */
+export function withoutLeaps(
+  input: TensionInput,
+  settings: TensionSettings,
+  excursions: Ranges,
+  leaps: readonly PossibleSlip[],
+): TensionNumbers['yielding'] {
+  if (leaps.length === 0) return undefined;
+  const { curve } = input;
+  const left = [...excursions, ...leaps.map(({ range: [turn, , back] }) => [turn, back] as const)].sort((a, b) => a[0] - b[0]);
+  return evaluateLoading({ ...input, curve: { ...curve, strain: curve.strain.slice() } }, settings, left).numbers.yielding;
+}
+
+/** @internal Those that the yielding range holds. */
+export function yieldLeaps(
+  leaps: readonly PossibleSlip[],
+  { yielding }: Pick<TensionNumbers, 'yielding'>,
+  without: TensionNumbers['yielding'],
+): YieldLeaps | undefined {
+  if (yielding?.ok !== true || without?.ok !== true) return undefined;
+  const held = leaps.filter(({ range: [turn, , back] }) => turn > without.upper.index && back <= without.hardeningStart);
+  if (held.length === 0) return undefined;
+  const sum = (of: (leap: (typeof held)[number]) => number): number => held.reduce((all, one) => all + of(one), 0);
+  return {
+    count: held.length,
+    range: [held[0]!.range[0], held[held.length - 1]!.range[2]],
+    way: sum(({ way }) => way),
+    lowest: yielding.lower.stress,
+    level: without.lower.stress,
+    least: without.extension - sum(({ strain }) => strain),
+    most: without.extension,
+  };
+}
+
+/** @internal ReL with the doubt of the falls where it is more than that of shallower dips; no Ae. */
+export function withYieldLeaps<Q extends Pick<TensionResult, 'lowerYieldStrength' | 'yieldPointExtension'>>(
+  quantities: Q,
+  leaps: YieldLeaps | undefined,
+): Q {
+  if (!leaps) return quantities;
+  const given: Q = { ...quantities };
+  delete (given as { yieldPointExtension?: unknown }).yieldPointExtension;
+  const { lowerYieldStrength } = given;
+  const doubt = (leaps.level - leaps.lowest) / Math.sqrt(3);
+  if (!lowerYieldStrength || doubt <= (lowerYieldStrength.standardUncertainty ?? 0)) return given;
+  return { ...given, lowerYieldStrength: { ...lowerYieldStrength, standardUncertainty: doubt } };
+}
+
+/** @internal What is to be said of them. */
+export const yieldLeapFindings = (leaps: YieldLeaps | undefined): Finding[] => {
+  if (!leaps) return [];
+  const { range, ...values } = leaps;
+  return [finding('falls-slip-or-yield', values, { field: 'lowerYieldStrength', range })];
+};

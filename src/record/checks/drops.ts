@@ -1,0 +1,175 @@
+import { firstFall } from '../../numeric/index.js';
+import { findHiddenTurns } from './hiddenTurns.js';
+import type { OutlinedMotion, RecordOutline } from './recordOutline.js';
+import { ELASTIC, SUDDEN, suddenFalls, type SuddenFall } from './suddenFalls.js';
+import { findTurns, type Stretch } from './turns.js';
+
+/** @internal A fall of the force that it makes good later. */
+export interface Drop {
+  /** Sample of the force before it, of the lowest force, and where the force is back, or the motion where it turned; else the record's maximum. */
+  readonly range: readonly [number, number, number];
+  /** Fall of the force [N]. */
+  readonly fall: number;
+  /**
+   * - `slip`: the force comes back along the elastic slope, farther on: the piece moved in the grips
+   * - `reversal`: the drive went back and the force with it
+   * - `backlash`: the motion went back by far more than the force asks for
+   * - `yield`: the force comes back slowly: the material yields
+   */
+  readonly kind: 'slip' | 'reversal' | 'backlash' | 'yield';
+  /** Motion that was lost [unit of the motion]; for a slip the way in the grips. */
+  readonly way: number;
+}
+
+/** @internal True of a fall in which the drive went back. */
+export const isOfDrive = ({ kind }: Drop): boolean => kind === 'reversal' || kind === 'backlash';
+
+/** Falls below so many standard deviations and steps, or this share of the highest force, are none. */
+const DEVIATIONS = 10;
+const STEPS = 3;
+const SHARE = 0.01;
+/** More falls than this that come back elastically are serrations of the material. */
+const SERRATIONS = 5;
+/** A peak that one sample raised by this share of the fall, beyond what the motion gives, is off itself. */
+const RAISED = 0.75;
+
+/** Falls from the highest force so far, each to where that force is reached again; excursions of the drive apart. */
+function falls({ force, blocks }: RecordOutline, least: number, turns: readonly Stretch[], first: number, top: number): Stretch[] {
+  // falls of the least size count too
+  if (firstFall(force, least * (1 - Number.EPSILON), first, top + 1, blocks) > top) return [];
+  const found: Stretch[] = [];
+  const away = new Uint8Array(force.length);
+  for (const [turn, , back] of turns) away.fill(1, turn + 1, back);
+  let peak = first;
+  let highestYet = force[first]!;
+  for (let i = first + 1; i <= top; i += 1) {
+    if (away[i] === 1) continue;
+    const F = force[i]!;
+    if (F >= highestYet) {
+      peak = i;
+      highestYet = F;
+      continue;
+    }
+    if (highestYet - F < least) continue;
+    let valley = i;
+    let back = i;
+    while (back < top && force[back]! < highestYet) {
+      back += 1;
+      if (away[back] === 0 && force[back]! < force[valley]!) valley = back;
+    }
+    found.push([peak, valley, back]);
+    peak = back;
+    highestYet = force[back]!;
+    i = back;
+  }
+  return found;
+}
+
+/** Slope of the rise after a valley: over its first part, where the recovery shows most plainly. */
+function recovery({ force }: RecordOutline, motion: Float64Array, [peak, valley, back]: Stretch): number {
+  const fall = force[peak]! - force[valley]!;
+  let i = valley;
+  while (i < back && force[i]! < force[valley]! + 0.2 * fall) i += 1;
+  let j = i;
+  while (j < back && force[j]! < force[valley]! + 0.8 * fall) j += 1;
+  // a force that is back within a sample rose from the one before
+  if (j === i) i = Math.max(valley, i - 1);
+  const way = motion[j]! - motion[i]!;
+  return way > 0 ? (force[j]! - force[i]!) / way : j > i ? Infinity : 0;
+}
+
+/** Rise of the force to a sample that its motion, to a step of its reading, does not give. */
+function unexplainedRise({ force, stiffness }: RecordOutline, motion: Float64Array, step: number, at: number): number {
+  return at > 0 ? force[at]! - force[at - 1]! - stiffness * (motion[at]! - motion[at - 1]! + step) : 0;
+}
+
+/** A stretch of the rise before a sample, as a share of its force. */
+const BEFORE = 0.2;
+
+/** True where the piece yields already before a sample: over the last fifth of its force the rise is far from elastic. */
+function yields({ force, stiffness, first }: RecordOutline, motion: Float64Array, at: number): boolean {
+  let i = at;
+  while (i > first && force[i]! > (1 - BEFORE) * force[at]!) i -= 1;
+  return force[at]! - force[i]! < ELASTIC * stiffness * (motion[at]! - motion[i]!);
+}
+
+/** What a fall looks like that the drive did not make; undefined where nothing is to be said of it. */
+function kindOf(outline: RecordOutline, motion: OutlinedMotion, range: Stretch, still: number): Drop | undefined {
+  const [peak, valley, back] = range;
+  const { force, stiffness } = outline;
+  const { values } = motion;
+  const fall = force[peak]! - force[valley]!;
+  const way = values[valley]! - values[peak]!;
+  if (recovery(outline, values, range) < ELASTIC * stiffness) return { range, fall, way, kind: 'yield' };
+  if (unexplainedRise(outline, values, motion.step, peak) > RAISED * fall) return undefined;
+  const sudden = valley - peak <= SUDDEN;
+  // without a clock a slow fall at a standstill may be a pause of the hand
+  if (!sudden && outline.time === undefined && Math.abs(way) <= still) return undefined;
+  const lost = values[back]! - values[peak]! - (force[back]! - force[peak]!) / stiffness;
+  // an extensometer does not see the jaws: what it reads beyond yielding is strain, and the fall a serration
+  const kind = motion.column !== 'travel' && yields(outline, values, peak) ? 'yield' : 'slip';
+  return { range, fall, way: lost, kind };
+}
+
+/** @internal Falls that were told apart, short ones of which noise hides whether the drive went back, and what is a slip or a burst of yielding. */
+export interface Drops {
+  readonly drops: readonly Drop[];
+  readonly untold: readonly Stretch[];
+  /** Sudden falls within a longer one of the material, over which the travel leapt ahead: each as the slip that it is, if it is one. */
+  readonly leaps: readonly Drop[];
+}
+
+const within = ({ range: [turn, , back] }: SuddenFall, { range: [peak, , end] }: Drop): boolean => peak < turn && back <= end;
+
+/** A slip of a plateau is that fall which holds its valley, not all the way since the peak of yielding. */
+function localised(drop: Drop, sudden: readonly SuddenFall[]): Drop {
+  const own = drop.kind === 'slip' ? sudden.find((one) => within(one, drop) && one.range[1] === drop.range[1]) : undefined;
+  return own ? { ...drop, range: own.range, fall: own.fall, way: own.way } : drop;
+}
+
+/** Leaps of the travel within the falls of the material, or within those whose own slip lies elsewhere. */
+function leapsOf(falls: readonly Drop[], slips: readonly Drop[], turns: readonly Stretch[], sudden: readonly SuddenFall[]): Drop[] {
+  const known = [...turns, ...slips.map(({ range }) => range)];
+  const leaps = sudden.filter(
+    (one) =>
+      one.leaps && falls.some((fall) => within(one, fall)) && !known.some(([turn, , back]) => turn < one.range[2] && one.range[0] < back),
+  );
+  return leaps.length > SERRATIONS ? [] : leaps.map(({ range, fall, way }) => ({ range, fall, way, kind: 'slip' }));
+}
+
+/** @internal The falls of a record, each with what it looks like; what pauses and zeros set under load explain is left out; from some sample on. */
+export function findDrops(outline: RecordOutline, explained: readonly (readonly [number, number])[], from: number): Drops {
+  const { motion, force, stiffness, habit, highest } = outline;
+  if (!motion || stiffness <= 0) return { drops: [], untold: [], leaps: [] };
+  const { values } = motion;
+  const first = Math.max(outline.first, from);
+  const least = Math.max(DEVIATIONS * habit.noise, STEPS * habit.step, SHARE * highest);
+  const still = Math.max(STEPS * motion.step, DEVIATIONS * motion.noise);
+  const seen = findTurns(outline, motion, least, still, first);
+  const hidden = findHiddenTurns(outline, motion, seen, first, explained);
+  const turns = [...seen, ...hidden.turns].sort((a, b) => a[0] - b[0]);
+  const ofDrive = turns.map((range): Drop => {
+    const [turn, valley] = range;
+    const fall = force[turn]! - force[valley]!;
+    const way = values[turn]! - values[valley]!;
+    return { range, fall, way, kind: way > (2 * fall) / stiffness + still ? 'backlash' : 'reversal' };
+  });
+  const isExplained = ([peak, valley]: Stretch): boolean => explained.some(([begin, end]) => begin <= valley && end >= peak);
+  const others = falls(outline, least, turns, first, Math.min(outline.top, motion.end)).flatMap((range): Drop[] => {
+    const drop = isExplained(range) ? undefined : kindOf(outline, motion, range, still);
+    return drop ? [drop] : [];
+  });
+  // an extensometer does not see the jaws
+  const sudden =
+    motion.column === 'travel' && others.length > 0
+      ? suddenFalls(outline, motion, least, others[0]!.range[0]).filter(({ range }) => !isExplained(range))
+      : [];
+  const local = others.map((one) => localised(one, sudden));
+  const slips = local.filter(({ kind }) => kind === 'slip');
+  const kept = slips.length > SERRATIONS ? local.filter(({ kind }) => kind !== 'slip') : local;
+  return {
+    drops: [...ofDrive, ...kept].sort((a, b) => a.range[0] - b.range[0]),
+    untold: hidden.untold,
+    leaps: leapsOf(others, slips, turns, sudden),
+  };
+}

@@ -1,0 +1,194 @@
+import { soundLength, type TensionRecord } from '../../base/index.js';
+import { firstFall, median, noiseLevel, type BlockExtremes } from '../../numeric/index.js';
+import { GAP } from './clock.js';
+import { recordOutline, steepestChord, type RecordOutline } from './recordOutline.js';
+import { surveyRecord, type RecordSurvey } from './surveyRecord.js';
+
+/** @internal Where an extensometer no longer tells what the piece does, though it goes on reading. */
+export interface ExtensometerEnd {
+  readonly column: 'extension' | 'strain';
+  /** First sample that no longer counts. */
+  readonly end: number;
+  /** It stands while the test goes on, or it fell back by more than the piece can. */
+  readonly how: 'stands' | 'falls-back';
+  /** Its reading at the last sample that counts [mm or mm/mm]. */
+  readonly reading: number;
+  /** The column as it was, with what no longer counts. */
+  readonly whole: Float64Array;
+}
+
+/** At least so many samples stand. */
+const STANDING = 20;
+/** A reading stands within so many deviations of its noise, or one and a half of its steps. */
+const DEVIATIONS = 5;
+const STEPS = 1.5;
+/** And where the piece would move, it stands if it moves by less than this share of that: one who lies on the bench drifts. */
+const DRIFT = 0.1;
+/** A reading that followed could lie within the band only as long as the piece moves by less than twice as much. */
+const SURE = 2;
+/** No extensometer tells less than this share of the elastic extension at the highest force: about the error that class 1 allows. */
+const FINEST = 0.01;
+/** A reading that loses more than this share of itself did not slip: it was set anew or taken off. */
+const ANEW = 0.5;
+/** A pause loses a little force; a test that goes on loses more (share of the highest). */
+const RELAXATION = 0.05;
+/** A metal that is unloaded shortens by its elastic strain and, bent by its own stresses, a little more; never by so many times. */
+const RELEASE = 2;
+/** Being taken off it moves so many times as fast as before. */
+const PACES = 10;
+const BEFORE = 25;
+
+/** A channel of extension and the force with it, as far as the piece is loaded. */
+interface Channel {
+  readonly outline: RecordOutline;
+  readonly force: Float64Array;
+  readonly travel: Float64Array | undefined;
+  readonly values: Float64Array;
+  readonly blocks: BlockExtremes;
+  readonly first: number;
+  /** Last loaded sample. */
+  readonly last: number;
+  /** Sample of the highest force. */
+  readonly top: number;
+  readonly highest: number;
+  readonly forceNoise: number;
+  /** Half the band within which a reading stands. */
+  readonly band: number;
+}
+
+/** How far the elastic piece alone would move for a change of the force, as far as a sample tells; 0 where it cannot. */
+function elasticWay({ outline, values, top }: Pick<Channel, 'outline' | 'values' | 'top'>, until: number): number {
+  const stiffness = steepestChord(outline, values, Math.min(top, until));
+  return stiffness > 0 ? 1 / stiffness : 0;
+}
+
+/** How far it moved before a sample while another column went on by so much, as far as that is known. */
+function movedFor({ values, first }: Channel, column: Float64Array, at: number, way: number): number {
+  let back = at;
+  while (back > first && column[at]! - column[back]! < way) back -= 1;
+  return Math.abs(values[at]! - values[back]!);
+}
+
+/** Back over samples that move as nothing does before: someone takes it off. */
+function beforeHand({ values, first, band }: Channel, at: number): number {
+  const from = Math.max(first, at - 2 * BEFORE);
+  const pace = at - BEFORE > from ? Math.abs(values[at - BEFORE]! - values[from]!) / (at - BEFORE - from) : Infinity;
+  let end = at;
+  while (end > at - BEFORE && end > first + 1 && Math.abs(values[end - 1]! - values[end - 2]!) > PACES * pace + 2 * band) end -= 1;
+  return end;
+}
+
+/** First sample from which on it stands to the last loaded one, while the force or the drive goes on. */
+function standsFrom(channel: Channel): number | undefined {
+  const { force, travel, values, first, last, top, highest, forceNoise, band } = channel;
+  if (last - first < 2 * STANDING || Math.abs(values[last]! - values[last - STANDING]!) > 2 * band) return undefined;
+  const level = median(values.subarray(last - STANDING, last + 1));
+  let from = last;
+  while (from > first && Math.abs(values[from - 1]! - level) <= band) from -= 1;
+  const stood = from;
+  if (last - stood < STANDING || stood - first < STANDING) return undefined;
+  // how much the force rises and falls meanwhile
+  let [rise, fall, low, high] = [0, 0, Infinity, -Infinity];
+  for (let i = stood; i <= last; i += 1) {
+    const F = force[i]!;
+    if (F - low > rise) rise = F - low;
+    if (high - F > fall) fall = high - F;
+    if (F < low) low = F;
+    if (F > high) high = F;
+  }
+  const change = Math.max(rise, fall > RELAXATION * highest ? fall : 0);
+  const elastic = change > 2 * DEVIATIONS * forceNoise ? change * elasticWay(channel, stood) : 0;
+  // a force that rises stretches the piece as a whole, and a hardening one no less than it did for the same rise before; so does the drive up to
+  // the highest force
+  const byForce = rise > 2 * DEVIATIONS * forceNoise ? movedFor(channel, force, stood, rise) : 0;
+  const byTravel = travel && stood < top ? movedFor(channel, travel, stood, travel[Math.min(top, last)]! - travel[stood]!) : 0;
+  const stretched = Math.max(byForce, byTravel);
+  // two single readings tell that way, each with its own noise
+  if (elastic < SURE * band && stretched < 2 * SURE * band) return undefined;
+  while (from > first && Math.abs(values[from - 1]! - level) <= band + DRIFT * elastic) from -= 1;
+  return beforeHand(channel, from);
+}
+
+/**
+ * First sample of a fall that is more than the piece can release, where it is never made good or takes most of the reading. What comes back at
+ * once, as it went, is a drop-out.
+ */
+function fallsBackFrom(channel: Channel): number | undefined {
+  const { force, values, blocks, first, last, band, forceNoise } = channel;
+  if (firstFall(values, 2 * SURE * band, first, last + 1, blocks) > last) return undefined;
+  let farthest = first;
+  let most = force[first]!;
+  let release: number | undefined;
+  for (let i = first + 1; i <= last; i += 1) {
+    if (values[i]! >= values[farthest]!) {
+      farthest = i;
+      most = force[i]!;
+      continue;
+    }
+    if (force[i]! > most) most = force[i]!;
+    const fall = values[farthest]! - values[i]!;
+    if (fall <= 2 * SURE * band) continue;
+    release ??= RELEASE * elasticWay(channel, farthest);
+    if (fall <= 2 * SURE * band + release * (most - force[i]! + DEVIATIONS * forceNoise)) continue;
+    let back = i;
+    while (back <= last && values[back]! < values[farthest]! - band) back += 1;
+    const atOnce = back <= last && values[back]! - values[back - 1]! > fall / 2;
+    if (back > last || (!atOnce && fall > ANEW * (values[farthest]! - values[first]!))) return beforeHand(channel, i);
+    i = back - 1;
+  }
+  return undefined;
+}
+
+function endOf(
+  record: TensionRecord,
+  column: 'extension' | 'strain',
+  values: Float64Array,
+  step: number,
+  blocks: BlockExtremes,
+  outline: RecordOutline,
+): ExtensometerEnd | undefined {
+  const { force, first, top, highest, habit, motion } = outline;
+  const last = Math.min(outline.last, soundLength(values) - 1);
+  if (last - first < 2 * STANDING) return undefined;
+  // what was taken off may be noisier than before, or perfectly still
+  const along = motion?.values === values ? motion.noise : noiseLevel(values, first, last + 1);
+  const noise = Math.max(along, noiseLevel(values, last - 2 * STANDING, last + 1));
+  const own = { outline, force, travel: record.travel, values, blocks, first, last, top, highest, forceNoise: habit.noise };
+  const channel: Channel = { band: Math.max(DEVIATIONS * noise, STEPS * step, FINEST * highest * elasticWay(own, top)), ...own };
+  const stands = standsFrom(channel);
+  const end = stands ?? fallsBackFrom(channel);
+  if (end === undefined || end <= first) return undefined;
+  return { column, end, how: stands === undefined ? 'falls-back' : 'stands', reading: values[end - 1]!, whole: values };
+}
+
+/**
+ * The extensometer that is asked for the strain, where it was left reading after it had been taken off, came to its end of travel, or
+ * was set anew: it stands while the force goes on, or it falls back by more than the piece can and stays there.
+ *
+ * The physics is the limit: a piece whose force changes stretches or shortens elastically, even where a neck outside the gauge length takes all
+ * the rest. A reading that does not show as much, by far more than its noise and its steps, is not the piece's.
+ */
+function extensometerEnd(record: TensionRecord, { motion, blocks }: RecordSurvey, outline: RecordOutline): ExtensometerEnd | undefined {
+  if (!motion || motion.column === 'travel') return undefined;
+  return endOf(record, motion.column, record[motion.column]!, motion.step, blocks[motion.column]!, outline);
+}
+
+/** @internal A record whose extensometer ends where it no longer counts, as if it had been taken off there, with its survey and its outline. */
+export interface EndedRecord {
+  readonly record: TensionRecord;
+  readonly survey: RecordSurvey;
+  readonly outline: RecordOutline | undefined;
+  /** Absent where it counts to its end. */
+  readonly ended?: ExtensometerEnd;
+}
+
+/** @internal The record with its extensometer as if it had been taken off where it no longer counts. */
+export function endExtensometer(record: TensionRecord, survey: RecordSurvey, gap = GAP): EndedRecord {
+  const outline = recordOutline(record, survey);
+  const ended = outline && extensometerEnd(record, survey, outline);
+  if (!ended) return { record, survey, outline };
+  const values = record[ended.column]!;
+  const kept = { ...record, [ended.column]: values.map((value, i) => (i < ended.end ? value : NaN)) };
+  const counted = surveyRecord(kept, gap);
+  return { record: kept, survey: counted, outline: recordOutline(kept, counted), ended };
+}

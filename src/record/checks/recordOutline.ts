@@ -1,0 +1,149 @@
+import { soundLength, type TensionRecord } from '../../base/index.js';
+import {
+  blockExtremes,
+  firstReaching,
+  highestSample,
+  median,
+  medianChange,
+  noiseLevel,
+  ranked,
+  type BlockExtremes,
+} from '../../numeric/index.js';
+import { motionOf, ofDrive } from './motionOf.js';
+import { resolution } from './resolution.js';
+import type { RecordSurvey } from './surveyRecord.js';
+
+/** @internal How one column behaves over the loaded part: its noise, one step of its reading, its usual change from sample to sample. */
+export interface ColumnHabit {
+  readonly noise: number;
+  readonly step: number;
+  /** Found when it is asked for, which is seldom. */
+  readonly usual: number;
+}
+
+/** @internal The motion that tells most of the drive: travel, else extension, else strain. */
+export interface OutlinedMotion extends ColumnHabit {
+  readonly column: 'travel' | 'extension' | 'strain';
+  readonly values: Float64Array;
+  readonly blocks: BlockExtremes;
+  /** Last sample that is a number; an extensometer may be taken off long before the force is gone. */
+  readonly end: number;
+}
+
+/** @internal The rough shape of a record, that its checks and repairs share. */
+export interface RecordOutline {
+  readonly force: Float64Array;
+  /** The force by blocks. */
+  readonly blocks: BlockExtremes;
+  readonly time: Float64Array | undefined;
+  readonly motion: OutlinedMotion | undefined;
+  /** Sample of the highest force, and that force [N]. */
+  readonly top: number;
+  readonly highest: number;
+  /** First loaded sample, and the last one before the force is gone for good. */
+  readonly first: number;
+  readonly last: number;
+  readonly habit: ColumnHabit;
+  /** Steepest rise of force over motion on the way up [N per unit of motion]: nearly the elastic stiffness; 0 without motion. */
+  readonly stiffness: number;
+}
+
+/** Below this share of the highest force nothing is loaded. */
+export const LOADED = 0.02;
+/** Samples at the end that show the level after fracture, and below which share of the highest force that level is none of a load. */
+const TAIL = 8;
+const GONE = 0.3;
+/** What stands out of the noise by so many deviations is loaded. */
+const DEVIATIONS = 6;
+/** Places at which usual changes are taken. */
+const PLACES = 501;
+/** The stiffness is looked for between these shares of the highest force, by chords that span so many of the levels. */
+const LEVELS = Array.from({ length: 15 }, (_, k) => 0.05 * (k + 1));
+const SPAN = 3;
+
+const habitOf = (column: Float64Array, step: number, first: number, last: number): ColumnHabit => ({
+  noise: noiseLevel(column, first, last + 1),
+  step,
+  get usual() {
+    return medianChange(column, first + 1, last + 1, Math.max(1, Math.floor((last - first) / PLACES)));
+  },
+});
+
+/** @internal A slip of the extensometer steepens no more chords than these, as each spans so many levels. */
+export const SLIPPED_CHORDS = SPAN;
+
+/**
+ * @internal The steepest chord between the first crossings of a few levels of the force at a sample: nearly the elastic stiffness up to there. So many of the
+ * steepest may be passed over, where something may have steepened them.
+ */
+export function steepestChord(
+  { force, blocks, first }: Pick<RecordOutline, 'force' | 'blocks' | 'first'>,
+  motion: Float64Array,
+  top: number,
+  passed = 0,
+): number {
+  const places: number[] = [];
+  let i = first;
+  for (const level of LEVELS) {
+    i = firstReaching(force, level * force[top]!, i, top + 1, blocks);
+    if (i > top) break;
+    places.push(i);
+  }
+  const slopes: number[] = [0];
+  for (let k = SPAN; k < places.length; k += 1) {
+    const [from, to] = [places[k - SPAN]!, places[k]!];
+    const way = motion[to]! - motion[from]!;
+    if (way > 0) slopes.push((force[to]! - force[from]!) / way);
+  }
+  return ranked(slopes, slopes.length - 1 - Math.min(passed, Math.max(0, slopes.length - 2)));
+}
+
+/** The last sample before the force is gone for good: above the level at the end, where that is flat and far below the maximum. */
+function lastLoaded(force: Float64Array, noise: number, top: number, highest: number): number {
+  const n = force.length;
+  const tail = force.subarray(Math.max(top + 1, n - TAIL));
+  const level = tail.length === TAIL ? median(tail) : 0;
+  // a tail that is not flat, or still high, is no tail
+  const distinct = Math.max(LOADED * highest, DEVIATIONS * noise);
+  const flat = tail.every((one) => Math.abs(one - level) < distinct);
+  const zero = flat && level < GONE * highest ? level : 0;
+  const loaded = zero + distinct;
+  let last = n - 1;
+  while (last > top && force[last]! < loaded) last -= 1;
+  return last;
+}
+
+/** @internal The rough shape of a checked record; undefined where the force never rises. What a survey of it has found is not looked for again. */
+export function recordOutline(record: TensionRecord, known?: RecordSurvey): RecordOutline | undefined {
+  const { force, time } = record;
+  const column = motionOf(record, ofDrive);
+  const values = record[column];
+  const sound = values ? soundLength(values) : force.length;
+  const blocks = known?.blocks.force ?? blockExtremes(force);
+  const top = known?.top ?? highestSample(force, blocks);
+  const highest = force[top]!;
+  if (!(highest > 0)) return undefined;
+  const first = firstReaching(force, LOADED * highest, 0, top, blocks);
+  const last = lastLoaded(force, known?.forceNoise ?? noiseLevel(force), top, highest);
+  const stepOf = (motion: Float64Array): number => (known?.motion?.column === column ? known.motion.step : resolution(motion));
+  return {
+    force,
+    blocks,
+    time,
+    motion:
+      values && sound > 2
+        ? Object.assign(habitOf(values, stepOf(values), first, Math.min(last, sound - 1)), {
+            column,
+            values,
+            blocks: known?.blocks[column] ?? blockExtremes(values),
+            end: sound - 1,
+          })
+        : undefined,
+    top,
+    highest,
+    first,
+    last,
+    habit: habitOf(force, known?.forceStep ?? resolution(force), first, last),
+    stiffness: values ? steepestChord({ force, blocks, first }, values, Math.min(top, sound - 1)) : 0,
+  };
+}

@@ -1,0 +1,155 @@
+import { firstChange, medianChange, noiseLevel, ranked, type BlockExtremes } from '../../numeric/index.js';
+import { resolution } from './resolution.js';
+
+/** @internal Neighbouring samples that leave the line of a column and come back to it. */
+export interface Spike {
+  /** First and last sample that is off. */
+  readonly range: readonly [number, number];
+  /** Greatest distance from the line between its neighbours [unit of the column]. */
+  readonly height: number;
+}
+
+/** A spike is at most so many samples long; a signal that drops out, so many. */
+const LONGEST = 3;
+const LONGEST_DROPOUT = 200;
+/** It leaves by so many standard deviations, steps of the reading, usual changes, and by this share of the range. */
+const DEVIATIONS = 8;
+const STEPS = 4;
+const CHANGES = 6;
+const SHARE = 0.02;
+/** And by so many times the changes beside it: a peak that the loading ran up to is no spike. */
+const TIMES = 3;
+/** And comes back to this share of its height. */
+const BACK = 0.25;
+/** More spikes than this share of the samples are noise or serrations, not spikes. */
+const MOST = 0.01;
+/** Places at which the range and the usual changes are taken; of the range at first one in so many. */
+const PLACES = 501;
+const ONE_IN = 8;
+
+/** What noise and the usual changes alone ask of the change that begins a spike, or more. */
+function leastByChanges(column: Float64Array, end: number): number {
+  const stride = Math.max(1, Math.floor(end / PLACES));
+  return Math.max(DEVIATIONS * noiseLevel(column, 0, end), CHANGES * medianChange(column, stride, end, stride));
+}
+
+/**
+ * What the range asks of it: the range at some places without its ends, so that one large spike does not hide the smaller ones. As much is cut
+ * off of fewer places, so that these never ask for more.
+ */
+function leastByRange(column: Float64Array, end: number, oneIn: number): number {
+  const stride = Math.max(1, Math.floor(end / PLACES));
+  const cut = Math.floor(0.02 * Math.ceil((end - stride) / stride)) + 1;
+  const step = oneIn * stride;
+  const values: number[] = [];
+  for (let i = step; i < end; i += step) values.push(column[i]!);
+  return values.length > 2 * cut ? SHARE * (ranked(values, values.length - 1 - cut) - ranked(values, cut)) : 0;
+}
+
+/** Whether a sample alone leaves and the next one is back. */
+function alone(column: Float64Array, at: number, least: number): boolean {
+  if (at < 1 || at + 1 >= column.length) return false;
+  const jump = Math.abs(column[at]! - column[at - 1]!);
+  return jump > least && Math.abs(column[at + 1]! - column[at - 1]!) <= BACK * jump;
+}
+
+/** The greatest of some changes of a column, but for those to and from one sample that is off alone; several are a swinging, not spikes. */
+function largestChange(column: Float64Array, from: number, to: number, least: number): number {
+  let largest = 0;
+  let other = -1;
+  for (let j = Math.max(1, from); j < Math.min(column.length, to); j += 1) {
+    if (other < 0) other = [j - 1, j].find((at) => alone(column, at, least)) ?? -1;
+    if (other < 0 || j > other + 1) largest = Math.max(largest, Math.abs(column[j]! - column[j - 1]!));
+  }
+  return largest;
+}
+
+/** The jump by which a spike of so many samples ends: the way back, without what follows. */
+const homeOf = (column: Float64Array, at: number, k: number): number => Math.abs(column[at + k]! - column[at + k - 1]!);
+
+/** Samples after which the column is back where it was, by another jump; 0 where it does not come back. */
+function lengthOf(column: Float64Array, at: number, end: number, least: number): number {
+  const before = column[at - 1]!;
+  const jump = column[at]! - before;
+  for (let k = 1; k <= LONGEST && at + k < end; k += 1) {
+    const back = column[at + k]! - before;
+    if (Math.abs(back) > BACK * Math.abs(jump)) continue;
+    return homeOf(column, at, k) > least / 2 ? k : 0;
+  }
+  // a signal that drops out: to nearly nothing and back in single jumps
+  if (Math.abs(column[at]!) > 0.05 * Math.abs(before) || Math.abs(before) < 5 * least) return 0;
+  for (let k = LONGEST + 1; k <= LONGEST_DROPOUT && at + k < end; k += 1) {
+    const now = column[at + k]!;
+    if (Math.abs(now) <= 0.05 * Math.abs(before)) continue;
+    return Math.abs(now - before) < 0.3 * Math.abs(before) ? k : 0;
+  }
+  return 0;
+}
+
+/** Whether a spike of so many samples stands out of the changes before and after it; a signal that drops out does. */
+function standsOut(column: Float64Array, at: number, k: number, end: number, least: number): boolean {
+  if (k > LONGEST) return true;
+  // each side by itself: its samples that are off alone do not borrow the jumps of this one
+  const left = largestChange(column.subarray(0, at), at - 3, at, least);
+  const right = largestChange(column.subarray(at + k, end), 1, 4, least);
+  return TIMES * Math.max(left, right) < Math.min(homeOf(column, at, k), Math.abs(column[at]! - column[at - 1]!));
+}
+
+/** Whether the column leaves by more than some least change and comes back, beside whatever; a larger change never finds more. */
+function comesBack(column: Float64Array, end: number, least: number, blocks: BlockExtremes | undefined): boolean {
+  for (let i = firstChange(column, least, 1, end - 1, blocks); i < end - 1; i = firstChange(column, least, i + 1, end - 1, blocks))
+    if (lengthOf(column, i, end, least) > 0) return true;
+  return false;
+}
+
+/** Spikes that begin with a change above some least one. */
+function spikesAbove(column: Float64Array, end: number, least: number): Spike[] {
+  const spikes: Spike[] = [];
+  for (let i = firstChange(column, least, 1, end - 1); i < end - 1; i = firstChange(column, least, i + 1, end - 1)) {
+    const k = lengthOf(column, i, end, least);
+    if (k === 0 || !standsOut(column, i, k, end, least)) continue;
+    let height = 0;
+    for (let j = i; j < i + k; j += 1) {
+      const line = column[i - 1]! + ((column[i + k]! - column[i - 1]!) * (j - i + 1)) / (k + 1);
+      height = Math.max(height, Math.abs(column[j]! - line));
+    }
+    spikes.push({ range: [i, i + k - 1], height });
+    i += k;
+  }
+  return spikes;
+}
+
+/** A copy of a column with the straight line in the place of spikes. */
+function without(column: Float64Array, spikes: readonly Spike[]): Float64Array {
+  const straight = column.slice();
+  for (const { range } of spikes) {
+    const [before, after] = [range[0] - 1, range[1] + 1];
+    for (let i = before + 1; i < after; i += 1)
+      straight[i] = column[before]! + ((column[after]! - column[before]!) * (i - before)) / (after - before);
+  }
+  return straight;
+}
+
+/**
+ * @internal Spikes of a column, in order; none where there are too many to be spikes. Beside one that was found others may be told that stood too
+ * near to it: so the column is looked through again without those that were found, until no more come. A column without any is looked through
+ * once, and a row of four or more single samples two apart stays what it may be, a swinging.
+ */
+export function findSpikes(column: Float64Array, end = column.length, blocks?: BlockExtremes): Spike[] {
+  // a look at the range from few places: most columns are done here
+  if (end < 8 || !comesBack(column, end, leastByRange(column, end, ONE_IN), blocks)) return [];
+  const least = leastByChanges(column, end);
+  if (spikesAbove(column, end, least).length === 0) return [];
+  const change = Math.max(least, STEPS * resolution(column.subarray(0, end)), leastByRange(column, end, 1));
+  const spikes: Spike[] = [];
+  const apart = ({ range }: Spike): boolean => spikes.every((one) => range[0] > one.range[1] + 1 || range[1] < one.range[0] - 1);
+  for (
+    let more = spikesAbove(column, end, change);
+    more.length > 0;
+    more = spikesAbove(without(column, spikes), end, change).filter(apart)
+  ) {
+    spikes.push(...more);
+    if (spikes.length > Math.max(10, MOST * end)) return [];
+  }
+  return spikes.sort((a, b) => a.range[0] - b.range[0]);
+}

@@ -1,0 +1,89 @@
+import {
+  requireOptions,
+  requireWords,
+  soundLength,
+  trailStep,
+  type TensionColumns,
+  type TensionRecord,
+  type TrailStep,
+} from '../../base/index.js';
+import type { RecordBlocks } from '../checks/recordBlocks.js';
+import { ownColumns, repairedBy, type Repaired } from './repaired.js';
+import { findSpikes, type Spike } from '../checks/spikes.js';
+
+/** Columns in which spikes are looked for. */
+export type SpikeColumn = 'force' | 'extension' | 'strain' | 'travel';
+
+/** @internal All of them. */
+export const spikeColumns: readonly SpikeColumn[] = ['force', 'extension', 'strain', 'travel'];
+
+/** @internal The step that puts the straight line between the neighbours in the place of spikes. */
+export function spikeStep(name: SpikeColumn, column: Float64Array, spikes: readonly Spike[]): TrailStep {
+  const samples: number[] = [];
+  const values: number[] = [];
+  for (const { range } of spikes) {
+    const [first, last] = range;
+    const before = column[first - 1]!;
+    const after = column[last + 1]!;
+    for (let i = first; i <= last; i += 1) {
+      samples.push(i);
+      values.push(before + ((after - before) * (i - first + 1)) / (last - first + 2));
+    }
+  }
+  return trailStep(
+    'spikes-replaced',
+    {
+      column: name,
+      samples: samples.join(' '),
+      before: samples.map((i) => String(column[i])).join(' '),
+      after: values.map(String).join(' '),
+    },
+    { kind: 'set', column: name, samples, values },
+  );
+}
+
+/** @internal {@link replaceSpikes} on a checked record, whose blocks may be known. */
+export function replaceSpikesKernel(
+  record: TensionRecord,
+  columns: readonly SpikeColumn[] = spikeColumns,
+  blocks?: RecordBlocks,
+): Repaired {
+  const trail = columns.flatMap((name) => {
+    const column = record[name];
+    const spikes = column ? findSpikes(column, soundLength(column), blocks?.[name]) : [];
+    return column && spikes.length > 0 ? [spikeStep(name, column, spikes)] : [];
+  });
+  return repairedBy(record, trail);
+}
+
+/**
+ * Spikes of force and motion replaced by the straight line between their neighbours.
+ *
+ * $$ |x_i - x_{i-1}| > \max(8 s, 4\,\text{LSB}, 6\,\operatorname{med}|\Delta x|, 2\,\%), \qquad |x_{i+k} - x_{i-1}| \le \tfrac14 |x_i - x_{i-1}|, \quad k \le 3 $$
+ *
+ * @remarks
+ * A spike leaves the line at once and is back within three samples; a signal that drops out to nothing and comes back by single jumps counts too, up to
+ * 200 samples. A fracture, a yield drop or a serration does not come back so. Where there are more than ten, and more than one in a hundred samples,
+ * they are no spikes, and nothing is replaced. The trail keeps the old values.
+ *
+ * @param record - `force` [N] and the other columns as logged.
+ * @param options - `columns` in which spikes are replaced; default all of force, extension, strain, travel.
+ * @returns New columns and the trail.
+ * @throws {@link InputError} `missing`, `not-finite`, `unequal-lengths`, `unknown-option`, `out-of-range`.
+ *
+ * @example
+ * ```ts
+ * const force = Array.from({ length: 30 }, (_, i) => (i === 12 ? 900 : 10 * i));
+ * const raw = { force, travel: force.map((_, i) => 0.1 * i) };
+ * replaceSpikes(raw).record.force[12]; // => 120
+ * ```
+ *
+ * @see Hampel, J. Am. Stat. Assoc. 69 (1974) 383, the idea of outliers by a local scale; common practice. Checked in `test/record/repairs.test.ts`.
+ */
+export function replaceSpikes(record: TensionColumns, options: { readonly columns?: readonly SpikeColumn[] | undefined } = {}): Repaired {
+  const from = 'replaceSpikes';
+  const own = ownColumns(from, record);
+  requireOptions(from, options, ['columns']);
+  const columns = requireWords(from, 'options.columns', options.columns ?? spikeColumns, spikeColumns);
+  return replaceSpikesKernel(own, columns);
+}

@@ -1,0 +1,70 @@
+import type { Quantity } from '../../base/index.js';
+import type { Phrase } from '../../languages/index.js';
+import type { FrameWork, MethodResult } from '../../methods/index.js';
+import type { RoundingKind } from '../../statistics/index.js';
+import type { Figure } from '../figures/Figure.js';
+import type { Html } from './html.js';
+import type { Presentation } from '../words/presentation.js';
+import { shownUnit, type MetricUnit } from '../words/shownUnit.js';
+
+/** @internal How a value is rounded where it is shown: by the kind that the standards name, to a step in the metric unit as shown, or to significant figures. */
+export type ShownStep = RoundingKind | number | { readonly figures: number };
+
+/** @internal A quantity of a result with the way in which it is shown. */
+export interface ShownQuantity extends MetricUnit {
+  readonly step: ShownStep;
+  readonly field: string;
+  readonly quantity: Quantity;
+  /** What must be said beside the value. */
+  readonly stamp?: Phrase | undefined;
+}
+
+/** @internal A table of a page; the first cell of a row names it. */
+export interface PageTable {
+  /** Heading of its section; a table without one belongs to the section before it. */
+  readonly heading?: string;
+  readonly caption: string;
+  readonly columns: readonly string[];
+  /** What the cells of a column are, where they are no text to be read along the line. */
+  readonly kinds?: readonly (CellKind | undefined)[];
+  readonly rows: readonly (readonly (string | Html)[])[];
+}
+
+/** @internal How the cells of a column stand: numbers to the right, symbols and units unbroken, sources small, blanks with room to write in. */
+export type CellKind = 'number' | 'short' | 'source' | 'blank';
+
+/** @internal What the report says of one method, for one reader; the page around it is the same for all. */
+export interface MethodPage<Result extends MethodResult> {
+  /** Heading, to which the name of the piece is added. */
+  readonly title: Phrase;
+  /** Piece and set-up: label and text; rows without text are left out. */
+  readonly identity: (result: Result, show: Presentation) => readonly (readonly [Phrase, string | undefined])[];
+  /** Quantities in the order of the table. */
+  readonly quantities: (result: Result) => readonly ShownQuantity[];
+  /** How each value was found, in sentences with the numbers. */
+  readonly howFound: (result: Result, show: Presentation) => readonly string[];
+  /** Figures by name, in the order of the page. */
+  readonly figures: (result: Result, show: Presentation) => Readonly<Record<string, Figure | undefined>>;
+  /** Further tables, where the method has some. */
+  readonly tables?: (result: Result, show: Presentation) => readonly PageTable[];
+  /** Work on the frame whose cautions stand on the page. */
+  readonly work: FrameWork;
+}
+
+/** @internal A field's quantities, one or several or none, all rounded in one way. */
+export const shownAs = (
+  field: string,
+  step: ShownStep,
+  quantities: Quantity | readonly Quantity[] | undefined,
+  stamp?: Phrase,
+): ShownQuantity[] =>
+  (quantities === undefined ? [] : 'symbol' in quantities ? [quantities] : quantities).map((quantity) => ({
+    ...shownUnit(quantity.symbol, quantity.unit),
+    step,
+    field,
+    quantity,
+    ...(stamp === undefined ? {} : { stamp }),
+  }));
+
+/** @internal What stands beside every value that a strain from travel went into. */
+export const fromCrosshead = 'determined from crosshead displacement' satisfies Phrase;

@@ -1,0 +1,113 @@
+import { InputError, requireList, requireObject, requireOptions, requireText } from '../../base/index.js';
+import type { ForceTerm, ForceVerificationResult } from '../../force/index.js';
+import type { Phrase } from '../../languages/index.js';
+import { findingsList } from './findingsList.js';
+import { html } from './html.js';
+import { htmlPage, requirePaper, type Paper } from './htmlPage.js';
+import { cautionsPart, inventedBox, labelled, outside, tableOf } from './pageParts.js';
+import { presentation, presentationOptions, type PresentationOptions } from '../words/presentation.js';
+import { FORCE, SMALL_FORCE } from '../words/shownUnit.js';
+
+/** Options of {@link renderVerification}. */
+export interface RenderVerificationOptions extends PresentationOptions {
+  /** What was verified, for the heading: frame, channel, date. */
+  readonly identity?: string | undefined;
+  /** True where the readings are invented: the page says so. */
+  readonly invented?: boolean | undefined;
+  /** Sheet that the page is printed on; default `A4`. */
+  readonly paper?: Paper | undefined;
+}
+
+const terms: Readonly<Record<ForceTerm | 'steps', Phrase>> = {
+  indicationError: 'indication error q',
+  repeatability: 'repeatability b',
+  reversibility: 'reversibility v',
+  zeroError: 'zero error f0',
+  resolution: 'resolution a',
+  steps: 'no lower step was verified',
+};
+
+/**
+ * A verification of a force as one page of HTML: complete in itself, no script, no address outside.
+ *
+ * @remarks
+ * Class and forces over which each class holds, then each step with its terms. It is no certificate: that is the business of an accredited laboratory.
+ *
+ * @param verification - A result of `verifyForce`.
+ * @param options - What was verified, whether it is invented; language; units; paper.
+ * @returns The page.
+ * @throws {@link InputError} `missing`, `wrong-type`, `empty`, `unknown-option`, `out-of-range`.
+ *
+ * @example
+ * ```ts
+ * const steps = [4, 8, 12, 16, 20].map((kN) => ({ force: 1000 * kN, rising: [1000 * kN + 5, 1000 * kN + 8, 1000 * kN + 2] }));
+ * const page = renderVerification(verifyForce({ steps, range: 20000, resolution: 2 }), { identity: 'frame <1>' });
+ * page.includes('frame &lt;1&gt;'); // => true
+ * ```
+ *
+ * @see ISO 7500-1:2018, assessment and report. Checked in `test/report/otherPages.test.ts`.
+ */
+export function renderVerification(verification: ForceVerificationResult, options: RenderVerificationOptions = {}): string {
+  const from = 'renderVerification';
+  const given = requireObject(from, 'verification', verification);
+  if (!('fallingVerified' in given)) throw new InputError(from, 'verification', 'wrong-type', 'must be that of verifyForce', verification);
+  requireList(from, 'verification.steps', verification.steps);
+  requireOptions(from, options, ['identity', 'invented', 'paper', ...presentationOptions]);
+  if (options.identity !== undefined) requireText(from, 'options.identity', options.identity);
+  const paper = requirePaper(from, options.paper);
+  const show = presentation(from, options);
+  const { say, percent, value } = show;
+  const { identity } = options;
+  const { steps, ranges, forceClass, held, resolution, fallingVerified, findings } = verification;
+  const force = (F: number): string => value(F, FORCE, 4);
+  const share = (one: number | undefined): string => (one === undefined ? '–' : percent(one, 2));
+  const heading = say('Verification of a force');
+  return htmlPage(
+    identity === undefined ? heading : `${heading}: ${identity}`,
+    html`<h1>${heading}${identity === undefined ? [] : html`: ${outside(identity)}`}</h1>
+      <p class="lead">${say('Terms and classes step by step; no certificate of an accredited laboratory.')}</p>
+      ${inventedBox(options.invented, show, say('No real frame stands behind these numbers.'))}
+      <h2>${say('Results')}</h2>
+      ${labelled([
+        [say('Class'), forceClass === undefined ? say('none over all steps') : String(forceClass)],
+        [
+          say('Force that was held'),
+          held === 'true' ? say('the true one; the indicator was read') : say('the indicated one; the reference was read'),
+        ],
+        [say('Resolution r'), value(resolution, SMALL_FORCE, 3)],
+        [say('Falling forces'), fallingVerified ? say('verified too') : say('not verified')],
+      ])}
+      ${tableOf({
+        caption: say('Forces over which each class holds.'),
+        columns: [say('Class'), say('From'), say('To'), say('What stops it below')],
+        kinds: ['short', 'number', 'number'],
+        rows: ranges.map(({ forceClass: one, from: low, to: high, stoppedBelowBy }) => [
+          String(one),
+          force(low),
+          force(high),
+          say(terms[stoppedBelowBy]),
+        ]),
+      })}
+      <h2>${say('Findings')}</h2>
+      ${findingsList(findings, show)}
+      ${tableOf({
+        heading: say('Steps'),
+        caption: say('q, b, v and a of the true force, f0 of the end of the range.'),
+        columns: [say('Force'), 'q', 'b', 'v', 'f0', 'a', say('Class'), say('What limits it')],
+        kinds: ['short', 'number', 'number', 'number', 'number', 'number', 'number'],
+        rows: steps.map((one) => [
+          force(one.force),
+          share(one.indicationError),
+          share(one.repeatability),
+          share(one.reversibility),
+          share(one.zeroError),
+          share(one.resolution),
+          one.forceClass === undefined ? '–' : String(one.forceClass),
+          say(terms[one.limitedBy]),
+        ]),
+      })}
+      ${cautionsPart('calibration', show)}`,
+    show.language,
+    paper,
+  );
+}
