@@ -49,7 +49,7 @@ export const evaluationEntries = {
   },
   'strain-steps-few': {
     severity: 'fault', about: 'method',
-    message: 'The elastic line rises over {steps} steps of the strain reading (one is {step}): they leave its slope open by {share} %, and with fewer than {least} no straight part is told from a curve. E is withheld.',
+    message: 'The elastic line rises over {steps} steps of the strain reading (one is {step}): they leave its slope open by {share} %, more than the {limit} % up to which E is given. E is withheld.',
     remedy: 'Read the strain in finer steps; proof strengths by this line carry the same doubt.',
   },
   'windows-disagree': {

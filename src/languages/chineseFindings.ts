@@ -321,7 +321,7 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: '采用更细的应变读数，或指定更长的窗口：分度数增至三倍，此项减为五分之一。',
   },
   'strain-steps-few': {
-    message: '弹性直线只跨越应变读数的 {steps} 个分度（每个 {step}）：斜率因此有 {share} % 不能确定，少于 {least} 个分度时无法区分直线段与曲线。不给出 E。',
+    message: '弹性直线只跨越应变读数的 {steps} 个分度（每个 {step}）：斜率因此有 {share} % 不能确定，超过给出 E 的界限 {limit} %。不给出 E。',
     remedy: '采用更细的应变读数；按此直线求得的规定塑性延伸强度带有同样的疑问。',
   },
   'windows-disagree': {

@@ -321,7 +321,7 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Lire la déformation par pas plus fins, ou indiquer une fenêtre plus longue : trois fois plus de pas en laissent un cinquième.',
   },
   'strain-steps-few': {
-    message: 'La droite élastique monte sur {steps} pas de la lecture de déformation (un pas : {step}) : ils laissent sa pente indéterminée à {share} % près, et à moins de {least} une partie rectiligne ne se distingue pas d’une courbe. E n’est pas donné.',
+    message: 'La droite élastique monte sur {steps} pas de la lecture de déformation (un pas : {step}) : ils laissent sa pente indéterminée à {share} % près, plus que les {limit} % jusqu’auxquels E est donné. E n’est pas donné.',
     remedy: 'Lire la déformation par pas plus fins ; les limites d’élasticité tirées de cette droite portent le même doute.',
   },
   'windows-disagree': {

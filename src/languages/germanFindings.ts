@@ -321,7 +321,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Die Dehnung in feineren Schritten ablesen oder ein längeres Fenster angeben: Dreimal so viele Schritte lassen davon ein Fünftel offen.',
   },
   'strain-steps-few': {
-    message: 'Die elastische Gerade steigt über {steps} Schritte der Dehnungsanzeige (einer ist {step}): Sie lassen ihre Steigung um {share} % offen, und bei weniger als {least} ist ein geradliniger Teil nicht von einer Kurve zu unterscheiden. E wird nicht angegeben.',
+    message: 'Die elastische Gerade steigt über {steps} Schritte der Dehnungsanzeige (einer ist {step}): Sie lassen ihre Steigung um {share} % offen, mehr als die {limit} %, bis zu denen E angegeben wird. E wird nicht angegeben.',
     remedy: 'Die Dehnung in feineren Schritten ablesen; Dehngrenzen nach dieser Geraden tragen denselben Zweifel.',
   },
   'windows-disagree': {

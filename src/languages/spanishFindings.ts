@@ -321,7 +321,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Leer la deformación en pasos más finos, o indicar una ventana más larga: el triple de pasos deja abierta una quinta parte.',
   },
   'strain-steps-few': {
-    message: 'La recta elástica sube a lo largo de {steps} pasos de la lectura de deformación (uno es {step}): dejan su pendiente abierta en un {share} %, y con menos de {least} un tramo recto no se distingue de una curva. No se da E.',
+    message: 'La recta elástica sube a lo largo de {steps} pasos de la lectura de deformación (uno es {step}): dejan su pendiente abierta en un {share} %, más que el {limit} % hasta el que se da E. No se da E.',
     remedy: 'Leer la deformación en pasos más finos; los límites elásticos por esta recta llevan la misma duda.',
   },
   'windows-disagree': {

@@ -1,4 +1,5 @@
 import type { StressStrainCurve } from '../../base/index.js';
+import { mean } from '../../numeric/index.js';
 
 /** What the steps of a coarse strain reading leave open of the slope of a line. */
 export interface StrainSteps {
@@ -10,30 +11,55 @@ export interface StrainSteps {
   readonly slopeShare: number;
 }
 
+/** A rise by more of a step is the reading's next: of travel the frame may take nearly all of a step. A fall by more was read, for the frame alone takes less. */
+const RISE = 1 / 20;
+const FALL = 1 / 2;
+
+/** True where a reading in such steps moves on by this change of the strain. */
+const movesOn = (change: number, step: number): boolean => change > RISE * step || change < -FALL * step;
+
 /**
- * @internal What steps of the strain leave open of a least-squares line; undefined where the strain was not read in steps; a `step` of 0 is one that the record does not tell.
+ * @internal What steps of the strain leave open of a least-squares line; undefined where the strain was not read in steps.
  *
- * $$ \frac{u(m)}{m} = \frac{1}{k} \sqrt{\frac{1}{r} - \frac{1}{n}} $$
+ * $$ \left(\frac{u(m)}{m}\right)^2 = \frac{q^2}{12} \frac{\sum_j X_j^2 - \sum_i x_i^2}{\left(\sum_i x_i^2\right)^2}
+ *    + \left(\frac{q^2 / 12}{\frac1n \sum_i x_i^2}\right)^2, \qquad x_i = e_i - \bar e, \quad X_j = \sum_{i \in j} x_i $$
  *
- * Each strain is off by up to half a step, evenly: by q/√12. The n strains of a line of k steps have the standard deviation kq/√12, so n errors that
- * know nothing of each other leave the slope 1/(k√n), which its scatter tells. But samples for which the reading stands share its error: there are only as
- * many as the reading stands times, r, and the rest of their variance is in no scatter. Of a clean reading r = k, and u(m)/m falls as k^(-3/2): a tenth of the
- * slope at 4.6 steps. Samples spread evenly over each step cancel most of it (1/k²), strokes of a hand do not; noise that moves the reading to and fro makes r large.
+ * A strain read in steps q is off by up to half of one, evenly: by q/√12. Samples at which the reading stands (the stand j) share that error, and
+ * the slope is off by the sum of X_j times it over that of x². What it would be if each sample had an error of its own is in the scatter of the line, and taken off.
+ * The second term is how much too flat a line is that begins and ends anywhere within a step. Of r stands of equal length it is about r^(-3/2): a tenth of the slope at
+ * five. Long rests weigh more; noise that moves the reading to and fro leaves little.
+ *
+ * @param step - One step of the reading [mm/mm], as the record tells it; 0 where it does not: then stands tell it, where there are few.
  */
 export function strainSteps(
   { strain, stress }: StressStrainCurve,
   { slope, first, last }: { readonly slope: number; readonly first: number; readonly last: number },
   step: number,
 ): StrainSteps | undefined {
-  let stands = 1;
-  // a frame taken out of travel moves the strain a little while the travel stands
-  for (let i = first + 1; i <= last; i += 1) if (Math.abs(strain[i]! - strain[i - 1]!) > step / 2) stands += 1;
   const n = last - first + 1;
+  let stands = 1;
+  for (let i = first + 1; i <= last; i += 1) if (movesOn(strain[i]! - strain[i - 1]!, step)) stands += 1;
   // so few steps in a whole record that nothing else tells them
-  const own = step > 0 ? step : 2 * stands <= n ? Math.abs(strain[last]! - strain[first]!) / (stands - 1) : 0;
+  const told = 2 * stands <= n ? Math.abs(strain[last]! - strain[first]!) / (stands - 1) : 0;
+  const own = step > 0 ? step : told;
   if (!(own > 0)) return undefined;
-  const steps = Math.abs(stress[last]! - stress[first]!) / slope / own;
-  const shared = Math.sqrt(Math.max(0, 1 / stands - 1 / n));
-  // beyond all of itself nothing of a slope is known
-  return { step: own, steps, slopeShare: shared > 0 ? Math.min(1, shared / steps) : 0 };
+  const middle = mean(strain.subarray(first, last + 1));
+  let [squares, ofStands, stand] = [0, 0, 0];
+  for (let i = first; i <= last; i += 1) {
+    const x = strain[i]! - middle;
+    squares += x * x;
+    stand += x;
+    if (i < last && !movesOn(strain[i + 1]! - strain[i]!, step)) continue;
+    ofStands += stand * stand;
+    stand = 0;
+  }
+  const variance = own ** 2 / 12;
+  const shared = Math.sqrt(variance * Math.max(0, ofStands - squares)) / squares;
+  const flatter = (variance * n) / squares;
+  return {
+    step: own,
+    steps: Math.abs(stress[last]! - stress[first]!) / slope / own,
+    // beyond all of itself nothing of a slope is known
+    slopeShare: squares > 0 ? Math.min(1, Math.hypot(shared, flatter)) : 1,
+  };
 }

@@ -10,8 +10,6 @@ const SCATTER_FAULT = 0.03;
 /** A slope is flattened from what an extensometer of class 1 is allowed to be off (ISO 9513); common practice where it is a caution. */
 const FLATTENED = 0.01;
 const FLATTENED_MUCH = 0.05;
-/** What steps of a clean reading leave open of a slope goes by their number to this power (`strainSteps`). */
-const STEP_POWER = -2 / 3;
 /** Residuals below this share of the stress are rounding; a runs test and a bend count from so many standard deviations on. */
 const EXACT = 1e-7;
 const ALIKE = 5;
@@ -98,7 +96,7 @@ export function lineFindings(
     const values = { steps: strainSteps.steps, step: strainSteps.step, share: 100 * open };
     found.push(
       open > thresholds.stepDoubt
-        ? finding('strain-steps-few', { ...values, least: Math.ceil(thresholds.stepDoubt ** STEP_POWER) }, { field: 'modulus', range })
+        ? finding('strain-steps-few', { ...values, limit: 100 * thresholds.stepDoubt }, { field: 'modulus', range })
         : finding('strain-steps-open', values, { field, range, severity: open > FLATTENED_MUCH ? 'caution' : 'note' }),
     );
   }
