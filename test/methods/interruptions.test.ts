@@ -11,6 +11,7 @@ import {
   type TensionRecord,
   type TensionResult,
 } from '../../src/index.js';
+import { byTravel as goesOnByTravel } from '../../src/methods/loading/departures.js';
 import { evaluateAgain } from '../../src/methods/variations/evaluateAgain.js';
 import { recordedCurve } from '../../src/methods/variations/recordedCurve.js';
 import { requireTensionOptions, tensionOptionNames } from '../../src/methods/tension/tensionOptions.js';
@@ -219,4 +220,20 @@ test('a test that was loaded without a stop has none; a curve alone has its loop
   const curve = analyseCurve({ strain, stress });
   expect(named(curve)[0]).toEqual(expected[0]);
   expect(curve.interruptions![0]!.fall).toBeCloseTo((force[top!]! * 0.98) / AREA, 6);
+});
+
+test('a slip right after the last reading of an extensometer is in the strain: travel goes on from that reading', () => {
+  const basis = 'extensometer-then-travel' as const;
+  // readings up to sample 4; the travel leaps by 1 mm on 40 mm between samples 4 and 5
+  const { strain, ...recorded } = stressStrain(
+    {
+      force: [0, 1, 2, 3, 4, 5, 6],
+      extension: [0, 1, 2, 3, 4, NaN, NaN].map((x) => x / 1000),
+      travel: [0, 1, 2, 3, 4, 1005, 1006].map((x) => x / 1000),
+    },
+    { ...roundPiece, parallelLength: 40 },
+  );
+  expect(recorded).toMatchObject({ basis, extensometerEnd: 5 });
+  expect(strain[5]! - strain[4]!).toBeCloseTo(1.001 / 40, 12);
+  expect([2, 3, 4, 5].map((leaves) => goesOnByTravel(recorded, leaves))).toEqual([false, false, true, true]);
 });

@@ -9,6 +9,13 @@
  */
 export type InterruptionKind = 'unloading' | 'backlash' | 'slip' | 'pause' | 'zero-set' | 'final-unloading';
 
+/*
+ * Words for what goes otherwise than loading, from the record to the result: a *fall* of the force is looked at; an *excursion* leaves the loading
+ * curve and comes back to it; a *drop* (record/checks/drops.ts) is one with its cause: reversal, backlash, slip or the metal's own yielding; a *leap*
+ * of the travel and a *dip* of yielding may be either. An *interruption* stands in the result, and *departures* (departures.ts) is what an
+ * evaluation takes of all interruptions.
+ */
+
 /** A stretch of the record in which the piece was not simply loaded on. */
 export interface Interruption {
   /** How loading was interrupted. */

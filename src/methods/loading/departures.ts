@@ -13,6 +13,7 @@ export interface StrainSlip {
 
 /** @internal A sudden fall of the force during yielding that may be a slip, with the way of the travel [mm] and what strain counts of it. */
 export interface PossibleSlip {
+  /** Samples where the force leaves, is lowest and is back. */
   readonly range: readonly [number, number, number];
   readonly way: number;
   readonly strain: number;
@@ -30,13 +31,13 @@ export interface Departures {
   readonly unloadedFrom: number | undefined;
 }
 
-/** @internal A drive that went back and came again within a moment stood nowhere. */
-export const isExcursion = ({ range: [first, last] }: Pause, drops: readonly Drop[]): boolean =>
+/** @internal True of a pause that is none: a drive that went back and came again within a moment stood nowhere. */
+export const isTurnOfDrive = ({ range: [first, last] }: Pause, drops: readonly Drop[]): boolean =>
   drops.some(({ range: [leaves, , back] }) => 2 * leaves <= first + last && first + last <= 2 * back);
 
-/** @internal True where the strain at a sample is travel: an extensometer does not see the jaws. */
+/** @internal True where the strain goes on from a sample by travel, as it does from the last reading of an extensometer, which does not see the jaws. */
 export const byTravel = ({ basis, extensometerEnd = 0 }: Pick<RecordedCurve, 'basis' | 'extensometerEnd'>, sample: number): boolean =>
-  basis === 'travel' || (basis === 'extensometer-then-travel' && sample >= extensometerEnd);
+  basis === 'travel' || (basis === 'extensometer-then-travel' && sample >= extensometerEnd - 1);
 
 /** @internal What may be slips, or the material: evaluated as it is recorded. */
 export const possibleSlips = (

@@ -1,7 +1,7 @@
 import type { StressStrainCurve, TensionRecord } from '../../base/index.js';
 import { stressStrainKernel, type FrameMotion, type PieceLengths } from '../../curve/index.js';
 import { isOfDrive, pausesOf, recordOutline, runningTime, surveyExcursions, surveyRecord } from '../../record/index.js';
-import { isExcursion } from './departures.js';
+import { isTurnOfDrive } from './departures.js';
 import { lineKernel, type LineNumbers, type LineSettings } from './lineKernel.js';
 import { loadingRanges, pickCurve, sampleOfRecord, samplesOfPart, type Ranges } from './loadingRanges.js';
 import { moveCurve } from './moveCurve.js';
@@ -62,7 +62,7 @@ export function evaluateLine(
     return { recorded, curve, ...ofLoading(curve, settings, ranges) };
   };
   const used = withUsableFrame(evaluate, settings.frameCompliance, record, lengths, stiffest);
-  const pauses = rests.filter((rest) => !isExcursion(rest, away));
+  const pauses = rests.filter((rest) => !isTurnOfDrive(rest, away));
   const step = survey.motion?.step ?? 0;
   return {
     ...used,

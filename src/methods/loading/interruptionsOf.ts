@@ -19,7 +19,7 @@ interface Evidence {
 /** What makes stress of force, and strain of travel. */
 type Lengths = Pick<PieceLengths, 'area' | 'parallelLength'>;
 
-/** A fall that the material made is none. */
+/** A fall that the material made is no interruption. */
 function ofDrop({ kind, range: [leaves, , back], fall, way }: Drop, recorded: RecordedCurve, lengths: Lengths): Interruption[] {
   if (kind === 'yield') return [];
   const counted = kind === 'slip' && way > 0 && byTravel(recorded, leaves);

@@ -2,7 +2,7 @@ import { soundLength, type TensionRecord } from '../../base/index.js';
 import { BROKEN_SHARE, breakOf, stressStrainKernel, type FrameMotion, type PieceLengths, type RecordedCurve } from '../../curve/index.js';
 import { metalModuli } from '../../materials/index.js';
 import { motionOf, ofPiece, pausesOf, surveyExcursions, unloadedFrom, type EndedRecord } from '../../record/index.js';
-import { departuresOf, isExcursion, possibleSlips } from '../loading/departures.js';
+import { departuresOf, isTurnOfDrive, possibleSlips } from '../loading/departures.js';
 import { interruptionsOf } from '../loading/interruptionsOf.js';
 import { evaluateLoading } from './loadingPart.js';
 import type { TensionInput } from '../loading/TensionNumbers.js';
@@ -39,7 +39,7 @@ export function evaluateRecord({ record, survey, outline }: EndedRecord, lengths
   const rests = pausesOf(record, survey.clock, survey.top, outline?.motion);
   const excursions = surveyExcursions(record, outline, rests);
   const away = excursions?.drops.filter(({ kind }) => kind !== 'yield') ?? [];
-  const pauses = rests.filter((rest) => !isExcursion(rest, away));
+  const pauses = rests.filter((rest) => !isTurnOfDrive(rest, away));
   const resolution = survey.forceStep / lengths.area;
   const ends = { unloadedFrom: outline && unloadedFrom(outline), broken: breakOf(record.force, survey.top, BROKEN_SHARE) };
   const evaluate = (motion: FrameMotion | undefined) => {
