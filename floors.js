@@ -1,4 +1,4 @@
-/** The floors of src/, lowest first: a folder imports only from floors below it, through their index.ts. */
+/** The floors of src/, lowest first: a floor imports only from floors below it, through their index.ts. */
 export const floors =
   'base units numeric geometry piece force record curve hardening materials uncertainty statistics methods planning vectors simulate teaching languages report render files cli'.split(
     ' ',

@@ -25,7 +25,7 @@ export { type ModulusOptions, type WindowChoice } from './window/windowChoice.js
 export { type WindowEnvelope } from './modulus/windowEnvelope.js';
 export { fitCompliance } from './frame/fitCompliance.js';
 export { type ComplianceOptions, type CompliancePull, type ComplianceReason, type FittedCompliance } from './frame/FittedCompliance.js';
-export { eulerLoad, type ColumnInput } from './beam/eulerLoad.js';
+export { eulerLoad, type ColumnInput } from './eulerLoad.js';
 export { flexuralModulus, type BeamStiffness } from './beam/flexuralModulus.js';
 export { flexuralStrain, type DeflectedBeam } from './beam/flexuralStrain.js';
 export { flexuralStress, type LoadedBeam } from './beam/flexuralStress.js';
@@ -62,8 +62,14 @@ export { strainRateOfSpeed } from './rates/strainRateOfSpeed.js';
 export { stressStrain, type RecordedCurve } from './stressStrain.js';
 export { testingRates, type RateLimits, type StrainRateRange, type TestingRates } from './rates/testingRates.js';
 export { totalExtensionStrength, type TotalExtension } from './yield/totalExtensionStrength.js';
-export { type FallShares, type UnloadingWindow } from './unloadingLoop.js';
-export { unloadingLoops, type UnloadingLoop, type UnloadingLoops, type UnloadingOptions, type UnloadingReason } from './unloadingLoops.js';
+export { type FallShares, type UnloadingWindow } from './modulus/unloadingLoop.js';
+export {
+  unloadingLoops,
+  type UnloadingLoop,
+  type UnloadingLoops,
+  type UnloadingOptions,
+  type UnloadingReason,
+} from './modulus/unloadingLoops.js';
 export { type LowerYieldRule } from './yield/LowerYieldRule.js';
 export { yieldPoints, type YieldOptions, type YieldPoint, type YieldPoints, type YieldReason } from './yield/yieldPoints.js';
 /** @internal */
@@ -105,11 +111,11 @@ export { requirePiece, requireMotion, requireRecord, type PieceLengths } from '.
 /** @internal */
 export { stressStrainKernel } from './stressStrain.js';
 /** @internal */
-export { sustainedCrossing } from './yield/sustainedCrossing.js';
+export { sustainedCrossing } from './sustainedCrossing.js';
 /** @internal */
 export { totalExtensionStrengthKernel } from './yield/totalExtensionStrength.js';
 /** @internal */
-export { lineBeforeUnloading, requireUnloadingOptions, unloadingLoopsKernel } from './unloadingLoops.js';
+export { lineBeforeUnloading, requireUnloadingOptions, unloadingLoopsKernel } from './modulus/unloadingLoops.js';
 /** @internal */
 export { lowerYieldRules } from './yield/LowerYieldRule.js';
 /** @internal */

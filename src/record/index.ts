@@ -46,7 +46,7 @@ export { allSpikeFindings } from './checks/channelFindings.js';
 /** @internal */
 export { checkRecordKernel, reversedForce } from './checks/checkRecord.js';
 /** @internal */
-export { LOADED } from './checks/recordOutline.js';
+export { LOADED } from './survey/recordOutline.js';
 /** @internal */
 export { cellValue, splitCells } from './reading/cells.js';
 /** @internal */
@@ -56,22 +56,22 @@ export { endExtensometer, type EndedRecord } from './checks/extensometerEnd.js';
 /** @internal */
 export { pausesOf } from './checks/findPauses.js';
 /** @internal */
-export { LEAST_READINGS, motionOf, ofDrive, ofPiece } from './checks/motionOf.js';
+export { LEAST_READINGS, motionOf, ofDrive, ofPiece } from './survey/motionOf.js';
 /** @internal */
-export { recordBlocks, type RecordBlocks } from './checks/recordBlocks.js';
+export { recordBlocks, type RecordBlocks } from './survey/recordBlocks.js';
 /** @internal */
 export { repairRecordKernel, requireRepairs } from './repairs/repairRecord.js';
 /** @internal */
-export { recordOutline } from './checks/recordOutline.js';
+export { recordOutline } from './survey/recordOutline.js';
 /** @internal */
-export { requireColumns } from './checks/requireColumns.js';
+export { requireColumns } from './survey/requireColumns.js';
 /** @internal */
 export { requireRowsOptions } from './reading/readOptions.js';
 /** @internal */
-export { resolution } from './checks/resolution.js';
+export { resolution } from './survey/resolution.js';
 /** @internal */
 export { unloadedFrom } from './checks/unloadedFrom.js';
 /** @internal */
-export { runningTime, surveyRecord, type RecordSurvey } from './checks/surveyRecord.js';
+export { runningTime, surveyRecord, type RecordSurvey } from './survey/surveyRecord.js';
 /** @internal */
 export { findSlipsBack, slipsBackOf, type SlipsBack } from './checks/slipsBack.js';

@@ -35,7 +35,7 @@ export { strainRatioFigure } from './figures/strainRatioFigure.js';
 export { windowsFigure } from './figures/windowsFigure.js';
 export { summarise, type SummaryOptions, type SummaryRow } from './pages/summarise.js';
 export { renderPlan, type RenderPlanOptions } from './pages/renderPlan.js';
-export { summarisePlan } from './words/summarisePlan.js';
+export { summarisePlan } from './pages/summarisePlan.js';
 export { type PlanRow } from './words/planRows.js';
 /** @internal */
 export { escaped, printable } from './pages/html.js';

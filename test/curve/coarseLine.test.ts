@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { coarseLine, type CoarseLine } from '../../src/curve/modulus/coarseLine.js';
-import { sustainedCrossing } from '../../src/curve/yield/sustainedCrossing.js';
+import { sustainedCrossing } from '../../src/curve/sustainedCrossing.js';
 import { lineFit, maximumIndex } from '../../src/numeric/index.js';
 import { seeded } from '../support/random.js';
 

@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { fracture, proportionalLimit, required, type ProportionalLine } from '../../src/index.js';
 import { lineResiduals } from '../../src/curve/modulus/lineResiduals.js';
-import { sustainedCrossing } from '../../src/curve/yield/sustainedCrossing.js';
+import { sustainedCrossing } from '../../src/curve/sustainedCrossing.js';
 import { lineFit, polynomialFit } from '../../src/numeric/index.js';
 import { seeded } from '../support/random.js';
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { loopEnergy, turningPoints, unloadingLine } from '../../src/curve/unloadingLoop.js';
+import { loopEnergy, turningPoints, unloadingLine } from '../../src/curve/modulus/unloadingLoop.js';
 
 const of = (points: readonly (readonly [strain: number, stress: number])[]) => ({
   strain: Float64Array.from(points, ([e]) => e),

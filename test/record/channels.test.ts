@@ -6,7 +6,7 @@ import { channelLag } from '../../src/record/checks/channelLag.js';
 import { findJumps } from '../../src/record/checks/jumps.js';
 import { motionFindings } from '../../src/record/checks/motionFindings.js';
 import { findSpikes } from '../../src/record/checks/spikes.js';
-import type { MotionSurvey } from '../../src/record/checks/surveyRecord.js';
+import type { MotionSurvey } from '../../src/record/survey/surveyRecord.js';
 import { outlineOf } from '../support/outlines.js';
 
 const of = (count: number, value: (i: number) => number) => Array.from({ length: count }, (_, i) => value(i));

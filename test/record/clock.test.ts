@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { clockFindings, surveyClock } from '../../src/record/checks/clock.js';
+import { clockFindings, surveyClock } from '../../src/record/survey/clock.js';
 
 /** A clock from its steps [s]. */
 const clockOf = (steps: readonly number[], start = 0): Float64Array => {

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { motionOf, ofDrive, ofPiece } from '../../src/record/checks/motionOf.js';
+import { motionOf, ofDrive, ofPiece } from '../../src/record/survey/motionOf.js';
 
 const column = Float64Array.of(0, 1, 2);
 const force = column;

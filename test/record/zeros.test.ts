@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { testSegments } from '../../src/record/checks/segments.js';
+import { testSegments } from '../../src/record/survey/segments.js';
 import { zeroFindings } from '../../src/record/checks/zeroFindings.js';
 import { findZeroMoves } from '../../src/record/checks/zeroMoves.js';
 import { surveyZeros } from '../../src/record/checks/zeros.js';

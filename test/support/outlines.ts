@@ -1,6 +1,6 @@
 /** Outlines of records made by hand, so that each limit of a check is hit exactly. */
 import { blockExtremes } from '../../src/numeric/index.js';
-import type { OutlinedMotion, RecordOutline } from '../../src/record/checks/recordOutline.js';
+import type { OutlinedMotion, RecordOutline } from '../../src/record/survey/recordOutline.js';
 
 /** An outline without noise and steps: loaded from the first to the last sample, with what is given in their place. */
 export function outlineOf(

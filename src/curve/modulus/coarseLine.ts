@@ -1,6 +1,6 @@
 import { PROOF_OFFSET } from '../../base/index.js';
 import { maximumIndex } from '../../numeric/index.js';
-import { clearOf, sustainedCrossing } from '../yield/sustainedCrossing.js';
+import { clearOf, sustainedCrossing } from '../sustainedCrossing.js';
 
 /** Equal steps of stress between zero and the highest stress; windows of the coarse line begin and end on them. */
 const LEVELS = 40;

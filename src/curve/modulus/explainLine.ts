@@ -9,7 +9,7 @@ import type { ElasticLine, LineExplanation } from './ModulusFit.js';
 import { noiseFlattening } from './noiseFlattening.js';
 import { slopeFall } from './slopeFall.js';
 import { strainSteps } from './strainSteps.js';
-import { sustainedCrossing } from '../yield/sustainedCrossing.js';
+import { sustainedCrossing } from '../sustainedCrossing.js';
 import { SHARE } from '../window/windowChoice.js';
 import { windowEnvelope } from './windowEnvelope.js';
 

@@ -12,7 +12,7 @@ import {
 } from '../../base/index.js';
 import { maximumIndex, parabolaNear } from '../../numeric/index.js';
 import { requireCurve } from '../requireCurve.js';
-import { sustainedCrossing } from './sustainedCrossing.js';
+import { sustainedCrossing } from '../sustainedCrossing.js';
 
 /** The line that a proof strength is drawn from. */
 export interface ProofLine {

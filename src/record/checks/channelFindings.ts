@@ -1,5 +1,5 @@
 import { columnUnits, finding, soundLength, type ColumnName, type Finding, type TensionRecord } from '../../base/index.js';
-import type { ColumnHabit, RecordOutline } from './recordOutline.js';
+import type { ColumnHabit, RecordOutline } from '../survey/recordOutline.js';
 import { findSpikes, type Spike } from './spikes.js';
 
 /** Noise above this share of the range is a caution. */

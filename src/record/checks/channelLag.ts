@@ -1,5 +1,5 @@
 import { firstReaching } from '../../numeric/index.js';
-import type { RecordOutline } from './recordOutline.js';
+import type { RecordOutline } from '../survey/recordOutline.js';
 
 /** @internal By how much one channel is late. */
 export interface ChannelLag {

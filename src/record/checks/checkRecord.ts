@@ -9,18 +9,18 @@ import {
 } from '../../base/index.js';
 import { maximumIndex, type BlockExtremes } from '../../numeric/index.js';
 import { allSpikeFindings, channelFindings } from './channelFindings.js';
-import { clockFindings, GAP } from './clock.js';
+import { clockFindings, GAP } from '../survey/clock.js';
 import { excursionsOf, type Excursions } from './excursions.js';
 import type { Pause } from './pauseSearch.js';
 import { endExtensometer, type ExtensometerEnd } from './extensometerEnd.js';
 import { motionFindings } from './motionFindings.js';
-import { recordOutline, type RecordOutline } from './recordOutline.js';
-import { recordBlocks } from './recordBlocks.js';
+import { recordOutline, type RecordOutline } from '../survey/recordOutline.js';
+import { recordBlocks } from '../survey/recordBlocks.js';
 import { replaceSpikesKernel, spikeColumns } from '../repairs/replaceSpikes.js';
-import { requireColumns } from './requireColumns.js';
-import { severalTests } from './segments.js';
+import { requireColumns } from '../survey/requireColumns.js';
+import { severalTests } from '../survey/segments.js';
 import type { SlipsBack } from './slipsBack.js';
-import { surveyRecord, type RecordSurvey } from './surveyRecord.js';
+import { surveyRecord, type RecordSurvey } from '../survey/surveyRecord.js';
 import { zeroFindings } from './zeroFindings.js';
 
 /** Thresholds of {@link checkRecord}: common practice. */

@@ -1,6 +1,6 @@
 import { firstFall } from '../../numeric/index.js';
 import { findHiddenTurns } from './hiddenTurns.js';
-import type { OutlinedMotion, RecordOutline } from './recordOutline.js';
+import type { OutlinedMotion, RecordOutline } from '../survey/recordOutline.js';
 import { ELASTIC, SUDDEN, suddenFalls, type SuddenFall } from './suddenFalls.js';
 import { findTurns, type Stretch } from './turns.js';
 

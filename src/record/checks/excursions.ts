@@ -2,9 +2,9 @@ import { soundLength, type TensionRecord } from '../../base/index.js';
 import { findDrops, type Drop, type Drops } from './drops.js';
 import { pausesOf } from './findPauses.js';
 import type { Pause } from './pauseSearch.js';
-import type { RecordOutline } from './recordOutline.js';
-import { testSegments } from './segments.js';
-import { surveyRecord } from './surveyRecord.js';
+import type { RecordOutline } from '../survey/recordOutline.js';
+import { testSegments } from '../survey/segments.js';
+import { surveyRecord } from '../survey/surveyRecord.js';
 import { findZeroMoves, type ZeroMove } from './zeroMoves.js';
 import { surveyZeros, type ZeroSurvey } from './zeros.js';
 

@@ -8,10 +8,10 @@ import {
   type TensionRecord,
 } from '../../base/index.js';
 import { maximumIndex } from '../../numeric/index.js';
-import { STANDING, type ClockSurvey } from './clock.js';
-import { motionOf, ofDrive } from './motionOf.js';
-import type { ColumnHabit } from './recordOutline.js';
-import { requireColumns } from './requireColumns.js';
+import { STANDING, type ClockSurvey } from '../survey/clock.js';
+import { motionOf, ofDrive } from '../survey/motionOf.js';
+import type { ColumnHabit } from '../survey/recordOutline.js';
+import { requireColumns } from '../survey/requireColumns.js';
 import { DURATION, findPausesKernel, SHARE, type Pause } from './pauseSearch.js';
 
 /** Options of {@link findPauses}. */

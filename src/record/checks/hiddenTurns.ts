@@ -1,5 +1,5 @@
 import { firstFall, highestSample } from '../../numeric/index.js';
-import type { OutlinedMotion, RecordOutline } from './recordOutline.js';
+import type { OutlinedMotion, RecordOutline } from '../survey/recordOutline.js';
 import { SUDDEN } from './suddenFalls.js';
 import { REVERSED, type Stretch } from './turns.js';
 

@@ -1,7 +1,7 @@
 import { soundLength } from '../../base/index.js';
-import type { RecordOutline } from './recordOutline.js';
+import type { RecordOutline } from '../survey/recordOutline.js';
 import { firstChange, noiseLevel } from '../../numeric/index.js';
-import { resolution } from './resolution.js';
+import { resolution } from '../survey/resolution.js';
 
 /** @internal A motion that jumps between two samples while the force goes on as before. */
 export interface Jump {

@@ -1,7 +1,7 @@
 import { soundLength } from '../../base/index.js';
 import { firstBelow, firstReaching, medianOf, noiseLevel } from '../../numeric/index.js';
-import type { ColumnHabit } from './recordOutline.js';
-import { resolution } from './resolution.js';
+import type { ColumnHabit } from '../survey/recordOutline.js';
+import { resolution } from '../survey/resolution.js';
 
 /** A stretch in which the crosshead stood still. */
 export interface Pause {

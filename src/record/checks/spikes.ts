@@ -1,5 +1,5 @@
 import { firstChange, medianChange, noiseLevel, ranked, type BlockExtremes } from '../../numeric/index.js';
-import { resolution } from './resolution.js';
+import { resolution } from '../survey/resolution.js';
 
 /** @internal Neighbouring samples that leave the line of a column and come back to it. */
 export interface Spike {

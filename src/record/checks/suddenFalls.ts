@@ -1,5 +1,5 @@
 import { firstFall, maximumIndex } from '../../numeric/index.js';
-import type { OutlinedMotion, RecordOutline } from './recordOutline.js';
+import type { OutlinedMotion, RecordOutline } from '../survey/recordOutline.js';
 import type { Stretch } from './turns.js';
 
 /** @internal A fall over at most so many samples is sudden. */

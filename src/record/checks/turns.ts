@@ -1,5 +1,5 @@
 import { firstFall } from '../../numeric/index.js';
-import type { OutlinedMotion, RecordOutline } from './recordOutline.js';
+import type { OutlinedMotion, RecordOutline } from '../survey/recordOutline.js';
 
 /** @internal An excursion: samples of where it leaves, of the lowest force in it, and of where it is back. */
 export type Stretch = readonly [number, number, number];

@@ -1,4 +1,4 @@
-import type { RecordOutline } from './recordOutline.js';
+import type { RecordOutline } from '../survey/recordOutline.js';
 
 /** Falls below so many standard deviations and steps, or this share of the highest force, are none. */
 const DEVIATIONS = 10;

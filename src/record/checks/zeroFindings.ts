@@ -1,6 +1,6 @@
 import { finding, type Finding } from '../../base/index.js';
 import type { Excursions } from './excursions.js';
-import type { RecordOutline } from './recordOutline.js';
+import type { RecordOutline } from '../survey/recordOutline.js';
 import { unloadedFrom } from './unloadedFrom.js';
 
 /** @internal Shares of the maximum force that are worth a word. */

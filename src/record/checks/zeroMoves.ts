@@ -1,5 +1,5 @@
 import { firstChange } from '../../numeric/index.js';
-import type { RecordOutline } from './recordOutline.js';
+import type { RecordOutline } from '../survey/recordOutline.js';
 import type { ZeroSurvey } from './zeros.js';
 
 /** @internal A zero that was set while the piece was loaded. */

@@ -1,5 +1,5 @@
 import { aboveSince, median } from '../../numeric/index.js';
-import type { RecordOutline } from './recordOutline.js';
+import type { RecordOutline } from '../survey/recordOutline.js';
 
 /** @internal What the force reads when nothing pulls. */
 export interface ZeroSurvey {

@@ -2,7 +2,7 @@ import { finding, InputError, shownList, type Finding } from '../../base/index.j
 import { secondsFromFirst } from './clockTime.js';
 import { joinColumns, lineOf, type ColumnStore, type OddRow } from './columnStore.js';
 import { metadataOf } from './metadata.js';
-import { severalTests } from '../checks/segments.js';
+import { severalTests } from '../survey/segments.js';
 import type { ReadColumn, Reading, ReadOptions, ReadResult } from './reading.js';
 import { tellApart } from './tellApart.js';
 import type { Understanding, WantedColumn } from './understand.js';

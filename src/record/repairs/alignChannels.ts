@@ -1,7 +1,7 @@
 import { InputError, requireFinite, requireOptions, trailStep, type TensionColumns, type TensionRecord } from '../../base/index.js';
 import { channelLag } from '../checks/channelLag.js';
 import { ownColumns, repairedBy, type Repaired } from './repaired.js';
-import { recordOutline } from '../checks/recordOutline.js';
+import { recordOutline } from '../survey/recordOutline.js';
 
 /** @internal {@link alignChannels} on a checked record. */
 export function alignChannelsKernel(record: TensionRecord, given?: number): Repaired {

@@ -1,9 +1,9 @@
 import { trailStep, type TensionColumns, type TensionRecord, type TrailStep, columnUnits } from '../../base/index.js';
 import { findJumps } from '../checks/jumps.js';
-import { ofDrive } from '../checks/motionOf.js';
+import { ofDrive } from '../survey/motionOf.js';
 import { besides, findSlipsBack } from '../checks/slipsBack.js';
 import { ownColumns, repairedBy, type Repaired } from './repaired.js';
-import { recordOutline } from '../checks/recordOutline.js';
+import { recordOutline } from '../survey/recordOutline.js';
 
 /** @internal {@link joinJumps} on a checked record. */
 export function joinJumpsKernel(record: TensionRecord): Repaired {

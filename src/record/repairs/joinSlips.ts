@@ -2,7 +2,7 @@ import { columnUnits, trailStep, type TensionColumns, type TensionRecord, type T
 import { excursionsOf } from '../checks/excursions.js';
 import { findJumps } from '../checks/jumps.js';
 import { ownColumns, repairedBy, type Repaired } from './repaired.js';
-import { recordOutline } from '../checks/recordOutline.js';
+import { recordOutline } from '../survey/recordOutline.js';
 
 /** @internal {@link joinSlips} on a checked record. */
 export function joinSlipsKernel(record: TensionRecord): Repaired {

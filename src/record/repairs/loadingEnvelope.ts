@@ -3,7 +3,7 @@ import { isOfDrive } from '../checks/drops.js';
 import { excursionsOf } from '../checks/excursions.js';
 import { keptRanges } from './keptRanges.js';
 import { ownColumns, repairedBy, type Repaired } from './repaired.js';
-import { recordOutline } from '../checks/recordOutline.js';
+import { recordOutline } from '../survey/recordOutline.js';
 
 /** @internal {@link loadingEnvelope} on a checked record. */
 export function loadingEnvelopeKernel(record: TensionRecord): Repaired {

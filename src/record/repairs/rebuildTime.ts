@@ -1,5 +1,5 @@
 import { requireOptions, requirePositive, trailStep, type TensionColumns } from '../../base/index.js';
-import { surveyClock } from '../checks/clock.js';
+import { surveyClock } from '../survey/clock.js';
 import { ownColumns, repairedBy, type Repaired } from './repaired.js';
 
 /**

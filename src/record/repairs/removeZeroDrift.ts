@@ -1,6 +1,6 @@
 import { trailStep, type TensionColumns, type TensionRecord } from '../../base/index.js';
 import { ownColumns, repairedBy, type Repaired } from './repaired.js';
-import { recordOutline } from '../checks/recordOutline.js';
+import { recordOutline } from '../survey/recordOutline.js';
 import { surveyZeros } from '../checks/zeros.js';
 
 /** A drift below so many standard errors of the two zeros is none. */

@@ -14,7 +14,7 @@ import { collapseRepeatsKernel } from './collapseRepeats.js';
 import { joinJumpsKernel } from './joinJumps.js';
 import { joinSlipsKernel } from './joinSlips.js';
 import { loadingEnvelopeKernel } from './loadingEnvelope.js';
-import type { RecordBlocks } from '../checks/recordBlocks.js';
+import type { RecordBlocks } from '../survey/recordBlocks.js';
 import { rebuildTime } from './rebuildTime.js';
 import { removeZeroDriftKernel } from './removeZeroDrift.js';
 import { ownColumns, type Repaired } from './repaired.js';

@@ -1,6 +1,6 @@
 import type { TensionColumns, TensionRecord, TrailStep } from '../../base/index.js';
 import { applyChange } from './applyChange.js';
-import { requireColumns } from '../checks/requireColumns.js';
+import { requireColumns } from '../survey/requireColumns.js';
 
 /** A record after a repair, with what was done to it. */
 export interface Repaired {

@@ -7,7 +7,7 @@ import {
   type TensionRecord,
   type TrailStep,
 } from '../../base/index.js';
-import type { RecordBlocks } from '../checks/recordBlocks.js';
+import type { RecordBlocks } from '../survey/recordBlocks.js';
 import { ownColumns, repairedBy, type Repaired } from './repaired.js';
 import { findSpikes, type Spike } from '../checks/spikes.js';
 

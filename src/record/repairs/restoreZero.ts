@@ -1,7 +1,7 @@
 import { trailStep, type TensionColumns, type TensionRecord, type TrailStep } from '../../base/index.js';
 import { excursionsOf } from '../checks/excursions.js';
 import { ownColumns, repairedBy, type Repaired } from './repaired.js';
-import { recordOutline } from '../checks/recordOutline.js';
+import { recordOutline } from '../survey/recordOutline.js';
 
 /** @internal {@link restoreZero} on a checked record. */
 export function restoreZeroKernel(record: TensionRecord): Repaired {

@@ -1,7 +1,7 @@
 import { maximumIndex } from '../../numeric/index.js';
 import { requireWhole, trailStep, type TensionColumns } from '../../base/index.js';
 import { ownColumns, repairedBy, type Repaired } from './repaired.js';
-import { testSegments } from '../checks/segments.js';
+import { testSegments } from '../survey/segments.js';
 
 /**
  * The tests that one file holds, each as a record of its own.

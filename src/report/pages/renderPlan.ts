@@ -12,7 +12,7 @@ import { presentation, presentationOptions, type Presentation, type Presentation
 import { planSheet, type PlanSheet } from './planSheet.js';
 import { FORCE } from '../words/shownUnit.js';
 import { requirePlan } from '../words/requirePlan.js';
-import { summarisePlan } from '../words/summarisePlan.js';
+import { summarisePlan } from './summarisePlan.js';
 
 /** Options of {@link renderPlan}. */
 export interface RenderPlanOptions extends PresentationOptions {

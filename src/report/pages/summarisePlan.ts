@@ -1,10 +1,10 @@
 import { requireOptions } from '../../base/index.js';
 import type { BendingPlan, BrinellPlan, ShearPlan, TensionPlan, TestPlan } from '../../planning/index.js';
-import { forceRows, rowMaker, type PlanRow, type RowMaker } from './planRows.js';
-import { presentation, presentationOptions, type Presentation, type PresentationOptions } from './presentation.js';
-import { requirePlan } from './requirePlan.js';
-import { FORCE_RATE, SPEED } from './shownUnit.js';
-import { tensionPlanRows } from './tensionPlanRows.js';
+import { forceRows, rowMaker, type PlanRow, type RowMaker } from '../words/planRows.js';
+import { presentation, presentationOptions, type Presentation, type PresentationOptions } from '../words/presentation.js';
+import { requirePlan } from '../words/requirePlan.js';
+import { FORCE_RATE, SPEED } from '../words/shownUnit.js';
+import { tensionPlanRows } from '../words/tensionPlanRows.js';
 
 const brinellRows = (plan: BrinellPlan, { under, one, span, words }: RowMaker): PlanRow[] =>
   under('Test', [

@@ -10,13 +10,13 @@ import {
   type CurveColumns,
   type Outcome,
   type StressStrainCurve,
-} from '../base/index.js';
-import { maximumIndex } from '../numeric/index.js';
-import { fitModulusKernel } from './modulus/fitModulus.js';
-import type { ElasticLine, ModulusReason } from './modulus/ModulusFit.js';
-import { requireCurve } from './requireCurve.js';
+} from '../../base/index.js';
+import { maximumIndex } from '../../numeric/index.js';
+import { fitModulusKernel } from './fitModulus.js';
+import type { ElasticLine, ModulusReason } from './ModulusFit.js';
+import { requireCurve } from '../requireCurve.js';
 import { loopEnergy, turningPoints, unloadingLine, type TurningPoints, type UnloadingWindow } from './unloadingLoop.js';
-import type { YieldPoint } from './yield/yieldPoints.js';
+import type { YieldPoint } from '../yield/yieldPoints.js';
 
 /** Options of {@link unloadingLoops}. */
 export interface UnloadingOptions {

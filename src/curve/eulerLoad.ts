@@ -1,4 +1,4 @@
-import { requireBetween, requireObject, requireOptions, requirePositive } from '../../base/index.js';
+import { requireBetween, requireObject, requireOptions, requirePositive } from '../base/index.js';
 
 /** A column under compression. */
 export interface ColumnInput {

@@ -1,6 +1,6 @@
-import type { StressStrainCurve } from '../base/index.js';
-import { lineFit, maximumIndex } from '../numeric/index.js';
-import { fitModulusKernel } from './modulus/fitModulus.js';
+import type { StressStrainCurve } from '../../base/index.js';
+import { lineFit, maximumIndex } from '../../numeric/index.js';
+import { fitModulusKernel } from './fitModulus.js';
 
 /** Part of an unloading, in shares of its fall from the top. */
 export interface FallShares {
