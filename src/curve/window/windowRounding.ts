@@ -3,11 +3,11 @@ import { noIncumbent, offer, tieOf, type Incumbent } from './windowIncumbent.js'
 import { momentsAbout, sumsBefore, type WindowMoments } from './windowMoments.js';
 import type { WindowTask } from './windowTask.js';
 
-/** What rounding takes off a difference of running sums of squares, as a share of them: a few last digits, no bound. */
+/** What rounding usually takes off a difference of running sums of squares, as a share of them; it only decides whether to look again. What it never exceeds, for the bounds, is ROUNDING. */
 const LOST = 1e-15;
 /** Residuals whose squares are more than so many times that are told well enough: there is noise, or a bend. */
 const NOISE = 1e4;
-/** Rounding of a score by no more than this share of a tie does not matter. */
+/** Rounding of a score by up to this share of a tie leaves told what ties. */
 const LITTLE = 0.01;
 
 /** Whether the score of the incumbent is known well enough to tell what ties with it. */
