@@ -2,7 +2,7 @@
 
 import numpy as np
 
-from .tools import Unsound, deep, first_where, last_where, median, noise_level, runs
+from .tools import Unsound, cumulated, deep, first_where, last_where, median, noise_level, runs
 
 
 def pauses(o):
@@ -161,6 +161,47 @@ def jumps(o):
     near = np.max([change[at + k] for k in range(-5, 6) if k], axis=0, initial=0)
     if (change[at] >= 5 * near).any():
         raise Unsound("jumps")
+
+
+def slips_back(o, half):
+    """Steps back in the elastic part of the motion, across lines over means: no step is larger than what noise, readings and the curve itself make."""
+    if not o.passed > 0:
+        return
+    motion, first, top = o.motion, o.first, o.top
+    far = float(motion[first]) + 4 * o.highest / o.passed
+    end = first_where(lambda s: motion[s] >= far, first, top + 1)
+    beside = max(6, int((half - first) / 20 + 0.5))
+    if end - first < 4 * beside:
+        return
+    width = beside // 16
+    if (width < 2 or step_back(o, first, end, beside, width, 0.5)) and step_back(o, first, end, beside, 1, 1.0):
+        raise Unsound("the extensometer slipped back")
+
+
+def step_back(o, first, end, beside, width, counts):
+    """Whether some step, of means of so many samples, is larger than so much of what noise, readings and the curve make."""
+    m, cells = beside // width, (end - first) // width
+    part = slice(first, first + cells * width)
+    F, x = (column[part] if width == 1 else column[part].reshape(cells, width).mean(axis=1) for column in (o.force, o.motion))
+    rest = x - float(x[0]) - F / o.passed
+    sums, turned = cumulated(rest), cumulated(rest * np.arange(cells))
+    squares, share = m * (4 * m * m - 1) / 6, m * m / 2
+    before, after = sums[m:-m] - sums[: -2 * m], sums[2 * m :] - sums[m:-m]
+    both = turned[2 * m :] - turned[: -2 * m] - (np.arange(m, cells - m + 1) - 0.5) * (before + after)
+    step = ((after - before) / 2 - share / squares * both) / (m / 2 - share * share / squares)
+    rise, way = F[2 * m - 1 :] - F[: F.size - 2 * m + 1], x[2 * m - 1 :] - x[: x.size - 2 * m + 1]
+    elastic = (rise > 16 * o.noise) & (rise > 0.5 * o.passed * (way - step))
+    back = -step[elastic]
+    floor = max(8 * o.noise * (8 / beside) ** 0.5, 3 * o.step) / o.passed
+    if back.size < m or back.max() < counts * floor:
+        return False
+    noise = np.hypot(noise_level(o.motion, first, first + back.size * width), o.noise / o.passed)
+    least = max(8 * noise * (8 / beside) ** 0.5, 8 * median(np.abs(back)) / 0.6745, 3 * o.motion_step, floor)
+    large = np.flatnonzero(elastic & (-step >= counts * least)) + m
+    # it comes within three samples for the most part, and the motion goes back
+    if width == 1:
+        large = large[(rest[np.minimum(large + 1, cells - 1)] - rest[large - 2] < 0.5 * step[large - m]) & (x[large] < x[large - 1])]
+    return large.size > 0
 
 
 def channel_lag(o, begin, end):

@@ -4,7 +4,7 @@ from types import SimpleNamespace
 
 import numpy as np
 
-from .tools import Windows, cell_means, equal_edges, first_where, last_where, line, reached, sustained
+from .tools import Windows, add, cell_means, equal_edges, first_where, last_where, line, noise_level, reached, sustained
 
 OFFSET = 0.002
 
@@ -81,7 +81,7 @@ def fit_line(strain, stress, maximum):
     )  # fmt: skip
 
 
-def explain(strain, stress, own, beyond):
+def explain(strain, stress, own, beyond, step):
     """Runs and bend of the residuals, the envelope of other windows, what the slope does to Rp0.2; strains from the shifted origin."""
     part = slice(own.first, own.last + 1)
     n = own.last - own.first + 1
@@ -114,11 +114,30 @@ def explain(strain, stress, own, beyond):
     extremes = [slope.size - 1, slope.argmin(), slope.argmax(), height.argmin(), height.argmax()]
     proofs = crossings(x, y, slope[extremes, None], shift[extremes, None] + OFFSET)
     leverage = float(proofs[0]) / own.slope / OFFSET
+    # yielding within the window by a power law through three offsets, noise of the strain, and steps of its reading
+    upper, middle, lower = crossings(x, y, np.full((3, 1), own.slope), OFFSET * np.array([[1], [0.25], [0.05]])).tolist()
+    bent = None
+    if 0 < lower < middle < upper:
+        exponent = np.log(4) / np.log(upper / middle)
+        if exponent <= 100 and np.log(5) / np.log(middle / lower) <= 1.6 * exponent:
+            t = (np.arange(16) + 0.5) / 16
+            low, high = own.slope * float(strain[own.first]), own.slope * float(strain[own.last])
+            R = np.maximum(low + t * (high - low), 0)
+            bent = own.slope * float(add(6 * t * (1 - t) / 16 * exponent * OFFSET * (R / upper) ** (exponent - 1))) / upper
+    noise = noise_level(strain, own.first, own.last + 1)
+    both, near = noise_level(stress, own.first, own.last + 1) ** 2 + (own.slope * noise) ** 2, noise_level(e) ** 2
+    flat = noise**2 * (min(1.0, near / both) if both > 0 else 1.0) / (s2 / n)
+    moves = np.diff(strain[part])
+    ends = np.flatnonzero((moves > step / 20) | (moves < -step / 2)) if step > 0 else np.arange(n - 1)
+    stands = np.diff(np.concatenate(([0.0], np.cumsum(u)[ends], [0.0])))
+    shared = max(0.0, float(stands @ stands) - s2) * step * step / 12 / s2**2
+    open_ = (shared + (step * step / 12 / (s2 / n)) ** 2) ** 0.5
     return {
         "runs": (changes - expected) / spread,
         "bend": (bend * change, bend_error),
         "envelope": (slope.size - 1, float(slope.min()), float(slope.max()), float(proofs.min()), float(proofs.max())),
         "leverage": leverage * own.error / own.slope,
+        "doubts": (bent, flat / (1 - flat), open_),
     }
 
 

@@ -5,7 +5,7 @@ from types import SimpleNamespace
 import numpy as np
 
 from .departures import (
-    broken_at, channel_lag, extensometer_end, falls, jumps, pauses, readings, saturated, several_tests, turns, unloaded, zero_moves, zeros,
+    broken_at, channel_lag, extensometer_end, falls, jumps, pauses, readings, saturated, several_tests, slips_back, turns, unloaded, zero_moves, zeros,
 )  # fmt: skip
 from .tools import Unsound, last_where, median, noise_level, reached
 
@@ -144,12 +144,13 @@ def last_loaded(force, noise, top, highest):
 
 
 def steepest_chord(force, motion, places, top):
-    """Steepest of the chords between the first crossings of the levels: nearly the stiffness."""
+    """Steepest of the chords between the first crossings of the levels, nearly the stiffness; and the one that a slip of the motion leaves out."""
     places = places[places <= top]
     F, x = force[places], motion[places]
     way = x[3:] - x[:-3]
     chords = np.divide(F[3:] - F[:-3], way, out=np.zeros_like(way), where=way > 0)
-    return float(chords.max(initial=0.0))
+    steep = sorted((0.0, *chords.tolist()), reverse=True)
+    return steep[0], steep[min(3, max(0, len(steep) - 2))]
 
 
 def record_steps(force, motion, clock):
@@ -173,7 +174,7 @@ def record_steps(force, motion, clock):
     o.first = int(places[0])
     o.last = last_loaded(force, noise_level(force), top, highest)
     o.noise, o.motion_noise = noise_level(force, o.first, o.last + 1), noise_level(motion, o.first, o.last + 1)
-    o.stiffness = steepest_chord(force, motion, places[1:], top)
+    o.stiffness, o.passed = steepest_chord(force, motion, places[1:], top)
     extensometer_end(o)
     level = pauses(o)
     several_tests(o, int(places[6]))
@@ -184,6 +185,7 @@ def record_steps(force, motion, clock):
     dropped = falls(o, least, still)
     saturated(o)
     jumps(o)
+    slips_back(o, int(places[10]))
     lag = channel_lag(o, int(places[2]), int(places[12]))
     unloaded(o)
     o.broken = broken_at(o)

@@ -121,7 +121,7 @@ def same_steps(force, extension, clock, area, length):
     energy = float(e[-1] * R[-1] - e[0] * R[0] + e[1:] @ R[:-1] - e[:-1] @ R[1:]) / 2
     neck = necking(strain, stress, maximum, end) if maximum < end - 1 else None
     law = hollomon(c, after, maximum)
-    explained = explain(strain, stress, own, top + 1)
+    explained = explain(strain, stress, own, top + 1, o.motion_step / length)
 
     stride = max(1, end // 20_000)
     places = slice(0, end // stride * stride, stride)
@@ -153,5 +153,5 @@ def same_steps(force, extension, clock, area, length):
         "stressRates": [rates[1][0] for rates, _ in staged], "strainRates": [rates[0][0] for rates, _ in staged],
         "fracture": broken, "doubt": doubt, "pace": pace, "uneven": uneven, "fastest": fastest, "toe": toe_strain,
         "envelope": explained["envelope"], "leverage": explained["leverage"], "runs": explained["runs"], "fall": own.fall and own.fall[0],
-        "rest": [o.told, o.usual, spike, crossed, at_maximum, explained["bend"], own.runners, law, neck],
+        "rest": [o.told, o.usual, spike, crossed, at_maximum, explained["bend"], explained["doubts"], own.runners, law, neck],
     }  # fmt: skip

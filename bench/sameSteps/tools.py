@@ -76,6 +76,14 @@ def reached(column, levels, first, end):
     return np.array([first_where(lambda at: column[at] >= level, first + (int(k) << 10), end) for k, level in zip(blocks, levels)])
 
 
+def cumulated(column):
+    """Sums before each sample, and of all."""
+    sums = np.empty(column.size + 1)
+    sums[0] = 0
+    np.cumsum(column, out=sums[1:])
+    return sums
+
+
 def about(column, at, least, end=None):
     """First and last sample of the stretch about one in which a column is at or above a level."""
     end = len(column) if end is None else end
