@@ -59,7 +59,7 @@ export function strainSteps(
   return {
     step: own,
     steps: Math.abs(stress[last]! - stress[first]!) / slope / own,
-    // beyond all of itself nothing of a slope is known
-    slopeShare: squares > 0 ? Math.min(1, Math.hypot(shared, flatter)) : 1,
+    // beyond all of itself nothing of a slope is known; where no two samples share an error it is noise, told by the scatter and by noiseFlattening
+    slopeShare: !(squares > 0) ? 1 : shared > 0 ? Math.min(1, Math.hypot(shared, flatter)) : 0,
   };
 }
