@@ -59,24 +59,23 @@ describe('steps of the strain', () => {
   });
 
   test.each([
-    // steps, what the frame takes of the motion, samples of two rests on the way
+    // steps, what the frame takes of the motion, samples of each of two rests on the way
     [6, 0, 150],
     [10, 0, 150],
     [20, 0, 150],
+    [12, 0.8, 60],
     [3.3, 0.9, 0],
     [4.3, 0.9, 0],
     [5.2, 0.8, 0],
-    [12, 0.8, 60],
-  ])('over %f steps, the frame taking %f, with rests of %i samples: what is told holds the errors', (k, frame, rest) => {
+  ])('over %f steps, the frame taking %f, with rests of %i samples anywhere: what is told holds the errors', (k, frame, rest) => {
     const { uniform } = randomNumbers(Math.round(10 * k));
-    const places = Array.from({ length: 100 }, (_, i) => i / 99).flatMap((t, i) =>
-      i === 25 || i === 75 ? Array<number>(1 + rest).fill(t) : [t],
-    );
     const q = 1e-4;
     const told: number[] = [];
     const errors: number[] = [];
     for (let trial = 0; trial < 400; trial += 1) {
       const phase = uniform();
+      const rests = [10, 50].map((from) => from + Math.floor(40 * uniform()));
+      const places = Array.from({ length: 100 }, (_, i) => Array<number>(rests.includes(i) ? 1 + rest : 1).fill(i / 99)).flat();
       // the piece stretches by k steps, the travel by the frame's part more
       const piece = Float64Array.from(places, (t) => k * q * t);
       const strain = piece.map((e) => q * Math.round(e / (1 - frame) / q + phase) - (e * frame) / (1 - frame));
@@ -85,9 +84,10 @@ describe('steps of the strain', () => {
       errors.push(slope / E - 1);
       told.push(strainSteps({ strain, stress }, { slope, first: 0, last: strain.length - 1 }, q)!.slopeShare);
     }
-    // 400 trials tell an rms to 4 %; a rest lies anywhere within its step, not evenly over all of them, which is a fifth at most
-    expect(rms(told) / rms(errors)).toBeGreaterThan(0.8);
-    expect(rms(told) / rms(errors)).toBeLessThan(3);
+    // 400 trials tell an rms to 3.5 %, of which this is three
+    expect(rms(told)).toBeGreaterThan(0.89 * rms(errors));
+    // stands that are passed evenly have hardly an error, and k clean ones are told with k^(-3/2) and k^-2 all the same
+    expect(rms(told)).toBeLessThan(Math.hypot(1.11 * rms(errors), k ** -1.5, k ** -2));
   });
 
   test('are none where every sample has a strain of its own, and few where noise moves the reading to and fro', () => {
