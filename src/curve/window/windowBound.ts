@@ -1,7 +1,7 @@
 import { beaten } from './windowBeaten.js';
 import { tieOf, type Incumbent } from './windowIncumbent.js';
 import { levelExcess } from './windowLevel.js';
-import { ROUNDING, type WindowMoments } from './windowMoments.js';
+import { greatest, ROUNDING, type WindowMoments } from './windowMoments.js';
 import type { WindowTask } from './windowTask.js';
 import type { WindowTree } from './windowTree.js';
 
@@ -63,9 +63,6 @@ const SHORT = 16;
 
 /** Boxes of up to so many blocks a side whose inner part lies at one strain are summed one by one as well. */
 const LEVEL = 16;
-
-/** What a running sum of squares amounts to at most between two places: it may be counted from anywhere (windowMoments.ts). */
-const greatest = (sums: Float64Array, from: number, to: number): number => Math.max(sums[to]!, -sums[from]!);
 
 /** Bound of the sum of (x - p) e over part of the samples between two edges whose x lie within a width about p, e = r - c - d x, in any order of x. */
 function anyOrder(sums: Float64Array, from: number, to: number, count: number, c: number, d: number, width: number): number {

@@ -8,6 +8,9 @@ const LONG = 20_000;
 /** @internal More than rounding takes off a difference of running sums of squares or products, as a share of them. */
 export const ROUNDING = 1e-14;
 
+/** @internal What a running sum of squares amounts to at most between two places: it may be counted from anywhere. */
+export const greatest = (sums: Float64Array, from: number, to: number): number => Math.max(sums[to]!, -sums[from]!);
+
 /** @internal A line that is taken off the stress before sums are made: what remains is small, so few digits are lost. */
 export interface BaseLine {
   readonly slope: number;

@@ -1,6 +1,6 @@
 import { lineFit } from '../../numeric/index.js';
 import { noIncumbent, offer, tieOf, type Incumbent } from './windowIncumbent.js';
-import { momentsAbout, sumsBefore, type WindowMoments } from './windowMoments.js';
+import { greatest, momentsAbout, sumsBefore, type WindowMoments } from './windowMoments.js';
 import type { WindowTask } from './windowTask.js';
 
 /** What rounding usually takes off a difference of running sums of squares, as a share of them; it only decides whether to look again. What it never exceeds, for the bounds, is ROUNDING. */
@@ -20,7 +20,7 @@ function known(task: WindowTask, moments: WindowMoments, { first, last, slope, s
   const xx = sxx - (x * x) / count;
   const xr = sxr - (x * r) / count;
   const rest = Math.max(0, srr - (r * r) / count - (xr / xx) * xr);
-  const lost = LOST * Math.max(sums[9]!, -sums[4]!);
+  const lost = LOST * greatest(sums, 4, 9);
   if (rest > NOISE * lost) return true;
   const error = (squares: number): number => Math.sqrt(squares / ((count - 2) * xx));
   return task.score(slope, error(rest)) - task.score(slope, error(rest + lost)) <= LITTLE * tieOf(task, score);
