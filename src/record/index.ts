@@ -74,4 +74,4 @@ export { unloadedFrom } from './checks/unloadedFrom.js';
 /** @internal */
 export { runningTime, surveyRecord, type RecordSurvey } from './survey/surveyRecord.js';
 /** @internal */
-export { findSlipsBack, slipsBackOf, type SlipsBack } from './checks/slipsBack.js';
+export { slipsBackOf, type SlipsBack } from './checks/slipsBack.js';

@@ -44,7 +44,7 @@ export function testSegments(
       risen = true;
       quiet = 0;
       // most of a record lies up there
-      i = firstBelow(force, up * (1 + Number.EPSILON), i + 1, n, blocks) - 1;
+      i = firstBelow(force, up, i + 1, n, blocks) - 1;
     } else if (Math.abs(force[i]!) < nothing) quiet += 1;
     else quiet = 0;
     if (!risen || quiet === 0) continue;
