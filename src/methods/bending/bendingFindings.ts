@@ -142,7 +142,7 @@ export function bendingFindings(result: Found, evidence: BendingEvidence, settin
   );
   // a brittle beam that nobody asked a proof strength of has none: no fault
   const weight = settings.offsetsAsked ? {} : ({ severity: 'note' } as const);
-  for (const one of proofFindings(part.numbers, part.curve, settings, true, ['σfp', 'σf'], result.modulusWindow?.strainSteps?.slopeShare))
+  for (const one of proofFindings(part.numbers, part.curve, settings, result.modulusWindow?.strainSteps?.slopeShare, true, ['σfp', 'σf']))
     found.push(one.code === 'proof-strength-not-reached' ? { ...one, ...weight } : one);
   if (chord && !chord.ok)
     found.push(finding('not-determined', { symbol: 'Ef by the chord', why: chord.message }, { field: 'chordModulus' }));

@@ -126,14 +126,10 @@ export function compressionFindings(
     ...shapeFindings(piece, result, evidence, settings),
     ...lineFindings(numbers, result.curve, result, settings, evidence.strainOfPiece ? ['Rpc'] : ['Rpc', 'Rtc'], 'Ec'),
     ...unlikeMetal(piece, result, evidence),
-    ...proofFindings(
-      part.numbers,
-      part.curve,
-      settings,
-      evidence.strainOfPiece,
-      ['Rpc', 'Rtc'],
-      result.modulusWindow?.strainSteps?.slopeShare,
-    ),
+    ...proofFindings(part.numbers, part.curve, settings, result.modulusWindow?.strainSteps?.slopeShare, evidence.strainOfPiece, [
+      'Rpc',
+      'Rtc',
+    ]),
   );
   if (result.flowCurve)
     found.push(

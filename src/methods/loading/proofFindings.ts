@@ -17,14 +17,14 @@ interface ProofSettings {
   readonly thresholds: LineThresholds;
 }
 
-/** @internal Doubts about proof strengths and strengths at total extensions, which need the piece's own strain; `symbols` without their index, `stepShare` is what steps leave open of the slope. */
+/** @internal Doubts about proof strengths and strengths at total extensions, which need the piece's own strain; `stepShare` is what steps leave open of the slope, `symbols` are without their index. */
 export function proofFindings(
   numbers: Pick<TensionNumbers, 'line' | 'proofs' | 'totals' | 'highest'>,
   curve: TensionResult['curve'],
   settings: ProofSettings,
+  stepShare = 0,
   strainOfPiece = true,
   symbols: readonly [string, string] = ['Rp', 'Rt'],
-  stepShare = 0,
 ): Finding[] {
   const { line } = numbers;
   if (!line.ok) return [];

@@ -1,6 +1,5 @@
 import { PROOF_OFFSET, type Finding } from '../../base/index.js';
 import { crossCheck, metalModuli, type MeasuredProperties, type Measurement } from '../../materials/index.js';
-import { slopeIsModulus } from '../loading/slopeIsModulus.js';
 import type { TensionNumbers } from '../loading/TensionNumbers.js';
 import type { TensionSettings } from './tensionOptions.js';
 import type { Quantities } from './tensionQuantities.js';
@@ -27,8 +26,7 @@ function propertiesOf(result: Quantities, numbers: TensionNumbers, { thresholds,
   const { linearPart } = result.modulusWindow ?? {};
   // where windows disagree for another reason than yielding, the slope is no modulus, but its size still tells of frame, unit or section
   const yields = linearPart?.why === 'slope-falls' || linearPart?.why === 'yields-early';
-  const straight = slopeIsModulus(numbers, yields ? { linearPart } : { linearPart: { verdict: 'found' } }, thresholds);
-  const trusted = line.ok && straight && line.relativeStandardError < LEAST_TRUST;
+  const trusted = line.ok && !yields && line.points >= thresholds.leastElasticPoints && line.relativeStandardError < LEAST_TRUST;
   // a slope far below that of any metal is one, however scattered; high ones come from noise
   const slope = line.ok && line.slope > 0 && (trusted || (!family && line.slope < metalModuli[0])) ? line.slope : undefined;
   const rm = result.tensileStrength.value;

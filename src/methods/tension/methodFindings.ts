@@ -20,7 +20,7 @@ export function methodFindings(
 ): Finding[] {
   return [
     ...lineFindings(numbers, curve, result, settings),
-    ...proofFindings(numbers, curve, settings, strainOfPiece, undefined, result.modulusWindow?.strainSteps?.slopeShare),
+    ...proofFindings(numbers, curve, settings, result.modulusWindow?.strainSteps?.slopeShare, strainOfPiece),
     ...yieldFindings(numbers, settings),
     ...maximumFindings(numbers, result),
     ...negativeFindings(numbers, result),
