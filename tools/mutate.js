@@ -82,6 +82,8 @@ function loaded(script) {
     it: test,
     expect,
     expectTypeOf: anyType,
+    // a test that counts calls does not run here, and is named as such
+    vi: anyType,
     beforeAll: (one) => around.at(-1).once.push(one),
     beforeEach: (one) => around.at(-1).before.push(one),
     afterEach: (one) => around.at(-1).after.push(one),
