@@ -16,12 +16,20 @@ for mode in node16 nodenext; do $tsc --module $mode use.mts use.cts; done # emit
 $tsc --module esnext --moduleResolution bundler --noEmit use.ts
 run='node use.mjs && node use.cjs && node node_modules/.bin/testpiece --help >/dev/null && echo "ok on $(node -v)"'
 sh -c "$run"
+# an optional library is loaded from either kind of module
+for name in vega vega-lite; do ln -s "$root/node_modules/$name" node_modules/; done
+draw="drawFigure({ data: { values: [{ a: 1 }] }, mark: 'bar', encoding: { x: { field: 'a', type: 'quantitative' } } }).then((svg) => { if (!svg.startsWith('<svg')) throw Error(svg); })"
+echo "import { drawFigure } from 'testpiece/render'; await $draw" >draw.mjs && node draw.mjs
+echo "const { drawFigure } = require('testpiece/render'); $draw" >draw.cjs && node draw.cjs
 for node in "$@"; do npx -y -p "node@$node" sh -c "$run"; done
 [ $# -eq 0 ] || exit 0
 echo "import { round } from 'testpiece'; globalThis.out = round({ diameter: 10 });" >round.mjs
 echo "import * as all from 'testpiece/geometry'; globalThis.out = all;" >geometry.mjs
 peers='vega vega-lite @resvg/resvg-js read-excel-file/universal hyparquet apache-arrow'
 echo "import { analyseTension } from 'testpiece'; globalThis.out = analyseTension;" >tension.mjs
+# without the peers: a bundler that does not find them leaves them to be loaded
+echo "export { readSpreadsheet } from 'testpiece/files'; export { drawFigure } from 'testpiece/render';" >peers.mjs
+rm node_modules/vega node_modules/vega-lite && "$bin/esbuild" peers.mjs --bundle --format=esm --log-level=error --outfile=peers.1.js
 for job in round:1500 geometry:8000 tension:375000 use:1700000; do # the last: every subpath, all five languages
   name=${job%:*}
   "$bin/esbuild" $name.mjs --bundle --minify --log-level=warning $(printf -- '--external:%s ' $peers) --outfile=$name.1.js

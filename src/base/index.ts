@@ -25,6 +25,8 @@ export { trailStep, trailValue } from './TrailStep.js';
 export { type Section, type SectionShape } from './Section.js';
 export { type AfterFracture, type SubdividedLengths, type TestPiece, type UnbrokenPiece } from './TestPiece.js';
 /** @internal */
+export { notLoaded, saying } from './optionalLibrary.js';
+/** @internal */
 export { failure, success } from './Outcome.js';
 /** @internal */
 export { finding, type FindingDetails } from './Finding.js';

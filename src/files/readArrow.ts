@@ -1,5 +1,6 @@
+import { notLoaded } from '../base/index.js';
 import { readRows, requireRowsOptions, type Cell, type ReadOptions, type ReadResult } from '../record/index.js';
-import { content, library, wholeFile } from './wholeFile.js';
+import { content, wholeFile } from './wholeFile.js';
 
 /**
  * Reads an Arrow table (IPC file or stream) as {@link readRows} reads columns.
@@ -24,7 +25,7 @@ export async function readArrow(bytes: Uint8Array | ArrayBuffer, options: ReadOp
   const from = 'readArrow';
   requireRowsOptions(from, options);
   const file = wholeFile(from, bytes);
-  const { DataType, tableFromIPC } = await library(from, 'apache-arrow', () => import('apache-arrow'));
+  const { DataType, tableFromIPC } = await import('apache-arrow').catch(notLoaded(from, 'apache-arrow', 'read Arrow files'));
   const rows = await content(from, 'an Arrow table', () => {
     const table = tableFromIPC(new Uint8Array(file));
     if (table.schema.fields.length === 0) throw new Error('no columns');

@@ -1,5 +1,6 @@
+import { notLoaded } from '../base/index.js';
 import { readRows, requireRowsOptions, type Cell, type ReadOptions, type ReadResult } from '../record/index.js';
-import { content, library, wholeFile } from './wholeFile.js';
+import { content, wholeFile } from './wholeFile.js';
 
 /**
  * Reads a Parquet file as {@link readRows} reads columns.
@@ -24,7 +25,9 @@ export async function readParquet(bytes: Uint8Array | ArrayBuffer, options: Read
   const from = 'readParquet';
   requireRowsOptions(from, options);
   const file = wholeFile(from, bytes);
-  const { parquetMetadata, parquetRead, parquetSchema } = await library(from, 'hyparquet', () => import('hyparquet'));
+  const { parquetMetadata, parquetRead, parquetSchema } = await import('hyparquet').catch(
+    notLoaded(from, 'hyparquet', 'read Parquet files'),
+  );
   const rows = await content(from, 'a Parquet file', async () => {
     const metadata = parquetMetadata(file);
     let read: readonly (readonly Cell[])[] = [];

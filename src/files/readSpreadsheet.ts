@@ -1,6 +1,6 @@
-import { InputError, isInputError, quoted, requireObject, requireWhole } from '../base/index.js';
+import { InputError, isInputError, notLoaded, quoted, requireObject, requireWhole } from '../base/index.js';
 import { readRows, requireRowsOptions, type Cell, type ReadOptions, type ReadResult } from '../record/index.js';
-import { content, library, wholeFile } from './wholeFile.js';
+import { content, wholeFile } from './wholeFile.js';
 
 /** Options of {@link readSpreadsheet}: those of reading rows, and which sheet. */
 export interface SpreadsheetOptions extends ReadOptions {
@@ -38,7 +38,7 @@ export async function readSpreadsheet(bytes: Uint8Array | ArrayBuffer, options: 
     default: readSheets,
     readSheet,
     SheetNotFoundError,
-  } = await library(from, 'read-excel-file', () => import('read-excel-file/universal'));
+  } = await import('read-excel-file/universal').catch(notLoaded(from, 'read-excel-file', 'read spreadsheets'));
   const rows = await content(from, 'a sheet of a spreadsheet', () =>
     readSheet(file, sheet).catch(async (reason: unknown) => {
       if (!(reason instanceof SheetNotFoundError)) throw reason;

@@ -1,4 +1,4 @@
-import { InputError, requireObject, requireOptions } from '../base/index.js';
+import { InputError, notLoaded, requireObject, requireOptions } from '../base/index.js';
 import { escaped, printable, type Figure } from '../report/index.js';
 
 /** How figures are drawn. */
@@ -67,9 +67,8 @@ export async function drawFigure(figure: Figure, options: DrawOptions = {}): Pro
   const from = 'drawFigure';
   requireObject(from, 'figure', figure);
   requireDrawOptions(from, options);
-  const [vega, lite] = await Promise.all([import('vega'), import('vega-lite')]).catch((reason: unknown) => {
-    throw new InputError(from, 'vega', 'missing', 'and vega-lite must be installed to draw figures', reason);
-  });
+  const failed = notLoaded(from, 'vega vega-lite', 'draw figures');
+  const [vega, lite] = await Promise.all([import('vega').catch(failed), import('vega-lite').catch(failed)]);
   const asked: string[] = [];
   let view: InstanceType<typeof vega.View>;
   try {

@@ -1,4 +1,4 @@
-import { InputError, requireArray, requireBetween, requireObject } from '../base/index.js';
+import { InputError, notLoaded, requireArray, requireBetween, requireObject } from '../base/index.js';
 import type { Figure } from '../report/index.js';
 import { drawFigure, requireDrawOptions, type DrawOptions } from './drawFigure.js';
 
@@ -42,9 +42,7 @@ export async function drawPng(figure: Figure, options: PngOptions = {}): Promise
     if (typeof (file as unknown) !== 'string') throw new InputError(FROM, `options.fontFiles[${k}]`, 'wrong-type', 'must be a path', file);
     return file;
   });
-  const { Resvg } = await import('@resvg/resvg-js').catch((reason: unknown) => {
-    throw new InputError(FROM, '@resvg/resvg-js', 'missing', 'must be installed to draw PNG', reason);
-  });
+  const { Resvg } = await import('@resvg/resvg-js').catch(notLoaded(FROM, '@resvg/resvg-js', 'draw PNG'));
   const svg = await drawFigure(figure, options.font === undefined ? {} : { font: options.font });
   const drawn = new Resvg(svg, { font: { loadSystemFonts: true, fontFiles }, fitTo: { mode: 'zoom', value: scale } }).render();
   return Uint8Array.from(drawn.asPng());
