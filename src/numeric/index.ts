@@ -1,5 +1,5 @@
 export { aboveSince } from './aboveSince.js';
-export { blockExtremes, highestSample, type BlockExtremes } from './blockExtremes.js';
+export { blockExtremes, type BlockExtremes } from './blockExtremes.js';
 export { cellMeans } from './cellMeans.js';
 export { choleskyFactor } from './choleskyFactor.js';
 export { chiSquareCdf, chiSquareExceeds, chiSquareQuantile } from './chiSquareDistribution.js';
@@ -13,6 +13,7 @@ export { firstChange } from './firstChange.js';
 export { firstFall } from './firstFall.js';
 export { firstReaching } from './firstReaching.js';
 export { gaussNewton, type GaussNewtonEnd } from './gaussNewton.js';
+export { highestSample } from './highestSample.js';
 export { incompleteBeta } from './incompleteBeta.js';
 export { incompleteGamma } from './incompleteGamma.js';
 export { lineFit, type LineFit } from './lineFit.js';
