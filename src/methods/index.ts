@@ -16,13 +16,8 @@ export { analyseCurve, type CurveResult } from './tension/analyseCurve.js';
 export { analyseReplicates, type ReplicatesOptions } from './replicates/analyseReplicates.js';
 export { analyseTension } from './tension/analyseTension.js';
 export { type Loading, type LoadingControl, type LoadingStage, type RateSpread } from './loading/loadingOf.js';
-export {
-  checkConsistency,
-  type ConsistencyLink,
-  type ConsistencyOptions,
-  type ConsistencyWeb,
-  type LinkSide,
-} from './results/checkConsistency.js';
+export { checkConsistency, type ConsistencyOptions, type ConsistencyWeb } from './results/checkConsistency.js';
+export { type ConsistencyLink, type LinkSide } from './results/consistencyLink.js';
 export { analyseBrinell, type BrinellOptions } from './brinell/analyseBrinell.js';
 export { analyseCupping, type CuppingOptions } from './cupping/analyseCupping.js';
 export { type SpikeRepair } from './common/spikeRepair.js';

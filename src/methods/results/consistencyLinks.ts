@@ -1,5 +1,4 @@
-import type { ConsistencyLink } from './checkConsistency.js';
-import { doubt, link } from './consistencyLink.js';
+import { doubt, link, type ConsistencyLink } from './consistencyLink.js';
 import type { TensionResult } from '../tension/TensionResult.js';
 
 /** Rm over HBW of steels, middle and half-width (common practice: 3.0 to 3.6). */

@@ -1,6 +1,5 @@
 import { areaUnder } from '../../curve/index.js';
-import type { ConsistencyLink } from './checkConsistency.js';
-import { link } from './consistencyLink.js';
+import { link, type ConsistencyLink } from './consistencyLink.js';
 import type { TensionResult } from '../tension/TensionResult.js';
 
 /** Work by trapezoids against work by the result, and the toe against the straight corner (common practice). */
