@@ -37,6 +37,7 @@ export { randomNumbers } from './randomNumbers.js';
 export { randomStreams, type RandomStreams } from './randomStreams.js';
 export { type RandomNumbers } from './xoshiro.js';
 export { stepOfFigures } from './stepOfFigures.js';
+export { resolution } from './resolution.js';
 export { roundToStep, type HalfRule } from './roundToStep.js';
 export { squaresAbout, sumOfSquares, sumsOver, type Evaluate, type FitPoints } from './residualSums.js';
 export { studentCdf, studentQuantile } from './studentDistribution.js';

@@ -68,8 +68,6 @@ export { requireColumns } from './survey/requireColumns.js';
 /** @internal */
 export { requireRowsOptions } from './reading/readOptions.js';
 /** @internal */
-export { resolution } from './survey/resolution.js';
-/** @internal */
 export { unloadedFrom } from './checks/unloadedFrom.js';
 /** @internal */
 export { runningTime, surveyRecord, type RecordSurvey } from './survey/surveyRecord.js';

@@ -1,6 +1,6 @@
 import { soundLength } from '../../base/index.js';
-import { noiseLevel, type RandomStreams, reachedSince } from '../../numeric/index.js';
-import { motionOf, ofPiece, resolution } from '../../record/index.js';
+import { noiseLevel, reachedSince, resolution, type RandomStreams } from '../../numeric/index.js';
+import { motionOf, ofPiece } from '../../record/index.js';
 import { noiseDrift } from './noiseDrift.js';
 import type { TensionTask } from './tensionModel.js';
 import type { RecordNoise } from './tensionUncertainty.js';

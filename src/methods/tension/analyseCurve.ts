@@ -1,6 +1,7 @@
 import { trailStep, type CurveColumns, type Finding, type TrailStep } from '../../base/index.js';
 import { requireCurve, type RecordedCurve } from '../../curve/index.js';
-import { recordOutline, resolution, slipsBackOf, surveyExcursions, unloadedFrom } from '../../record/index.js';
+import { resolution } from '../../numeric/index.js';
+import { recordOutline, slipsBackOf, surveyExcursions, unloadedFrom } from '../../record/index.js';
 import { calibrationFindings } from '../common/calibrationFindings.js';
 import { departuresOf } from '../loading/departures.js';
 import { interruptionsOf } from '../loading/interruptionsOf.js';

@@ -1,6 +1,5 @@
 import { failure, success, type StressStrainCurve } from '../../base/index.js';
-import { maximumIndex } from '../../numeric/index.js';
-import { resolution } from '../../record/index.js';
+import { maximumIndex, resolution } from '../../numeric/index.js';
 import { elasticQuantities } from '../loading/elasticQuantities.js';
 import { extensionQuantities } from '../tension/extensionQuantities.js';
 import { hardeningQuantities } from '../loading/hardeningQuantities.js';

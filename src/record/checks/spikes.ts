@@ -1,5 +1,4 @@
-import { firstChange, medianChange, noiseLevel, ranked, type BlockExtremes } from '../../numeric/index.js';
-import { resolution } from '../survey/resolution.js';
+import { firstChange, medianChange, noiseLevel, ranked, resolution, type BlockExtremes } from '../../numeric/index.js';
 
 /** @internal Neighbouring samples that leave the line of a column and come back to it. */
 export interface Spike {
