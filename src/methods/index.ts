@@ -64,16 +64,13 @@ export {
 export { monteCarloTensionTrials, type TensionTrialOptions } from './variations/monteCarloTensionTrials.js';
 export { type CurveAnalysisOptions, type TensionOptions, type TensionThresholds } from './tension/tensionOptions.js';
 export {
-  type ExtensionBasis,
   type FracturePoint,
   type HardeningSummary,
   type ModulusWindow,
-  type Rates,
   type StrengthAtExtension,
-  type TensionResult,
   type WindowSummary,
-  type YieldStrength,
-} from './tension/TensionResult.js';
+} from './loading/LineResult.js';
+export { type ExtensionBasis, type Rates, type TensionResult, type YieldStrength } from './tension/TensionResult.js';
 export { type ForceCalibration, type MethodResult, type Provenance, type TestInfo } from './common/MethodResult.js';
 export { type ShearPiece, type ShearResult } from './shear/ShearResult.js';
 export { shearStress, type ShearInput } from './shear/shearStress.js';

@@ -11,7 +11,7 @@ import { evaluateLoading, findingOnRecord } from './loadingPart.js';
 import { methodFindings } from './methodFindings.js';
 import { slopeIsModulus } from '../loading/slopeIsModulus.js';
 import { slopeOverSlip } from './slopeOverSlip.js';
-import { explanationOf } from './tensionKernel.js';
+import { explanationOf } from '../loading/explanationOf.js';
 import { curveOptionNames, requireTensionOptions, type CurveAnalysisOptions } from './tensionOptions.js';
 import { tensionQuantities } from './tensionQuantities.js';
 import type { TensionResult } from './TensionResult.js';

@@ -26,7 +26,7 @@ import { missingDoubts, tensionBudgets } from '../budgets/tensionBudgets.js';
 import type { TensionTask } from '../budgets/tensionModel.js';
 import { tensionNoise } from '../budgets/tensionNoise.js';
 import { requireTensionUncertainty, type TensionDoubts } from '../budgets/tensionUncertainty.js';
-import { explanationOf } from './tensionKernel.js';
+import { explanationOf } from '../loading/explanationOf.js';
 import { requireTensionOptions, tensionOptionNames, type TensionOptions } from './tensionOptions.js';
 import { maximumForce } from '../common/quantity.js';
 import { tensionQuantities } from './tensionQuantities.js';
