@@ -4,6 +4,7 @@ import { materialFamily } from '../../materials/index.js';
 import { applyChange, checkRecordKernel, endExtensometer, runningTime, slipsBackOf } from '../../record/index.js';
 import { afterFracture } from './afterFracture.js';
 import { requireBrokenPiece } from '../common/brokenPiece.js';
+import { brokenPieceFindings } from './brokenPieceFindings.js';
 import { calibrationFindings, forcesOf, forceTrail, windowForce } from '../common/calibrationFindings.js';
 import { brokenAt, elasticLengthRatio, evaluateRecord, strainRecord } from './evaluateRecord.js';
 import { frameFindings } from '../loading/frameFindings.js';
@@ -12,7 +13,7 @@ import { findingOnRecord } from './loadingPart.js';
 import { tensionLoading } from './tensionLoading.js';
 import { methodFindings } from './methodFindings.js';
 import { familyFindings } from './familyFindings.js';
-import { pieceFindings } from '../common/pieceFindings.js';
+import { dimensionFindings, lengthFindings, readingFindings } from '../common/pieceFindings.js';
 import { pullPositive } from './pullPositive.js';
 import { rateFindings, ratesOf } from './rateFindings.js';
 import { recordFindings } from './recordFindings.js';
@@ -136,7 +137,10 @@ export function runTension(
       shape: testPiece.section.shape,
     }),
     ...rateFindings({ record: given, curve, numbers, rates, pauses, part }, quantities, settings),
-    ...pieceFindings(testPiece, after, quantities, settings, recorded.basis !== 'extensometer'),
+    ...dimensionFindings(testPiece.section),
+    ...readingFindings(testPiece.section, settings.thresholds.sectionSpread),
+    ...lengthFindings(testPiece, settings.thresholds.gaugeLengthDeviation, recorded.basis !== 'extensometer'),
+    ...brokenPieceFindings(testPiece, after, quantities, settings.minimumElongation),
     ...frameFindings({ record: given, recorded, numbers, share, refused, strainStep }, 'tension', quantities, settings),
     ...calibrationFindings(
       settings.test,
