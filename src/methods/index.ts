@@ -89,7 +89,7 @@ export {
   type ReplicateProperty,
   type ReplicatesProvenance,
   type ReplicatesResult,
-} from './replicates/ReplicatesResult.js';
+} from './results/ReplicatesResult.js';
 export { type RecordNoise, type TensionUncertainty } from './budgets/tensionUncertainty.js';
 export { toJson } from './results/toJson.js';
 export { type UnloadingLoopResult, type UnloadingResult } from './unloading/UnloadingResult.js';
