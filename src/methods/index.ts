@@ -62,7 +62,7 @@ export {
   type TensionDistribution,
 } from './variations/monteCarloTension.js';
 export { monteCarloTensionTrials, type TensionTrialOptions } from './variations/monteCarloTensionTrials.js';
-export { type CurveAnalysisOptions, type TensionOptions, type TensionThresholds } from './tension/tensionOptions.js';
+export { type CurveAnalysisOptions, type TensionOptions, type TensionThresholds } from './evaluation/tensionOptions.js';
 export {
   type FracturePoint,
   type HardeningSummary,
@@ -70,7 +70,7 @@ export {
   type StrengthAtExtension,
   type WindowSummary,
 } from './loading/LineResult.js';
-export { type ExtensionBasis, type Rates, type TensionResult, type YieldStrength } from './tension/TensionResult.js';
+export { type ExtensionBasis, type Rates, type TensionResult, type YieldStrength } from './evaluation/TensionResult.js';
 export { type ForceCalibration, type MethodResult, type Provenance, type TestInfo } from './common/MethodResult.js';
 export { type ShearPiece, type ShearResult } from './shear/ShearResult.js';
 export { shearStress, type ShearInput } from './shear/shearStress.js';
@@ -90,7 +90,7 @@ export {
   type ReplicatesProvenance,
   type ReplicatesResult,
 } from './results/ReplicatesResult.js';
-export { type RecordNoise, type TensionUncertainty } from './budgets/tensionUncertainty.js';
+export { type RecordNoise, type TensionUncertainty } from './evaluation/tensionUncertainty.js';
 export { toJson } from './results/toJson.js';
 export { type UnloadingLoopResult, type UnloadingResult } from './unloading/UnloadingResult.js';
 export { version } from './common/version.js';

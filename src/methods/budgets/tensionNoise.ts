@@ -3,7 +3,7 @@ import { noiseLevel, reachedSince, resolution, type RandomStreams } from '../../
 import { motionOf, ofPiece } from '../../record/index.js';
 import { noiseDrift } from './noiseDrift.js';
 import type { TensionTask } from './tensionModel.js';
-import type { RecordNoise } from './tensionUncertainty.js';
+import type { RecordNoise } from '../evaluation/tensionUncertainty.js';
 
 /** @internal Noise of a record: standard deviations of a sample [N, mm], and correlation of the force's from sample to sample. */
 export interface KnownNoise extends Readonly<Record<keyof RecordNoise, number>> {

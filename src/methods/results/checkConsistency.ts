@@ -14,7 +14,7 @@ import { motionOf, ofPiece } from '../../record/index.js';
 import type { ConsistencyLink } from './consistencyLink.js';
 import { barbaLinks, elongationLinks, hardnessLink, neckingLink } from './consistencyLinks.js';
 import { elasticEnergyLink, workLink } from './energyLinks.js';
-import type { TensionResult } from '../tension/TensionResult.js';
+import type { TensionResult } from '../evaluation/TensionResult.js';
 
 /** What else is known of the piece. */
 export interface ConsistencyOptions {

@@ -1,7 +1,7 @@
 import { finding, type Finding, type TestPiece } from '../../base/index.js';
 import { fracturePosition } from '../../piece/index.js';
 import type { BrokenPiece } from '../common/brokenPiece.js';
-import type { TensionResult } from './TensionResult.js';
+import type { TensionResult } from '../evaluation/TensionResult.js';
 
 /** Elongation by the marks over plastic extension by the curve: outside this a length, a unit or the grips are wrong (common practice). */
 const ELONGATION_RATIO = [0.7, 1.6] as const;
