@@ -11,12 +11,13 @@ export { type BeginningYield } from './modulus/beginningYield.js';
 export { type NoiseFlattening } from './modulus/noiseFlattening.js';
 export { type StrainSteps } from './modulus/strainSteps.js';
 export { type LineResiduals } from './modulus/lineResiduals.js';
-export { type LinearLimits, type LinearPart } from './modulus/linearPart.js';
-export { type LineTrust } from './modulus/lineTrust.js';
+export { type LinearLimits } from './modulus/linearPart.js';
 export {
   type AlternativeWindow,
   type ElasticLine,
+  type LinearPart,
   type LineExplanation,
+  type LineTrust,
   type ModulusFit,
   type ModulusReason,
   type SlopeFall,
@@ -71,7 +72,8 @@ export {
   type UnloadingReason,
 } from './modulus/unloadingLoops.js';
 export { type LowerYieldRule } from './yield/LowerYieldRule.js';
-export { yieldPoints, type YieldOptions, type YieldPoint, type YieldPoints, type YieldReason } from './yield/yieldPoints.js';
+export { type YieldPoint, type YieldPoints, type YieldReason } from './yield/YieldPoint.js';
+export { yieldPoints, type YieldOptions } from './yield/yieldPoints.js';
 /** @internal */
 export { modulusContributions } from './modulus/modulusUncertainty.js';
 /** @internal */

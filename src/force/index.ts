@@ -34,13 +34,13 @@ export {
   type VerifiedDisplacement,
 } from './verifyDisplacement.js';
 export {
-  verifyForce,
   type ForceStep,
   type ForceTerm,
   type ForceVerification,
   type ForceVerificationResult,
+  type VerifiedRange,
   type VerifiedStep,
-} from './verifyForce.js';
-export { type VerifiedRange } from './verifiedRanges.js';
+} from './ForceVerification.js';
+export { verifyForce } from './verifyForce.js';
 /** @internal */
 export { displacementClasses } from './displacementClasses.js';

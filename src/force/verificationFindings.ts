@@ -1,8 +1,7 @@
 import { finding, type Finding } from '../base/index.js';
 import { forceClasses } from './forceClasses.js';
+import type { ForceTerm, VerifiedRange, VerifiedStep } from './ForceVerification.js';
 import { ON_LIMIT } from './gradeTerms.js';
-import type { ForceTerm, VerifiedStep } from './verifyForce.js';
-import type { VerifiedRange } from './verifiedRanges.js';
 
 const words: Readonly<Record<ForceTerm | 'steps', string>> = {
   indicationError: 'indication error',

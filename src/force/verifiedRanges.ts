@@ -1,17 +1,5 @@
-import { forceClasses, type ForceClass } from './forceClasses.js';
-import type { ForceTerm, VerifiedStep } from './verifyForce.js';
-
-/** Forces over which a class holds. */
-export interface VerifiedRange {
-  /** The class. */
-  readonly forceClass: ForceClass;
-  /** Lowest force [N]: a step, or what the resolution allows if that is higher. */
-  readonly from: number;
-  /** Highest force [N]: a step. */
-  readonly to: number;
-  /** The term that stops the class at the next step below; `steps` where no lower step was verified. */
-  readonly stoppedBelowBy: ForceTerm | 'steps';
-}
+import { forceClasses } from './forceClasses.js';
+import type { VerifiedRange, VerifiedStep } from './ForceVerification.js';
 
 /**
  * @internal For each class the widest stretch of neighbouring steps that reach it; a class that holds no further than a better one is left out.

@@ -12,7 +12,8 @@ export { compressiveTrueStrain, type CompressedHeights } from './true/compressiv
 export { compressiveTrueStress, type CompressedPiece } from './true/compressiveTrueStress.js';
 export { averageStrainRatio, type DirectionalRatios, type SheetAnisotropy } from './sheet/averageStrainRatio.js';
 export { bridgmanCorrection, type NeckRadii, type NeckStrain } from './true/bridgmanCorrection.js';
-export { considere, type ConsidereOptions, type NeckingOnset, type NeckingReason } from './necking/considere.js';
+export { considere, type ConsidereOptions } from './necking/considere.js';
+export { type NeckingOnset, type NeckingReason } from './necking/NeckingOnset.js';
 /** @internal */
 export { hollomonKernel } from './fits/fitHollomon.js';
 export { fitHollomon, type HollomonFit, type HollomonOptions, type HollomonReason } from './fits/fitHollomon.js';

@@ -1,9 +1,8 @@
 import type { Subject } from '../base/index.js';
-import type { MaterialFamilyKey } from './materialFamilies.js';
+import type { MaterialFamilyKey, UsualRange } from './materialFamilies.js';
 import type { PropertyName } from './measuredProperties.js';
 import type { MistakeKey } from './mistakes.js';
 import type { OpenCauseKey } from './openCauses.js';
-import type { UsualRange } from './UsualRange.js';
 
 /** Keys of causes; never renamed. */
 export type PropertyCauseKey = MistakeKey | OpenCauseKey | 'another-family';

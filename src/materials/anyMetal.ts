@@ -1,6 +1,5 @@
-import { materialFamilies } from './materialFamilies.js';
+import { materialFamilies, type UsualRange } from './materialFamilies.js';
 import { propertyNames, rangeOf, type PropertyName } from './measuredProperties.js';
-import type { UsualRange } from './UsualRange.js';
 
 /** @internal Moduli of all metals, from lead to tungsten, with a margin [MPa] (common practice): wider than the families, whose list does not hold every metal. */
 export const metalModuli: UsualRange = [10_000, 450_000];

@@ -1,7 +1,6 @@
 import { requireOptions, requirePositive } from '../base/index.js';
 import { anyMetal } from './anyMetal.js';
-import type { MaterialFamily } from './UsualRange.js';
-import { materialFamilies, type MaterialFamilyKey } from './materialFamilies.js';
+import { materialFamilies, type MaterialFamily, type MaterialFamilyKey } from './materialFamilies.js';
 import { materialFamily, requireFamily } from './materialFamily.js';
 import {
   measurementNames,

@@ -1,5 +1,4 @@
-export { type MaterialFamily, type UsualRange } from './UsualRange.js';
-export { materialFamilies, type MaterialFamilyKey } from './materialFamilies.js';
+export { materialFamilies, type MaterialFamily, type MaterialFamilyKey, type UsualRange } from './materialFamilies.js';
 export { materialFamily } from './materialFamily.js';
 /** @internal */
 export { metalModuli } from './anyMetal.js';

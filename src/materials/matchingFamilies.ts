@@ -1,6 +1,5 @@
 import { requireOptions, requirePositive } from '../base/index.js';
-import type { MaterialFamily } from './UsualRange.js';
-import { materialFamilies } from './materialFamilies.js';
+import { materialFamilies, type MaterialFamily } from './materialFamilies.js';
 import {
   measurementNames,
   requireMeasurement,

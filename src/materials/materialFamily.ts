@@ -1,6 +1,5 @@
 import { requireOneOf } from '../base/index.js';
-import type { MaterialFamily } from './UsualRange.js';
-import { materialFamilies, type MaterialFamilyKey } from './materialFamilies.js';
+import { materialFamilies, type MaterialFamily, type MaterialFamilyKey } from './materialFamilies.js';
 
 /** @internal A family by its key, wherever the key stands. */
 export function requireFamily(from: string, path: string, key: unknown): MaterialFamily {

@@ -8,7 +8,7 @@ import {
   InputError,
   type SectionShape,
 } from '../base/index.js';
-import type { MaterialFamily, UsualRange } from './UsualRange.js';
+import type { MaterialFamily, UsualRange } from './materialFamilies.js';
 
 /** Properties of a test, as they were measured; at least one. */
 export interface MeasuredProperties {

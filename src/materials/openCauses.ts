@@ -1,5 +1,5 @@
 import type { Subject } from '../base/index.js';
-import type { MaterialFamily } from './UsualRange.js';
+import type { MaterialFamily } from './materialFamilies.js';
 import { rangeOf, type Measurement, type Properties, type PropertyName } from './measuredProperties.js';
 import { fitAll } from './range.js';
 

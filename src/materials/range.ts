@@ -1,4 +1,4 @@
-import type { MaterialFamily, UsualRange } from './UsualRange.js';
+import type { MaterialFamily, UsualRange } from './materialFamilies.js';
 import { rangeOf, type Properties, type PropertyName } from './measuredProperties.js';
 
 /** @internal Margin beyond a family's range at which a property is still usual (common practice). */

@@ -16,13 +16,8 @@ export { analyseCurve, type CurveResult } from './tension/analyseCurve.js';
 export { analyseReplicates, type ReplicatesOptions } from './replicates/analyseReplicates.js';
 export { analyseTension } from './tension/analyseTension.js';
 export { type Loading, type LoadingControl, type LoadingStage, type RateSpread } from './loading/loadingOf.js';
-export {
-  checkConsistency,
-  type ConsistencyLink,
-  type ConsistencyOptions,
-  type ConsistencyWeb,
-  type LinkSide,
-} from './results/checkConsistency.js';
+export { checkConsistency, type ConsistencyOptions, type ConsistencyWeb } from './results/checkConsistency.js';
+export { type ConsistencyLink, type LinkSide } from './results/consistencyLink.js';
 export { analyseBrinell, type BrinellOptions } from './brinell/analyseBrinell.js';
 export { analyseCupping, type CuppingOptions } from './cupping/analyseCupping.js';
 export { type SpikeRepair } from './common/spikeRepair.js';
@@ -67,18 +62,15 @@ export {
   type TensionDistribution,
 } from './variations/monteCarloTension.js';
 export { monteCarloTensionTrials, type TensionTrialOptions } from './variations/monteCarloTensionTrials.js';
-export { type CurveAnalysisOptions, type TensionOptions, type TensionThresholds } from './tension/tensionOptions.js';
+export { type CurveAnalysisOptions, type TensionOptions, type TensionThresholds } from './evaluation/tensionOptions.js';
 export {
-  type ExtensionBasis,
   type FracturePoint,
   type HardeningSummary,
   type ModulusWindow,
-  type Rates,
   type StrengthAtExtension,
-  type TensionResult,
   type WindowSummary,
-  type YieldStrength,
-} from './tension/TensionResult.js';
+} from './loading/LineResult.js';
+export { type ExtensionBasis, type Rates, type TensionResult, type YieldStrength } from './evaluation/TensionResult.js';
 export { type ForceCalibration, type MethodResult, type Provenance, type TestInfo } from './common/MethodResult.js';
 export { type ShearPiece, type ShearResult } from './shear/ShearResult.js';
 export { shearStress, type ShearInput } from './shear/shearStress.js';
@@ -97,8 +89,8 @@ export {
   type ReplicateProperty,
   type ReplicatesProvenance,
   type ReplicatesResult,
-} from './replicates/ReplicatesResult.js';
-export { type RecordNoise, type TensionUncertainty } from './budgets/tensionUncertainty.js';
+} from './results/ReplicatesResult.js';
+export { type RecordNoise, type TensionUncertainty } from './evaluation/tensionUncertainty.js';
 export { toJson } from './results/toJson.js';
 export { type UnloadingLoopResult, type UnloadingResult } from './unloading/UnloadingResult.js';
 export { version } from './common/version.js';

@@ -1,5 +1,3 @@
-import { maximumIndex } from './maximumIndex.js';
-
 /** @internal Lowest and highest value of each block of a column, so that a search passes over the blocks that cannot hold what it looks for. */
 export interface BlockExtremes {
   /** Samples of a block; the last one may hold fewer. */
@@ -40,17 +38,4 @@ export function blockExtremes(column: Float64Array): BlockExtremes {
     fall[k] = deepest;
   }
   return { size, lowest, highest, fall };
-}
-
-/** @internal Sample of the highest value of a column without NaN, or of a range of it, the first of equals. */
-export function highestSample(column: Float64Array, { size, highest }: BlockExtremes, first = 0, end = column.length): number {
-  // blocks that lie within the range, and what is left of it on either side
-  const [begin, stop] = [Math.ceil(first / size), end === column.length ? highest.length : Math.floor(end / size)];
-  if (begin >= stop) return maximumIndex(column, first, end);
-  const block = size * maximumIndex(highest, begin, stop);
-  const inside = maximumIndex(column, block, Math.min(block + size, end));
-  const before = first < begin * size ? maximumIndex(column, first, begin * size) : inside;
-  const best = column[before]! >= column[inside]! ? before : inside;
-  const after = stop * size < end ? maximumIndex(column, stop * size, end) : best;
-  return column[after]! > column[best]! ? after : best;
 }

@@ -26,7 +26,8 @@ export { rebuildTime } from './repairs/rebuildTime.js';
 export { removeZeroDrift } from './repairs/removeZeroDrift.js';
 export { type Repaired } from './repairs/repaired.js';
 export { repairRecord, type Repairs } from './repairs/repairRecord.js';
-export { replaceSpikes, type SpikeColumn } from './repairs/replaceSpikes.js';
+export { replaceSpikes } from './repairs/replaceSpikes.js';
+export { type SpikeColumn } from './checks/spikedColumns.js';
 export { restoreZero } from './repairs/restoreZero.js';
 export { reverseSign, type ReversibleColumn } from './repairs/reverseSign.js';
 export { splitTests } from './repairs/splitTests.js';
@@ -67,8 +68,6 @@ export { recordOutline } from './survey/recordOutline.js';
 export { requireColumns } from './survey/requireColumns.js';
 /** @internal */
 export { requireRowsOptions } from './reading/readOptions.js';
-/** @internal */
-export { resolution } from './survey/resolution.js';
 /** @internal */
 export { unloadedFrom } from './checks/unloadedFrom.js';
 /** @internal */

@@ -5,7 +5,7 @@ export { figures, type FigureName } from './pages/figures.js';
 export { pieceFigure, type PieceDrawing } from './figures/pieceFigure.js';
 export { planFigures, type PlanFigureName } from './figures/planFigures.js';
 export { type AskedDecision, type MeasuredQuantity } from './pages/decisionsPart.js';
-export { type Paper } from './pages/htmlPage.js';
+export { type Paper } from './pages/Paper.js';
 export { renderHtml } from './pages/renderHtml.js';
 export { type FurtherFigure, type RenderOptions } from './pages/RenderOptions.js';
 export { renderStudy, type RenderStudyOptions } from './pages/renderStudy.js';

@@ -17,6 +17,7 @@ export {
   type SimulatedHand,
   type SimulatedLogger,
   type SimulatedPause,
+  type SimulatedUnloading,
   type TakenOff,
 } from './settings.js';
 export {
@@ -38,7 +39,7 @@ export {
 } from './simulateCompression.js';
 export { simulateTension, type SimulatedTension, type TensionScenario } from './simulateTension.js';
 export { type SimulatedTruth, type TrueProofStrength } from './truth.js';
-export { type SimulatedUnloading, type TrueUnloading } from './unloadings.js';
+export { type TrueUnloading } from './unloadings.js';
 export { writeRecord, type WriteOptions, type WrittenColumn } from './writeRecord.js';
 export { soundTest, type SimulatedCase } from './soundTest.js';
 export { faultLibrary, type Fault, type FaultyTest } from './faultLibrary.js';

@@ -8,7 +8,6 @@ import {
   requirePositive,
 } from '../base/index.js';
 import { pistonArea } from '../force/index.js';
-import type { SimulatedUnloading } from './unloadings.js';
 
 /** A frame. */
 export interface SimulatedFrame {
@@ -36,6 +35,18 @@ export interface SimulatedPause {
   readonly duration: number;
   /** Share of the force that is lost meanwhile; default 0.02. */
   readonly relaxation?: number | undefined;
+}
+
+/** An unloading of the hand, and the loading that follows it. */
+export interface SimulatedUnloading {
+  /** Stress on the way up at which it begins [MPa]. */
+  readonly stress: number;
+  /** Where it ends, as a share of that stress; default 0.02. */
+  readonly to?: number | undefined;
+  /** Slope of the piece between [MPa]; default the modulus. */
+  readonly modulus?: number | undefined;
+  /** Bow of the loop: strain by which the middle of unloading runs behind, and that of reloading ahead [mm/mm]; default 0. */
+  readonly bow?: number | undefined;
 }
 
 /** A hand at the drive. */

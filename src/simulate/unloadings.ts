@@ -1,19 +1,7 @@
 import { requireArray, requireBetween, requireNonNegative, requireOptions, requirePositive } from '../base/index.js';
 import type { PieceLengths } from '../curve/index.js';
 import type { Motion } from './motion.js';
-import type { SimulationSettings } from './settings.js';
-
-/** An unloading of the hand, and the loading that follows it. */
-export interface SimulatedUnloading {
-  /** Stress on the way up at which it begins [MPa]. */
-  readonly stress: number;
-  /** Where it ends, as a share of that stress; default 0.02. */
-  readonly to?: number | undefined;
-  /** Slope of the piece between [MPa]; default the modulus. */
-  readonly modulus?: number | undefined;
-  /** Bow of the loop: strain by which the middle of unloading runs behind, and that of reloading ahead [mm/mm]; default 0. */
-  readonly bow?: number | undefined;
-}
+import type { SimulatedUnloading, SimulationSettings } from './settings.js';
 
 /** What is true of an unloading. */
 export interface TrueUnloading {

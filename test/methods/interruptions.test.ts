@@ -14,7 +14,7 @@ import {
 import { byTravel as goesOnByTravel } from '../../src/methods/loading/departures.js';
 import { evaluateAgain } from '../../src/methods/variations/evaluateAgain.js';
 import { recordedCurve } from '../../src/methods/variations/recordedCurve.js';
-import { requireTensionOptions, tensionOptionNames } from '../../src/methods/tension/tensionOptions.js';
+import { requireTensionOptions, tensionOptionNames } from '../../src/methods/evaluation/tensionOptions.js';
 import { simulateTension } from '../../src/simulate/index.js';
 import { reversed } from '../../src/simulate/spoil.js';
 import { AREA, caseT3, COMPLIANCE, mildSteel, roundPiece } from '../support/records.js';

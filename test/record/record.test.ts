@@ -14,7 +14,7 @@ import {
   tare,
   type TensionRecord,
 } from '../../src/index.js';
-import { resolution } from '../../src/record/index.js';
+import { resolution } from '../../src/numeric/index.js';
 import { seeded } from '../support/random.js';
 import { refusal, thrown } from '../support/thrown.js';
 

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
+import { resolution } from '../../src/numeric/index.js';
 import { checkRecordKernel } from '../../src/record/checks/checkRecord.js';
 import { findPauses, pausesOf } from '../../src/record/checks/findPauses.js';
 import { findPausesKernel } from '../../src/record/checks/pauseSearch.js';
 import { recordOutline } from '../../src/record/survey/recordOutline.js';
 import { requireColumns } from '../../src/record/survey/requireColumns.js';
-import { resolution } from '../../src/record/survey/resolution.js';
 import { runningTime, surveyRecord } from '../../src/record/survey/surveyRecord.js';
 import { checkRecord } from '../../src/index.js';
 import { refusal } from '../support/thrown.js';

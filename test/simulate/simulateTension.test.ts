@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { findPauses, maximumStress, readRecord, round, type TensionRecord } from '../../src/index.js';
-import { randomNumbers } from '../../src/numeric/index.js';
-import { resolution } from '../../src/record/index.js';
+import { randomNumbers, resolution } from '../../src/numeric/index.js';
 import { simulateTension, writeRecord, type TensionScenario } from '../../src/simulate/index.js';
 import { refusal } from '../support/thrown.js';
 

@@ -1,7 +1,5 @@
 import type { BeginningYield } from './beginningYield.js';
 import type { LineResiduals } from './lineResiduals.js';
-import type { LinearPart } from './linearPart.js';
-import type { LineTrust } from './lineTrust.js';
 import type { NoiseFlattening } from './noiseFlattening.js';
 import type { StrainSteps } from './strainSteps.js';
 import type { WindowChoice } from '../window/windowChoice.js';
@@ -61,6 +59,36 @@ export interface ElasticLine {
   readonly offsetStress?: number | undefined;
   /** First sample at or beyond that offset line. */
   readonly offsetSample?: number | undefined;
+}
+
+/** Whether a curve has a straight part that its elastic line rests on. */
+export interface LinearPart {
+  /** `none` where the record speaks against it, in one way or another; `found` where nothing does. */
+  readonly verdict: 'found' | 'none';
+  /**
+   * What speaks against it: the slope falls within the elastic part, a toe reaches up into it and leaves no more than a short window,
+   * windows by the same bounds disagree otherwise, a window that was given lies off all others, a parabola bends the window itself, or yielding has begun
+   * within it; absent where nothing does.
+   */
+  readonly why?: 'slope-falls' | 'toe-reaches-up' | 'windows-apart' | 'window-apart' | 'window-bent' | 'yields-early' | undefined;
+  /** By how much: the fall, the spread of the slopes, how far the window's own lies off them, the change of slope over the window, or what yielding and toe take off, as a share of the slope [1]. */
+  readonly share?: number | undefined;
+}
+
+/** Whether the 0.2 % proof strength of a line can be trusted, told before it is used. */
+export interface LineTrust {
+  /** Elastic strain at the crossing over the offset, λ [1]. */
+  readonly leverage: number;
+  /**
+   * What the doubt of the slope moves the offset by, as a share of it: λ times S_m(rel), or times the share by which other windows' slopes
+   * disagree, the curve is bent, or steps of the strain reading leave the slope open, whichever is larger.
+   */
+  readonly offsetDoubt: number;
+  /**
+   * `sound` up to 5 % of the offset, `doubtful` up to 20 %, beyond that `unusable` (common practice). Never `sound` without a linear part that is known,
+   * with a fragile envelope, or with fewer than 8 samples; two samples have no standard error, so their line is `unusable`.
+   */
+  readonly verdict: 'sound' | 'doubtful' | 'unusable';
 }
 
 /** What explains an elastic line. */

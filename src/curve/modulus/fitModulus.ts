@@ -1,11 +1,10 @@
 import { failure, success, type CurveColumns, type Outcome, type StressStrainCurve } from '../../base/index.js';
-import { lineFit, maximumIndex, reachedSince } from '../../numeric/index.js';
+import { lineFit, maximumIndex, reachedSince, resolution } from '../../numeric/index.js';
 import { coarseLine } from './coarseLine.js';
 import { explainLine } from './explainLine.js';
 import type { ElasticLine, ModulusFit, ModulusReason } from './ModulusFit.js';
 import { requireCurve } from '../requireCurve.js';
 import { between } from './between.js';
-import { resolution } from '../../record/index.js';
 import { POINTS, requireModulusOptions, SHARE, type ModulusOptions, type WindowChoice } from '../window/windowChoice.js';
 import { OTHERS, windowSearch } from '../window/windowSearch.js';
 import { leastRise, type WindowTask } from '../window/windowTask.js';

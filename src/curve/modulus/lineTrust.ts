@@ -1,24 +1,8 @@
 import { PROOF_OFFSET } from '../../base/index.js';
-import { slopeSpread, type LinearPart } from './linearPart.js';
+import { slopeSpread } from './linearPart.js';
 import { POINTS } from '../window/windowChoice.js';
-import type { ElasticLine } from './ModulusFit.js';
+import type { ElasticLine, LinearPart, LineTrust } from './ModulusFit.js';
 import type { WindowEnvelope } from './windowEnvelope.js';
-
-/** Whether the 0.2 % proof strength of a line can be trusted, told before it is used. */
-export interface LineTrust {
-  /** Elastic strain at the crossing over the offset, λ [1]. */
-  readonly leverage: number;
-  /**
-   * What the doubt of the slope moves the offset by, as a share of it: λ times S_m(rel), or times the share by which other windows' slopes
-   * disagree, the curve is bent, or steps of the strain reading leave the slope open, whichever is larger.
-   */
-  readonly offsetDoubt: number;
-  /**
-   * `sound` up to 5 % of the offset, `doubtful` up to 20 %, beyond that `unusable` (common practice). Never `sound` without a linear part that is known,
-   * with a fragile envelope, or with fewer than 8 samples; two samples have no standard error, so their line is `unusable`.
-   */
-  readonly verdict: 'sound' | 'doubtful' | 'unusable';
-}
 
 const DOUBTFUL = 0.05;
 const UNUSABLE = 0.2;

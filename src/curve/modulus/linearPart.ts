@@ -1,20 +1,6 @@
 import { bendDoubt } from './beginningYield.js';
-import type { ElasticLine, LineExplanation } from './ModulusFit.js';
+import type { ElasticLine, LinearPart, LineExplanation } from './ModulusFit.js';
 import type { WindowEnvelope } from './windowEnvelope.js';
-
-/** Whether a curve has a straight part that its elastic line rests on. */
-export interface LinearPart {
-  /** `none` where the record speaks against it, in one way or another; `found` where nothing does. */
-  readonly verdict: 'found' | 'none';
-  /**
-   * What speaks against it: the slope falls within the elastic part, a toe reaches up into it and leaves no more than a short window,
-   * windows by the same bounds disagree otherwise, a window that was given lies off all others, a parabola bends the window itself, or yielding has begun
-   * within it; absent where nothing does.
-   */
-  readonly why?: 'slope-falls' | 'toe-reaches-up' | 'windows-apart' | 'window-apart' | 'window-bent' | 'yields-early' | undefined;
-  /** By how much: the fall, the spread of the slopes, how far the window's own lies off them, the change of slope over the window, or what yielding and toe take off, as a share of the slope [1]. */
-  readonly share?: number | undefined;
-}
 
 /** From which shares on there is no linear part. */
 export interface LinearLimits {

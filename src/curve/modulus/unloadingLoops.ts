@@ -16,7 +16,7 @@ import { fitModulusKernel } from './fitModulus.js';
 import type { ElasticLine, ModulusReason } from './ModulusFit.js';
 import { requireCurve } from '../requireCurve.js';
 import { loopEnergy, turningPoints, unloadingLine, type TurningPoints, type UnloadingWindow } from './unloadingLoop.js';
-import type { YieldPoint } from '../yield/yieldPoints.js';
+import type { YieldPoint } from '../yield/YieldPoint.js';
 
 /** Options of {@link unloadingLoops}. */
 export interface UnloadingOptions {

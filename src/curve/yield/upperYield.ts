@@ -1,7 +1,7 @@
 import { failure, success, type Outcome, type StressStrainCurve } from '../../base/index.js';
 import { noiseLevel } from '../../numeric/index.js';
 import type { LowerYieldRule } from './LowerYieldRule.js';
-import type { YieldReason } from './yieldPoints.js';
+import type { YieldReason } from './YieldPoint.js';
 
 type UpperReason = Exclude<YieldReason, 'no-hardening-after'>;
 

@@ -18,17 +18,8 @@ import { maximumIndex } from '../../numeric/index.js';
 import { lowerYieldRules, type LowerYieldRule } from './LowerYieldRule.js';
 import { requireCurve } from '../requireCurve.js';
 import { spoiltByPauses, upperYield, type YieldTask } from './upperYield.js';
+import type { YieldPoint, YieldPoints, YieldReason } from './YieldPoint.js';
 import { yieldingRange } from './yieldingRange.js';
-
-/** A point of the curve with its sample. */
-export interface YieldPoint {
-  /** Stress [MPa]. */
-  readonly stress: number;
-  /** Strain as the curve counts it, less `strainShift` [mm/mm]. */
-  readonly strain: number;
-  /** Sample of the curve. */
-  readonly index: number;
-}
 
 /** Options of {@link yieldPoints}. */
 export interface YieldOptions {
@@ -45,21 +36,6 @@ export interface YieldOptions {
   /** ReL over the whole yielding range, or over the first 0.25 % strain after ReH; default `whole`. */
   readonly lowerYield?: LowerYieldRule | undefined;
 }
-
-/** The yield points of a curve with discontinuous yielding. */
-export interface YieldPoints {
-  /** Upper yield strength ReH. */
-  readonly upper: YieldPoint;
-  /** Lower yield strength ReL. */
-  readonly lower: YieldPoint;
-  /** Yield point extension Ae [mm/mm]. */
-  readonly extension: number;
-  /** First sample of uniform hardening. */
-  readonly hardeningStart: number;
-}
-
-/** Why there is no yield point. */
-export type YieldReason = 'no-fall' | 'ends-after-fall' | 'fall-within-noise' | 'fall-in-pause' | 'no-hardening-after';
 
 /** @internal The standard's rule for ReH: a fall of so much, as a share, and no higher stress over so much strain. */
 export const yieldRule = { minimumFall: 0.005, minimumStrain: 0.0005 };

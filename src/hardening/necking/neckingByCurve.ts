@@ -1,7 +1,7 @@
 import { failure, success, type Outcome } from '../../base/index.js';
 import { cellMeans, cubicFit, maximumIndex, noiseLevel, quarticRest, stretchAbove } from '../../numeric/index.js';
-import type { NeckingOnset, NeckingReason } from './considere.js';
 import { CORNER_PARAMETERS, neckingCorner, type Corner } from './neckingCorner.js';
+import type { NeckingOnset, NeckingReason } from './NeckingOnset.js';
 import { CELLS, smoothMaximum } from './smoothMaximum.js';
 
 /** The widest region: where the force is above this share of its maximum. */

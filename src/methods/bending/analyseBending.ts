@@ -16,7 +16,7 @@ import { provenanceOf } from '../common/provenanceOf.js';
 import { withoutSpikes } from '../common/spikeRepair.js';
 import { isStrainOfPiece, slopeIsModulus } from '../loading/slopeIsModulus.js';
 import { plainCopy } from '../common/plainCopy.js';
-import { explanationOf } from '../tension/tensionKernel.js';
+import { explanationOf } from '../loading/explanationOf.js';
 
 /**
  * A bending test from its record: modulus by slope and chord, flexural strengths, and every doubt that the data show.

@@ -28,7 +28,7 @@ import { plasticShapeFactor } from '../../piece/index.js';
 import type { BendingColumns, BendingPiece } from './BendingResult.js';
 import type { TestInfo } from '../common/MethodResult.js';
 import { requireSpikeRepair, type SpikeRepair } from '../common/spikeRepair.js';
-import type { TensionThresholds } from '../tension/tensionOptions.js';
+import type { TensionThresholds } from '../evaluation/tensionOptions.js';
 import { requireTest } from '../common/testInfo.js';
 import { lineThresholds, requireStrains, requireThresholds, type LineThresholdName } from '../common/thresholds.js';
 

@@ -5,7 +5,7 @@ import { budgetOf, requireInput, type CheckedInput, type UncertaintyBudget } fro
 import { tensionModel, type TensionChange, type TensionTask } from './tensionModel.js';
 import { atMaximum, bySymbol, NOTHING, noiseScatter, type Values } from './noiseScatter.js';
 import { errorOfDrift, type KnownNoise } from './tensionNoise.js';
-import type { TensionDoubts } from './tensionUncertainty.js';
+import type { TensionDoubts } from '../evaluation/tensionUncertainty.js';
 import { withFairWindow } from './withFairWindow.js';
 
 const FROM = 'analyseTension';

@@ -1,16 +1,16 @@
 import type { Quantity, TensionRecord, TestPiece } from '../../base/index.js';
 import { stressStrainKernel, type LineExplanation, type PieceLengths, type RecordedCurve, type WindowChoice } from '../../curve/index.js';
 import { areaOf } from '../../uncertainty/index.js';
-import { afterFracture } from '../tension/afterFracture.js';
+import { afterFracture } from '../evaluation/afterFracture.js';
 import type { BrokenPiece } from '../common/brokenPiece.js';
 import type { StrainSlip } from '../loading/departures.js';
 import { maximumForce } from '../common/quantity.js';
-import { tensionKernel } from '../tension/tensionKernel.js';
+import { tensionKernel } from '../evaluation/tensionKernel.js';
 import type { TensionNumbers } from '../loading/TensionNumbers.js';
-import type { TensionSettings } from '../tension/tensionOptions.js';
+import type { TensionSettings } from '../evaluation/tensionOptions.js';
 import { quantitiesOf } from './statedResult.js';
-import { tensionQuantities, type StrainHolds } from '../tension/tensionQuantities.js';
-import { SECTION } from './tensionUncertainty.js';
+import { tensionQuantities, type StrainHolds } from '../evaluation/tensionQuantities.js';
+import { SECTION } from '../evaluation/tensionUncertainty.js';
 
 /** @internal A test as it was analysed, ready to be evaluated again with something changed: the part of its record that is loading. */
 export interface TensionTask {

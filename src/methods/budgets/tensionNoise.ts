@@ -1,9 +1,9 @@
 import { soundLength } from '../../base/index.js';
-import { noiseLevel, type RandomStreams, reachedSince } from '../../numeric/index.js';
-import { motionOf, ofPiece, resolution } from '../../record/index.js';
+import { noiseLevel, reachedSince, resolution, type RandomStreams } from '../../numeric/index.js';
+import { motionOf, ofPiece } from '../../record/index.js';
 import { noiseDrift } from './noiseDrift.js';
 import type { TensionTask } from './tensionModel.js';
-import type { RecordNoise } from './tensionUncertainty.js';
+import type { RecordNoise } from '../evaluation/tensionUncertainty.js';
 
 /** @internal Noise of a record: standard deviations of a sample [N, mm], and correlation of the force's from sample to sample. */
 export interface KnownNoise extends Readonly<Record<keyof RecordNoise, number>> {

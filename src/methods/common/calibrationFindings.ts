@@ -1,6 +1,6 @@
 import { finding, trailStep, type Finding, type Quantity, type TrailStep } from '../../base/index.js';
+import type { UncertaintySources } from '../../uncertainty/index.js';
 import type { TestInfo } from './MethodResult.js';
-import type { TensionUncertainty } from '../budgets/tensionUncertainty.js';
 
 /** Months between two verifications where nothing else is stated (ISO 7500-1: not more than 12, from memory). */
 const INTERVAL = 12;
@@ -82,7 +82,7 @@ export const forceTrail = ({ calibratedForces: span }: TestInfo): TrailStep[] =>
 export function calibrationFindings(
   test: TestInfo,
   forces: readonly ForceOfResult[],
-  doubts: Pick<TensionUncertainty, 'force' | 'forceClass'> = {},
+  doubts: { readonly force?: UncertaintySources | undefined; readonly forceClass?: number | undefined } = {},
   window: readonly ForceOfResult[] = [],
 ): Finding[] {
   const outside = [...(test.findings ?? []), ...(test.calibratedForces ? spanFindings(test.calibratedForces, [...window, ...forces]) : [])];

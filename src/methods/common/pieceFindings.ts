@@ -1,8 +1,5 @@
 import { finding, type Finding, type Section, type TestPiece } from '../../base/index.js';
 import { leastParallelLength, proportionalGaugeLength } from '../../geometry/index.js';
-import type { BrokenPiece } from './brokenPiece.js';
-import { brokenPieceFindings, type BrokenPieceValues } from './brokenPieceFindings.js';
-import type { TensionSettings } from '../tension/tensionOptions.js';
 
 /** Dimensions below which another annex of ISO 6892-1 applies (from memory), and the usual limit of width over thickness. */
 const LEAST_DIAMETER = 4;
@@ -54,21 +51,4 @@ export function lengthFindings(piece: TestPiece, limit: number, travelUsed: bool
     if (parallelLength < least) found.push(finding('parallel-length-short', { length: parallelLength, least }));
   }
   return found;
-}
-
-/** @internal Doubts about the test piece: its section, its lengths, and what was measured on it when broken. */
-export function pieceFindings(
-  piece: TestPiece,
-  broken: BrokenPiece,
-  result: BrokenPieceValues,
-  settings: TensionSettings,
-  travelUsed: boolean,
-): Finding[] {
-  const { sectionSpread, gaugeLengthDeviation } = settings.thresholds;
-  return [
-    ...dimensionFindings(piece.section),
-    ...readingFindings(piece.section, sectionSpread),
-    ...lengthFindings(piece, gaugeLengthDeviation, travelUsed),
-    ...brokenPieceFindings(piece, broken, result, settings.minimumElongation),
-  ];
 }

@@ -1,7 +1,7 @@
 import type { Quantity, Section, StressStrainCurve, TensionColumns } from '../../base/index.js';
 import type { Loading } from '../loading/loadingOf.js';
 import type { MethodResult } from '../common/MethodResult.js';
-import type { FracturePoint, HardeningSummary, ModulusWindow, StrengthAtExtension } from '../tension/TensionResult.js';
+import type { FracturePoint, HardeningSummary, ModulusWindow, StrengthAtExtension } from '../loading/LineResult.js';
 
 /** Columns of a compression test; compression may be negative or positive in each. At least one of `extension`, `strain` and `travel`. */
 export type CompressionColumns<A extends ArrayLike<number> = ArrayLike<number>> = Omit<TensionColumns<A>, 'transverseStrain'>;

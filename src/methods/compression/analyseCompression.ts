@@ -20,7 +20,7 @@ import { withoutSpikes } from '../common/spikeRepair.js';
 import { isStrainOfPiece, slopeIsModulus } from '../loading/slopeIsModulus.js';
 import { plainCopy } from '../common/plainCopy.js';
 import { hollomonOf, meansOf } from '../loading/hardeningAndNecking.js';
-import { explanationOf } from '../tension/tensionKernel.js';
+import { explanationOf } from '../loading/explanationOf.js';
 
 /**
  * A compression test from its record: yield strength, stresses at stated strains, flow curve, and every doubt that the data show.

@@ -17,7 +17,7 @@ import {
 import type { CompressionPiece } from './CompressionResult.js';
 import type { TestInfo } from '../common/MethodResult.js';
 import { requireSpikeRepair, type SpikeRepair } from '../common/spikeRepair.js';
-import type { TensionThresholds } from '../tension/tensionOptions.js';
+import type { TensionThresholds } from '../evaluation/tensionOptions.js';
 import { requireTest } from '../common/testInfo.js';
 import { lineThresholds, requireStrains, requireThresholds, type LineThresholdName } from '../common/thresholds.js';
 

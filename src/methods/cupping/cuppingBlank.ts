@@ -1,6 +1,7 @@
 import { finding, type Finding } from '../../base/index.js';
 import { beyondCompliance, travelWithoutFrame, type FrameMotion } from '../../curve/index.js';
-import { checkRecordKernel, resolution } from '../../record/index.js';
+import { resolution } from '../../numeric/index.js';
+import { checkRecordKernel } from '../../record/index.js';
 import { cupDepth } from './cupDepth.js';
 import type { CuppingBlank } from './CuppingResult.js';
 import type { ForceRecord } from '../common/ForceColumns.js';

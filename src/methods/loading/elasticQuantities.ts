@@ -1,8 +1,8 @@
 import { SHARE, bendDoubt, type ElasticLine, type LineExplanation, type WindowChoice } from '../../curve/index.js';
 import type { Quantity, StressStrainCurve } from '../../base/index.js';
 import { ISO, quantity } from '../common/quantity.js';
+import type { ModulusWindow } from './LineResult.js';
 import type { TensionNumbers } from './TensionNumbers.js';
-import type { ModulusWindow, TensionResult } from '../tension/TensionResult.js';
 
 /** How a window was chosen; the gap and the shares where they are not the defaults. */
 function criterionInWords(window: WindowChoice): string {
@@ -71,7 +71,7 @@ export const slopeQuantity = (
 /** @internal Elastic line, modulus, and the window with what explains it, where that was asked for. */
 export function elasticQuantities(
   numbers: TensionNumbers,
-  curve: TensionResult['curve'],
+  curve: StressStrainCurve,
   isModulus: boolean,
   explanation: LineExplanation | undefined,
 ) {

@@ -5,9 +5,9 @@ import { LOADED } from '../../record/index.js';
 import type { FrameShare } from './frameShare.js';
 import type { RefusedFrame } from './usableFrame.js';
 import type { TestInfo } from '../common/MethodResult.js';
+import type { LineResult } from './LineResult.js';
 import type { TensionNumbers } from './TensionNumbers.js';
 import type { LineThresholds } from '../common/thresholds.js';
-import type { TensionResult } from '../tension/TensionResult.js';
 
 /** The step of the displacement at which a proof strength is worth a fault, as a share of the offset. */
 const STEP_FAULT = 0.33;
@@ -15,7 +15,7 @@ const STEP_FAULT = 0.33;
 /** What the compliance alone may make of E before it is a caution (common practice). */
 const CARRIED = 0.05;
 
-type Found = Pick<TensionResult, 'proofStrengths' | 'modulusWindow'>;
+type Found = Pick<LineResult, 'proofStrengths' | 'modulusWindow'>;
 type Settings = { readonly thresholds: LineThresholds };
 
 /** Grips in words, so that capitals and blanks at the ends make no difference. */

@@ -1,6 +1,6 @@
-import { finding, type Finding } from '../../base/index.js';
+import { finding, type Finding, type Quantity } from '../../base/index.js';
+import type { HardeningSummary } from './LineResult.js';
 import type { TensionNumbers } from './TensionNumbers.js';
-import type { TensionResult } from '../tension/TensionResult.js';
 
 /** Correlation wanted of a hardening fit, and how far n may lie from the true uniform strain (common practice). */
 const HARDENING_CORRELATION = 0.995;
@@ -20,7 +20,7 @@ export function hardeningFindings(
     maximum,
     endStress,
   }: Pick<TensionNumbers, 'line' | 'hardening' | 'necking' | 'maximum'> & Partial<Pick<TensionNumbers, 'endStress'>>,
-  result: Pick<TensionResult, 'hardening' | 'totalExtensionAtMaximumForce'>,
+  result: { readonly hardening?: HardeningSummary | undefined; readonly totalExtensionAtMaximumForce?: Quantity | undefined },
 ): Finding[] {
   const found: Finding[] = [];
   if (hardening?.ok === false) found.push(finding('not-determined', { symbol: 'n', why: hardening.message }, { field: 'hardening' }));

@@ -1,9 +1,9 @@
 import { quantity } from '../common/quantity.js';
+import type { HardeningSummary } from './LineResult.js';
 import type { TensionNumbers } from './TensionNumbers.js';
-import type { TensionResult } from '../tension/TensionResult.js';
 
 /** @internal The hardening law. */
-export function hardeningQuantities({ hardening: fit }: Pick<TensionNumbers, 'hardening'>): Pick<TensionResult, 'hardening'> {
+export function hardeningQuantities({ hardening: fit }: Pick<TensionNumbers, 'hardening'>): { readonly hardening?: HardeningSummary } {
   if (fit?.ok !== true) return {};
   return {
     hardening: {

@@ -1,10 +1,10 @@
-import { finding, type Finding } from '../../base/index.js';
+import { finding, type Finding, type StressStrainCurve } from '../../base/index.js';
 import { isGiven, POINTS, SHARE, type ElasticLine, type LinearPart } from '../../curve/index.js';
 import { metalModuli } from '../../materials/index.js';
 import { reachedSince } from '../../numeric/index.js';
+import type { LineResult } from './LineResult.js';
 import type { TensionNumbers } from './TensionNumbers.js';
 import type { LineThresholds } from '../common/thresholds.js';
-import type { TensionResult } from '../tension/TensionResult.js';
 
 const SCATTER_FAULT = 0.03;
 /** A slope is flattened from what an extensometer of class 1 is allowed to be off (ISO 9513); common practice where it is a caution. */
@@ -44,8 +44,8 @@ const OF_CURVE: ReadonlySet<LinearPart['why']> = new Set(['slope-falls', 'toe-re
 /** @internal Doubts about the elastic line and its window; without a line, what else there is none of. */
 export function lineFindings(
   numbers: Pick<TensionNumbers, 'line'>,
-  curve: TensionResult['curve'],
-  result: Pick<TensionResult, 'modulus' | 'modulusWindow' | 'proofStrengths'>,
+  curve: StressStrainCurve,
+  result: LineResult,
   { thresholds }: { readonly thresholds: LineThresholds },
   others: readonly string[] = ['Rp', 'Rt', 'Ag', 'n'],
   modulus = 'E',

@@ -4,7 +4,7 @@ import { lineFit, mean, sampleDeviation } from '../../numeric/index.js';
 import { motionOf, ofDrive, type Pause } from '../../record/index.js';
 import type { LineLoadingPart } from './evaluateLine.js';
 import type { LineNumbers } from './lineKernel.js';
-import type { StrengthAtExtension, YieldStrength } from '../tension/TensionResult.js';
+import type { StrengthAtExtension } from './LineResult.js';
 import { recordOfLoading } from './timeOfLoading.js';
 
 /** Speeds vary by so much: a note, a caution (common practice). */
@@ -80,7 +80,7 @@ function notes(pauses: readonly PlacedPause[]): Finding[] {
 export function pauseFindings(
   pauses: readonly Pause[],
   curve: StressStrainCurve,
-  yields: readonly (YieldStrength | StrengthAtExtension | undefined)[],
+  yields: readonly (Pick<StrengthAtExtension, 'symbol' | 'strain'> | undefined)[],
   line: LineNumbers['line'],
 ): Finding[] {
   const placed = pauses.map(({ range, duration }): PlacedPause => {

@@ -1,9 +1,8 @@
-import { finding, type Finding } from '../../base/index.js';
+import { finding, type Finding, type StressStrainCurve } from '../../base/index.js';
 import { offsetLeverage, sustainedCrossing } from '../../curve/index.js';
 import type { TensionNumbers } from './TensionNumbers.js';
 import type { LineThresholds } from '../common/thresholds.js';
 import { percent } from '../common/quantity.js';
-import type { TensionResult } from '../tension/TensionResult.js';
 
 /** Samples between the end of the elastic window and the proof point that are wanted (common practice). */
 const POINTS_BEFORE_PROOF = 5;
@@ -20,7 +19,7 @@ interface ProofSettings {
 /** @internal Doubts about proof strengths and strengths at total extensions, which need the piece's own strain; `stepShare` is what steps leave open of the slope, `symbols` are without their index. */
 export function proofFindings(
   numbers: Pick<TensionNumbers, 'line' | 'proofs' | 'totals' | 'highest'>,
-  curve: TensionResult['curve'],
+  curve: StressStrainCurve,
   settings: ProofSettings,
   stepShare = 0,
   strainOfPiece = true,

@@ -1,7 +1,7 @@
 import type { Outcome } from '../../base/index.js';
 import type { CurvePoint } from '../../curve/index.js';
 import { percent, quantity } from '../common/quantity.js';
-import type { StrengthAtExtension } from '../tension/TensionResult.js';
+import type { StrengthAtExtension } from './LineResult.js';
 
 /** @internal Strengths read at offsets or total strains, each only where the curve reaches it; the symbol takes the strain in per cent. */
 export const strengthsAt = (

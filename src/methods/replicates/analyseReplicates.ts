@@ -20,7 +20,7 @@ import {
   repeatedFindings,
   type RuledProperty,
 } from './replicateFindings.js';
-import type { PoolableDifference, ReplicateDifference, ReplicateProperty, ReplicatesResult } from './ReplicatesResult.js';
+import type { PoolableDifference, ReplicateDifference, ReplicateProperty, ReplicatesResult } from '../results/ReplicatesResult.js';
 import { requireTestResult } from '../results/requireTestResult.js';
 import { plainCopy } from '../common/plainCopy.js';
 import type { TestResult } from '../results/TestResult.js';

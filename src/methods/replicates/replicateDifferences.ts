@@ -1,5 +1,5 @@
 import { replicateTraits, type ReplicateTrait } from './replicateTraits.js';
-import type { ReplicateDifference } from './ReplicatesResult.js';
+import type { ReplicateDifference } from '../results/ReplicatesResult.js';
 import type { TestResult } from '../results/TestResult.js';
 
 /** @internal In what the tests differ, and how that is said. */

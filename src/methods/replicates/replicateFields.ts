@@ -1,6 +1,6 @@
 import type { Quantity } from '../../base/index.js';
 import { usualVariation, type RoundingKind } from '../../statistics/index.js';
-import type { ReplicateDifference } from './ReplicatesResult.js';
+import type { ReplicateDifference } from '../results/ReplicatesResult.js';
 import type { TestResult } from '../results/TestResult.js';
 
 /** @internal The result of a method. */

@@ -3,7 +3,7 @@ import { stepOfFigures } from '../../numeric/index.js';
 import { roundingStep, summariseReplicates } from '../../statistics/index.js';
 import type { FoundDifference } from './replicateDifferences.js';
 import type { ReplicateField } from './replicateFields.js';
-import type { ReplicateProperty } from './ReplicatesResult.js';
+import type { ReplicateProperty } from '../results/ReplicatesResult.js';
 import type { TestResult } from '../results/TestResult.js';
 
 /** @internal A property with the rule of its field. */

@@ -3,7 +3,7 @@ import { mean } from '../../numeric/index.js';
 import type { Loading } from '../loading/loadingOf.js';
 import type { MethodResult } from '../common/MethodResult.js';
 import type { ResultOf } from './replicateFields.js';
-import type { ReplicateDifference } from './ReplicatesResult.js';
+import type { ReplicateDifference } from '../results/ReplicatesResult.js';
 import type { TestResult } from '../results/TestResult.js';
 
 /** @internal What a test has that another may have otherwise: words, or a number above 0 with the factor within which two count as alike. */

@@ -5,16 +5,16 @@ import {
   requireObject,
   requireOptions,
   requirePositive,
-  type BaseUnit,
   type Finding,
   type TensionColumns,
   unitInWords,
 } from '../../base/index.js';
 import { requireRecord } from '../../curve/index.js';
 import { motionOf, ofPiece } from '../../record/index.js';
+import type { ConsistencyLink } from './consistencyLink.js';
 import { barbaLinks, elongationLinks, hardnessLink, neckingLink } from './consistencyLinks.js';
 import { elasticEnergyLink, workLink } from './energyLinks.js';
-import type { TensionResult } from '../tension/TensionResult.js';
+import type { TensionResult } from '../evaluation/TensionResult.js';
 
 /** What else is known of the piece. */
 export interface ConsistencyOptions {
@@ -38,46 +38,6 @@ export interface ConsistencyOptions {
     | undefined;
   /** The record that the result was made from, as given to `analyseTension`. */
   readonly record?: TensionColumns | undefined;
-}
-
-/** One side of a link. */
-export interface LinkSide {
-  /** What it is. */
-  readonly symbol: string;
-  /** Its value. */
-  readonly value: number;
-  /** Unit of the value. */
-  readonly unit: BaseUnit;
-}
-
-/** Two values that must go together. */
-export interface ConsistencyLink {
-  /** Name of the link; never renamed. */
-  readonly link:
-    | 'strength-hardness'
-    | 'exponent-uniform-strain'
-    | 'elongation-two-lengths'
-    | 'even-part'
-    | 'elongation-uniform-extension'
-    | 'fracture-strain-elongation'
-    | 'work-stored-energy'
-    | 'work-energy';
-  /** Whether both sides must be equal, or the left at least as large as the right. */
-  readonly relation: 'equal' | 'at-least';
-  /** One side. */
-  readonly left: LinkSide;
-  /** The other side, in the same unit. */
-  readonly right: LinkSide;
-  /** Left less right, in their unit. */
-  readonly difference: number;
-  /** What the rule leaves open and twice the combined standard uncertainty, in their unit. */
-  readonly tolerance: number;
-  /** Whether the link holds. */
-  readonly holds: boolean;
-  /** Where it is broken: likely causes, the likeliest first. */
-  readonly causes: readonly string[];
-  /** Where the rule comes from. */
-  readonly source: string;
 }
 
 /** The values of one test against each other. */

@@ -1,6 +1,5 @@
-import type { ConsistencyLink } from './checkConsistency.js';
-import { doubt, link } from './consistencyLink.js';
-import type { TensionResult } from '../tension/TensionResult.js';
+import { doubt, link, type ConsistencyLink } from './consistencyLink.js';
+import type { TensionResult } from '../evaluation/TensionResult.js';
 
 /** Rm over HBW of steels, middle and half-width (common practice: 3.0 to 3.6). */
 const HARDNESS_FACTOR = [3.3, 0.3] as const;

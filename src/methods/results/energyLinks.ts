@@ -1,7 +1,6 @@
 import { areaUnder } from '../../curve/index.js';
-import type { ConsistencyLink } from './checkConsistency.js';
-import { link } from './consistencyLink.js';
-import type { TensionResult } from '../tension/TensionResult.js';
+import { link, type ConsistencyLink } from './consistencyLink.js';
+import type { TensionResult } from '../evaluation/TensionResult.js';
 
 /** Work by trapezoids against work by the result, and the toe against the straight corner (common practice). */
 const WORK_DOUBT = 0.02;

@@ -1,7 +1,7 @@
 import { InputError, requireOneOf } from '../../base/index.js';
-import type { ReplicatesResult } from '../replicates/ReplicatesResult.js';
+import type { ReplicatesResult } from './ReplicatesResult.js';
 import { resultColumns } from './resultColumns.js';
-import type { TensionResult } from '../tension/TensionResult.js';
+import type { TensionResult } from '../evaluation/TensionResult.js';
 import type { TestResult } from './TestResult.js';
 import { schemaVersion } from './toJson.js';
 

@@ -1,4 +1,4 @@
-import type { ReplicatesResult } from '../replicates/ReplicatesResult.js';
+import type { ReplicatesResult } from './ReplicatesResult.js';
 import type { TestResult } from './TestResult.js';
 
 /**

@@ -1,19 +1,20 @@
 import { trailStep, type CurveColumns, type Finding, type TrailStep } from '../../base/index.js';
 import { requireCurve, type RecordedCurve } from '../../curve/index.js';
-import { recordOutline, resolution, slipsBackOf, surveyExcursions, unloadedFrom } from '../../record/index.js';
+import { resolution } from '../../numeric/index.js';
+import { recordOutline, slipsBackOf, surveyExcursions, unloadedFrom } from '../../record/index.js';
 import { calibrationFindings } from '../common/calibrationFindings.js';
 import { departuresOf } from '../loading/departures.js';
 import { interruptionsOf } from '../loading/interruptionsOf.js';
 import { excursionsTrail } from '../loading/excursionsTrail.js';
 import { familyFindings } from './familyFindings.js';
-import { evaluateLoading, findingOnRecord } from './loadingPart.js';
+import { evaluateLoading, findingOnRecord } from '../evaluation/loadingPart.js';
 import { methodFindings } from './methodFindings.js';
 import { slopeIsModulus } from '../loading/slopeIsModulus.js';
 import { slopeOverSlip } from './slopeOverSlip.js';
-import { explanationOf } from './tensionKernel.js';
-import { curveOptionNames, requireTensionOptions, type CurveAnalysisOptions } from './tensionOptions.js';
-import { tensionQuantities } from './tensionQuantities.js';
-import type { TensionResult } from './TensionResult.js';
+import { explanationOf } from '../loading/explanationOf.js';
+import { curveOptionNames, requireTensionOptions, type CurveAnalysisOptions } from '../evaluation/tensionOptions.js';
+import { tensionQuantities } from '../evaluation/tensionQuantities.js';
+import type { TensionResult } from '../evaluation/TensionResult.js';
 import { provenanceOf } from '../common/provenanceOf.js';
 import { withYieldDips, yieldDipFindings, yieldDips } from './yieldDips.js';
 

@@ -1,6 +1,6 @@
 import type { TensionColumns, TestPiece } from '../../base/index.js';
-import type { TensionOptions } from './tensionOptions.js';
-import type { TensionResult } from './TensionResult.js';
+import type { TensionOptions } from '../evaluation/tensionOptions.js';
+import type { TensionResult } from '../evaluation/TensionResult.js';
 import { runTension } from './runTension.js';
 
 /**

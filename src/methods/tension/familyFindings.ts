@@ -1,8 +1,8 @@
 import { PROOF_OFFSET, type Finding } from '../../base/index.js';
 import { crossCheck, metalModuli, type MeasuredProperties, type Measurement } from '../../materials/index.js';
 import type { TensionNumbers } from '../loading/TensionNumbers.js';
-import type { TensionSettings } from './tensionOptions.js';
-import type { Quantities } from './tensionQuantities.js';
+import type { TensionSettings } from '../evaluation/tensionOptions.js';
+import type { Quantities } from '../evaluation/tensionQuantities.js';
 import { unlikeFinding, type PropertyWords } from '../common/unlikeFinding.js';
 
 /** A slope scattered by more than this says nothing about the metal. */

@@ -1,7 +1,7 @@
 import { finding, type Finding } from '../../base/index.js';
 import { roundingStep } from '../../statistics/index.js';
 import type { TensionNumbers } from '../loading/TensionNumbers.js';
-import type { TensionResult } from './TensionResult.js';
+import type { TensionResult } from '../evaluation/TensionResult.js';
 
 /** The neighbourhood of the maximum may be this wide (common practice). */
 const WIDEST_MAXIMUM = 0.02;

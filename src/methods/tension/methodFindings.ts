@@ -5,9 +5,9 @@ import { maximumFindings } from './maximumFindings.js';
 import { negativeFindings } from './negativeFindings.js';
 import { proofFindings } from '../loading/proofFindings.js';
 import type { TensionNumbers } from '../loading/TensionNumbers.js';
-import type { TensionSettings } from './tensionOptions.js';
-import type { TensionResult } from './TensionResult.js';
-import type { Quantities } from './tensionQuantities.js';
+import type { TensionSettings } from '../evaluation/tensionOptions.js';
+import type { TensionResult } from '../evaluation/TensionResult.js';
+import type { Quantities } from '../evaluation/tensionQuantities.js';
 import { yieldFindings } from './yieldFindings.js';
 
 /** @internal Doubts about the evaluation: line, yield, maximum, fracture, hardening. */

@@ -1,6 +1,6 @@
 import { finding, type Finding } from '../../base/index.js';
 import type { TensionNumbers } from '../loading/TensionNumbers.js';
-import type { TensionResult } from './TensionResult.js';
+import type { TensionResult } from '../evaluation/TensionResult.js';
 
 const WHY = 'it would be negative';
 

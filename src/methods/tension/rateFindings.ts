@@ -2,11 +2,11 @@ import { finding, type Finding, type TensionRecord } from '../../base/index.js';
 import { loadingRatesKernel, testingRates } from '../../curve/index.js';
 import { lineFit } from '../../numeric/index.js';
 import type { Pause } from '../../record/index.js';
-import type { LoadingPart } from './loadingPart.js';
+import type { LoadingPart } from '../evaluation/loadingPart.js';
 import { pauseFindings, unevenFindings } from '../loading/paceFindings.js';
 import type { TensionNumbers } from '../loading/TensionNumbers.js';
-import type { TensionSettings } from './tensionOptions.js';
-import type { Rates, TensionResult } from './TensionResult.js';
+import type { TensionSettings } from '../evaluation/tensionOptions.js';
+import type { Rates, TensionResult } from '../evaluation/TensionResult.js';
 import { recordOfLoading } from '../loading/timeOfLoading.js';
 
 /** Samples that local rates rest on at most. */

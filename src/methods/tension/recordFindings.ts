@@ -2,7 +2,7 @@ import { finding, type Finding, type TensionRecord } from '../../base/index.js';
 import type { RecordedCurve } from '../../curve/index.js';
 import { spikeFindings } from '../common/spikeFindings.js';
 import type { TensionNumbers } from '../loading/TensionNumbers.js';
-import type { TensionResult } from './TensionResult.js';
+import type { TensionResult } from '../evaluation/TensionResult.js';
 
 /** @internal Doubts about the record that show only in the evaluated curve: spikes, the extensometer's end. */
 export function recordFindings(

@@ -2,17 +2,18 @@ import { finding, type Finding, type Quantity, type TensionColumns, type TestPie
 import { requirePiece, requireRecord } from '../../curve/index.js';
 import { materialFamily } from '../../materials/index.js';
 import { applyChange, checkRecordKernel, endExtensometer, runningTime, slipsBackOf } from '../../record/index.js';
-import { afterFracture } from './afterFracture.js';
+import { afterFracture } from '../evaluation/afterFracture.js';
 import { requireBrokenPiece } from '../common/brokenPiece.js';
+import { brokenPieceFindings } from './brokenPieceFindings.js';
 import { calibrationFindings, forcesOf, forceTrail, windowForce } from '../common/calibrationFindings.js';
-import { brokenAt, elasticLengthRatio, evaluateRecord, strainRecord } from './evaluateRecord.js';
+import { brokenAt, elasticLengthRatio, evaluateRecord, strainRecord } from '../evaluation/evaluateRecord.js';
 import { frameFindings } from '../loading/frameFindings.js';
 import { frameShare, modulusWithFrame } from '../loading/frameShare.js';
-import { findingOnRecord } from './loadingPart.js';
+import { findingOnRecord } from '../evaluation/loadingPart.js';
 import { tensionLoading } from './tensionLoading.js';
 import { methodFindings } from './methodFindings.js';
 import { familyFindings } from './familyFindings.js';
-import { pieceFindings } from '../common/pieceFindings.js';
+import { dimensionFindings, lengthFindings, readingFindings } from '../common/pieceFindings.js';
 import { pullPositive } from './pullPositive.js';
 import { rateFindings, ratesOf } from './rateFindings.js';
 import { recordFindings } from './recordFindings.js';
@@ -25,13 +26,13 @@ import { plainCopy } from '../common/plainCopy.js';
 import { missingDoubts, tensionBudgets } from '../budgets/tensionBudgets.js';
 import type { TensionTask } from '../budgets/tensionModel.js';
 import { tensionNoise } from '../budgets/tensionNoise.js';
-import { requireTensionUncertainty, type TensionDoubts } from '../budgets/tensionUncertainty.js';
-import { explanationOf } from './tensionKernel.js';
-import { requireTensionOptions, tensionOptionNames, type TensionOptions } from './tensionOptions.js';
+import { requireTensionUncertainty, type TensionDoubts } from '../evaluation/tensionUncertainty.js';
+import { explanationOf } from '../loading/explanationOf.js';
+import { requireTensionOptions, tensionOptionNames, type TensionOptions } from '../evaluation/tensionOptions.js';
 import { maximumForce } from '../common/quantity.js';
-import { tensionQuantities } from './tensionQuantities.js';
+import { tensionQuantities } from '../evaluation/tensionQuantities.js';
 import { tensionTrail } from './tensionTrail.js';
-import type { TensionResult } from './TensionResult.js';
+import type { TensionResult } from '../evaluation/TensionResult.js';
 import { provenanceOf } from '../common/provenanceOf.js';
 import { withYieldDips, yieldDipFindings, yieldDips } from './yieldDips.js';
 import { withYieldLeaps, yieldLeapFindings, yieldLeaps } from './yieldLeaps.js';
@@ -136,7 +137,10 @@ export function runTension(
       shape: testPiece.section.shape,
     }),
     ...rateFindings({ record: given, curve, numbers, rates, pauses, part }, quantities, settings),
-    ...pieceFindings(testPiece, after, quantities, settings, recorded.basis !== 'extensometer'),
+    ...dimensionFindings(testPiece.section),
+    ...readingFindings(testPiece.section, settings.thresholds.sectionSpread),
+    ...lengthFindings(testPiece, settings.thresholds.gaugeLengthDeviation, recorded.basis !== 'extensometer'),
+    ...brokenPieceFindings(testPiece, after, quantities, settings.minimumElongation),
     ...frameFindings({ record: given, recorded, numbers, share, refused, strainStep }, 'tension', quantities, settings),
     ...calibrationFindings(
       settings.test,

@@ -1,8 +1,8 @@
 import { finding, type Finding, type Outcome } from '../../base/index.js';
 import { percent } from '../common/quantity.js';
-import type { Quantities } from './tensionQuantities.js';
+import type { Quantities } from '../evaluation/tensionQuantities.js';
 import type { TensionNumbers } from '../loading/TensionNumbers.js';
-import type { TensionSettings } from './tensionOptions.js';
+import type { TensionSettings } from '../evaluation/tensionOptions.js';
 
 /** Symbols of what is withheld. */
 function withheldSymbols(numbers: TensionNumbers, result: Quantities, settings: TensionSettings, at: number): string[] {

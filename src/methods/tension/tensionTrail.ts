@@ -1,11 +1,11 @@
 import { trailStep, type TensionRecord, type TrailStep } from '../../base/index.js';
 import type { PieceLengths, RecordedCurve } from '../../curve/index.js';
 import type { TensionNumbers } from '../loading/TensionNumbers.js';
-import type { TensionSettings } from './tensionOptions.js';
+import type { TensionSettings } from '../evaluation/tensionOptions.js';
 import { frameInWords } from '../loading/frameShare.js';
 import { excursionsTrail } from '../loading/excursionsTrail.js';
 import { lineTrail } from '../loading/lineTrail.js';
-import type { LoadingPart } from './loadingPart.js';
+import type { LoadingPart } from '../evaluation/loadingPart.js';
 
 /** @internal What was done to the record, in order, with the numbers it was done with. */
 export function tensionTrail(

@@ -1,7 +1,7 @@
 import { finding, type Finding } from '../../base/index.js';
 import type { Excursions } from '../../record/index.js';
 import type { TensionNumbers } from '../loading/TensionNumbers.js';
-import type { TensionResult } from './TensionResult.js';
+import type { TensionResult } from '../evaluation/TensionResult.js';
 
 /** @internal Short falls of the force during yielding, of which the motion does not tell whether they were strokes of the drive or the material. */
 export interface YieldDips {

@@ -1,6 +1,6 @@
 import { finding, type Finding } from '../../base/index.js';
 import type { TensionNumbers } from '../loading/TensionNumbers.js';
-import type { TensionSettings } from './tensionOptions.js';
+import type { TensionSettings } from '../evaluation/tensionOptions.js';
 
 /** @internal Doubts about yield point and proportional limit. */
 export function yieldFindings({ yielding, proportional }: TensionNumbers, settings: Pick<TensionSettings, 'proportionalLimit'>): Finding[] {

@@ -1,10 +1,7 @@
 import { finding, type Finding } from '../../base/index.js';
 import type { PossibleSlip } from '../loading/departures.js';
-import { evaluateLoading } from './loadingPart.js';
-import type { Ranges } from '../loading/loadingRanges.js';
-import type { TensionInput, TensionNumbers } from '../loading/TensionNumbers.js';
-import type { TensionSettings } from './tensionOptions.js';
-import type { TensionResult } from './TensionResult.js';
+import type { TensionNumbers } from '../loading/TensionNumbers.js';
+import type { TensionResult } from '../evaluation/TensionResult.js';
 
 /** @internal Sudden falls of the force during yielding that may be slips in the grips or bursts of the material, and what each of the two gives. */
 export interface YieldLeaps {
@@ -19,19 +16,6 @@ export interface YieldLeaps {
   /** Ae without what they add to strain, and with it [mm/mm]. */
   readonly least: number;
   readonly most: number;
-}
-
-/** @internal The yield points where the falls are left out, as slips would be; undefined without any. */
-export function withoutLeaps(
-  input: TensionInput,
-  settings: TensionSettings,
-  excursions: Ranges,
-  leaps: readonly PossibleSlip[],
-): TensionNumbers['yielding'] {
-  if (leaps.length === 0) return undefined;
-  const { curve } = input;
-  const left = [...excursions, ...leaps.map(({ range: [turn, , back] }) => [turn, back] as const)].sort((a, b) => a[0] - b[0]);
-  return evaluateLoading({ ...input, curve: { ...curve, strain: curve.strain.slice() } }, settings, left).numbers.yielding;
 }
 
 /** @internal Those that the yielding range holds. */

@@ -1,7 +1,7 @@
 import type { Quantity, StressStrainCurve, TestPiece } from '../../base/index.js';
 import type { YieldPoint } from '../../curve/index.js';
 import type { MethodResult } from '../common/MethodResult.js';
-import type { ExtensionBasis } from '../tension/TensionResult.js';
+import type { ExtensionBasis } from '../evaluation/TensionResult.js';
 
 /** One unloading with what follows from it. */
 export interface UnloadingLoopResult {

@@ -3,7 +3,7 @@ import { roundingStep, roundResult, type RoundingKind } from '../../statistics/i
 import { percent } from '../common/quantity.js';
 import { plainPairs, rulePairs, type RulePair, type StandardRule } from './standardRules.js';
 import type { CurveResult } from '../tension/analyseCurve.js';
-import type { TensionResult } from '../tension/TensionResult.js';
+import type { TensionResult } from '../evaluation/TensionResult.js';
 
 /** A property as one standard has it, with its value as that standard rounds it. */
 export interface StandardValue extends StandardRule {

@@ -1,15 +1,14 @@
 import { failure, success, type StressStrainCurve } from '../../base/index.js';
-import { maximumIndex } from '../../numeric/index.js';
-import { resolution } from '../../record/index.js';
+import { maximumIndex, resolution } from '../../numeric/index.js';
 import { elasticQuantities } from '../loading/elasticQuantities.js';
-import { extensionQuantities } from '../tension/extensionQuantities.js';
+import { extensionQuantities } from '../evaluation/extensionQuantities.js';
 import { hardeningQuantities } from '../loading/hardeningQuantities.js';
 import type { CurveAsRecorded } from './recordedCurve.js';
 import { departuresOf } from '../loading/departures.js';
-import { evaluateLoading } from '../tension/loadingPart.js';
-import type { TensionSettings } from '../tension/tensionOptions.js';
-import type { TensionResult } from '../tension/TensionResult.js';
-import { yieldQuantities } from '../tension/yieldQuantities.js';
+import { evaluateLoading } from '../evaluation/loadingPart.js';
+import type { TensionSettings } from '../evaluation/tensionOptions.js';
+import type { TensionResult } from '../evaluation/TensionResult.js';
+import { yieldQuantities } from '../evaluation/yieldQuantities.js';
 
 /** @internal What another evaluation of a curve can change. */
 export type EvaluatedValues = Pick<

@@ -23,7 +23,7 @@ import {
 } from '../../uncertainty/index.js';
 import { tensionTrials, type TensionTrialOptions } from './monteCarloTensionTrials.js';
 import { quantitiesOf } from '../budgets/statedResult.js';
-import type { TensionResult } from '../tension/TensionResult.js';
+import type { TensionResult } from '../evaluation/TensionResult.js';
 
 /** Options of {@link monteCarloTension}. */
 export interface MonteCarloTensionOptions extends Omit<TensionTrialOptions, 'firstTrial'> {

@@ -6,7 +6,7 @@ import { slopeInputs } from '../budgets/tensionBudgets.js';
 import { tensionModel } from '../budgets/tensionModel.js';
 import { withoutNoise } from '../budgets/withoutNoise.js';
 import { fillNoise, tensionNoise } from '../budgets/tensionNoise.js';
-import type { TensionOptions } from '../tension/tensionOptions.js';
+import type { TensionOptions } from '../evaluation/tensionOptions.js';
 
 /** Options of {@link monteCarloTensionTrials}: those of the analysis, and which trials. */
 export interface TensionTrialOptions extends TensionOptions, TrialRange {}

@@ -1,8 +1,8 @@
 import { InputError, type StressStrainCurve } from '../../base/index.js';
 import { requirePiece, type FrameMotion, type PieceLengths } from '../../curve/index.js';
 import { filletShare } from '../loading/moveCurve.js';
-import type { TensionSettings } from '../tension/tensionOptions.js';
-import type { TensionResult } from '../tension/TensionResult.js';
+import type { TensionSettings } from '../evaluation/tensionOptions.js';
+import type { TensionResult } from '../evaluation/TensionResult.js';
 
 /** @internal A curve as it was before its origin was moved and the fillets were taken off, read back from a result. */
 export interface CurveAsRecorded extends StressStrainCurve {

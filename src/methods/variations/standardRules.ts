@@ -1,5 +1,5 @@
 import type { RoundingKind } from '../../statistics/index.js';
-import type { TensionResult } from '../tension/TensionResult.js';
+import type { TensionResult } from '../evaluation/TensionResult.js';
 
 /** What one standard calls a property, and its rule in our own words. */
 export interface StandardRule {

@@ -4,8 +4,8 @@ import { requireInput } from '../../uncertainty/index.js';
 import { evaluateAgain, type Changed, type EvaluatedValues } from './evaluateAgain.js';
 import { recordedCurve } from './recordedCurve.js';
 import { requireStrains } from '../common/thresholds.js';
-import { requireTensionOptions, tensionOptionNames, type TensionOptions, type TensionSettings } from '../tension/tensionOptions.js';
-import type { TensionResult } from '../tension/TensionResult.js';
+import { requireTensionOptions, tensionOptionNames, type TensionOptions, type TensionSettings } from '../evaluation/tensionOptions.js';
+import type { TensionResult } from '../evaluation/TensionResult.js';
 import type { WhatIfChange, WhatIfOptions, WhatIfRow } from './WhatIfRow.js';
 
 const FROM = 'whatIf';

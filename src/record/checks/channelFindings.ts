@@ -1,6 +1,7 @@
 import { columnUnits, finding, soundLength, type ColumnName, type Finding, type TensionRecord } from '../../base/index.js';
 import type { ColumnHabit, RecordOutline } from '../survey/recordOutline.js';
-import { findSpikes, type Spike } from './spikes.js';
+import { spikeColumns, spikedColumns } from './spikedColumns.js';
+import type { Spike } from './spikes.js';
 
 /** Noise above this share of the range is a caution. */
 const NOISY = 0.005;
@@ -41,10 +42,7 @@ export function spikeFindings(column: ColumnName, spikes: readonly Spike[]): Fin
 
 /** @internal Spikes of all columns of force and motion. */
 export const allSpikeFindings = (record: TensionRecord): Finding[] =>
-  (['force', 'extension', 'strain', 'travel'] as const).flatMap((name) => {
-    const column = record[name];
-    return column ? spikeFindings(name, findSpikes(column, soundLength(column))) : [];
-  });
+  spikedColumns(record, spikeColumns).flatMap(({ name, spikes }) => spikeFindings(name, spikes));
 
 /** Equal highest samples: a channel at its end, unless the reading is stepped and stays near its top anyway. */
 function forceSaturation(outline: RecordOutline, least: number): Finding[] {

@@ -8,7 +8,7 @@ import {
   columnUnits,
 } from '../../base/index.js';
 import { maximumIndex, type BlockExtremes } from '../../numeric/index.js';
-import { allSpikeFindings, channelFindings } from './channelFindings.js';
+import { channelFindings, spikeFindings } from './channelFindings.js';
 import { clockFindings, GAP } from '../survey/clock.js';
 import { excursionsOf, type Excursions } from './excursions.js';
 import type { Pause } from './pauseSearch.js';
@@ -16,10 +16,11 @@ import { endExtensometer, type ExtensometerEnd } from './extensometerEnd.js';
 import { motionFindings } from './motionFindings.js';
 import { recordOutline, type RecordOutline } from '../survey/recordOutline.js';
 import { recordBlocks } from '../survey/recordBlocks.js';
-import { replaceSpikesKernel, spikeColumns } from '../repairs/replaceSpikes.js';
 import { requireColumns } from '../survey/requireColumns.js';
 import { severalTests } from '../survey/segments.js';
 import type { SlipsBack } from './slipsBack.js';
+import { spikeColumns, spikedColumns } from './spikedColumns.js';
+import { withoutSpikes } from './spikes.js';
 import { surveyRecord, type RecordSurvey } from '../survey/surveyRecord.js';
 import { zeroFindings } from './zeroFindings.js';
 
@@ -149,8 +150,10 @@ export function checkRecord(record: TensionColumns, thresholds: RecordThresholds
   const columns = requireColumns(from, record, 1);
   const limit = thresholds.gap ?? GAP;
   const blocks = recordBlocks(columns);
-  const { record: spikeless, trail } = replaceSpikesKernel(columns, spikeColumns, blocks);
-  const survey = surveyRecord(spikeless, limit, trail.length === 0 ? blocks : undefined);
+  const spiked = spikedColumns(columns, spikeColumns, blocks);
+  const straight = Object.fromEntries(spiked.map(({ name, column, spikes }) => [name, withoutSpikes(column, spikes)]));
+  const spikeless: TensionRecord = { ...columns, ...straight };
+  const survey = surveyRecord(spikeless, limit, spiked.length === 0 ? blocks : undefined);
   const { record: counted, ...known } = endExtensometer(spikeless, survey, limit);
-  return [...allSpikeFindings(columns), ...checkRecordKernel(counted, thresholds, known)];
+  return [...spiked.flatMap(({ name, spikes }) => spikeFindings(name, spikes)), ...checkRecordKernel(counted, thresholds, known)];
 }

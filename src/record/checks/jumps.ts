@@ -1,7 +1,6 @@
 import { soundLength } from '../../base/index.js';
 import type { RecordOutline } from '../survey/recordOutline.js';
-import { firstChange, noiseLevel } from '../../numeric/index.js';
-import { resolution } from '../survey/resolution.js';
+import { firstChange, noiseLevel, resolution } from '../../numeric/index.js';
 
 /** @internal A motion that jumps between two samples while the force goes on as before. */
 export interface Jump {

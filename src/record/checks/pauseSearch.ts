@@ -1,7 +1,6 @@
 import { soundLength } from '../../base/index.js';
-import { firstBelow, firstReaching, medianOf, noiseLevel } from '../../numeric/index.js';
+import { firstBelow, firstReaching, medianOf, noiseLevel, resolution } from '../../numeric/index.js';
 import type { ColumnHabit } from '../survey/recordOutline.js';
-import { resolution } from '../survey/resolution.js';
 
 /** A stretch in which the crosshead stood still. */
 export interface Pause {

@@ -1,8 +1,7 @@
 import { soundLength, type TensionRecord } from '../../base/index.js';
-import { firstReaching, medianOf, noiseLevel } from '../../numeric/index.js';
+import { firstReaching, medianOf, noiseLevel, resolution } from '../../numeric/index.js';
 import type { Jump } from './jumps.js';
 import { SLIPPED_CHORDS, steepestChord, type RecordOutline } from '../survey/recordOutline.js';
-import { resolution } from '../survey/resolution.js';
 import { ELASTIC } from './suddenFalls.js';
 
 /** A step is told by so many samples before it and after it, a twentieth of those up to half of the highest force, but no fewer. */

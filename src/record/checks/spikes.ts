@@ -1,5 +1,4 @@
-import { firstChange, medianChange, noiseLevel, ranked, type BlockExtremes } from '../../numeric/index.js';
-import { resolution } from '../survey/resolution.js';
+import { firstChange, medianChange, noiseLevel, ranked, resolution, type BlockExtremes } from '../../numeric/index.js';
 
 /** @internal Neighbouring samples that leave the line of a column and come back to it. */
 export interface Spike {
@@ -119,8 +118,8 @@ function spikesAbove(column: Float64Array, end: number, least: number): Spike[] 
   return spikes;
 }
 
-/** A copy of a column with the straight line in the place of spikes. */
-function without(column: Float64Array, spikes: readonly Spike[]): Float64Array {
+/** @internal A copy of a column with the straight line between the neighbours in the place of spikes. */
+export function withoutSpikes(column: Float64Array, spikes: readonly Spike[]): Float64Array {
   const straight = column.slice();
   for (const { range } of spikes) {
     const [before, after] = [range[0] - 1, range[1] + 1];
@@ -146,7 +145,7 @@ export function findSpikes(column: Float64Array, end = column.length, blocks?: B
   for (
     let more = spikesAbove(column, end, change);
     more.length > 0;
-    more = spikesAbove(without(column, spikes), end, change).filter(apart)
+    more = spikesAbove(withoutSpikes(column, spikes), end, change).filter(apart)
   ) {
     spikes.push(...more);
     if (spikes.length > Math.max(10, MOST * end)) return [];

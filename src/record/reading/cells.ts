@@ -9,6 +9,9 @@ export type ThousandsSign = '' | ' ' | "'" | '.' | ',';
 /** A cell of a spreadsheet or of a column store. */
 export type Cell = string | number | bigint | boolean | Date | null | undefined;
 
+/** @internal What most cells of a column are. */
+export type CellKind = 'number' | 'clock' | 'text' | 'empty';
+
 /** @internal Rows of cells, and the line on which each begins, from 0. */
 export interface SplitText {
   readonly rows: string[][];

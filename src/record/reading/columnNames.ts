@@ -1,6 +1,6 @@
 import type { ColumnName } from '../../base/index.js';
 import { parseUnit, type Dimension, type Unit } from '../../units/index.js';
-import type { CellKind } from './layout.js';
+import type { CellKind } from './cells.js';
 
 /** @internal A column of a file: its name, and the unit that stands with it. */
 export interface NamedColumn {

@@ -1,9 +1,6 @@
-import { cellValue, thousandsIn, type Cell, type DecimalSign, type Separator, type ThousandsSign } from './cells.js';
+import { cellValue, thousandsIn, type Cell, type CellKind, type DecimalSign, type Separator, type ThousandsSign } from './cells.js';
 import { clockTime } from './clockTime.js';
 import { isUnitsRow, joinedNames } from './headRows.js';
-
-/** @internal What most cells of a column are. */
-export type CellKind = 'number' | 'clock' | 'text' | 'empty';
 
 /** @internal How a table is laid out. */
 export interface Layout {

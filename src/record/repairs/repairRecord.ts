@@ -18,7 +18,8 @@ import type { RecordBlocks } from '../survey/recordBlocks.js';
 import { rebuildTime } from './rebuildTime.js';
 import { removeZeroDriftKernel } from './removeZeroDrift.js';
 import { ownColumns, type Repaired } from './repaired.js';
-import { replaceSpikesKernel, spikeColumns } from './replaceSpikes.js';
+import { replaceSpikesKernel } from './replaceSpikes.js';
+import { spikeColumns } from '../checks/spikedColumns.js';
 import { restoreZeroKernel } from './restoreZero.js';
 import { reverseSign, reversible, type ReversibleColumn } from './reverseSign.js';
 

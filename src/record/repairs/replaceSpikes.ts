@@ -1,35 +1,14 @@
-import {
-  requireOptions,
-  requireWords,
-  soundLength,
-  trailStep,
-  type TensionColumns,
-  type TensionRecord,
-  type TrailStep,
-} from '../../base/index.js';
+import { requireOptions, requireWords, trailStep, type TensionColumns, type TensionRecord, type TrailStep } from '../../base/index.js';
 import type { RecordBlocks } from '../survey/recordBlocks.js';
 import { ownColumns, repairedBy, type Repaired } from './repaired.js';
-import { findSpikes, type Spike } from '../checks/spikes.js';
+import { spikeColumns, spikedColumns, type SpikeColumn, type SpikedColumn } from '../checks/spikedColumns.js';
+import { withoutSpikes } from '../checks/spikes.js';
 
-/** Columns in which spikes are looked for. */
-export type SpikeColumn = 'force' | 'extension' | 'strain' | 'travel';
-
-/** @internal All of them. */
-export const spikeColumns: readonly SpikeColumn[] = ['force', 'extension', 'strain', 'travel'];
-
-/** @internal The step that puts the straight line between the neighbours in the place of spikes. */
-export function spikeStep(name: SpikeColumn, column: Float64Array, spikes: readonly Spike[]): TrailStep {
-  const samples: number[] = [];
-  const values: number[] = [];
-  for (const { range } of spikes) {
-    const [first, last] = range;
-    const before = column[first - 1]!;
-    const after = column[last + 1]!;
-    for (let i = first; i <= last; i += 1) {
-      samples.push(i);
-      values.push(before + ((after - before) * (i - first + 1)) / (last - first + 2));
-    }
-  }
+/** The step that takes the spikes of a column out. */
+function spikeStep({ name, column, spikes }: SpikedColumn): TrailStep {
+  const straight = withoutSpikes(column, spikes);
+  const samples = spikes.flatMap(({ range: [first, last] }) => Array.from({ length: last - first + 1 }, (_, k) => first + k));
+  const values = samples.map((i) => straight[i]!);
   return trailStep(
     'spikes-replaced',
     {
@@ -43,18 +22,8 @@ export function spikeStep(name: SpikeColumn, column: Float64Array, spikes: reado
 }
 
 /** @internal {@link replaceSpikes} on a checked record, whose blocks may be known. */
-export function replaceSpikesKernel(
-  record: TensionRecord,
-  columns: readonly SpikeColumn[] = spikeColumns,
-  blocks?: RecordBlocks,
-): Repaired {
-  const trail = columns.flatMap((name) => {
-    const column = record[name];
-    const spikes = column ? findSpikes(column, soundLength(column), blocks?.[name]) : [];
-    return column && spikes.length > 0 ? [spikeStep(name, column, spikes)] : [];
-  });
-  return repairedBy(record, trail);
-}
+export const replaceSpikesKernel = (record: TensionRecord, columns: readonly SpikeColumn[], blocks?: RecordBlocks): Repaired =>
+  repairedBy(record, spikedColumns(record, columns, blocks).map(spikeStep));
 
 /**
  * Spikes of force and motion replaced by the straight line between their neighbours.

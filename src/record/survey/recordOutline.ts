@@ -7,10 +7,10 @@ import {
   medianChange,
   noiseLevel,
   ranked,
+  resolution,
   type BlockExtremes,
 } from '../../numeric/index.js';
 import { motionOf, ofDrive } from './motionOf.js';
-import { resolution } from './resolution.js';
 import type { RecordSurvey } from './surveyRecord.js';
 
 /** @internal How one column behaves over the loaded part: its noise, one step of its reading, its usual change from sample to sample. */

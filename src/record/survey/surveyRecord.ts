@@ -1,9 +1,8 @@
 import { soundLength, type TensionRecord } from '../../base/index.js';
-import { firstFall, highestSample, noiseLevel, type BlockExtremes } from '../../numeric/index.js';
+import { firstFall, highestSample, noiseLevel, resolution, type BlockExtremes } from '../../numeric/index.js';
 import { GAP, surveyClock, type ClockSurvey } from './clock.js';
 import { motionOf, ofPiece } from './motionOf.js';
 import { recordBlocks, type RecordBlocks } from './recordBlocks.js';
-import { resolution } from './resolution.js';
 
 /** How the motion of a record runs. */
 export interface MotionSurvey {

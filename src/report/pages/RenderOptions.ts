@@ -1,7 +1,7 @@
 import type { AskedDecision } from './decisionsPart.js';
 import type { Figure } from '../figures/Figure.js';
 import type { FigureName } from './figures.js';
-import type { Paper } from './htmlPage.js';
+import type { Paper } from './Paper.js';
 import type { SummaryOptions } from './summarise.js';
 
 /** A figure beside those of the test, with its drawing. */

@@ -1,14 +1,7 @@
-import { requireOneOf } from '../../base/index.js';
 import type { Language } from '../../languages/index.js';
 import { html, raw, type Html } from './html.js';
 import { pageStyle } from './pageStyle.js';
-
-/** Sheets that a page is printed on. */
-export type Paper = 'A4' | 'Letter';
-
-/** @internal Checks the sheet. */
-export const requirePaper = (from: string, paper: Paper | undefined): Paper =>
-  requireOneOf(from, 'options.paper', paper ?? 'A4', ['A4', 'Letter']);
+import type { Paper } from './Paper.js';
 
 /** @internal A page complete in itself: no script, no address outside; its policy has the browser hold it to that, whatever a drawing brings along. */
 export function htmlPage(title: string, body: Html, language: Language, paper: Paper): string {

@@ -1,4 +1,4 @@
-import type { Paper } from './htmlPage.js';
+import type { Paper } from './Paper.js';
 
 /** Sheet and margins; the number of the page stands at the foot where the browser can write it. */
 const sheets: Readonly<Record<Paper, string>> = {

@@ -1,7 +1,6 @@
 import { failure, type Outcome, type StressStrainCurve } from '../../base/index.js';
 import {
   areaUnder,
-  explainLine,
   fitModulusKernel,
   maximumSpread,
   plateauOf,
@@ -12,8 +11,6 @@ import {
   yieldRule,
   type CurvePoint,
   type ElasticLine,
-  type LineExplanation,
-  type LinearLimits,
   type ProportionalDefinition,
 } from '../../curve/index.js';
 import { maximumIndex } from '../../numeric/index.js';
@@ -30,25 +27,6 @@ const DEFINITIONS = ['offset', 'deviation', 'tangent', 'johnson'] as const;
 function proportionalOf(curve: StressStrainCurve, line: ElasticLine, end: number, definitions: readonly ProportionalDefinition[]) {
   const { slope, first, residualStandardDeviation: residual } = line;
   return proportionalLimitsKernel(curve, { slope, shift: 0, offset: 0.0001, tangentShare: 0.9, residual, first, end }, definitions);
-}
-
-/** @internal What explains the elastic line, on the curve whose origin the kernel moved and up to its maximum, its strain read in such steps; not needed by a repeated evaluation. */
-export function explanationOf(
-  { line, shift, highest }: Pick<TensionNumbers, 'line' | 'shift' | 'highest'>,
-  curve: StressStrainCurve,
-  strainStep: number,
-  limits: LinearLimits,
-): LineExplanation {
-  if (!line.ok) return {};
-  // a curve that an extensometer ends early may end before the highest force
-  const maximum = highest < curve.stress.length ? highest : maximumIndex(curve.stress);
-  return explainLine(
-    curve,
-    { ...line, intercept: line.intercept + line.slope * shift, strainShift: line.strainShift - shift },
-    maximum,
-    strainStep,
-    limits,
-  );
 }
 
 /** A point, unless it lies beyond a strain from which on a slip is counted. */

@@ -9,7 +9,7 @@ import type { TensionInput } from '../loading/TensionNumbers.js';
 import type { TensionSettings } from './tensionOptions.js';
 import { withoutFrame } from '../loading/withoutFrame.js';
 import { withUsableFrame } from '../loading/usableFrame.js';
-import { withoutLeaps } from './yieldLeaps.js';
+import { withoutLeaps } from './withoutLeaps.js';
 
 /** Travel has nothing to carry on where the extensometer reads up to the fracture. */
 function withoutNeedlessTravel(record: TensionRecord, fractureAt: number | undefined): TensionRecord {

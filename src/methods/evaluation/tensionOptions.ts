@@ -14,7 +14,7 @@ import {
 import { requireFamily, type MaterialFamilyKey } from '../../materials/index.js';
 import { requireRepairs, type Repairs } from '../../record/index.js';
 import type { TestInfo } from '../common/MethodResult.js';
-import type { TensionUncertainty } from '../budgets/tensionUncertainty.js';
+import type { TensionUncertainty } from './tensionUncertainty.js';
 import { requireTest } from '../common/testInfo.js';
 import { lineThresholds, requireStrains, requireThresholds } from '../common/thresholds.js';
 

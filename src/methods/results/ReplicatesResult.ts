@@ -1,7 +1,7 @@
 import type { BaseUnit, Finding, TrailStep } from '../../base/index.js';
 import type { GrubbsResult, ReplicateSummary, ToleranceLimit } from '../../statistics/index.js';
 import type { TestInfo } from '../common/MethodResult.js';
-import type { TestResult } from '../results/TestResult.js';
+import type { TestResult } from './TestResult.js';
 
 /** One property over several tests. */
 export interface ReplicateProperty {

@@ -1,15 +1,15 @@
 import { finding, type Finding, type TestPiece } from '../../base/index.js';
 import { fracturePosition } from '../../piece/index.js';
-import type { BrokenPiece } from './brokenPiece.js';
-import type { TensionResult } from '../tension/TensionResult.js';
+import type { BrokenPiece } from '../common/brokenPiece.js';
+import type { TensionResult } from '../evaluation/TensionResult.js';
 
 /** Elongation by the marks over plastic extension by the curve: outside this a length, a unit or the grips are wrong (common practice). */
 const ELONGATION_RATIO = [0.7, 1.6] as const;
 /** Below this elongation ordinary marks are too coarse (ISO 6892-1, from memory). */
 const SMALL = 0.05;
 
-/** Values by the marks, the curve and the neck, and the least elongation that is specified, where there is one. */
-export type BrokenPieceValues = Pick<TensionResult, 'plasticExtensionAtFracture' | 'elongationAfterFracture' | 'reductionOfArea'>;
+/** Values by the marks, the curve and the neck. */
+type BrokenPieceValues = Pick<TensionResult, 'plasticExtensionAtFracture' | 'elongationAfterFracture' | 'reductionOfArea'>;
 
 /** Where it broke: at a mark, outside the parallel length, too near a mark for A to be valid without more. */
 function placeFindings(

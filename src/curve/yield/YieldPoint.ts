@@ -1,0 +1,24 @@
+/** A point of the curve with its sample. */
+export interface YieldPoint {
+  /** Stress [MPa]. */
+  readonly stress: number;
+  /** Strain as the curve counts it, less `strainShift` [mm/mm]. */
+  readonly strain: number;
+  /** Sample of the curve. */
+  readonly index: number;
+}
+
+/** The yield points of a curve with discontinuous yielding. */
+export interface YieldPoints {
+  /** Upper yield strength ReH. */
+  readonly upper: YieldPoint;
+  /** Lower yield strength ReL. */
+  readonly lower: YieldPoint;
+  /** Yield point extension Ae [mm/mm]. */
+  readonly extension: number;
+  /** First sample of uniform hardening. */
+  readonly hardeningStart: number;
+}
+
+/** Why there is no yield point. */
+export type YieldReason = 'no-fall' | 'ends-after-fall' | 'fall-within-noise' | 'fall-in-pause' | 'no-hardening-after';
