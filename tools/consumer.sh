@@ -14,7 +14,9 @@ cp use.mts use.cts && cp use.mts use.ts
 tsc="$bin/tsc --strict --exactOptionalPropertyTypes --skipLibCheck false --target es2022 --lib es2022"
 for mode in node16 nodenext; do $tsc --module $mode use.mts use.cts; done # emits use.mjs and use.cjs
 $tsc --module esnext --moduleResolution bundler --noEmit use.ts
-run='node use.mjs && node use.cjs && node node_modules/.bin/testpiece --help >/dev/null && echo "ok on $(node -v)"'
+# the name that an error prints with
+echo "const { InputError } = require('testpiece'); if (InputError.name !== 'InputError') throw new Error(InputError.name);" >name.cjs
+run='node name.cjs && node use.mjs && node use.cjs && node node_modules/.bin/testpiece --help >/dev/null && echo "ok on $(node -v)"'
 sh -c "$run"
 for node in "$@"; do npx -y -p "node@$node" sh -c "$run"; done
 [ $# -eq 0 ] || exit 0
@@ -22,7 +24,7 @@ echo "import { round } from 'testpiece'; globalThis.out = round({ diameter: 10 }
 echo "import * as all from 'testpiece/geometry'; globalThis.out = all;" >geometry.mjs
 peers='vega vega-lite @resvg/resvg-js read-excel-file/universal hyparquet apache-arrow'
 echo "import { analyseTension } from 'testpiece'; globalThis.out = analyseTension;" >tension.mjs
-for job in round:1500 geometry:8000 tension:375000 use:1700000; do # the last: every subpath, all five languages
+for job in round:1700 geometry:8000 tension:375000 use:1700000; do # the last: every subpath, all five languages
   name=${job%:*}
   "$bin/esbuild" $name.mjs --bundle --minify --log-level=warning $(printf -- '--external:%s ' $peers) --outfile=$name.1.js
   node -e "require('$root/node_modules/webpack')({ mode: 'production', context: '$dir', entry: './$name.mjs', externals: Object.fromEntries('$peers'.split(' ').map((name) => [name, name.replace(/\W/g, '_')])),

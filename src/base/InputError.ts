@@ -52,7 +52,7 @@ export const quoted = (words: readonly string[]): string => words.map((word) => 
  */
 export class InputError extends RangeError {
   /** Always `InputError`, also after minification. */
-  override readonly name = 'InputError';
+  declare readonly name: 'InputError';
   /** What is wrong, as a word that a program can test. */
   declare readonly code: InputErrorCode;
   /** Which argument or field, for example `diameter` or `force[17]`. */
@@ -70,6 +70,8 @@ export class InputError extends RangeError {
    */
   constructor(from: string, path: string, code: InputErrorCode, rule: string, received: unknown, told = shown(received)) {
     super(`${from}: ${path} ${rule}, got ${told}`);
+    // no field with a value: the builds for `require` would give the class another name for it
+    this.name = 'InputError';
     this.code = code;
     this.path = path;
     this.received = received;
