@@ -35,6 +35,7 @@ export { horner, polynomialFit, type PolynomialFit } from './polynomialFit.js';
 export { randomNumbers } from './randomNumbers.js';
 export { randomStreams, type RandomStreams } from './randomStreams.js';
 export { type RandomNumbers } from './xoshiro.js';
+export { powerOfTen } from './powerOfTen.js';
 export { stepOfFigures } from './stepOfFigures.js';
 export { roundToStep, type HalfRule } from './roundToStep.js';
 export { squaresAbout, sumOfSquares, sumsOver, type Evaluate, type FitPoints } from './residualSums.js';

@@ -327,6 +327,21 @@ describe('findings', () => {
   });
 });
 
+test('a proportional limit that is the same by every definition once it is rounded needs none named', () => {
+  // 200 GPa up to a knee, in steps of 0.2 MPa
+  const bar = (yielding: number, bend: number) => {
+    const strain = Float64Array.from({ length: 6000 }, (_, i) => i * 1e-6);
+    const knee = yielding / 200_000;
+    const stress = strain.map((e) => (e < knee ? 200_000 * e : yielding + bend * (e - knee)));
+    return analyseTension({ force: stress.map((R) => 50 * R), strain }, { section: sectionFromArea({ area: 50 }), gaugeLength: 40 });
+  };
+  const said = ({ findings }: TensionResult) => findings.filter(({ code }) => code === 'proportional-limit-by-definition');
+  expect(bar(300, 500).proportionalLimit!.value).toBeCloseTo(300, 0);
+  expect(said(bar(300, 500))).toEqual([]);
+  // half as steep beyond the knee: an offset of 0.01 % is reached 20 MPa higher
+  expect(said(bar(300, 100_000))[0]!.message).toMatch(/^The proportional limit is (299\.\d|300) to 320 MPa/);
+});
+
 test('fillets stretch too: with the effective length E is right again', () => {
   const fillets = { ...roundPiece, effectiveLength: 54.3 };
   const simulated = simulateTension({
