@@ -14,7 +14,9 @@ cp use.mts use.cts && cp use.mts use.ts
 tsc="$bin/tsc --strict --exactOptionalPropertyTypes --skipLibCheck false --target es2022 --lib es2022"
 for mode in node16 nodenext; do $tsc --module $mode use.mts use.cts; done # emits use.mjs and use.cjs
 $tsc --module esnext --moduleResolution bundler --noEmit use.ts
-run='node use.mjs && node use.cjs && node node_modules/.bin/testpiece --help >/dev/null && echo "ok on $(node -v)"'
+# the name that an error prints with
+echo "const { InputError } = require('testpiece'); if (InputError.name !== 'InputError') throw new Error(InputError.name);" >name.cjs
+run='node name.cjs && node use.mjs && node use.cjs && node node_modules/.bin/testpiece --help >/dev/null && echo "ok on $(node -v)"'
 sh -c "$run"
 # an optional library is loaded from either kind of module
 for name in vega vega-lite; do ln -s "$root/node_modules/$name" node_modules/; done

@@ -1,11 +1,12 @@
 import {
   InputError,
   requireDivisor,
-  requireObject,
+  requireOptions,
   soundLength,
   requireSection,
   type TensionColumns,
   type TensionRecord,
+  type TestPiece,
   type UnbrokenPiece,
 } from '../base/index.js';
 import { LEAST_READINGS, motionOf, ofPiece, requireColumns } from '../record/index.js';
@@ -42,9 +43,19 @@ export interface PieceLengths {
   readonly effectiveLength: number;
 }
 
+/** What a piece has, before its test and after it. */
+const pieceFields: readonly (keyof TestPiece)[] = [
+  'section',
+  'gaugeLength',
+  'extensometerLength',
+  'parallelLength',
+  'effectiveLength',
+  'afterFracture',
+];
+
 /** @internal Checks a test piece as it was before its test, and fills in the default lengths. */
 export function requirePiece(from: string, piece: UnbrokenPiece): PieceLengths {
-  requireObject(from, 'testPiece', piece);
+  requireOptions(from, piece, pieceFields, 'testPiece');
   const area = requireDivisor(from, 'testPiece.section.area', requireSection(from, 'testPiece.section', piece.section).area);
   const gaugeLength = requireDivisor(from, 'testPiece.gaugeLength', piece.gaugeLength);
   const length = (name: 'extensometerLength' | 'parallelLength' | 'effectiveLength', otherwise: number) =>

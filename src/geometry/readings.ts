@@ -29,8 +29,13 @@ export function section<Name extends string>(
   names: readonly Name[],
   properties: (dimensions: Readonly<Record<Name, number>>) => Properties,
 ): Section {
+  const known = names.join(', ');
+  const all: unknown = given;
+  if (Object(all) !== all)
+    throw new InputError(from, 'dimensions', all === undefined ? 'missing' : 'wrong-type', `must be an object with ${known}`, all);
   const own = { ...given };
-  for (const name in own) if (!names.includes(name)) throw new InputError(from, name, 'unknown-option', 'is unknown', name);
+  for (const name in own)
+    if (!names.includes(name)) throw new InputError(from, name, 'unknown-option', `is unknown (known: ${known})`, name);
   const lists = names.map((name) => readingsOf(from, name, own[name]));
   const counts = lists.map((list) => list.length);
   const places = Math.max(...counts);

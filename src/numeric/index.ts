@@ -36,6 +36,7 @@ export { horner, polynomialFit, type PolynomialFit } from './polynomialFit.js';
 export { randomNumbers } from './randomNumbers.js';
 export { randomStreams, type RandomStreams } from './randomStreams.js';
 export { type RandomNumbers } from './xoshiro.js';
+export { powerOfTen } from './powerOfTen.js';
 export { stepOfFigures } from './stepOfFigures.js';
 export { resolution } from './resolution.js';
 export { roundToStep, type HalfRule } from './roundToStep.js';

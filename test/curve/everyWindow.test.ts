@@ -64,6 +64,22 @@ test('runners-up share less than half of the samples of the shorter one with the
   }
 });
 
+test('runners-up end before the sample that is named, and the best stays what it is', () => {
+  let runners = 0;
+  for (let seed = 1; seed <= 100; seed += 1) {
+    const task = someTask(seed, 300);
+    const result = windowSearch(task);
+    if (!result) continue;
+    for (const othersEnd of [Math.round((task.start + task.end) / 2), task.start, 0]) {
+      const bounded = windowSearch({ ...task, othersEnd })!;
+      expect(bounded.best).toEqual(result.best);
+      for (const { last } of bounded.runnersUp) expect(last).toBeLessThan(othersEnd);
+      runners += bounded.runnersUp.length;
+    }
+  }
+  expect(runners).toBeGreaterThan(0);
+});
+
 test('of sixteen samples, all of whose windows are looked at, the runners-up are the next best that lie apart', () => {
   let runners = 0;
   for (let seed = 1; seed <= 40; seed += 1) {

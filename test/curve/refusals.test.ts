@@ -246,6 +246,18 @@ told('records, rates and Poisson’s ratio', [
     () => stressStrain({ force: [1], travel: [1] }, { section, gaugeLength: 1 }),
   ],
   [
+    'stressStrain: record.force must be an array of numbers: the record holds pressure, which pressureToForce or applyCalibration turns into force, got undefined',
+    () => stressStrain({ pressure: six, travel: six } as never, { section, gaugeLength: 1 }),
+  ],
+  [
+    'stressStrain: testPiece.section.area must be a number (round({ diameter: 8 }) and its kin make a section), got undefined',
+    () => stressStrain({ force: six, travel: six }, { section: { diameter: 8 } as never, gaugeLength: 1 }),
+  ],
+  [
+    'stressStrain: testPiece.zz is not an option (known: section, gaugeLength, extensometerLength, parallelLength, effectiveLength, afterFracture), got "zz"',
+    () => stressStrain({ force: six, travel: six }, { section, gaugeLength: 1, ...(odd as object) }),
+  ],
+  [
     'stressStrain: record must have extension, strain or travel, got "force, time"',
     () => stressStrain({ force: [0, 1], time: [0, 1] }, { section, gaugeLength: 1 }),
   ],

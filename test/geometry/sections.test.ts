@@ -155,6 +155,7 @@ describe('bad input', () => {
     const extra = { diameter: 10, radius: 5 };
     expect(thrown(() => round(extra)).code).toBe('unknown-option');
     expect(thrown(() => round(extra)).path).toBe('radius');
-    expect(thrown(() => round(undefined as never)).message).toBe('round: diameter must be a number, got undefined');
+    expect(thrown(() => round(undefined as never)).code).toBe('missing');
+    expect(thrown(() => round(undefined as never)).message).toBe('round: dimensions must be an object with diameter, got undefined');
   });
 });

@@ -111,6 +111,20 @@ describe.each(kinds)('$name', ({ draw, law, fit }) => {
     for (const [name, value] of Object.entries(truth))
       expect(Math.abs(end[name]! - value), name).toBeLessThan(5 * end.standardErrors[name]!);
   });
+
+  test('a fit is handed to its law as it is', () => {
+    const { uniform, normal } = seeded(5);
+    const truth = law(draw(uniform) as never);
+    const fitted = law(fit(flowOf(truth, 200, 0, normal)) as never);
+    for (const e of [0.01, 0.1, 0.5]) expect(fitted.stress(e) / truth.stress(e)).toBeCloseTo(1, 6);
+  });
+});
+
+test('a fit is not handed to another law, whose parameters are among its own', () => {
+  const { normal } = seeded(6);
+  const fit = required(fitSwift(flowOf(swift({ strengthCoefficient: 700, prestrain: 0.01, exponent: 0.2 }), 100, 0, normal)));
+  expect(thrown(() => hollomon(fit))).toMatchObject({ path: 'parameters.prestrain', code: 'unknown-option' });
+  expect(thrown(() => swift({ ...fit, standardErrors: 1 } as never))).toMatchObject({ path: 'parameters', code: 'wrong-type' });
 });
 
 describe('options', () => {

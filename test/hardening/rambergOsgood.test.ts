@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { required } from '../../src/base/index.js';
 import {
   fitRambergOsgood,
+  rambergOsgood,
   rambergOsgoodFromProofStresses,
   rambergOsgoodFromSecants,
   rambergOsgoodStrain,
@@ -28,6 +29,15 @@ describe('the curve', () => {
         expect(rambergOsgoodStress({ ...parameters, exponent }, -strain)).toBe(-stress);
       }),
     );
+  });
+
+  test('a fit is handed to the curve as it is', () => {
+    const stress = Float64Array.from({ length: 60 }, (_, i) => 6 * i);
+    const strain = stress.map((R) => rambergOsgoodStrain(parameters, R));
+    for (const options of [{}, { modulus: 70_000 }]) {
+      const fit = required(fitRambergOsgood({ strain, stress }, options));
+      expect(rambergOsgood(fit).stress(0.01) / rambergOsgoodStress(parameters, 0.01)).toBeCloseTo(1, 6);
+    }
   });
 
   test.each([

@@ -105,6 +105,27 @@ describe('doubts', () => {
     expect(codes(results, { alpha: 1e-7 }).filter(([code]) => code === 'replicate-outlying' || code === 'replicate-odd')).toEqual([]);
   });
 
+  test('what is alike once it is rounded makes no finding, whatever the quantity', () => {
+    const one = made(450);
+    const { exponent, strengthCoefficient } = one.hardening!;
+    // five tests whose n and K the report shows alike; one lies out by chance, as one of the five must
+    const alike = [0, 0.1, -0.1, 0.05, 3].map((away, i) => ({
+      ...one,
+      provenance: { ...one.provenance, hash: String(i) },
+      hardening: {
+        ...one.hardening!,
+        exponent: { ...exponent, value: 0.174 + 1e-4 * away },
+        strengthCoefficient: { ...strengthCoefficient, value: 672 + 0.1 * away },
+      },
+    }));
+    for (const symbol of ['n', 'K']) expect(of(alike, symbol)!.outlier!.flagged).toBe(true);
+    expect(codes(alike)).toEqual([]);
+    const apart = alike.map((test, i) =>
+      i < 4 ? test : { ...test, hardening: { ...test.hardening, exponent: { ...exponent, value: 0.195 } } },
+    );
+    expect(codes(apart)).toContainEqual(['replicate-outlying', 'hardeningExponent']);
+  });
+
   test('a variation of more than three times the usual', () => {
     expect(codes([400, 440, 480].map((top) => made(top)))).toContainEqual(['variation-above-usual', 'tensileStrength']);
     expect(codes([440, 441, 442].map((top) => made(top)))).toEqual([]);

@@ -21,7 +21,10 @@ import {
   type TestResult,
 } from '../../src/index.js';
 import { resultQuantities } from '../../src/methods/results/resultQuantities.js';
-import { replicateFields } from '../../src/methods/replicates/replicateFields.js';
+import { replicateFields, type ReplicateField } from '../../src/methods/replicates/replicateFields.js';
+import { stepOfFigures } from '../../src/numeric/index.js';
+import { summarise } from '../../src/report/index.js';
+import { roundingStep } from '../../src/statistics/index.js';
 import { results as everyMethod } from '../support/pages.js';
 
 const symbols = (results: readonly TestResult[], options: ReplicatesOptions = {}) =>
@@ -99,6 +102,28 @@ describe('every method', () => {
         listed.filter((field) => !fields.includes(field)),
         one.method,
       ).toEqual([]);
+    }
+  });
+
+  test('the step within which values count as alike is that of the report', () => {
+    for (const one of Object.values(everyMethod())) {
+      const fields = replicateFields[one.method] as readonly ReplicateField[];
+      const rows = summarise(one);
+      const ownSteps = fields.flatMap(({ of, step }) =>
+        of(one).flatMap((quantity) => (quantity ? { symbol: quantity.symbol, value: quantity.value, step } : [])),
+      );
+      for (const { symbol, value, step } of ownSteps) {
+        const shown = rows.find((row) => row.symbol === symbol)!;
+        // by travel the report gives a modulus a figure less than its slope; over tests they count alike
+        if (/^E/.test(symbol) && shown.stamp !== undefined) continue;
+        const own =
+          typeof step === 'string'
+            ? roundingStep(step, value, 'iso')
+            : typeof step === 'number'
+              ? step
+              : stepOfFigures(value, step.figures);
+        expect(own / ((shown.step * value) / shown.value), `${one.method} ${symbol}`).toBeCloseTo(1, 9);
+      }
     }
   });
 

@@ -37,6 +37,11 @@ describe('there and back', () => {
     );
   });
 
+  test('a table none of whose columns has a unit has no row of units', () => {
+    expect(exportCsv({ seed: [1, 2], Rm: [400.5, 401] })).toBe('seed;Rm\n1;400.5\n2;401\n');
+    expect(exportCsv({ seed: [1, 2], Rm: [400.5, 401] }, { units: { Rm: 'MPa' } })).toBe('seed;Rm\n;MPa\n1;400.5\n2;401\n');
+  });
+
   test('strain and pressure', () => {
     const record = { pressure: Float64Array.of(0, 0.1, 0.25), strain: Float64Array.of(0, 1e-7, 0.00125) };
     expect(readRecord(exportCsv(record)).record).toEqual(record);

@@ -233,7 +233,7 @@ describe('numbers of a body, without strings', () => {
       [1, 3, NaN, 5, 10],
       [2, NaN, 4, 6, 11],
     ]);
-    expect(odd).toEqual(['107: 1 cells only', '108: 2 cells only']);
+    expect(odd).toEqual(['107: 1 cell only', '108: 2 cells only']);
     expect([0, 1, 2, 3, 4].map(line)).toEqual([101, 104, 105, 106, 109]);
   });
 

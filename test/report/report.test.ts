@@ -54,6 +54,15 @@ describe('summarise', () => {
     expect(row(result, 'Rp0.2')!.stamp).toBeUndefined();
   });
 
+  test('slopes of soft materials have three figures too: the step is the power of ten itself', () => {
+    for (const [slope, text, step] of [
+      [38.5, '0.0385', 0.0001],
+      [3.85, '0.00385', 0.00001],
+      [0.0385, '0.0000385', 1e-7],
+    ] as const)
+      expect(row({ ...result, modulus: { ...result.modulus!, value: slope } }, 'E')).toMatchObject({ text, step, unit: 'GPa' });
+  });
+
   test('anything else than a result is refused', () => {
     expect(refusal(() => summarise({ method: 'torsion' } as never))).toBe('wrong-type result.method');
     expect(refusal(() => summarise(undefined as never))).toBe('missing result');

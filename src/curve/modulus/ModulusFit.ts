@@ -51,7 +51,7 @@ export interface ElasticLine {
   readonly criterion: WindowChoice;
   /** What the window reaches by that criterion: `lower-bound` slope − z s [MPa], `relative-error` −s/slope [1]; absent for a given window. */
   readonly score?: number | undefined;
-  /** Good windows elsewhere, best first, of a coarse lattice of a sixteenth of the record up to the offset line: a better one may lie beside them. */
+  /** Good windows elsewhere, best first, up to where those of the envelope end, of a coarse lattice of sixteenths of those samples: a better one may lie beside them. */
   readonly alternatives: readonly AlternativeWindow[];
   /** Bounds that had to be eased because no window keeps them all: none, or `start`, `points`, `span`. */
   readonly eased: readonly ('start' | 'points' | 'span')[];

@@ -6,7 +6,8 @@ import type { ElasticLine, ModulusFit, ModulusReason } from './ModulusFit.js';
 import { requireCurve } from '../requireCurve.js';
 import { between } from './between.js';
 import { POINTS, requireModulusOptions, SHARE, type ModulusOptions, type WindowChoice } from '../window/windowChoice.js';
-import { OTHERS, windowSearch } from '../window/windowSearch.js';
+import { windowSearch } from '../window/windowSearch.js';
+import { othersEnd } from './windowEnvelope.js';
 import { leastRise, type WindowTask } from '../window/windowTask.js';
 
 /** Standard errors that are taken off. */
@@ -111,7 +112,7 @@ export function fitModulusKernel(
   const { end, offsetStress } = coarse;
   const { startShare = SHARE, spanShare = SHARE } = window;
   const [criterion, scoring] = criterionOf(window, startShare, spanShare);
-  const others = alone ? 0 : OTHERS;
+  const others = alone ? { others: 0 } : { othersEnd: othersEnd(stress, { startShare, spanShare, offsetStress, offsetSample: end }) };
   const start = reachedSince(stress, startShare * offsetStress, end);
   const tries = [
     { start, span: spanShare, points: POINTS, eased: [] },
@@ -121,7 +122,17 @@ export function fitModulusKernel(
     { start: 0, span: 0, points: 3, eased: ['start', 'points', 'span'] },
   ] as const;
   for (const { start: from, span, points, eased } of tries) {
-    const task = { strain, stress, start: from, end, slope: coarse.slope, span: leastRise(span, offsetStress), points, others, ...scoring };
+    const task = {
+      strain,
+      stress,
+      start: from,
+      end,
+      slope: coarse.slope,
+      span: leastRise(span, offsetStress),
+      points,
+      ...others,
+      ...scoring,
+    };
     const found = windowSearch(task);
     if (!found) continue;
     return describe(curve, found.best.first, found.best.last, {

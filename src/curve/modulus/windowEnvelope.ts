@@ -35,6 +35,12 @@ export interface EnvelopeBounds {
   readonly proofOf: (slope: number, shift: number) => number | undefined;
 }
 
+/** @internal One past the last sample that others would end a window at: of the envelope, and of the runners-up. */
+export const othersEnd = (
+  stress: Float64Array,
+  { startShare, spanShare, offsetStress, offsetSample }: Omit<EnvelopeBounds, 'proofOf'>,
+): number => aboveSince(stress, Math.max(UPPER_SHARE, startShare + spanShare + ROOM) * offsetStress, offsetSample);
+
 /** Slope and strain shift of the line of every window between steps of the stretch, by sums over the samples before each step. */
 function linesOf(
   { strain, stress }: StressStrainCurve,
@@ -86,8 +92,7 @@ export function windowEnvelope(
 ): WindowEnvelope | undefined {
   const { startShare, spanShare, offsetStress, offsetSample, proofOf } = bounds;
   const { strain, stress } = curve;
-  const upper = Math.max(UPPER_SHARE, startShare + spanShare + ROOM) * offsetStress;
-  const end = aboveSince(stress, upper, offsetSample);
+  const end = othersEnd(stress, bounds);
   const start = reachedSince(stress, startShare * offsetStress, end);
   const { slopes, shifts } = linesOf(curve, start, end, leastRise(spanShare, offsetStress));
   if (slopes.length === 0) return undefined;

@@ -7,7 +7,7 @@ const CELLS = 16;
 
 /**
  * @internal Windows between the edges of a lattice, for each its first and last sample, slope and score, one after the other: the first
- * incumbent and the runners-up come from them.
+ * incumbent and, of a lattice that may end earlier, the runners-up come from them.
  */
 export type WindowLattice = Float64Array;
 

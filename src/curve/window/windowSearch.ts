@@ -16,8 +16,8 @@ import { windowTree, type WindowTree } from './windowTree.js';
  * windows are all tried.
  */
 
-/** @internal Runners-up that are told. */
-export const OTHERS = 3;
+/** Runners-up that are told. */
+const OTHERS = 3;
 
 /** Searches with finer moments at most: each is about a line nearer to the best. */
 const ROUNDS = 3;
@@ -65,5 +65,8 @@ export function windowSearch(task: WindowTask): { readonly best: FoundWindow; re
     searchAll(task, moments, found);
   }
   const best = { first: start + found.first, last: start + found.last, slope: found.slope, score: found.score };
-  return { best, runnersUp: runnersUp(lattice, best, task.others ?? OTHERS) };
+  const { others = OTHERS, othersEnd = end } = task;
+  const within = { ...task, end: Math.max(start, othersEnd) };
+  const among = others > 0 && othersEnd < end ? windowLattice(within, moments, noIncumbent(task, -Infinity)) : lattice;
+  return { best, runnersUp: runnersUp(among, best, others) };
 }

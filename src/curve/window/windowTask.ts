@@ -34,6 +34,8 @@ export interface WindowTask {
   readonly gap: number;
   /** How many runners-up are asked for; default 3. */
   readonly others?: number;
+  /** One past the last sample that a runner-up may end at; default `end`. */
+  readonly othersEnd?: number;
 }
 
 /** @internal A window found: samples first to last of the record, both included. */

@@ -34,7 +34,7 @@ const one =
     const parameters = Object.fromEntries(names.map((name) => [name, found[name]])) as Parameters & Record<string, number>;
     const { standardErrors, correlations, tradeOffs, residualSumOfSquares, rSquared, aicc, points, range, converged, iterations } = found;
     const summary = { standardErrors, correlations, tradeOffs, residualSumOfSquares, rSquared, aicc, points, range, converged, iterations };
-    return success({ law: law(parameters), parameters, fit: summary });
+    return success({ law: law(found), parameters, fit: summary });
   };
 
 /** The laws that are compared; a new one needs its name in {@link LawName} and a line here. */

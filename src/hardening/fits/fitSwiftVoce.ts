@@ -64,8 +64,8 @@ export function fitSwiftVoce(flow: CurveColumns, options: MixtureOptions = {}): 
   if (!one.ok) return one;
   const other = fitVoce(flow, options);
   if (!other.ok) return other;
-  const first = swift({ strengthCoefficient: one.strengthCoefficient, prestrain: one.prestrain, exponent: one.exponent });
-  const second = voce({ saturationStress: other.saturationStress, initialStress: other.initialStress, rate: other.rate });
+  const first = swift(one);
+  const second = voce(other);
   let apart = 0;
   let along = 0;
   let size = 0;

@@ -1,5 +1,6 @@
-import { InputError, requireNonNegative, requireOptions, requirePositive } from '../../base/index.js';
+import { InputError, requireNonNegative, requirePositive } from '../../base/index.js';
 import { lawOf, type HardeningLaw } from './HardeningLaw.js';
+import { requireParameters } from './requireParameters.js';
 
 /** Parameters of Hockett and Sherby's law. */
 export interface HockettSherbyParameters {
@@ -35,7 +36,7 @@ export interface HockettSherbyParameters {
  */
 export function hockettSherby(parameters: HockettSherbyParameters): HardeningLaw {
   const from = 'hockettSherby';
-  requireOptions(from, parameters, ['saturationStress', 'initialStress', 'rate', 'power'], 'parameters');
+  requireParameters(from, parameters, ['saturationStress', 'initialStress', 'rate', 'power']);
   const top = requirePositive(from, 'saturationStress', parameters.saturationStress);
   const first = requireNonNegative(from, 'initialStress', parameters.initialStress);
   const N = requirePositive(from, 'rate', parameters.rate);

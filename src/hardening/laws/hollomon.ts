@@ -1,5 +1,6 @@
-import { requireOptions, requirePositive } from '../../base/index.js';
+import { requirePositive } from '../../base/index.js';
 import { lawOf, type HardeningLaw } from './HardeningLaw.js';
+import { requireParameters } from './requireParameters.js';
 
 /** Parameters of Hollomon's law. */
 export interface HollomonParameters {
@@ -30,7 +31,7 @@ export interface HollomonParameters {
  * @see Hollomon, Trans. AIME 162 (1945) 268; Considère's construction (textbooks). Checked in `test/handbook/hardening.test.ts`.
  */
 export function hollomon(parameters: HollomonParameters): HardeningLaw {
-  requireOptions('hollomon', parameters, ['strengthCoefficient', 'exponent'], 'parameters');
+  requireParameters('hollomon', parameters, ['strengthCoefficient', 'exponent']);
   const K = requirePositive('hollomon', 'strengthCoefficient', parameters.strengthCoefficient);
   const n = requirePositive('hollomon', 'exponent', parameters.exponent);
   return lawOf('Hollomon', {

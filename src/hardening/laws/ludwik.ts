@@ -1,5 +1,6 @@
-import { requireNonNegative, requireOptions, requirePositive } from '../../base/index.js';
+import { requireNonNegative, requirePositive } from '../../base/index.js';
 import { lawOf, type HardeningLaw } from './HardeningLaw.js';
+import { requireParameters } from './requireParameters.js';
 
 /** Parameters of Ludwik's law. */
 export interface LudwikParameters {
@@ -33,7 +34,7 @@ export interface LudwikParameters {
  */
 export function ludwik(parameters: LudwikParameters): HardeningLaw {
   const from = 'ludwik';
-  requireOptions(from, parameters, ['yieldStress', 'strengthCoefficient', 'exponent'], 'parameters');
+  requireParameters(from, parameters, ['yieldStress', 'strengthCoefficient', 'exponent']);
   const sigma0 = requireNonNegative(from, 'yieldStress', parameters.yieldStress);
   const K = requirePositive(from, 'strengthCoefficient', parameters.strengthCoefficient);
   const n = requirePositive(from, 'exponent', parameters.exponent);

@@ -1,4 +1,5 @@
-import { InputError, requireFinite, requireOptions, requirePositive } from '../../base/index.js';
+import { InputError, requireFinite, requirePositive } from '../../base/index.js';
+import { requireParameters } from './requireParameters.js';
 
 /** Parameters of a Ramberg-Osgood curve. */
 export interface RambergOsgoodParameters {
@@ -17,7 +18,7 @@ export function requireRambergOsgood(
   from: string,
   parameters: RambergOsgoodParameters,
 ): RambergOsgoodParameters & { readonly offset: number } {
-  requireOptions(from, parameters, ['modulus', 'proofStress', 'exponent', 'offset'], 'parameters');
+  requireParameters(from, parameters, ['modulus', 'proofStress', 'exponent', 'offset']);
   return {
     modulus: requirePositive(from, 'modulus', parameters.modulus),
     proofStress: requirePositive(from, 'proofStress', parameters.proofStress),

@@ -1,5 +1,6 @@
-import { requireNonNegative, requireOptions, requirePositive } from '../../base/index.js';
+import { requireNonNegative, requirePositive } from '../../base/index.js';
 import { lawOf, type HardeningLaw } from './HardeningLaw.js';
+import { requireParameters } from './requireParameters.js';
 
 /** Parameters of Swift's law. */
 export interface SwiftParameters {
@@ -33,7 +34,7 @@ export interface SwiftParameters {
  */
 export function swift(parameters: SwiftParameters): HardeningLaw {
   const from = 'swift';
-  requireOptions(from, parameters, ['strengthCoefficient', 'prestrain', 'exponent'], 'parameters');
+  requireParameters(from, parameters, ['strengthCoefficient', 'prestrain', 'exponent']);
   const K = requirePositive(from, 'strengthCoefficient', parameters.strengthCoefficient);
   const e0 = requireNonNegative(from, 'prestrain', parameters.prestrain);
   const n = requirePositive(from, 'exponent', parameters.exponent);

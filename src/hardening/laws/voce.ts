@@ -1,5 +1,6 @@
-import { InputError, requireNonNegative, requireOptions, requirePositive } from '../../base/index.js';
+import { InputError, requireNonNegative, requirePositive } from '../../base/index.js';
 import { lawOf, type HardeningLaw } from './HardeningLaw.js';
+import { requireParameters } from './requireParameters.js';
 
 /** Parameters of Voce's law. */
 export interface VoceParameters {
@@ -33,7 +34,7 @@ export interface VoceParameters {
  */
 export function voce(parameters: VoceParameters): HardeningLaw {
   const from = 'voce';
-  requireOptions(from, parameters, ['saturationStress', 'initialStress', 'rate'], 'parameters');
+  requireParameters(from, parameters, ['saturationStress', 'initialStress', 'rate']);
   const top = requirePositive(from, 'saturationStress', parameters.saturationStress);
   const first = requireNonNegative(from, 'initialStress', parameters.initialStress);
   const theta = requirePositive(from, 'rate', parameters.rate);

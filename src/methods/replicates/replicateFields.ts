@@ -14,8 +14,8 @@ export interface ReplicateField<Result = TestResult> {
   readonly bars: readonly ReplicateDifference[];
   /** Usual coefficient of variation within a laboratory. */
   readonly usual?: number;
-  /** Step of rounding, by kind, in the unit of the value, or by figures: values closer than that matter to nobody. */
-  readonly step?: RoundingKind | number | { readonly figures: number };
+  /** Step of rounding, as in the report of a test: by kind, in the unit of the value, or by figures; values closer than that matter to nobody. */
+  readonly step: RoundingKind | number | { readonly figures: number };
   /** True of a strength: its lower tolerance limit is of interest. */
   readonly strength?: true;
   /** What it is, where the name in a single result speaks of that result alone. */
@@ -31,7 +31,10 @@ const throughNeck = ['extensionBasis', 'gaugeLength'] as const;
 const squeezed = ['height'] as const;
 /** How a beam lies decides its force; its nominal stress beyond yield depends on where it is loaded and on the shape. */
 const beam = ['setup', 'shape'] as const;
+const TWO = { figures: 2 } as const;
 const THREE = { figures: 3 } as const;
+/** 0.01 kN. */
+const NEWTONS = 10;
 const MPA = { step: 'strength', strength: true } as const;
 const NOMINAL = { step: THREE, strength: true } as const;
 
@@ -41,15 +44,15 @@ const NOMINAL = { step: THREE, strength: true } as const;
  */
 export const replicateFields: { readonly [Method in TestResult['method']]: readonly ReplicateField<ResultOf<Method>>[] } = {
   tension: [
-    { field: 'elasticSlope', of: (r) => [r.elasticSlope], bars: elastic },
-    { field: 'modulus', of: (r) => [r.modulus], bars: strain },
-    { field: 'proportionalLimit', of: (r) => [r.proportionalLimit], bars: strain },
+    { field: 'elasticSlope', of: (r) => [r.elasticSlope], bars: elastic, step: THREE },
+    { field: 'modulus', of: (r) => [r.modulus], bars: strain, step: THREE },
+    { field: 'proportionalLimit', of: (r) => [r.proportionalLimit], bars: strain, step: 'strength' },
     { field: 'upperYieldStrength', of: (r) => [r.upperYieldStrength], bars: [], ...MPA },
     { field: 'lowerYieldStrength', of: (r) => [r.lowerYieldStrength], bars: [], ...MPA },
     { field: 'yieldPointExtension', of: (r) => [r.yieldPointExtension], bars: strain, step: 'yieldPointExtension' },
     { field: 'proofStrengths', of: (r) => r.proofStrengths, bars: strain, usual: usualVariation.proofStrength.within, ...MPA },
     { field: 'totalExtensionStrengths', of: (r) => r.totalExtensionStrengths, bars: elastic, ...MPA },
-    { field: 'maximumForce', of: (r) => [r.maximumForce], bars: ['section'] },
+    { field: 'maximumForce', of: (r) => [r.maximumForce], bars: ['section'], step: NEWTONS },
     { field: 'tensileStrength', of: (r) => [r.tensileStrength], bars: [], usual: usualVariation.tensileStrength.within, ...MPA },
     { field: 'uniformExtension', of: (r) => [r.uniformExtension], bars: strain, step: 'extension' },
     { field: 'totalExtensionAtMaximumForce', of: (r) => [r.totalExtensionAtMaximumForce], bars: elastic, step: 'extension' },
@@ -69,39 +72,39 @@ export const replicateFields: { readonly [Method in TestResult['method']]: reado
       usual: usualVariation.reductionOfArea.within,
       step: 'reductionOfArea',
     },
-    { field: 'resilience', of: (r) => [r.resilience], bars: elastic },
-    { field: 'toughness', of: (r) => [r.toughness], bars: [...throughNeck, 'frame'] },
-    { field: 'necking', of: (r) => [r.necking], bars: strain },
-    { field: 'hardeningExponent', of: (r) => [r.hardening?.exponent], bars: strain },
-    { field: 'strengthCoefficient', of: (r) => [r.hardening?.strengthCoefficient], bars: strain },
+    { field: 'resilience', of: (r) => [r.resilience], bars: elastic, step: THREE },
+    { field: 'toughness', of: (r) => [r.toughness], bars: [...throughNeck, 'frame'], step: THREE },
+    { field: 'necking', of: (r) => [r.necking], bars: strain, step: 0.001 },
+    { field: 'hardeningExponent', of: (r) => [r.hardening?.exponent], bars: strain, step: 0.01 },
+    { field: 'strengthCoefficient', of: (r) => [r.hardening?.strengthCoefficient], bars: strain, step: 1 },
   ],
   compression: [
-    { field: 'elasticSlope', of: (r) => [r.elasticSlope], bars: elastic },
-    { field: 'modulus', of: (r) => [r.modulus], bars: strain },
+    { field: 'elasticSlope', of: (r) => [r.elasticSlope], bars: elastic, step: THREE },
+    { field: 'modulus', of: (r) => [r.modulus], bars: strain, step: THREE },
     { field: 'proofStrengths', of: (r) => r.proofStrengths, bars: strain, ...MPA },
     { field: 'stressesAtStrain', of: (r) => r.stressesAtStrain, bars: [...elastic, ...squeezed], ...MPA },
-    { field: 'maximumForce', of: (r) => [r.maximumForce], bars: ['section', ...squeezed] },
+    { field: 'maximumForce', of: (r) => [r.maximumForce], bars: ['section', ...squeezed], step: NEWTONS },
     { field: 'compressiveStrength', of: (r) => [r.compressiveStrength], bars: squeezed, ...MPA },
-    { field: 'hardeningExponent', of: (r) => [r.hardening?.exponent], bars: [...strain, ...squeezed, 'friction'] },
-    { field: 'strengthCoefficient', of: (r) => [r.hardening?.strengthCoefficient], bars: [...strain, ...squeezed, 'friction'] },
-    { field: 'bulgeRatio', of: (r) => [r.bulgeRatio], bars: squeezed },
+    { field: 'hardeningExponent', of: (r) => [r.hardening?.exponent], bars: [...strain, ...squeezed, 'friction'], step: 0.01 },
+    { field: 'strengthCoefficient', of: (r) => [r.hardening?.strengthCoefficient], bars: [...strain, ...squeezed, 'friction'], step: 1 },
+    { field: 'bulgeRatio', of: (r) => [r.bulgeRatio], bars: squeezed, step: 0.001 },
   ],
   bending: [
-    { field: 'elasticSlope', of: (r) => [r.elasticSlope], bars: elastic },
-    { field: 'modulus', of: (r) => [r.modulus], bars: strain },
-    { field: 'chordModulus', of: (r) => [r.chordModulus], bars: strain },
+    { field: 'elasticSlope', of: (r) => [r.elasticSlope], bars: elastic, step: THREE },
+    { field: 'modulus', of: (r) => [r.modulus], bars: strain, step: THREE },
+    { field: 'chordModulus', of: (r) => [r.chordModulus], bars: strain, step: THREE },
     { field: 'proofStrengths', of: (r) => r.proofStrengths, bars: [...strain, ...beam], ...NOMINAL },
-    { field: 'maximumForce', of: (r) => [r.maximumForce], bars: ['section', 'span', ...beam] },
+    { field: 'maximumForce', of: (r) => [r.maximumForce], bars: ['section', 'span', ...beam], step: THREE },
     { field: 'flexuralStrength', of: (r) => [r.flexuralStrength], bars: beam, ...NOMINAL },
-    { field: 'strainAtMaximum', of: (r) => [r.strainAtMaximum], bars: [...elastic, ...beam] },
+    { field: 'strainAtMaximum', of: (r) => [r.strainAtMaximum], bars: [...elastic, ...beam], step: TWO },
     { field: 'stressAtBreak', of: (r) => [r.stressAtBreak], bars: beam, ...NOMINAL },
-    { field: 'strainAtBreak', of: (r) => [r.strainAtBreak], bars: [...elastic, ...beam] },
+    { field: 'strainAtBreak', of: (r) => [r.strainAtBreak], bars: [...elastic, ...beam], step: TWO },
   ],
   shear: [
-    { field: 'maximumForce', of: (r) => [r.maximumForce], bars: ['section', 'setup'] },
+    { field: 'maximumForce', of: (r) => [r.maximumForce], bars: ['section', 'setup'], step: NEWTONS },
     { field: 'shearStrength', of: (r) => [r.shearStrength], bars: ['setup'], ...MPA },
-    { field: 'ratioToTensileStrength', of: (r) => [r.ratioToTensileStrength], bars: ['setup'] },
-    { field: 'travelAtMaximumForce', of: (r) => [r.travelAtMaximumForce], bars: ['section', 'setup'] },
+    { field: 'ratioToTensileStrength', of: (r) => [r.ratioToTensileStrength], bars: ['setup'], step: 0.01 },
+    { field: 'travelAtMaximumForce', of: (r) => [r.travelAtMaximumForce], bars: ['section', 'setup'], step: 0.01 },
   ],
   // no scatter of an estimated strength: its doubt is that of the factor, a tenth, and the same in all
   brinell: [{ field: 'hardness', of: (r) => [r.hardness], bars: ['scale'], step: THREE, name: 'Brinell hardness' }],

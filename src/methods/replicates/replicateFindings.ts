@@ -17,7 +17,6 @@ const UNUSUAL = 3;
 
 /** True where a value lies farther from the mean than one step of rounding: ties of rounded readings look like outliers and matter to nobody. */
 function matters({ field: { step }, property: { summary } }: RuledProperty, value: number): boolean {
-  if (step === undefined) return true;
   const size =
     typeof step === 'string' ? roundingStep(step, value, 'iso') : typeof step === 'number' ? step : stepOfFigures(value, step.figures);
   return Math.abs(value - summary.mean) > size;

@@ -28,7 +28,8 @@ function requireQuantities(one: unknown, path: string): void {
     one.forEach((item, k) => {
       requireQuantities(item, `${path}[${k}]`);
     });
-  if (!isFields(one)) return;
+  // the numbers of a column are checked where it is made
+  if (!isFields(one) || ArrayBuffer.isView(one)) return;
   if ('symbol' in one && 'unit' in one && 'value' in one)
     for (const name of ['value', 'standardUncertainty'])
       if (name in one && typeof one[name] !== 'number')

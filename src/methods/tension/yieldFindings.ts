@@ -1,4 +1,5 @@
 import { finding, type Finding } from '../../base/index.js';
+import { roundingStep } from '../../statistics/index.js';
 import type { TensionNumbers } from '../loading/TensionNumbers.js';
 import type { TensionSettings } from '../evaluation/tensionOptions.js';
 
@@ -15,14 +16,10 @@ export function yieldFindings({ yielding, proportional }: TensionNumbers, settin
   const asked = Object.values(proportional ?? {});
   const withheld = asked.some((one) => !one.ok && one.reason === 'after-slip');
   const limits = asked.filter((one) => one.ok).map(({ stress }) => stress);
-  if (limits.length > 1)
-    found.push(
-      finding(
-        'proportional-limit-by-definition',
-        { lowest: Math.min(...limits), highest: Math.max(...limits) },
-        { field: 'proportionalLimit' },
-      ),
-    );
+  const [lowest, highest] = [Math.min(...limits), Math.max(...limits)];
+  // what is alike once it is rounded matters to nobody
+  if (highest - lowest > roundingStep('strength', highest, 'iso'))
+    found.push(finding('proportional-limit-by-definition', { lowest, highest }, { field: 'proportionalLimit' }));
   const stated = proportional?.[settings.proportionalLimit];
   if (stated?.ok === false && stated.reason === 'not-resolved')
     found.push(finding('not-determined', { symbol: 'the proportional limit', why: stated.message }, { field: 'proportionalLimit' }));

@@ -7,7 +7,7 @@ export type ExportColumn = ArrayLike<number> | readonly string[];
 
 /** How {@link exportCsv} writes. */
 export interface ExportOptions {
-  /** Unit of each column, as the second row; default those of the package, and none for text and for names it does not know. */
+  /** Unit of each column, as the second row; default those of the package, and none for text and for names it does not know; where no column has one there is no such row. */
   readonly units?: Readonly<Record<string, string>> | undefined;
   /** Where the numbers are from, as lines above the columns: name and value. */
   readonly provenance?: Readonly<Record<string, string | number>> | undefined;
@@ -32,7 +32,7 @@ function textCell(text: string, separator: string): string {
  * Columns as delimited text: a record, a curve, or any columns of numbers and text.
  *
  * @remarks
- * Above the columns stand the lines of provenance, the names and the units. Numbers are written with as many digits as give the same
+ * Above the columns stand the lines of provenance, the names and, where a column has one, the units. Numbers are written with as many digits as give the same
  * number again, to the last bit; what is not known (NaN) is an empty cell. Text that a spreadsheet would take for a formula (it begins
  * with `=`, `+`, `-`, `@`, a tab or a carriage return) gets an apostrophe in front. {@link readRecord} reads the columns of a record
  * back as they were.
@@ -91,10 +91,9 @@ export function exportCsv(columns: Readonly<Record<string, ExportColumn | undefi
   for (const [name, column] of given)
     if (column.length !== length)
       throw new InputError(from, `columns.${name}`, 'unequal-lengths', `must have ${length} samples like the other columns`, column.length);
-  const unitOf = ([name]: [string, ExportColumn]): string =>
-    options.units?.[name] ?? (Object.hasOwn(defaultUnits, name) ? defaultUnits[name]! : '');
+  const units = names.map((name) => options.units?.[name] ?? (Object.hasOwn(defaultUnits, name) ? defaultUnits[name]! : ''));
   const rows = Array.from({ length }, (_, i) => given.map(([name, column]) => cellOf(name, column, i)).join(separator));
   const texts = (cells: readonly (string | number)[]): string => cells.map((cell) => textCell(String(cell), separator)).join(separator);
   const above = Object.entries(options.provenance ?? {}).map(([name, value]) => texts([name, value]));
-  return `${[...above, texts(names), texts(given.map(unitOf)), ...rows].join('\n')}\n`;
+  return `${[...above, texts(names), ...(units.some(Boolean) ? [texts(units)] : []), ...rows].join('\n')}\n`;
 }

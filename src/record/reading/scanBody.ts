@@ -164,7 +164,12 @@ export function scanBody(bytes: Uint8Array, start: number, end: number, firstLin
     if (wrong !== undefined || (filled && cell <= last)) {
       if (format.unproven && wrong !== undefined && filled) requireSigns(store.from, line, wrong, format);
       const date = wrong !== undefined && filled && isDate(wrong);
-      const why = wrong === undefined ? `${cell} cells only` : date ? `'${wrong}' is a date` : `'${wrong.slice(0, 40)}' is no number`;
+      const why =
+        wrong === undefined
+          ? `${cell} ${cell === 1 ? 'cell' : 'cells'} only`
+          : date
+            ? `'${wrong}' is a date`
+            : `'${wrong.slice(0, 40)}' is no number`;
       leaveOdd(store, line, why, wrong, date);
     } else if (filled) {
       endRow(store, line);

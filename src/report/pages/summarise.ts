@@ -1,6 +1,6 @@
 import { requireOneOf, requireOptions } from '../../base/index.js';
 import type { CurveResult, TestResult } from '../../methods/index.js';
-import { stepOfFigures } from '../../numeric/index.js';
+import { powerOfTen, stepOfFigures } from '../../numeric/index.js';
 import { roundingStep, roundResult, type HalfRule, type RoundedValue, type RoundingRule } from '../../statistics/index.js';
 import type { ShownQuantity } from './MethodPage.js';
 import { pageOf } from './pageOf.js';
@@ -46,7 +46,7 @@ export interface SummaryRow {
 
 /** Largest of 1, 2 and 5 times a power of ten that is not above a step: what a step of one system becomes in another. */
 function roundStep(step: number): number {
-  const power = 10 ** Math.floor(Math.log10(step));
+  const power = powerOfTen(Math.floor(Math.log10(step)));
   const lead = step / power;
   return (lead >= 5 ? 5 : lead >= 2 ? 2 : 1) * power;
 }
