@@ -23,11 +23,7 @@ const SHOWN = 60;
 
 /** `received` as a message shows it: short, and never more than a line. */
 const shown = (received: unknown): string =>
-  typeof received === 'string'
-    ? JSON.stringify(received.slice(0, SHOWN))
-    : typeof received === 'object' && received
-      ? 'an object'
-      : String(received);
+  typeof received === 'string' ? JSON.stringify(received.slice(0, SHOWN)) : Object(received) === received ? 'an object' : String(received);
 
 /** @internal Short lists as a message shows them, with their entries; longer ones by their length. */
 export function shownList(entries: readonly (string | number)[]): string {

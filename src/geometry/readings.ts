@@ -8,9 +8,9 @@ type Properties = Pick<Section, 'area' | 'secondMoment' | 'sectionModulus' | 'se
 
 /** Readings of one dimension as checked numbers. */
 function readingsOf(from: string, name: string, value: unknown): number[] {
-  if (typeof value !== 'object' || !value) return [requirePositive(from, name, value)];
+  if (Object(value) !== value) return [requirePositive(from, name, value)];
   const list = Array.from(value as ArrayLike<unknown>, (one, i) => requirePositive(from, `${name}[${i}]`, one));
-  if (!list.length) throw new InputError(from, name, 'empty', 'is empty', 0);
+  if (!list[0]) throw new InputError(from, name, 'empty', 'is empty', 0);
   return list;
 }
 
@@ -29,28 +29,22 @@ export function section<Name extends string>(
   names: readonly Name[],
   properties: (dimensions: Readonly<Record<Name, number>>) => Properties,
 ): Section {
-  const known = names.join(', ');
-  const all: unknown = given;
-  if (Object(all) !== all)
-    throw new InputError(from, 'dimensions', all === undefined ? 'missing' : 'wrong-type', `must be an object with ${known}`, all);
-  const own = { ...given };
-  for (const name in own)
-    if (!names.includes(name)) throw new InputError(from, name, 'unknown-option', `is unknown (known: ${known})`, name);
-  const lists = names.map((name) => readingsOf(from, name, own[name]));
+  for (const name in given)
+    if (!names.includes(name)) throw new InputError(from, name, 'unknown-option', `is unknown (known: ${names.join(', ')})`, name);
+  // what is no object has none of the names
+  const lists = names.map((name) => readingsOf(from, name, (given as typeof given | undefined)?.[name]));
   const counts = lists.map((list) => list.length);
   const places = Math.max(...counts);
   const pick = (one: (list: readonly number[]) => number) =>
     Object.fromEntries(names.map((name, k) => [name, one(lists[k]!)])) as Record<Name, number>;
   const worst = (range: (list: readonly number[]) => number) =>
-    lists.map((list) => range(list) / mean(list)).sort((a, b) => b ** 2 - a ** 2)[0]!;
+    lists.map((list) => range(list) / mean(list)).sort((a, b) => b * b - a * a)[0]!;
   const dimensions = pick(mean);
   return {
     shape,
     dimensions,
     ...properties(dimensions),
-    area: mean(
-      Array.from({ length: places }, (_, place) => properties(pick((list) => (list[places - 1] ? list[place]! : mean(list)))).area),
-    ),
+    area: mean(Array.from(Array(places), (_, place) => properties(pick((list) => (list[places - 1] ? list[place]! : mean(list)))).area)),
     readings: Math.min(...counts),
     ...(places > 1 && {
       spread: worst((list) => Math.max(...list) - Math.min(...list)),

@@ -156,6 +156,6 @@ describe('bad input', () => {
     expect(thrown(() => round(extra)).code).toBe('unknown-option');
     expect(thrown(() => round(extra)).path).toBe('radius');
     expect(thrown(() => round(undefined as never)).code).toBe('missing');
-    expect(thrown(() => round(undefined as never)).message).toBe('round: dimensions must be an object with diameter, got undefined');
+    expect(thrown(() => round(undefined as never)).message).toBe('round: diameter must be a number, got undefined');
   });
 });
