@@ -97,7 +97,7 @@ export { loadingRatesKernel } from './rates/loadingRates.js';
 /** @internal */
 export { requireCurve } from './requireCurve.js';
 /** @internal */
-export { plateauOf } from './maximumStress.js';
+export { endOfPlateau, plateauOf } from './maximumStress.js';
 /** @internal */
 export { proofStrengthKernel } from './yield/proofStrength.js';
 /** @internal */

@@ -303,6 +303,22 @@ describe('findings', () => {
     expect(Math.abs(found.tensileStrength.value / 420 - 1)).toBeGreaterThan(0.1);
   });
 
+  test('an elastic, ideally plastic piece has its proof strengths, also read in steps whose highest comes first', () => {
+    const strain = Array.from({ length: 6000 }, (_, i) => i * 3.3e-6);
+    const stress = strain.map((e) => Math.min(200_000 * e, 300));
+    const { area } = roundPiece.section;
+    const pull = (by: readonly number[]) =>
+      analyseTension({ force: by.map((R) => R * area), extension: strain.map((e) => e * roundPiece.gaugeLength) }, roundPiece, {
+        offsets: [0.0001, 0.002, 0.01],
+      });
+    const strengths = (by: readonly number[]) => pull(by).proofStrengths.map(({ value }) => value);
+    expect(strengths(stress)).toEqual([0, 0, 0].map(() => expect.closeTo(300, 6) as number));
+    const stepped = stress.map((R, i) => Math.round(R) + (i === 456 ? 1 : 0));
+    expect(strengths(stepped)).toHaveLength(3);
+    for (const R of strengths(stepped)) expect(Math.abs(R - 300)).toBeLessThanOrEqual(1);
+    expect(codes(pull(stepped))).not.toContain('proof-strength-not-reached');
+  });
+
   test('a brittle piece has strength and no proof strength', () => {
     const brittle = simulateTension({ ...steel, material: { modulus: 110_000, yieldStress: 200, hardening: { law: 'none' } } });
     const found = analyseTension(brittle.record, roundPiece);

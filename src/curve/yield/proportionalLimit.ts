@@ -12,7 +12,8 @@ import {
   type Outcome,
   type StressStrainCurve,
 } from '../../base/index.js';
-import { maximumIndex, noiseLevel } from '../../numeric/index.js';
+import { noiseLevel } from '../../numeric/index.js';
+import { endOfPlateau } from '../maximumStress.js';
 import { proofStrengthKernel, type CurvePoint } from './proofStrength.js';
 import { requireCurve } from '../requireCurve.js';
 import { tangentFalls, type TangentTask } from './tangentFalls.js';
@@ -153,7 +154,7 @@ export function proportionalLimit(curve: CurveColumns, line: ProportionalLine): 
     'line',
   );
   const { stress } = checked;
-  const end = maximumIndex(stress, 0, stress.length) + 1;
+  const end = endOfPlateau(stress);
   const { residualStandardDeviation: residual, first = stress.findIndex((R) => R >= 0.2 * stress[end - 1]!) } = line;
   if (residual !== undefined) requireNonNegative(from, 'line.residualStandardDeviation', residual);
   const slope = requirePositive(from, 'line.modulus', line.modulus);

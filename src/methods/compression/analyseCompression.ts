@@ -83,7 +83,7 @@ export function analyseCompression(
   const explanation = explanationOf(part.numbers, part.curve, strainStep, thresholds);
   const broken = piece.afterTest?.broken ?? (fade !== undefined || brokeSuddenly(part.numbers, part.curve));
   const buckling = bucklingOf(part.numbers, part.curve, lengths, thresholds.bucklingShare, broken);
-  const trueCurve = ofPiece && line.ok ? trueCurveOf(part.curve, part.numbers.highest) : undefined;
+  const trueCurve = ofPiece && line.ok ? trueCurveOf(part.curve, part.numbers.plateauEnd) : undefined;
   const flow = flowCurveOf(part.curve, part.numbers, lengths, settings.friction);
   const hardening = flow && hollomonOf(meansOf(flow, 0, flow.strain.length - 1));
   const quantities = modulusWithFrame(
