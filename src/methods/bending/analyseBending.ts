@@ -7,7 +7,7 @@ import type { BendingColumns, BendingPiece, BendingResult } from './BendingResul
 import { calibrationFindings, forceTrail, forcesOf, windowForce } from '../common/calibrationFindings.js';
 import { evaluateLine } from '../loading/evaluateLine.js';
 import { excursionsTrail } from '../loading/excursionsTrail.js';
-import { frameShare, modulusWithFrame, shareOfSlope } from '../loading/frameShare.js';
+import { frameShare, slopeWithFrame, shareOfSlope } from '../loading/frameShare.js';
 import { bendingControls, lineLoading } from '../loading/lineLoading.js';
 import { lineTrail } from '../loading/lineTrail.js';
 import { trailStep, type TrailStep } from '../../base/index.js';
@@ -74,7 +74,7 @@ export function analyseBending(record: BendingColumns, piece: BendingPiece, opti
   const explanation = explanationOf(part.numbers, part.curve, strainStep, settings.thresholds);
   const highestForce = given.force[survey.top]!;
   const shearShare = shearShareOf(piece, settings.poissonRatio, recorded.basis === 'travel' ? 'nose' : 'mid-span');
-  const quantities = modulusWithFrame(
+  const quantities = slopeWithFrame(
     bendingQuantities({
       numbers,
       curve,

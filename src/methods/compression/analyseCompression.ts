@@ -12,7 +12,7 @@ import { loadingPositive } from '../common/positiveSigns.js';
 import { compressionTrail } from './compressionTrail.js';
 import { evaluateLine } from '../loading/evaluateLine.js';
 import { fadedBreak } from './fadedBreak.js';
-import { frameShare, modulusWithFrame } from '../loading/frameShare.js';
+import { frameShare, slopeWithFrame } from '../loading/frameShare.js';
 import { brokeSuddenly, type LineNumbers } from '../loading/lineKernel.js';
 import { compressionControls, lineLoading } from '../loading/lineLoading.js';
 import { provenanceOf } from '../common/provenanceOf.js';
@@ -86,7 +86,7 @@ export function analyseCompression(
   const trueCurve = ofPiece && line.ok ? trueCurveOf(part.curve, part.numbers.plateauEnd) : undefined;
   const flow = flowCurveOf(part.curve, part.numbers, lengths, settings.friction);
   const hardening = flow && hollomonOf(meansOf(flow, 0, flow.strain.length - 1));
-  const quantities = modulusWithFrame(
+  const quantities = slopeWithFrame(
     compressionQuantities({
       numbers,
       curve,
