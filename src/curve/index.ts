@@ -87,7 +87,7 @@ export { isGiven, linearLimits } from './modulus/linearPart.js';
 /** @internal */
 export { fitModulusKernel } from './modulus/fitModulus.js';
 /** @internal */
-export { POINTS, requireModulusOptions, SHARE } from './window/windowChoice.js';
+export { POINTS, requireModulusOptions, SHARE, Z } from './window/windowChoice.js';
 /** @internal */
 export { BROKEN_SHARE, breakOf, fractureKernel, type Break } from './fracture.js';
 /** @internal */

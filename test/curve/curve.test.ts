@@ -482,7 +482,7 @@ describe('by hand, and at limits exactly hit', () => {
     expect(required(leaving(4, 16, 21)).stress).toBeCloseTo(156, 9);
     expect(required(leaving(4, 29, 31)).stress).toBeCloseTo(286, 9);
     expect(leaving(2.9, 16, 31).ok).toBe(false);
-    for (const first of [20, 19.5]) expect(required(leaving(4, 16, 31, { first })).stress).toBeCloseTo(196, 9);
+    expect(required(leaving(4, 16, 31, { first: 20 })).stress).toBeCloseTo(196, 9);
     // looked for from a fifth of the maximum on: 300 MPa here
     expect(leaving(4, 0, 6).ok).toBe(false);
     // the origin 0.01 % to the left of the line: 10 MPa above it, all along
@@ -506,6 +506,9 @@ describe('by hand, and at limits exactly hit', () => {
     expect(of({ definition: 'johnson', strainShift: 0.001 }).strain).toBeCloseTo(1e-5 * (100 + 5 / 9), 10);
     const few = { strain: stepped(5, 0.001), stress: stepped(5, 100) };
     expect(proportionalLimit(few, { modulus: 100_000, definition: 'tangent', first: 0 })).toMatchObject({ reason: 'too-few-points' });
+    // without `first` it is looked for; below zero there is none
+    expect(proportionalLimit({ strain: [0, 1e-3], stress: [-5, -4] }, { modulus: 1000 })).toMatchObject({ reason: 'not-reached' });
+    expect(thrown(() => proportionalLimit(few, { modulus: 100_000, first: 0.5 }))).toBe('out-of-range line.first');
     const six = { strain: stepped(6, 0.001), stress: stepped(6, 100) };
     expect(proportionalLimit(six, { modulus: 100_000, definition: 'tangent', first: 0 })).toMatchObject({ reason: 'not-reached' });
   });
