@@ -140,7 +140,7 @@ export const recordEntries = {
   'force-saturated': {
     severity: 'fault', about: 'record',
     message: 'The force stands at its highest value {force} N for {count} samples: the channel was probably at its end.',
-    remedy: 'Check the range of transmitter and logger; the true maximum may be higher.',
+    remedy: 'Check the range of transmitter and logger; the true maximum, and a strength that lies on the flat top, may be higher.',
   },
   'force-does-not-rise': {
     severity: 'fault', about: 'record',

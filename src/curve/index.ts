@@ -89,7 +89,7 @@ export { isGiven, linearLimits } from './modulus/linearPart.js';
 /** @internal */
 export { fitModulusKernel } from './modulus/fitModulus.js';
 /** @internal */
-export { POINTS, requireModulusOptions, SHARE } from './window/windowChoice.js';
+export { POINTS, requireModulusOptions, SHARE, Z } from './window/windowChoice.js';
 /** @internal */
 export { BROKEN_SHARE, breakOf, fractureKernel, type Break } from './fracture.js';
 /** @internal */
@@ -99,7 +99,7 @@ export { loadingRatesKernel } from './rates/loadingRates.js';
 /** @internal */
 export { requireCurve } from './requireCurve.js';
 /** @internal */
-export { plateauOf } from './maximumStress.js';
+export { endOfPlateau, plateauOf } from './maximumStress.js';
 /** @internal */
 export { proofStrengthKernel } from './yield/proofStrength.js';
 /** @internal */

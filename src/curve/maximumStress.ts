@@ -1,5 +1,6 @@
 import { requireBetween, requireNonNegative, requireOptions, type CurveColumns, type StressStrainCurve } from '../base/index.js';
-import { maximumIndex, stretchAbove } from '../numeric/index.js';
+import { firstBelow, maximumIndex, resolution, stretchAbove } from '../numeric/index.js';
+import { resolution as stepOf } from '../record/index.js';
 import { requireCurve } from './requireCurve.js';
 
 /** Options of {@link maximumStress}. */
@@ -22,10 +23,21 @@ export interface Maximum {
   readonly plateau: readonly [number, number];
 }
 
+/** What lies one step below a maximum belongs to its plateau, also where a last digit was lost on the way from the force. */
+const ONE_STEP = 1 + 1e-6;
+
+/** @internal One past the last sample of the plateau of a maximum; by default that of the whole curve, with the step that its stress was read in. */
+export const endOfPlateau = (
+  stress: Float64Array,
+  index = maximumIndex(stress),
+  resolution = stepOf(stress),
+  end = stress.length,
+): number => firstBelow(stress, stress[index]! - ONE_STEP * resolution, index + 1, end);
+
 /** @internal {@link maximumStress} on a checked curve, with the sample of the maximum known. */
 export function plateauOf({ strain, stress }: StressStrainCurve, index: number, resolution: number): Maximum {
   const top = stress[index]!;
-  const [first, last] = stretchAbove(stress, top - resolution, index);
+  const [first, last] = stretchAbove(stress, top - ONE_STEP * resolution, index);
   return { stress: top, strain: (strain[first]! + strain[last]!) / 2, index, plateau: [strain[first]!, strain[last]!] };
 }
 

@@ -115,7 +115,7 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'force-saturated': {
     message: '力在其最大值 {force} N 处停留了 {count} 个采样点：该通道很可能已到量程上限。',
-    remedy: '检查变送器和记录仪的量程；真实的最大力可能更高。',
+    remedy: '检查变送器和记录仪的量程；真实的最大力以及位于平顶上的强度可能更高。',
   },
   'force-does-not-rise': {
     message: '力始终没有上升：开始时为 {first} N，最高仅 {highest} N。',

@@ -610,7 +610,7 @@ export const chinesePhrases: Readonly<Record<SpokenPhrase, string>> = {
   'true strain at the onset of necking': '缩颈起始真应变',
   'hardening exponent': '应变硬化指数',
   'strength coefficient': '强度系数',
-  'energy per volume up to the proof strength': '至规定塑性延伸强度的单位体积能量',
+  'elastic energy per volume at the proof strength': '规定塑性延伸强度处的单位体积弹性能',
   'shear strength, double shear': '抗剪强度，双剪',
   'ISO 6892-1:2019, percentage reduction of area': 'ISO 6892-1:2019，断面收缩率',
   'ISO 6892-1:2019, principle': 'ISO 6892-1:2019，原理',

@@ -115,7 +115,7 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'force-saturated': {
     message: 'La force reste à sa valeur la plus haute, {force} N, pendant {count} points : la voie était probablement en fin d’étendue.',
-    remedy: 'Vérifier l’étendue de mesure du transmetteur et de l’enregistreur ; le vrai maximum peut être plus haut.',
+    remedy: 'Vérifier l’étendue de mesure du transmetteur et de l’enregistreur ; le vrai maximum, et une limite lue sur le palier, peuvent être plus hauts.',
   },
   'force-does-not-rise': {
     message: 'La force n’augmente jamais : de {first} N au début à {highest} N au plus.',

@@ -610,7 +610,7 @@ export const frenchPhrases: Readonly<Record<SpokenPhrase, string>> = {
   'true strain at the onset of necking': 'déformation vraie au début de la striction',
   'hardening exponent': 'coefficient d’écrouissage',
   'strength coefficient': 'constante de résistance K',
-  'energy per volume up to the proof strength': 'énergie par volume jusqu’à la limite d’élasticité',
+  'elastic energy per volume at the proof strength': 'énergie élastique par volume à la limite d’élasticité',
   'shear strength, double shear': 'résistance au cisaillement, double',
   'ISO 6892-1:2019, percentage reduction of area': 'ISO 6892-1:2019, coefficient de striction',
   'ISO 6892-1:2019, principle': 'ISO 6892-1:2019, principe',

@@ -115,7 +115,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'force-saturated': {
     message: 'Die Kraft verharrt über {count} Messpunkte bei ihrem Höchstwert {force} N: Der Kanal war vermutlich am Ende seines Messbereichs.',
-    remedy: 'Die Messbereiche von Messumformer und Datenlogger prüfen; die wahre Höchstkraft kann höher liegen.',
+    remedy: 'Die Messbereiche von Messumformer und Datenlogger prüfen; die wahre Höchstkraft und eine Festigkeit, die auf dem flachen Gipfel liegt, können höher liegen.',
   },
   'force-does-not-rise': {
     message: 'Die Kraft steigt nie an: von {first} N zu Beginn auf höchstens {highest} N.',

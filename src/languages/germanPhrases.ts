@@ -610,7 +610,7 @@ export const germanPhrases: Readonly<Record<SpokenPhrase, string>> = {
   'true strain at the onset of necking': 'wahre Dehnung bei Beginn der Einschnürung',
   'hardening exponent': 'Verfestigungsexponent',
   'strength coefficient': 'Verfestigungskonstante K',
-  'energy per volume up to the proof strength': 'Energie je Volumen bis zur Dehngrenze',
+  'elastic energy per volume at the proof strength': 'elastische Energie je Volumen bei der Dehngrenze',
   'shear strength, double shear': 'Scherfestigkeit, zweischnittig',
   'ISO 6892-1:2019, percentage reduction of area': 'ISO 6892-1:2019, Brucheinschnürung',
   'ISO 6892-1:2019, principle': 'ISO 6892-1:2019, Prinzip',

@@ -115,7 +115,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'force-saturated': {
     message: 'La fuerza permanece en su valor más alto, {force} N, durante {count} datos: el canal estaba probablemente en su tope.',
-    remedy: 'Comprobar el alcance del transmisor y del registrador; la fuerza máxima verdadera puede ser mayor.',
+    remedy: 'Comprobar el alcance del transmisor y del registrador; la fuerza máxima verdadera, y un límite leído en la cima plana, pueden ser mayores.',
   },
   'force-does-not-rise': {
     message: 'La fuerza no sube en ningún momento: va de {first} N al principio a {highest} N como máximo.',

@@ -610,7 +610,7 @@ export const spanishPhrases: Readonly<Record<SpokenPhrase, string>> = {
   'true strain at the onset of necking': 'deformación verdadera al inicio de la estricción',
   'hardening exponent': 'exponente de endurecimiento',
   'strength coefficient': 'coeficiente de resistencia',
-  'energy per volume up to the proof strength': 'energía por volumen hasta el límite elástico convencional',
+  'elastic energy per volume at the proof strength': 'energía elástica por volumen en el límite elástico convencional',
   'shear strength, double shear': 'resistencia a la cizalladura, cizalladura doble',
   'ISO 6892-1:2019, percentage reduction of area': 'ISO 6892-1:2019, estricción',
   'ISO 6892-1:2019, principle': 'ISO 6892-1:2019, fundamento',

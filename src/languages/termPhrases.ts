@@ -48,7 +48,7 @@ export const termPhrases = [
   'true strain at the onset of necking',
   'hardening exponent',
   'strength coefficient',
-  'energy per volume up to the proof strength',
+  'elastic energy per volume at the proof strength',
   'shear strength, double shear',
   // where their rules stand
   'ISO 6892-1:2019, percentage reduction of area',

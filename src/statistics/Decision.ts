@@ -15,7 +15,10 @@ export interface Measured {
   readonly gaugeLength?: number | undefined;
   /** Of an elongation: the original area of its piece [mm²]. */
   readonly area?: number | undefined;
-  /** Where its strain comes from; `travel` never gives a bare pass to a value that a strain went into. */
+  /**
+   * Where its strain comes from: `extensionBasis` of the result, of a bending test `motionBasis`. `travel` never gives a bare pass to a value that a strain
+   * went into (by its symbol: all but forces, strengths by force alone, A and Z), and one that travel carries on none to values from the maximum on.
+   */
   readonly extensionBasis?: string | undefined;
 }
 

@@ -9,9 +9,6 @@ const USUAL_COEFFICIENT = 5.65;
 /** @internal True for an elongation after fracture, which means nothing without its gauge length. */
 export const isElongation = (symbol: string | undefined): boolean => symbol !== undefined && /^A(\d|$)/.test(symbol);
 
-/** @internal Strains of a crosshead go into these. */
-export const takesStrain = (symbol: string | undefined): boolean => symbol !== undefined && /^(Rp|Rt|m?E$|A[gt])/.test(symbol);
-
 /**
  * Limits are of the size of the values that they bound; neighbouring units differ by 100 or 1000. Where both are below 1 (a share that is small
  * in earnest) no unit explains it (common practice).

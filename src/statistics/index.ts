@@ -22,4 +22,6 @@ export { toleranceFactor, type ToleranceArguments } from './toleranceFactor.js';
 export { toleranceLimit, type ToleranceLimit, type ToleranceOptions, type ToleranceReason } from './toleranceLimit.js';
 export { usualVariation, type UsualVariation, type VariedProperty } from './usualVariation.js';
 /** @internal */
+export { restsOnTravel } from './restsOnTravel.js';
+/** @internal */
 export { roundingStep } from './roundResult.js';

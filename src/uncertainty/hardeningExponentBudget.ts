@@ -1,4 +1,4 @@
-import { InputError, requireColumn, requireObject, requireOptions, requirePositive } from '../base/index.js';
+import { InputError, requireObject, requireOptions, requirePair, requirePositive } from '../base/index.js';
 import type { UncertaintyBudget } from './Budget.js';
 import { requireInput } from './components.js';
 import type { CoverageOptions } from './coverageFactor.js';
@@ -31,7 +31,7 @@ export interface ExponentInputs {
  * @param inputs - Exponent, range of strain, and the doubts of the zeros.
  * @param options - Coverage.
  * @returns The budget of n [1].
- * @throws {@link InputError} `missing`, `not-finite`, `not-positive`, `not-increasing`, `too-few`, `out-of-range`, `unknown-option`.
+ * @throws {@link InputError} `missing`, `not-finite`, `not-positive`, `not-increasing`, `unequal-lengths`, `out-of-range`, `unknown-option`.
  *
  * @example
  * ```ts
@@ -46,7 +46,8 @@ export function hardeningExponentBudget(inputs: ExponentInputs, options: Coverag
   requireOptions(from, requireObject(from, 'inputs', inputs), ['exponent', 'range', 'stress', 'strainOrigin', 'stressZero'], 'inputs');
   const exponent = requireInput(from, 'inputs.exponent', 'exponent', inputs.exponent);
   const n = requirePositive(from, 'inputs.exponent.value', exponent.value);
-  const [low = 0, high = 0] = requireColumn(from, 'inputs.range', inputs.range, { least: 2, positive: true });
+  const [low, high] = requirePair(from, 'inputs.range', inputs.range);
+  requirePositive(from, 'inputs.range[0]', low);
   if (high <= low) throw new InputError(from, 'inputs.range', 'not-increasing', 'must end above its start', high);
   const zero = (name: 'strainOrigin' | 'stressZero') =>
     inputs[name] === undefined ? [] : [requireInput(from, `inputs.${name}`, name, { value: 0, uncertainty: inputs[name] })];

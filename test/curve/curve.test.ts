@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import {
+  chordModulus,
   elasticExtension,
   energyDensity,
   fitModulus,
@@ -262,10 +263,44 @@ describe('yieldPoints', () => {
   });
 });
 
+describe('a strength on the plateau of the maximum is reached', () => {
+  /** An elastic, ideally plastic curve of 200 GPa and 300 MPa: the line offset by e_p meets it at a strain of 300 MPa/E + e_p. */
+  const strain = Array.from({ length: 6000 }, (_, i) => i * 3.3e-6);
+  const ideal = strain.map((e) => Math.min(200_000 * e, 300));
+  const line = { modulus: 200_000 };
+
+  test('of equal samples, to rounding', () => {
+    for (const offset of [0.0001, 0.002, 0.01]) {
+      const found = required(proofStrength({ strain, stress: ideal }, { ...line, offset }));
+      expect(found.stress).toBeCloseTo(300, 9);
+      expect(found.strain).toBeCloseTo(0.0015 + offset, 9);
+    }
+    expect(required(proportionalLimit({ strain, stress: ideal }, line)).stress).toBeCloseTo(300, 9);
+    // from 200 GPa · 0.05 % = 100 MPa to 300 MPa
+    expect(required(chordModulus({ strain, stress: ideal })).modulus).toBeCloseTo(200 / 0.002, 6);
+  });
+
+  test.each([1, 0.1, 0.3])('of a reading in steps of %d MPa whose highest comes first, to a step', (step) => {
+    const stress = ideal.map((R) => Math.round(R / step) * step);
+    const first = stress.indexOf(Math.max(...stress));
+    stress[first + 1]! += step;
+    expect(Math.abs(required(proofStrength({ strain, stress }, line)).stress - 300)).toBeLessThanOrEqual(step);
+    expect(Math.abs(required(proportionalLimit({ strain, stress }, line)).stress - 300)).toBeLessThanOrEqual(step);
+  });
+
+  test('not on a curve that falls from its maximum by more than a step before it meets the line', () => {
+    const stress = ideal.map((R, i) => Math.round(strain[i]! > 0.0016 ? R - 20_000 * (strain[i]! - 0.0016) : R));
+    expect(proofStrength({ strain, stress }, line)).toMatchObject({ ok: false, reason: 'not-reached' });
+  });
+});
+
 test('a plateau within one step of the reading counts by its middle', () => {
   const curve = { strain: [0, 1, 2, 3, 4, 5], stress: [0, 9.9, 10, 9.9, 10, 5] };
   expect(maximumStress(curve)).toMatchObject({ index: 2, strain: 2 });
   expect(maximumStress(curve, { resolution: 0.1 })).toMatchObject({ strain: 2.5, plateau: [1, 4] });
+  // as floating-point numbers 4.2 - 0.1 lies above 4.1
+  const lost = { strain: [0, 1, 2, 3], stress: [0, 4.2, 4.1, 4] };
+  expect(maximumStress(lost, { resolution: 0.1 }).plateau).toEqual([1, 2]);
   expect(maximumStress(curve, { from: 3 }).index).toBe(4);
   expect(thrown(() => maximumStress(curve, { from: 6 }))).toBe('out-of-range options.from');
 });
@@ -447,7 +482,7 @@ describe('by hand, and at limits exactly hit', () => {
     expect(required(leaving(4, 16, 21)).stress).toBeCloseTo(156, 9);
     expect(required(leaving(4, 29, 31)).stress).toBeCloseTo(286, 9);
     expect(leaving(2.9, 16, 31).ok).toBe(false);
-    for (const first of [20, 19.5]) expect(required(leaving(4, 16, 31, { first })).stress).toBeCloseTo(196, 9);
+    expect(required(leaving(4, 16, 31, { first: 20 })).stress).toBeCloseTo(196, 9);
     // looked for from a fifth of the maximum on: 300 MPa here
     expect(leaving(4, 0, 6).ok).toBe(false);
     // the origin 0.01 % to the left of the line: 10 MPa above it, all along
@@ -471,6 +506,9 @@ describe('by hand, and at limits exactly hit', () => {
     expect(of({ definition: 'johnson', strainShift: 0.001 }).strain).toBeCloseTo(1e-5 * (100 + 5 / 9), 10);
     const few = { strain: stepped(5, 0.001), stress: stepped(5, 100) };
     expect(proportionalLimit(few, { modulus: 100_000, definition: 'tangent', first: 0 })).toMatchObject({ reason: 'too-few-points' });
+    // without `first` it is looked for; below zero there is none
+    expect(proportionalLimit({ strain: [0, 1e-3], stress: [-5, -4] }, { modulus: 1000 })).toMatchObject({ reason: 'not-reached' });
+    expect(thrown(() => proportionalLimit(few, { modulus: 100_000, first: 0.5 }))).toBe('out-of-range line.first');
     const six = { strain: stepped(6, 0.001), stress: stepped(6, 100) };
     expect(proportionalLimit(six, { modulus: 100_000, definition: 'tangent', first: 0 })).toMatchObject({ reason: 'not-reached' });
   });

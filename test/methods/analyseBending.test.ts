@@ -256,6 +256,15 @@ describe('doubts', () => {
     expect(find(found, 'slope-implausible')!.severity).toBe('note');
   });
 
+  test('on a level of its highest stress they are reached', () => {
+    const { force, deflection } = straight(200, 1.6);
+    // three points: strain 6 h s/L², so 0.2 % are 0.667 mm; the level is that of 0.8 mm
+    const level = Array.from(force, (F) => Math.min(F, 160));
+    const found = analyseBending({ force: level, deflection: deflection! }, piece);
+    expect(found.proofStrengths.map(({ symbol }) => symbol)).toEqual(['σfp0.2']);
+    expect(found.proofStrengths[0]!.value).toBeCloseTo(flexuralStress({ force: 160, section, setup: three }), 6);
+  });
+
   test('proof strengths that are not reached, and noise', () => {
     expect(find(analyseBending(record, piece, { offsets: [0.05] }), 'proof-strength-not-reached')!.severity).toBe('caution');
     expect(find(analyseBending(straight(200, 1), piece), 'proof-strength-not-reached')!.severity).toBe('note');

@@ -98,6 +98,37 @@ describe('a noise-free record comes back as its truth', () => {
   });
 });
 
+describe('an elastic, ideally plastic piece', () => {
+  const [strain, stress] = bilinear(210, 0, 0.12);
+  /** The same by a channel of coarse steps, one sample a step higher at the corner. */
+  const stepped = stress.map((R, i) => Math.round(R) + (i === strain.findIndex((e) => e > 0.003) ? 1 : 0));
+
+  test('has all its strengths at its yield stress, and a flow curve by constant volume', () => {
+    const found = analyseCompression(recordOf(strain, stress), piece, { strains: [0.01, 0.1] });
+    expect([...found.proofStrengths, ...found.stressesAtStrain].map(({ symbol, value }) => [symbol, Number(value.toFixed(3))])).toEqual([
+      ['Rpc0.2', 210],
+      ['Rtc1', 210],
+      ['Rtc10', 210],
+    ]);
+    // at a compression of 12 %, of which 0.3 % are elastic: R (1 - p) and -ln(1 - p)
+    expect(found.flowCurve!.strain.at(-1)).toBeCloseTo(-Math.log(1 - 0.117), 6);
+    expect(found.flowCurve!.stress.at(-1)).toBeCloseTo(210 * (1 - 0.117), 4);
+    expect(found.trueCurve!.strain.at(-1)).toBeCloseTo(-Math.log(1 - 0.12), 6);
+  });
+
+  test('its height after the test agrees with the record, whose last force is its highest', () => {
+    const measured = { ...piece, afterTest: { height: 15 * (1 - 0.117) } };
+    expect(codes(analyseCompression(recordOf(strain, stress), measured))).not.toContain('height-unlike-record');
+  });
+
+  test('read in steps that come early it has them to a step', () => {
+    const found = analyseCompression(recordOf(strain, stepped), piece, { strains: [0.01, 0.1] });
+    expect(found.proofStrengths).toHaveLength(1);
+    expect(found.stressesAtStrain).toHaveLength(2);
+    for (const { value } of [...found.proofStrengths, ...found.stressesAtStrain]) expect(Math.abs(value - 210)).toBeLessThanOrEqual(1);
+  });
+});
+
 describe('signs', () => {
   const negative = { force: record.force.map((F) => -F), extension: record.extension!.map((x) => -x), time: record.time };
 

@@ -3,6 +3,7 @@ import { describe, expect, test, vi } from 'vitest';
 import {
   analyseCurve,
   analyseTension,
+  energyDensity,
   fromJson,
   rectangular,
   round,
@@ -308,6 +309,39 @@ describe('findings', () => {
     const found = analyseTension(low.record, roundPiece);
     expect(codes(found)).toContain('maximum-below-upper-yield');
     expect(Math.abs(found.tensileStrength.value / 420 - 1)).toBeGreaterThan(0.1);
+  });
+
+  test('an elastic, ideally plastic piece has its proof strengths, also read in steps whose highest comes first', () => {
+    const strain = Array.from({ length: 6000 }, (_, i) => i * 3.3e-6);
+    const stress = strain.map((e) => Math.min(200_000 * e, 300));
+    const { area } = roundPiece.section;
+    const pull = (by: readonly number[]) =>
+      analyseTension({ force: by.map((R) => R * area), extension: strain.map((e) => e * roundPiece.gaugeLength) }, roundPiece, {
+        offsets: [0.0001, 0.002, 0.01],
+      });
+    const strengths = (by: readonly number[]) => pull(by).proofStrengths.map(({ value }) => value);
+    expect(strengths(stress)).toEqual([0, 0, 0].map(() => expect.closeTo(300, 6) as number));
+    const stepped = stress.map((R, i) => Math.round(R) + (i === 456 ? 1 : 0));
+    expect(strengths(stepped)).toHaveLength(3);
+    for (const R of strengths(stepped)) expect(Math.abs(R - 300)).toBeLessThanOrEqual(1);
+    expect(codes(pull(stepped))).not.toContain('proof-strength-not-reached');
+  });
+
+  test('Ur is the elastic part of the work up to the proof strength, and its name says so', () => {
+    // 70 GPa to 210 MPa, then 7 GPa: the offset line meets it at 70 (e - 0.002) = 0.21 + 7 (e - 0.003)
+    const strain = Array.from({ length: 2001 }, (_, i) => i * 1e-5);
+    const stress = strain.map((e) => Math.min(70_000 * e, 210 + 7000 * (e - 0.003)));
+    const found = analyseTension(
+      { force: stress.map((R) => R * roundPiece.section.area), extension: strain.map((e) => e * roundPiece.gaugeLength) },
+      roundPiece,
+    );
+    const e = (0.14 + 0.21 - 0.021) / 63;
+    const Rp = 70_000 * (e - 0.002);
+    const work = 210 * 0.0015 + ((210 + Rp) / 2) * (e - 0.003);
+    expect(found.resilience!.name).toBe('elastic energy per volume at the proof strength');
+    expect(found.resilience!.value).toBeCloseTo((Rp * (e - 0.002)) / 2, 6);
+    expect(energyDensity(found.curve, { to: found.proofStrengths[0]!.strain })).toBeCloseTo(work, 2);
+    expect(work / found.resilience!.value).toBeGreaterThan(2);
   });
 
   test('a brittle piece has strength and no proof strength', () => {

@@ -299,6 +299,8 @@ describe('refusals', () => {
     ['out-of-range inputs.frameCompliance.value', () => modulusBudget({ stiffness: 1e5, area: 50, length: 48, frameCompliance: 1e-5 })],
     ['missing inputs.exponent', () => proofStrengthBudget({ force: 1, area: 1, slope: 1, offset: 1 } as never)],
     ['not-increasing inputs.range', () => hardeningExponentBudget({ exponent: 0.2, range: [0.2, 0.1] })],
+    ['unequal-lengths inputs.range', () => hardeningExponentBudget({ exponent: 0.2, range: [0.02, 0.1, 0.01] })],
+    ['not-positive inputs.range[0]', () => hardeningExponentBudget({ exponent: 0.2, range: [0, 0.1] })],
     ['missing inputs.stress', () => hardeningExponentBudget({ exponent: 0.2, range: [0.1, 0.2], stressZero: 1 })],
     [
       'ambiguous inputs.force.uncertainty',

@@ -8,7 +8,7 @@ import {
   type Outcome,
   type StressStrainCurve,
 } from '../../base/index.js';
-import { maximumIndex } from '../../numeric/index.js';
+import { endOfPlateau } from '../maximumStress.js';
 import { requireCurve } from '../requireCurve.js';
 import { totalExtensionStrengthKernel } from '../yield/totalExtensionStrength.js';
 
@@ -76,7 +76,7 @@ export function chordModulus(curve: CurveColumns, options: ChordOptions = {}): O
   requireOptions(name, options, ['from', 'to', 'strainShift']);
   const strains = requireChord(name, [options.from ?? 0.0005, options.to ?? 0.0025], ['options.from', 'options.to']);
   const shift = requireFinite(name, 'options.strainShift', options.strainShift ?? 0);
-  return chordModulusKernel(checked, strains, shift, maximumIndex(checked.stress) + 1);
+  return chordModulusKernel(checked, strains, shift, endOfPlateau(checked.stress));
 }
 
 /** @internal Two strains above 0, the second above the first. */

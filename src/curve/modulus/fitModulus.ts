@@ -5,13 +5,10 @@ import { explainLine } from './explainLine.js';
 import type { ElasticLine, ModulusFit, ModulusReason } from './ModulusFit.js';
 import { requireCurve } from '../requireCurve.js';
 import { between } from './between.js';
-import { POINTS, requireModulusOptions, SHARE, type ModulusOptions, type WindowChoice } from '../window/windowChoice.js';
+import { POINTS, requireModulusOptions, SHARE, Z, type ModulusOptions, type WindowChoice } from '../window/windowChoice.js';
 import { windowSearch } from '../window/windowSearch.js';
 import { othersEnd } from './windowEnvelope.js';
 import { leastRise, type WindowTask } from '../window/windowTask.js';
-
-/** Standard errors that are taken off. */
-const Z = 4;
 
 /** A searched window's criterion with its defaults, and how it scores a line. */
 function criterionOf(

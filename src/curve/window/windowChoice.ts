@@ -49,6 +49,8 @@ export type WindowChoice =
 
 /** @internal Least start and rise of a window, as shares of the 0.2 %-offset stress, when nothing is asked. */
 export const SHARE = 0.2;
+/** @internal Standard errors that are taken off, where nothing else is asked. */
+export const Z = 4;
 /** @internal A window needs so many samples unless the record is too sparse; fewer make no sound line. */
 export const POINTS = 8;
 

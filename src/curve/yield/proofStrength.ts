@@ -10,7 +10,8 @@ import {
   type Outcome,
   type StressStrainCurve,
 } from '../../base/index.js';
-import { maximumIndex, parabolaNear } from '../../numeric/index.js';
+import { parabolaNear } from '../../numeric/index.js';
+import { endOfPlateau } from '../maximumStress.js';
 import { requireCurve } from '../requireCurve.js';
 import { sustainedCrossing } from '../sustainedCrossing.js';
 
@@ -86,7 +87,8 @@ export function proofStrengthKernel(
  *
  * @remarks
  * The line must have the curve's own slope: then a linear frame in the extension cancels, and handbook values of E do not. The first
- * crossing that lasts (five samples or 0.05 % strain) before the maximum counts. The point is interpolated between samples; in
+ * crossing that lasts (five samples or 0.05 % strain) up to the maximum counts, or up to the end of its plateau: of the samples after it that equal
+ * it within one step of the reading. The point is interpolated between samples; in
  * noise a parabola through the samples around it is used, over the widest stretch (at most the offset) where it fits. A relative error $s$
  * of the slope moves the result by about $-(\lambda/n)\,s$ of itself, with the leverage $\lambda = (R/m_E)/e_p$ and the Ramberg-Osgood exponent $n$.
  *
@@ -110,5 +112,5 @@ export function proofStrength(curve: CurveColumns, line: ProofLine): Outcome<Pro
   const slope = requirePositive('proofStrength', 'line.modulus', line.modulus);
   const shift = requireFinite('proofStrength', 'line.strainShift', line.strainShift ?? 0);
   const offset = requirePositive('proofStrength', 'line.offset', line.offset ?? PROOF_OFFSET);
-  return proofStrengthKernel(checked, slope, shift, offset, 0, maximumIndex(checked.stress, 0, checked.stress.length) + 1);
+  return proofStrengthKernel(checked, slope, shift, offset, 0, endOfPlateau(checked.stress));
 }

@@ -7,12 +7,14 @@ import {
   requireOneOf,
   requireOptions,
   requirePositive,
+  requireWhole,
   success,
   type CurveColumns,
   type Outcome,
   type StressStrainCurve,
 } from '../../base/index.js';
-import { maximumIndex, noiseLevel } from '../../numeric/index.js';
+import { noiseLevel } from '../../numeric/index.js';
+import { endOfPlateau } from '../maximumStress.js';
 import { proofStrengthKernel, type CurvePoint } from './proofStrength.js';
 import { requireCurve } from '../requireCurve.js';
 import { tangentFalls, type TangentTask } from './tangentFalls.js';
@@ -130,7 +132,7 @@ export function proportionalLimitsKernel(
  *
  * @param curve - Strain [mm/mm] and stress [MPa] as recorded, at least 2 samples, finite.
  * @param line - `modulus` [MPa] above 0, `strainShift` [mm/mm], and the definition with its threshold.
- * @returns Stress [MPa], strain from the shifted origin, definition; or `not-reached`, `too-few-points`.
+ * @returns Stress [MPa], strain from the shifted origin, definition; or `not-reached`, `too-few-points`, of tangents `not-resolved`.
  * @throws {@link InputError} `not-finite`, `not-positive`, `missing`, `unequal-lengths`, `unknown-option`, `out-of-range`.
  *
  * @example
@@ -153,20 +155,26 @@ export function proportionalLimit(curve: CurveColumns, line: ProportionalLine): 
     'line',
   );
   const { stress } = checked;
-  const end = maximumIndex(stress, 0, stress.length) + 1;
-  const { residualStandardDeviation: residual, first = stress.findIndex((R) => R >= 0.2 * stress[end - 1]!) } = line;
+  const end = endOfPlateau(stress);
+  const { residualStandardDeviation: residual } = line;
   if (residual !== undefined) requireNonNegative(from, 'line.residualStandardDeviation', residual);
   const slope = requirePositive(from, 'line.modulus', line.modulus);
   const shift = requireFinite(from, 'line.strainShift', line.strainShift ?? 0);
   const definition = requireOneOf(from, 'line.definition', line.definition ?? 'offset', ['offset', 'deviation', 'tangent', 'johnson']);
+  const first =
+    line.first === undefined
+      ? stress.findIndex((R) => R >= 0.2 * stress[end - 1]!)
+      : requireWhole(from, 'line.first', line.first, 0, end - 1);
   const task = {
     slope,
     shift,
     offset: requirePositive(from, 'line.offset', line.offset ?? 0.0001),
     tangentShare: requireBetween(from, 'line.tangentShare', line.tangentShare ?? 0.9, 0, 1),
     residual,
-    first: Math.ceil(requireBetween(from, 'line.first', first, 0, end - 1)),
+    first,
     end,
   };
+  // of numbers below zero none reaches a fifth of the highest
+  if (first < 0) return failure('not-reached', 'the stress never rises to zero');
   return proportionalLimitsKernel(checked, task, [definition])[definition]!;
 }

@@ -65,8 +65,8 @@ export function yieldPointsKernel(curve: StressStrainCurve, task: YieldTask): Ou
  *
  * @remarks
  * ReH: the highest stress before a fall of at least 0.5 %, with no higher stress over the next 0.05 % strain; at or above a fifth of the
- * maximum (below it a fall is seating), before 0.5 % plastic extension where the slope is known, the fall out of noise (about twice what n
- * normal deviates span) and a rise of at least 0.5 % after it. A fall within noise, a
+ * maximum (below it a fall is seating), before 0.5 % plastic extension where the slope is known, the fall out of noise (about a quarter more
+ * than a thousand normal deviates span) and a rise of at least 0.5 % after it. A fall within noise, a
  * fall while the crosshead stood still (`pauses`) and the fall after the maximum force are none. ReL: the smallest stress of the
  * yielding range, the first dip after ReH left out where a later minimum or level is higher. Ae ends where the horizontal through the last
  * minimum, or the lowest of that level, meets the steepest line of the hardening that follows.

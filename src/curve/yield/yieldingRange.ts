@@ -135,21 +135,12 @@ function lineOverPauses({ strain, stress }: StressStrainCurve, first: number, to
   return steepestLine(of(strain), of(stress), 0, kept.length, HARDENING_WIDTH);
 }
 
-/** @internal The yielding range after an upper yield point; undefined where the curve does not rise again. */
-export function yieldingRange({ strain, stress }: StressStrainCurve, task: YieldingTask): YieldingRange | undefined {
-  const { peak, fallen, end, noise, spoilt } = task;
+type Onset = Pick<YieldingRange, 'hardeningStrain' | 'hardeningStart'>;
+
+/** Where Ae ends: the horizontal through the last minimum meets the steepest line of the hardening after it, pauses apart. */
+function hardeningOnset({ strain, stress }: StressStrainCurve, last: number, top: number, task: YieldingTask): Onset {
+  const { peak, noise, spoilt } = task;
   const counts = (i: number): boolean => spoilt?.[i] !== 1;
-  const step = Math.max(0.001 * stress[peak]!, 3 * noise);
-  const top = maximumIndex(stress, fallen, end);
-
-  // yielding is over where the stress passes ReH again; a dip later on is none of it
-  let above = fallen;
-  while (above < top && stress[above]! <= stress[peak]!) above += 1;
-  const minimum = lastMinimum({ strain, stress }, fallen, above, noise, spoilt);
-  if (stress[top]! - stress[minimum]! < Math.max(0.005 * stress[peak]!, 6 * noise)) return undefined;
-  const last = afterFirstDip({ strain, stress }, minimum, top, task);
-
-  // Ae: the horizontal through that minimum meets the steepest line of the hardening after it, pauses apart
   const leaves = stress[last]! + Math.max(STANDS_OUT * stress[peak]!, 3 * noise);
   let rising = top;
   while (rising > last && (stress[rising]! > leaves || !counts(rising))) rising -= 1;
@@ -163,26 +154,41 @@ export function yieldingRange({ strain, stress }: StressStrainCurve, task: Yield
   const hardeningStrain = Math.max(meets, strain[last]!);
   let hardeningStart = last;
   while (hardeningStart < top && strain[hardeningStart]! < hardeningStrain) hardeningStart += 1;
+  return { hardeningStrain, hardeningStart };
+}
 
-  // the transient: the first dip, if it is short and the range has a level above it
-  const level = levelOf(stress, fallen, hardeningStart, spoilt) - step;
+/** First sample that ReL is looked for from: after the first dip, if it is short and the range has a level above it; else the first that has fallen. */
+function afterTransient({ strain, stress }: StressStrainCurve, { hardeningStrain, hardeningStart }: Onset, task: YieldingTask): number {
+  const { peak, fallen, noise, spoilt } = task;
+  const level = levelOf(stress, fallen, hardeningStart, spoilt) - Math.max(0.001 * stress[peak]!, 3 * noise);
   const range = hardeningStrain - strain[peak]!;
-  let from = fallen;
   let dip = peak;
   while (dip < hardeningStart && stress[dip]! >= level) dip += 1;
   let back = dip;
   while (back < hardeningStart && stress[back]! < level) back += 1;
   const short = strain[back]! - strain[peak]! <= Math.min(TRANSIENT_STRAIN, TRANSIENT_SHARE * range);
-  if (back < hardeningStart && short && strain[dip]! - strain[peak]! <= TRANSIENT_START) {
-    let stop = back;
-    while (stop < hardeningStart && strain[stop]! - strain[back]! <= TRANSIENT_OVERSHOOT) stop += 1;
-    from = maximumIndex(stress, back, stop);
-  }
+  if (back >= hardeningStart || !short || strain[dip]! - strain[peak]! > TRANSIENT_START) return fallen;
+  let stop = back;
+  while (stop < hardeningStart && strain[stop]! - strain[back]! <= TRANSIENT_OVERSHOOT) stop += 1;
+  return maximumIndex(stress, back, stop);
+}
+
+/** @internal The yielding range after an upper yield point; undefined where the curve does not rise again. */
+export function yieldingRange({ strain, stress }: StressStrainCurve, task: YieldingTask): YieldingRange | undefined {
+  const { peak, fallen, end, noise, spoilt } = task;
+  const top = maximumIndex(stress, fallen, end);
+
+  // yielding is over where the stress passes ReH again; a dip later on is none of it
+  let above = fallen;
+  while (above < top && stress[above]! <= stress[peak]!) above += 1;
+  const minimum = lastMinimum({ strain, stress }, fallen, above, noise, spoilt);
+  if (stress[top]! - stress[minimum]! < Math.max(0.005 * stress[peak]!, 6 * noise)) return undefined;
+  const onset = hardeningOnset({ strain, stress }, afterFirstDip({ strain, stress }, minimum, top, task), top, task);
+  const from = afterTransient({ strain, stress }, onset, task);
 
   const limit = strain[peak]! + SHORT_RANGE;
   let lowest = -1;
-  for (let i = from; i <= hardeningStart && (task.lowerYield === 'whole' || strain[i]! <= limit); i += 1)
-    if (counts(i) && (lowest < 0 || stress[i]! < stress[lowest]!)) lowest = i;
-  if (lowest < 0) lowest = from;
-  return { lowest, hardeningStrain, hardeningStart };
+  for (let i = from; i <= onset.hardeningStart && (task.lowerYield === 'whole' || strain[i]! <= limit); i += 1)
+    if (spoilt?.[i] !== 1 && (lowest < 0 || stress[i]! < stress[lowest]!)) lowest = i;
+  return { lowest: lowest < 0 ? from : lowest, ...onset };
 }

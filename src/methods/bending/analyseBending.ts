@@ -7,7 +7,7 @@ import type { BendingColumns, BendingPiece, BendingResult } from './BendingResul
 import { calibrationFindings, forceTrail, forcesOf, windowForce } from '../common/calibrationFindings.js';
 import { evaluateLine } from '../loading/evaluateLine.js';
 import { excursionsTrail } from '../loading/excursionsTrail.js';
-import { frameShare, modulusWithFrame, shareOfSlope } from '../loading/frameShare.js';
+import { frameShare, slopeWithFrame, shareOfSlope } from '../loading/frameShare.js';
 import { bendingControls, lineLoading } from '../loading/lineLoading.js';
 import { lineTrail } from '../loading/lineTrail.js';
 import { trailStep, type TrailStep } from '../../base/index.js';
@@ -70,11 +70,11 @@ export function analyseBending(record: BendingColumns, piece: BendingPiece, opti
   const ofPiece = isStrainOfPiece(recorded, share);
   // a curve that softens from the start has its line meet zero stress before the record: the chord counts from no earlier than that start
   const origin = line.ok ? Math.max(0, curve.strain[0]! - curve.stress[0]! / line.slope) : 0;
-  const chord = ofPiece && line.ok ? chordModulusKernel(part.curve, settings.chord, origin, part.numbers.highest + 1) : undefined;
+  const chord = ofPiece && line.ok ? chordModulusKernel(part.curve, settings.chord, origin, part.numbers.plateauEnd + 1) : undefined;
   const explanation = explanationOf(part.numbers, part.curve, strainStep, settings.thresholds);
   const highestForce = given.force[survey.top]!;
   const shearShare = shearShareOf(piece, settings.poissonRatio, recorded.basis === 'travel' ? 'nose' : 'mid-span');
-  const quantities = modulusWithFrame(
+  const quantities = slopeWithFrame(
     bendingQuantities({
       numbers,
       curve,

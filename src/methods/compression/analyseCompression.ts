@@ -12,7 +12,7 @@ import { loadingPositive } from '../common/positiveSigns.js';
 import { compressionTrail } from './compressionTrail.js';
 import { evaluateLine } from '../loading/evaluateLine.js';
 import { fadedBreak } from './fadedBreak.js';
-import { frameShare, modulusWithFrame } from '../loading/frameShare.js';
+import { frameShare, slopeWithFrame } from '../loading/frameShare.js';
 import { brokeSuddenly, type LineNumbers } from '../loading/lineKernel.js';
 import { compressionControls, lineLoading } from '../loading/lineLoading.js';
 import { provenanceOf } from '../common/provenanceOf.js';
@@ -83,10 +83,10 @@ export function analyseCompression(
   const explanation = explanationOf(part.numbers, part.curve, strainStep, thresholds);
   const broken = piece.afterTest?.broken ?? (fade !== undefined || brokeSuddenly(part.numbers, part.curve));
   const buckling = bucklingOf(part.numbers, part.curve, lengths, thresholds.bucklingShare, broken);
-  const trueCurve = ofPiece && line.ok ? trueCurveOf(part.curve, part.numbers.highest) : undefined;
+  const trueCurve = ofPiece && line.ok ? trueCurveOf(part.curve, part.numbers.plateauEnd) : undefined;
   const flow = flowCurveOf(part.curve, part.numbers, lengths, settings.friction);
   const hardening = flow && hollomonOf(meansOf(flow, 0, flow.strain.length - 1));
-  const quantities = modulusWithFrame(
+  const quantities = slopeWithFrame(
     compressionQuantities({
       numbers,
       curve,

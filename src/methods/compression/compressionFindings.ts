@@ -65,7 +65,7 @@ function shapeFindings(piece: CompressionPiece, result: Found, evidence: Compres
     else if (halfAt !== undefined)
       found.push(finding('buckling-near', { ratio, share: largestShare, strain: halfAt }, { field: 'buckling' }));
   }
-  const strain = result.curve.strain[numbers.highest]!;
+  const strain = result.curve.strain[numbers.plateauEnd]!;
   const bulge = result.bulgeRatio?.value;
   if (bulge === undefined) {
     if (strain > thresholds.barrelStrain) found.push(finding('barrelling-not-measured', { strain }, { field: 'bulgeRatio' }));
@@ -73,13 +73,13 @@ function shapeFindings(piece: CompressionPiece, result: Found, evidence: Compres
   else if (bulge < 1 - READING) found.push(finding('ends-wider-than-middle', { ratio: bulge }, { field: 'bulgeRatio' }));
   const after = piece.afterTest?.height;
   if (after !== undefined && numbers.line.ok && !evidence.broken) {
-    const recorded = (strain - result.curve.stress[numbers.highest]! / numbers.line.slope) * piece.height;
+    const recorded = (strain - result.curve.stress[numbers.plateauEnd]! / numbers.line.slope) * piece.height;
     const measured = piece.height - after;
     if (Math.abs(recorded - measured) > thresholds.heightDifference * Math.max(Math.abs(measured), 0.01 * piece.height))
       found.push(finding('height-unlike-record', { recorded, measured }));
   }
   if (numbers.line.ok && !evidence.broken) {
-    const volume = volumeAfter(piece, (1 - strain + result.curve.stress[numbers.highest]! / numbers.line.slope) * piece.height);
+    const volume = volumeAfter(piece, (1 - strain + result.curve.stress[numbers.plateauEnd]! / numbers.line.slope) * piece.height);
     const kept = volume === undefined ? 1 : volume / (evidence.area * piece.height);
     if (Math.abs(kept - 1) > VOLUME) found.push(finding('volume-not-kept', { ratio: kept }, { field: 'bulgeRatio' }));
   }
@@ -102,7 +102,7 @@ function unlikeMetal(
       shape: piece.section.shape,
     },
     words: { modulus: ['The slope of the elastic line', 'elasticSlope'], yieldStrength: ['The yield strength', 'proofStrengths'] },
-    strain: curve.strain[numbers.highest]!,
+    strain: curve.strain[numbers.plateauEnd]!,
     possible: ({ key }) => key !== 'grip-slip',
   });
 }

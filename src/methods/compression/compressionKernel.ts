@@ -49,10 +49,10 @@ function firstFrom(column: Float64Array, least: number, end: number): number {
   return i;
 }
 
-/** @internal True curve from the origin to the highest force; it ends before a strain of 1. */
-export function trueCurveOf(curve: StressStrainCurve, highest: number): StressStrainCurve | undefined {
-  const first = firstFrom(curve.strain, 0, highest);
-  const end = firstFrom(curve.strain, 1, highest + 1);
+/** @internal True curve from the origin to the last sample of the highest force; it ends before a strain of 1. */
+export function trueCurveOf(curve: StressStrainCurve, last: number): StressStrainCurve | undefined {
+  const first = firstFrom(curve.strain, 0, last);
+  const end = firstFrom(curve.strain, 1, last + 1);
   return end - first < 2 ? undefined : compressiveTrueCurve(curve, { from: first, to: end - 1 });
 }
 
@@ -62,14 +62,14 @@ export function trueCurveOf(curve: StressStrainCurve, highest: number): StressSt
  */
 export function flowCurveOf(
   { strain, stress }: StressStrainCurve,
-  { line, highest }: Pick<LineNumbers, 'line' | 'highest'>,
+  { line, plateauEnd }: Pick<LineNumbers, 'line' | 'plateauEnd'>,
   { diameter, gaugeLength: height }: CompressionLengths,
   friction: number | undefined,
 ): (StressStrainCurve & { readonly largestShare: number }) | undefined {
   if (!line.ok) return undefined;
   const plastic: number[] = [];
   const pressure: number[] = [];
-  for (let i = line.last; i <= highest; i += 1) {
+  for (let i = line.last; i <= plateauEnd; i += 1) {
     const p = strain[i]! - stress[i]! / line.slope;
     // at the elastic line itself only rounding is left of the difference
     if (p <= 1e-9 || p >= 1 || stress[i]! <= 0) continue;

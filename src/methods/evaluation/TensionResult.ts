@@ -86,7 +86,7 @@ export interface TensionResult extends MethodResult {
   readonly plasticExtensionAtFracture?: Quantity | undefined;
   /** Z, from the area after fracture. */
   readonly reductionOfArea?: Quantity | undefined;
-  /** Energy per volume up to the proof strength: Rp²/(2E) [MPa = MJ/m³]. */
+  /** Elastic energy per volume at the proof strength (modulus of resilience): Rp²/(2E) [MPa = MJ/m³]; the area under the curve up to there holds plastic work too. */
   readonly resilience?: Quantity | undefined;
   /** Energy per volume up to fracture [MPa = MJ/m³]. */
   readonly toughness?: Quantity | undefined;

@@ -1,6 +1,7 @@
 import { failure, type Outcome, type StressStrainCurve } from '../../base/index.js';
 import {
   areaUnder,
+  endOfPlateau,
   fitModulusKernel,
   maximumSpread,
   plateauOf,
@@ -86,7 +87,7 @@ export function tensionKernel(input: TensionInput, settings: TensionSettings): T
     yielding?.ok === true && highest === yielding.upper.index ? maximumIndex(stress, yielding.hardeningStart, end) : highest;
   const maximum = maximumSample < n ? plateauOf(curve, maximumSample, input.resolution) : undefined;
 
-  const beyond = top + 1;
+  const beyond = endOfPlateau(stress, top, input.resolution, end);
   const crossings = slope === undefined ? [] : settings.offsets.map((offset) => proofStrengthKernel(curve, slope, 0, offset, from, beyond));
   const afterYield = yielding?.ok === true ? yielding.hardeningStart : (crossings.find((one) => one.ok)?.index ?? from);
   const totals = settings.totalExtensions.map((total) => totalExtensionStrengthKernel(curve, total, 0, end));

@@ -1,4 +1,4 @@
-import { SHARE, bendDoubt, type ElasticLine, type LineExplanation, type WindowChoice } from '../../curve/index.js';
+import { SHARE, Z, bendDoubt, type ElasticLine, type LineExplanation, type WindowChoice } from '../../curve/index.js';
 import type { Quantity, StressStrainCurve } from '../../base/index.js';
 import { ISO, quantity } from '../common/quantity.js';
 import type { ModulusWindow } from './LineResult.js';
@@ -12,7 +12,7 @@ function criterionInWords(window: WindowChoice): string {
   const best =
     window.by === 'relative-error'
       ? 'least relative standard error'
-      : `highest slope less ${window.z ?? 0} standard errors${window.gap ? `, within ${Number((100 * window.gap).toPrecision(4))} % of the highest` : ''}`;
+      : `highest slope less ${window.z ?? Z} standard errors${window.gap ? `, within ${Number((100 * window.gap).toPrecision(4))} % of the highest` : ''}`;
   return startShare === SHARE && spanShare === SHARE
     ? best
     : `${best}, from ${startShare} of the 0.2 % offset stress on and over ${spanShare} of it`;

@@ -24,16 +24,17 @@ interface LineEvaluation {
 }
 
 /** Evaluates what of a curve is loading, moves the whole curve alike, and counts samples in the whole. */
-function ofLoading(curve: StressStrainCurve, settings: LineSettings, ranges: Ranges | undefined): LineEvaluation {
+function ofLoading(curve: StressStrainCurve, settings: LineSettings, ranges: Ranges | undefined, resolution: number): LineEvaluation {
   if (!ranges) {
-    const numbers = lineKernel(curve, settings);
+    const numbers = lineKernel(curve, settings, resolution);
     return { numbers, part: { curve, numbers } };
   }
   const { from, upTo } = samplesOfPart(ranges);
   const own = pickCurve(curve, ranges);
-  const numbers = lineKernel(own, { ...settings, window: windowAt(settings.window, from, upTo) });
+  const numbers = lineKernel(own, { ...settings, window: windowAt(settings.window, from, upTo) }, resolution);
   moveCurve(curve, numbers, 1);
-  return { numbers: lineOnRecord(numbers, (sample) => sampleOfRecord(ranges, sample)), part: { curve: own, numbers, ranges } };
+  const at = (sample: number): number => sampleOfRecord(ranges, sample);
+  return { numbers: { ...lineOnRecord(numbers, at), plateauEnd: at(numbers.plateauEnd) }, part: { curve: own, numbers, ranges } };
 }
 
 /**
@@ -59,7 +60,7 @@ export function evaluateLine(
   const evaluate = (motion: FrameMotion | undefined) => {
     const recorded = stressStrainKernel(withoutFrame(record, motion), lengths);
     const curve = { strain: recorded.strain, stress: recorded.stress };
-    return { recorded, curve, ...ofLoading(curve, settings, ranges) };
+    return { recorded, curve, ...ofLoading(curve, settings, ranges, survey.forceStep / lengths.area) };
   };
   const used = withUsableFrame(evaluate, settings.frameCompliance, record, lengths, stiffest);
   const pauses = rests.filter((rest) => !isTurnOfDrive(rest, away));

@@ -77,11 +77,18 @@ export const withFrame = (modulus: Quantity, share: FrameShare | undefined): Qua
     ? modulus
     : { ...modulus, standardUncertainty: Math.hypot(modulus.standardUncertainty ?? 0, modulus.value * share.uncertainty) };
 
-/** @internal Quantities whose modulus is {@link withFrame}. */
-export const modulusWithFrame = <Given extends { readonly modulus?: Quantity | undefined }>(
+/** @internal Quantities whose elastic slope, and modulus where it is one, are {@link withFrame}. */
+export const slopeWithFrame = <Given extends { readonly elasticSlope?: Quantity | undefined; readonly modulus?: Quantity | undefined }>(
   quantities: Given,
   share: FrameShare | undefined,
-): Given => (quantities.modulus ? { ...quantities, modulus: withFrame(quantities.modulus, share) } : quantities);
+): Given => {
+  const { elasticSlope, modulus } = quantities;
+  return {
+    ...quantities,
+    ...(elasticSlope ? { elasticSlope: withFrame(elasticSlope, share) } : {}),
+    ...(modulus ? { modulus: withFrame(modulus, share) } : {}),
+  };
+};
 
 /** @internal What was taken out of travel, for the trail: the number, or the law in words. */
 export const frameInWords = ({ constant, law }: FrameMotion): Readonly<Record<string, number | string>> => ({

@@ -1,6 +1,7 @@
 import type { Outcome, StressStrainCurve } from '../../base/index.js';
 import {
   BROKEN_SHARE,
+  endOfPlateau,
   fitModulusKernel,
   fractureKernel,
   proofStrengthKernel,
@@ -27,15 +28,18 @@ export interface LineNumbers {
   readonly shift: number;
   /** Sample of the highest stress. */
   readonly highest: number;
+  /** Last sample after it that equals it within one step of the reading: an ideally plastic piece reaches its strengths there. */
+  readonly plateauEnd: number;
   readonly proofs: TensionNumbers['proofs'];
   readonly totals: TensionNumbers['totals'];
   readonly fracture: TensionNumbers['fracture'];
 }
 
-/** @internal What compression and bending have in common: the curve's origin is moved in place. */
-export function lineKernel(curve: StressStrainCurve, settings: LineSettings): LineNumbers {
+/** @internal What compression and bending have in common, of a curve whose stress was read in such steps [MPa]: its origin is moved in place. */
+export function lineKernel(curve: StressStrainCurve, settings: LineSettings, resolution: number): LineNumbers {
   const { strain, stress } = curve;
   const highest = maximumIndex(stress);
+  const beyond = endOfPlateau(stress, highest, resolution);
   const line = fitModulusKernel(curve, settings.window, highest);
   // no shift is 0, never -0, which JSON does not know
   const shift = line.ok ? line.strainShift + 0 : 0;
@@ -44,8 +48,9 @@ export function lineKernel(curve: StressStrainCurve, settings: LineSettings): Li
     line,
     shift,
     highest,
-    proofs: line.ok ? settings.offsets.map((offset) => proofStrengthKernel(curve, line.slope, 0, offset, line.first, highest + 1)) : [],
-    totals: settings.totalExtensions.map((total) => totalExtensionStrengthKernel(curve, total, 0, highest + 1)),
+    plateauEnd: beyond - 1,
+    proofs: line.ok ? settings.offsets.map((offset) => proofStrengthKernel(curve, line.slope, 0, offset, line.first, beyond)) : [],
+    totals: settings.totalExtensions.map((total) => totalExtensionStrengthKernel(curve, total, 0, beyond)),
     fracture: fractureKernel(curve, highest, BROKEN_SHARE),
   };
 }

@@ -20,14 +20,14 @@ export const bendingControls =
     ];
   };
 
-/** @internal How a piece was loaded whose line, proof strengths and highest force are known, against the controls of its test. */
+/** @internal How a piece was loaded whose line, proof strengths and plateau of the highest force are known, against the controls of its test. */
 export function lineLoading(
   curve: StressStrainCurve,
   time: Float64Array | undefined,
-  { line, proofs, highest }: LineNumbers,
+  { line, proofs, plateauEnd }: LineNumbers,
   controlsOf: Controls,
 ): Loading | undefined {
   if (!line.ok) return undefined;
   const proof = proofs.find((one) => one.ok);
-  return loadingOf(curve, time, { line, yielded: proof?.index ?? line.last, end: highest, controlsOf });
+  return loadingOf(curve, time, { line, yielded: proof?.index ?? line.last, end: plateauEnd, controlsOf });
 }

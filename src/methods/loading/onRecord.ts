@@ -26,7 +26,10 @@ const lineAt = (line: ElasticLine, at: At): ElasticLine => ({
 });
 
 /** @internal Line, proof strengths, highest stress and fracture of a part of a record, with their samples counted in the record. */
-export function lineOnRecord<Numbers extends LineNumbers>(numbers: Numbers, at: At): Numbers {
+export function lineOnRecord<Numbers extends Pick<LineNumbers, 'line' | 'proofs' | 'highest' | 'fracture'>>(
+  numbers: Numbers,
+  at: At,
+): Numbers {
   const { line, proofs, highest, fracture } = numbers;
   return {
     ...numbers,

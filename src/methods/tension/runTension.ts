@@ -8,7 +8,7 @@ import { brokenPieceFindings } from './brokenPieceFindings.js';
 import { calibrationFindings, forcesOf, forceTrail, windowForce } from '../common/calibrationFindings.js';
 import { brokenAt, elasticLengthRatio, evaluateRecord, strainRecord } from '../evaluation/evaluateRecord.js';
 import { frameFindings } from '../loading/frameFindings.js';
-import { frameShare, modulusWithFrame } from '../loading/frameShare.js';
+import { frameShare, slopeWithFrame } from '../loading/frameShare.js';
 import { findingOnRecord } from '../evaluation/loadingPart.js';
 import { tensionLoading } from './tensionLoading.js';
 import { methodFindings } from './methodFindings.js';
@@ -95,7 +95,7 @@ export function runTension(
   };
   const dips = yieldDips(excursions?.untold ?? [], numbers, stress);
   const doubtful = yieldLeaps(leaps, numbers, without);
-  const plain = modulusWithFrame(tensionQuantities(numbers, curve, stress, settings, holds, explanation), share);
+  const plain = slopeWithFrame(tensionQuantities(numbers, curve, stress, settings, holds, explanation), share);
   const bare = {
     ...withYieldLeaps(withYieldDips(plain, dips), doubtful),
     ...afterFracture(testPiece, after),

@@ -1,7 +1,7 @@
 import type { Quantity } from '../../base/index.js';
 import type { Phrase } from '../../languages/index.js';
 import type { FrameWork, MethodResult } from '../../methods/index.js';
-import type { RoundingKind } from '../../statistics/index.js';
+import { restsOnTravel, type RoundingKind } from '../../statistics/index.js';
 import type { Figure } from '../figures/Figure.js';
 import type { Html } from './html.js';
 import type { Presentation } from '../words/presentation.js';
@@ -66,5 +66,16 @@ export const shownAs = (
     ...(stamp === undefined ? {} : { stamp }),
   }));
 
-/** @internal What stands beside every value that a strain from travel went into. */
-export const fromCrosshead = 'determined from crosshead displacement' satisfies Phrase;
+const stamps = {
+  all: 'determined from crosshead displacement',
+  'beyond-extensometer': 'determined from crosshead displacement beyond the extensometer',
+} as const satisfies Readonly<Record<string, Phrase>>;
+
+/** @internal The same with what stands beside every value that a strain from travel went into, where a strain comes from there. */
+export const shownByBasis =
+  (basis: string) =>
+  (field: string, step: ShownStep, quantities: Quantity | readonly Quantity[] | undefined): ShownQuantity[] =>
+    shownAs(field, step, quantities).map((one) => {
+      const rests = restsOnTravel(one.quantity.symbol, basis);
+      return rests === undefined ? one : { ...one, stamp: stamps[rests] };
+    });

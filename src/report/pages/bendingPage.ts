@@ -1,29 +1,29 @@
 import type { BendingResult } from '../../methods/index.js';
 import { bendingCurveFigure } from '../figures/bendingCurveFigure.js';
 import { lineInWords, loadingInWords, sectionInWords } from '../words/lineInWords.js';
-import { fromCrosshead, shownAs, type MethodPage, type ShownQuantity } from './MethodPage.js';
+import { shownByBasis, type MethodPage, type ShownQuantity } from './MethodPage.js';
 import type { Presentation } from '../words/presentation.js';
 
 const TWO = { figures: 2 };
 const THREE = { figures: 3 };
 
 function quantities(result: BendingResult): ShownQuantity[] {
-  const stamp = result.motionBasis === 'travel' ? fromCrosshead : undefined;
+  const shown = shownByBasis(result.motionBasis);
   // two figures where a compliance was removed
-  const ofPiece = stamp === undefined ? THREE : TWO;
+  const ofPiece = result.motionBasis === 'travel' ? TWO : THREE;
   return [
-    ...shownAs('elasticSlope', THREE, result.elasticSlope, stamp),
-    ...shownAs('modulus', ofPiece, result.modulus, stamp),
-    ...shownAs('chordModulus', ofPiece, result.chordModulus, stamp),
-    ...shownAs('proofStrengths', THREE, result.proofStrengths, stamp),
-    ...shownAs('maximumForce', THREE, result.maximumForce),
-    ...shownAs('flexuralStrength', THREE, result.flexuralStrength),
-    ...shownAs('strainAtMaximum', TWO, result.strainAtMaximum, stamp),
-    ...shownAs('stressAtBreak', THREE, result.stressAtBreak),
-    ...shownAs('strainAtBreak', TWO, result.strainAtBreak, stamp),
-    ...shownAs('spanRatio', 0.1, result.spanRatio),
-    ...shownAs('shearShare', TWO, result.shearShare),
-    ...shownAs('shapeFactor', 0.001, result.shapeFactor),
+    ...shown('elasticSlope', THREE, result.elasticSlope),
+    ...shown('modulus', ofPiece, result.modulus),
+    ...shown('chordModulus', ofPiece, result.chordModulus),
+    ...shown('proofStrengths', THREE, result.proofStrengths),
+    ...shown('maximumForce', THREE, result.maximumForce),
+    ...shown('flexuralStrength', THREE, result.flexuralStrength),
+    ...shown('strainAtMaximum', TWO, result.strainAtMaximum),
+    ...shown('stressAtBreak', THREE, result.stressAtBreak),
+    ...shown('strainAtBreak', TWO, result.strainAtBreak),
+    ...shown('spanRatio', 0.1, result.spanRatio),
+    ...shown('shearShare', TWO, result.shearShare),
+    ...shown('shapeFactor', 0.001, result.shapeFactor),
   ];
 }
 

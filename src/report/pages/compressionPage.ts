@@ -3,23 +3,23 @@ import type { CompressionResult } from '../../methods/index.js';
 import { compressionCurveFigure } from '../figures/compressionCurveFigure.js';
 import { compressionFlowFigure } from '../figures/compressionFlowFigure.js';
 import { lineInWords, loadingInWords, sectionInWords, strainBasis } from '../words/lineInWords.js';
-import { fromCrosshead, shownAs, type MethodPage, type ShownQuantity } from './MethodPage.js';
+import { shownByBasis, type MethodPage, type ShownQuantity } from './MethodPage.js';
 import type { Presentation } from '../words/presentation.js';
 import { FORCE } from '../words/shownUnit.js';
 
 function quantities(result: CompressionResult): ShownQuantity[] {
-  const stamp = result.extensionBasis === 'travel' ? fromCrosshead : undefined;
+  const shown = shownByBasis(result.extensionBasis);
   return [
-    ...shownAs('elasticSlope', { figures: 3 }, result.elasticSlope, stamp),
-    ...shownAs('modulus', { figures: stamp === undefined ? 3 : 2 }, result.modulus, stamp),
-    ...shownAs('proofStrengths', 1, result.proofStrengths, stamp),
-    ...shownAs('stressesAtStrain', 1, result.stressesAtStrain, stamp),
-    ...shownAs('maximumForce', 0.01, result.maximumForce),
-    ...shownAs('compressiveStrength', 1, result.compressiveStrength),
-    ...shownAs('hardening', 0.01, result.hardening?.exponent, stamp),
-    ...shownAs('hardening', 1, result.hardening?.strengthCoefficient, stamp),
-    ...shownAs('heightRatio', 0.01, result.heightRatio),
-    ...shownAs('bulgeRatio', 0.001, result.bulgeRatio),
+    ...shown('elasticSlope', { figures: 3 }, result.elasticSlope),
+    ...shown('modulus', { figures: result.extensionBasis === 'travel' ? 2 : 3 }, result.modulus),
+    ...shown('proofStrengths', 1, result.proofStrengths),
+    ...shown('stressesAtStrain', 1, result.stressesAtStrain),
+    ...shown('maximumForce', 0.01, result.maximumForce),
+    ...shown('compressiveStrength', 1, result.compressiveStrength),
+    ...shown('hardening', 0.01, result.hardening?.exponent),
+    ...shown('hardening', 1, result.hardening?.strengthCoefficient),
+    ...shown('heightRatio', 0.01, result.heightRatio),
+    ...shown('bulgeRatio', 0.001, result.bulgeRatio),
   ];
 }
 

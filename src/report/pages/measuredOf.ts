@@ -6,6 +6,7 @@ import { pageOf } from './pageOf.js';
 export function measuredOf(result: TestResult): ReadonlyMap<string, MeasuredQuantity> {
   const beside = {
     ...('extensionBasis' in result ? { extensionBasis: result.extensionBasis } : {}),
+    ...('motionBasis' in result ? { extensionBasis: result.motionBasis } : {}),
     ...(result.method === 'tension' ? { gaugeLength: result.testPiece.gaugeLength, area: result.testPiece.section.area } : {}),
   };
   const shown = pageOf('measuredOf', result).quantities(result);

@@ -1,7 +1,7 @@
 import type { UnloadingResult } from '../../methods/index.js';
 import type { Figure } from '../figures/Figure.js';
 import { figure } from '../figures/figureStyle.js';
-import { fromCrosshead, shownAs, type MethodPage } from './MethodPage.js';
+import { shownByBasis, type MethodPage } from './MethodPage.js';
 import { plane } from '../figures/plane.js';
 import type { Presentation } from '../words/presentation.js';
 import { SHARE, SLOPE } from '../words/shownUnit.js';
@@ -75,13 +75,13 @@ export const unloadingPage: MethodPage<UnloadingResult> = {
     ['Unloadings', String(loops.length)],
   ],
   quantities: (result) => {
-    const stamp = result.extensionBasis === 'travel' ? fromCrosshead : undefined;
+    const shown = shownByBasis(result.extensionBasis);
     return [
-      ...shownAs('permanentSetStrength', 1, result.permanentSetStrength, stamp),
+      ...shown('permanentSetStrength', 1, result.permanentSetStrength),
       ...result.loops.flatMap(({ slope, permanentSet, energy }, k) => [
-        ...shownAs('loops', { figures: 3 }, { ...slope, symbol: `${slope.symbol} ${k + 1}` }, stamp),
-        ...shownAs('loops', 0.01, { ...permanentSet, symbol: `er ${k + 1}` }, stamp),
-        ...shownAs('loops', { figures: 3 }, energy && { ...energy, symbol: `w ${k + 1}` }, stamp),
+        ...shown('loops', { figures: 3 }, { ...slope, symbol: `${slope.symbol} ${k + 1}` }),
+        ...shown('loops', 0.01, { ...permanentSet, symbol: `er ${k + 1}` }),
+        ...shown('loops', { figures: 3 }, energy && { ...energy, symbol: `w ${k + 1}` }),
       ]),
     ];
   },
