@@ -84,7 +84,10 @@ describe('a report', () => {
     expect(cylinder.error).toBe('');
     const area = (Math.PI * (1600 - 400)) / 4;
     const table = join(folder, 'calibration.txt');
-    writeFileSync(table, `indicated reference\n${[0, 5, 10, 15, 20, 25].map((p) => `${p}; ${p * area}`).join('\n')}\n`);
+    writeFileSync(
+      table,
+      `indicated bar; reference kN\n${[0, 5, 10, 15, 20, 25].map((p) => `${10 * p}; ${(p * area) / 1000}`).join('\n')}\n`,
+    );
     const calibrated = await report('--round', '8', ...lengths, '--calibration', table, '--output', join(folder, 'b'));
     // noise about zero lies below the first row, and is carried
     expect([calibrated.status, calibrated.error]).toEqual([0, '']);
@@ -110,6 +113,14 @@ describe('a report', () => {
     const wide = await report('--round', '8', ...lengths, '--calibration', table, '--calibration-beyond', '0.5');
     expect(wide.error).toContain('--calibration-beyond must be from 0 to 0.1, got 0.5');
     expect((await report('--round', '8', ...lengths)).error).toContain('--bore');
+    // bar for MPa, of a table that names no unit: ten times too low, and said so
+    writeFileSync(table, [0, 5, 10, 15, 20, 25].map((p) => `${10 * p}; ${p * area}`).join('\n'));
+    const tenth = await report('--round', '8', ...lengths, '--calibration', table, '--output', join(folder, 'e'));
+    expect(tenth.out).toContain('different units');
+    expect(made('e').maximumForce.value).toBeCloseTo(made('a').maximumForce.value / 10, 3);
+    writeFileSync(table, 'Kraft [kN];Kraft [kN]\n0;0\n10;10\n20;20\n');
+    const ofForce = await report('--round', '8', ...lengths, '--calibration', table, '--output', join(folder, 'f'));
+    expect(ofForce.error).toContain('--calibration is of a force, and the file holds pressure');
   });
 
   test('a misspelt flag is named before the one that it was to be is missed', async () => {
