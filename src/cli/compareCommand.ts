@@ -7,7 +7,7 @@ import { numberOption, some } from './flags.js';
 import { asJson, withJobFlags, type JobFlags } from './jobFlags.js';
 import { padded } from './padded.js';
 import { plain } from './plain.js';
-import { resultsOf } from './resultsOf.js';
+import { requireOneMethod, resultsOf } from './resultsOf.js';
 import { usage } from './usage.js';
 import { STATUS, type Session } from './session.js';
 
@@ -69,6 +69,7 @@ Example:
     const results = read.flatMap((one) => one.given);
     const [first, second] = results;
     if (!first || !second || results.length > 2) throw usage(`the files must hold two results, got ${results.length}`);
+    requireOneMethod(read);
     const comparison = compareResults(first, second, some('limit', flags.limit));
     session.out(flags.json === true ? asJson([comparison], false) : comparisonTable(comparison));
     session.judge(comparison.findings, flags.failOn);

@@ -63,8 +63,8 @@ describe('compare', () => {
   test.each([
     [['p1.report.json'], /must hold two results, got 1/],
     [['all.list'], /must hold two results, got 3/],
-    [['p1.report.json', 'pin.result'], /method must be tension/],
-    [['p1.report.json', 'broken.result'], /broken\.result: fromJson: text must be JSON/],
+    [['p1.report.json', 'pin.result'], /results must be of one method: .*p1\.report\.json is of tension, .*pin\.result of shear/],
+    [['p1.report.json', 'broken.result'], /broken\.result: is no JSON: give the \.json files that report, .* wrote/],
     [['p1.report.json', 'none.json'], /there is no such file/],
   ])('%j is refused in one line', async (names, message) => {
     const { status, out, error } = await command('compare', ...names.map(path));
@@ -114,9 +114,9 @@ describe('replicates', () => {
   });
 
   test('one test, or another method, is refused', async () => {
-    expect((await command('replicates', path('p1.report.json'))).error).toMatch(/at least 2 tests/);
+    expect((await command('replicates', path('p1.report.json'))).error).toMatch(/must hold two results at least, got 1/);
     expect((await command('replicates', path('p1.report.json'), path('pin.result'))).error).toMatch(
-      /results\[1\]\.method must be tension, as that of the first, got "shear"/,
+      /results must be of one method: .*p1\.report\.json is of tension, .*pin\.result of shear/,
     );
     expect((await command('replicates', path('p1.report.json'), path('p2.report.json'), '--pool', 'colour')).status).toBe(2);
   });
