@@ -1,5 +1,6 @@
 import { Command } from 'commander';
 import { compareResults, type ResultComparison } from '../methods/index.js';
+import { shownUnit } from '../report/index.js';
 import { eachFile } from './eachFile.js';
 import { filesOf, resultEndings } from './filesOf.js';
 import { findingLines } from './findingLines.js';
@@ -21,16 +22,20 @@ const shown = (value: number | undefined, figures = 6): string => (value === und
 /** Properties, what differs, findings. */
 function comparisonTable({ tests, properties, differences, findings }: ResultComparison): string {
   const [first, second] = tests.map(({ identity }, k) => identity ?? String(k + 1));
-  const rows = properties.map((one) => [
-    one.symbol,
-    one.unit,
-    shown(one.first),
-    shown(one.second),
-    shown(one.difference, 3),
-    one.relativeDifference === undefined ? '-' : `${shown(100 * one.relativeDifference, 3)} %`,
-    shown(one.standardUncertainty, 3),
-    shown(one.inUncertainties, 3),
-  ]);
+  const rows = properties.map((one) => {
+    const { unit, factor } = shownUnit(one.symbol, one.unit);
+    const own = (value: number | undefined, figures?: number): string => shown(value === undefined ? undefined : factor * value, figures);
+    return [
+      one.symbol,
+      unit,
+      own(one.first),
+      own(one.second),
+      own(one.difference, 3),
+      one.relativeDifference === undefined ? '-' : `${shown(100 * one.relativeDifference, 3)} %`,
+      own(one.standardUncertainty, 3),
+      shown(one.inUncertainties, 3),
+    ];
+  });
   const head = ['', '', first === second ? 'first' : first!, first === second ? 'second' : second!, 'difference', '', 'u', 'difference/u'];
   const list = (heading: string, lines: readonly string[]): string[] => ['', heading, ...lines.map((one) => `  ${one}`)];
   const all = [

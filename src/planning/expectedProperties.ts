@@ -87,7 +87,7 @@ function yieldWithin(from: string, range: UsualRange, own: boolean, strength: Us
 /** Elongation, and the extension at maximum force: by Considère where the exponent is known. */
 function stretchOf(elongation: UsualRange, exponent: UsualRange | undefined): Pick<PlannedMaterial, 'elongation' | 'uniformExtension'> {
   const [low, high] = exponent?.map((n) => Math.exp(n) - 1) ?? elongation;
-  return { elongation, uniformExtension: [Math.min(low!, elongation[0]), Math.min(high!, elongation[1])] };
+  return { elongation, uniformExtension: [Math.min(low, elongation[0]), Math.min(high, elongation[1])] };
 }
 
 /** @internal The material of a shear test, from family and expectations: the tensile strength must be known. */

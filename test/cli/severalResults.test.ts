@@ -38,6 +38,8 @@ describe('compare', () => {
     expect([status, error]).toEqual([0, '']);
     expect(out).toMatch(/P1 +P2 +difference/);
     expect(out).toMatch(/Rm +MPa +280 +282 +2 +0\.714 % +1\.99 +1\.01/);
+    // in the units of the report
+    expect(out).toMatch(/Fm +kN/);
     expect(out).toContain(`record: hash "${results[0].provenance.hash}"`);
     expect(out).toMatch(/note: The two results come from different records/);
   });
