@@ -32,6 +32,11 @@ export const calibrationEntries = {
     message: '{symbol} lies at {force} N; the channel is calibrated from {low} to {high} N only.',
     remedy: 'Calibrate where the force is used: from below the elastic window up to the maximum.',
   },
+  'calibration-hardly-used': {
+    severity: 'caution', about: 'frame',
+    message: 'The highest force, {force} N, is {share} % of what the channel is calibrated up to ({high} N): the test needs little of the calibration, or the two are in different units (bar for MPa is a tenth, kN for N a thousandth).',
+    remedy: 'Compare the units of record and calibration. If they agree, calibrate up to the force that is used: doubts about the calibration are shares of its highest force.',
+  },
   'force-class-coarse': {
     severity: 'caution', about: 'frame',
     message: 'The force is verified to class {forceClass}; the usual standards of testing ask for class 1 or better.',

@@ -1,6 +1,6 @@
 import { Command, Option } from 'commander';
 import { analyseBending, bendingColumns, type BendingPiece } from '../methods/index.js';
-import { numberOption, some, strainsOption } from './flags.js';
+import { numberOption, some, strainsOption, toTwoStrains } from './flags.js';
 import { complianceOf, withComplianceFlags, type ComplianceFlags } from './complianceFlags.js';
 import { recordOf, withRecordFlags, type RecordFlags } from './recordFlags.js';
 import { withSpikeFlag, type SpikeFlags } from './repairFlags.js';
@@ -45,12 +45,13 @@ export function bendingCommand(session: Session): Command {
         '<files...>',
         'delimited text as the logger wrote it, folders, patterns; an extension is the deflection at mid-span (also --column deflection=NAME), travel that of the noses',
       ),
+    true,
   )
     .addOption(numberOption('--span <L>', 'distance of the supports [mm]; must be given').makeOptionMandatory())
     .addOption(numberOption('--arm <a>', 'four points: distance from a support to the next nose [mm]; without it three points'))
     .addOption(new Option('--hexagon-on <side>', 'how a hexagon lies; default flats').choices(['flats', 'corners']))
     .addOption(strainsOption('--offsets <list>', 'plastic strains of the proof strengths, for example 0.1%,0.2%'))
-    .addOption(strainsOption('--chord <list>', 'the two strains of the chord; default 0.05%,0.25%'))
+    .addOption(new Option('--chord <list>', 'the two strains of the chord; default 0.05%,0.25%').argParser(toTwoStrains))
     .addOption(numberOption('--indentation-compliance <C>', 'what supports and noses sink in [mm/N], taken out of travel'))
     .addOption(numberOption('--poisson-ratio <nu>', "Poisson's ratio, for the share of shear; default 0.3"));
   withTestFlags(withRecordFlags(withSpikeFlag(withComplianceFlags(withWindowFlags(command))))).addHelpText(

@@ -1,4 +1,5 @@
 import { Command } from 'commander';
+import { forceMadeBy } from './calibrationFlags.js';
 import { checkFile, pressureAsForce, type FileCheck, type WholeTest } from './checkFile.js';
 import { checkTable } from './checkTable.js';
 import { eachFile } from './eachFile.js';
@@ -6,7 +7,7 @@ import { filesOf, recordEndings } from './filesOf.js';
 import { some } from './flags.js';
 import { asJson, withJobFlags, type JobFlags } from './jobFlags.js';
 import { pieceOf, withPieceFlags, type PieceFlags } from './pieceFlags.js';
-import { forceMadeBy, readingOf, withForce, withRecordFlags, type RecordFlags } from './recordFlags.js';
+import { readingOf, withForce, withRecordFlags, type RecordFlags } from './recordFlags.js';
 import { givenSections } from './sectionOptions.js';
 import type { Session } from './session.js';
 import { usage } from './usage.js';

@@ -1,5 +1,6 @@
 import { Command } from 'commander';
 import { compareResults, type ResultComparison } from '../methods/index.js';
+import { shownUnit } from '../report/index.js';
 import { eachFile } from './eachFile.js';
 import { filesOf, resultEndings } from './filesOf.js';
 import { findingLines } from './findingLines.js';
@@ -7,7 +8,7 @@ import { numberOption, some } from './flags.js';
 import { asJson, withJobFlags, type JobFlags } from './jobFlags.js';
 import { padded } from './padded.js';
 import { plain } from './plain.js';
-import { resultsOf } from './resultsOf.js';
+import { requireOneMethod, resultsOf } from './resultsOf.js';
 import { usage } from './usage.js';
 import { STATUS, type Session } from './session.js';
 
@@ -21,16 +22,20 @@ const shown = (value: number | undefined, figures = 6): string => (value === und
 /** Properties, what differs, findings. */
 function comparisonTable({ tests, properties, differences, findings }: ResultComparison): string {
   const [first, second] = tests.map(({ identity }, k) => identity ?? String(k + 1));
-  const rows = properties.map((one) => [
-    one.symbol,
-    one.unit,
-    shown(one.first),
-    shown(one.second),
-    shown(one.difference, 3),
-    one.relativeDifference === undefined ? '-' : `${shown(100 * one.relativeDifference, 3)} %`,
-    shown(one.standardUncertainty, 3),
-    shown(one.inUncertainties, 3),
-  ]);
+  const rows = properties.map((one) => {
+    const { unit, factor } = shownUnit(one.symbol, one.unit);
+    const own = (value: number | undefined, figures?: number): string => shown(value === undefined ? undefined : factor * value, figures);
+    return [
+      one.symbol,
+      unit,
+      own(one.first),
+      own(one.second),
+      own(one.difference, 3),
+      one.relativeDifference === undefined ? '-' : `${shown(100 * one.relativeDifference, 3)} %`,
+      own(one.standardUncertainty, 3),
+      shown(one.inUncertainties, 3),
+    ];
+  });
   const head = ['', '', first === second ? 'first' : first!, first === second ? 'second' : second!, 'difference', '', 'u', 'difference/u'];
   const list = (heading: string, lines: readonly string[]): string[] => ['', heading, ...lines.map((one) => `  ${one}`)];
   const all = [
@@ -69,6 +74,7 @@ Example:
     const results = read.flatMap((one) => one.given);
     const [first, second] = results;
     if (!first || !second || results.length > 2) throw usage(`the files must hold two results, got ${results.length}`);
+    requireOneMethod(read);
     const comparison = compareResults(first, second, some('limit', flags.limit));
     session.out(flags.json === true ? asJson([comparison], false) : comparisonTable(comparison));
     session.judge(comparison.findings, flags.failOn);

@@ -12,8 +12,8 @@ export interface ComplianceFlags {
 /** Compliance of the frame: a number, or a table of its motion over the force. */
 export async function complianceOf(flags: ComplianceFlags): Promise<Compliance | undefined> {
   if (flags.frameTable === undefined) return flags.frameCompliance;
-  const [force, travel] = await twoColumns('--frame-table', flags.frameTable);
-  return { force, travel };
+  const { columns } = await twoColumns('--frame-table', flags.frameTable, [['force'], ['length']]);
+  return { force: columns[0], travel: columns[1] };
 }
 
 /** Adds the flags of how much the frame gives way. */
@@ -24,6 +24,6 @@ export const withComplianceFlags = (command: Command, what = 'the frame'): Comma
     .addOption(
       new Option(
         '--frame-table <file>',
-        `the same as two columns of text, under a heading or none: force [N], motion of ${what} [mm]`,
+        `the same as two columns of text: force and motion of ${what}, in the units of their heading, else N and mm`,
       ).conflicts('frameCompliance'),
     );

@@ -1,6 +1,6 @@
-import { Command } from 'commander';
+import { Command, Option } from 'commander';
 import { analyseCompression, type CompressionPiece } from '../methods/index.js';
-import { numberOption, some, strainsOption } from './flags.js';
+import { numberOption, some, strainsOption, toPositive } from './flags.js';
 import { complianceOf, withComplianceFlags, type ComplianceFlags } from './complianceFlags.js';
 import { recordOf, withRecordFlags, type RecordFlags } from './recordFlags.js';
 import { withSpikeFlag, type SpikeFlags } from './repairFlags.js';
@@ -46,8 +46,9 @@ export function compressionCommand(session: Session): Command {
     new Command('compression')
       .description('A compression test from the file of a logger: results in the terminal, page and JSON beside the file.')
       .argument('<files...>', 'delimited text as the logger wrote it, folders, patterns; compression may be negative'),
+    true,
   )
-    .addOption(numberOption('--height <h0>', 'height of the piece [mm]; must be given').makeOptionMandatory())
+    .addOption(new Option('--height <h0>', 'height of the piece [mm]; must be given').argParser(toPositive).makeOptionMandatory())
     .addOption(numberOption('--extensometer-length <Le>', 'base of the extensometer [mm]; default the height'))
     .addOption(numberOption('--end-factor <k>', 'end factor of buckling, 0.5 to 2; default 0.5, flat ends'))
     .addOption(numberOption('--final-height <h>', 'height after the test [mm]'))

@@ -6,6 +6,12 @@ export const toNumber = (text: string): number => {
   if (!Number.isFinite(value)) throw new InvalidArgumentError('It must be a number with a decimal point.');
   return value;
 };
+/** A number above 0 as it was typed. */
+export function toPositive(text: string): number {
+  const value = toNumber(text);
+  if (value <= 0) throw new InvalidArgumentError('It must be above 0.');
+  return value;
+}
 /** A ratio as it was typed, also with a per cent sign; 0.7% is 0.007 to the last digit that was typed. */
 export const toRatio = (text: string): number =>
   text.trim().endsWith('%') ? Number((toNumber(text.trim().slice(0, -1)) / 100).toPrecision(15)) : toNumber(text);
@@ -14,6 +20,14 @@ export function toStrains(text: string): number[] {
   if (/(?:^|,)\d+,\d+%?(?:,|$)/.test(text))
     throw new InvalidArgumentError('A comma stands between two strains: write decimal points, and a per cent sign after each (0.1%,0.2%).');
   return text.split(',').map(toRatio);
+}
+
+/** Two strains. */
+export function toTwoStrains(text: string): readonly [number, number] {
+  const [first, second, ...more] = toStrains(text);
+  if (first === undefined || second === undefined || more.length > 0)
+    throw new InvalidArgumentError('It must be two strains with a comma between them, for example 0.05%,0.25%.');
+  return [first, second];
 }
 
 /** `235`, `235-355`, or with per cent signs; a comma is refused, since it may have been meant as a decimal sign. */

@@ -34,7 +34,7 @@ export function pieceOf(flags: PieceFlags): TestPiece {
 
 /** Adds the flags of a tension piece. */
 export const withPieceFlags = (command: Command, mandatory: boolean): Command =>
-  withSectionFlags(command)
+  withSectionFlags(command, mandatory)
     .addOption(
       numberOption(
         '--gauge-length <L0>',

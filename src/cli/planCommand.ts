@@ -17,9 +17,11 @@ import { numberOption, rangeOption as range, some } from './flags.js';
 import { asJson, withJobFlags, type JobFlags } from './jobFlags.js';
 import { frameOf, withFrameFlags, type FrameFlags } from './frameFlags.js';
 import { planTable } from './planTable.js';
-import { sectionOf, withSectionFlags, type SectionFlags } from './sectionOptions.js';
+import { requireGiven } from './requireFlags.js';
+import { givenSections, ONE_SECTION, sectionOf, withSectionFlags, type SectionFlags } from './sectionOptions.js';
 import type { Session } from './session.js';
 import { readerOf, withReaderFlags, type ReaderFlags } from './testFlags.js';
+import { usage } from './usage.js';
 import { requireFree, writeFiles } from './writeFiles.js';
 
 /** Flags of the command, as they were typed. */
@@ -114,10 +116,37 @@ const plans: Readonly<Record<PlannedTest, (flags: PlanFlags, frame: TestFrame) =
     }),
 };
 
+const propertyFlags = { modulus: '--modulus', tensileStrength: '--tensile-strength', elongation: '--elongation' } as const;
+/** What a plan must know of the material, where no family says it. */
+const properties: Readonly<Record<PlannedTest, readonly (keyof typeof propertyFlags)[]>> = {
+  tension: ['modulus', 'tensileStrength', 'elongation'],
+  bending: ['modulus', 'tensileStrength'],
+  shear: ['tensileStrength'],
+  brinell: [],
+};
+
+/** Refuses a plan without what it needs, all of it in one sentence. */
+function requirePlanFlags(test: PlannedTest, flags: PlanFlags, frame: Partial<TestFrame>): void {
+  const unknown = flags.family === undefined ? properties[test].filter((name) => flags[name] === undefined) : [];
+  const without = (...names: (keyof PlanFlags)[]): boolean => names.every((name) => flags[name] === undefined);
+  requireGiven([
+    ...(test !== 'brinell' && givenSections(flags).length === 0 ? [ONE_SECTION] : []),
+    ...(unknown.length > 0 ? [`--family, or ${unknown.map((name) => propertyFlags[name]).join(' and ')}`] : []),
+    ...(test === 'bending' && without('span') ? ['--span'] : []),
+    ...(test === 'brinell' && without('ball') ? ['--ball'] : []),
+    ...(test === 'brinell' && without('hardness') ? ['--hardness'] : []),
+    ...(test === 'brinell' && without('force', 'index') ? ['--force or --index'] : []),
+    ...(frame.capacity === undefined ? ['--capacity, or capacity in the file of --frame'] : []),
+  ]);
+  if (test === 'brinell' && !without('force') && !without('index')) throw usage('--force and --index must not both be given');
+}
+
 async function makePlan(session: Session, test: PlannedTest, flags: PlanFlags): Promise<void> {
   const { page, overwrite = false } = flags;
   if (page !== undefined) await requireFree([page], overwrite);
-  const plan = plans[test](flags, await frameOf(flags));
+  const frame = await frameOf(flags);
+  requirePlanFlags(test, flags, frame);
+  const plan = plans[test](flags, frame);
   if (page !== undefined) {
     const reader = readerOf(flags);
     const drawings = await drawFigures(planFigures(plan, reader));
@@ -146,7 +175,7 @@ export function planCommand(session: Session): Command {
     .addOption(range('--yield-strength <Re>', 'Rp0.2 or ReH to be expected [MPa]'))
     .addOption(range('--tensile-strength <Rm>', 'tensile strength to be expected [MPa]'))
     .addOption(range('--elongation <A>', 'elongation to be expected, for example 20%-30%'));
-  withFrameFlags(withSectionFlags(command))
+  withFrameFlags(withSectionFlags(command, false))
     .optionsGroup('Test:')
     .addOption(numberOption('--gauge-length <L0>', 'gauge length [mm]; default by the standard'))
     .addOption(numberOption('--parallel-length <Lc>', 'parallel length [mm]; default the least of the standard'))

@@ -8,8 +8,9 @@ import { collected, numberOption, some } from './flags.js';
 import { asJson, withJobFlags, type JobFlags } from './jobFlags.js';
 import { padded } from './padded.js';
 import { plain } from './plain.js';
-import { resultsOf } from './resultsOf.js';
+import { requireOneMethod, resultsOf } from './resultsOf.js';
 import { STATUS, type Session } from './session.js';
+import { usage } from './usage.js';
 
 /** Flags of the command, as they were typed. */
 interface ReplicatesFlags extends JobFlags {
@@ -86,15 +87,14 @@ Example:
     const { files } = await filesOf(session, given, resultEndings);
     const read = await eachFile(session, flags, files, resultsOf);
     if (session.status() !== STATUS.well) return;
-    const result = analyseReplicates(
-      read.flatMap((one) => one.given),
-      {
-        ...some('confidence', flags.confidence),
-        ...some('content', flags.content),
-        ...some('alpha', flags.alpha),
-        ...some('pool', flags.pool),
-      },
-    );
+    const results = requireOneMethod(read);
+    if (results.length < 2) throw usage(`the files must hold two results at least, got ${results.length}`);
+    const result = analyseReplicates(results, {
+      ...some('confidence', flags.confidence),
+      ...some('content', flags.content),
+      ...some('alpha', flags.alpha),
+      ...some('pool', flags.pool),
+    });
     session.out(flags.json === true ? asJson([result], false) : replicatesTable(result));
     session.judge(result.findings, flags.failOn);
   });

@@ -20,7 +20,7 @@ export function reportCommand(session: Session): Command {
     'after',
     `
 Example:
-  testpiece report pull-07.csv --round 8 --gauge-length 40 --parallel-length 48
+  testpiece report pull-07.csv --bore 40 --rod 20 --round 8 --gauge-length 40 --parallel-length 48
   testpiece report "records/**/*.csv" --round 8 --gauge-length 40 --repair zero,drift --uncertainty force=0.5%,section.diameter=0.01
 `,
   );

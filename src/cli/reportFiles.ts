@@ -1,9 +1,10 @@
 import { basename, dirname, extname, join, resolve } from 'node:path';
 import type { TestInfo, TestResult } from '../methods/index.js';
+import type { CalibrationFlags } from './calibrationFlags.js';
 import { eachFile } from './eachFile.js';
 import { filesOf, recordEndings } from './filesOf.js';
 import { asJson } from './jobFlags.js';
-import { withFindings, type Read, type RecordFlags } from './recordFlags.js';
+import { withFindings, type Read } from './recordFlags.js';
 import { STATUS, type Session } from './session.js';
 import type { TestFlags } from './testFlags.js';
 import { usage } from './usage.js';
@@ -38,7 +39,7 @@ function requireOnePiece(flags: TestFlags, names: readonly string[]): void {
 export async function reportEach<Columns>(
   session: Session,
   given: readonly string[],
-  flags: TestFlags & Pick<RecordFlags, 'calibration'>,
+  flags: TestFlags & Pick<CalibrationFlags, 'calibration'>,
   ofOnePiece: readonly string[],
   read: (file: string) => Promise<Read<Columns>>,
   evaluate: (record: Columns, test: TestInfo) => TestResult,
@@ -77,7 +78,7 @@ export async function reportTogether<Columns>(
   session: Session,
   method: string,
   given: readonly string[],
-  flags: TestFlags & Pick<RecordFlags, 'calibration'>,
+  flags: TestFlags & Pick<CalibrationFlags, 'calibration'>,
   read: (file: string) => Promise<Read<Columns>>,
   evaluate: (records: readonly Columns[], test: TestInfo) => TestResult,
 ): Promise<void> {

@@ -11,6 +11,7 @@ import { replicatesCommand } from './replicatesCommand.js';
 import { reportCommand } from './reportCommand.js';
 import { oneLine, openSession, STATUS, statusHelp, type Session, type Status, type Streams } from './session.js';
 import { shearCommand } from './shearCommand.js';
+import { anyFlags, requireFlags } from './requireFlags.js';
 import { isUsage, usage } from './usage.js';
 import { vectorsCommand } from './vectorsCommand.js';
 
@@ -29,11 +30,29 @@ const commands: readonly ((session: Session) => Command)[] = [
   vectorsCommand,
 ];
 
+/** Flags under the names by which they may be looked for. */
+const otherNames: Readonly<Record<string, string>> = {
+  '--diameter': '--round',
+  '--width': '--rectangular',
+  '--thickness': '--rectangular',
+};
+
+/** What commander says of a call, in words of a user of the command. */
+const asUsage = (text: string, flags: ReadonlySet<string>): string =>
+  text
+    .replace(/^error: /, '')
+    .replace(/^command-argument value ('.*') is invalid for argument '(.*)'\./, '$2 $1 is not known.')
+    .replace(/^unknown option '(--\w+)'$/, (said, flag: string) => {
+      const meant = otherNames[flag];
+      return meant !== undefined && flags.has(meant) ? `${said} (Did you mean ${meant}?)` : said;
+    });
+
 /** Runs the command; errors are one line, the exit status is what a script needs. */
 export async function run(argv: readonly string[], streams: Streams): Promise<Status> {
-  const session = openSession(streams);
+  const flags = new Set<string>();
+  const session = openSession(streams, flags);
   const writeErr = (text: string): void => {
-    streams.error(`testpiece: ${oneLine(text).replace(/^error: /, '')}\n`);
+    streams.error(`testpiece: ${asUsage(oneLine(text), flags)}\n`);
   };
   const prepared = (command: Command): Command =>
     command.exitOverride().configureOutput({ writeOut: streams.out, writeErr }).addHelpText('after', statusHelp);
@@ -46,16 +65,19 @@ export async function run(argv: readonly string[], streams: Streams): Promise<St
     for (const made of commands) program.addCommand(ready(prepared(made(session))));
     return program;
   };
-  // parse once without required options, so that a misspelt flag is reported before a missing one
+  // parse once without the action, so that a misspelt flag is reported before a missing one, and all that are missing at once
   const asTyped = (command: Command): Command => {
-    for (const option of command.options) option.makeOptionMandatory(false);
-    return command.action(() => {});
+    if (command.name() === argv[0]) for (const { long } of command.options) flags.add(long!);
+    const needed = command.options.filter(({ mandatory }) => mandatory);
+    return anyFlags(command).action(() => {
+      requireFlags(needed, command.opts());
+    });
   };
   try {
     // otherwise commander prints all of its help as an error
     if (argv.length === 0) throw usage('name a command; --help lists them');
     await programOf(asTyped).parseAsync([...argv], { from: 'user' });
-    await programOf((command) => command).parseAsync([...argv], { from: 'user' });
+    await programOf(anyFlags).parseAsync([...argv], { from: 'user' });
   } catch (reason) {
     if (!(reason instanceof CommanderError) || isUsage(reason)) session.problem(reason);
     else if (reason.exitCode !== 0) session.leave(STATUS.input);

@@ -1,5 +1,5 @@
-import type { Command } from 'commander';
-import type { Section } from '../base/index.js';
+import { Option, type Command } from 'commander';
+import { isInputError, type Section } from '../base/index.js';
 import { hexagon, rectangular, round, sectionFromArea, sectionFromMass, square, tube, tubeStrip } from '../geometry/index.js';
 import { readingsOf } from './readingsOf.js';
 import { usage } from './usage.js';
@@ -59,30 +59,40 @@ const makers: Readonly<Record<keyof SectionFlags, (text: string) => Section>> = 
   },
 };
 
+/** Names of the flags. */
+export const sectionNames = Object.keys(makers) as (keyof SectionFlags)[];
+
+const flagOf = (name: keyof SectionFlags): string => (name === 'tubeStrip' ? '--tube-strip' : `--${name}`);
+
+/** All of them, of which a piece has one. */
+export const ONE_SECTION = `one of ${sectionNames.map(flagOf).join(', ')}`;
+
 /** The section flags that were given. */
-export const givenSections = (flags: SectionFlags): (keyof SectionFlags)[] =>
-  (Object.keys(makers) as (keyof SectionFlags)[]).filter((name) => flags[name] !== undefined);
+export const givenSections = (flags: SectionFlags): (keyof SectionFlags)[] => sectionNames.filter((name) => flags[name] !== undefined);
 
 /** The one section that the flags name. */
 export function sectionOf(flags: SectionFlags): Section {
   const given = givenSections(flags);
   const [name] = given;
   if (name === undefined || given.length > 1)
-    throw usage(
-      `one section must be given (--round, --rectangular, --square, --hexagon, --tube, --tube-strip, --mass or --area), got ${given.join(' and ') || 'none'}`,
-    );
-  return makers[name](flags[name]!);
+    throw usage(`must be given: ${ONE_SECTION}, got ${given.map(flagOf).join(' and ') || 'none'}`);
+  try {
+    return makers[name](flags[name]!);
+  } catch (reason) {
+    if (!isInputError(reason)) throw reason;
+    throw usage(reason.message.replace(/^\w+:/, `${flagOf(name)}:`).replace(/^(\S+ \w+)\[\d+\]/, '$1'));
+  }
 }
 
-/** Adds the flags of the section. */
-export const withSectionFlags = (command: Command): Command =>
-  command
-    .optionsGroup('Piece:')
-    .option('--round <d>', 'diameter [mm]; several readings as 8.01,8.00,7.99')
-    .option('--rectangular <bxa>', 'width x thickness [mm], for example 12.5x3')
-    .option('--square <a>', 'side [mm]')
-    .option('--hexagon <f>', 'width across flats [mm]')
-    .option('--tube <Dxa>', 'outer diameter x wall [mm]')
-    .option('--tube-strip <bxDxa>', 'width x outer diameter x wall of a strip cut from a tube [mm]')
-    .option('--mass <mxLxrho>', 'mass [g] x length [mm] x density [g/cm³]')
-    .option('--area <S0>', 'area of the section [mm²]');
+/** Adds the flags of the section, one of which must be given where it is mandatory. */
+export const withSectionFlags = (command: Command, mandatory: boolean): Command =>
+  [
+    ['--round <d>', 'diameter [mm]; several readings as 8.01,8.00,7.99'],
+    ['--rectangular <bxa>', 'width x thickness [mm], for example 12.5x3'],
+    ['--square <a>', 'side [mm]'],
+    ['--hexagon <f>', 'width across flats [mm]'],
+    ['--tube <Dxa>', 'outer diameter x wall [mm]'],
+    ['--tube-strip <bxDxa>', 'width x outer diameter x wall of a strip cut from a tube [mm]'],
+    ['--mass <mxLxrho>', 'mass [g] x length [mm] x density [g/cm³]'],
+    ['--area <S0>', 'area of the section [mm²]'],
+  ].reduce((all, [flag, what]) => all.addOption(new Option(flag!, what).makeOptionMandatory(mandatory)), command.optionsGroup('Piece:'));

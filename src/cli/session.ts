@@ -1,4 +1,5 @@
 import { isInputError, type Finding, type Severity } from '../base/index.js';
+import { pathAsFlag } from './pathAsFlag.js';
 import { plain } from './plain.js';
 import { isUsage } from './usage.js';
 
@@ -55,24 +56,18 @@ const systemRules: Readonly<Record<string, string>> = {
   ENOTDIR: 'a part of its path is no folder',
 };
 
-/** Options of the library in a sentence, as the flags that set them. */
-const asFlags = (text: string): string =>
-  text
-    .replace(/\boptions\.columns\.(\w+)/g, '--column $1=')
-    .replace(/\boptions\.units\.(\w+)/g, '--unit $1=')
-    .replace(/\boptions\.(decimal|separator|sheet)\b/g, '--$1');
-
-function sentence(reason: unknown, file: string | undefined): string {
+function sentence(reason: unknown, file: string | undefined, flags: ReadonlySet<string>): string {
   if (!(reason instanceof Error)) return String(reason);
   const { code, path } = reason as { code?: unknown; path?: unknown };
   const rule = !isInputError(reason) && typeof code === 'string' ? systemRules[code] : undefined;
   const place = typeof path === 'string' ? path.replace(/\.[\da-f-]{36}\.part$/, '') : file; // of a draft the name that it will have
-  const text = rule === undefined ? asFlags(reason.message) : place === undefined || place === file ? rule : `${place}: ${rule}`;
+  const said = isInputError(reason) ? pathAsFlag(reason.message, reason.path, flags) : reason.message;
+  const text = rule === undefined ? said : place === undefined || place === file ? rule : `${place}: ${rule}`;
   return file === undefined ? text : `${file}: ${text}`;
 }
 
-/** Opens a call of the command. */
-export function openSession(streams: Streams): Session {
+/** Opens a call of the command, whose flags stand for fields of the library in what is said of a wrong one. */
+export function openSession(streams: Streams, flags: ReadonlySet<string>): Session {
   let noted: Status = STATUS.well;
   const leave = (status: Status): void => {
     if (status !== STATUS.well && (noted === STATUS.well || status < noted)) noted = status;
@@ -81,7 +76,7 @@ export function openSession(streams: Streams): Session {
     ...streams,
     leave,
     problem: (reason, file) => {
-      streams.error(`testpiece: ${oneLine(sentence(reason, file))}\n`);
+      streams.error(`testpiece: ${oneLine(sentence(reason, file, flags))}\n`);
       const system = reason instanceof Error && 'code' in reason && 'path' in reason;
       leave(isInputError(reason) || isUsage(reason) || system ? STATUS.input : STATUS.unexpected);
     },

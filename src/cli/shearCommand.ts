@@ -49,6 +49,7 @@ export function shearCommand(session: Session): Command {
     new Command(FROM)
       .description('A shear test from the file of a logger, or from the maximum force alone: results in the terminal, page and JSON.')
       .argument('[files...]', 'delimited text as the logger wrote it, folders, patterns; none with --maximum-force'),
+    true,
   )
     .addOption(
       new Option('--planes <n>', 'planes that are sheared at once: 1 or 2; must be given').argParser(toPlanes).makeOptionMandatory(),

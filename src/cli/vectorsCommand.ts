@@ -68,7 +68,10 @@ export function vectorsCommand({ out, leave }: Session): Command {
     .addHelpText('after', '\nExample:\n  testpiece vectors round reductionOfArea\n');
   return command.action((names: readonly string[], { json }: { json?: true }) => {
     const unknown = names.find((name) => !all.some((one) => one.function === name));
-    if (unknown !== undefined) throw usage(`there is no check vector of '${unknown}'`);
+    if (unknown !== undefined) {
+      const there = [...new Set(all.map((one) => one.function))].sort((a, b) => a.localeCompare(b, 'en'));
+      throw usage(`there is no check vector of '${unknown}'; there are some of ${there.join(', ')}`);
+    }
     const chosen = names.length === 0 ? all : all.filter((one) => names.includes(one.function));
     const checks = runVectors(chosen);
     const failed = checks.filter(({ passed }) => !passed).length;

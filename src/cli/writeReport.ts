@@ -2,9 +2,9 @@ import type { Finding } from '../base/index.js';
 import { toJson, type TestInfo, type TestResult } from '../methods/index.js';
 import { drawFigures } from '../render/index.js';
 import { decisionsInWords, figures, renderHtml } from '../report/index.js';
+import { forceMadeBy, type CalibrationFlags } from './calibrationFlags.js';
 import { some } from './flags.js';
 import { decisionsOf } from './limitFlags.js';
-import { forceMadeBy, type RecordFlags } from './recordFlags.js';
 import { resultTable } from './resultTable.js';
 import { readerOf, shownOf, testOf, type TestFlags } from './testFlags.js';
 import { requireFree, writeFiles } from './writeFiles.js';
@@ -24,7 +24,7 @@ export interface Written {
 export async function writeReport(
   stem: string,
   name: string,
-  flags: TestFlags & Pick<RecordFlags, 'calibration'>,
+  flags: TestFlags & Pick<CalibrationFlags, 'calibration'>,
   evaluate: (test: TestInfo) => Promise<TestResult>,
 ): Promise<Written> {
   const writes = flags.json !== true || flags.output !== undefined;

@@ -1,6 +1,5 @@
 import { requireBetween, requireNonNegative, requireOptions, type CurveColumns, type StressStrainCurve } from '../base/index.js';
-import { firstBelow, maximumIndex, resolution, stretchAbove } from '../numeric/index.js';
-import { resolution as stepOf } from '../record/index.js';
+import { firstBelow, maximumIndex, resolution as stepOf, stretchAbove } from '../numeric/index.js';
 import { requireCurve } from './requireCurve.js';
 
 /** Options of {@link maximumStress}. */

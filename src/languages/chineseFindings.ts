@@ -1063,6 +1063,7 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: '{symbol} 处的力为 {force} N；该通道仅在 {low}～{high} N 范围内校准。',
     remedy: '在实际使用的力值处校准：从弹性窗口以下直至最大力。',
   },
+  'calibration-hardly-used': { message: '最大力 {force} N 仅为该通道校准上限（{high} N）的 {share} %：本次试验只用到校准的一小部分，或者两者的单位不同（把 bar 当作 MPa 相差十倍，把 kN 当作 N 相差一千倍）。', remedy: '比较记录与校准的单位。若两者一致，应校准到实际使用的力：校准的不确定性是其最大力的一部分。' },
   'force-class-coarse': { message: '力经检验为 {forceClass} 级；常用试验标准要求 1 级或更好。', remedy: '不得声称符合这些标准；查明限制级别的原因。' },
   'force-class-not-in-uncertainty': { message: '力经检验为 {forceClass} 级：每个力和应力的误差都可能达到 {share} %，而给出的不确定度均未包含该误差。', remedy: '在试验的各项不确定度中给出力的级别或不确定度，或将其加入结果的不确定度预算。' },
   'force-class-unlike': { message: '不确定度中力按 {counted} 级计；力经检验为 {forceClass} 级。', remedy: '按证书上的级别计。' },

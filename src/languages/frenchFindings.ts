@@ -1063,6 +1063,7 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: '{symbol} se trouve à {force} N ; la voie n’est étalonnée que de {low} à {high} N.',
     remedy: 'Étalonner là où la force sert : depuis le dessous de la fenêtre élastique jusqu’au maximum.',
   },
+  'calibration-hardly-used': { message: 'La force la plus élevée, {force} N, vaut {share} % de ce jusqu’où la voie est étalonnée ({high} N) : l’essai n’emploie que peu de l’étalonnage, ou les deux sont dans des unités différentes (bar pour MPa fait un dixième, kN pour N un millième).', remedy: 'Comparer les unités de l’enregistrement et de l’étalonnage. Si elles s’accordent, étalonner jusqu’à la force employée : les doutes sur l’étalonnage sont des parts de sa force la plus élevée.' },
   'force-class-coarse': { message: 'La force est vérifiée en classe {forceClass} ; les normes d’essai usuelles demandent la classe 1 ou mieux.', remedy: 'Ne pas revendiquer la conformité à ces normes ; chercher ce qui limite la classe.' },
   'force-class-not-in-uncertainty': { message: 'La force est vérifiée en classe {forceClass} : chaque force et chaque contrainte peut s’écarter de {share} %, et aucune incertitude indiquée n’en tient compte.', remedy: 'Donner la classe ou l’incertitude de la force parmi les incertitudes de l’essai, ou l’ajouter au bilan d’incertitude du résultat.' },
   'force-class-unlike': { message: 'Les incertitudes comptent la force en classe {counted} ; elle est vérifiée en classe {forceClass}.', remedy: 'Compter la classe du certificat.' },

@@ -1063,6 +1063,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: '{symbol} está a {force} N; el canal solo está calibrado de {low} a {high} N.',
     remedy: 'Calibrar donde se usa la fuerza: desde por debajo de la ventana elástica hasta el máximo.',
   },
+  'calibration-hardly-used': { message: 'La fuerza más alta, {force} N, es el {share} % de aquella hasta la que está calibrado el canal ({high} N): el ensayo usa poco de la calibración, o los dos están en unidades distintas (bar en lugar de MPa da una décima parte; kN en lugar de N, una milésima).', remedy: 'Comparar las unidades del registro y de la calibración. Si coinciden, calibrar hasta la fuerza que se usa: las dudas de la calibración son partes de su fuerza más alta.' },
   'force-class-coarse': { message: 'La fuerza está verificada con clase {forceClass}; las normas de ensayo habituales piden la clase 1 o mejor.', remedy: 'No declarar conformidad con ellas; buscar qué limita la clase.' },
   'force-class-not-in-uncertainty': { message: 'La fuerza está verificada con clase {forceClass}: todas las fuerzas y tensiones pueden tener un error del {share} %, y ninguna incertidumbre indicada lo contiene.', remedy: 'Indicar la clase o la incertidumbre de la fuerza entre las incertidumbres del ensayo, o añadirla al balance del resultado.' },
   'force-class-unlike': { message: 'Las incertidumbres cuentan la fuerza como de clase {counted}; está verificada con clase {forceClass}.', remedy: 'Contar la clase del certificado.' },

@@ -39,6 +39,13 @@ export interface PlannedMaterial {
   readonly ductile: boolean;
 }
 
+/** What a plan of bending takes the material to be: how far it stretches may be unknown. */
+export type BendingPlanMaterial = Omit<PlannedMaterial, 'elongation' | 'uniformExtension'> &
+  Partial<Pick<PlannedMaterial, 'elongation' | 'uniformExtension'>>;
+
+/** What a plan of shear takes the material to be: its strength, and what else is known. */
+export type ShearPlanMaterial = Omit<BendingPlanMaterial, 'modulus'> & Partial<Pick<BendingPlanMaterial, 'modulus'>>;
+
 /** @internal Where a plan takes its material from: a family, properties of one's own, or both (one's own count first). */
 export interface MaterialInput {
   /** Family of the material. */
@@ -77,21 +84,25 @@ function yieldWithin(from: string, range: UsualRange, own: boolean, strength: Us
   return range;
 }
 
-/** @internal The material of a plan, from family and expectations. */
-export function requireMaterial(from: string, { family, expected = {} }: MaterialInput): PlannedMaterial {
+/** Elongation, and the extension at maximum force: by Considère where the exponent is known. */
+function stretchOf(elongation: UsualRange, exponent: UsualRange | undefined): Pick<PlannedMaterial, 'elongation' | 'uniformExtension'> {
+  const [low, high] = exponent?.map((n) => Math.exp(n) - 1) ?? elongation;
+  return { elongation, uniformExtension: [Math.min(low, elongation[0]), Math.min(high, elongation[1])] };
+}
+
+/** @internal The material of a shear test, from family and expectations: the tensile strength must be known. */
+export function requireSheared(from: string, { family, expected = {} }: MaterialInput): ShearPlanMaterial {
   requireOptions(from, requireObject(from, 'expected', expected), [...ranges, 'yieldPoint', 'ductile'], 'expected');
   const keys = materialFamilies.map(({ key }) => key);
   const base = family === undefined ? undefined : materialFamily(requireOneOf(from, 'family', family, keys));
   const of = (name: (typeof ranges)[number]): UsualRange =>
     requireRange(from, `expected.${name}`, expected[name] ?? base?.[name], name === 'elongation');
   const known = (name: (typeof ranges)[number]): boolean => (expected[name] ?? base?.[name]) !== undefined;
-  const modulus = of('modulus');
   const tensileStrength = of('tensileStrength');
-  const elongation = of('elongation');
+  const elongation = known('elongation') ? of('elongation') : undefined;
   const yieldStrength = known('yieldStrength')
     ? yieldWithin(from, of('yieldStrength'), expected.yieldStrength !== undefined, tensileStrength)
     : undefined;
-  const uniform = known('exponent') ? of('exponent').map((n) => Math.exp(n) - 1) : elongation;
   const yieldPoint = requireOneOf(from, 'expected.yieldPoint', expected.yieldPoint ?? base?.yieldPoint ?? 'possible', [
     'usual',
     'possible',
@@ -99,12 +110,25 @@ export function requireMaterial(from: string, { family, expected = {} }: Materia
   ]);
   return {
     name: base?.name ?? 'as given',
-    modulus,
+    ...(known('modulus') ? { modulus: of('modulus') } : {}),
     ...(yieldStrength === undefined ? {} : { yieldStrength }),
     tensileStrength,
-    elongation,
-    uniformExtension: [Math.min(uniform[0], elongation[0]), Math.min(uniform[1], elongation[1])],
+    ...(elongation === undefined ? {} : stretchOf(elongation, known('exponent') ? of('exponent') : undefined)),
     yieldPoint,
     ductile: expected.ductile ?? base?.ductile ?? true,
   };
+}
+
+/** @internal The material of a bending test: its modulus must be known too. */
+export function requireBent(from: string, input: MaterialInput): BendingPlanMaterial {
+  const { modulus, ...others } = requireSheared(from, input);
+  return { ...others, modulus: requireRange(from, 'expected.modulus', modulus) };
+}
+
+/** @internal The material of a tension test: its elongation must be known too. */
+export function requireMaterial(from: string, input: MaterialInput): PlannedMaterial {
+  const { elongation, uniformExtension, ...others } = requireBent(from, input);
+  if (elongation === undefined || uniformExtension === undefined)
+    throw new InputError(from, 'expected.elongation', 'missing', 'must be a number, or lowest and highest', undefined);
+  return { ...others, elongation, uniformExtension };
 }

@@ -14,7 +14,7 @@ export { storedEnergy, type StoredEnergyInput } from './storedEnergy.js';
 export { threadStressArea, type MetricThread } from './threadStressArea.js';
 export { travelNeeded, type TravelInput, type TravelNeeded } from './travelNeeded.js';
 export { wedgeGripMargin, type WedgeGrip, type WedgeGripMargin } from './wedgeGripMargin.js';
-export { type ExpectedProperties, type PlannedMaterial } from './expectedProperties.js';
+export { type ExpectedProperties, type BendingPlanMaterial, type PlannedMaterial, type ShearPlanMaterial } from './expectedProperties.js';
 export { type PlannedForce, type PlanThresholds } from './planForce.js';
 export {
   type Answer,

@@ -2,7 +2,7 @@ import { finding, requireObject, requireOptions, requirePositive, requireSection
 import { cautionsFor } from '../methods/index.js';
 import type { MaterialFamilyKey } from '../materials/index.js';
 import { bendingForce } from './bendingForce.js';
-import { middle, requireMaterial, type ExpectedProperties, type PlannedMaterial } from './expectedProperties.js';
+import { middle, requireBent, type ExpectedProperties, type BendingPlanMaterial } from './expectedProperties.js';
 import { handLoading, type HandLoading } from './handLoading.js';
 import { ifItStalls } from './ifItStalls.js';
 import { planForce, requireLimits, type PlannedForce, type PlanThresholds } from './planForce.js';
@@ -33,7 +33,7 @@ export interface BendingPlan {
   /** Which test is planned. */
   readonly planOf: 'bending';
   /** What the material is taken to be. */
-  readonly material: PlannedMaterial;
+  readonly material: BendingPlanMaterial;
   /** The frame, as given. */
   readonly frame: TestFrame;
   /** Section of the bar. */
@@ -92,7 +92,7 @@ export function planBending(input: BendingPlanInput): BendingPlan {
   const { span, arm } = input;
   const section = requireSection(from, 'section', input.section);
   const strainRate = requirePositive(from, 'strainRate', input.strainRate ?? STRAIN_RATE);
-  const material = requireMaterial(from, input);
+  const material = requireBent(from, input);
   const frame = requireFrame(from, input.frame);
   const limits = requireLimits(from, input.thresholds);
   const modulus = middle(material.modulus);

@@ -1,7 +1,7 @@
 import { requireObject, requireOneOf, requireOptions, requirePositive, requireSection, type Finding, type Section } from '../base/index.js';
 import { cautionsFor } from '../methods/index.js';
 import type { MaterialFamilyKey, UsualRange } from '../materials/index.js';
-import { requireMaterial, requireRange, type ExpectedProperties, type PlannedMaterial } from './expectedProperties.js';
+import { requireSheared, requireRange, type ExpectedProperties, type ShearPlanMaterial } from './expectedProperties.js';
 import { handLoading, type HandLoading } from './handLoading.js';
 import { ifItStalls } from './ifItStalls.js';
 import { planForce, requireLimits, type PlannedForce, type PlanThresholds } from './planForce.js';
@@ -32,7 +32,7 @@ export interface ShearPlan {
   /** Which test is planned. */
   readonly planOf: 'shear';
   /** What the material is taken to be. */
-  readonly material: PlannedMaterial;
+  readonly material: ShearPlanMaterial;
   /** The frame, as given. */
   readonly frame: TestFrame;
   /** Section of the pin. */
@@ -85,7 +85,7 @@ export function planShear(input: ShearPlanInput): ShearPlan {
   const planes = requireOneOf(from, 'planes', String(input.planes ?? 2), ['1', '2']) === '1' ? 1 : 2;
   const ratio = requireRange(from, 'shearRatio', input.shearRatio ?? RATIO);
   const stressRate = requirePositive(from, 'stressRate', input.stressRate ?? RATE);
-  const material = requireMaterial(from, input);
+  const material = requireSheared(from, input);
   const frame = requireFrame(from, input.frame);
   const limits = requireLimits(from, input.thresholds);
   const shearStrength: UsualRange = [ratio[0] * material.tensileStrength[0], ratio[1] * material.tensileStrength[1]];

@@ -53,6 +53,8 @@ export { cellValue, splitCells } from './reading/cells.js';
 /** @internal */
 export { decodeBytes, findWidth } from './reading/decodeText.js';
 /** @internal */
+export { headingOf } from './reading/namedColumns.js';
+/** @internal */
 export { endExtensometer, type EndedRecord } from './checks/extensometerEnd.js';
 /** @internal */
 export { pausesOf } from './checks/findPauses.js';

@@ -55,7 +55,7 @@ test('with section and gauge length all findings of the test, by its options', a
 test('section and gauge length belong together', async () => {
   writeFileSync(file, exportCsv({ force: [0, 1, 2], travel: [0, 1, 2] }));
   expect((await command('check', file, '--round', '8')).error).toMatch(/--gauge-length must be given with a section/);
-  expect((await command('check', file, '--gauge-length', '40')).error).toMatch(/one section must be given/);
+  expect((await command('check', file, '--gauge-length', '40')).error).toMatch(/must be given: one of --round/);
 });
 
 test('pressure stands for the force until the cylinder is known', async () => {

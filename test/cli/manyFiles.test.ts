@@ -70,7 +70,7 @@ describe('one bad file does not stop the others', () => {
     const { status, out, error } = await command('report', folder, join(folder, 'none.csv'), ...flags);
     expect(status).toBe(2);
     expect(lines(error)).toHaveLength(2);
-    expect(error).toMatch(/pull-5\.csv: readRecord: .*\n.*none\.csv: there is no such file/);
+    expect(error).toMatch(/pull-5\.csv: .*\n.*none\.csv: there is no such file/);
     expect(out.match(/Rm +\d+ MPa/g)).toHaveLength(2);
     expect(
       readdirSync(folder)

@@ -91,8 +91,8 @@ test('brinell, shear and bending', async () => {
 });
 
 test.each([
-  [[...steel], /frame\.capacity must be a number/],
-  [['--round', '6', ...frame], /expected\.modulus/],
+  [[...steel], /must be given: --capacity, or capacity in the file of --frame/],
+  [['--round', '6', ...frame], /must be given: --family, or --modulus and --tensile-strength and --elongation$/m],
   [[...steel, ...frame, '--control', 'iso-c'], /control/],
   [[...steel, ...frame, '--tensile-strength', '1-2-3'], /lowest-highest/],
   [[...steel, ...frame, '--yield-strength', '235,5'], /must be one number, or lowest-highest, with decimal points/],
@@ -100,7 +100,7 @@ test.each([
   [[...steel, ...frame, '--elongation', '20%-'], /must be a number with a decimal point/],
   [[...steel, ...frame, '--tensile-strength', 'much'], /must be a number/],
   [['cupping', ...frame], /choices/],
-  [['brinell', '--index', '10', '--hardness', '80', ...frame], /ballDiameter/],
+  [['brinell', '--index', '10', '--hardness', '80', ...frame], /must be given: --ball$/m],
   [['bending', ...steel, ...frame], /span/],
   [[...steel, ...frame, '--stroke-volume', '1', '--turn-travel', '1'], /cannot be used/],
 ])('%j is refused in one line', async (flags, message) => {

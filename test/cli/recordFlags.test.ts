@@ -3,7 +3,8 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { forceMadeBy, withForce, withRecordFlags, type RecordFlags } from '../../src/cli/recordFlags.js';
+import { forceMadeBy } from '../../src/cli/calibrationFlags.js';
+import { withForce, withRecordFlags, type RecordFlags } from '../../src/cli/recordFlags.js';
 
 test('the file of a calibration is read and fitted once for all records, and not before it is asked for', async () => {
   const folder = mkdtempSync(join(tmpdir(), 'calibration-'));

@@ -84,7 +84,10 @@ describe('a report', () => {
     expect(cylinder.error).toBe('');
     const area = (Math.PI * (1600 - 400)) / 4;
     const table = join(folder, 'calibration.txt');
-    writeFileSync(table, `indicated reference\n${[0, 5, 10, 15, 20, 25].map((p) => `${p}; ${p * area}`).join('\n')}\n`);
+    writeFileSync(
+      table,
+      `indicated bar; reference kN\n${[0, 5, 10, 15, 20, 25].map((p) => `${10 * p}; ${(p * area) / 1000}`).join('\n')}\n`,
+    );
     const calibrated = await report('--round', '8', ...lengths, '--calibration', table, '--output', join(folder, 'b'));
     // noise about zero lies below the first row, and is carried
     expect([calibrated.status, calibrated.error]).toEqual([0, '']);
@@ -110,13 +113,21 @@ describe('a report', () => {
     const wide = await report('--round', '8', ...lengths, '--calibration', table, '--calibration-beyond', '0.5');
     expect(wide.error).toContain('--calibration-beyond must be from 0 to 0.1, got 0.5');
     expect((await report('--round', '8', ...lengths)).error).toContain('--bore');
+    // bar for MPa, of a table that names no unit: ten times too low, and said so
+    writeFileSync(table, [0, 5, 10, 15, 20, 25].map((p) => `${10 * p}; ${p * area}`).join('\n'));
+    const tenth = await report('--round', '8', ...lengths, '--calibration', table, '--output', join(folder, 'e'));
+    expect(tenth.out).toContain('different units');
+    expect(made('e').maximumForce.value).toBeCloseTo(made('a').maximumForce.value / 10, 3);
+    writeFileSync(table, 'Kraft [kN];Kraft [kN]\n0;0\n10;10\n20;20\n');
+    const ofForce = await report('--round', '8', ...lengths, '--calibration', table, '--output', join(folder, 'f'));
+    expect(ofForce.error).toContain('--calibration is of a force, and the file holds pressure');
   });
 
   test('a misspelt flag is named before the one that it was to be is missed', async () => {
     const { status, error } = await report('--round', '8', '--gauge-lenght', '40');
     expect(status).toBe(2);
     expect(error).toMatch(/unknown option '--gauge-lenght' \(Did you mean --gauge-length\?\)/);
-    expect((await report('--round', '8')).error).toContain("required option '--gauge-length");
+    expect((await report('--round', '8')).error).toContain('must be given: --gauge-length <L0>');
     for (const [window, example] of [
       ['stress=100', 'stress=100-300'],
       ['strain=0.2%-0.05%', 'strain=0.05%-0.2%'],
@@ -242,8 +253,8 @@ describe('options of the evaluation', () => {
 
 describe('errors are one line, with an exit status, and leave nothing behind', () => {
   test.each([
-    ['no section', [...lengths], /one section must be given .* got none/],
-    ['two sections', ['--round', '8', '--area', '50', ...lengths], /got round and area/],
+    ['no section', [...lengths], /must be given: one of --round, .*--area$/m],
+    ['two sections', ['--round', '8', '--area', '50', ...lengths], /got --round and --area/],
     ['a dimension that is no number', ['--round', 'eight', ...lengths], /--round must be numbers/],
     ['a dimension too few', ['--tube', '20', ...lengths], /2 dimensions/],
     ['a negative diameter', ['--round', '-8', ...lengths], /diameter(\[0\])? must be above 0/],
@@ -271,7 +282,7 @@ describe('errors are one line, with an exit status, and leave nothing behind', (
       ['--round', '8', ...lengths, '--uncertainty', 'gaugeLength=0,05'],
       /must have decimal points, and commas only between several, got ',05'/,
     ],
-    ['an unknown doubt', ['--round', '8', ...lengths, '--uncertainty', 'colour=1'], /uncertainty\.colour is not an option/],
+    ['an unknown doubt', ['--round', '8', ...lengths, '--uncertainty', 'colour=1'], /--uncertainty colour is not an option/],
     ['a length that is no number', ['--round', '8', '--gauge-length', 'forty'], /must be a number/],
   ])('%s', async (_, flags, message) => {
     const { status, out, error } = await report(...flags);

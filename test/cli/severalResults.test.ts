@@ -38,6 +38,8 @@ describe('compare', () => {
     expect([status, error]).toEqual([0, '']);
     expect(out).toMatch(/P1 +P2 +difference/);
     expect(out).toMatch(/Rm +MPa +280 +282 +2 +0\.714 % +1\.99 +1\.01/);
+    // in the units of the report
+    expect(out).toMatch(/Fm +kN/);
     expect(out).toContain(`record: hash "${results[0].provenance.hash}"`);
     expect(out).toMatch(/note: The two results come from different records/);
   });
@@ -63,8 +65,8 @@ describe('compare', () => {
   test.each([
     [['p1.report.json'], /must hold two results, got 1/],
     [['all.list'], /must hold two results, got 3/],
-    [['p1.report.json', 'pin.result'], /method must be tension/],
-    [['p1.report.json', 'broken.result'], /broken\.result: fromJson: text must be JSON/],
+    [['p1.report.json', 'pin.result'], /results must be of one method: .*p1\.report\.json is of tension, .*pin\.result of shear/],
+    [['p1.report.json', 'broken.result'], /broken\.result: is no JSON: give the \.json files that report, .* wrote/],
     [['p1.report.json', 'none.json'], /there is no such file/],
   ])('%j is refused in one line', async (names, message) => {
     const { status, out, error } = await command('compare', ...names.map(path));
@@ -114,9 +116,9 @@ describe('replicates', () => {
   });
 
   test('one test, or another method, is refused', async () => {
-    expect((await command('replicates', path('p1.report.json'))).error).toMatch(/at least 2 tests/);
+    expect((await command('replicates', path('p1.report.json'))).error).toMatch(/must hold two results at least, got 1/);
     expect((await command('replicates', path('p1.report.json'), path('pin.result'))).error).toMatch(
-      /results\[1\]\.method must be tension, as that of the first, got "shear"/,
+      /results must be of one method: .*p1\.report\.json is of tension, .*pin\.result of shear/,
     );
     expect((await command('replicates', path('p1.report.json'), path('p2.report.json'), '--pool', 'colour')).status).toBe(2);
   });

@@ -2,7 +2,7 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
-import { twoColumns } from '../../src/cli/twoColumns.js';
+import { twoColumns, type Measured } from '../../src/cli/twoColumns.js';
 
 let folder = '';
 let file = '';
@@ -14,12 +14,16 @@ afterEach(() => {
   rmSync(folder, { recursive: true });
 });
 
-function read(text: string | Uint8Array): Promise<readonly [number[], number[]]> {
+type Wanted = readonly [readonly Measured[], readonly Measured[]];
+const frame: Wanted = [['force'], ['length']];
+const channel: Wanted = [['stress', 'force'], ['force']];
+
+async function read(text: string | Uint8Array, wanted = frame): Promise<readonly [number[], number[]]> {
   writeFileSync(file, text);
-  return twoColumns('--calibration', file);
+  return (await twoColumns('--calibration', file, wanted)).columns;
 }
-async function refused(text: string | Uint8Array): Promise<string> {
-  return read(text).then(
+async function refused(text: string | Uint8Array, wanted = frame): Promise<string> {
+  return read(text, wanted).then(
     () => '',
     (reason: unknown) => (reason as Error).message.replaceAll(file, 'FILE'),
   );
@@ -34,7 +38,7 @@ test.each([
   ['decimal commas', '0;0,5\n1000;1,5\n'],
   ['decimal commas and spaces', '0 0,5\n1000 1,5\n'],
   ['a heading and its units, empty lines', 'Kraft;Weg\nN;mm\n\n0;0.5\n\n1000;1.5\n;\n'],
-  ['quotes', '"force","motion"\n"0","0.5"\n"1,000","1.5"\n'],
+  ['quotes', '"force (N)","motion (mm)"\n"0","0.5"\n"1,000","1.5"\n'],
   ['an exponent and a sign', '0;5e-1\n+1.0E3;1.5\n'],
   ['three decimals with a point', '0;0.500\n1000;1.500\n'],
 ])('%s', async (_, text) => {
@@ -67,5 +71,47 @@ test.each([
 
 test('bytes that are no text are refused, and a file that is not there', async () => {
   expect(await refused(new Uint8Array([1, 0, 0, 0, 7, 0, 0, 3, 9]))).toMatch(/^--calibration FILE: file must be text/);
-  await expect(twoColumns('--frame-table', join(folder, 'none.txt'))).rejects.toMatchObject({ code: 'ENOENT' });
+  await expect(twoColumns('--frame-table', join(folder, 'none.txt'), frame)).rejects.toMatchObject({ code: 'ENOENT' });
+});
+
+test.each([
+  ['bar and kN', channel, 'Druck [bar];Kraft [kN]\n10;0.9\n140;13.06\n', [[1, 14], [900, 13060]]], // prettier-ignore
+  ['a row of units', channel, 'p;F\nbar;kN\n10;0.9\n140;13.06\n', [[1, 14], [900, 13060]]], // prettier-ignore
+  ['units alone', channel, 'N/mm²\tkN\n10\t0.9\n', undefined],
+  ['units alone of two rows', channel, 'N/mm²\tkN\n10\t0.9\n20\t1.8\n', [[10, 20], [900, 1800]]], // prettier-ignore
+  ['a title above', channel, 'Channel 2, spring\nindicated (kN);reference (daN)\n1;90\n2;180\n', [[1000, 2000], [900, 1800]]], // prettier-ignore
+  ['spaces', frame, 'Kraft [kN] Weg [µm]\n1 50\n2 100\n', [[1000, 2000], [0.05, 0.1]]], // prettier-ignore
+  ['pounds and inches', frame, 'force lbf, motion in\n100,0.01\n200,0.02\n', [[444.82216152605, 889.6443230521], [0.254, 0.508]]], // prettier-ignore
+] as const)('the units of a heading count: %s', async (_, wanted, text, columns) => {
+  if (columns === undefined) {
+    expect(await refused(text, wanted)).toMatch(/at least two rows/);
+    return;
+  }
+  const came = await read(text, wanted);
+  for (const k of [0, 1] as const) for (const [i, value] of columns[k].entries()) expect(came[k][i]! / value).toBeCloseTo(1, 12);
+});
+
+test.each([
+  [
+    'swapped',
+    frame,
+    'Weg [mm];Kraft [N]\n0;0\n1;1000\n',
+    /heading of column 1 must name a unit of force \(N, .*got "Weg \[mm\]": the columns are swapped$/,
+  ],
+  [
+    'no unit',
+    frame,
+    'force;motion\n0;0\n1000;1\n',
+    /column 1 must name a unit of force .*got "force"; a table without a heading is taken as N and mm$/,
+  ],
+  ['one unit', frame, 'force [N];motion\n0;0\n1000;1\n', /column 2 must name a unit of length .*got "motion"/],
+  [
+    'a unit that nobody knows',
+    channel,
+    'Druck [dbar];Kraft [N]\n0;0\n10;1000\n',
+    /column 1 must name a unit of pressure \(MPa, .*\) or force \(N, .*got "Druck \[dbar\]"; .* taken as MPa or N and N$/,
+  ],
+  ['one cell over two columns', channel, 'Druck bar gegen Kraft kN\n10;0.9\n20;1.8\n', /got "Druck bar gegen Kraft kN"/],
+] as const)('a heading with %s is refused', async (_, wanted, text, message) => {
+  expect(await refused(text, wanted)).toMatch(message);
 });

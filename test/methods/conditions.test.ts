@@ -247,6 +247,16 @@ describe('the span of a calibration', () => {
     expect(tension({}).trail.some(({ code }) => code.startsWith('force-by-calibration'))).toBe(false);
   });
 
+  test('a test that needs little of it may be in another unit', () => {
+    const hardly = (result: ReturnType<typeof spanned>) => result.findings.filter(({ code }) => code === 'calibration-hardly-used');
+    const top = spanned([1, 1e6]).maximumForce.value;
+    // what a calibration in MPa just holds, read as if in bar; and a test of a fifth of the span
+    const [of] = hardly(spanned([1, 10 * top]));
+    expect(of?.values['share']).toBeCloseTo(10, 9);
+    expect(of?.values['force']).toBeCloseTo(top, 6);
+    expect(hardly(spanned([1, 5 * top]))).toEqual([]);
+  });
+
   test.each([
     ['not-increasing', [5, 5]],
     ['out-of-range', [-1, 5]],

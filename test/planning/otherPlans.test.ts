@@ -100,7 +100,7 @@ describe('shear', () => {
   test('refusals', () => {
     expect(refusal(() => planShear({ ...base, planes: 3 as never }))).toBe('out-of-range planes');
     expect(refusal(() => planShear({ ...base, stressRate: 0 }))).toBe('not-positive stressRate');
-    expect(refusal(() => planShear({ ...base, family: undefined }))).toBe('missing expected.modulus');
+    expect(refusal(() => planShear({ ...base, family: undefined }))).toBe('missing expected.tensileStrength');
   });
 });
 

@@ -372,7 +372,7 @@ test('a family gives what is not expected otherwise', () => {
 test('refusals name the field', () => {
   const refused = (more: object, frameMore: object = {}) =>
     refusal(() => planTension({ ...base, ...more, frame: { ...frame, ...frameMore } }));
-  expect(refused({ expected: {} })).toBe('missing expected.modulus');
+  expect(refused({ expected: {} })).toBe('missing expected.tensileStrength');
   expect(refused({ expected: { ...soft, yieldStrength: [500, 600] } })).toBe('out-of-range expected.yieldStrength');
   expect(refused({ expected: { ...soft, elongation: [0.3, 0.2] } })).toBe('out-of-range expected.elongation[1]');
   expect(refused({ expected: { ...soft, modulus: '210' } })).toBe('wrong-type expected.modulus');

@@ -547,3 +547,10 @@ describe('what must be among the columns', () => {
     expect(readRecord(text).reading.ignored).toEqual([{ name: 'Strain', index: 2, why: 'the extension serves' }]);
   });
 });
+
+test('a row of units without names is of units', () => {
+  const rows = Array.from({ length: 6 }, (_, k) => `${k};${k / 10}`).join('\n');
+  const { record, reading } = readRecord(`kN;µm\n${rows}\n`, { columns: { force: 0, travel: 1 } });
+  expect(record).toMatchObject({ force: Float64Array.of(0, 1000, 2000, 3000, 4000, 5000) });
+  expect(reading.columns.map(({ unit, unitFrom }) => `${unit} ${unitFrom}`)).toEqual(['kN file', 'µm file']);
+});

@@ -9,6 +9,9 @@ const FAR_ABOVE = 0.1;
 /** Class that the common standards of testing ask for, or better. */
 const LEAST_CLASS = 1;
 
+/** A record that its calibration holds reaches at most a tenth beyond it: in bar for MPa its forces are then below this share of the highest. */
+const HARDLY = 0.11;
+
 /** @internal A force that a result rests on. */
 export interface ForceOfResult {
   readonly symbol: string;
@@ -68,6 +71,12 @@ const spanFindings = ([low, high]: readonly [number, number], forces: readonly F
     force >= low * (1 - 1e-9) && force <= high * (1 + 1e-9) ? [] : [finding('force-outside-calibration', { symbol, force, low, high })],
   );
 
+/** Forces of a result far below what the channel is calibrated for, as another unit would make them. */
+function usedFindings([, high]: readonly [number, number], forces: readonly ForceOfResult[]): Finding[] {
+  const force = forces.reduce((most, one) => Math.max(most, one.force), 0);
+  return force > 0 && force < HARDLY * high ? [finding('calibration-hardly-used', { force, high, share: (100 * force) / high })] : [];
+}
+
 /** @internal How the force was made, where the test says between which forces its channel is calibrated. */
 export const forceTrail = ({ calibratedForces: span }: TestInfo): TrailStep[] =>
   span === undefined
@@ -85,7 +94,11 @@ export function calibrationFindings(
   doubts: { readonly force?: UncertaintySources | undefined; readonly forceClass?: number | undefined } = {},
   window: readonly ForceOfResult[] = [],
 ): Finding[] {
-  const outside = [...(test.findings ?? []), ...(test.calibratedForces ? spanFindings(test.calibratedForces, [...window, ...forces]) : [])];
+  const { calibratedForces: span } = test;
+  const outside = [
+    ...(test.findings ?? []),
+    ...(span ? [...spanFindings(span, [...window, ...forces]), ...usedFindings(span, forces)] : []),
+  ];
   if (test.forceCalibration === undefined) return outside;
   const { date, intervalMonths, forceClass, range } = typeof test.forceCalibration === 'string' ? {} : test.forceCalibration;
   const found = [...outside, ...ageFindings(date, test.date, intervalMonths ?? INTERVAL)];

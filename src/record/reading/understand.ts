@@ -3,7 +3,8 @@ import { unitFactor } from '../../units/index.js';
 import { assignColumns, type SpareColumn } from './assignColumns.js';
 import { cellText, numberOf, type Layout } from './layout.js';
 import { isDate, type Cell } from './cells.js';
-import { splitName, unitBeside, type NamedColumn } from './columnNames.js';
+import type { NamedColumn } from './columnNames.js';
+import { namedColumns } from './namedColumns.js';
 import type { ReadColumn, ReadOptions } from './reading.js';
 import { ownUnits, unitOf } from './readOptions.js';
 import { suggestColumns } from './suggestColumns.js';
@@ -19,20 +20,6 @@ export interface Understanding {
   /** Columns to read, by place. */
   readonly wanted: readonly WantedColumn[];
   readonly ignored: readonly SpareColumn[];
-}
-
-/** Columns of the table with their names and units. */
-function namedColumns(layout: Layout): NamedColumn[] {
-  const names = layout.namesRow === undefined ? [] : layout.head[layout.namesRow]!;
-  const units = layout.unitsRow === undefined ? undefined : layout.head[layout.unitsRow]!;
-  return Array.from({ length: layout.columns }, (_, index) => {
-    const heading = (names[index] ?? '').replace(/^'(?=[=+\-@])/, '').trim();
-    const below = units?.[index]?.replace(/^[[({<]|[\])}>]$/g, '').trim();
-    const split = below ? { name: heading, unit: below } : splitName(heading);
-    const parsed = split.unit === undefined ? undefined : unitBeside(split.name, split.unit);
-    const blankUnit = units !== undefined && below === '';
-    return { index, name: split.name, heading, unit: parsed?.unit, dimension: parsed?.dimension, blankUnit, kind: layout.kinds[index]! };
-  });
 }
 
 /** A column whose cells are no numbers cannot serve, least of all where a spreadsheet made dates of them. */
