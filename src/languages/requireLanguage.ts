@@ -1,4 +1,4 @@
-import { requireObject, requireOneOf, requireOptions } from '../base/index.js';
+import { requireObject, requireOneOf, requireOptions, requireText } from '../base/index.js';
 import { english } from './english.js';
 import type { Language } from './Language.js';
 import { wordsOf, type Words } from './wordsOf.js';
@@ -9,12 +9,19 @@ export interface SayOptions {
   readonly language?: Language | undefined;
 }
 
-/** @internal Refuses what is no language. */
+/** @internal Refuses what is no language: a sentence that is no text would fail where it is said. */
 export function requireLanguage(from: string, language: Language): Language {
-  requireObject(from, 'options.language', language);
-  requireObject(from, 'options.language.phrases', language.phrases);
-  requireObject(from, 'options.language.findings', language.findings);
-  requireOneOf(from, 'options.language.decimalSign', language.decimalSign, ['.', ',']);
+  const path = 'options.language';
+  requireObject(from, path, language);
+  requireText(from, `${path}.tag`, language.tag);
+  requireOneOf(from, `${path}.decimalSign`, language.decimalSign, ['.', ',']);
+  for (const [name, text] of Object.entries(requireObject(from, `${path}.phrases`, language.phrases)))
+    if (text !== undefined) requireText(from, `${path}.phrases.${name}`, text);
+  for (const [code, words] of Object.entries(requireObject(from, `${path}.findings`, language.findings) as Language['findings'])) {
+    requireObject(from, `${path}.findings.${code}`, words);
+    requireText(from, `${path}.findings.${code}.message`, words.message);
+    requireText(from, `${path}.findings.${code}.remedy`, words.remedy);
+  }
   return language;
 }
 
