@@ -32,6 +32,16 @@ export const uncertaintyEntries = {
     message: 'Budget and Monte Carlo differ at the ends of the interval of {symbol} by {low} and {high} {unit}, where {tolerance} {unit} is allowed.',
     remedy: 'State the interval of Monte Carlo; the model is not linear enough, or the shape not normal enough, for the budget.',
   },
+  'budgets-not-validated': {
+    severity: 'caution', about: 'method',
+    message: 'Budget and Monte Carlo differ at the ends of the interval by more than is allowed: {symbols}.',
+    remedy: 'State the intervals of Monte Carlo for these; the model is not linear enough, or the shape not normal enough, for the budget.',
+  },
+  'budget-trials-few': {
+    severity: 'note', about: 'method',
+    message: 'The trials are too few to tell whether the interval of the budget holds: {symbols}.',
+    remedy: 'Run more trials where that matters; four times as many know the ends twice as well.',
+  },
   'monte-carlo-not-converged': {
     severity: 'caution', about: 'method',
     message: 'Monte Carlo ended after {trials} trials before its results were stable within {tolerance}.',

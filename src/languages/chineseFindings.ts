@@ -950,6 +950,14 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: '不确定度预算与蒙特卡洛法在 {symbol} 区间两端的差为 {low} 和 {high} {unit}，允许值为 {tolerance} {unit}。',
     remedy: '给出蒙特卡洛法的区间；模型的线性程度或分布的正态程度不足以使用不确定度预算。',
   },
+  'budgets-not-validated': {
+    message: '不确定度预算与蒙特卡洛法在区间两端的差超过允许值：{symbols}。',
+    remedy: '对这些量给出蒙特卡洛法的区间；模型的线性程度或分布的正态程度不足以使用不确定度预算。',
+  },
+  'budget-trials-few': {
+    message: '模拟次数太少，无法判断不确定度预算的区间是否成立：{symbols}。',
+    remedy: '在需要之处增加模拟次数；次数为四倍时，区间端点的误差减半。',
+  },
   'monte-carlo-not-converged': {
     message: '蒙特卡洛法在 {trials} 次模拟后结束，其结果尚未稳定到 {tolerance} 以内。',
     remedy: '允许更多次模拟，或要求较少的位数。',

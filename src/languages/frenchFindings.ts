@@ -950,6 +950,14 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Le bilan et la simulation de Monte-Carlo diffèrent aux bornes de l’intervalle de {symbol} de {low} et {high} {unit}, alors que {tolerance} {unit} est admis.',
     remedy: 'Donner l’intervalle de la simulation de Monte-Carlo ; le modèle n’est pas assez linéaire, ou la forme pas assez normale, pour le bilan.',
   },
+  'budgets-not-validated': {
+    message: 'Le bilan et la simulation de Monte-Carlo diffèrent aux bornes de l’intervalle de plus qu’il n’est admis : {symbols}.',
+    remedy: 'Donner pour ces grandeurs les intervalles de la simulation de Monte-Carlo ; le modèle n’est pas assez linéaire, ou la forme pas assez normale, pour le bilan.',
+  },
+  'budget-trials-few': {
+    message: 'Les tirages sont trop peu nombreux pour dire si l’intervalle du bilan est valable : {symbols}.',
+    remedy: 'Faire plus de tirages là où cela importe ; quatre fois plus de tirages font connaître les bornes deux fois mieux.',
+  },
   'monte-carlo-not-converged': {
     message: 'La simulation de Monte-Carlo s’est arrêtée après {trials} tirages, avant que ses résultats soient stables à {tolerance} près.',
     remedy: 'Permettre plus de tirages, ou demander moins de chiffres.',

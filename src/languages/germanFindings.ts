@@ -950,6 +950,14 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Budget und Monte-Carlo-Simulation unterscheiden sich an den Enden des Intervalls von {symbol} um {low} und {high} {unit}, wo {tolerance} {unit} zulässig ist.',
     remedy: 'Das Intervall der Monte-Carlo-Simulation angeben; für das Budget ist das Modell nicht linear oder die Verteilung nicht normal genug.',
   },
+  'budgets-not-validated': {
+    message: 'Budget und Monte-Carlo-Simulation unterscheiden sich an den Enden des Intervalls um mehr als zulässig: {symbols}.',
+    remedy: 'Für diese die Intervalle der Monte-Carlo-Simulation angeben; für das Budget ist das Modell nicht linear oder die Verteilung nicht normal genug.',
+  },
+  'budget-trials-few': {
+    message: 'Die Ziehungen sind zu wenige, um zu sagen, ob das Intervall des Budgets gilt: {symbols}.',
+    remedy: 'Wo es darauf ankommt, mehr Ziehungen machen; viermal so viele kennen die Enden doppelt so gut.',
+  },
   'monte-carlo-not-converged': {
     message: 'Die Monte-Carlo-Simulation endete nach {trials} Durchläufen, bevor ihre Ergebnisse innerhalb von {tolerance} stabil waren.',
     remedy: 'Mehr Durchläufe zulassen oder weniger Stellen verlangen.',

@@ -950,6 +950,14 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'El balance y Monte Carlo difieren en los extremos del intervalo de {symbol} en {low} y {high} {unit}, cuando se admite {tolerance} {unit}.',
     remedy: 'Dar el intervalo de Monte Carlo; el modelo no es lo bastante lineal, o la forma no es lo bastante normal, para el balance.',
   },
+  'budgets-not-validated': {
+    message: 'El balance y Monte Carlo difieren en los extremos del intervalo en más de lo que se admite: {symbols}.',
+    remedy: 'Dar para ellos los intervalos de Monte Carlo; el modelo no es lo bastante lineal, o la forma no es lo bastante normal, para el balance.',
+  },
+  'budget-trials-few': {
+    message: 'Las simulaciones son demasiado pocas para decir si vale el intervalo del balance: {symbols}.',
+    remedy: 'Hacer más simulaciones donde importe; con cuatro veces más, los extremos se conocen el doble de bien.',
+  },
   'monte-carlo-not-converged': {
     message: 'Monte Carlo terminó tras {trials} simulaciones antes de que sus resultados fueran estables dentro de {tolerance}.',
     remedy: 'Permitir más simulaciones, o pedir menos cifras.',

@@ -48,6 +48,7 @@ export { compareResults } from './results/compareResults.js';
 export { type PropertyDifference, type ComparisonOptions, type ResultComparison } from './results/ResultComparison.js';
 export { compareStandards, type StandardsRow, type StandardValue } from './variations/compareStandards.js';
 export { type CuppingBlank, type CuppingResult, type CuppingSheet } from './cupping/CuppingResult.js';
+export { flowOf } from './tension/flowOf.js';
 export { type ForceColumns, type ForceRecord } from './common/ForceColumns.js';
 /** @internal */
 export { departuresOf } from './loading/departures.js';

@@ -46,6 +46,8 @@ export { drawInputs } from './drawInputs.js';
 /** @internal */
 export { classSources, requireForceClass } from './forceBudget.js';
 /** @internal */
+export { SURE, verdictOf } from './validateBudget.js';
+/** @internal */
 export { budgetOf } from './uncertaintyBudget.js';
 /** @internal */
 export { existingMoments, withoutVariance } from './withoutVariance.js';

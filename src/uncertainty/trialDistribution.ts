@@ -25,6 +25,8 @@ export interface TrialDistribution {
   readonly interval: readonly [number, number];
   /** Shortest coverage interval. */
   readonly shortestInterval: readonly [number, number];
+  /** Standard errors of the ends of `interval`, by the number of trials. */
+  readonly intervalErrors: readonly [number, number];
   /** Values at probabilities 0, 0.01, ... 1: their differences are the widths of bars of equal area. */
   readonly quantiles: Float64Array;
   /** Trials that gave a value. */
@@ -48,6 +50,21 @@ export const requireCoverage = (from: string, value: number | undefined): number
   requireBetween(from, 'options.coverage', value ?? TWO_SIGMA, 1e-6, 1 - 1e-9);
 
 const PLACES = 100;
+
+/**
+ * Standard errors of the ends of the symmetric interval: how many of M trials lie below an end of probability p scatters by √(M p (1 − p)), and
+ * the error is how far the values go as so many trials are counted off, to the side where that is farther. Needs no shape.
+ */
+function endErrors(sorted: Float64Array, coverage: number, ends: readonly [number, number]): [number, number] {
+  const n = sorted.length;
+  const below = (1 - coverage) / 2;
+  const off = Math.sqrt(n * below * (1 - below));
+  const at = (place: number): number => sorted[Math.min(n - 1, Math.max(0, Math.round(place)))]!;
+  return [below * n, (1 - below) * n].map((place, k) => Math.max(ends[k]! - at(place - off), at(place + off) - ends[k]!)) as [
+    number,
+    number,
+  ];
+}
 
 /** @internal Ends of the symmetric and of the shortest interval of sorted values (JCGM 101, 7.7). */
 export function intervalsOf(sorted: Float64Array, coverage: number): { interval: [number, number]; shortestInterval: [number, number] } {
@@ -112,12 +129,14 @@ export function trialDistribution(
     const below = Math.floor(at);
     return sorted[below]! + (at - below) * (sorted[Math.min(n - 1, below + 1)]! - sorted[below]!);
   });
+  const intervals = intervalsOf(sorted, coverage);
   return success({
     mean,
     standardUncertainty,
     skewness: m2 > 0 ? m3 / n / (m2 / n) ** 1.5 : 0,
     coverage,
-    ...intervalsOf(sorted, coverage),
+    ...intervals,
+    intervalErrors: endErrors(sorted, coverage, intervals.interval),
     quantiles,
     trials: n,
     failed,

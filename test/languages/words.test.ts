@@ -67,10 +67,11 @@ test('no name of a field and no code of ours is printed as it is, in English eit
 
 test('every phrase is there once, and is said somewhere', () => {
   expect(new Set(phrases).size).toBe(phrases.length);
-  const code = ['src/report', 'src/cli']
+  const code = ['src/report', 'src/cli', 'src/languages']
     .flatMap((folder) =>
       readdirSync(folder, { recursive: true, encoding: 'utf8' })
-        .filter((file) => file.endsWith('.ts'))
+        // the lists of phrases and their languages say nothing themselves
+        .filter((file) => file.endsWith('.ts') && (folder !== 'src/languages' || file.startsWith('say')))
         .map((file) => readFileSync(`${folder}/${file}`, 'utf8')),
     )
     .join('\n');

@@ -73,10 +73,46 @@ describe('a frame in doubt', () => {
   });
 
   test('the budget of E is not valid, that of Rm has nothing to validate', () => {
-    expect(run.findings.map(({ code }) => code)).toContain('budget-not-validated');
-    expect(run.distributions['E']!.validation?.valid).toBe(false);
+    const wrong = run.findings.find(({ code }) => code === 'budgets-not-validated');
+    expect(String(wrong?.values['symbols']).split(', ')).toContain('E');
+    expect(run.distributions['E']!.validation).toMatchObject({ verdict: 'not-valid', valid: false });
     expect(run.distributions['Rm']!.standardUncertainty).toBe(0);
     expect(run.distributions['Rm']).not.toHaveProperty('validation');
+  });
+});
+
+describe('verdicts on the budgets of a noisy test', () => {
+  const { record: noisy, piece } = uncertainTest('steel, extensometer', 4);
+  const run = (trials: number, seed: number) =>
+    monteCarloTension(noisy, piece, { uncertainty: { forceClass: 1, section: { diameter: { halfWidth: 0.01 } } }, trials, seed });
+  const symbolsOf = ({ findings }: ReturnType<typeof run>, code: string): string[] =>
+    findings.flatMap(({ code: one, values }) => (one === code ? String(values['symbols']).split(', ') : []));
+
+  test.each([
+    [500, 1],
+    [500, 2],
+    [500, 3],
+    [2000, 1],
+  ])('%d trials, seed %d: not one against a quotient or a product; every symbol in one finding of its kind', (trials, seed) => {
+    const found = run(trials, seed);
+    const wrong = symbolsOf(found, 'budgets-not-validated');
+    // the class of the force is rectangular and makes 0.73 and 0.18 of the variance: the ends of the sum lie 0.06 u within those of a normal distribution
+    // (kurtosis −1.2 (0.73² + 0.18²), by Cornish and Fisher), and δ is 0.14 to 0.3 u for these
+    for (const symbol of ['Fm', 'Rm', 'Rp0.2', 'Rt0.5', 'K']) expect(wrong).not.toContain(symbol);
+    // the shift by noise, the plateau of the force make these wide on purpose
+    for (const symbol of ['Rm', 'Ag', 'Agt']) expect(found.distributions[symbol]!.validation?.verdict).not.toBe('not-valid');
+    expect(found.findings.map(({ code }) => code).filter((code) => code.startsWith('budget')).length).toBeLessThanOrEqual(2);
+    const open = symbolsOf(found, 'budget-trials-few');
+    for (const [symbol, { validation }] of Object.entries(found.distributions)) {
+      expect(wrong.includes(symbol)).toBe(validation?.verdict === 'not-valid');
+      expect(open.includes(symbol)).toBe(validation?.verdict === 'too-few-trials');
+    }
+  });
+
+  test('n holds its own noise, and the trials are about the record without it: no matter of the model', () => {
+    const { distributions } = run(500, 1);
+    // Hollomon's exponent is a slope of logarithms, linear in so little noise
+    expect(distributions['n']!.validation?.verdict).not.toBe('not-valid');
   });
 });
 

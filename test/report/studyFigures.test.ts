@@ -305,6 +305,7 @@ describe('what each shows', () => {
       coverage: 0.95,
       interval: [5, 5] as const,
       shortestInterval: [5, 5] as const,
+      intervalErrors: [0, 0] as const,
     };
     const still = { ...one, quantiles: new Float64Array(101).fill(5), trials: 100, failed: 0, meanError: 0, uncertaintyError: 0 };
     expect(await drawFigure(report.distributionFigure(still))).not.toContain('NaN');

@@ -31,6 +31,8 @@ const made = [
   'UncertaintyBudget',
   'TrialSet',
   'TrailStep',
+  'Finding',
+  'WhatIfRow',
   'Reading',
   'CurveResult',
   'Exercise',

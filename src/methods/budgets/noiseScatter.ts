@@ -13,6 +13,10 @@ const REPEATS = 40;
 const TAIL = 0.07;
 const NORMAL_STRETCH = 2 * 1.4758;
 const EFFICIENCY = 0.65;
+/** @internal Degrees of freedom that such repeats have. */
+export const REPEAT_FREEDOM = Math.round(EFFICIENCY * REPEATS);
+/** @internal Name of the line that the repeats make. */
+export const NOISE = 'noise';
 /** Standard errors of the middle of the repeats beyond which it is shifted. */
 const SURE = 2.5;
 /** @internal Contributions below this share of the value are no lines. */
@@ -84,7 +88,7 @@ export function noiseScatter(task: TensionTask, noise: KnownNoise, kept: Partial
       });
     return [
       // known as well as so many repeats tell it, of a noise that is itself known so well
-      source('noise', s, 1 / (1 / Math.round(EFFICIENCY * count) + 1 / freedomOfDrift(noise))),
+      source(NOISE, s, 1 / (1 / Math.round(EFFICIENCY * count) + 1 / freedomOfDrift(noise))),
       ...(shifted ? [source('shift by noise', Math.max(bias, Math.abs(value - without)))] : []),
     ];
   };

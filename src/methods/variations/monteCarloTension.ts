@@ -14,13 +14,13 @@ import {
   requireSignal,
   requireTrialSet,
   trialDistribution,
-  validateBudget,
   withoutVariance,
   type BudgetValidation,
   type StopSignal,
   type TrialDistribution,
   type TrialSet,
 } from '../../uncertainty/index.js';
+import { budgetAgainstTrials } from './budgetAgainstTrials.js';
 import { tensionTrials, type TensionTrialOptions } from './monteCarloTensionTrials.js';
 import { quantitiesOf } from '../budgets/statedResult.js';
 import type { TensionResult } from '../evaluation/TensionResult.js';
@@ -43,8 +43,8 @@ export interface TensionDistribution extends TrialDistribution {
   readonly unit: BaseUnit;
   /** The value that the analysis gives. */
   readonly value: number;
-  /** How the budget's interval compares; absent where there is no budget. */
-  readonly validation?: BudgetValidation | undefined;
+  /** How the budget's interval compares, about the middle of the trials where noise moved the value from it; absent where there is no budget. */
+  readonly validation?: Omit<BudgetValidation, 'findings'> | undefined;
 }
 
 /** What a Monte Carlo run over a tension test gives. */
@@ -74,7 +74,9 @@ const SLICE = 100;
  * @remarks
  * Needs no derivatives: choice of the window, crossing, maximum and frame are taken as they are, so a skewed E on a soft frame comes out
  * skewed. Fresh noise, as strong as the elastic part shows or as `noise` says, is added to the record with most of its own noise taken out by
- * sliding parabolas, so that it is not counted twice. Each quantity with a budget is compared with it. The same seed gives the same result; how to
+ * sliding parabolas, so that it is not counted twice. Each quantity with a budget is compared with it, as `validateBudget` does: about the middle of the trials,
+ * for the value holds its own noise and the trials do not; where the budget has lines that no trial draws, such as *shift by noise*, it may be wider; and what the
+ * 40 repeats leave open of the line *noise* is allowed beside δ. The same seed gives the same result; how to
  * share the work among workers stands at `monteCarloTensionTrials`.
  *
  * @param record - As of `analyseTension`.
@@ -100,7 +102,7 @@ export function monteCarloTension(record: TensionColumns, testPiece: TestPiece, 
   if (part !== undefined) requireTrialSet(from, 'options.part', part);
   if (progress !== undefined) requireFunction(from, 'options.progress', progress);
   requireSignal(from, signal);
-  const { run, result, inputs, trials, seed } = tensionTrials(from, record, testPiece, trialOptions, ['seed', 'trials']);
+  const { run, result, inputs, lines, trials, seed } = tensionTrials(from, record, testPiece, trialOptions, ['seed', 'trials']);
   if (part && part.seed !== seed)
     throw new InputError(from, 'options.part.seed', 'out-of-range', `must be the seed of the run (${seed})`, part.seed);
   const parts: TrialSet[] = part ? [part] : [];
@@ -124,9 +126,16 @@ export function monteCarloTension(record: TensionColumns, testPiece: TestPiece, 
     const touched = inputs.filter(({ name }) => budget?.lines.some(({ input, sensitivity }) => input === name && sensitivity !== 0));
     const none = withoutVariance(touched);
     if (none) findings.push(finding('monte-carlo-no-variance', { symbol, ...none }));
-    const validation = budget && validateBudget(budget, distribution);
-    findings.push(...(validation?.findings ?? []));
+    const validation = budget && budgetAgainstTrials(budget, distribution, lines);
     distributions[symbol] = { symbol, unit, value, ...existingMoments(distribution, none), ...(validation ? { validation } : {}) };
   }
+  const symbolsOf = (verdict: BudgetValidation['verdict']): string =>
+    Object.values(distributions)
+      .filter(({ validation }) => validation?.verdict === verdict)
+      .map(({ symbol }) => symbol)
+      .join(', ');
+  const [wrong, open] = [symbolsOf('not-valid'), symbolsOf('too-few-trials')];
+  if (wrong) findings.push(finding('budgets-not-validated', { symbols: wrong }));
+  if (open) findings.push(finding('budget-trials-few', { symbols: open }));
   return { result, distributions, seed, trials: whole.trials, ended: whole.trials < trials && !part ? 'aborted' : 'all-trials', findings };
 }

@@ -2,6 +2,7 @@ import { InputError, type TensionColumns, type TestPiece } from '../../base/inde
 import { randomStreams } from '../../numeric/index.js';
 import { collectTrials, drawInputs, requireCorrelations, requireRange, type TrialRange, type TrialSet } from '../../uncertainty/index.js';
 import { runTension, type TensionRun } from '../tension/runTension.js';
+import { NOISE } from '../budgets/noiseScatter.js';
 import { slopeInputs } from '../budgets/tensionBudgets.js';
 import { tensionModel } from '../budgets/tensionModel.js';
 import { withoutNoise } from '../budgets/withoutNoise.js';
@@ -34,7 +35,8 @@ export function tensionTrials(
   const drawn: Record<string, number> = {};
   const normals = new Float64Array(inputs.length);
   const ofSlope = new Float64Array(1);
-  const slopeDoubt = Math.hypot(...slopeInputs(task, noise).map(({ standardUncertainty }) => standardUncertainty));
+  const ofLine = slopeInputs(task, noise);
+  const slopeDoubt = Math.hypot(...ofLine.map(({ standardUncertainty }) => standardUncertainty));
   const n = task.record.force.length;
   const forceNoise = new Float64Array(n);
   const displacementNoise = new Float64Array(n);
@@ -48,7 +50,9 @@ export function tensionTrials(
       const slopeFactor = slopeDoubt > 0 ? 1 + slopeDoubt * ofSlope[0]! : undefined;
       for (const { symbol, value } of model({ inputs: drawn, forceNoise, displacementNoise, slopeFactor })) keep(symbol, value);
     });
-  return { run, result, inputs, firstTrial, trials, seed };
+  /** Lines of the budgets that a trial draws. */
+  const lines: ReadonlySet<string> = new Set([...[...inputs, ...ofLine].map(({ name }) => name), NOISE]);
+  return { run, result, inputs, lines, firstTrial, trials, seed };
 }
 
 /**

@@ -1,27 +1,10 @@
 import { isInputError } from '../../base/index.js';
-import { whatIf, type TensionResult, type WhatIfChange, type WhatIfRow } from '../../methods/index.js';
+import { changeInWords } from '../../languages/index.js';
+import { whatIf, type TensionResult, type WhatIfRow } from '../../methods/index.js';
 import { html, type Html } from './html.js';
 import { sectionOf, tableOf } from './pageParts.js';
 import type { Presentation } from '../words/presentation.js';
 import { shownUnit } from '../words/shownUnit.js';
-
-/** What was changed, in words. */
-function changeInWords(change: WhatIfChange, symbol: string, { say, percent, number, value }: Presentation): string {
-  if (change.kind === 'offset') return say('offset {offset}: {symbol}', { offset: percent(change.offset), symbol });
-  if (change.kind === 'parallel-length') return say('travel counted over L0 = {length}', { length: value(change.length, 'mm', 5) });
-  if (change.kind === 'frame-compliance')
-    return change.factor === 0
-      ? say('no compliance of the frame taken out')
-      : say('compliance of the frame × {factor}', { factor: number(change.factor, 3) });
-  if (change.kind !== 'window') return say('no share of the fillets taken off');
-  const { window, shares, of } = change;
-  if (window.by === 'samples') return say('window: runner-up, samples {first} to {last}', { first: window.first, last: window.last });
-  if (shares !== undefined && of !== undefined)
-    return say('window: {low} to {high} of {symbol}', { low: percent(shares[0]), high: percent(shares[1]), symbol: of });
-  return window.by === 'relative-error'
-    ? say('window: least relative standard error')
-    : say('window: highest slope less its standard errors');
-}
 
 /** Columns: every field that any row has, with the symbol and unit that it is shown in. */
 function columnsOf(rows: readonly WhatIfRow[], { unit }: Presentation) {
@@ -82,10 +65,10 @@ export function whatIfPart(result: TensionResult, show: Presentation): Html[] {
       caption: say('The same record evaluated otherwise; in brackets the difference from the value of this report.'),
       columns: [say('What is changed'), ...columns.map(({ title }) => title)],
       kinds: [undefined, ...columns.map(() => 'number' as const)],
-      rows: rows.map(({ change, values }) => [
-        changeInWords(change, values[0]?.symbol ?? '', show),
+      rows: rows.map((row) => [
+        changeInWords(row, show, show.value),
         ...columns.map(({ field, factor }) => {
-          const own = values.find((one) => one.field === field);
+          const own = row.values.find((one) => one.field === field);
           if (!own) return '';
           return withDifference(own.value * factor, own.difference === undefined ? undefined : own.difference * factor, show);
         }),

@@ -1,5 +1,5 @@
-import { requireObject, requireOneOf, requireOptions } from '../../base/index.js';
-import { english, wordsOf, type Language, type Words } from '../../languages/index.js';
+import { requireOneOf, requireOptions } from '../../base/index.js';
+import { english, requireLanguage, wordsOf, type Language, type Words } from '../../languages/index.js';
 import { convert, type Unit } from '../../units/index.js';
 import { colours, type Appearance, type Colours } from './appearance.js';
 import { type MetricUnit } from './shownUnit.js';
@@ -80,10 +80,7 @@ const decimalsOf = (value: number): number => Math.max(0, 1 - Math.floor(Math.lo
 
 /** @internal Words and units for one reader; refuses what is no language and no system of units. */
 export function presentation(from: string, { language = english, units = 'SI', appearance = 'light' }: FigureOptions = {}): Presentation {
-  requireObject(from, 'options.language', language);
-  requireObject(from, 'options.language.phrases', language.phrases);
-  requireObject(from, 'options.language.findings', language.findings);
-  requireOneOf(from, 'options.language.decimalSign', language.decimalSign, ['.', ',']);
+  requireLanguage(from, language);
   const inLb = requireOneOf(from, 'options.units', units, ['SI', 'in-lb']) === 'in-lb';
   requireOneOf(from, 'options.appearance', appearance, ['light', 'dark']);
   const words = wordsOf(language);
