@@ -3,7 +3,7 @@ import { flowCurve, trueCurve } from '../../hardening/index.js';
 import { departuresOf } from '../loading/departures.js';
 import { loadingRanges, pickCurve } from '../loading/loadingRanges.js';
 import type { CurveResult } from './analyseCurve.js';
-import type { TensionResult } from './TensionResult.js';
+import type { TensionResult } from '../evaluation/TensionResult.js';
 
 /**
  * The flow curve of a tension test, for laws and for the onset of necking: true stress over true plastic strain, up to the maximum force.
