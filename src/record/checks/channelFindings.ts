@@ -1,6 +1,6 @@
 import { columnUnits, finding, soundLength, type ColumnName, type Finding, type TensionRecord } from '../../base/index.js';
 import type { ColumnHabit, RecordOutline } from '../survey/recordOutline.js';
-import { findSpikes, type Spike } from './spikes.js';
+import { spikesOfColumn, type Spike } from './spikes.js';
 
 /** Noise above this share of the range is a caution. */
 const NOISY = 0.005;
@@ -12,7 +12,7 @@ const LEAST_OF_NOISE = 25;
 /** Steps over the range below which a note is given, and a caution: 200 steps are what class 1 asks at its lowest force (ISO 7500-1, from memory). */
 const FEW_STEPS = 2000;
 const TOO_FEW_STEPS = 200;
-/** Spikes up to this length; longer ones are drop-outs. */
+/** Spikes up to this length are told together; longer ones each. */
 const SPIKE = 3;
 /** A force at its end stands so many times as long as at any other value. */
 const DWELL = 2;
@@ -33,18 +33,22 @@ export function spikeFindings(column: ColumnName, spikes: readonly Spike[]): Fin
         { range: worst.range },
       ),
     );
-  for (const { range } of spikes)
-    if (range[1] - range[0] >= SPIKE)
-      found.push(finding('signal-drops-out', { column, count: range[1] - range[0] + 1, first: range[0] }, { range }));
+  for (const { range, height, nothing } of spikes) {
+    const count = range[1] - range[0] + 1;
+    if (count <= SPIKE) continue;
+    const values = { column, count, first: range[0] };
+    found.push(
+      nothing
+        ? finding('signal-drops-out', values, { range })
+        : finding('signal-strays', { ...values, height, unit: columnUnits[column] }, { range }),
+    );
+  }
   return found;
 }
 
 /** @internal Spikes of all columns of force and motion. */
 export const allSpikeFindings = (record: TensionRecord): Finding[] =>
-  (['force', 'extension', 'strain', 'travel'] as const).flatMap((name) => {
-    const column = record[name];
-    return column ? spikeFindings(name, findSpikes(column, soundLength(column))) : [];
-  });
+  (['force', 'extension', 'strain', 'travel'] as const).flatMap((name) => spikeFindings(name, spikesOfColumn(record, name)));
 
 /** Equal highest samples: a channel at its end, unless the reading is stepped and stays near its top anyway. */
 function forceSaturation(outline: RecordOutline, least: number): Finding[] {
