@@ -89,7 +89,8 @@ describe('an extensometer that is left reading after it was taken off', () => {
       expect(result.curve.strain[sample - 1]).toBeGreaterThan(at - 0.002);
       expect(result.curve.strain[sample - 1]).toBeLessThan(at + 0.001);
       expect(codes(result.findings)).toContain('travel-carries-on');
-      expect(result.totalExtensionAtFracture!.value).toBeCloseTo(BREAKS, 3);
+      // a hand that is no faster than three times the piece passes for it, for one sample
+      expect(Math.abs(result.totalExtensionAtFracture!.value - BREAKS)).toBeLessThan(3 * 0.0003);
       expect(Math.abs(result.totalExtensionAtMaximumForce!.value - UNIFORM)).toBeLessThan(0.015);
       expect(result.hardening!.exponent.value).toBeCloseTo(N, 1);
     });

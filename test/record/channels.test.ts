@@ -59,6 +59,33 @@ describe('a force at the end of its channel', () => {
     expect(saturated(long(20), habit(1, 2))).toEqual([]);
   });
 
+  describe('that flickers, or is read in coarse steps', () => {
+    /** Up to a round maximum and down again while the travel goes on evenly; the channel ends at so many newtons. */
+    const flickering = (end: number, { noise = 0, step = 0, standing = false } = {}) => {
+      const { normal } = randomNumbers(3);
+      const force = of(1500, (i) => {
+        const F = Math.min(end, 10_000 - 0.01 * (i - 1000) ** 2) + noise * normal();
+        return step > 0 ? step * Math.round(F / step) : F;
+      });
+      const travel = of(1500, (i) => (standing && i > 600 ? 6 : 0.01 * i));
+      const outline = outlineOf(force, travel, { first: 10, habit: { noise, step, usual: 10 } });
+      return channelFindings(outline, 5).filter(({ code }) => code === 'force-saturated').length;
+    };
+    const readings = [{ noise: 1 }, { noise: 10 }, { step: 10 }, { step: 40 }, { noise: 4, step: 10 }, { noise: 10, step: 10 }];
+
+    test('is at its end where it stays within noise and steps of the highest and hardly within as much again below', () => {
+      expect(readings.map((reading) => flickering(9300, reading))).toEqual(readings.map(() => 1));
+    });
+
+    test('a round maximum is none', () => {
+      expect(readings.map((reading) => flickering(Infinity, reading))).toEqual(readings.map(() => 0));
+    });
+
+    test('nor one that is held', () => {
+      expect(readings.map((reading) => flickering(9300, { ...reading, standing: true }))).toEqual(readings.map(() => 0));
+    });
+  });
+
   test('a record that ends there', () => {
     expect(saturated(cut(5).slice(0, 15))).toHaveLength(1);
     expect(saturated([...of(10, (i) => 100 * i), 995, ...of(5, () => 1000)], { habit: { noise: 2, step: 0, usual: 0 } })).toEqual([]);
