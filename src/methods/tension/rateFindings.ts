@@ -58,7 +58,9 @@ function windowFindings(
     if (rate < lowest || rate > highest) found.push(finding('stress-rate-outside', { rate, lowest, highest }));
     const longest = unseen(time, numbers);
     if (upper && rate * longest > SAMPLING_ERROR * upper.value)
-      found.push(finding('sampling-slow-for-yield', { frequency: 1 / longest, rate, loss: rate * longest }, { field: 'upperYieldStrength' }));
+      found.push(
+        finding('sampling-slow-for-yield', { frequency: 1 / longest, rate, loss: rate * longest }, { field: 'upperYieldStrength' }),
+      );
   }
   return [...found, ...unevenFindings(record, time, line)];
 }
