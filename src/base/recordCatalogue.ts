@@ -52,6 +52,11 @@ export const recordEntries = {
     message: 'The {column} reads nothing from sample {first} on and comes back; samples without a reading: {count}.',
     remedy: 'Check plug and cable; nothing is known of the test in between.',
   },
+  'signal-strays': {
+    severity: 'caution', about: 'record',
+    message: 'The {column} jumps off its line by {height} {unit} at sample {first} and jumps back; samples that are off: {count}. Neither piece nor drive does that.',
+    remedy: 'A straight line takes their place unless that is switched off; nothing is known of the test in between. Look for a loose plug, a disturbance or a hand on the cable.',
+  },
   'signal-noisy': {
     severity: 'caution', about: 'record',
     message: 'The noise of the {column} is {noise} {unit}, {share} % of its range.',

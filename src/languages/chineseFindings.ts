@@ -44,6 +44,10 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: '{column}通道从第 {first} 个采样点起有 {count} 个采样点无读数，之后恢复。',
     remedy: '检查插头和电缆；这段时间内的试验情况无从得知。',
   },
+  'signal-strays': {
+    message: '{column}通道在第 {first} 个采样点突然偏离其曲线 {height} {unit}，随后又突然跳回；受影响的采样点：{count} 个。试样和驱动都不会这样。',
+    remedy: '除非关闭该功能，这些采样点将由直线代替；这段时间内的试验情况无从得知。查找松动的插头、干扰或触碰电缆的手。',
+  },
   'signal-noisy': {
     message: '{column}通道的噪声为 {noise} {unit}，占其变化范围的 {share} %。',
     remedy: '对信号加以屏蔽并接地；每个值都含有这一分散性。',

@@ -44,6 +44,10 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Signal {column} : absent à partir du point {first}, puis de nouveau présent ; points sans valeur : {count}.',
     remedy: 'Vérifier la fiche et le câble ; on ne sait rien de l’essai dans l’intervalle.',
   },
+  'signal-strays': {
+    message: 'Signal {column} : s’écarte d’un saut de sa ligne de {height} {unit} au point {first} et y revient d’un saut ; points concernés : {count}. Ni l’éprouvette ni l’entraînement ne font cela.',
+    remedy: 'Une droite les remplace, sauf si cela est désactivé ; on ne sait rien de l’essai dans l’intervalle. Chercher une fiche mal enfoncée, une perturbation ou une main sur le câble.',
+  },
   'signal-noisy': {
     message: 'Signal {column} : le bruit est de {noise} {unit}, soit {share} % de son étendue.',
     remedy: 'Blinder le signal et le mettre à la terre ; chaque valeur porte cette dispersion.',

@@ -44,6 +44,10 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Signal {column}: ausgefallen ab Messpunkt {first}, danach wieder vorhanden; Messpunkte ohne Wert: {count}.',
     remedy: 'Stecker und Kabel prüfen; über den Versuch dazwischen ist nichts bekannt.',
   },
+  'signal-strays': {
+    message: 'Signal {column}: springt bei Messpunkt {first} um {height} {unit} aus seiner Linie und wieder zurück; betroffene Messpunkte: {count}. Weder Probe noch Antrieb tun das.',
+    remedy: 'Sofern nicht abgeschaltet, tritt eine Gerade an ihre Stelle; über den Versuch dazwischen ist nichts bekannt. Nach einem losen Stecker, einer Störquelle oder einer Hand am Kabel suchen.',
+  },
   'signal-noisy': {
     message: 'Signal {column}: Das Rauschen beträgt {noise} {unit}, das sind {share} % der Spanne.',
     remedy: 'Das Signal schirmen und erden; jeder Wert trägt diese Streuung.',

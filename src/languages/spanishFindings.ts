@@ -44,6 +44,10 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'El canal de {column} no da señal a partir del dato {first} y después la recupera; datos sin lectura: {count}.',
     remedy: 'Comprobar el conector y el cable; de lo ocurrido entretanto en el ensayo no se sabe nada.',
   },
+  'signal-strays': {
+    message: 'El canal de {column} salta {height} {unit} fuera de su línea en el dato {first} y vuelve de otro salto; datos afectados: {count}. Ni la probeta ni el accionamiento hacen eso.',
+    remedy: 'Una recta ocupa su lugar, salvo que se desactive; de lo ocurrido entretanto en el ensayo no se sabe nada. Buscar un conector flojo, una perturbación o una mano en el cable.',
+  },
   'signal-noisy': {
     message: 'El ruido del canal de {column} es de {noise} {unit}, el {share} % de su recorrido.',
     remedy: 'Apantallar la señal y conectarla a tierra; todos los valores llevan esta dispersión.',

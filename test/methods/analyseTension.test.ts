@@ -187,6 +187,20 @@ describe('findings', () => {
     expect(found).toContain(code);
   });
 
+  test.each([3, 20, 60])('what a logger missed at yield, %i samples, it may be low by', (missed) => {
+    const { record, truth } = simulateTension(withChange({ logger: { extensometer: true, rate: 50 } }));
+    const { index: peak } = analyseTension(record, roundPiece).upperYieldStrength!;
+    const kept = (column: Float64Array | undefined) => column?.filter((_, i) => i < peak - missed / 2 || i > peak + missed / 2);
+    const part = { force: kept(record.force)!, extension: kept(record.extension), time: kept(record.time) };
+    const { upperYieldStrength, findings } = analyseTension(part, roundPiece);
+    const { values } = findings.find(({ code }) => code === 'sampling-slow-for-yield')!;
+    const low = truth.upperYieldStrength! - upperYieldStrength!.value;
+    expect(low).toBeGreaterThan(0);
+    expect(values['loss']).toBeGreaterThan(low);
+    // between the two samples beside it
+    expect(values['frequency']).toBeCloseTo(50 / (missed + 2 - (missed % 2)), 6);
+  });
+
   test('a pause of the hand at yield is no yield point', () => {
     const smooth = simulateTension({
       ...steel,

@@ -5,9 +5,14 @@ import { channelFindings, spikeFindings } from '../../src/record/checks/channelF
 import { channelLag } from '../../src/record/checks/channelLag.js';
 import { findJumps } from '../../src/record/checks/jumps.js';
 import { motionFindings } from '../../src/record/checks/motionFindings.js';
+import { spikedColumns, type SpikeColumn } from '../../src/record/checks/spikedColumns.js';
 import { findSpikes } from '../../src/record/checks/spikes.js';
 import type { MotionSurvey } from '../../src/record/survey/surveyRecord.js';
 import { outlineOf } from '../support/outlines.js';
+
+/** Spikes of one column of a record. */
+const spikesOfColumn = (record: Parameters<typeof spikedColumns>[0], name: SpikeColumn) =>
+  spikedColumns(record, [name]).flatMap(({ spikes }) => spikes);
 
 const of = (count: number, value: (i: number) => number) => Array.from({ length: count }, (_, i) => value(i));
 type Given = Parameters<typeof outlineOf>[2];
@@ -57,6 +62,33 @@ describe('a force at the end of its channel', () => {
     expect(saturated(long(20), habit(1, 0))).toHaveLength(1);
     expect(saturated(long(19), habit(1, 0))).toEqual([]);
     expect(saturated(long(20), habit(1, 2))).toEqual([]);
+  });
+
+  describe('that flickers, or is read in coarse steps', () => {
+    /** Up to a round maximum and down again while the travel goes on evenly; the channel ends at so many newtons. */
+    const flickering = (end: number, { noise = 0, step = 0, standing = false } = {}) => {
+      const { normal } = randomNumbers(3);
+      const force = of(1500, (i) => {
+        const F = Math.min(end, 10_000 - 0.01 * (i - 1000) ** 2) + noise * normal();
+        return step > 0 ? step * Math.round(F / step) : F;
+      });
+      const travel = of(1500, (i) => (standing && i > 600 ? 6 : 0.01 * i));
+      const outline = outlineOf(force, travel, { first: 10, habit: { noise, step, usual: 10 } });
+      return channelFindings(outline, 5).filter(({ code }) => code === 'force-saturated').length;
+    };
+    const readings = [{ noise: 1 }, { noise: 10 }, { step: 10 }, { step: 40 }, { noise: 4, step: 10 }, { noise: 10, step: 10 }];
+
+    test('is at its end where it stays within noise and steps of the highest and hardly within as much again below', () => {
+      expect(readings.map((reading) => flickering(9300, reading))).toEqual(readings.map(() => 1));
+    });
+
+    test('a round maximum is none', () => {
+      expect(readings.map((reading) => flickering(Infinity, reading))).toEqual(readings.map(() => 0));
+    });
+
+    test('nor one that is held', () => {
+      expect(readings.map((reading) => flickering(9300, { ...reading, standing: true }))).toEqual(readings.map(() => 0));
+    });
   });
 
   test('a record that ends there', () => {
@@ -162,13 +194,17 @@ test('third differences of a few samples of a smooth curve are its bend, and no 
 });
 
 describe('spikes', () => {
-  const spike = (first: number, last: number, height: number) => ({ range: [first, last] as const, height });
+  const spike = (first: number, last: number, height: number, nothing?: true) => ({
+    range: [first, last] as const,
+    height,
+    ...(nothing ? { nothing } : {}),
+  });
   test('up to three samples are spikes, told together; longer ones are told each', () => {
     expect(
-      spikeFindings('force', [spike(5, 5, 10), spike(20, 22, 30), spike(30, 33, 99), spike(40, 40, 30), spike(60, 70, 5)]),
+      spikeFindings('force', [spike(5, 5, 10), spike(20, 22, 30), spike(30, 33, 99), spike(40, 40, 30), spike(60, 70, 5, true)]),
     ).toMatchObject([
       { code: 'spikes', values: { column: 'force', count: 3, largest: 30, first: 20 }, range: [20, 22] },
-      { code: 'signal-drops-out', values: { column: 'force', count: 4, first: 30 }, range: [30, 33] },
+      { code: 'signal-strays', values: { column: 'force', count: 4, first: 30, height: 99, unit: 'N' }, range: [30, 33] },
       { code: 'signal-drops-out', values: { column: 'force', count: 11, first: 60 }, range: [60, 70] },
     ]);
     expect(spikeFindings('force', [])).toEqual([]);
@@ -183,13 +219,69 @@ describe('spikes', () => {
       { range: [50, 50], height: 30 },
       { range: [100, 101], height: 50 },
     ]);
-    expect(findSpikes(line({ 100: 50, 101: 50, 102: 50, 103: 50 }))).toEqual([]);
     expect(findSpikes(line({ 100: 50, 101: 50 }), 101)).toEqual([]);
     expect(findSpikes(line({ 1: 50 }))).toEqual([{ range: [1, 1], height: 50 }]);
     expect(findSpikes(line({ 198: 50 }))).toEqual([{ range: [198, 198], height: 50 }]);
     expect(findSpikes(line({ 199: 50 }))).toEqual([]);
     expect(findSpikes(line({ 1: 50 }, 8))).toHaveLength(1);
     expect(findSpikes(line({ 1: 50 }, 7))).toEqual([]);
+  });
+
+  describe('a column that jumps off and back by as much', () => {
+    /** A column that rises, off by so much over some samples. */
+    const box = (samples: number, height: number, rest = 0, inside: Readonly<Record<number, number>> = {}) =>
+      Float64Array.from(
+        of(600, (i) => i + (i >= 100 && i < 100 + samples ? height : 0) + (i >= 100 + samples ? rest : 0) + (inside[i] ?? 0)),
+      );
+    const found = (...given: Parameters<typeof box>) => findSpikes(box(...given)).map(({ range, height }) => [...range, height]);
+
+    test('for four to two hundred samples, whatever way the column went meanwhile', () => {
+      for (const samples of [4, 5, 20, 100, 200])
+        for (const height of [50, -50]) expect(found(samples, height)).toEqual([[100, 99 + samples, Math.abs(height)]]);
+      expect(found(201, 50)).toEqual([]);
+    });
+
+    test('within a quarter of its height; a level that moves stays', () => {
+      // it jumps off by 51, back by 49 less what stays; a quarter of 51 is 12.75
+      expect([found(20, 50, 10).length, found(20, 50, 11).length, found(20, 50, -14).length, found(20, 50, -15).length]).toEqual([
+        1, 0, 1, 0,
+      ]);
+    });
+
+    test('without a third of it between', () => {
+      const step = (by: number) => found(20, 50, 0, { 110: by, 111: by, 112: by, 113: by, 114: by });
+      // else what is off between is told alone
+      expect([step(15), step(17)]).toEqual([[[100, 119, 65]], [[110, 114, 17]]]);
+    });
+
+    test('neither a fall that is made good by and by, nor one that is run into', () => {
+      const shaped = (shape: (k: number) => number) =>
+        findSpikes(Float64Array.from(of(600, (i) => i + (i >= 100 && i < 130 ? shape(i - 100) : 0))));
+      expect(shaped((k) => (k - 30) * 2)).toEqual([]);
+      expect(shaped((k) => k * 2)).toEqual([]);
+      expect(shaped(() => 60)).toHaveLength(1);
+    });
+
+    test('but for a drive that goes off and back: the other columns jump with it', () => {
+      const at = (shape: (inside: boolean, i: number) => number) => Float64Array.from(of(600, (i) => shape(i >= 100 && i < 120, i)));
+      const force = at((inside, i) => 10 * i - (inside ? 800 : 0));
+      const even = at((_, i) => 0.01 * i);
+      const back = at((inside, i) => 0.01 * i - (inside ? 0.5 : 0));
+      expect(spikesOfColumn({ force, travel: even }, 'force')).toHaveLength(1);
+      expect(spikesOfColumn({ force, travel: back }, 'force')).toEqual([]);
+      expect(spikesOfColumn({ force, travel: back }, 'travel')).toEqual([]);
+      expect(spikesOfColumn({ force: at((_, i) => 10 * i), travel: back }, 'travel')).toHaveLength(1);
+      expect(spikesOfColumn({ force }, 'travel')).toEqual([]);
+    });
+
+    test('a motion by a five hundredth of its range: no material makes it go back', () => {
+      const off = (height: number) => at0((i) => 0.001 * i + (i >= 100 && i < 106 ? height : 0));
+      const at0 = (value: (i: number) => number) => Float64Array.from(of(6000, value));
+      const force = at0((i) => 10 * i);
+      const count = (height: number) => spikesOfColumn({ force, extension: off(height) }, 'extension').length;
+      // of 6 mm, less four places in a hundred: 11.5 µm, one of which it goes on by
+      expect([count(0.012), count(0.01), count(-0.014)]).toEqual([1, 0, 1]);
+    });
   });
 
   test('it leaves by more than six usual changes and a fiftieth of the range', () => {
@@ -279,20 +371,23 @@ describe('spikes', () => {
   test('a signal that drops out reads next to nothing for up to two hundred samples', () => {
     const out = (samples: number, { level = 0, back = 1000, before = 1000 } = {}) =>
       findSpikes(Float64Array.from(of(600, (i) => (i < 100 ? before : i < 100 + samples ? level : i === 100 + samples ? back : before))));
-    expect(out(4)).toEqual([{ range: [100, 103], height: 1000 }]);
-    expect(out(200)).toEqual([{ range: [100, 299], height: 1000 }]);
+    expect(out(4)).toEqual([{ range: [100, 103], height: 1000, nothing: true }]);
+    expect(out(200)).toEqual([{ range: [100, 299], height: 1000, nothing: true }]);
     expect(out(201)).toEqual([]);
     expect(out(10, { level: 50 })).toHaveLength(1);
-    expect(out(10, { level: 51 })).toHaveLength(0);
+    // what reads more than a twentieth strays
+    expect(out(10, { level: 51 })).toEqual([{ range: [100, 109], height: 949 }]);
     expect(out(10, { level: -50 })).toHaveLength(1);
     expect(out(10, { back: 701 })).toHaveLength(1);
     expect(out(10, { back: 699 })).toHaveLength(0);
     expect(out(10, { before: -1000, back: -1000 })).toHaveLength(1);
-    // one that is near nothing before is none
+    // one that is near nothing before does not drop out
     const noisy = (before: number) =>
-      findSpikes(Float64Array.from(of(600, (i) => (i >= 100 && i < 110 ? 0 : before) + (i % 2 === 0 ? 5 : 0)))).length;
-    expect(noisy(1000)).toBe(1);
-    expect(noisy(100)).toBe(0);
+      findSpikes(Float64Array.from(of(600, (i) => (i >= 100 && i < 110 ? 0 : before) + (i % 2 === 0 ? 5 : 0)))).map(
+        ({ nothing }) => nothing,
+      );
+    expect(noisy(1000)).toEqual([true]);
+    expect(noisy(100)).toEqual([undefined]);
   });
 });
 

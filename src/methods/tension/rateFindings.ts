@@ -15,7 +15,16 @@ const RATE_SAMPLES = 20_000;
 const SAMPLING_ERROR = 0.01;
 
 /** The loading of a record, and the line that was found on it. */
-type Loaded = LoadingPart & { readonly numbers: Pick<TensionNumbers, 'line'> };
+type Loaded = LoadingPart & { readonly numbers: Pick<TensionNumbers, 'line' | 'yielding'> };
+
+/** Longest time between two samples from the end of the elastic line to the one after ReH: so long the force may have been higher unseen. */
+function unseen(time: Float64Array, { line, yielding }: Loaded['numbers']): number {
+  if (!line.ok || yielding?.ok !== true) return 0;
+  let longest = (time[line.last]! - time[line.first]!) / (line.last - line.first);
+  const end = Math.min(yielding.upper.index + 1, time.length - 1);
+  for (let i = line.last + 1; i <= end; i += 1) longest = Math.max(longest, time[i]! - time[i - 1]!);
+  return longest;
+}
 
 /** @internal Local rates up to fracture; undefined where there is no usable time. */
 export function ratesOf(curve: TensionResult['curve'], time: Float64Array, end: number): Rates | undefined {
@@ -34,9 +43,10 @@ export function ratesOf(curve: TensionResult['curve'], time: Float64Array, end: 
 /** Rate and evenness over the elastic window, of the loading alone: going back and coming again is told for itself. */
 function windowFindings(
   whole: TensionRecord,
-  { ranges, input, numbers: { line } }: Loaded,
+  { ranges, input, numbers }: Loaded,
   { modulus, upperYieldStrength: upper }: Pick<TensionResult, 'modulus' | 'upperYieldStrength'>,
 ): Finding[] {
+  const { line } = numbers;
   const record = recordOfLoading(whole, ranges);
   const { time } = record;
   if (!line.ok || !time) return [];
@@ -46,9 +56,11 @@ function windowFindings(
     const { soft, stiff, stiffFrom } = testingRates.methodB;
     const [lowest, highest] = modulus === undefined ? [soft[0], stiff[1]] : modulus.value < stiffFrom ? soft : stiff;
     if (rate < lowest || rate > highest) found.push(finding('stress-rate-outside', { rate, lowest, highest }));
-    const usual = (time[line.last]! - time[line.first]!) / (line.last - line.first);
-    if (upper && usual > 0 && rate * usual > SAMPLING_ERROR * upper.value)
-      found.push(finding('sampling-slow-for-yield', { frequency: 1 / usual, rate, loss: rate * usual }, { field: 'upperYieldStrength' }));
+    const longest = unseen(time, numbers);
+    if (upper && rate * longest > SAMPLING_ERROR * upper.value)
+      found.push(
+        finding('sampling-slow-for-yield', { frequency: 1 / longest, rate, loss: rate * longest }, { field: 'upperYieldStrength' }),
+      );
   }
   return [...found, ...unevenFindings(record, time, line)];
 }

@@ -1,4 +1,5 @@
 import { columnUnits, finding, soundLength, type ColumnName, type Finding, type TensionRecord } from '../../base/index.js';
+import { firstReaching } from '../../numeric/index.js';
 import type { ColumnHabit, RecordOutline } from '../survey/recordOutline.js';
 import { spikeColumns, spikedColumns } from './spikedColumns.js';
 import type { Spike } from './spikes.js';
@@ -13,10 +14,14 @@ const LEAST_OF_NOISE = 25;
 /** Steps over the range below which a note is given, and a caution: 200 steps are what class 1 asks at its lowest force (ISO 7500-1, from memory). */
 const FEW_STEPS = 2000;
 const TOO_FEW_STEPS = 200;
-/** Spikes up to this length; longer ones are drop-outs. */
+/** Spikes up to this length are told together; longer ones each. */
 const SPIKE = 3;
 /** A force at its end stands so many times as long as at any other value. */
 const DWELL = 2;
+/** One that flickers stays within so many of its steps and deviations, so many times as long as within as much again below. */
+const STEPS = 2.5;
+const DEVIATIONS = 6;
+const FLAT = 8;
 /** Equal samples at the end of a motion that mean its sensor was at its end, while the force still rises or falls by so much of its maximum. */
 const STANDING = 20;
 const GOES_ON = 0.05;
@@ -34,9 +39,16 @@ export function spikeFindings(column: ColumnName, spikes: readonly Spike[]): Fin
         { range: worst.range },
       ),
     );
-  for (const { range } of spikes)
-    if (range[1] - range[0] >= SPIKE)
-      found.push(finding('signal-drops-out', { column, count: range[1] - range[0] + 1, first: range[0] }, { range }));
+  for (const { range, height, nothing } of spikes) {
+    const count = range[1] - range[0] + 1;
+    if (count <= SPIKE) continue;
+    const values = { column, count, first: range[0] };
+    found.push(
+      nothing
+        ? finding('signal-drops-out', values, { range })
+        : finding('signal-strays', { ...values, height, unit: columnUnits[column] }, { range }),
+    );
+  }
   return found;
 }
 
@@ -75,6 +87,37 @@ function forceSaturation(outline: RecordOutline, least: number): Finding[] {
   const paced =
     before > 3 * Math.max(step, noise) || (count >= 4 * least && noise > 0.5 * step) || (before > 0 && after > 3 * Math.max(step, noise));
   return paced ? [finding('force-saturated', { force: highest, count }, { field: 'maximumForce', range: [top, last] })] : [];
+}
+
+/** Samples of the loaded part within a band of the force. */
+function samplesIn({ force, blocks, first, last }: RecordOutline, low: number, high: number): number {
+  let count = 0;
+  for (let i = firstReaching(force, low, first, last + 1, blocks); i <= last; i += 1) {
+    if (force[i]! >= low) {
+      if (force[i]! < high) count += 1;
+    } else i = firstReaching(force, low, i, last + 1, blocks) - 1;
+  }
+  return count;
+}
+
+/**
+ * A force at its end whose reading flickers, or is too coarse to tell how it was run into: it stays within its noise and its steps of the highest while the
+ * motion goes on, and hardly within as much again below. Of a round maximum the second band holds √2 - 1 of what the first one does, or more.
+ */
+function forceStands(outline: RecordOutline): Finding[] {
+  const { force, blocks, first, last, highest, motion, habit } = outline;
+  const band = Math.max(STEPS * habit.step, DEVIATIONS * habit.noise);
+  const from = firstReaching(force, highest - band, first, last + 1, blocks);
+  if (!motion || band <= 0 || last - from < STANDING) return [];
+  const count = samplesIn(outline, highest - band, Infinity);
+  if (count < STANDING || count < FLAT * samplesIn(outline, highest - 2 * band, highest - band)) return [];
+  let to = last;
+  while (force[to]! < highest - band) to -= 1;
+  const { values } = motion;
+  const [begin, end] = [Math.min(from, motion.end), Math.min(to, motion.end)];
+  return Math.abs(values[end]! - values[begin]!) > GOES_ON * Math.abs(values[Math.min(last, motion.end)]! - values[first]!)
+    ? [finding('force-saturated', { force: highest, count }, { field: 'maximumForce', range: [from, to] })]
+    : [];
 }
 
 /** A motion that stands at its farthest to the end while the force goes on. */
@@ -127,7 +170,8 @@ function readingFindings(column: ColumnName, samples: number, { noise, step }: C
 /** @internal What each channel is worth: its steps, its noise, its ends. */
 export function channelFindings(outline: RecordOutline, saturated: number): Finding[] {
   const { motion, habit, highest, force, first, last } = outline;
-  const ends = [...forceSaturation(outline, saturated), ...motionSaturation(outline)];
+  const equal = forceSaturation(outline, saturated);
+  const ends = [...(equal.length > 0 ? equal : forceStands(outline)), ...motionSaturation(outline)];
   const found = [...ends, ...readingFindings('force', force.length, habit, highest)];
   if (!motion) return found;
   const end = Math.min(last, motion.end);

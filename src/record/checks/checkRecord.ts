@@ -2,18 +2,20 @@ import {
   finding,
   requireNonNegative,
   requireOptions,
+  soundLength,
   type Finding,
   type TensionColumns,
   type TensionRecord,
   columnUnits,
 } from '../../base/index.js';
-import { maximumIndex, type BlockExtremes } from '../../numeric/index.js';
+import { maximumIndex, noiseLevel, resolution, type BlockExtremes } from '../../numeric/index.js';
 import { channelFindings, spikeFindings } from './channelFindings.js';
 import { clockFindings, GAP } from '../survey/clock.js';
 import { excursionsOf, type Excursions } from './excursions.js';
 import type { Pause } from './pauseSearch.js';
 import { endExtensometer, type ExtensometerEnd } from './extensometerEnd.js';
 import { motionFindings } from './motionFindings.js';
+import type { MotionColumn } from '../survey/motionOf.js';
 import { recordOutline, type RecordOutline } from '../survey/recordOutline.js';
 import { recordBlocks } from '../survey/recordBlocks.js';
 import { requireColumns } from '../survey/requireColumns.js';
@@ -69,18 +71,29 @@ export function reversedForce({ lowest: lows }: BlockExtremes, highest: number):
   return lowest < 0 && -lowest > REVERSED * Math.max(highest, 0) ? { lowest, highest } : undefined;
 }
 
-/** Signs that are the other way: the force is negative for the most part, or the motion falls while the force rises. */
-function signFindings(blocks: BlockExtremes, highest: number, outline: RecordOutline | undefined): Finding[] {
-  const reversed = reversedForce(blocks, highest);
-  if (reversed) return [finding('force-sign-reversed', reversed, { field: 'maximumForce' })];
-  if (!outline?.motion) return [];
-  const { motion, first, top } = outline;
-  const { values, column, noise, step } = motion;
-  const end = Math.min(top, motion.end);
+/** A motion that falls while the force rises. */
+function motionSign(record: TensionRecord, column: MotionColumn, { first, top }: RecordOutline): Finding[] {
+  const values = record[column]!;
+  const end = Math.min(top, soundLength(values) - 1);
   const fell = values[first]! - values[end]!;
-  return fell > Math.max(20 * noise, 20 * step, 0) && fell > 0.5 * rangeOf(values, first, end + 1)
+  if (!(fell > 0)) return [];
+  return fell > 20 * Math.max(noiseLevel(values, first, end + 1), resolution(values)) && fell > 0.5 * rangeOf(values, first, end + 1)
     ? [finding('motion-sign-reversed', { column, first: values[first]!, last: values[end]!, unit: columnUnits[column] })]
     : [];
+}
+
+/** Signs that are the other way: the force is negative for the most part, or a motion falls while the force rises. */
+function signFindings(
+  record: TensionRecord,
+  { blocks, motion }: RecordSurvey,
+  highest: number,
+  outline: RecordOutline | undefined,
+): Finding[] {
+  const reversed = reversedForce(blocks.force, highest);
+  if (reversed) return [finding('force-sign-reversed', reversed, { field: 'maximumForce' })];
+  if (!outline?.motion || !motion) return [];
+  // that of the drive, and that of the piece
+  return [...new Set([outline.motion.column, motion.column])].flatMap((column) => motionSign(record, column, outline));
 }
 
 function lowestOf(column: Float64Array, first = 0, end = column.length): number {
@@ -108,7 +121,7 @@ export function checkRecordKernel(record: TensionRecord, thresholds: RecordThres
   const highest = force[top]!;
   const ofClock = clockFindings(clock, time);
   const outline = known?.outline ?? recordOutline(record, survey);
-  const signs = signFindings(survey.blocks.force, highest, outline);
+  const signs = signFindings(record, survey, highest, outline);
   const flat = !(highest > 0) || highest - force[0]! <= Math.max(10 * forceNoise, 1e-9 * Math.abs(highest));
   if (flat || !outline)
     return [...signs, finding('force-does-not-rise', { first: force[0]!, highest }, { field: 'maximumForce' }), ...ofClock];

@@ -1,5 +1,5 @@
 import { soundLength, type TensionRecord } from '../../base/index.js';
-import { firstFall, median, noiseLevel, type BlockExtremes } from '../../numeric/index.js';
+import { firstFall, firstReaching, highestSample, median, noiseLevel, ranked, type BlockExtremes } from '../../numeric/index.js';
 import { GAP } from '../survey/clock.js';
 import { recordOutline, steepestChord, type RecordOutline } from '../survey/recordOutline.js';
 import { surveyRecord, type RecordSurvey } from '../survey/surveyRecord.js';
@@ -30,13 +30,18 @@ const SURE = 2;
 const FINEST = 0.01;
 /** A reading that loses more than this share of itself did not slip: it was set anew or taken off. */
 const ANEW = 0.5;
+/** A channel that rises by less than this share of what it falls by has its sign the other way. */
+const RISES = 0.1;
 /** A pause loses a little force; a test that goes on loses more (share of the highest). */
 const RELAXATION = 0.05;
 /** A metal that is unloaded shortens by its elastic strain and, bent by its own stresses, a little more; never by so many times. */
 const RELEASE = 2;
-/** Being taken off it moves so many times as fast as before. */
+/** Being taken off it moves so many times as fast as before; beside a travel it need move faster than the piece can: so many times its usual share of it. */
 const PACES = 10;
 const BEFORE = 25;
+const FASTEST = 3;
+const PARTS = 8;
+const BURSTS = 2;
 
 /** A channel of extension and the force with it, as far as the piece is loaded. */
 interface Channel {
@@ -69,8 +74,37 @@ function movedFor({ values, first }: Channel, column: Float64Array, at: number, 
   return Math.abs(values[at]! - values[back]!);
 }
 
+/** Which share of the travel it usually shows: by parts of the way, of which a hand that takes it off, or a burst of yielding, may hold the fastest. */
+function usualShare(values: Float64Array, travel: Float64Array, first: number, last: number): number {
+  const part = (travel[last]! - travel[first]!) / PARTS;
+  const shares: number[] = [];
+  for (let k = 1, i = first; k <= PARTS && part > 0; k += 1) {
+    const to = firstReaching(travel, travel[first]! + k * part, i, last);
+    if (travel[to]! > travel[i]!) shares.push((values[to]! - values[i]!) / (travel[to]! - travel[i]!));
+    i = to;
+  }
+  return shares.length > BURSTS ? ranked(shares, shares.length - 1 - BURSTS) : Infinity;
+}
+
+/**
+ * Where someone takes it off, as slowly as he likes, by the travel beside it: the piece goes on neither back nor faster than the travel lets it. So it
+ * was the hand from where the reading was farthest; and, of what lies before, from where it last was least ahead of the fastest that the piece could go.
+ */
+function beforeHandByTravel({ values, first, band }: Channel, travel: Float64Array, at: number): number {
+  let farthest = at;
+  for (let i = at; i >= first; i -= 1) if (values[i]! > values[farthest]!) farthest = i;
+  if (values[farthest]! - values[at]! <= 2 * band) farthest = at;
+  const fastest = FASTEST * usualShare(values, travel, first, farthest);
+  const ahead = (i: number): number => values[i]! - fastest * travel[i]!;
+  let least = farthest;
+  for (let i = farthest; i >= first; i -= 1) if (ahead(i) < ahead(least)) least = i;
+  return 1 + (ahead(farthest) - ahead(least) > 2 * band ? least : farthest);
+}
+
 /** Back over samples that move as nothing does before: someone takes it off. */
-function beforeHand({ values, first, band }: Channel, at: number): number {
+function beforeHand(channel: Channel, at: number): number {
+  const { values, travel, first, band } = channel;
+  if (travel) return Math.min(at, beforeHandByTravel(channel, travel, at));
   const from = Math.max(first, at - 2 * BEFORE);
   const pace = at - BEFORE > from ? Math.abs(values[at - BEFORE]! - values[from]!) / (at - BEFORE - from) : Infinity;
   let end = at;
@@ -83,9 +117,13 @@ function standsFrom(channel: Channel): number | undefined {
   const { force, travel, values, first, last, top, highest, forceNoise, band } = channel;
   if (last - first < 2 * STANDING || Math.abs(values[last]! - values[last - STANDING]!) > 2 * band) return undefined;
   const level = median(values.subarray(last - STANDING, last + 1));
-  let from = last;
-  while (from > first && Math.abs(values[from - 1]! - level) <= band) from -= 1;
-  const stood = from;
+  // noise throws a single one of many samples out of any band
+  const standsSince = (at: number, within: number): number => {
+    let from = at;
+    while (from > first + 1 && Math.min(Math.abs(values[from - 1]! - level), Math.abs(values[from - 2]! - level)) <= within) from -= 1;
+    return from;
+  };
+  const stood = standsSince(last, band);
   if (last - stood < STANDING || stood - first < STANDING) return undefined;
   // how much the force rises and falls meanwhile
   let [rise, fall, low, high] = [0, 0, Infinity, -Infinity];
@@ -105,8 +143,7 @@ function standsFrom(channel: Channel): number | undefined {
   const stretched = Math.max(byForce, byTravel);
   // two single readings tell that way, each with its own noise
   if (elastic < SURE * band && stretched < 2 * SURE * band) return undefined;
-  while (from > first && Math.abs(values[from - 1]! - level) <= band + DRIFT * elastic) from -= 1;
-  return beforeHand(channel, from);
+  return beforeHand(channel, standsSince(stood, band + DRIFT * elastic));
 }
 
 /**
@@ -139,6 +176,13 @@ function fallsBackFrom(channel: Channel): number | undefined {
   return undefined;
 }
 
+/** True of a channel whose sign is the other way: it only ever falls while the force rises, so nothing of it is a fall back. */
+function countsDown({ values, blocks, first, last, top }: Channel): boolean {
+  const end = Math.min(top, last);
+  const fell = values[first]! - values[end]!;
+  return fell > 0 && values[highestSample(values, blocks, first, end + 1)]! - values[first]! < RISES * fell;
+}
+
 function endOf(
   record: TensionRecord,
   column: 'extension' | 'strain',
@@ -156,7 +200,7 @@ function endOf(
   const own = { outline, force, travel: record.travel, values, blocks, first, last, top, highest, forceNoise: habit.noise };
   const channel: Channel = { band: Math.max(DEVIATIONS * noise, STEPS * step, FINEST * highest * elasticWay(own, top)), ...own };
   const stands = standsFrom(channel);
-  const end = stands ?? fallsBackFrom(channel);
+  const end = stands ?? (countsDown(channel) ? undefined : fallsBackFrom(channel));
   if (end === undefined || end <= first) return undefined;
   return { column, end, how: stands === undefined ? 'falls-back' : 'stands', reading: values[end - 1]!, whole: values };
 }

@@ -6,16 +6,17 @@ export interface Spike {
   readonly range: readonly [number, number];
   /** Greatest distance from the line between its neighbours [unit of the column]. */
   readonly height: number;
+  /** True where the signal drops out: it reads next to nothing meanwhile. */
+  readonly nothing?: true;
 }
 
-/** A spike is at most so many samples long; a signal that drops out, so many. */
-const LONGEST = 3;
-const LONGEST_DROPOUT = 200;
-/** It leaves by so many standard deviations, steps of the reading, usual changes, and by this share of the range. */
+/** @internal A spike of any shape is at most so many samples long; one that jumps off and back, and a signal that drops out, so many. */
+export const LONGEST = 3;
+const LONGEST_AWAY = 200;
+/** It leaves by so many standard deviations, steps of the reading, usual changes, and by a share of the range. */
 const DEVIATIONS = 8;
 const STEPS = 4;
 const CHANGES = 6;
-const SHARE = 0.02;
 /** And by so many times the changes beside it: a peak that the loading ran up to is no spike. */
 const TIMES = 3;
 /** And comes back to this share of its height. */
@@ -36,13 +37,13 @@ function leastByChanges(column: Float64Array, end: number): number {
  * What the range asks of it: the range at some places without its ends, so that one large spike does not hide the smaller ones. As much is cut
  * off of fewer places, so that these never ask for more.
  */
-function leastByRange(column: Float64Array, end: number, oneIn: number): number {
+function leastByRange(column: Float64Array, end: number, share: number, oneIn: number): number {
   const stride = Math.max(1, Math.floor(end / PLACES));
   const cut = Math.floor(0.02 * Math.ceil((end - stride) / stride)) + 1;
   const step = oneIn * stride;
   const values: number[] = [];
   for (let i = step; i < end; i += step) values.push(column[i]!);
-  return values.length > 2 * cut ? SHARE * (ranked(values, values.length - 1 - cut) - ranked(values, cut)) : 0;
+  return values.length > 2 * cut ? share * (ranked(values, values.length - 1 - cut) - ranked(values, cut)) : 0;
 }
 
 /** Whether a sample alone leaves and the next one is back. */
@@ -66,6 +67,19 @@ function largestChange(column: Float64Array, from: number, to: number, least: nu
 /** The jump by which a spike of so many samples ends: the way back, without what follows. */
 const homeOf = (column: Float64Array, at: number, k: number): number => Math.abs(column[at + k]! - column[at + k - 1]!);
 
+/** Samples after which the column jumps back by as much as it jumped off, without another jump between, whatever way it went meanwhile; else 0. */
+function backByJump(column: Float64Array, at: number, end: number): number {
+  const jump = column[at]! - column[at - 1]!;
+  for (let k = 1; k <= LONGEST_AWAY && at + k < end; k += 1) {
+    const change = column[at + k]! - column[at + k - 1]!;
+    if (TIMES * Math.abs(change) >= Math.abs(jump)) return Math.abs(change + jump) <= BACK * Math.abs(jump) ? k : 0;
+  }
+  return 0;
+}
+
+const readsNothing = (column: Float64Array, at: number, least: number): boolean =>
+  Math.abs(column[at]!) <= 0.05 * Math.abs(column[at - 1]!) && Math.abs(column[at - 1]!) >= 5 * least;
+
 /** Samples after which the column is back where it was, by another jump; 0 where it does not come back. */
 function lengthOf(column: Float64Array, at: number, end: number, least: number): number {
   const before = column[at - 1]!;
@@ -76,8 +90,8 @@ function lengthOf(column: Float64Array, at: number, end: number, least: number):
     return homeOf(column, at, k) > least / 2 ? k : 0;
   }
   // a signal that drops out: to nearly nothing and back in single jumps
-  if (Math.abs(column[at]!) > 0.05 * Math.abs(before) || Math.abs(before) < 5 * least) return 0;
-  for (let k = LONGEST + 1; k <= LONGEST_DROPOUT && at + k < end; k += 1) {
+  if (!readsNothing(column, at, least)) return backByJump(column, at, end);
+  for (let k = LONGEST + 1; k <= LONGEST_AWAY && at + k < end; k += 1) {
     const now = column[at + k]!;
     if (Math.abs(now) <= 0.05 * Math.abs(before)) continue;
     return Math.abs(now - before) < 0.3 * Math.abs(before) ? k : 0;
@@ -87,7 +101,7 @@ function lengthOf(column: Float64Array, at: number, end: number, least: number):
 
 /** Whether a spike of so many samples stands out of the changes before and after it; a signal that drops out does. */
 function standsOut(column: Float64Array, at: number, k: number, end: number, least: number): boolean {
-  if (k > LONGEST) return true;
+  if (k > LONGEST && readsNothing(column, at, least)) return true;
   // each side by itself: its samples that are off alone do not borrow the jumps of this one
   const left = largestChange(column.subarray(0, at), at - 3, at, least);
   const right = largestChange(column.subarray(at + k, end), 1, 4, least);
@@ -112,7 +126,7 @@ function spikesAbove(column: Float64Array, end: number, least: number): Spike[] 
       const line = column[i - 1]! + ((column[i + k]! - column[i - 1]!) * (j - i + 1)) / (k + 1);
       height = Math.max(height, Math.abs(column[j]! - line));
     }
-    spikes.push({ range: [i, i + k - 1], height });
+    spikes.push({ range: [i, i + k - 1], height, ...(k > LONGEST && readsNothing(column, i, least) ? { nothing: true } : {}) });
     i += k;
   }
   return spikes;
@@ -134,12 +148,12 @@ export function withoutSpikes(column: Float64Array, spikes: readonly Spike[]): F
  * near to it: so the column is looked through again without those that were found, until no more come. A column without any is looked through
  * once, and a row of four or more single samples two apart stays what it may be, a swinging.
  */
-export function findSpikes(column: Float64Array, end = column.length, blocks?: BlockExtremes): Spike[] {
+export function findSpikes(column: Float64Array, end = column.length, blocks?: BlockExtremes, share = 0.02): Spike[] {
   // a look at the range from few places: most columns are done here
-  if (end < 8 || !comesBack(column, end, leastByRange(column, end, ONE_IN), blocks)) return [];
+  if (end < 8 || !comesBack(column, end, leastByRange(column, end, share, ONE_IN), blocks)) return [];
   const least = leastByChanges(column, end);
   if (spikesAbove(column, end, least).length === 0) return [];
-  const change = Math.max(least, STEPS * resolution(column.subarray(0, end)), leastByRange(column, end, 1));
+  const change = Math.max(least, STEPS * resolution(column.subarray(0, end)), leastByRange(column, end, share, 1));
   const spikes: Spike[] = [];
   const apart = ({ range }: Spike): boolean => spikes.every((one) => range[0] > one.range[1] + 1 || range[1] < one.range[0] - 1);
   for (
@@ -151,4 +165,10 @@ export function findSpikes(column: Float64Array, end = column.length, blocks?: B
     if (spikes.length > Math.max(10, MOST * end)) return [];
   }
   return spikes.sort((a, b) => a.range[0] - b.range[0]);
+}
+
+/** @internal Whether a column jumps into a sample: by far more than beside it. */
+export function jumpsInto(column: Float64Array, at: number): boolean {
+  const beside = Math.max(largestChange(column, at - 3, at, Infinity), largestChange(column, at + 1, at + 4, Infinity));
+  return Math.abs(column[at]! - column[at - 1]!) > TIMES * beside;
 }

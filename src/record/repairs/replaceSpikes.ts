@@ -29,10 +29,12 @@ export const replaceSpikesKernel = (record: TensionRecord, columns: readonly Spi
  * Spikes of force and motion replaced by the straight line between their neighbours.
  *
  * $$ |x_i - x_{i-1}| > \max(8 s, 4\,\text{LSB}, 6\,\operatorname{med}|\Delta x|, 2\,\%), \qquad |x_{i+k} - x_{i-1}| \le \tfrac14 |x_i - x_{i-1}|, \quad k \le 3 $$
+ * $$ \text{or}\quad |(x_{i+k} - x_{i+k-1}) + (x_i - x_{i-1})| \le \tfrac14 |x_i - x_{i-1}|, \quad k \le 200 $$
  *
  * @remarks
- * A spike leaves the line at once and is back within three samples; a signal that drops out to nothing and comes back by single jumps counts too, up to
- * 200 samples. A fracture, a yield drop or a serration does not come back so. Where there are more than ten, and more than one in a hundred samples,
+ * A spike leaves the line at once and is back within three samples; what jumps off and back by as much without another jump between counts too, up to
+ * 200 samples, unless another column jumps with it (then the drive did so), and so does a signal that drops out to nothing. A motion need leave by 0.2 % of its
+ * range only. A fracture, a yield drop, a slip or a serration does not come back so. Where there are more than ten, and more than one in a hundred samples,
  * they are no spikes, and nothing is replaced. The trail keeps the old values.
  *
  * @param record - `force` [N] and the other columns as logged.
