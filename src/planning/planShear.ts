@@ -82,7 +82,7 @@ export function planShear(input: ShearPlanInput): ShearPlan {
   const known = ['family', 'expected', 'section', 'planes', 'shearRatio', 'stressRate', 'frame', 'thresholds'];
   requireOptions(from, requireObject(from, 'input', input), known, 'input');
   const { area } = requireSection(from, 'section', input.section);
-  const planes = requireOneOf(from, 'planes', String(input.planes ?? 2), ['1', '2']) === '1' ? 1 : 2;
+  const planes = requireOneOf(from, 'planes', input.planes ?? 2, [1, 2]);
   const ratio = requireRange(from, 'shearRatio', input.shearRatio ?? RATIO);
   const stressRate = requirePositive(from, 'stressRate', input.stressRate ?? RATE);
   const material = requireMaterial(from, input);

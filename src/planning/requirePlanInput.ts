@@ -26,7 +26,7 @@ export function requirePlanInput(from: string, input: TensionPlanInput): void {
   const { control = 'iso-a', use = 'teaching' } = input;
   requireOneOf(from, 'control', control, controls);
   requireOneOf(from, 'use', use, uses);
-  requireOneOf(from, 'strengthRange', String(input.strengthRange ?? 4), ['2', '3', '4']);
+  requireOneOf(from, 'strengthRange', input.strengthRange ?? 4, [2, 3, 4]);
   if (input.samplingRate !== undefined) requirePositive(from, 'samplingRate', input.samplingRate);
   if (input.extensometer !== undefined) {
     const { extensometer } = input;

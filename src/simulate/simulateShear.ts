@@ -64,7 +64,7 @@ export function simulateShear(scenario: ShearScenario): SimulatedShear {
   );
   const shearStrength = requirePositive(from, 'strength', scenario.strength);
   const diameter = requirePositive(from, 'diameter', scenario.diameter);
-  const planes = Number(requireOneOf(from, 'planes', String(scenario.planes), ['1', '2']));
+  const planes = requireOneOf(from, 'planes', scenario.planes, [1, 2]);
   const breaks = requirePositive(from, 'penetration', scenario.penetration ?? diameter / 5);
   const maximumForce = (shearStrength * planes * Math.PI * diameter ** 2) / 4;
   const end = 1.5 * breaks;
