@@ -70,7 +70,7 @@ export function poissonRatio(curve: TransverseCurve, window: ElasticSamples): Ou
   const length = stress.length;
   const strain = requireColumn(from, 'curve.strain', curve.strain, { length });
   const across = requireColumn(from, 'curve.transverseStrain', curve.transverseStrain, { length });
-  requireOptions(from, requireObject(from, 'window', window), ['first', 'last'], 'window');
+  requireOptions(from, window, ['first', 'last'], 'window');
   const last = requireBetween(from, 'window.last', window.last, 2, length - 1);
   const first = requireBetween(from, 'window.first', window.first, 0, last - 2);
   if (!Number.isInteger(first) || !Number.isInteger(last))

@@ -1,4 +1,4 @@
-import { InputError, requireNonNegative, requireObject, requireOneOf, requireOptions, requirePositive } from '../base/index.js';
+import { InputError, requireNonNegative, requireOneOf, requireOptions, requirePositive } from '../base/index.js';
 import { materialFamilies, materialFamily, type MaterialFamilyKey, type UsualRange } from '../materials/index.js';
 
 /** Properties to be expected, each as one number or from lowest to highest. */
@@ -79,7 +79,7 @@ function yieldWithin(from: string, range: UsualRange, own: boolean, strength: Us
 
 /** @internal The material of a plan, from family and expectations. */
 export function requireMaterial(from: string, { family, expected = {} }: MaterialInput): PlannedMaterial {
-  requireOptions(from, requireObject(from, 'expected', expected), [...ranges, 'yieldPoint', 'ductile'], 'expected');
+  requireOptions(from, expected, [...ranges, 'yieldPoint', 'ductile'], 'expected');
   const keys = materialFamilies.map(({ key }) => key);
   const base = family === undefined ? undefined : materialFamily(requireOneOf(from, 'family', family, keys));
   const of = (name: (typeof ranges)[number]): UsualRange =>

@@ -1,4 +1,4 @@
-import { requireFinite, requireNonNegative, requireObject, requireOptions, requirePositive, InputError } from '../base/index.js';
+import { requireFinite, requireNonNegative, requireOptions, requirePositive, InputError } from '../base/index.js';
 import { randomNumbers, roundToStep } from '../numeric/index.js';
 
 /** Frame, hand and logger of a test in which a tool is pushed: shear, cupping. */
@@ -50,7 +50,7 @@ export function requireSeed(from: string, seed: number | undefined): number {
 
 /** @internal Pushes at an even speed through slack, frame and piece; when the force falls, the frame springs on. */
 export function pushed(from: string, piece: PushedPiece, push: SimulatedPush, seed: number): PushedRecord {
-  requireOptions(from, requireObject(from, 'push', push), names, 'push');
+  requireOptions(from, push, names, 'push');
   const compliance = requireNonNegative(from, 'push.compliance', push.compliance ?? 0);
   const slack = requireNonNegative(from, 'push.slack', push.slack ?? 1);
   const speed = requirePositive(from, 'push.speed', push.speed ?? 0.1);

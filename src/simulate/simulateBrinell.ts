@@ -100,12 +100,7 @@ const RELEASE = 0.5;
  */
 export function simulateBrinell(scenario: BrinellScenario): SimulatedBrinell {
   const from = 'simulateBrinell';
-  requireOptions(
-    from,
-    requireObject(from, 'scenario', scenario),
-    ['hardness', 'ballDiameter', 'force', 'count', 'readingNoise', 'readingStep', 'hold', 'seed'],
-    'scenario',
-  );
+  requireOptions(from, scenario, ['hardness', 'ballDiameter', 'force', 'count', 'readingNoise', 'readingStep', 'hold', 'seed'], 'scenario');
   const hold = requireObject(from, 'hold', scenario.hold ?? {}) as SimulatedHold;
   requireOptions(from, hold, ['rise', 'dwell', 'drift', 'rate', 'forceNoise'], 'hold');
   const hardness = requirePositive(from, 'hardness', scenario.hardness);

@@ -1,4 +1,4 @@
-import { requireObject, requireOneOf, requireOptions, requirePositive } from '../base/index.js';
+import { requireOneOf, requireOptions, requirePositive } from '../base/index.js';
 import { pushed, requireSeed, type PushedRecord, type SimulatedPush } from './pushed.js';
 
 /** A shear test to simulate. */
@@ -56,12 +56,7 @@ export interface SimulatedShear {
  */
 export function simulateShear(scenario: ShearScenario): SimulatedShear {
   const from = 'simulateShear';
-  requireOptions(
-    from,
-    requireObject(from, 'scenario', scenario),
-    ['strength', 'diameter', 'planes', 'penetration', 'push', 'seed'],
-    'scenario',
-  );
+  requireOptions(from, scenario, ['strength', 'diameter', 'planes', 'penetration', 'push', 'seed'], 'scenario');
   const shearStrength = requirePositive(from, 'strength', scenario.strength);
   const diameter = requirePositive(from, 'diameter', scenario.diameter);
   const planes = requireOneOf(from, 'planes', scenario.planes, [1, 2]);

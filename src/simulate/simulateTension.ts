@@ -1,11 +1,4 @@
-import {
-  requireColumn,
-  requireObject,
-  requireOptions,
-  type PressureRecord,
-  type TensionRecord,
-  type UnbrokenPiece,
-} from '../base/index.js';
+import { requireColumn, requireOptions, type PressureRecord, type TensionRecord, type UnbrokenPiece } from '../base/index.js';
 import { requirePiece } from '../curve/index.js';
 import { requireBrokenPiece } from '../methods/index.js';
 import { materialCurve } from './materialCurve.js';
@@ -63,12 +56,7 @@ const FROM = 'simulateTension';
  * @see Considère's construction; Swift, J. Mech. Phys. Solids 1 (1952) 1. Checked in `test/simulate/simulateTension.test.ts`.
  */
 export function simulateTension(scenario: TensionScenario): SimulatedTension {
-  requireOptions(
-    FROM,
-    requireObject(FROM, 'scenario', scenario),
-    ['material', 'piece', 'frame', 'hand', 'logger', 'seed', 'offsets'],
-    'scenario',
-  );
+  requireOptions(FROM, scenario, ['material', 'piece', 'frame', 'hand', 'logger', 'seed', 'offsets'], 'scenario');
   const curve = materialCurve(scenario.material);
   const lengths = requirePiece(FROM, scenario.piece);
   requireBrokenPiece(FROM, scenario.piece);
