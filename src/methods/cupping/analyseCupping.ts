@@ -172,7 +172,7 @@ export function analyseCupping(
       options,
       Object.fromEntries(
         records.flatMap((one, k) =>
-          Object.entries(one as unknown as Record<string, Float64Array>).map(([name, column]) => [`${name}${k}`, column]),
+          Object.entries(one as unknown as Record<string, Float64Array>).map(([name, column]) => [`${name}${k + 1}`, column]),
         ),
       ),
     ),
