@@ -4,7 +4,8 @@ import { integral } from './integral.js';
 import { momentCurvature } from './momentCurvature.js';
 import { motionOf, type Way } from './motion.js';
 import { recorded } from './recorded.js';
-import { requireSeed, simulationSettings, type Driven } from './settings.js';
+import { requireSeed } from './requireSeed.js';
+import { simulationSettings, type Driven } from './settings.js';
 import type { PlainFrame, SteadyHand } from './simulateCompression.js';
 import type { TrueProofStrength } from './truth.js';
 

@@ -1,7 +1,8 @@
 import { InputError, requireBetween, requireNonNegative, requireObject, requireOptions, requirePositive } from '../base/index.js';
 import { KGF_PER_NEWTON } from '../methods/index.js';
 import { randomNumbers, roundToStep } from '../numeric/index.js';
-import { requireSeed, type PushedRecord } from './pushed.js';
+import type { PushedRecord } from './pushed.js';
+import { requireSeed } from './requireSeed.js';
 
 /** How the hand brings the force on, and the logger writes it. */
 export interface SimulatedHold {

@@ -6,7 +6,8 @@ import { requireFlow } from './requireFlow.js';
 import type { SimulatedMaterial } from './SimulatedMaterial.js';
 import { motionOf, tensionWay } from './motion.js';
 import { recorded } from './recorded.js';
-import { requireSeed, simulationSettings, type Driven, type SimulatedFrame, type SimulatedHand } from './settings.js';
+import { requireSeed } from './requireSeed.js';
+import { simulationSettings, type Driven, type SimulatedFrame, type SimulatedHand } from './settings.js';
 import type { TrueProofStrength } from './truth.js';
 
 /** A frame of which force and travel are recorded. */

@@ -1,5 +1,6 @@
 import { requireBetween, requireOptions, requirePositive } from '../base/index.js';
-import { pushed, requireSeed, type PushedRecord, type SimulatedPush } from './pushed.js';
+import { pushed, type PushedRecord, type SimulatedPush } from './pushed.js';
+import { requireSeed } from './requireSeed.js';
 
 /** A cupping test to simulate. */
 export interface CuppingScenario {

@@ -1,5 +1,6 @@
 import { requireOneOf, requireOptions, requirePositive } from '../base/index.js';
-import { pushed, requireSeed, type PushedRecord, type SimulatedPush } from './pushed.js';
+import { pushed, type PushedRecord, type SimulatedPush } from './pushed.js';
+import { requireSeed } from './requireSeed.js';
 
 /** A shear test to simulate. */
 export interface ShearScenario {

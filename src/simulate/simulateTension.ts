@@ -5,7 +5,8 @@ import { materialCurve } from './materialCurve.js';
 import type { SimulatedMaterial } from './SimulatedMaterial.js';
 import { motionOf, tensionWay } from './motion.js';
 import { recorded } from './recorded.js';
-import { requireSeed, simulationSettings, type Driven } from './settings.js';
+import { requireSeed } from './requireSeed.js';
+import { simulationSettings, type Driven } from './settings.js';
 import { requireUnloadings, withUnloadings } from './unloadings.js';
 import { truthOf, type SimulatedTruth } from './truth.js';
 
