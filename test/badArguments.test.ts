@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { isInputError } from '../src/base/index.js';
 import { libraryProgram, publicFunctions, type PublicFunction } from './support/exampleCalls.js';
-import { absentFields, changed, madeFields, presentFields, unsound, type Mutation, type Path } from './support/mutations.js';
+import { absentFields, changed, madeFields, presentFields, takesList, unsound, type Mutation, type Path } from './support/mutations.js';
 
 /** Public functions that are not called with wrong values, each with its reason. */
 const exempt: Readonly<Record<string, string>> = {
@@ -62,7 +62,14 @@ function mutations({ parameters, calls }: PublicFunction): { args: readonly unkn
     const absent = parameters
       .flatMap((parameter, i) => absentFields(checker, checker.getTypeAtLocation(parameter), args[i], [i]))
       .map((mutation) => ({ ...mutation, absent: true }));
-    return [...present, ...absent].filter((one) => !inside(one)).map((mutation) => ({ args, mutation }));
+    const signatures = checker.getTypeAtLocation(parameters[0]!.parent).getCallSignatures();
+    const listed = ({ path: [place, ...rest], value }: Mutation): boolean =>
+      Array.isArray(value) &&
+      signatures.some(({ parameters: named }) => {
+        const parameter = named[place as number];
+        return parameter !== undefined && takesList(checker, checker.getTypeOfSymbol(parameter), rest);
+      });
+    return [...present, ...absent].filter((one) => !inside(one) && !(one.never && listed(one))).map((mutation) => ({ args, mutation }));
   });
 }
 

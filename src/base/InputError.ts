@@ -31,8 +31,8 @@ export function shownList(entries: readonly (string | number)[]): string {
   return list.length > SHOWN ? `a list of ${entries.length}` : list;
 }
 
-/** @internal Words as a message lists them, each in quotes: a word may hold commas of its own. */
-export const quoted = (words: readonly string[]): string => words.map((word) => JSON.stringify(word)).join(', ');
+/** @internal Words as a message lists them, each in quotes, for a word may hold commas of its own; numbers as they are. */
+export const quoted = (words: readonly (string | number)[]): string => words.map((word) => JSON.stringify(word)).join(', ');
 
 /**
  * A wrong argument, thrown before anything is computed.

@@ -72,8 +72,8 @@ export function requireText(from: string, path: string, value: unknown): string 
   return value;
 }
 
-/** @internal One of the listed words. */
-export function requireOneOf<Word extends string>(from: string, path: string, value: unknown, words: readonly Word[]): Word {
+/** @internal One of the listed words or numbers. */
+export function requireOneOf<Word extends string | number>(from: string, path: string, value: unknown, words: readonly Word[]): Word {
   const word = words.find((one) => one === value);
   if (word === undefined) throw new InputError(from, path, 'out-of-range', `must be one of ${quoted(words)}`, value);
   return word;

@@ -1,4 +1,4 @@
-import { requireFinite, requireObject, requireOptions, requirePositive } from '../base/index.js';
+import { requireFinite, requireOptions, requirePositive } from '../base/index.js';
 
 /** A straight piece under an elastic stress. */
 export interface ElasticBar {
@@ -32,7 +32,7 @@ export interface ElasticBar {
  */
 export function elasticExtension(bar: ElasticBar): number {
   const from = 'elasticExtension';
-  requireOptions(from, requireObject(from, 'bar', bar), ['stress', 'modulus', 'length'], 'bar');
+  requireOptions(from, bar, ['stress', 'modulus', 'length'], 'bar');
   return (
     (requireFinite(from, 'bar.stress', bar.stress) * requirePositive(from, 'bar.length', bar.length)) /
     requirePositive(from, 'bar.modulus', bar.modulus)

@@ -1,4 +1,4 @@
-import { requireBetween, requireObject, requireOptions, requirePositive } from '../base/index.js';
+import { requireBetween, requireOptions, requirePositive } from '../base/index.js';
 
 /** A column under compression. */
 export interface ColumnInput {
@@ -34,7 +34,7 @@ export interface ColumnInput {
  */
 export function eulerLoad(column: ColumnInput): number {
   const from = 'eulerLoad';
-  requireOptions(from, requireObject(from, 'column', column), ['modulus', 'secondMoment', 'length', 'endFactor'], 'column');
+  requireOptions(from, column, ['modulus', 'secondMoment', 'length', 'endFactor'], 'column');
   const effective = requireBetween(from, 'endFactor', column.endFactor ?? 1, 0.5, 2) * requirePositive(from, 'length', column.length);
   return (
     (Math.PI ** 2 * requirePositive(from, 'modulus', column.modulus) * requirePositive(from, 'secondMoment', column.secondMoment)) /

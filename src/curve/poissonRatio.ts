@@ -1,4 +1,4 @@
-import { failure, InputError, requireBetween, requireColumn, requireObject, requireOptions, success, type Outcome } from '../base/index.js';
+import { failure, requireColumn, requireObject, requireOptions, requireWhole, success, type Outcome } from '../base/index.js';
 import { lineFit } from '../numeric/index.js';
 
 /** Columns that Poisson's ratio follows from. */
@@ -70,11 +70,9 @@ export function poissonRatio(curve: TransverseCurve, window: ElasticSamples): Ou
   const length = stress.length;
   const strain = requireColumn(from, 'curve.strain', curve.strain, { length });
   const across = requireColumn(from, 'curve.transverseStrain', curve.transverseStrain, { length });
-  requireOptions(from, requireObject(from, 'window', window), ['first', 'last'], 'window');
-  const last = requireBetween(from, 'window.last', window.last, 2, length - 1);
-  const first = requireBetween(from, 'window.first', window.first, 0, last - 2);
-  if (!Number.isInteger(first) || !Number.isInteger(last))
-    throw new InputError(from, 'window', 'out-of-range', 'must be whole numbers of samples', `${first}, ${last}`);
+  requireOptions(from, window, ['first', 'last'], 'window');
+  const last = requireWhole(from, 'window.last', window.last, 2, length - 1);
+  const first = requireWhole(from, 'window.first', window.first, 0, last - 2);
   const along = lineFit(stress, strain, first, last);
   const transverse = lineFit(stress, across, first, last);
   if (!along || !transverse || !(along.slope > 0)) return failure('no-slope', 'the strain does not rise with stress in the window');

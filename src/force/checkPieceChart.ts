@@ -1,4 +1,4 @@
-import { finding, InputError, requireColumn, requireFinite, requireOptions, type Finding } from '../base/index.js';
+import { finding, requireColumn, requireOptions, requireWhole, type Finding } from '../base/index.js';
 
 /** Options of {@link checkPieceChart}. */
 export interface ChartOptions {
@@ -77,12 +77,8 @@ export function checkPieceChart(values: ArrayLike<number>, options: ChartOptions
   requireOptions(FROM, options, ['baseline', 'runLength', 'trendLength']);
   const x = requireColumn(FROM, 'values', values, { least: 2 });
   const n = x.length;
-  const whole = (name: keyof ChartOptions, otherwise: number, most: number): number => {
-    const value = requireFinite(FROM, `options.${name}`, options[name] ?? otherwise);
-    if (!Number.isInteger(value) || value < 2 || value > most)
-      throw new InputError(FROM, `options.${name}`, 'out-of-range', `must be a whole number from 2 to ${most}`, value);
-    return value;
-  };
+  const whole = (name: keyof ChartOptions, otherwise: number, most: number): number =>
+    requireWhole(FROM, `options.${name}`, options[name] ?? otherwise, 2, most);
   const baseline = whole('baseline', n, n);
   const runLength = whole('runLength', 7, 1000);
   const trendLength = whole('trendLength', 7, 1000);

@@ -1,4 +1,4 @@
-import { InputError, requireFinite, requireOptions, requirePositive } from '../base/index.js';
+import { requireOptions, requirePositive, requireWhole } from '../base/index.js';
 
 /** A force reading in steps. */
 export interface SteppedForce {
@@ -40,9 +40,7 @@ export function forceResolution(reading: SteppedForce): ForceResolution {
   const from = 'forceResolution';
   requireOptions(from, reading, ['fullScale', 'bits'], 'reading');
   const fullScale = requirePositive(from, 'fullScale', reading.fullScale);
-  const bits = requireFinite(from, 'bits', reading.bits);
-  if (!Number.isInteger(bits) || bits < 1 || bits > 32)
-    throw new InputError(from, 'bits', 'out-of-range', 'must be a whole number from 1 to 32', bits);
+  const bits = requireWhole(from, 'bits', reading.bits, 1, 32);
   const step = fullScale / (2 ** bits - 1);
   return { step, leastForceClass1: 200 * step };
 }

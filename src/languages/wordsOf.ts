@@ -66,9 +66,9 @@ export function wordsOf(language: Language): Words {
   const gap = language.tag.startsWith('fr') ? '\u202f' : '\u00a0';
   const number = (value: number, figures: number): string => digits(String(Number(value.toPrecision(figures))));
   const filled = (sentence: string, values: PhraseValues, text: (value: string, name: string) => string): string =>
-    sentence.replace(/( ?)\{(\w+)\}/g, (gap, space: string, name: string) => {
+    sentence.replace(/( ?)\{(\w+)\}/g, (whole, space: string, name: string) => {
       const value = held(values, name);
-      if (value === undefined) return gap;
+      if (value === undefined) return whole;
       // the unit of a bare number
       if (value === '') return '';
       return `${space}${typeof value === 'string' ? text(value, name) : number(value, Number.isInteger(value) ? 15 : FIGURES)}`;

@@ -1,4 +1,4 @@
-import { InputError, requireNonNegative, requireObject, requireOptions, requirePositive } from '../base/index.js';
+import { InputError, requireNonNegative, requireOptions, requirePositive } from '../base/index.js';
 
 /** An elongation with its gauge length and section. */
 export interface MeasuredElongation {
@@ -45,7 +45,7 @@ export interface BarbaLaw {
 export function barba(first: MeasuredElongation, second: MeasuredElongation): BarbaLaw {
   const from = 'barba';
   const point = (path: 'first' | 'second', given: MeasuredElongation): readonly [number, number] => {
-    requireOptions(from, requireObject(from, path, given), ['elongation', 'gaugeLength', 'area'], path);
+    requireOptions(from, given, ['elongation', 'gaugeLength', 'area'], path);
     const root = Math.sqrt(requirePositive(from, `${path}.area`, given.area));
     return [
       root / requirePositive(from, `${path}.gaugeLength`, given.gaugeLength),

@@ -1,4 +1,4 @@
-import { requireObject, requireOptions, requirePositive } from '../base/index.js';
+import { requireOptions, requirePositive } from '../base/index.js';
 
 /** A bend test for ductility. */
 export interface BendTestInput {
@@ -20,7 +20,7 @@ export interface SupportDistance {
 
 /** @internal Checked dimensions of a bend test. */
 export function requireBendTest(from: string, test: BendTestInput): BendTestInput {
-  requireOptions(from, requireObject(from, 'test', test), ['formerDiameter', 'thickness'], 'test');
+  requireOptions(from, test, ['formerDiameter', 'thickness'], 'test');
   return {
     formerDiameter: requirePositive(from, 'formerDiameter', test.formerDiameter),
     thickness: requirePositive(from, 'thickness', test.thickness),

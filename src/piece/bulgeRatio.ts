@@ -1,4 +1,4 @@
-import { requireObject, requireOptions, requirePositive } from '../base/index.js';
+import { requireOptions, requirePositive } from '../base/index.js';
 
 /** Diameters of a compressed piece. */
 export interface BarrelDiameters {
@@ -30,6 +30,6 @@ export interface BarrelDiameters {
  */
 export function bulgeRatio(diameters: BarrelDiameters): number {
   const from = 'bulgeRatio';
-  requireOptions(from, requireObject(from, 'diameters', diameters), ['middleDiameter', 'endDiameter'], 'diameters');
+  requireOptions(from, diameters, ['middleDiameter', 'endDiameter'], 'diameters');
   return requirePositive(from, 'middleDiameter', diameters.middleDiameter) / requirePositive(from, 'endDiameter', diameters.endDiameter);
 }

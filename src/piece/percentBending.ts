@@ -1,4 +1,4 @@
-import { finding, InputError, requireColumn, requireObject, requireOneOf, requireOptions, type Finding } from '../base/index.js';
+import { finding, InputError, requireColumn, requireOneOf, requireOptions, type Finding } from '../base/index.js';
 
 /** Strains around a section, at equal angles. */
 export interface BendingStrains {
@@ -55,7 +55,7 @@ const UNEVEN = 0.02;
  * @see ASTM E1012, verification of alignment (from memory). Checked in `test/handbook/verification.test.ts`.
  */
 export function percentBending(gauges: BendingStrains): PercentBending {
-  requireOptions(FROM, requireObject(FROM, 'gauges', gauges), ['strains', 'section'], 'gauges');
+  requireOptions(FROM, gauges, ['strains', 'section'], 'gauges');
   const e = requireColumn(FROM, 'strains', gauges.strains, { least: 2 });
   const n = e.length;
   if (n > 4) throw new InputError(FROM, 'strains', 'out-of-range', 'must be two, three or four', n);

@@ -1,4 +1,4 @@
-import { requireObject, requireOptions, requirePositive } from '../base/index.js';
+import { requireOptions, requirePositive } from '../base/index.js';
 
 /** A cylinder before and after its height changed. */
 export interface UpsetCylinder {
@@ -32,7 +32,7 @@ export interface UpsetCylinder {
  */
 export function uniformDiameter(cylinder: UpsetCylinder): number {
   const from = 'uniformDiameter';
-  requireOptions(from, requireObject(from, 'cylinder', cylinder), ['originalDiameter', 'originalHeight', 'height'], 'cylinder');
+  requireOptions(from, cylinder, ['originalDiameter', 'originalHeight', 'height'], 'cylinder');
   return (
     requirePositive(from, 'originalDiameter', cylinder.originalDiameter) *
     Math.sqrt(requirePositive(from, 'originalHeight', cylinder.originalHeight) / requirePositive(from, 'height', cylinder.height))

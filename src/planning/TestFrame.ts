@@ -81,7 +81,7 @@ function requireDrive(from: string, drive: HandDrive): void {
 
 /** @internal A frame whose numbers can be used. */
 export function requireFrame(from: string, frame: TestFrame): TestFrame {
-  requireOptions(from, requireObject(from, 'frame', frame), [...others, ...positive, ...notNegative], 'frame');
+  requireOptions(from, frame, [...others, ...positive, ...notNegative], 'frame');
   requirePositive(from, 'frame.capacity', frame.capacity);
   for (const name of positive) if (frame[name] !== undefined) requirePositive(from, `frame.${name}`, frame[name]);
   for (const name of notNegative) if (frame[name] !== undefined) requireNonNegative(from, `frame.${name}`, frame[name]);

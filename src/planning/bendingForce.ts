@@ -1,4 +1,4 @@
-import { InputError, requireFinite, requireObject, requireOptions, requirePositive, requireSection, type Section } from '../base/index.js';
+import { InputError, requireFinite, requireOptions, requirePositive, requireSection, type Section } from '../base/index.js';
 
 /** A bar on two supports. */
 export interface BendingForceInput {
@@ -33,7 +33,7 @@ export interface BendingForceInput {
  */
 export function bendingForce(input: BendingForceInput): number {
   const from = 'bendingForce';
-  requireOptions(from, requireObject(from, 'input', input), ['section', 'span', 'arm', 'stress'], 'input');
+  requireOptions(from, input, ['section', 'span', 'arm', 'stress'], 'input');
   const section = requireSection(from, 'section', input.section);
   const modulus = requirePositive(from, 'section.sectionModulus', section.sectionModulus);
   const span = requirePositive(from, 'span', input.span);

@@ -1,13 +1,4 @@
-import {
-  InputError,
-  finding,
-  requireObject,
-  requireOneOf,
-  requireOptions,
-  requirePositive,
-  requireSection,
-  type Finding,
-} from '../base/index.js';
+import { InputError, finding, requireOneOf, requireOptions, requirePositive, requireSection, type Finding } from '../base/index.js';
 import { leastParallelLength } from '../geometry/index.js';
 import { dimensionFindings, lengthFindings } from '../methods/index.js';
 import { checkHead } from './checkHead.js';
@@ -51,7 +42,7 @@ function headFindings(heads: readonly PieceCheckRow[], head: PieceHead, size: nu
 
 function shapeFindings(from: string, shape: MeasuredShape | undefined): Finding[] {
   if (shape === undefined) return [];
-  requireOptions(from, requireObject(from, 'shape', shape), ['dimension', 'nominal', 'largest', 'smallest', 'machined'], 'shape');
+  requireOptions(from, shape, ['dimension', 'nominal', 'largest', 'smallest', 'machined'], 'shape');
   const dimension = requireOneOf(from, 'shape.dimension', shape.dimension, ['diameter', 'width', 'thickness'] as const);
   const machined = requireOneOf(from, 'shape.machined', shape.machined ?? 'all', ['all', 'two-sides'] as const);
   const nominal = requirePositive(from, 'shape.nominal', shape.nominal);
@@ -100,7 +91,7 @@ const carried = ({ yieldStrength, tensileStrength }: PlannedMaterial): number =>
 export function checkPiece(input: PieceCheckInput): PieceCheck {
   const from = 'checkPiece';
   const known = ['family', 'expected', 'section', 'gaugeLength', 'parallelLength', 'filletRadius', 'totalLength', 'head', 'shape'];
-  requireOptions(from, requireObject(from, 'input', input), known, 'input');
+  requireOptions(from, input, known, 'input');
   const section = requireSection(from, 'section', input.section);
   const { area } = section;
   const gaugeLength = requirePositive(from, 'gaugeLength', input.gaugeLength);

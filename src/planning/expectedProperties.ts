@@ -1,4 +1,4 @@
-import { InputError, requireNonNegative, requireObject, requireOneOf, requireOptions, requirePositive } from '../base/index.js';
+import { InputError, requireNonNegative, requireOneOf, requireOptions, requirePositive } from '../base/index.js';
 import { materialFamilies, materialFamily, type MaterialFamilyKey, type UsualRange } from '../materials/index.js';
 
 /** Properties to be expected, each as one number or from lowest to highest. */
@@ -92,7 +92,7 @@ function stretchOf(elongation: UsualRange, exponent: UsualRange | undefined): Pi
 
 /** @internal The material of a shear test, from family and expectations: the tensile strength must be known. */
 export function requireSheared(from: string, { family, expected = {} }: MaterialInput): ShearPlanMaterial {
-  requireOptions(from, requireObject(from, 'expected', expected), [...ranges, 'yieldPoint', 'ductile'], 'expected');
+  requireOptions(from, expected, [...ranges, 'yieldPoint', 'ductile'], 'expected');
   const keys = materialFamilies.map(({ key }) => key);
   const base = family === undefined ? undefined : materialFamily(requireOneOf(from, 'family', family, keys));
   const of = (name: (typeof ranges)[number]): UsualRange =>

@@ -1,4 +1,4 @@
-import { InputError, requireBetween, requireObject, requireOneOf, requireOptions, requirePositive } from '../base/index.js';
+import { InputError, requireBetween, requireOneOf, requireOptions, requirePositive } from '../base/index.js';
 
 /** What the largest section follows from. */
 export interface LargestSectionInput {
@@ -51,7 +51,7 @@ export const SECTION_STEP = 0.1;
  */
 export function largestSection(input: LargestSectionInput): LargestSection {
   const from = 'largestSection';
-  requireOptions(from, requireObject(from, 'input', input), ['capacity', 'strength', 'utilisation', 'shape', 'thickness', 'step'], 'input');
+  requireOptions(from, input, ['capacity', 'strength', 'utilisation', 'shape', 'thickness', 'step'], 'input');
   const shape = requireOneOf(from, 'input.shape', input.shape ?? 'round', ['round', 'square', 'flat'] as const);
   const utilisation = requireBetween(from, 'input.utilisation', input.utilisation ?? 0.8, Number.MIN_VALUE, 1);
   const step = requirePositive(from, 'input.step', input.step ?? SECTION_STEP);

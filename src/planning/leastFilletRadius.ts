@@ -1,4 +1,4 @@
-import { requireObject, requireOptions, requireSection, type Section } from '../base/index.js';
+import { requireOptions, requireSection, type Section } from '../base/index.js';
 
 /** Share of the diameter of a round; flats under 3 mm; other bars [mm]. */
 const ROUND = 0.75;
@@ -27,7 +27,7 @@ const THIN_BELOW = 3;
  */
 export function leastFilletRadius(input: { readonly section: Section }): number {
   const from = 'leastFilletRadius';
-  requireOptions(from, requireObject(from, 'input', input), ['section'], 'input');
+  requireOptions(from, input, ['section'], 'input');
   const { shape, dimensions } = requireSection(from, 'section', input.section);
   const { diameter, thickness } = dimensions;
   if (shape === 'round' && diameter !== undefined) return ROUND * diameter;

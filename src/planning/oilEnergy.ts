@@ -1,4 +1,4 @@
-import { requireNonNegative, requireObject, requireOptions, requirePositive } from '../base/index.js';
+import { requireNonNegative, requireOptions, requirePositive } from '../base/index.js';
 
 /** Oil that gives way under pressure. */
 export interface OilVolume {
@@ -42,6 +42,6 @@ export function oilGive(from: string, { volume, bulkModulus = 1400, hoseGrowth =
  */
 export function oilEnergy(input: OilVolume & { readonly pressure: number }): number {
   const from = 'oilEnergy';
-  requireOptions(from, requireObject(from, 'input', input), ['pressure', ...oilFields], 'input');
+  requireOptions(from, input, ['pressure', ...oilFields], 'input');
   return (requireNonNegative(from, 'pressure', input.pressure) ** 2 * oilGive(from, input)) / 2;
 }

@@ -1,4 +1,4 @@
-import { requireNonNegative, requireObject, requireOptions, requirePositive } from '../base/index.js';
+import { requireNonNegative, requireOptions, requirePositive } from '../base/index.js';
 import { oilFields, oilGive, type OilVolume } from './oilEnergy.js';
 
 /** A piston that moves while the pressure rises. */
@@ -33,7 +33,7 @@ export interface OilFlowInput extends OilVolume {
  */
 export function oilFlow(input: OilFlowInput): number {
   const from = 'oilFlow';
-  requireOptions(from, requireObject(from, 'input', input), ['speed', 'area', 'pressureRate', ...oilFields], 'input');
+  requireOptions(from, input, ['speed', 'area', 'pressureRate', ...oilFields], 'input');
   return (
     requireNonNegative(from, 'speed', input.speed) * requirePositive(from, 'area', input.area) +
     oilGive(from, input) * requireNonNegative(from, 'pressureRate', input.pressureRate)

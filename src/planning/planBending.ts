@@ -1,4 +1,4 @@
-import { finding, requireObject, requireOptions, requirePositive, requireSection, type Finding, type Section } from '../base/index.js';
+import { finding, requireOptions, requirePositive, requireSection, type Finding, type Section } from '../base/index.js';
 import { cautionsFor } from '../methods/index.js';
 import type { MaterialFamilyKey } from '../materials/index.js';
 import { bendingForce } from './bendingForce.js';
@@ -88,7 +88,7 @@ const STRAIN_RATE = 0.01 / 60;
 export function planBending(input: BendingPlanInput): BendingPlan {
   const from = 'planBending';
   const known = ['family', 'expected', 'section', 'span', 'arm', 'strainRate', 'frame', 'thresholds'];
-  requireOptions(from, requireObject(from, 'input', input), known, 'input');
+  requireOptions(from, input, known, 'input');
   const { span, arm } = input;
   const section = requireSection(from, 'section', input.section);
   const strainRate = requirePositive(from, 'strainRate', input.strainRate ?? STRAIN_RATE);

@@ -1,4 +1,4 @@
-import { finding, InputError, requireObject, requireOptions, requirePositive, type Finding } from '../base/index.js';
+import { finding, InputError, requireOptions, requirePositive, type Finding } from '../base/index.js';
 import {
   brinellCombinations,
   brinellHardness,
@@ -117,12 +117,7 @@ function indentationOf(force: number, ballDiameter: number, hardness: number): B
  */
 export function planBrinell(input: BrinellPlanInput): BrinellPlan {
   const from = 'planBrinell';
-  requireOptions(
-    from,
-    requireObject(from, 'input', input),
-    ['ballDiameter', 'force', 'index', 'hardness', 'thickness', 'frame', 'thresholds'],
-    'input',
-  );
+  requireOptions(from, input, ['ballDiameter', 'force', 'index', 'hardness', 'thickness', 'frame', 'thresholds'], 'input');
   const ballDiameter = requirePositive(from, 'ballDiameter', input.ballDiameter);
   const hardness = requireRange(from, 'hardness', input.hardness);
   const force = requireForce(from, input);

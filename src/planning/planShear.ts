@@ -1,4 +1,4 @@
-import { requireObject, requireOneOf, requireOptions, requirePositive, requireSection, type Finding, type Section } from '../base/index.js';
+import { requireOneOf, requireOptions, requirePositive, requireSection, type Finding, type Section } from '../base/index.js';
 import { cautionsFor } from '../methods/index.js';
 import type { MaterialFamilyKey, UsualRange } from '../materials/index.js';
 import { requireSheared, requireRange, type ExpectedProperties, type ShearPlanMaterial } from './expectedProperties.js';
@@ -80,9 +80,9 @@ const RATE = 10;
 export function planShear(input: ShearPlanInput): ShearPlan {
   const from = 'planShear';
   const known = ['family', 'expected', 'section', 'planes', 'shearRatio', 'stressRate', 'frame', 'thresholds'];
-  requireOptions(from, requireObject(from, 'input', input), known, 'input');
+  requireOptions(from, input, known, 'input');
   const { area } = requireSection(from, 'section', input.section);
-  const planes = requireOneOf(from, 'planes', String(input.planes ?? 2), ['1', '2']) === '1' ? 1 : 2;
+  const planes = requireOneOf(from, 'planes', input.planes ?? 2, [1, 2]);
   const ratio = requireRange(from, 'shearRatio', input.shearRatio ?? RATIO);
   const stressRate = requirePositive(from, 'stressRate', input.stressRate ?? RATE);
   const material = requireSheared(from, input);

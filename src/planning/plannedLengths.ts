@@ -1,4 +1,4 @@
-import { InputError, requireObject, requireOptions, requirePositive, type Section } from '../base/index.js';
+import { InputError, requireOptions, requirePositive, type Section } from '../base/index.js';
 import { leastParallelLength, proportionalGaugeLength, roundedGaugeLength } from '../geometry/index.js';
 import { leastFilletRadius } from './leastFilletRadius.js';
 import type { PlannedLengths } from './TensionPlan.js';
@@ -7,7 +7,7 @@ import type { GivenLengths } from './TensionPlanInput.js';
 /** @internal Lengths that are given, and those that the standard asks for. */
 export function plannedLengths(from: string, section: Section, given: GivenLengths): PlannedLengths {
   const names = ['gaugeLength', 'coefficient', 'parallelLength', 'effectiveLength'] as const;
-  requireOptions(from, requireObject(from, 'lengths', given), [...names, 'arbitration'], 'lengths');
+  requireOptions(from, given, [...names, 'arbitration'], 'lengths');
   for (const name of names) if (given[name] !== undefined) requirePositive(from, `lengths.${name}`, given[name]);
   const proportionalLength = proportionalGaugeLength({ area: section.area, coefficient: given.coefficient });
   const gaugeLength = given.gaugeLength ?? roundedGaugeLength({ gaugeLength: proportionalLength });

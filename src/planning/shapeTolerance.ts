@@ -1,4 +1,4 @@
-import { InputError, requireObject, requireOneOf, requireOptions, requirePositive } from '../base/index.js';
+import { InputError, requireOneOf, requireOptions, requirePositive } from '../base/index.js';
 
 /** A machined dimension of a test piece. */
 export interface MachinedDimension {
@@ -56,7 +56,7 @@ export function toleranceOf(size: number, machined: 'all' | 'two-sides'): ShapeT
  */
 export function shapeTolerance(dimension: MachinedDimension): ShapeTolerance {
   const from = 'shapeTolerance';
-  requireOptions(from, requireObject(from, 'dimension', dimension), ['size', 'machined'], 'dimension');
+  requireOptions(from, dimension, ['size', 'machined'], 'dimension');
   const size = requirePositive(from, 'size', dimension.size);
   const machined = requireOneOf(from, 'machined', dimension.machined ?? 'all', ['all', 'two-sides'] as const);
   const tolerance = toleranceOf(size, machined);

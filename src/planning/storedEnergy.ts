@@ -1,4 +1,4 @@
-import { requireNonNegative, requireObject, requireOptions, requirePositive } from '../base/index.js';
+import { requireNonNegative, requireOptions, requirePositive } from '../base/index.js';
 
 /** A piece in a frame, under force. */
 export interface StoredEnergyInput {
@@ -37,7 +37,7 @@ export interface StoredEnergyInput {
  */
 export function storedEnergy(input: StoredEnergyInput): number {
   const from = 'storedEnergy';
-  requireOptions(from, requireObject(from, 'input', input), ['force', 'compliance', 'length', 'area', 'modulus'], 'input');
+  requireOptions(from, input, ['force', 'compliance', 'length', 'area', 'modulus'], 'input');
   const piece =
     requirePositive(from, 'length', input.length) /
     (requirePositive(from, 'modulus', input.modulus) * requirePositive(from, 'area', input.area));

@@ -1,4 +1,4 @@
-import { InputError, requireObject, requireOptions, requirePositive } from '../base/index.js';
+import { InputError, requireOptions, requirePositive } from '../base/index.js';
 
 /** A metric thread. */
 export interface MetricThread {
@@ -30,7 +30,7 @@ export interface MetricThread {
  */
 export function threadStressArea(thread: MetricThread): number {
   const from = 'threadStressArea';
-  requireOptions(from, requireObject(from, 'thread', thread), ['diameter', 'pitch'], 'thread');
+  requireOptions(from, thread, ['diameter', 'pitch'], 'thread');
   const diameter = requirePositive(from, 'diameter', thread.diameter);
   const pitch = requirePositive(from, 'pitch', thread.pitch);
   const mean = diameter - (13 / 24) * Math.sqrt(3) * pitch;

@@ -1,4 +1,4 @@
-import { requireNonNegative, requireObject, requireOptions, requirePositive } from '../base/index.js';
+import { requireNonNegative, requireOptions, requirePositive } from '../base/index.js';
 
 /** What the crosshead must move until a piece breaks. */
 export interface TravelInput {
@@ -55,7 +55,7 @@ export interface TravelNeeded {
 export function travelNeeded(input: TravelInput): TravelNeeded {
   const from = 'travelNeeded';
   const known = ['slack', 'compliance', 'force', 'parallelLength', 'uniformExtension', 'area', 'necks'];
-  requireOptions(from, requireObject(from, 'input', input), known, 'input');
+  requireOptions(from, input, known, 'input');
   const slack = requireNonNegative(from, 'slack', input.slack ?? 0);
   const frame = requireNonNegative(from, 'compliance', input.compliance ?? 0) * requireNonNegative(from, 'force', input.force);
   const uniform =

@@ -1,4 +1,4 @@
-import { requireBetween, requireObject, requireOptions, requirePositive } from '../base/index.js';
+import { requireBetween, requireOptions, requirePositive } from '../base/index.js';
 
 /** Wedge grips and the head between them. */
 export interface WedgeGrip {
@@ -44,7 +44,7 @@ export interface WedgeGripMargin {
  */
 export function wedgeGripMargin(grip: WedgeGrip): WedgeGripMargin {
   const from = 'wedgeGripMargin';
-  requireOptions(from, requireObject(from, 'grip', grip), ['force', 'angle', 'faceFriction', 'backFriction', 'area'], 'grip');
+  requireOptions(from, grip, ['force', 'angle', 'faceFriction', 'backFriction', 'area'], 'grip');
   const angle = requireBetween(from, 'angle', grip.angle, Number.MIN_VALUE, Math.PI / 4);
   const face = requireBetween(from, 'faceFriction', grip.faceFriction ?? 0.3, Number.MIN_VALUE, 2);
   const back = requireBetween(from, 'backFriction', grip.backFriction ?? 0.1, 0, 0.9);

@@ -1,4 +1,4 @@
-import { InputError, requireNonNegative, type FindingCode, type TensionRecord, type TestPiece } from '../base/index.js';
+import { requireWhole, type FindingCode, type TensionRecord, type TestPiece } from '../base/index.js';
 import { round } from '../geometry/index.js';
 import { randomNumbers } from '../numeric/index.js';
 import type { SimulatedMaterial } from './SimulatedMaterial.js';
@@ -68,9 +68,7 @@ function fault(
     what,
     expected,
     make: (seed = 1) => {
-      if (!Number.isInteger(requireNonNegative(name, 'seed', seed)))
-        throw new InputError(name, 'seed', 'out-of-range', 'must be a whole number', seed);
-      const { uniform } = randomNumbers(seed);
+      const { uniform } = randomNumbers(requireWhole(name, 'seed', seed, 0));
       return { piece, ...make(seed, (low, high) => low + (high - low) * uniform()) };
     },
   };

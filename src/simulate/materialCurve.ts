@@ -1,4 +1,4 @@
-import { InputError, requireBetween, requireObject, requireOptions, requirePositive } from '../base/index.js';
+import { InputError, requireBetween, requireOptions, requirePositive } from '../base/index.js';
 import { requireFlow } from './requireFlow.js';
 import type { SimulatedMaterial } from './SimulatedMaterial.js';
 
@@ -27,12 +27,7 @@ const DROP = 0.0008;
 
 /** @internal Checks a material and makes its curve. */
 export function materialCurve(material: SimulatedMaterial): MaterialCurve {
-  requireOptions(
-    FROM,
-    requireObject(FROM, 'material', material),
-    ['modulus', 'yieldStress', 'yieldPoint', 'hardening', 'fracture', 'reductionOfArea'],
-    'material',
-  );
+  requireOptions(FROM, material, ['modulus', 'yieldStress', 'yieldPoint', 'hardening', 'fracture', 'reductionOfArea'], 'material');
   const { modulus, law, smooth, lower, spacing, flow, necks } = requireFlow(FROM, material);
   requireBetween(FROM, 'material.reductionOfArea', material.reductionOfArea ?? 0.5, 0, 0.999);
   if (smooth && material.yieldPoint)

@@ -1,4 +1,4 @@
-import { requireFinite, requireNonNegative, requireObject, requireOptions, requirePositive, InputError } from '../base/index.js';
+import { requireNonNegative, requireOptions, requirePositive } from '../base/index.js';
 import { randomNumbers, roundToStep } from '../numeric/index.js';
 
 /** Frame, hand and logger of a test in which a tool is pushed: shear, cupping. */
@@ -40,17 +40,9 @@ export interface PushedRecord {
 const NODES = 4000;
 const names = ['compliance', 'slack', 'speed', 'rate', 'forceNoise', 'travelNoise', 'travelStep'];
 
-/** @internal A whole number as seed; of larger ones the generator would see only zeros. */
-export function requireSeed(from: string, seed: number | undefined): number {
-  const checked = requireFinite(from, 'seed', seed ?? 1);
-  if (!Number.isSafeInteger(checked))
-    throw new InputError(from, 'seed', 'out-of-range', `must be a whole number within ±${Number.MAX_SAFE_INTEGER}`, checked);
-  return checked;
-}
-
 /** @internal Pushes at an even speed through slack, frame and piece; when the force falls, the frame springs on. */
 export function pushed(from: string, piece: PushedPiece, push: SimulatedPush, seed: number): PushedRecord {
-  requireOptions(from, requireObject(from, 'push', push), names, 'push');
+  requireOptions(from, push, names, 'push');
   const compliance = requireNonNegative(from, 'push.compliance', push.compliance ?? 0);
   const slack = requireNonNegative(from, 'push.slack', push.slack ?? 1);
   const speed = requirePositive(from, 'push.speed', push.speed ?? 0.1);

@@ -1,12 +1,4 @@
-import {
-  InputError,
-  requireArray,
-  requireBetween,
-  requireFinite,
-  requireNonNegative,
-  requireOptions,
-  requirePositive,
-} from '../base/index.js';
+import { requireArray, requireBetween, requireNonNegative, requireOptions, requirePositive } from '../base/index.js';
 import { pistonArea } from '../force/index.js';
 
 /** A frame. */
@@ -175,11 +167,3 @@ export function simulationSettings(from: string, { frame = {}, hand = {}, logger
 
 /** @internal Settings of frame, hand and logger with their defaults. */
 export type SimulationSettings = ReturnType<typeof simulationSettings>;
-
-/** @internal A whole number as seed; of larger ones the generator would see only zeros. */
-export function requireSeed(from: string, seed: number | undefined): number {
-  const given = requireFinite(from, 'seed', seed ?? 1);
-  if (!Number.isSafeInteger(given))
-    throw new InputError(from, 'seed', 'out-of-range', `must be a whole number within ±${Number.MAX_SAFE_INTEGER}`, given);
-  return given;
-}

@@ -1,18 +1,11 @@
-import {
-  InputError,
-  requireBetween,
-  requireColumn,
-  requireNonNegative,
-  requireObject,
-  requireOptions,
-  requirePositive,
-} from '../base/index.js';
+import { InputError, requireBetween, requireColumn, requireNonNegative, requireOptions, requirePositive } from '../base/index.js';
 import { requireBendingPiece, type BendingColumns, type BendingPiece } from '../methods/index.js';
 import { integral } from './integral.js';
 import { momentCurvature } from './momentCurvature.js';
 import { motionOf, type Way } from './motion.js';
 import { recorded } from './recorded.js';
-import { requireSeed, simulationSettings, type Driven } from './settings.js';
+import { requireSeed } from './requireSeed.js';
+import { simulationSettings, type Driven } from './settings.js';
 import type { PlainFrame, SteadyHand } from './simulateCompression.js';
 import type { TrueProofStrength } from './truth.js';
 
@@ -145,8 +138,8 @@ function proofs(
  */
 export function simulateBending(scenario: BendingScenario): SimulatedBending {
   const known = ['material', 'piece', 'until', 'frame', 'hand', 'logger', 'seed', 'offsets'];
-  requireOptions(FROM, requireObject(FROM, 'scenario', scenario), known, 'scenario');
-  requireOptions(FROM, requireObject(FROM, 'material', scenario.material), ['modulus', 'yieldStress', 'tangentModulus'], 'material');
+  requireOptions(FROM, scenario, known, 'scenario');
+  requireOptions(FROM, scenario.material, ['modulus', 'yieldStress', 'tangentModulus'], 'material');
   const lengths = requireBendingPiece(FROM, scenario.piece);
   if (scenario.piece.setup.measuredAt !== undefined)
     throw new InputError(

@@ -1,7 +1,8 @@
 import { InputError, requireBetween, requireNonNegative, requireObject, requireOptions, requirePositive } from '../base/index.js';
 import { KGF_PER_NEWTON } from '../methods/index.js';
 import { randomNumbers, roundToStep } from '../numeric/index.js';
-import { requireSeed, type PushedRecord } from './pushed.js';
+import type { PushedRecord } from './pushed.js';
+import { requireSeed } from './requireSeed.js';
 
 /** How the hand brings the force on, and the logger writes it. */
 export interface SimulatedHold {
@@ -100,12 +101,7 @@ const RELEASE = 0.5;
  */
 export function simulateBrinell(scenario: BrinellScenario): SimulatedBrinell {
   const from = 'simulateBrinell';
-  requireOptions(
-    from,
-    requireObject(from, 'scenario', scenario),
-    ['hardness', 'ballDiameter', 'force', 'count', 'readingNoise', 'readingStep', 'hold', 'seed'],
-    'scenario',
-  );
+  requireOptions(from, scenario, ['hardness', 'ballDiameter', 'force', 'count', 'readingNoise', 'readingStep', 'hold', 'seed'], 'scenario');
   const hold = requireObject(from, 'hold', scenario.hold ?? {}) as SimulatedHold;
   requireOptions(from, hold, ['rise', 'dwell', 'drift', 'rate', 'forceNoise'], 'hold');
   const hardness = requirePositive(from, 'hardness', scenario.hardness);

@@ -1,4 +1,4 @@
-import { requireBetween, requireColumn, requireObject, requireOptions, requirePositive, type TensionRecord } from '../base/index.js';
+import { requireBetween, requireColumn, requireOptions, requirePositive, type TensionRecord } from '../base/index.js';
 import { uniformDiameter } from '../piece/index.js';
 import { siebelCorrection } from '../hardening/index.js';
 import { requireCompressionPiece, type CompressionPiece } from '../methods/index.js';
@@ -6,7 +6,8 @@ import { requireFlow } from './requireFlow.js';
 import type { SimulatedMaterial } from './SimulatedMaterial.js';
 import { motionOf, tensionWay } from './motion.js';
 import { recorded } from './recorded.js';
-import { requireSeed, simulationSettings, type Driven, type SimulatedFrame, type SimulatedHand } from './settings.js';
+import { requireSeed } from './requireSeed.js';
+import { simulationSettings, type Driven, type SimulatedFrame, type SimulatedHand } from './settings.js';
 import type { TrueProofStrength } from './truth.js';
 
 /** A frame of which force and travel are recorded. */
@@ -91,8 +92,8 @@ const FROM = 'simulateCompression';
  */
 export function simulateCompression(scenario: CompressionScenario): SimulatedCompression {
   const known = ['material', 'piece', 'until', 'friction', 'bulge', 'frame', 'hand', 'logger', 'seed', 'offsets'];
-  requireOptions(FROM, requireObject(FROM, 'scenario', scenario), known, 'scenario');
-  requireOptions(FROM, requireObject(FROM, 'material', scenario.material), ['modulus', 'yieldStress', 'hardening'], 'material');
+  requireOptions(FROM, scenario, known, 'scenario');
+  requireOptions(FROM, scenario.material, ['modulus', 'yieldStress', 'hardening'], 'material');
   const { modulus, lower, spacing, flow } = requireFlow(FROM, scenario.material);
   const lengths = requireCompressionPiece(FROM, scenario.piece);
   const seed = requireSeed(FROM, scenario.seed);

@@ -1,5 +1,6 @@
-import { requireBetween, requireObject, requireOptions, requirePositive } from '../base/index.js';
-import { pushed, requireSeed, type PushedRecord, type SimulatedPush } from './pushed.js';
+import { requireBetween, requireOptions, requirePositive } from '../base/index.js';
+import { pushed, type PushedRecord, type SimulatedPush } from './pushed.js';
+import { requireSeed } from './requireSeed.js';
 
 /** A cupping test to simulate. */
 export interface CuppingScenario {
@@ -57,7 +58,7 @@ export interface SimulatedCupping {
  */
 export function simulateCupping(scenario: CuppingScenario): SimulatedCupping {
   const from = 'simulateCupping';
-  requireOptions(from, requireObject(from, 'scenario', scenario), ['depth', 'force', 'fall', 'fallWay', 'push', 'seed'], 'scenario');
+  requireOptions(from, scenario, ['depth', 'force', 'fall', 'fallWay', 'push', 'seed'], 'scenario');
   const depth = requirePositive(from, 'depth', scenario.depth);
   const maximumForce = requirePositive(from, 'force', scenario.force);
   const fall = requireBetween(from, 'fall', scenario.fall ?? 0.4, 0, 1);

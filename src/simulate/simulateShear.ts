@@ -1,5 +1,6 @@
-import { requireObject, requireOneOf, requireOptions, requirePositive } from '../base/index.js';
-import { pushed, requireSeed, type PushedRecord, type SimulatedPush } from './pushed.js';
+import { requireOneOf, requireOptions, requirePositive } from '../base/index.js';
+import { pushed, type PushedRecord, type SimulatedPush } from './pushed.js';
+import { requireSeed } from './requireSeed.js';
 
 /** A shear test to simulate. */
 export interface ShearScenario {
@@ -56,15 +57,10 @@ export interface SimulatedShear {
  */
 export function simulateShear(scenario: ShearScenario): SimulatedShear {
   const from = 'simulateShear';
-  requireOptions(
-    from,
-    requireObject(from, 'scenario', scenario),
-    ['strength', 'diameter', 'planes', 'penetration', 'push', 'seed'],
-    'scenario',
-  );
+  requireOptions(from, scenario, ['strength', 'diameter', 'planes', 'penetration', 'push', 'seed'], 'scenario');
   const shearStrength = requirePositive(from, 'strength', scenario.strength);
   const diameter = requirePositive(from, 'diameter', scenario.diameter);
-  const planes = Number(requireOneOf(from, 'planes', String(scenario.planes), ['1', '2']));
+  const planes = requireOneOf(from, 'planes', scenario.planes, [1, 2]);
   const breaks = requirePositive(from, 'penetration', scenario.penetration ?? diameter / 5);
   const maximumForce = (shearStrength * planes * Math.PI * diameter ** 2) / 4;
   const end = 1.5 * breaks;

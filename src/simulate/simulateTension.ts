@@ -1,18 +1,12 @@
-import {
-  requireColumn,
-  requireObject,
-  requireOptions,
-  type PressureRecord,
-  type TensionRecord,
-  type UnbrokenPiece,
-} from '../base/index.js';
+import { requireColumn, requireOptions, type PressureRecord, type TensionRecord, type UnbrokenPiece } from '../base/index.js';
 import { requirePiece } from '../curve/index.js';
 import { requireBrokenPiece } from '../methods/index.js';
 import { materialCurve } from './materialCurve.js';
 import type { SimulatedMaterial } from './SimulatedMaterial.js';
 import { motionOf, tensionWay } from './motion.js';
 import { recorded } from './recorded.js';
-import { requireSeed, simulationSettings, type Driven } from './settings.js';
+import { requireSeed } from './requireSeed.js';
+import { simulationSettings, type Driven } from './settings.js';
 import { requireUnloadings, withUnloadings } from './unloadings.js';
 import { truthOf, type SimulatedTruth } from './truth.js';
 
@@ -63,12 +57,7 @@ const FROM = 'simulateTension';
  * @see Considère's construction; Swift, J. Mech. Phys. Solids 1 (1952) 1. Checked in `test/simulate/simulateTension.test.ts`.
  */
 export function simulateTension(scenario: TensionScenario): SimulatedTension {
-  requireOptions(
-    FROM,
-    requireObject(FROM, 'scenario', scenario),
-    ['material', 'piece', 'frame', 'hand', 'logger', 'seed', 'offsets'],
-    'scenario',
-  );
+  requireOptions(FROM, scenario, ['material', 'piece', 'frame', 'hand', 'logger', 'seed', 'offsets'], 'scenario');
   const curve = materialCurve(scenario.material);
   const lengths = requirePiece(FROM, scenario.piece);
   requireBrokenPiece(FROM, scenario.piece);

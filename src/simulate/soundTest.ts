@@ -1,4 +1,4 @@
-import { InputError, requireNonNegative, type TestPiece } from '../base/index.js';
+import { requireWhole, type TestPiece } from '../base/index.js';
 import { rectangular, round, type RoundDimensions } from '../geometry/index.js';
 import { randomNumbers } from '../numeric/index.js';
 import type { SimulatedFrame, SimulatedHand } from './settings.js';
@@ -60,8 +60,7 @@ function pieceOf(k: number): TestPiece {
  * @see Common practice. Checked in `test/simulate/soundTest.test.ts`.
  */
 export function soundTest(number: number): SimulatedCase {
-  const k = requireNonNegative('soundTest', 'number', number);
-  if (!Number.isInteger(k)) throw new InputError('soundTest', 'number', 'out-of-range', 'must be a whole number', number);
+  const k = requireWhole('soundTest', 'number', number, 0);
   const random = randomNumbers(1000 + k);
   const { name: material, make: curveOf } = usualMaterials[k % usualMaterials.length]!;
   const [frameName, frame, extensometer] = frames[Math.floor(k / usualMaterials.length) % frames.length]!;

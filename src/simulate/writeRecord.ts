@@ -1,11 +1,11 @@
 import {
   InputError,
   requireArray,
-  requireBetween,
   requireColumn,
   requireObject,
   requireOneOf,
   requireOptions,
+  requireWhole,
   type ColumnName,
   type PressureColumns,
   type TensionColumns,
@@ -79,8 +79,7 @@ export function writeRecord(record: TensionColumns | PressureColumns, options: W
   }
   const columns = requireArray(from, 'options.columns', options.columns).map((written, k) => {
     const { quantity, unit, decimals } = requireObject(from, `options.columns[${k}]`, written) as WrittenColumn;
-    if (!Number.isInteger(requireBetween(from, `options.columns[${k}].decimals`, decimals, 0, 20)))
-      throw new InputError(from, `options.columns[${k}].decimals`, 'out-of-range', 'must be a whole number', decimals);
+    requireWhole(from, `options.columns[${k}].decimals`, decimals, 0, 20);
     const column = (record as Partial<Record<ColumnName, ArrayLike<number>>>)[quantity];
     if (!column) throw new InputError(from, `options.columns[${k}]`, 'missing', 'must name a column of the record', quantity);
     if (dimensionOf(unit) !== dimensionOf(own[quantity]))

@@ -20,7 +20,7 @@ import { restsOnTravel } from './restsOnTravel.js';
 import { roundResult } from './roundResult.js';
 
 const FROM = 'decide';
-const lengths = ['gaugeLength', 'area', 'coefficient', 'guardFactor', 'coverageFactor'] as const;
+const positiveFields = ['gaugeLength', 'area', 'coefficient', 'guardFactor', 'coverageFactor'] as const;
 
 function requireArguments(measured: Measured, specification: Specification): void {
   requireObject(FROM, 'measured', measured);
@@ -44,7 +44,7 @@ function requireArguments(measured: Measured, specification: Specification): voi
     ['measured', measured],
     ['specification', specification],
   ] as const)
-    for (const name of lengths)
+    for (const name of positiveFields)
       if (name in given) {
         const value = (given as Readonly<Record<string, unknown>>)[name];
         if (value !== undefined) requirePositive(FROM, `${path}.${name}`, value);

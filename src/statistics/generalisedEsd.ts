@@ -36,7 +36,7 @@ export interface EsdStep {
 
 /** What Rosner's test says. Nothing is ever removed. */
 export interface EsdResult {
-  /** Every step, as many as were asked for. */
+  /** Every step: as many as were asked for, fewer where the rest are equal. */
   readonly steps: readonly EsdStep[];
   /** Places of the flagged values in the list as given, the most extreme first. */
   readonly flagged: readonly number[];

@@ -35,7 +35,7 @@ export function leastPiecesForTolerance(input: RankToleranceArguments = {}): num
   requireOptions(from, input, ['content', 'confidence', 'sides'], 'input');
   const content = requireProbability(from, 'content', input.content ?? 0.9);
   const confidence = requireProbability(from, 'confidence', input.confidence ?? 0.95);
-  const both = requireOneOf(from, 'sides', String(input.sides ?? 1), ['1', '2']) === '2';
+  const both = requireOneOf(from, 'sides', input.sides ?? 1, [1, 2]) === 2;
   const missed = (n: number) => (both ? n * content ** (n - 1) - (n - 1) * content ** n : content ** n);
   // the last bit of 1 − γ is no reason for one more piece
   const enough = (n: number) => missed(n) <= (1 - confidence) * (1 + 1e-12);

@@ -55,7 +55,7 @@ function decimalsOf(step: number): number {
 /**
  * Rounds a result once and last, by the steps of a standard, and keeps the value beside it.
  *
- * $$ x_r = q \left\lfloor \frac{x}{q} + \frac12 \right\rfloor \text{ (away from a half: to the even multiple of } q\text{)} $$
+ * $$ x_r = q \left\lfloor \frac{x}{q} + \frac12 \right\rfloor \text{ (at a half: to the even multiple of } q\text{)} $$
  *
  * @remarks
  * ISO 6892-1 (from memory): strengths 1 MPa, Ae 0.1 %, other extensions and A 0.5 %, Z 1 %. ASTM E8/E8M (from memory): strengths 1 MPa

@@ -69,6 +69,6 @@ export function toleranceFactor(input: ToleranceArguments): number {
   const n = requireWhole(from, 'n', input.n, 2);
   const content = requireProbability(from, 'content', input.content ?? 0.9);
   const confidence = requireProbability(from, 'confidence', input.confidence ?? 0.95);
-  if (requireOneOf(from, 'sides', String(input.sides ?? 1), ['1', '2']) === '2') return twoSided(n, content, confidence);
+  if (requireOneOf(from, 'sides', input.sides ?? 1, [1, 2]) === 2) return twoSided(n, content, confidence);
   return noncentralTQuantile(confidence, n - 1, normalQuantile(content) * Math.sqrt(n)) / Math.sqrt(n);
 }

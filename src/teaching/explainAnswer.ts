@@ -61,7 +61,7 @@ export interface AnswerExplanation {
 export function explainAnswer(exercise: Exercise, answer: ExerciseAnswer): AnswerExplanation {
   const from = 'explainAnswer';
   requireObject(from, 'exercise', exercise);
-  requireOptions(from, requireObject(from, 'answer', answer), ['symbol', 'value'], 'answer');
+  requireOptions(from, answer, ['symbol', 'value'], 'answer');
   const symbols = exercise.questions.map(({ symbol }) => symbol);
   const symbol = requireOneOf(from, 'answer.symbol', answer.symbol, symbols);
   const value = requireFinite(from, 'answer.value', answer.value);

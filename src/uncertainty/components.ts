@@ -188,7 +188,7 @@ export function requireNamedInputs(
   needed: readonly string[],
   possible: readonly string[] = [],
 ): readonly CheckedInput[] {
-  requireOptions(from, requireObject(from, 'inputs', given), [...needed, ...possible], 'inputs');
+  requireOptions(from, given, [...needed, ...possible], 'inputs');
   const inputs = given as Readonly<Record<string, UncertainQuantity | undefined>>;
   return [...needed, ...possible.filter((name) => inputs[name] !== undefined)].map((name) => {
     const input = inputs[name];

@@ -1,4 +1,4 @@
-import { InputError, requireBetween, requireObject, requireOptions } from '../base/index.js';
+import { InputError, requireBetween, requireOptions } from '../base/index.js';
 import { choleskyFactor } from '../numeric/index.js';
 import type { CheckedInput } from './components.js';
 
@@ -31,7 +31,7 @@ export function requireCorrelations(
   if (!Array.isArray(given)) throw new InputError(from, 'options.correlations', 'wrong-type', 'must be an array', given);
   (given as readonly InputCorrelation[]).forEach((one, k) => {
     const path = `options.correlations[${k}]`;
-    requireOptions(from, requireObject(from, path, one), ['between', 'coefficient'], path);
+    requireOptions(from, one, ['between', 'coefficient'], path);
     if (!Array.isArray(one.between) || (one.between as readonly string[]).length !== 2)
       throw new InputError(from, `${path}.between`, 'wrong-type', 'must be two names', one.between);
     const [a, b] = (one.between as readonly string[]).map((name, side) => {

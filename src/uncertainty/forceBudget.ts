@@ -1,4 +1,4 @@
-import { InputError, requireNonNegative, requireObject, requireOptions, requirePositive } from '../base/index.js';
+import { InputError, requireNonNegative, requireOptions, requirePositive } from '../base/index.js';
 import { forceClasses, type ForceClass } from '../force/index.js';
 import type { UncertaintyBudget } from './Budget.js';
 import { requireInput } from './components.js';
@@ -64,8 +64,7 @@ function scaleSources(from: string, doubt: ForceDoubt): readonly UncertaintySour
   const { certificate } = doubt;
   if (certificate !== undefined && (q ?? b ?? v ?? reference) !== undefined)
     throw new InputError(from, 'doubt.certificate', 'ambiguous', 'stands instead of class and errors, not beside them', 'both');
-  if (certificate !== undefined)
-    requireOptions(from, requireObject(from, 'doubt.certificate', certificate), ['expanded', 'coverageFactor'], 'doubt.certificate');
+  if (certificate !== undefined) requireOptions(from, certificate, ['expanded', 'coverageFactor'], 'doubt.certificate');
   return [
     ...(certificate === undefined ? [] : [{ ...certificate, name: 'certificate' }]),
     ...(q === undefined ? [] : [{ halfWidth: q, name: 'accuracy' }]),
@@ -99,7 +98,7 @@ function scaleSources(from: string, doubt: ForceDoubt): readonly UncertaintySour
  */
 export function forceBudget(doubt: ForceDoubt, options: CoverageOptions = {}): UncertaintyBudget {
   const from = 'forceBudget';
-  requireOptions(from, requireObject(from, 'doubt', doubt), names, 'doubt');
+  requireOptions(from, doubt, names, 'doubt');
   requireOptions(from, options, ['coverage', 'coverageFactor']);
   const force = requirePositive(from, 'doubt.force', doubt.force);
   const scale = scaleSources(from, doubt);

@@ -1,4 +1,4 @@
-import { InputError, requireObject, requireOptions, requirePair, requirePositive } from '../base/index.js';
+import { InputError, requireOptions, requirePair, requirePositive } from '../base/index.js';
 import type { UncertaintyBudget } from './Budget.js';
 import { requireInput } from './components.js';
 import type { CoverageOptions } from './coverageFactor.js';
@@ -43,7 +43,7 @@ export interface ExponentInputs {
  */
 export function hardeningExponentBudget(inputs: ExponentInputs, options: CoverageOptions = {}): UncertaintyBudget {
   const from = 'hardeningExponentBudget';
-  requireOptions(from, requireObject(from, 'inputs', inputs), ['exponent', 'range', 'stress', 'strainOrigin', 'stressZero'], 'inputs');
+  requireOptions(from, inputs, ['exponent', 'range', 'stress', 'strainOrigin', 'stressZero'], 'inputs');
   const exponent = requireInput(from, 'inputs.exponent', 'exponent', inputs.exponent);
   const n = requirePositive(from, 'inputs.exponent.value', exponent.value);
   const [low, high] = requirePair(from, 'inputs.range', inputs.range);

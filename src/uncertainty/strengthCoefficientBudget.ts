@@ -1,4 +1,4 @@
-import { requireObject, requireOptions, requirePositive } from '../base/index.js';
+import { requireOptions, requirePositive } from '../base/index.js';
 import type { UncertaintyBudget } from './Budget.js';
 import { requireInput } from './components.js';
 import type { CoverageOptions } from './coverageFactor.js';
@@ -43,7 +43,7 @@ export interface CoefficientInputs {
  */
 export function strengthCoefficientBudget(inputs: CoefficientInputs, options: CoverageOptions = {}): UncertaintyBudget {
   const from = 'strengthCoefficientBudget';
-  requireOptions(from, requireObject(from, 'inputs', inputs), ['strengthCoefficient', 'exponent', 'force', 'area', 'strain'], 'inputs');
+  requireOptions(from, inputs, ['strengthCoefficient', 'exponent', 'force', 'area', 'strain'], 'inputs');
   const K = requireInput(from, 'inputs.strengthCoefficient', 'strengthCoefficient', inputs.strengthCoefficient);
   requirePositive(from, 'inputs.strengthCoefficient.value', K.value);
   const n = requirePositive(from, 'inputs.exponent', inputs.exponent);

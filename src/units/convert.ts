@@ -4,7 +4,7 @@ import { measures, type DimensionOf, type Unit, type UnitOf } from './measures.j
 
 /** Checks a unit's name at run time, for callers without a compiler. */
 function requireUnit(path: string, unit: unknown) {
-  const dimension = typeof unit === 'string' ? dimensionOf(unit) : undefined;
+  const dimension = dimensionOf(unit);
   if (dimension) return dimension;
   const known = Object.values(measures).flatMap((factors) => Object.keys(factors));
   throw new InputError('convert', path, 'unknown-unit', `must be one of ${known.join(', ')}`, unit);

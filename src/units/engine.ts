@@ -24,7 +24,8 @@ const engine = configureMeasurements<string, 'SI', string>(systems);
 const own = (unit: string): string => (Object.hasOwn(otherSpellings, unit) ? otherSpellings[unit as keyof typeof otherSpellings] : unit);
 
 /** @internal Dimension of a unit, or undefined where the unit is not known. */
-export function dimensionOf(unit: string): Dimension | undefined {
+export function dimensionOf(unit: unknown): Dimension | undefined {
+  if (typeof unit !== 'string') return undefined;
   const plain = own(unit);
   for (const dimension of Object.keys(measures) as Dimension[]) if (Object.hasOwn(measures[dimension], plain)) return dimension;
   return undefined;

@@ -1,13 +1,4 @@
-import {
-  InputError,
-  requireArray,
-  requireFinite,
-  requireList,
-  requireObject,
-  requireOneOf,
-  requireOptions,
-  requirePositive,
-} from '../base/index.js';
+import { InputError, requireArray, requireFinite, requireList, requireOneOf, requireOptions, requirePositive } from '../base/index.js';
 import type { CheckVector, ExpectedValue, VectorCheck, VectorStatus } from './CheckVector.js';
 import { isMissing, runCall, valueAt } from './runCall.js';
 
@@ -22,7 +13,7 @@ function requireWord(path: string, value: unknown): string {
 
 /** An expected value that is sound. */
 function requireExpected(path: string, expected: ExpectedValue): ExpectedValue {
-  requireOptions(FUNCTION, requireObject(FUNCTION, path, expected), ['at', 'value', 'tolerance', 'unit'], path);
+  requireOptions(FUNCTION, expected, ['at', 'value', 'tolerance', 'unit'], path);
   requireFinite(FUNCTION, `${path}.value`, expected.value);
   requirePositive(FUNCTION, `${path}.tolerance`, expected.tolerance);
   for (const key of ['at', 'unit'] as const) if (expected[key] !== undefined) requireWord(`${path}.${key}`, expected[key]);
@@ -31,7 +22,7 @@ function requireExpected(path: string, expected: ExpectedValue): ExpectedValue {
 
 /** The checks of one vector. */
 function check(path: string, vector: CheckVector): VectorCheck[] {
-  requireOptions(FUNCTION, requireObject(FUNCTION, path, vector), ['id', 'function', 'arguments', 'expected', 'source', 'status'], path);
+  requireOptions(FUNCTION, vector, ['id', 'function', 'arguments', 'expected', 'source', 'status'], path);
   const id = requireWord(`${path}.id`, vector.id);
   requireWord(`${path}.source`, vector.source);
   requireOneOf(FUNCTION, `${path}.status`, vector.status, statuses);

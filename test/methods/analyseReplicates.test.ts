@@ -164,6 +164,8 @@ describe('tests that differ', () => {
     }
     for (const symbol of ['Rp0.2', 'Rm', 'Ag']) expect(of(results, symbol)!.summary.n, symbol).toBe(3);
     expect(analyseReplicates([pulled(280, COMPLIANCE), pulled(282, COMPLIANCE)]).differences).toEqual([]);
+    // trail and findings may be filtered
+    expect(analyseReplicates([pulled(280, COMPLIANCE), { ...pulled(282, COMPLIANCE), trail: [], findings: [] }]).differences).toEqual([]);
   });
 
   test('in section: strengths are pooled with a finding, Fm and Z are not', () => {

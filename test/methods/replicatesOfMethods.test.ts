@@ -192,6 +192,8 @@ describe('bending', () => {
   test('travel with and without the give of the frame: slope and strain are kept apart, strength is not', () => {
     const mixed = [bent(301, beam, {}, 'travel'), bent(303, beam, { frameCompliance: 1e-6 }, 'travel')];
     expect(analyseReplicates(mixed).differences).toEqual(['frame']);
+    expect(mixed.map(({ frameRemoved }) => frameRemoved)).toEqual([undefined, true]);
+    expect(analyseReplicates([mixed[1]!, { ...mixed[1]!, trail: [] }]).differences).toEqual([]);
     expect(symbols(mixed)).toContain('σfM');
     expect(symbols(mixed)).not.toContain('εfM');
     expect(said(mixed).join()).toContain('the give of the frame (left in, taken out)');

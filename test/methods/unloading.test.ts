@@ -113,7 +113,7 @@ describe('analyseUnloading', () => {
     const given = typeof frameCompliance === 'number' ? frameCompliance : 3.4e-5;
     expect(Number(fault.values['share']) / ((100 * given) / (COMPLIANCE + 48 / 70_000 / piece.section.area))).toBeCloseTo(1, 1);
     const { findings, provenance } = refused;
-    expect({ ...analysed({}, travel), findings, provenance }).toEqual(refused);
+    expect({ ...analysed({}, travel), frameRemoved: false, findings, provenance }).toEqual(refused);
     expect(refused.loops[0]!.slope.symbol).toBe('mu');
   });
 

@@ -189,6 +189,23 @@ describe('what stands around the numbers', () => {
     expect(force(units)[1]).toBe(1000);
   });
 
+  test('a cell in quotes that goes on over its line is refused, for its lines may look like rows', () => {
+    const table = (last: (i: number) => string): string =>
+      `Time [s];Load [N];Stroke [mm];Note\n${Array.from({ length: 6 }, (_, i) => `${i};${10 * i};${i};${last(i)}`).join('\n')}\n`;
+    const told = (text: string): string => thrown(() => readRecord(text)).message;
+    const rule = 'must close every cell in quotes that it opens: the numbers below may be part of it, got "a"';
+    const note = '"a\n7;8;9;10"';
+    expect(told(table(() => note))).toBe(`readRecord: line 2 ${rule}`);
+    expect(told(table((i) => (i === 3 ? `x"; ${note}` : '"a ""b""";"c"')))).toBe(`readRecord: line 5 ${rule}`);
+    expect(refusal(() => readRecord(table(() => note).replaceAll('\n', '\r')))).toBe('ambiguous line 2');
+    const within = 'Time [s];Note;Load [N];Stroke [mm]\n0;;0;0\n1;"a\nb";1;1\n2;;2;2\n3;;3;3\n';
+    expect(told(within)).toBe(`readRecord: line 3 ${rule}`);
+    // no numbers follow, or the quote opens no cell
+    expect(force(table((i) => (i === 5 ? '"a\nb"' : '5" pipe;')))).toEqual([0, 10, 20, 30, 40, 50]);
+    expect(force(`${table(() => '')}"Remark: a\nb"\n`)).toEqual([0, 10, 20, 30, 40, 50]);
+    expect(force(table((i) => (i === 5 ? '"cut off' : '')).trimEnd())).toEqual([0, 10, 20, 30, 40, 50]);
+  });
+
   test('commas between cells and in them, by their quotes', () => {
     const text = `"t [s]","F [N]","Standardweg [mm]"\n${Array.from({ length: 6 }, (_, i) => `${i},"1.23${i},5","${i},25"`).join('\n')}\n`;
     expect(force(text)).toEqual([1230.5, 1231.5, 1232.5, 1233.5, 1234.5, 1235.5]);

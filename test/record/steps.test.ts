@@ -81,7 +81,9 @@ describe('steps made again and undone', () => {
   test('a step that is none', () => {
     expect(refusal(() => undoStep(raw, trail, 3))).toBe('out-of-range step');
     expect(refusal(() => undoStep(raw, trail, -1))).toBe('out-of-range step');
-    expect(thrown(() => undoStep(raw, trail, 0.5)).message).toBe('undoStep: step must be a whole number, got 0.5');
+    expect(thrown(() => undoStep(raw, trail, 0.5)).message).toBe(
+      `undoStep: step must be a whole number from 0 to ${trail.length - 1}, got 0.5`,
+    );
     expect(thrown(() => undoStep(raw, 5 as never)).message).toBe('undoStep: trail must be an array, got 5');
     expect(thrown(() => reapplySteps(raw, 5 as never)).message).toBe('reapplySteps: trail must be an array, got 5');
     expect(thrown(() => reapplySteps({ ...raw, travel: [0] }, trail)).message).toMatch(/^reapplySteps: record\.travel/);

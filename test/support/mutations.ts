@@ -90,15 +90,32 @@ export function changed(whole: unknown, [key, ...rest]: Path, value: unknown): u
 /** Numbers that are finite, but whose squares and products are not, or vanish. */
 const EXTREME = [1e200, -1e200, 1e-300];
 
-const numbers = (path: Path, present: boolean): Mutation[] => [
-  ...[NaN, Infinity, -Infinity, 'x', {}].map((value) => ({ path, value, never: true })),
-  ...[0, -1, ...EXTREME, ...(present ? [undefined, null] : [])].map((value) => ({ path, value, never: false })),
+/** What is there in a list, which reads like it where it is made text. */
+const numbers = (path: Path, value?: number): Mutation[] => [
+  ...[NaN, Infinity, -Infinity, 'x', {}, [value ?? 2]].map((one) => ({ path, value: one, never: true })),
+  ...[0, -1, ...EXTREME, ...(value === undefined ? [] : [undefined, null])].map((one) => ({ path, value: one, never: false })),
 ];
+
+/** Whether the types allow a list at a place of the arguments. */
+export function takesList(checker: ts.TypeChecker, type: ts.Type, [key, ...rest]: Path): boolean {
+  return (type.isUnion() ? type.types : [type]).some((part) => {
+    if (typeof key === 'string') {
+      const property = part.getProperty(key);
+      const inner = property ? checker.getTypeOfSymbol(property) : part.getStringIndexType();
+      if (inner) return takesList(checker, inner, rest);
+      // names that a type parameter stands for are not known
+      return ((part as ts.ObjectType).objectFlags & ts.ObjectFlags.Mapped) !== 0;
+    }
+    const entry = part.flags & ts.TypeFlags.Object ? part.getNumberIndexType() : undefined;
+    return entry !== undefined && (key === undefined || takesList(checker, entry, rest));
+  });
+}
 
 /** Wrong values for what is there. */
 export function presentFields(value: unknown, path: Path): Mutation[] {
-  if (typeof value === 'number') return numbers(path, true);
-  if (typeof value === 'string') return [undefined, null, 5, '', 'no such word'].map((one) => ({ path, value: one, never: false }));
+  if (typeof value === 'number') return numbers(path, value);
+  if (typeof value === 'string')
+    return [undefined, null, 5, '', 'no such word', [value]].map((one) => ({ path, value: one, never: false }));
   if (typeof value === 'boolean') return [null, 'yes', 5].map((one) => ({ path, value: one, never: true }));
   if (isColumn(value)) {
     const whole = [[], undefined, null, 5, 'x', {}].map((one) => ({ path, value: one, never: false }));
@@ -153,7 +170,7 @@ export function absentFields(checker: ts.TypeChecker, type: ts.Type, given: unkn
         // where a name may stand for a number, a text is no wrong kind of value
         const named = parts.some((part) => part.flags & ts.TypeFlags.StringLike);
         if (parts.some((part) => part.flags & ts.TypeFlags.NumberLike))
-          found.push(...numbers(at, false).filter(({ value: one }) => !(named && one === 'x')));
+          found.push(...numbers(at).filter(({ value: one }) => !(named && one === 'x')));
         else if (parts.every((part) => part.flags & ts.TypeFlags.StringLiteral))
           found.push({ path: at, value: 'no such word', never: true }, { path: at, value: 5, never: true });
         else if (parts.some((part) => isNumberColumn(checker, part)))

@@ -1,4 +1,4 @@
-import { requireFinite, requireObject, requireOptions, requirePositive } from '../../base/index.js';
+import { requireFinite, requireOptions, requirePositive } from '../../base/index.js';
 import { requireBeam } from './beamSetup.js';
 import type { LoadedBeam } from './flexuralStress.js';
 
@@ -30,7 +30,7 @@ export interface ElasticBeam extends LoadedBeam {
  */
 export function beamDeflection(beam: ElasticBeam): number {
   const from = 'beamDeflection';
-  requireOptions(from, requireObject(from, 'beam', beam), ['force', 'modulus', 'section', 'setup'], 'beam');
+  requireOptions(from, beam, ['force', 'modulus', 'section', 'setup'], 'beam');
   const { reach, secondMoment } = requireBeam(from, beam.setup, beam.section);
   return (requireFinite(from, 'force', beam.force) * reach) / (requirePositive(from, 'modulus', beam.modulus) * secondMoment);
 }

@@ -1,12 +1,4 @@
-import {
-  InputError,
-  requireObject,
-  requireOneOf,
-  requireOptions,
-  requirePositive,
-  requireSection,
-  type Section,
-} from '../../base/index.js';
+import { InputError, requireOneOf, requireOptions, requirePositive, requireSection, type Section } from '../../base/index.js';
 
 /** How a beam lies on its supports and is loaded. */
 export interface BendingSetup {
@@ -54,7 +46,7 @@ function outerFibreOf(from: string, at: string, section: Section, on: 'flats' | 
 /** @internal Checks a set-up and a section. Three points are four points whose noses have met at mid-span; `at` stands before the paths. */
 export function requireBeam(from: string, setup: BendingSetup, section: Section, at = ''): Beam {
   const path = `${at}setup`;
-  requireOptions(from, requireObject(from, path, setup), fields, path);
+  requireOptions(from, setup, fields, path);
   const points: unknown = setup.points;
   if (points !== 3 && points !== 4) throw new InputError(from, `${path}.points`, 'out-of-range', 'must be 3 or 4', points);
   const span = requirePositive(from, `${path}.span`, setup.span);

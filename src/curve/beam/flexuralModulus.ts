@@ -1,4 +1,4 @@
-import { requireObject, requireOptions, requirePositive, type Section } from '../../base/index.js';
+import { requireOptions, requirePositive, type Section } from '../../base/index.js';
 import { requireBeam, type BendingSetup } from './beamSetup.js';
 
 /** Stiffness of a beam. */
@@ -33,7 +33,7 @@ export interface BeamStiffness {
  */
 export function flexuralModulus(beam: BeamStiffness): number {
   const from = 'flexuralModulus';
-  requireOptions(from, requireObject(from, 'beam', beam), ['stiffness', 'section', 'setup'], 'beam');
+  requireOptions(from, beam, ['stiffness', 'section', 'setup'], 'beam');
   const { reach, secondMoment } = requireBeam(from, beam.setup, beam.section);
   return (requirePositive(from, 'stiffness', beam.stiffness) * reach) / secondMoment;
 }

@@ -1,4 +1,4 @@
-import { requireFinite, requireObject, requireOptions, type Section } from '../../base/index.js';
+import { requireFinite, requireOptions, type Section } from '../../base/index.js';
 import { requireBeam, type BendingSetup } from './beamSetup.js';
 
 /** A deflected beam. */
@@ -34,7 +34,7 @@ export interface DeflectedBeam {
  */
 export function flexuralStrain(beam: DeflectedBeam): number {
   const from = 'flexuralStrain';
-  requireOptions(from, requireObject(from, 'beam', beam), ['deflection', 'section', 'setup'], 'beam');
+  requireOptions(from, beam, ['deflection', 'section', 'setup'], 'beam');
   const { moment, outerFibre, reach } = requireBeam(from, beam.setup, beam.section);
   return (requireFinite(from, 'deflection', beam.deflection) * moment * outerFibre) / reach;
 }

@@ -1,4 +1,4 @@
-import { requireFinite, requireObject, requireOptions, type Section } from '../../base/index.js';
+import { requireFinite, requireOptions, type Section } from '../../base/index.js';
 import { requireBeam, type BendingSetup } from './beamSetup.js';
 
 /** A force on a beam. */
@@ -34,7 +34,7 @@ export interface LoadedBeam {
  */
 export function flexuralStress(beam: LoadedBeam): number {
   const from = 'flexuralStress';
-  requireOptions(from, requireObject(from, 'beam', beam), ['force', 'section', 'setup'], 'beam');
+  requireOptions(from, beam, ['force', 'section', 'setup'], 'beam');
   const { moment, outerFibre, secondMoment } = requireBeam(from, beam.setup, beam.section);
   return (requireFinite(from, 'force', beam.force) * moment * outerFibre) / secondMoment;
 }

@@ -1,4 +1,4 @@
-import { InputError, requireBetween, requireObject, requireOptions, type Section, type SectionShape, quoted } from '../../base/index.js';
+import { InputError, requireBetween, requireOptions, type Section, type SectionShape, quoted } from '../../base/index.js';
 import { requireBeam, type BendingSetup } from './beamSetup.js';
 
 /** A beam whose shear is asked for. */
@@ -37,7 +37,7 @@ const formFactors: Partial<Record<SectionShape, number>> = { rectangular: 6 / 5,
  */
 export function shearDeflectionShare(beam: ShearedBeam): number {
   const from = 'shearDeflectionShare';
-  requireOptions(from, requireObject(from, 'beam', beam), ['section', 'setup', 'poissonRatio'], 'beam');
+  requireOptions(from, beam, ['section', 'setup', 'poissonRatio'], 'beam');
   const { arm, reach, secondMoment } = requireBeam(from, beam.setup, beam.section);
   const ratio = requireBetween(from, 'poissonRatio', beam.poissonRatio ?? 0.3, 0, 0.5);
   const { shape, area } = beam.section;

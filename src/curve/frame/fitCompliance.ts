@@ -5,7 +5,6 @@ import {
   requireFinite,
   requireList,
   requireNonNegative,
-  requireObject,
   requireOneOf,
   requireOptions,
   requirePositive,
@@ -22,7 +21,7 @@ const FROM = 'fitCompliance';
 
 function requirePull(pull: CompliancePull, k: number): CheckedPull {
   const path = `pulls[${k}]`;
-  requireOptions(FROM, requireObject(FROM, path, pull), ['force', 'travel', 'effectiveLength', 'area', 'relativeUncertainty'], path);
+  requireOptions(FROM, pull, ['force', 'travel', 'effectiveLength', 'area', 'relativeUncertainty'], path);
   const force = requireColumn(FROM, `${path}.force`, pull.force, { least: 2 });
   return {
     force,

@@ -1,4 +1,4 @@
-import { InputError, requireObject, requireOptions, requirePositive } from '../../base/index.js';
+import { InputError, requireOptions, requirePositive } from '../../base/index.js';
 
 /** What a frame compliance is found from. */
 export interface KnownModulusTest {
@@ -34,7 +34,7 @@ export interface KnownModulusTest {
  */
 export function frameCompliance(test: KnownModulusTest): number {
   const from = 'frameCompliance';
-  requireOptions(from, requireObject(from, 'test', test), ['stiffness', 'modulus', 'effectiveLength', 'area'], 'test');
+  requireOptions(from, test, ['stiffness', 'modulus', 'effectiveLength', 'area'], 'test');
   const piece =
     requirePositive(from, 'test.effectiveLength', test.effectiveLength) /
     (requirePositive(from, 'test.modulus', test.modulus) * requirePositive(from, 'test.area', test.area));

@@ -1,4 +1,4 @@
-import { requireNonNegative, requireObject, requireOptions, requirePositive } from '../../base/index.js';
+import { requireNonNegative, requireOptions, requirePositive } from '../../base/index.js';
 
 /** What a modulus from corrected travel rests on. */
 export interface CorrectedModulus {
@@ -71,7 +71,7 @@ export const modulusContributions = (ratio: number, doubts: ModulusDoubts): Modu
  */
 export function modulusUncertainty(modulus: CorrectedModulus, doubts: ModulusDoubts): ModulusUncertainty {
   const from = 'modulusUncertainty';
-  requireOptions(from, requireObject(from, 'modulus', modulus), ['modulus', 'effectiveLength', 'area', 'compliance'], 'modulus');
+  requireOptions(from, modulus, ['modulus', 'effectiveLength', 'area', 'compliance'], 'modulus');
   requireOptions(from, doubts, names, 'doubts');
   const E = requirePositive(from, 'modulus.modulus', modulus.modulus);
   const length = requirePositive(from, 'modulus.effectiveLength', modulus.effectiveLength);

@@ -1,4 +1,4 @@
-import { PROOF_OFFSET, requireObject, requireOptions, requirePositive } from '../../base/index.js';
+import { PROOF_OFFSET, requireOptions, requirePositive } from '../../base/index.js';
 
 /** A proof strength and the line it was drawn from. */
 export interface LeverageInput {
@@ -32,7 +32,7 @@ export interface LeverageInput {
  */
 export function offsetLeverage(at: LeverageInput): number {
   const from = 'offsetLeverage';
-  requireOptions(from, requireObject(from, 'at', at), ['stress', 'modulus', 'offset'], 'at');
+  requireOptions(from, at, ['stress', 'modulus', 'offset'], 'at');
   const elastic = requirePositive(from, 'at.stress', at.stress) / requirePositive(from, 'at.modulus', at.modulus);
   return elastic / requirePositive(from, 'at.offset', at.offset ?? PROOF_OFFSET);
 }

@@ -1,4 +1,4 @@
-import { InputError, requireBetween, requireObject, requireOptions, requireWhole } from '../../base/index.js';
+import { InputError, requireBetween, requireOptions, requireWhole } from '../../base/index.js';
 
 /** What the scatter of a slope follows from. */
 export interface Correlation {
@@ -30,7 +30,7 @@ export interface Correlation {
  */
 export function slopeScatter(line: Correlation): number {
   const from = 'slopeScatter';
-  requireOptions(from, requireObject(from, 'line', line), ['rSquared', 'points'], 'line');
+  requireOptions(from, line, ['rSquared', 'points'], 'line');
   const rSquared = requireBetween(from, 'line.rSquared', line.rSquared, 0, 1);
   if (rSquared === 0) throw new InputError(from, 'line.rSquared', 'not-positive', 'must be above 0', rSquared);
   const points = requireWhole(from, 'line.points', line.points, 3);

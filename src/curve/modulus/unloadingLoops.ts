@@ -3,7 +3,6 @@ import {
   InputError,
   requireBetween,
   requireFinite,
-  requireObject,
   requireOptions,
   requirePositive,
   success,
@@ -68,7 +67,7 @@ const REVERSED = 0.5;
 
 function requireWindow(from: string, window: UnloadingWindow): UnloadingWindow {
   if (window === 'search') return window;
-  requireOptions(from, requireObject(from, 'options.window', window), ['from', 'to'], 'options.window');
+  requireOptions(from, window, ['from', 'to'], 'options.window');
   const low = requireBetween(from, 'options.window.from', window.from, 0, 1);
   const high = requireBetween(from, 'options.window.to', window.to, 0, 1);
   if (high <= low) throw new InputError(from, 'options.window.to', 'out-of-range', 'must be above from', high);

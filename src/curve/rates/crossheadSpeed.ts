@@ -1,4 +1,4 @@
-import { requireNonNegative, requireObject, requireOptions, requirePositive } from '../../base/index.js';
+import { requireNonNegative, requireOptions, requirePositive } from '../../base/index.js';
 
 /** A piece in a frame that gives way. */
 export interface YieldingFrame {
@@ -46,6 +46,6 @@ export function spreadLength(from: string, { length, area, slope = 0, compliance
  */
 export function crossheadSpeed(input: YieldingFrame & { readonly strainRate: number }): number {
   const from = 'crossheadSpeed';
-  requireOptions(from, requireObject(from, 'input', input), ['strainRate', ...yieldingFrameFields], 'input');
+  requireOptions(from, input, ['strainRate', ...yieldingFrameFields], 'input');
   return requirePositive(from, 'strainRate', input.strainRate) * spreadLength(from, input);
 }

@@ -1,4 +1,4 @@
-import { requireObject, requireOptions, requirePositive } from '../../base/index.js';
+import { requireOptions, requirePositive } from '../../base/index.js';
 
 /** What the sampling of an upper yield point must keep up with. */
 export interface SamplingInput {
@@ -31,7 +31,7 @@ export interface SamplingInput {
  */
 export function leastSamplingRate(input: SamplingInput): number {
   const from = 'leastSamplingRate';
-  requireOptions(from, requireObject(from, 'input', input), ['stressRate', 'stress', 'error'], 'input');
+  requireOptions(from, input, ['stressRate', 'stress', 'error'], 'input');
   return (
     requirePositive(from, 'stressRate', input.stressRate) /
     (requirePositive(from, 'stress', input.stress) * requirePositive(from, 'error', input.error ?? 0.01))

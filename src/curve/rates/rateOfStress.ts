@@ -1,4 +1,4 @@
-import { requireObject, requireOptions, requirePositive } from '../../base/index.js';
+import { requireOptions, requirePositive } from '../../base/index.js';
 
 /** A stress rate on a section of some material. */
 export interface StressRateInput {
@@ -40,7 +40,7 @@ export interface RateOfStress {
  */
 export function rateOfStress(input: StressRateInput): RateOfStress {
   const from = 'rateOfStress';
-  requireOptions(from, requireObject(from, 'input', input), ['stressRate', 'area', 'modulus'], 'input');
+  requireOptions(from, input, ['stressRate', 'area', 'modulus'], 'input');
   const stressRate = requirePositive(from, 'stressRate', input.stressRate);
   return {
     forceRate: stressRate * requirePositive(from, 'area', input.area),

@@ -1,4 +1,4 @@
-import { requireObject, requireOptions, requirePositive } from '../../base/index.js';
+import { requireOptions, requirePositive } from '../../base/index.js';
 import { spreadLength, yieldingFrameFields, type YieldingFrame } from './crossheadSpeed.js';
 
 /**
@@ -23,6 +23,6 @@ import { spreadLength, yieldingFrameFields, type YieldingFrame } from './crosshe
  */
 export function strainRateOfSpeed(input: YieldingFrame & { readonly speed: number }): number {
   const from = 'strainRateOfSpeed';
-  requireOptions(from, requireObject(from, 'input', input), ['speed', ...yieldingFrameFields], 'input');
+  requireOptions(from, input, ['speed', ...yieldingFrameFields], 'input');
   return requirePositive(from, 'speed', input.speed) / spreadLength(from, input);
 }

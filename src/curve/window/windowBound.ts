@@ -38,7 +38,7 @@ import type { WindowTree } from './windowTree.js';
  * 5. m is least with all of A at its least x and nothing of B, and greatest with all of B at its greatest.
  * 6. W meets A in its last samples, i to the end of A. With p the middle of the range of x over A the part
  *    of A in N is (p - m) S + T, S being the sum of e over those samples and T that of (x - p) e. S lies between two bounds, least <= 0 <=
- *    most (they hold for no sample as well, so that the greater of (p - m) least and (p - m) most is never below 0, and 0 need not stand beside them). Let s = r - c' - d' x, the line c' + d' x being that of a good window (windowTree.ts). S is the
+ *    most, for the bounds include taking no sample. Let s = r - c' - d' x, the line c' + d' x being that of a good window (windowTree.ts). S is the
  *    sum of s, which lies between the running sum of s at the end of A less its greatest and less its least value within A, less the sum of
  *    (c - c') + (d - d') x, which is between n_A times its least and its greatest value, or 0, taken at the ends of the range of x over A. Where x
  *    never goes back, T is (x_i - p) S plus the sum of each later sample's step of x times the sum of e from that sample on (by parts), at most
@@ -116,7 +116,7 @@ export function hopeless(
   if (innerCount < 3) return Math.max(0, outer) * distance + Math.sqrt(2 * outerRest) < span;
   const p = 5 * a1;
   const q = 5 * b0;
-  // where x of A, of B and of inner may lie
+  // 1, with where x of A, of B and of inner may lie
   const aHigh = greatestUpTo ? greatestUpTo[a1 - 1]! : strain[start + a1 * samples - 1]! - base.x0;
   const bLow = leastFrom ? leastFrom[b0]! : strain[start + b0 * samples]! - base.x0;
   const innerLow = leastFrom ? leastFrom[a1]! : strain[start + a1 * samples]! - base.x0;
@@ -133,28 +133,34 @@ export function hopeless(
   const innerT = 1 / Math.sqrt(ixx);
   const outerT = 1 / Math.sqrt(outerXX);
   const limit = best.top + Math.max(gap * Math.abs(best.top), tieOf(task, best.top));
-  // the slope of inner alone keeps the box: no need to know how much more it may be
+  // 8: the slope of inner alone keeps the box, no need to know how much more it may be
   const slope = base.slope + ixr / ixx;
   if (!level && score(slope, s * outerT) > limit && slope * distance >= span) return false;
+  // 8 and 2: the rise, then the score
   const K = Math.sqrt(outerRest - rest);
   if (Math.max(0, outer) * distance + (K * distance) / Math.sqrt(ixx + (distance * distance) / 2) < span) return true;
   if (!level && beaten(task, best, limit, distance, s, innerT, outer + K * innerT, outerT, outer + K * outerT)) return true;
+  // steps 5 to 7 hold
   if (!level && (innerCount * aHigh > ix || ix > innerCount * bLow)) return false;
 
+  // 3
   let d = slopeFor(best.top) - base.slope + (perError(best.top) * s) / (Math.sqrt(outerXX) + Math.sqrt(ixx));
   if (!level && !(s > 0 && Number.isFinite(d))) d = ixr / ixx;
   if (!Number.isFinite(d)) return false;
   const c = (ir - d * ix) * share;
   const aCount = (a1 - a0) * samples;
   const bCount = outerEnd - b0 * samples;
+  // 5
   const lowMean = (ix + aCount * aLow) / (innerCount + aCount);
   const highMean = (ix + bCount * bHigh) / (innerCount + bCount);
   const aWidth = aHigh - aLow;
   const bWidth = bHigh - bLow;
   const aPlace = aLow + aWidth / 2;
   const bPlace = bLow + bWidth / 2;
+  // 3: N of inner, and its rounding
   const squares = greatest(sums, atA + 2, afterB + 2);
   let N = ixr - d * ixx + ROUNDING * (Math.sqrt(squares * greatest(sums, atA + 4, afterB + 4)) + Math.abs(d) * squares);
+  // 7 where A and B are short, else 6
   const levelLeft = level && aLow === innerLow;
   if (level && (levelLeft || bHigh === innerHigh) && size <= LEVEL)
     N += levelExcess(task, moments, levelLeft ? 1 : -1, a0 * samples, a1 * samples, b0 * samples, outerEnd, c, d);
@@ -196,6 +202,7 @@ export function hopeless(
       (leastFrom ? anyOrder(sums, atA, p, aCount, c, d, aWidth) : aWidth * (aMost - aLeast / 2)) +
       (leastFrom ? anyOrder(sums, q, afterB, bCount, c, d, bWidth) : bWidth * (bMost / 2 - bLeast));
   }
+  // 3 and 4
   if (level && !(N < 0)) return false;
   const target = base.slope + d;
   const mostT = level ? outerT : innerT;

@@ -1,4 +1,5 @@
 import { offer, type Incumbent } from './windowIncumbent.js';
+import { lineOfSums } from './windowLine.js';
 import type { WindowMoments } from './windowMoments.js';
 import type { WindowTask } from './windowTask.js';
 
@@ -15,16 +16,9 @@ export function climb(task: WindowTask, { base, sums, blocks, size }: WindowMome
     const first = a * size;
     const last = Math.min(b * size, n) - 1;
     const count = last - first + 1;
-    const p = 5 * a;
-    const q = 5 * b;
-    const sx = sums[q]! - sums[p]!;
-    const sr = sums[q + 1]! - sums[p + 1]!;
-    const xx = sums[q + 2]! - sums[p + 2]! - (sx * sx) / count;
-    const xr = sums[q + 3]! - sums[p + 3]! - (sx * sr) / count;
-    const d = xr / xx;
+    const { d, xx, rest } = lineOfSums(sums, 5 * a, 5 * b, count);
     const rise = (base.slope + d) * (strain[start + last]! - strain[start + first]!);
     if (count < points || !(xx > 0) || !(rise > 0) || rise < span || base.slope + d <= 0) return false;
-    const rest = Math.max(0, sums[q + 4]! - sums[p + 4]! - (sr * sr) / count - d * xr);
     const value = score(base.slope + d, Math.sqrt(rest / ((count - 2) * xx)));
     if (!(value > best.top)) return false;
     offer(task, best, first, last, base.slope + d, value, rise);

@@ -1,4 +1,5 @@
 import { offer, type Incumbent } from './windowIncumbent.js';
+import { lineOfSums } from './windowLine.js';
 import { sumsBefore, type WindowMoments } from './windowMoments.js';
 import type { FoundWindow, WindowTask } from './windowTask.js';
 
@@ -31,15 +32,11 @@ export function windowLattice(task: WindowTask, moments: WindowMoments, best: In
       const last = edge(b) - 1;
       const count = last - first + 1;
       if (count < points) continue;
-      const sx = sums[q]! - sums[p]!;
-      const sr = sums[q + 1]! - sums[p + 1]!;
-      const xx = sums[q + 2]! - sums[p + 2]! - (sx * sx) / count;
-      const xr = sums[q + 3]! - sums[p + 3]! - (sx * sr) / count;
+      const { d, xx, rest } = lineOfSums(sums, p, q, count);
       if (!(xx > 0)) continue;
-      const slope = base + xr / xx;
+      const slope = base + d;
       const rise = slope * (strain[start + last]! - firstX);
       if (rise < span || slope <= 0) continue;
-      const rest = Math.max(0, sums[q + 4]! - sums[p + 4]! - (sr * sr) / count - (xr / xx) * xr);
       const value = score(slope, Math.sqrt(rest / ((count - 2) * xx)));
       if (Number.isNaN(value)) continue;
       offer(task, best, first, last, slope, value, rise);

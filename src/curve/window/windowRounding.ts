@@ -1,5 +1,6 @@
 import { lineFit } from '../../numeric/index.js';
 import { noIncumbent, offer, tieOf, type Incumbent } from './windowIncumbent.js';
+import { lineOfSums } from './windowLine.js';
 import { greatest, momentsAbout, sumsBefore, type WindowMoments } from './windowMoments.js';
 import type { WindowTask } from './windowTask.js';
 
@@ -15,11 +16,8 @@ function known(task: WindowTask, moments: WindowMoments, { first, last, slope, s
   const sums = new Float64Array(10);
   sumsBefore(task, moments, first, sums, 0);
   sumsBefore(task, moments, last + 1, sums, 5);
-  const [x, r, sxx, sxr, srr] = [0, 1, 2, 3, 4].map((k) => sums[5 + k]! - sums[k]!) as [number, number, number, number, number];
   const count = last - first + 1;
-  const xx = sxx - (x * x) / count;
-  const xr = sxr - (x * r) / count;
-  const rest = Math.max(0, srr - (r * r) / count - (xr / xx) * xr);
+  const { xx, rest } = lineOfSums(sums, 0, 5, count);
   const lost = LOST * greatest(sums, 4, 9);
   if (rest > NOISE * lost) return true;
   const error = (squares: number): number => Math.sqrt(squares / ((count - 2) * xx));

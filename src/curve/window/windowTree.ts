@@ -1,4 +1,5 @@
 import type { Incumbent } from './windowIncumbent.js';
+import { lineOfSums } from './windowLine.js';
 import type { WindowMoments } from './windowMoments.js';
 
 /**
@@ -17,15 +18,8 @@ export interface WindowTree {
 
 /** The line through the blocks a to b (excluded), as what it adds to the base line. */
 function lineOf({ sums, size }: WindowMoments, samples: number, a: number, b: number): { readonly c: number; readonly d: number } {
-  const p = 5 * a;
-  const q = 5 * b;
-  const count = Math.min(b * size, samples) - a * size;
-  const x = sums[q]! - sums[p]!;
-  const r = sums[q + 1]! - sums[p + 1]!;
-  const xx = sums[q + 2]! - sums[p + 2]! - (x * x) / count;
-  if (!(xx > 0)) return { c: 0, d: 0 };
-  const d = (sums[q + 3]! - sums[p + 3]! - (x * r) / count) / xx;
-  return { c: (r - d * x) / count, d };
+  const line = lineOfSums(sums, 5 * a, 5 * b, Math.min(b * size, samples) - a * size);
+  return line.xx > 0 ? line : { c: 0, d: 0 };
 }
 
 /** @internal The tree of blocks, about the line of a window, or the base line where there is none yet. */

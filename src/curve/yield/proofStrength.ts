@@ -2,7 +2,6 @@ import {
   PROOF_OFFSET,
   failure,
   requireFinite,
-  requireObject,
   requireOptions,
   requirePositive,
   success,
@@ -108,7 +107,7 @@ export function proofStrengthKernel(
  */
 export function proofStrength(curve: CurveColumns, line: ProofLine): Outcome<ProofStrength, ProofReason> {
   const checked = requireCurve('proofStrength', curve);
-  requireOptions('proofStrength', requireObject('proofStrength', 'line', line), ['modulus', 'strainShift', 'offset'], 'line');
+  requireOptions('proofStrength', line, ['modulus', 'strainShift', 'offset'], 'line');
   const slope = requirePositive('proofStrength', 'line.modulus', line.modulus);
   const shift = requireFinite('proofStrength', 'line.strainShift', line.strainShift ?? 0);
   const offset = requirePositive('proofStrength', 'line.offset', line.offset ?? PROOF_OFFSET);

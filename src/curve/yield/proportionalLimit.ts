@@ -3,7 +3,6 @@ import {
   requireBetween,
   requireFinite,
   requireNonNegative,
-  requireObject,
   requireOneOf,
   requireOptions,
   requirePositive,
@@ -150,7 +149,7 @@ export function proportionalLimit(curve: CurveColumns, line: ProportionalLine): 
   const checked = requireCurve(from, curve);
   requireOptions(
     from,
-    requireObject(from, 'line', line),
+    line,
     ['modulus', 'strainShift', 'definition', 'offset', 'tangentShare', 'residualStandardDeviation', 'first'],
     'line',
   );

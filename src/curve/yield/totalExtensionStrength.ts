@@ -1,7 +1,6 @@
 import {
   failure,
   requireFinite,
-  requireObject,
   requireOptions,
   requirePositive,
   success,
@@ -60,7 +59,7 @@ export function totalExtensionStrengthKernel(
 export function totalExtensionStrength(curve: CurveColumns, where: TotalExtension = {}): Outcome<CurvePoint, 'not-reached'> {
   const from = 'totalExtensionStrength';
   const checked = requireCurve(from, curve);
-  requireOptions(from, requireObject(from, 'where', where), ['totalExtension', 'strainShift'], 'where');
+  requireOptions(from, where, ['totalExtension', 'strainShift'], 'where');
   const total = requirePositive(from, 'where.totalExtension', where.totalExtension ?? 0.005);
   const shift = requireFinite(from, 'where.strainShift', where.strainShift ?? 0);
   return totalExtensionStrengthKernel(checked, total, shift, checked.strain.length);

@@ -99,7 +99,7 @@ export function upperYield(
     }
     if (fallen >= 0 && strain[i]! - strain[peak]! >= task.minimumStrain) return success({ peak, fallen, noise: noise ?? 0 });
   }
-  // a fall that was long enough has returned
+  // had it been long enough, it would have been returned above
   if (fallen >= 0) within = 'ends-after-fall';
   return failure(within, within === 'fall-within-noise' ? `falls are within the noise of ${(noise ?? 0).toPrecision(3)} MPa` : why[within]);
 }

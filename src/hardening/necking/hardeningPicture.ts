@@ -1,4 +1,4 @@
-import { InputError, requireBetween, requireColumn, requireObject, requireOptions, type CurveColumns } from '../../base/index.js';
+import { requireColumn, requireObject, requireOptions, requireWhole, type CurveColumns } from '../../base/index.js';
 import { slidingSlope } from '../../numeric/index.js';
 
 /** Options of {@link hardeningPicture}. */
@@ -52,8 +52,7 @@ export function hardeningPicture(curve: CurveColumns, options: PictureOptions = 
   const n = strain.length;
   const stress = requireColumn(from, 'curve.stress', curve.stress, { length: n });
   requireOptions(from, options, ['halfWidth']);
-  const half = requireBetween(from, 'options.halfWidth', options.halfWidth ?? Math.max(2, Math.floor(n / 40)), 2, Math.floor((n - 1) / 2));
-  if (!Number.isInteger(half)) throw new InputError(from, 'options.halfWidth', 'out-of-range', 'must be a whole number', half);
+  const half = requireWhole(from, 'options.halfWidth', options.halfWidth ?? Math.max(2, Math.floor(n / 40)), 2, Math.floor((n - 1) / 2));
   const e = slidingSlope(strain, half);
   const s = slidingSlope(stress, half);
   const places: number[] = [];

@@ -1,4 +1,4 @@
-import { InputError, requireBetween } from '../../base/index.js';
+import { requireWhole } from '../../base/index.js';
 
 /** @internal First and last sample that the options ask for, whole numbers within the column. */
 export function sampleRange(
@@ -6,11 +6,6 @@ export function sampleRange(
   options: { readonly from?: number | undefined; readonly to?: number | undefined },
   length: number,
 ): readonly [number, number] {
-  const whole = (name: 'from' | 'to', otherwise: number, most: number): number => {
-    const sample = requireBetween(from, `options.${name}`, options[name] ?? otherwise, 0, most);
-    if (!Number.isInteger(sample)) throw new InputError(from, `options.${name}`, 'out-of-range', 'must be a whole number', sample);
-    return sample;
-  };
-  const last = whole('to', length - 1, length - 1);
-  return [whole('from', 0, last), last];
+  const last = requireWhole(from, 'options.to', options.to ?? length - 1, 0, length - 1);
+  return [requireWhole(from, 'options.from', options.from ?? 0, 0, last), last];
 }

@@ -36,6 +36,11 @@ export interface BendingResult extends MethodResult {
   readonly motionBasis: 'strain' | 'deflection' | 'deflection-then-travel' | 'strain-then-travel' | 'travel';
   /** Deflection over strain of the outer fibre while elastic [mm], where the motion was measured; 1 for a strain gauge. */
   readonly deflectionLength: number;
+  /**
+   * Whether the give of the frame was taken out of travel: false where the compliance that was given is more than travel and beam allow; absent
+   * where none was given, or there is no travel.
+   */
+  readonly frameRemoved?: boolean | undefined;
   /** Strain (from the shifted origin) and stress of the outer fibre by the elastic formulas, sample by sample as recorded. */
   readonly curve: StressStrainCurve;
   /** Slope of the elastic line, that everything below uses. */

@@ -17,6 +17,7 @@ import { withoutSpikes } from '../common/spikeRepair.js';
 import { isStrainOfPiece, slopeIsModulus } from '../loading/slopeIsModulus.js';
 import { plainCopy } from '../common/plainCopy.js';
 import { explanationOf } from '../loading/explanationOf.js';
+import { frameRemoved } from '../loading/usableFrame.js';
 
 /**
  * A bending test from its record: modulus by slope and chord, flexural strengths, and every doubt that the data show.
@@ -129,6 +130,7 @@ export function analyseBending(record: BendingColumns, piece: BendingPiece, opti
     piece: plainCopy(piece),
     motionBasis: recorded.basis === 'travel' ? 'travel' : recorded.basis === 'extensometer' ? gauge : `${gauge}-then-travel`,
     deflectionLength: strainLength,
+    ...frameRemoved(asked.frameCompliance, given.travel, refused),
     curve,
     ...quantities,
     ...(loading ? { loading } : {}),

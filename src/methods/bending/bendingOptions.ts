@@ -3,7 +3,6 @@ import {
   InputError,
   isDivisor,
   requireBetween,
-  requireObject,
   requireOptions,
   LARGEST_READING,
   requireColumn,
@@ -146,7 +145,7 @@ export const isBeamShape = ({ shape }: Section): boolean => withShapeFactor.incl
  * motion over the other its strain.
  */
 export function requireBendingPiece(from: string, piece: BendingPiece): BeamLengths {
-  requireOptions(from, requireObject(from, 'piece', piece), ['section', 'setup'], 'piece');
+  requireOptions(from, piece, ['section', 'setup'], 'piece');
   const { section, setup } = piece;
   const atNose = requireBeam(from, setup, section, 'piece.');
   const inMiddle = requireBeam(from, { ...setup, measuredAt: setup.measuredAt ?? 'mid-span' }, section, 'piece.');
@@ -178,7 +177,7 @@ const columns = ['force', 'deflection', 'strain', 'travel', 'time'] as const;
 
 /** @internal A bending record under the names that the curve knows: deflection is an extension whose base is the beam's. */
 export function requireBendingRecord(from: string, record: BendingColumns): TensionRecord {
-  requireOptions(from, requireObject(from, 'record', record), columns, 'record');
+  requireOptions(from, record, columns, 'record');
   const force = requireColumn(from, 'record.force', record.force, { least: 2, largest: LARGEST_READING });
   const column = (name: Exclude<(typeof columns)[number], 'force'>, as: 'extension' | 'strain' | 'travel' | 'time') =>
     record[name] === undefined

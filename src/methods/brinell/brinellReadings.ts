@@ -1,12 +1,4 @@
-import {
-  InputError,
-  requireColumn,
-  requireNonNegative,
-  requireObject,
-  requireOneOf,
-  requireOptions,
-  requirePositive,
-} from '../../base/index.js';
+import { InputError, requireColumn, requireNonNegative, requireOneOf, requireOptions, requirePositive } from '../../base/index.js';
 import { brinellMaterials } from './brinellIndices.js';
 import type { BrinellPiece, BrinellReadings } from './BrinellResult.js';
 import { requireForceColumns, type ForceRecord } from '../common/ForceColumns.js';
@@ -22,8 +14,8 @@ export interface CheckedIndentation {
 
 /** @internal Checks what was read, before any work. */
 export function requireBrinell(from: string, readings: BrinellReadings, piece: BrinellPiece): { ball: number; list: CheckedIndentation[] } {
-  requireOptions(from, requireObject(from, 'readings', readings), ['ballDiameter', 'force', 'indentations'], 'readings');
-  requireOptions(from, requireObject(from, 'piece', piece), ['thickness', 'material'], 'piece');
+  requireOptions(from, readings, ['ballDiameter', 'force', 'indentations'], 'readings');
+  requireOptions(from, piece, ['thickness', 'material'], 'piece');
   if (piece.thickness !== undefined) requirePositive(from, 'piece.thickness', piece.thickness);
   if (piece.material !== undefined) requireOneOf(from, 'piece.material', piece.material, brinellMaterials);
   const ball = requirePositive(from, 'readings.ballDiameter', readings.ballDiameter);
@@ -34,7 +26,7 @@ export function requireBrinell(from: string, readings: BrinellReadings, piece: B
   if (given.length === 0) throw new InputError(from, 'readings.indentations', 'empty', 'must hold at least one', 0);
   const list = readings.indentations.map((one, k): CheckedIndentation => {
     const path = `readings.indentations[${k}]`;
-    requireOptions(from, requireObject(from, path, one), ['diameters', 'force', 'record', 'edgeDistance', 'spacing'], path);
+    requireOptions(from, one, ['diameters', 'force', 'record', 'edgeDistance', 'spacing'], path);
     const { diameters } = one;
     const read =
       typeof diameters === 'number'

@@ -1,4 +1,4 @@
-import { LARGEST_READING, InputError, requireColumn, requireObject, requireOptions } from '../../base/index.js';
+import { LARGEST_READING, InputError, requireColumn, requireOptions } from '../../base/index.js';
 
 /** Columns of a test of which force and travel are recorded, or force over time. */
 export interface ForceColumns<A extends ArrayLike<number> = ArrayLike<number>> {
@@ -20,7 +20,7 @@ export function requireForceColumns(
   record: ForceColumns,
   needed: readonly ('travel' | 'time')[] = [],
 ): ForceRecord {
-  requireOptions(from, requireObject(from, path, record), ['force', 'travel', 'time'], path);
+  requireOptions(from, record, ['force', 'travel', 'time'], path);
   const force = requireColumn(from, `${path}.force`, record.force, { least: 2, largest: LARGEST_READING });
   const column = (name: 'travel' | 'time') => {
     const value = record[name];

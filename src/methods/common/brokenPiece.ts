@@ -1,7 +1,6 @@
 import {
   InputError,
   requireNonNegative,
-  requireObject,
   requireOneOf,
   requireOptions,
   requirePositive,
@@ -39,7 +38,7 @@ const names = [
 
 /** A from lengths over marks that divided the gauge length. */
 function dividedElongation(from: string, path: string, lengths: SubdividedLengths, gaugeLength: number): number {
-  requireOptions(from, requireObject(from, path, lengths), ['intervals', 'between', 'xToY', 'beyondY'], path);
+  requireOptions(from, lengths, ['intervals', 'between', 'xToY', 'beyondY'], path);
   return subdividedElongation(from, `${path}.`, gaugeLength, lengths);
 }
 
@@ -58,7 +57,7 @@ function lengthOf(from: string, path: string, after: AfterFracture, gaugeLength:
 export function requireBrokenPiece(from: string, { afterFracture: after, gaugeLength }: TestPiece): BrokenPiece {
   if (after === undefined) return {};
   const path = 'testPiece.afterFracture';
-  requireOptions(from, requireObject(from, path, after), names, path);
+  requireOptions(from, after, names, path);
   const { area, diameters, width, thickness, fractureDistance: distance, fracturePlace: place } = after;
   const read = diameters !== undefined || width !== undefined || thickness !== undefined;
   if (read && area !== undefined)

@@ -22,7 +22,7 @@ const PATH = 'options.test';
 
 /** Checks what is said of the force's verification. */
 function requireCalibration(from: string, path: string, given: ForceCalibration): ForceCalibration {
-  requireOptions(from, requireObject(from, path, given), ['certificate', 'date', 'intervalMonths', 'forceClass', 'range'], path);
+  requireOptions(from, given, ['certificate', 'date', 'intervalMonths', 'forceClass', 'range'], path);
   if (given.certificate !== undefined) requireText(from, `${path}.certificate`, given.certificate);
   if (given.date !== undefined) requireDay(from, `${path}.date`, given.date);
   if (given.intervalMonths !== undefined) requirePositive(from, `${path}.intervalMonths`, given.intervalMonths);

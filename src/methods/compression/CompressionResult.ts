@@ -56,6 +56,11 @@ export interface CompressionResult extends MethodResult {
   readonly extensionBasis: 'extensometer' | 'extensometer-then-travel' | 'travel';
   /** Length that strain is counted over [mm]. */
   readonly strainLength: number;
+  /**
+   * Whether the give of the frame was taken out of travel: false where the compliance that was given is more than travel and piece allow; absent
+   * where none was given, or there is no travel.
+   */
+  readonly frameRemoved?: boolean | undefined;
   /** Compression (from the shifted origin) and stress on the original area, sample by sample as recorded. */
   readonly curve: StressStrainCurve;
   /** Slope of the elastic line, that everything below uses. */

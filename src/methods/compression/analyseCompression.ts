@@ -21,6 +21,7 @@ import { isStrainOfPiece, slopeIsModulus } from '../loading/slopeIsModulus.js';
 import { plainCopy } from '../common/plainCopy.js';
 import { hollomonOf, meansOf } from '../loading/hardeningAndNecking.js';
 import { explanationOf } from '../loading/explanationOf.js';
+import { frameRemoved } from '../loading/usableFrame.js';
 
 /**
  * A compression test from its record: yield strength, stresses at stated strains, flow curve, and every doubt that the data show.
@@ -131,6 +132,7 @@ export function analyseCompression(
     piece: plainCopy(piece),
     extensionBasis: recorded.basis,
     strainLength: recorded.strainLength,
+    ...frameRemoved(asked.frameCompliance, given.travel, refused),
     curve,
     ...quantities,
     ...(loading ? { loading } : {}),

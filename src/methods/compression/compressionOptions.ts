@@ -100,7 +100,7 @@ export interface CompressionLengths extends PieceLengths {
 
 /** @internal Checks a piece before any work. */
 export function requireCompressionPiece(from: string, piece: CompressionPiece): CompressionLengths {
-  requireOptions(from, requireObject(from, 'piece', piece), ['section', 'height', 'extensometerLength', 'endFactor', 'afterTest'], 'piece');
+  requireOptions(from, piece, ['section', 'height', 'extensometerLength', 'endFactor', 'afterTest'], 'piece');
   const section = requireSection(from, 'piece.section', piece.section);
   const height = requirePositive(from, 'piece.height', piece.height);
   const after = requireObject(from, 'piece.afterTest', piece.afterTest ?? {}) as NonNullable<CompressionPiece['afterTest']>;

@@ -36,6 +36,11 @@ export interface CuppingResult extends MethodResult {
   readonly ballDiameter: number;
   /** Bore of the die [mm]. */
   readonly dieDiameter: number;
+  /**
+   * Whether the give of the frame was taken out of travel: false where the compliance that was given is more than the travel of a blank allow; absent
+   * where none was given.
+   */
+  readonly frameRemoved?: boolean | undefined;
   /** The blanks in the order given. */
   readonly blanks: readonly CuppingBlank[];
   /** Mean depth; absent where no blank cracked. */

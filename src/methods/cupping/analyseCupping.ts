@@ -1,13 +1,4 @@
-import {
-  finding,
-  InputError,
-  requireBetween,
-  requireObject,
-  requireOptions,
-  requirePositive,
-  trailStep,
-  type Finding,
-} from '../../base/index.js';
+import { finding, InputError, requireBetween, requireOptions, requirePositive, trailStep, type Finding } from '../../base/index.js';
 import { requireFrameCompliance, type Compliance } from '../../curve/index.js';
 import { calibrationFindings, forceOf, forceTrail } from '../common/calibrationFindings.js';
 import { conditionFindings, refusedFindings } from '../loading/frameFindings.js';
@@ -23,7 +14,7 @@ import { requireSpikeRepair, withoutSpikes, type SpikeRepair } from '../common/s
 import { scatterFindings } from '../common/scatterFindings.js';
 import { plainCopy } from '../common/plainCopy.js';
 import { requireTest } from '../common/testInfo.js';
-import { shareOfLoading } from '../loading/usableFrame.js';
+import { frameRemoved, shareOfLoading } from '../loading/usableFrame.js';
 
 /** Options of {@link analyseCupping}. */
 export interface CuppingOptions {
@@ -112,7 +103,7 @@ export function analyseCupping(
 ): CuppingResult {
   const from = 'analyseCupping';
   requireOptions(from, options, ['frameCompliance', 'ballDiameter', 'dieDiameter', 'holdingForce', 'minimumFall', 'repairs', 'test']);
-  requireOptions(from, requireObject(from, 'sheet', sheet), ['thickness', 'width'], 'sheet');
+  requireOptions(from, sheet, ['thickness', 'width'], 'sheet');
   requirePositive(from, 'sheet.thickness', sheet.thickness);
   if (sheet.width !== undefined) requirePositive(from, 'sheet.width', sheet.width);
   const asked = requireFrameCompliance(from, 'options.frameCompliance', options.frameCompliance);
@@ -138,6 +129,7 @@ export function analyseCupping(
     sheet: plainCopy(sheet),
     ballDiameter,
     dieDiameter,
+    ...frameRemoved(asked, records[0]!.travel, refused),
     blanks,
     ...(mean
       ? {
@@ -180,7 +172,7 @@ export function analyseCupping(
       options,
       Object.fromEntries(
         records.flatMap((one, k) =>
-          Object.entries(one as unknown as Record<string, Float64Array>).map(([name, column]) => [`${name}${k}`, column]),
+          Object.entries(one as unknown as Record<string, Float64Array>).map(([name, column]) => [`${name}${k + 1}`, column]),
         ),
       ),
     ),

@@ -1,4 +1,4 @@
-import { InputError, requireBetween, requireNonNegative, requireObject, requireOptions, type Section } from '../../base/index.js';
+import { InputError, requireBetween, requireNonNegative, requireOptions, type Section } from '../../base/index.js';
 import type { PieceLengths } from '../../curve/index.js';
 import {
   classSources,
@@ -80,7 +80,7 @@ const names = [
 ] as const;
 
 function requireNoise(from: string, path: string, noise: RecordNoise): RecordNoise {
-  requireOptions(from, requireObject(from, path, noise), ['force', 'displacement', 'correlation'], path);
+  requireOptions(from, noise, ['force', 'displacement', 'correlation'], path);
   const { force, displacement, correlation } = noise;
   return {
     ...(force === undefined ? {} : { force: requireNonNegative(from, `${path}.force`, force) }),
@@ -98,7 +98,7 @@ export function requireTensionUncertainty(
   broken: BrokenPiece,
 ): TensionDoubts {
   const path = 'options.uncertainty';
-  requireOptions(from, requireObject(from, path, given), names, path);
+  requireOptions(from, given, names, path);
   if (given.force !== undefined && given.forceClass !== undefined)
     throw new InputError(from, `${path}.forceClass`, 'ambiguous', 'must not be given beside force', given.forceClass);
   const section = given.section ?? {};

@@ -79,3 +79,10 @@ export function withUsableFrame<T extends Evaluated>(
   const refused = (basis === 'travel' ? shareOfLine(raw, lengths, motion, stiffest) : undefined) ?? whole;
   return refused ? { frameCompliance: undefined, refused, ...raw } : { frameCompliance: motion, ...asked };
 }
+
+/** @internal Whether the frame was taken out, as a result says it; of a record without travel, or where no compliance was given, nothing. */
+export const frameRemoved = (
+  asked: FrameMotion | undefined,
+  travel: ArrayLike<number> | undefined,
+  refused: RefusedFrame | undefined,
+): { readonly frameRemoved?: boolean } => (asked && travel ? { frameRemoved: refused === undefined } : {});

@@ -1,4 +1,4 @@
-import { trailValue, type Section, type TrailCode } from '../../base/index.js';
+import { trailValue, type Section } from '../../base/index.js';
 import { mean } from '../../numeric/index.js';
 import type { Loading } from '../loading/loadingOf.js';
 import type { MethodResult } from '../common/MethodResult.js';
@@ -50,14 +50,11 @@ const size = (difference: ReplicateDifference, what: string, number: number | un
   difference, what, number, factor, figures: 3, unit,
 }); // prettier-ignore
 
-/** Steps that take the give of the frame out. */
-const removed: readonly TrailCode[] = ['frame-compliance-removed', 'frame-and-indentation-removed'];
-
 /** Whether the give of the frame was taken out of travel, where the motion is travel. */
-const frame = ({ trail }: MethodResult, byTravel: boolean): ReplicateTrait => ({
+const frame = ({ frameRemoved }: { readonly frameRemoved?: boolean | undefined }, byTravel: boolean): ReplicateTrait => ({
   difference: 'frame',
   what: 'the give of the frame',
-  words: !byTravel ? undefined : trail.some(({ code }) => removed.includes(code)) ? 'taken out' : 'left in',
+  words: !byTravel ? undefined : frameRemoved === true ? 'taken out' : 'left in',
 });
 
 const meanIfAny = (list: ArrayLike<number>): number | undefined => (list.length > 0 ? mean(list) : undefined);
@@ -89,7 +86,7 @@ function cuppingSpeed({ blanks }: ResultOf<'cupping'>): number | undefined {
   );
 }
 
-const inTension = (one: Pick<ResultOf<'tension'>, 'testPiece' | 'extensionBasis'> & MethodResult): ReplicateTrait[] => [
+const inTension = (one: Pick<ResultOf<'tension'>, 'testPiece' | 'extensionBasis' | 'frameRemoved'> & MethodResult): ReplicateTrait[] => [
   size('gaugeLength', 'the gauge length over √S0', one.testPiece.gaugeLength / Math.sqrt(one.testPiece.section.area), ALIKE),
   ...section(one.testPiece.section),
   basis(one.extensionBasis),

@@ -114,9 +114,9 @@ export function analyseShear(
 ): ShearResult {
   const from = 'analyseShear';
   requireOptions(from, options, ['tensileStrength', 'family', 'clearanceShare', 'repairs', 'test']);
-  requireOptions(from, requireObject(from, 'piece', piece), ['diameter', 'area', 'planes', 'clearance', 'bent'], 'piece');
+  requireOptions(from, piece, ['diameter', 'area', 'planes', 'clearance', 'bent'], 'piece');
   const area = shearArea(from, 'piece.', piece);
-  requireOneOf(from, 'piece.planes', String(piece.planes), ['1', '2']);
+  requireOneOf(from, 'piece.planes', piece.planes, [1, 2]);
   if (piece.clearance !== undefined) requireNonNegative(from, 'piece.clearance', piece.clearance);
   const strength =
     options.tensileStrength === undefined ? undefined : requirePositive(from, 'options.tensileStrength', options.tensileStrength);

@@ -47,6 +47,6 @@ export function shearStress(input: ShearInput): number {
   const from = 'shearStress';
   requireOptions(from, input, ['force', 'diameter', 'area', 'planes'], 'input');
   const force = requireNonNegative(from, 'force', input.force);
-  const planes = requireOneOf(from, 'planes', String(input.planes), ['1', '2']);
-  return force / (Number(planes) * shearArea(from, '', input));
+  const planes = requireOneOf(from, 'planes', input.planes, [1, 2]);
+  return force / (planes * shearArea(from, '', input));
 }

@@ -36,6 +36,7 @@ import type { TensionResult } from '../evaluation/TensionResult.js';
 import { provenanceOf } from '../common/provenanceOf.js';
 import { withYieldDips, yieldDipFindings, yieldDips } from './yieldDips.js';
 import { withYieldLeaps, yieldLeapFindings, yieldLeaps } from './yieldLeaps.js';
+import { frameRemoved } from '../loading/usableFrame.js';
 
 /** The strengths that a verification of the force should hold. */
 const strengthsOf = (found: Pick<TensionResult, 'upperYieldStrength' | 'lowerYieldStrength' | 'proofStrengths' | 'tensileStrength'>) => [
@@ -162,7 +163,7 @@ export function runTension(
     extensionBasis: recorded.basis,
     strainLength: recorded.strainLength,
     ...(recorded.extensometerEnd === undefined ? {} : { extensometerEnd: recorded.extensometerEnd }),
-    ...(asked.frameCompliance && given.travel ? { frameRemoved: refused === undefined } : {}),
+    ...frameRemoved(asked.frameCompliance, given.travel, refused),
     curve,
     ...(interruptions.length > 0 ? { interruptions } : {}),
     ...quantities,

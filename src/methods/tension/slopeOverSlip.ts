@@ -21,6 +21,7 @@ export function slopeOverSlip(
   if (slips.length === 0) return undefined;
   const joinedStrain = strain.slice(0, last + 1);
   const per = column === 'strain' ? 1 : strainLength;
+  // as joinJumps joins them
   for (const { at, size } of slips) for (let i = at; i <= last; i += 1) joinedStrain[i]! -= size / per;
   const [recorded, joined] = [strain, joinedStrain].map((one) => lineFit(one, stress, first, last)?.slope ?? 0) as [number, number];
   const change = joined > 0 ? recorded / joined - 1 : 0;

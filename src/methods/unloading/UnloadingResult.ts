@@ -27,6 +27,11 @@ export interface UnloadingResult extends MethodResult {
   readonly testPiece: TestPiece;
   /** Where the strain comes from. */
   readonly extensionBasis: ExtensionBasis;
+  /**
+   * Whether the give of the frame was taken out of travel: false where the compliance that was given is more than travel and piece allow; absent
+   * where none was given, or there is no travel.
+   */
+  readonly frameRemoved?: boolean | undefined;
   /** Strain (from the origin of the elastic line) and stress, sample by sample. */
   readonly curve: StressStrainCurve;
   /** Limit of the permanent set [mm/mm]. */

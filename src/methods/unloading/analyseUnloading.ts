@@ -37,7 +37,7 @@ import { loopFindings } from './unloadingFindings.js';
 import { loopQuantities, permanentSetStrength, strengthAt } from './unloadingQuantities.js';
 import { requireSpikeRepair, withoutSpikes, type SpikeRepair } from '../common/spikeRepair.js';
 import type { UnloadingResult } from './UnloadingResult.js';
-import { withUsableFrame } from '../loading/usableFrame.js';
+import { frameRemoved, withUsableFrame } from '../loading/usableFrame.js';
 
 /** Options of {@link analyseUnloading}. */
 export interface UnloadingAnalysisOptions {
@@ -142,6 +142,7 @@ export function analyseUnloading(record: TensionColumns, testPiece: TestPiece, o
     test,
     testPiece: plainCopy(testPiece),
     extensionBasis: recorded.basis,
+    ...frameRemoved(asked, given.travel, refused),
     curve: { strain: recorded.strain.map((e) => e - shift), stress: recorded.stress },
     setLimit,
     loops: loops.map((loop) => {

@@ -36,6 +36,8 @@ export interface ColumnStore {
   /** Rows that do not stand on the line after the row before, and by how much line and row differ from there on. */
   readonly breaks: { readonly row: number; readonly ahead: number }[];
   readonly odd: OddRow[];
+  /** The last row with a cell in quotes that its line does not close. */
+  open: { readonly line: number; readonly text: string } | undefined;
   /** The first sign between groups of digits that was met. */
   thousands: ThousandsSign;
 }
@@ -53,6 +55,7 @@ export const columnStore = (from: string, count: number, thousands: ThousandsSig
   at: 0,
   breaks: [],
   odd: [],
+  open: undefined,
   thousands,
 });
 

@@ -44,6 +44,30 @@ function textOf(bytes: Uint8Array, start: number, end: number, decode: BodyForma
   return text.startsWith('"') ? text.replace(/^"|"$/g, '').replaceAll('""', '"').trim() : text;
 }
 
+/** Where a cell that begins with a quote at `at` is closed, or the line end that comes before. */
+function closingQuote(bytes: Uint8Array, at: number): number {
+  for (let to = at + 1; ; to += 1) {
+    if (bytes[to] === NEWLINE || bytes[to] === RETURN) return to;
+    if (bytes[to] !== QUOTE) continue;
+    if (bytes[to + 1] !== QUOTE) return to;
+    to += 1;
+  }
+}
+
+/** Among the cells from a separator to the line end, the beginning of one in quotes that the line does not close; or -1. */
+function openCell(bytes: Uint8Array, separatorAt: number, lineEnd: number, mark: number): number {
+  let at = separatorAt;
+  while (at < lineEnd) {
+    at += 1;
+    while (bytes[at] === SPACE) at += 1;
+    const from = at;
+    if (bytes[at] === QUOTE) at = closingQuote(bytes, at);
+    if (at === lineEnd && at > from) return from;
+    while (at < lineEnd && bytes[at] !== mark) at += 1;
+  }
+  return -1;
+}
+
 /**
  * @internal Scans whole lines of bytes into columns and returns the number of lines: no cell becomes a string unless it is out of the ordinary
  * (more digits than a number holds, thousands, clock times, text). The bytes from `start` to `end` must end with a line end.
@@ -67,6 +91,7 @@ export function scanBody(bytes: Uint8Array, start: number, end: number, firstLin
     let cell = 0;
     let filled = false;
     let wrong: string | undefined;
+    let open = -1; // a cell in quotes that the line does not close begins here
     for (;;) {
       let code = bytes[at]!;
       while (code === SPACE || code === blank) code = bytes[++at]!;
@@ -130,14 +155,9 @@ export function scanBody(bytes: Uint8Array, start: number, end: number, firstLin
         at = from;
         code = bytes[at]!;
         if (code === QUOTE && !spaced) {
-          code = bytes[++at]!;
-          while (code !== NEWLINE && code !== RETURN) {
-            if (code === QUOTE) {
-              if (bytes[at + 1] !== QUOTE) break;
-              at += 1;
-            }
-            code = bytes[++at]!;
-          }
+          at = closingQuote(bytes, at);
+          code = bytes[at]!;
+          if (code !== QUOTE) open = from;
         }
         while (code !== mark && code !== NEWLINE && code !== RETURN && !(spaced && code === TAB)) code = bytes[++at]!;
         if (slot >= 0) {
@@ -155,10 +175,20 @@ export function scanBody(bytes: Uint8Array, start: number, end: number, firstLin
       if (spaced) while (code === SPACE || code === TAB) code = bytes[++at]!;
       if (code === NEWLINE || code === RETURN) break;
       if (cell > last) {
-        while (code !== NEWLINE && code !== RETURN) code = bytes[++at]!;
+        const rest = at;
+        let quotes = false;
+        while (code !== NEWLINE && code !== RETURN) {
+          if (code === QUOTE) quotes = true;
+          code = bytes[++at]!;
+        }
+        if (quotes && !spaced) open = openCell(bytes, rest, at, mark);
         break;
       }
       if (!spaced) at += 1;
+    }
+    if (filled) {
+      if (store.open !== undefined) requireClosed(store.from, store.open);
+      if (open >= 0) store.open = { line, text: textOf(bytes, open, at, format.decode) };
     }
     at += bytes[at] === RETURN && bytes[at + 1] === NEWLINE && at + 1 < end ? 2 : 1;
     if (wrong !== undefined || (filled && cell <= last)) {
@@ -177,6 +207,17 @@ export function scanBody(bytes: Uint8Array, start: number, end: number, firstLin
     }
   }
   return line - firstLine;
+}
+
+/** Numbers below a cell in quotes that its line does not close: the cell may go on among them, so they may be no readings. */
+function requireClosed(from: string, { line, text }: NonNullable<ColumnStore['open']>): void {
+  throw new InputError(
+    from,
+    `line ${line}`,
+    'ambiguous',
+    'must close every cell in quotes that it opens: the numbers below may be part of it',
+    text,
+  );
 }
 
 /** Where the lines looked at had no mark in their numbers, a number by the other decimal sign leaves the file open. */

@@ -1,4 +1,4 @@
-import { InputError, requireArray, requireBetween, type TensionColumns, type TensionRecord, type TrailStep } from '../../base/index.js';
+import { requireArray, requireWhole, type TensionColumns, type TensionRecord, type TrailStep } from '../../base/index.js';
 import { reapplySteps } from './reapplySteps.js';
 
 /**
@@ -25,7 +25,6 @@ import { reapplySteps } from './reapplySteps.js';
 export function undoStep(raw: TensionColumns, trail: readonly TrailStep[], step?: number): TensionRecord {
   const from = 'undoStep';
   const last = requireArray(from, 'trail', trail).length - 1;
-  const undone = requireBetween(from, 'step', step ?? last, 0, last);
-  if (!Number.isInteger(undone)) throw new InputError(from, 'step', 'out-of-range', 'must be a whole number', step);
+  const undone = requireWhole(from, 'step', step ?? last, 0, last);
   return reapplySteps(raw, trail.slice(0, undone));
 }

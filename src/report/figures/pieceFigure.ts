@@ -1,4 +1,4 @@
-import { InputError, requireObject, requireOptions, requirePositive, requireSection, type Section } from '../../base/index.js';
+import { InputError, requireOptions, requirePositive, requireSection, type Section } from '../../base/index.js';
 import type { Figure, FigureValue } from './Figure.js';
 import { figure } from './figureStyle.js';
 import { figureOptions, presentation, type FigureOptions } from '../words/presentation.js';
@@ -63,7 +63,7 @@ function quarter(size: number, half: number, radius: number, head: number, end: 
 export function pieceFigure(piece: PieceDrawing, options: FigureOptions = {}): Figure {
   const from = 'pieceFigure';
   const known = ['section', 'gaugeLength', 'parallelLength', 'filletRadius', 'headSize', 'totalLength'];
-  requireOptions(from, requireObject(from, 'piece', piece), known, 'piece');
+  requireOptions(from, piece, known, 'piece');
   requireOptions(from, options, figureOptions);
   const show = presentation(from, options);
   const ink = show.colours.mark;

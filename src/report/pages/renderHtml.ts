@@ -17,7 +17,7 @@ const optionNames = ['drawings', 'furtherFigures', 'decisions', 'whatIf', 'paper
 function requireFurther(from: string, given: readonly FurtherFigure[] | undefined): void {
   requireList(from, 'options.furtherFigures', given ?? [], 0).forEach((one, i) => {
     const path = `options.furtherFigures[${i}]`;
-    requireOptions(from, requireObject(from, path, one), ['figure', 'drawing'], path);
+    requireOptions(from, one, ['figure', 'drawing'], path);
     requireObject(from, `${path}.figure`, one.figure);
     for (const name of ['title', 'description'] as const) requireText(from, `${path}.figure.${name}`, one.figure[name]);
     requireText(from, `${path}.drawing`, one.drawing);
