@@ -46,7 +46,13 @@ export function tensionQuantities(
   const { line } = numbers;
   const resilience =
     holds.modulus && line.ok && proof
-      ? quantity('Ur', 'elastic energy per volume at the proof strength', proof.value ** 2 / (2 * line.slope), 'MPa', 'Rp²/(2E) (textbooks)')
+      ? quantity(
+          'Ur',
+          'elastic energy per volume at the proof strength',
+          proof.value ** 2 / (2 * line.slope),
+          'MPa',
+          'Rp²/(2E) (textbooks)',
+        )
       : undefined;
   // assigned, because a literal that begins with another object's fields costs ten times as much, and every trial makes one
   return Object.assign(
