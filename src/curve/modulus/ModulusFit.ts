@@ -1,3 +1,4 @@
+import type { AboveOthers } from './aboveOthers.js';
 import type { BeginningYield } from './beginningYield.js';
 import type { LineResiduals } from './lineResiduals.js';
 import type { LinearPart } from './linearPart.js';
@@ -77,6 +78,8 @@ export interface LineExplanation {
   readonly slopeFall?: SlopeFall | undefined;
   /** What other windows would give; absent where the bounds leave no room, and where a given window begins beyond the 0.2 % offset line. */
   readonly envelope?: WindowEnvelope | undefined;
+  /** How far the slope by an extensometer lies above those of all other windows, where more than scatter explains; absent where it does not, and where that was not looked at. */
+  readonly aboveOthers?: AboveOthers | undefined;
   /** Whether the line rests on a straight part, by what stands above; absent where that is not known: by too few samples, values of strain or steps of its reading. */
   readonly linearPart?: LinearPart | undefined;
   /** Whether the 0.2 % proof strength of this line can be trusted; absent where the curve reaches none. */
