@@ -9,6 +9,7 @@ export { fitModulus } from './modulus/fitModulus.js';
 export { bendDoubt } from './modulus/beginningYield.js';
 export { type AboveOthers } from './modulus/aboveOthers.js';
 export { type BeginningYield } from './modulus/beginningYield.js';
+export { type RemainingToe } from './modulus/remainingToe.js';
 export { type NoiseFlattening } from './modulus/noiseFlattening.js';
 export { type StrainSteps } from './modulus/strainSteps.js';
 export { type LineResiduals } from './modulus/lineResiduals.js';

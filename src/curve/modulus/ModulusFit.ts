@@ -5,6 +5,7 @@ import type { LinearPart } from './linearPart.js';
 import type { LineTrust } from './lineTrust.js';
 import type { NoiseFlattening } from './noiseFlattening.js';
 import type { StrainSteps } from './strainSteps.js';
+import type { RemainingToe } from './remainingToe.js';
 import type { WindowChoice } from '../window/windowChoice.js';
 import type { WindowEnvelope } from './windowEnvelope.js';
 
@@ -70,6 +71,8 @@ export interface LineExplanation {
   readonly residuals?: LineResiduals | undefined;
   /** What yielding that has begun within the window takes off the slope; absent for a curve with a corner or a yield point. */
   readonly beginningYield?: BeginningYield | undefined;
+  /** What a toe that reaches up into the window takes off the slope; absent where the slope does not rise from 0.2-0.3 to 0.3-0.4 of the 0.2 %-offset stress. */
+  readonly remainingToe?: RemainingToe | undefined;
   /** What noise of the strains takes off the slope; absent where there is none, or too few samples tell it. */
   readonly noiseFlattening?: NoiseFlattening | undefined;
   /** What steps of the strain reading leave open of the slope; absent where it was not read in steps. */

@@ -26,8 +26,8 @@ function bendInput({ explanation: { residuals } }: TensionTask, noise: KnownNois
 }
 
 /** The slope that a straight part would have. */
-function yieldingInput({ explanation: { beginningYield } }: TensionTask): CheckedInput[] {
-  const uncertainty = bendDoubt(beginningYield);
+function yieldingInput({ explanation }: TensionTask): CheckedInput[] {
+  const uncertainty = bendDoubt(explanation);
   if (!(uncertainty > NOTHING)) return [];
   return [requireInput(FROM, 'yielding', 'yielding and toe in the elastic line', { value: 1, unit: '1', uncertainty })];
 }

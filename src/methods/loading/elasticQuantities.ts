@@ -47,7 +47,7 @@ export function modulusWindowOf(
 /** @internal The slope of an elastic line as a quantity, with what the scatter of its samples, the luck of its search, the bends of the curve, noise and steps of the strains, and flatter windows leave open. */
 export const slopeQuantity = (
   line: ElasticLine,
-  { residuals, beginningYield, noiseFlattening, strainSteps, aboveOthers }: LineExplanation,
+  { residuals, beginningYield, remainingToe, noiseFlattening, strainSteps, aboveOthers }: LineExplanation,
   symbol: string,
   name: string,
   source: string,
@@ -61,7 +61,7 @@ export const slopeQuantity = (
     line.points > 2
       ? Math.hypot(
           slopeDoubt(line, residuals),
-          line.slope * bendDoubt(beginningYield),
+          line.slope * bendDoubt({ beginningYield, remainingToe }),
           line.slope * (noiseFlattening?.slopeShare ?? 0),
           line.slope * (strainSteps?.slopeShare ?? 0),
           line.slope * (aboveOthers?.slopeShare ?? 0),
