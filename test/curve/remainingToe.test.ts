@@ -20,27 +20,28 @@ it.each([
   [0.2, 0.7],
   [0.4, 0.6],
 ])('tells what is left of a toe that ends over %d of the offset stress, at %d of it', (over, middle) => {
-  const start = 1 / E;
+  const start = 4 / E;
   const slope = slopeAt(middle, start, over);
   // the true share that the toe takes off there
   expect(remainingToe(slope, middle, 0, bands(start, over))?.slopeShare).toBeCloseTo(1 - slope / E, 6);
 });
 
 it('tells the same toe where yielding takes off its own share', () => {
-  const [start, over, middle, yielded] = [1 / E, 0.2, 0.6, 0.03];
+  const [start, over, middle, yielded] = [4 / E, 0.2, 0.6, 0.03];
   const slope = slopeAt(middle, start, over);
   const found = remainingToe(slope * (1 - yielded), middle, yielded, bands(start, over))!;
   expect(found.slopeShare).toBeCloseTo((1 - slope / E) * (1 - yielded), 6);
 });
 
 it('takes a toe to halve from band to band where the window lies beside them', () => {
-  const { above, fall } = bands(1 / E, 0.2);
+  const { above, fall } = bands(4 / E, 0.2);
   const a = -fall.value / above;
   expect(remainingToe(above, 0.35, 0, { above, fall })?.slopeShare).toBeCloseTo(above * a, 12);
 });
 
-it('is none where the slope does not rise beyond its error, or falls', () => {
-  expect(remainingToe(E, 0.6, 0, { above: E, fall: { value: -0.03, standardError: 0.01 } })).toBeUndefined();
+it('is none where the slope does not rise by a tenth and beyond its error, or falls', () => {
+  expect(remainingToe(E, 0.6, 0, { above: E, fall: { value: -0.2, standardError: 0.06 } })).toBeUndefined();
+  expect(remainingToe(E, 0.6, 0, { above: E, fall: { value: -0.09, standardError: 0.001 } })).toBeUndefined();
   expect(remainingToe(E, 0.6, 0, { above: E, fall: { value: 0.2, standardError: 0.01 } })).toBeUndefined();
 });
 

@@ -7,8 +7,9 @@ export interface RemainingToe {
   readonly slopeShare: number;
 }
 
-/** A rise of slope from band to band counts from so many standard errors on, for both are short. */
+/** A rise of slope from band to band counts from so many standard errors on, and from this share: both bands are short, and noise that drifts bends them. */
 const RISE = 4;
+const LEAST = 0.1;
 /** Middle of the upper band, and the step from band to band. */
 const UPPER = (BANDS[1] + BANDS[2]) / 2;
 const STEP = BANDS[1] - BANDS[0];
@@ -33,7 +34,7 @@ export function remainingToe(
   yielded: number,
   { fall: { value, standardError }, above }: { readonly fall: SlopeFall; readonly above: number },
 ): RemainingToe | undefined {
-  if (!(value < -RISE * standardError) || !(above > 0)) return undefined;
+  if (!(value < -Math.max(LEAST, RISE * standardError)) || !(above > 0)) return undefined;
   // 1/m₁ − 1/m₂ with m₂ = (1 − fall) m₁
   const a = -value / above;
   const k = (middle - UPPER) / STEP;
