@@ -42,3 +42,7 @@ it('does not ask of a window that was given, nor where there are no others', () 
   expect(aboveOthers({ ...line, criterion: { by: 'samples', first: 0, last: 99 } }, RISE, others(1, 2))).toBeUndefined();
   expect(aboveOthers(line, RISE, {})).toBeUndefined();
 });
+
+it('leaves the others to a toe that shows in them', () => {
+  expect(aboveOthers(line, RISE, { ...others(190_000, 210_000), remainingToe: { slopeShare: 0 } })).toBeUndefined();
+});

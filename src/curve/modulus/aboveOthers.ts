@@ -26,10 +26,12 @@ export function aboveOthers(
     residuals,
     noiseFlattening,
     strainSteps,
-  }: Pick<LineExplanation, 'envelope' | 'residuals' | 'noiseFlattening' | 'strainSteps'>,
+    remainingToe,
+  }: Pick<LineExplanation, 'envelope' | 'residuals' | 'noiseFlattening' | 'strainSteps' | 'remainingToe'>,
 ): AboveOthers | undefined {
   const { criterion, offsetStress, slope } = line;
-  if (!envelope || offsetStress === undefined || isGiven(line)) return undefined;
+  // a toe that reaches so far makes the others flat
+  if (!envelope || remainingToe || offsetStress === undefined || isGiven(line)) return undefined;
   const { spanShare = SHARE } = criterion as { readonly spanShare?: number };
   const longer = spanShare > 0 ? Math.max(1, rise / (spanShare * offsetStress)) : 1;
   const allowed = ALLOWED + (noiseFlattening?.slopeShare ?? 0) * longer ** 2 + (strainSteps?.slopeShare ?? 0) * longer ** 1.5;
