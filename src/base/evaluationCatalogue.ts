@@ -27,10 +27,20 @@ export const evaluationEntries = {
     message: '{symbols}: the offset line has no linear part to rest on. Where the curve is bent, its slope is too low, and the strength too high.',
     remedy: 'Report a strength at a total extension, or take the slope from an unloading line.',
   },
+  'extensions-without-line': {
+    severity: 'caution', about: 'method',
+    message: '{symbols}: what is counted from the elastic line, origin and elastic part, has no linear part to rest on, and is off by more than the uncertainty says.',
+    remedy: 'Read them as estimates. Of a piece that hardly flows, measure the extension after fracture on the piece itself.',
+  },
   'slope-over-slip': {
     severity: 'fault', about: 'method',
     message: 'The extensometer slipped within the elastic window (at sample {sample}): joined there, the line would have {joined} MPa, so the slip changes its slope by {change} %; E is withheld.',
     remedy: 'Join the parts (`joinJumps`) or state a window clear of the slip; proof strengths by this line carry the same error.',
+  },
+  'slope-above-others': {
+    severity: 'caution', about: 'method',
+    message: 'The slope, {slope} MPa, lies above those of all other windows, {lowest} to {highest} MPa, by more than noise explains: either a knife edge crept back within the window, which makes it too steep, or the piece straightened below it, which makes the others too flat. The uncertainty of E holds both ({share} %).',
+    remedy: 'Look at the elastic detail; clamp the extensometer afresh and repeat, or state a window clear of the creep. Gauges on both sides tell a bent piece.',
   },
   'slope-scatter': {
     severity: 'caution', about: 'method',

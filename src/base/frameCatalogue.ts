@@ -10,7 +10,7 @@ export const frameEntries = {
   'frame-compliance-removed': {
     severity: 'note', about: 'frame',
     message: 'A frame compliance of {compliance} mm/N was removed; it was {share} % of the motion in the elastic part.',
-    remedy: 'State where the compliance comes from; its doubt carries into E.',
+    remedy: 'State where the compliance comes from, and its uncertainty: where that is not given, the uncertainty of E leaves it out.',
   },
   'compliance-of-other-grips': {
     severity: 'caution', about: 'frame',
@@ -24,7 +24,7 @@ export const frameEntries = {
   },
   'frame-stretches-more-than-piece': {
     severity: 'caution', about: 'frame',
-    message: 'The frame stretches {ratio} times as much as the piece: E carries at least {ratio} times the relative doubt of the compliance.',
+    message: 'The frame stretches {ratio} times as much as the piece: E carries at least {ratio} times the relative doubt of the compliance. Where that is not given, the uncertainty of E leaves it out.',
     remedy: 'Use an extensometer for E.',
   },
   'modulus-includes-frame-compliance': {

@@ -207,6 +207,11 @@ export const recordEntries = {
     message: 'The elastic line rests on {points} samples, fewer than the {least} that a modulus takes: E is withheld.',
     remedy: 'Log faster or load slower in the elastic part.',
   },
+  'modulus-of-scatter': {
+    severity: 'fault', about: 'record',
+    message: 'The slope has a relative standard error of {error} %, more than the {limit} % that a modulus may have: E is withheld.',
+    remedy: 'Reduce noise or log more samples in the elastic part; up to 1 % is wanted. What is counted from the line, origin and proof strengths, is as doubtful.',
+  },
   'sampling-slow-for-yield': {
     severity: 'caution', about: 'record',
     message: 'At a sampling rate of {frequency} per second and a stress rate of {rate} MPa/s the upper yield strength may be low by up to {loss} MPa.',

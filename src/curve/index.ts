@@ -7,7 +7,9 @@ export { energyDensity, type EnergyOptions } from './energyDensity.js';
 export { fitModulus } from './modulus/fitModulus.js';
 /** @internal */
 export { bendDoubt } from './modulus/beginningYield.js';
+export { type AboveOthers } from './modulus/aboveOthers.js';
 export { type BeginningYield } from './modulus/beginningYield.js';
+export { type RemainingToe } from './modulus/remainingToe.js';
 export { type NoiseFlattening } from './modulus/noiseFlattening.js';
 export { type StrainSteps } from './modulus/strainSteps.js';
 export { type LineResiduals } from './modulus/lineResiduals.js';
@@ -86,6 +88,10 @@ export { areaUnder } from './energyDensity.js';
 export { explainLine } from './modulus/explainLine.js';
 /** @internal */
 export { isGiven, linearLimits } from './modulus/linearPart.js';
+/** @internal */
+export { aboveOthers } from './modulus/aboveOthers.js';
+/** @internal */
+export { slopeDoubt } from './modulus/slopeDoubt.js';
 /** @internal */
 export { fitModulusKernel } from './modulus/fitModulus.js';
 /** @internal */

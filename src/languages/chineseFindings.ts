@@ -169,6 +169,10 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: '弹性直线依据 {points} 个采样点，少于求模量所需的 {least} 个：不给出 E。',
     remedy: '在弹性段提高采样频率或放慢加载。',
   },
+  'modulus-of-scatter': {
+    message: '斜率的相对标准误差为 {error} %，超过模量所允许的 {limit} %：不给出 E。',
+    remedy: '降低噪声或在弹性段多记录采样点；宜不超过 1 %。由该直线算起的原点与规定塑性延伸强度同样可疑。',
+  },
   'sampling-slow-for-yield': {
     message: '应力速率为 {rate} MPa/s 时每秒采样 {frequency} 次：上屈服强度最多可能偏低 {loss} MPa。',
     remedy: '在屈服附近提高采样频率或放慢加载。',
@@ -265,10 +269,10 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'frame-compliance-removed': {
     message: '已扣除试验机柔度 {compliance} mm/N；它占弹性段位移的 {share} %。',
-    remedy: '说明柔度的来源；其不确定性会传递给 E。',
+    remedy: '说明柔度的来源及其不确定性：未给出时，E 的不确定性不包含它。',
   },
   'frame-stretches-more-than-piece': {
-    message: '试验机的伸长为试样的 {ratio} 倍：E 的相对不确定性至少为柔度相对不确定性的 {ratio} 倍。',
+    message: '试验机的伸长为试样的 {ratio} 倍：E 的相对不确定性至少为柔度相对不确定性的 {ratio} 倍。未给出柔度的不确定性时，E 的不确定性不包含它。',
     remedy: '测定 E 应使用引伸计。',
   },
   'modulus-includes-frame-compliance': {
@@ -308,9 +312,17 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: '{symbols}：偏移直线没有直线段可依。曲线弯曲处其斜率偏小，强度偏大。',
     remedy: '报告规定总延伸强度，或由卸载线取斜率。',
   },
+  'extensions-without-line': {
+    message: '{symbols}：由弹性直线算起的部分（原点与弹性部分）没有直线段可依，其偏差大于所给的不确定性。',
+    remedy: '仅作估计。对几乎不流动的试样，应在试样上直接测量断后伸长。',
+  },
   'slope-over-slip': {
     message: '引伸计在弹性窗口内打滑（第 {sample} 个采样点）：若在该处接续，直线斜率为 {joined} MPa，即打滑使斜率改变 {change} %；不给出 E。',
     remedy: '将各段接续（`joinJumps`），或指定避开打滑处的窗口；按此直线求得的规定塑性延伸强度带有同样的误差。',
+  },
+  'slope-above-others': {
+    message: '斜率 {slope} MPa 高于所有其他窗口的斜率（{lowest} 至 {highest} MPa），超出噪声所能解释的程度：或者刀口在窗口内缓慢回退，使斜率偏大；或者试样在其下方被拉直，使其他窗口偏小。E 的不确定性包含这两种情形（{share} %）。',
+    remedy: '查看弹性段细节；重新装夹引伸计并重做试验，或指定避开回退处的窗口。两侧测量可发现弯曲的试样。',
   },
   'slope-scatter': {
     message: '斜率的相对标准误差为 {error} %。',

@@ -236,6 +236,7 @@ export const chineseValueWords: Readonly<Record<FindingValueWord, string>> = {
   'yielding and toe in the elastic line': '弹性直线内的初始屈服与起始弯曲段',
   'noise of the strain in the elastic line': '弹性直线内的应变噪声',
   'steps of the strain in the elastic line': '弹性直线内的应变分度',
+  'flatter windows beside the elastic line': '弹性直线旁较平的窗口',
   'falls that may be strokes or slips': '可能是泵冲程或打滑的下降',
   accuracy: '准确度',
   'reference instrument': '标准器',

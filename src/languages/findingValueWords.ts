@@ -228,6 +228,7 @@ export const findingValueWords = [
   'yielding and toe in the elastic line',
   'noise of the strain in the elastic line',
   'steps of the strain in the elastic line',
+  'flatter windows beside the elastic line',
   'falls that may be strokes or slips',
   'accuracy',
   'reference instrument',

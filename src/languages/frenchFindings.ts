@@ -169,6 +169,10 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'La droite élastique repose sur {points} points, moins que les {least} qu’il faut à un module : E n’est pas donné.',
     remedy: 'Enregistrer plus vite ou charger plus lentement dans la partie élastique.',
   },
+  'modulus-of-scatter': {
+    message: 'La pente a une erreur type relative de {error} %, plus que les {limit} % admis pour un module : E n’est pas donné.',
+    remedy: 'Réduire le bruit ou enregistrer plus de points dans la partie élastique ; on souhaite 1 % au plus. Ce qui se compte à partir de la droite, origine et limites d’élasticité, est aussi incertain.',
+  },
   'sampling-slow-for-yield': {
     message: 'À une cadence de {frequency} par seconde et une vitesse de mise en contrainte de {rate} MPa/s, la limite supérieure d’écoulement peut être trop basse de {loss} MPa au plus.',
     remedy: 'Enregistrer plus vite ou charger plus lentement au voisinage de l’écoulement.',
@@ -265,10 +269,10 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'frame-compliance-removed': {
     message: 'Une complaisance du bâti de {compliance} mm/N a été retranchée ; elle représentait {share} % du mouvement dans la partie élastique.',
-    remedy: 'Indiquer d’où vient la complaisance ; son incertitude se reporte sur E.',
+    remedy: 'Indiquer d’où vient la complaisance, et son incertitude : si elle manque, l’incertitude de E ne la contient pas.',
   },
   'frame-stretches-more-than-piece': {
-    message: 'Le bâti s’allonge {ratio} fois autant que l’éprouvette : E porte au moins {ratio} fois l’incertitude relative de la complaisance.',
+    message: 'Le bâti s’allonge {ratio} fois autant que l’éprouvette : E porte au moins {ratio} fois l’incertitude relative de la complaisance. Si celle-ci n’est pas donnée, l’incertitude de E ne la contient pas.',
     remedy: 'Utiliser un extensomètre pour E.',
   },
   'modulus-includes-frame-compliance': {
@@ -308,9 +312,17 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: '{symbols} : la droite décalée ne s’appuie sur aucune partie rectiligne. Là où la courbe est incurvée, sa pente est trop faible et la valeur trop élevée.',
     remedy: 'Donner une contrainte à une extension totale, ou tirer la pente d’une droite de décharge.',
   },
+  'extensions-without-line': {
+    message: '{symbols} : ce qui se compte à partir de la droite élastique, origine et part élastique, ne s’appuie sur aucune partie rectiligne et s’écarte de plus que ne le dit l’incertitude.',
+    remedy: 'Les lire comme des estimations. Pour une éprouvette qui s’écoule à peine, mesurer l’allongement après rupture sur l’éprouvette elle-même.',
+  },
   'slope-over-slip': {
     message: 'L’extensomètre a glissé dans la fenêtre élastique (au point {sample}) : raccordée là, la droite aurait {joined} MPa ; le glissement change donc sa pente de {change} % ; E n’est pas donné.',
     remedy: 'Raccorder les parties (`joinJumps`) ou donner une fenêtre à l’écart du glissement ; les limites d’élasticité tirées de cette droite portent la même erreur.',
+  },
+  'slope-above-others': {
+    message: 'La pente, {slope} MPa, dépasse celles de toutes les autres fenêtres, {lowest} à {highest} MPa, de plus que le bruit ne l’explique : ou bien un couteau a reculé peu à peu dans la fenêtre, ce qui la rend trop forte, ou bien l’éprouvette s’est redressée en dessous, ce qui rend les autres trop faibles. L’incertitude de E couvre les deux ({share} %).',
+    remedy: 'Regarder le détail élastique ; remonter l’extensomètre et recommencer, ou donner une fenêtre à l’écart de ce recul. Des capteurs des deux côtés révèlent une éprouvette cintrée.',
   },
   'slope-scatter': {
     message: 'La pente a une erreur type relative de {error} %.',

@@ -249,6 +249,7 @@ export const frenchValueWords: Readonly<Record<FindingValueWord, string>> = {
   'yielding and toe in the elastic line': 'début d’écoulement et pied de courbe dans la droite élastique',
   'noise of the strain in the elastic line': 'bruit de la déformation dans la droite élastique',
   'steps of the strain in the elastic line': 'pas de la déformation dans la droite élastique',
+  'flatter windows beside the elastic line': 'fenêtres plus plates à côté de la droite élastique',
   'falls that may be strokes or slips': 'chutes qui peuvent être des coups de pompe ou des glissements',
   accuracy: 'justesse',
   'reference instrument': 'instrument de référence',

@@ -169,6 +169,10 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Die elastische Gerade beruht auf {points} Messpunkten, weniger als den {least}, die ein Modul braucht: E wird nicht angegeben.',
     remedy: 'Im elastischen Bereich schneller aufzeichnen oder langsamer belasten.',
   },
+  'modulus-of-scatter': {
+    message: 'Die Steigung hat einen relativen Standardfehler von {error} %, mehr als die {limit} %, die ein Modul haben darf: E wird nicht angegeben.',
+    remedy: 'Rauschen verringern oder im elastischen Bereich mehr Messpunkte aufzeichnen; gewünscht sind höchstens 1 %. Was von der Geraden aus zählt, Nullpunkt und Dehngrenzen, ist ebenso unsicher.',
+  },
   'sampling-slow-for-yield': {
     message: 'Bei einer Abtastrate von {frequency} je Sekunde und einer Spannungsgeschwindigkeit von {rate} MPa/s kann die obere Streckgrenze um bis zu {loss} MPa zu niedrig sein.',
     remedy: 'Im Bereich der Streckgrenze schneller aufzeichnen oder langsamer belasten.',
@@ -265,10 +269,10 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'frame-compliance-removed': {
     message: 'Eine Nachgiebigkeit des Prüfrahmens von {compliance} mm/N wurde abgezogen; sie machte {share} % des Weges im elastischen Bereich aus.',
-    remedy: 'Angeben, woher die Nachgiebigkeit stammt; ihre Unsicherheit geht in E ein.',
+    remedy: 'Angeben, woher die Nachgiebigkeit stammt, und ihre Unsicherheit: Wo sie fehlt, enthält die Unsicherheit von E sie nicht.',
   },
   'frame-stretches-more-than-piece': {
-    message: 'Der Prüfrahmen dehnt sich {ratio}-mal so stark wie die Probe: E trägt mindestens das {ratio}-Fache der relativen Unsicherheit der Nachgiebigkeit.',
+    message: 'Der Prüfrahmen dehnt sich {ratio}-mal so stark wie die Probe: E trägt mindestens das {ratio}-Fache der relativen Unsicherheit der Nachgiebigkeit. Wo diese nicht angegeben ist, enthält die Unsicherheit von E sie nicht.',
     remedy: 'Für E einen Längenänderungsaufnehmer verwenden.',
   },
   'modulus-includes-frame-compliance': {
@@ -308,9 +312,17 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: '{symbols}: Die Parallele stützt sich auf keinen geradlinigen Teil. Wo die Kurve gekrümmt ist, ist ihre Steigung zu klein und der Wert zu groß.',
     remedy: 'Eine Spannung bei einer gesamten Dehnung angeben oder die Steigung einer Entlastungsgeraden entnehmen.',
   },
+  'extensions-without-line': {
+    message: '{symbols}: Was von der elastischen Geraden aus zählt, Nullpunkt und elastischer Anteil, stützt sich auf keinen geradlinigen Teil und liegt weiter daneben, als die Unsicherheit sagt.',
+    remedy: 'Als Schätzwerte lesen. Bei einer Probe, die kaum fließt, die Dehnung nach dem Bruch an der Probe selbst messen.',
+  },
   'slope-over-slip': {
     message: 'Das Extensometer ist im elastischen Auswertefenster gerutscht (bei Messpunkt {sample}): dort zusammengefügt hätte die Gerade {joined} MPa, das Rutschen ändert ihre Steigung also um {change} %; E wird nicht angegeben.',
     remedy: 'Die Teile zusammenfügen (`joinJumps`) oder ein Fenster ohne das Rutschen angeben; Dehngrenzen nach dieser Geraden tragen denselben Fehler.',
+  },
+  'slope-above-others': {
+    message: 'Die Steigung, {slope} MPa, liegt über denen aller anderen Fenster, {lowest} bis {highest} MPa, und um mehr, als Rauschen erklärt: Entweder kroch eine Schneide im Fenster zurück, dann ist sie zu groß, oder die Probe richtete sich darunter gerade, dann sind die anderen zu klein. Die Unsicherheit von E umfasst beides ({share} %).',
+    remedy: 'Den elastischen Bereich ansehen; das Extensometer neu ansetzen und wiederholen oder ein Fenster ohne das Kriechen angeben. Aufnehmer auf beiden Seiten zeigen eine krumme Probe.',
   },
   'slope-scatter': {
     message: 'Die Steigung hat einen relativen Standardfehler von {error} %.',

@@ -249,6 +249,7 @@ export const germanValueWords: Readonly<Record<FindingValueWord, string>> = {
   'yielding and toe in the elastic line': 'beginnendes Fließen und Anlaufbereich in der elastischen Geraden',
   'noise of the strain in the elastic line': 'Rauschen der Dehnung in der elastischen Geraden',
   'steps of the strain in the elastic line': 'Schritte der Dehnung in der elastischen Geraden',
+  'flatter windows beside the elastic line': 'flachere Fenster neben der elastischen Geraden',
   'falls that may be strokes or slips': 'Abfälle, die Hübe oder Rutschen sein können',
   accuracy: 'Anzeigeabweichung',
   'reference instrument': 'Referenzgerät',

@@ -169,6 +169,10 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'La recta elástica se apoya en {points} datos, menos de los {least} que requiere un módulo: no se da E.',
     remedy: 'Registrar más rápido o cargar más despacio en el tramo elástico.',
   },
+  'modulus-of-scatter': {
+    message: 'La pendiente tiene un error típico relativo del {error} %, más que el {limit} % que admite un módulo: no se da E.',
+    remedy: 'Reducir el ruido o registrar más datos en el tramo elástico; conviene un 1 % como máximo. Lo que se cuenta desde la recta, el origen y los límites elásticos, es igual de dudoso.',
+  },
   'sampling-slow-for-yield': {
     message: 'Con una frecuencia de muestreo de {frequency} por segundo y una velocidad de tensión de {rate} MPa/s, el límite superior de cedencia puede resultar bajo en hasta {loss} MPa.',
     remedy: 'Registrar más rápido o cargar más despacio en torno a la cedencia.',
@@ -265,10 +269,10 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'frame-compliance-removed': {
     message: 'Se descontó una flexibilidad de la máquina de {compliance} mm/N; suponía el {share} % del movimiento en el tramo elástico.',
-    remedy: 'Indicar de dónde procede la flexibilidad; su incertidumbre se transmite a E.',
+    remedy: 'Indicar de dónde procede la flexibilidad, y su incertidumbre: si falta, la incertidumbre de E no la incluye.',
   },
   'frame-stretches-more-than-piece': {
-    message: 'La máquina se alarga {ratio} veces lo que la probeta: E lleva al menos {ratio} veces la incertidumbre relativa de la flexibilidad.',
+    message: 'La máquina se alarga {ratio} veces lo que la probeta: E lleva al menos {ratio} veces la incertidumbre relativa de la flexibilidad. Si esta no se indica, la incertidumbre de E no la incluye.',
     remedy: 'Emplear un extensómetro para determinar E.',
   },
   'modulus-includes-frame-compliance': {
@@ -308,9 +312,17 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: '{symbols}: la recta paralela no se apoya en ningún tramo recto. Donde la curva está doblada, su pendiente es demasiado baja y el valor demasiado alto.',
     remedy: 'Dar una tensión a una extensión total, o tomar la pendiente de una recta de descarga.',
   },
+  'extensions-without-line': {
+    message: '{symbols}: lo que se cuenta desde la recta elástica, el origen y la parte elástica, no se apoya en ningún tramo recto y se desvía más de lo que dice la incertidumbre.',
+    remedy: 'Leerlos como estimaciones. En una probeta que apenas fluye, medir el alargamiento después de la rotura en la propia probeta.',
+  },
   'slope-over-slip': {
     message: 'El extensómetro deslizó dentro de la ventana elástica (en el dato {sample}): unida allí, la recta tendría {joined} MPa, así que el deslizamiento cambia su pendiente un {change} %; no se da E.',
     remedy: 'Unir los tramos (`joinJumps`) o indicar una ventana sin el deslizamiento; los límites elásticos por esta recta llevan el mismo error.',
+  },
+  'slope-above-others': {
+    message: 'La pendiente, {slope} MPa, supera las de todas las demás ventanas, de {lowest} a {highest} MPa, más de lo que explica el ruido: o una cuchilla retrocedió poco a poco dentro de la ventana, y es demasiado alta, o la probeta se enderezó por debajo, y las demás son demasiado bajas. La incertidumbre de E abarca ambas cosas ({share} %).',
+    remedy: 'Mirar el detalle elástico; montar de nuevo el extensómetro y repetir, o indicar una ventana sin ese retroceso. Captadores a ambos lados revelan una probeta doblada.',
   },
   'slope-scatter': {
     message: 'La pendiente tiene un error típico relativo del {error} %.',

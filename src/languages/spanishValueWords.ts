@@ -249,6 +249,7 @@ export const spanishValueWords: Readonly<Record<FindingValueWord, string>> = {
   'yielding and toe in the elastic line': 'fluencia incipiente y pie de la curva en la recta elástica',
   'noise of the strain in the elastic line': 'ruido de la deformación en la recta elástica',
   'steps of the strain in the elastic line': 'pasos de la deformación en la recta elástica',
+  'flatter windows beside the elastic line': 'ventanas más planas junto a la recta elástica',
   'falls that may be strokes or slips': 'caídas que pueden ser emboladas o deslizamientos',
   accuracy: 'exactitud',
   'reference instrument': 'instrumento patrón',

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { knownCurve } from '../../bench/scenarios.js';
+import { slopeDoubt } from '../../src/curve/index.js';
 import { analyseTension, fitModulus, required, sectionFromArea } from '../../src/index.js';
 
 /** Ramberg-Osgood without noise, in even steps of stress. */
@@ -82,9 +83,10 @@ describe('the uncertainty of a smooth curve', () => {
       { force: stress.map((R) => 50 * R), extension: strain.map((e) => 50 * e) },
       { section: sectionFromArea({ area: 50 }), gaugeLength: 50 },
     );
-    const { slope, relativeStandardError, beginningYield, noiseFlattening } = result.modulusWindow!;
+    const { slope, points, relativeStandardError, residuals, beginningYield, noiseFlattening } = result.modulusWindow!;
+    const scatter = slopeDoubt({ criterion: { by: 'lower-bound', z: 4 }, points, standardError: slope * relativeStandardError }, residuals);
     expect(result.modulus!.standardUncertainty! / slope).toBeCloseTo(
-      Math.hypot(relativeStandardError, 2 * beginningYield!.slopeShare, noiseFlattening?.slopeShare ?? 0),
+      Math.hypot(scatter / slope, 2 * beginningYield!.slopeShare, noiseFlattening?.slopeShare ?? 0),
       12,
     );
   });

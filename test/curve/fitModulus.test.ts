@@ -128,7 +128,7 @@ describe('fall of the slope from 20 to 30 to 40 % of the offset stress', () => {
   const strain = clean.map((R) => Math.min(R, 120) / 200_000 + Math.max(0, R - 120) / 190_000);
 
   test('a twentieth, without error where there is no noise', () => {
-    const fall = slopeFall({ strain, stress: clean }, 400, 200)!;
+    const { fall } = slopeFall({ strain, stress: clean }, 400, 200)!;
     expect(fall.value).toBeCloseTo(0.05, 9);
     expect(fall.standardError).toBeLessThan(1e-9);
   });
@@ -137,7 +137,7 @@ describe('fall of the slope from 20 to 30 to 40 % of the offset stress', () => {
     const stress = clean.map((R) => R + 0.3 * normal());
     const line = (low: number, high: number) => lineFit(strain, stress, ...between(stress, low, high, 199))!;
     const [lower, upper] = [line(80, 120), line(120, 160)];
-    const fall = slopeFall({ strain, stress }, 400, 200)!;
+    const { fall } = slopeFall({ strain, stress }, 400, 200)!;
     const ratio = upper.slope / lower.slope;
     expect(fall.value).toBeCloseTo(1 - ratio, 12);
     expect(fall.standardError).toBeCloseTo(ratio * Math.hypot(upper.standardError / upper.slope, lower.standardError / lower.slope), 12);

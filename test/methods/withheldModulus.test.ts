@@ -45,6 +45,7 @@ describe('wherever E is withheld, a finding of the modulus says so', () => {
     ['fewer samples than asked for', 'modulus-of-few-points', record(), { thresholds: { leastElasticPoints: 9999 } }],
     ['fewer samples than eight', 'modulus-of-few-points', record({ samples: 5 })],
     ['nothing tells of a bend', 'linear-part-unknown', record({ samples: 5 }), { thresholds: { leastElasticPoints: 3 } }],
+    ['a slope that scatters', 'modulus-of-scatter', record({ samples: 60, noise: 60 })],
     ['few steps of the strain', 'strain-steps-few', record({ step: 1e-3 })],
     ['travel with the frame in it', 'modulus-includes-frame-compliance', travel(record())],
     ['a compliance that leaves nothing of the piece', 'modulus-includes-frame-compliance', travel(record()), { frameCompliance: 20 }],

@@ -1,7 +1,9 @@
+import type { AboveOthers } from './aboveOthers.js';
 import type { BeginningYield } from './beginningYield.js';
 import type { LineResiduals } from './lineResiduals.js';
 import type { NoiseFlattening } from './noiseFlattening.js';
 import type { StrainSteps } from './strainSteps.js';
+import type { RemainingToe } from './remainingToe.js';
 import type { WindowChoice } from '../window/windowChoice.js';
 import type { WindowEnvelope } from './windowEnvelope.js';
 
@@ -97,6 +99,8 @@ export interface LineExplanation {
   readonly residuals?: LineResiduals | undefined;
   /** What yielding that has begun within the window takes off the slope; absent for a curve with a corner or a yield point. */
   readonly beginningYield?: BeginningYield | undefined;
+  /** What a toe that reaches up into the window takes off the slope; absent where the slope does not rise from 0.2-0.3 to 0.3-0.4 of the 0.2 %-offset stress. */
+  readonly remainingToe?: RemainingToe | undefined;
   /** What noise of the strains takes off the slope; absent where there is none, or too few samples tell it. */
   readonly noiseFlattening?: NoiseFlattening | undefined;
   /** What steps of the strain reading leave open of the slope; absent where it was not read in steps. */
@@ -105,6 +109,8 @@ export interface LineExplanation {
   readonly slopeFall?: SlopeFall | undefined;
   /** What other windows would give; absent where the bounds leave no room, and where a given window begins beyond the 0.2 % offset line. */
   readonly envelope?: WindowEnvelope | undefined;
+  /** How far the slope by an extensometer lies above those of all other windows, where more than scatter explains; absent where it does not, and where that was not looked at. */
+  readonly aboveOthers?: AboveOthers | undefined;
   /** Whether the line rests on a straight part, by what stands above; absent where that is not known: by too few samples, values of strain or steps of its reading. */
   readonly linearPart?: LinearPart | undefined;
   /** Whether the 0.2 % proof strength of this line can be trusted; absent where the curve reaches none. */

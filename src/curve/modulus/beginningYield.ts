@@ -1,4 +1,5 @@
 import { PROOF_OFFSET } from '../../base/index.js';
+import type { LineExplanation } from './ModulusFit.js';
 
 /** What yielding that has begun within a window takes off the slope of its line. */
 export interface BeginningYield {
@@ -49,6 +50,7 @@ export function beginningYield(
 
 /**
  * @internal Relative standard uncertainty of a slope by the bends of its curve: what yielding takes off it, and once more for the toe, since the steepest
- * place of a curve is where the two balance.
+ * place of a curve is where the two balance; and what is left of a toe that shows below. All make it lower, so they add up.
  */
-export const bendDoubt = (found: BeginningYield | undefined): number => 2 * (found?.slopeShare ?? 0);
+export const bendDoubt = ({ beginningYield, remainingToe }: Pick<LineExplanation, 'beginningYield' | 'remainingToe'>): number =>
+  2 * (beginningYield?.slopeShare ?? 0) + (remainingToe?.slopeShare ?? 0);

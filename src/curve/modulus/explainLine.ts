@@ -7,6 +7,7 @@ import { lineResiduals } from './lineResiduals.js';
 import { lineTrust } from './lineTrust.js';
 import type { ElasticLine, LineExplanation } from './ModulusFit.js';
 import { noiseFlattening } from './noiseFlattening.js';
+import { remainingToe } from './remainingToe.js';
 import { slopeFall } from './slopeFall.js';
 import { strainSteps } from './strainSteps.js';
 import { sustainedCrossing } from '../sustainedCrossing.js';
@@ -66,11 +67,12 @@ export function explainLine(
   const proof = proofOf(slope, strainShift) ?? offsetStress;
   const bounds = boundsOf(curve, line, maximum);
   const residuals = lineResiduals(curve, line);
-  const fall = bounds && slopeFall(curve, bounds.offsetStress, bounds.offsetSample);
+  const bands = bounds && slopeFall(curve, bounds.offsetStress, bounds.offsetSample);
   const envelope = bounds && windowEnvelope(curve, line, { ...bounds, proofOf });
   const rise = bounds ? (slope * (strain[line.last]! - strain[line.first]!)) / bounds.offsetStress : 0;
   const ends = [line.first, line.last].map((i) => slope * (strain[i]! - strainShift)) as [number, number];
   const yielding = beginningYield(slope, ends, (offset) => proofOf(slope, strainShift, offset));
+  const toe = bands && remainingToe(slope, (ends[0] + ends[1]) / 2 / bounds.offsetStress, yielding?.slopeShare ?? 0, bands);
   const flattening = noiseFlattening(curve, line);
   const steps = strainSteps(curve, line, step);
   const found = {
@@ -78,7 +80,8 @@ export function explainLine(
     ...(yielding ? { beginningYield: yielding } : {}),
     ...(flattening ? { noiseFlattening: flattening } : {}),
     ...(steps ? { strainSteps: steps } : {}),
-    ...(fall ? { slopeFall: fall } : {}),
+    ...(toe ? { remainingToe: toe } : {}),
+    ...(bands ? { slopeFall: bands.fall } : {}),
     ...(envelope ? { envelope } : {}),
   };
   const linear = linearPart({ slope, rise, given: isGiven(line) }, found, limits);

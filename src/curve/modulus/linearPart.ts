@@ -63,8 +63,9 @@ export function linearPart(
     envelope,
     residuals,
     beginningYield,
+    remainingToe,
     strainSteps,
-  }: Pick<LineExplanation, 'slopeFall' | 'envelope' | 'residuals' | 'beginningYield' | 'strainSteps'>,
+  }: Pick<LineExplanation, 'slopeFall' | 'envelope' | 'residuals' | 'beginningYield' | 'remainingToe' | 'strainSteps'>,
   limits: LinearLimits,
 ): LinearPart | undefined {
   if (!fall && !envelope && !residuals) return undefined;
@@ -81,7 +82,7 @@ export function linearPart(
   const bend = residuals ? Math.abs(residuals.slopeChange) : 0;
   if (residuals && bend > limits.bendLimit && bend > BEND * residuals.slopeChangeError)
     return { verdict: 'none', why: 'window-bent', share: bend };
-  const lost = bendDoubt(beginningYield);
+  const lost = bendDoubt({ beginningYield, remainingToe });
   if (lost > limits.slopeFall) return { verdict: 'none', why: 'yields-early', share: lost };
   return { verdict: 'found' };
 }

@@ -26,8 +26,8 @@ function bendInput({ explanation: { residuals } }: TensionTask, noise: KnownNois
 }
 
 /** The slope that a straight part would have. */
-function yieldingInput({ explanation: { beginningYield } }: TensionTask): CheckedInput[] {
-  const uncertainty = bendDoubt(beginningYield);
+function yieldingInput({ explanation }: TensionTask): CheckedInput[] {
+  const uncertainty = bendDoubt(explanation);
   if (!(uncertainty > NOTHING)) return [];
   return [requireInput(FROM, 'yielding', 'yielding and toe in the elastic line', { value: 1, unit: '1', uncertainty })];
 }
@@ -46,12 +46,20 @@ function stepsInput({ explanation: { strainSteps } }: TensionTask): CheckedInput
   return [requireInput(FROM, 'steps', 'steps of the strain in the elastic line', { value: 1, unit: '1', uncertainty })];
 }
 
-/** @internal Factors of the slope that the record itself leaves open: bends of the curve, noise and steps of the strain. */
+/** The slope that the other windows have, where all are flatter than scatter explains. */
+function othersInput({ explanation: { aboveOthers } }: TensionTask): CheckedInput[] {
+  const uncertainty = aboveOthers?.slopeShare ?? 0;
+  if (!(uncertainty > NOTHING)) return [];
+  return [requireInput(FROM, 'others', 'flatter windows beside the elastic line', { value: 1, unit: '1', uncertainty })];
+}
+
+/** @internal Factors of the slope that the record itself leaves open: bends of the curve, noise and steps of the strain, flatter windows. */
 export const slopeInputs = (task: TensionTask, noise: KnownNoise): CheckedInput[] => [
   ...bendInput(task, noise),
   ...yieldingInput(task),
   ...flatteningInput(task),
   ...stepsInput(task),
+  ...othersInput(task),
 ];
 
 /** The window that was found, to be kept. */

@@ -1,4 +1,4 @@
-import { SHARE, Z, bendDoubt, type ElasticLine, type LineExplanation, type WindowChoice } from '../../curve/index.js';
+import { SHARE, Z, bendDoubt, slopeDoubt, type ElasticLine, type LineExplanation, type WindowChoice } from '../../curve/index.js';
 import type { Quantity, StressStrainCurve } from '../../base/index.js';
 import { ISO, quantity } from '../common/quantity.js';
 import type { ModulusWindow } from './LineResult.js';
@@ -44,10 +44,10 @@ export function modulusWindowOf(
   };
 }
 
-/** @internal The slope of an elastic line as a quantity, with what the scatter of its samples, the bends of the curve, and noise and steps of the strains leave open. */
+/** @internal The slope of an elastic line as a quantity, with what the scatter of its samples, the luck of its search, the bends of the curve, noise and steps of the strains, and flatter windows leave open. */
 export const slopeQuantity = (
   line: ElasticLine,
-  { beginningYield, noiseFlattening, strainSteps }: LineExplanation,
+  { residuals, beginningYield, remainingToe, noiseFlattening, strainSteps, aboveOthers }: LineExplanation,
   symbol: string,
   name: string,
   source: string,
@@ -60,10 +60,11 @@ export const slopeQuantity = (
     source,
     line.points > 2
       ? Math.hypot(
-          line.standardError,
-          line.slope * bendDoubt(beginningYield),
+          slopeDoubt(line, residuals),
+          line.slope * bendDoubt({ beginningYield, remainingToe }),
           line.slope * (noiseFlattening?.slopeShare ?? 0),
           line.slope * (strainSteps?.slopeShare ?? 0),
+          line.slope * (aboveOthers?.slopeShare ?? 0),
         )
       : undefined,
   );

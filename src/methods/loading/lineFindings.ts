@@ -3,6 +3,7 @@ import { isGiven, POINTS, SHARE, type ElasticLine, type LinearPart } from '../..
 import { metalModuli } from '../../materials/index.js';
 import { reachedSince } from '../../numeric/index.js';
 import type { LineResult } from './LineResult.js';
+import { MOST_SCATTER } from './slopeIsModulus.js';
 import type { TensionNumbers } from './TensionNumbers.js';
 import type { LineThresholds } from '../common/thresholds.js';
 
@@ -80,7 +81,9 @@ export function lineFindings(
   else if (points < thresholds.elasticPoints)
     found.push(finding('few-points-in-elastic-part', { points, wanted: thresholds.elasticPoints }, { field, range }));
   const scatter = line.relativeStandardError;
-  if (scatter > thresholds.slopeScatter)
+  if (scatter > MOST_SCATTER)
+    found.push(finding('modulus-of-scatter', { error: 100 * scatter, limit: 100 * MOST_SCATTER }, { field: 'modulus', range }));
+  else if (scatter > thresholds.slopeScatter)
     found.push(finding('slope-scatter', { error: 100 * scatter }, { field, severity: scatter > SCATTER_FAULT ? 'fault' : 'caution' }));
   const flattened = noiseFlattening?.slopeShare ?? 0;
   if (flattened > FLATTENED)

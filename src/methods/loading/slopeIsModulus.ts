@@ -7,10 +7,18 @@ import type { LineThresholds } from '../common/thresholds.js';
 export const isStrainOfPiece = ({ basis }: Pick<RecordedCurve, 'basis'>, share: FrameShare | undefined): boolean =>
   basis !== 'travel' || (share !== undefined && !share.vanishing);
 
-/** @internal True where the slope of the elastic line is the modulus: of the piece's own strain, on a part known to be linear, by enough samples. */
+/** @internal A relative standard error beyond which a slope is no modulus: a tenth is also the most that steps of the strain may leave open. */
+export const MOST_SCATTER = 0.1;
+
+/** @internal True where the slope of the elastic line is the modulus: of the piece's own strain, on a part known to be linear, by enough samples of little scatter. */
 export const slopeIsModulus = (
   { line }: Pick<LineNumbers, 'line'>,
   { linearPart }: Pick<LineExplanation, 'linearPart'>,
   { leastElasticPoints }: Pick<LineThresholds, 'leastElasticPoints'>,
   strainOfPiece = true,
-): boolean => line.ok && strainOfPiece && line.points >= leastElasticPoints && linearPart?.verdict === 'found';
+): boolean =>
+  line.ok &&
+  strainOfPiece &&
+  line.points >= leastElasticPoints &&
+  line.relativeStandardError <= MOST_SCATTER &&
+  linearPart?.verdict === 'found';

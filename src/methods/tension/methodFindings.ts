@@ -1,4 +1,5 @@
 import type { Finding } from '../../base/index.js';
+import { extensionsWithoutLine } from './extensionsWithoutLine.js';
 import { hardeningFindings } from '../loading/hardeningFindings.js';
 import { lineFindings } from '../loading/lineFindings.js';
 import { maximumFindings } from './maximumFindings.js';
@@ -23,6 +24,7 @@ export function methodFindings(
     ...proofFindings(numbers, curve, settings, result.modulusWindow?.strainSteps?.slopeShare, strainOfPiece),
     ...yieldFindings(numbers, settings),
     ...maximumFindings(numbers, result),
+    ...extensionsWithoutLine(numbers, result),
     ...negativeFindings(numbers, result),
     ...hardeningFindings(numbers, result),
   ];

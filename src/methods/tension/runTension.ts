@@ -18,6 +18,7 @@ import { pullPositive } from './pullPositive.js';
 import { rateFindings, ratesOf } from './rateFindings.js';
 import { recordFindings } from './recordFindings.js';
 import { slopeOverSlip } from './slopeOverSlip.js';
+import { othersFindings, withOthers } from './slopeAboveOthers.js';
 import { slipFindings } from './slipFindings.js';
 import { isStrainOfPiece, slopeIsModulus } from '../loading/slopeIsModulus.js';
 import { spikesOf } from '../common/spikeRepair.js';
@@ -88,7 +89,12 @@ export function runTension(
   const share = frameShare(recorded, numbers, lengths, frameCompliance, softest);
   const strainOfPiece = isStrainOfPiece(recorded, share);
   const slipsBack = outline && slipsBackOf(given, outline);
-  const explanation = explanationOf(part.numbers, part.input.curve, strainStep, settings.thresholds);
+  const explanation = withOthers(
+    explanationOf(part.numbers, part.input.curve, strainStep, settings.thresholds),
+    part.numbers,
+    part.input.curve,
+    recorded,
+  );
   const overSlip = slopeOverSlip(given, recorded, numbers, slipsBack);
   const holds = {
     modulus: !overSlip && slopeIsModulus(numbers, explanation, settings.thresholds, strainOfPiece),
@@ -151,6 +157,7 @@ export function runTension(
     ),
     ...slipFindings(numbers, plain, settings),
     ...(overSlip ? [overSlip] : []),
+    ...othersFindings(quantities),
     ...yieldDipFindings(dips),
     ...yieldLeapFindings(doubtful),
     ...methodFindings(part.numbers, part.input.curve, quantities, settings, strainOfPiece).map(findingOnRecord(part)),

@@ -23,6 +23,7 @@ const inputs: Readonly<Record<string, Phrase | undefined>> = {
   'yielding and toe in the elastic line': 'yielding and toe in the elastic line',
   'noise of the strain in the elastic line': 'noise of the strain in the elastic line',
   'steps of the strain in the elastic line': 'steps of the strain in the elastic line',
+  'flatter windows beside the elastic line': 'flatter windows beside the elastic line',
   'falls that may be strokes or slips': 'falls that may be strokes or slips',
 };
 
