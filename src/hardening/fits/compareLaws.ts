@@ -37,8 +37,8 @@ const one =
     return success({ law: law(found), parameters, fit: summary });
   };
 
-/** The laws that are compared; a new one needs a line here. */
-const laws = {
+/** The laws that are compared; a new one needs its name in {@link LawName} and a line here. */
+const laws: Readonly<Record<LawName, (flow: CurveColumns, options: FitOptions<never>) => Outcome<FittedLaw, FitReason>>> = {
   Hollomon: one(['strengthCoefficient', 'exponent'], fitHollomon, hollomon),
   Ludwik: one(['yieldStress', 'strengthCoefficient', 'exponent'], fitLudwik, ludwik),
   Swift: one(['strengthCoefficient', 'prestrain', 'exponent'], fitSwift, swift),
@@ -47,7 +47,7 @@ const laws = {
 };
 
 /** Names of the laws that {@link compareLaws} knows. */
-export type LawName = keyof typeof laws;
+export type LawName = 'Hollomon' | 'Ludwik' | 'Swift' | 'Voce' | 'Hockett-Sherby';
 
 /** Options of {@link compareLaws}. */
 export interface CompareOptions extends Pick<FitOptions<never>, 'from' | 'to' | 'weights' | 'uniformStrain'> {
