@@ -125,7 +125,7 @@ export function assignColumns(
   const spare = used.has('extension') || rivals.length > 0 ? drop('strain', 'the extension serves') : undefined;
   // the twin of a column that is not in use is not in use either
   for (const { quantity, column } of twins)
-    if (!used.has(quantity)) ignored.push({ column, why: `nor is the other column of ${quantity}` });
+    if (!used.has(quantity)) ignored.push({ column, why: `the other column of ${quantity} is not in use` });
   return {
     used,
     rivals,
