@@ -101,7 +101,7 @@ told('points of a curve', [
     'proportionalLimit: line.residualStandardDeviation must be 0 or more, got -1',
     () => proportionalLimit(curve, { modulus: 1, residualStandardDeviation: -1 }),
   ],
-  ['proportionalLimit: line.first must be from 0 to 5, got 6', () => proportionalLimit(curve, { modulus: 1, first: 6 })],
+  ['proportionalLimit: line.first must be a whole number from 0 to 5, got 6', () => proportionalLimit(curve, { modulus: 1, first: 6 })],
 
   ['yieldPoints: curve.strain must have at least 3 samples, got 2', () => yieldPoints({ strain: [0, 1], stress: [0, 1] })],
   [

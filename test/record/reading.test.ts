@@ -514,9 +514,9 @@ describe('columns as text', () => {
     expect(
       exportCsv({ force: [1.5, -0] }, { units: { force: 'kN' }, provenance: { by: 'a;b', rate: 5 }, decimal: ',', separator: '\t' }),
     ).toBe('by\ta;b\nrate\t5\nforce\nkN\n1,5\n-0\n');
-    expect(exportCsv({ a: ['x,y', ' z', 'q"q', 'l\nm', 'l\rm'] }, { separator: ',' })).toBe('a\n\n"x,y"\n" z"\n"q""q"\n"l\nm"\n"l\rm"\n');
-    expect(exportCsv({ a: [1, 2], b: ['x', 'y'] }, { separator: '|' })).toBe('a|b\n|\n1|x\n2|y\n');
-    expect(exportCsv({ a: [] })).toBe('a\n\n');
+    expect(exportCsv({ a: ['x,y', ' z', 'q"q', 'l\nm', 'l\rm'] }, { separator: ',' })).toBe('a\n"x,y"\n" z"\n"q""q"\n"l\nm"\n"l\rm"\n');
+    expect(exportCsv({ a: [1, 2], b: ['x', 'y'] }, { separator: '|' })).toBe('a|b\n1|x\n2|y\n');
+    expect(exportCsv({ a: [] })).toBe('a\n');
   });
   test('what cannot be written', () => {
     expect(message(undefined)).toBe('exportCsv: columns must be an object, got undefined');
