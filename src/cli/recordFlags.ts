@@ -52,8 +52,17 @@ export async function readingOf(file: string, flags: RecordFlags, wanted: Wanted
   return readSpreadsheet(bytes, { ...options, ...some('sheet', flags.sheet) });
 }
 
+/** Refuses flags that would be passed over: those of a cylinder beside a calibration, and of a calibration that is not there. */
+function requireOneWay({ calibration, calibrationBeyond, bore, rod, efficiency, tareForce }: RecordFlags): void {
+  if (calibration === undefined && calibrationBeyond !== undefined) throw usage('--calibration-beyond goes with --calibration');
+  const ofCylinder = Object.entries({ '--bore': bore, '--rod': rod, '--efficiency': efficiency, '--tare-force': tareForce });
+  const idle = ofCylinder.find(([, value]) => value !== undefined);
+  if (calibration !== undefined && idle) throw usage(`${idle[0]} has no meaning beside --calibration, which gives the force of a reading`);
+}
+
 /** Force of the record: as it is, by calibration, or from pressure by the cylinder. */
 export async function withForce(record: ReadResult['record'], flags: RecordFlags): Promise<TensionRecord> {
+  requireOneWay(flags);
   if (flags.calibration !== undefined) return byCalibration(record, await flags.calibration(), flags.calibrationBeyond);
   if ('force' in record) return record;
   if (flags.bore === undefined) throw usage('--bore or --calibration must be given: the file holds pressure');

@@ -18,3 +18,12 @@ test('the file of a calibration is read and fitted once for all records, and not
   expect((await withForce(record, flags)).force).toEqual(first.force);
   expect((await forceMadeBy(flags)).calibratedForces).toEqual([0, 2000]);
 });
+
+test('flags that would be passed over are refused', async () => {
+  const record = { force: Float64Array.of(1, 12), travel: Float64Array.of(0, 1) };
+  const flags = (...words: string[]) => withRecordFlags(new Command()).parse(words, { from: 'user' }).opts<RecordFlags>();
+  await expect(withForce(record, flags('--calibration', 'table.txt', '--tare-force', '20'))).rejects.toThrow(
+    '--tare-force has no meaning beside --calibration',
+  );
+  await expect(withForce(record, flags('--calibration-beyond', '0.05'))).rejects.toThrow('--calibration-beyond goes with --calibration');
+});
