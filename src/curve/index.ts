@@ -7,9 +7,6 @@ export { energyDensity, type EnergyOptions } from './energyDensity.js';
 export { fitModulus } from './modulus/fitModulus.js';
 /** @internal */
 export { bendDoubt } from './modulus/beginningYield.js';
-export { type AboveOthers } from './modulus/aboveOthers.js';
-export { type BeginningYield } from './modulus/beginningYield.js';
-export { type RemainingToe } from './modulus/remainingToe.js';
 export { type NoiseFlattening } from './modulus/noiseFlattening.js';
 export { type StrainSteps } from './modulus/strainSteps.js';
 export { type LineResiduals } from './modulus/lineResiduals.js';
@@ -23,6 +20,9 @@ export {
   type ModulusFit,
   type ModulusReason,
   type SlopeFall,
+  type AboveOthers,
+  type RemainingToe,
+  type BeginningYield,
 } from './modulus/ModulusFit.js';
 export { type ModulusOptions, type WindowChoice } from './window/windowChoice.js';
 export { type WindowEnvelope } from './modulus/windowEnvelope.js';

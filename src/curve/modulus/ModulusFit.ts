@@ -1,9 +1,6 @@
-import type { AboveOthers } from './aboveOthers.js';
-import type { BeginningYield } from './beginningYield.js';
 import type { LineResiduals } from './lineResiduals.js';
 import type { NoiseFlattening } from './noiseFlattening.js';
 import type { StrainSteps } from './strainSteps.js';
-import type { RemainingToe } from './remainingToe.js';
 import type { WindowChoice } from '../window/windowChoice.js';
 import type { WindowEnvelope } from './windowEnvelope.js';
 
@@ -17,6 +14,26 @@ export interface AlternativeWindow {
   readonly slope: number;
   /** What it reaches by the criterion. */
   readonly score: number;
+}
+
+/** A slope that lies above those of all windows of the envelope by more than scatter explains. */
+export interface AboveOthers {
+  /** How far it lies above the middle of the others, as a share of itself [1]: so much of it is in doubt. */
+  readonly slopeShare: number;
+}
+
+/** What a toe that has not ended within a window takes off the slope of its line. */
+export interface RemainingToe {
+  /** Share of the slope that is left of the toe in the middle of the window [1]. */
+  readonly slopeShare: number;
+}
+
+/** What yielding that has begun within a window takes off the slope of its line. */
+export interface BeginningYield {
+  /** Exponent N of the plastic strain, e_p = 0.002 (R/Rp0.2)^N, by the offsets of 0.05 % and 0.2 % [1]. */
+  readonly exponent: number;
+  /** Share of the slope that this plastic strain takes off within the window [1]. */
+  readonly slopeShare: number;
 }
 
 /** How much lower a slope is in one band of stress than in the band below. */

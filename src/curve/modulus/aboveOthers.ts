@@ -1,13 +1,7 @@
 import { isGiven } from './linearPart.js';
-import type { ElasticLine, LineExplanation } from './ModulusFit.js';
+import type { AboveOthers, ElasticLine, LineExplanation } from './ModulusFit.js';
 import { slopeDoubt } from './slopeDoubt.js';
 import { SHARE } from '../window/windowChoice.js';
-
-/** A slope that lies above those of all windows of the envelope by more than scatter explains. */
-export interface AboveOthers {
-  /** How far it lies above the middle of the others, as a share of itself [1]: so much of it is in doubt. */
-  readonly slopeShare: number;
-}
 
 /** Twice what an extensometer of class 1 is allowed to be off (ISO 9513): once for the window, once for the others. */
 const ALLOWED = 0.02;

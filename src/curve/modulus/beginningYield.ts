@@ -1,13 +1,5 @@
 import { PROOF_OFFSET } from '../../base/index.js';
-import type { LineExplanation } from './ModulusFit.js';
-
-/** What yielding that has begun within a window takes off the slope of its line. */
-export interface BeginningYield {
-  /** Exponent N of the plastic strain, e_p = 0.002 (R/Rp0.2)^N, by the offsets of 0.05 % and 0.2 % [1]. */
-  readonly exponent: number;
-  /** Share of the slope that this plastic strain takes off within the window [1]. */
-  readonly slopeShare: number;
-}
+import type { BeginningYield, LineExplanation } from './ModulusFit.js';
 
 /** Offsets below that of the proof strength, the larger first: one tells the exponent, the other whether it holds further down. */
 const SMALL_OFFSETS = [PROOF_OFFSET / 4, PROOF_OFFSET / 20] as const;

@@ -1,11 +1,5 @@
-import type { SlopeFall } from './ModulusFit.js';
+import type { RemainingToe, SlopeFall } from './ModulusFit.js';
 import { BANDS } from './slopeFall.js';
-
-/** What a toe that has not ended within a window takes off the slope of its line. */
-export interface RemainingToe {
-  /** Share of the slope that is left of the toe in the middle of the window [1]. */
-  readonly slopeShare: number;
-}
 
 /** A rise of slope from band to band counts from so many standard errors on, and from this share: both bands are short, and noise that drifts bends them. */
 const RISE = 4;
