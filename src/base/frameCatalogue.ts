@@ -29,7 +29,7 @@ export const frameEntries = {
   },
   'modulus-includes-frame-compliance': {
     severity: 'fault', about: 'frame',
-    message: 'E is withheld: the slope {slope} MPa is that of frame and piece together.',
+    message: 'E is withheld: the slope {slope} MPa is that of frame and piece together. What counts total extension (Agt, At) holds the give of the frame too, what counts plastic extension does not.',
     remedy: 'Give the frame compliance, or use an extensometer. A proof strength by the curve\'s own slope is still right.',
   },
   'compliance-too-large': {

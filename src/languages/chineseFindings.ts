@@ -276,7 +276,7 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: '测定 E 应使用引伸计。',
   },
   'modulus-includes-frame-compliance': {
-    message: '不给出 E：斜率 {slope} MPa 是试验机与试样合在一起的斜率。',
+    message: '不给出 E：斜率 {slope} MPa 是试验机与试样合在一起的斜率。按总延伸计的量（Agt、At）也含试验机的变形，按塑性延伸计的量不含。',
     remedy: '给出试验机柔度，或使用引伸计。按曲线自身斜率求得的规定塑性延伸强度仍然正确。',
   },
   'compliance-too-large': {

@@ -276,7 +276,7 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Utiliser un extensomètre pour E.',
   },
   'modulus-includes-frame-compliance': {
-    message: 'E n’est pas donné : la pente, {slope} MPa, est celle du bâti et de l’éprouvette ensemble.',
+    message: 'E n’est pas donné : la pente, {slope} MPa, est celle du bâti et de l’éprouvette ensemble. Ce qui compte une extension totale (Agt, At) contient aussi la complaisance du bâti ; ce qui compte une extension plastique, non.',
     remedy: 'Donner la complaisance du bâti ou utiliser un extensomètre. Une limite conventionnelle d’élasticité prise avec la pente propre de la courbe reste juste.',
   },
   'compliance-too-large': {

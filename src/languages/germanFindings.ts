@@ -276,7 +276,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Für E einen Längenänderungsaufnehmer verwenden.',
   },
   'modulus-includes-frame-compliance': {
-    message: 'E wird nicht angegeben: Die Steigung {slope} MPa ist die von Prüfrahmen und Probe zusammen.',
+    message: 'E wird nicht angegeben: Die Steigung {slope} MPa ist die von Prüfrahmen und Probe zusammen. Was gesamte Extension zählt (Agt, At), enthält die Nachgiebigkeit des Prüfrahmens mit; was plastische zählt, nicht.',
     remedy: 'Die Nachgiebigkeit des Prüfrahmens angeben oder einen Längenänderungsaufnehmer verwenden. Eine Dehngrenze mit der eigenen Steigung der Kurve bleibt richtig.',
   },
   'compliance-too-large': {

@@ -276,7 +276,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Emplear un extensómetro para determinar E.',
   },
   'modulus-includes-frame-compliance': {
-    message: 'No se da E: la pendiente de {slope} MPa es la de la máquina y la probeta juntas.',
+    message: 'No se da E: la pendiente de {slope} MPa es la de la máquina y la probeta juntas. Lo que cuenta una extensión total (Agt, At) contiene también la flexibilidad de la máquina; lo que cuenta una extensión plástica, no.',
     remedy: 'Indicar la flexibilidad de la máquina, o emplear un extensómetro. Un límite elástico convencional trazado con la propia pendiente de la curva sigue siendo correcto.',
   },
   'compliance-too-large': {
