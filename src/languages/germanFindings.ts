@@ -93,7 +93,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Die Teile zusammenfügen (`joinJumps`), wenn die Probe nicht berührt wurde; Verlängerungen über einen Sprung hinweg sind zweifelhaft.',
   },
   'extensometer-slipped': {
-    message: 'Signal {column}: springt zurück, während die Kraft längs der elastischen Geraden weiterläuft: {count}-mal, am weitesten um {largest} {unit} bei Messpunkt {sample}; das Extensometer ist gerutscht.',
+    message: 'Signal {column}: springt zurück, während die Kraft längs der elastischen Geraden weiterläuft: {count}-mal, am weitesten um {largest} {unit} bei Messpunkt {sample}; der Längenänderungsaufnehmer ist gerutscht.',
     remedy: 'Die Schneiden säubern und fest ansetzen; die Teile zusammenfügen (`joinJumps`) oder das elastische Auswertefenster davon frei halten: ein Rutschen zurück macht die Steigung zu groß.',
   },
   'channels-out-of-step': {
@@ -317,12 +317,12 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Als Schätzwerte lesen. Bei einer Probe, die kaum fließt, die Dehnung nach dem Bruch an der Probe selbst messen.',
   },
   'slope-over-slip': {
-    message: 'Das Extensometer ist im elastischen Auswertefenster gerutscht (bei Messpunkt {sample}): dort zusammengefügt hätte die Gerade {joined} MPa, das Rutschen ändert ihre Steigung also um {change} %; E wird nicht angegeben.',
+    message: 'Der Längenänderungsaufnehmer ist im elastischen Auswertefenster gerutscht (bei Messpunkt {sample}): dort zusammengefügt hätte die Gerade {joined} MPa, das Rutschen ändert ihre Steigung also um {change} %; E wird nicht angegeben.',
     remedy: 'Die Teile zusammenfügen (`joinJumps`) oder ein Fenster ohne das Rutschen angeben; Dehngrenzen nach dieser Geraden tragen denselben Fehler.',
   },
   'slope-above-others': {
     message: 'Die Steigung, {slope} MPa, liegt über denen aller anderen Fenster, {lowest} bis {highest} MPa, und um mehr, als Rauschen erklärt: Entweder kroch eine Schneide im Fenster zurück, dann ist sie zu groß, oder die Probe richtete sich darunter gerade, dann sind die anderen zu klein. Die Unsicherheit von E umfasst beides ({share} %).',
-    remedy: 'Den elastischen Bereich ansehen; das Extensometer neu ansetzen und wiederholen oder ein Fenster ohne das Kriechen angeben. Aufnehmer auf beiden Seiten zeigen eine krumme Probe.',
+    remedy: 'Den elastischen Bereich ansehen; den Längenänderungsaufnehmer neu ansetzen und wiederholen oder ein Fenster ohne das Kriechen angeben. Aufnehmer auf beiden Seiten zeigen eine krumme Probe.',
   },
   'slope-scatter': {
     message: 'Die Steigung hat einen relativen Standardfehler von {error} %.',
@@ -330,7 +330,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'strain-noise-flattens': {
     message: 'Rauschen der Dehnung ({noise}) macht die elastische Gerade um etwa {share} % zu flach; die Steigung bleibt, wie sie ist, ihre Unsicherheit enthält dies.',
-    remedy: 'Das Extensometer oder sein Signal beruhigen oder ein längeres Fenster angeben: die Abflachung geht mit dem Quadrat von Rauschen zu Fenster.',
+    remedy: 'Den Längenänderungsaufnehmer oder sein Signal beruhigen oder ein längeres Fenster angeben: die Abflachung geht mit dem Quadrat von Rauschen zu Fenster.',
   },
   'strain-steps-open': {
     message: 'Die elastische Gerade steigt über {steps} Schritte der Dehnungsanzeige (einer ist {step}): Sie lassen ihre Steigung um {share} % offen, was ihre Unsicherheit enthält.',
@@ -390,7 +390,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'falls-slip-or-yield': {
     message: 'Während des Fließens fiel die Kraft {count}-mal plötzlich und kam entlang der elastischen Geraden zurück, insgesamt {way} mm Traversenweg weiter: Rutschen in der Einspannung oder plötzliches Fließen des Metalls, was der Traversenweg nicht unterscheidet. Mit diesen Abfällen ist ReL {lowest} MPa, ohne sie {level} MPa. Ae wird zurückgehalten: {least} bei Rutschen, {most} beim Metall.',
-    remedy: 'Die Probenköpfe auf Spuren der Backen ansehen: ist die Probe gerutscht, das Rutschen herausnehmen (`repairs.slips`); sonst gilt ReL. Dehnungen aus dem Traversenweg nach den Abfällen können diesen Weg enthalten. Ein Extensometer über die parallele Länge zeigt es.',
+    remedy: 'Die Probenköpfe auf Spuren der Backen ansehen: ist die Probe gerutscht, das Rutschen herausnehmen (`repairs.slips`); sonst gilt ReL. Dehnungen aus dem Traversenweg nach den Abfällen können diesen Weg enthalten. Ein Längenänderungsaufnehmer über die parallele Länge zeigt es.',
   },
   'few-points-before-proof': {
     message: 'Zwischen dem Ende des elastischen Auswertefensters und {symbol} liegen wenige Messpunkte: {points}.',
