@@ -11,7 +11,7 @@ function rangeOf(points: Points, change: Partial<YieldingTask> = {}, origin = 0)
   const stress = Float64Array.from(all, ([, R]) => R);
   const found = yieldingRange(
     { strain, stress },
-    { peak: 1, fallen: 2, end: all.length, noise: 0, spoilt: undefined, lowerYield: 'whole', ...change },
+    { peak: 1, fallen: 2, end: all.length, noise: 0, reach: 0, spoilt: undefined, lowerYield: 'whole', ...change },
   );
   return (
     found && {
@@ -66,15 +66,15 @@ describe('the last minimum before hardening', () => {
     expect(rangeOf(touched)!.end).toBeCloseTo(0.0154, 9);
   });
 
-  test('without a rise of half a per cent of ReH, and of six standard deviations of noise, there is no range', () => {
+  test('without a rise of half a per cent of ReH, and of what noise explains, there is no range', () => {
     const rising = (to: number): Points => [
       [0.004, 380],
       [0.008, to],
     ];
     expect(rangeOf(rising(382))).toBeDefined();
     expect(rangeOf(rising(381.9))).toBeUndefined();
-    expect(rangeOf(rising(383), { noise: 0.5 })).toBeDefined();
-    expect(rangeOf(rising(382.9), { noise: 0.5 })).toBeUndefined();
+    expect(rangeOf(rising(383), { reach: 3 })).toBeDefined();
+    expect(rangeOf(rising(382.9), { reach: 3 })).toBeUndefined();
   });
 
   /** Levels of 20 samples each, a mean of 0.02 % strain, and hardening from the last of them by 10 GPa, 0.098 MPa each sample. */

@@ -56,12 +56,12 @@ const why = {
   'fall-in-pause': 'the stress fell only while the crosshead stood still',
 };
 
-/** @internal The first peak after which the stress falls far enough and stays below it long enough, and the noise that the fall stands out of. */
+/** @internal The first peak after which the stress falls far enough and stays below it long enough, the noise, and what it explains of a fall. */
 export function upperYield(
   curve: StressStrainCurve,
   task: YieldTask,
   spoilt: Uint8Array | undefined,
-): Outcome<{ peak: number; fallen: number; noise: number }, UpperReason> {
+): Outcome<{ peak: number; fallen: number; noise: number; reach: number }, UpperReason> {
   const { strain, stress } = curve;
   const { end, minimumFall, modulus, strainShift, zeroMoves = [] } = task;
   const zeroed = zeroMoves.length > 0;
@@ -97,7 +97,7 @@ export function upperYield(
       if (fall >= reach) fallen = i;
       else if (within === 'no-fall') within = 'fall-within-noise';
     }
-    if (fallen >= 0 && strain[i]! - strain[peak]! >= task.minimumStrain) return success({ peak, fallen, noise: noise ?? 0 });
+    if (fallen >= 0 && strain[i]! - strain[peak]! >= task.minimumStrain) return success({ peak, fallen, noise: noise ?? 0, reach });
   }
   // had it been long enough, it would have been returned above
   if (fallen >= 0) within = 'ends-after-fall';

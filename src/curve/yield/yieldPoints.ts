@@ -46,8 +46,8 @@ export function yieldPointsKernel(curve: StressStrainCurve, task: YieldTask): Ou
   const spoilt = spoiltByPauses(curve, task.pauses);
   const found = upperYield(curve, task, spoilt);
   if (!found.ok) return found;
-  const { peak, fallen, noise } = found;
-  const range = yieldingRange(curve, { peak, fallen, end: task.end, noise, spoilt, lowerYield: task.lowerYield });
+  const { peak } = found;
+  const range = yieldingRange(curve, { ...found, end: task.end, spoilt, lowerYield: task.lowerYield });
   if (!range) return failure('no-hardening-after', 'after its highest point the curve only falls: that is the maximum, not a yield point');
   const point = (index: number): YieldPoint => ({ stress: stress[index]!, strain: strain[index]! - task.strainShift, index });
   return success({
@@ -66,8 +66,8 @@ export function yieldPointsKernel(curve: StressStrainCurve, task: YieldTask): Ou
  * @remarks
  * ReH: the highest stress before a fall of at least 0.5 %, with no higher stress over the next 0.05 % strain; at or above a fifth of the
  * maximum (below it a fall is seating), before 0.5 % plastic extension where the slope is known, the fall out of noise (about a quarter more
- * than a thousand normal deviates span) and a rise of at least 0.5 % after it. A fall within noise, a
- * fall while the crosshead stood still (`pauses`) and the fall after the maximum force are none. ReL: the smallest stress of the
+ * than a thousand normal deviates span) and a rise of at least 0.5 % after it, out of noise too, which is over 0.2 % of strain at least where
+ * it stays below ReH. A fall within noise, a fall while the crosshead stood still (`pauses`) and the fall after the maximum force are none. ReL: the smallest stress of the
  * yielding range, the first dip after ReH left out where a later minimum or level is higher. Ae ends where the horizontal through the last
  * minimum, or the lowest of that level, meets the steepest line of the hardening that follows.
  *

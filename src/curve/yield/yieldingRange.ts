@@ -1,6 +1,7 @@
 import type { StressStrainCurve } from '../../base/index.js';
 import { maximumIndex, medianOf, steepestLine } from '../../numeric/index.js';
 import type { LowerYieldRule } from './LowerYieldRule.js';
+import { topOfHardening } from './topOfHardening.js';
 
 /** The first dip after ReH is a transient if it is over within so much strain and within this share of the yielding range. */
 const TRANSIENT_STRAIN = 0.0025;
@@ -26,6 +27,8 @@ export interface YieldingTask {
   /** One past the last sample to look at. */
   readonly end: number;
   readonly noise: number;
+  /** What noise explains of a fall or a rise [MPa]. */
+  readonly reach: number;
   readonly spoilt: Uint8Array | undefined;
   readonly lowerYield: LowerYieldRule;
 }
@@ -175,14 +178,14 @@ function afterTransient({ strain, stress }: StressStrainCurve, { hardeningStrain
 
 /** @internal The yielding range after an upper yield point; undefined where the curve does not rise again. */
 export function yieldingRange({ strain, stress }: StressStrainCurve, task: YieldingTask): YieldingRange | undefined {
-  const { peak, fallen, end, noise, spoilt } = task;
-  const top = maximumIndex(stress, fallen, end);
+  const { peak, fallen, noise, reach, spoilt } = task;
+  const top = topOfHardening({ strain, stress }, task, Math.max(STANDS_OUT * stress[peak]!, reach));
+  if (top === undefined) return undefined;
 
   // yielding is over where the stress passes ReH again; a dip later on is none of it
   let above = fallen;
   while (above < top && stress[above]! <= stress[peak]!) above += 1;
   const minimum = lastMinimum({ strain, stress }, fallen, above, noise, spoilt);
-  if (stress[top]! - stress[minimum]! < Math.max(0.005 * stress[peak]!, 6 * noise)) return undefined;
   const onset = hardeningOnset({ strain, stress }, afterFirstDip({ strain, stress }, minimum, top, task), top, task);
   const from = afterTransient({ strain, stress }, onset, task);
 
