@@ -114,6 +114,24 @@ describe('the upper yield point', () => {
   });
 });
 
+describe('a force that is read in steps', () => {
+  /** To 300 MPa and then hardening by 1 GPa, read in steps of 4 MPa, less so many steps over 0.1 % strain. */
+  const read = (steps: number, step = 4): Points =>
+    Array.from({ length: 1500 }, (_, i) => {
+      const e = i * 2e-5;
+      const fall = e > 0.003 && e < 0.004 ? steps * step : 0;
+      return [e, step * Math.round(Math.min(200_000 * e, 300 + 1000 * e) / step) - fall] as const;
+    });
+
+  test('has a yield point from a fall of three steps on', () => {
+    expect(of(read(1))).toMatchObject({ reason: 'fall-within-noise', message: 'falls are within the noise of 1.15 MPa' });
+    expect(of(read(2))).toMatchObject({ reason: 'fall-within-noise' });
+    expect(required(of(read(3))).upper.stress).toBe(304);
+    // in finer steps half a per cent is more than two of them
+    expect(required(of(read(4, 0.5))).lower.stress).toBeCloseTo(303 - 2, 9);
+  });
+});
+
 describe('an upper yield point above the maximum of hardening', () => {
   /** To ReH of 460 MPa, a fall to 400 over samples of 0.01 % strain, a level of 1.5 %, hardening to 440 MPa at 14 %, and a neck. */
   const fallOver = (samples: number, change: (stress: number, strain: number) => number = (R) => R): Points => {

@@ -17,6 +17,7 @@ import {
 } from '../../src/index.js';
 import { catalogue } from '../../src/base/index.js';
 import { simulateTension, type TensionScenario } from '../../src/simulate/index.js';
+import { seeded } from '../support/random.js';
 import { caseT1, COMPLIANCE, mildSteel, roundPiece } from '../support/records.js';
 import { refusal } from '../support/thrown.js';
 
@@ -363,6 +364,18 @@ describe('findings', () => {
       expect(found.tensileStrength.value).toBeCloseTo(440, 6);
       expect(found.totalExtensionAtMaximumForce).toBeUndefined();
     });
+  });
+
+  test('a digit of a force read in 8 bits that noise moves to and fro is no yield point', () => {
+    const { normal } = seeded(7);
+    const { area } = roundPiece.section;
+    const strain = Array.from({ length: 2000 }, (_, i) => i * 1e-5);
+    const step = 500 / 256;
+    const force = strain.map((e) => step * Math.round((Math.min(200_000 * e, 300 + 600 * e) + 0.2 * step * normal()) / step) * area);
+    const found = analyseTension({ force, extension: strain.map((e) => e * roundPiece.gaugeLength) }, roundPiece);
+    expect(found.upperYieldStrength).toBeUndefined();
+    // 300 and 0.6 for each 0.1 % strain, read to a step
+    expect(Math.abs(found.proofStrengths[0]!.value - 302)).toBeLessThan(step);
   });
 
   test('an elastic, ideally plastic piece has its proof strengths, also read in steps whose highest comes first', () => {

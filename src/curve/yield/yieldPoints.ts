@@ -14,7 +14,7 @@ import {
   type Outcome,
   type StressStrainCurve,
 } from '../../base/index.js';
-import { maximumIndex } from '../../numeric/index.js';
+import { maximumIndex, resolution as stepOf } from '../../numeric/index.js';
 import { lowerYieldRules, type LowerYieldRule } from './LowerYieldRule.js';
 import { requireCurve } from '../requireCurve.js';
 import { spoiltByPauses, upperYield, type YieldTask } from './upperYield.js';
@@ -65,9 +65,10 @@ export function yieldPointsKernel(curve: StressStrainCurve, task: YieldTask): Ou
  *
  * @remarks
  * ReH: the highest stress before a fall of at least 0.5 %, with no higher stress over the next 0.05 % strain; at or above a fifth of the
- * maximum (below it a fall is seating), before 0.5 % plastic extension where the slope is known, the fall out of noise (about a quarter more
- * than a thousand normal deviates span) and a rise of at least 0.5 % after it, out of noise too, which is over 0.2 % of strain at least where
- * it stays below ReH. A fall within noise, a fall while the crosshead stood still (`pauses`) and the fall after the maximum force are none. ReL: the smallest stress of the
+ * maximum (below it a fall is seating), before 0.5 % plastic extension where the slope is known. The fall stands out of noise (about a
+ * quarter more than a thousand normal deviates span) and is more than two steps of the reading. A rise that stands out by as much follows,
+ * over 0.2 % of strain at least where it stays below ReH. A fall within noise, a fall while the crosshead stood still (`pauses`) and the
+ * fall after the maximum force are none. ReL: the smallest stress of the
  * yielding range, the first dip after ReH left out where a later minimum or level is higher. Ae ends where the horizontal through the last
  * minimum, or the lowest of that level, meets the steepest line of the hardening that follows.
  *
@@ -111,5 +112,7 @@ export function yieldPoints(curve: CurveColumns, options: YieldOptions = {}): Ou
     requireWhole(from, `options.pauses[${k}][1]`, end, first, last);
   });
   const maximum = maximumIndex(checked.stress, 0, last + 1);
-  return yieldPointsKernel(checked, { pauses, modulus, strainShift, minimumFall, minimumStrain, lowerYield, maximum, end: last + 1 });
+  const resolution = stepOf(checked.stress);
+  const rule = { modulus, strainShift, minimumFall, minimumStrain, lowerYield };
+  return yieldPointsKernel(checked, { pauses, ...rule, resolution, maximum, end: last + 1 });
 }

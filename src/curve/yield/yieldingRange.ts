@@ -27,7 +27,7 @@ export interface YieldingTask {
   /** One past the last sample to look at. */
   readonly end: number;
   readonly noise: number;
-  /** What noise explains of a fall or a rise [MPa]. */
+  /** What noise and the steps of the reading explain of a fall or a rise [MPa]. */
   readonly reach: number;
   readonly spoilt: Uint8Array | undefined;
   readonly lowerYield: LowerYieldRule;

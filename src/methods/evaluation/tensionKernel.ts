@@ -77,6 +77,7 @@ export function tensionKernel(input: TensionInput, settings: TensionSettings): T
           strainShift: 0,
           ...yieldRule,
           lowerYield: settings.lowerYield,
+          resolution: input.resolution,
           zeroMoves: input.zeroMoves,
           slipped: slips.reduce((sum, slip) => sum + slip.strain, 0),
           maximum: top,
