@@ -95,7 +95,8 @@ export function upperYield(
     }
     const fall = highest - value;
     if (fallen < 0 && fall >= enough && highest >= least) {
-      noise ??= end < NOISE_POINTS ? 0 : noiseLevel(stress, 0, end);
+      // steps hide noise that is finer than they are
+      noise ??= Math.max(end < NOISE_POINTS ? 0 : noiseLevel(stress, 0, end), task.resolution / Math.sqrt(12));
       reach = Math.max(noiseReach(end) * noise, STEPS * task.resolution);
       enough = Math.max(enough, reach);
       if (fall >= reach) fallen = i;
@@ -105,10 +106,5 @@ export function upperYield(
   }
   // had it been long enough, it would have been returned above
   if (fallen >= 0) within = 'ends-after-fall';
-  return failure(
-    within,
-    within === 'fall-within-noise'
-      ? `falls are within the noise of ${Math.max(noise ?? 0, task.resolution / Math.sqrt(12)).toPrecision(3)} MPa`
-      : why[within],
-  );
+  return failure(within, within === 'fall-within-noise' ? `falls are within the noise of ${(noise ?? 0).toPrecision(3)} MPa` : why[within]);
 }

@@ -70,7 +70,8 @@ export function yieldPointsKernel(curve: StressStrainCurve, task: YieldTask): Ou
  * over 0.2 % of strain at least where it stays below ReH. A fall within noise, a fall while the crosshead stood still (`pauses`) and the
  * fall after the maximum force are none. ReL: the smallest stress of the
  * yielding range, the first dip after ReH left out where a later minimum or level is higher. Ae ends where the horizontal through the last
- * minimum, or the lowest of that level, meets the steepest line of the hardening that follows.
+ * minimum, or the lowest of that level, meets the steepest line of the hardening that follows, over 0.2 %
+ * strain, or over twice as much and so on until its slope is six standard errors of noise.
  *
  * @param curve - Strain [mm/mm] and stress [MPa], at least 3 samples, finite.
  * @param options - Pauses, elastic line, thresholds, rule for ReL.
