@@ -1,12 +1,12 @@
-/** @internal The steepest least-squares line over windows of a given width of x between two samples (end excluded); undefined where there is none. */
+/** @internal The steepest least-squares line over windows of a given width of x between two samples (end excluded), with √Σ(x − x̄)²; undefined where there is none. */
 export function steepestLine(
   x: Float64Array,
   y: Float64Array,
   first: number,
   end: number,
   width: number,
-): { readonly slope: number; readonly meanX: number; readonly meanY: number } | undefined {
-  let best: { slope: number; meanX: number; meanY: number } | undefined;
+): { readonly slope: number; readonly meanX: number; readonly meanY: number; readonly spread: number } | undefined {
+  let best: { slope: number; meanX: number; meanY: number; spread: number } | undefined;
   if (end - first < 2) return undefined;
   const x0 = x[first]!;
   const y0 = y[first]!;
@@ -28,7 +28,7 @@ export function steepestLine(
     }
     const xx = sxx - (sx * sx) / n;
     const slope = (sxy - (sx * sy) / n) / xx;
-    if (xx > 0 && n >= 2 && (!best || slope > best.slope)) best = { slope, meanX: x0 + sx / n, meanY: y0 + sy / n };
+    if (xx > 0 && n >= 2 && (!best || slope > best.slope)) best = { slope, meanX: x0 + sx / n, meanY: y0 + sy / n, spread: Math.sqrt(xx) };
     if (j === end) break;
     const u = x[i]! - x0;
     const v = y[i]! - y0;

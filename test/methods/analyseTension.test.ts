@@ -17,6 +17,7 @@ import {
 } from '../../src/index.js';
 import { catalogue } from '../../src/base/index.js';
 import { simulateTension, type TensionScenario } from '../../src/simulate/index.js';
+import { seeded } from '../support/random.js';
 import { caseT1, COMPLIANCE, mildSteel, roundPiece } from '../support/records.js';
 import { refusal } from '../support/thrown.js';
 
@@ -323,6 +324,58 @@ describe('findings', () => {
     const found = analyseTension(low.record, roundPiece);
     expect(codes(found)).toContain('maximum-below-upper-yield');
     expect(Math.abs(found.tensileStrength.value / 420 - 1)).toBeGreaterThan(0.1);
+  });
+
+  describe('an upper yield strength above all that follows, its fall held by several samples', () => {
+    /** 200 GPa to ReH of 480 MPa, a fall to 400 over 0.05 % strain, a level to 2 %, hardening to 440 MPa at 14 %, a neck and the break. */
+    const curveOf = (e: number) => {
+      if (e <= 0.0024) return 200_000 * e;
+      if (e <= 0.0029) return 480 - ((e - 0.0024) / 0.0005) * 80;
+      if (e <= 0.02) return 400;
+      if (e <= 0.14) return 400 + 40 * (1 - (1 - (e - 0.02) / 0.12) ** 2);
+      return 440 - 60 * ((e - 0.14) / 0.06) ** 2;
+    };
+    const strain = [
+      ...Array.from({ length: 350 }, (_, i) => i * 1e-5),
+      ...Array.from({ length: 1965 }, (_, i) => 0.0035 + i * 1e-4),
+      ...Array.from({ length: 5 }, (_, i) => 0.2 + i * 1e-6),
+    ];
+    const { area } = roundPiece.section;
+    const force = strain.map((e, i) => (i < 2315 ? curveOf(e) * area : 0));
+    const of = (until = Infinity) =>
+      analyseTension({ force, extension: strain.map((e) => (e < until ? e * roundPiece.gaugeLength : NaN)) }, roundPiece);
+
+    test('is found, and the tensile strength is the maximum after hardening began', () => {
+      const found = of();
+      expect(found.upperYieldStrength!.value).toBeCloseTo(480, 6);
+      expect(found.lowerYieldStrength!.value).toBeCloseTo(400, 6);
+      expect(found.tensileStrength.value).toBeCloseTo(440, 6);
+      // the maximum is flat, and a sample lies each 0.01 %
+      expect(Math.abs(found.totalExtensionAtMaximumForce!.value - 0.14)).toBeLessThanOrEqual(0.0001);
+      // 0.2 % beyond the elastic line the curve is on its level
+      expect(found.proofStrengths[0]!.value).toBeCloseTo(400, 6);
+      expect(codes(found)).toContain('maximum-below-upper-yield');
+      expect(codes(found)).not.toContain('proof-strength-not-reached');
+    });
+
+    test('also where the extensometer is taken off before that maximum', () => {
+      const found = of(0.08);
+      expect(found.upperYieldStrength!.value).toBeCloseTo(480, 6);
+      expect(found.tensileStrength.value).toBeCloseTo(440, 6);
+      expect(found.totalExtensionAtMaximumForce).toBeUndefined();
+    });
+  });
+
+  test('a digit of a force read in 8 bits that noise moves to and fro is no yield point', () => {
+    const { normal } = seeded(7);
+    const { area } = roundPiece.section;
+    const strain = Array.from({ length: 2000 }, (_, i) => i * 1e-5);
+    const step = 500 / 256;
+    const force = strain.map((e) => step * Math.round((Math.min(200_000 * e, 300 + 600 * e) + 0.2 * step * normal()) / step) * area);
+    const found = analyseTension({ force, extension: strain.map((e) => e * roundPiece.gaugeLength) }, roundPiece);
+    expect(found.upperYieldStrength).toBeUndefined();
+    // 300 and 0.6 for each 0.1 % strain, read to a step
+    expect(Math.abs(found.proofStrengths[0]!.value - 302)).toBeLessThan(step);
   });
 
   test('an elastic, ideally plastic piece has its proof strengths, also read in steps whose highest comes first', () => {

@@ -11,6 +11,8 @@ const PLASTIC_LIMIT = 0.005;
 const LEAST_SHARE = 0.2;
 /** The fall must stand out of noise: the highest and lowest of n normal deviates lie about 2 √(2 ln n) apart; a margin on either side. */
 const noiseReach = (points: number): number => 2 * (Math.sqrt(2 * Math.log(points)) + 1);
+/** And out of the steps of the reading: a step of rounding, and one that noise hidden in them makes; the half is for lost digits. */
+const STEPS = 2.5;
 
 /** Of fewer samples noise cannot be told from shape. */
 const NOISE_POINTS = 30;
@@ -23,6 +25,8 @@ export interface YieldTask {
   readonly minimumFall: number;
   readonly minimumStrain: number;
   readonly lowerYield: LowerYieldRule;
+  /** One step of the stress reading [MPa]; 0 where it is not stepped. */
+  readonly resolution: number;
   /** First samples that count from a zero set under load: the fall before them is none. */
   readonly zeroMoves?: readonly number[] | undefined;
   /** Strain that is not the piece's: what it slipped in the grips [mm/mm]; default 0. */
@@ -56,12 +60,12 @@ const why = {
   'fall-in-pause': 'the stress fell only while the crosshead stood still',
 };
 
-/** @internal The first peak after which the stress falls far enough and stays below it long enough, and the noise that the fall stands out of. */
+/** @internal The first peak after which the stress falls far enough and stays below it long enough, the noise, and what it and the steps of the reading explain of a fall. */
 export function upperYield(
   curve: StressStrainCurve,
   task: YieldTask,
   spoilt: Uint8Array | undefined,
-): Outcome<{ peak: number; fallen: number; noise: number }, UpperReason> {
+): Outcome<{ peak: number; fallen: number; noise: number; reach: number }, UpperReason> {
   const { strain, stress } = curve;
   const { end, minimumFall, modulus, strainShift, zeroMoves = [] } = task;
   const zeroed = zeroMoves.length > 0;
@@ -91,13 +95,14 @@ export function upperYield(
     }
     const fall = highest - value;
     if (fallen < 0 && fall >= enough && highest >= least) {
-      noise ??= end < NOISE_POINTS ? 0 : noiseLevel(stress, 0, end);
-      reach = noiseReach(end) * noise;
+      // steps hide noise that is finer than they are
+      noise ??= Math.max(end < NOISE_POINTS ? 0 : noiseLevel(stress, 0, end), task.resolution / Math.sqrt(12));
+      reach = Math.max(noiseReach(end) * noise, STEPS * task.resolution);
       enough = Math.max(enough, reach);
       if (fall >= reach) fallen = i;
       else if (within === 'no-fall') within = 'fall-within-noise';
     }
-    if (fallen >= 0 && strain[i]! - strain[peak]! >= task.minimumStrain) return success({ peak, fallen, noise: noise ?? 0 });
+    if (fallen >= 0 && strain[i]! - strain[peak]! >= task.minimumStrain) return success({ peak, fallen, noise: noise ?? 0, reach });
   }
   // had it been long enough, it would have been returned above
   if (fallen >= 0) within = 'ends-after-fall';

@@ -14,7 +14,7 @@ import {
   type Outcome,
   type StressStrainCurve,
 } from '../../base/index.js';
-import { maximumIndex } from '../../numeric/index.js';
+import { maximumIndex, resolution as stepOf } from '../../numeric/index.js';
 import { lowerYieldRules, type LowerYieldRule } from './LowerYieldRule.js';
 import { requireCurve } from '../requireCurve.js';
 import { spoiltByPauses, upperYield, type YieldTask } from './upperYield.js';
@@ -46,8 +46,8 @@ export function yieldPointsKernel(curve: StressStrainCurve, task: YieldTask): Ou
   const spoilt = spoiltByPauses(curve, task.pauses);
   const found = upperYield(curve, task, spoilt);
   if (!found.ok) return found;
-  const { peak, fallen, noise } = found;
-  const range = yieldingRange(curve, { peak, fallen, end: task.end, noise, spoilt, lowerYield: task.lowerYield });
+  const { peak } = found;
+  const range = yieldingRange(curve, { ...found, end: task.end, spoilt, lowerYield: task.lowerYield });
   if (!range) return failure('no-hardening-after', 'after its highest point the curve only falls: that is the maximum, not a yield point');
   const point = (index: number): YieldPoint => ({ stress: stress[index]!, strain: strain[index]! - task.strainShift, index });
   return success({
@@ -65,11 +65,13 @@ export function yieldPointsKernel(curve: StressStrainCurve, task: YieldTask): Ou
  *
  * @remarks
  * ReH: the highest stress before a fall of at least 0.5 %, with no higher stress over the next 0.05 % strain; at or above a fifth of the
- * maximum (below it a fall is seating), before 0.5 % plastic extension where the slope is known, the fall out of noise (about a quarter more
- * than a thousand normal deviates span) and a rise of at least 0.5 % after it. A fall within noise, a
- * fall while the crosshead stood still (`pauses`) and the fall after the maximum force are none. ReL: the smallest stress of the
+ * maximum (below it a fall is seating), before 0.5 % plastic extension where the slope is known. The fall stands out of noise (about a
+ * quarter more than a thousand normal deviates span) and is more than two steps of the reading. A rise that stands out by as much follows,
+ * over 0.2 % of strain at least where it stays below ReH. A fall within noise, a fall while the crosshead stood still (`pauses`) and the
+ * fall after the maximum force are none. ReL: the smallest stress of the
  * yielding range, the first dip after ReH left out where a later minimum or level is higher. Ae ends where the horizontal through the last
- * minimum, or the lowest of that level, meets the steepest line of the hardening that follows.
+ * minimum, or the lowest of that level, meets the steepest line of the hardening that follows, over 0.2 %
+ * strain, or over twice as much and so on until its slope is six standard errors of noise.
  *
  * @param curve - Strain [mm/mm] and stress [MPa], at least 3 samples, finite.
  * @param options - Pauses, elastic line, thresholds, rule for ReL.
@@ -111,5 +113,7 @@ export function yieldPoints(curve: CurveColumns, options: YieldOptions = {}): Ou
     requireWhole(from, `options.pauses[${k}][1]`, end, first, last);
   });
   const maximum = maximumIndex(checked.stress, 0, last + 1);
-  return yieldPointsKernel(checked, { pauses, modulus, strainShift, minimumFall, minimumStrain, lowerYield, maximum, end: last + 1 });
+  const resolution = stepOf(checked.stress);
+  const rule = { modulus, strainShift, minimumFall, minimumStrain, lowerYield };
+  return yieldPointsKernel(checked, { pauses, ...rule, resolution, maximum, end: last + 1 });
 }

@@ -1,6 +1,7 @@
 import type { StressStrainCurve } from '../../base/index.js';
 import { maximumIndex, medianOf, steepestLine } from '../../numeric/index.js';
 import type { LowerYieldRule } from './LowerYieldRule.js';
+import { topOfHardening } from './topOfHardening.js';
 
 /** The first dip after ReH is a transient if it is over within so much strain and within this share of the yielding range. */
 const TRANSIENT_STRAIN = 0.0025;
@@ -16,6 +17,8 @@ const STANDS_OUT = 0.005;
 const MEAN_STRAIN = 0.0002;
 /** Width of the lines from which the steepest of hardening is taken. */
 const HARDENING_WIDTH = 0.002;
+/** Noise lifts the steepest of a hundred lines by three standard errors: of one that is twice as steep, half at least is hardening. */
+const STANDARD_ERRORS = 6;
 
 /** @internal What {@link yieldingRange} starts from. */
 export interface YieldingTask {
@@ -26,6 +29,8 @@ export interface YieldingTask {
   /** One past the last sample to look at. */
   readonly end: number;
   readonly noise: number;
+  /** What noise and the steps of the reading explain of a fall or a rise [MPa]. */
+  readonly reach: number;
   readonly spoilt: Uint8Array | undefined;
   readonly lowerYield: LowerYieldRule;
 }
@@ -43,16 +48,10 @@ export interface YieldingRange {
  * The last minimum before the stress rises for good: turning points that stand out by half a per cent of the stress and out of noise are
  * followed; noise is first lowered by means over at most 0.02 % strain.
  */
-function lastMinimum(
-  { strain, stress }: StressStrainCurve,
-  first: number,
-  top: number,
-  noise: number,
-  spoilt: Uint8Array | undefined,
-): number {
+function lastMinimum({ strain, stress }: StressStrainCurve, first: number, top: number, { noise, reach, spoilt }: YieldingTask): number {
   const perSample = Math.max((strain[top]! - strain[first]!) / Math.max(top - first, 1), Number.MIN_VALUE);
   const size = noise > 1e-4 * stress[first]! ? Math.max(1, Math.floor(MEAN_STRAIN / perSample)) : 1;
-  const step = Math.max(STANDS_OUT * stress[first]!, (6 * noise) / Math.sqrt(size));
+  const step = Math.max(STANDS_OUT * stress[first]!, reach / Math.sqrt(size));
   let falling = true;
   let low = first;
   let lowMean = Infinity;
@@ -127,12 +126,24 @@ function levelOf(stress: Float64Array, first: number, last: number, spoilt: Uint
   return medianOf(sampled);
 }
 
+/** The steepest line between two samples: over the least width, doubled as long as noise may have made it the steepest. */
+function lineOfHardening(strain: Float64Array, stress: Float64Array, first: number, end: number, noise: number) {
+  const all = strain[end - 1]! - strain[first]!;
+  let width = HARDENING_WIDTH;
+  let line = steepestLine(strain, stress, first, end, width);
+  while (line && line.slope * line.spread < STANDARD_ERRORS * noise && 2 * width <= all) {
+    width *= 2;
+    line = steepestLine(strain, stress, first, end, width);
+  }
+  return line;
+}
+
 /** The steepest line of hardening where a pause comes before its width: over the samples of twice that width that the pause did not spoil. */
-function lineOverPauses({ strain, stress }: StressStrainCurve, first: number, top: number, counts: (i: number) => boolean) {
+function lineOverPauses({ strain, stress }: StressStrainCurve, first: number, top: number, counts: (i: number) => boolean, noise: number) {
   const kept: number[] = [];
   for (let i = first; i <= top && strain[i]! - strain[first]! <= 2 * HARDENING_WIDTH; i += 1) if (counts(i)) kept.push(i);
   const of = (column: Float64Array): Float64Array => Float64Array.from(kept, (i) => column[i]!);
-  return steepestLine(of(strain), of(stress), 0, kept.length, HARDENING_WIDTH);
+  return lineOfHardening(of(strain), of(stress), 0, kept.length, noise);
 }
 
 type Onset = Pick<YieldingRange, 'hardeningStrain' | 'hardeningStart'>;
@@ -148,8 +159,8 @@ function hardeningOnset({ strain, stress }: StressStrainCurve, last: number, top
   while (until <= top && counts(until)) until += 1;
   const line =
     until <= top && strain[until - 1]! - strain[rising]! < HARDENING_WIDTH
-      ? lineOverPauses({ strain, stress }, rising, top, counts)
-      : steepestLine(strain, stress, rising, until, HARDENING_WIDTH);
+      ? lineOverPauses({ strain, stress }, rising, top, counts, noise)
+      : lineOfHardening(strain, stress, rising, until, noise);
   const meets = line && line.slope > 0 ? line.meanX + (stress[last]! - line.meanY) / line.slope : strain[last]!;
   const hardeningStrain = Math.max(meets, strain[last]!);
   let hardeningStart = last;
@@ -175,14 +186,14 @@ function afterTransient({ strain, stress }: StressStrainCurve, { hardeningStrain
 
 /** @internal The yielding range after an upper yield point; undefined where the curve does not rise again. */
 export function yieldingRange({ strain, stress }: StressStrainCurve, task: YieldingTask): YieldingRange | undefined {
-  const { peak, fallen, end, noise, spoilt } = task;
-  const top = maximumIndex(stress, fallen, end);
+  const { peak, fallen, reach, spoilt } = task;
+  const top = topOfHardening({ strain, stress }, task, Math.max(STANDS_OUT * stress[peak]!, reach));
+  if (top === undefined) return undefined;
 
   // yielding is over where the stress passes ReH again; a dip later on is none of it
   let above = fallen;
   while (above < top && stress[above]! <= stress[peak]!) above += 1;
-  const minimum = lastMinimum({ strain, stress }, fallen, above, noise, spoilt);
-  if (stress[top]! - stress[minimum]! < Math.max(0.005 * stress[peak]!, 6 * noise)) return undefined;
+  const minimum = lastMinimum({ strain, stress }, fallen, above, task);
   const onset = hardeningOnset({ strain, stress }, afterFirstDip({ strain, stress }, minimum, top, task), top, task);
   const from = afterTransient({ strain, stress }, onset, task);
 

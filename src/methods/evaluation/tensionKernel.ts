@@ -77,17 +77,18 @@ export function tensionKernel(input: TensionInput, settings: TensionSettings): T
           strainShift: 0,
           ...yieldRule,
           lowerYield: settings.lowerYield,
+          resolution: input.resolution,
           zeroMoves: input.zeroMoves,
           slipped: slips.reduce((sum, slip) => sum + slip.strain, 0),
           maximum: top,
           end,
         });
-  // with a yield point the maximum that counts lies in the hardening range
-  const maximumSample =
-    yielding?.ok === true && highest === yielding.upper.index ? maximumIndex(stress, yielding.hardeningStart, end) : highest;
+  // with a yield point the maximum that counts lies in the hardening range, also where the extensometer ends before it
+  const hardening = yielding?.ok === true ? yielding.hardeningStart : 0;
+  const maximumSample = highest < hardening ? maximumIndex(input.stress, hardening, lastOfTest) : highest;
   const maximum = maximumSample < n ? plateauOf(curve, maximumSample, input.resolution) : undefined;
 
-  const beyond = endOfPlateau(stress, top, input.resolution, end);
+  const beyond = endOfPlateau(stress, top < hardening ? maximumIndex(stress, hardening, end) : top, input.resolution, end);
   const crossings = slope === undefined ? [] : settings.offsets.map((offset) => proofStrengthKernel(curve, slope, 0, offset, from, beyond));
   const afterYield = yielding?.ok === true ? yielding.hardeningStart : (crossings.find((one) => one.ok)?.index ?? from);
   const totals = settings.totalExtensions.map((total) => totalExtensionStrengthKernel(curve, total, 0, end));
