@@ -54,7 +54,7 @@ export const recordEntries = {
   },
   'signal-strays': {
     severity: 'caution', about: 'record',
-    message: 'The {column} jumps off its line by {height} {unit} at sample {first} and jumps back; samples that are off: {count}. Neither piece nor drive does that.',
+    message: 'The {column} jumps off its line by {height} {unit} at sample {first} and jumps back; samples that are off: {count}. Hardly any piece or drive does that.',
     remedy: 'A straight line takes their place unless that is switched off; nothing is known of the test in between. Look for a loose plug, a disturbance or a hand on the cable.',
   },
   'signal-noisy': {
@@ -144,7 +144,7 @@ export const recordEntries = {
   },
   'force-saturated': {
     severity: 'fault', about: 'record',
-    message: 'The force stands at its highest value {force} N for {count} samples: the channel was probably at its end.',
+    message: 'The force stands at its highest value {force} N for {count} samples: the channel was at its end, or the piece yields at this force.',
     remedy: 'Check the range of transmitter and logger; the true maximum, and a strength that lies on the flat top, may be higher.',
   },
   'force-does-not-rise': {

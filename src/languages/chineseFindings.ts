@@ -45,7 +45,7 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: '检查插头和电缆；这段时间内的试验情况无从得知。',
   },
   'signal-strays': {
-    message: '{column}通道在第 {first} 个采样点突然偏离其曲线 {height} {unit}，随后又突然跳回；受影响的采样点：{count} 个。试样和驱动都不会这样。',
+    message: '{column}通道在第 {first} 个采样点突然偏离其曲线 {height} {unit}，随后又突然跳回；受影响的采样点：{count} 个。试样和驱动很少会这样。',
     remedy: '除非关闭该功能，这些采样点将由直线代替；这段时间内的试验情况无从得知。查找松动的插头、干扰或触碰电缆的手。',
   },
   'signal-noisy': {
@@ -118,7 +118,7 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: '重复的采样点会使斜率的分散性显得过小；应按最慢的传感器的速率记录。',
   },
   'force-saturated': {
-    message: '力在其最大值 {force} N 处停留了 {count} 个采样点：该通道很可能已到量程上限。',
+    message: '力在其最大值 {force} N 处停留了 {count} 个采样点：该通道已到量程上限，或试样在此力下屈服。',
     remedy: '检查变送器和记录仪的量程；真实的最大力以及位于平顶上的强度可能更高。',
   },
   'force-does-not-rise': {

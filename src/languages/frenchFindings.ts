@@ -45,7 +45,7 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Vérifier la fiche et le câble ; on ne sait rien de l’essai dans l’intervalle.',
   },
   'signal-strays': {
-    message: 'Signal {column} : s’écarte d’un saut de sa ligne de {height} {unit} au point {first} et y revient d’un saut ; points concernés : {count}. Ni l’éprouvette ni l’entraînement ne font cela.',
+    message: 'Signal {column} : s’écarte d’un saut de sa ligne de {height} {unit} au point {first} et y revient d’un saut ; points concernés : {count}. Il est rare qu’une éprouvette ou un entraînement fasse cela.',
     remedy: 'Une droite les remplace, sauf si cela est désactivé ; on ne sait rien de l’essai dans l’intervalle. Chercher une fiche mal enfoncée, une perturbation ou une main sur le câble.',
   },
   'signal-noisy': {
@@ -118,7 +118,7 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Des points répétés font paraître trop petite la dispersion d’une pente ; enregistrer à la cadence du capteur le plus lent.',
   },
   'force-saturated': {
-    message: 'La force reste à sa valeur la plus haute, {force} N, pendant {count} points : la voie était probablement en fin d’étendue.',
+    message: 'La force reste à sa valeur la plus haute, {force} N, pendant {count} points : la voie était en fin d’étendue, ou l’éprouvette s’écoule à cette force.',
     remedy: 'Vérifier l’étendue de mesure du transmetteur et de l’enregistreur ; le vrai maximum, et une limite lue sur le palier, peuvent être plus hauts.',
   },
   'force-does-not-rise': {

@@ -45,7 +45,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Stecker und Kabel prüfen; über den Versuch dazwischen ist nichts bekannt.',
   },
   'signal-strays': {
-    message: 'Signal {column}: springt bei Messpunkt {first} um {height} {unit} aus seiner Linie und wieder zurück; betroffene Messpunkte: {count}. Weder Probe noch Antrieb tun das.',
+    message: 'Signal {column}: springt bei Messpunkt {first} um {height} {unit} aus seiner Linie und wieder zurück; betroffene Messpunkte: {count}. Kaum eine Probe oder ein Antrieb tut das.',
     remedy: 'Sofern nicht abgeschaltet, tritt eine Gerade an ihre Stelle; über den Versuch dazwischen ist nichts bekannt. Nach einem losen Stecker, einer Störquelle oder einer Hand am Kabel suchen.',
   },
   'signal-noisy': {
@@ -118,7 +118,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Wiederholte Messpunkte beschönigen die Streuung einer Steigung; mit der Rate des langsamsten Aufnehmers aufzeichnen.',
   },
   'force-saturated': {
-    message: 'Die Kraft verharrt über {count} Messpunkte bei ihrem Höchstwert {force} N: Der Kanal war vermutlich am Ende seines Messbereichs.',
+    message: 'Die Kraft verharrt über {count} Messpunkte bei ihrem Höchstwert {force} N: Der Kanal war am Ende seines Messbereichs, oder die Probe fließt bei dieser Kraft.',
     remedy: 'Die Messbereiche von Messumformer und Datenlogger prüfen; die wahre Höchstkraft und eine Festigkeit, die auf dem flachen Gipfel liegt, können höher liegen.',
   },
   'force-does-not-rise': {

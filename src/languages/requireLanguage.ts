@@ -28,5 +28,6 @@ export function requireLanguage(from: string, language: Language): Language {
 /** @internal The words of a function that has no other option. */
 export function wordsToSay(from: string, options: SayOptions): Words {
   requireOptions(from, options, ['language']);
-  return wordsOf(requireLanguage(from, options.language ?? english));
+  const { language = english } = options;
+  return wordsOf(requireLanguage(from, language));
 }

@@ -45,7 +45,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Comprobar el conector y el cable; de lo ocurrido entretanto en el ensayo no se sabe nada.',
   },
   'signal-strays': {
-    message: 'El canal de {column} salta {height} {unit} fuera de su línea en el dato {first} y vuelve de otro salto; datos afectados: {count}. Ni la probeta ni el accionamiento hacen eso.',
+    message: 'El canal de {column} salta {height} {unit} fuera de su línea en el dato {first} y vuelve de otro salto; datos afectados: {count}. Casi ninguna probeta ni accionamiento hace eso.',
     remedy: 'Una recta ocupa su lugar, salvo que se desactive; de lo ocurrido entretanto en el ensayo no se sabe nada. Buscar un conector flojo, una perturbación o una mano en el cable.',
   },
   'signal-noisy': {
@@ -118,7 +118,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Los datos repetidos embellecen la dispersión de una pendiente; registrar al ritmo del sensor más lento.',
   },
   'force-saturated': {
-    message: 'La fuerza permanece en su valor más alto, {force} N, durante {count} datos: el canal estaba probablemente en su tope.',
+    message: 'La fuerza permanece en su valor más alto, {force} N, durante {count} datos: el canal estaba en su tope, o la probeta fluye a esta fuerza.',
     remedy: 'Comprobar el alcance del transmisor y del registrador; la fuerza máxima verdadera, y un límite leído en la cima plana, pueden ser mayores.',
   },
   'force-does-not-rise': {

@@ -1,5 +1,5 @@
 /** Symbols of values that no strain goes into: forces, strengths that are a force over an area, what is measured on the piece by hand, and ratios of its lengths. */
-const WITHOUT_STRAIN = /^(F|R(eH|eL|m|mc)$|σf[MB]$|A(\d|$)|Z$|S0$|HBW|IE$|τ|(h0\/d0|dm\/de|L\/h|ss\/sb|Mpl\/My)$)/;
+const WITHOUT_STRAIN = /^(F|R(eH|eL|m|mc)$|TS$|[UL]YS$|RA$|El$|σf[MB]$|A(\d|$| \()|Z$|S0$|HBW|IE$|τ|(h0\/d0|dm\/de|L\/h|ss\/sb|Mpl\/My)$)/;
 /** Symbols of values that lie at the maximum or after it, or reach so far: where travel carries a curve on, its strain is in them. */
 const FAR_ALONG = /^(A[gt]|U$|εu$|n$|K$|εf[MB]$)/;
 

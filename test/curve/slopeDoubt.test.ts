@@ -74,3 +74,8 @@ it('grows as the standard error of correlated samples', () => {
 it('leaves three independent samples of the slowest drift', () => {
   expect(slopeDoubt(line, { ...residuals, runs: 1 })).toBeCloseTo(Math.sqrt(101 / 3), 12);
 });
+
+it('is never less than the standard error, and is one of few samples too', () => {
+  expect(slopeDoubt({ ...line, points: 2 }, { ...residuals, runs: 1, expectedRuns: 2 })).toBe(1);
+  expect(slopeDoubt({ ...line, points: 2 }, { ...residuals, runs: 1, expectedRuns: 0 })).toBe(1);
+});

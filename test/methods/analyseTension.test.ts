@@ -17,6 +17,7 @@ import {
 } from '../../src/index.js';
 import { catalogue } from '../../src/base/index.js';
 import { simulateTension, type TensionScenario } from '../../src/simulate/index.js';
+import { randomNumbers } from '../../src/numeric/index.js';
 import { seeded } from '../support/random.js';
 import { caseT1, COMPLIANCE, mildSteel, roundPiece } from '../support/records.js';
 import { refusal } from '../support/thrown.js';
@@ -474,4 +475,15 @@ test.each([
   ['out-of-range options.lowerYield', caseT1(), roundPiece, { lowerYield: 'x' }],
 ])('%s', (expected, given, piece, options) => {
   expect(refusal(() => analyseTension(given as TensionRecord, piece as typeof roundPiece, options as never))).toBe(expected);
+});
+
+test.each([0, 2, 5])('a proof strength on a level that noise of %d N leaves no sample of which to be the highest', (noise) => {
+  // straight up to 300 MPa, level over 1.2 % of strain, broken: Rp0.2 is that level, give or take a sample's noise
+  const strain = [...Array.from({ length: 300 }, (_, i) => i / 2e5), ...Array.from({ length: 400 }, (_, i) => 0.0015 + i * 3e-5), 0.0136];
+  for (let seed = 1; seed <= 10; seed += 1) {
+    const random = randomNumbers(seed);
+    const force = strain.map((e, i) => (i === 700 ? 0 : 50 * Math.min(2e5 * e, 300) + noise * random.normal()));
+    const { proofStrengths } = analyseTension({ force, strain }, { section: sectionFromArea({ area: 50 }), gaugeLength: 40 });
+    expect(Math.abs(proofStrengths[0]!.value - 300)).toBeLessThan(0.01 + (5 * noise) / 50);
+  }
 });

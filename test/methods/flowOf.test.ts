@@ -78,3 +78,10 @@ test('no line, a slip that the strain counts, and what is no result', () => {
   expect(refusal(() => flowOf({ ...result, method: 'bending' } as never))).toBe('wrong-type result.method');
   expect(refusal(() => flowOf(undefined as never))).toBe('missing result');
 });
+
+test('a result that was read as JSON alone, and one that is none', () => {
+  const result = analyseTension(recordOf([]), roundPiece);
+  expect(required(flowOf(JSON.parse(toJson(result)) as TensionResult))).toEqual(required(flowOf(result)));
+  expect(refusal(() => flowOf({ method: 'tension' } as never))).toBe('missing result.curve');
+  expect(refusal(() => flowOf({ ...result, maximumIndex: undefined } as never))).toBe('missing result.maximumIndex');
+});

@@ -274,6 +274,20 @@ describe('spikes', () => {
       expect(spikesOfColumn({ force }, 'travel')).toEqual([]);
     });
 
+    test('nor where the channels are read one after the other, or the force is let off to next to nothing', () => {
+      const at = (from: number, shape: (inside: boolean, i: number) => number) =>
+        Float64Array.from(of(600, (i) => shape(i >= from && i < from + 20, i)));
+      const travel = (late: number) => at(100 + late, (inside, i) => 0.01 * i - (inside ? 0.5 : 0));
+      for (const share of [0.3, 0.02]) {
+        const force = at(100, (inside, i) => 10 * i * (inside ? share : 1));
+        for (const late of [0, 1, 2]) expect(spikesOfColumn({ force, travel: travel(late) }, 'force')).toEqual([]);
+        expect(spikesOfColumn({ force, travel: travel(9) }, 'force')).toHaveLength(1);
+        // one plug for both
+        const dead = at(100, (inside, i) => (inside ? 0 : 0.01 * i));
+        expect(spikesOfColumn({ force, travel: dead }, 'force')).toHaveLength(share === 0.02 ? 1 : 0);
+      }
+    });
+
     test('a motion by a five hundredth of its range: no material makes it go back', () => {
       const off = (height: number) => at0((i) => 0.001 * i + (i >= 100 && i < 106 ? height : 0));
       const at0 = (value: (i: number) => number) => Float64Array.from(of(6000, value));

@@ -35,10 +35,12 @@ export function remainingToe(
   const left = (q: number): number => (slope * a * q ** (k + 1)) / (1 - q);
   if (k < APART) return { slopeShare: left(HALF) };
   const ended = (1 / above - (1 - yielded) / slope) / a;
+  const until = (q: number): number => (q * (1 - q ** k)) / (1 - q);
+  if (until(SLOWEST) <= ended) return undefined;
   let [low, high] = [0, SLOWEST];
   for (let round = 0; round < ROUNDS; round += 1) {
     const q = (low + high) / 2;
-    if ((q * (1 - q ** k)) / (1 - q) > ended) high = q;
+    if (until(q) > ended) high = q;
     else low = q;
   }
   return { slopeShare: left(low) };

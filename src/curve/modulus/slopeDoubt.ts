@@ -24,8 +24,8 @@ function luckOf({ criterion }: Pick<ElasticLine, 'criterion'>, drift: number): n
  * $$ \rho = \cos\left(\frac{\pi}{2} \frac{r}{r_0}\right), \qquad \sqrt{\frac{1 + \rho}{1 - \rho}} = \cot\left(\frac{\pi}{4} \frac{r}{r_0}\right) $$
  */
 function driftOf({ runs, expectedRuns }: LineResiduals, points: number): number {
-  const share = Math.min(1, runs / expectedRuns);
-  return Math.min(1 / Math.tan((Math.PI / 4) * share), Math.sqrt(points / INDEPENDENT));
+  const share = expectedRuns > 0 ? Math.min(1, runs / expectedRuns) : 1;
+  return Math.min(1 / Math.tan((Math.PI / 4) * share), Math.sqrt(Math.max(1, points / INDEPENDENT)));
 }
 
 /**

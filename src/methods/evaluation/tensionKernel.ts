@@ -88,7 +88,10 @@ export function tensionKernel(input: TensionInput, settings: TensionSettings): T
   const maximumSample = highest < hardening ? maximumIndex(input.stress, hardening, lastOfTest) : highest;
   const maximum = maximumSample < n ? plateauOf(curve, maximumSample, input.resolution) : undefined;
 
-  const beyond = endOfPlateau(stress, top < hardening ? maximumIndex(stress, hardening, end) : top, input.resolution, end);
+  const peak = top < hardening ? maximumIndex(stress, hardening, end) : top;
+  // noise puts the highest sample anywhere on a level: what does not fall by as much as a yield point does is at the maximum still
+  const level = Math.max(input.resolution, yieldRule.minimumFall * stress[peak]!);
+  const beyond = endOfPlateau(stress, peak, level, end);
   const crossings = slope === undefined ? [] : settings.offsets.map((offset) => proofStrengthKernel(curve, slope, 0, offset, from, beyond));
   const afterYield = yielding?.ok === true ? yielding.hardeningStart : (crossings.find((one) => one.ok)?.index ?? from);
   const totals = settings.totalExtensions.map((total) => totalExtensionStrengthKernel(curve, total, 0, end));

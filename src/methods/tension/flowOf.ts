@@ -1,4 +1,5 @@
-import { failure, InputError, requireObject, success, type Outcome, type StressStrainCurve } from '../../base/index.js';
+import { failure, InputError, requireObject, requireWhole, success, type Outcome, type StressStrainCurve } from '../../base/index.js';
+import { requireCurve } from '../../curve/index.js';
 import { flowCurve, trueCurve } from '../../hardening/index.js';
 import { departuresOf } from '../loading/departures.js';
 import { loadingRanges, pickCurve } from '../loading/loadingRanges.js';
@@ -38,10 +39,14 @@ export function flowOf(result: TensionResult | CurveResult): Outcome<StressStrai
       from,
       'result.method',
       'wrong-type',
-      'must be that of analyseTension',
+      'must be that of analyseTension or analyseCurve',
       'method' in given ? given.method : undefined,
     );
-  const { curve, interruptions = [], maximumIndex, elasticSlope } = result;
+  const { interruptions = [], maximumIndex, elasticSlope } = result;
+  // columns are lists where a result was read without fromJson
+  requireObject(from, 'result.curve', result.curve);
+  const curve = requireCurve(from, result.curve, 1);
+  requireWhole(from, 'result.maximumIndex', maximumIndex, 0);
   if (!elasticSlope) return failure('no-line', 'the result has no elastic line to take the elastic part off by');
   const { excursions, slips } = departuresOf(interruptions);
   if (slips.some(({ at }) => at < maximumIndex)) return failure('after-slip', 'strain counts a slip before the maximum force');

@@ -32,8 +32,8 @@ export function budgetAgainstTrials(
   const low = apart(centre - expandedUncertainty - interval[0]);
   const high = apart(interval[1] - centre - expandedUncertainty);
   // u² has the relative standard error √(2 / ν) in its share by the noise, and u half of that
-  const repeats = noise.map(
-    ({ contribution }) => (coverageFactor * contribution ** 2) / standardUncertainty / Math.sqrt(2 * REPEAT_FREEDOM),
+  const repeats = noise.map(({ contribution }) =>
+    contribution === 0 ? 0 : (coverageFactor * contribution ** 2) / standardUncertainty / Math.sqrt(2 * REPEAT_FREEDOM),
   );
   const tolerance = numericalTolerance(standardUncertainty, 1) + SURE * Math.hypot(...repeats);
   const verdict = verdictOf([low, high], errors, tolerance);

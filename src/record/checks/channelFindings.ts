@@ -102,7 +102,7 @@ function samplesIn({ force, blocks, first, last }: RecordOutline, low: number, h
 
 /**
  * A force at its end whose reading flickers, or is too coarse to tell how it was run into: it stays within its noise and its steps of the highest while the
- * motion goes on, and hardly within as much again below. Of a round maximum the second band holds √2 - 1 of what the first one does, or more.
+ * motion goes on, and hardly within as much again below. A piece that yields at one level looks the same. Of a round maximum the second band holds √2 - 1 of what the first one does, or more.
  */
 function forceStands(outline: RecordOutline): Finding[] {
   const { force, blocks, first, last, highest, motion, habit } = outline;
@@ -116,7 +116,7 @@ function forceStands(outline: RecordOutline): Finding[] {
   const { values } = motion;
   const [begin, end] = [Math.min(from, motion.end), Math.min(to, motion.end)];
   return Math.abs(values[end]! - values[begin]!) > GOES_ON * Math.abs(values[Math.min(last, motion.end)]! - values[first]!)
-    ? [finding('force-saturated', { force: highest, count }, { field: 'maximumForce', range: [from, to] })]
+    ? [finding('force-saturated', { force: highest, count }, { field: 'maximumForce', range: [from, to], severity: 'caution' })]
     : [];
 }
 

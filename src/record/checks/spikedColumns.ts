@@ -18,12 +18,23 @@ export interface SpikedColumn {
 /** Spikes leave by this share of the range: a force may serrate, a motion does not. */
 const SHARE = { force: 0.02, extension: 0.002, strain: 0.002, travel: 0.002 };
 
+/** Channels may be read one after the other: a jump counts so many samples beside. */
+const BESIDE = [-2, -1, 0, 1, 2];
+/** What reads less than this share of what it read before reads next to nothing: so does all that hangs on one plug. */
+const NOTHING = 0.05;
+
+/** Whether a column jumps off and back with another one. */
+function jumpsWith(column: Float64Array, { range: [first, last], nothing }: Spike): boolean {
+  const near = (at: number): boolean => BESIDE.some((by) => jumpsInto(column, at + by));
+  const unplugged = nothing && Math.abs(column[(first + last) >> 1]!) <= NOTHING * Math.abs(column[first - BESIDE.length]!);
+  return !unplugged && near(first) && near(last + 1);
+}
+
 /** Spikes of a column; where another one jumps off and back with it, the drive did so. */
 function spikesOf(record: TensionRecord, name: SpikeColumn, column: Float64Array, blocks?: RecordBlocks): Spike[] {
   const others = spikeColumns.flatMap((other) => (other === name ? [] : (record[other] ?? [])));
   return findSpikes(column, soundLength(column), blocks?.[name], SHARE[name]).filter(
-    ({ range: [first, last], nothing }) =>
-      nothing || last - first < LONGEST || !others.some((other) => jumpsInto(other, first) && jumpsInto(other, last + 1)),
+    (spike) => spike.range[1] - spike.range[0] < LONGEST || !others.some((other) => jumpsWith(other, spike)),
   );
 }
 
