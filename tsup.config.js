@@ -5,7 +5,7 @@ import { bundledLicences } from './tools/bundled-licences.js';
 const all = { clean: false, silent: true };
 const core = { ...all, platform: 'neutral', target: 'es2022', tsconfig: 'tsconfig.core.json' };
 const peers = /^(vega|@resvg|read-excel-file|hyparquet|apache-arrow)/; // optional, loaded only where a figure is drawn or such a file is read
-/** In few files, dependencies and all: Node loads them in a tenth of the time of a file for each source. Bundlers, which drop what is not used, take the latter. */
+/** In few files, dependencies and all: Node loads them in a seventh of the time of a file for each source. Bundlers, which drop what is not used, take the latter. */
 const whole = {
   ...core,
   entry: doors,
