@@ -1,5 +1,5 @@
 import { failure, success, type Outcome, type StressStrainCurve } from '../../base/index.js';
-import { noiseLevel } from '../../numeric/index.js';
+import { noiseLevel, noiseReach } from '../../numeric/index.js';
 import type { LowerYieldRule } from './LowerYieldRule.js';
 import type { YieldReason } from './YieldPoint.js';
 
@@ -9,9 +9,7 @@ type UpperReason = Exclude<YieldReason, 'no-hardening-after'>;
 const PLASTIC_LIMIT = 0.005;
 /** Below this share of the maximum a fall of stress is seating, not yield. */
 const LEAST_SHARE = 0.2;
-/** The fall must stand out of noise: the highest and lowest of n normal deviates lie about 2 √(2 ln n) apart; a margin on either side. */
-const noiseReach = (points: number): number => 2 * (Math.sqrt(2 * Math.log(points)) + 1);
-/** And out of the steps of the reading: a step of rounding, and one that noise hidden in them makes; the half is for lost digits. */
+/** The fall must stand out of noise, and out of the steps of the reading: a step of rounding, and one that noise hidden in them makes; the half is for lost digits. */
 const STEPS = 2.5;
 
 /** Of fewer samples noise cannot be told from shape. */

@@ -37,7 +37,7 @@ export interface CuppingResult extends MethodResult {
   /** Bore of the die [mm]. */
   readonly dieDiameter: number;
   /**
-   * Whether the give of the frame was taken out of travel: false where the compliance that was given is more than the travel of a blank allow; absent
+   * Whether the give of the frame was taken out of travel: false where the compliance that was given is more than the travel of a blank allows; absent
    * where none was given.
    */
   readonly frameRemoved?: boolean | undefined;

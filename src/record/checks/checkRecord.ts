@@ -22,7 +22,7 @@ import { requireColumns } from '../survey/requireColumns.js';
 import { severalTests } from '../survey/segments.js';
 import type { SlipsBack } from './slipsBack.js';
 import { spikeColumns, spikedColumns } from './spikedColumns.js';
-import { withoutSpikes } from './spikes.js';
+import { straightened } from './spikes.js';
 import { surveyRecord, type RecordSurvey } from '../survey/surveyRecord.js';
 import { zeroFindings } from './zeroFindings.js';
 
@@ -164,7 +164,7 @@ export function checkRecord(record: TensionColumns, thresholds: RecordThresholds
   const limit = thresholds.gap ?? GAP;
   const blocks = recordBlocks(columns);
   const spiked = spikedColumns(columns, spikeColumns, blocks);
-  const straight = Object.fromEntries(spiked.map(({ name, column, spikes }) => [name, withoutSpikes(column, spikes)]));
+  const straight = Object.fromEntries(spiked.map(({ name, column, spikes }) => [name, straightened(column, spikes)]));
   const spikeless: TensionRecord = { ...columns, ...straight };
   const survey = surveyRecord(spikeless, limit, spiked.length === 0 ? blocks : undefined);
   const { record: counted, ...known } = endExtensometer(spikeless, survey, limit);

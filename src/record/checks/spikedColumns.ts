@@ -1,6 +1,6 @@
 import { soundLength, type TensionRecord } from '../../base/index.js';
 import type { RecordBlocks } from '../survey/recordBlocks.js';
-import { findSpikes, jumpsInto, LONGEST, type Spike } from './spikes.js';
+import { findSpikes, jumpsInto, LONGEST, NOTHING, SHARE, type Spike } from './spikes.js';
 
 /** Columns in which spikes are looked for. */
 export type SpikeColumn = 'force' | 'extension' | 'strain' | 'travel';
@@ -15,15 +15,13 @@ export interface SpikedColumn {
   readonly spikes: readonly Spike[];
 }
 
-/** Spikes leave by this share of the range: a force may serrate, a motion does not. */
-const SHARE = { force: 0.02, extension: 0.002, strain: 0.002, travel: 0.002 };
+/** Spikes of a motion leave by this share of its range: it does not serrate. */
+const OF_MOTION = 0.002;
 
 /** Channels may be read one after the other: a jump counts so many samples beside. */
 const BESIDE = [-2, -1, 0, 1, 2];
-/** What reads less than this share of what it read before reads next to nothing: so does all that hangs on one plug. */
-const NOTHING = 0.05;
 
-/** Whether a column jumps off and back with another one. */
+/** Whether a column jumps off and back with another one; what hangs on the same plug does not. */
 function jumpsWith(column: Float64Array, { range: [first, last], nothing }: Spike): boolean {
   const near = (at: number): boolean => BESIDE.some((by) => jumpsInto(column, at + by));
   const unplugged = nothing && Math.abs(column[(first + last) >> 1]!) <= NOTHING * Math.abs(column[first - BESIDE.length]!);
@@ -33,7 +31,7 @@ function jumpsWith(column: Float64Array, { range: [first, last], nothing }: Spik
 /** Spikes of a column; where another one jumps off and back with it, the drive did so. */
 function spikesOf(record: TensionRecord, name: SpikeColumn, column: Float64Array, blocks?: RecordBlocks): Spike[] {
   const others = spikeColumns.flatMap((other) => (other === name ? [] : (record[other] ?? [])));
-  return findSpikes(column, soundLength(column), blocks?.[name], SHARE[name]).filter(
+  return findSpikes(column, soundLength(column), blocks?.[name], name === 'force' ? SHARE : OF_MOTION).filter(
     (spike) => spike.range[1] - spike.range[0] < LONGEST || !others.some((other) => jumpsWith(other, spike)),
   );
 }

@@ -17,6 +17,10 @@ const LONGEST_AWAY = 200;
 const DEVIATIONS = 8;
 const STEPS = 4;
 const CHANGES = 6;
+/** @internal That of a force, which may serrate. */
+export const SHARE = 0.02;
+/** @internal What reads less than this share of what it read before reads next to nothing. */
+export const NOTHING = 0.05;
 /** And by so many times the changes beside it: a peak that the loading ran up to is no spike. */
 const TIMES = 3;
 /** And comes back to this share of its height. */
@@ -78,7 +82,7 @@ function backByJump(column: Float64Array, at: number, end: number): number {
 }
 
 const readsNothing = (column: Float64Array, at: number, least: number): boolean =>
-  Math.abs(column[at]!) <= 0.05 * Math.abs(column[at - 1]!) && Math.abs(column[at - 1]!) >= 5 * least;
+  Math.abs(column[at]!) <= NOTHING * Math.abs(column[at - 1]!) && Math.abs(column[at - 1]!) >= 5 * least;
 
 /** Samples after which the column is back where it was, by another jump; 0 where it does not come back. */
 function lengthOf(column: Float64Array, at: number, end: number, least: number): number {
@@ -93,7 +97,7 @@ function lengthOf(column: Float64Array, at: number, end: number, least: number):
   if (!readsNothing(column, at, least)) return backByJump(column, at, end);
   for (let k = LONGEST + 1; k <= LONGEST_AWAY && at + k < end; k += 1) {
     const now = column[at + k]!;
-    if (Math.abs(now) <= 0.05 * Math.abs(before)) continue;
+    if (Math.abs(now) <= NOTHING * Math.abs(before)) continue;
     return Math.abs(now - before) < 0.3 * Math.abs(before) ? k : 0;
   }
   return 0;
@@ -133,7 +137,7 @@ function spikesAbove(column: Float64Array, end: number, least: number): Spike[] 
 }
 
 /** @internal A copy of a column with the straight line between the neighbours in the place of spikes. */
-export function withoutSpikes(column: Float64Array, spikes: readonly Spike[]): Float64Array {
+export function straightened(column: Float64Array, spikes: readonly Spike[]): Float64Array {
   const straight = column.slice();
   for (const { range } of spikes) {
     const [before, after] = [range[0] - 1, range[1] + 1];
@@ -148,7 +152,7 @@ export function withoutSpikes(column: Float64Array, spikes: readonly Spike[]): F
  * near to it: so the column is looked through again without those that were found, until no more come. A column without any is looked through
  * once, and a row of four or more single samples two apart stays what it may be, a swinging.
  */
-export function findSpikes(column: Float64Array, end = column.length, blocks?: BlockExtremes, share = 0.02): Spike[] {
+export function findSpikes(column: Float64Array, end = column.length, blocks?: BlockExtremes, share = SHARE): Spike[] {
   // a look at the range from few places: most columns are done here
   if (end < 8 || !comesBack(column, end, leastByRange(column, end, share, ONE_IN), blocks)) return [];
   const least = leastByChanges(column, end);
@@ -159,7 +163,7 @@ export function findSpikes(column: Float64Array, end = column.length, blocks?: B
   for (
     let more = spikesAbove(column, end, change);
     more.length > 0;
-    more = spikesAbove(withoutSpikes(column, spikes), end, change).filter(apart)
+    more = spikesAbove(straightened(column, spikes), end, change).filter(apart)
   ) {
     spikes.push(...more);
     if (spikes.length > Math.max(10, MOST * end)) return [];

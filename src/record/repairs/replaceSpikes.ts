@@ -2,11 +2,11 @@ import { requireOptions, requireWords, trailStep, type TensionColumns, type Tens
 import type { RecordBlocks } from '../survey/recordBlocks.js';
 import { ownColumns, repairedBy, type Repaired } from './repaired.js';
 import { spikeColumns, spikedColumns, type SpikeColumn, type SpikedColumn } from '../checks/spikedColumns.js';
-import { withoutSpikes } from '../checks/spikes.js';
+import { straightened } from '../checks/spikes.js';
 
 /** The step that takes the spikes of a column out. */
 function spikeStep({ name, column, spikes }: SpikedColumn): TrailStep {
-  const straight = withoutSpikes(column, spikes);
+  const straight = straightened(column, spikes);
   const samples = spikes.flatMap(({ range: [first, last] }) => Array.from({ length: last - first + 1 }, (_, k) => first + k));
   const values = samples.map((i) => straight[i]!);
   return trailStep(
