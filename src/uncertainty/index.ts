@@ -46,7 +46,7 @@ export { drawInputs } from './drawInputs.js';
 /** @internal */
 export { classSources, requireForceClass } from './forceBudget.js';
 /** @internal */
-export { SURE, verdictOf } from './validateBudget.js';
+export { SURE_ERRORS, verdictOf } from './validateBudget.js';
 /** @internal */
 export { budgetOf } from './uncertaintyBudget.js';
 /** @internal */

@@ -32,7 +32,7 @@ export interface BudgetValidation {
 }
 
 /** @internal Standard errors that make sure: of the many ends of a test hardly one is beyond by chance. */
-export const SURE = 3;
+export const SURE_ERRORS = 3;
 /** Ends whose doubled standard error is within this share of δ count as known (JCGM 101, validation; from memory). */
 const KNOWN = 1 / 5;
 
@@ -42,7 +42,7 @@ export function verdictOf(
   errors: readonly [number, number],
   tolerance: number,
 ): BudgetValidation['verdict'] {
-  const doubts = errors.map((error) => (2 * error <= KNOWN * tolerance ? 0 : SURE * error));
+  const doubts = errors.map((error) => (2 * error <= KNOWN * tolerance ? 0 : SURE_ERRORS * error));
   if (differences.some((d, k) => d - doubts[k]! > tolerance)) return 'not-valid';
   return differences.every((d, k) => d + doubts[k]! <= tolerance) ? 'valid' : 'too-few-trials';
 }

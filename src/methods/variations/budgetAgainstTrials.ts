@@ -1,6 +1,6 @@
 import {
   numericalTolerance,
-  SURE,
+  SURE_ERRORS,
   verdictOf,
   type BudgetValidation,
   type TrialDistribution,
@@ -25,7 +25,7 @@ export function budgetAgainstTrials(
 ): Omit<BudgetValidation, 'findings'> {
   const noise = lines.filter(({ input }) => input === NOISE);
   const beside = lines.filter(({ input }) => !drawn.has(input));
-  const moved = SURE * Math.hypot(...[...noise, ...beside].map(({ contribution }) => contribution));
+  const moved = SURE_ERRORS * Math.hypot(...[...noise, ...beside].map(({ contribution }) => contribution));
   const centre = between(quantiles[quantiles.length >> 1]!, value - moved, value + moved);
   const apart = (budgetIsNarrowerBy: number): number =>
     beside.length > 0 ? Math.max(0, budgetIsNarrowerBy) : Math.abs(budgetIsNarrowerBy);
@@ -35,7 +35,7 @@ export function budgetAgainstTrials(
   const repeats = noise.map(({ contribution }) =>
     contribution === 0 ? 0 : (coverageFactor * contribution ** 2) / standardUncertainty / Math.sqrt(2 * REPEAT_FREEDOM),
   );
-  const tolerance = numericalTolerance(standardUncertainty, 1) + SURE * Math.hypot(...repeats);
+  const tolerance = numericalTolerance(standardUncertainty, 1) + SURE_ERRORS * Math.hypot(...repeats);
   const verdict = verdictOf([low, high], errors, tolerance);
   return { verdict, valid: verdict === 'valid', low, high, errors, tolerance };
 }
