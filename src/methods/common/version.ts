@@ -1,2 +1,2 @@
 /** Version of the package, as in its package.json. */
-export const version = '0.1.0';
+export const version = '0.2.0';
