@@ -1051,6 +1051,14 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: '两侧各 {guard} {unit} 的保护带在 {lower} 与 {upper} {unit} 之间没有留下余地：{symbol} 的任何值都无法通过。',
     remedy: '改善测量或试验更多试样，直到保护带能容纳在两极限值之间，或在试验之前商定其他规则。',
   },
+  'guard-of-two-limits': {
+    message: '{symbol} 通过，风险为 {risk} %：保护带在每个极限值处各保持 {one} %，而两个极限值都很近。',
+    remedy: '若约定的 {one} % 是总风险，应采用更宽的保护带（guardFactor），或改善测量。',
+  },
+  'rounding-decides': {
+    message: '由修约决定：{symbol} 以 {compared} {unit} 进行比较；未修约的测得值 {value} {unit} 会得出相反的结论。',
+    remedy: '随判定结论说明这一点：修约属于约定规则的一部分，风险则按测得值计算。',
+  },
   'decision-without-uncertainty': {
     message: '对 {symbol} 的判定未考虑其不确定度：误判的风险未知。',
     remedy: '评定不确定度；没有不确定度时只能采用简单接受规则。',

@@ -1051,6 +1051,14 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Des bandes de garde de {guard} {unit} des deux côtés ne laissent rien entre {lower} et {upper} {unit} : aucune valeur de {symbol} ne peut passer.',
     remedy: 'Mesurer mieux ou essayer plus d’éprouvettes jusqu’à ce que les bandes de garde tiennent entre les limites, ou convenir d’une autre règle avant l’essai.',
   },
+  'guard-of-two-limits': {
+    message: '{symbol} passe, avec un risque de {risk} % : la bande de garde tient {one} % à chaque limite, et les deux limites sont proches.',
+    remedy: 'Si {one} % étaient convenus comme risque total, demander une bande de garde plus large (guardFactor), ou mieux mesurer.',
+  },
+  'rounding-decides': {
+    message: 'C’est l’arrondi qui décide : {symbol} a été comparé comme {compared} {unit} ; {value} {unit}, tel que mesuré, donne l’autre verdict.',
+    remedy: 'L’indiquer avec le verdict : l’arrondi fait partie de la règle convenue, et le risque est celui de la valeur mesurée.',
+  },
   'decision-without-uncertainty': {
     message: 'La décision sur {symbol} a été prise sans son incertitude : le risque de se tromper est inconnu.',
     remedy: 'Déterminer l’incertitude ; sans elle, seule l’acceptation simple est possible.',

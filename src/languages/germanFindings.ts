@@ -1051,6 +1051,14 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Schutzbänder von {guard} {unit} auf beiden Seiten lassen zwischen {lower} und {upper} {unit} nichts übrig: Kein Wert von {symbol} kann bestehen.',
     remedy: 'Genauer messen oder mehr Proben prüfen, bis die Schutzbänder zwischen die Grenzwerte passen, oder vor der Prüfung eine andere Regel vereinbaren.',
   },
+  'guard-of-two-limits': {
+    message: '{symbol} besteht, mit einem Risiko von {risk} %: Das Schutzband hält an jeder Grenze {one} % ein, und beide Grenzen sind nah.',
+    remedy: 'Waren {one} % als gesamtes Risiko vereinbart, ein breiteres Schutzband verlangen (guardFactor) oder genauer messen.',
+  },
+  'rounding-decides': {
+    message: 'Die Rundung entscheidet: {symbol} wurde als {compared} {unit} verglichen; {value} {unit}, wie gemessen, ergeben das andere Urteil.',
+    remedy: 'Das mit dem Urteil angeben: Die Rundung gehört zur vereinbarten Regel, das Risiko gilt für den Messwert.',
+  },
   'decision-without-uncertainty': {
     message: 'Über {symbol} wurde ohne dessen Unsicherheit entschieden: Das Irrtumsrisiko ist unbekannt.',
     remedy: 'Die Unsicherheit bestimmen; ohne sie ist nur die einfache Annahme möglich.',

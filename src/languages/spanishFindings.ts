@@ -1051,6 +1051,14 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Las bandas de guarda de {guard} {unit} a ambos lados no dejan nada entre {lower} y {upper} {unit}: ningún valor de {symbol} puede aprobar.',
     remedy: 'Medir mejor o ensayar más probetas hasta que las bandas de guarda quepan entre los límites, o acordar otra regla antes del ensayo.',
   },
+  'guard-of-two-limits': {
+    message: '{symbol} aprueba, con un riesgo de {risk} %: la banda de guarda mantiene {one} % en cada límite, y los dos límites están cerca.',
+    remedy: 'Si se acordó {one} % como riesgo total, pedir una banda de guarda más ancha (guardFactor) o medir mejor.',
+  },
+  'rounding-decides': {
+    message: 'Decide el redondeo: {symbol} se comparó como {compared} {unit}; {value} {unit}, tal como se midió, da el otro veredicto.',
+    remedy: 'Indicarlo junto al veredicto: el redondeo forma parte de la regla acordada, y el riesgo es el del valor medido.',
+  },
   'decision-without-uncertainty': {
     message: 'La decisión sobre {symbol} se tomó sin su incertidumbre: se desconoce el riesgo de equivocarse.',
     remedy: 'Determinar la incertidumbre; sin ella solo es posible la aceptación simple.',
