@@ -490,6 +490,10 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: '未给出零点读数，因此零点误差未知，级别仅由其他各项确定。',
     remedy: '每次测量循环后，在无力状态下读取示值。',
   },
+  'displacement-steps-few': {
+    message: '已检定的位移点：{steps} 个；其中从下方读数最少的一点为 {runs} 次。应为十个位移点、两个循环。',
+    remedy: '在所用范围内约十个位移点上检定，每点两次。',
+  },
   'verification-steps-few': {
     message: '量程 20 % 至 100 % 之间的校准点数为 {count}；宜有五个。',
     remedy: '约在量程的 20、40、60、80 和 100 % 处检验；若使用 20 % 以下的力，还应在 10、5、2 和 1 % 处检验。',

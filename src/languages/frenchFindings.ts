@@ -490,6 +490,10 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Aucune lecture du zéro n’a été donnée : l’erreur de zéro est donc inconnue, et la classe ne tient qu’aux autres termes.',
     remedy: 'Lire l’indicateur sans force après chaque série.',
   },
+  'displacement-steps-few': {
+    message: 'Déplacements vérifiés : {steps} ; plus petit nombre de lectures par en dessous à l’un d’eux : {runs}. On attend dix déplacements en deux séries.',
+    remedy: 'Vérifier à une dizaine de déplacements sur l’étendue utilisée, deux fois chacun.',
+  },
   'verification-steps-few': {
     message: 'Paliers entre 20 % et 100 % de l’étendue : {count} ; cinq sont souhaités.',
     remedy: 'Vérifier à environ 20, 40, 60, 80 et 100 % de l’étendue, et au-dessous de 20 % à 10, 5, 2 et 1 % si l’on y utilise des forces.',

@@ -490,6 +490,10 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Es wurden keine Nullpunktablesungen angegeben; die Nullpunktabweichung ist daher unbekannt, und die Klasse folgt allein aus den übrigen Kenngrößen.',
     remedy: 'Nach jeder Messreihe die Anzeige ohne Kraft ablesen.',
   },
+  'displacement-steps-few': {
+    message: 'Kalibrierte Wege: {steps}; wenigste Ablesungen von unten an einem davon: {runs}. Erwartet werden zehn Wege in zwei Messreihen.',
+    remedy: 'An etwa zehn Wegen über den genutzten Bereich kalibrieren, jeden zweimal.',
+  },
   'verification-steps-few': {
     message: 'Stufen zwischen 20 % und 100 % des Messbereichs: {count}; gewünscht sind fünf.',
     remedy: 'Bei etwa 20, 40, 60, 80 und 100 % des Messbereichs überprüfen, unter 20 % zusätzlich bei 10, 5, 2 und 1 %, sofern dort Kräfte benutzt werden.',

@@ -490,6 +490,10 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'No se indicaron lecturas de cero: el error de cero es desconocido y la clase se basa solo en los demás términos.',
     remedy: 'Leer el indicador sin fuerza después de cada serie.',
   },
+  'displacement-steps-few': {
+    message: 'Desplazamientos verificados: {steps}; menor número de lecturas desde abajo en uno de ellos: {runs}. Se esperan diez desplazamientos en dos series.',
+    remedy: 'Verificar en unos diez desplazamientos sobre el intervalo que se usa, dos veces cada uno.',
+  },
   'verification-steps-few': {
     message: 'Escalones entre el 20 % y el 100 % del alcance: {count}; convienen cinco.',
     remedy: 'Verificar aproximadamente al 20, 40, 60, 80 y 100 % del alcance y, por debajo del 20 %, al 10, 5, 2 y 1 % donde se utilicen fuerzas.',
