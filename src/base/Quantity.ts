@@ -32,6 +32,8 @@ export interface Quantity {
   readonly unit: BaseUnit;
   /** Standard uncertainty in the same unit, where it is known: by the budget of the test; without one by the record alone: scatter, and of a slope the bends of its curve and the noise of the strain too. */
   readonly standardUncertainty?: number | undefined;
+  /** Degrees of freedom of that uncertainty by the budget of the test; absent where they are infinite, or there is no budget. */
+  readonly degreesOfFreedom?: number | undefined;
   /** The standard and clause by title, or the paper or book. */
   readonly source: string;
 }

@@ -77,6 +77,16 @@ export const statisticsEntries = {
     message: 'Guard bands of {guard} {unit} on both sides leave nothing between {lower} and {upper} {unit}: no value of {symbol} can pass.',
     remedy: 'Measure better or test more pieces until the guard bands fit between the limits, or agree on another rule before the test.',
   },
+  'guard-of-two-limits': {
+    severity: 'caution', about: 'method',
+    message: '{symbol} passes, with a risk of {risk} %: the guard band keeps {one} % at each limit, and both limits are near.',
+    remedy: 'Where {one} % was agreed as the whole risk, ask for a wider guard band (guardFactor), or measure better.',
+  },
+  'rounding-decides': {
+    severity: 'caution', about: 'method',
+    message: 'The rounding decides: {symbol} was compared as {compared} {unit}; {value} {unit}, as measured, gives the other verdict.',
+    remedy: 'Say so with the verdict: the rounding is part of the rule that was agreed, and the risk is that of the value as measured.',
+  },
   'decision-without-uncertainty': {
     severity: 'caution', about: 'method',
     message: 'The decision on {symbol} was made without its uncertainty: the risk of being wrong is unknown.',

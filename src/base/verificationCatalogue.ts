@@ -22,6 +22,11 @@ export const verificationEntries = {
     message: 'No zero readings were given, so the zero error is unknown and the class is by the other terms alone.',
     remedy: 'Read the indicator without force after each run.',
   },
+  'displacement-steps-few': {
+    severity: 'caution', about: 'frame',
+    message: 'Displacements verified: {steps}; fewest readings from below at one of them: {runs}. Ten displacements in two runs are wanted.',
+    remedy: 'Verify at some ten displacements over the range that is used, twice each.',
+  },
   'verification-steps-few': {
     severity: 'caution', about: 'frame',
     message: 'Steps between 20 % and 100 % of the range: {count}; five are wanted.',

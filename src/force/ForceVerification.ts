@@ -26,6 +26,8 @@ export interface ForceVerification {
   readonly fluctuation?: number | undefined;
   /** Readings of the indicator without force after the runs [N]. */
   readonly zeros?: ArrayLike<number> | undefined;
+  /** Relative standard uncertainty of the reference instrument, with its calibration, drift and temperature [1]; default unknown. */
+  readonly reference?: number | undefined;
   /** Which force was set: the true one (the indicator is read) or the indicated one (the reference is read); default `true`. */
   readonly held?: 'true' | 'indicated' | undefined;
 }
@@ -36,6 +38,8 @@ export interface VerifiedStep {
   readonly force: number;
   /** Indication error q [1]. */
   readonly indicationError: number;
+  /** Standard uncertainty of that error [1], where that of the reference instrument was given. */
+  readonly standardUncertainty?: number | undefined;
   /** Repeatability b [1]. */
   readonly repeatability: number;
   /** Reversibility v, the largest of the runs [1]; negative where falling forces read low. */

@@ -43,8 +43,12 @@ export interface Calibration {
   readonly span: readonly [number, number];
   /** Reference less calibration, pair by pair [N]. */
   readonly residuals: Float64Array;
-  /** Standard deviation of the (weighted) residuals. */
+  /** Standard deviation of the (weighted) residuals [N; with weights 'relative' 1]. */
   readonly residualStandardDeviation: number;
+  /** Its degrees of freedom, which are those of an uncertainty by this calibration: pairs less coefficients. */
+  readonly degreesOfFreedom: number;
+  /** How the squared residuals were weighted. */
+  readonly weights: 'equal' | 'relative' | 'given';
   /** Coefficient of determination [1]. */
   readonly rSquared: number;
   /** Number of pairs. */
@@ -105,7 +109,7 @@ export function fitCalibration(pairs: CalibrationPairs, options: CalibrationOpti
   const points = indicated.length;
   const reference = requireColumn(FROM, 'pairs.reference', pairs.reference, { length: points });
   requireOptions(FROM, options, ['degree', 'weights']);
-  const { degree: wanted } = options;
+  const { degree: wanted, weights = 'equal' } = options;
   if (wanted !== undefined && !([1, 2, 3] as unknown[]).includes(wanted))
     throw new InputError(FROM, 'options.degree', 'out-of-range', 'must be 1, 2 or 3', wanted);
   const pairsOf = { indicated, reference, weights: weightsOf(options.weights, reference) };
@@ -128,6 +132,8 @@ export function fitCalibration(pairs: CalibrationPairs, options: CalibrationOpti
     span: [Math.min(...indicated), Math.max(...indicated)],
     residuals: fit.residuals,
     residualStandardDeviation: Math.sqrt(fit.residualSumOfSquares / fit.degreesOfFreedom),
+    degreesOfFreedom: fit.degreesOfFreedom,
+    weights: typeof weights === 'string' ? weights : 'given',
     rSquared: fit.rSquared,
     points,
     findings: pairFindings(pairsOf, degree, wanted, fit),

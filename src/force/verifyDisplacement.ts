@@ -79,6 +79,10 @@ export interface DisplacementResult {
 
 const FROM = 'verifyDisplacement';
 
+/** A verification takes two runs of ten displacements (from memory). */
+const STEPS = 10;
+const RUNS = 2;
+
 const words: Readonly<Record<DisplacementTerm, string>> = { error: 'error', resolution: 'resolution', gaugeLength: 'gauge length' };
 
 /**
@@ -165,6 +169,8 @@ export function verifyDisplacement(verification: DisplacementVerification): Disp
   const played = steps.reduce((a, b) => (Math.abs(b.reversibility ?? 0) > Math.abs(a.reversibility ?? 0) ? b : a));
   if (Math.abs(played.reversibility ?? 0) > 2 * resolution)
     findings.push(finding('displacement-reversal', { difference: played.reversibility!, travel: played.reference }));
+  const runs = Math.min(...given.map(({ rising }) => rising.length));
+  if (steps.length < STEPS || runs < RUNS) findings.push(finding('displacement-steps-few', { steps: steps.length, runs }));
   return {
     steps,
     ...(worst < Infinity ? { displacementClass: worst as DisplacementClass } : {}),

@@ -490,6 +490,10 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: '未给出零点读数，因此零点误差未知，级别仅由其他各项确定。',
     remedy: '每次测量循环后，在无力状态下读取示值。',
   },
+  'displacement-steps-few': {
+    message: '已检定的位移点：{steps} 个；其中从下方读数最少的一点为 {runs} 次。应为十个位移点、两个循环。',
+    remedy: '在所用范围内约十个位移点上检定，每点两次。',
+  },
   'verification-steps-few': {
     message: '量程 20 % 至 100 % 之间的校准点数为 {count}；宜有五个。',
     remedy: '约在量程的 20、40、60、80 和 100 % 处检验；若使用 20 % 以下的力，还应在 10、5、2 和 1 % 处检验。',
@@ -1050,6 +1054,14 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'acceptance-zone-empty': {
     message: '两侧各 {guard} {unit} 的保护带在 {lower} 与 {upper} {unit} 之间没有留下余地：{symbol} 的任何值都无法通过。',
     remedy: '改善测量或试验更多试样，直到保护带能容纳在两极限值之间，或在试验之前商定其他规则。',
+  },
+  'guard-of-two-limits': {
+    message: '{symbol} 通过，风险为 {risk} %：保护带在每个极限值处各保持 {one} %，而两个极限值都很近。',
+    remedy: '若约定的 {one} % 是总风险，应采用更宽的保护带（guardFactor），或改善测量。',
+  },
+  'rounding-decides': {
+    message: '由修约决定：{symbol} 以 {compared} {unit} 进行比较；未修约的测得值 {value} {unit} 会得出相反的结论。',
+    remedy: '随判定结论说明这一点：修约属于约定规则的一部分，风险则按测得值计算。',
   },
   'decision-without-uncertainty': {
     message: '对 {symbol} 的判定未考虑其不确定度：误判的风险未知。',

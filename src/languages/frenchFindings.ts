@@ -490,6 +490,10 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Aucune lecture du zéro n’a été donnée : l’erreur de zéro est donc inconnue, et la classe ne tient qu’aux autres termes.',
     remedy: 'Lire l’indicateur sans force après chaque série.',
   },
+  'displacement-steps-few': {
+    message: 'Déplacements vérifiés : {steps} ; plus petit nombre de lectures par en dessous à l’un d’eux : {runs}. On attend dix déplacements en deux séries.',
+    remedy: 'Vérifier à une dizaine de déplacements sur l’étendue utilisée, deux fois chacun.',
+  },
   'verification-steps-few': {
     message: 'Paliers entre 20 % et 100 % de l’étendue : {count} ; cinq sont souhaités.',
     remedy: 'Vérifier à environ 20, 40, 60, 80 et 100 % de l’étendue, et au-dessous de 20 % à 10, 5, 2 et 1 % si l’on y utilise des forces.',
@@ -1050,6 +1054,14 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'acceptance-zone-empty': {
     message: 'Des bandes de garde de {guard} {unit} des deux côtés ne laissent rien entre {lower} et {upper} {unit} : aucune valeur de {symbol} ne peut passer.',
     remedy: 'Mesurer mieux ou essayer plus d’éprouvettes jusqu’à ce que les bandes de garde tiennent entre les limites, ou convenir d’une autre règle avant l’essai.',
+  },
+  'guard-of-two-limits': {
+    message: '{symbol} passe, avec un risque de {risk} % : la bande de garde tient {one} % à chaque limite, et les deux limites sont proches.',
+    remedy: 'Si {one} % étaient convenus comme risque total, demander une bande de garde plus large (guardFactor), ou mieux mesurer.',
+  },
+  'rounding-decides': {
+    message: 'C’est l’arrondi qui décide : {symbol} a été comparé comme {compared} {unit} ; {value} {unit}, tel que mesuré, donne l’autre verdict.',
+    remedy: 'L’indiquer avec le verdict : l’arrondi fait partie de la règle convenue, et le risque est celui de la valeur mesurée.',
   },
   'decision-without-uncertainty': {
     message: 'La décision sur {symbol} a été prise sans son incertitude : le risque de se tromper est inconnu.',

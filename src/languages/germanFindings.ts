@@ -490,6 +490,10 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Es wurden keine Nullpunktablesungen angegeben; die Nullpunktabweichung ist daher unbekannt, und die Klasse folgt allein aus den übrigen Kenngrößen.',
     remedy: 'Nach jeder Messreihe die Anzeige ohne Kraft ablesen.',
   },
+  'displacement-steps-few': {
+    message: 'Kalibrierte Wege: {steps}; wenigste Ablesungen von unten an einem davon: {runs}. Erwartet werden zehn Wege in zwei Messreihen.',
+    remedy: 'An etwa zehn Wegen über den genutzten Bereich kalibrieren, jeden zweimal.',
+  },
   'verification-steps-few': {
     message: 'Stufen zwischen 20 % und 100 % des Messbereichs: {count}; gewünscht sind fünf.',
     remedy: 'Bei etwa 20, 40, 60, 80 und 100 % des Messbereichs überprüfen, unter 20 % zusätzlich bei 10, 5, 2 und 1 %, sofern dort Kräfte benutzt werden.',
@@ -1050,6 +1054,14 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'acceptance-zone-empty': {
     message: 'Schutzbänder von {guard} {unit} auf beiden Seiten lassen zwischen {lower} und {upper} {unit} nichts übrig: Kein Wert von {symbol} kann bestehen.',
     remedy: 'Genauer messen oder mehr Proben prüfen, bis die Schutzbänder zwischen die Grenzwerte passen, oder vor der Prüfung eine andere Regel vereinbaren.',
+  },
+  'guard-of-two-limits': {
+    message: '{symbol} besteht, mit einem Risiko von {risk} %: Das Schutzband hält an jeder Grenze {one} % ein, und beide Grenzen sind nah.',
+    remedy: 'Waren {one} % als gesamtes Risiko vereinbart, ein breiteres Schutzband verlangen (guardFactor) oder genauer messen.',
+  },
+  'rounding-decides': {
+    message: 'Die Rundung entscheidet: {symbol} wurde als {compared} {unit} verglichen; {value} {unit}, wie gemessen, ergeben das andere Urteil.',
+    remedy: 'Das mit dem Urteil angeben: Die Rundung gehört zur vereinbarten Regel, das Risiko gilt für den Messwert.',
   },
   'decision-without-uncertainty': {
     message: 'Über {symbol} wurde ohne dessen Unsicherheit entschieden: Das Irrtumsrisiko ist unbekannt.',

@@ -490,6 +490,10 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'No se indicaron lecturas de cero: el error de cero es desconocido y la clase se basa solo en los demás términos.',
     remedy: 'Leer el indicador sin fuerza después de cada serie.',
   },
+  'displacement-steps-few': {
+    message: 'Desplazamientos verificados: {steps}; menor número de lecturas desde abajo en uno de ellos: {runs}. Se esperan diez desplazamientos en dos series.',
+    remedy: 'Verificar en unos diez desplazamientos sobre el intervalo que se usa, dos veces cada uno.',
+  },
   'verification-steps-few': {
     message: 'Escalones entre el 20 % y el 100 % del alcance: {count}; convienen cinco.',
     remedy: 'Verificar aproximadamente al 20, 40, 60, 80 y 100 % del alcance y, por debajo del 20 %, al 10, 5, 2 y 1 % donde se utilicen fuerzas.',
@@ -1050,6 +1054,14 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'acceptance-zone-empty': {
     message: 'Las bandas de guarda de {guard} {unit} a ambos lados no dejan nada entre {lower} y {upper} {unit}: ningún valor de {symbol} puede aprobar.',
     remedy: 'Medir mejor o ensayar más probetas hasta que las bandas de guarda quepan entre los límites, o acordar otra regla antes del ensayo.',
+  },
+  'guard-of-two-limits': {
+    message: '{symbol} aprueba, con un riesgo de {risk} %: la banda de guarda mantiene {one} % en cada límite, y los dos límites están cerca.',
+    remedy: 'Si se acordó {one} % como riesgo total, pedir una banda de guarda más ancha (guardFactor) o medir mejor.',
+  },
+  'rounding-decides': {
+    message: 'Decide el redondeo: {symbol} se comparó como {compared} {unit}; {value} {unit}, tal como se midió, da el otro veredicto.',
+    remedy: 'Indicarlo junto al veredicto: el redondeo forma parte de la regla acordada, y el riesgo es el del valor medido.',
   },
   'decision-without-uncertainty': {
     message: 'La decisión sobre {symbol} se tomó sin su incertidumbre: se desconoce el riesgo de equivocarse.',

@@ -7,6 +7,8 @@ export interface Measured {
   readonly value: number;
   /** Standard uncertainty u in the same unit; 0 or absent: unknown. */
   readonly standardUncertainty?: number | undefined;
+  /** Degrees of freedom of that uncertainty, above 0, as a budget states them; default infinite. */
+  readonly degreesOfFreedom?: number | undefined;
   /** Symbol, for example `Rp0.2`. */
   readonly symbol?: string | undefined;
   /** Unit of the value and of its limits, for the sentences. */
@@ -36,11 +38,11 @@ export interface Specification {
   readonly coefficient?: number | undefined;
   /** Agreed beforehand: the limits as they are, or drawn in by a guard band; default `simple`. */
   readonly rule?: 'simple' | 'guarded' | undefined;
-  /** Width of the guard band in u, above 0; default 1.645 (5 % risk at most on one side). */
+  /** Width of the guard band in u, above 0; default 1.645 (5 % risk at most on one side), with few degrees of freedom Student's factor. */
   readonly guardFactor?: number | undefined;
-  /** Coverage factor of U = k u, above 0; default 2. */
+  /** Coverage factor of U = k u, above 0; default 2, with few degrees of freedom Student's factor of the same coverage. */
   readonly coverageFactor?: number | undefined;
-  /** How the value is rounded before it is compared, where the specification says so; default not at all. */
+  /** How the value is rounded before it is compared, where the specification says so; default not at all. Against a guard band the value stays unrounded. */
   readonly rounding?: RoundingOptions | undefined;
   /** True where a structure or a person depends on it: never a bare pass. */
   readonly structuralUse?: boolean | undefined;
@@ -52,7 +54,7 @@ export interface Decision {
   readonly verdict: 'pass' | 'conditional-pass' | 'conditional-fail' | 'fail';
   /** The rule, in words that may stand in a report. */
   readonly rule: string;
-  /** The value that was compared: rounded where that was asked for. */
+  /** The value that was compared: rounded where that was asked for and no guard band drawn in. */
   readonly compared: number;
   /** The rounding, where it was asked for. */
   readonly rounding?: RoundedValue;
@@ -69,7 +71,7 @@ export interface Decision {
   readonly consumersRisk?: number;
   /** Of a value that is rejected: probability that it does conform [1]. */
   readonly producersRisk?: number;
-  /** False where the nearest limit is within U of the value: they cannot be told apart. */
+  /** False where the value cannot be told from its nearest limit: that is within U, and no agreed guard band passed or failed the value. */
   readonly toldApart?: boolean;
   /** What stands against reading the verdict without a second thought. */
   readonly findings: readonly Finding[];

@@ -13,14 +13,18 @@ import {
   type Finding,
   type Outcome,
 } from '../base/index.js';
-import { normalCdf, normalQuantile } from '../numeric/index.js';
+import { normalCdf, normalQuantile, studentCdf, studentQuantile } from '../numeric/index.js';
 import type { Decision, DecisionReason, Measured, Specification } from './Decision.js';
 import { isElongation, otherSize, withoutGrounds } from './decisionGrounds.js';
 import { restsOnTravel } from './restsOnTravel.js';
 import { roundResult } from './roundResult.js';
 
 const FROM = 'decide';
-const positiveFields = ['gaugeLength', 'area', 'coefficient', 'guardFactor', 'coverageFactor'] as const;
+const positiveFields = ['gaugeLength', 'area', 'coefficient', 'guardFactor', 'coverageFactor', 'degreesOfFreedom'] as const;
+/** Risks of one limit and of two that differ by less are one risk (a second limit five standard uncertainties off adds less). */
+const ALIKE = 1e-3;
+/** Share of a distribution that a guard band keeps on its side of one limit. */
+const GUARDED = 0.95;
 
 function requireArguments(measured: Measured, specification: Specification): void {
   requireObject(FROM, 'measured', measured);
@@ -58,6 +62,21 @@ function requireArguments(measured: Measured, specification: Specification): voi
     throw new InputError(FROM, 'specification.upper', 'out-of-range', 'must not be below lower', upper);
 }
 
+/** Where a value may lie about its estimate, in standard uncertainties: normal, or by the degrees of freedom of a u from few readings, cut to a whole number (JCGM 100, G.4.2). */
+function spreadOf({ degreesOfFreedom = Infinity }: Measured): {
+  readonly cdf: (z: number) => number;
+  readonly quantile: (p: number) => number;
+  readonly twoSigma: number;
+} {
+  const whole = Math.max(1, Math.floor(degreesOfFreedom * (1 + 1e-12)));
+  if (whole === Infinity) return { cdf: normalCdf, quantile: normalQuantile, twoSigma: 2 };
+  return {
+    cdf: (z) => studentCdf(z, whole),
+    quantile: (p) => studentQuantile(p, whole),
+    twoSigma: studentQuantile(normalCdf(2), whole),
+  };
+}
+
 /** Doubts that a pass cannot be bare with. */
 const conditions: ReadonlySet<string> = new Set(['decision-on-travel', 'decision-for-structure', 'limit-of-other-size']);
 
@@ -87,9 +106,9 @@ function doubts(measured: Measured, specification: Specification, u: number, rea
  * $$ p_c = \Phi\left( \frac{T_U - y}{u} \right) - \Phi\left( \frac{T_L - y}{u} \right), \qquad A_L = T_L + g u, \quad A_U = T_U - g u $$
  *
  * @remarks
- * `simple`: the value passes within the limits. `guarded`: it passes within limits drawn in by a guard band g u, fails beyond limits
- * drawn out by as much, and between passes or fails conditionally. A limit exactly hit is kept. The probability of conformity is that
- * of a normal distribution about the unrounded value; the risk of the consumer is 1 − p of a value accepted, the risk of the producer
+ * `simple`: the value passes within the limits, rounded before where that was agreed. `guarded`: the value as measured passes within limits drawn in by a guard band g u, fails beyond limits
+ * drawn out by as much, and between passes or fails conditionally; it is not rounded before, since a step of rounding would take up the guard band. A limit exactly hit is kept. The probability of conformity is that
+ * of a normal distribution about the unrounded value, of Student's where `degreesOfFreedom` are given (JCGM 100, G.3), by which g and k then go too; the risk of the consumer is 1 − p of a value accepted, the risk of the producer
  * p of a value rejected. A value from crosshead strain (by its symbol and `extensionBasis`), one that a structure depends on, and one more
  * than 30 times off its limit, as where the limit is meant in another unit, never pass barely: the verdict is conditional and a finding says on what. No verdict replaces local codes and licensed practice.
  *
@@ -115,7 +134,7 @@ export function decide(measured: Measured, specification: Specification): Outcom
   const { lower = -Infinity, upper = Infinity } = specification;
   const { value, standardUncertainty: u = 0 } = measured;
   const rounding = specification.rounding && roundResult(value, specification.rounding);
-  const compared = rounding?.rounded ?? value;
+  const compared = rule === 'simple' && rounding ? rounding.rounded : value;
   const refused = withoutGrounds(measured, specification);
   if (refused) return refused;
   if (rule === 'guarded' && u === 0)
@@ -124,7 +143,8 @@ export function decide(measured: Measured, specification: Specification): Outcom
       'A guard band needs the standard uncertainty of the value: give it, or agree on simple acceptance.',
     );
 
-  const factor = specification.guardFactor ?? normalQuantile(0.95);
+  const { cdf, quantile, twoSigma } = spreadOf(measured);
+  const factor = specification.guardFactor ?? quantile(GUARDED);
   const guard = rule === 'guarded' ? factor * u : 0;
   const within = (low: number, high: number) => compared >= low && compared <= high;
   const accepted = within(lower + guard, upper - guard);
@@ -137,7 +157,7 @@ export function decide(measured: Measured, specification: Specification): Outcom
         : 'fail';
 
   const clear = rule === 'guarded' && (plain === 'pass' || plain === 'fail');
-  const reach = (specification.coverageFactor ?? 2) * u;
+  const reach = (specification.coverageFactor ?? twoSigma) * u;
   const distance = Math.min(Math.abs(value - lower), Math.abs(value - upper));
   const findings = doubts(measured, specification, u, reach, distance, clear);
   if (lower + guard > upper - guard)
@@ -150,16 +170,21 @@ export function decide(measured: Measured, specification: Specification): Outcom
         upper,
       }),
     );
+  // of two tails the smaller is subtracted from 1, so that a small risk keeps its digits
+  const risk = u === 0 ? 0 : cdf((value - upper) / u) + cdf((lower - value) / u);
+  const symbol = measured.symbol ?? 'the value';
+  if (plain === 'pass' && rule === 'guarded' && risk > (1 + ALIKE) * cdf(-factor))
+    findings.push(finding('guard-of-two-limits', { symbol, risk: 100 * risk, one: 100 * cdf(-factor) }));
+  if (compared !== value && within(lower, upper) !== (value >= lower && value <= upper))
+    findings.push(finding('rounding-decides', { symbol, compared, value, unit: unitInWords(measured.unit ?? '1') }));
   const held = findings.some(({ code }) => conditions.has(code));
   const verdict = plain === 'pass' && held ? 'conditional-pass' : plain;
-  // of two tails the smaller is subtracted from 1, so that a small risk keeps its digits
-  const risk = normalCdf((value - upper) / u) + normalCdf((lower - value) / u);
   const passes = plain === 'pass' || plain === 'conditional-pass';
   return success({
     verdict,
     rule:
       (rule === 'simple' ? 'simple acceptance (JCGM 106)' : `guard band of ${Number(factor.toPrecision(4))} u (JCGM 106, ILAC-G8)`) +
-      (rounding ? `, value rounded before: ${rounding.rule}` : ''),
+      (rounding && rule === 'simple' ? `, value rounded before: ${rounding.rule}` : ''),
     compared,
     ...(rounding ? { rounding } : {}),
     acceptance: {

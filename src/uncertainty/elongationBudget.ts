@@ -1,3 +1,4 @@
+import { InputError } from '../base/index.js';
 import type { UncertaintyBudget } from './Budget.js';
 import { requireNamedInputs } from './components.js';
 import type { CoverageOptions } from './coverageFactor.js';
@@ -36,6 +37,9 @@ export interface ElongationInputs {
 export function elongationBudget(inputs: ElongationInputs, options: CoverageOptions = {}): UncertaintyBudget {
   const from = 'elongationBudget';
   const checked = requireNamedInputs(from, inputs, ['originalLength', 'finalLength']);
+  const [original, final] = checked.map(({ value }) => value) as [number, number];
+  if (final < original)
+    throw new InputError(from, 'inputs.finalLength.value', 'out-of-range', `must not be below originalLength (${original})`, final);
   return budgetOf(from, ({ originalLength, finalLength }) => finalLength! / originalLength! - 1, checked, {
     ...options,
     symbol: 'A',

@@ -1,3 +1,4 @@
+import { InputError } from '../base/index.js';
 import type { UncertaintyBudget } from './Budget.js';
 import { requireNamedInputs } from './components.js';
 import type { CoverageOptions } from './coverageFactor.js';
@@ -50,5 +51,8 @@ export function reductionBudget(inputs: ReductionInputs, options: CoverageOption
   const [before, after] = byArea ? areas : diameters;
   const power = byArea ? 1 : 2;
   const checked = requireNamedInputs(from, inputs, [before, after]);
+  const [original, final] = checked.map(({ value }) => value) as [number, number];
+  if (final > original)
+    throw new InputError(from, `inputs.${after}.value`, 'out-of-range', `must not be above ${before} (${original})`, final);
   return budgetOf(from, (x) => 1 - (x[after]! / x[before]!) ** power, checked, { ...options, symbol: 'Z', unit: '1' });
 }

@@ -45,6 +45,39 @@ describe('what a calibration says of itself', () => {
     }
   });
 
+  test('of a reading: the scatter of the channel beside the curve, for the mean of several less', () => {
+    // y = 0 and ±1 by turns: s² = RSS/2 of the line, u of the curve at the middle s/2
+    const line = required(fitCalibration({ indicated: [0, 1, 2, 3], reference: [1, -1, 1, -1] }, { degree: 1 }));
+    expect(line).toMatchObject({ degreesOfFreedom: 2, weights: 'equal' });
+    const s = line.residualStandardDeviation;
+    expect(calibrationUncertainty(line, 1.5)).toBeCloseTo(s / 2, 12);
+    expect(calibrationUncertainty(line, 1.5, { readings: 1 })).toBeCloseTo(s * Math.sqrt(1 / 4 + 1), 12);
+    expect(calibrationUncertainty(line, 1.5, { readings: 4 })).toBeCloseTo(s * Math.sqrt(1 / 4 + 1 / 4), 12);
+    // by relative weights the scatter is a share of the force
+    const relative = scattered({ degree: 1, weights: 'relative' });
+    const curve = calibrationUncertainty(relative, 1.6);
+    const force = applyCalibration(relative, 1.6);
+    expect(calibrationUncertainty(relative, 1.6, { readings: 1 })).toBeCloseTo(
+      Math.hypot(curve, relative.residualStandardDeviation * force),
+      9,
+    );
+    const given = scattered({ degree: 1, weights: indicated.map(() => 1) });
+    expect(thrown(() => calibrationUncertainty(given, 1, { readings: 1 })).code).toBe('ambiguous');
+    expect(thrown(() => calibrationUncertainty(line, 1, { readings: 0 })).code).toBe('out-of-range');
+  });
+
+  test('holds a new reading as often as two standard uncertainties should, by many pairs', () => {
+    // 30 pairs leave 28 degrees of freedom: P(|T| < 2) = 94.5 %; 400 calibrations know that to 1.1 %
+    const x = Array.from({ length: 30 }, (_, k) => 2 + (16 * k) / 29);
+    const { normal } = seeded(11);
+    const reading = (at: number): number => 1240 * at - 50 + 30 * normal();
+    const held = Array.from({ length: 400 }, () => {
+      const one = required(fitCalibration({ indicated: x, reference: x.map(reading) }, { degree: 1 }));
+      return Math.abs(reading(10) - applyCalibration(one, 10)) <= 2 * calibrationUncertainty(one, 10, { readings: 1 });
+    }).filter(Boolean).length;
+    expect(Math.abs(held / 400 - 0.945)).toBeLessThan(3 * 0.0114);
+  });
+
   test('a true line is raised in a twentieth of the cases at most, as its level says', () => {
     // 1000 of them know that share to 0.7 %; two tests at 5 % each raised it in 8 %
     const raised = Array.from({ length: 1000 }, (_, seed) => scattered({}, seed + 1)).filter(({ degree }) => degree > 1).length;

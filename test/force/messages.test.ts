@@ -70,7 +70,13 @@ const objects: readonly (readonly [name: string, path: string, known: string, ca
   ['checkPieceChart', 'options', 'baseline, runLength, trendLength', (options) => checkPieceChart([1, 2], options), {}],
   ['fitCalibration', 'options', 'degree, weights', (options) => fitCalibration(pairs, options), {}],
   ['applyCalibration', 'options', 'beyond, idle', (options) => applyCalibration(calibration, 1, options), {}],
-  ['calibrationUncertainty', 'options', 'reference, resolution', (options) => calibrationUncertainty(calibration, 1, options), {}],
+  [
+    'calibrationUncertainty',
+    'options',
+    'reference, resolution, readings',
+    (options) => calibrationUncertainty(calibration, 1, options),
+    {},
+  ],
   ['forceDrift', 'input', 'asLeft, asFound, results, allowed', forceDrift, drift],
   ['forceDrift', 'input.asLeft', 'date, force, error', (given) => forceDrift({ ...drift, asLeft: given }), asLeft],
   ['forceDrift', 'input.asFound', 'date, force, error', (given) => forceDrift({ ...drift, asFound: given }), drift.asFound],
@@ -81,7 +87,7 @@ const objects: readonly (readonly [name: string, path: string, known: string, ca
     (given) => forceDrift({ ...drift, results: [given] }),
     { identity: 'A', date: '2025-06-01', force: 1000 },
   ],
-  ['verifyForce', 'verification', 'steps, range, resolution, fluctuation, zeros, held', verifyForce, verification],
+  ['verifyForce', 'verification', 'steps, range, resolution, fluctuation, zeros, reference, held', verifyForce, verification],
   ['verifyForce', 'verification.steps[0]', 'force, rising, falling', (given) => verifyForce({ ...verification, steps: [given] }), step],
   ['verifyDisplacement', 'verification', 'steps, resolution, gaugeLength', verifyDisplacement, travel],
   [

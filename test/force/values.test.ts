@@ -107,7 +107,7 @@ describe('verifyDisplacement', () => {
   test('class 1 is no doubt, and a play of less than twice the resolution is none', () => {
     const found = verifyDisplacement({ steps: [{ reference: 1, rising: [1.0075], falling: [1.0045] }], resolution: 0.002 });
     expect(found.displacementClass).toBe(1);
-    expect(found.findings).toEqual([]);
+    expect(codesOf(found)).toEqual(['displacement-steps-few']);
     expect(refusal(() => verifyDisplacement({ steps: [{ reference: 1, rising: [1] }], resolution: 1, gaugeLength: 5 as never }))).toBe(
       'wrong-type verification.gaugeLength',
     );

@@ -184,6 +184,23 @@ describe('cylinderFriction', () => {
   });
 });
 
+test('steps beyond the range are refused: kN beside N', () => {
+  const step = { force: 10_000, rising: [10_000, 10_000, 10_000] };
+  expect(() => verifyForce({ steps: [step], range: 25, resolution: 6 })).toThrow(
+    'verifyForce: verification.steps[0].force must be in N and lie within the range (25 N), got 10000',
+  );
+  // a weight that is a little too heavy for the last step is not
+  expect(verifyForce({ steps: [step], range: 9900, resolution: 6 }).forceClass).toBeDefined();
+});
+
+test('uncertainty of the indication error: runs, one step of the reading and the reference instrument', () => {
+  const steps = [{ force: 10_000, rising: [10_050, 10_070, 10_020] }];
+  const { standardUncertainty } = verifyForce({ steps, range: 25_000, resolution: 6, reference: 0.0012 }).steps[0]!;
+  // deviations 3.33, 23.33 and -26.67 N: s² = 1266.67/2 = 633.33, of the mean of three 211.11 N²; r²/12 = 3 N²; 12 N of the reference
+  expect(standardUncertainty).toBeCloseTo(Math.sqrt(211.111111 + 3 + 144) / 10_000, 9);
+  expect(verifyForce({ steps, range: 25_000, resolution: 6 }).steps[0]).not.toHaveProperty('standardUncertainty');
+});
+
 describe('verifyDisplacement', () => {
   const steps = [1, 5, 10].map((reference) => ({ reference, rising: [reference, reference], falling: [reference] }));
 
@@ -192,7 +209,6 @@ describe('verifyDisplacement', () => {
     expect(found.steps.map(({ displacementClass }) => displacementClass)).toEqual([0.2, 0.2, 0.2]);
     expect(found.displacementClass).toBe(0.2);
     expect(found.leastOffset).toBeCloseTo(0.01, 15);
-    expect(found.findings).toEqual([]);
     const coarse = verifyDisplacement({ steps, resolution: 0.012 }).steps;
     expect(coarse.map(({ displacementClass }) => displacementClass)).toEqual([undefined, 0.5, 0.5]);
     expect(coarse[0]!.limitedBy).toBe('resolution');
@@ -202,7 +218,22 @@ describe('verifyDisplacement', () => {
     const worn = verifyDisplacement({ steps: [{ reference: 1, rising: [0.98], falling: [1.01, 1.02] }], resolution: 0.001 });
     expect(worn.steps[0]!.reversibility).toBeCloseTo(0.035, 12);
     expect(worn.steps[0]!.error).toBeCloseTo(-0.02, 12);
-    expect(worn.findings.map(({ code }) => code)).toEqual(['displacement-class-not-reached', 'displacement-reversal']);
+    expect(worn.findings.map(({ code }) => code)).toEqual([
+      'displacement-class-not-reached',
+      'displacement-reversal',
+      'displacement-steps-few',
+    ]);
+  });
+
+  test('few displacements, or one run, are told; ten in two runs are not', () => {
+    const ten = Array.from({ length: 10 }, (_, k) => ({ reference: k + 1, rising: [k + 1, k + 1] }));
+    expect(verifyDisplacement({ steps: ten, resolution: 0.001 }).findings).toEqual([]);
+    const [few] = verifyDisplacement({ steps: ten.slice(1), resolution: 0.001 }).findings;
+    expect(few!.message).toBe(
+      'Displacements verified: 9; fewest readings from below at one of them: 2. Ten displacements in two runs are wanted.',
+    );
+    const once = ten.map((step, k) => (k === 4 ? { ...step, rising: [5] } : step));
+    expect(verifyDisplacement({ steps: once, resolution: 0.001 }).findings.map(({ values }) => values)).toEqual([{ steps: 10, runs: 1 }]);
   });
 
   test('the base of an extensometer limits it as well', () => {

@@ -90,6 +90,50 @@ describe('simple acceptance', () => {
     expect(required(decide({ value: 234.6 }, { lower: 235 })).verdict).toBe('fail');
   });
 
+  test('a step of rounding does not take up the guard band: against it the value stays as measured', () => {
+    const measured = { value: 612.6, standardUncertainty: 1, symbol: 'Rm', unit: 'MPa' };
+    const rounding = { kind: 'strength', rule: 'astm' } as const;
+    const guarded = required(decide(measured, { lower: 613, rule: 'guarded', rounding }));
+    expect(guarded).toMatchObject({ verdict: 'conditional-fail', compared: 612.6, toldApart: false, rounding: { rounded: 615 } });
+    expect(guarded.rule).not.toContain('rounded');
+  });
+
+  test('says where the rounding alone decides', () => {
+    const measured = { value: 612.6, standardUncertainty: 1, symbol: 'Rm', unit: 'MPa' };
+    const rounding = { kind: 'strength', rule: 'astm' } as const;
+    const decided = required(decide(measured, { lower: 615, rounding }));
+    expect(decided).toMatchObject({ verdict: 'pass', compared: 615 });
+    expect(decided.findings.map(({ message }) => message)).toEqual([
+      'The rounding decides: Rm was compared as 615 MPa; 612.6 MPa, as measured, gives the other verdict.',
+    ]);
+    expect(codes(decide({ ...measured, value: 618 }, { lower: 615, rounding }))).toEqual([]);
+  });
+
+  test('few degrees of freedom: guard band, U and risk by Student, whose distribution has a closed form for 2', () => {
+    // P(T > t) = 1/2 − t / (2 √(2 + t²)) for ν = 2, and its quantile t = (2p − 1) √(2 / (1 − (2p − 1)²))
+    const t = (p: number) => (2 * p - 1) * Math.sqrt(2 / (1 - (2 * p - 1) ** 2));
+    const few = { value: 100 + 1.8, standardUncertainty: 1, degreesOfFreedom: 2.9 };
+    const decided = required(decide(few, { lower: 100, rule: 'guarded' }));
+    expect(decided.verdict).toBe('conditional-pass');
+    expect(decided.consumersRisk).toBeCloseTo(0.5 - 1.8 / (2 * Math.sqrt(2 + 1.8 ** 2)), 12);
+    expect(decided.acceptance.lower).toBeCloseTo(100 + t(0.95), 10);
+    // U = 4.53 u by 2 degrees of freedom (JCGM 100, table G.2)
+    expect(required(decide({ ...few, value: 104.52 }, { lower: 100 })).toldApart).toBe(false);
+    expect(required(decide({ ...few, value: 104.53 }, { lower: 100 })).toldApart).toBe(true);
+    expect(() => decide({ ...few, degreesOfFreedom: 0 }, { lower: 100 })).toThrow('measured.degreesOfFreedom');
+  });
+
+  test('says where a second limit adds to the risk that the guard band keeps at one', () => {
+    const between = required(decide({ value: 370, standardUncertainty: 6, symbol: 'Rm' }, { lower: 360, upper: 380, rule: 'guarded' }));
+    expect(between.verdict).toBe('pass');
+    // twice the normal tail beyond 10 / 6
+    expect(between.consumersRisk).toBeCloseTo(2 * 0.0477903, 6);
+    expect(between.findings.map(({ message }) => message)).toEqual([
+      'Rm passes, with a risk of 9.558 %: the guard band keeps 5 % at each limit, and both limits are near.',
+    ]);
+    expect(codes(decide({ value: 370, standardUncertainty: 6 }, { lower: 360, upper: 480, rule: 'guarded' }))).toEqual([]);
+  });
+
   test('the two risks of one value add up to 1', () => {
     const measured = { value: 236, standardUncertainty: 3 };
     const accepted = required(decide(measured, { lower: 235 }));

@@ -15,12 +15,14 @@ export function quantitiesOf(result: object): readonly Quantity[] {
   return found;
 }
 
-/** @internal The same result with the standard uncertainty of every quantity that has a budget. */
+/** @internal The same result with the standard uncertainty, and its degrees of freedom, of every quantity that has a budget. */
 export function statedResult<T extends object>(result: T, budgets: Readonly<Record<string, UncertaintyBudget>>): T {
   const stated = (one: unknown): unknown => {
     if (isQuantity(one)) {
       const budget = budgets[one.symbol];
-      return budget ? { ...one, standardUncertainty: budget.standardUncertainty } : one;
+      if (!budget) return one;
+      const { standardUncertainty, degreesOfFreedom } = budget;
+      return { ...one, standardUncertainty, ...(degreesOfFreedom === undefined ? {} : { degreesOfFreedom }) };
     }
     if (Array.isArray(one)) return one.map(stated);
     return isObject(one) && 'law' in one ? Object.fromEntries(Object.entries(one).map(([name, inner]) => [name, stated(inner)])) : one;
