@@ -754,7 +754,7 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'cupping-fall-gradual': {
     message: '试样 {number}：力在 {depth} mm 范围内逐渐下降；裂纹出现的时刻有同样大小的不确定性。',
-    remedy: '观察杯突部位，透光时停止；在最大力附近放慢加载。',
+    remedy: '用镜子或摄像头透过关闭的防护罩观察杯突部位，切勿在加载轴线上观察，透光时停止；在最大力附近放慢加载。',
   },
   'cupping-contact-uncertain': {
     message: '试片 {number}：力上升缓慢；球在行程 {earliest}～{latest} mm 之间的某处接触。深度从中点算起，不确定 {doubt} mm。',

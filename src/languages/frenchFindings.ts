@@ -754,7 +754,7 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'cupping-fall-gradual': {
     message: 'Flan {number} : la force baisse progressivement, sur {depth} mm ; l’instant de la fissure est incertain d’autant.',
-    remedy: 'Observer l’embouti et arrêter dès que la lumière passe ; charger plus lentement près du maximum.',
+    remedy: 'Observer l’embouti dans un miroir ou par une caméra, à travers le protecteur fermé et jamais dans l’axe de chargement, et arrêter dès que la lumière passe ; charger plus lentement près du maximum.',
   },
   'cupping-contact-uncertain': {
     message: 'Flan {number} : la force monte progressivement ; la bille touche quelque part entre {earliest} et {latest} mm de course. La profondeur compte à partir du milieu et est incertaine de {doubt} mm.',

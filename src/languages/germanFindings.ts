@@ -754,7 +754,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'cupping-fall-gradual': {
     message: 'Blechprobe {number}: Die Kraft fällt allmählich, über {depth} mm; um so viel ist der Augenblick des Risses unsicher.',
-    remedy: 'Die Tiefung beobachten und anhalten, sobald Licht durchscheint; nahe dem Maximum langsamer belasten.',
+    remedy: 'Die Tiefung über einen Spiegel oder eine Kamera durch die geschlossene Schutzabdeckung beobachten, niemals aus der Belastungsachse, und anhalten, sobald Licht durchscheint; nahe dem Maximum langsamer belasten.',
   },
   'cupping-contact-uncertain': {
     message: 'Blech {number}: Die Kraft steigt allmählich an; die Kugel berührt irgendwo zwischen {earliest} und {latest} mm des Wegs. Die Tiefe zählt ab der Mitte und ist um {doubt} mm unsicher.',

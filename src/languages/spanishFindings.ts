@@ -754,7 +754,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'cupping-fall-gradual': {
     message: 'Probeta {number}: la fuerza baja de forma gradual, a lo largo de {depth} mm; el momento de la fisura es incierto en esa medida.',
-    remedy: 'Observar la copa y parar cuando pase la luz; cargar más despacio cerca del máximo.',
+    remedy: 'Observar la copa en un espejo o con una cámara, a través del resguardo cerrado y nunca desde la línea de carga, y parar cuando pase la luz; cargar más despacio cerca del máximo.',
   },
   'cupping-contact-uncertain': {
     message: 'Chapa {number}: la fuerza sube poco a poco; la bola toca en algún punto entre {earliest} y {latest} mm del recorrido. La profundidad cuenta desde el medio y es incierta en {doubt} mm.',

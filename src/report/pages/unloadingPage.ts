@@ -108,5 +108,5 @@ export const unloadingPage: MethodPage<UnloadingResult> = {
     ),
   ],
   figures: (result, show) => ({ stressStrain: loopsFigure(result, show), unloadingSlopes: slopesFigure(result, show) }),
-  work: 'tension',
+  work: 'unloading',
 };
