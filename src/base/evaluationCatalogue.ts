@@ -35,7 +35,7 @@ export const evaluationEntries = {
   'slope-over-slip': {
     severity: 'fault', about: 'method',
     message: 'The extensometer slipped within the elastic window (at sample {sample}): joined there, the line would have {joined} MPa, so the slip changes its slope by {change} %; E is withheld.',
-    remedy: 'Join the parts (`joinJumps`) or state a window clear of the slip; proof strengths by this line carry the same error.',
+    remedy: 'Join the parts (`joinJumps`) or state a window clear of the slip; strengths by an offset from this line carry the same error.',
   },
   'slope-above-others': {
     severity: 'caution', about: 'method',
@@ -60,11 +60,11 @@ export const evaluationEntries = {
   'strain-steps-few': {
     severity: 'fault', about: 'method',
     message: 'The elastic line rises over {steps} steps of the strain reading (one is {step}): they leave its slope open by {share} %, more than the {limit} % up to which E is given. E is withheld.',
-    remedy: 'Read the strain in finer steps; proof strengths by this line carry the same doubt.',
+    remedy: 'Read the strain in finer steps; strengths by an offset from this line carry the same doubt.',
   },
   'windows-disagree': {
     severity: 'caution', about: 'method',
-    message: 'The elastic line, {slope} MPa, is fragile: other windows ({windows}) give slopes from {lowest} to {highest} MPa and 0.2 % proof strengths from {low} to {high} MPa.',
+    message: 'The elastic line, {slope} MPa, is fragile: other windows ({windows}) give slopes from {lowest} to {highest} MPa and stresses at the 0.2 % offset from {low} to {high} MPa.',
     remedy: 'Look at the elastic detail; report the range, or state the window. Where the curve is bent, all these slopes are too low: the ranges do not bound the truth.',
   },
   'window-slopes-disagree': {

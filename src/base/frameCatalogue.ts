@@ -24,13 +24,13 @@ export const frameEntries = {
   },
   'frame-stretches-more-than-piece': {
     severity: 'caution', about: 'frame',
-    message: 'The frame stretches {ratio} times as much as the piece: E carries at least {ratio} times the relative doubt of the compliance. Where that is not given, the uncertainty of E leaves it out.',
+    message: 'The frame gives {ratio} times as much as the piece: E carries at least {ratio} times the relative doubt of the compliance. Where that is not given, the uncertainty of E leaves it out.',
     remedy: 'Use an extensometer for E.',
   },
   'modulus-includes-frame-compliance': {
     severity: 'fault', about: 'frame',
-    message: 'E is withheld: the slope {slope} MPa is that of frame and piece together. What counts total extension (Agt, At) holds the give of the frame too, what counts plastic extension does not.',
-    remedy: 'Give the frame compliance, or use an extensometer. A proof strength by the curve\'s own slope is still right.',
+    message: 'E is withheld: the slope {slope} MPa is that of frame and piece together. What counts total strain (in tension: Agt, At) holds the give of the frame too, what counts plastic strain does not.',
+    remedy: 'Give the frame compliance, or use an extensometer. A strength by an offset from the curve\'s own slope is still right.',
   },
   'compliance-too-large': {
     severity: 'fault', about: 'frame',

@@ -107,7 +107,7 @@ export const otherTestsEntries = {
   'cupping-fall-gradual': {
     severity: 'caution', about: 'record',
     message: 'Blank {number}: the force falls gradually, over {depth} mm; the moment of the crack is uncertain by so much.',
-    remedy: 'Watch the cup and stop when light passes; load more slowly near the maximum.',
+    remedy: 'Watch the cup in a mirror or by a camera, through the closed guard and never from the line of loading, and stop when light passes; load more slowly near the maximum.',
   },
   'cupping-contact-uncertain': {
     severity: 'caution', about: 'record',

@@ -65,7 +65,7 @@ export const recordEntries = {
   'reading-coarse': {
     severity: 'note', about: 'record',
     message: 'The {column} was read in steps of {step} {unit}, {counts} over the test.',
-    remedy: 'A finer range of the logger gives more digits; below some hundred steps of force the resolution limits every strength.',
+    remedy: 'A finer range of the logger or a finer sensor gives more digits; below some hundred steps the resolution limits what is read from it: strengths from a force, strains and depths from a motion.',
   },
   'motion-saturated': {
     severity: 'caution', about: 'record',
@@ -189,7 +189,7 @@ export const recordEntries = {
   },
   'maximum-at-end': {
     severity: 'caution', about: 'record',
-    message: 'The highest force is the last sample: the test was stopped early, or the piece broke without a neck.',
+    message: 'The highest force is the last sample: the test was stopped early, or the piece broke at its highest force.',
     remedy: 'State which; strength holds only for a piece that broke.',
   },
   'maximum-is-spike': {
@@ -210,7 +210,7 @@ export const recordEntries = {
   'modulus-of-scatter': {
     severity: 'fault', about: 'record',
     message: 'The slope has a relative standard error of {error} %, more than the {limit} % that a modulus may have: E is withheld.',
-    remedy: 'Reduce noise or log more samples in the elastic part; up to 1 % is wanted. What is counted from the line, origin and proof strengths, is as doubtful.',
+    remedy: 'Reduce noise or log more samples in the elastic part; up to 1 % is wanted. What is counted from the line, origin and strengths by an offset, is as doubtful.',
   },
   'sampling-slow-for-yield': {
     severity: 'caution', about: 'record',

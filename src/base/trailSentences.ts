@@ -19,6 +19,7 @@ const sentences = {
   'force-by-calibration-from-zero': 'Force is by calibration, up to {high} N.',
   'signs-turned': 'The sign was turned in {columns}: loading counts positive.',
   'frame-compliance-removed': 'The give of the frame was removed from travel, {largest} mm at the highest force.',
+  'indentation-removed': 'The indentation at supports and noses was removed from travel, {largest} mm at the highest force.',
   'frame-and-indentation-removed': 'The give of the frame and the indentation were removed from travel, {largest} mm at the highest force.',
   'force-over-area': 'Force was divided by the original area of {area} mm².',
   'force-over-shear-planes': 'Force was divided by the area of all shear planes, {planes} × {area} mm².',

@@ -34,7 +34,7 @@ export function planTable(plan: TestPlan, reader: PresentationOptions = {}): str
     ...speeds.map((one) => `  ${one}`),
     ...tableLines(answers),
     ...(faults.length > 0 && others.length === 0 ? [] : list(say('Findings'), findingLines(others, reader))),
-    ...list(say('If it does not give way'), ifItStalls),
+    ...list(say('If the frame reaches its limit first'), ifItStalls),
     ...list(say('Cautions'), cautions),
   ];
   return `${all.join('\n')}\n`;

@@ -54,7 +54,7 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'reading-coarse': {
     message: '{column}通道的读数步长为 {step} {unit}，整个试验共 {counts} 步。',
-    remedy: '选用记录仪更细的量程可得到更多位数；力的步数少于几百时，分辨力会限制所有强度值。',
+    remedy: '选用记录仪更细的量程或更精细的传感器可得到更多位数；步数少于几百时，分辨力会限制由其读出的量：由力得到的强度，由位移得到的应变和深度。',
   },
   'motion-saturated': {
     message: '最后 {count} 个采样点中{column}通道停在终值 {value} {unit}，而力仍在变化：传感器很可能已到行程终点。',
@@ -154,7 +154,7 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: '应记录到断裂为止；如果已越过最大力，强度仍可能有效。',
   },
   'maximum-at-end': {
-    message: '最大力出现在最后一个采样点：试验提前停止，或试样未发生缩颈即断裂。',
+    message: '最大力出现在最后一个采样点：试验提前停止，或试样在最大力处断裂。',
     remedy: '说明属于哪一种情况；强度只对断裂的试样有效。',
   },
   'maximum-is-spike': {
@@ -171,7 +171,7 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'modulus-of-scatter': {
     message: '斜率的相对标准误差为 {error} %，超过模量所允许的 {limit} %：不给出 E。',
-    remedy: '降低噪声或在弹性段多记录采样点；宜不超过 1 %。由该直线算起的原点与规定塑性延伸强度同样可疑。',
+    remedy: '降低噪声或在弹性段多记录采样点；宜不超过 1 %。由该直线算起的原点与偏移处的应力同样可疑。',
   },
   'sampling-slow-for-yield': {
     message: '应力速率为 {rate} MPa/s 时每秒采样 {frequency} 次：上屈服强度最多可能偏低 {loss} MPa。',
@@ -272,12 +272,12 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: '说明柔度的来源及其不确定性：未给出时，E 的不确定性不包含它。',
   },
   'frame-stretches-more-than-piece': {
-    message: '试验机的伸长为试样的 {ratio} 倍：E 的相对不确定性至少为柔度相对不确定性的 {ratio} 倍。未给出柔度的不确定性时，E 的不确定性不包含它。',
+    message: '试验机的变形为试样的 {ratio} 倍：E 的相对不确定性至少为柔度相对不确定性的 {ratio} 倍。未给出柔度的不确定性时，E 的不确定性不包含它。',
     remedy: '测定 E 应使用引伸计。',
   },
   'modulus-includes-frame-compliance': {
-    message: '不给出 E：斜率 {slope} MPa 是试验机与试样合在一起的斜率。按总延伸计的量（Agt、At）也含试验机的变形，按塑性延伸计的量不含。',
-    remedy: '给出试验机柔度，或使用引伸计。按曲线自身斜率求得的规定塑性延伸强度仍然正确。',
+    message: '不给出 E：斜率 {slope} MPa 是试验机与试样合在一起的斜率。按总应变计的量（拉伸时为 Agt、At）也含试验机的变形，按塑性应变计的量不含。',
+    remedy: '给出试验机柔度，或使用引伸计。按曲线自身斜率偏移求得的应力仍然正确。',
   },
   'compliance-too-large': {
     message: '给出的试验机柔度 {compliance} mm/N 为行程所示位移的 {share} %：没有给试样留下任何变形。该柔度未被扣除；依据行程的数值属于试验机与试样合在一起。',
@@ -318,7 +318,7 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'slope-over-slip': {
     message: '引伸计在弹性窗口内打滑（第 {sample} 个采样点）：若在该处接续，直线斜率为 {joined} MPa，即打滑使斜率改变 {change} %；不给出 E。',
-    remedy: '将各段接续（`joinJumps`），或指定避开打滑处的窗口；按此直线求得的规定塑性延伸强度带有同样的误差。',
+    remedy: '将各段接续（`joinJumps`），或指定避开打滑处的窗口；由此直线偏移求得的应力带有同样的误差。',
   },
   'slope-above-others': {
     message: '斜率 {slope} MPa 高于所有其他窗口的斜率（{lowest} 至 {highest} MPa），超出噪声所能解释的程度：或者刀口在窗口内缓慢回退，使斜率偏大；或者试样在其下方被拉直，使其他窗口偏小。E 的不确定性包含这两种情形（{share} %）。',
@@ -338,10 +338,10 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'strain-steps-few': {
     message: '弹性直线只跨越应变读数的 {steps} 个分度（每个 {step}）：斜率因此有 {share} % 不能确定，超过给出 E 的界限 {limit} %。不给出 E。',
-    remedy: '采用更细的应变读数；按此直线求得的规定塑性延伸强度带有同样的疑问。',
+    remedy: '采用更细的应变读数；由此直线偏移求得的应力带有同样的疑问。',
   },
   'windows-disagree': {
-    message: '弹性直线（{slope} MPa）不稳健：另外 {windows} 个窗口给出的斜率为 {lowest}～{highest} MPa，0.2 % 规定塑性延伸强度为 {low}～{high} MPa。',
+    message: '弹性直线（{slope} MPa）不稳健：另外 {windows} 个窗口给出的斜率为 {lowest}～{highest} MPa，0.2 % 偏移处的应力为 {low}～{high} MPa。',
     remedy: '查看弹性段局部图；报告该范围，或注明所用窗口。曲线弯曲时，这些斜率都偏小：该范围不包含真值。',
   },
   'window-slopes-disagree': {
@@ -758,7 +758,7 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'cupping-fall-gradual': {
     message: '试样 {number}：力在 {depth} mm 范围内逐渐下降；裂纹出现的时刻有同样大小的不确定性。',
-    remedy: '观察杯突部位，透光时停止；在最大力附近放慢加载。',
+    remedy: '用镜子或摄像头透过关闭的防护罩观察杯突部位，切勿在加载轴线上观察，透光时停止；在最大力附近放慢加载。',
   },
   'cupping-contact-uncertain': {
     message: '试片 {number}：力上升缓慢；球在行程 {earliest}～{latest} mm 之间的某处接触。深度从中点算起，不确定 {doubt} mm。',

@@ -13,6 +13,7 @@ export const frenchCautions: Readonly<Record<CautionTag, string>> = {
     'Garder les mains hors de l’espace entre les plateaux. Une éprouvette comprimée qui n’est pas d’équerre ou pas centrée peut être éjectée latéralement.',
   column:
     'Une éprouvette élancée flambe soudainement et saute hors du montage ; aucune force de flambement calculée n’est une charge sûre.',
+  tool: 'Garder les mains hors de l’outil, et hors de l’espace entre celui-ci et l’éprouvette, pendant qu’il se ferme ; ne placer l’éprouvette qu’à l’arrêt de l’entraînement et sans force.',
   span: 'Un barreau fléchi peut glisser de ses appuis ou se détendre brusquement à la décharge ; un barreau dur se rompt en deux morceaux qui sont projetés.',
   shear:
     'Une goupille ou un flan cisaillé est chassé hors de l’outil : placer un obstacle qui l’arrête, et ne pas se tenir sur sa trajectoire.',

@@ -54,7 +54,7 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'reading-coarse': {
     message: 'Signal {column} : lu par pas de {step} {unit}, soit {counts} pas sur l’essai.',
-    remedy: 'Un calibre plus fin de l’enregistreur donne plus de chiffres ; au-dessous de quelques centaines de pas de force, la résolution limite toute résistance.',
+    remedy: 'Un calibre plus fin de l’enregistreur ou un capteur plus fin donne plus de chiffres ; au-dessous de quelques centaines de pas, la résolution limite ce qu’on en tire : d’une force les résistances, d’un mouvement les déformations et les profondeurs.',
   },
   'motion-saturated': {
     message: 'Signal {column} : il reste à {value} {unit} pendant les {count} derniers points alors que la force continue ; le capteur était probablement en butée.',
@@ -154,7 +154,7 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Enregistrer jusqu’à la rupture ; la résistance peut rester valable si le maximum a été dépassé.',
   },
   'maximum-at-end': {
-    message: 'La force la plus haute est le dernier point : l’essai a été arrêté trop tôt, ou l’éprouvette s’est rompue sans striction.',
+    message: 'La force la plus haute est le dernier point : l’essai a été arrêté trop tôt, ou l’éprouvette s’est rompue à la force maximale.',
     remedy: 'Préciser lequel des deux ; la résistance ne vaut que pour une éprouvette rompue.',
   },
   'maximum-is-spike': {
@@ -170,8 +170,8 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Enregistrer plus vite ou charger plus lentement dans la partie élastique.',
   },
   'modulus-of-scatter': {
-    message: 'La pente a une erreur type relative de {error} %, plus que les {limit} % admis pour un module : E n’est pas donné.',
-    remedy: 'Réduire le bruit ou enregistrer plus de points dans la partie élastique ; on souhaite 1 % au plus. Ce qui se compte à partir de la droite, origine et limites d’élasticité, est aussi incertain.',
+    message: 'La pente a une erreur-type relative de {error} %, plus que les {limit} % admis pour un module : E n’est pas donné.',
+    remedy: 'Réduire le bruit ou enregistrer plus de points dans la partie élastique ; on souhaite 1 % au plus. Ce qui se compte à partir de la droite, origine et contraintes au décalage, est aussi incertain.',
   },
   'sampling-slow-for-yield': {
     message: 'À une cadence de {frequency} par seconde et une vitesse de mise en contrainte de {rate} MPa/s, la limite supérieure d’écoulement peut être trop basse de {loss} MPa au plus.',
@@ -272,12 +272,12 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Indiquer d’où vient la complaisance, et son incertitude : si elle manque, l’incertitude de E ne la contient pas.',
   },
   'frame-stretches-more-than-piece': {
-    message: 'Le bâti s’allonge {ratio} fois autant que l’éprouvette : E porte au moins {ratio} fois l’incertitude relative de la complaisance. Si celle-ci n’est pas donnée, l’incertitude de E ne la contient pas.',
+    message: 'Le bâti cède {ratio} fois autant que l’éprouvette : E porte au moins {ratio} fois l’incertitude relative de la complaisance. Si celle-ci n’est pas donnée, l’incertitude de E ne la contient pas.',
     remedy: 'Utiliser un extensomètre pour E.',
   },
   'modulus-includes-frame-compliance': {
-    message: 'E n’est pas donné : la pente, {slope} MPa, est celle du bâti et de l’éprouvette ensemble. Ce qui compte une extension totale (Agt, At) contient aussi la complaisance du bâti ; ce qui compte une extension plastique, non.',
-    remedy: 'Donner la complaisance du bâti ou utiliser un extensomètre. Une limite conventionnelle d’élasticité prise avec la pente propre de la courbe reste juste.',
+    message: 'E n’est pas donné : la pente, {slope} MPa, est celle du bâti et de l’éprouvette ensemble. Ce qui compte une déformation totale (en traction : Agt, At) contient aussi la complaisance du bâti ; ce qui compte une déformation plastique, non.',
+    remedy: 'Donner la complaisance du bâti ou utiliser un extensomètre. Une contrainte au décalage de la pente propre de la courbe reste juste.',
   },
   'compliance-too-large': {
     message: 'La complaisance du bâti indiquée, {compliance} mm/N, fait {share} % du mouvement que montre la course : il ne reste rien pour l’éprouvette. Elle n’a pas été retirée ; ce qui repose sur la course est celui du bâti et de l’éprouvette ensemble.',
@@ -318,14 +318,14 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'slope-over-slip': {
     message: 'L’extensomètre a glissé dans la fenêtre élastique (au point {sample}) : raccordée là, la droite aurait {joined} MPa ; le glissement change donc sa pente de {change} % ; E n’est pas donné.',
-    remedy: 'Raccorder les parties (`joinJumps`) ou donner une fenêtre à l’écart du glissement ; les limites d’élasticité tirées de cette droite portent la même erreur.',
+    remedy: 'Raccorder les parties (`joinJumps`) ou donner une fenêtre à l’écart du glissement ; les contraintes au décalage de cette droite portent la même erreur.',
   },
   'slope-above-others': {
     message: 'La pente, {slope} MPa, dépasse celles de toutes les autres fenêtres, {lowest} à {highest} MPa, de plus que le bruit ne l’explique : ou bien un couteau a reculé peu à peu dans la fenêtre, ce qui la rend trop forte, ou bien l’éprouvette s’est redressée en dessous, ce qui rend les autres trop faibles. L’incertitude de E couvre les deux ({share} %).',
     remedy: 'Regarder le détail élastique ; remonter l’extensomètre et recommencer, ou donner une fenêtre à l’écart de ce recul. Des capteurs des deux côtés révèlent une éprouvette cintrée.',
   },
   'slope-scatter': {
-    message: 'La pente a une erreur type relative de {error} %.',
+    message: 'La pente a une erreur-type relative de {error} %.',
     remedy: 'Réduire le bruit ou enregistrer plus de points ; 1 % au plus est souhaité.',
   },
   'strain-noise-flattens': {
@@ -338,10 +338,10 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'strain-steps-few': {
     message: 'La droite élastique monte sur {steps} pas de la lecture de déformation (un pas : {step}) : ils laissent sa pente indéterminée à {share} % près, plus que les {limit} % jusqu’auxquels E est donné. E n’est pas donné.',
-    remedy: 'Lire la déformation par pas plus fins ; les limites d’élasticité tirées de cette droite portent le même doute.',
+    remedy: 'Lire la déformation par pas plus fins ; les contraintes au décalage de cette droite portent le même doute.',
   },
   'windows-disagree': {
-    message: 'La droite élastique, {slope} MPa, est fragile : d’autres fenêtres ({windows}) donnent des pentes de {lowest} à {highest} MPa et des limites conventionnelles d’élasticité à 0,2 % de {low} à {high} MPa.',
+    message: 'La droite élastique, {slope} MPa, est fragile : d’autres fenêtres ({windows}) donnent des pentes de {lowest} à {highest} MPa et des contraintes au décalage de 0,2 % de {low} à {high} MPa.',
     remedy: 'Regarder le détail élastique ; donner l’intervalle, ou indiquer la fenêtre. Là où la courbe est incurvée, toutes ces pentes sont trop faibles : les intervalles n’encadrent pas la vraie valeur.',
   },
   'window-slopes-disagree': {
@@ -353,8 +353,8 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Regarder le détail élastique et le mouvement : son bruit, ses pas, ou une complaisance qui retire plus qu’il n’y a.',
   },
   'residuals-alike': {
-    message: 'Les résidus voisins de la droite élastique se ressemblent (suites de même signe : {runs} ; attendues au hasard : {expected}) : son erreur type est trop petite.',
-    remedy: 'Un filtre ou la cadence de l’enregistreur corrèle les points, ou la courbe n’est pas droite dans la fenêtre ; lire l’erreur type comme une borne inférieure.',
+    message: 'Les résidus voisins de la droite élastique se ressemblent (suites de même signe : {runs} ; attendues au hasard : {expected}) : son erreur-type est trop petite.',
+    remedy: 'Un filtre ou la cadence de l’enregistreur corrèle les points, ou la courbe n’est pas droite dans la fenêtre ; lire l’erreur-type comme une borne inférieure.',
   },
   'window-bent': {
     message: 'La pente d’une parabole ajustée dans la fenêtre élastique varie de {change} % d’un bout à l’autre.',
@@ -758,7 +758,7 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'cupping-fall-gradual': {
     message: 'Flan {number} : la force baisse progressivement, sur {depth} mm ; l’instant de la fissure est incertain d’autant.',
-    remedy: 'Observer l’embouti et arrêter dès que la lumière passe ; charger plus lentement près du maximum.',
+    remedy: 'Observer l’embouti dans un miroir ou par une caméra, à travers le protecteur fermé et jamais dans l’axe de chargement, et arrêter dès que la lumière passe ; charger plus lentement près du maximum.',
   },
   'cupping-contact-uncertain': {
     message: 'Flan {number} : la force monte progressivement ; la bille touche quelque part entre {earliest} et {latest} mm de course. La profondeur compte à partir du milieu et est incertaine de {doubt} mm.',

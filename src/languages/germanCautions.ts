@@ -12,6 +12,7 @@ export const germanCautions: Readonly<Record<CautionTag, string>> = {
   platens:
     'Nicht zwischen die Druckplatten greifen. Eine Probe unter Druck, die nicht winklig oder nicht mittig steht, kann seitlich herausschießen.',
   column: 'Eine schlanke Probe knickt plötzlich aus und springt heraus; keine berechnete Knickkraft ist eine sichere Last.',
+  tool: 'Hände aus dem Werkzeug und aus dem Spalt zwischen ihm und der Probe halten, während es schließt; die Probe nur bei stehendem Antrieb und ohne Kraft einlegen.',
   span: 'Ein gebogener Stab kann von den Auflagern abrutschen oder beim Entlasten zurückfedern; ein harter bricht in zwei Teile, die wegfliegen.',
   shear:
     'Ein abgescherter Stift oder Abschnitt wird aus dem Werkzeug getrieben: einen Fang davorstellen und nicht in seiner Flugbahn stehen.',

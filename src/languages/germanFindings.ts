@@ -54,7 +54,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'reading-coarse': {
     message: 'Signal {column}: abgelesen in Schritten von {step} {unit}, über den Versuch {counts} Schritte.',
-    remedy: 'Ein feinerer Messbereich des Datenloggers liefert mehr Stellen; unter einigen hundert Schritten der Kraft begrenzt die Auflösung jede Festigkeit.',
+    remedy: 'Ein feinerer Messbereich des Datenloggers oder ein feinerer Aufnehmer liefert mehr Stellen; unter einigen hundert Schritten begrenzt die Auflösung, was daraus abgelesen wird: aus einer Kraft Festigkeiten, aus einem Weg Dehnungen und Tiefungen.',
   },
   'motion-saturated': {
     message: 'Signal {column}: Es verharrt über die letzten {count} Messpunkte bei {value} {unit}, während die Kraft weiterläuft; der Aufnehmer war vermutlich am Anschlag.',
@@ -106,8 +106,8 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'file-cut-off': {
     message:
-      'Die Datei endet mitten in Zeile {line} ({text}): kein Zeilenende folgt, und sie hat weniger Zellen oder Ziffern als die Zeilen darüber. Sie wurde weggelassen; was der Logger danach schrieb, ist nicht bekannt.',
-    remedy: 'Die Datei noch einmal vom Logger kopieren; ob die Probe brach, steht in dieser nicht.',
+      'Die Datei endet mitten in Zeile {line} ({text}): kein Zeilenende folgt, und sie hat weniger Zellen oder Ziffern als die Zeilen darüber. Sie wurde weggelassen; was der Datenlogger danach schrieb, ist nicht bekannt.',
+    remedy: 'Die Datei noch einmal vom Datenlogger kopieren; ob die Probe brach, steht in dieser nicht.',
   },
   'channel-empty': {
     message: 'Signal {column}: keine zwei Zahlenwerte vorhanden; der Aufnehmer war nicht eingeschaltet oder wurde nicht aufgezeichnet.',
@@ -154,7 +154,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Bis zum Bruch aufzeichnen; die Festigkeit kann dennoch gültig sein, wenn die Höchstkraft überschritten wurde.',
   },
   'maximum-at-end': {
-    message: 'Die höchste Kraft ist der letzte Messpunkt: Der Versuch wurde vorzeitig beendet, oder die Probe brach ohne Einschnürung.',
+    message: 'Die höchste Kraft ist der letzte Messpunkt: Der Versuch wurde vorzeitig beendet, oder die Probe brach bei der Höchstkraft.',
     remedy: 'Angeben, welches von beidem zutrifft; die Festigkeit gilt nur für eine gebrochene Probe.',
   },
   'maximum-is-spike': {
@@ -171,7 +171,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'modulus-of-scatter': {
     message: 'Die Steigung hat einen relativen Standardfehler von {error} %, mehr als die {limit} %, die ein Modul haben darf: E wird nicht angegeben.',
-    remedy: 'Rauschen verringern oder im elastischen Bereich mehr Messpunkte aufzeichnen; gewünscht sind höchstens 1 %. Was von der Geraden aus zählt, Nullpunkt und Dehngrenzen, ist ebenso unsicher.',
+    remedy: 'Rauschen verringern oder im elastischen Bereich mehr Messpunkte aufzeichnen; gewünscht sind höchstens 1 %. Was von der Geraden aus zählt, Nullpunkt und Spannungen am Versatz, ist ebenso unsicher.',
   },
   'sampling-slow-for-yield': {
     message: 'Bei einer Abtastrate von {frequency} je Sekunde und einer Spannungsgeschwindigkeit von {rate} MPa/s kann die obere Streckgrenze um bis zu {loss} MPa zu niedrig sein.',
@@ -272,12 +272,12 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Angeben, woher die Nachgiebigkeit stammt, und ihre Unsicherheit: Wo sie fehlt, enthält die Unsicherheit von E sie nicht.',
   },
   'frame-stretches-more-than-piece': {
-    message: 'Der Prüfrahmen dehnt sich {ratio}-mal so stark wie die Probe: E trägt mindestens das {ratio}-Fache der relativen Unsicherheit der Nachgiebigkeit. Wo diese nicht angegeben ist, enthält die Unsicherheit von E sie nicht.',
+    message: 'Der Prüfrahmen gibt {ratio}-mal so viel nach wie die Probe: E trägt mindestens das {ratio}-Fache der relativen Unsicherheit der Nachgiebigkeit. Wo diese nicht angegeben ist, enthält die Unsicherheit von E sie nicht.',
     remedy: 'Für E einen Längenänderungsaufnehmer verwenden.',
   },
   'modulus-includes-frame-compliance': {
-    message: 'E wird nicht angegeben: Die Steigung {slope} MPa ist die von Prüfrahmen und Probe zusammen. Was gesamte Extension zählt (Agt, At), enthält die Nachgiebigkeit des Prüfrahmens mit; was plastische zählt, nicht.',
-    remedy: 'Die Nachgiebigkeit des Prüfrahmens angeben oder einen Längenänderungsaufnehmer verwenden. Eine Dehngrenze mit der eigenen Steigung der Kurve bleibt richtig.',
+    message: 'E wird nicht angegeben: Die Steigung {slope} MPa ist die von Prüfrahmen und Probe zusammen. Was gesamte Dehnung zählt (im Zugversuch Agt, At), enthält die Nachgiebigkeit des Prüfrahmens mit; was plastische zählt, nicht.',
+    remedy: 'Die Nachgiebigkeit des Prüfrahmens angeben oder einen Längenänderungsaufnehmer verwenden. Eine Spannung am Versatz von der eigenen Steigung der Kurve bleibt richtig.',
   },
   'compliance-too-large': {
     message: 'Die angegebene Nachgiebigkeit des Prüfrahmens, {compliance} mm/N, ist {share} % der Bewegung, die der Traversenweg zeigt: Für die Probe bleibt nichts übrig. Sie wurde nicht abgezogen; was auf dem Traversenweg beruht, gilt für Prüfrahmen und Probe zusammen.',
@@ -318,7 +318,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'slope-over-slip': {
     message: 'Der Längenänderungsaufnehmer ist im elastischen Auswertefenster gerutscht (bei Messpunkt {sample}): dort zusammengefügt hätte die Gerade {joined} MPa, das Rutschen ändert ihre Steigung also um {change} %; E wird nicht angegeben.',
-    remedy: 'Die Teile zusammenfügen (`joinJumps`) oder ein Fenster ohne das Rutschen angeben; Dehngrenzen nach dieser Geraden tragen denselben Fehler.',
+    remedy: 'Die Teile zusammenfügen (`joinJumps`) oder ein Fenster ohne das Rutschen angeben; Spannungen am Versatz von dieser Geraden tragen denselben Fehler.',
   },
   'slope-above-others': {
     message: 'Die Steigung, {slope} MPa, liegt über denen aller anderen Fenster, {lowest} bis {highest} MPa, und um mehr, als Rauschen erklärt: Entweder kroch eine Schneide im Fenster zurück, dann ist sie zu groß, oder die Probe richtete sich darunter gerade, dann sind die anderen zu klein. Die Unsicherheit von E umfasst beides ({share} %).',
@@ -338,10 +338,10 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'strain-steps-few': {
     message: 'Die elastische Gerade steigt über {steps} Schritte der Dehnungsanzeige (einer ist {step}): Sie lassen ihre Steigung um {share} % offen, mehr als die {limit} %, bis zu denen E angegeben wird. E wird nicht angegeben.',
-    remedy: 'Die Dehnung in feineren Schritten ablesen; Dehngrenzen nach dieser Geraden tragen denselben Zweifel.',
+    remedy: 'Die Dehnung in feineren Schritten ablesen; Spannungen am Versatz von dieser Geraden tragen denselben Zweifel.',
   },
   'windows-disagree': {
-    message: 'Die elastische Gerade, {slope} MPa, ist unsicher: Andere Auswertefenster ({windows}) ergeben Steigungen von {lowest} bis {highest} MPa und 0,2-%-Dehngrenzen von {low} bis {high} MPa.',
+    message: 'Die elastische Gerade, {slope} MPa, ist unsicher: Andere Auswertefenster ({windows}) ergeben Steigungen von {lowest} bis {highest} MPa und Spannungen am Versatz von 0,2 % von {low} bis {high} MPa.',
     remedy: 'Das Detailbild des elastischen Bereichs ansehen; die Spanne angeben oder das Auswertefenster nennen. Wo die Kurve gekrümmt ist, sind alle diese Steigungen zu klein: Die Spannen schließen den wahren Wert dann nicht ein.',
   },
   'window-slopes-disagree': {
@@ -390,11 +390,11 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'falls-slip-or-yield': {
     message: 'Während des Fließens fiel die Kraft {count}-mal plötzlich und kam entlang der elastischen Geraden zurück, insgesamt {way} mm Traversenweg weiter: Rutschen in der Einspannung oder plötzliches Fließen des Metalls, was der Traversenweg nicht unterscheidet. Mit diesen Abfällen ist ReL {lowest} MPa, ohne sie {level} MPa. Ae wird zurückgehalten: {least} bei Rutschen, {most} beim Metall.',
-    remedy: 'Die Probenköpfe auf Spuren der Backen ansehen: ist die Probe gerutscht, das Rutschen herausnehmen (`repairs.slips`); sonst gilt ReL. Dehnungen aus dem Traversenweg nach den Abfällen können diesen Weg enthalten. Ein Längenänderungsaufnehmer über die parallele Länge zeigt es.',
+    remedy: 'Die Probenköpfe auf Spuren der Backen ansehen: ist die Probe gerutscht, das Rutschen herausnehmen (`repairs.slips`); sonst gilt ReL. Dehnungen aus dem Traversenweg nach den Abfällen können diesen Weg enthalten. Ein Längenänderungsaufnehmer über die Versuchslänge zeigt es.',
   },
   'few-points-before-proof': {
     message: 'Zwischen dem Ende des elastischen Auswertefensters und {symbol} liegen wenige Messpunkte: {points}.',
-    remedy: 'Schneller aufzeichnen: Zwischen weit entfernten Messpunkten verläuft die Sehne unterhalb der Kurve.',
+    remedy: 'Schneller aufzeichnen: Zwischen weit entfernten Messpunkten verläuft die Sekante unterhalb der Kurve.',
   },
   'several-crossings': {
     message: 'Die Kurve schneidet die Gerade von {symbol} {count}-mal; es zählt der erste bleibende Schnittpunkt.',
@@ -402,7 +402,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'proof-strength-not-reached': {
     message: '{symbol} wurde vor der Höchstkraft nicht erreicht: spröde oder vorzeitig beendet.',
-    remedy: 'Nur die Zugfestigkeit angeben.',
+    remedy: 'Nur die Festigkeit angeben.',
   },
   'total-extension-not-reached': {
     message: '{symbol} wurde in der Aufzeichnung nicht erreicht.',
@@ -664,7 +664,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Jenseits davon weder Spannung noch Dehnung entnehmen, oder eine kleinere Stützweite verwenden.',
   },
   'flexural-stress-nominal': {
-    message: 'Jenseits der Fließgrenze ist die Biegespannung ein Nennwert: Bei diesem Querschnitt überschätzt sie die Randfaserspannung um bis zum {factor}-Fachen.',
+    message: 'Jenseits der Fließgrenze ist die Biegespannung ein Nennwert: Bei diesem Querschnitt kann sie bis zum {factor}-Fachen der Randfaserspannung betragen.',
     remedy: 'Nur mit anderen Biegeversuchen am gleichen Querschnitt vergleichen, nicht mit dem Zugversuch.',
   },
   'indentation-not-removed': {
@@ -758,7 +758,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'cupping-fall-gradual': {
     message: 'Blechprobe {number}: Die Kraft fällt allmählich, über {depth} mm; um so viel ist der Augenblick des Risses unsicher.',
-    remedy: 'Die Tiefung beobachten und anhalten, sobald Licht durchscheint; nahe dem Maximum langsamer belasten.',
+    remedy: 'Die Tiefung über einen Spiegel oder eine Kamera durch die geschlossene Schutzabdeckung beobachten, niemals aus der Belastungsachse, und anhalten, sobald Licht durchscheint; nahe dem Maximum langsamer belasten.',
   },
   'cupping-contact-uncertain': {
     message: 'Blech {number}: Die Kraft steigt allmählich an; die Kugel berührt irgendwo zwischen {earliest} und {latest} mm des Wegs. Die Tiefe zählt ab der Mitte und ist um {doubt} mm unsicher.',
@@ -777,7 +777,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Die Nachgiebigkeit des Prüfrahmens messen, oder die Tiefung mit einem Messgerät.',
   },
   'cupping-sheet-outside': {
-    message: 'Eine Blechdicke von {thickness} mm liegt außerhalb von 0,1 bis 2 mm, wofür der Tiefungsindex IE festgelegt ist.',
+    message: 'Eine Blechdicke von {thickness} mm liegt außerhalb von 0,1 bis 2 mm, wofür die Tiefung IE festgelegt ist.',
     remedy: 'Dickeres oder schmales Blech hat eigene Werkzeuge und Formelzeichen; nicht mit IE vergleichen.',
   },
   'cupping-blank-narrow': {
@@ -789,7 +789,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Die Blechhaltekraft auf etwa 10 kN einstellen: Eine lose Blechprobe zieht nach und ergibt eine zu große Tiefung.',
   },
   'cupping-tools-other': {
-    message: 'Eine Kugel von {ball} mm und eine Matrize von {die} mm sind nicht die 20 und 27 mm des Tiefungsindex IE.',
+    message: 'Eine Kugel von {ball} mm und eine Matrize von {die} mm sind nicht die 20 und 27 mm der Tiefung IE.',
     remedy: 'Die Werkzeuge zusammen mit der Tiefung angeben; mit IE ist sie nicht vergleichbar.',
   },
   'cupping-few-blanks': {

@@ -12,6 +12,7 @@ export const spanishCautions: Readonly<Record<CautionTag, string>> = {
   platens:
     'Mantener las manos fuera del espacio entre los platos. Una probeta comprimida que no esté a escuadra o centrada puede salir despedida hacia un lado.',
   column: 'Una probeta esbelta pandea de repente y salta; ninguna fuerza de pandeo calculada es una carga segura.',
+  tool: 'Mantener las manos fuera de la herramienta, y del espacio entre ella y la probeta, mientras se cierra; colocar la probeta solo con el accionamiento parado y sin fuerza.',
   span: 'Una barra doblada puede escapar de sus apoyos o recuperarse de golpe al soltarla; una dura se parte en dos trozos que salen despedidos.',
   shear: 'Un pasador o un recorte cizallado sale expulsado de la herramienta: prever cómo retenerlo y colocarse fuera de su trayectoria.',
   ball: 'Las bolas y las probetas duras pueden estallar bajo la fuerza: resguardo cerrado, ojos protegidos y ninguna bola desportillada o fisurada.',

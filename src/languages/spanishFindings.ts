@@ -54,7 +54,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'reading-coarse': {
     message: 'El canal de {column} se leyó en pasos de {step} {unit}, {counts} en todo el ensayo.',
-    remedy: 'Un campo de medida más fino del registrador da más cifras; por debajo de unos cien pasos de fuerza, la resolución limita todas las resistencias.',
+    remedy: 'Un campo de medida más fino del registrador o un sensor más fino da más cifras; por debajo de unos cientos de pasos, la resolución limita lo que se lee de él: de una fuerza las resistencias, de un movimiento las deformaciones y las profundidades.',
   },
   'motion-saturated': {
     message: 'El canal de {column} permanece en su valor final {value} {unit} durante los últimos {count} datos mientras la fuerza continúa: el sensor estaba probablemente en su tope.',
@@ -154,7 +154,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Registrar hasta la rotura; la resistencia puede seguir siendo válida si se rebasó la fuerza máxima.',
   },
   'maximum-at-end': {
-    message: 'La fuerza más alta es el último dato: el ensayo se paró antes de tiempo, o la probeta rompió sin estricción.',
+    message: 'La fuerza más alta es el último dato: el ensayo se paró antes de tiempo, o la probeta rompió a la fuerza máxima.',
     remedy: 'Indicar cuál de los dos casos es; la resistencia solo vale para una probeta que rompió.',
   },
   'maximum-is-spike': {
@@ -171,7 +171,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'modulus-of-scatter': {
     message: 'La pendiente tiene un error típico relativo del {error} %, más que el {limit} % que admite un módulo: no se da E.',
-    remedy: 'Reducir el ruido o registrar más datos en el tramo elástico; conviene un 1 % como máximo. Lo que se cuenta desde la recta, el origen y los límites elásticos, es igual de dudoso.',
+    remedy: 'Reducir el ruido o registrar más datos en el tramo elástico; conviene un 1 % como máximo. Lo que se cuenta desde la recta, el origen y las tensiones con desplazamiento, es igual de dudoso.',
   },
   'sampling-slow-for-yield': {
     message: 'Con una frecuencia de muestreo de {frequency} por segundo y una velocidad de tensión de {rate} MPa/s, el límite superior de cedencia puede resultar bajo en hasta {loss} MPa.',
@@ -272,12 +272,12 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Indicar de dónde procede la flexibilidad, y su incertidumbre: si falta, la incertidumbre de E no la incluye.',
   },
   'frame-stretches-more-than-piece': {
-    message: 'La máquina se alarga {ratio} veces lo que la probeta: E lleva al menos {ratio} veces la incertidumbre relativa de la flexibilidad. Si esta no se indica, la incertidumbre de E no la incluye.',
+    message: 'La máquina cede {ratio} veces lo que la probeta: E lleva al menos {ratio} veces la incertidumbre relativa de la flexibilidad. Si esta no se indica, la incertidumbre de E no la incluye.',
     remedy: 'Emplear un extensómetro para determinar E.',
   },
   'modulus-includes-frame-compliance': {
-    message: 'No se da E: la pendiente de {slope} MPa es la de la máquina y la probeta juntas. Lo que cuenta una extensión total (Agt, At) contiene también la flexibilidad de la máquina; lo que cuenta una extensión plástica, no.',
-    remedy: 'Indicar la flexibilidad de la máquina, o emplear un extensómetro. Un límite elástico convencional trazado con la propia pendiente de la curva sigue siendo correcto.',
+    message: 'No se da E: la pendiente de {slope} MPa es la de la máquina y la probeta juntas. Lo que cuenta una deformación total (en tracción: Agt, At) contiene también la flexibilidad de la máquina; lo que cuenta una deformación plástica, no.',
+    remedy: 'Indicar la flexibilidad de la máquina, o emplear un extensómetro. Una tensión con desplazamiento desde la propia pendiente de la curva sigue siendo correcta.',
   },
   'compliance-too-large': {
     message: 'La flexibilidad indicada de la máquina, {compliance} mm/N, es el {share} % del movimiento que muestra el recorrido: no queda nada para la probeta. No se restó; lo que se basa en el recorrido es de la máquina y la probeta juntas.',
@@ -318,7 +318,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'slope-over-slip': {
     message: 'El extensómetro deslizó dentro de la ventana elástica (en el dato {sample}): unida allí, la recta tendría {joined} MPa, así que el deslizamiento cambia su pendiente un {change} %; no se da E.',
-    remedy: 'Unir los tramos (`joinJumps`) o indicar una ventana sin el deslizamiento; los límites elásticos por esta recta llevan el mismo error.',
+    remedy: 'Unir los tramos (`joinJumps`) o indicar una ventana sin el deslizamiento; las tensiones con desplazamiento desde esta recta llevan el mismo error.',
   },
   'slope-above-others': {
     message: 'La pendiente, {slope} MPa, supera las de todas las demás ventanas, de {lowest} a {highest} MPa, más de lo que explica el ruido: o una cuchilla retrocedió poco a poco dentro de la ventana, y es demasiado alta, o la probeta se enderezó por debajo, y las demás son demasiado bajas. La incertidumbre de E abarca ambas cosas ({share} %).',
@@ -338,10 +338,10 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'strain-steps-few': {
     message: 'La recta elástica sube a lo largo de {steps} pasos de la lectura de deformación (uno es {step}): dejan su pendiente abierta en un {share} %, más que el {limit} % hasta el que se da E. No se da E.',
-    remedy: 'Leer la deformación en pasos más finos; los límites elásticos por esta recta llevan la misma duda.',
+    remedy: 'Leer la deformación en pasos más finos; las tensiones con desplazamiento desde esta recta llevan la misma duda.',
   },
   'windows-disagree': {
-    message: 'La recta elástica, {slope} MPa, es frágil: otras ventanas ({windows}) dan pendientes de {lowest} a {highest} MPa y límites elásticos convencionales al 0,2 % de {low} a {high} MPa.',
+    message: 'La recta elástica, {slope} MPa, es frágil: otras ventanas ({windows}) dan pendientes de {lowest} a {highest} MPa y tensiones con el desplazamiento del 0,2 % de {low} a {high} MPa.',
     remedy: 'Examinar el detalle del tramo elástico; dar el intervalo, o indicar la ventana. Donde la curva está doblada, todas estas pendientes son demasiado bajas: los intervalos no encierran el valor verdadero.',
   },
   'window-slopes-disagree': {
@@ -758,7 +758,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'cupping-fall-gradual': {
     message: 'Probeta {number}: la fuerza baja de forma gradual, a lo largo de {depth} mm; el momento de la fisura es incierto en esa medida.',
-    remedy: 'Observar la copa y parar cuando pase la luz; cargar más despacio cerca del máximo.',
+    remedy: 'Observar la copa en un espejo o con una cámara, a través del resguardo cerrado y nunca desde la línea de carga, y parar cuando pase la luz; cargar más despacio cerca del máximo.',
   },
   'cupping-contact-uncertain': {
     message: 'Chapa {number}: la fuerza sube poco a poco; la bola toca en algún punto entre {earliest} y {latest} mm del recorrido. La profundidad cuenta desde el medio y es incierta en {doubt} mm.',

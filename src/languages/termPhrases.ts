@@ -68,6 +68,7 @@ export const termPhrases = [
   'ISO 178, flexural stress at break',
   'ISO 178, flexural strain at break',
   'ISO 178',
+  'ISO 178; ASTM D790 procedure A',
   'elementary beam theory, by energy',
   'plastic bending (textbooks)',
   'ASTM E9, compressive strength',
@@ -94,6 +95,10 @@ export const termPhrases = [
   'ISO 6892-1:2019, proof strength, total extension',
   // sections, bases, verdicts
   'extensometer then travel',
+  'normal',
+  'triangular',
+  'arcsine',
+  'trapezoidal',
   'gauge',
   'given',
   'flats',

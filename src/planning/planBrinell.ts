@@ -160,7 +160,7 @@ export function planBrinell(input: BrinellPlanInput): BrinellPlan {
     possible: brinellCombinations({ capacity, verifiedFrom }).filter(
       (one) => one.hardness[0] <= hardness[0] && one.hardness[1] >= hardness[1],
     ),
-    ifItStalls: ifItStalls(frame, 'take a smaller ball with the same index'),
+    ifItStalls: ifItStalls(frame, 'take a smaller ball with the same index', 'indentation'),
     cautions: cautionsFor('brinell'),
     findings,
   };

@@ -67,7 +67,7 @@ describe('a plan', () => {
       'Findings',
       'caution:',
       'note:',
-      'give way',
+      'its limit',
       'Cautions',
       'Stop at',
       'strokes',
@@ -78,7 +78,7 @@ describe('a plan', () => {
       'Pace sheet',
       'read the dial',
       'What this frame can answer',
-      'If it does not give way',
+      'If the frame reaches its limit first',
       'Findings',
       'caution:',
     ] as const)

@@ -27,8 +27,8 @@ describe('limits', () => {
     const { status, out, error } = await report(...limits, '--uncertainty', 'force=0.5%');
     expect([status, error]).toEqual([0, '']);
     expect(out).toContain('simple acceptance');
-    expect(out).toMatch(/Rm +20\d\.\d+ MPa +≥ 190 MPa, ≤ 230 MPa +passes +conforms with/);
-    expect(out).toMatch(/Rp0\.2 +20\d\.\d+ MPa +≥ 235 MPa +fails +conforms with/);
+    expect(out).toMatch(/Rm +20\d\.\d+ MPa +≥ 190 MPa, ≤ 230 MPa +passes +probability of conformity/);
+    expect(out).toMatch(/Rp0\.2 +20\d\.\d+ MPa +≥ 235 MPa +fails +probability of conformity/);
     expect(out).toMatch(/Agt +2\.?\d* % +≤ 50 % +passes/);
     expect(page()).toContain('<h2>Decisions</h2>');
   });
@@ -36,7 +36,7 @@ describe('limits', () => {
   test('by a guard band, in the language and units of the reader', async () => {
     const flags = ['--limit', 'Rm=190-230', '--decision-rule', 'guarded', '--language', 'de', '--units', 'in-lb'];
     const { out } = await report(...flags, '--uncertainty', 'force=0.5%');
-    expect(out).toContain('Schutzabstand von 1,645 u');
+    expect(out).toContain('Schutzband von 1,645 u');
     expect(out).toMatch(/Rm +29,\d+ ksi +≥ 27,\d+ ksi/);
   });
 

@@ -48,7 +48,7 @@ test('a finding is filled from its values, and one of a code not known yet keeps
 
 test('one minus sign in sentences, steps and percentages, and a unit that stays with its number', () => {
   const { number, percent, digits, step, say } = wordsOf(english);
-  expect([number(-0.51, 3), percent(-0.02), digits('1.8e-4')]).toEqual(['−0.51', '−2\u00a0%', '1.8e−4']);
+  expect([number(-0.51, 3), percent(-0.02), digits('1.8e-4')]).toEqual(['−0.51', '−2\u00a0%', '1.8\u00a0×\u00a010⁻⁴']);
   expect(say('Runner-up windows give slopes of {slopes}.', { slopes: -3 })).toBe('Runner-up windows give slopes of −3.');
   const moved = { code: 'origin-moved', step: '', values: { shift: -0.25 } } as const;
   expect(step(moved)).toContain('−0.25');

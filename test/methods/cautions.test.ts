@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { cautions, cautionsFor, type FrameWork } from '../../src/index.js';
 import { refusal } from '../support/thrown.js';
 
-const works: FrameWork[] = ['tension', 'compression', 'bending', 'shear', 'brinell', 'cupping', 'calibration'];
+const works: FrameWork[] = ['tension', 'compression', 'bending', 'shear', 'brinell', 'cupping', 'unloading', 'calibration'];
 
 test.each(works)('%s: guard, limits, oil and drive are always there, the deference to codes comes last', (work) => {
   const text = cautionsFor(work).join('\n');
@@ -12,7 +12,8 @@ test.each(works)('%s: guard, limits, oil and drive are always there, the deferen
 
 test('each test has its own, and not those of another', () => {
   const has = (word: string) => works.filter((work) => cautionsFor(work).join(' ').includes(word));
-  expect(has('extensometer off')).toEqual(['tension']);
+  expect(has('extensometer off')).toEqual(['tension', 'unloading']);
+  expect(has('Keep hands out of the tool')).toEqual(['bending', 'shear', 'cupping']);
   expect(has('buckles')).toEqual(['compression']);
   expect(has('slip off its supports')).toEqual(['bending']);
   expect(has('sheared pin')).toEqual(['shear']);

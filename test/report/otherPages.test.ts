@@ -115,7 +115,7 @@ describe('decisions', () => {
     expect(cells[3]).toBe('≥ 300 MPa, ≤ 520 MPa');
     expect(cells[5]).toBe('guard band of 1.645 u (JCGM 106, ILAC-G8)');
     expect(cells[6]).toBe('passes');
-    expect(cells[7]).toBe('conforms with > 99.99 %; risk of a wrong acceptance < 0.01 %');
+    expect(cells[7]).toBe('probability of conformity > 99.99 %; risk of a wrong acceptance < 0.01 %');
     expect(row(page, 'Each value against', 'Rp0.2')[6]).toBe('passes conditionally; cannot be told apart from the limit');
     expect(row(page, 'Each value against', 'A')[6]).toBe('No decision: the limit is stated for another gauge length.');
     expect(text(page)).toContain('Repeat with an extensometer');
@@ -132,7 +132,7 @@ describe('decisions', () => {
       'No decision: the limit speaks of another quantity.',
     );
     expect(row(other({ upper: 249 }, { standardUncertainty: 1 }), 'Each value against', 'Rm')[7]).toBe(
-      'conforms with 16 %; risk of a wrong rejection 16 %',
+      'probability of conformity 16 %; risk of a wrong rejection 16 %',
     );
     expect(row(other({ lower: 1 }, { symbol: 'HBW', unit: 'HBW' }), 'Each value against', 'HBW')[1]).toBe('250 HBW');
   });
@@ -152,11 +152,13 @@ describe('uncertainty', () => {
     const shown = summarise(result).find(({ symbol }) => symbol === 'Rm')!;
     expect(shown).toMatchObject({ standardUncertainty: budget.standardUncertainty, coverageFactor: budget.coverageFactor });
     expect(shown.expandedUncertainty).toBeCloseTo(budget.expandedUncertainty, 12);
-    const cells = row(page, 'u: standard uncertainty; U = k u', 'Rm');
-    expect(cells[3]).toBe(String(Number(budget.expandedUncertainty.toPrecision(2))));
-    expect(cells[6]).toMatch(/^scale of the force: accuracy \d+ %; /);
+    const cells = row(page, 'Values to the digits of U', 'Rm');
+    expect(cells[4]).toBe(String(Number(budget.expandedUncertainty.toPrecision(2))));
+    // the value ends where U does (JCGM 100, 7.2.6)
+    expect(cells[1]).toBe(budget.value.toFixed(1));
+    expect(cells[7]).toMatch(/^scale of the force: accuracy \d+ %; /);
     expect(row(page, 'Budget of Rm', 'diameter of the section')[2]).toBe('rectangular');
-    expect(row(page, 'u: standard uncertainty; U = k u', 'E')[7]).toMatch(/^compliance of the frame to \d+ % of itself$/);
+    expect(row(page, 'Values to the digits of U', 'E')[8]).toMatch(/^compliance of the frame to \d+ % of itself$/);
   });
 
   test('by the record alone U is 2 u, and there is no budget', () => {

@@ -45,20 +45,20 @@ describe('summarisePlan', () => {
     expect(text(plan, 'oil pressure at the greatest force')).toBe(`${Number(((560 * area) / (30 * Math.PI)).toPrecision(4))} bar`);
     expect(text(plan, 'energy in frame and piece')).toMatch(/^at least .*\sJ$/);
     expect(text(plan, 'energy in oil and hoses')).toMatch(/^at least /);
-    expect(text(plan, 'allowed')).toBe('2.00e−4 to 3.00e−4 1/s');
+    expect(text(plan, 'allowed')).toBe('2.00\u00a0×\u00a010⁻⁴ to 3.00\u00a0×\u00a010⁻⁴ 1/s');
     expect(text(plan, 'E')).toMatch(/ ± .* GPa$/);
     expect(text(plan, 'A')).toMatch(/ ± .*\s%$/);
     expect(summarisePlan(planTension({ family: 'brass', section: round({ diameter: 5 }), frame, control: 'iso-b' }))).toContainEqual({
       part: 'Speed, through yield',
       name: 'allowed',
-      text: 'up to 2.50e−3',
+      text: 'up to 2.50\u00a0×\u00a010⁻³',
       unit: '1/s',
     });
   });
 
   test('what is not known has no row', () => {
     const bare = planTension({ family: 'grey-iron', section: round({ diameter: 8 }), frame: { capacity: 25_000 } });
-    for (const name of ['yield force', 'oil pressure at the greatest force', 'drive', 'slope that the record will show', 'yield'])
+    for (const name of ['yield force', 'oil pressure at the greatest force', 'drive', 'slope that the record will show', 'yield strength'])
       expect(text(bare, name)).toBeUndefined();
   });
 
@@ -66,7 +66,7 @@ describe('summarisePlan', () => {
     expect(text(brinell, 'index 0.102 F/D²')).toBe('10');
     expect(text(brinell, 'this frame also reaches')).toContain('HBW 10/1000');
     expect(text(shear, 'planes')).toBe('2');
-    expect(text(bending, 'span')).toBe('100 mm');
+    expect(text(bending, 'span between the supports')).toBe('100 mm');
     for (const one of [brinell, shear, bending]) expect(text(one, 'drive, at least')).toMatch(/strokes$/);
   });
 
@@ -135,7 +135,14 @@ describe('the page', () => {
     expect(page).toContain('Plan of a tension test: &lt;b&gt;bar&lt;/b&gt; &amp; 3');
     expect(page).toContain('Invented example');
     expect(page.match(/<svg/g)).toHaveLength(2);
-    for (const part of ['Pace sheet', 'What this frame can answer', 'If it does not give way', 'Findings', 'Cautions', 'not design values'])
+    for (const part of [
+      'Pace sheet',
+      'What this frame can answer',
+      'If the frame reaches its limit first',
+      'Findings',
+      'Cautions',
+      'not design values',
+    ])
       expect(page).toContain(part);
     for (const { action } of plan.pace) if (action === 'slow-down') expect(page).toContain('change to the speed for yield');
     expect(page).not.toMatch(/<script|https?:\/\/(?!www\.w3\.org)/);

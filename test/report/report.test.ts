@@ -58,7 +58,7 @@ describe('summarise', () => {
     for (const [slope, text, step] of [
       [38.5, '0.0385', 0.0001],
       [3.85, '0.00385', 0.00001],
-      [0.0385, '0.0000385', 1e-7],
+      [0.0385, '3.85\u00a0×\u00a010⁻⁵', 1e-7],
     ] as const)
       expect(row({ ...result, modulus: { ...result.modulus!, value: slope } }, 'E')).toMatchObject({ text, step, unit: 'GPa' });
   });

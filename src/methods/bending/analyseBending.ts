@@ -1,7 +1,14 @@
 import { chordModulusKernel } from '../../curve/index.js';
 import { checkRecordKernel, motionOf, ofPiece as pieceFirst } from '../../record/index.js';
 import { bendingFindings } from './bendingFindings.js';
-import { requireBendingOptions, requireBendingPiece, requireBendingRecord, shearShareOf, type BendingOptions } from './bendingOptions.js';
+import {
+  requireBendingOptions,
+  requireBendingPiece,
+  requireBendingRecord,
+  shearShareOf,
+  whatWasRemoved,
+  type BendingOptions,
+} from './bendingOptions.js';
 import { bendingQuantities } from './bendingQuantities.js';
 import type { BendingColumns, BendingPiece, BendingResult } from './BendingResult.js';
 import { calibrationFindings, forceTrail, forcesOf, windowForce } from '../common/calibrationFindings.js';
@@ -114,7 +121,7 @@ export function analyseBending(record: BendingColumns, piece: BendingPiece, opti
     ...forceTrail(settings.test),
     ...repaired,
     ...(turned.length > 0 ? [trailStep('signs-turned', { columns: turned.join(', ') })] : []),
-    ...(frame && given.travel ? [trailStep('frame-and-indentation-removed', { largest: frame.at(given.force[survey.top]!) })] : []),
+    ...(frame && given.travel ? [trailStep(whatWasRemoved(settings), { largest: frame.at(given.force[survey.top]!) })] : []),
     trailStep('outer-fibre-stress', { forcePerStress: lengths.area }),
     recorded.basis !== 'travel' && gauge === 'strain'
       ? trailStep('outer-fibre-strain-by-gauge', {})

@@ -120,6 +120,7 @@ export function requireBendingOptions(from: string, options: BendingOptions) {
     window: requireModulusOptions(from, options.modulus ?? {}, 'options.modulus'),
     frameCompliance: together(parts.filter((one) => one !== undefined)),
     measured: parts,
+    frameKnown: options.frameCompliance !== undefined,
     indentationKnown: options.indentationCompliance !== undefined,
     poissonRatio: requireBetween(from, 'options.poissonRatio', options.poissonRatio ?? 0.3, 0, 0.5),
     repairs: requireSpikeRepair(from, options.repairs),
@@ -127,6 +128,10 @@ export function requireBendingOptions(from: string, options: BendingOptions) {
     thresholds: requireThresholds(from, options.thresholds, { ...lineThresholds, ...ownThresholds }),
   };
 }
+
+/** @internal Which of the two compliances was taken off travel, as the trail names it. */
+export const whatWasRemoved = ({ frameKnown, indentationKnown }: BendingSettings) =>
+  !indentationKnown ? 'frame-compliance-removed' : frameKnown ? 'frame-and-indentation-removed' : 'indentation-removed';
 
 /** @internal A beam as its curve needs it: lengths that turn force into stress and motion into strain of the outer fibre. */
 export interface BeamLengths extends PieceLengths {

@@ -69,7 +69,7 @@ export function bendingQuantities(evaluated: Evaluated) {
   const { fracture, highest } = numbers;
   return {
     ...elasticPart(evaluated),
-    maximumForce: maximumForce(evaluated.highestForce),
+    maximumForce: maximumForce(evaluated.highestForce, 'common practice'),
     maximumIndex: evaluated.top,
     flexuralStrength: quantity('σfM', 'flexural strength', curve.stress[highest]!, 'MPa', `${ISO178}, flexural strength`),
     strainAtMaximum: quantity(

@@ -7,6 +7,7 @@ export type CautionTag =
   | 'grips'
   | 'platens'
   | 'column'
+  | 'tool'
   | 'span'
   | 'shear'
   | 'ball'
@@ -51,6 +52,10 @@ export const cautions: readonly Caution[] = [
     text: 'Keep hands out from between the platens. A piece under pressure that is not square or not central can shoot out sideways.',
   },
   { tag: 'column', text: 'A slender piece buckles suddenly and springs out; no computed buckling force is a safe load.' },
+  {
+    tag: 'tool',
+    text: 'Keep hands out of the tool, and from between it and the piece, while it closes; set the piece only while the drive stands still and without force.',
+  },
   { tag: 'span', text: 'A bent bar can slip off its supports or spring back when it is released; a hard one breaks in two that fly.' },
   { tag: 'shear', text: 'A sheared pin or blank is driven out of the tool: put something in its way that catches it, and stand aside.' },
   {

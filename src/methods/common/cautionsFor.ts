@@ -2,17 +2,21 @@ import { requireOneOf } from '../../base/index.js';
 import { cautions, type Caution, type CautionTag } from './cautions.js';
 
 /** Work on the frame that has cautions of its own. */
-export type FrameWork = 'tension' | 'compression' | 'bending' | 'shear' | 'brinell' | 'cupping' | 'calibration';
+export type FrameWork = 'tension' | 'compression' | 'bending' | 'shear' | 'brinell' | 'cupping' | 'unloading' | 'calibration';
 
 const always: readonly CautionTag[] = ['force', 'guard', 'limits', 'oil', 'drive', 'alloys', 'decisions'];
 
+/** Unloadings are pulled as any tension test is. */
+const pulled: readonly CautionTag[] = ['brittle', 'extensometer', 'grips', 'edges'];
+
 const own: Readonly<Record<FrameWork, readonly CautionTag[]>> = {
-  tension: ['brittle', 'extensometer', 'grips', 'edges'],
+  tension: pulled,
+  unloading: pulled,
   compression: ['brittle', 'platens', 'column', 'edges', 'heavy'],
-  bending: ['brittle', 'span', 'edges', 'heavy'],
-  shear: ['brittle', 'shear', 'edges'],
+  bending: ['brittle', 'tool', 'span', 'edges', 'heavy'],
+  shear: ['brittle', 'tool', 'shear', 'edges'],
   brinell: ['ball', 'platens', 'heavy'],
-  cupping: ['blank', 'edges', 'heavy'],
+  cupping: ['tool', 'blank', 'edges', 'heavy'],
   calibration: ['platens', 'heavy', 'wiring'],
 };
 

@@ -17,5 +17,6 @@ export const quantity = (
 /** @internal 0.002 as the index of a symbol: 0.2, without what rounding leaves of the product. */
 export const percent = (strain: number): string => String(Math.round(1e12 * strain) / 1e10);
 
-/** @internal Fm. */
-export const maximumForce = (force: number): Quantity => quantity('Fm', 'maximum force', force, 'N', `${ISO}, maximum force`);
+/** @internal Fm; only tension tests have a standard that names it so. */
+export const maximumForce = (force: number, source = `${ISO}, maximum force`): Quantity =>
+  quantity('Fm', 'maximum force', force, 'N', source);

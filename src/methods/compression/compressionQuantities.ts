@@ -80,7 +80,7 @@ export function compressionQuantities(evaluated: Evaluated) {
   const { middleDiameter, endDiameter } = piece.afterTest ?? {};
   return {
     ...lineQuantities(numbers, evaluated),
-    maximumForce: maximumForce(evaluated.highestForce),
+    maximumForce: maximumForce(evaluated.highestForce, 'common practice'),
     maximumIndex: evaluated.top,
     ...(broken
       ? { compressiveStrength: quantity('Rmc', 'compressive strength', curve.stress[highest]!, 'MPa', `${E9}, compressive strength`) }

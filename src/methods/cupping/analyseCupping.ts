@@ -57,6 +57,10 @@ function setUpFindings(sheet: CuppingSheet, ball: number, die: number, holding: 
   ];
 }
 
+/** A doubt about a record, with the number of its blank where there are several; its own have it anyway. */
+const ofBlank = (one: Finding, blank: number): Finding =>
+  'number' in one.values ? one : { ...one, message: `Blank ${blank}: ${one.message}`, values: { ...one.values, blank } };
+
 /** One record, or one of each blank. */
 function requireBlanks(from: string, records: ForceColumns | readonly ForceColumns[]): ForceRecord[] {
   const list = Array.isArray(records) ? (records as readonly ForceColumns[]) : undefined;
@@ -150,14 +154,19 @@ export function analyseCupping(
       ),
       ...refusedFindings(refused, 'cuppingIndex'),
       ...conditionFindings([frame], test, 'compression'),
-      ...all.flatMap(({ findings }, k) => [...spikeless[k]!.spikes, ...findings]),
+      ...all.flatMap(({ findings }, k) => {
+        const own = [...spikeless[k]!.spikes, ...findings];
+        return all.length === 1 ? own : own.map((one) => ofBlank(one, k + 1));
+      }),
       ...(options.frameCompliance === undefined ? [finding('cupping-frame-included', {}, { field: 'cuppingIndex' })] : []),
       ...scatterFindings('IE', 'mm', depths, 'cuppingIndex'),
       ...setUpFindings(sheet, ballDiameter, dieDiameter, holding, blanks.length),
     ],
     trail: [
       ...forceTrail(test),
-      ...spikeless.flatMap(({ repaired }, k) => repaired.map((step) => ({ ...step, values: { ...step.values, blank: k + 1 } }))),
+      ...spikeless.flatMap(({ repaired }, k) =>
+        repaired.map((one) => ({ ...one, step: `Blank ${k + 1}: ${one.step}`, values: { ...one.values, blank: k + 1 } })),
+      ),
       ...(frame
         ? [
             trailStep('frame-compliance-removed', {

@@ -56,7 +56,7 @@ export function consistencyFigure(web: ConsistencyWeb, options: FigureOptions = 
     say('Values of the test against each other'),
     broken.length === 0
       ? say('{links} links between values; all hold.', { links: rows.length })
-      : say('{links} links between values; broken: {names}.', { links: rows.length, names: broken.join('; ') }),
+      : say('{links} links between values; broken: {names}.', { links: rows.length, names: show.listed(broken) }),
     [
       boxes(rows.map(({ open }, k): [Place, Place] => [[-1, k - WIDE], [open ? edge : 1, k + WIDE]]), { color: colours.law, opacity: 0.25 }), // prettier-ignore
       path([[0, -0.5], [0, rows.length - 0.5]], { color: colours.axis, strokeWidth: 1 }), // prettier-ignore

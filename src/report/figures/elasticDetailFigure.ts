@@ -30,7 +30,9 @@ export function elasticDetailFigure(result: TensionOrCurve, show: Presentation):
   const named: NamedPoint[] = [];
   if (upper) named.push({ x: upper.strain, y: upper.value, text: 'ReH', side: 'left' });
   if (proof) named.push({ x: proof.strain, y: proof.value, text: proof.symbol, side: 'right' });
-  named.push({ x: window.strainLimits[1], y: window.stressLimits[1], text: say('window'), side: 'right' });
+  // left of the line is nothing else
+  const middle = ([low, high]: readonly [number, number]): number => (low + high) / 2;
+  named.push({ x: middle(window.strainLimits), y: middle(window.stressLimits), text: say('window'), side: 'left' });
   return figure(
     show,
     say('The elastic part, its window and the offset line'),

@@ -3,7 +3,8 @@ import type { Presentation } from '../words/presentation.js';
 
 /** @internal Width of the plot of every figure [px]. */
 export const WIDTH = 560;
-const HEIGHT = 330;
+/** @internal Height of the plot of a figure without rows [px]. */
+export const HEIGHT = 330;
 /** @internal Size of the type of names [px]. */
 export const NAME_SIZE = 11.5;
 /** Width of letters in widths of the type; those of Chinese fill their square. */

@@ -23,7 +23,12 @@ export function loadExtensionFigure(result: TensionResult, show: Presentation): 
     { title: say('Extension over {length}', { length: value(length, 'mm', 4) }), metric: 'mm', from: -0.01 * most, to: 1.06 * most },
     { title: say('Force F'), metric: FORCE, from: 0, to: 1.1 * top },
   );
-  const named = (at: number, level: number, text: string): NamedPoint => ({ x: at * length, y: level * area, text, side: 'left' });
+  const named = (at: number, level: number, text: string, side: NamedPoint['side']): NamedPoint => ({
+    x: at * length,
+    y: level * area,
+    text,
+    side,
+  });
   return figure(
     show,
     say('Force against extension'),
@@ -39,8 +44,8 @@ export function loadExtensionFigure(result: TensionResult, show: Presentation): 
         ),
       ),
       ...points([
-        ...(agt ? [named(agt.value, result.tensileStrength.value, 'Fm')] : []),
-        ...(fracture ? [named(fracture.strain, fracture.stress, say('fracture'))] : []),
+        ...(agt ? [named(agt.value, result.tensileStrength.value, 'Fm', 'left')] : []),
+        ...(fracture ? [named(fracture.strain, fracture.stress, say('fracture'), 'under')] : []),
       ]),
     ],
   );

@@ -1,5 +1,5 @@
 import type { FigureValue } from './Figure.js';
-import { NAME_SIZE, WIDTH, widthOf } from './figureStyle.js';
+import { HEIGHT, NAME_SIZE, WIDTH, widthOf } from './figureStyle.js';
 import type { Presentation } from '../words/presentation.js';
 import { type MetricUnit } from '../words/shownUnit.js';
 import { thinned, type Line } from './thinned.js';
@@ -24,8 +24,8 @@ export interface NamedPoint {
   readonly x: number;
   readonly y: number;
   readonly text: string;
-  /** Where its name stands: above to the left, below to the right, or above to the right (beside a falling line). */
-  readonly side: 'left' | 'right' | 'over';
+  /** Where its name stands: above to the left, below to the right, above to the right (beside a falling line), or below to the left (under its end). */
+  readonly side: 'left' | 'right' | 'over' | 'under';
 }
 
 type Mark = Readonly<Record<string, FigureValue>>;
@@ -57,12 +57,21 @@ export interface Plane {
 /** A name may stand out beyond the plot by so much [px]. */
 const BESIDE = 6;
 
+/** A name below a point needs so much room above the axis [px]. */
+const BELOW = 18;
+
+/** True where a place lies on an axis; one beyond it would stand among the numbers of the axis. */
+const isOn = (at: number, { from = -Infinity, to = Infinity, names }: Axis): boolean => names !== undefined || (at >= from && at <= to);
+
 /** The side on which a name has room; that which was asked for, where it has. */
-function sideOf({ x, text, side }: NamedPoint, { from, to, log }: Axis): NamedPoint['side'] {
+function sideOf({ x, y, text, side: asked }: NamedPoint, { from, to, log }: Axis, up: Axis): NamedPoint['side'] {
+  const low = up.from !== undefined && up.to !== undefined && !up.log && ((y - up.from) / (up.to - up.from)) * HEIGHT < BELOW;
+  const side = !low ? asked : asked === 'right' ? 'over' : asked === 'under' ? 'left' : asked;
   if (from === undefined || to === undefined) return side;
   const at = (log ? Math.log(x / from) / Math.log(to / from) : (x - from) / (to - from)) * WIDTH;
   const need = widthOf(text) + 8 - BESIDE;
   if (side === 'left') return at - need < 0 && at + need < WIDTH ? 'over' : 'left';
+  if (side === 'under') return at - need < 0 && at + need < WIDTH ? 'right' : 'under';
   return at + need > WIDTH && at - need > 0 ? 'left' : side;
 }
 
@@ -109,14 +118,14 @@ export function plane(show: Presentation, x: Axis, y: Axis): Plane {
     encoding: { ...encoding, order: { field: 'i', type: 'quantitative' } },
   });
   const names = (given: readonly NamedPoint[], side: NamedPoint['side']): FigureValue[] => {
-    const own = given.filter((point) => sideOf(point, x) === side).map(({ x: px, y: py, text }) => ({ x: px * fx, y: py * fy, text }));
+    const own = given.filter((point) => sideOf(point, x, y) === side).map(({ x: px, y: py, text }) => ({ x: px * fx, y: py * fy, text }));
     if (own.length === 0) return [];
-    const left = side === 'left';
+    const left = side === 'left' || side === 'under';
     const mark = {
       type: 'text',
       align: left ? 'right' : 'left',
       dx: left ? -8 : 8,
-      dy: side === 'right' ? 10 : -8,
+      dy: side === 'right' || side === 'under' ? 10 : -8,
       color: show.colours.mark,
       fontSize: NAME_SIZE,
     };
@@ -126,6 +135,7 @@ export function plane(show: Presentation, x: Axis, y: Axis): Plane {
     ...names(given, 'left'),
     ...names(given, 'right'),
     ...names(given, 'over'),
+    ...names(given, 'under'),
   ];
   const marks = (given: readonly Place[], mark: Mark = {}): FigureValue => ({
     data: { values: given.map(([px, py]) => ({ x: px * fx, y: py * fy })) },
@@ -144,7 +154,10 @@ export function plane(show: Presentation, x: Axis, y: Axis): Plane {
         points.map(([px, py], i) => ({ i, x: px * fx, y: py * fy })),
         mark,
       ),
-    points: (points) => (points.length === 0 ? [] : [marks(points.map(({ x: px, y: py }) => [px, py])), ...words(points)]),
+    points: (points) => {
+      const seen = points.filter((point) => isOn(point.x, x) && isOn(point.y, y));
+      return seen.length === 0 ? [] : [marks(seen.map(({ x: px, y: py }) => [px, py])), ...words(seen)];
+    },
     words,
     marks,
     strokes: (ends, mark) => spans(ends, { type: 'rule', ...mark }),

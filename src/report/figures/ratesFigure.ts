@@ -7,15 +7,36 @@ import { STRAIN_RATE } from '../words/shownUnit.js';
 import type { TensionOrCurve } from '../words/TensionOrCurve.js';
 import { largest } from './thinned.js';
 
+/** The time at which the strain reaches that of ReH or of the proof strength: there one limit ends and the next begins. */
+function timeOfYield({ rates, curve, upperYieldStrength, proofStrengths }: TensionOrCurve): number | undefined {
+  const reached = (upperYieldStrength ?? proofStrengths[0])?.strain;
+  if (!rates || reached === undefined) return undefined;
+  const { time, strainRate } = rates;
+  let strain = curve.strain[0]!;
+  for (let k = 1; k < time.length; k += 1) {
+    strain += ((strainRate[k]! + strainRate[k - 1]!) / 2) * (time[k]! - time[k - 1]!);
+    if (strain >= reached) return time[k];
+  }
+  return undefined;
+}
+
 /** @internal Strain rate over time, with the highest rates of ISO 6892-1 method B where they are near. */
-export function ratesFigure({ rates }: TensionOrCurve, show: Presentation): Figure | undefined {
+export function ratesFigure(result: TensionOrCurve, show: Presentation): Figure | undefined {
+  const { rates } = result;
   if (!rates || rates.time.length < 2) return undefined;
   const { say, digits, colours } = show;
   const top = Math.max(largest(rates.strainRate), 1e-12);
   const end = rates.time[rates.time.length - 1]!;
   const { upToProof, afterYield } = testingRates.methodB;
-  const limits = [upToProof, afterYield].filter((limit) => limit < 1.1 * top && limit > 0.1 * top);
-  const { line, path } = plane(
+  const yields = timeOfYield(result);
+  const limits =
+    yields === undefined
+      ? []
+      : [
+          { limit: upToProof, from: 0, to: yields, text: say('limit up to the proof strength') },
+          { limit: afterYield, from: yields, to: end, text: say('limit after yield') },
+        ].filter(({ limit }) => limit < 1.1 * top && limit > 0.1 * top);
+  const { line, path, words } = plane(
     show,
     { title: say('Time t'), metric: 's', from: 0, to: end },
     { title: say('Strain rate'), metric: STRAIN_RATE, from: 0, to: 1.1 * top },
@@ -26,15 +47,16 @@ export function ratesFigure({ rates }: TensionOrCurve, show: Presentation): Figu
     say('Local strain rates up to {rate} per second.', { rate: digits(top.toExponential(2)) }),
     [
       line({ x: rates.time, y: rates.strainRate }, { color: colours.curve, strokeWidth: 1.3 }),
-      ...limits.map((limit) =>
+      ...limits.map(({ limit, from, to }) =>
         path(
           [
-            [0, limit],
-            [end, limit],
+            [from, limit],
+            [to, limit],
           ],
           { color: colours.line, strokeDash: [5, 4], strokeWidth: 1 },
         ),
       ),
+      ...words(limits.map(({ limit, from, text }) => ({ x: from, y: limit, text, side: 'over' }))),
     ],
   );
 }

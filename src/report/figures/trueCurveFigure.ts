@@ -11,7 +11,7 @@ const PLACES = 80;
 /** @internal The true curve up to maximum force, with the fitted law and the onset of necking. */
 export function trueCurveFigure(result: TensionOrCurve, show: Presentation): Figure | undefined {
   const { curve, hardening, necking, elasticSlope } = result;
-  const { say, number, unit, colours } = show;
+  const { say, number, value, colours } = show;
   const to = Math.min(result.maximumIndex, curve.strain.length - 1);
   let from = 0;
   // slack before the origin has no true strain to speak of
@@ -37,7 +37,7 @@ export function trueCurveFigure(result: TensionOrCurve, show: Presentation): Fig
     named.push({
       x: law0.x[middle]!,
       y: law0.y[middle]!,
-      text: `σ = ${number(K * unit('MPa').factor, 3)} εp^${number(n, 3)}`,
+      text: `σ = K εpⁿ, K = ${value(K, 'MPa', 3)}, n = ${number(n, 3)}`,
       side: 'right',
     });
   }

@@ -37,6 +37,8 @@ export type CellKind = 'number' | 'short' | 'source' | 'blank';
 export interface MethodPage<Result extends MethodResult> {
   /** Heading, to which the name of the piece is added. */
   readonly title: Phrase;
+  /** Standard whose steps of rounding the table has; without one they are of common practice. */
+  readonly steps?: string;
   /** Piece and set-up: label and text; rows without text are left out. */
   readonly identity: (result: Result, show: Presentation) => readonly (readonly [Phrase, string | undefined])[];
   /** Quantities in the order of the table. */

@@ -45,7 +45,7 @@ function indentationsFigure({ indentations, hardness }: BrinellResult, show: Pre
   const { path, points } = plane(
     show,
     { title: say('Indentation'), from: 0.5, to: n + 0.9, whole: true },
-    { title: say('Brinell hardness'), metric: 'HBW', from: least - room, to: most + room },
+    { title: say('Hardness'), metric: 'HBW', from: least - room, to: most + room },
   );
   const mean: [number, number][] = [
     [0.5, hardness.value],
@@ -68,7 +68,7 @@ function indentationsFigure({ indentations, hardness }: BrinellResult, show: Pre
 }
 
 function howFound({ indentations, ballDiameter }: BrinellResult, show: Presentation): string[] {
-  const { say, number, percent } = show;
+  const { say, number, percent, listed } = show;
   // the formula below holds for N and mm
   return [
     ...indentations.flatMap(({ hardness, diameter, diameters, depth, force, valid, dwell }, k) => [
@@ -76,7 +76,7 @@ function howFound({ indentations, ballDiameter }: BrinellResult, show: Presentat
         number: k + 1,
         force: `${number(force.value, 5)}\u00a0N`,
         diameter: `${number(diameter.value, 4)}\u00a0mm`,
-        diameters: diameters.map((d) => number(d, 4)).join('; '),
+        diameters: listed(diameters.map((d) => number(d, 4))),
         depth: `${number(depth.value, 3)}\u00a0mm`,
         hardness: number(hardness.value, 3),
       }),
@@ -101,6 +101,7 @@ function howFound({ indentations, ballDiameter }: BrinellResult, show: Presentat
 /** @internal The page of a Brinell test. */
 export const brinellPage: MethodPage<BrinellResult> = {
   title: 'Brinell hardness test',
+  steps: 'ISO 6506-1',
   identity: ({ designation, ballDiameter, piece, indentations }, { say, number, value, term }) => [
     ['Scale', designation],
     ['Ball', say('{diameter} mm, hard metal', { diameter: number(ballDiameter, 4) })],

@@ -27,7 +27,7 @@ export function budgetTables(
   shown: readonly ShownQuantity[],
   show: Presentation,
 ): PageTable[] {
-  const { say, number, percent, doubt, freedom } = show;
+  const { say, number, percent, doubt, beside, freedom } = show;
   const known = shown.flatMap((one) => {
     const budget = budgets[one.quantity.symbol];
     if (!budget) return [];
@@ -36,21 +36,25 @@ export function budgetTables(
   });
   const shareOf = (line: Line): string => `${sourceInWords(line, show)} ${percent(line.share, 2)}`;
   const all: PageTable = {
-    caption: say('u: standard uncertainty; U = k u; ν: effective degrees of freedom; shares of the variance from 5 % on.'),
-    columns: [say('Symbol'), 'u', 'k', 'U', say('Unit'), 'ν', say('What dominates'), say('u would halve with')],
-    kinds: ['short', 'number', 'number', 'number', 'short', 'number'],
+    caption: say(
+      'Values to the digits of U; u: standard uncertainty; U = k u; ν: effective degrees of freedom; shares of the variance from 5 % on.',
+    ),
+    columns: [say('Symbol'), say('Value'), 'u', 'k', 'U', say('Unit'), 'ν', say('What dominates'), say('u would halve with')],
+    kinds: ['short', 'number', 'number', 'number', 'number', 'short', 'number'],
     rows: known.map(({ symbol, budget, factor, unit }) => [
       symbol,
+      beside(budget.value * factor, budget.expandedUncertainty * factor, 5),
       doubt(budget.standardUncertainty * factor),
       number(budget.coverageFactor, 3),
       doubt(budget.expandedUncertainty * factor),
       unit,
       freedom(budget.degreesOfFreedom),
-      [...budget.lines]
-        .filter(({ share }) => share >= NAMED)
-        .sort((a, b) => b.share - a.share)
-        .map(shareOf)
-        .join('; '),
+      show.listed(
+        [...budget.lines]
+          .filter(({ share }) => share >= NAMED)
+          .sort((a, b) => b.share - a.share)
+          .map(shareOf),
+      ),
       halvedBy(budget, show),
     ]),
   };

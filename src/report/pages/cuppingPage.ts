@@ -31,6 +31,7 @@ function cuppingFigure({ blanks }: CuppingResult, show: Presentation): Figure {
 /** @internal The page of a cupping test. */
 export const cuppingPage: MethodPage<CuppingResult> = {
   title: 'Cupping test',
+  steps: 'ISO 20482',
   identity: ({ sheet, ballDiameter, dieDiameter, blanks }, { say, value }) => [
     [
       'Sheet',

@@ -82,8 +82,14 @@ function riskInWords({ consumersRisk, producersRisk, probabilityOfConformity: p 
   if (p === undefined) return show.say('unknown: no uncertainty was given');
   const conforms = { chance: chance(p, show) };
   if (consumersRisk !== undefined)
-    return show.say('conforms with {chance}; risk of a wrong acceptance {risk}', { ...conforms, risk: chance(consumersRisk, show) });
-  return show.say('conforms with {chance}; risk of a wrong rejection {risk}', { ...conforms, risk: chance(producersRisk ?? p, show) });
+    return show.say('probability of conformity {chance}; risk of a wrong acceptance {risk}', {
+      ...conforms,
+      risk: chance(consumersRisk, show),
+    });
+  return show.say('probability of conformity {chance}; risk of a wrong rejection {risk}', {
+    ...conforms,
+    risk: chance(producersRisk ?? p, show),
+  });
 }
 
 /** @internal Checks what is to be decided: each has a value and a specification; `decide` checks these. */
@@ -107,7 +113,7 @@ export interface DecisionsTable {
 
 /** @internal Makes them for one reader. */
 export function decisionsTable(decisions: readonly AskedDecision[], shown: readonly ShownQuantity[], show: Presentation): DecisionsTable {
-  const { say, number, doubt } = show;
+  const { say, number, doubt, unitAfter } = show;
   const made = decisions.map(({ measured, specification }) => {
     const symbol = measured.symbol ?? '';
     const { unit, factor } = show.unit(wayOf(measured, shown));
@@ -116,7 +122,7 @@ export function decisionsTable(decisions: readonly AskedDecision[], shown: reado
     const acceptance = decision.ok ? decision.acceptance : {};
     // a value that lies beside a limit is not to be read as that limit
     const figures = figuresApart([value, specification, acceptance].flatMap(edges).map((one) => one * factor));
-    const withUnit = (text: string): string => `${text}\u00a0${unit}`.trim();
+    const withUnit = (text: string): string => `${text}${unitAfter(unit)}`;
     const text = (one: number): string => withUnit(number(one * factor, figures));
     const u = measured.standardUncertainty;
     const cells = [

@@ -9,6 +9,10 @@ import type { Presentation } from '../words/presentation.js';
 /** @internal Text from outside, in whatever direction its letters run, that cannot turn the text around it. */
 export const outside = (text: string): Html => html`<bdi>${text}</bdi>`;
 
+/** @internal A heading and what it is of, which came from outside. */
+export const headingOf = (heading: string, of: string | undefined, { labelled: joined }: Presentation): Html =>
+  of === undefined ? html`${heading}` : html`${joined(heading, '').trimEnd()} ${outside(of)}`;
+
 /** @internal Labels and what belongs to them; labels without text are left out. */
 export const labelled = (rows: readonly (readonly [string, string | Html | undefined])[]): Html => {
   const own = rows.flatMap(([name, value]) =>

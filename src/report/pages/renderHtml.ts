@@ -5,7 +5,7 @@ import { requireDecisions } from './decisionsPart.js';
 import { html } from './html.js';
 import { htmlPage } from './htmlPage.js';
 import { requirePaper } from './Paper.js';
-import { outside, requireDrawings } from './pageParts.js';
+import { headingOf, requireDrawings } from './pageParts.js';
 import { pageOf } from './pageOf.js';
 import { presentation, presentationOptions } from '../words/presentation.js';
 import type { FurtherFigure, RenderOptions } from './RenderOptions.js';
@@ -67,8 +67,8 @@ export function renderHtml(result: TestResult | CurveResult | ReplicatesResult, 
     ? say('Each property over several tests, and what stands in doubt when they are taken together.')
     : say('Properties from the record, how each was found, and what stands in doubt.');
   return htmlPage(
-    of === undefined ? heading : `${heading}: ${of}`,
-    html`<h1>${heading}${of === undefined ? [] : html`: ${outside(of)}`}</h1>
+    of === undefined ? heading : show.labelled(heading, of),
+    html`<h1>${headingOf(heading, of, show)}</h1>
       <p class="lead">${lead}</p>
       ${replicates ? replicatesPage(own, options.decisions ?? [], further(options.furtherFigures ?? []), show) : testPage(own, options, show)}`,
     show.language,

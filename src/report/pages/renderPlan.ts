@@ -6,7 +6,7 @@ import { html, type Html } from './html.js';
 import { htmlPage } from './htmlPage.js';
 import { requirePaper, type Paper } from './Paper.js';
 import { sectionInWords } from '../words/lineInWords.js';
-import { bullets, outside, pictureOf, requireDrawings, sectionOf, tableOf } from './pageParts.js';
+import { bullets, headingOf, pictureOf, requireDrawings, sectionOf, tableOf } from './pageParts.js';
 import { planFigures, type PlanFigureName } from '../figures/planFigures.js';
 import type { PlanRow } from '../words/planRows.js';
 import { presentation, presentationOptions, type Presentation, type PresentationOptions } from '../words/presentation.js';
@@ -118,8 +118,8 @@ export function renderPlan(plan: TestPlan, options: RenderPlanOptions = {}): str
   const others = plan.findings.filter(({ severity }) => severity !== 'fault');
   const heading = say(titles[plan.planOf]);
   return htmlPage(
-    identity === undefined ? heading : `${heading}: ${identity}`,
-    html`<h1>${heading}${identity === undefined ? [] : html`: ${outside(identity)}`}</h1>
+    identity === undefined ? heading : show.labelled(heading, identity),
+    html`<h1>${headingOf(heading, identity, show)}</h1>
       <p class="lead">
         ${'section' in plan ? say('Section {section}.', { section: sectionInWords(plan.section, show) }) : ''}
         ${say('Frame of {capacity}.', { capacity: value(plan.frame.capacity, FORCE, 4) })}
@@ -132,7 +132,7 @@ export function renderPlan(plan: TestPlan, options: RenderPlanOptions = {}): str
           : []
       }
       ${findingsPart(faults, show)} ${pacePart(sheet, show)} ${drawn(plan, drawings, { language, units })}
-      <h2>${say('If it does not give way')}</h2>
+      <h2>${say('If the frame reaches its limit first')}</h2>
       ${bullets(sheet.ifItStalls)} ${faults.length > 0 && others.length === 0 ? [] : findingsPart(others, show, 'even none')}
       <h2>${say('The plan in numbers')}</h2>
       <table>

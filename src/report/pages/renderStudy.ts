@@ -4,7 +4,7 @@ import { findingsList } from './findingsList.js';
 import { html } from './html.js';
 import { htmlPage } from './htmlPage.js';
 import { requirePaper, type Paper } from './Paper.js';
-import { inventedBox, labelled, outside, pictureOf, sectionOf, tableOf } from './pageParts.js';
+import { headingOf, inventedBox, labelled, outside, pictureOf, sectionOf, tableOf } from './pageParts.js';
 import { presentation, presentationOptions, type PresentationOptions } from '../words/presentation.js';
 import { studyFigure } from '../figures/studyFigure.js';
 
@@ -53,14 +53,14 @@ export function renderStudy(study: InterlaboratoryStudy, options: RenderStudyOpt
   requireList(from, 'study.findings', study.findings, 0);
   const paper = requirePaper(from, options.paper);
   const show = presentation(from, options);
-  const { say, number, percent } = show;
+  const { say, number, percent, unitAfter } = show;
   const { identity, unit = '', drawing } = options;
   const { groups, cochran } = study;
-  const value = (x: number, figures: number): string => `${number(x, figures)}\u00a0${unit}`.trim();
+  const value = (x: number, figures: number): string => `${number(x, figures)}${unitAfter(unit)}`;
   const heading = say('Groups beside each other');
   return htmlPage(
-    identity === undefined ? heading : `${heading}: ${identity}`,
-    html`<h1>${heading}${identity === undefined ? [] : html`: ${outside(identity)}`}</h1>
+    identity === undefined ? heading : show.labelled(heading, identity),
+    html`<h1>${headingOf(heading, identity, show)}</h1>
       <p class="lead">${say('How precisely the same is found: within a group, and by any group.')}</p>
       ${inventedBox(options.invented, show, say('No real test stands behind these numbers.'))}
       <h2>${say('Results')}</h2>

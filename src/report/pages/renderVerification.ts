@@ -5,7 +5,7 @@ import { findingsList } from './findingsList.js';
 import { html } from './html.js';
 import { htmlPage } from './htmlPage.js';
 import { requirePaper, type Paper } from './Paper.js';
-import { cautionsPart, inventedBox, labelled, outside, tableOf } from './pageParts.js';
+import { cautionsPart, headingOf, inventedBox, labelled, tableOf } from './pageParts.js';
 import { presentation, presentationOptions, type PresentationOptions } from '../words/presentation.js';
 import { FORCE, SMALL_FORCE } from '../words/shownUnit.js';
 
@@ -64,13 +64,13 @@ export function renderVerification(verification: ForceVerificationResult, option
   const share = (one: number | undefined): string => (one === undefined ? '–' : percent(one, 2));
   const heading = say('Verification of a force');
   return htmlPage(
-    identity === undefined ? heading : `${heading}: ${identity}`,
-    html`<h1>${heading}${identity === undefined ? [] : html`: ${outside(identity)}`}</h1>
+    identity === undefined ? heading : show.labelled(heading, identity),
+    html`<h1>${headingOf(heading, identity, show)}</h1>
       <p class="lead">${say('Terms and classes step by step; no certificate of an accredited laboratory.')}</p>
       ${inventedBox(options.invented, show, say('No real frame stands behind these numbers.'))}
       <h2>${say('Results')}</h2>
       ${labelled([
-        [say('Class'), forceClass === undefined ? say('none over all steps') : String(forceClass)],
+        [say('Class'), forceClass === undefined ? say('none over all steps') : show.number(forceClass, 3)],
         [
           say('Force that was held'),
           held === 'true' ? say('the true one; the indicator was read') : say('the indicated one; the reference was read'),
@@ -83,7 +83,7 @@ export function renderVerification(verification: ForceVerificationResult, option
         columns: [say('Class'), say('From'), say('To'), say('What stops it below')],
         kinds: ['short', 'number', 'number'],
         rows: ranges.map(({ forceClass: one, from: low, to: high, stoppedBelowBy }) => [
-          String(one),
+          show.number(one, 3),
           force(low),
           force(high),
           say(terms[stoppedBelowBy]),
@@ -103,7 +103,7 @@ export function renderVerification(verification: ForceVerificationResult, option
           share(one.reversibility),
           share(one.zeroError),
           share(one.resolution),
-          one.forceClass === undefined ? '–' : String(one.forceClass),
+          one.forceClass === undefined ? '–' : show.number(one.forceClass, 3),
           say(terms[one.limitedBy]),
         ]),
       })}

@@ -57,7 +57,7 @@ function testsTable({ tests, provenance }: ReplicatesResult, { say, number }: Pr
 }
 
 function propertiesTable({ properties, provenance }: ReplicatesResult, show: Presentation): PageTable {
-  const { say, number, percent, term, doubt, beside } = show;
+  const { say, number, percent, term, doubt, beside, alike } = show;
   const { confidence = 0.95, content = 0.9 } = provenance.options as { readonly confidence?: number; readonly content?: number };
   return {
     heading: say('Results'),
@@ -82,19 +82,22 @@ function propertiesTable({ properties, provenance }: ReplicatesResult, show: Pre
     rows: properties.map((property) => {
       const { symbol, name, summary, tolerance } = property;
       const { unit, factor } = wayOf(property, show);
-      const text = (value: number | undefined, figures: number): string => (value === undefined ? '' : number(value * factor, figures));
       const { mean, interval, standardDeviation, coefficientOfVariation: variation, minimum, maximum } = summary;
+      const [least, most, limit] = alike(
+        [minimum, maximum, tolerance?.lower].map((value) => value && value * factor),
+        4,
+      );
       return [
         symbol,
         term(name),
         String(summary.n),
-        interval === undefined ? text(mean, 4) : beside(mean * factor, interval.halfWidth * factor, 4),
+        interval === undefined ? number(mean * factor, 4) : beside(mean * factor, interval.halfWidth * factor, 4),
         interval === undefined ? '' : `±\u00a0${doubt(interval.halfWidth * factor)}`,
         standardDeviation === undefined ? '' : doubt(standardDeviation * factor),
         variation === undefined ? '' : percent(variation, 2),
-        text(minimum, 4),
-        text(maximum, 4),
-        text(tolerance?.lower, 4),
+        least ?? '',
+        most ?? '',
+        limit ?? '',
         unit,
       ];
     }),
@@ -103,7 +106,7 @@ function propertiesTable({ properties, provenance }: ReplicatesResult, show: Pre
 
 /** Every value, test by test; the one that Grubbs's test flags is marked. */
 function valuesTable({ properties, tests }: ReplicatesResult, show: Presentation): PageTable {
-  const { say, number } = show;
+  const { say, number, alike, listed } = show;
   return {
     heading: say('Values test by test'),
     caption: say('In the order of the tests; –: the test has no such value; *: flagged as an outlier, and kept in.'),
@@ -113,11 +116,15 @@ function valuesTable({ properties, tests }: ReplicatesResult, show: Presentation
       const { symbol, values, tests: which, outlier } = property;
       const { unit, factor } = wayOf(property, show);
       const flagged = outlier?.flagged === true ? outlier.index : -1;
+      const texts = alike(
+        values.map((value) => value * factor),
+        4,
+      );
       const all = tests.map((_, test) => {
         const k = which.indexOf(test);
-        return k < 0 ? '–' : `${number(values[k]! * factor, 4)}${k === flagged ? ' *' : ''}`;
+        return k < 0 ? '–' : `${texts[k]}${k === flagged ? ' *' : ''}`;
       });
-      return [symbol, all.join('; '), unit, ...(outlier ? [number(outlier.statistic, 3), number(outlier.criticalValue, 3)] : ['', ''])];
+      return [symbol, listed(all), unit, ...(outlier ? [number(outlier.statistic, 3), number(outlier.criticalValue, 3)] : ['', ''])];
     }),
   };
 }

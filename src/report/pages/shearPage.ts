@@ -43,16 +43,14 @@ export const shearPage: MethodPage<ShearResult> = {
     ...shownAs('maximumForce', 0.01, result.maximumForce),
     ...shownAs('shearStrength', 1, result.shearStrength),
     ...shownAs('ratioToTensileStrength', 0.01, result.ratioToTensileStrength),
-    ...shownAs('travelAtMaximumForce', 0.01, result.travelAtMaximumForce, 'tool and frame included'),
+    ...shownAs('travelAtMaximumForce', 0.01, result.travelAtMaximumForce),
   ],
   howFound: ({ piece, area, maximumForce, maximumIndex: at }, { say, value }) => [
     at === undefined
       ? say('Maximum force: as given, {force}.', { force: value(maximumForce.value, FORCE, 5) })
       : say('Maximum force: sample {sample}, {force}.', { sample: at, force: value(maximumForce.value, FORCE, 5) }),
     say('Shear strength: maximum force over {planes} × {area}.', { planes: piece.planes, area: value(area.value, 'mm²', 5) }),
-    say(
-      'No shear modulus is derived: the travel holds bending, indentation and the tool. Fixtures differ by about a tenth (common practice).',
-    ),
+    say('Fixtures differ by about a tenth (common practice).'),
   ],
   figures: (result, show) => ({ force: shearFigure(result, show) }),
   work: 'shear',

@@ -3,9 +3,13 @@ import type { PageTable } from './MethodPage.js';
 import type { Presentation } from '../words/presentation.js';
 import type { TensionOrCurve } from '../words/TensionOrCurve.js';
 
-function cell({ symbol, name, rule, text }: StandardValue, unit: string, { term, digits }: Presentation): string {
-  const value = text === undefined ? '' : `${symbol} ${digits(text)} ${unit}: `;
-  return `${value}${text === undefined && symbol === '' ? '' : `${term(name)}; `}${term(rule)}`;
+function cell(
+  { symbol, name, rule, text }: StandardValue,
+  unit: string,
+  { term, digits, labelled, listed, unitAfter }: Presentation,
+): string {
+  const words = text === undefined && symbol === '' ? term(rule) : listed([term(name), term(rule)]);
+  return text === undefined ? words : labelled(`${symbol} ${digits(text)}${unitAfter(unit)}`, words);
 }
 
 /** @internal Two standards side by side, as a table of the page; values in the units of the standards. */

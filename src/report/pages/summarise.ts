@@ -44,6 +44,9 @@ export interface SummaryRow {
   readonly stamp?: string | undefined;
 }
 
+/** Values below are written with a power of ten. */
+const TINY = 1e-4;
+
 /** Largest of 1, 2 and 5 times a power of ten that is not above a step: what a step of one system becomes in another. */
 function roundStep(step: number): number {
   const power = powerOfTen(Math.floor(Math.log10(step)));
@@ -73,6 +76,10 @@ function rounded(
   const metric = typeof step === 'string' ? roundingStep(step, value / factor / other, rounding) * factor : step;
   return roundResult(value, { step: other === 1 ? metric : roundStep(metric * other), half });
 }
+
+/** Digits of a rounded value; those of a tiny one with a power of ten. */
+const textOf = ({ text, rounded: value }: RoundedValue, { digits }: Presentation): string =>
+  digits(value !== 0 && Math.abs(value) < TINY ? value.toExponential() : text);
 
 /**
  * The results of a test as rows of a table, rounded by the standard, each with its source.
@@ -115,7 +122,7 @@ export function summarise(result: TestResult | CurveResult, options: SummaryOpti
       field,
       symbol: quantity.symbol,
       name: show.term(quantity.name),
-      text: show.digits(shown.text),
+      text: textOf(shown, show),
       unit: other.unit,
       value,
       rounded: shown.rounded,

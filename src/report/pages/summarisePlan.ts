@@ -22,7 +22,7 @@ const shearRows = (plan: ShearPlan, { under, one, span }: RowMaker): PlanRow[] =
   under('Test', [one('planes', plan.planes, ''), span('shear strength to be expected', plan.shearStrength, 'MPa')]);
 const bendingRows = (plan: BendingPlan, { under, one }: RowMaker): PlanRow[] =>
   under('Test', [
-    one('span', plan.span, 'mm'),
+    one('span between the supports', plan.span, 'mm'),
     one('deflection where the strongest bar yields', plan.deflectionAtYield, 'mm', 3),
     one('speed of the crosshead', plan.speed, SPEED, 3),
   ]);

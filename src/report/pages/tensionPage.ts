@@ -119,6 +119,7 @@ function howFound(result: TensionOrCurve, show: Presentation): string[] {
 /** @internal The page of a tension test, or of stress and strain alone: what needs the piece is then left out. */
 export const tensionPage: MethodPage<TensionOrCurve> = {
   title: 'Tension test',
+  steps: 'ISO 6892-1',
   identity,
   quantities: tensionQuantitiesShown,
   howFound,

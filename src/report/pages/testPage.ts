@@ -27,7 +27,7 @@ function calibrationRows(known: Single['test']['forceCalibration'], show: Presen
     ['Force calibration', certificate],
     ['Force verified on', date],
     ['Interval of verification', intervalMonths === undefined ? undefined : show.say('{months} months', { months: intervalMonths })],
-    ['Class of the force', forceClass === undefined ? undefined : String(forceClass)],
+    ['Class of the force', forceClass === undefined ? undefined : show.number(forceClass, 3)],
     [
       'Forces verified',
       range && show.say('{low} to {high}', { low: show.value(range[0], FORCE, 4), high: show.value(range[1], FORCE, 4) }),
@@ -54,24 +54,41 @@ function identity({ test }: Single, own: ReturnType<MethodPage<Single>['identity
 
 /** What the columns of the table mean: how values were rounded, and what their uncertainty holds. */
 function tableInWords(result: Single, { rounding = 'iso', half = 'even' }: SummaryOptions, { say, inchPound }: Presentation): string {
+  const byAstm = result.method === 'tension' && rounding === 'astm';
+  const standard = byAstm ? 'ASTM E8/E8M' : pageOf('renderHtml', result).steps;
   const budgets = 'uncertainty' in result && result.uncertainty !== undefined;
-  const steps = { standard: rounding === 'iso' ? 'ISO 6892-1' : 'ASTM E8/E8M' };
   return [
-    half === 'even'
-      ? say('Rounded once, by the steps of {standard} where it has them, half to even.', steps)
-      : say('Rounded once, by the steps of {standard} where it has them, half up.', steps),
+    standard === undefined
+      ? say(
+          half === 'even'
+            ? 'Rounded once, by steps of common practice, half to even.'
+            : 'Rounded once, by steps of common practice, half up.',
+        )
+      : half === 'even'
+        ? say('Rounded once, by the steps of {standard} where it has them, half to even.', { standard })
+        : say('Rounded once, by the steps of {standard} where it has them, half up.', { standard }),
     ...(inchPound
       ? [
-          rounding === 'iso'
-            ? say('In ksi, in and lbf each step is the next round one below that of {standard}.', steps)
-            : say('Strengths by the steps that {standard} has for ksi; in and lbf by the next round step below the metric one.', steps),
+          byAstm
+            ? say('Strengths by the steps that {standard} has for ksi; in and lbf by the next round step below the metric one.', {
+                standard: 'ASTM E8/E8M',
+              })
+            : say('In ksi, in and lbf each step is the next round one below the metric one.'),
         ]
       : []),
     budgets
-      ? say('u: standard uncertainty by the budget of the test, where it is known; U = k u, k by its degrees of freedom.')
-      : say('u: standard uncertainty by the record alone, where it is known; U = 2 u.'),
+      ? say(
+          'u: standard uncertainty by the budget of the test, where it is known; U = k √(u² + s²/12) holds for the value as rounded, in steps of s; k by its degrees of freedom.',
+        )
+      : say(
+          'u: standard uncertainty by the record alone, where it is known; U = 2 √(u² + s²/12) holds for the value as rounded, in steps of s.',
+        ),
   ].join(' ');
 }
+
+/** U of a value as it is printed: rounding spreads it over a step, as a rectangular distribution (JCGM 100, F.2.2.1). */
+const ofRounded = ({ standardUncertainty: u, coverageFactor: k, step }: SummaryRow): number | undefined =>
+  u === undefined || k === undefined ? undefined : k * Math.hypot(u, step / Math.sqrt(12));
 
 function resultsTable(rows: readonly SummaryRow[], words: string, { say, doubt }: Presentation): Html {
   const two = (value: number | undefined): string => (value === undefined ? '' : doubt(value));
@@ -79,14 +96,14 @@ function resultsTable(rows: readonly SummaryRow[], words: string, { say, doubt }
     caption: words,
     columns: [say('Symbol'), say('Quantity'), say('Value'), say('Unit'), 'u', 'U', say('Rule')],
     kinds: ['short', undefined, 'number', 'short', 'number', 'number', 'source'],
-    rows: rows.map(({ symbol, name, text, unit, standardUncertainty, expandedUncertainty, source, stamp }) => [
-      symbol,
-      html`${name}${stamp === undefined ? [] : html`<span class="stamp">${stamp}</span>`}`,
-      text,
-      unit,
-      two(standardUncertainty),
-      two(expandedUncertainty),
-      source,
+    rows: rows.map((row) => [
+      row.symbol,
+      html`${row.name}${row.stamp === undefined ? [] : html`<span class="stamp">${row.stamp}</span>`}`,
+      row.text,
+      row.unit,
+      two(row.standardUncertainty),
+      two(ofRounded(row)),
+      row.source,
     ]),
   });
 }

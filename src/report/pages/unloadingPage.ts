@@ -4,6 +4,7 @@ import { figure } from '../figures/figureStyle.js';
 import { shownByBasis, type MethodPage } from './MethodPage.js';
 import { plane } from '../figures/plane.js';
 import type { Presentation } from '../words/presentation.js';
+import { sectionInWords } from '../words/lineInWords.js';
 import { SHARE, SLOPE } from '../words/shownUnit.js';
 import { largest } from '../figures/thinned.js';
 
@@ -68,10 +69,11 @@ function slopesFigure({ loops }: UnloadingResult, show: Presentation): Figure | 
 /** @internal The page of unloadings. */
 export const unloadingPage: MethodPage<UnloadingResult> = {
   title: 'Tension test with unloadings',
-  identity: ({ testPiece: { section, gaugeLength }, extensionBasis, loops }, { value, term }) => [
-    ['Section', `${term(section.shape)}; S0 = ${value(section.area, 'mm²', 5)}`],
-    ['Gauge length L0', value(gaugeLength, 'mm', 5)],
-    ['Strain from', term(extensionBasis.replaceAll('-', ' '))],
+  steps: 'ISO 6892-1',
+  identity: ({ testPiece: { section, gaugeLength }, extensionBasis, loops }, show) => [
+    ['Section', sectionInWords(section, show)],
+    ['Gauge length L0', show.value(gaugeLength, 'mm', 5)],
+    ['Strain from', show.term(extensionBasis.replaceAll('-', ' '))],
     ['Unloadings', String(loops.length)],
   ],
   quantities: (result) => {
@@ -108,5 +110,5 @@ export const unloadingPage: MethodPage<UnloadingResult> = {
     ),
   ],
   figures: (result, show) => ({ stressStrain: loopsFigure(result, show), unloadingSlopes: slopesFigure(result, show) }),
-  work: 'tension',
+  work: 'unloading',
 };

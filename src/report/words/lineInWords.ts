@@ -41,7 +41,7 @@ export function lineInWords(line: TensionResult['modulusWindow'], show: Presenta
     ...(line.alternatives.length > 0
       ? [
           say('Runner-up windows give slopes of {slopes}.', {
-            slopes: line.alternatives.map(({ slope }) => value(slope, SLOPE, 4)).join('; '),
+            slopes: show.listed(line.alternatives.map(({ slope }) => value(slope, SLOPE, 4))),
           }),
         ]
       : []),
@@ -60,7 +60,7 @@ export function loadingInWords(loading: Loading | undefined, show: Presentation)
     return met.length > 0
       ? show.say('Loading, {stage} part: {stress} and {strain} 1/s in the median; within {controls}.', {
           ...rates,
-          controls: met.join('; '),
+          controls: show.listed(met),
         })
       : show.say('Loading, {stage} part: {stress} and {strain} 1/s in the median; within no control of the standards.', rates);
   });

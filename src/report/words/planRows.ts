@@ -45,7 +45,7 @@ export function rowMaker(show: Presentation) {
     /** A row of two values beside each other. */
     pair: (name: Phrase, [first, second]: readonly [number, number], metric: string | MetricUnit): Row => [
       say(name),
-      `${digitsOf(first, metric, 3)}; ${digitsOf(second, metric, 3)}`,
+      show.listed([digitsOf(first, metric, 3), digitsOf(second, metric, 3)]),
       unit(metric).unit,
     ],
     share: (name: Phrase, value: number | undefined): Row => [say(name), value === undefined ? undefined : show.percent(value), ''],

@@ -33,10 +33,18 @@ export interface Presentation extends Words {
   readonly inchPound: boolean;
   /** The unit that is shown in the place of a metric one, and the factor to it: from that metric unit, or from the library's where the metric one says how far that is. */
   readonly unit: (metric: string | MetricUnit) => ShownUnit;
+  /** A unit as it follows its number. */
+  readonly unitAfter: (shown: string) => string;
   /** An uncertainty: two significant figures, zeros at the end too. */
   readonly doubt: (uncertainty: number) => string;
   /** A value with the decimals of the uncertainty beside it; to so many figures where that is 0. */
   readonly beside: (value: number, uncertainty: number, figures: number) => string;
+  /** Values of one row with one number of decimals: that with which the largest has so many figures. */
+  readonly alike: (values: readonly (number | undefined)[], figures: number) => (string | undefined)[];
+  /** A heading or label and what it is of. */
+  readonly labelled: (label: string, text: string) => string;
+  /** Texts beside each other. */
+  readonly listed: (texts: readonly string[]) => string;
   /** Degrees of freedom: more than can be told from endless ones are ∞, as unknown ones are. */
   readonly freedom: (degrees: number | undefined) => string;
   /** A value with its unit, to so many figures; `value` is in the metric unit, or in the library's as in `unit`. */
@@ -70,10 +78,12 @@ const inchPound: Readonly<Record<string, ShownUnit>> = {
   'MJ/m³': { unit: 'in·lbf/in³', factor: factor('MPa', 'psi') },
 };
 
+/** A row whose largest value is below this is written with powers of ten. */
+const SMALL = 1e-4;
 /** More degrees of freedom than these change no coverage factor. */
 const ENDLESS = 1e4;
-/** Numbers below are written with a power of ten. */
-const TINY = 1e-6;
+/** Uncertainties below are written with a power of ten. */
+const TINY = 1e-5;
 
 /** Decimals with which a number has two significant figures. */
 const decimalsOf = (value: number): number => Math.max(0, 1 - Math.floor(Math.log10(Math.abs(Number(value.toPrecision(2))))));
@@ -84,16 +94,18 @@ export function presentation(from: string, { language = english, units = 'SI', a
   const inLb = requireOneOf(from, 'options.units', units, ['SI', 'in-lb']) === 'in-lb';
   requireOneOf(from, 'options.appearance', appearance, ['light', 'dark']);
   const words = wordsOf(language);
-  const { number, digits } = words;
+  const { number, digits, say } = words;
   const unit = (metric: string | MetricUnit): ShownUnit => {
     const given = typeof metric === 'string' ? { unit: metric, factor: 1 } : metric;
     const other = inLb && Object.hasOwn(inchPound, given.unit) ? inchPound[given.unit] : undefined;
     return other ? { unit: other.unit, factor: given.factor * other.factor } : given;
   };
+  const unitAfter = (shown: string): string => (shown === '' ? '' : shown === '%' ? `${words.gap}%` : `\u00a0${shown}`);
   return {
     ...words,
     inchPound: inLb,
     unit,
+    unitAfter,
     colours: colours[appearance],
     doubt: (u) => {
       if (u === 0) return '0';
@@ -101,10 +113,19 @@ export function presentation(from: string, { language = english, units = 'SI', a
       return digits(Math.abs(two) < TINY ? two.toExponential(1) : two.toFixed(decimalsOf(u)));
     },
     beside: (value, u, figures) => (Math.abs(u) < TINY ? number(value, figures) : digits(value.toFixed(decimalsOf(u)))),
+    alike: (values, figures) => {
+      const largest = Math.max(...values.map((value) => Math.abs(value ?? 0)));
+      // powers of ten have no decimals in common
+      if (largest < SMALL) return values.map((value) => (value === undefined ? undefined : number(value, figures)));
+      const decimals = Math.max(0, figures - 1 - Math.floor(Math.log10(Number(largest.toPrecision(figures)))));
+      return values.map((value) => (value === undefined ? undefined : digits(value.toFixed(decimals))));
+    },
+    labelled: (label, text) => say('{label}: {text}', { label, text }),
+    listed: (texts) => texts.reduce((all, next) => say('{all}; {next}', { all, next })),
     freedom: (degrees) => (degrees === undefined || degrees > ENDLESS ? '∞' : number(degrees, 2)),
     value: (value, metric, figures) => {
       const shown = unit(metric);
-      return `${number(value * shown.factor, figures)}\u00a0${shown.unit}`;
+      return `${number(value * shown.factor, figures)}${unitAfter(shown.unit)}`;
     },
   };
 }

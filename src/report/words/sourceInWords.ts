@@ -28,7 +28,7 @@ const inputs: Readonly<Record<string, Phrase | undefined>> = {
 };
 
 /** @internal What a line of a budget stands for, in words. */
-export function sourceInWords({ input, source }: UncertaintyBudget['lines'][number], { say, term }: Presentation): string {
+export function sourceInWords({ input, source }: UncertaintyBudget['lines'][number], { say, term, labelled }: Presentation): string {
   const known = Object.hasOwn(inputs, input) ? inputs[input] : undefined;
   const [, dimension] = /^section\.(.+)$/.exec(input) ?? [];
   const words =
@@ -37,5 +37,5 @@ export function sourceInWords({ input, source }: UncertaintyBudget['lines'][numb
       : known === undefined
         ? term(input)
         : say(known);
-  return source === undefined || source === input ? words : `${words}: ${term(source)}`;
+  return source === undefined || source === input ? words : labelled(words, term(source));
 }

@@ -97,7 +97,7 @@ export function tensionPlanRows(plan: TensionPlan, make: RowMaker, show: Present
     ...under('Material', [
       words('taken as', term(material.name)),
       span('tensile strength', material.tensileStrength, 'MPa'),
-      span('yield', material.yieldStrength, 'MPa'),
+      span('yield strength', material.yieldStrength, 'MPa'),
     ]),
   ];
 }
