@@ -1,11 +1,14 @@
 import type { Phrase } from '../../languages/index.js';
 import type { ReplicateDifference, ReplicateProperty, ReplicatesResult } from '../../methods/index.js';
+import { stepOfFigures } from '../../numeric/index.js';
+import { roundResult } from '../../statistics/index.js';
 import { decisionsPart, type AskedDecision } from './decisionsPart.js';
 import { findingsList } from './findingsList.js';
 import { html, type Html } from './html.js';
 import { shownAs, type PageTable } from './MethodPage.js';
 import { pages } from './pageOf.js';
 import { bullets, cautionsPart, inventedBox, outside, provenancePart, sectionOf, tableOf, trailPart } from './pageParts.js';
+import type { TextTable } from './planSheet.js';
 import type { Presentation } from '../words/presentation.js';
 import { shownUnit } from '../words/shownUnit.js';
 
@@ -29,6 +32,9 @@ const differences: Readonly<Record<ReplicateDifference, Phrase>> = {
 
 /** @internal What the report says of the method of the tests. */
 export const repeated = ({ replicatesOf }: ReplicatesResult) => pages[replicatesOf ?? 'tension'];
+
+/** A value to four figures, zeros at the end too: those of a column are compared. */
+const figured = (value: number, { digits }: Presentation): string => digits(roundResult(value, { step: stepOfFigures(value, 4) }).text);
 
 /** How the values of a property are shown. */
 const wayOf = ({ symbol, unit }: ReplicateProperty, show: Presentation) => show.unit(shownUnit(symbol, unit));
@@ -56,8 +62,9 @@ function testsTable({ tests, provenance }: ReplicatesResult, { say, number }: Pr
   };
 }
 
-function propertiesTable({ properties, provenance }: ReplicatesResult, show: Presentation): PageTable {
-  const { say, number, percent, term, doubt, beside } = show;
+/** @internal Each property over the tests. */
+export function propertiesTable({ properties, provenance }: ReplicatesResult, show: Presentation): TextTable {
+  const { say, percent, term, doubt, beside } = show;
   const { confidence = 0.95, content = 0.9 } = provenance.options as { readonly confidence?: number; readonly content?: number };
   return {
     heading: say('Results'),
@@ -82,19 +89,19 @@ function propertiesTable({ properties, provenance }: ReplicatesResult, show: Pre
     rows: properties.map((property) => {
       const { symbol, name, summary, tolerance } = property;
       const { unit, factor } = wayOf(property, show);
-      const text = (value: number | undefined, figures: number): string => (value === undefined ? '' : number(value * factor, figures));
+      const text = (value: number | undefined): string => (value === undefined ? '' : figured(value * factor, show));
       const { mean, interval, standardDeviation, coefficientOfVariation: variation, minimum, maximum } = summary;
       return [
         symbol,
         term(name),
         String(summary.n),
-        interval === undefined ? text(mean, 4) : beside(mean * factor, interval.halfWidth * factor, 4),
+        interval === undefined || interval.halfWidth === 0 ? text(mean) : beside(mean * factor, interval.halfWidth * factor, 4),
         interval === undefined ? '' : `±\u00a0${doubt(interval.halfWidth * factor)}`,
         standardDeviation === undefined ? '' : doubt(standardDeviation * factor),
         variation === undefined ? '' : percent(variation, 2),
-        text(minimum, 4),
-        text(maximum, 4),
-        text(tolerance?.lower, 4),
+        text(minimum),
+        text(maximum),
+        text(tolerance?.lower),
         unit,
       ];
     }),
@@ -115,7 +122,7 @@ function valuesTable({ properties, tests }: ReplicatesResult, show: Presentation
       const flagged = outlier?.flagged === true ? outlier.index : -1;
       const all = tests.map((_, test) => {
         const k = which.indexOf(test);
-        return k < 0 ? '–' : `${number(values[k]! * factor, 4)}${k === flagged ? ' *' : ''}`;
+        return k < 0 ? '–' : `${figured(values[k]! * factor, show)}${k === flagged ? ' *' : ''}`;
       });
       return [symbol, all.join('; '), unit, ...(outlier ? [number(outlier.statistic, 3), number(outlier.criticalValue, 3)] : ['', ''])];
     }),
