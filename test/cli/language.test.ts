@@ -114,11 +114,11 @@ describe.each(languages.filter(({ tag }) => tag !== 'en').map((one) => [one.tag,
     ] as const)
       // prettier-ignore
       expect(out).toContain(phrases[phrase]);
-    expect(out).toContain(phrases['{unit} (as told)'].replace('{unit}', 'kN'));
+    expect(out).toContain(phrases['{unit} (as told)']!.replace('{unit}', 'kN'));
     // only names of the file stay
     const own = out.replace(join(folder, 'odd.csv'), '').replace(/["“„«].*?["”“»]/g, '');
     expect(own).not.toMatch(/\b(not|column|rows|separator|left out|cells|number|every|another|note:|record)\b/i);
-    expect(out).toContain(findings['time-missing']!.remedy);
+    expect(out).toContain(findings['time-missing'].remedy);
   });
 
   test('replicates and compare', async () => {
