@@ -42,6 +42,7 @@ export const chinesePhrases: Readonly<Record<SpokenPhrase, string>> = {
   'Limits and rules that are quoted from standards were not compared with the current editions; the edition that governs decides.': '所引用的标准限值和规则未与现行版本核对；以适用的版本为准。',
   Options: '选项',
   'determined from crosshead displacement': '由横梁位移测定',
+  'u leaves out the frame: its compliance was given without an uncertainty': 'u 未计入试验机：其柔度未给出不确定度',
   'Chord: stresses at both strains of the chord, counted from the shifted origin.': '弦线：取弦线两端应变处的应力，应变自移动后的原点起算。',
   '{symbol}: first lasting crossing with a line of the same slope, offset by {offset} strain of the outer fibre; at a strain of {strain}.': '{symbol}：与同斜率直线的第一个持续交点，该直线偏移的最外层纤维应变为 {offset}；交点应变为 {strain}。',
   'Stress and strain are those of the outer fibre by the elastic formulas; beyond yielding they are nominal.': '应力和应变为按弹性公式计算的最外层纤维的值；屈服以后为名义值。',

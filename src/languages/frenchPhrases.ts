@@ -42,6 +42,7 @@ export const frenchPhrases: Readonly<Record<SpokenPhrase, string>> = {
   'Limits and rules that are quoted from standards were not compared with the current editions; the edition that governs decides.': 'Les limites et les règles citées de normes n’ont pas été comparées aux éditions en vigueur ; c’est l’édition applicable qui fait foi.',
   Options: 'Options',
   'determined from crosshead displacement': 'déterminé à partir du déplacement de la traverse',
+  'u leaves out the frame: its compliance was given without an uncertainty': 'u ne tient pas compte du bâti : sa complaisance a été donnée sans incertitude',
   'Chord: stresses at both strains of the chord, counted from the shifted origin.': 'Corde : contraintes aux deux déformations de la corde, comptées depuis l’origine déplacée.',
   '{symbol}: first lasting crossing with a line of the same slope, offset by {offset} strain of the outer fibre; at a strain of {strain}.': '{symbol} : première intersection durable avec une droite de même pente, décalée de {offset} de déformation de la fibre extérieure ; à une déformation de {strain}.',
   'Stress and strain are those of the outer fibre by the elastic formulas; beyond yielding they are nominal.': 'Contrainte et déformation sont celles de la fibre extérieure d’après les formules élastiques ; au-delà de l’écoulement elles sont nominales.',

@@ -42,6 +42,7 @@ export const germanPhrases: Readonly<Record<SpokenPhrase, string>> = {
   'Limits and rules that are quoted from standards were not compared with the current editions; the edition that governs decides.': 'Grenzwerte und Regeln, die aus Normen zitiert sind, wurden nicht mit den geltenden Ausgaben verglichen; maßgebend ist die Ausgabe, die anzuwenden ist.',
   Options: 'Einstellungen',
   'determined from crosshead displacement': 'aus dem Traversenweg bestimmt',
+  'u leaves out the frame: its compliance was given without an uncertainty': 'u lässt den Prüfrahmen außer Acht: seine Nachgiebigkeit wurde ohne Unsicherheit angegeben',
   'Chord: stresses at both strains of the chord, counted from the shifted origin.': 'Sehne: Spannungen bei beiden Dehnungen der Sehne, vom verschobenen Ursprung an gezählt.',
   '{symbol}: first lasting crossing with a line of the same slope, offset by {offset} strain of the outer fibre; at a strain of {strain}.': '{symbol}: erster bleibender Schnitt mit einer Geraden gleicher Steigung, versetzt um {offset} Randfaserdehnung; bei einer Dehnung von {strain}.',
   'Stress and strain are those of the outer fibre by the elastic formulas; beyond yielding they are nominal.': 'Spannung und Dehnung gelten für die Randfaser nach den elastischen Formeln; nach Fließbeginn sind sie Nennwerte.',

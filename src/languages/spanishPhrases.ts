@@ -42,6 +42,7 @@ export const spanishPhrases: Readonly<Record<SpokenPhrase, string>> = {
   'Limits and rules that are quoted from standards were not compared with the current editions; the edition that governs decides.': 'Los límites y las reglas que se citan de normas no se han comparado con las ediciones vigentes; decide la edición aplicable.',
   Options: 'Opciones',
   'determined from crosshead displacement': 'determinado a partir del desplazamiento del travesaño',
+  'u leaves out the frame: its compliance was given without an uncertainty': 'u no incluye la máquina: su flexibilidad se indicó sin incertidumbre',
   'Chord: stresses at both strains of the chord, counted from the shifted origin.': 'Cuerda: tensiones en las dos deformaciones de la cuerda, contadas desde el origen trasladado.',
   '{symbol}: first lasting crossing with a line of the same slope, offset by {offset} strain of the outer fibre; at a strain of {strain}.': '{symbol}: primer corte duradero con una recta de la misma pendiente, desplazada {offset} de deformación de la fibra extrema; a una deformación de {strain}.',
   'Stress and strain are those of the outer fibre by the elastic formulas; beyond yielding they are nominal.': 'La tensión y la deformación son las de la fibra extrema según las fórmulas elásticas; más allá de la cedencia son nominales.',

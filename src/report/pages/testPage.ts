@@ -79,9 +79,9 @@ function resultsTable(rows: readonly SummaryRow[], words: string, { say, doubt }
     caption: words,
     columns: [say('Symbol'), say('Quantity'), say('Value'), say('Unit'), 'u', 'U', say('Rule')],
     kinds: ['short', undefined, 'number', 'short', 'number', 'number', 'source'],
-    rows: rows.map(({ symbol, name, text, unit, standardUncertainty, expandedUncertainty, source, stamp }) => [
+    rows: rows.map(({ symbol, name, text, unit, standardUncertainty, expandedUncertainty, source, stamp, leftOut }) => [
       symbol,
-      html`${name}${stamp === undefined ? [] : html`<span class="stamp">${stamp}</span>`}`,
+      html`${name}${[stamp, leftOut].flatMap((one) => (one === undefined ? [] : [html`<span class="stamp">${one}</span>`]))}`,
       text,
       unit,
       two(standardUncertainty),
