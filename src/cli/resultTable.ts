@@ -1,6 +1,5 @@
-import { english, wordsOf } from '../languages/index.js';
 import type { TestResult } from '../methods/index.js';
-import { summarise, type DecisionsTable, type SummaryOptions, type SummaryRow } from '../report/index.js';
+import { presentation, summarise, type DecisionsTable, type SummaryOptions, type SummaryRow } from '../report/index.js';
 import { findingLines } from './findingLines.js';
 import { columnsOf, fill, padded } from './padded.js';
 import { plain } from './plain.js';
@@ -14,10 +13,10 @@ const LEFT_OUT = ' †';
 
 /** Results, decisions and findings (of faults also what can be done) as text for a terminal; with their uncertainties where the test stated what is doubtful. */
 export function resultTable(result: TestResult, shown: SummaryOptions, decided: DecisionsTable): string {
-  const { say, number } = wordsOf(shown.language ?? english);
+  const { say, doubt: inFigures } = presentation('resultTable', { language: shown.language });
   const withDoubt = 'uncertainty' in result;
   const doubt = ({ standardUncertainty: u, leftOut }: SummaryRow): string =>
-    u === undefined ? '' : ` (u = ${number(u, 2)}${leftOut === undefined ? '' : LEFT_OUT})`;
+    u === undefined ? '' : ` (u = ${inFigures(u)}${leftOut === undefined ? '' : LEFT_OUT})`;
   const rows = summarise(result, shown);
   const cells = rows.map((row) => {
     const { symbol, text, unit, name, stamp } = row;

@@ -48,6 +48,8 @@ export { largest, thinned, type Line } from './figures/thinned.js';
 /** @internal */
 export { decisionsInWords } from './pages/decisionsInWords.js';
 /** @internal */
+export { presentation } from './words/presentation.js';
+/** @internal */
 export { replicatesInWords } from './pages/replicatesInWords.js';
 /** @internal */
 export { comparisonInWords } from './pages/comparisonInWords.js';

@@ -48,7 +48,9 @@ test('units of lbf, in and ksi in table, page and figures', async () => {
 
 test('sign and words of an uncertainty, of findings and of notes', async () => {
   const out = await called('--language', 'de', '--uncertainty', 'force=0.7%');
-  expect(out).toMatch(/Rm .* Zugfestigkeit \(u = \d+,\d+\)/);
+  // 0.7 % of 207 MPa and of 10.36 kN; two figures, zeros at the end too
+  expect(out).toMatch(/Rm .* Zugfestigkeit \(u = 1,4\)/);
+  expect(await called('--language', 'de', '--uncertainty', 'force=0.386%', '--overwrite')).toMatch(/Fm .* \(u = 0,040\)/);
   expect(out).toMatch(/und (ein Hinweis|\d+ Hinweise) im Bericht/);
   expect(out).not.toMatch(/fault:|caution:|in the report/);
 });
