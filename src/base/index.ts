@@ -33,7 +33,7 @@ export { finding, type FindingDetails } from './Finding.js';
 /** @internal */
 export { quoted, shownList } from './InputError.js';
 /** @internal */
-export { PROOF_OFFSET } from './proofOffset.js';
+export { PROOF_OFFSET, requireExtension, requireExtensions } from './proofOffset.js';
 /** @internal */
 export { requireSection } from './requireSection.js';
 /** @internal */

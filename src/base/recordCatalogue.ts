@@ -184,7 +184,7 @@ export const recordEntries = {
   },
   'stopped-before-fracture': {
     severity: 'caution', about: 'record',
-    message: 'The test was stopped at {share} % of the maximum force, before the piece broke.',
+    message: 'The record ends before the piece broke, with the force at {share} % of its maximum.',
     remedy: 'Log until fracture; strength may still be valid if the maximum was passed.',
   },
   'maximum-at-end': {

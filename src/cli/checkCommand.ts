@@ -12,9 +12,10 @@ import { givenSections } from './sectionOptions.js';
 import type { Session } from './session.js';
 import { usage } from './usage.js';
 import { tensionOptionsOf, withTensionFlags, type TensionFlags } from './tensionFlags.js';
+import { readerOf, withLanguageFlag, type LanguageFlags } from './testFlags.js';
 
 /** Flags of the command, as they were typed. */
-interface CheckFlags extends PieceFlags, TensionFlags, RecordFlags, JobFlags {}
+interface CheckFlags extends PieceFlags, TensionFlags, RecordFlags, LanguageFlags, JobFlags {}
 
 /** Section and gauge length: both, or none. */
 function hasPiece(flags: CheckFlags): boolean {
@@ -38,7 +39,7 @@ export function checkCommand(session: Session): Command {
       'What is wrong with a file: how it was read, what is in doubt, what repairs would do. Nothing is written. With section and gauge length all findings of a tension test.',
     )
     .argument('<files...>', 'delimited text as the logger wrote it; folders and patterns such as "records/**/*.csv" too');
-  withJobFlags(withRecordFlags(withTensionFlags(withPieceFlags(command, false)))).addHelpText(
+  withJobFlags(withLanguageFlag(withRecordFlags(withTensionFlags(withPieceFlags(command, false))).optionsGroup('Report:'))).addHelpText(
     'after',
     `
 Example:
@@ -57,7 +58,7 @@ Example:
       files,
       (file) => checked(file, flags, whole),
       (check) => {
-        if (flags.json !== true) session.out(`${checkTable(check)}${many ? '\n' : ''}`);
+        if (flags.json !== true) session.out(`${checkTable(check, readerOf(flags))}${many ? '\n' : ''}`);
         session.judge(check.findings, flags.failOn);
       },
     );

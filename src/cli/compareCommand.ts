@@ -1,6 +1,7 @@
 import { Command } from 'commander';
-import { compareResults, type ResultComparison } from '../methods/index.js';
-import { shownUnit } from '../report/index.js';
+import { english, wordsOf } from '../languages/index.js';
+import { compareResults, type ResultComparison, type TestResult } from '../methods/index.js';
+import { comparisonInWords, type PresentationOptions } from '../report/index.js';
 import { eachFile } from './eachFile.js';
 import { filesOf, resultEndings } from './filesOf.js';
 import { findingLines } from './findingLines.js';
@@ -11,42 +12,28 @@ import { plain } from './plain.js';
 import { requireOneMethod, resultsOf } from './resultsOf.js';
 import { usage } from './usage.js';
 import { STATUS, type Session } from './session.js';
+import { readerOf, withTableFlags, type TableFlags } from './testFlags.js';
 
 /** Flags of the command, as they were typed. */
-interface CompareFlags extends JobFlags {
+interface CompareFlags extends TableFlags, JobFlags {
   readonly limit?: number;
 }
 
-const shown = (value: number | undefined, figures = 6): string => (value === undefined ? '-' : String(Number(value.toPrecision(figures))));
+/** Columns of numbers. */
+const NUMBERS = [2, 3, 4, 5, 6, 7];
 
 /** Properties, what differs, findings. */
-function comparisonTable({ tests, properties, differences, findings }: ResultComparison): string {
-  const [first, second] = tests.map(({ identity }, k) => identity ?? String(k + 1));
-  const rows = properties.map((one) => {
-    const { unit, factor } = shownUnit(one.symbol, one.unit);
-    const own = (value: number | undefined, figures?: number): string => shown(value === undefined ? undefined : factor * value, figures);
-    return [
-      one.symbol,
-      unit,
-      own(one.first),
-      own(one.second),
-      own(one.difference, 3),
-      one.relativeDifference === undefined ? '-' : `${shown(100 * one.relativeDifference, 3)} %`,
-      own(one.standardUncertainty, 3),
-      shown(one.inUncertainties, 3),
-    ];
-  });
-  const head = ['', '', first === second ? 'first' : first!, first === second ? 'second' : second!, 'difference', '', 'u', 'difference/u'];
-  const list = (heading: string, lines: readonly string[]): string[] => ['', heading, ...lines.map((one) => `  ${one}`)];
+function comparisonTable(comparison: ResultComparison, results: readonly TestResult[], reader: PresentationOptions): string {
+  const { say } = wordsOf(reader.language ?? english);
+  const { columns, rows, differences } = comparisonInWords(comparison, results, reader);
   const all = [
-    ...padded([head, ...rows]),
-    ...list(
-      'What differs',
-      differences.length === 0
-        ? ['neither record, piece, options nor version']
-        : differences.map(({ of, name, first: a, second: b }) => `${of}: ${name} ${a ?? 'not given'} and ${b ?? 'not given'}`),
-    ),
-    ...list('Findings', findingLines(findings)),
+    ...padded([columns, ...rows], NUMBERS),
+    '',
+    say('What differs'),
+    ...(differences.length === 0 ? [`  ${say('neither record, piece, options nor version')}`] : padded(differences)),
+    '',
+    say('Findings'),
+    ...findingLines(comparison.findings, reader).map((one) => `  ${one}`),
   ];
   return `${all.map(plain).join('\n')}\n`;
 }
@@ -59,7 +46,7 @@ export function compareCommand(session: Session): Command {
     )
     .argument('<files...>', 'two JSON files that the other commands wrote, or one with a list of two')
     .addOption(numberOption('--limit <n>', 'standard uncertainties beyond which a difference is a caution; default 2'));
-  withJobFlags(command).addHelpText(
+  withJobFlags(withTableFlags(command)).addHelpText(
     'after',
     `
 Example:
@@ -76,7 +63,7 @@ Example:
     if (!first || !second || results.length > 2) throw usage(`the files must hold two results, got ${results.length}`);
     requireOneMethod(read);
     const comparison = compareResults(first, second, some('limit', flags.limit));
-    session.out(flags.json === true ? asJson([comparison], false) : comparisonTable(comparison));
+    session.out(flags.json === true ? asJson([comparison], false) : comparisonTable(comparison, results, readerOf(flags)));
     session.judge(comparison.findings, flags.failOn);
   });
 }

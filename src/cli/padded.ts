@@ -15,3 +15,7 @@ export const padded = (rows: readonly (readonly string[])[], right: readonly num
   const widths = (rows[0] ?? []).map((_, k) => Math.max(...rows.map((row) => columnsOf(row[k]!))));
   return rows.map((row) => `  ${row.map((cell, k) => fill(cell, widths[k]!, right.includes(k) ? 'right' : 'left')).join('  ')}`.trimEnd());
 };
+
+/** Which columns stand to the right, of those of a table that are shown. */
+export const rightOf = (kinds: readonly (string | undefined)[] = [], shown: readonly number[] = kinds.map((_, k) => k)): number[] =>
+  shown.flatMap((at, k) => (kinds[at] === 'number' ? [k] : []));

@@ -2,14 +2,13 @@ import { english, wordsOf } from '../languages/index.js';
 import type { TestPlan } from '../planning/index.js';
 import { planSheet, summarisePlan, type PresentationOptions, type TextTable } from '../report/index.js';
 import { findingLines } from './findingLines.js';
-import { columnsOf, fill, padded } from './padded.js';
+import { columnsOf, fill, padded, rightOf } from './padded.js';
 
 /** A table under its heading. */
 function tableLines(table: TextTable | undefined): string[] {
   if (table === undefined) return [];
-  const { heading, caption, columns, kinds = [], rows } = table;
-  const right = kinds.flatMap((kind, k) => (kind === 'number' ? [k] : []));
-  return ['', heading, `  ${caption}`, ...padded([columns, ...rows], right)];
+  const { heading, caption, columns, kinds, rows } = table;
+  return ['', heading, `  ${caption}`, ...padded([columns, ...rows], rightOf(kinds))];
 }
 
 /** A plan as text for a terminal, in the language and units of its reader. */

@@ -1,55 +1,59 @@
 import { Command, Option } from 'commander';
+import { english, wordsOf } from '../languages/index.js';
 import { analyseReplicates, type ReplicateProperty, type ReplicatesOptions, type ReplicatesResult } from '../methods/index.js';
-import { shownUnit } from '../report/index.js';
+import { replicatesInWords, type PresentationOptions } from '../report/index.js';
 import { eachFile } from './eachFile.js';
 import { filesOf, resultEndings } from './filesOf.js';
 import { findingLines } from './findingLines.js';
 import { collected, numberOption, some } from './flags.js';
 import { asJson, withJobFlags, type JobFlags } from './jobFlags.js';
-import { padded } from './padded.js';
+import { padded, rightOf } from './padded.js';
 import { plain } from './plain.js';
 import { requireOneMethod, resultsOf } from './resultsOf.js';
 import { STATUS, type Session } from './session.js';
+import { readerOf, withTableFlags, type TableFlags } from './testFlags.js';
 import { usage } from './usage.js';
 
 /** Flags of the command, as they were typed. */
-interface ReplicatesFlags extends JobFlags {
+interface ReplicatesFlags extends TableFlags, JobFlags {
   readonly confidence?: number;
   readonly content?: number;
   readonly alpha?: number;
   readonly pool?: NonNullable<ReplicatesOptions['pool']>;
 }
 
-const figured = (value: number | undefined, figures: number): string =>
-  value === undefined ? '-' : String(Number(value.toPrecision(figures)));
+/** Columns of the page's table of properties that a terminal has room for: all but the names. */
+const SHOWN = [0, 10, 2, 3, 4, 5, 6, 7, 8, 9];
+/** Those of the smallest and the largest value, of which one may be flagged. */
+const ENDS = [7, 8] as const;
 
-const rowOf = ({ symbol, unit: own, summary, tolerance, outlier }: ReplicateProperty): string[] => {
-  const { unit, factor } = shownUnit(symbol, own);
-  const shown = (value: number | undefined, figures: number): string => figured(value === undefined ? undefined : factor * value, figures);
-  return [
-    symbol,
-    unit,
-    String(summary.n),
-    shown(summary.mean, 5),
-    shown(summary.standardDeviation, 3),
-    summary.coefficientOfVariation === undefined ? '-' : `${figured(100 * summary.coefficientOfVariation, 3)} %`,
-    summary.interval ? `${shown(summary.interval.low, 5)} to ${shown(summary.interval.high, 5)}` : '-',
-    `${shown(summary.minimum, 5)} to ${shown(summary.maximum, 5)}`,
-    shown(tolerance?.lower, 5),
-    outlier?.flagged === true ? shown(outlier.value, 5) : '',
-  ];
-};
+/** A row with a mark at the value that is flagged as an outlier, which is the smallest or the largest. */
+function marked(row: readonly string[], { outlier, summary }: ReplicateProperty): readonly string[] {
+  if (outlier?.flagged !== true) return row;
+  const at = outlier.value === summary.minimum ? ENDS[0] : ENDS[1];
+  return row.map((cell, k) => (k === at ? `${cell} *` : cell));
+}
 
 /** Properties over the tests, and findings. */
-function replicatesTable({ replicatesOf = 'tension', tests, properties, findings }: ReplicatesResult): string {
-  const head = ['', '', 'n', 'mean', 's', 'CV', 'interval of the mean', 'least to most', 'tolerance limit', 'flagged'];
+function replicatesTable(result: ReplicatesResult, reader: PresentationOptions): string {
+  const { tests, properties, findings } = result;
+  const { say } = wordsOf(reader.language ?? english);
+  const { method, properties: table } = replicatesInWords(result, reader);
+  const rows = [table.columns, ...table.rows.map((row, k) => marked(row, properties[k]!))].map((row) => SHOWN.map((k) => row[k]!));
   const all = [
-    `${replicatesOf}, ${tests.length} tests: ${tests.map(({ identity }, k) => identity ?? String(k + 1)).join(', ')}`,
+    say('{method}, {count} tests: {names}', {
+      method,
+      count: tests.length,
+      names: tests.map(({ identity }, k) => identity ?? String(k + 1)).join(', '),
+    }),
     '',
-    ...padded([head, ...properties.map(rowOf)]),
+    ...padded(rows, rightOf(table.kinds, SHOWN)),
     '',
-    'Findings',
-    ...findingLines(findings).map((one) => `  ${one}`),
+    `  ${table.caption}`,
+    ...(properties.some(({ outlier }) => outlier?.flagged === true) ? [`  ${say('*: flagged as an outlier, and kept in')}`] : []),
+    '',
+    say('Findings'),
+    ...findingLines(findings, reader).map((one) => `  ${one}`),
   ];
   return `${all.map(plain).join('\n')}\n`;
 }
@@ -73,7 +77,7 @@ export function replicatesCommand(session: Session): Command {
         'differences to pool across all the same: extensionBasis, frame, friction, gaugeLength, height, scale, section, setup, shape, span, thickness',
       ).argParser(collected),
     );
-  withJobFlags(command).addHelpText(
+  withJobFlags(withTableFlags(command)).addHelpText(
     'after',
     `
 Example:
@@ -95,7 +99,7 @@ Example:
       ...some('alpha', flags.alpha),
       ...some('pool', flags.pool),
     });
-    session.out(flags.json === true ? asJson([result], false) : replicatesTable(result));
+    session.out(flags.json === true ? asJson([result], false) : replicatesTable(result, readerOf(flags)));
     session.judge(result.findings, flags.failOn);
   });
 }

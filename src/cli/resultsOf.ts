@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import { isInputError } from '../base/index.js';
-import { fromJson, type TestResult } from '../methods/index.js';
+import { fromParsed, type TestResult } from '../methods/index.js';
 import { usage } from './usage.js';
 
 /** The results of a file: one, or the list that `--json` prints of several. */
@@ -17,7 +17,7 @@ function listOf(text: string): readonly unknown[] {
 export async function resultsOf(file: string): Promise<readonly TestResult[]> {
   return listOf(await readFile(file, 'utf8')).map((one) => {
     try {
-      return fromJson(JSON.stringify(one));
+      return fromParsed(one) as TestResult;
     } catch (reason) {
       if (!isInputError(reason)) throw reason;
       const rule = reason.message.slice(reason.message.indexOf(': ') + 2).replace(/^text must be/, 'must be');

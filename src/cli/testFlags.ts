@@ -14,10 +14,18 @@ interface ShownFlags extends ReaderFlags {
   readonly half?: HalfRule;
 }
 
-/** Flags that say in which language and units a page is, and on which sheet. */
-export interface ReaderFlags {
+/** The flag that says in which language a table or a page is. */
+export interface LanguageFlags {
   readonly language?: string;
+}
+
+/** Flags that say in which language and units a table is. */
+export interface TableFlags extends LanguageFlags {
   readonly units?: UnitSystem;
+}
+
+/** The same of a page, and on which sheet. */
+export interface ReaderFlags extends TableFlags {
   readonly paper?: Paper;
 }
 
@@ -37,15 +45,24 @@ export interface TestFlags extends ShownFlags, LimitFlags, JobFlags {
   readonly overwrite?: true;
 }
 
+/** Adds the flag of the language. */
+export const withLanguageFlag = (command: Command): Command =>
+  command.addOption(new Option('--language <tag>', 'language of tables and pages; default en').choices(languages.map(({ tag }) => tag)));
+
+/** Adds the flags of language and units. */
+export const withTableFlags = (command: Command): Command =>
+  withLanguageFlag(command).addOption(
+    new Option('--units <system>', 'units of tables and pages; the data keep N, mm and MPa; default SI').choices(['SI', 'in-lb']),
+  );
+
 /** Adds the flags of language, units and sheet. */
 export const withReaderFlags = (command: Command): Command =>
-  command
-    .addOption(new Option('--language <tag>', 'language of table and page; default en').choices(languages.map(({ tag }) => tag)))
-    .addOption(new Option('--units <system>', 'units of table and page; the data keep N, mm and MPa; default SI').choices(['SI', 'in-lb']))
-    .addOption(new Option('--paper <sheet>', 'sheet that the page is printed on; default A4').choices(['A4', 'Letter']));
+  withTableFlags(command).addOption(
+    new Option('--paper <sheet>', 'sheet that the page is printed on; default A4').choices(['A4', 'Letter']),
+  );
 
-/** Language and units as options of a page and its figures. */
-export const readerOf = ({ language, units }: ReaderFlags) => ({
+/** Language and units as options of a table, or of a page and its figures. */
+export const readerOf = ({ language, units }: TableFlags) => ({
   ...some(
     'language',
     languages.find(({ tag }) => tag === language),

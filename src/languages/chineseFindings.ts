@@ -150,7 +150,7 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: '应记录到试样断裂为止；记录过早截断会使断裂时的延伸偏小。',
   },
   'stopped-before-fracture': {
-    message: '试验在最大力的 {share} % 处停止，此时试样尚未断裂。',
+    message: '记录在试样断裂之前结束，此时力为其最大值的 {share} %。',
     remedy: '应记录到断裂为止；如果已越过最大力，强度仍可能有效。',
   },
   'maximum-at-end': {

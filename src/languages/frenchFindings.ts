@@ -150,7 +150,7 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Enregistrer jusqu’après la rupture de l’éprouvette ; un enregistrement écourté donne une extension à la rupture trop petite.',
   },
   'stopped-before-fracture': {
-    message: 'L’essai a été arrêté à {share} % de la force maximale, avant la rupture de l’éprouvette.',
+    message: 'L’enregistrement s’arrête avant la rupture de l’éprouvette, avec la force à {share} % de son maximum.',
     remedy: 'Enregistrer jusqu’à la rupture ; la résistance peut rester valable si le maximum a été dépassé.',
   },
   'maximum-at-end': {

@@ -150,7 +150,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Bis nach dem Bruch der Probe aufzeichnen; eine abgeschnittene Aufzeichnung ergibt eine zu kleine Dehnung beim Bruch.',
   },
   'stopped-before-fracture': {
-    message: 'Der Versuch wurde bei {share} % der Höchstkraft beendet, bevor die Probe brach.',
+    message: 'Die Aufzeichnung endet vor dem Bruch der Probe, mit der Kraft bei {share} % ihres Höchstwerts.',
     remedy: 'Bis zum Bruch aufzeichnen; die Festigkeit kann dennoch gültig sein, wenn die Höchstkraft überschritten wurde.',
   },
   'maximum-at-end': {

@@ -41,6 +41,7 @@ export const pagePhrases = [
   'Limits and rules that are quoted from standards were not compared with the current editions; the edition that governs decides.',
   'Options',
   'determined from crosshead displacement',
+  'u leaves out the frame: its compliance was given without an uncertainty',
   'Chord: stresses at both strains of the chord, counted from the shifted origin.',
   '{symbol}: first lasting crossing with a line of the same slope, offset by {offset} strain of the outer fibre; at a strain of {strain}.',
   'Stress and strain are those of the outer fibre by the elastic formulas; beyond yielding they are nominal.',

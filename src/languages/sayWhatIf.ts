@@ -1,4 +1,14 @@
-import { requireList, requireObject, requireOneOf } from '../base/index.js';
+import {
+  requireFinite,
+  requireList,
+  requireNonNegative,
+  requireObject,
+  requireOneOf,
+  requirePair,
+  requirePositive,
+  requireText,
+  requireWhole,
+} from '../base/index.js';
 import type { WhatIfRow } from '../methods/index.js';
 import { wordsToSay, type SayOptions } from './requireLanguage.js';
 import type { Words } from './wordsOf.js';
@@ -30,6 +40,38 @@ export function changeInWords(
 }
 
 const kinds = ['window', 'offset', 'frame-compliance', 'parallel-length', 'effective-length'] as const;
+const windows = ['samples', 'stress', 'relative-error', 'lower-bound'] as const;
+
+type WindowChange = Extract<WhatIfRow['change'], { kind: 'window' }>;
+
+/** What the words of another window are filled with. */
+function requireWindow(from: string, { window, shares, of }: WindowChange): void {
+  requireObject(from, 'row.change.window', window);
+  requireOneOf(from, 'row.change.window.by', window.by, windows);
+  if (window.by === 'samples') {
+    requireWhole(from, 'row.change.window.first', window.first, 0);
+    requireWhole(from, 'row.change.window.last', window.last, window.first);
+  }
+  // a band of stress is told by its shares
+  if (window.by !== 'stress' && shares === undefined) return;
+  requirePair(from, 'row.change.shares', shares);
+  requireText(from, 'row.change.of', of);
+}
+
+/** A row whose words have all that they are filled with. */
+function requireRow(from: string, row: WhatIfRow): void {
+  const { change, values } = requireObject(from, 'row', row) as WhatIfRow;
+  requireOneOf(from, 'row.change.kind', (requireObject(from, 'row.change', change) as WhatIfRow['change']).kind, kinds);
+  if (change.kind === 'window') requireWindow(from, change);
+  else if (change.kind === 'offset') requirePositive(from, 'row.change.offset', change.offset);
+  else if (change.kind === 'frame-compliance') requireNonNegative(from, 'row.change.factor', change.factor);
+  else requirePositive(from, 'row.change.length', change.length);
+  requireList(from, 'row.values', values).forEach((one, k) => {
+    requireObject(from, `row.values[${k}]`, one);
+    requireText(from, `row.values[${k}].symbol`, one.symbol);
+    requireFinite(from, `row.values[${k}].value`, one.value);
+  });
+}
 
 /**
  * A row of {@link whatIf} in a language: what was done otherwise, as the table of the report says it.
@@ -42,7 +84,7 @@ const kinds = ['window', 'offset', 'frame-compliance', 'parallel-length', 'effec
  * @param row - A row of `whatIf`.
  * @param options - The language.
  * @returns The label of the row.
- * @throws {@link InputError} `missing`, `wrong-type`, `out-of-range`, `unknown-option`.
+ * @throws {@link InputError} `missing`, `wrong-type`, `not-finite`, `not-positive`, `unequal-lengths`, `empty`, `out-of-range`, `unknown-option`.
  *
  * @example
  * ```ts
@@ -57,10 +99,7 @@ const kinds = ['window', 'offset', 'frame-compliance', 'parallel-length', 'effec
  */
 export function sayWhatIf(row: WhatIfRow, options: SayOptions = {}): string {
   const from = 'sayWhatIf';
-  const { change, values } = requireObject(from, 'row', row) as WhatIfRow;
-  requireOneOf(from, 'row.change.kind', (requireObject(from, 'row.change', change) as WhatIfRow['change']).kind, kinds);
-  if (change.kind === 'window') requireObject(from, 'row.change.window', change.window);
-  requireList(from, 'row.values', values);
+  requireRow(from, row);
   const words = wordsToSay(from, options);
   return changeInWords(row, words, (length, unit, figures) => `${words.number(length, figures)}\u00a0${unit}`);
 }

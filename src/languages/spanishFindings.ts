@@ -150,7 +150,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Registrar hasta que la probeta haya roto; un registro cortado da una extensión en la rotura demasiado pequeña.',
   },
   'stopped-before-fracture': {
-    message: 'El ensayo se detuvo al {share} % de la fuerza máxima, antes de que la probeta rompiera.',
+    message: 'El registro termina antes de que la probeta rompiera, con la fuerza al {share} % de su máximo.',
     remedy: 'Registrar hasta la rotura; la resistencia puede seguir siendo válida si se rebasó la fuerza máxima.',
   },
   'maximum-at-end': {

@@ -17,4 +17,13 @@ export const termPatterns = [
   'the record does not pass a strain of {total}',
   'table of {count} points from {from} N to {to} N',
   '{coefficient} mm times the force in N to the power of {exponent}',
+  '{count} cells only',
+  "the cells of '{name}' are not all numbers",
+  'another column was chosen for {quantity}',
+  "'{name}' serves for {quantity}",
+  'the other column of {quantity} is not in use',
+  'it equals column {index} in every row',
+  'no number for {quantity}',
+  "'{text}' is no number",
+  "'{text}' is a date",
 ] as const;

@@ -248,4 +248,13 @@ export const termPhrases = [
   'the force is not held anywhere near its maximum',
   'the stress fell only while the crosshead stood still',
   'the curve does not leave its elastic line before the maximum',
+  // columns and rows of a file that are not in use
+  'it is empty',
+  'its name is not known',
+  'it is not needed',
+  'the force serves',
+  'the extension serves',
+  'after the last row with a time: a summary',
+  'the file was cut within it',
+  '1 cell only',
 ] as const;

@@ -3,6 +3,7 @@ import {
   finding,
   InputError,
   requireBetween,
+  requireExtension,
   requireNonNegative,
   requireObject,
   requireOptions,
@@ -71,7 +72,7 @@ function requireInput(from: string, input: CrossCheckInput): void {
     throw new InputError(from, 'proofStrengths', 'wrong-type', 'must be an array', input.proofStrengths);
   input.proofStrengths.forEach((one: ProofAtExtension, k) => {
     requireObject(from, `proofStrengths[${k}]`, one);
-    requirePositive(from, `proofStrengths[${k}].extension`, one.extension);
+    requireExtension(from, `proofStrengths[${k}].extension`, one.extension);
     requirePositive(from, `proofStrengths[${k}].value`, one.value);
   });
 }

@@ -55,6 +55,8 @@ export { departuresOf } from './loading/departures.js';
 /** @internal */
 export { loadingRanges } from './loading/loadingRanges.js';
 export { fromJson } from './results/fromJson.js';
+/** @internal */
+export { fromParsed } from './results/fromJson.js';
 export { type Interruption, type InterruptionKind } from './loading/Interruption.js';
 export {
   monteCarloTension,

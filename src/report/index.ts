@@ -48,6 +48,12 @@ export { largest, thinned, type Line } from './figures/thinned.js';
 /** @internal */
 export { decisionsInWords } from './pages/decisionsInWords.js';
 /** @internal */
+export { presentation } from './words/presentation.js';
+/** @internal */
+export { replicatesInWords } from './pages/replicatesInWords.js';
+/** @internal */
+export { comparisonInWords } from './pages/comparisonInWords.js';
+/** @internal */
 export { type DecisionsTable } from './pages/decisionsPart.js';
 /** @internal */
 export { measuredOf } from './pages/measuredOf.js';

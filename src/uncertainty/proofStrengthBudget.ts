@@ -1,3 +1,4 @@
+import { requireExtension } from '../base/index.js';
 import type { UncertaintyBudget } from './Budget.js';
 import { requireNamedInputs } from './components.js';
 import type { CoverageOptions } from './coverageFactor.js';
@@ -12,7 +13,7 @@ export interface ProofInputs {
   readonly area: UncertainQuantity;
   /** Slope of the curve's own elastic line mE [MPa]; its uncertainty is that of the line alone, not of force and area. */
   readonly slope: UncertainQuantity;
-  /** Plastic extension [mm/mm]; its uncertainty is that of the origin and of the reading of extension. */
+  /** Plastic extension [mm/mm], 0.05 at most; its uncertainty is that of the origin and of the reading of extension. */
   readonly offset: UncertainQuantity;
   /** Exponent n of Ramberg and Osgood near the proof strength, or of the tangent there: (R/e_p)(1/E_t − 1/mE) [1]. */
   readonly exponent: UncertainQuantity;
@@ -31,7 +32,7 @@ const STEPS = 50;
  * linearised. A flat curve (large n) hardly minds the line; on a soft frame or with a large leverage $\lambda$ the slope decides. The line
  * is taken to turn about the origin, so the slope's part is an upper bound where the origin moves with it.
  *
- * @param inputs - Force [N], area [mm²], slope [MPa], offset [mm/mm], exponent [1]; above 0.
+ * @param inputs - Force [N], area [mm²], slope [MPa], offset [mm/mm], exponent [1]; above 0, the offset 0.05 at most.
  * @param options - Coverage.
  * @returns The budget of Rp [MPa].
  * @throws {@link InputError} `missing`, `not-finite`, `not-positive`, `out-of-range`, `unknown-option`.
@@ -54,6 +55,7 @@ export function proofStrengthBudget(inputs: ProofInputs, options: CoverageOption
   const from = 'proofStrengthBudget';
   const checked = requireNamedInputs(from, inputs, ['force', 'area', 'slope', 'offset', 'exponent']);
   const [force, area, slope, offset] = checked.map(({ value }) => value) as [number, number, number, number];
+  requireExtension(from, 'inputs.offset.value', offset);
   const strength = force / area;
   /** Share of the proof strength at which the curve meets a line of another slope and offset. */
   const crossing = (m: number, e: number, n: number): number => {

@@ -35,7 +35,7 @@ test('a sound file has no caution; a repair that would change nothing is not lis
   writeFileSync(file, exportCsv({ time, force, travel }));
   expect((await command('check', file, '--fail-on', 'caution')).status).toBe(0);
   writeFileSync(file, exportCsv(caseT1(401)));
-  expect((await command('check', file)).out).toMatch(/What repairs would have done \(none was made\)\n {4}nothing\n$/);
+  expect((await command('check', file)).out).toMatch(/What repairs would have done \(none was made\)\n {4}none would change anything\n$/);
 });
 
 test('with section and gauge length all findings of the test, by its options', async () => {

@@ -4,8 +4,9 @@ import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { run } from '../../src/cli/run.js';
 import { languages } from '../../src/languages/languages.js';
-import { cautionsOf } from '../../src/methods/index.js';
+import { analyseTension, cautionsOf, toJson } from '../../src/methods/index.js';
 import { command } from '../support/command.js';
+import { caseT1, roundPiece } from '../support/records.js';
 
 let folder = '';
 beforeEach(() => {
@@ -47,7 +48,9 @@ test('units of lbf, in and ksi in table, page and figures', async () => {
 
 test('sign and words of an uncertainty, of findings and of notes', async () => {
   const out = await called('--language', 'de', '--uncertainty', 'force=0.7%');
-  expect(out).toMatch(/Rm .* Zugfestigkeit \(u = \d+,\d+\)/);
+  // 0.7 % of 207 MPa and of 10.36 kN; two figures, zeros at the end too
+  expect(out).toMatch(/Rm .* Zugfestigkeit \(u = 1,4\)/);
+  expect(await called('--language', 'de', '--uncertainty', 'force=0.386%', '--overwrite')).toMatch(/Fm .* \(u = 0,040\)/);
   expect(out).toMatch(/und (ein Hinweis|\d+ Hinweise) im Bericht/);
   expect(out).not.toMatch(/fault:|caution:|in the report/);
 });
@@ -92,5 +95,47 @@ describe('a plan', () => {
     expect(out).toMatch(/through yield: [\d.]+\sin\/min, [\d.]+ strokes a minute/);
     // sentences of findings keep the units of the data
     expect(out.slice(0, out.indexOf('Findings'))).not.toMatch(/ (bar|kN|MPa|mm)\b/);
+  });
+});
+
+describe.each(languages.filter(({ tag }) => tag !== 'en').map((one) => [one.tag, one] as const))('in %s', (tag, { phrases, findings }) => {
+  test('check says how a file was read, its findings and repairs', async () => {
+    const rows = Array.from({ length: 60 }, (_, i) => `${i * 100};${i / 100};${i === 20 ? 'x' : 'note'};;${i * 100}`);
+    rows.push('1;2', '6000;2;a;;1');
+    writeFileSync(join(folder, 'odd.csv'), `Force;Travel;Remark;Void;Force\nN;mm;;;N\n${rows.join('\n')}\nend;of;test;;\n`);
+    const { status, out } = await command('check', join(folder, 'odd.csv'), '--column', 'force=0', '--unit', 'force=kN', '--language', tag);
+    expect(status).toBe(0);
+    for (const phrase of [
+      'Reading',
+      'Findings about the record',
+      'What repairs would have done (none was made)',
+      'force',
+      'travel',
+      'it is empty',
+      'caution:',
+    ] as const)
+      // prettier-ignore
+      expect(out).toContain(phrases[phrase]);
+    expect(out).toContain(phrases['{unit} (as told)']!.replace('{unit}', 'kN'));
+    // only names of the file stay
+    const own = out.replace(join(folder, 'odd.csv'), '').replace(/["“„«].*?["”“»]/g, '');
+    expect(own).not.toMatch(/\b(not|column|rows|separator|left out|cells|number|every|another|note:|record)\b/i);
+    expect(out).toContain(findings['time-missing'].remedy);
+  });
+
+  test('replicates and compare', async () => {
+    const results = [280, 282, 300].map((top, k) => analyseTension(caseT1(801, top), roundPiece, { test: { identity: `P${k + 1}` } }));
+    results.forEach((one, k) => {
+      writeFileSync(join(folder, `p${k}.result`), toJson(one));
+    });
+    const paths = [0, 1, 2].map((k) => join(folder, `p${k}.result`));
+    const together = (await command('replicates', ...paths, '--language', tag)).out;
+    for (const phrase of ['Tension test', 'Symbol', 'Mean', 'Smallest', 'Limit', 'Findings'] as const)
+      expect(together).toContain(phrases[phrase]);
+    expect(together).not.toMatch(/\b(tests|mean|interval|standard|least|limit:|caution:|note:)\b/i);
+    const both = (await command('compare', paths[0]!, paths[2]!, '--language', tag, '--units', 'in-lb')).out;
+    for (const phrase of ['Difference', 'What differs', 'Record', 'Findings'] as const) expect(both).toContain(phrases[phrase]);
+    expect(both).toMatch(/Rm +ksi/);
+    expect(both).not.toMatch(/\b(difference|what|findings|note:|caution:|differs)\b/i);
   });
 });

@@ -13,6 +13,7 @@ import {
   type ResultComparison,
   type TensionResult,
 } from '../../src/index.js';
+import { summarise } from '../../src/report/index.js';
 import { command } from '../support/command.js';
 import { caseT1, roundPiece } from '../support/records.js';
 
@@ -36,12 +37,31 @@ describe('compare', () => {
   test('a table with differences in standard uncertainties, what differs, findings', async () => {
     const { status, out, error } = await command('compare', path('p1.report.json'), path('p2.report.json'));
     expect([status, error]).toEqual([0, '']);
-    expect(out).toMatch(/P1 +P2 +difference/);
-    expect(out).toMatch(/Rm +MPa +280 +282 +2 +0\.714 % +1\.99 +1\.01/);
-    // in the units of the report
-    expect(out).toMatch(/Fm +kN/);
-    expect(out).toContain(`record: hash "${results[0].provenance.hash}"`);
+    expect(out).toMatch(/P1 +P2 +Difference/);
+    // to the decimals of its uncertainty: 0.5 % of 280 and of 282 together are 1.99
+    expect(out).toMatch(/Rm +MPa +280 +282 +2\.0 +0\.714\s% +2\.0 +1\.01/);
+    expect(out).toMatch(new RegExp(`Record +hash +"${results[0].provenance.hash}"`));
     expect(out).toMatch(/note: The two results come from different records/);
+  });
+
+  test.each([
+    ['SI', {}],
+    ['in-lb', { units: 'in-lb' }],
+  ] as const)('values in the units and steps of the report, %s', async (units, options) => {
+    const { out } = await command('compare', path('p1.report.json'), path('p2.report.json'), '--units', units);
+    const rows = results.slice(0, 2).map((one) => summarise(one, options));
+    expect(rows[0]!.length).toBeGreaterThan(10);
+    for (const [k, { symbol, unit, text }] of rows[0]!.entries()) {
+      const cells = [symbol, unit, text, rows[1]![k]!.text].filter((one) => one !== '');
+      expect(out.replace(/\s+/g, ' ')).toContain(` ${cells.join(' ')} `);
+    }
+  });
+
+  test('a difference far below its uncertainty has no digits of its own, and no sign', async () => {
+    const moved = { ...results[0], tensileStrength: { ...results[0].tensileStrength, value: results[0].tensileStrength.value - 1e-5 } };
+    writeFileSync(path('moved.result'), toJson(moved));
+    const { out } = await command('compare', path('p1.report.json'), path('moved.result'));
+    expect(out).toMatch(/Rm +MPa +280 +280 +0\.0 +0\s% +1\.4 +0\.00\n/);
   });
 
   test('as JSON what compareResults gives; a list of two in one file; a limit; a status', async () => {
@@ -79,9 +99,18 @@ describe('replicates', () => {
   test('a table of all properties with findings', async () => {
     const { status, out, error } = await command('replicates', path('*.report.json'));
     expect([status, error]).toEqual([0, '']);
-    expect(out).toContain('3 tests: P1, P2, P3');
-    // mean and deviation of 280, 282 and 279
-    expect(out).toMatch(/Rm +MPa +3 +280\.33 +1\.53 +0\.545 % .* 279 to 282/);
+    expect(out).toContain('Tension test, 3 tests: P1, P2, P3');
+    // mean and deviation of 280, 282 and 279; t = 4.303 times 1.528/√3; 6.155 s (ISO 16269-6) below the mean
+    expect(out).toMatch(/Rm +MPa +3 +280\.3 +±\s3\.8 +1\.5 +0\.54\s% +279\.0 +282\.0 +270\.9\n/);
+  });
+
+  test('the value that is flagged as an outlier is marked', async () => {
+    const many = [280, 281, 280.5, 279.5, 280.2, 279.8, 300].map((top) => analyseTension(caseT1(801, top), roundPiece));
+    writeFileSync(path('many.list'), `[${many.map(toJson).join(',')}]`);
+    const { out } = await command('replicates', path('many.list'));
+    expect(out).toMatch(/Rm +MPa +7 .* 279\.5 +300\.0 \*/);
+    expect(out).toContain('*: flagged as an outlier');
+    expect((await command('replicates', path('two.list'))).out).not.toContain('flagged');
   });
 
   test('as JSON what analyseReplicates gives, from a folder or from a list', async () => {
@@ -109,9 +138,9 @@ describe('replicates', () => {
     }
     const { status, out, error } = await command('replicates', path('*.hardness'));
     expect([status, error]).toEqual([0, '']);
-    expect(out).toContain('brinell, 3 tests: B1, B2, B3');
+    expect(out).toContain('Brinell hardness test, 3 tests: B1, B2, B3');
     // 241.26, 228.83 and 217.30
-    expect(out).toMatch(/HBW +HBW +3 +229\.13 +12 +5\.23 % .* 217\.3 to 241\.26/);
+    expect(out).toMatch(/HBW +HBW +3 +229 +±\s30 +12 +5\.2\s% +217\.3 +241\.3/);
     expect((await command('replicates', path('b1.hardness'), path('b2.hardness'), '--pool', 'scale')).status).toBe(0);
   });
 

@@ -81,6 +81,21 @@ describe('refusals', () => {
     ['out-of-range row.change.kind', () => sayWhatIf({ ...row, change: { kind: 'speed' } as never })],
     ['missing row.change.window', () => sayWhatIf({ ...row, change: { kind: 'window' } as never })],
     ['missing row.values', () => sayWhatIf({ change: row.change } as never)],
+    ['missing row.change.offset', () => sayWhatIf({ ...row, change: { kind: 'offset' } as never })],
+    ['wrong-type row.change.offset', () => sayWhatIf({ ...row, change: { kind: 'offset', offset: '0.1 %' } as never })],
+    ['missing row.change.factor', () => sayWhatIf({ ...row, change: { kind: 'frame-compliance' } as never })],
+    ['missing row.change.length', () => sayWhatIf({ ...row, change: { kind: 'parallel-length' } as never })],
+    ['out-of-range row.change.window.by', () => sayWhatIf({ ...row, change: { kind: 'window', window: {} } as never })],
+    [
+      'missing row.change.window.last',
+      () => sayWhatIf({ ...row, change: { kind: 'window', window: { by: 'samples', first: 1 } } as never }),
+    ],
+    ['missing row.change.shares', () => sayWhatIf({ ...row, change: { kind: 'window', window: { by: 'stress', from: 1, to: 2 } } })],
+    [
+      'missing row.change.of',
+      () => sayWhatIf({ ...row, change: { kind: 'window', window: { by: 'stress', from: 1, to: 2 }, shares: [0.1, 0.4] } }),
+    ],
+    ['missing row.values[0].symbol', () => sayWhatIf({ ...row, values: [{ value: 1 }] } as never)],
   ])('%s', (expected, call) => {
     expect(refusal(call)).toBe(expected);
   });

@@ -1,6 +1,7 @@
 import {
   PROOF_OFFSET,
   failure,
+  requireExtension,
   requireFinite,
   requireOptions,
   requirePositive,
@@ -20,7 +21,7 @@ export interface ProofLine {
   readonly modulus: number;
   /** Strain where that line meets zero stress [mm/mm]; default 0. */
   readonly strainShift?: number | undefined;
-  /** Plastic extension [mm/mm]; default 0.002. */
+  /** Plastic extension [mm/mm], 0.05 at most; default 0.002. */
   readonly offset?: number | undefined;
 }
 
@@ -92,7 +93,7 @@ export function proofStrengthKernel(
  * of the slope moves the result by about $-(\lambda/n)\,s$ of itself, with the leverage $\lambda = (R/m_E)/e_p$ and the Ramberg-Osgood exponent $n$.
  *
  * @param curve - Strain [mm/mm] and stress [MPa] as recorded, at least 2 samples, finite.
- * @param line - `modulus` [MPa] above 0, `strainShift` [mm/mm] default 0, `offset` [mm/mm] above 0, default 0.002.
+ * @param line - `modulus` [MPa] above 0, `strainShift` [mm/mm] default 0, `offset` [mm/mm] above 0 and 0.05 at most, default 0.002.
  * @returns Stress [MPa] and strain from the shifted origin, or why not: `not-reached`, `starts-beyond`.
  * @throws {@link InputError} `not-finite`, `out-of-range`, `not-positive`, `unequal-lengths`, `missing`, `unknown-option`.
  *
@@ -110,6 +111,6 @@ export function proofStrength(curve: CurveColumns, line: ProofLine): Outcome<Pro
   requireOptions('proofStrength', line, ['modulus', 'strainShift', 'offset'], 'line');
   const slope = requirePositive('proofStrength', 'line.modulus', line.modulus);
   const shift = requireFinite('proofStrength', 'line.strainShift', line.strainShift ?? 0);
-  const offset = requirePositive('proofStrength', 'line.offset', line.offset ?? PROOF_OFFSET);
+  const offset = requireExtension('proofStrength', 'line.offset', line.offset ?? PROOF_OFFSET);
   return proofStrengthKernel(checked, slope, shift, offset, 0, endOfPlateau(checked.stress));
 }

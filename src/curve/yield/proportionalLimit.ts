@@ -1,6 +1,7 @@
 import {
   failure,
   requireBetween,
+  requireExtension,
   requireFinite,
   requireNonNegative,
   requireOneOf,
@@ -30,7 +31,7 @@ export interface ProportionalLine {
   readonly strainShift?: number | undefined;
   /** Default `offset`. */
   readonly definition?: ProportionalDefinition | undefined;
-  /** Of `offset`: plastic extension [mm/mm]; default 0.0001 (Rp0.01). */
+  /** Of `offset`: plastic extension [mm/mm], 0.05 at most; default 0.0001 (Rp0.01). */
   readonly offset?: number | undefined;
   /** Of `tangent`: share of the slope that the tangent falls to; default 0.9. */
   readonly tangentShare?: number | undefined;
@@ -167,7 +168,7 @@ export function proportionalLimit(curve: CurveColumns, line: ProportionalLine): 
   const task = {
     slope,
     shift,
-    offset: requirePositive(from, 'line.offset', line.offset ?? 0.0001),
+    offset: requireExtension(from, 'line.offset', line.offset ?? 0.0001),
     tangentShare: requireBetween(from, 'line.tangentShare', line.tangentShare ?? 0.9, 0, 1),
     residual,
     first,

@@ -1,8 +1,8 @@
 import {
   failure,
+  requireExtension,
   requireFinite,
   requireOptions,
-  requirePositive,
   success,
   type CurveColumns,
   type Outcome,
@@ -14,7 +14,7 @@ import { requireCurve } from '../requireCurve.js';
 
 /** Where a total-extension strength is read. */
 export interface TotalExtension {
-  /** Total extension from the shifted origin [mm/mm]; default 0.005. */
+  /** Total extension from the shifted origin [mm/mm], 0.05 at most; default 0.005. */
   readonly totalExtension?: number | undefined;
   /** Strain where the elastic line meets zero stress [mm/mm]; default 0. */
   readonly strainShift?: number | undefined;
@@ -45,7 +45,7 @@ export function totalExtensionStrengthKernel(
  * Of little use on raw crosshead travel: the strain of the frame is in it.
  *
  * @param curve - Strain [mm/mm] and stress [MPa] as recorded, at least 2 samples, finite.
- * @param where - `totalExtension` [mm/mm] above 0, default 0.005; `strainShift` [mm/mm], default 0.
+ * @param where - `totalExtension` [mm/mm] above 0 and 0.05 at most, default 0.005; `strainShift` [mm/mm], default 0.
  * @returns Stress [MPa] and strain from the shifted origin, or `not-reached`.
  * @throws {@link InputError} `not-finite`, `out-of-range`, `not-positive`, `unequal-lengths`, `unknown-option`.
  *
@@ -60,7 +60,7 @@ export function totalExtensionStrength(curve: CurveColumns, where: TotalExtensio
   const from = 'totalExtensionStrength';
   const checked = requireCurve(from, curve);
   requireOptions(from, where, ['totalExtension', 'strainShift'], 'where');
-  const total = requirePositive(from, 'where.totalExtension', where.totalExtension ?? 0.005);
+  const total = requireExtension(from, 'where.totalExtension', where.totalExtension ?? 0.005);
   const shift = requireFinite(from, 'where.strainShift', where.strainShift ?? 0);
   return totalExtensionStrengthKernel(checked, total, shift, checked.strain.length);
 }

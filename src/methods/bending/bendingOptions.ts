@@ -3,6 +3,7 @@ import {
   InputError,
   isDivisor,
   requireBetween,
+  requireExtensions,
   requireOptions,
   LARGEST_READING,
   requireColumn,
@@ -29,7 +30,7 @@ import type { TestInfo } from '../common/MethodResult.js';
 import { requireSpikeRepair, type SpikeRepair } from '../common/spikeRepair.js';
 import type { TensionThresholds } from '../evaluation/tensionOptions.js';
 import { requireTest } from '../common/testInfo.js';
-import { lineThresholds, requireStrains, requireThresholds, type LineThresholdName } from '../common/thresholds.js';
+import { lineThresholds, requireThresholds, type LineThresholdName } from '../common/thresholds.js';
 
 /** Thresholds of findings of a bending test: common practice where no standard is named. */
 export interface BendingThresholds extends Pick<TensionThresholds, LineThresholdName> {
@@ -43,7 +44,7 @@ export interface BendingThresholds extends Pick<TensionThresholds, LineThreshold
 
 /** Options of {@link analyseBending}. */
 export interface BendingOptions {
-  /** Plastic strains of the outer fibre for the proof strengths [mm/mm]; default `[0.002]`. */
+  /** Plastic strains of the outer fibre for the proof strengths [mm/mm], each 0.05 at most; default `[0.002]`. */
   readonly offsets?: ArrayLike<number> | undefined;
   /** The two strains of the chord [mm/mm]; default `[0.0005, 0.0025]`. */
   readonly chord?: readonly [number, number] | undefined;
@@ -113,7 +114,7 @@ export function requireBendingOptions(from: string, options: BendingOptions) {
     requireFrameCompliance(from, `options.${name}`, options[name]),
   );
   return {
-    offsets: requireStrains(from, 'options.offsets', options.offsets, [PROOF_OFFSET]),
+    offsets: requireExtensions(from, 'options.offsets', options.offsets, [PROOF_OFFSET]),
     offsetsAsked: options.offsets !== undefined,
     totalExtensions: [],
     chord: requireChord(from, [low, high], ['options.chord[0]', 'options.chord[1]']),

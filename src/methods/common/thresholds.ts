@@ -1,4 +1,4 @@
-import { requireColumn, requireObject, requireOptions, requirePositive } from '../../base/index.js';
+import { requireObject, requireOptions, requirePositive } from '../../base/index.js';
 import { linearLimits, type LinearLimits } from '../../curve/index.js';
 
 /** @internal Thresholds that every method with an elastic line has, when nothing is asked; documented with {@link TensionThresholds}. */
@@ -42,7 +42,3 @@ export function requireThresholds<T extends Readonly<Record<string, number>>>(
   for (const [name, value] of own) requirePositive(from, `${path}.${name}`, value);
   return { ...defaults, ...Object.fromEntries(own) };
 }
-
-/** @internal A list of strains above 0, or its default. */
-export const requireStrains = (from: string, path: string, given: ArrayLike<number> | undefined, otherwise: readonly number[]): number[] =>
-  given === undefined ? [...otherwise] : [...requireColumn(from, path, given, { least: 0, positive: true })];

@@ -2,6 +2,7 @@ import {
   PROOF_OFFSET,
   requireBetween,
   requireBoolean,
+  requireExtensions,
   requireObject,
   requireOptions,
   requirePositive,
@@ -19,7 +20,7 @@ import type { TestInfo } from '../common/MethodResult.js';
 import { requireSpikeRepair, type SpikeRepair } from '../common/spikeRepair.js';
 import type { TensionThresholds } from '../evaluation/tensionOptions.js';
 import { requireTest } from '../common/testInfo.js';
-import { lineThresholds, requireStrains, requireThresholds, type LineThresholdName } from '../common/thresholds.js';
+import { lineThresholds, requireThresholds, type LineThresholdName } from '../common/thresholds.js';
 
 /** Thresholds of findings of a compression test: common practice where no standard is named. */
 export interface CompressionThresholds extends Pick<TensionThresholds, LineThresholdName> {
@@ -41,9 +42,9 @@ export interface CompressionThresholds extends Pick<TensionThresholds, LineThres
 
 /** Options of {@link analyseCompression}. */
 export interface CompressionOptions {
-  /** Plastic strains of the yield strengths [mm/mm]; default `[0.002]`. */
+  /** Plastic strains of the yield strengths [mm/mm], each 0.05 at most; default `[0.002]`. */
   readonly offsets?: ArrayLike<number> | undefined;
-  /** Total strains at which the stress is given [mm/mm]; default `[0.05, 0.1]`. */
+  /** Total strains at which the stress is given [mm/mm], each 1 at most; default `[0.05, 0.1]`. */
   readonly strains?: ArrayLike<number> | undefined;
   /** How the elastic window is chosen. */
   readonly modulus?: ModulusOptions | undefined;
@@ -76,8 +77,8 @@ export type CompressionSettings = ReturnType<typeof requireCompressionOptions>;
 export function requireCompressionOptions(from: string, options: CompressionOptions) {
   requireOptions(from, options, ['offsets', 'strains', 'modulus', 'frameCompliance', 'friction', 'repairs', 'test', 'thresholds']);
   return {
-    offsets: requireStrains(from, 'options.offsets', options.offsets, [PROOF_OFFSET]),
-    totalExtensions: requireStrains(from, 'options.strains', options.strains, [0.05, 0.1]),
+    offsets: requireExtensions(from, 'options.offsets', options.offsets, [PROOF_OFFSET]),
+    totalExtensions: requireExtensions(from, 'options.strains', options.strains, [0.05, 0.1], 1),
     window: requireModulusOptions(from, options.modulus ?? {}, 'options.modulus'),
     frameCompliance: requireFrameCompliance(from, 'options.frameCompliance', options.frameCompliance),
     friction: options.friction === undefined ? undefined : requireBetween(from, 'options.friction', options.friction, 0, 0.577),

@@ -1,4 +1,4 @@
-import { PROOF_OFFSET, requireNonNegative, requireOneOf, requireOptions } from '../../base/index.js';
+import { PROOF_OFFSET, requireExtensions, requireNonNegative, requireOneOf, requireOptions } from '../../base/index.js';
 import {
   lowerYieldRules,
   requireFrameCompliance,
@@ -16,7 +16,7 @@ import { requireRepairs, type Repairs } from '../../record/index.js';
 import type { TestInfo } from '../common/MethodResult.js';
 import type { TensionUncertainty } from './tensionUncertainty.js';
 import { requireTest } from '../common/testInfo.js';
-import { lineThresholds, requireStrains, requireThresholds } from '../common/thresholds.js';
+import { lineThresholds, requireThresholds } from '../common/thresholds.js';
 
 /** Thresholds of findings: common practice where no standard is named. */
 export interface TensionThresholds {
@@ -68,9 +68,9 @@ export const defaultThresholds = {
 
 /** Options of an analysis of a curve. */
 export interface CurveAnalysisOptions {
-  /** Plastic extensions of the proof strengths [mm/mm]; default `[0.002]`. */
+  /** Plastic extensions of the proof strengths [mm/mm], each 0.05 at most; default `[0.002]`. */
   readonly offsets?: ArrayLike<number> | undefined;
-  /** Total extensions of the Rt strengths [mm/mm]; default `[0.005]`. */
+  /** Total extensions of the Rt strengths [mm/mm], each 0.05 at most; default `[0.005]`. */
   readonly totalExtensions?: ArrayLike<number> | undefined;
   /** How the elastic window is chosen. */
   readonly modulus?: ModulusOptions | undefined;
@@ -117,8 +117,8 @@ export interface TensionSettings {
 export function requireTensionOptions(from: string, options: TensionOptions, names: readonly string[]): TensionSettings {
   requireOptions(from, options, names);
   return {
-    offsets: requireStrains(from, 'options.offsets', options.offsets, [PROOF_OFFSET]),
-    totalExtensions: requireStrains(from, 'options.totalExtensions', options.totalExtensions, [0.005]),
+    offsets: requireExtensions(from, 'options.offsets', options.offsets, [PROOF_OFFSET]),
+    totalExtensions: requireExtensions(from, 'options.totalExtensions', options.totalExtensions, [0.005]),
     window: requireModulusOptions(from, options.modulus ?? {}, 'options.modulus'),
     proportionalLimit: requireOneOf(from, 'options.proportionalLimit', options.proportionalLimit ?? 'offset', [
       'offset',

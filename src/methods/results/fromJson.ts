@@ -48,6 +48,31 @@ function revive(fields: Fields, [name, ...rest]: readonly string[]): void {
     fields[name] = Object.fromEntries(Object.entries(one).map(([key, column]) => [key, columnOf(`${name}.${key}`, column)]));
 }
 
+const bad = (rule: string, received: unknown): InputError => new InputError('fromJson', 'text', 'wrong-type', rule, received);
+
+/** @internal A result from what its JSON text holds, which becomes a part of the result. */
+export function fromParsed(parsed: unknown, method?: AnyResult['method'], text: unknown = parsed): AnyResult {
+  if (typeof parsed !== 'object' || parsed === null || !('schemaVersion' in parsed)) throw bad('must be a result with schemaVersion', text);
+  const { schemaVersion: found, ...result } = parsed as Record<string, unknown>;
+  if (found !== schemaVersion)
+    throw new InputError(
+      'fromJson',
+      'schemaVersion',
+      'out-of-range',
+      `must be ${schemaVersion}, the layout that this version reads`,
+      found,
+    );
+  const own = methods.find((one) => one === result['method']);
+  if (own === undefined || (method !== undefined && own !== method))
+    throw bad(`must be a result of the method ${method ?? methods.join(' or ')}`, result['method']);
+  const first = own === 'replicates' ? 'properties' : resultColumns[own][0]?.split('.')[0];
+  if (first !== undefined && own !== 'shear' && !(first in result)) throw bad(`must be a result with ${first}`, text);
+  for (const group of resultColumns[own]) revive(result, group.split('.'));
+  requireQuantities(result, '');
+  const whole: object = result;
+  return whole as AnyResult;
+}
+
 /**
  * A result from the text that {@link toJson} made.
  *
@@ -79,7 +104,6 @@ export function fromJson(text: string): TensionResult;
  */
 export function fromJson<Method extends AnyResult['method']>(text: string, method: Method): Extract<AnyResult, Record<'method', Method>>;
 export function fromJson(text: string, method?: AnyResult['method']): AnyResult {
-  const bad = (rule: string, received: unknown) => new InputError('fromJson', 'text', 'wrong-type', rule, received);
   if (method !== undefined) requireOneOf('fromJson', 'method', method, methods);
   if (typeof text !== 'string') throw bad('must be text', text);
   let parsed: unknown;
@@ -88,23 +112,5 @@ export function fromJson(text: string, method?: AnyResult['method']): AnyResult 
   } catch {
     throw bad('must be JSON', text);
   }
-  if (typeof parsed !== 'object' || parsed === null || !('schemaVersion' in parsed)) throw bad('must be a result with schemaVersion', text);
-  const { schemaVersion: found, ...result } = parsed as Record<string, unknown>;
-  if (found !== schemaVersion)
-    throw new InputError(
-      'fromJson',
-      'schemaVersion',
-      'out-of-range',
-      `must be ${schemaVersion}, the layout that this version reads`,
-      found,
-    );
-  const own = methods.find((one) => one === result['method']);
-  if (own === undefined || (method !== undefined && own !== method))
-    throw bad(`must be a result of the method ${method ?? methods.join(' or ')}`, result['method']);
-  const first = own === 'replicates' ? 'properties' : resultColumns[own][0]?.split('.')[0];
-  if (first !== undefined && own !== 'shear' && !(first in result)) throw bad(`must be a result with ${first}`, text);
-  for (const group of resultColumns[own]) revive(result, group.split('.'));
-  requireQuantities(result, '');
-  const whole: object = result;
-  return whole as AnyResult;
+  return fromParsed(parsed, method, text);
 }

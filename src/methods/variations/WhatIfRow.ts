@@ -58,7 +58,7 @@ export interface WhatIfRow {
 export interface WhatIfOptions {
   /** Bands of stress for the elastic line, as shares of ReH, else of the first proof strength, else of Rm; default 10 to 40, 20 to 50, 30 to 60 %. */
   readonly bands?: readonly (readonly [number, number])[] | undefined;
-  /** Plastic extensions [mm/mm]; default 0.1, 0.2, 0.5 and 1 %. */
+  /** Plastic extensions [mm/mm], each 0.05 at most; default 0.1, 0.2, 0.5 and 1 %. */
   readonly offsets?: ArrayLike<number> | undefined;
   /** Doubt of the frame's compliance, of itself [1]; from 0 to 1; default the one that the options of the test state, at most 1, else 0.1. */
   readonly complianceDoubt?: number | undefined;

@@ -1,9 +1,17 @@
-import { InputError, requireBetween, requireList, requireObject, requireOptions, requirePair, type Quantity } from '../../base/index.js';
+import {
+  InputError,
+  requireBetween,
+  requireExtensions,
+  requireList,
+  requireObject,
+  requireOptions,
+  requirePair,
+  type Quantity,
+} from '../../base/index.js';
 import type { WindowChoice } from '../../curve/index.js';
 import { requireInput } from '../../uncertainty/index.js';
 import { evaluateAgain, type Changed, type EvaluatedValues } from './evaluateAgain.js';
 import { recordedCurve } from './recordedCurve.js';
-import { requireStrains } from '../common/thresholds.js';
 import { requireTensionOptions, tensionOptionNames, type TensionOptions, type TensionSettings } from '../evaluation/tensionOptions.js';
 import type { TensionResult } from '../evaluation/TensionResult.js';
 import type { WhatIfChange, WhatIfOptions, WhatIfRow } from './WhatIfRow.js';
@@ -90,7 +98,7 @@ function requireWhatIf(result: TensionResult, options: WhatIfOptions) {
       if (high <= low) throw new InputError(FROM, `options.bands[${i}][1]`, 'not-increasing', 'must be above the one before', high);
       return [low, high] as const;
     }),
-    offsets: requireStrains(FROM, 'options.offsets', options.offsets, OFFSETS),
+    offsets: requireExtensions(FROM, 'options.offsets', options.offsets, OFFSETS),
     doubt: requireBetween(FROM, 'options.complianceDoubt', options.complianceDoubt ?? statedDoubt(asked) ?? DOUBT, 0, 1),
   };
 }

@@ -6,6 +6,7 @@ import { html, type Html } from './html.js';
 import { shownAs, type PageTable } from './MethodPage.js';
 import { pages } from './pageOf.js';
 import { bullets, cautionsPart, inventedBox, outside, provenancePart, sectionOf, tableOf, trailPart } from './pageParts.js';
+import type { TextTable } from './planSheet.js';
 import type { Presentation } from '../words/presentation.js';
 import { shownUnit } from '../words/shownUnit.js';
 
@@ -56,8 +57,9 @@ function testsTable({ tests, provenance }: ReplicatesResult, { say, number }: Pr
   };
 }
 
-function propertiesTable({ properties, provenance }: ReplicatesResult, show: Presentation): PageTable {
-  const { say, number, percent, term, doubt, beside, alike } = show;
+/** @internal Each property over the tests. */
+export function propertiesTable({ properties, provenance }: ReplicatesResult, show: Presentation): TextTable {
+  const { say, percent, term, doubt, beside, alike } = show;
   const { confidence = 0.95, content = 0.9 } = provenance.options as { readonly confidence?: number; readonly content?: number };
   return {
     heading: say('Results'),
@@ -83,15 +85,15 @@ function propertiesTable({ properties, provenance }: ReplicatesResult, show: Pre
       const { symbol, name, summary, tolerance } = property;
       const { unit, factor } = wayOf(property, show);
       const { mean, interval, standardDeviation, coefficientOfVariation: variation, minimum, maximum } = summary;
-      const [least, most, limit] = alike(
-        [minimum, maximum, tolerance?.lower].map((value) => value && value * factor),
+      const [middle, least, most, limit] = alike(
+        [mean, minimum, maximum, tolerance?.lower].map((value) => value && value * factor),
         4,
       );
       return [
         symbol,
         term(name),
         String(summary.n),
-        interval === undefined ? number(mean * factor, 4) : beside(mean * factor, interval.halfWidth * factor, 4),
+        interval === undefined || interval.halfWidth === 0 ? (middle ?? '') : beside(mean * factor, interval.halfWidth * factor, 4),
         interval === undefined ? '' : `±\u00a0${doubt(interval.halfWidth * factor)}`,
         standardDeviation === undefined ? '' : doubt(standardDeviation * factor),
         variation === undefined ? '' : percent(variation, 2),

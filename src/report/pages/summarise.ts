@@ -3,6 +3,7 @@ import type { CurveResult, TestResult } from '../../methods/index.js';
 import { powerOfTen, stepOfFigures } from '../../numeric/index.js';
 import { roundingStep, roundResult, type HalfRule, type RoundedValue, type RoundingRule } from '../../statistics/index.js';
 import type { ShownQuantity } from './MethodPage.js';
+import { frameLeftOut } from './frameLeftOut.js';
 import { pageOf } from './pageOf.js';
 import { presentation, presentationOptions, type Presentation, type PresentationOptions } from '../words/presentation.js';
 
@@ -38,6 +39,8 @@ export interface SummaryRow {
   readonly expandedUncertainty?: number | undefined;
   /** Coverage factor k: by the degrees of freedom of the budget, else 2. */
   readonly coverageFactor?: number | undefined;
+  /** What that uncertainty leaves out although it decides: the frame, where its compliance came without an uncertainty. */
+  readonly leftOut?: string | undefined;
   /** Where the rule stands. */
   readonly source: string;
   /** What must be said beside the value: that its strain is of the crosshead. */
@@ -113,7 +116,8 @@ export function summarise(result: TestResult | CurveResult, options: SummaryOpti
   requireOneOf(from, 'options.half', half, ['even', 'up']);
   const show: Presentation = presentation(from, options);
   const budgets = 'uncertainty' in result ? result.uncertainty : undefined;
-  return page.quantities(result).map(({ field, quantity, unit, factor, step, stamp }) => {
+  return page.quantities(result).map((one) => {
+    const { field, quantity, unit, factor, step, stamp } = one;
     const other = show.unit({ unit, factor });
     const value = quantity.value * other.factor;
     const shown = rounded(value, { factor, step }, other.factor / factor, options);
@@ -128,6 +132,9 @@ export function summarise(result: TestResult | CurveResult, options: SummaryOpti
       rounded: shown.rounded,
       step: shown.step,
       ...(u === undefined ? {} : uncertain(u * other.factor, budgets?.[quantity.symbol]?.coverageFactor ?? 2)),
+      ...(frameLeftOut(result, one)
+        ? { leftOut: show.say('u leaves out the frame: its compliance was given without an uncertainty') }
+        : {}),
       source: show.term(quantity.source),
       ...(stamp === undefined ? {} : { stamp: show.say(stamp) }),
     };

@@ -98,7 +98,7 @@ function resultsTable(rows: readonly SummaryRow[], words: string, { say, doubt }
     kinds: ['short', undefined, 'number', 'short', 'number', 'number', 'source'],
     rows: rows.map((row) => [
       row.symbol,
-      html`${row.name}${row.stamp === undefined ? [] : html`<span class="stamp">${row.stamp}</span>`}`,
+      html`${row.name}${[row.stamp, row.leftOut].flatMap((one) => (one === undefined ? [] : [html`<span class="stamp">${one}</span>`]))}`,
       row.text,
       row.unit,
       two(row.standardUncertainty),

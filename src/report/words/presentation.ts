@@ -88,6 +88,9 @@ const TINY = 1e-5;
 /** Decimals with which a number has two significant figures. */
 const decimalsOf = (value: number): number => Math.max(0, 1 - Math.floor(Math.log10(Math.abs(Number(value.toPrecision(2))))));
 
+/** @internal Digits of which none is left but zeros have no sign. */
+export const unsigned = (digits: string): string => (Number(digits) === 0 ? digits.replace('-', '') : digits);
+
 /** @internal Words and units for one reader; refuses what is no language and no system of units. */
 export function presentation(from: string, { language = english, units = 'SI', appearance = 'light' }: FigureOptions = {}): Presentation {
   requireLanguage(from, language);
@@ -112,7 +115,7 @@ export function presentation(from: string, { language = english, units = 'SI', a
       const two = Number(u.toPrecision(2));
       return digits(Math.abs(two) < TINY ? two.toExponential(1) : two.toFixed(decimalsOf(u)));
     },
-    beside: (value, u, figures) => (Math.abs(u) < TINY ? number(value, figures) : digits(value.toFixed(decimalsOf(u)))),
+    beside: (value, u, figures) => (Math.abs(u) < TINY ? number(value, figures) : digits(unsigned(value.toFixed(decimalsOf(u))))),
     alike: (values, figures) => {
       const largest = Math.max(...values.map((value) => Math.abs(value ?? 0)));
       // powers of ten have no decimals in common

@@ -1,0 +1,70 @@
+import type { PropertyDifference, ResultComparison, TestResult } from '../../methods/index.js';
+import { presentation, unsigned, type Presentation, type PresentationOptions } from '../words/presentation.js';
+import { shownUnit } from '../words/shownUnit.js';
+import { summarise, type SummaryRow } from './summarise.js';
+
+/** @internal Two results against each other for a terminal: rows of text under their columns. */
+export interface ComparisonInWords {
+  readonly columns: readonly string[];
+  readonly rows: readonly (readonly string[])[];
+  /** What is not the same of record, piece, options and version, under the names of both; empty where nothing is. */
+  readonly differences: readonly (readonly string[])[];
+}
+
+const NONE = '–';
+/** Relative difference up to which two numbers are one. */
+const SAME = 1e-12;
+
+/** Names of the tests where they tell them apart. */
+function namesOf({ tests }: ResultComparison, { say }: Presentation): readonly [string, string] {
+  const [first, second] = tests.map(({ identity }) => identity);
+  const number = (k: number): string => say('Result {number}', { number: k });
+  return first === second ? [number(1), number(2)] : [first ?? number(1), second ?? number(2)];
+}
+
+/** A value as the report of its result rounds it; one that the report does not show has the figures of its pages. */
+function textOf(value: number, symbol: string, rows: readonly SummaryRow[] | undefined, { number }: Presentation): string {
+  const row = rows?.find((one) => one.symbol === symbol && Math.abs(one.value - value) <= SAME * Math.abs(value));
+  return row?.text ?? number(value, 4);
+}
+
+function rowOf(one: PropertyDifference, [first, second]: readonly (readonly SummaryRow[])[], show: Presentation): string[] {
+  const { unit, factor } = show.unit(shownUnit(one.symbol, one.unit));
+  const { symbol, difference, relativeDifference, standardUncertainty: u, inUncertainties } = one;
+  const value = (own: number | undefined, rows: readonly SummaryRow[] | undefined): string =>
+    own === undefined ? NONE : textOf(own * factor, symbol, rows, show);
+  return [
+    symbol,
+    unit,
+    value(one.first, first),
+    value(one.second, second),
+    difference === undefined
+      ? NONE
+      : u === undefined
+        ? show.number(difference * factor, 3)
+        : show.beside(difference * factor, u * factor, 3),
+    relativeDifference === undefined ? NONE : show.percent(Number(relativeDifference.toFixed(5))),
+    u === undefined ? NONE : show.doubt(u * factor),
+    inUncertainties === undefined ? NONE : show.digits(unsigned(inUncertainties.toFixed(2))),
+  ];
+}
+
+/** @internal Two results against each other in the language and units of one reader: values as the report of each rounds them, their difference from the unrounded ones. */
+export function comparisonInWords(
+  comparison: ResultComparison,
+  results: readonly TestResult[],
+  options: PresentationOptions = {},
+): ComparisonInWords {
+  const show = presentation('comparisonInWords', options);
+  const { say } = show;
+  const names = namesOf(comparison, show);
+  const summaries = results.map((result) => summarise(result, options));
+  const labels = { record: say('Record'), piece: say('Test piece'), options: say('Options'), version: say('Version') } as const;
+  const { differences } = comparison;
+  const told = differences.map(({ of, name, first, second }) => [labels[of], name, first ?? say('not given'), second ?? say('not given')]);
+  return {
+    columns: [say('Symbol'), say('Unit'), ...names, say('Difference'), '', 'u', say('Difference over u')],
+    rows: comparison.properties.map((one) => rowOf(one, summaries, show)),
+    differences: told.length === 0 ? [] : [['', '', ...names], ...told],
+  };
+}
