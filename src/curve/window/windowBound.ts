@@ -1,7 +1,7 @@
 import { beaten } from './windowBeaten.js';
 import { tieOf, type Incumbent } from './windowIncumbent.js';
 import { levelExcess } from './windowLevel.js';
-import { squaresAbout } from './windowLine.js';
+import { squaresOfSums } from './windowLine.js';
 import { greatest, ROUNDING, type WindowMoments } from './windowMoments.js';
 import type { WindowTask } from './windowTask.js';
 import type { WindowTree } from './windowTree.js';
@@ -67,7 +67,7 @@ const LEVEL = 16;
 
 /** Step 6, in any order of x: the most that T is over part of the samples between two edges, whose x lie within a width. */
 const cauchyBound = (sums: Float64Array, from: number, to: number, count: number, c: number, d: number, width: number): number =>
-  (width / 2) * Math.sqrt(Math.max(0, count * squaresAbout(sums, from, to, count, c, d)));
+  (width / 2) * Math.sqrt(Math.max(0, count * squaresOfSums(sums, from, to, count, c, d)));
 
 /**
  * @internal True where no window that starts within node a and ends within node b, both of `size` blocks, can be the best. In one piece, for a call

@@ -19,7 +19,7 @@ export function lineOfSums(sums: Float64Array, from: number, to: number, count: 
 }
 
 /** @internal Sum of (r - c - d x)² over so many samples between two places of the same sums; rounding may leave it below 0. */
-export function squaresAbout(sums: Float64Array, from: number, to: number, count: number, c: number, d: number): number {
+export function squaresOfSums(sums: Float64Array, from: number, to: number, count: number, c: number, d: number): number {
   const x = sums[to]! - sums[from]!;
   const r = sums[to + 1]! - sums[from + 1]!;
   const xx = sums[to + 2]! - sums[from + 2]!;

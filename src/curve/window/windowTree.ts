@@ -1,5 +1,5 @@
 import type { Incumbent } from './windowIncumbent.js';
-import { lineOfSums, squaresAbout } from './windowLine.js';
+import { lineOfSums, squaresOfSums } from './windowLine.js';
 import type { WindowMoments } from './windowMoments.js';
 
 /**
@@ -37,7 +37,7 @@ export function windowTree(moments: WindowMoments, samples: number, { first, las
     const edge = sum;
     sum += r - c * count - d * x;
     // between its edges a running sum strays by no more than half the sum of |r - c - d x|, which is at most the root of n times that of squares
-    const stray = Math.sqrt(size * Math.max(0, squaresAbout(sums, p, p + 5, count, c, d))) / 2;
+    const stray = Math.sqrt(size * Math.max(0, squaresOfSums(sums, p, p + 5, count, c, d))) / 2;
     lowest[width + block] = (sum < edge ? sum : edge) - stray;
     highest[width + block] = (sum > edge ? sum : edge) + stray;
   }
