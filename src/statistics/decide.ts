@@ -58,6 +58,14 @@ function requireArguments(measured: Measured, specification: Specification): voi
     throw new InputError(FROM, 'specification.upper', 'out-of-range', 'must not be below lower', upper);
 }
 
+/** By the limits alone: of the guard band, then of the specification, then those drawn out by the guard. */
+function verdictOf(value: number, lower: number, upper: number, guard: number): Decision['verdict'] {
+  const within = (low: number, high: number) => value >= low && value <= high;
+  if (within(lower + guard, upper - guard)) return 'pass';
+  if (within(lower, upper)) return 'conditional-pass';
+  return within(lower - guard, upper + guard) ? 'conditional-fail' : 'fail';
+}
+
 /** Doubts that a pass cannot be bare with. */
 const conditions: ReadonlySet<string> = new Set(['decision-on-travel', 'decision-for-structure', 'limit-of-other-size']);
 
@@ -126,15 +134,7 @@ export function decide(measured: Measured, specification: Specification): Outcom
 
   const factor = specification.guardFactor ?? normalQuantile(0.95);
   const guard = rule === 'guarded' ? factor * u : 0;
-  const within = (low: number, high: number) => compared >= low && compared <= high;
-  const accepted = within(lower + guard, upper - guard);
-  const plain = accepted
-    ? 'pass'
-    : within(lower, upper)
-      ? 'conditional-pass'
-      : within(lower - guard, upper + guard)
-        ? 'conditional-fail'
-        : 'fail';
+  const plain = verdictOf(compared, lower, upper, guard);
 
   const clear = rule === 'guarded' && (plain === 'pass' || plain === 'fail');
   const reach = (specification.coverageFactor ?? 2) * u;
