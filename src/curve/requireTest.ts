@@ -9,11 +9,11 @@ import {
   type TestPiece,
   type UnbrokenPiece,
 } from '../base/index.js';
-import { LEAST_READINGS, motionOf, ofPiece, requireColumns } from '../record/index.js';
+import { LEAST_READINGS, motionColumn, ofPiece, requireColumns } from '../record/index.js';
 
 /** @internal Refuses a checked record in which no column of motion holds enough readings; a method may have its own name for the extension. */
 export function requireMotion(from: string, checked: TensionRecord, given: object, extension = 'extension'): void {
-  const column = motionOf(checked, ofPiece);
+  const column = motionColumn(checked, ofPiece);
   const measured = checked[column];
   if (!measured) throw new InputError(from, 'record', 'missing', `must have ${extension}, strain or travel`, Object.keys(given).join(', '));
   const readings = soundLength(measured);

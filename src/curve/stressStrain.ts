@@ -1,5 +1,5 @@
 import { soundLength, type StressStrainCurve, type TensionColumns, type TensionRecord, type UnbrokenPiece } from '../base/index.js';
-import { motionOf, ofPiece } from '../record/index.js';
+import { motionColumn, ofPiece } from '../record/index.js';
 import { requirePiece, requireRecord, type PieceLengths } from './requireTest.js';
 
 /** A curve with where its strain comes from. */
@@ -17,7 +17,7 @@ export interface RecordedCurve extends StressStrainCurve {
 /** @internal {@link stressStrain} on a checked record; into columns of at least as many samples, where they are given. */
 export function stressStrainKernel(record: TensionRecord, lengths: PieceLengths, into?: StressStrainCurve): RecordedCurve {
   const { force, travel } = record;
-  const column = motionOf(record, ofPiece);
+  const column = motionColumn(record, ofPiece);
   const extensometer = column === 'travel' ? undefined : record[column];
   const scale = column === 'extension' ? lengths.extensometerLength : 1;
   const reading = extensometer ? soundLength(extensometer) : 0;

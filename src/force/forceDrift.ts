@@ -9,6 +9,7 @@ import {
   requireText,
   type Finding,
 } from '../base/index.js';
+import { betweenPoints } from '../numeric/index.js';
 
 /** Errors of a force channel on one day. */
 export interface ForceErrors {
@@ -78,11 +79,9 @@ function requireErrors(path: string, given: ForceErrors) {
 
 /** Error at a force by straight lines between the checked ones; the nearest beyond them. */
 function errorAt({ force, error }: ReturnType<typeof requireErrors>, at: number): number {
+  const last = force.length - 1;
   if (at <= force[0]!) return error[0]!;
-  let k = 1;
-  while (k < force.length && force[k]! < at) k += 1;
-  if (k === force.length) return error[k - 1]!;
-  return error[k - 1]! + ((at - force[k - 1]!) / (force[k]! - force[k - 1]!)) * (error[k]! - error[k - 1]!);
+  return at >= force[last]! ? error[last]! : betweenPoints(force, error, at);
 }
 
 /**

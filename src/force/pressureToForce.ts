@@ -7,6 +7,7 @@ import {
   type PressureColumns,
   type TensionRecord,
 } from '../base/index.js';
+import { betweenPoints } from '../numeric/index.js';
 import { areaOf, efficiencyOf, type Cylinder } from './pistonArea.js';
 
 /** The pull that a spring-return cylinder keeps back, growing with travel. */
@@ -44,9 +45,7 @@ function tareOver({ x, y }: ReturnType<typeof requireTable>, travel: Float64Arra
   return travel.map((at, i) => {
     if (at < x[0]! || at > x[x.length - 1]!)
       throw new InputError(FROM, `travel[${i}]`, 'out-of-range', `must lie within tareForce.travel (${x[0]!} to ${x[x.length - 1]!})`, at);
-    let k = 1;
-    while (x[k]! < at) k += 1;
-    return y[k - 1]! + ((at - x[k - 1]!) / (x[k]! - x[k - 1]!)) * (y[k]! - y[k - 1]!);
+    return betweenPoints(x, y, at);
   });
 }
 

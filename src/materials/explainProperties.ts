@@ -57,6 +57,85 @@ function sentence(clause: string, factor: number, explains: readonly PropertyNam
   return `If ${clause}, ${words} would fit: the reading is ${times}.`;
 }
 
+/** What was measured of a metal, and what it is compared with. */
+interface Comparison {
+  readonly given: Properties;
+  /** The family that it should be of, or all of them. */
+  readonly candidates: readonly MaterialFamily[];
+  readonly frameInside: boolean;
+  readonly margin: number;
+}
+
+/** Families in which all of some properties lie. */
+const fitting = (some: Properties, families: readonly MaterialFamily[], frameInside: boolean): MaterialFamilyKey[] =>
+  families.filter((family) => outsideOf(some, family, frameInside, MARGIN).length === 0).map(({ key }) => key);
+
+/** Each property beside its range, in the family or in any metal. */
+function comparedWith({ given, frameInside, margin }: Comparison, family: MaterialFamily | undefined): ComparedProperty[] {
+  const compared: ComparedProperty[] = [];
+  for (const property of namesOf(given)) {
+    const range = family ? rangeOf(family, property) : anyMetal[property];
+    if (!range) continue;
+    const value = given[property]!;
+    const side = sideOf(value, range, margin);
+    // any slope can be that of a soft frame
+    const outside = side === 'low' && property === 'modulus' && frameInside && !family ? undefined : side;
+    compared.push(outside ? { property, value, range, outside } : { property, value, range });
+  }
+  return compared;
+}
+
+/** The mistake as a cause, where without it more properties fit than it takes out of their ranges. */
+function causeOf(
+  mistake: Mistake,
+  { given, candidates, frameInside, margin }: Comparison,
+  outside: readonly PropertyName[],
+): PropertyCause[] {
+  const mended = without(given, mistake);
+  const best = candidates.reduce((a, b) => (fitAll(mended, b, frameInside) > fitAll(mended, a, frameInside) ? b : a));
+  const still = outsideOf(mended, best, frameInside, margin);
+  const explains = outside.filter((name) => mended[name] !== undefined && mended[name] !== given[name] && !still.includes(name));
+  const broken = still.filter((name) => !outside.includes(name));
+  if (explains.length === 0 || broken.length >= explains.length) return [];
+  const factor = mistake.stress === 1 ? mistake.strain : mistake.stress;
+  return [
+    {
+      key: mistake.key,
+      about: mistake.about,
+      factor,
+      explains,
+      score: mistake.weight * fitAll(mended, best, frameInside),
+      families: fitting(mended, candidates, frameInside),
+      sentence: sentence(mistake.clause, factor, explains),
+      check: mistake.check,
+    },
+  ];
+}
+
+/** That the metal is of another family, where all that was measured fits one. */
+function anotherFamily({ given, frameInside }: Comparison, family: MaterialFamily, outside: readonly PropertyName[]): PropertyCause[] {
+  // a slope that holds the frame says nothing about the family
+  if (frameInside && outside.every((name) => name === 'modulus')) return [];
+  const families = fitting(
+    given,
+    materialFamilies.filter((other) => other !== family),
+    frameInside,
+  );
+  if (families.length === 0) return [];
+  return [
+    {
+      key: 'another-family',
+      about: 'method',
+      factor: 1,
+      explains: outside,
+      score: WRONG_FAMILY * Math.max(...families.map((key) => fitAll(given, materialFamily(key), frameInside))),
+      families,
+      sentence: `All that was measured fits ${list(families.map((key) => materialFamily(key).name))}.`,
+      check: 'Compare the marking of the bar and its certificate; density, magnetism and hardness tell families apart.',
+    },
+  ];
+}
+
 /**
  * Properties beside the usual ranges of a family of metals, and what may explain those that do not fit, likeliest first.
  *
@@ -91,70 +170,18 @@ export function explainProperties(properties: MeasuredProperties, options: Expla
   const margin = requirePositive(from, 'options.margin', options.margin ?? (one ? MARGIN : 1));
   const frameInside = how.strainFrom === 'travel' && how.frameRemoved !== true;
 
-  const compared: ComparedProperty[] = [];
-  for (const property of namesOf(given)) {
-    const range = one ? rangeOf(one, property) : anyMetal[property];
-    if (!range) continue;
-    const value = given[property]!;
-    const side = sideOf(value, range, margin);
-    // any slope can be that of a soft frame
-    const outside = side === 'low' && property === 'modulus' && frameInside && !one ? undefined : side;
-    compared.push(outside ? { property, value, range, outside } : { property, value, range });
-  }
+  const comparison: Comparison = { given, candidates: one ? [one] : materialFamilies, frameInside, margin };
+  const compared = comparedWith(comparison, one);
   const outside = compared.filter((each) => each.outside).map(({ property }) => property);
   if (outside.length === 0) return { compared, causes: [] };
+  const causes = mistakesOf(how).flatMap((mistake) => causeOf(mistake, comparison, outside));
   const sides = Object.fromEntries(compared.map((each) => [each.property, each.outside]));
-
-  const candidates = one ? [one] : materialFamilies;
-  /** Families in which all of some properties lie. */
-  const fitting = (some: Properties, families: readonly MaterialFamily[]): MaterialFamilyKey[] =>
-    families.filter((family) => outsideOf(some, family, frameInside, MARGIN).length === 0).map(({ key }) => key);
-
-  const causes: PropertyCause[] = [];
-  for (const mistake of mistakesOf(how)) {
-    const mended = without(given, mistake);
-    const best = candidates.reduce((a, b) => (fitAll(mended, b, frameInside) > fitAll(mended, a, frameInside) ? b : a));
-    const still = outsideOf(mended, best, frameInside, margin);
-    const explains = outside.filter((name) => mended[name] !== undefined && mended[name] !== given[name] && !still.includes(name));
-    const broken = still.filter((name) => !outside.includes(name));
-    if (explains.length === 0 || broken.length >= explains.length) continue;
-    const factor = mistake.stress === 1 ? mistake.strain : mistake.stress;
-    causes.push({
-      key: mistake.key,
-      about: mistake.about,
-      factor,
-      explains,
-      score: mistake.weight * fitAll(mended, best, frameInside),
-      families: fitting(mended, candidates),
-      sentence: sentence(mistake.clause, factor, explains),
-      check: mistake.check,
-    });
-  }
-  for (const cause of candidates
-    .flatMap((family) => openCauses(given, family, how, frameInside, sides).map((open) => ({ ...open, families: [family.key] })))
-    .sort((a, b) => b.score - a.score)) {
-    const { clause, ...rest } = cause;
-    if (!causes.some(({ key }) => key === cause.key)) causes.push({ ...rest, sentence: sentence(clause, cause.factor, cause.explains) });
-  }
-  // a slope that holds the frame says nothing about the family
-  if (one && !(frameInside && outside.every((name) => name === 'modulus'))) {
-    const families = fitting(
-      given,
-      materialFamilies.filter((family) => family !== one),
-    );
-    const names = families.map((key) => materialFamily(key).name);
-    if (families.length > 0)
-      causes.push({
-        key: 'another-family',
-        about: 'method',
-        factor: 1,
-        explains: outside,
-        score: WRONG_FAMILY * Math.max(...families.map((key) => fitAll(given, materialFamily(key), frameInside))),
-        families,
-        sentence: `All that was measured fits ${list(names)}.`,
-        check: 'Compare the marking of the bar and its certificate; density, magnetism and hardness tell families apart.',
-      });
-  }
+  const open = comparison.candidates
+    .flatMap((family) => openCauses(given, family, how, frameInside, sides).map((cause) => ({ ...cause, families: [family.key] })))
+    .sort((a, b) => b.score - a.score);
+  for (const { clause, ...cause } of open)
+    if (!causes.some(({ key }) => key === cause.key)) causes.push({ ...cause, sentence: sentence(clause, cause.factor, cause.explains) });
+  if (one) causes.push(...anotherFamily(comparison, one, outside));
   const ranked = causes.filter(({ score, explains }) => score >= LEAST_SCORE && explains.length > 0);
   return { compared, causes: ranked.sort((a, b) => b.score - a.score) };
 }

@@ -65,22 +65,61 @@ function stepFor({ normal, gradient }: Sums, free: readonly boolean[], damping: 
   return { step, inverse, fall };
 }
 
+/** Parameters within their bounds. */
+const boundedBy =
+  ({ lowest, highest }: GaussNewtonTask) =>
+  (values: readonly number[]): number[] =>
+    values.map((one, k) => Math.min(Math.max(one, lowest[k]!), highest[k]!));
+
+/** Which parameters may move: those on a bound that the sum pushes outwards are held. */
+const freeAt = ({ lowest, highest }: GaussNewtonTask, parameters: readonly number[], { gradient }: Sums): boolean[] =>
+  parameters.map((one, k) => {
+    const low = one <= lowest[k]! && (gradient[k]! <= 0 || lowest[k] === highest[k]);
+    return !low && !(one >= highest[k]! && gradient[k]! >= 0);
+  });
+
+/** Where a walk stands: the parameters, the sums there, and the step from there. */
+interface Place {
+  readonly parameters: readonly number[];
+  readonly here: Sums;
+  readonly known: NonNullable<ReturnType<typeof stepFor>>;
+}
+
+/** The last digits: the sum cannot resolve them, `flat` being what rounding does to it; the steps can. */
+function lastDigits(task: GaussNewtonTask, from: Place, flat: number): Place {
+  const within = boundedBy(task);
+  let { parameters, here, known } = from;
+  let size = Infinity;
+  for (let k = 0; k < MOST; k += 1) {
+    const next = within(parameters.map((one, j) => one + known.step[j]!));
+    let step = 0;
+    for (let j = 0; j < next.length; j += 1) step = Math.max(step, Math.abs(next[j]! - parameters[j]!) / (Math.abs(next[j]!) || 1));
+    // a step within rounding needs no walk to show that it is, nor one whose successor will be: they fall by a constant factor
+    if (!(step < size) || step < STILL) break;
+    if (step * step < STILL * size && size < Infinity) return { parameters: next, here, known };
+    const there = task.sumsAt(next);
+    if (!(there.rest <= here.rest + flat)) break;
+    parameters = next;
+    here = there;
+    size = step;
+    const after = stepFor(here, freeAt(task, parameters, here), 0);
+    if (!after) break;
+    known = after;
+  }
+  return { parameters, here, known };
+}
+
 /**
  * @internal Least squares by Gauss-Newton steps from a good start, damped only where a step fails; bounds are kept by holding a parameter
  * that the sum pushes outwards. One walk over the points for each step.
  */
 export function gaussNewton(task: GaussNewtonTask): GaussNewtonEnd {
-  const { lowest, highest, sumsAt, samples, total } = task;
-  const within = (values: readonly number[]): number[] => values.map((one, k) => Math.min(Math.max(one, lowest[k]!), highest[k]!));
-  let parameters = within(task.start);
+  const { sumsAt, samples, total } = task;
+  const within = boundedBy(task);
+  let parameters: readonly number[] = within(task.start);
   let here = sumsAt(parameters);
   let damping = task.damping ?? 0;
   let iterations = 0;
-  const freeAt = ({ gradient }: Sums): boolean[] =>
-    parameters.map((one, k) => {
-      const low = one <= lowest[k]! && (gradient[k]! <= 0 || lowest[k] === highest[k]);
-      return !low && !(one >= highest[k]! && gradient[k]! >= 0);
-    });
   const end = (inverse: readonly number[] | undefined, converged: boolean): GaussNewtonEnd => ({
     parameters,
     residualSumOfSquares: here.rest,
@@ -89,7 +128,7 @@ export function gaussNewton(task: GaussNewtonTask): GaussNewtonEnd {
     converged,
   });
   while (iterations < MOST) {
-    const free = freeAt(here);
+    const free = freeAt(task, parameters, here);
     const plain = stepFor(here, free, 0);
     // what rounding does to the sum, and to residuals of nothing
     const flat = FLAT * here.rest + 1e-15 * Math.sqrt(here.rest) * Math.sqrt(total) + 1e-29 * total;
@@ -100,29 +139,9 @@ export function gaussNewton(task: GaussNewtonTask): GaussNewtonEnd {
       return end(plain.inverse, true);
     }
     if (plain && plain.fall <= flat) {
-      // the sum cannot resolve the last digits; the steps can
-      let known = plain;
-      let size = Infinity;
-      for (let k = 0; k < MOST; k += 1) {
-        const next = within(parameters.map((one, j) => one + known.step[j]!));
-        let step = 0;
-        for (let j = 0; j < next.length; j += 1) step = Math.max(step, Math.abs(next[j]! - parameters[j]!) / (Math.abs(next[j]!) || 1));
-        // a step within rounding needs no walk to show that it is, nor one whose successor will be: they fall by a constant factor
-        if (!(step < size) || step < STILL) break;
-        if (step * step < STILL * size && size < Infinity) {
-          parameters = next;
-          break;
-        }
-        const there = sumsAt(next);
-        if (!(there.rest <= here.rest + flat)) break;
-        parameters = next;
-        here = there;
-        size = step;
-        const after = stepFor(here, freeAt(here), 0);
-        if (!after) break;
-        known = after;
-      }
-      return end(known.inverse, true);
+      const last = lastDigits(task, { parameters, here, known: plain }, flat);
+      ({ parameters, here } = last);
+      return end(last.known.inverse, true);
     }
     iterations += 1;
     const { step } = (damping === 0 ? plain : stepFor(here, free, damping)) ?? { step: undefined };
@@ -137,6 +156,6 @@ export function gaussNewton(task: GaussNewtonTask): GaussNewtonEnd {
       damping = damping === 0 ? 1e-6 : damping * 10;
     }
   }
-  const last = stepFor(here, freeAt(here), 0);
+  const last = stepFor(here, freeAt(task, parameters, here), 0);
   return end(last?.inverse, false);
 }

@@ -1,4 +1,5 @@
 export { aboveSince } from './aboveSince.js';
+export { betweenPoints } from './betweenPoints.js';
 export { blockExtremes, type BlockExtremes } from './blockExtremes.js';
 export { cellMeans } from './cellMeans.js';
 export { choleskyFactor } from './choleskyFactor.js';

@@ -59,7 +59,7 @@ export { endExtensometer, type EndedRecord } from './checks/extensometerEnd.js';
 /** @internal */
 export { pausesOf } from './checks/findPauses.js';
 /** @internal */
-export { LEAST_READINGS, motionOf, ofDrive, ofPiece } from './survey/motionOf.js';
+export { LEAST_READINGS, motionColumn, ofDrive, ofPiece } from './survey/motionColumn.js';
 /** @internal */
 export { recordBlocks, type RecordBlocks } from './survey/recordBlocks.js';
 /** @internal */

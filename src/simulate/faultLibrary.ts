@@ -1,6 +1,7 @@
-import { requireWhole, type FindingCode, type TensionRecord, type TestPiece } from '../base/index.js';
+import type { FindingCode, TensionRecord, TestPiece } from '../base/index.js';
 import { round } from '../geometry/index.js';
 import { randomNumbers } from '../numeric/index.js';
+import { requireSeed } from './requireSeed.js';
 import type { SimulatedMaterial } from './SimulatedMaterial.js';
 import type { SimulatedHand, SimulatedLogger } from './settings.js';
 import { simulateTension, type TensionScenario } from './simulateTension.js';
@@ -68,7 +69,7 @@ function fault(
     what,
     expected,
     make: (seed = 1) => {
-      const { uniform } = randomNumbers(requireWhole(name, 'seed', seed, 0));
+      const { uniform } = randomNumbers(requireSeed(name, seed));
       return { piece, ...make(seed, (low, high) => low + (high - low) * uniform()) };
     },
   };

@@ -68,7 +68,7 @@ function wayOf({ states, stressAt, strainAt, modulus }: Way, lengths: PieceLengt
 }
 
 /** @internal Runs the crosshead from slack to fracture and beyond. */
-export function motionOf(from: string, piece: Way, lengths: PieceLengths, set: SimulationSettings): Motion {
+export function runCrosshead(from: string, piece: Way, lengths: PieceLengths, set: SimulationSettings): Motion {
   const { states, stressAt, strainAt, gaugeAt } = piece;
   const { way, travelAt } = wayOf(piece, lengths, set);
   const { area } = lengths;

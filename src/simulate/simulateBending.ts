@@ -2,7 +2,7 @@ import { InputError, requireBetween, requireColumn, requireNonNegative, requireO
 import { requireBendingPiece, type BendingColumns, type BendingPiece } from '../methods/index.js';
 import { integral } from './integral.js';
 import { momentCurvature } from './momentCurvature.js';
-import { motionOf, type Way } from './motion.js';
+import { runCrosshead, type Way } from './motion.js';
 import { recorded } from './recorded.js';
 import { requireSeed } from './requireSeed.js';
 import { simulationSettings, type Driven } from './settings.js';
@@ -157,7 +157,7 @@ export function simulateBending(scenario: BendingScenario): SimulatedBending {
   const set = simulationSettings(FROM, { ...scenario, frame: { ...frame, compliance } }, ['bore', 'rod', 'friction', 'pauses']);
 
   const { way, nose, middle } = beamWay(scenario.piece, scenario.material, until);
-  const motion = motionOf(FROM, way, lengths, set);
+  const motion = runCrosshead(FROM, way, lengths, set);
   const { load, others } = recorded(motion, set, lengths.extensometerLength, seed);
   const { travel, time, extension } = others;
   const strength = way.stressAt(until);

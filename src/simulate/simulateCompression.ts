@@ -4,7 +4,7 @@ import { siebelCorrection } from '../hardening/index.js';
 import { requireCompressionPiece, type CompressionPiece } from '../methods/index.js';
 import { requireFlow } from './requireFlow.js';
 import type { SimulatedMaterial } from './SimulatedMaterial.js';
-import { motionOf, tensionWay } from './motion.js';
+import { runCrosshead, tensionWay } from './motion.js';
 import { recorded } from './recorded.js';
 import { requireSeed } from './requireSeed.js';
 import { simulationSettings, type Driven, type SimulatedFrame, type SimulatedHand } from './settings.js';
@@ -111,7 +111,7 @@ export function simulateCompression(scenario: CompressionScenario): SimulatedCom
   const flowAt = (p: number): number => flow(-Math.log1p(-p));
   const stress = (p: number): number => flowAt(p) / siebelCorrection({ friction, ...shapeAt(p) }) / (1 - p);
   const start = lower === 0 ? 0 : stress(0);
-  const motion = motionOf(FROM, tensionWay({ modulus, start, stress, atFracture: until, spacing }), lengths, set);
+  const motion = runCrosshead(FROM, tensionWay({ modulus, start, stress, atFracture: until, spacing }), lengths, set);
   const { load, others } = recorded(motion, set, lengths.extensometerLength, seed);
 
   const { height, diameter } = shapeAt(until);

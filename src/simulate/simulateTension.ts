@@ -3,7 +3,7 @@ import { requirePiece } from '../curve/index.js';
 import { requireBrokenPiece } from '../methods/index.js';
 import { materialCurve } from './materialCurve.js';
 import type { SimulatedMaterial } from './SimulatedMaterial.js';
-import { motionOf, tensionWay } from './motion.js';
+import { runCrosshead, tensionWay } from './motion.js';
 import { recorded } from './recorded.js';
 import { requireSeed } from './requireSeed.js';
 import { simulationSettings, type Driven } from './settings.js';
@@ -66,7 +66,7 @@ export function simulateTension(scenario: TensionScenario): SimulatedTension {
   const set = simulationSettings(FROM, scenario);
   const unloadings = requireUnloadings(scenario.hand?.unloadings ?? [], curve.modulus);
   const { motion, truth: unloaded } = withUnloadings(
-    motionOf(FROM, tensionWay(curve), lengths, set),
+    runCrosshead(FROM, tensionWay(curve), lengths, set),
     unloadings,
     lengths,
     set,

@@ -77,6 +77,14 @@ function spreadOf({ degreesOfFreedom = Infinity }: Measured): {
   };
 }
 
+/** By the limits alone: of the guard band, then of the specification, then those drawn out by the guard. */
+function verdictOf(value: number, lower: number, upper: number, guard: number): Decision['verdict'] {
+  const within = (low: number, high: number) => value >= low && value <= high;
+  if (within(lower + guard, upper - guard)) return 'pass';
+  if (within(lower, upper)) return 'conditional-pass';
+  return within(lower - guard, upper + guard) ? 'conditional-fail' : 'fail';
+}
+
 /** Doubts that a pass cannot be bare with. */
 const conditions: ReadonlySet<string> = new Set(['decision-on-travel', 'decision-for-structure', 'limit-of-other-size']);
 
@@ -146,15 +154,7 @@ export function decide(measured: Measured, specification: Specification): Outcom
   const { cdf, quantile, twoSigma } = spreadOf(measured);
   const factor = specification.guardFactor ?? quantile(GUARDED);
   const guard = rule === 'guarded' ? factor * u : 0;
-  const within = (low: number, high: number) => compared >= low && compared <= high;
-  const accepted = within(lower + guard, upper - guard);
-  const plain = accepted
-    ? 'pass'
-    : within(lower, upper)
-      ? 'conditional-pass'
-      : within(lower - guard, upper + guard)
-        ? 'conditional-fail'
-        : 'fail';
+  const plain = verdictOf(compared, lower, upper, guard);
 
   const clear = rule === 'guarded' && (plain === 'pass' || plain === 'fail');
   const reach = (specification.coverageFactor ?? twoSigma) * u;
@@ -175,7 +175,7 @@ export function decide(measured: Measured, specification: Specification): Outcom
   const symbol = measured.symbol ?? 'the value';
   if (plain === 'pass' && rule === 'guarded' && risk > (1 + ALIKE) * cdf(-factor))
     findings.push(finding('guard-of-two-limits', { symbol, risk: 100 * risk, one: 100 * cdf(-factor) }));
-  if (compared !== value && within(lower, upper) !== (value >= lower && value <= upper))
+  if (rule === 'simple' && verdictOf(value, lower, upper, 0) !== plain)
     findings.push(finding('rounding-decides', { symbol, compared, value, unit: unitInWords(measured.unit ?? '1') }));
   const held = findings.some(({ code }) => conditions.has(code));
   const verdict = plain === 'pass' && held ? 'conditional-pass' : plain;

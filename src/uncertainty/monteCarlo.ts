@@ -2,7 +2,7 @@ import { finding, InputError, requireFunction, requireOptions, requireWhole, suc
 import { adaptiveTrials, leastTrials, type RunEnd } from './adaptiveTrials.js';
 import type { InputCorrelation } from './correlations.js';
 import { trialRunner, type TrialModel } from './monteCarloTrials.js';
-import { requireCoverage, trialDistribution, type DistributionOptions, type TrialDistribution } from './trialDistribution.js';
+import { requireCoverageProbability, trialDistribution, type DistributionOptions, type TrialDistribution } from './trialDistribution.js';
 import { requireRange, requireSignal, type StopSignal, type TrialSet } from './TrialSet.js';
 import type { UncertainInputs } from './UncertaintySource.js';
 import { existingMoments } from './withoutVariance.js';
@@ -53,7 +53,7 @@ export function* monteCarloRun(
     ...['coverage', 'symbol', 'seed', 'trials', 'digits', 'mostTrials', 'correlations', 'progress', 'signal'],
     ...others,
   ]);
-  const coverage = requireCoverage(from, options.coverage);
+  const coverage = requireCoverageProbability(from, options.coverage);
   const { seed, trials } = requireRange(from, { seed: options.seed, trials: options.trials }, MOST);
   const stable = requireWhole(from, 'options.digits', options.digits ?? 2, 1, 8);
   const mostTrials = requireWhole(from, 'options.mostTrials', options.mostTrials ?? MOST, 1, 2 ** 30);

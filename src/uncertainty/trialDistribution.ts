@@ -46,7 +46,7 @@ export interface DistributionOptions {
 }
 
 /** @internal Checks a coverage probability. */
-export const requireCoverage = (from: string, value: number | undefined): number =>
+export const requireCoverageProbability = (from: string, value: number | undefined): number =>
   requireBetween(from, 'options.coverage', value ?? TWO_SIGMA, 1e-6, 1 - 1e-9);
 
 const PLACES = 100;
@@ -107,7 +107,7 @@ export function trialDistribution(
   const values = requireColumn(from, 'output.values', output.values, { least: 0 });
   const failed = requireWhole(from, 'output.failed', output.failed, 0, Number.MAX_SAFE_INTEGER);
   requireOptions(from, options, ['coverage']);
-  const coverage = requireCoverage(from, options.coverage);
+  const coverage = requireCoverageProbability(from, options.coverage);
   const n = values.length;
   if (n < 2) return failure('too-few-trials', `${n} of ${n + failed} trials gave a value`);
   const sorted = values.slice().sort();

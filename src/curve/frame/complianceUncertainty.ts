@@ -1,7 +1,7 @@
 import { fitComplianceKernel, type ComplianceEnd, type ComplianceTask } from './complianceFit.js';
 
 /** @internal Motion of the frame from the first of some forces to each. */
-export function motionOf(fit: ComplianceEnd, f: Float64Array): Float64Array {
+export function fittedMotion(fit: ComplianceEnd, f: Float64Array): Float64Array {
   const columns = fit.frame(f);
   return f.map((_, i) => columns.reduce((sum, one, k) => sum + fit.parameters[fit.first + k]! * (one[i]! - one[0]!), 0));
 }
@@ -33,7 +33,7 @@ export function complianceUncertainty(
   const unknowns = fit.parameters.length;
   const widening = wideningOf(fit, task.pull);
   const variance = (widening * fit.residualSumOfSquares) / Math.max(1, task.f.length - unknowns);
-  const travel = motionOf(fit, f);
+  const travel = fittedMotion(fit, f);
   const squares = f.map((_, i) => {
     const gradient = columns.map((one) => one[i]! - one[0]!);
     return gradient.reduce(
@@ -44,7 +44,7 @@ export function complianceUncertainty(
   const moved = (other: ComplianceTask): void => {
     const there = fitComplianceKernel(other, fit.exponent);
     if (!there) return;
-    const by = motionOf(there, f);
+    const by = fittedMotion(there, f);
     for (let i = 0; i < f.length; i += 1) squares[i]! += (by[i]! - travel[i]!) ** 2;
   };
   doubts.forEach((doubt, k) => {

@@ -13,7 +13,7 @@ import {
 } from '../../base/index.js';
 import { complianceFindings, type CheckedPull } from './complianceFindings.js';
 import { fitComplianceKernel, type ComplianceShape, type ComplianceTask } from './complianceFit.js';
-import { complianceUncertainty, motionOf } from './complianceUncertainty.js';
+import { complianceUncertainty, fittedMotion } from './complianceUncertainty.js';
 import { requireConditions } from './frameTravel.js';
 import type { ComplianceOptions, CompliancePull, ComplianceReason, FittedCompliance } from './FittedCompliance.js';
 
@@ -134,7 +134,7 @@ export function fitCompliance(
   if (!fit)
     return failure('not-determined', 'the samples do not tell the frame from the pieces: give a modulus, other lengths or a wider range');
   const f = task.knots;
-  const travel = motionOf(fit, f);
+  const travel = fittedMotion(fit, f);
   const top = travel[travel.length - 1]!;
   if (!travel.every((one, k) => k === 0 || one >= travel[k - 1]!) || !(top > 0))
     return failure('not-rising', 'the motion of the frame does not rise with the force: the pieces alone would be softer than measured');

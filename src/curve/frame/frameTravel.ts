@@ -11,6 +11,7 @@ import {
   requireText,
   shownList,
 } from '../../base/index.js';
+import { betweenPoints } from '../../numeric/index.js';
 
 /** How a compliance was measured: what a test that uses it is compared with. */
 export interface ComplianceConditions {
@@ -76,17 +77,11 @@ function tableMotion(from: string, path: string, table: ComplianceTable): FrameM
     if (x[k]! <= x[k - 1]!) throw new InputError(from, `${path}.force[${k}]`, 'not-increasing', 'must be above the one before', x[k]);
     if (y[k]! < y[k - 1]!) throw new InputError(from, `${path}.travel[${k}]`, 'out-of-range', 'must not be below the one before', y[k]);
   }
-  const at = (force: number): number => {
-    let low = 0;
-    let high = last;
-    while (high - low > 1) {
-      const middle = (low + high) >> 1;
-      if (x[middle]! <= force) low = middle;
-      else high = middle;
-    }
-    return y[low]! + ((force - x[low]!) / (x[high]! - x[low]!)) * (y[high]! - y[low]!);
+  return {
+    at: (force) => betweenPoints(x, y, force),
+    law: `table of ${x.length} points from ${x[0]!} N to ${x[last]!} N`,
+    range: [x[0]!, x[last]!],
   };
-  return { at, law: `table of ${x.length} points from ${x[0]!} N to ${x[last]!} N`, range: [x[0]!, x[last]!] };
 }
 
 const directions = ['tension', 'compression'] as const;

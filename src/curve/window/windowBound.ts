@@ -1,6 +1,7 @@
 import { beaten } from './windowBeaten.js';
 import { tieOf, type Incumbent } from './windowIncumbent.js';
 import { levelExcess } from './windowLevel.js';
+import { squaresOfSums } from './windowLine.js';
 import { greatest, ROUNDING, type WindowMoments } from './windowMoments.js';
 import type { WindowTask } from './windowTask.js';
 import type { WindowTree } from './windowTree.js';
@@ -64,17 +65,14 @@ const SHORT = 16;
 /** Boxes of up to so many blocks a side whose inner part lies at one strain are summed one by one as well. */
 const LEVEL = 16;
 
-/** Bound of the sum of (x - p) e over part of the samples between two edges whose x lie within a width about p, e = r - c - d x, in any order of x. */
-function anyOrder(sums: Float64Array, from: number, to: number, count: number, c: number, d: number, width: number): number {
-  const x = sums[to]! - sums[from]!;
-  const r = sums[to + 1]! - sums[from + 1]!;
-  const xx = sums[to + 2]! - sums[from + 2]!;
-  const xr = sums[to + 3]! - sums[from + 3]!;
-  const rr = sums[to + 4]! - sums[from + 4]!;
-  return (width / 2) * Math.sqrt(Math.max(0, count * (rr - 2 * c * r - 2 * d * xr + 2 * c * d * x + c * c * count + d * d * xx)));
-}
+/** Step 6, in any order of x: the most that T is over part of the samples between two edges, whose x lie within a width. */
+const cauchyBound = (sums: Float64Array, from: number, to: number, count: number, c: number, d: number, width: number): number =>
+  (width / 2) * Math.sqrt(Math.max(0, count * squaresOfSums(sums, from, to, count, c, d)));
 
-/** @internal True where no window that starts within node a and ends within node b, both of `size` blocks, can be the best. */
+/**
+ * @internal True where no window that starts within node a and ends within node b, both of `size` blocks, can be the best. In one piece, for a call
+ * with so many numbers costs more than what it does; the numbers in it are the steps above.
+ */
 export function hopeless(
   task: WindowTask,
   moments: WindowMoments,
@@ -88,6 +86,8 @@ export function hopeless(
   const { base, sums, size: samples, blocks, leastFrom, greatestUpTo } = moments;
   const { width, lowest, highest } = tree;
   const nodes = width / size; // on this level, the first of them being number `nodes`
+
+  // the box: blocks a0 to a1 and b0 to b1 (excluded), and the strain from end to end
   const a0 = (a - nodes) * size;
   const b0 = (b - nodes) * size;
   if (a0 >= blocks || b0 >= blocks || b0 + size <= a0) return true;
@@ -101,6 +101,8 @@ export function hopeless(
   const bHigh = greatestUpTo ? greatestUpTo[b1 - 1]! : strain[start + outerEnd - 1]! - base.x0;
   const distance = bHigh - aLow;
   if (!(distance > 0)) return true;
+
+  // 1, 2: the line of outer, and squares about it
   const atA = 5 * a0;
   const afterB = 5 * b1;
   const outerX = sums[afterB]! - sums[atA]!;
@@ -113,15 +115,19 @@ export function hopeless(
     sums[afterB + 4]! - sums[atA + 4]! - (outerR * outerR) / outerCount - outerD * outerXR + ROUNDING * greatest(sums, atA + 4, afterB + 4);
   const innerCount = (b0 - a1) * samples;
   const outer = base.slope + outerD;
+  // 2, 8: where inner is too short for a line of its own, the rise alone decides
   if (innerCount < 3) return Math.max(0, outer) * distance + Math.sqrt(2 * outerRest) < span;
+
+  // where x of A, of B and of inner may lie
   const p = 5 * a1;
   const q = 5 * b0;
-  // 1, with where x of A, of B and of inner may lie
   const aHigh = greatestUpTo ? greatestUpTo[a1 - 1]! : strain[start + a1 * samples - 1]! - base.x0;
   const bLow = leastFrom ? leastFrom[b0]! : strain[start + b0 * samples]! - base.x0;
   const innerLow = leastFrom ? leastFrom[a1]! : strain[start + a1 * samples]! - base.x0;
   const innerHigh = greatestUpTo ? greatestUpTo[b0 - 1]! : strain[start + b0 * samples - 1]! - base.x0;
   const level = innerLow === innerHigh;
+
+  // 1: the line of inner, and squares about it; the least error s t, and the ends of t
   const ix = level ? innerCount * innerLow : sums[q]! - sums[p]!;
   const ir = sums[q + 1]! - sums[p + 1]!;
   const share = 1 / innerCount;
@@ -133,34 +139,37 @@ export function hopeless(
   const innerT = 1 / Math.sqrt(ixx);
   const outerT = 1 / Math.sqrt(outerXX);
   const limit = best.top + Math.max(gap * Math.abs(best.top), tieOf(task, best.top));
+
   // 8: the slope of inner alone keeps the box, no need to know how much more it may be
   const slope = base.slope + ixr / ixx;
   if (!level && score(slope, s * outerT) > limit && slope * distance >= span) return false;
-  // 8 and 2: the rise, then the score
+
+  // 2, 8: the rise; 2, 4, 9: the score
   const K = Math.sqrt(outerRest - rest);
   if (Math.max(0, outer) * distance + (K * distance) / Math.sqrt(ixx + (distance * distance) / 2) < span) return true;
   if (!level && beaten(task, best, limit, distance, s, innerT, outer + K * innerT, outerT, outer + K * outerT)) return true;
-  // steps 5 to 7 hold
+  // no more can be said where steps 5 to 7 do not hold
   if (!level && (innerCount * aHigh > ix || ix > innerCount * bLow)) return false;
 
-  // 3
+  // 3: the line r = c + d x + e
   let d = slopeFor(best.top) - base.slope + (perError(best.top) * s) / (Math.sqrt(outerXX) + Math.sqrt(ixx));
   if (!level && !(s > 0 && Number.isFinite(d))) d = ixr / ixx;
   if (!Number.isFinite(d)) return false;
   const c = (ir - d * ix) * share;
   const aCount = (a1 - a0) * samples;
   const bCount = outerEnd - b0 * samples;
-  // 5
+  // 5: the least and the greatest m
   const lowMean = (ix + aCount * aLow) / (innerCount + aCount);
   const highMean = (ix + bCount * bHigh) / (innerCount + bCount);
   const aWidth = aHigh - aLow;
   const bWidth = bHigh - bLow;
   const aPlace = aLow + aWidth / 2;
   const bPlace = bLow + bWidth / 2;
+
   // 3: N of inner, and its rounding
   const squares = greatest(sums, atA + 2, afterB + 2);
   let N = ixr - d * ixx + ROUNDING * (Math.sqrt(squares * greatest(sums, atA + 4, afterB + 4)) + Math.abs(d) * squares);
-  // 7 where A and B are short, else 6
+  // 7 where inner is level with a side, or A and B are short; else 6
   const levelLeft = level && aLow === innerLow;
   if (level && (levelLeft || bHigh === innerHigh) && size <= LEVEL)
     N += levelExcess(task, moments, levelLeft ? 1 : -1, a0 * samples, a1 * samples, b0 * samples, outerEnd, c, d);
@@ -183,7 +192,7 @@ export function hopeless(
       N += most;
     }
   else {
-    // the line of e against the one that running sums are about
+    // 6: the line of e against the one that running sums are about
     const cc = c - tree.c;
     const dd = d - tree.d;
     const aBegin = cc + dd * aLow;
@@ -199,10 +208,11 @@ export function hopeless(
     N +=
       Math.max((aPlace - highMean) * aLeast, (aPlace - lowMean) * aMost) +
       Math.max((bPlace - lowMean) * bMost, (bPlace - highMean) * bLeast) +
-      (leastFrom ? anyOrder(sums, atA, p, aCount, c, d, aWidth) : aWidth * (aMost - aLeast / 2)) +
-      (leastFrom ? anyOrder(sums, q, afterB, bCount, c, d, bWidth) : bWidth * (bMost / 2 - bLeast));
+      (leastFrom ? cauchyBound(sums, atA, p, aCount, c, d, aWidth) : aWidth * (aMost - aLeast / 2)) +
+      (leastFrom ? cauchyBound(sums, q, afterB, bCount, c, d, bWidth) : bWidth * (bMost / 2 - bLeast));
   }
-  // 3 and 4
+
+  // 3, 4, 9: the score
   if (level && !(N < 0)) return false;
   const target = base.slope + d;
   const mostT = level ? outerT : innerT;

@@ -17,3 +17,13 @@ export function lineOfSums(sums: Float64Array, from: number, to: number, count: 
   const d = xr / xx;
   return { c: (r - d * x) / count, d, xx, rest: Math.max(0, sums[to + 4]! - sums[from + 4]! - (r * r) / count - d * xr) };
 }
+
+/** @internal Sum of (r - c - d x)² over so many samples between two places of the same sums; rounding may leave it below 0. */
+export function squaresOfSums(sums: Float64Array, from: number, to: number, count: number, c: number, d: number): number {
+  const x = sums[to]! - sums[from]!;
+  const r = sums[to + 1]! - sums[from + 1]!;
+  const xx = sums[to + 2]! - sums[from + 2]!;
+  const xr = sums[to + 3]! - sums[from + 3]!;
+  const rr = sums[to + 4]! - sums[from + 4]!;
+  return rr - 2 * c * r - 2 * d * xr + 2 * c * d * x + c * c * count + d * d * xx;
+}

@@ -1,5 +1,5 @@
 import type { Incumbent } from './windowIncumbent.js';
-import { lineOfSums } from './windowLine.js';
+import { lineOfSums, squaresOfSums } from './windowLine.js';
 import type { WindowMoments } from './windowMoments.js';
 
 /**
@@ -34,14 +34,10 @@ export function windowTree(moments: WindowMoments, samples: number, { first, las
     const count = Math.min(size, samples - block * size);
     const x = sums[p + 5]! - sums[p]!;
     const r = sums[p + 6]! - sums[p + 1]!;
-    const xx = sums[p + 7]! - sums[p + 2]!;
-    const xr = sums[p + 8]! - sums[p + 3]!;
-    const rr = sums[p + 9]! - sums[p + 4]!;
     const edge = sum;
     sum += r - c * count - d * x;
     // between its edges a running sum strays by no more than half the sum of |r - c - d x|, which is at most the root of n times that of squares
-    const squares = rr - 2 * c * r - 2 * d * xr + 2 * c * d * x + c * c * count + d * d * xx;
-    const stray = Math.sqrt(size * Math.max(0, squares)) / 2;
+    const stray = Math.sqrt(size * Math.max(0, squaresOfSums(sums, p, p + 5, count, c, d))) / 2;
     lowest[width + block] = (sum < edge ? sum : edge) - stray;
     highest[width + block] = (sum > edge ? sum : edge) + stray;
   }

@@ -1,5 +1,5 @@
 import { chordModulusKernel } from '../../curve/index.js';
-import { checkRecordKernel, motionOf, ofPiece as pieceFirst } from '../../record/index.js';
+import { checkRecordKernel, motionColumn, ofPiece as pieceFirst } from '../../record/index.js';
 import { bendingFindings } from './bendingFindings.js';
 import {
   requireBendingOptions,
@@ -68,7 +68,7 @@ export function analyseBending(record: BendingColumns, piece: BendingPiece, opti
   const evaluated = evaluateLine(given, lengths, asked, Infinity);
   const { recorded, curve, numbers, part, frameCompliance: frame, refused, survey, time, pauses, strainStep } = evaluated;
   const settings = { ...asked, frameCompliance: frame };
-  const gauge = motionOf(given, pieceFirst) === 'extension' ? 'deflection' : 'strain';
+  const gauge = motionColumn(given, pieceFirst) === 'extension' ? 'deflection' : 'strain';
   // a strain gauge reads strain itself
   const strainLength = recorded.basis !== 'travel' && gauge === 'strain' ? 1 : recorded.strainLength;
 

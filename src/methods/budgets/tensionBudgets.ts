@@ -1,6 +1,6 @@
 import type { Quantity } from '../../base/index.js';
 import { bendDoubt } from '../../curve/index.js';
-import { motionOf, ofPiece } from '../../record/index.js';
+import { motionColumn, ofPiece } from '../../record/index.js';
 import { budgetOf, requireInput, type CheckedInput, type UncertaintyBudget } from '../../uncertainty/index.js';
 import { tensionModel, type TensionChange, type TensionTask } from './tensionModel.js';
 import { atMaximum, bySymbol, NOTHING, noiseScatter, type Values } from './noiseScatter.js';
@@ -175,7 +175,7 @@ export function missingDoubts({ record, recorded, piece, broken, settings }: Ten
     ...without('force'),
     ...(inputs.some(({ name }) => name.startsWith('section.')) ? [] : ['section']),
     ...without('displacement'),
-    ...(motionOf(record, ofPiece) === 'extension' ? stood('extensometerLength') : []),
+    ...(motionColumn(record, ofPiece) === 'extension' ? stood('extensometerLength') : []),
     ...(basis === 'extensometer' ? [] : stood('parallelLength')),
     ...without('frameCompliance', basis !== 'extensometer' && settings.frameCompliance !== undefined),
     ...without('gaugeLength', broken.length !== undefined),

@@ -1,6 +1,6 @@
 import { soundLength } from '../../base/index.js';
 import { noiseLevel, reachedSince, resolution, type RandomStreams } from '../../numeric/index.js';
-import { motionOf, ofPiece } from '../../record/index.js';
+import { motionColumn, ofPiece } from '../../record/index.js';
 import { noiseDrift } from './noiseDrift.js';
 import type { TensionTask } from './tensionModel.js';
 import type { RecordNoise } from '../evaluation/tensionUncertainty.js';
@@ -78,7 +78,7 @@ function stepNoise(column: Float64Array, beyond: number): number {
 export function tensionNoise(task: TensionTask, given: RecordNoise): KnownNoise {
   const { record, recorded, numbers, lengths } = task;
   const { line } = numbers;
-  const motion = motionOf(record, ofPiece);
+  const motion = motionColumn(record, ofPiece);
   const column = record[motion]!;
   const per = motion === 'strain' ? lengths.extensometerLength : 1;
   const beyond = Math.min(numbers.highest + 1, soundLength(column));

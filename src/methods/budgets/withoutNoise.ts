@@ -1,6 +1,6 @@
 import { soundLength, type TensionRecord } from '../../base/index.js';
 import { cubicFit, horner, lineFit, maximumIndex, slidingSlope } from '../../numeric/index.js';
-import { LEAST_READINGS, motionOf, ofPiece } from '../../record/index.js';
+import { LEAST_READINGS, motionColumn, ofPiece } from '../../record/index.js';
 import type { TensionTask } from './tensionModel.js';
 import type { KnownNoise } from './tensionNoise.js';
 
@@ -69,7 +69,7 @@ export function withoutNoise(task: TensionTask, noise: KnownNoise): TensionTask 
   });
   const quiet: TensionRecord = { ...record, ...(Object.fromEntries(columns) as Partial<TensionRecord>) };
   const { numbers } = task;
-  straightened(quiet.force, quiet[motionOf(quiet, ofPiece)]!, task);
+  straightened(quiet.force, quiet[motionColumn(quiet, ofPiece)]!, task);
   const lowest = numbers.yielding?.ok === true ? numbers.yielding.lower.index : undefined;
   for (const at of [numbers.maximumSample, lowest]) if (at !== undefined) rounded(quiet.force, at, noise.force);
   return { ...task, record: quiet, top: maximumIndex(quiet.force) };

@@ -1,7 +1,7 @@
 import { soundLength, type TensionRecord } from '../../base/index.js';
 import { BROKEN_SHARE, breakOf, stressStrainKernel, type FrameMotion, type PieceLengths, type RecordedCurve } from '../../curve/index.js';
 import { metalModuli } from '../../materials/index.js';
-import { motionOf, ofPiece, pausesOf, surveyExcursions, unloadedFrom, type EndedRecord } from '../../record/index.js';
+import { motionColumn, ofPiece, pausesOf, surveyExcursions, unloadedFrom, type EndedRecord } from '../../record/index.js';
 import { departuresOf, isTurnOfDrive, possibleSlips } from '../loading/departures.js';
 import { interruptionsOf } from '../loading/interruptionsOf.js';
 import { evaluateLoading } from './loadingPart.js';
@@ -13,7 +13,7 @@ import { withoutLeaps } from './withoutLeaps.js';
 
 /** Travel has nothing to carry on where the extensometer reads up to the fracture. */
 function withoutNeedlessTravel(record: TensionRecord, fractureAt: number | undefined): TensionRecord {
-  const column = motionOf(record, ofPiece);
+  const column = motionColumn(record, ofPiece);
   if (fractureAt === undefined || column === 'travel' || record.travel === undefined) return record;
   const end = soundLength(record[column]!);
   if (end <= fractureAt || end === record.force.length) return record;

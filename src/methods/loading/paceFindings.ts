@@ -1,7 +1,7 @@
 import { finding, type Finding, type StressStrainCurve, type TensionRecord } from '../../base/index.js';
 import type { ElasticLine } from '../../curve/index.js';
 import { lineFit, mean, sampleDeviation } from '../../numeric/index.js';
-import { motionOf, ofDrive, type Pause } from '../../record/index.js';
+import { motionColumn, ofDrive, type Pause } from '../../record/index.js';
 import type { LineLoadingPart } from './evaluateLine.js';
 import type { LineNumbers } from './lineKernel.js';
 import type { StrengthAtExtension } from './LineResult.js';
@@ -34,7 +34,7 @@ function unevenness(motion: Float64Array, time: Float64Array, first: number, las
 
 /** @internal A hand that pumps unevenly over the elastic window. */
 export function unevenFindings(record: TensionRecord, time: Float64Array, { first, last }: ElasticLine): Finding[] {
-  const motion = record[motionOf(record, ofDrive)];
+  const motion = record[motionColumn(record, ofDrive)];
   const variation = motion && unevenness(motion, time, first, last);
   if (variation === undefined || variation <= UNEVEN[0]) return [];
   return [finding('uneven-loading', { variation: 100 * variation }, variation > UNEVEN[1] ? { severity: 'caution' } : {})];

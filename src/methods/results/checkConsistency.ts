@@ -10,7 +10,7 @@ import {
   unitInWords,
 } from '../../base/index.js';
 import { requireRecord } from '../../curve/index.js';
-import { motionOf, ofPiece } from '../../record/index.js';
+import { motionColumn, ofPiece } from '../../record/index.js';
 import type { ConsistencyLink } from './consistencyLink.js';
 import { barbaLinks, elongationLinks, hardnessLink, neckingLink } from './consistencyLinks.js';
 import { elasticEnergyLink, workLink } from './energyLinks.js';
@@ -71,7 +71,7 @@ function requireHardness({ value, standardUncertainty = 0, ...rest }: NonNullabl
 function recordLinks(result: TensionResult, record: TensionColumns): ConsistencyLink[] {
   const checked = requireRecord(FROM, record);
   const byTravel = result.extensionBasis === 'travel';
-  const column = byTravel ? 'travel' : motionOf(checked, ofPiece);
+  const column = byTravel ? 'travel' : motionColumn(checked, ofPiece);
   const motion = checked[column];
   if (result.extensionBasis === 'extensometer-then-travel' || !motion || byTravel !== (column === 'travel')) return [];
   const moved = column === 'strain' ? motion.map((e) => e * result.strainLength) : motion;

@@ -1,7 +1,7 @@
 import { finding, type Finding, type TensionRecord } from '../../base/index.js';
 import type { RecordedCurve } from '../../curve/index.js';
 import { lineFit } from '../../numeric/index.js';
-import { motionOf, ofPiece, type SlipsBack } from '../../record/index.js';
+import { motionColumn, ofPiece, type SlipsBack } from '../../record/index.js';
 import type { TensionNumbers } from '../loading/TensionNumbers.js';
 
 /** What slips may change of a slope: as much as an extensometer of class 1 is allowed to be off (ISO 9513). */
@@ -14,7 +14,7 @@ export function slopeOverSlip(
   { line }: Pick<TensionNumbers, 'line'>,
   slipped: SlipsBack | undefined,
 ): Finding | undefined {
-  const column = motionOf(record, ofPiece);
+  const column = motionColumn(record, ofPiece);
   if (!line.ok || !slipped || basis === 'travel' || column === 'travel') return undefined;
   const { first, last } = line;
   const slips = (slipped[column] ?? []).filter(({ at }) => at > first && at <= last);

@@ -65,6 +65,23 @@ export interface MonteCarloTension {
 
 const SLICE = 100;
 
+/** All trials, or those that were run before it was told to stop: the first slice in any case. */
+function inSlices(
+  run: (first: number, trials: number) => TrialSet,
+  trials: number,
+  progress: MonteCarloTensionOptions['progress'],
+  signal: StopSignal | undefined,
+): TrialSet {
+  const parts: TrialSet[] = [];
+  for (let done = 0; done < trials && !(done > 0 && signal?.aborted === true);) {
+    const slice = run(done, Math.min(SLICE, trials - done));
+    parts.push(slice);
+    done += slice.trials;
+    progress?.(done, trials);
+  }
+  return mergeTrials(parts);
+}
+
 /**
  * Monte Carlo over a whole tension test: every trial draws force, dimensions, lengths, frame and noise from what is doubtful about them, and
  * evaluates the record again, with the exact search for the elastic window.
@@ -105,14 +122,7 @@ export function monteCarloTension(record: TensionColumns, testPiece: TestPiece, 
   const { run, result, inputs, lines, trials, seed } = tensionTrials(from, record, testPiece, trialOptions, ['seed', 'trials']);
   if (part && part.seed !== seed)
     throw new InputError(from, 'options.part.seed', 'out-of-range', `must be the seed of the run (${seed})`, part.seed);
-  const parts: TrialSet[] = part ? [part] : [];
-  for (let done = 0; !part && done < trials && !(done > 0 && signal?.aborted === true);) {
-    const slice = run(done, Math.min(SLICE, trials - done));
-    parts.push(slice);
-    done += slice.trials;
-    progress?.(done, trials);
-  }
-  const whole = mergeTrials(parts);
+  const whole = part ? mergeTrials([part]) : inSlices(run, trials, progress, signal);
   const findings: Finding[] = [];
   const distributions: Record<string, TensionDistribution> = {};
   for (const { symbol, unit, value } of quantitiesOf(result)) {

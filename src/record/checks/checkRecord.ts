@@ -15,7 +15,7 @@ import { excursionsOf, type Excursions } from './excursions.js';
 import type { Pause } from './pauseSearch.js';
 import { endExtensometer, type ExtensometerEnd } from './extensometerEnd.js';
 import { motionFindings } from './motionFindings.js';
-import type { MotionColumn } from '../survey/motionOf.js';
+import type { MotionColumn } from '../survey/motionColumn.js';
 import { recordOutline, type RecordOutline } from '../survey/recordOutline.js';
 import { recordBlocks } from '../survey/recordBlocks.js';
 import { requireColumns } from '../survey/requireColumns.js';

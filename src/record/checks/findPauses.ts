@@ -9,7 +9,7 @@ import {
 } from '../../base/index.js';
 import { maximumIndex } from '../../numeric/index.js';
 import { STANDING, type ClockSurvey } from '../survey/clock.js';
-import { motionOf, ofDrive } from '../survey/motionOf.js';
+import { motionColumn, ofDrive } from '../survey/motionColumn.js';
 import type { ColumnHabit } from '../survey/recordOutline.js';
 import { requireColumns } from '../survey/requireColumns.js';
 import { DURATION, findPausesKernel, SHARE, type Pause } from './pauseSearch.js';
@@ -24,7 +24,7 @@ export interface PauseOptions {
 
 /** @internal Pauses of a checked record whose clock runs; none where there is no clock that does. Of its motion the habit may be known. */
 export function pausesOf(record: TensionRecord, clock: ClockSurvey | undefined, highest: number, known?: ColumnHabit): Pause[] {
-  const moved = record[motionOf(record, ofDrive)];
+  const moved = record[motionColumn(record, ofDrive)];
   const runs = record.time && clock && clock.backward === 0 && clock.usual > 0 && clock.standing <= STANDING * record.time.length;
   return runs && moved ? findPausesKernel(record.force, moved, record.time, highest, SHARE, DURATION, known) : [];
 }
@@ -59,7 +59,7 @@ export function findPauses(record: TensionColumns, options: PauseOptions = {}): 
   const checked = requireColumns(from, record);
   const { force } = checked;
   const time = requireColumn(from, 'record.time', checked.time);
-  const name = motionOf(checked, ofDrive);
+  const name = motionColumn(checked, ofDrive);
   const motion = requireColumn(from, `record.${name}`, checked[name], { endsEarly: true });
   requireOptions(from, options, ['share', 'duration']);
   const share = requireBetween(from, 'options.share', options.share ?? SHARE, 0, 1);

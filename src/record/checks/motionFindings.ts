@@ -3,7 +3,7 @@ import { channelLag } from './channelLag.js';
 import type { Drop } from './drops.js';
 import type { ExtensometerEnd } from './extensometerEnd.js';
 import { findJumps } from './jumps.js';
-import { LEAST_READINGS, ofDrive, ofPiece } from '../survey/motionOf.js';
+import { LEAST_READINGS, ofDrive, ofPiece } from '../survey/motionColumn.js';
 import type { RecordOutline } from '../survey/recordOutline.js';
 import { besides, slipsBackOf, type SlipsBack } from './slipsBack.js';
 import type { MotionSurvey } from '../survey/surveyRecord.js';

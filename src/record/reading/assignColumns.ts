@@ -47,6 +47,38 @@ function chosenColumns(
   return chosen;
 }
 
+/** A column with what its name means. */
+type FreeColumn = { readonly column: NamedColumn } & ReturnType<typeof meaningOf>;
+
+/** The columns that are not chosen and hold numbers; the others are listed as ignored. */
+function freeColumns(columns: readonly NamedColumn[], chosen: ReadonlyMap<ColumnName, NamedColumn>, ignored: SpareColumn[]): FreeColumn[] {
+  const taken = new Set([...chosen.values()].map(({ index }) => index));
+  return columns
+    .filter((column) => {
+      if (taken.has(column.index)) return false;
+      if (column.kind === 'number' || column.kind === 'clock') return true;
+      ignored.push({ column, why: column.kind === 'empty' ? 'it is empty' : `the cells of '${column.name}' are not all numbers` });
+      return false;
+    })
+    .map((column) => ({ column, ...meaningOf(column) }));
+}
+
+/** What a plain displacement serves for: it is the extensometer's beside a qualified travel, else the crosshead's; beside another one, who knows. */
+function plainDisplacement(free: readonly FreeColumn[], travel: NamedColumn | undefined, measured: boolean): ColumnName | 'ignored' {
+  const qualified =
+    (travel !== undefined && meaningOf(travel).meaning !== 'displacement') || free.some(({ meaning }) => meaning === 'travel');
+  if (qualified && !measured) return 'extension';
+  return qualified || travel ? 'ignored' : 'travel';
+}
+
+/** Of several columns of a quantity those whose unit is of the right kind, and of these the qualified. */
+function bestOf(quantity: ColumnName, list: readonly FreeColumn[]): NamedColumn[] {
+  const fitting = list.filter(({ column }) => column.dimension === dimensions[quantity]);
+  const fit = fitting.length > 0 ? fitting : list;
+  const qualified = fit.filter((one) => one.qualified);
+  return (qualified.length > 0 ? qualified : fit).map(({ column }) => column);
+}
+
 /** @internal Assigns columns to quantities; the options decide first, then qualified names, then names. */
 export function assignColumns(
   from: string,
@@ -58,22 +90,10 @@ export function assignColumns(
   const chosen = chosenColumns(from, columns, given);
   const used = new Map(chosen);
   const ignored: SpareColumn[] = [];
-  const taken = new Set([...chosen.values()].map(({ index }) => index));
-  const free = columns
-    .filter(({ index, kind, name }) => {
-      if (taken.has(index)) return false;
-      if (kind === 'number' || kind === 'clock') return true;
-      ignored.push({ column: columns[index]!, why: kind === 'empty' ? 'it is empty' : `the cells of '${name}' are not all numbers` });
-      return false;
-    })
-    .map((column) => ({ column, ...meaningOf(column) }));
-  // a plain displacement is the extensometer's beside a qualified travel, else the crosshead's; beside another one, who knows
-  const travel = used.get('travel');
-  const travels =
-    (travel !== undefined && meaningOf(travel).meaning !== 'displacement') || free.some(({ meaning }) => meaning === 'travel');
+  const free = freeColumns(columns, chosen, ignored);
   const measured = used.has('extension') || free.some(({ meaning }) => meaning === 'extension');
-  const plain = travels && !measured ? 'extension' : travels || travel ? 'ignored' : 'travel';
-  const candidates = new Map<ColumnName, (typeof free)[number][]>();
+  const plain = plainDisplacement(free, used.get('travel'), measured);
+  const candidates = new Map<ColumnName, FreeColumn[]>();
   for (const one of free) {
     const quantity = one.meaning === 'displacement' ? plain : one.meaning;
     if (quantity === 'ignored' || quantity === 'unknown')
@@ -84,11 +104,7 @@ export function assignColumns(
   let rivals: NamedColumn[] = [];
   const twins: Assignment['twins'][number][] = [];
   for (const [quantity, list] of candidates) {
-    // of several, those whose unit is of the right kind, of these the qualified
-    const fitting = list.filter(({ column }) => column.dimension === dimensions[quantity]);
-    const fit = fitting.length > 0 ? fitting : list;
-    const qualified = fit.filter((one) => one.qualified);
-    const choice = (qualified.length > 0 ? qualified : fit).map(({ column }) => column);
+    const choice = bestOf(quantity, list);
     for (const { column } of list)
       if (!choice.includes(column)) ignored.push({ column, why: `'${choice[0]!.name}' serves for ${quantity}` });
     if (

@@ -1,12 +1,8 @@
 import { InputError } from '../../base/index.js';
+import { endsLine, NEWLINE, RETURN } from './signs.js';
 
 /** Lines longer than this are refused [bytes]. */
 const MOST_LINE = 1 << 20;
-const NEWLINE = 10;
-const RETURN = 13;
-
-/** @internal True for either sign that ends a line. */
-export const endsLine = (byte: number | undefined): boolean => byte === NEWLINE || byte === RETURN;
 
 /** @internal Refuses a line that is too long to be one of numbers. */
 export function requireLine(from: string, size: number): void {

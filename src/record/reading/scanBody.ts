@@ -2,6 +2,8 @@ import { InputError } from '../../base/index.js';
 import { cellValue, isDate, thousandsIn, type DecimalSign, type Separator, type ThousandsSign } from './cells.js';
 import { clockTime } from './clockTime.js';
 import { endRow, leaveOdd, type ColumnStore } from './columnStore.js';
+import { plainCells, type CellSigns, type Line } from './plainCells.js';
+import { endsLine, NEWLINE, QUOTE, RETURN, SPACE, TAB } from './signs.js';
 
 /** @internal How the body of a text is written, and what is wanted of it. */
 export interface BodyFormat {
@@ -17,21 +19,14 @@ export interface BodyFormat {
   readonly decode: (bytes: Uint8Array) => string;
 }
 
-/** Powers of ten that are exact: one product or quotient with them rounds correctly. */
-const POWERS = Float64Array.from({ length: 23 }, (_, k) => Number(`1e${k}`));
-/** Whole numbers below this are exact. */
-const EXACT = 2 ** 53;
-const SPACE = 32;
-const TAB = 9;
-const NEWLINE = 10;
-const RETURN = 13;
-const QUOTE = 34;
-const MINUS = 45;
-const PLUS = 43;
-const ZERO = 48;
-const NINE = 57;
-const SMALL_E = 101;
-const LARGE_E = 69;
+/** A line of which nothing is read yet; one object for all lines, for there are many. */
+function clear(line: Line): void {
+  line.cells = 0;
+  line.done = false;
+  line.filled = false;
+  line.wrong = undefined;
+  line.open = -1;
+}
 
 /** The text of a cell without blanks and quotes. */
 function textOf(bytes: Uint8Array, start: number, end: number, decode: BodyFormat['decode']): string {
@@ -68,6 +63,77 @@ function openCell(bytes: Uint8Array, separatorAt: number, lineEnd: number, mark:
   return -1;
 }
 
+/** The first byte from `at` on that is no blank; tabs are blanks only where blanks stand between cells. */
+function afterBlanks(bytes: Uint8Array, at: number, spaced: boolean): number {
+  let to = at;
+  while (bytes[to] === SPACE || (spaced && bytes[to] === TAB)) to += 1;
+  return to;
+}
+
+/** Where the cell that begins at `from` ends, over separators within quotes. */
+function cellEnd(bytes: Uint8Array, from: number, { mark, spaced }: CellSigns): number {
+  let at = bytes[from] === QUOTE && !spaced ? closingQuote(bytes, from) : from;
+  while (bytes[at] !== mark && !endsLine(bytes[at]) && !(spaced && bytes[at] === TAB)) at += 1;
+  return at;
+}
+
+/** Puts a text that is no plain number (more digits than a number holds, thousands, a clock time, other text) into the row of a column. */
+function putText(text: string, column: number, { decimal, thousands, wanted }: BodyFormat, store: ColumnStore, line: Line): void {
+  const { clock, strict } = wanted[column]!;
+  const value = clock ? (text === '' ? NaN : clockTime(text)) : cellValue(text, decimal, thousands);
+  store.columns[column]![store.at] = value ?? NaN;
+  if (value === undefined && strict) line.wrong ??= text;
+  if (value === undefined || Number.isNaN(value)) return;
+  line.filled = true;
+  if (store.thousands === '') store.thousands = thousandsIn(text, decimal);
+}
+
+/** Reads the cell that begins at `from`, whatever it holds, and returns where the next one begins, or the line is done. */
+function anyCell(
+  bytes: Uint8Array,
+  from: number,
+  signs: CellSigns,
+  slots: Int32Array,
+  format: BodyFormat,
+  store: ColumnStore,
+  line: Line,
+): number {
+  const at = cellEnd(bytes, from, signs);
+  if (bytes[from] === QUOTE && !signs.spaced && endsLine(bytes[at]) && closingQuote(bytes, from) === at) line.open = from;
+  const column = slots[line.cells]!;
+  if (column >= 0) putText(textOf(bytes, from, at, format.decode), column, format, store, line);
+  line.cells += 1;
+  const to = signs.spaced ? afterBlanks(bytes, at, true) : at;
+  line.done = line.cells === slots.length || endsLine(bytes[to]);
+  return line.done || signs.spaced ? to : afterBlanks(bytes, to + 1, false);
+}
+
+/** Where a line ends, from the separator behind the last cell that is wanted. */
+function lineEnd(bytes: Uint8Array, from: number, { mark, spaced }: CellSigns, line: Line): number {
+  let at = from;
+  let quotes = false;
+  for (; !endsLine(bytes[at]); at += 1) if (bytes[at] === QUOTE) quotes = true;
+  if (quotes && !spaced) line.open = openCell(bytes, from, at, mark);
+  return at;
+}
+
+/** Ends a row of numbers; leaves out a line with other text or too few cells. */
+function endLine(number: number, { cells, filled, wrong }: Line, last: number, format: BodyFormat, store: ColumnStore): void {
+  if (wrong === undefined && (!filled || cells > last)) {
+    if (filled) endRow(store, number);
+    return;
+  }
+  if (format.unproven && wrong !== undefined && filled) requireSigns(store.from, number, wrong, format);
+  const date = wrong !== undefined && filled && isDate(wrong);
+  const why =
+    wrong === undefined
+      ? `${cells} ${cells === 1 ? 'cell' : 'cells'} only`
+      : date
+        ? `'${wrong}' is a date`
+        : `'${wrong.slice(0, 40)}' is no number`;
+  leaveOdd(store, number, why, wrong, date);
+}
+
 /**
  * @internal Scans whole lines of bytes into columns and returns the number of lines: no cell becomes a string unless it is out of the ordinary
  * (more digits than a number holds, thousands, clock times, text). The bytes from `start` to `end` must end with a line end.
@@ -75,138 +141,38 @@ function openCell(bytes: Uint8Array, separatorAt: number, lineEnd: number, mark:
 export function scanBody(bytes: Uint8Array, start: number, end: number, firstLine: number, format: BodyFormat, store: ColumnStore): number {
   const { separator, decimal, wanted } = format;
   const mark = separator.charCodeAt(0);
-  const point = decimal.charCodeAt(0);
-  const barePoint = point === mark ? -1 : point; // a comma for both is a decimal sign within quotes only
-  const spaced = separator === ' ';
+  const quotedPoint = decimal.charCodeAt(0);
+  // a comma for both is a decimal sign within quotes only
+  const signs: CellSigns = { mark, spaced: separator === ' ', point: quotedPoint === mark ? -1 : quotedPoint, quotedPoint };
   const last = wanted.at(-1)!.index;
+  /** By place the wanted column, and the one that holds plain numbers; -1 for none. */
   const slots = new Int32Array(last + 1).fill(-1);
-  wanted.forEach(({ index }, k) => (slots[index] = k));
-  const clocks = Uint8Array.from(wanted, ({ clock }) => Number(clock));
-  const blank = spaced ? TAB : SPACE;
-  let { columns, at: row } = store;
-  let line = firstLine;
+  const numbers = slots.slice();
+  wanted.forEach(({ index, clock }, k) => {
+    slots[index] = k;
+    if (!clock) numbers[index] = k;
+  });
+  const line: Line = { cells: 0, done: false, filled: false, wrong: undefined, open: -1 };
+  let number = firstLine;
   let at = start;
   while (at < end) {
-    line += 1;
-    let cell = 0;
-    let filled = false;
-    let wrong: string | undefined;
-    let open = -1; // a cell in quotes that the line does not close begins here
+    number += 1;
+    clear(line);
+    at = afterBlanks(bytes, at, signs.spaced);
     for (;;) {
-      let code = bytes[at]!;
-      while (code === SPACE || code === blank) code = bytes[++at]!;
-      const from = at;
-      const slot = slots[cell]!;
-      let plain = false;
-      if (slot >= 0 && clocks[slot] === 0) {
-        const quoted = code === QUOTE;
-        if (quoted) code = bytes[++at]!;
-        const negative = code === MINUS;
-        if (negative || code === PLUS) code = bytes[++at]!;
-        const first = at;
-        let value = 0;
-        while (code >= ZERO && code <= NINE) {
-          value = value * 10 + (code - ZERO);
-          code = bytes[++at]!;
-        }
-        let digits = at - first;
-        let power = 0;
-        if (code === (quoted ? point : barePoint)) {
-          code = bytes[++at]!;
-          const fraction = at;
-          while (code >= ZERO && code <= NINE) {
-            value = value * 10 + (code - ZERO);
-            code = bytes[++at]!;
-          }
-          power = fraction - at;
-          digits -= power;
-        }
-        if ((code === SMALL_E || code === LARGE_E) && digits > 0) {
-          code = bytes[++at]!;
-          const down = code === MINUS;
-          if (down || code === PLUS) code = bytes[++at]!;
-          const exponentAt = at;
-          let exponent = 0;
-          while (code >= ZERO && code <= NINE) {
-            exponent = exponent * 10 + (code - ZERO);
-            code = bytes[++at]!;
-          }
-          power += down ? -exponent : exponent;
-          if (at === exponentAt) digits = 0;
-        }
-        if (quoted) {
-          if (code === QUOTE) code = bytes[++at]!;
-          else digits = 0;
-        }
-        if (!spaced) while (code === SPACE) code = bytes[++at]!;
-        const stop = code === mark || code === NEWLINE || code === RETURN || (spaced && code === TAB);
-        if (stop && digits > 0 && value < EXACT && power > -23 && power < 23) {
-          const size = power <= 0 ? value / POWERS[-power]! : value * POWERS[power]!;
-          columns[slot]![row] = negative ? -size : size;
-          filled = true;
-          plain = true;
-        } else if (stop && at === from) {
-          columns[slot]![row] = NaN;
-          plain = true;
-        }
-      }
-      if (!plain) {
-        // any other cell: to its end, over separators within quotes
-        at = from;
-        code = bytes[at]!;
-        if (code === QUOTE && !spaced) {
-          at = closingQuote(bytes, at);
-          code = bytes[at]!;
-          if (code !== QUOTE) open = from;
-        }
-        while (code !== mark && code !== NEWLINE && code !== RETURN && !(spaced && code === TAB)) code = bytes[++at]!;
-        if (slot >= 0) {
-          const text = textOf(bytes, from, at, format.decode);
-          const value = clocks[slot] === 1 ? (text === '' ? NaN : clockTime(text)) : cellValue(text, decimal, format.thousands);
-          columns[slot]![row] = value ?? NaN;
-          if (value === undefined && wanted[slot]!.strict) wrong ??= text;
-          if (value !== undefined && !Number.isNaN(value)) {
-            filled = true;
-            if (store.thousands === '') store.thousands = thousandsIn(text, decimal);
-          }
-        }
-      }
-      cell += 1;
-      if (spaced) while (code === SPACE || code === TAB) code = bytes[++at]!;
-      if (code === NEWLINE || code === RETURN) break;
-      if (cell > last) {
-        const rest = at;
-        let quotes = false;
-        while (code !== NEWLINE && code !== RETURN) {
-          if (code === QUOTE) quotes = true;
-          code = bytes[++at]!;
-        }
-        if (quotes && !spaced) open = openCell(bytes, rest, at, mark);
-        break;
-      }
-      if (!spaced) at += 1;
+      at = plainCells(bytes, at, signs, numbers, store.columns, store.at, line);
+      if (line.done) break;
+      at = anyCell(bytes, at, signs, slots, format, store, line);
     }
-    if (filled) {
+    at = lineEnd(bytes, at, signs, line);
+    if (line.filled) {
       if (store.open !== undefined) requireClosed(store.from, store.open);
-      if (open >= 0) store.open = { line, text: textOf(bytes, open, at, format.decode) };
+      if (line.open >= 0) store.open = { line: number, text: textOf(bytes, line.open, at, format.decode) };
     }
     at += bytes[at] === RETURN && bytes[at + 1] === NEWLINE && at + 1 < end ? 2 : 1;
-    if (wrong !== undefined || (filled && cell <= last)) {
-      if (format.unproven && wrong !== undefined && filled) requireSigns(store.from, line, wrong, format);
-      const date = wrong !== undefined && filled && isDate(wrong);
-      const why =
-        wrong === undefined
-          ? `${cell} ${cell === 1 ? 'cell' : 'cells'} only`
-          : date
-            ? `'${wrong}' is a date`
-            : `'${wrong.slice(0, 40)}' is no number`;
-      leaveOdd(store, line, why, wrong, date);
-    } else if (filled) {
-      endRow(store, line);
-      ({ columns, at: row } = store);
-    }
+    endLine(number, line, last, format, store);
   }
-  return line - firstLine;
+  return number - firstLine;
 }
 
 /** Numbers below a cell in quotes that its line does not close: the cell may go on among them, so they may be no readings. */

@@ -1,6 +1,6 @@
 import { trailStep, type TensionColumns, type TensionRecord, type TrailStep, columnUnits } from '../../base/index.js';
 import { findJumps } from '../checks/jumps.js';
-import { ofDrive } from '../survey/motionOf.js';
+import { ofDrive } from '../survey/motionColumn.js';
 import { besides, findSlipsBack } from '../checks/slipsBack.js';
 import { ownColumns, repairedBy, type Repaired } from './repaired.js';
 import { recordOutline } from '../survey/recordOutline.js';

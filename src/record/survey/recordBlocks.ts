@@ -1,6 +1,6 @@
 import type { TensionRecord } from '../../base/index.js';
 import { blockExtremes, type BlockExtremes } from '../../numeric/index.js';
-import { ofDrive, type MotionColumn } from './motionOf.js';
+import { ofDrive, type MotionColumn } from './motionColumn.js';
 
 /** @internal Force and motions of a record by blocks: checks, repairs and excursions pass over what cannot concern them. */
 export type RecordBlocks = Readonly<Partial<Record<MotionColumn, BlockExtremes>>> & { readonly force: BlockExtremes };

@@ -10,7 +10,7 @@ import {
   resolution,
   type BlockExtremes,
 } from '../../numeric/index.js';
-import { motionOf, ofDrive } from './motionOf.js';
+import { motionColumn, ofDrive } from './motionColumn.js';
 import type { RecordSurvey } from './surveyRecord.js';
 
 /** @internal How one column behaves over the loaded part: its noise, one step of its reading, its usual change from sample to sample. */
@@ -116,7 +116,7 @@ function lastLoaded(force: Float64Array, noise: number, top: number, highest: nu
 /** @internal The rough shape of a checked record; undefined where the force never rises. What a survey of it has found is not looked for again. */
 export function recordOutline(record: TensionRecord, known?: RecordSurvey): RecordOutline | undefined {
   const { force, time } = record;
-  const column = motionOf(record, ofDrive);
+  const column = motionColumn(record, ofDrive);
   const values = record[column];
   const sound = values ? soundLength(values) : force.length;
   const blocks = known?.blocks.force ?? blockExtremes(force);

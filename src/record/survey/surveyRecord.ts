@@ -1,7 +1,7 @@
 import { soundLength, type TensionRecord } from '../../base/index.js';
 import { firstFall, highestSample, noiseLevel, resolution, type BlockExtremes } from '../../numeric/index.js';
 import { GAP, surveyClock, type ClockSurvey } from './clock.js';
-import { motionOf, ofPiece } from './motionOf.js';
+import { motionColumn, ofPiece } from './motionColumn.js';
 import { recordBlocks, type RecordBlocks } from './recordBlocks.js';
 
 /** How the motion of a record runs. */
@@ -74,7 +74,7 @@ export const runningTime = ({ time }: TensionRecord, { clock }: RecordSurvey): F
 export function surveyRecord(record: TensionRecord, gap = GAP, blocks = recordBlocks(record)): RecordSurvey {
   const { force, time } = record;
   const clock = time && surveyClock(time, gap);
-  const column = motionOf(record, ofPiece);
+  const column = motionColumn(record, ofPiece);
   const values = record[column];
   const top = highestSample(force, blocks.force);
   return {

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { motionOf, ofDrive, ofPiece } from '../../src/record/survey/motionOf.js';
+import { motionColumn, ofDrive, ofPiece } from '../../src/record/survey/motionColumn.js';
 
 const column = Float64Array.of(0, 1, 2);
 const force = column;
@@ -20,6 +20,6 @@ test.each([
   ['neither of two', { force, extension: none, strain: one }, 'extension', 'extension'],
   ['none', { force }, 'strain', 'travel'],
 ] as const)('%s: what tells of the drive, and what of the piece', (_, record, drive, piece) => {
-  expect(motionOf(record, ofDrive)).toBe(drive);
-  expect(motionOf(record, ofPiece)).toBe(piece);
+  expect(motionColumn(record, ofDrive)).toBe(drive);
+  expect(motionColumn(record, ofPiece)).toBe(piece);
 });

@@ -18,7 +18,7 @@ export const LEAST_READINGS = 2;
  * @internal The first column of motion of a checked record, in one of these orders, that holds enough readings; where none does, the first that
  * there is, and the last of the order where there is none.
  */
-export function motionOf(record: TensionRecord, order: typeof ofDrive | typeof ofPiece): MotionColumn {
+export function motionColumn(record: TensionRecord, order: typeof ofDrive | typeof ofPiece): MotionColumn {
   const sound = (column: MotionColumn): boolean => {
     const values = record[column];
     return values !== undefined && soundLength(values) >= LEAST_READINGS;
