@@ -8,11 +8,14 @@ export interface Spike {
   readonly height: number;
   /** True where the signal drops out: it reads next to nothing meanwhile. */
   readonly nothing?: true;
+  /** True where it does not jump: it rises, or comes back, more steeply than piece and frame can. */
+  readonly bulges?: true;
 }
 
 /** @internal A spike of any shape is at most so many samples long; one that jumps off and back, and a signal that drops out, so many. */
 export const LONGEST = 3;
-const LONGEST_AWAY = 200;
+/** @internal One that is away longer. */
+export const LONGEST_AWAY = 200;
 /** It leaves by so many standard deviations, steps of the reading, usual changes, and by a share of the range. */
 const DEVIATIONS = 8;
 const STEPS = 4;
