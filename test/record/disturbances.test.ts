@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { analyseTension, checkRecord, replaceSpikes, round, type TensionRecord } from '../../src/index.js';
-import { sampleAt } from '../../src/simulate/spoil.js';
+import { sampleAt, slipped } from '../../src/simulate/spoil.js';
 import { simulateTension, usualMaterials, type SimulatedHand, type SimulatedMaterial } from '../../src/simulate/index.js';
 
 const piece = { section: round({ diameter: 8 }), gaugeLength: 40, parallelLength: 48 };
@@ -146,5 +146,98 @@ describe('serrations between distant samples', () => {
     expect(one(0.1)).toContain('spikes');
     expect(one(-0.3)).toContain('spikes');
     expect(one(-0.04)).not.toContain('spikes');
+  });
+});
+
+describe('a force that is gone and back within a sample or two', () => {
+  const record = sound(luders, 200);
+  const at = sampleAt(record, 0.6);
+  /** The force off for some samples, over one or two samples each way. */
+  const off = (samples: number, steps: number, rest = 0.01): TensionRecord => ({
+    ...record,
+    force: record.force.map((F, i) => {
+      const inside = Math.min(i - at + 1, at + samples - i);
+      return inside <= 0 ? F : inside < steps ? (1 - inside / steps) * F : rest * F;
+    }),
+  });
+
+  test.each([
+    [150, 1],
+    [150, 2],
+    [600, 1],
+    [600, 2],
+  ])('lost its contact, for %i samples, in steps of %i: no other test begins so', (samples, steps) => {
+    const codes = checkRecord(off(samples, steps)).map(({ code }) => code);
+    expect(codes).toContain('signal-drops-out');
+    expect(codes).not.toContain('several-tests');
+    // a line stands in its place
+    expect(replaceSpikes(off(samples, steps)).record.force[at + samples / 2]).toBeGreaterThan(0.5 * record.force[at]!);
+  });
+
+  test('what goes and comes in many samples, or comes back to something else, is another test, or a zero', () => {
+    expect(checkRecord(off(600, 12)).map(({ code }) => code)).toEqual(expect.arrayContaining(['several-tests']));
+    const force = record.force.map((F, i) => (i >= at && i < at + 600 ? 0 : i >= at + 600 ? 0.4 * F : F));
+    expect(checkRecord({ ...record, force }).map(({ code }) => code)).not.toContain('signal-drops-out');
+  });
+});
+
+describe('a slip in the grips', () => {
+  const record = simulateTension({
+    material: smooth,
+    piece,
+    frame: { compliance: COMPLIANCE },
+    hand: { speed: 0.016, speedAfterYield: 0.1 },
+    logger: { rate: 25, forceNoise: 15, motionNoise: 3e-4, extensometer: true, lead: 2, tail: 2 },
+    seed: 4,
+  }).record;
+
+  test.each([0.025, 0.05])(
+    'of %f mm is told where its way stands out, and an extensometer alone, which does not see the jaws, tells no way',
+    (way) => {
+      const { force, travel, extension, time } = slipped(record, sampleAt(record, 0.5), way);
+      const told = (columns: TensionRecord) => checkRecord(columns).filter(({ code }) => code === 'grip-slip' || code === 'drive-reversed');
+      const [seen] = told({ force, travel, time });
+      expect(seen!.code).toBe('grip-slip');
+      expect(Math.abs((seen!.values['way'] as number) - way)).toBeLessThan(0.002);
+      const [unseen, ...more] = told({ force, extension, time });
+      expect(more).toEqual([]);
+      expect(unseen!.code).toBe('drive-reversed');
+      // a reading in steps that hides even that has no slip to speak of
+    const inSteps = extension!.map((x) => Math.round(x / 0.005) * 0.005);
+    expect(told({ force, extension: inSteps, time }).map(({ code }) => code)).not.toContain('grip-slip');
+    // the piece shortens by its share of the fall
+      const elastic = ((unseen!.values['fall'] as number) * 40) / (203_000 * piece.section.area);
+      expect(Math.abs((unseen!.values['way'] as number) / elastic - 1)).toBeLessThan(0.2);
+    },
+  );
+});
+
+describe('a hand that holds before yielding', () => {
+  const held = (metal: SimulatedMaterial, stress: number, relaxation: number, seed: number) => {
+    const { record } = simulateTension({
+      material: metal,
+      piece,
+      frame: { compliance: COMPLIANCE },
+      hand: { speed: 0.016, speedAfterYield: 0.1, pauses: [{ stress, duration: 5, relaxation }] },
+      logger: { rate: 25, forceNoise: 25, motionNoise: 2e-4, extensometer: true, lead: 2, tail: 2 },
+      seed,
+    });
+    return analyseTension(record, piece).findings.map(({ code }) => code);
+  };
+
+  test('at a preload spoils no yield point, just before it does', () => {
+    for (const share of [0.05, 0.1, 0.5]) {
+      const codes = held(luders, share * luders.yieldStress!, 0.01, 1);
+      expect(codes).toContain('pause');
+      expect(codes).not.toContain('pause-near-yield');
+    }
+    expect(held(luders, 0.98 * luders.yieldPoint!.upper, 0.01, 1)).toContain('pause-near-yield');
+  });
+
+  test('and lets nothing fall but noise has no yield point to doubt; one that relaxes has', () => {
+    for (const seed of [1, 2, 3]) {
+      expect(held(smooth, 0.3 * smooth.yieldStress!, 0, seed)).not.toContain('yield-fall-in-pause');
+      expect(held(smooth, 0.9 * smooth.yieldStress!, 0.03, seed)).toContain('yield-fall-in-pause');
+    }
   });
 });
