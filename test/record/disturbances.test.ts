@@ -203,9 +203,9 @@ describe('a slip in the grips', () => {
       expect(more).toEqual([]);
       expect(unseen!.code).toBe('drive-reversed');
       // a reading in steps that hides even that has no slip to speak of
-    const inSteps = extension!.map((x) => Math.round(x / 0.005) * 0.005);
-    expect(told({ force, extension: inSteps, time }).map(({ code }) => code)).not.toContain('grip-slip');
-    // the piece shortens by its share of the fall
+      const inSteps = extension!.map((x) => Math.round(x / 0.005) * 0.005);
+      expect(told({ force, extension: inSteps, time }).map(({ code }) => code)).not.toContain('grip-slip');
+      // the piece shortens by its share of the fall
       const elastic = ((unseen!.values['fall'] as number) * 40) / (203_000 * piece.section.area);
       expect(Math.abs((unseen!.values['way'] as number) / elastic - 1)).toBeLessThan(0.2);
     },
