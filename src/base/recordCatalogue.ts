@@ -57,6 +57,11 @@ export const recordEntries = {
     message: 'The {column} jumps off its line by {height} {unit} at sample {first} and jumps back; samples that are off: {count}. Hardly any piece or drive does that.',
     remedy: 'A straight line takes their place unless that is switched off; nothing is known of the test in between. Look for a loose plug, a disturbance or a hand on the cable.',
   },
+  'force-bulges': {
+    severity: 'caution', about: 'record',
+    message: 'The force leaves its curve by {height} N at sample {first} and comes back; samples that are off: {count}. While the motion goes on so, neither piece nor drive does that.',
+    remedy: 'A straight line takes their place unless that is switched off; nothing is known of the test in between. Look for a knock against the frame, a hand on the cable or a disturbance of the transmitter.',
+  },
   'signal-noisy': {
     severity: 'caution', about: 'record',
     message: 'The noise of the {column} is {noise} {unit}, {share} % of its range.',

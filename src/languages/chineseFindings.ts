@@ -48,6 +48,10 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: '{column}通道在第 {first} 个采样点突然偏离其曲线 {height} {unit}，随后又突然跳回；受影响的采样点：{count} 个。试样和驱动很少会这样。',
     remedy: '除非关闭该功能，这些采样点将由直线代替；这段时间内的试验情况无从得知。查找松动的插头、干扰或触碰电缆的手。',
   },
+  'force-bulges': {
+    message: '力在第 {first} 个采样点偏离其曲线 {height} N，随后又回到曲线上；受影响的采样点：{count} 个。在位移如此继续的情况下，试样和驱动都不会这样。',
+    remedy: '除非关闭该功能，这些采样点将由直线代替；这段时间内的试验情况无从得知。查找对机架的碰撞、触碰电缆的手或变送器受到的干扰。',
+  },
   'signal-noisy': {
     message: '{column}通道的噪声为 {noise} {unit}，占其变化范围的 {share} %。',
     remedy: '对信号加以屏蔽并接地；每个值都含有这一分散性。',

@@ -48,6 +48,10 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Signal {column} : s’écarte d’un saut de sa ligne de {height} {unit} au point {first} et y revient d’un saut ; points concernés : {count}. Il est rare qu’une éprouvette ou un entraînement fasse cela.',
     remedy: 'Une droite les remplace, sauf si cela est désactivé ; on ne sait rien de l’essai dans l’intervalle. Chercher une fiche mal enfoncée, une perturbation ou une main sur le câble.',
   },
+  'force-bulges': {
+    message: 'La force quitte sa courbe de {height} N au point {first} et y revient ; points concernés : {count}. Tant que le déplacement se poursuit ainsi, ni une éprouvette ni un entraînement ne fait cela.',
+    remedy: 'Une droite les remplace, sauf si cela est désactivé ; on ne sait rien de l’essai dans l’intervalle. Chercher un choc contre le bâti, une main sur le câble ou une perturbation du capteur.',
+  },
   'signal-noisy': {
     message: 'Signal {column} : le bruit est de {noise} {unit}, soit {share} % de son étendue.',
     remedy: 'Blinder le signal et le mettre à la terre ; chaque valeur porte cette dispersion.',

@@ -48,6 +48,10 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Signal {column}: springt bei Messpunkt {first} um {height} {unit} aus seiner Linie und wieder zurück; betroffene Messpunkte: {count}. Kaum eine Probe oder ein Antrieb tut das.',
     remedy: 'Sofern nicht abgeschaltet, tritt eine Gerade an ihre Stelle; über den Versuch dazwischen ist nichts bekannt. Nach einem losen Stecker, einer Störquelle oder einer Hand am Kabel suchen.',
   },
+  'force-bulges': {
+    message: 'Die Kraft verlässt bei Messpunkt {first} ihre Kurve um {height} N und kommt zurück; betroffene Messpunkte: {count}. Während der Weg so weitergeht, tut das weder eine Probe noch ein Antrieb.',
+    remedy: 'Sofern nicht abgeschaltet, tritt eine Gerade an ihre Stelle; über den Versuch dazwischen ist nichts bekannt. Nach einem Stoß gegen den Rahmen, einer Hand am Kabel oder einer Störung des Messumformers suchen.',
+  },
   'signal-noisy': {
     message: 'Signal {column}: Das Rauschen beträgt {noise} {unit}, das sind {share} % der Spanne.',
     remedy: 'Das Signal schirmen und erden; jeder Wert trägt diese Streuung.',

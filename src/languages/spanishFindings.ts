@@ -48,6 +48,10 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'El canal de {column} salta {height} {unit} fuera de su línea en el dato {first} y vuelve de otro salto; datos afectados: {count}. Casi ninguna probeta ni accionamiento hace eso.',
     remedy: 'Una recta ocupa su lugar, salvo que se desactive; de lo ocurrido entretanto en el ensayo no se sabe nada. Buscar un conector flojo, una perturbación o una mano en el cable.',
   },
+  'force-bulges': {
+    message: 'La fuerza se aparta {height} N de su curva en el dato {first} y vuelve; datos afectados: {count}. Mientras el desplazamiento sigue así, ni una probeta ni un accionamiento hace eso.',
+    remedy: 'Una recta ocupa su lugar, salvo que se desactive; de lo ocurrido entretanto en el ensayo no se sabe nada. Buscar un golpe contra el bastidor, una mano en el cable o una perturbación del transmisor.',
+  },
   'signal-noisy': {
     message: 'El ruido del canal de {column} es de {noise} {unit}, el {share} % de su recorrido.',
     remedy: 'Apantallar la señal y conectarla a tierra; todos los valores llevan esta dispersión.',

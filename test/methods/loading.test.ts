@@ -165,7 +165,7 @@ describe('pauses of a hand that pumps', () => {
   const none = { ok: false } as never;
   const pausesAt = (count: number) =>
     Array.from({ length: count }, (_, k) => ({ range: [10 * k, 10 * k + 4] as const, duration: 1 + (k % 7), fall: 0 }));
-  const at = (strain: number) => [{ symbol: 'Rp0.2', strain } as never];
+  const at = (strain: number) => [{ symbol: 'Rp0.2', strain, value: 1e4 * strain } as never];
 
   test('a few are told one by one, with the stress before and after', () => {
     const found = pauseFindings(pausesAt(5), curve, [], none);

@@ -382,18 +382,27 @@ describe('spikes', () => {
     expect([many(10, 400), many(11, 400), many(20, 2000), many(21, 2000)]).toEqual([10, 0, 20, 0]);
   });
 
-  test('a signal that drops out reads next to nothing for up to two hundred samples', () => {
-    const out = (samples: number, { level = 0, back = 1000, before = 1000 } = {}) =>
-      findSpikes(Float64Array.from(of(600, (i) => (i < 100 ? before : i < 100 + samples ? level : i === 100 + samples ? back : before))));
+  test('a signal that drops out reads next to nothing for any time, and is back within two samples', () => {
+    const out = (
+      samples: number,
+      { level = 0, back = 1000, before = 1000, then }: { level?: number; back?: number; before?: number; then?: number } = {},
+    ) =>
+      findSpikes(
+        Float64Array.from(of(600, (i) => (i < 100 ? before : i < 100 + samples ? level : i === 100 + samples ? back : (then ?? before)))),
+      );
     expect(out(4)).toEqual([{ range: [100, 103], height: 1000, nothing: true }]);
     expect(out(200)).toEqual([{ range: [100, 299], height: 1000, nothing: true }]);
-    expect(out(201)).toEqual([]);
+    expect(out(201)).toEqual([{ range: [100, 300], height: 1000, nothing: true }]);
     expect(out(10, { level: 50 })).toHaveLength(1);
     // what reads more than a twentieth strays
     expect(out(10, { level: 51 })).toEqual([{ range: [100, 109], height: 949 }]);
     expect(out(10, { level: -50 })).toHaveLength(1);
-    expect(out(10, { back: 701 })).toHaveLength(1);
-    expect(out(10, { back: 699 })).toHaveLength(0);
+    expect(out(10, { back: 701, then: 701 })).toHaveLength(1);
+    expect(out(10, { back: 699, then: 699 })).toHaveLength(0);
+    expect(out(10, { back: 1999, then: 1999 })).toHaveLength(1);
+    expect(out(10, { back: 2001, then: 2001 })).toHaveLength(0);
+    // on its way back for a sample
+    expect(out(10, { back: 400 })).toEqual([{ range: [100, 110], height: 1000, nothing: true }]);
     expect(out(10, { before: -1000, back: -1000 })).toHaveLength(1);
     // one that is near nothing before does not drop out
     const noisy = (before: number) =>

@@ -110,7 +110,8 @@ describe('falls of the force by what they look like', () => {
     expect(turnsOf(0.19, { step: 0.06 })).toBe(1);
     // twenty samples of it tell it all the same: a line through them, four standard errors off
     expect(small(0.17, { noise: 0.018 })).toEqual(['reversal']);
-    expect(small(0.17, { noise: 0.1 })).toEqual(['slip']);
+    // where not even that tells it, no way in the grips stands out of the noise either: unloaded and loaded again it was
+    expect(small(0.17, { noise: 0.1 })).toEqual(['reversal']);
     expect(small(0.19, { noise: 0.018 })).toEqual(['reversal']);
     // a backlash is farther by them
     expect(small(0.57, { noise: 0.018 })).toEqual(['reversal']);

@@ -77,10 +77,19 @@ export function upperYield(
   // asked for by the first fall that is large enough: most curves have none
   let noise: number | undefined;
   let reach = 0;
+  const findReach = (): void => {
+    // steps hide noise that is finer than they are
+    noise ??= Math.max(end < NOISE_POINTS ? 0 : noiseLevel(stress, 0, end), task.resolution / Math.sqrt(12));
+    reach = Math.max(noiseReach(end) * noise, STEPS * task.resolution);
+  };
   for (let i = 1; i < end; i += 1) {
     const value = stress[i]!;
     if (spoilt?.[i] === 1) {
-      if (value < highest * (1 - minimumFall) && highest >= least) within = 'fall-in-pause';
+      // a hand that holds lets nothing fall but noise
+      if (value < highest * (1 - minimumFall) && highest >= least && within !== 'fall-in-pause') {
+        findReach();
+        if (highest - value >= reach) within = 'fall-in-pause';
+      }
       continue;
     }
     if (value > highest || (zeroed && zeroMoves.includes(i))) {
@@ -93,9 +102,7 @@ export function upperYield(
     }
     const fall = highest - value;
     if (fallen < 0 && fall >= enough && highest >= least) {
-      // steps hide noise that is finer than they are
-      noise ??= Math.max(end < NOISE_POINTS ? 0 : noiseLevel(stress, 0, end), task.resolution / Math.sqrt(12));
-      reach = Math.max(noiseReach(end) * noise, STEPS * task.resolution);
+      findReach();
       enough = Math.max(enough, reach);
       if (fall >= reach) fallen = i;
       else if (within === 'no-fall') within = 'fall-within-noise';

@@ -11,8 +11,9 @@ import { recordOfLoading } from './timeOfLoading.js';
 const UNEVEN = [0.2, 0.5] as const;
 /** Stretches of the elastic window whose speeds are compared. */
 const STRETCHES = 20;
-/** A pause this close to a yield value in strain spoils it. */
+/** A pause this close to a yield value in strain, and not below this share of it in stress, spoils it: strain alone may be wider than all that is elastic. */
 const NEAR = 0.002;
+const NEAR_STRESS = 0.8;
 
 /** How much the speed varies over the elastic window: standard deviation over mean of the slopes of stretches, less what noise makes of it. */
 function unevenness(motion: Float64Array, time: Float64Array, first: number, last: number): number | undefined {
@@ -80,7 +81,7 @@ function notes(pauses: readonly PlacedPause[]): Finding[] {
 export function pauseFindings(
   pauses: readonly Pause[],
   curve: StressStrainCurve,
-  yields: readonly (Pick<StrengthAtExtension, 'symbol' | 'strain'> | undefined)[],
+  yields: readonly (Pick<StrengthAtExtension, 'symbol' | 'strain' | 'value'> | undefined)[],
   line: LineNumbers['line'],
 ): Finding[] {
   const placed = pauses.map(({ range, duration }): PlacedPause => {
@@ -93,7 +94,7 @@ export function pauseFindings(
       strain,
       from: curve.stress[first]!,
       to: curve.stress[last]!,
-      spoilt: yields.find((one) => one && Math.abs(one.strain - strain) <= NEAR)?.symbol,
+      spoilt: yields.find((one) => one && Math.abs(one.strain - strain) <= NEAR && curve.stress[first]! >= NEAR_STRESS * one.value)?.symbol,
       inWindow: line.ok && range[0] < line.last && range[1] > line.first,
     };
   });

@@ -29,7 +29,7 @@ const GOES_ON = 0.05;
 /** @internal Doubts that spikes of a column are. */
 export function spikeFindings(column: ColumnName, spikes: readonly Spike[]): Finding[] {
   const found: Finding[] = [];
-  const short = spikes.filter(({ range }) => range[1] - range[0] < SPIKE);
+  const short = spikes.filter(({ range, bulges }) => range[1] - range[0] < SPIKE && !bulges);
   const worst = short.reduce<Spike | undefined>((a, b) => (a && a.height >= b.height ? a : b), undefined);
   if (worst)
     found.push(
@@ -39,10 +39,11 @@ export function spikeFindings(column: ColumnName, spikes: readonly Spike[]): Fin
         { range: worst.range },
       ),
     );
-  for (const { range, height, nothing } of spikes) {
+  for (const { range, height, nothing, bulges } of spikes) {
     const count = range[1] - range[0] + 1;
-    if (count <= SPIKE) continue;
     const values = { column, count, first: range[0] };
+    if (bulges) found.push(finding('force-bulges', { count, first: range[0], height }, { range }));
+    if (bulges || count <= SPIKE) continue;
     found.push(
       nothing
         ? finding('signal-drops-out', values, { range })

@@ -93,6 +93,10 @@ function yields({ force, stiffness, first }: RecordOutline, motion: Float64Array
   return force[at]! - force[i]! < ELASTIC * stiffness * (motion[at]! - motion[i]!);
 }
 
+/** The least way of a slip that stands out: of the noise and the steps of the motion, and of how well the force is known to be back. */
+const doubtOfWay = ({ habit, stiffness }: RecordOutline, { noise, step }: OutlinedMotion): number =>
+  DEVIATIONS * Math.hypot(noise, habit.noise / stiffness) + step + habit.step / stiffness;
+
 /** What a fall looks like that the drive did not make; undefined where nothing is to be said of it. */
 function kindOf(outline: RecordOutline, motion: OutlinedMotion, range: Stretch, still: number): Drop | undefined {
   const [peak, valley, back] = range;
@@ -106,7 +110,9 @@ function kindOf(outline: RecordOutline, motion: OutlinedMotion, range: Stretch, 
   // without a clock a slow fall at a standstill may be a pause of the hand
   if (!sudden && outline.time === undefined && Math.abs(way) <= still) return undefined;
   const lost = values[back]! - values[peak]! - (force[back]! - force[peak]!) / stiffness;
-  // an extensometer does not see the jaws: what it reads beyond yielding is strain, and the fall a serration
+  // a piece that was unloaded and loaded again: of a slip nothing shows, as on an extensometer, which does not see the jaws
+  if (lost <= doubtOfWay(outline, motion)) return { range, fall, way: Math.max(-way, fall / stiffness), kind: 'reversal' };
+  // what an extensometer reads beyond yielding is strain, and the fall a serration
   const kind = motion.column !== 'travel' && yields(outline, values, peak) ? 'yield' : 'slip';
   return { range, fall, way: lost, kind };
 }

@@ -1,6 +1,10 @@
 import { soundLength, type TensionRecord } from '../../base/index.js';
+import { blockExtremes, firstReaching, highestSample } from '../../numeric/index.js';
+import { motionColumn, ofDrive } from '../survey/motionColumn.js';
 import type { RecordBlocks } from '../survey/recordBlocks.js';
-import { findSpikes, jumpsInto, LONGEST, NOTHING, SHARE, type Spike } from './spikes.js';
+import { findDisturbances, STEEPER } from './disturbances.js';
+import { straightSlope } from './straightLine.js';
+import { findSpikes, jumpsInto, LONGEST, NOTHING, SHARE, straightened, type Spike } from './spikes.js';
 
 /** Columns in which spikes are looked for. */
 export type SpikeColumn = 'force' | 'extension' | 'strain' | 'travel';
@@ -28,12 +32,37 @@ function jumpsWith(column: Float64Array, { range: [first, last], nothing }: Spik
   return !unplugged && near(first) && near(last + 1);
 }
 
+/** A rise regains what was lost before to this share of itself. */
+const REGAINED = 0.75;
+
+/**
+ * Whether a force regains a level that it had no more steeply than piece and frame do elastically: between distant samples a serration of the material
+ * looks so. Above all that it bore before nothing is regained.
+ */
+function isSerration(force: Float64Array, motion: Float64Array, stiffness: number, { range: [first, last], nothing }: Spike): boolean {
+  const [from, to] = force[first]! > force[first - 1]! ? [first - 1, first] : [last, last + 1];
+  const rise = force[to]! - force[from]!;
+  const elastic = rise <= STEEPER * stiffness * (motion[to]! - motion[from]!);
+  return elastic && !nothing && firstReaching(force, force[from]! + REGAINED * rise, 0, first) < first;
+}
+
 /** Spikes of a column; where another one jumps off and back with it, the drive did so. */
 function spikesOf(record: TensionRecord, name: SpikeColumn, column: Float64Array, blocks?: RecordBlocks): Spike[] {
   const others = spikeColumns.flatMap((other) => (other === name ? [] : (record[other] ?? [])));
-  return findSpikes(column, soundLength(column), blocks?.[name], name === 'force' ? SHARE : OF_MOTION).filter(
+  const spikes = findSpikes(column, soundLength(column), blocks?.[name], name === 'force' ? SHARE : OF_MOTION).filter(
     (spike) => spike.range[1] - spike.range[0] < LONGEST || !others.some((other) => jumpsWith(other, spike)),
   );
+  const motion = name === 'force' ? record[motionColumn(record, ofDrive)] : undefined;
+  if (!motion) return spikes;
+  const rest = spikes.length > 0 ? straightened(column, spikes) : column;
+  const known = spikes.length > 0 || !blocks ? blockExtremes(rest) : blocks.force;
+  const stiffness = straightSlope(rest, motion, highestSample(rest, known), known);
+  if (stiffness === undefined) return spikes;
+  const own = spikes.filter((spike) => !isSerration(column, motion, stiffness, spike));
+  const more = findDisturbances(rest, motion, stiffness, known).filter(({ range: [first, last] }) =>
+    spikes.every(({ range }) => range[1] < first - 1 || last + 1 < range[0]),
+  );
+  return [...own, ...more].sort((a, b) => a.range[0] - b.range[0]);
 }
 
 /** @internal The columns of a record that have spikes; its blocks may be known. */

@@ -8,11 +8,14 @@ export interface Spike {
   readonly height: number;
   /** True where the signal drops out: it reads next to nothing meanwhile. */
   readonly nothing?: true;
+  /** True where it does not jump: it rises, or comes back, more steeply than piece and frame can. */
+  readonly bulges?: true;
 }
 
-/** @internal A spike of any shape is at most so many samples long; one that jumps off and back, and a signal that drops out, so many. */
+/** @internal A spike of any shape is at most so many samples long. */
 export const LONGEST = 3;
-const LONGEST_AWAY = 200;
+/** @internal One that jumps off and back, or bulges, is at most so long; a signal may drop out for any time. */
+export const LONGEST_AWAY = 200;
 /** It leaves by so many standard deviations, steps of the reading, usual changes, and by a share of the range. */
 const DEVIATIONS = 8;
 const STEPS = 4;
@@ -21,6 +24,9 @@ const CHANGES = 6;
 export const SHARE = 0.02;
 /** @internal What reads less than this share of what it read before reads next to nothing. */
 export const NOTHING = 0.05;
+/** A signal is back from nothing at such shares of what it read before: the test went on meanwhile. */
+const LEAST_BACK = 0.7;
+const MOST_BACK = 2;
 /** And by so many times the changes beside it: a peak that the loading ran up to is no spike. */
 const TIMES = 3;
 /** And comes back to this share of its height. */
@@ -81,8 +87,27 @@ function backByJump(column: Float64Array, at: number, end: number): number {
   return 0;
 }
 
-const readsNothing = (column: Float64Array, at: number, least: number): boolean =>
-  Math.abs(column[at]!) <= NOTHING * Math.abs(column[at - 1]!) && Math.abs(column[at - 1]!) >= 5 * least;
+/** Samples over which a signal drops out to next to nothing, two at the most: a drive does not let off so fast; 0 where it does not. */
+function dropsOutIn(column: Float64Array, at: number, least: number): number {
+  const before = Math.abs(column[at - 1]!);
+  if (before < 5 * least) return 0;
+  if (Math.abs(column[at]!) <= NOTHING * before) return 1;
+  const between = Math.abs(column[at]!) < before && Math.abs(column[Math.min(at + 2, column.length - 1)]!) <= NOTHING * before;
+  return between && Math.abs(column[at + 1]!) <= NOTHING * before ? 2 : 0;
+}
+
+/** Samples after which a signal that dropped out is back within two samples, however long it was away; 0 where it is not. */
+function backFromNothing(column: Float64Array, at: number, end: number, least: number): number {
+  const before = column[at - 1]!;
+  const fallen = dropsOutIn(column, at, least);
+  if (fallen === 0) return 0;
+  let k = fallen;
+  while (at + k < end && Math.abs(column[at + k]!) <= NOTHING * Math.abs(before)) k += 1;
+  const isBack = (i: number): boolean => i < end && column[i]! / before > LEAST_BACK && column[i]! / before < MOST_BACK;
+  // what is back within three samples was asked already
+  if (k <= LONGEST) return 0;
+  return isBack(at + k) ? k : isBack(at + k + 1) ? k + 1 : 0;
+}
 
 /** Samples after which the column is back where it was, by another jump; 0 where it does not come back. */
 function lengthOf(column: Float64Array, at: number, end: number, least: number): number {
@@ -93,19 +118,12 @@ function lengthOf(column: Float64Array, at: number, end: number, least: number):
     if (Math.abs(back) > BACK * Math.abs(jump)) continue;
     return homeOf(column, at, k) > least / 2 ? k : 0;
   }
-  // a signal that drops out: to nearly nothing and back in single jumps
-  if (!readsNothing(column, at, least)) return backByJump(column, at, end);
-  for (let k = LONGEST + 1; k <= LONGEST_AWAY && at + k < end; k += 1) {
-    const now = column[at + k]!;
-    if (Math.abs(now) <= NOTHING * Math.abs(before)) continue;
-    return Math.abs(now - before) < 0.3 * Math.abs(before) ? k : 0;
-  }
-  return 0;
+  return backFromNothing(column, at, end, least) || backByJump(column, at, end);
 }
 
 /** Whether a spike of so many samples stands out of the changes before and after it; a signal that drops out does. */
 function standsOut(column: Float64Array, at: number, k: number, end: number, least: number): boolean {
-  if (k > LONGEST && readsNothing(column, at, least)) return true;
+  if (k > LONGEST && dropsOutIn(column, at, least) > 0) return true;
   // each side by itself: its samples that are off alone do not borrow the jumps of this one
   const left = largestChange(column.subarray(0, at), at - 3, at, least);
   const right = largestChange(column.subarray(at + k, end), 1, 4, least);
@@ -130,7 +148,7 @@ function spikesAbove(column: Float64Array, end: number, least: number): Spike[] 
       const line = column[i - 1]! + ((column[i + k]! - column[i - 1]!) * (j - i + 1)) / (k + 1);
       height = Math.max(height, Math.abs(column[j]! - line));
     }
-    spikes.push({ range: [i, i + k - 1], height, ...(k > LONGEST && readsNothing(column, i, least) ? { nothing: true } : {}) });
+    spikes.push({ range: [i, i + k - 1], height, ...(k > LONGEST && dropsOutIn(column, i, least) > 0 ? { nothing: true } : {}) });
     i += k;
   }
   return spikes;

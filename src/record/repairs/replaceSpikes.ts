@@ -34,7 +34,9 @@ export const replaceSpikesKernel = (record: TensionRecord, columns: readonly Spi
  * @remarks
  * A spike leaves the line at once and is back within three samples; what jumps off and back by as much without another jump between counts too, up to
  * 200 samples, unless another column jumps with it (then the drive did so), and so does a signal that drops out to nothing. A motion need leave by 0.2 % of its
- * range only. A fracture, a yield drop or a slip does not come back so; a serration in few samples may, then switch this off. Where there are more than ten, and more than one in a hundred samples,
+ * range only. A fracture, a yield drop or a slip does not come back so, and a serration comes back along the elastic line, by which it is told where the record shows a
+ * straight part. By that line a force that bulges counts too: within 200 samples it rises, or comes back from a dip, more steeply over the motion than 1.25 times the line, by 2 % of its
+ * highest; or it rises by 3 % above a parabola through the curve beside it where the piece yields, and falls again, while the motion goes on evenly. Where there are more than ten, and more than one in a hundred samples,
  * they are no spikes, and nothing is replaced. The trail keeps the old values.
  *
  * @param record - `force` [N] and the other columns as logged.

@@ -1,0 +1,69 @@
+import { localParabola } from '../../numeric/index.js';
+import { goesOnEvenly, type Course, type Known } from './course.js';
+import { LONGEST_AWAY, type Spike } from './spikes.js';
+
+/** A bulge is looked for around the highest of so many samples on either side. */
+const HALVES = [6, 12, 25, 50, 100, LONGEST_AWAY];
+/** Beside it the curve is judged by half as many, and so many at least. */
+const BESIDE = 10;
+/** It rises by this share of the highest force above a parabola through the curve on either side, which fits to this share of its height. */
+const SHARE = 0.03;
+const FITS = 0.05;
+/** The piece yields on either side: its slopes are below this share of the elastic line. */
+const YIELDS = 0.3;
+/** The force falls again by this share of the height; where it leaves the parabola by so many deviations the bulge begins. */
+const FALLS = 0.5;
+const LEAVES = 4;
+
+/** The bulge around a sample that is the highest of so many on either side. */
+function bulgeAround(course: Course, known: Known, peak: number, half: number): Spike | undefined {
+  const { force, motion } = course;
+  const beside = Math.max(BESIDE, half >> 1);
+  const [left, right] = [peak - half, peak + half];
+  if (left - beside < 0 || right + beside >= force.length) return undefined;
+  const sides = (column: Float64Array): Float64Array =>
+    Float64Array.from([...column.subarray(left - beside, left + 1), ...column.subarray(right, right + beside + 1)]);
+  const x = sides(motion);
+  const curve = localParabola(x, sides(force), 0, x.length - 1, motion[peak]!);
+  if (!curve) return undefined;
+  const off = (i: number): number =>
+    force[i]! - curve.value - (motion[i]! - motion[peak]!) * (curve.slope + curve.bend * (motion[i]! - motion[peak]!));
+  const height = off(peak);
+  const slope = (i: number): number => curve.slope + 2 * curve.bend * (motion[i]! - motion[peak]!);
+  const most = YIELDS * known.stiffness;
+  if (height < Math.max(known.least, SHARE * known.highest) || Math.abs(slope(left)) > most || Math.abs(slope(right)) > most)
+    return undefined;
+  if (curve.residualStandardDeviation > Math.max(known.noise, FITS * height)) return undefined;
+  const close = LEAVES * Math.max(known.noise, curve.residualStandardDeviation);
+  let [foot, back] = [peak, peak];
+  while (foot > left && off(foot) > close) foot -= 1;
+  while (back < right && off(back) > close) back += 1;
+  if (foot <= left || back >= right || force[peak]! - force[back]! < FALLS * height) return undefined;
+  const stretches = [left - beside, left, foot, peak, back, right, right + beside] as const;
+  return goesOnEvenly(course, known, stretches) ? { range: [foot + 1, back - 1], height, bulges: true } : undefined;
+}
+
+/**
+ * @internal Bulges of the force beyond yielding, where a fast motion would let piece and frame rise as steeply: the curve is one parabola before and after, it yields on either side,
+ * the motion goes on evenly, and yet the force rises and falls again. A yield point begins on the elastic line, a serration falls first.
+ */
+export function findBulges(course: Course, known: Known, from: number, end: number): Spike[] {
+  const { force } = course;
+  const found: Spike[] = [];
+  const least = FALLS * Math.max(known.least, SHARE * known.highest);
+  for (const half of HALVES) {
+    for (let begin = from; begin < end; begin += half) {
+      let peak = begin;
+      const stop = Math.min(end, begin + half);
+      for (let i = begin + 1; i < stop; i += 1) if (force[i]! > force[peak]!) peak = i;
+      const [left, right] = [peak - half, peak + half];
+      if (left < from || right >= end || force[peak]! - force[right]! < least || force[peak]! - force[left]! < least) continue;
+      let highest = true;
+      for (let i = left; i <= right && highest; i += 1) highest = force[i]! <= force[peak]!;
+      if (!highest || found.some(({ range: [first, last] }) => first <= right && left <= last)) continue;
+      const one = bulgeAround(course, known, peak, half);
+      if (one) found.push(one);
+    }
+  }
+  return found;
+}
