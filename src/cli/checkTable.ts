@@ -29,6 +29,10 @@ const extent: Readonly<Record<FileCheck['of'], string>> = {
   test: 'Findings about the test',
 };
 
+/** What is said where the file holds no motion. */
+const WITHOUT_MOTION =
+  'not checked: a file without extension, strain or travel does not show pauses, slips, jumps, unloadings, or a lag between its channels';
+
 /** What is wrong with a file, as text for a terminal. */
 export function checkTable(check: FileCheck): string {
   const repairs = check.repairs.flatMap(({ repair, steps }) => steps.map(({ step }) => `--repair ${repair}: ${step}`));
@@ -36,7 +40,7 @@ export function checkTable(check: FileCheck): string {
   const all = [
     check.file,
     ...part('Reading', readingLines(check)),
-    ...part(extent[check.of], findingLines(check.findings)),
+    ...part(extent[check.of], [...findingLines(check.findings), ...(check.withoutMotion ? [WITHOUT_MOTION] : [])]),
     ...part('What repairs would have done (none was made)', repairs.length === 0 ? ['nothing'] : repairs),
   ];
   return `${all.map(plain).join('\n')}\n`;
