@@ -17,7 +17,7 @@ const whole = {
 export default defineConfig([
   { ...core, entry: ['src/**/*.ts', '!src/**/*.d.ts', '!src/cli/**'], format: 'esm', bundle: false },
   // shaken by Rollup, which leaves `import()` as it is: what it loads may be a module that cannot be required
-  { ...whole, format: 'cjs', treeshake: true },
+  { ...whole, entry: [...doors, 'src/render/browser.ts'], format: 'cjs', treeshake: true },
   { ...whole, format: 'esm', outDir: 'dist/node', esbuildPlugins: [bundledLicences('dist/licences.txt', 'What Node loads')] },
   { ...core, entry: doors, format: ['esm', 'cjs'], dts: { only: true, compilerOptions: { ignoreDeprecations: '6.0' } } },
   {

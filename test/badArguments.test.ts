@@ -6,6 +6,7 @@ import { absentFields, changed, madeFields, presentFields, takesList, unsound, t
 /** Public functions that are not called with wrong values, each with its reason. */
 const exempt: Readonly<Record<string, string>> = {
   InputError: 'a class: it is what the others throw',
+  plainError: 'what its error received may be anything; what is no InputError is refused in test/base',
   required: 'unwraps an outcome: its path is the reason of the failure',
   runVectors: 'a refusal of the function that a vector calls is its answer; what is no vector is refused in test/vectors',
 };

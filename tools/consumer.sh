@@ -19,10 +19,26 @@ echo "const { InputError } = require('testpiece'); if (InputError.name !== 'Inpu
 run='node name.cjs && node use.mjs && node use.cjs && node node_modules/.bin/testpiece --help >/dev/null && echo "ok on $(node -v)"'
 sh -c "$run"
 # an optional library is loaded from either kind of module
-for name in vega vega-lite; do ln -s "$root/node_modules/$name" node_modules/; done
-draw="drawFigure({ data: { values: [{ a: 1 }] }, mark: 'bar', encoding: { x: { field: 'a', type: 'quantitative' } } }).then((svg) => { if (!svg.startsWith('<svg')) throw Error(svg); })"
-echo "import { drawFigure } from 'testpiece/render'; await $draw" >draw.mjs && node draw.mjs
-echo "const { drawFigure } = require('testpiece/render'); $draw" >draw.cjs && node draw.cjs
+mkdir node_modules/@resvg
+for name in vega vega-lite @resvg/resvg-js; do ln -s "$root/node_modules/$name" "node_modules/$name"; done
+figure="{ data: { values: [{ a: 1 }] }, mark: 'bar', encoding: { x: { field: 'a', type: 'quantitative' } } }"
+draw="drawFigure($figure).then((svg) => { if (!svg.startsWith('<svg')) throw Error(svg); return drawPng($figure); }).then((png) => { if (png[1] !== 80) throw Error(png); })"
+echo "import { drawFigure, drawPng } from 'testpiece/render'; await $draw" >draw.mjs
+node draw.mjs
+echo "const { drawFigure, drawPng } = require('testpiece/render'); $draw" >draw.cjs
+node draw.cjs
+# with the peers a bundle for Node draws PNG, and bundles for browsers come about, in which PNG alone is refused
+"$bin/esbuild" draw.mjs --bundle --platform=node --format=esm --external:@resvg/resvg-js --external:vega --external:vega-lite --outfile=drawn.mjs --log-level=error
+node drawn.mjs
+inBrowser="drawFigure($figure).then((svg) => { if (!svg.startsWith('<svg')) throw Error(svg); return drawPng($figure); }).then(() => { throw Error('drawn'); }, (e) => { if (e.code !== 'missing') throw e; })"
+echo "import { drawFigure, drawPng } from 'testpiece/render'; await $inBrowser" >page.mjs
+echo "const { drawFigure, drawPng } = require('testpiece/render'); module.exports = $inBrowser" >page.cjs
+for file in page.mjs page.cjs; do
+  "$bin/esbuild" $file --bundle --platform=browser --format=esm --outfile=$file.1.mjs --log-level=error
+  node $file.1.mjs
+done
+node -e "import('$root/node_modules/vite/dist/node/index.js').then(({ build }) => build({ root: '$dir', configFile: false, logLevel: 'error',
+  build: { outDir: '$dir/vite', target: 'es2022', rollupOptions: { input: '$dir/page.mjs', output: { entryFileNames: 'page.mjs' } } } })).catch((reason) => { console.error(reason.message); process.exit(1); })"
 for node in "$@"; do npx -y -p "node@$node" sh -c "$run"; done
 [ $# -eq 0 ] || exit 0
 echo "import { round } from 'testpiece'; globalThis.out = round({ diameter: 10 });" >round.mjs
@@ -31,7 +47,7 @@ peers='vega vega-lite @resvg/resvg-js read-excel-file/universal hyparquet apache
 echo "import { analyseTension } from 'testpiece'; globalThis.out = analyseTension;" >tension.mjs
 # without the peers: a bundler that does not find them leaves them to be loaded
 echo "export { readSpreadsheet } from 'testpiece/files'; export { drawFigure } from 'testpiece/render';" >peers.mjs
-rm node_modules/vega node_modules/vega-lite && "$bin/esbuild" peers.mjs --bundle --format=esm --log-level=error --outfile=peers.1.js
+rm node_modules/vega node_modules/vega-lite node_modules/@resvg/resvg-js && "$bin/esbuild" peers.mjs --bundle --format=esm --log-level=error --outfile=peers.1.js
 for job in round:1500 geometry:8000 tension:385000 use:1750000; do # the last: every subpath, all five languages
   name=${job%:*}
   "$bin/esbuild" $name.mjs --bundle --minify --log-level=warning $(printf -- '--external:%s ' $peers) --outfile=$name.1.js

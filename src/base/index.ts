@@ -1,4 +1,5 @@
 export { InputError, isInputError, type InputErrorCode } from './InputError.js';
+export { plainError, type PlainError } from './plainError.js';
 export { reasons, type ReasonEntry } from './reasons.js';
 export { required, type Failure, type Outcome, type Success } from './Outcome.js';
 /** @internal */

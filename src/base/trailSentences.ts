@@ -41,6 +41,7 @@ const sentences = {
   'after-fracture-left-out': 'Samples after the fracture were left out, from sample {fromSample} on.',
   'end-friction-taken-off': 'Friction of the ends was taken off the flow stress by Siebel, with a coefficient of {friction}.',
   'depth-from-contact': 'The depth of blank {blank} was counted from its contact, at {contact} mm.',
+  'travel-from-contact': 'Travel at the maximum force was counted from contact, at {contact} mm.',
   'held-force-taken': 'For indentation {indentation} the highest force held was taken, {force} N, from sample {first} to {last}.',
   // several tests
   'results-taken-together': 'Results were taken together; tests: {tests}.',

@@ -26,7 +26,8 @@ function hasPiece(flags: CheckFlags): boolean {
 
 /** One file, alone or as the test of a piece. */
 async function checked(file: string, flags: CheckFlags, whole: WholeTest | undefined): Promise<FileCheck> {
-  const read = await readingOf(file, flags, some('length', flags.extensometerLength));
+  // only a tension test must have a motion: an indentation is a force over time
+  const read = await readingOf(file, flags, { ...some('length', flags.extensometerLength), motion: whole !== undefined });
   const forceIsKnown = 'force' in read.record || flags.bore !== undefined || flags.calibration !== undefined;
   if (!whole && !forceIsKnown) return checkFile(file, read, pressureAsForce(read.record), 'pressure');
   return checkFile(file, read, await withForce(read.record, flags), whole ?? 'record');

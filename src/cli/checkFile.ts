@@ -22,6 +22,8 @@ export interface FileCheck {
   readonly file: string;
   /** Whether findings are of the record alone, of a record whose pressure stands for the force, or of the whole test. */
   readonly of: 'record' | 'pressure' | 'test';
+  /** True where the file holds no motion, so that nothing that it would show was checked. */
+  readonly withoutMotion?: true;
   readonly reading: Reading;
   readonly metadata: Readonly<Record<string, MetadataEntry>>;
   readonly findings: readonly Finding[];
@@ -54,6 +56,7 @@ export function checkFile(
   return {
     file,
     of: test ? 'test' : whole,
+    ...((record.extension ?? record.strain ?? record.travel) ? {} : { withoutMotion: true }),
     reading,
     metadata,
     findings,

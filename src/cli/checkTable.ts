@@ -49,6 +49,10 @@ const extent: Readonly<Record<FileCheck['of'], Phrase>> = {
   test: 'Findings about the test',
 };
 
+/** What is said where the file holds no motion. */
+const WITHOUT_MOTION: Phrase =
+  'not checked: a file without extension, strain or travel does not show pauses, slips, jumps, unloadings, or a lag between its channels';
+
 /** What is wrong with a file, as text for a terminal. */
 export function checkTable(check: FileCheck, reader: PresentationOptions = {}): string {
   const words = wordsOf(reader.language ?? english);
@@ -58,7 +62,7 @@ export function checkTable(check: FileCheck, reader: PresentationOptions = {}): 
   const all = [
     check.file,
     ...part('Reading', readingLines(check, words)),
-    ...part(extent[check.of], findingLines(check.findings, reader)),
+    ...part(extent[check.of], [...findingLines(check.findings, reader), ...(check.withoutMotion ? [say(WITHOUT_MOTION)] : [])]),
     ...part('What repairs would have done (none was made)', repairs.length === 0 ? [say('none would change anything')] : repairs),
   ];
   return `${all.map(plain).join('\n')}\n`;

@@ -160,4 +160,5 @@ export const tablePhrases = [
   'Findings about the test',
   'What repairs would have done (none was made)',
   'none would change anything',
+  'not checked: a file without extension, strain or travel does not show pauses, slips, jumps, unloadings, or a lag between its channels',
 ] as const;

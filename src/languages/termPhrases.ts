@@ -23,7 +23,7 @@ export const termPhrases = [
   'area of one shear plane',
   'shear strength, single shear',
   'shear strength over tensile strength',
-  'travel at maximum force, tool and frame included',
+  'travel at maximum force from contact, tool and frame included',
   'modulus of elasticity, unloading',
   'slope of the unloading, frame and piece',
   'energy per volume lost in the loop',

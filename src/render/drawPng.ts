@@ -16,13 +16,14 @@ const FROM = 'drawPng';
  * Draws a figure as PNG, for word processors and mail.
  *
  * @remarks
- * Needs the optional peers `vega`, `vega-lite` and `@resvg/resvg-js`, which are loaded on the first call; runs in Node. Letters come from the type that the
+ * Needs the optional peers `vega`, `vega-lite` and `@resvg/resvg-js`, which are loaded on the first call; runs in Node: a bundle for browsers leaves it out, and
+ * there the call is refused as `missing`. Letters come from the type that the
  * system has: for a language whose signs none of it holds, give `fontFiles`.
  *
  * @param figure - A figure of `testpiece/report`.
  * @param options - `scale`, `font`, `fontFiles`.
  * @returns The bytes of the PNG.
- * @throws {@link InputError} `missing` where a peer is not installed; `wrong-type` for a figure that cannot be drawn; `not-finite`, `out-of-range`, `unknown-option`.
+ * @throws {@link InputError} `missing` where a peer is not installed, or in a browser; `wrong-type` for a figure that cannot be drawn; `not-finite`, `out-of-range`, `unknown-option`.
  *
  * @example
  * ```ts

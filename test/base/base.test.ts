@@ -1,5 +1,6 @@
+import { MessageChannel } from 'node:worker_threads';
 import { describe, expect, test } from 'vitest';
-import { InputError, isInputError, required } from '../../src/index.js';
+import { InputError, isInputError, plainError, required } from '../../src/index.js';
 import { catalogue, finding, requireColumn, requireFinite, requireObject, requireOneOf, requirePositive } from '../../src/base/index.js';
 import { roundToStep } from '../../src/numeric/index.js';
 import { refusal } from '../support/thrown.js';
@@ -18,6 +19,30 @@ describe('InputError', () => {
     const other = Object.assign(new RangeError('x'), { name: 'InputError', code: 'missing', path: 'a' });
     expect(isInputError(other)).toBe(true);
     for (const one of [new RangeError('x'), 'InputError', null, undefined, { name: 'InputError' }]) expect(isInputError(one)).toBe(false);
+  });
+
+  test('as plain data it comes whole through JSON and out of a worker, which the error itself does not', async () => {
+    const error = new InputError('round', 'diameter', 'not-positive', 'must be above 0', -1);
+    const whole = { name: 'InputError', message: error.message, code: 'not-positive', path: 'diameter', received: -1 };
+    expect(JSON.parse(JSON.stringify(plainError(error)))).toEqual(whole);
+    const { port1, port2 } = new MessageChannel();
+    const arrived = new Promise((resolve) => port2.once('message', resolve));
+    port1.postMessage(plainError(error));
+    expect(await arrived).toEqual(whole);
+    port1.close();
+    expect(structuredClone(error)).not.toHaveProperty('path');
+  });
+
+  test('what was received goes along only where any copy keeps it', () => {
+    const circular: { self?: unknown } = {};
+    circular.self = circular;
+    const of = (received: unknown) => plainError(new InputError('f', 'x', 'wrong-type', 'must be a number', received));
+    for (const one of [circular, () => 0, Symbol('x'), 10n, [1], null, undefined]) {
+      expect(of(one)).not.toHaveProperty('received');
+      expect(structuredClone(of(one)).message).toBe(of(one).message);
+    }
+    for (const one of ['a', true, NaN]) expect(of(one).received).toBe(one);
+    expect(refusal(() => plainError(new RangeError('x') as never))).toBe('wrong-type error');
   });
 });
 

@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { beforeEach, expect, test } from 'vitest';
 import { exportCsv, type Finding } from '../../src/index.js';
-import { faultLibrary, soundTest, writeRecord } from '../../src/simulate/index.js';
+import { faultLibrary, simulateBrinell, soundTest, writeRecord } from '../../src/simulate/index.js';
 import { command } from '../support/command.js';
 import { caseT1 } from '../support/records.js';
 
@@ -70,4 +70,29 @@ test('pressure stands for the force until the cylinder is known', async () => {
   expect((await command('check', file)).out).toContain('pressure stands for the force');
   expect((await command('check', file, '--bore', '40', '--rod', '20')).out).toContain('Findings about the record\n');
   expect((await command('check', file, ...lengths)).error).toContain('--bore or --calibration');
+});
+
+test('a file of force over time, as an indentation is, is checked as far as it goes, and what no motion shows is said', async () => {
+  const { time, force } = simulateBrinell({ hardness: 120, ballDiameter: 5, force: 2452, hold: { forceNoise: 3 } }).readings
+    .indentations[0]!.record;
+  writeFileSync(file, exportCsv({ time, force }));
+  const { status, out, error } = await command('check', file, '--fail-on', 'caution');
+  expect([status, error]).toEqual([0, '']);
+  expect(out).toContain('not checked: a file without extension, strain or travel does not show pauses');
+  expect(JSON.parse((await command('check', file, '--json')).out) as object).toMatchObject({ of: 'record', withoutMotion: true });
+  const spiked = force.slice();
+  spiked[Math.floor(spiked.length / 2)] = 9000;
+  writeFileSync(file, exportCsv({ time, force: spiked }));
+  expect((await command('check', file)).out).toMatch(/Spikes in the force/);
+  writeFileSync(file, exportCsv({ time, force, travel: time }));
+  expect((await command('check', file)).out).not.toContain('not checked');
+});
+
+test('a tension test needs a motion; of the columns that serve already none is proposed for it, and the sentence is one for people', async () => {
+  writeFileSync(file, exportCsv({ time: [0, 1, 2, 3], force: [0, 10, 20, 30] }));
+  const { status, error } = await command('check', file, ...lengths);
+  expect(status).not.toBe(0);
+  expect(error).toContain("--column travel= must name a column of extension, strain or travel (the file has 'time', 'force'), got none");
+  writeFileSync(file, 'time [s];force [N];gauge 2\n0;0;0\n1;10;0.1\n2;20;0.2\n3;30;0.3\n');
+  expect((await command('check', file, ...lengths)).error).toContain("by place: 2 'gauge 2' goes up to 0.3");
 });

@@ -395,13 +395,13 @@ describe('words of a refusal', () => {
 
   test('a column that is missing: what could be one', () => {
     expect(message('t s;x mm;y', {}, '0;100;0,1\n1;250;0,2\n2;200;0,25\n')).toBe(
-      "readRecord: options.columns.force must name a column of force or pressure (the file has 't', 'x', 'y'; by place: 0 't' goes up to 2, perhaps time or travel (it rises evenly); 1 'x' goes up to 250, perhaps force or pressure (the largest numbers); 2 'y' goes up to 0.25, perhaps strain or extension (small numbers)), got undefined",
+      "readRecord: options.columns.force must name a column of force or pressure (the file has 't', 'x', 'y'; by place: 0 't' goes up to 2, perhaps time or travel (it rises evenly); 1 'x' goes up to 250, perhaps force or pressure (the largest numbers); 2 'y' goes up to 0.25, perhaps strain or extension (small numbers)), got none",
     );
     expect(message('', {}, '0;5\n1;5\n1;6\n')).toBe(
-      'readRecord: options.columns.force must name a column of force or pressure (the file has 2 columns without names; by place: 0 goes up to 1, perhaps travel or extension; 1 goes up to 6, perhaps force or pressure (the largest numbers)), got undefined',
+      'readRecord: options.columns.force must name a column of force or pressure (the file has 2 columns without names; by place: 0 goes up to 1, perhaps travel or extension; 1 goes up to 6, perhaps force or pressure (the largest numbers)), got none',
     );
     expect(message('F N;a;b', {}, '1;2;3-Feb\n2;3;4-Feb\n3;4;5-Feb\n')).toMatch(
-      /^readRecord: options\.columns\.travel must name a column of extension, strain or travel \(.*; 'b' holds dates, as spreadsheets make of numbers\), got undefined$/,
+      /^readRecord: options\.columns\.travel must name a column of extension, strain or travel \(.*; 'b' holds dates, as spreadsheets make of numbers\), got none$/,
     );
   });
 

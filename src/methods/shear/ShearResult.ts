@@ -30,8 +30,10 @@ export interface ShearResult extends MethodResult {
   readonly shearStrength: Quantity;
   /** τm/Rm, where a tensile strength was given. */
   readonly ratioToTensileStrength?: Quantity | undefined;
-  /** Travel at the maximum force, from the start of the record: tool, frame and indentation are in it. */
+  /** Travel at the maximum force, from contact: tool, frame and indentation are in it. */
   readonly travelAtMaximumForce?: Quantity | undefined;
+  /** Travel at which the tool touches the piece [mm], where travel was logged: the first rise of the force meets zero there. */
+  readonly contact?: number | undefined;
   /** The record without its spikes, where there is one; the trail holds what was replaced. */
   readonly record?: ForceRecord | undefined;
   /** Sample of the maximum force, where there is a record. */

@@ -12,6 +12,7 @@ import {
 import { maximumIndex } from '../../numeric/index.js';
 import { checkRecordKernel } from '../../record/index.js';
 import { calibrationFindings, forceTrail } from '../common/calibrationFindings.js';
+import { contactsOf } from '../common/contactsOf.js';
 import { requireForceColumns, type ForceColumns, type ForceRecord } from '../common/ForceColumns.js';
 import type { TestInfo } from '../common/MethodResult.js';
 import { provenanceOf } from '../common/provenanceOf.js';
@@ -73,6 +74,14 @@ function requireShearForce(
   return { force: requirePositive(from, 'record.maximumForce', given.maximumForce) };
 }
 
+/** Travel at which the tool touches, in the middle of what two laws of the first rise say, and the way from there to the maximum. */
+function wayOf({ record: { force, travel }, at }: Recorded): { readonly contact: number; readonly whole: number } | undefined {
+  if (!travel) return undefined;
+  const [earliest, latest] = contactsOf(force, travel, at);
+  const contact = (earliest + latest) / 2;
+  return { contact, whole: travel[at]! - contact };
+}
+
 function pieceFindings({ clearance = 0, bent = false, diameter }: ShearPiece, area: number, most: number): Finding[] {
   const dimension = diameter ?? Math.sqrt(area);
   const share = clearance / dimension;
@@ -88,7 +97,8 @@ function pieceFindings({ clearance = 0, bent = false, diameter }: ShearPiece, ar
  * $$ \tau_m = \frac{F_m}{A} \text{ (single)}, \qquad \tau_m = \frac{F_m}{2 A} \text{ (double)} $$
  *
  * @remarks
- * Strength only: a shear modulus is never derived, since the travel holds bending, indentation and the tool. With a tensile strength the
+ * Strength only: a shear modulus is never derived, since the travel holds bending, indentation and the tool. Travel at the maximum force counts from contact,
+ * where the first rise of the force, extrapolated, meets zero. With a tensile strength the
  * ratio is compared with what is usual: 0.6 to 0.8 for steels, 0.6 to 0.65 for aluminium alloys (from memory), a tenth of itself allowed beyond.
  *
  * @param record - `force` [N], with `travel` [mm] and `time` [s] where they were logged; or `maximumForce` [N] alone.
@@ -153,6 +163,7 @@ export function analyseShear(
       ),
     );
   const planes = piece.planes === 1 ? 'single' : 'double';
+  const way = recorded && wayOf(recorded);
   return {
     method: 'shear',
     test,
@@ -169,20 +180,26 @@ export function analyseShear(
     ...(ratio === undefined
       ? {}
       : { ratioToTensileStrength: quantity('τm/Rm', 'shear strength over tensile strength', ratio, '1', 'common practice') }),
-    ...(recorded?.record.travel
+    ...(way
       ? {
           travelAtMaximumForce: quantity(
             'x(Fm)',
-            'travel at maximum force, tool and frame included',
-            recorded.record.travel[recorded.at]! - recorded.record.travel[0]!,
+            'travel at maximum force from contact, tool and frame included',
+            way.whole,
             'mm',
             'common practice',
           ),
+          contact: way.contact,
         }
       : {}),
     ...(recorded ? { record: recorded.record, maximumIndex: recorded.at } : {}),
     findings,
-    trail: [...forceTrail(test), ...(recorded?.repaired ?? []), trailStep('force-over-shear-planes', { area, planes: piece.planes })],
+    trail: [
+      ...forceTrail(test),
+      ...(recorded?.repaired ?? []),
+      trailStep('force-over-shear-planes', { area, planes: piece.planes }),
+      ...(way ? [trailStep('travel-from-contact', { contact: way.contact })] : []),
+    ],
     provenance: provenanceOf(options, recorded ? { ...recorded.raw } : { maximumForce: Float64Array.of(force) }),
   };
 }

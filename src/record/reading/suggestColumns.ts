@@ -3,9 +3,15 @@ import type { NamedColumn } from './columnNames.js';
 
 /**
  * @internal What the numbers of each column could be, by how they run and how large they are, for a message; nothing is decided by it. Of a
- * file of which only the beginning was read so far (`whole` false) that is said, and small numbers say nothing.
+ * file of which only the beginning was read so far (`whole` false) that is said, and small numbers say nothing. Of columns that are
+ * `taken` nothing is said.
  */
-export function suggestColumns(layout: Layout, columns: readonly NamedColumn[], whole: boolean): string {
+export function suggestColumns(
+  layout: Layout,
+  columns: readonly NamedColumn[],
+  whole: boolean,
+  taken: readonly NamedColumn[] = [],
+): string {
   const seen = columns
     .filter(({ kind }) => kind === 'number')
     .map(({ index, name }) => {
@@ -31,6 +37,7 @@ export function suggestColumns(layout: Layout, columns: readonly NamedColumn[], 
   };
   const seenOnly = whole ? '' : `in the first ${layout.body.length} rows `;
   return seen
+    .filter(({ index }) => taken.every((one) => one.index !== index))
     .map(
       (one) =>
         `${seenOnly}${one.index}${one.name === '' ? '' : ` '${one.name}'`} goes up to ${Number(one.largest.toPrecision(4))}, perhaps ${guess(one)}`,

@@ -44,18 +44,18 @@ export function understand(from: string, layout: Layout, options: ReadOptions, w
     a.unit === b.unit && layout.body.every((row) => Object.is(numberIn(row, a), numberIn(row, b)));
   const { used, rivals, check, twins, ignored } = assignColumns(from, columns, options.columns ?? {}, options.length !== undefined, alike);
   const names = columns.filter(({ name }) => name !== '').map(({ name }) => `'${name}'`);
-  const known =
-    names.length > 0
-      ? `the file has ${names.join(', ')}; by place: ${suggestColumns(layout, columns, whole)}`
-      : `the file has ${columns.length} columns without names; by place: ${suggestColumns(layout, columns, whole)}`;
+  const known = names.length > 0 ? names.join(', ') : `${columns.length} columns without names`;
   const spoiled = ignored.find(({ column }) => column.kind === 'text' && layout.body.some((row) => isDate(cellText(row[column.index]))));
-  const missing = (quantity: ColumnName, what: string): never => {
+  const missing = (quantity: ColumnName, what: string, taken: readonly NamedColumn[] = []): never => {
+    const perhaps = suggestColumns(layout, columns, whole, taken);
+    const places = perhaps === '' ? '' : `; by place: ${perhaps}`;
     const damage = spoiled ? `; '${spoiled.column.heading}' holds dates, as spreadsheets make of numbers` : '';
-    throw new InputError(from, `options.columns.${quantity}`, 'missing', `must name a column of ${what} (${known}${damage})`, undefined);
+    const rule = `must name a column of ${what} (the file has ${known}${places}${damage})`;
+    throw new InputError(from, `options.columns.${quantity}`, 'missing', rule, undefined, 'none');
   };
   if (!used.has('force') && !used.has('pressure')) missing('force', 'force or pressure');
   if (options.motion !== false && !used.has('extension') && !used.has('strain') && !used.has('travel') && rivals.length === 0)
-    missing('travel', 'extension, strain or travel');
+    missing('travel', 'extension, strain or travel', [...used.values()]);
   const asWanted = (quantity: ColumnName, column: NamedColumn, role: WantedColumn['role']): WantedColumn => {
     requireNumbers(from, layout, quantity, column);
     const numbers = layout.body.map((row) => Math.abs(numberOf(row[column.index], layout.decimal, undefined) ?? 0) || 0);

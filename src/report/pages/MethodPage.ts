@@ -56,17 +56,27 @@ export interface MethodPage<Result extends MethodResult> {
 /** @internal A field's quantities, one or several or none, all rounded in one way. */
 export const shownAs = (
   field: string,
-  step: ShownStep,
+  step: ShownStep | ((quantity: Quantity) => ShownStep),
   quantities: Quantity | readonly Quantity[] | undefined,
   stamp?: Phrase,
 ): ShownQuantity[] =>
   (quantities === undefined ? [] : 'symbol' in quantities ? [quantities] : quantities).map((quantity) => ({
     ...shownUnit(quantity.symbol, quantity.unit),
-    step,
+    step: typeof step === 'function' ? step(quantity) : step,
     field,
     quantity,
     ...(stamp === undefined ? {} : { stamp }),
   }));
+
+/** Figures of a modulus where its uncertainty leaves them (common practice). */
+const MOST = 3;
+
+/** @internal How a modulus, or the slope of an elastic line, is rounded in any method: to three figures, and to fewer where its u is known and has its first digit before the third. */
+export function modulusStep({ value, standardUncertainty: u = 0 }: Quantity): ShownStep {
+  if (!(u > 0)) return { figures: MOST };
+  const place = (x: number): number => Math.floor(Math.log10(Math.abs(x)));
+  return { figures: Math.max(1, Math.min(MOST, place(value) - place(u) + 1)) };
+}
 
 const stamps = {
   all: 'determined from crosshead displacement',
@@ -76,7 +86,7 @@ const stamps = {
 /** @internal The same with what stands beside every value that a strain from travel went into, where a strain comes from there. */
 export const shownByBasis =
   (basis: string) =>
-  (field: string, step: ShownStep, quantities: Quantity | readonly Quantity[] | undefined): ShownQuantity[] =>
+  (field: string, step: Parameters<typeof shownAs>[1], quantities: Quantity | readonly Quantity[] | undefined): ShownQuantity[] =>
     shownAs(field, step, quantities).map((one) => {
       const rests = restsOnTravel(one.quantity.symbol, basis);
       return rests === undefined ? one : { ...one, stamp: stamps[rests] };

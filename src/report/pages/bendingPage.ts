@@ -1,7 +1,7 @@
 import type { BendingResult } from '../../methods/index.js';
 import { bendingCurveFigure } from '../figures/bendingCurveFigure.js';
 import { lineInWords, loadingInWords, sectionInWords } from '../words/lineInWords.js';
-import { shownByBasis, type MethodPage, type ShownQuantity } from './MethodPage.js';
+import { modulusStep, shownByBasis, type MethodPage, type ShownQuantity } from './MethodPage.js';
 import type { Presentation } from '../words/presentation.js';
 
 const TWO = { figures: 2 };
@@ -9,12 +9,10 @@ const THREE = { figures: 3 };
 
 function quantities(result: BendingResult): ShownQuantity[] {
   const shown = shownByBasis(result.motionBasis);
-  // two figures where a compliance was removed
-  const ofPiece = result.motionBasis === 'travel' ? TWO : THREE;
   return [
-    ...shown('elasticSlope', THREE, result.elasticSlope),
-    ...shown('modulus', ofPiece, result.modulus),
-    ...shown('chordModulus', ofPiece, result.chordModulus),
+    ...shown('elasticSlope', modulusStep, result.elasticSlope),
+    ...shown('modulus', modulusStep, result.modulus),
+    ...shown('chordModulus', modulusStep, result.chordModulus),
     ...shown('proofStrengths', THREE, result.proofStrengths),
     ...shown('maximumForce', THREE, result.maximumForce),
     ...shown('flexuralStrength', THREE, result.flexuralStrength),

@@ -3,15 +3,15 @@ import type { CompressionResult } from '../../methods/index.js';
 import { compressionCurveFigure } from '../figures/compressionCurveFigure.js';
 import { compressionFlowFigure } from '../figures/compressionFlowFigure.js';
 import { lineInWords, loadingInWords, sectionInWords, strainBasis } from '../words/lineInWords.js';
-import { shownByBasis, type MethodPage, type ShownQuantity } from './MethodPage.js';
+import { modulusStep, shownByBasis, type MethodPage, type ShownQuantity } from './MethodPage.js';
 import type { Presentation } from '../words/presentation.js';
 import { FORCE } from '../words/shownUnit.js';
 
 function quantities(result: CompressionResult): ShownQuantity[] {
   const shown = shownByBasis(result.extensionBasis);
   return [
-    ...shown('elasticSlope', { figures: 3 }, result.elasticSlope),
-    ...shown('modulus', { figures: result.extensionBasis === 'travel' ? 2 : 3 }, result.modulus),
+    ...shown('elasticSlope', modulusStep, result.elasticSlope),
+    ...shown('modulus', modulusStep, result.modulus),
     ...shown('proofStrengths', 1, result.proofStrengths),
     ...shown('stressesAtStrain', 1, result.stressesAtStrain),
     ...shown('maximumForce', 0.01, result.maximumForce),

@@ -89,8 +89,8 @@ const textOf = ({ text, rounded: value }: RoundedValue, { digits }: Presentation
  *
  * @remarks
  * Names and decimal sign are those of the language, `rounded` and `value` are numbers. In lbf, in and ksi a step is the next round one below that of the
- * standard; for strengths ASTM E8/E8M has steps in psi of its own (from memory). Each row carries the rounded value and the unrounded one: round once, and last ({@link roundResult}). Half is told by decimal digits. E has
- * three figures, two where a frame compliance was removed. Values whose strain came from the crosshead say so.
+ * standard; for strengths ASTM E8/E8M has steps in psi of its own (from memory). Each row carries the rounded value and the unrounded one: round once, and last ({@link roundResult}). Half is told by decimal digits. Moduli
+ * and slopes have three figures, and fewer where the first digit of their standard uncertainty stands before the third. Values whose strain came from the crosshead say so.
  *
  * @param result - A result of any `analyse` function.
  * @param options - Whose steps, where a half goes, language and units.

@@ -1,13 +1,13 @@
 import type { Quantity } from '../../base/index.js';
-import { shownByBasis, type ShownQuantity, type ShownStep } from './MethodPage.js';
+import { modulusStep, shownByBasis, type ShownQuantity, type ShownStep } from './MethodPage.js';
 import type { TensionOrCurve } from '../words/TensionOrCurve.js';
 
 const figures = { figures: 3 };
 
 /** How fields are rounded: by what the standards say of their kind, and in steps of common practice for the rest. */
 const steps = {
-  elasticSlope: figures,
-  modulus: figures,
+  elasticSlope: modulusStep,
+  modulus: modulusStep,
   proportionalLimit: 'strength',
   upperYieldStrength: 'strength',
   lowerYieldStrength: 'strength',
@@ -27,7 +27,7 @@ const steps = {
   necking: 0.001,
   hardeningExponent: 0.01,
   strengthCoefficient: 1,
-} as const satisfies Readonly<Record<string, ShownStep>>;
+} as const satisfies Readonly<Record<string, ShownStep | typeof modulusStep>>;
 
 type Field = keyof typeof steps;
 

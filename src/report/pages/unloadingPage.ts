@@ -1,7 +1,7 @@
 import type { UnloadingResult } from '../../methods/index.js';
 import type { Figure } from '../figures/Figure.js';
 import { figure } from '../figures/figureStyle.js';
-import { shownByBasis, type MethodPage } from './MethodPage.js';
+import { modulusStep, shownByBasis, type MethodPage } from './MethodPage.js';
 import { plane } from '../figures/plane.js';
 import type { Presentation } from '../words/presentation.js';
 import { sectionInWords } from '../words/lineInWords.js';
@@ -81,7 +81,7 @@ export const unloadingPage: MethodPage<UnloadingResult> = {
     return [
       ...shown('permanentSetStrength', 1, result.permanentSetStrength),
       ...result.loops.flatMap(({ slope, permanentSet, energy }, k) => [
-        ...shown('loops', { figures: 3 }, { ...slope, symbol: `${slope.symbol} ${k + 1}` }),
+        ...shown('loops', modulusStep, { ...slope, symbol: `${slope.symbol} ${k + 1}` }),
         ...shown('loops', 0.01, { ...permanentSet, symbol: `er ${k + 1}` }),
         ...shown('loops', { figures: 3 }, energy && { ...energy, symbol: `w ${k + 1}` }),
       ]),
