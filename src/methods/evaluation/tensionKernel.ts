@@ -103,7 +103,7 @@ export function tensionKernel(input: TensionInput, settings: TensionSettings): T
   // with a yield point the maximum that counts lies in the hardening range, also where the extensometer ends before it
   const hardening = yielding?.ok === true ? yielding.hardeningStart : 0;
   const maximumSample = highest < hardening ? maximumIndex(input.stress, hardening, lastOfTest) : highest;
-  const maximum = maximumSample < n ? plateauOf(curve, maximumSample, input.resolution) : undefined;
+  const maximum = maximumSample < n ? plateauOf(curve, maximumSample, input.resolution, end) : undefined;
 
   const peak = top < hardening ? maximumIndex(stress, hardening, end) : top;
   const beyond = endOfPlateau(stress, peak, input.resolution, end);
@@ -132,6 +132,8 @@ export function tensionKernel(input: TensionInput, settings: TensionSettings): T
     hardening: line.ok && hardens ? hardeningOf(curve, line, afterYield, maximumSample) : undefined,
     slips,
     ...(filletSlope === undefined ? {} : { filletSlope }),
-    ...(maximum && input.alone !== true ? { spread: maximumSpread(curve, maximumSample, end, NEAR_MAXIMUM) } : {}),
+    ...(maximum && input.alone !== true
+      ? { spread: maximumSpread(curve, maximumSample, { end, resolution: input.resolution, share: NEAR_MAXIMUM }) }
+      : {}),
   };
 }
