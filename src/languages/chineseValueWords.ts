@@ -88,6 +88,8 @@ export const chineseValueWords: Readonly<Record<FindingValueWord, string>> = {
   'there is no plastic compression': '没有塑性压缩',
   'no definition finds one': '按任何定义都未求得',
   'noise makes a tangent reach over {reach} MPa': '由于噪声，一条切线须跨越 {reach} MPa',
+  'the test ended on the level of yielding, before hardening': '试验在屈服平台上、硬化开始之前结束',
+  'the record ends after a fall, too soon to tell a level of yielding from a neck': '记录在力下降之后结束得太早，无法区分屈服平台与颈缩',
   'the extensometer ends before the maximum force': '引伸计的记录在最大力之前结束',
   'it would be negative': '其值将为负',
   'the plastic strain up to the maximum is within its doubt: nothing hardened': '最大力之前的塑性应变处于其不确定范围之内：材料未发生硬化',

@@ -88,6 +88,8 @@ export const findingValueWords = [
   'there is no plastic compression',
   'no definition finds one',
   'noise makes a tangent reach over {reach} MPa',
+  'the test ended on the level of yielding, before hardening',
+  'the record ends after a fall, too soon to tell a level of yielding from a neck',
   'the extensometer ends before the maximum force',
   'it would be negative',
   'the plastic strain up to the maximum is within its doubt: nothing hardened',

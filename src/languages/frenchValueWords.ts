@@ -92,6 +92,9 @@ export const frenchValueWords: Readonly<Record<FindingValueWord, string>> = {
   'there is no plastic compression': 'il n’y a pas de compression plastique',
   'no definition finds one': 'aucune définition n’en donne',
   'noise makes a tangent reach over {reach} MPa': 'à cause du bruit, une tangente s’étend sur {reach} MPa',
+  'the test ended on the level of yielding, before hardening': 'l’essai s’est arrêté sur le palier d’écoulement, avant l’écrouissage',
+  'the record ends after a fall, too soon to tell a level of yielding from a neck':
+    'l’enregistrement s’arrête après une chute, trop tôt pour distinguer un palier d’écoulement d’une striction',
   'the extensometer ends before the maximum force': 'l’extensomètre s’arrête avant la force maximale',
   'it would be negative': 'la valeur serait négative',
   'the plastic strain up to the maximum is within its doubt: nothing hardened':

@@ -93,6 +93,9 @@ export const germanValueWords: Readonly<Record<FindingValueWord, string>> = {
   'there is no plastic compression': 'es gibt keine plastische Stauchung',
   'no definition finds one': 'keine Definition ergibt einen Wert',
   'noise makes a tangent reach over {reach} MPa': 'durch das Rauschen erstreckt sich eine Tangente über {reach} MPa',
+  'the test ended on the level of yielding, before hardening': 'der Versuch endete auf dem Fließplateau, vor der Verfestigung',
+  'the record ends after a fall, too soon to tell a level of yielding from a neck':
+    'die Aufzeichnung endet nach einem Abfall, zu früh, um ein Fließplateau von einer Einschnürung zu unterscheiden',
   'the extensometer ends before the maximum force': 'der Längenänderungsaufnehmer endet vor der Höchstkraft',
   'it would be negative': 'er wäre negativ',
   'the plastic strain up to the maximum is within its doubt: nothing hardened':

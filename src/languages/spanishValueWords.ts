@@ -92,6 +92,9 @@ export const spanishValueWords: Readonly<Record<FindingValueWord, string>> = {
   'there is no plastic compression': 'no hay compresión plástica',
   'no definition finds one': 'ninguna definición encuentra uno',
   'noise makes a tangent reach over {reach} MPa': 'por el ruido, una tangente abarca {reach} MPa',
+  'the test ended on the level of yielding, before hardening': 'el ensayo terminó en el escalón de cedencia, antes del endurecimiento',
+  'the record ends after a fall, too soon to tell a level of yielding from a neck':
+    'el registro termina tras una caída, demasiado pronto para distinguir un escalón de cedencia de una estricción',
   'the extensometer ends before the maximum force': 'el extensómetro termina antes de la fuerza máxima',
   'it would be negative': 'el valor sería negativo',
   'the plastic strain up to the maximum is within its doubt: nothing hardened':

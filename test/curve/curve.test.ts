@@ -639,7 +639,7 @@ describe('yield points by hand', () => {
     const shifted = required(yieldPoints({ strain: strain.map((e) => e + 0.001), stress }, { strainShift: 0.001 }));
     expect(shifted.upper.strain).toBeCloseTo(0.002, 12);
     expect(shifted.lower.strain).toBeCloseTo(0.015, 12);
-    expect(shifted.extension).toBeCloseTo(found.extension, 12);
+    expect(shifted.extension).toBeCloseTo(found.extension!, 12);
   });
 
   test('the fall of ReH counts from the share on, its strain from the width on', () => {
@@ -728,7 +728,7 @@ describe('yield points by hand', () => {
     // noise pulls the lowest of some hundred samples down by two to three of its deviations, and moves either end of Ae by some ten samples
     const level = 390 - wave - 2.5 * noise;
     expect(Math.abs(found.lower.stress - level)).toBeLessThan(0.01 + noise);
-    expect(Math.abs(found.extension - (0.018 - (390 - level) / 10_000))).toBeLessThan(noise > 0 ? 2e-4 : 5e-5);
+    expect(Math.abs(found.extension! - (0.018 - (390 - level) / 10_000))).toBeLessThan(noise > 0 ? 2e-4 : 5e-5);
     expect(Math.abs(found.upper.stress - 400)).toBeLessThan(0.01 + 3 * noise);
   });
 });

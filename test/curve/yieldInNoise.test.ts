@@ -48,7 +48,7 @@ describe('noise whose neighbours are alike', () => {
 function errorOfAe(deviation: number, rho: number): number {
   const truth = LEVEL_ENDS - 330 / MODULUS;
   const errors = SEEDS.map((seed) => found(yielding(330), deviation, rho, seed)).flatMap((one) =>
-    one.ok ? one.extension / truth - 1 : [],
+    one.ok ? one.extension! / truth - 1 : [],
   );
   expect(errors.length).toBe(SEEDS.length);
   return errors.sort((a, b) => a - b)[SEEDS.length / 2]!;

@@ -26,13 +26,9 @@ function rangeOf(points: Points, { noise = 0, ...change }: Change = {}, origin =
       ...change,
     },
   );
-  return (
-    found && {
-      lower: [strain[found.lowest], stress[found.lowest]],
-      end: found.hardeningStrain,
-      start: strain[found.hardeningStart],
-    }
-  );
+  if (typeof found === 'string' || !found.onset) return undefined;
+  const { lowest, onset } = found;
+  return { lower: [strain[lowest], stress[lowest]], end: onset.hardeningStrain, start: strain[onset.hardeningStart] };
 }
 /** Samples that a pause spoils, by their strains. */
 const spoiltAt = (points: Points, ...strains: number[]) => Uint8Array.from([0, 0, ...points.map(([e]) => Number(strains.includes(e)))]);

@@ -1,6 +1,7 @@
 import type { StressStrainCurve } from '../../base/index.js';
 import { maximumIndex, medianOf, type NoiseOfCurve } from '../../numeric/index.js';
 import { MEAN_STRAIN, STANDS_OUT, hardeningOnset, isNoisy, type HardeningOnset } from './hardeningOnset.js';
+import { endOfFall } from './endOfFall.js';
 import type { LowerYieldRule } from './LowerYieldRule.js';
 import { topOfHardening } from './topOfHardening.js';
 
@@ -29,9 +30,11 @@ export interface YieldingTask {
 }
 
 /** @internal The range between ReH and uniform hardening. */
-export interface YieldingRange extends HardeningOnset {
+export interface YieldingRange {
   /** Sample of ReL. */
   readonly lowest: number;
+  /** Where it ends; absent where the curve ends on its level. */
+  readonly onset?: HardeningOnset;
 }
 
 /**
@@ -136,22 +139,30 @@ function afterTransient(
   return maximumIndex(stress, back, stop);
 }
 
-/** @internal The yielding range after an upper yield point; undefined where the curve does not rise again. */
-export function yieldingRange({ strain, stress }: StressStrainCurve, task: YieldingTask): YieldingRange | undefined {
-  const { peak, fallen, reach, spoilt } = task;
-  const top = topOfHardening({ strain, stress }, task, Math.max(STANDS_OUT * stress[peak]!, reach));
-  if (top === undefined) return undefined;
+/** Sample of ReL: the lowest of the yielding range, by the rule that was agreed. */
+function lowestOf({ strain, stress }: StressStrainCurve, end: HardeningOnset, task: YieldingTask): number {
+  const from = afterTransient({ strain, stress }, end, task);
+  const limit = strain[task.peak]! + SHORT_RANGE;
+  let lowest = -1;
+  for (let i = from; i <= end.hardeningStart && (task.lowerYield === 'whole' || strain[i]! <= limit); i += 1)
+    if (task.spoilt?.[i] !== 1 && (lowest < 0 || stress[i]! < stress[lowest]!)) lowest = i;
+  return lowest < 0 ? from : lowest;
+}
+
+/** @internal The yielding range after an upper yield point; or why there is none, where the curve does not rise again: `fall` or `untold` of {@link endOfFall}. */
+export function yieldingRange(curve: StressStrainCurve, task: YieldingTask): YieldingRange | 'fall' | 'untold' {
+  const { strain, stress } = curve;
+  const { peak, fallen, end, reach } = task;
+  const top = topOfHardening(curve, task, Math.max(STANDS_OUT * stress[peak]!, reach));
+  if (top === undefined) {
+    const ends = endOfFall(curve, task, STANDS_OUT * stress[peak]!);
+    return ends === 'level' ? { lowest: lowestOf(curve, { hardeningStrain: strain[end - 1]!, hardeningStart: end - 1 }, task) } : ends;
+  }
 
   // yielding is over where the stress passes ReH again; a dip later on is none of it
   let above = fallen;
   while (above < top && stress[above]! <= stress[peak]!) above += 1;
-  const minimum = lastMinimum({ strain, stress }, fallen, above, task);
-  const onset = hardeningOnset({ strain, stress }, afterFirstDip({ strain, stress }, minimum, top, task), top, task);
-  const from = afterTransient({ strain, stress }, onset, task);
-
-  const limit = strain[peak]! + SHORT_RANGE;
-  let lowest = -1;
-  for (let i = from; i <= onset.hardeningStart && (task.lowerYield === 'whole' || strain[i]! <= limit); i += 1)
-    if (spoilt?.[i] !== 1 && (lowest < 0 || stress[i]! < stress[lowest]!)) lowest = i;
-  return { lowest: lowest < 0 ? from : lowest, ...onset };
+  const minimum = lastMinimum(curve, fallen, above, task);
+  const onset = hardeningOnset(curve, afterFirstDip(curve, minimum, top, task), top, task);
+  return { lowest: lowestOf(curve, onset, task), onset };
 }

@@ -101,14 +101,16 @@ export function tensionKernel(input: TensionInput, settings: TensionSettings): T
           end,
         });
   // with a yield point the maximum that counts lies in the hardening range, also where the extensometer ends before it
-  const hardening = yielding?.ok === true ? yielding.hardeningStart : 0;
+  const hardening = (yielding?.ok === true ? yielding.hardeningStart : undefined) ?? 0;
+  // a test that ended before hardening reached no maximum
+  const before = yielding?.ok === true && yielding.hardeningStart === undefined;
   const maximumSample = highest < hardening ? maximumIndex(input.stress, hardening, lastOfTest) : highest;
-  const maximum = maximumSample < n ? plateauOf(curve, maximumSample, input.resolution, end) : undefined;
+  const maximum = maximumSample < n && !before ? plateauOf(curve, maximumSample, input.resolution, end) : undefined;
 
   const peak = top < hardening ? maximumIndex(stress, hardening, end) : top;
   const beyond = endOfPlateau(stress, peak, input.resolution, end);
   const crossings = slope === undefined ? [] : settings.offsets.map((offset) => proofOf(curve, slope, offset, { from, peak, beyond, end }));
-  const afterYield = yielding?.ok === true ? yielding.hardeningStart : (crossings.find((one) => one.ok)?.index ?? from);
+  const afterYield = (hardening > 0 ? hardening : crossings.find((one) => one.ok)?.index) ?? from;
   const totals = settings.totalExtensions.map((total) => totalExtensionStrengthKernel(curve, total, 0, end));
   const proportional = line.ok ? proportionalOf(curve, line, beyond, input.definitions ?? DEFINITIONS) : undefined;
   const slip = slips[0];
