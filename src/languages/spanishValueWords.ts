@@ -317,7 +317,9 @@ export const spanishValueWords: Readonly<Record<FindingValueWord, string>> = {
   'the strain rate of the elastic part': 'la velocidad de deformación de la parte elástica',
   'the mean stress rate': 'la velocidad de tensión media',
   'the speed of the ball': 'la velocidad de la bola',
+  'deflection-then-travel before the proof strength': 'flecha y, antes del límite elástico convencional, desplazamiento del travesaño',
   'deflection-then-travel': 'flecha y después desplazamiento',
+  'strain-then-travel before the proof strength': 'deformación y, antes del límite elástico convencional, desplazamiento del travesaño',
   'strain-then-travel': 'deformación y después desplazamiento',
   '{low} to {high} mm': '{low} a {high} mm',
   '{low} to {high} s': '{low} a {high} s',
@@ -332,6 +334,8 @@ export const spanishValueWords: Readonly<Record<FindingValueWord, string>> = {
   'from-mass': 'a partir de la masa',
   'from-area': 'a partir del área',
   extensometer: 'extensómetro',
+  'extensometer-then-travel before the proof strength':
+    'extensómetro y, antes del límite elástico convencional, desplazamiento del travesaño',
   'extensometer-then-travel': 'extensómetro y después desplazamiento del travesaño',
   curve: 'curva',
   straggler: 'valor dudoso',

@@ -20,6 +20,7 @@ import { recordFindings } from './recordFindings.js';
 import { slopeOverSlip } from './slopeOverSlip.js';
 import { othersFindings, withOthers } from './slopeAboveOthers.js';
 import { slipFindings } from './slipFindings.js';
+import { markedBeyond } from '../loading/beyondExtensometer.js';
 import { isStrainOfPiece, slopeIsModulus } from '../loading/slopeIsModulus.js';
 import { spikesOf } from '../common/spikeRepair.js';
 import { quantitiesOf, statedResult } from '../budgets/statedResult.js';
@@ -104,7 +105,7 @@ export function runTension(
   const doubtful = yieldLeaps(leaps, numbers, without);
   const plain = slopeWithFrame(tensionQuantities(numbers, curve, stress, settings, holds, explanation), share);
   const bare = {
-    ...withYieldLeaps(withYieldDips(plain, dips), doubtful),
+    ...markedBeyond(withYieldLeaps(withYieldDips(plain, dips), doubtful), recorded, curve),
     ...afterFracture(testPiece, after),
     maximumForce: maximumForce(given.force[numbers.maximumSample]!),
   };
