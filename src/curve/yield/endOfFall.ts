@@ -1,5 +1,13 @@
 import type { StressStrainCurve } from '../../base/index.js';
-import type { YieldingTask } from './yieldingRange.js';
+
+/** What is known of the fall: its peak, the first sample that has fallen, one past the last, what noise explains [MPa], and what pauses spoilt. */
+interface Fall {
+  readonly peak: number;
+  readonly fallen: number;
+  readonly end: number;
+  readonly reach: number;
+  readonly spoilt: Uint8Array | undefined;
+}
 
 /** A level lasts over so much strain at least: a wave in a neck is sooner over. */
 const LEAST_STRAIN = 0.002;
@@ -34,7 +42,7 @@ function meansOfParts(
  */
 export function endOfFall(
   curve: StressStrainCurve,
-  { peak, fallen, end, reach, spoilt }: YieldingTask,
+  { peak, fallen, end, reach, spoilt }: Fall,
   least: number,
 ): 'level' | 'fall' | 'untold' {
   const { strain, stress } = curve;

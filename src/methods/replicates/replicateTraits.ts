@@ -42,11 +42,16 @@ const area = (number: number): ReplicateTrait => ({
   difference: 'section', what: 'the section', number, factor: ALIKE, figures: 4, unit: ' mm²',
 }); // prettier-ignore
 const section = (one: Section): ReplicateTrait[] => [{ difference: 'section', what: 'the section', words: one.shape }, area(one.area)];
+const carriedOnBefore: Readonly<Record<string, string>> = {
+  'extensometer-then-travel': 'extensometer-then-travel before the proof strength',
+  'deflection-then-travel': 'deflection-then-travel before the proof strength',
+  'strain-then-travel': 'strain-then-travel before the proof strength',
+};
 /** Where the strain comes from, and whether travel carries it on before the proof strength. */
-const basis = (words: string, proofs: readonly Quantity[]): ReplicateTrait => ({
+const basis = (words: string, proofs: readonly Quantity[] = []): ReplicateTrait => ({
   difference: 'extensionBasis',
   what: 'the source of the strain',
-  words: proofs.some(({ beyondExtensometer }) => beyondExtensometer === true) ? `${words} before the proof strength` : words,
+  words: proofs.some(({ beyondExtensometer }) => beyondExtensometer === true) ? (carriedOnBefore[words] ?? words) : words,
 });
 const rate = (what: string, number: number | undefined, unit = ''): ReplicateTrait => ({
   difference: 'rate', what, number, factor: RATE, figures: 2, unit,
