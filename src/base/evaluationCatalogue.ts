@@ -117,6 +117,11 @@ export const evaluationEntries = {
     message: 'The stress fell only while the crosshead stood still: that is relaxation, not yield.',
     remedy: 'Load without stopping through yield.',
   },
+  'ends-before-hardening': {
+    severity: 'caution', about: 'method',
+    message: 'The test ended on the level of yielding, before hardening: ReL, {lower} MPa, is the lowest stress so far, Rm is the stress at ReH, {upper} MPa, and Ae and Agt are withheld.',
+    remedy: 'State ReL as a value before hardening; pull on to the maximum force for Rm, Ae and Agt.',
+  },
   'lower-yield-in-dips': {
     severity: 'caution', about: 'method',
     message: 'ReL, {lowest} MPa, lies in one of {count} short falls of the force during yielding, from each of which it came back; the noise of the motion hides whether they are strokes of the drive or the metal: without them ReL is {level} MPa.',

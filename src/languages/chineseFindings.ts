@@ -388,6 +388,10 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: '应力只在横梁静止时下降：这是松弛，不是屈服。',
     remedy: '屈服过程中应不停顿地加载。',
   },
+  'ends-before-hardening': {
+    message: '试验在屈服平台上、硬化开始之前结束：ReL（{lower} MPa）只是到此为止的最低应力，Rm 是 ReH 处的应力（{upper} MPa），不给出 Ae 和 Agt。',
+    remedy: '注明 ReL 是硬化前的值；要得到 Rm、Ae 和 Agt，应拉伸到最大力。',
+  },
   'lower-yield-in-dips': {
     message: 'ReL（{lowest} MPa）位于屈服期间 {count} 次短暂力下降之一，力每次都恢复；位移噪声掩盖了它们是驱动的泵冲程还是材料本身所致：不计它们时 ReL 为 {level} MPa。',
     remedy: '在 ReL 和 Ae 旁注明这一点；用一个冲程通过屈服，或记录能显示驱动是否后退的位移。',

@@ -388,6 +388,10 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'La contrainte n’a baissé que pendant l’arrêt de la traverse : c’est une relaxation, pas un écoulement.',
     remedy: 'Passer l’écoulement sans s’arrêter.',
   },
+  'ends-before-hardening': {
+    message: 'L’essai s’est arrêté sur le palier d’écoulement, avant l’écrouissage : ReL, {lower} MPa, est la contrainte la plus basse jusque-là, Rm est la contrainte à ReH, {upper} MPa, et Ae et Agt ne sont pas donnés.',
+    remedy: 'Donner ReL comme valeur avant l’écrouissage ; tirer jusqu’à la force maximale pour Rm, Ae et Agt.',
+  },
   'lower-yield-in-dips': {
     message: 'ReL, {lowest} MPa, se trouve dans l’une de {count} chutes brèves de la force pendant l’écoulement, dont elle est chaque fois revenue ; le bruit du déplacement cache s’il s’agit de coups de la pompe ou du métal : sans elles, ReL vaut {level} MPa.',
     remedy: 'Le dire avec ReL et Ae ; passer l’écoulement en un seul coup de pompe, ou enregistrer un déplacement qui montre si la commande recule.',

@@ -92,6 +92,9 @@ export const frenchValueWords: Readonly<Record<FindingValueWord, string>> = {
   'there is no plastic compression': 'il n’y a pas de compression plastique',
   'no definition finds one': 'aucune définition n’en donne',
   'noise makes a tangent reach over {reach} MPa': 'à cause du bruit, une tangente s’étend sur {reach} MPa',
+  'the test ended on the level of yielding, before hardening': 'l’essai s’est arrêté sur le palier d’écoulement, avant l’écrouissage',
+  'the record ends after a fall, too soon to tell a level of yielding from a neck':
+    'l’enregistrement s’arrête après une chute, trop tôt pour distinguer un palier d’écoulement d’une striction',
   'the extensometer ends before the maximum force': 'l’extensomètre s’arrête avant la force maximale',
   'it would be negative': 'la valeur serait négative',
   'the plastic strain up to the maximum is within its doubt: nothing hardened':
@@ -314,7 +317,9 @@ export const frenchValueWords: Readonly<Record<FindingValueWord, string>> = {
   'the strain rate of the elastic part': 'vitesse de déformation de la partie élastique',
   'the mean stress rate': 'vitesse moyenne de mise en contrainte',
   'the speed of the ball': 'vitesse de la bille',
+  'deflection-then-travel before the proof strength': 'flèche puis, avant la limite conventionnelle, déplacement de la traverse',
   'deflection-then-travel': 'flèche, puis déplacement',
+  'strain-then-travel before the proof strength': 'déformation puis, avant la limite conventionnelle, déplacement de la traverse',
   'strain-then-travel': 'déformation, puis déplacement',
   '{low} to {high} mm': 'de {low} à {high} mm',
   '{low} to {high} s': 'de {low} à {high} s',
@@ -329,6 +334,7 @@ export const frenchValueWords: Readonly<Record<FindingValueWord, string>> = {
   'from-mass': 'd’après la masse',
   'from-area': 'd’après l’aire',
   extensometer: 'extensomètre',
+  'extensometer-then-travel before the proof strength': 'extensomètre puis, avant la limite conventionnelle, déplacement de la traverse',
   'extensometer-then-travel': 'extensomètre puis déplacement de la traverse',
   curve: 'courbe',
   straggler: 'valeur isolée',

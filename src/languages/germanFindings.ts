@@ -388,6 +388,10 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Die Spannung fiel nur, während die Traverse stillstand: Das ist Relaxation, kein Fließen.',
     remedy: 'Den Fließbereich ohne Halt durchfahren.',
   },
+  'ends-before-hardening': {
+    message: 'Der Versuch endete auf dem Fließplateau, vor der Verfestigung: ReL, {lower} MPa, ist die bis dahin niedrigste Spannung, Rm ist die Spannung bei ReH, {upper} MPa, und Ae und Agt werden nicht angegeben.',
+    remedy: 'ReL als Wert vor der Verfestigung angeben; für Rm, Ae und Agt bis zur Höchstkraft weiterziehen.',
+  },
   'lower-yield-in-dips': {
     message: 'ReL, {lowest} MPa, liegt in einem von {count} kurzen Kraftabfällen während des Fließens, aus denen die Kraft jeweils zurückkam; das Rauschen des Wegs verbirgt, ob sie Hübe des Antriebs sind oder vom Werkstoff kommen: ohne sie ist ReL {level} MPa.',
     remedy: 'Das bei ReL und Ae angeben; den Fließbereich in einem Hub durchfahren oder einen Weg aufzeichnen, der zeigt, ob der Antrieb zurückgeht.',

@@ -93,6 +93,9 @@ export const germanValueWords: Readonly<Record<FindingValueWord, string>> = {
   'there is no plastic compression': 'es gibt keine plastische Stauchung',
   'no definition finds one': 'keine Definition ergibt einen Wert',
   'noise makes a tangent reach over {reach} MPa': 'durch das Rauschen erstreckt sich eine Tangente über {reach} MPa',
+  'the test ended on the level of yielding, before hardening': 'der Versuch endete auf dem Fließplateau, vor der Verfestigung',
+  'the record ends after a fall, too soon to tell a level of yielding from a neck':
+    'die Aufzeichnung endet nach einem Abfall, zu früh, um ein Fließplateau von einer Einschnürung zu unterscheiden',
   'the extensometer ends before the maximum force': 'der Längenänderungsaufnehmer endet vor der Höchstkraft',
   'it would be negative': 'er wäre negativ',
   'the plastic strain up to the maximum is within its doubt: nothing hardened':
@@ -314,7 +317,9 @@ export const germanValueWords: Readonly<Record<FindingValueWord, string>> = {
   'the strain rate of the elastic part': 'Dehngeschwindigkeit im elastischen Bereich',
   'the mean stress rate': 'mittlere Spannungsgeschwindigkeit',
   'the speed of the ball': 'Geschwindigkeit der Kugel',
+  'deflection-then-travel before the proof strength': 'Durchbiegung, vor der Dehngrenze dann Traversenweg',
   'deflection-then-travel': 'Durchbiegung, dann Traversenweg',
+  'strain-then-travel before the proof strength': 'Dehnung, vor der Dehngrenze dann Traversenweg',
   'strain-then-travel': 'Dehnung, dann Traversenweg',
   '{low} to {high} mm': '{low} bis {high} mm',
   '{low} to {high} s': '{low} bis {high} s',
@@ -329,6 +334,7 @@ export const germanValueWords: Readonly<Record<FindingValueWord, string>> = {
   'from-mass': 'aus der Masse',
   'from-area': 'aus der Fläche',
   extensometer: 'Längenänderungsaufnehmer',
+  'extensometer-then-travel before the proof strength': 'Längenänderungsaufnehmer, vor der Dehngrenze dann Traversenweg',
   'extensometer-then-travel': 'Längenänderungsaufnehmer, dann Traversenweg',
   curve: 'Kurve',
   straggler: 'ausreißerverdächtig',

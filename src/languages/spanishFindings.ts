@@ -388,6 +388,10 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'La tensión solo bajó mientras el travesaño estaba parado: eso es relajación, no cedencia.',
     remedy: 'Cargar sin parar durante la cedencia.',
   },
+  'ends-before-hardening': {
+    message: 'El ensayo terminó en el escalón de cedencia, antes del endurecimiento: ReL, {lower} MPa, es la tensión más baja hasta entonces, Rm es la tensión en ReH, {upper} MPa, y Ae y Agt no se dan.',
+    remedy: 'Dar ReL como valor anterior al endurecimiento; seguir hasta la fuerza máxima para Rm, Ae y Agt.',
+  },
   'lower-yield-in-dips': {
     message: 'ReL, {lowest} MPa, está en una de {count} caídas breves de la fuerza durante la cedencia, de las que esta volvió cada vez; el ruido del desplazamiento oculta si son emboladas del accionamiento o del metal: sin ellas ReL es {level} MPa.',
     remedy: 'Decirlo con ReL y Ae; pasar la cedencia en una sola embolada, o registrar un desplazamiento que muestre si el accionamiento retrocede.',

@@ -92,6 +92,9 @@ export const spanishValueWords: Readonly<Record<FindingValueWord, string>> = {
   'there is no plastic compression': 'no hay compresión plástica',
   'no definition finds one': 'ninguna definición encuentra uno',
   'noise makes a tangent reach over {reach} MPa': 'por el ruido, una tangente abarca {reach} MPa',
+  'the test ended on the level of yielding, before hardening': 'el ensayo terminó en el escalón de cedencia, antes del endurecimiento',
+  'the record ends after a fall, too soon to tell a level of yielding from a neck':
+    'el registro termina tras una caída, demasiado pronto para distinguir un escalón de cedencia de una estricción',
   'the extensometer ends before the maximum force': 'el extensómetro termina antes de la fuerza máxima',
   'it would be negative': 'el valor sería negativo',
   'the plastic strain up to the maximum is within its doubt: nothing hardened':
@@ -314,7 +317,9 @@ export const spanishValueWords: Readonly<Record<FindingValueWord, string>> = {
   'the strain rate of the elastic part': 'la velocidad de deformación de la parte elástica',
   'the mean stress rate': 'la velocidad de tensión media',
   'the speed of the ball': 'la velocidad de la bola',
+  'deflection-then-travel before the proof strength': 'flecha y, antes del límite elástico convencional, desplazamiento del travesaño',
   'deflection-then-travel': 'flecha y después desplazamiento',
+  'strain-then-travel before the proof strength': 'deformación y, antes del límite elástico convencional, desplazamiento del travesaño',
   'strain-then-travel': 'deformación y después desplazamiento',
   '{low} to {high} mm': '{low} a {high} mm',
   '{low} to {high} s': '{low} a {high} s',
@@ -329,6 +334,8 @@ export const spanishValueWords: Readonly<Record<FindingValueWord, string>> = {
   'from-mass': 'a partir de la masa',
   'from-area': 'a partir del área',
   extensometer: 'extensómetro',
+  'extensometer-then-travel before the proof strength':
+    'extensómetro y, antes del límite elástico convencional, desplazamiento del travesaño',
   'extensometer-then-travel': 'extensómetro y después desplazamiento del travesaño',
   curve: 'curva',
   straggler: 'valor dudoso',

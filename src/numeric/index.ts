@@ -24,6 +24,7 @@ export { maximumIndex } from './maximumIndex.js';
 export { median, medianOf, ranked } from './median.js';
 export { medianChange } from './medianChange.js';
 export { noiseLevel } from './noiseLevel.js';
+export { noiseOfCurve, type NoiseOfCurve } from './noiseOfCurve.js';
 export { noiseReach } from './noiseReach.js';
 export { noncentralTCdf, noncentralTQuantile } from './noncentralT.js';
 export { normalCdf, normalQuantile } from './normalDistribution.js';

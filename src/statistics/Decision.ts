@@ -22,6 +22,8 @@ export interface Measured {
    * went into (by its symbol: all but forces, strengths by force alone, A and Z), and one that travel carries on none to values from the maximum on.
    */
   readonly extensionBasis?: string | undefined;
+  /** True where its point lies beyond the last reading of the extensometer, as a `Quantity` of a result says: no bare pass either. */
+  readonly beyondExtensometer?: boolean | undefined;
 }
 
 /** What was asked for, and by which rule it is decided. */

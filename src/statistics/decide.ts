@@ -98,7 +98,8 @@ function doubts(measured: Measured, specification: Specification, u: number, rea
   if (u === 0) found.push(finding('decision-without-uncertainty', { symbol }));
   // where the agreed guard band decides, its own risk has been kept: a second answer by another factor would unsettle it
   else if (distance < reach && !clear) found.push(finding('limit-within-uncertainty', { symbol, distance, uncertainty: reach, unit }));
-  if (restsOnTravel(measured.symbol, measured.extensionBasis)) found.push(finding('decision-on-travel', { symbol }));
+  if (restsOnTravel(measured.symbol, measured.extensionBasis, measured.beyondExtensometer))
+    found.push(finding('decision-on-travel', { symbol }));
   if (specification.structuralUse === true) found.push(finding('decision-for-structure', { symbol }));
   if (
     isElongation(measured.symbol) &&
@@ -117,7 +118,7 @@ function doubts(measured: Measured, specification: Specification, u: number, rea
  * `simple`: the value passes within the limits, rounded before where that was agreed. `guarded`: the value as measured passes within limits drawn in by a guard band g u, fails beyond limits
  * drawn out by as much, and between passes or fails conditionally; it is not rounded before, since a step of rounding would take up the guard band. A limit exactly hit is kept. The probability of conformity is that
  * of a normal distribution about the unrounded value, of Student's where `degreesOfFreedom` are given (JCGM 100, G.3), by which g and k then go too; the risk of the consumer is 1 − p of a value accepted, the risk of the producer
- * p of a value rejected. A value from crosshead strain (by its symbol and `extensionBasis`), one that a structure depends on, and one more
+ * p of a value rejected. A value from crosshead strain (by its symbol, `extensionBasis` and `beyondExtensometer`), one that a structure depends on, and one more
  * than 30 times off its limit, as where the limit is meant in another unit, never pass barely: the verdict is conditional and a finding says on what. No verdict replaces local codes and licensed practice.
  *
  * @param measured - The value with its uncertainty and symbol, as in a result; of an elongation also `gaugeLength` [mm] and `area` [mm²].

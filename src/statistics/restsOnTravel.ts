@@ -3,8 +3,13 @@ const WITHOUT_STRAIN = /^(F|R(eH|eL|m|mc)$|TS$|[UL]YS$|RA$|El$|σf[MB]$|A(\d|$| 
 /** Symbols of values that lie at the maximum or after it, or reach so far: where travel carries a curve on, its strain is in them. */
 const FAR_ALONG = /^(A[gt]|U$|εu$|n$|K$|εf[MB]$)/;
 
-/** @internal How much of the strain in a value is that of the crosshead, by its symbol and where its curve takes the strain from. */
-export function restsOnTravel(symbol: string | undefined, basis: string | undefined): 'all' | 'beyond-extensometer' | undefined {
+/** @internal How much of the strain in a value is that of the crosshead, by its symbol, where its curve takes the strain from, and whether its point lies beyond the extensometer. */
+export function restsOnTravel(
+  symbol: string | undefined,
+  basis: string | undefined,
+  beyondExtensometer?: boolean,
+): 'all' | 'beyond-extensometer' | undefined {
   if (basis === 'travel') return symbol !== undefined && WITHOUT_STRAIN.test(symbol) ? undefined : 'all';
+  if (beyondExtensometer === true) return 'beyond-extensometer';
   return basis?.endsWith('-then-travel') === true && symbol !== undefined && FAR_ALONG.test(symbol) ? 'beyond-extensometer' : undefined;
 }

@@ -581,7 +581,11 @@ describe('what the data cannot give', () => {
     ],
     [
       'after its highest point the curve only falls: that is the maximum, not a yield point',
-      () => yieldPoints({ strain: [0, 0.001, 0.002], stress: [0, 100, 90] }),
+      () => yieldPoints({ strain: [0, 0.001, 0.002, 0.003, 0.004], stress: [0, 100, 97, 90, 80] }),
+    ],
+    [
+      'the record ends after a fall, too soon to tell a level of yielding from a neck',
+      () => yieldPoints({ strain: [0, 0.001, 0.0011, 0.0015, 0.002], stress: [0, 100, 90, 90, 90] }),
     ],
     [
       'the stress fell only while the crosshead stood still',

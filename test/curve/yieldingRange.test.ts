@@ -5,22 +5,30 @@ import { yieldingRange, type YieldingTask } from '../../src/curve/yield/yielding
 
 type Points = readonly (readonly [strain: number, stress: number])[];
 
+/** Independent noise, and what else is otherwise. */
+type Change = Partial<Omit<YieldingTask, 'noise'>> & { readonly noise?: number };
+
 /** ReL with its strain, where Ae ends, and the first sample of hardening; ReH is put before the points, and the first of them has fallen. */
-function rangeOf(points: Points, change: Partial<YieldingTask> = {}, origin = 0) {
+function rangeOf(points: Points, { noise = 0, ...change }: Change = {}, origin = 0) {
   const all = [[-0.002, 0], [0, 400], ...points] as const;
   const strain = Float64Array.from(all, ([e]) => e + origin);
   const stress = Float64Array.from(all, ([, R]) => R);
   const found = yieldingRange(
     { strain, stress },
-    { peak: 1, fallen: 2, end: all.length, noise: 0, reach: 0, spoilt: undefined, lowerYield: 'whole', ...change },
+    {
+      peak: 1,
+      fallen: 2,
+      end: all.length,
+      noise: { level: noise, ofMeans: noise },
+      reach: 0,
+      spoilt: undefined,
+      lowerYield: 'whole',
+      ...change,
+    },
   );
-  return (
-    found && {
-      lower: [strain[found.lowest], stress[found.lowest]],
-      end: found.hardeningStrain,
-      start: strain[found.hardeningStart],
-    }
-  );
+  if (typeof found === 'string' || !found.onset) return undefined;
+  const { lowest, onset } = found;
+  return { lower: [strain[lowest], stress[lowest]], end: onset.hardeningStrain, start: strain[onset.hardeningStart] };
 }
 /** Samples that a pause spoils, by their strains. */
 const spoiltAt = (points: Points, ...strains: number[]) => Uint8Array.from([0, 0, ...points.map(([e]) => Number(strains.includes(e)))]);
@@ -103,11 +111,11 @@ describe('the last minimum before hardening', () => {
 
   test('out of noise minima are told by means over 0.02 % strain', () => {
     // where noise explains 6 MPa of single samples, of means of 20 their root less: 1.34, so 1.9 by the share
-    expect(rangeOf(steps([380, 384, 381.8]), { noise: 1, reach: 6 })!.end).toBeCloseTo(passes(381.8, 381.8), 9);
-    // the lowest sample of that mean gives the level
-    expect(rangeOf(steps([380, 384, 381.8], { 50: 381 }), { noise: 1, reach: 6 })!.end).toBeCloseTo(passes(381, 381.8), 9);
-    // the same fall is within the noise of means, 2.68, where that is 2 MPa
-    expect(rangeOf(steps([380, 384, 381.8]), { noise: 2, reach: 12 })!.end).toBeCloseTo(passes(380, 381.8), 9);
+    expect(rangeOf(steps([380, 384, 381.8]), { noise: 0.8, reach: 6 })!.end).toBeCloseTo(passes(381.8, 381.8), 9);
+    // that mean gives the level, not its lowest sample
+    expect(rangeOf(steps([380, 384, 381.8], { 50: 381 }), { noise: 0.8, reach: 6 })!.end).toBeCloseTo(passes(381.76, 381.8), 9);
+    // the same fall is within the noise of means, 2.68, where that explains 12 MPa
+    expect(rangeOf(steps([380, 384, 381.8]), { noise: 0.8, reach: 12 })!.end).toBeCloseTo(passes(380, 381.8), 9);
   });
 
   test('a single sample makes a minimum only where noise is less than a ten thousandth', () => {
@@ -119,9 +127,9 @@ describe('the last minimum before hardening', () => {
   test('what a pause spoils is no minimum, also where a mean begins with it', () => {
     const points = steps([380, 384, 381.8], { 40: 300, 45: 300 });
     const spoilt = spoiltAt(points, points[40]![0], points[45]![0]);
-    expect(rangeOf(points, { noise: 1, reach: 6, spoilt })!.end).toBeCloseTo(passes(381.8, 381.8), 9);
+    expect(rangeOf(points, { noise: 0.8, reach: 6, spoilt })!.end).toBeCloseTo(passes(381.8, 381.8), 9);
     const whole = steps([380, 384, 381.8], Object.fromEntries(Array.from({ length: 20 }, (_, k) => [20 + k, 300])));
-    expect(rangeOf(whole, { noise: 1, reach: 6, spoilt: spoiltAt(whole, ...whole.slice(20, 40).map(([e]) => e)) })!.end).toBeCloseTo(
+    expect(rangeOf(whole, { noise: 0.8, reach: 6, spoilt: spoiltAt(whole, ...whole.slice(20, 40).map(([e]) => e)) })!.end).toBeCloseTo(
       passes(380, 381.8),
       9,
     );
@@ -239,7 +247,7 @@ describe('the line of hardening', () => {
 });
 
 describe('the first dip is left out of ReL', () => {
-  const lower = (points: Points, change: Partial<YieldingTask> = {}) => rangeOf(points, change)!.lower;
+  const lower = (points: Points, change: Change = {}) => rangeOf(points, change)!.lower;
 
   test('where it begins within 0.1 % after ReH', () => {
     expect(lower([[0.0005, 390], [0.001, 370], [0.002, 391], ...level])).toEqual([0.0025, 389.2]);

@@ -120,7 +120,7 @@ describe('T3: piecewise straight, with a yield point', () => {
     const points = required(yieldPoints(dense));
     expect(points.upper.stress).toBeCloseTo(300, 9);
     expect(points.lower.stress).toBeCloseTo(280, 9);
-    expectPrinted(100 * points.extension, '1.457');
+    expectPrinted(100 * points.extension!, '1.457');
     expectPrinted(required(yieldPoints(dense, { lowerYield: 'short' })).lower.stress, '281.6');
   });
 

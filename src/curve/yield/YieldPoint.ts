@@ -14,10 +14,10 @@ export interface YieldPoints {
   readonly upper: YieldPoint;
   /** Lower yield strength ReL. */
   readonly lower: YieldPoint;
-  /** Yield point extension Ae [mm/mm]. */
-  readonly extension: number;
-  /** First sample of uniform hardening. */
-  readonly hardeningStart: number;
+  /** Yield point extension Ae [mm/mm]; absent where the curve ends on the level of yielding, before hardening. */
+  readonly extension?: number | undefined;
+  /** First sample of uniform hardening; absent where the curve ends before it. */
+  readonly hardeningStart?: number | undefined;
 }
 
 /** Why there is no yield point. */

@@ -10,10 +10,11 @@ import {
   type Outcome,
   type StressStrainCurve,
 } from '../../base/index.js';
-import { parabolaNear } from '../../numeric/index.js';
+import { maximumIndex, noiseOfCurve, noiseReach, parabolaNear, resolution } from '../../numeric/index.js';
 import { endOfPlateau } from '../maximumStress.js';
 import { requireCurve } from '../requireCurve.js';
 import { sustainedCrossing } from '../sustainedCrossing.js';
+import { yieldRule } from './yieldPoints.js';
 
 /** The line that a proof strength is drawn from. */
 export interface ProofLine {
@@ -62,12 +63,17 @@ function meet({ strain, stress }: StressStrainCurve, slope: number, origin: numb
   return { strain: at, stress: stress[index - 1]! + share * (stress[index]! - stress[index - 1]!) };
 }
 
-/** @internal {@link proofStrength} on a checked curve, looked for between two samples. */
-export function proofStrengthKernel(
+/** @internal The line of an offset: its slope [MPa], the strain where the elastic line meets zero stress, and the plastic extension [mm/mm]. */
+export interface OffsetLine {
+  readonly slope: number;
+  readonly shift: number;
+  readonly offset: number;
+}
+
+/** @internal The first lasting meeting of a curve with the line of an offset, between two samples. */
+export function offsetCrossing(
   curve: StressStrainCurve,
-  slope: number,
-  shift: number,
-  offset: number,
+  { slope, shift, offset }: OffsetLine,
   first: number,
   end: number,
 ): Outcome<ProofStrength, ProofReason> {
@@ -80,6 +86,31 @@ export function proofStrengthKernel(
   return success({ stress: point.stress, strain: point.strain - shift, index });
 }
 
+/** @internal Where a proof strength is looked for: from a sample on; the sample of the maximum, one step of the reading [MPa], and one past the last sample that may count. */
+export interface ProofRange {
+  readonly from: number;
+  readonly peak: number;
+  readonly resolution: number;
+  readonly end: number;
+}
+
+/**
+ * @internal {@link proofStrength} on a checked curve: up to the end of the plateau of the maximum. Noise puts the highest sample anywhere on a level:
+ * where the line is not reached there, it may be up to where the stress has fallen by as much as a yield point does, and out of noise.
+ */
+export function proofStrengthKernel(
+  curve: StressStrainCurve,
+  line: OffsetLine,
+  { from, peak, resolution, end }: ProofRange,
+): Outcome<ProofStrength, ProofReason> {
+  const { strain, stress } = curve;
+  const beyond = endOfPlateau(stress, peak, resolution, end);
+  const found = offsetCrossing(curve, line, from, beyond);
+  if (found.ok || found.reason === 'starts-beyond' || beyond >= end) return found;
+  const fall = Math.max(yieldRule.minimumFall * stress[peak]!, noiseReach(end) * noiseOfCurve(strain, stress, from, end).level);
+  return offsetCrossing(curve, line, from, endOfPlateau(stress, peak, fall, end));
+}
+
 /**
  * Proof strength, plastic extension: the stress where the curve meets a line parallel to its elastic line, offset by a plastic extension.
  *
@@ -88,7 +119,7 @@ export function proofStrengthKernel(
  * @remarks
  * The line must have the curve's own slope: then a linear frame in the extension cancels, and handbook values of E do not. The first
  * crossing that lasts (five samples or 0.05 % strain) up to the maximum counts, or up to the end of its plateau: of the samples after it that equal
- * it within one step of the reading. The point is interpolated between samples; in
+ * it within one step of the reading; where it is not reached there, before the stress has fallen from the maximum by half a per cent, and out of noise. The point is interpolated between samples; in
  * noise a parabola through the samples around it is used, over the widest stretch (at most the offset) where it fits. A relative error $s$
  * of the slope moves the result by about $-(\lambda/n)\,s$ of itself, with the leverage $\lambda = (R/m_E)/e_p$ and the Ramberg-Osgood exponent $n$.
  *
@@ -112,5 +143,7 @@ export function proofStrength(curve: CurveColumns, line: ProofLine): Outcome<Pro
   const slope = requirePositive('proofStrength', 'line.modulus', line.modulus);
   const shift = requireFinite('proofStrength', 'line.strainShift', line.strainShift ?? 0);
   const offset = requireExtension('proofStrength', 'line.offset', line.offset ?? PROOF_OFFSET);
-  return proofStrengthKernel(checked, slope, shift, offset, 0, endOfPlateau(checked.stress));
+  const { stress } = checked;
+  const range = { from: 0, peak: maximumIndex(stress), resolution: resolution(stress), end: stress.length };
+  return proofStrengthKernel(checked, { slope, shift, offset }, range);
 }

@@ -15,7 +15,7 @@ import {
 } from '../../base/index.js';
 import { noiseLevel } from '../../numeric/index.js';
 import { endOfPlateau } from '../maximumStress.js';
-import { proofStrengthKernel, type CurvePoint } from './proofStrength.js';
+import { offsetCrossing, type CurvePoint } from './proofStrength.js';
 import { requireCurve } from '../requireCurve.js';
 import { tangentFalls, type TangentTask } from './tangentFalls.js';
 
@@ -87,7 +87,7 @@ function byDeviation({ strain, stress }: StressStrainCurve, task: ProportionalTa
 
 /** Where the curve crosses the line offset by a plastic extension. */
 function byOffset(curve: StressStrainCurve, task: ProportionalTask): Limit {
-  const proof = proofStrengthKernel(curve, task.slope, task.shift, task.offset, task.first, task.end);
+  const proof = offsetCrossing(curve, task, task.first, task.end);
   if (!proof.ok) return failure('not-reached', proof.message);
   return success({ stress: proof.stress, strain: proof.strain, definition: 'offset' });
 }

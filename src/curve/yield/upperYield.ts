@@ -1,5 +1,5 @@
 import { failure, success, type Outcome, type StressStrainCurve } from '../../base/index.js';
-import { noiseLevel, noiseReach } from '../../numeric/index.js';
+import { noiseOfCurve, noiseReach, type NoiseOfCurve } from '../../numeric/index.js';
 import type { LowerYieldRule } from './LowerYieldRule.js';
 import type { YieldReason } from './YieldPoint.js';
 
@@ -51,6 +51,14 @@ export function spoiltByPauses({ strain, stress }: StressStrainCurve, pauses: Yi
   return spoilt;
 }
 
+const NONE: NoiseOfCurve = { level: 0, ofMeans: 0 };
+
+/** The noise of a curve, which is no less than that of its rounding. */
+function noiseOf({ strain, stress }: StressStrainCurve, end: number, rounding: number): NoiseOfCurve {
+  const { level, ofMeans } = end < NOISE_POINTS ? NONE : noiseOfCurve(strain, stress, 0, end);
+  return { level: Math.max(level, rounding), ofMeans: Math.max(ofMeans, rounding) };
+}
+
 /** Why there is none, where no number tells it. */
 const why = {
   'no-fall': 'the stress does not fall by enough after a peak',
@@ -63,7 +71,7 @@ export function upperYield(
   curve: StressStrainCurve,
   task: YieldTask,
   spoilt: Uint8Array | undefined,
-): Outcome<{ peak: number; fallen: number; noise: number; reach: number }, UpperReason> {
+): Outcome<{ peak: number; fallen: number; noise: NoiseOfCurve; reach: number }, UpperReason> {
   const { strain, stress } = curve;
   const { end, minimumFall, modulus, strainShift, zeroMoves = [] } = task;
   const zeroed = zeroMoves.length > 0;
@@ -75,12 +83,12 @@ export function upperYield(
   let fallen = -1;
   let within: UpperReason = 'no-fall';
   // asked for by the first fall that is large enough: most curves have none
-  let noise: number | undefined;
+  let noise: NoiseOfCurve | undefined;
   let reach = 0;
   const findReach = (): void => {
     // steps hide noise that is finer than they are
-    noise ??= Math.max(end < NOISE_POINTS ? 0 : noiseLevel(stress, 0, end), task.resolution / Math.sqrt(12));
-    reach = Math.max(noiseReach(end) * noise, STEPS * task.resolution);
+    noise ??= noiseOf(curve, end, task.resolution / Math.sqrt(12));
+    reach = Math.max(noiseReach(end) * noise.level, STEPS * task.resolution);
   };
   for (let i = 1; i < end; i += 1) {
     const value = stress[i]!;
@@ -107,9 +115,12 @@ export function upperYield(
       if (fall >= reach) fallen = i;
       else if (within === 'no-fall') within = 'fall-within-noise';
     }
-    if (fallen >= 0 && strain[i]! - strain[peak]! >= task.minimumStrain) return success({ peak, fallen, noise: noise ?? 0, reach });
+    if (fallen >= 0 && strain[i]! - strain[peak]! >= task.minimumStrain) return success({ peak, fallen, noise: noise ?? NONE, reach });
   }
   // had it been long enough, it would have been returned above
   if (fallen >= 0) within = 'ends-after-fall';
-  return failure(within, within === 'fall-within-noise' ? `falls are within the noise of ${(noise ?? 0).toPrecision(3)} MPa` : why[within]);
+  return failure(
+    within,
+    within === 'fall-within-noise' ? `falls are within the noise of ${(noise ?? NONE).level.toPrecision(3)} MPa` : why[within],
+  );
 }

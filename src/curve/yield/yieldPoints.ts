@@ -48,13 +48,16 @@ export function yieldPointsKernel(curve: StressStrainCurve, task: YieldTask): Ou
   if (!found.ok) return found;
   const { peak } = found;
   const range = yieldingRange(curve, { ...found, end: task.end, spoilt, lowerYield: task.lowerYield });
-  if (!range) return failure('no-hardening-after', 'after its highest point the curve only falls: that is the maximum, not a yield point');
+  if (range === 'fall')
+    return failure('no-hardening-after', 'after its highest point the curve only falls: that is the maximum, not a yield point');
+  if (range === 'untold')
+    return failure('ends-after-fall', 'the record ends after a fall, too soon to tell a level of yielding from a neck');
   const point = (index: number): YieldPoint => ({ stress: stress[index]!, strain: strain[index]! - task.strainShift, index });
+  const { lowest, onset } = range;
   return success({
     upper: point(peak),
-    lower: point(range.lowest),
-    extension: range.hardeningStrain - strain[peak]!,
-    hardeningStart: range.hardeningStart,
+    lower: point(lowest),
+    ...(onset && { extension: onset.hardeningStrain - strain[peak]!, hardeningStart: onset.hardeningStart }),
   });
 }
 
@@ -66,12 +69,13 @@ export function yieldPointsKernel(curve: StressStrainCurve, task: YieldTask): Ou
  * @remarks
  * ReH: the highest stress before a fall of at least 0.5 %, with no higher stress over the next 0.05 % strain; at or above a fifth of the
  * maximum (below it a fall is seating), before 0.5 % plastic extension where the slope is known. The fall stands out of noise (about a
- * quarter more than a thousand normal deviates span) and is more than two steps of the reading. A rise that stands out by as much follows,
+ * quarter more than a thousand normal deviates span; where neighbours share their noise, by samples farther apart) and is more than two steps of the reading. A rise that stands out by as much follows,
  * over 0.2 % of strain at least where it stays below ReH. A fall within noise, a fall while the crosshead stood still (`pauses`) and the
- * fall after the maximum force are none. ReL: the smallest stress of the
+ * fall after the maximum force are none. A curve that does not rise again has a yield point where it ends on a level: over 0.2 % of strain at least, on which
+ * it falls by less than a quarter of the fall to it; then Ae is absent, and ReL is the lowest so far. ReL: the smallest stress of the
  * yielding range, the first dip after ReH left out where a later minimum or level is higher. Ae ends where the horizontal through the last
- * minimum, or the lowest of that level, meets the steepest line of the hardening that follows, over 0.2 %
- * strain, or over twice as much and so on until its slope is six standard errors of noise.
+ * minimum, or the lowest of that level, out of noise through the mean of that level, meets the steepest line of the hardening that follows, over 0.2 %
+ * strain, or over twice as much and so on until its slope is six standard errors of noise; out of noise where hardening begins, within twice that width.
  *
  * @param curve - Strain [mm/mm] and stress [MPa], at least 3 samples, finite.
  * @param options - Pauses, elastic line, thresholds, rule for ReL.

@@ -1,5 +1,7 @@
 import type { StressStrainCurve } from '../../base/index.js';
-import { maximumIndex, medianOf, steepestLine } from '../../numeric/index.js';
+import { maximumIndex, medianOf, type NoiseOfCurve } from '../../numeric/index.js';
+import { MEAN_STRAIN, STANDS_OUT, hardeningOnset, isNoisy, type HardeningOnset } from './hardeningOnset.js';
+import { endOfFall } from './endOfFall.js';
 import type { LowerYieldRule } from './LowerYieldRule.js';
 import { topOfHardening } from './topOfHardening.js';
 
@@ -11,14 +13,6 @@ const TRANSIENT_START = 0.001;
 const TRANSIENT_OVERSHOOT = 0.0005;
 /** The short rule for ReL looks this far. */
 const SHORT_RANGE = 0.0025;
-/** A minimum stands out by this share of the stress: the same fall that makes an upper yield point. */
-const STANDS_OUT = 0.005;
-/** Means that lower the noise are taken over no more strain than this. */
-const MEAN_STRAIN = 0.0002;
-/** Width of the lines from which the steepest of hardening is taken. */
-const HARDENING_WIDTH = 0.002;
-/** Noise lifts the steepest of a hundred lines by three standard errors: of one that is twice as steep, half at least is hardening. */
-const STANDARD_ERRORS = 6;
 
 /** @internal What {@link yieldingRange} starts from. */
 export interface YieldingTask {
@@ -28,7 +22,7 @@ export interface YieldingTask {
   readonly fallen: number;
   /** One past the last sample to look at. */
   readonly end: number;
-  readonly noise: number;
+  readonly noise: NoiseOfCurve;
   /** What noise and the steps of the reading explain of a fall or a rise [MPa]. */
   readonly reach: number;
   readonly spoilt: Uint8Array | undefined;
@@ -39,9 +33,8 @@ export interface YieldingTask {
 export interface YieldingRange {
   /** Sample of ReL. */
   readonly lowest: number;
-  /** Strain and first sample of uniform hardening. */
-  readonly hardeningStrain: number;
-  readonly hardeningStart: number;
+  /** Where it ends; absent where the curve ends on its level. */
+  readonly onset?: HardeningOnset;
 }
 
 /**
@@ -50,8 +43,8 @@ export interface YieldingRange {
  */
 function lastMinimum({ strain, stress }: StressStrainCurve, first: number, top: number, { noise, reach, spoilt }: YieldingTask): number {
   const perSample = Math.max((strain[top]! - strain[first]!) / Math.max(top - first, 1), Number.MIN_VALUE);
-  const size = noise > 1e-4 * stress[first]! ? Math.max(1, Math.floor(MEAN_STRAIN / perSample)) : 1;
-  const step = Math.max(STANDS_OUT * stress[first]!, reach / Math.sqrt(size));
+  const size = isNoisy(noise, stress[first]!) ? Math.max(1, Math.floor(MEAN_STRAIN / perSample)) : 1;
+  const step = Math.max(STANDS_OUT * stress[first]!, size > 1 ? reach * Math.min(1, noise.ofMeans / noise.level / Math.sqrt(size)) : reach);
   let falling = true;
   let low = first;
   let lowMean = Infinity;
@@ -98,7 +91,7 @@ function afterFirstDip(
   top: number,
   { peak, noise, spoilt }: Pick<YieldingTask, 'peak' | 'noise' | 'spoilt'>,
 ): number {
-  const step = Math.max(STANDS_OUT * stress[peak]!, 6 * noise);
+  const step = Math.max(STANDS_OUT * stress[peak]!, 6 * noise.level);
   for (let i = last, j = last, high = last; strain[i]! - strain[peak]! <= TRANSIENT_STRAIN; i += 1) {
     // the highest of the stretch after i: a level does not rise over it
     while (j <= top && strain[j]! - strain[i]! <= TRANSIENT_STRAIN) {
@@ -126,52 +119,14 @@ function levelOf(stress: Float64Array, first: number, last: number, spoilt: Uint
   return medianOf(sampled);
 }
 
-/** The steepest line between two samples: over the least width, doubled as long as noise may have made it the steepest. */
-function lineOfHardening(strain: Float64Array, stress: Float64Array, first: number, end: number, noise: number) {
-  const all = strain[end - 1]! - strain[first]!;
-  let width = HARDENING_WIDTH;
-  let line = steepestLine(strain, stress, first, end, width);
-  while (line && line.slope * line.spread < STANDARD_ERRORS * noise && 2 * width <= all) {
-    width *= 2;
-    line = steepestLine(strain, stress, first, end, width);
-  }
-  return line;
-}
-
-/** The steepest line of hardening where a pause comes before its width: over the samples of twice that width that the pause did not spoil. */
-function lineOverPauses({ strain, stress }: StressStrainCurve, first: number, top: number, counts: (i: number) => boolean, noise: number) {
-  const kept: number[] = [];
-  for (let i = first; i <= top && strain[i]! - strain[first]! <= 2 * HARDENING_WIDTH; i += 1) if (counts(i)) kept.push(i);
-  const of = (column: Float64Array): Float64Array => Float64Array.from(kept, (i) => column[i]!);
-  return lineOfHardening(of(strain), of(stress), 0, kept.length, noise);
-}
-
-type Onset = Pick<YieldingRange, 'hardeningStrain' | 'hardeningStart'>;
-
-/** Where Ae ends: the horizontal through the last minimum meets the steepest line of the hardening after it, pauses apart. */
-function hardeningOnset({ strain, stress }: StressStrainCurve, last: number, top: number, task: YieldingTask): Onset {
-  const { peak, noise, spoilt } = task;
-  const counts = (i: number): boolean => spoilt?.[i] !== 1;
-  const leaves = stress[last]! + Math.max(STANDS_OUT * stress[peak]!, 3 * noise);
-  let rising = top;
-  while (rising > last && (stress[rising]! > leaves || !counts(rising))) rising -= 1;
-  let until = rising + 1;
-  while (until <= top && counts(until)) until += 1;
-  const line =
-    until <= top && strain[until - 1]! - strain[rising]! < HARDENING_WIDTH
-      ? lineOverPauses({ strain, stress }, rising, top, counts, noise)
-      : lineOfHardening(strain, stress, rising, until, noise);
-  const meets = line && line.slope > 0 ? line.meanX + (stress[last]! - line.meanY) / line.slope : strain[last]!;
-  const hardeningStrain = Math.max(meets, strain[last]!);
-  let hardeningStart = last;
-  while (hardeningStart < top && strain[hardeningStart]! < hardeningStrain) hardeningStart += 1;
-  return { hardeningStrain, hardeningStart };
-}
-
 /** First sample that ReL is looked for from: after the first dip, if it is short and the range has a level above it; else the first that has fallen. */
-function afterTransient({ strain, stress }: StressStrainCurve, { hardeningStrain, hardeningStart }: Onset, task: YieldingTask): number {
+function afterTransient(
+  { strain, stress }: StressStrainCurve,
+  { hardeningStrain, hardeningStart }: HardeningOnset,
+  task: YieldingTask,
+): number {
   const { peak, fallen, noise, spoilt } = task;
-  const level = levelOf(stress, fallen, hardeningStart, spoilt) - Math.max(0.001 * stress[peak]!, 3 * noise);
+  const level = levelOf(stress, fallen, hardeningStart, spoilt) - Math.max(0.001 * stress[peak]!, 3 * noise.level);
   const range = hardeningStrain - strain[peak]!;
   let dip = peak;
   while (dip < hardeningStart && stress[dip]! >= level) dip += 1;
@@ -184,22 +139,30 @@ function afterTransient({ strain, stress }: StressStrainCurve, { hardeningStrain
   return maximumIndex(stress, back, stop);
 }
 
-/** @internal The yielding range after an upper yield point; undefined where the curve does not rise again. */
-export function yieldingRange({ strain, stress }: StressStrainCurve, task: YieldingTask): YieldingRange | undefined {
-  const { peak, fallen, reach, spoilt } = task;
-  const top = topOfHardening({ strain, stress }, task, Math.max(STANDS_OUT * stress[peak]!, reach));
-  if (top === undefined) return undefined;
+/** Sample of ReL: the lowest of the yielding range, by the rule that was agreed. */
+function lowestOf({ strain, stress }: StressStrainCurve, end: HardeningOnset, task: YieldingTask): number {
+  const from = afterTransient({ strain, stress }, end, task);
+  const limit = strain[task.peak]! + SHORT_RANGE;
+  let lowest = -1;
+  for (let i = from; i <= end.hardeningStart && (task.lowerYield === 'whole' || strain[i]! <= limit); i += 1)
+    if (task.spoilt?.[i] !== 1 && (lowest < 0 || stress[i]! < stress[lowest]!)) lowest = i;
+  return lowest < 0 ? from : lowest;
+}
+
+/** @internal The yielding range after an upper yield point; or why there is none, where the curve does not rise again: `fall` or `untold` of {@link endOfFall}. */
+export function yieldingRange(curve: StressStrainCurve, task: YieldingTask): YieldingRange | 'fall' | 'untold' {
+  const { strain, stress } = curve;
+  const { peak, fallen, end, reach } = task;
+  const top = topOfHardening(curve, task, Math.max(STANDS_OUT * stress[peak]!, reach));
+  if (top === undefined) {
+    const ends = endOfFall(curve, task, STANDS_OUT * stress[peak]!);
+    return ends === 'level' ? { lowest: lowestOf(curve, { hardeningStrain: strain[end - 1]!, hardeningStart: end - 1 }, task) } : ends;
+  }
 
   // yielding is over where the stress passes ReH again; a dip later on is none of it
   let above = fallen;
   while (above < top && stress[above]! <= stress[peak]!) above += 1;
-  const minimum = lastMinimum({ strain, stress }, fallen, above, task);
-  const onset = hardeningOnset({ strain, stress }, afterFirstDip({ strain, stress }, minimum, top, task), top, task);
-  const from = afterTransient({ strain, stress }, onset, task);
-
-  const limit = strain[peak]! + SHORT_RANGE;
-  let lowest = -1;
-  for (let i = from; i <= onset.hardeningStart && (task.lowerYield === 'whole' || strain[i]! <= limit); i += 1)
-    if (spoilt?.[i] !== 1 && (lowest < 0 || stress[i]! < stress[lowest]!)) lowest = i;
-  return { lowest: lowest < 0 ? from : lowest, ...onset };
+  const minimum = lastMinimum(curve, fallen, above, task);
+  const onset = hardeningOnset(curve, afterFirstDip(curve, minimum, top, task), top, task);
+  return { lowest: lowestOf(curve, onset, task), onset };
 }

@@ -23,6 +23,7 @@ import { provenanceOf } from '../common/provenanceOf.js';
 import { withoutSpikes } from '../common/spikeRepair.js';
 import { isStrainOfPiece, slopeIsModulus } from '../loading/slopeIsModulus.js';
 import { plainCopy } from '../common/plainCopy.js';
+import { markedBeyond } from '../loading/beyondExtensometer.js';
 import { explanationOf } from '../loading/explanationOf.js';
 import { frameRemoved } from '../loading/usableFrame.js';
 
@@ -82,7 +83,7 @@ export function analyseBending(record: BendingColumns, piece: BendingPiece, opti
   const explanation = explanationOf(part.numbers, part.curve, strainStep, settings.thresholds);
   const highestForce = given.force[survey.top]!;
   const shearShare = shearShareOf(piece, settings.poissonRatio, recorded.basis === 'travel' ? 'nose' : 'mid-span');
-  const quantities = slopeWithFrame(
+  const found = slopeWithFrame(
     bendingQuantities({
       numbers,
       curve,
@@ -100,6 +101,7 @@ export function analyseBending(record: BendingColumns, piece: BendingPiece, opti
     }),
     share,
   );
+  const quantities = markedBeyond(found, recorded, curve);
 
   const loading = lineLoading(curve, time, numbers, bendingControls(strainLength));
   const evidence = {

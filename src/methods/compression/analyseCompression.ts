@@ -20,6 +20,7 @@ import { withoutSpikes } from '../common/spikeRepair.js';
 import { isStrainOfPiece, slopeIsModulus } from '../loading/slopeIsModulus.js';
 import { plainCopy } from '../common/plainCopy.js';
 import { hollomonOf, meansOf } from '../loading/hardeningAndNecking.js';
+import { markedBeyond } from '../loading/beyondExtensometer.js';
 import { explanationOf } from '../loading/explanationOf.js';
 import { frameRemoved } from '../loading/usableFrame.js';
 
@@ -87,7 +88,7 @@ export function analyseCompression(
   const trueCurve = ofPiece && line.ok ? trueCurveOf(part.curve, part.numbers.plateauEnd) : undefined;
   const flow = flowCurveOf(part.curve, part.numbers, lengths, settings.friction);
   const hardening = flow && hollomonOf(meansOf(flow, 0, flow.strain.length - 1));
-  const quantities = slopeWithFrame(
+  const found = slopeWithFrame(
     compressionQuantities({
       numbers,
       curve,
@@ -107,6 +108,7 @@ export function analyseCompression(
     }),
     share,
   );
+  const quantities = markedBeyond(found, recorded, curve);
   const loading = lineLoading(curve, time, numbers, compressionControls);
   const evidence = {
     recorded,

@@ -14,7 +14,7 @@ import {
   type ElasticLine,
   type ProportionalDefinition,
 } from '../../curve/index.js';
-import { maximumIndex, noiseLevel, noiseReach } from '../../numeric/index.js';
+import { maximumIndex } from '../../numeric/index.js';
 import { fractureOf } from './fractureOf.js';
 import { hardeningOf, neckingOf } from '../loading/hardeningAndNecking.js';
 import { moveOrigin, withoutFillets } from '../loading/moveCurve.js';
@@ -28,23 +28,6 @@ const DEFINITIONS = ['offset', 'deviation', 'tangent', 'johnson'] as const;
 function proportionalOf(curve: StressStrainCurve, line: ElasticLine, end: number, definitions: readonly ProportionalDefinition[]) {
   const { slope, first, residualStandardDeviation: residual } = line;
   return proportionalLimitsKernel(curve, { slope, shift: 0, offset: 0.0001, tangentShare: 0.9, residual, first, end }, definitions);
-}
-
-/**
- * A proof strength up to the end of the plateau of the maximum. Noise puts the highest sample anywhere on a level: where it is not reached there, it may be
- * up to where the stress has fallen by as much as a yield point does, and out of noise.
- */
-function proofOf(
-  curve: StressStrainCurve,
-  slope: number,
-  offset: number,
-  { from, peak, beyond, end }: { readonly from: number; readonly peak: number; readonly beyond: number; readonly end: number },
-) {
-  const found = proofStrengthKernel(curve, slope, 0, offset, from, beyond);
-  if (found.ok || beyond >= end) return found;
-  const { stress } = curve;
-  const level = Math.max(yieldRule.minimumFall * stress[peak]!, noiseReach(end) * noiseLevel(stress, from, end));
-  return proofStrengthKernel(curve, slope, 0, offset, from, endOfPlateau(stress, peak, level, end));
 }
 
 /** A point, unless it lies beyond a strain from which on a slip is counted. */
@@ -101,14 +84,21 @@ export function tensionKernel(input: TensionInput, settings: TensionSettings): T
           end,
         });
   // with a yield point the maximum that counts lies in the hardening range, also where the extensometer ends before it
-  const hardening = yielding?.ok === true ? yielding.hardeningStart : 0;
+  const hardening = (yielding?.ok === true ? yielding.hardeningStart : undefined) ?? 0;
+  // a test that ended before hardening reached no maximum
+  const before = yielding?.ok === true && yielding.hardeningStart === undefined;
   const maximumSample = highest < hardening ? maximumIndex(input.stress, hardening, lastOfTest) : highest;
-  const maximum = maximumSample < n ? plateauOf(curve, maximumSample, input.resolution) : undefined;
+  const maximum = maximumSample < n && !before ? plateauOf(curve, maximumSample, input.resolution, end) : undefined;
 
   const peak = top < hardening ? maximumIndex(stress, hardening, end) : top;
   const beyond = endOfPlateau(stress, peak, input.resolution, end);
-  const crossings = slope === undefined ? [] : settings.offsets.map((offset) => proofOf(curve, slope, offset, { from, peak, beyond, end }));
-  const afterYield = yielding?.ok === true ? yielding.hardeningStart : (crossings.find((one) => one.ok)?.index ?? from);
+  const crossings =
+    slope === undefined
+      ? []
+      : settings.offsets.map((offset) =>
+          proofStrengthKernel(curve, { slope, shift: 0, offset }, { from, peak, resolution: input.resolution, end }),
+        );
+  const afterYield = (hardening > 0 ? hardening : crossings.find((one) => one.ok)?.index) ?? from;
   const totals = settings.totalExtensions.map((total) => totalExtensionStrengthKernel(curve, total, 0, end));
   const proportional = line.ok ? proportionalOf(curve, line, beyond, input.definitions ?? DEFINITIONS) : undefined;
   const slip = slips[0];
@@ -132,6 +122,8 @@ export function tensionKernel(input: TensionInput, settings: TensionSettings): T
     hardening: line.ok && hardens ? hardeningOf(curve, line, afterYield, maximumSample) : undefined,
     slips,
     ...(filletSlope === undefined ? {} : { filletSlope }),
-    ...(maximum && input.alone !== true ? { spread: maximumSpread(curve, maximumSample, end, NEAR_MAXIMUM) } : {}),
+    ...(maximum && input.alone !== true
+      ? { spread: maximumSpread(curve, maximumSample, { end, resolution: input.resolution, share: NEAR_MAXIMUM }) }
+      : {}),
   };
 }

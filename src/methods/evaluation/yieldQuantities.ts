@@ -20,7 +20,8 @@ export function yieldQuantities(numbers: TensionNumbers, settings: TensionSettin
   const points = numbers.yielding;
   const limit = numbers.proportional?.[settings.proportionalLimit];
   // an extension that holds a slip of the piece is not its own
-  const slipped = points?.ok === true && numbers.slips.some((slip) => slip.at >= points.upper.index && slip.at < points.hardeningStart);
+  const slipped =
+    points?.ok === true && numbers.slips.some((slip) => slip.at >= points.upper.index && slip.at < (points.hardeningStart ?? Infinity));
   const at = (symbol: string, name: string, source: string, point: { stress: number; strain: number; index: number }): YieldStrength =>
     Object.assign(quantity(symbol, name, point.stress, 'MPa', source), { strain: point.strain, index: point.index });
   // set one by one, because a literal that spreads others costs ten times as much, and every trial makes one
@@ -37,7 +38,7 @@ export function yieldQuantities(numbers: TensionNumbers, settings: TensionSettin
   if (points?.ok === true) {
     found.upperYieldStrength = at('ReH', 'upper yield strength', `${ISO}, upper yield strength`, points.upper);
     found.lowerYieldStrength = at('ReL', 'lower yield strength', `${ISO}, lower yield strength`, points.lower);
-    if (!slipped)
+    if (!slipped && points.extension !== undefined)
       found.yieldPointExtension = quantity(
         'Ae',
         'yield point extension',

@@ -44,12 +44,15 @@ export function lineKernel(curve: StressStrainCurve, settings: LineSettings, res
   // no shift is 0, never -0, which JSON does not know
   const shift = line.ok ? line.strainShift + 0 : 0;
   moveOrigin(strain, shift);
+  const top = { peak: highest, resolution, end: stress.length };
   return {
     line,
     shift,
     highest,
     plateauEnd: beyond - 1,
-    proofs: line.ok ? settings.offsets.map((offset) => proofStrengthKernel(curve, line.slope, 0, offset, line.first, beyond)) : [],
+    proofs: line.ok
+      ? settings.offsets.map((offset) => proofStrengthKernel(curve, { slope: line.slope, shift: 0, offset }, { from: line.first, ...top }))
+      : [],
     totals: settings.totalExtensions.map((total) => totalExtensionStrengthKernel(curve, total, 0, beyond)),
     fracture: fractureKernel(curve, highest, BROKEN_SHARE),
   };

@@ -54,7 +54,7 @@ export function onRecord(numbers: TensionNumbers, at: At): TensionNumbers {
         ...one,
         upper: atIndex(at, one.upper),
         lower: atIndex(at, one.lower),
-        hardeningStart: at(one.hardeningStart),
+        ...(one.hardeningStart === undefined ? {} : { hardeningStart: at(one.hardeningStart) }),
       })),
     slips: numbers.slips.map((slip) => ({ ...slip, at: at(slip.at) })),
   };

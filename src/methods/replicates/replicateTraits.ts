@@ -1,4 +1,4 @@
-import { trailValue, type Section } from '../../base/index.js';
+import { trailValue, type Quantity, type Section } from '../../base/index.js';
 import { mean } from '../../numeric/index.js';
 import type { Loading } from '../loading/loadingOf.js';
 import type { MethodResult } from '../common/MethodResult.js';
@@ -42,7 +42,17 @@ const area = (number: number): ReplicateTrait => ({
   difference: 'section', what: 'the section', number, factor: ALIKE, figures: 4, unit: ' mm²',
 }); // prettier-ignore
 const section = (one: Section): ReplicateTrait[] => [{ difference: 'section', what: 'the section', words: one.shape }, area(one.area)];
-const basis = (words: string): ReplicateTrait => ({ difference: 'extensionBasis', what: 'the source of the strain', words });
+const carriedOnBefore: Readonly<Record<string, string>> = {
+  'extensometer-then-travel': 'extensometer-then-travel before the proof strength',
+  'deflection-then-travel': 'deflection-then-travel before the proof strength',
+  'strain-then-travel': 'strain-then-travel before the proof strength',
+};
+/** Where the strain comes from, and whether travel carries it on before the proof strength. */
+const basis = (words: string, proofs: readonly Quantity[] = []): ReplicateTrait => ({
+  difference: 'extensionBasis',
+  what: 'the source of the strain',
+  words: proofs.some(({ beyondExtensometer }) => beyondExtensometer === true) ? (carriedOnBefore[words] ?? words) : words,
+});
 const rate = (what: string, number: number | undefined, unit = ''): ReplicateTrait => ({
   difference: 'rate', what, number, factor: RATE, figures: 2, unit,
 }); // prettier-ignore
@@ -86,10 +96,14 @@ function cuppingSpeed({ blanks }: ResultOf<'cupping'>): number | undefined {
   );
 }
 
-const inTension = (one: Pick<ResultOf<'tension'>, 'testPiece' | 'extensionBasis' | 'frameRemoved'> & MethodResult): ReplicateTrait[] => [
+const inTension = (
+  one: Pick<ResultOf<'tension'>, 'testPiece' | 'extensionBasis' | 'frameRemoved'> &
+    Partial<Pick<ResultOf<'tension'>, 'proofStrengths'>> &
+    MethodResult,
+): ReplicateTrait[] => [
   size('gaugeLength', 'the gauge length over √S0', one.testPiece.gaugeLength / Math.sqrt(one.testPiece.section.area), ALIKE),
   ...section(one.testPiece.section),
-  basis(one.extensionBasis),
+  basis(one.extensionBasis, one.proofStrengths ?? []),
   frame(one, one.extensionBasis === 'travel'),
   ...ofTest(one),
 ];
@@ -100,7 +114,7 @@ export const replicateTraits: { readonly [Method in TestResult['method']]: (resu
   compression: (one) => [
     size('height', 'the height over the diameter', one.heightRatio.value, ALIKE),
     ...section(one.piece.section),
-    basis(one.extensionBasis),
+    basis(one.extensionBasis, one.proofStrengths),
     frame(one, one.extensionBasis === 'travel'),
     {
       difference: 'friction',
@@ -116,7 +130,7 @@ export const replicateTraits: { readonly [Method in TestResult['method']]: (resu
     size('span', 'the span over the height', one.spanRatio.value, ALIKE),
     { difference: 'shape', what: 'the shape of the section', words: shapeOfBeam(one.piece) },
     area(one.piece.section.area),
-    basis(one.motionBasis),
+    basis(one.motionBasis, one.proofStrengths),
     frame(one, one.motionBasis === 'travel'),
     ...ofTest(one),
     elasticRate(one.loading),

@@ -18,8 +18,19 @@ export function maximumFindings(
   const top = result.tensileStrength.value;
   const field = 'totalExtensionAtMaximumForce';
   const { value = 0, standardUncertainty: uncertainty = 0 } = result[field] ?? {};
+  const { yielding } = numbers;
+  const hardened = yielding?.ok !== true || yielding.hardeningStart !== undefined;
   if (!numbers.maximum)
-    found.push(finding('not-determined', { symbol: 'Agt', why: 'the extensometer ends before the maximum force' }, { field }));
+    found.push(
+      finding(
+        'not-determined',
+        {
+          symbol: 'Agt',
+          why: hardened ? 'the extensometer ends before the maximum force' : 'the test ended on the level of yielding, before hardening',
+        },
+        { field },
+      ),
+    );
   else if (spread && spread.width > WIDEST_MAXIMUM && spread.depth < top)
     found.push(
       finding(
@@ -29,8 +40,7 @@ export function maximumFindings(
         { field, range: spread.range, severity: uncertainty > roundingStep('extension', value, 'iso') ? 'caution' : 'note' },
       ),
     );
-  const { yielding } = numbers;
-  if (yielding?.ok === true && highest === yielding.upper.index)
+  if (yielding?.ok === true && hardened && highest === yielding.upper.index)
     found.push(finding('maximum-below-upper-yield', { strength: top, upper: yielding.upper.stress }, { field: 'tensileStrength' }));
   if (!fracture.ok) {
     // by noise the highest of the last samples need not be the very last; one that was unloaded after it did not break

@@ -69,7 +69,7 @@ export function tensionLoading(
   const proof = proofs.find((one) => one.ok);
   return loadingOf(curve, time, {
     line,
-    yielded: yieldPoint ? yielding.hardeningStart : (proof?.index ?? line.last),
+    yielded: yieldPoint ? (yielding.hardeningStart ?? yielding.lower.index) : (proof?.index ?? line.last),
     end: maximumSample,
     controlsOf: (stage) => controlsOf(stage, modulus, yieldPoint),
     designationsOf,

@@ -20,7 +20,7 @@ export function yieldDips(
   stress: Float64Array,
 ): YieldDips | undefined {
   if (yielding?.ok !== true) return undefined;
-  const { upper, lower, hardeningStart } = yielding;
+  const { upper, lower, hardeningStart = Infinity } = yielding;
   if (!untold.some(([turn, , back]) => turn < lower.index && lower.index < back)) return undefined;
   const dips = untold.filter(([turn, , back]) => turn > upper.index && back <= hardeningStart && stress[turn]! > lower.stress);
   const level = dips.reduce((least, [turn]) => Math.min(least, stress[turn]!), Infinity);

@@ -13,6 +13,10 @@ export function yieldFindings({ yielding, proportional }: TensionNumbers, settin
         : finding('no-yield-point', { why: yielding.message }, { field: 'upperYieldStrength' }),
     );
   }
+  if (yielding?.ok === true && yielding.hardeningStart === undefined)
+    found.push(
+      finding('ends-before-hardening', { lower: yielding.lower.stress, upper: yielding.upper.stress }, { field: 'lowerYieldStrength' }),
+    );
   const asked = Object.values(proportional ?? {});
   const withheld = asked.some((one) => !one.ok && one.reason === 'after-slip');
   const limits = asked.filter((one) => one.ok).map(({ stress }) => stress);

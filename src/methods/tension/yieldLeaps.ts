@@ -25,7 +25,10 @@ export function yieldLeaps(
   without: TensionNumbers['yielding'],
 ): YieldLeaps | undefined {
   if (yielding?.ok !== true || without?.ok !== true) return undefined;
-  const held = leaps.filter(({ range: [turn, , back] }) => turn > without.upper.index && back <= without.hardeningStart);
+  const { extension, hardeningStart } = without;
+  // before hardening there is no Ae that they could put off
+  if (extension === undefined || hardeningStart === undefined) return undefined;
+  const held = leaps.filter(({ range: [turn, , back] }) => turn > without.upper.index && back <= hardeningStart);
   if (held.length === 0) return undefined;
   const sum = (of: (leap: (typeof held)[number]) => number): number => held.reduce((all, one) => all + of(one), 0);
   return {
@@ -34,8 +37,8 @@ export function yieldLeaps(
     way: sum(({ way }) => way),
     lowest: yielding.lower.stress,
     level: without.lower.stress,
-    least: without.extension - sum(({ strain }) => strain),
-    most: without.extension,
+    least: extension - sum(({ strain }) => strain),
+    most: extension,
   };
 }
 

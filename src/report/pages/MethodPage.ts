@@ -88,6 +88,6 @@ export const shownByBasis =
   (basis: string) =>
   (field: string, step: Parameters<typeof shownAs>[1], quantities: Quantity | readonly Quantity[] | undefined): ShownQuantity[] =>
     shownAs(field, step, quantities).map((one) => {
-      const rests = restsOnTravel(one.quantity.symbol, basis);
+      const rests = restsOnTravel(one.quantity.symbol, basis, one.quantity.beyondExtensometer);
       return rests === undefined ? one : { ...one, stamp: stamps[rests] };
     });

@@ -1,0 +1,61 @@
+import { materialFamily } from '../../materials/index.js';
+import { runningTime, slipsBackOf } from '../../record/index.js';
+import { maximumForce } from '../common/quantity.js';
+import { afterFracture } from '../evaluation/afterFracture.js';
+import type { evaluateRecord } from '../evaluation/evaluateRecord.js';
+import { tensionQuantities } from '../evaluation/tensionQuantities.js';
+import { markedBeyond } from '../loading/beyondExtensometer.js';
+import { explanationOf } from '../loading/explanationOf.js';
+import { frameShare, slopeWithFrame } from '../loading/frameShare.js';
+import { isStrainOfPiece, slopeIsModulus } from '../loading/slopeIsModulus.js';
+import type { PreparedTest } from './preparedTest.js';
+import { ratesOf } from './rateFindings.js';
+import { withOthers } from './slopeAboveOthers.js';
+import { slopeOverSlip } from './slopeOverSlip.js';
+import { withYieldDips, yieldDips } from './yieldDips.js';
+import { withYieldLeaps, yieldLeaps } from './yieldLeaps.js';
+
+/** @internal A record as it was evaluated. */
+export type EvaluatedRecord = ReturnType<typeof evaluateRecord>;
+
+/** @internal What the slope of the line is worth: its explanation, the share of the frame in it, slips below it, and what it may be named by. */
+export function slopeEvidence({ counted: { record, survey, outline }, asked, lengths }: PreparedTest, evaluated: EvaluatedRecord) {
+  const { recorded, numbers, part, frameCompliance } = evaluated;
+  const strainStep = (survey.motion?.step ?? 0) / (survey.motion?.column === 'strain' ? 1 : recorded.strainLength);
+  const softest = asked.family && materialFamily(asked.family).modulus[0];
+  const share = frameShare(recorded, numbers, lengths, frameCompliance, softest);
+  const strainOfPiece = isStrainOfPiece(recorded, share);
+  const slipsBack = outline && slipsBackOf(record, outline);
+  const explained = explanationOf(part.numbers, part.input.curve, strainStep, asked.thresholds);
+  const explanation = withOthers(explained, part.numbers, part.input.curve, recorded);
+  const overSlip = slopeOverSlip(record, recorded, numbers, slipsBack);
+  const holds = {
+    modulus: !overSlip && slopeIsModulus(numbers, explanation, asked.thresholds, strainOfPiece),
+    totalExtension: strainOfPiece,
+  };
+  return { strainStep, share, strainOfPiece, slipsBack, explanation, overSlip, holds };
+}
+
+/** @internal What the slope is worth. */
+export type SlopeEvidence = ReturnType<typeof slopeEvidence>;
+
+/** @internal The quantities with the doubts that the record shows of them: by the curve alone, and with falls during yielding, the extensometer's end, and the broken piece. */
+export function measuredQuantities(test: PreparedTest, evaluated: EvaluatedRecord, { share, holds, explanation }: SlopeEvidence) {
+  const { recorded, curve, stress, numbers, excursions, leaps, without, frameCompliance } = evaluated;
+  const dips = yieldDips(excursions?.untold ?? [], numbers, stress);
+  const doubtful = yieldLeaps(leaps, numbers, without);
+  const settings = { ...test.asked, frameCompliance };
+  const plain = slopeWithFrame(tensionQuantities(numbers, curve, stress, settings, holds, explanation), share);
+  const quantities = {
+    ...markedBeyond(withYieldLeaps(withYieldDips(plain, dips), doubtful), recorded, curve),
+    ...afterFracture(test.testPiece, test.broken),
+    maximumForce: maximumForce(test.counted.record.force[numbers.maximumSample]!),
+  };
+  return { dips, doubtful, plain, quantities };
+}
+
+/** @internal Time of the samples, and the rates over the test, where time was recorded. */
+export function pace({ counted: { record, survey } }: PreparedTest, { numbers, curve }: EvaluatedRecord) {
+  const time = runningTime(record, survey);
+  return { time, rates: time && ratesOf(curve, time, Math.min(numbers.end, curve.strain.length)) };
+}
