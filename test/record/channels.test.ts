@@ -47,7 +47,7 @@ describe('a force at the end of its channel', () => {
 
   test('a true maximum is approached by ever smaller steps', () => {
     const round = [...of(10, (i) => 100 * i), 995, ...of(5, () => 1000), 996, 900];
-    const habit = (noise: number, step: number) => ({ habit: { noise, step, usual: 0 } });
+    const habit = (noise: number, step: number) => ({ habit: { noise, step, usual: () => 0 } });
     expect(saturated(round, habit(2, 0))).toEqual([]);
     expect(saturated(round, habit(1.6, 0))).toHaveLength(1);
     expect(saturated(round, habit(0, 1.7))).toEqual([]);
@@ -73,7 +73,7 @@ describe('a force at the end of its channel', () => {
         return step > 0 ? step * Math.round(F / step) : F;
       });
       const travel = of(1500, (i) => (standing && i > 600 ? 6 : 0.01 * i));
-      const outline = outlineOf(force, travel, { first: 10, habit: { noise, step, usual: 10 } });
+      const outline = outlineOf(force, travel, { first: 10, habit: { noise, step, usual: () => 10 } });
       return channelFindings(outline, 5).filter(({ code }) => code === 'force-saturated').length;
     };
     const readings = [{ noise: 1 }, { noise: 10 }, { step: 10 }, { step: 40 }, { noise: 4, step: 10 }, { noise: 10, step: 10 }];
@@ -93,7 +93,7 @@ describe('a force at the end of its channel', () => {
 
   test('a record that ends there', () => {
     expect(saturated(cut(5).slice(0, 15))).toHaveLength(1);
-    expect(saturated([...of(10, (i) => 100 * i), 995, ...of(5, () => 1000)], { habit: { noise: 2, step: 0, usual: 0 } })).toEqual([]);
+    expect(saturated([...of(10, (i) => 100 * i), 995, ...of(5, () => 1000)], { habit: { noise: 2, step: 0, usual: () => 0 } })).toEqual([]);
   });
 });
 
@@ -115,8 +115,8 @@ describe('a motion at the end of its sensor', () => {
     expect(stands(22, (50 * 21) / 20 + 0.1)).toHaveLength(1);
     expect(stands(22, (50 * 21) / 20 - 0.1)).toEqual([]);
     expect(stands(22, -(50 * 21) / 20 - 0.1)).toHaveLength(1);
-    expect(stands(22, 60, { habit: { noise: 9, step: 0, usual: 0 } })).toHaveLength(1);
-    expect(stands(22, 60, { habit: { noise: 10, step: 0, usual: 0 } })).toEqual([]);
+    expect(stands(22, 60, { habit: { noise: 9, step: 0, usual: () => 0 } })).toHaveLength(1);
+    expect(stands(22, 60, { habit: { noise: 10, step: 0, usual: () => 0 } })).toEqual([]);
   });
 
   test('up to where the piece is loaded, and where the extensometer ends', () => {
@@ -150,7 +150,7 @@ describe('steps and noise of a channel', () => {
       ),
       99,
     );
-  const habit = (noise: number, step: number) => ({ habit: { noise, step, usual: 0 } });
+  const habit = (noise: number, step: number) => ({ habit: { noise, step, usual: () => 0 } });
   test('fewer than two thousand steps are a note, fewer than two hundred of the force a caution', () => {
     expect(of_(habit(0, 0.5))).toEqual([]);
     expect(of_(habit(0, 0.501))).toMatchObject([
@@ -421,7 +421,7 @@ describe('a motion that jumps', () => {
     outlineOf(
       of(n, (i) => 100 * i),
       of(n, (i) => 0.01 * i),
-      { habit: { noise: 0, step: 0, usual: 100 }, ...given },
+      { habit: { noise: 0, step: 0, usual: () => 100 }, ...given },
     );
   const jumps = (motion: Float64Array, given: Given = {}) => findJumps(outline(given, motion.length), motion);
 
@@ -483,14 +483,14 @@ describe('a motion that jumps', () => {
         outlineOf(
           force,
           of(101, (i) => i),
-          { highest, habit: { noise: 0, step: 0, usual: 0, ...habit } },
+          { highest, habit: { noise: 0, step: 0, usual: () => 0, ...habit } },
         ),
         jumped(0.5),
       ).length;
     };
     expect([with_(60, { noise: 10 }), with_(61, { noise: 10 })]).toEqual([1, 0]);
     expect([with_(30, { step: 10 }), with_(-31, { step: 10 })]).toEqual([1, 0]);
-    expect([with_(-60, { usual: 10 }), with_(61, { usual: 10 })]).toEqual([1, 0]);
+    expect([with_(-60, { usual: () => 10 }), with_(61, { usual: () => 10 })]).toEqual([1, 0]);
     expect([with_(10, {}, 1000), with_(11, {}, 1000)]).toEqual([1, 0]);
   });
 
@@ -558,7 +558,7 @@ describe('doubts about the motion', () => {
   const found = (record: object, given: Partial<MotionSurvey> = {}) =>
     motionFindings(
       { force, ...record },
-      outlineOf(force, straight, { habit: { noise: 0, step: 0, usual: 100 } }),
+      outlineOf(force, straight, { habit: { noise: 0, step: 0, usual: () => 100 } }),
       { ...survey, ...given },
       [],
       0.05,

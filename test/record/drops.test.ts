@@ -285,7 +285,7 @@ describe('which falls count', () => {
         [2.1, highest],
       ],
       {
-        habit: { noise: 0, step: 0, usual: 0, ...habit },
+        habit: { noise: 0, step: 0, usual: () => 0, ...habit },
       },
     ).length;
   test('ten deviations, three steps, and a hundredth of the highest force', () => {

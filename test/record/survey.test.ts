@@ -26,10 +26,10 @@ describe('the outline of a record', () => {
       end: 220,
       step: 0,
       noise: expect.closeTo(0, 12) as number,
-      usual: expect.closeTo(0.01, 12) as number,
     });
+    expect(found.motion!.usual()).toBeCloseTo(0.01, 12);
     // of the changes 98 are 100 N and 20 are 200 N
-    expect(found.habit.usual).toBe(100);
+    expect(found.habit.usual()).toBe(100);
     expect(outline({ time: travel }).time).toBe(travel);
   });
 

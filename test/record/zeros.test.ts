@@ -20,7 +20,7 @@ const outlined = (force: readonly number[], rest = 40, given: Parameters<typeof 
     first: rest + 3,
     last: rest + 100,
     stiffness: 10_000,
-    habit: { noise: 0, step: 0, usual: 100 },
+    habit: { noise: 0, step: 0, usual: () => 100 },
     ...given,
   });
 
@@ -57,7 +57,7 @@ describe('what the force reads when nothing pulls', () => {
         outlined(
           pull(40).map((F, i) => (i >= 20 && i < 40 ? off : F)),
           40,
-          { habit: { noise: 0, step: 0, usual: 100_000, ...habit } },
+          { habit: { noise: 0, step: 0, usual: () => 100_000, ...habit } },
         ),
       ).beforeAt;
     // 41 flat samples have their middle at 15, 20 of them at 7
@@ -76,13 +76,13 @@ describe('what the force reads when nothing pulls', () => {
         outlined(
           pull(40).map((F, i) => (i <= 40 ? rise * i : F + 40 * rise)),
           40,
-          { habit: { noise: 0, step: 0, usual: 0, ...habit } },
+          { habit: { noise: 0, step: 0, usual: () => 0, ...habit } },
         ),
       ).before;
     expect(before(0.01, {})).toBeUndefined();
     // creeping: a twentieth of the usual change, over 15 samples
-    expect(before(0.01, { usual: 0.22 })).toBeCloseTo(0.15, 9);
-    expect(before(0.01, { usual: 0.2 })).toBeUndefined();
+    expect(before(0.01, { usual: () => 0.22 })).toBeCloseTo(0.15, 9);
+    expect(before(0.01, { usual: () => 0.2 })).toBeUndefined();
     // scatter: three deviations over the root of 31 / 4
     expect(before(0.01, { noise: 0.15 })).toBeCloseTo(0.15, 9);
     expect(before(0.01, { noise: 0.14 })).toBeUndefined();
@@ -105,7 +105,7 @@ describe('a tare that was pressed while nothing moved', () => {
 
   test('it is at least a five hundredth of the highest force, and twice what is flat', () => {
     const step = (by: number, habit: object = {}) =>
-      surveyZeros(outlined(stepped(by), 40, { habit: { noise: 0, step: 0, usual: 100, ...habit } })).from;
+      surveyZeros(outlined(stepped(by), 40, { habit: { noise: 0, step: 0, usual: () => 100, ...habit } })).from;
     expect([step(20), step(19.9)]).toEqual([20, 0]);
     expect([step(51, { noise: 5 }), step(49, { noise: 5 })]).toEqual([20, 0]);
     expect([step(91, { step: 30 }), step(89, { step: 30 })]).toEqual([20, 0]);
@@ -182,7 +182,7 @@ describe('a zero that was set under load', () => {
     const counts = (fall: number, habit: object, highest?: number) =>
       moves(
         moved(fall),
-        { habit: { noise: 0, step: 0, usual: 100, ...habit }, ...(highest === undefined ? {} : { highest }) },
+        { habit: { noise: 0, step: 0, usual: () => 100, ...habit }, ...(highest === undefined ? {} : { highest }) },
         { after: -fall },
       ).length;
     expect([counts(2000, { noise: 200 }), counts(2000, { noise: 201 })]).toEqual([1, 0]);

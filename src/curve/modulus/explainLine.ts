@@ -51,6 +51,9 @@ function boundsOf({ strain, stress }: StressStrainCurve, line: ElasticLine, maxi
     : undefined;
 }
 
+/** What explains a line, set one by one, because a literal that spreads others costs ten times as much. */
+type Found = { -readonly [Name in keyof LineExplanation]: LineExplanation[Name] };
+
 /** @internal Residuals, fall of slope, envelope of other windows, linear part and trust of a line, on the curve that it was found on; `step` is one of its strain's reading, 0 for none. */
 export function explainLine(
   curve: StressStrainCurve,
@@ -75,20 +78,16 @@ export function explainLine(
   const toe = bands && remainingToe(slope, (ends[0] + ends[1]) / 2 / bounds.offsetStress, yielding?.slopeShare ?? 0, bands);
   const flattening = noiseFlattening(curve, line);
   const steps = strainSteps(curve, line, step);
-  const found = {
-    residuals,
-    ...(yielding ? { beginningYield: yielding } : {}),
-    ...(flattening ? { noiseFlattening: flattening } : {}),
-    ...(steps ? { strainSteps: steps } : {}),
-    ...(toe ? { remainingToe: toe } : {}),
-    ...(bands ? { slopeFall: bands.fall } : {}),
-    ...(envelope ? { envelope } : {}),
-  };
+  const found: Found = { residuals };
+  if (yielding) found.beginningYield = yielding;
+  if (flattening) found.noiseFlattening = flattening;
+  if (steps) found.strainSteps = steps;
+  if (toe) found.remainingToe = toe;
+  if (bands) found.slopeFall = bands.fall;
+  if (envelope) found.envelope = envelope;
   const linear = linearPart({ slope, rise, given: isGiven(line) }, found, limits);
-  return {
-    ...found,
-    ...(linear ? { linearPart: linear } : {}),
-    // a line through noise may end below zero
-    ...(proof === undefined || proof <= 0 ? {} : { trust: lineTrust(line, proof, linear, envelope, steps?.slopeShare) }),
-  };
+  if (linear) found.linearPart = linear;
+  // a line through noise may end below zero
+  if (proof !== undefined && proof > 0) found.trust = lineTrust(line, proof, linear, envelope, steps?.slopeShare);
+  return found;
 }

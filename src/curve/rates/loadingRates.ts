@@ -31,20 +31,24 @@ export function loadingRatesKernel({ strain, stress }: StressStrainCurve, clock:
   let places = 0;
   for (let first = 0; first + LEAST <= n; first += size) {
     const last = Math.min(first + size, n) - 1;
+    // in variables, because a loop reads them again from their columns each time
+    const t0 = clock[first]!;
+    const e0 = strain[first]!;
+    const R0 = stress[first]!;
     let middle = 0;
-    for (let i = first; i <= last; i += 1) middle += clock[i]! - clock[first]!;
-    middle = clock[first]! + middle / (last - first + 1);
+    for (let i = first; i <= last; i += 1) middle += clock[i]! - t0;
+    middle = t0 + middle / (last - first + 1);
     let tt = 0;
     let te = 0;
     let tR = 0;
     for (let i = first; i <= last; i += 1) {
       const t = clock[i]! - middle;
       tt += t * t;
-      te += t * (strain[i]! - strain[first]!);
-      tR += t * (stress[i]! - stress[first]!);
+      te += t * (strain[i]! - e0);
+      tR += t * (stress[i]! - R0);
     }
     if (!(tt > 0)) continue;
-    rates.time[places] = (clock[first]! + clock[last]!) / 2;
+    rates.time[places] = (t0 + clock[last]!) / 2;
     rates.stressRate[places] = tR / tt;
     rates.strainRate[places] = te / tt;
     places += 1;

@@ -51,7 +51,7 @@ export function findJumps(outline: RecordOutline, motion: Float64Array): Jump[] 
     if (Math.abs(size) < PACES * missed * pace) continue;
     if (time && time[i]! - time[i - 1]! > GAP * Math.max(time[i - 1]! - time[i - 2]!, time[i + 1]! - time[i]!)) continue;
     const rise = Math.abs(force[i]! - force[i - 1]!);
-    if (rise > Math.max(6 * habit.noise, 3 * habit.step, 0.01 * highest) && rise > 6 * habit.usual) continue;
+    if (rise > Math.max(6 * habit.noise, 3 * habit.step, 0.01 * highest) && rise > 6 * habit.usual()) continue;
     found.push({ at: i, size });
   }
   return found.length > 20 ? [] : found;

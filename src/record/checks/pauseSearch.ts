@@ -44,11 +44,14 @@ interface Drive {
 /** The usual speed: the median over stretches of the loaded part. */
 function usualSpeed(motion: Float64Array, time: Float64Array, first: number, last: number): number {
   const size = Math.max(1, Math.floor((last - first) / PLACES));
-  const speeds: number[] = [];
+  // of its full length at once: a list that grows costs more than its values
+  const speeds = new Array<number>(Math.max(0, Math.floor((last - first) / size)));
+  let told = 0;
   for (let i = first; i + size <= last; i += size) {
     const dt = time[i + size]! - time[i]!;
-    if (dt > 0) speeds.push((motion[i + size]! - motion[i]!) / dt);
+    if (dt > 0) speeds[told++] = (motion[i + size]! - motion[i]!) / dt;
   }
+  speeds.length = told;
   // a coarse reading shows no motion over most of the short stretches: then the mean over the whole serves
   const whole = (motion[last]! - motion[first]!) / (time[last]! - time[first]!);
   const usual = medianOf(speeds);

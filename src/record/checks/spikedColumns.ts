@@ -48,9 +48,10 @@ function isSerration(force: Float64Array, motion: Float64Array, stiffness: numbe
 
 /** Spikes of a column; where another one jumps off and back with it, the drive did so. */
 function spikesOf(record: TensionRecord, name: SpikeColumn, column: Float64Array, blocks?: RecordBlocks): Spike[] {
-  const others = spikeColumns.flatMap((other) => (other === name ? [] : (record[other] ?? [])));
+  const withAnother = (spike: Spike): boolean =>
+    spikeColumns.some((other) => other !== name && record[other] !== undefined && jumpsWith(record[other], spike));
   const spikes = findSpikes(column, soundLength(column), blocks?.[name], name === 'force' ? SHARE : OF_MOTION).filter(
-    (spike) => spike.range[1] - spike.range[0] < LONGEST || !others.some((other) => jumpsWith(other, spike)),
+    (spike) => spike.range[1] - spike.range[0] < LONGEST || !withAnother(spike),
   );
   const motion = name === 'force' ? record[motionColumn(record, ofDrive)] : undefined;
   if (!motion) return spikes;

@@ -51,8 +51,9 @@ function leastByRange(column: Float64Array, end: number, share: number, oneIn: n
   const stride = Math.max(1, Math.floor(end / PLACES));
   const cut = Math.floor(0.02 * Math.ceil((end - stride) / stride)) + 1;
   const step = oneIn * stride;
-  const values: number[] = [];
-  for (let i = step; i < end; i += step) values.push(column[i]!);
+  // of its full length at once: a list that grows costs more than its values
+  const values = new Array<number>(Math.max(0, Math.ceil(end / step) - 1));
+  for (let k = 0, i = step; k < values.length; k += 1, i += step) values[k] = column[i]!;
   return values.length > 2 * cut ? share * (ranked(values, values.length - 1 - cut) - ranked(values, cut)) : 0;
 }
 

@@ -69,7 +69,7 @@ function levelBefore(
   const drift = Math.abs(meanOf(force, half, usable) - meanOf(force, from, half));
   const scatter = (3 * Math.max(habit.noise, habit.step)) / Math.sqrt((usable - from) / 4);
   // a zero that drifts does so far more slowly than a hand loads
-  const loading = drift > Math.max(scatter, 1e-6 * highest) && drift > CREEP * habit.usual * (half - from);
+  const loading = drift > Math.max(scatter, 1e-6 * highest) && drift > CREEP * habit.usual() * (half - from);
   return loading ? undefined : { level: meanOf(force, from, usable), at: (from + usable - 1) / 2 };
 }
 

@@ -17,8 +17,8 @@ import type { RecordSurvey } from './surveyRecord.js';
 export interface ColumnHabit {
   readonly noise: number;
   readonly step: number;
-  /** Found when it is asked for, which is seldom. */
-  readonly usual: number;
+  /** Found when it is asked for, which is seldom: a function, since an object with a getter is slow to make. */
+  readonly usual: () => number;
 }
 
 /** @internal The motion that tells most of the drive: travel, else extension, else strain. */
@@ -64,9 +64,7 @@ const SPAN = 3;
 const habitOf = (column: Float64Array, step: number, first: number, last: number): ColumnHabit => ({
   noise: noiseLevel(column, first, last + 1),
   step,
-  get usual() {
-    return medianChange(column, first + 1, last + 1, Math.max(1, Math.floor((last - first) / PLACES)));
-  },
+  usual: () => medianChange(column, first + 1, last + 1, Math.max(1, Math.floor((last - first) / PLACES))),
 });
 
 /** @internal A slip of the extensometer steepens no more chords than these, as each spans so many levels. */
