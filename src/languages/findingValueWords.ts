@@ -217,6 +217,8 @@ export const findingValueWords = [
   'finalArea',
   'noise',
   'shift by noise',
+  'peak between samples',
+  'neck that begins suddenly',
   'choice',
   'choice of the window',
   'bend',

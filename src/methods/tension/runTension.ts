@@ -1,4 +1,4 @@
-import { finding, type Finding, type Quantity, type TensionColumns, type TestPiece, type TrailStep } from '../../base/index.js';
+import type { Finding, TensionColumns, TestPiece, TrailStep } from '../../base/index.js';
 import { requirePiece, requireRecord } from '../../curve/index.js';
 import { materialFamily } from '../../materials/index.js';
 import { applyChange, checkRecordKernel, endExtensometer, runningTime, slipsBackOf } from '../../record/index.js';
@@ -10,6 +10,7 @@ import { brokenAt, elasticLengthRatio, evaluateRecord, strainRecord } from '../e
 import { frameFindings } from '../loading/frameFindings.js';
 import { frameShare, slopeWithFrame } from '../loading/frameShare.js';
 import { findingOnRecord } from '../evaluation/loadingPart.js';
+import { missedPeak } from '../evaluation/missedPeak.js';
 import { tensionLoading } from './tensionLoading.js';
 import { methodFindings } from './methodFindings.js';
 import { familyFindings } from './familyFindings.js';
@@ -22,11 +23,10 @@ import { othersFindings, withOthers } from './slopeAboveOthers.js';
 import { slipFindings } from './slipFindings.js';
 import { isStrainOfPiece, slopeIsModulus } from '../loading/slopeIsModulus.js';
 import { spikesOf } from '../common/spikeRepair.js';
-import { quantitiesOf, statedResult } from '../budgets/statedResult.js';
+import { statedResult } from '../budgets/statedResult.js';
 import { plainCopy } from '../common/plainCopy.js';
-import { missingDoubts, tensionBudgets } from '../budgets/tensionBudgets.js';
 import type { TensionTask } from '../budgets/tensionModel.js';
-import { tensionNoise } from '../budgets/tensionNoise.js';
+import { uncertaintyOf } from '../budgets/uncertaintyOf.js';
 import { requireTensionUncertainty, type TensionDoubts } from '../evaluation/tensionUncertainty.js';
 import { explanationOf } from '../loading/explanationOf.js';
 import { requireTensionOptions, tensionOptionNames, type TensionOptions } from '../evaluation/tensionOptions.js';
@@ -75,7 +75,8 @@ export function runTension(
   const { record: given, survey, outline, ended } = counted;
   const lengths = requirePiece(from, testPiece);
   const after = requireBrokenPiece(from, testPiece);
-  const doubts = options.uncertainty && requireTensionUncertainty(from, options.uncertainty, testPiece.section, lengths, after);
+  const doubts =
+    options.uncertainty && requireTensionUncertainty(from, options.uncertainty, testPiece.section, lengths, after, asked.frameCompliance);
 
   const evaluated = evaluateRecord(counted, lengths, asked);
   const { recorded, curve, stress, numbers, part, pauses, excursions, interruptions, leaps, without, frameCompliance, refused } = evaluated;
@@ -100,6 +101,7 @@ export function runTension(
     modulus: !overSlip && slopeIsModulus(numbers, explanation, settings.thresholds, strainOfPiece),
     totalExtension: strainOfPiece,
   };
+  const missed = missedPeak(given, part);
   const dips = yieldDips(excursions?.untold ?? [], numbers, stress);
   const doubtful = yieldLeaps(leaps, numbers, without);
   const plain = slopeWithFrame(tensionQuantities(numbers, curve, stress, settings, holds, explanation), share);
@@ -128,9 +130,9 @@ export function runTension(
     recorded: ranges ? { ...recorded, ...input.curve } : recorded,
     explanation,
   };
-  const uncertainty = doubts && uncertaintyOf(task, doubts, quantitiesOf(bare));
+  const uncertainty = doubts && uncertaintyOf(task, doubts, bare, missed);
   // doubts about a value are judged by the uncertainty that is stated with it
-  const quantities = uncertainty ? statedResult(bare, uncertainty.budgets) : bare;
+  const quantities = uncertainty ? statedResult(bare, uncertainty) : bare;
   const loading = tensionLoading(curve, time, numbers, quantities.modulus?.value);
   const findings: Finding[] = [
     ...inKept(spikesOf(raw, asked.repairs, repairs), repairs),
@@ -143,7 +145,7 @@ export function runTension(
       parallelLengthGiven: testPiece.parallelLength !== undefined,
       shape: testPiece.section.shape,
     }),
-    ...rateFindings({ record: given, curve, numbers, rates, pauses, part }, quantities, settings),
+    ...rateFindings({ record: given, curve, numbers, rates, pauses, part, missed }, quantities, settings),
     ...dimensionFindings(testPiece.section),
     ...readingFindings(testPiece.section, settings.thresholds.sectionSpread),
     ...lengthFindings(testPiece, settings.thresholds.gaugeLengthDeviation, recorded.basis !== 'extensometer'),
@@ -182,15 +184,4 @@ export function runTension(
     ...(uncertainty ? { uncertainty: uncertainty.budgets } : {}),
   };
   return { result, task, doubts };
-}
-
-/** Budgets of the quantities of a test, and what was left out of them. */
-function uncertaintyOf(task: TensionTask, doubts: TensionDoubts, quantities: readonly Quantity[]) {
-  const missing = missingDoubts(task, doubts);
-  const noise = tensionNoise(task, doubts.noise);
-  const findings: Finding[] = [
-    ...(missing.length > 0 ? [finding('uncertainty-incomplete', { missing: missing.join(', ') })] : []),
-    ...(noise.correlation > 0 ? [finding('noise-correlated', { correlation: noise.correlation }, { field: 'elasticSlope' })] : []),
-  ];
-  return { budgets: tensionBudgets(task, doubts, noise, quantities), findings };
 }
