@@ -22,6 +22,26 @@ export const uncertaintyEntries = {
     message: 'Uncertainties leave out what was not given: {missing}.',
     remedy: 'Give their uncertainties; what is left out counts as exact.',
   },
+  'uncertainty-large': {
+    severity: 'caution', about: 'method',
+    message: 'The standard uncertainty of {input} is {share} % of its value.',
+    remedy: 'See whether per cent or another unit was meant: relative uncertainties are fractions (0.005 is 0.5 %), lengths are in mm.',
+  },
+  'uncertainty-not-determined': {
+    severity: 'caution', about: 'method',
+    message: 'No uncertainty is stated for {symbols}: with {input} changed by however small a share of its uncertainty, the test gives no value.',
+    remedy: 'State a smaller uncertainty of it, or run Monte Carlo and state its interval with the trials that failed.',
+  },
+  'budgets-not-linear': {
+    severity: 'caution', about: 'method',
+    message: 'The test answers {input} by a curve within its uncertainty: budgets leave out up to {share} % of the variance ({symbols}).',
+    remedy: 'Check these by Monte Carlo, and state its intervals; the distributions are probably skewed.',
+  },
+  'budgets-of-few-degrees-of-freedom': {
+    severity: 'caution', about: 'method',
+    message: 'Uncertainties rest on few effective degrees of freedom, {freedom} at the least: {symbols}.',
+    remedy: 'Take more readings of what dominates, or use a pooled standard deviation.',
+  },
   'noise-correlated': {
     severity: 'caution', about: 'record',
     message: 'The noise of neighbouring samples goes together (correlation {correlation}): the elastic window follows it, and its choice is a line of the budgets.',

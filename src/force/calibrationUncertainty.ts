@@ -3,9 +3,12 @@ import { horner } from '../numeric/index.js';
 import { requireCalibration, requireWithin, type UsableCalibration } from './applyCalibration.js';
 import type { Calibration } from './fitCalibration.js';
 
+/** No instrument of so large a relative uncertainty is a reference: per cent were meant (common practice). */
+const MOST = 0.1;
+
 /** What comes on top of the doubt of the fitted curve. */
 export interface CalibrationUncertaintyOptions {
-  /** Relative standard uncertainty of the reference instrument [1]; default 0. */
+  /** Relative standard uncertainty of the reference instrument [1], below 0.1; default 0. */
   readonly reference?: number | undefined;
   /** One step of the reading, in the channel's unit; default 0. */
   readonly resolution?: number | undefined;
@@ -43,9 +46,10 @@ function scatterOf(from: string, { residualStandardDeviation, weights }: Scatter
  *
  * @param calibration - As `fitCalibration` makes it.
  * @param indicated - Value within the span, in the channel's unit.
- * @param options - `reference` [1] and `resolution` in the channel's unit, 0 or more; `readings`, a whole number from 1.
+ * @param options - `reference` [1], below 0.1, and `resolution` in the channel's unit, 0 or more; `readings`, a whole number from 1.
  * @returns Standard uncertainty [N].
- * @throws {@link InputError} `missing`, `wrong-type`, `not-finite`, `unknown-option`; `out-of-range` outside the span; `ambiguous`: `readings` of a calibration by weights of one's own.
+ * @throws {@link InputError} `missing`, `wrong-type`, `not-finite`, `unknown-option`; `out-of-range` outside the span, and for a reference of a tenth or more; `ambiguous`: `readings` of a
+ * calibration by weights of one's own.
  *
  * @example
  * ```ts
@@ -68,6 +72,8 @@ export function calibrationUncertainty(
   requireWithin(from, 'indicated', requireFinite(from, 'indicated', indicated), calibration, 0);
   requireOptions(from, options, ['reference', 'resolution', 'readings']);
   const reference = requireNonNegative(from, 'options.reference', options.reference ?? 0);
+  if (reference >= MOST)
+    throw new InputError(from, 'options.reference', 'out-of-range', `is relative and must be below ${MOST} (0.002 is 0.2 %)`, reference);
   const resolution = requireNonNegative(from, 'options.resolution', options.resolution ?? 0);
   const u = (indicated - calibration.centre) / calibration.scale;
   const variance = calibration.scaledCovariance.reduce(

@@ -48,6 +48,8 @@ export { ludwik, type LudwikParameters } from './laws/ludwik.js';
 export { mixedLaw } from './laws/mixedLaw.js';
 /** @internal */
 export { neckingByCurve } from './necking/neckingByCurve.js';
+/** @internal */
+export { neckingKink } from './necking/neckingKink.js';
 export { plasticStrainRatio, type SheetMeasures } from './sheet/plasticStrainRatio.js';
 export { plasticStrainRatioFromCurve, type RatioOptions, type SheetCurve, type StrainRatio } from './sheet/plasticStrainRatioFromCurve.js';
 export { rambergOsgood } from './laws/rambergOsgood.js';

@@ -970,6 +970,22 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: '不确定度未包含未给出的各项：{missing}。',
     remedy: '给出它们的不确定度；未包含的项按无误差处理。',
   },
+  'uncertainty-large': {
+    message: '“{input}”的标准不确定度为其值的 {share} %。',
+    remedy: '查看是否本意为百分数或其他单位：相对不确定度为小数（0.005 即 0.5 %），长度以 mm 计。',
+  },
+  'uncertainty-not-determined': {
+    message: '未给出 {symbols} 的不确定度：无论“{input}”改变其不确定度的多小一部分，试验都得不到值。',
+    remedy: '给出该量较小的不确定度，或运行蒙特卡洛法并给出其区间和没有得到该值的模拟次数。',
+  },
+  'budgets-not-linear': {
+    message: '在“{input}”的不确定度范围内试验结果呈曲线变化：不确定度预算最多遗漏方差的 {share} %（{symbols}）。',
+    remedy: '用蒙特卡洛法核对这些量，并给出其区间；分布很可能是偏斜的。',
+  },
+  'budgets-of-few-degrees-of-freedom': {
+    message: '不确定度的有效自由度很少，最少为 {freedom}：{symbols}。',
+    remedy: '对占主导的一项增加读数，或使用合并标准差。',
+  },
   'noise-correlated': {
     message: '相邻采样点的噪声相关（相关系数 {correlation}）：弹性窗口随之变动，窗口的选择成为不确定度预算中的一项。',
     remedy: '查找缓慢干扰的来源；自行选定窗口，并取得宽一些。',

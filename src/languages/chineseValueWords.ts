@@ -227,6 +227,8 @@ export const chineseValueWords: Readonly<Record<FindingValueWord, string>> = {
   finalArea: '断后横截面积',
   noise: '噪声',
   'shift by noise': '噪声引起的偏移',
+  'peak between samples': '两个采样点之间的峰值',
+  'neck that begins suddenly': '突然开始的缩颈',
   choice: '选择',
   'choice of the window': '窗口的选择',
   bend: '弯曲',

@@ -219,6 +219,8 @@ export const findingValueWords = [
   'finalArea',
   'noise',
   'shift by noise',
+  'peak between samples',
+  'neck that begins suddenly',
   'choice',
   'choice of the window',
   'bend',

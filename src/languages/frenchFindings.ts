@@ -970,6 +970,22 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Les incertitudes laissent de côté ce qui n’a pas été donné : {missing}.',
     remedy: 'Donner leurs incertitudes ; ce qui est laissé de côté compte comme exact.',
   },
+  'uncertainty-large': {
+    message: 'Grandeur d’entrée {input} : son incertitude-type est de {share} % de sa valeur.',
+    remedy: 'Voir si l’on voulait dire des pour cent ou une autre unité : les incertitudes relatives sont des fractions (0,005 pour 0,5 %), les longueurs sont en mm.',
+  },
+  'uncertainty-not-determined': {
+    message: 'Aucune incertitude n’est donnée pour {symbols} : si la grandeur d’entrée {input} change d’une part si petite soit-elle de son incertitude, l’essai ne donne pas de valeur.',
+    remedy: 'Indiquer une incertitude plus petite de cette grandeur, ou faire une simulation de Monte-Carlo et donner son intervalle avec les tirages qui ont échoué.',
+  },
+  'budgets-not-linear': {
+    message: 'L’essai suit la grandeur d’entrée {input} selon une courbe dans son incertitude : les bilans laissent de côté jusqu’à {share} % de la variance ({symbols}).',
+    remedy: 'Les contrôler par une simulation de Monte-Carlo et donner ses intervalles ; les distributions sont probablement dissymétriques.',
+  },
+  'budgets-of-few-degrees-of-freedom': {
+    message: 'Des incertitudes reposent sur peu de degrés de liberté effectifs, {freedom} au minimum : {symbols}.',
+    remedy: 'Faire plus de lectures de ce qui domine, ou utiliser un écart-type commun à plusieurs séries.',
+  },
   'noise-correlated': {
     message: 'Le bruit des points voisins est lié (corrélation {correlation}) : la fenêtre élastique le suit, et son choix est une ligne des bilans.',
     remedy: 'Trouver la source de la perturbation lente ; choisir soi-même la fenêtre, et la prendre large.',

@@ -241,6 +241,8 @@ export const frenchValueWords: Readonly<Record<FindingValueWord, string>> = {
   finalArea: 'aire de la section après rupture',
   noise: 'bruit',
   'shift by noise': 'décalage dû au bruit',
+  'peak between samples': 'pic entre deux échantillons',
+  'neck that begins suddenly': 'striction qui commence brusquement',
   choice: 'choix',
   'choice of the window': 'choix de la fenêtre',
   bend: 'courbure',

@@ -970,6 +970,22 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Die Unsicherheiten lassen aus, was nicht angegeben wurde: {missing}.',
     remedy: 'Deren Unsicherheiten angeben; was ausgelassen ist, zählt als exakt.',
   },
+  'uncertainty-large': {
+    message: 'Eingangsgröße {input}: Ihre Standardunsicherheit beträgt {share} % ihres Wertes.',
+    remedy: 'Prüfen, ob Prozent oder eine andere Einheit gemeint war: Relative Unsicherheiten sind Bruchteile (0,005 sind 0,5 %), Längen sind in mm.',
+  },
+  'uncertainty-not-determined': {
+    message: 'Keine Unsicherheit angegeben für {symbols}: Wird die Eingangsgröße {input} um einen noch so kleinen Teil ihrer Unsicherheit geändert, so liefert der Versuch keinen Wert.',
+    remedy: 'Eine kleinere Unsicherheit dieser Größe angeben, oder eine Monte-Carlo-Simulation rechnen und deren Intervall mit den misslungenen Durchläufen angeben.',
+  },
+  'budgets-not-linear': {
+    message: 'Der Versuch folgt der Eingangsgröße {input} innerhalb ihrer Unsicherheit in einer Kurve: Budgets lassen bis zu {share} % der Varianz aus ({symbols}).',
+    remedy: 'Diese mit einer Monte-Carlo-Simulation prüfen und deren Intervalle angeben; die Verteilungen sind wahrscheinlich schief.',
+  },
+  'budgets-of-few-degrees-of-freedom': {
+    message: 'Unsicherheiten beruhen auf wenigen effektiven Freiheitsgraden, mindestens {freedom}: {symbols}.',
+    remedy: 'Mehr Ablesungen der bestimmenden Größe nehmen oder eine zusammengefasste Standardabweichung verwenden.',
+  },
   'noise-correlated': {
     message: 'Das Rauschen benachbarter Messpunkte hängt zusammen (Korrelation {correlation}): Das elastische Auswertefenster folgt ihm, und seine Wahl ist eine Zeile der Budgets.',
     remedy: 'Die Quelle der langsamen Störung finden; das Auswertefenster selbst wählen, und zwar breit.',

@@ -241,6 +241,8 @@ export const germanValueWords: Readonly<Record<FindingValueWord, string>> = {
   finalArea: 'Querschnitt nach dem Bruch',
   noise: 'Rauschen',
   'shift by noise': 'Verschiebung durch Rauschen',
+  'peak between samples': 'Spitze zwischen zwei Messpunkten',
+  'neck that begins suddenly': 'Einschnürung, die plötzlich beginnt',
   choice: 'Wahl',
   'choice of the window': 'Wahl des Auswertefensters',
   bend: 'Krümmung',

@@ -970,6 +970,22 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Las incertidumbres dejan fuera lo que no se indicó: {missing}.',
     remedy: 'Indicar sus incertidumbres; lo que se deja fuera cuenta como exacto.',
   },
+  'uncertainty-large': {
+    message: 'La incertidumbre típica de «{input}» es el {share} % de su valor.',
+    remedy: 'Ver si se quiso decir por ciento u otra unidad: las incertidumbres relativas son fracciones (0,005 es 0,5 %), las longitudes van en mm.',
+  },
+  'uncertainty-not-determined': {
+    message: 'No se da incertidumbre de {symbols}: al cambiar «{input}» en una parte de su incertidumbre, por pequeña que sea, el ensayo no da valor.',
+    remedy: 'Indicar una incertidumbre menor de esa magnitud, o hacer una simulación de Monte Carlo y dar su intervalo con las simulaciones que no dieron valor.',
+  },
+  'budgets-not-linear': {
+    message: 'El ensayo responde a «{input}» con una curva dentro de su incertidumbre: los balances dejan fuera hasta el {share} % de la varianza ({symbols}).',
+    remedy: 'Comprobarlos por Monte Carlo y dar sus intervalos; las distribuciones son probablemente asimétricas.',
+  },
+  'budgets-of-few-degrees-of-freedom': {
+    message: 'Hay incertidumbres que se apoyan en pocos grados efectivos de libertad, {freedom} como mínimo: {symbols}.',
+    remedy: 'Tomar más lecturas del término dominante, o emplear una desviación típica combinada.',
+  },
   'noise-correlated': {
     message: 'El ruido de datos vecinos va unido (correlación {correlation}): la ventana elástica lo sigue, y su elección es una línea de los balances.',
     remedy: 'Buscar el origen de la perturbación lenta; elegir la ventana manualmente, y amplia.',

@@ -241,6 +241,8 @@ export const spanishValueWords: Readonly<Record<FindingValueWord, string>> = {
   finalArea: 'área final',
   noise: 'ruido',
   'shift by noise': 'desplazamiento por el ruido',
+  'peak between samples': 'pico entre dos muestras',
+  'neck that begins suddenly': 'estricción que empieza de golpe',
   choice: 'elección',
   'choice of the window': 'elección de la ventana',
   bend: 'curvatura',

@@ -23,7 +23,7 @@ export { localParabola, type LocalParabola } from './localParabola.js';
 export { maximumIndex } from './maximumIndex.js';
 export { median, medianOf, ranked } from './median.js';
 export { medianChange } from './medianChange.js';
-export { noiseLevel } from './noiseLevel.js';
+export { noiseLevel, noiseLevelError } from './noiseLevel.js';
 export { noiseOfCurve, type NoiseOfCurve } from './noiseOfCurve.js';
 export { noiseReach } from './noiseReach.js';
 export { noncentralTCdf, noncentralTQuantile } from './noncentralT.js';

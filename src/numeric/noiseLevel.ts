@@ -3,6 +3,9 @@ import { medianOf } from './median.js';
 /** How many places of a column are looked at: enough for a median, few enough to cost nothing. */
 const PLACES = 301;
 
+/** @internal Standard error of a noise level by so many samples, of itself: of a median, whose neighbouring differences go together. */
+export const noiseLevelError = (samples: number): number => 1.5 / Math.sqrt(Math.min(samples, PLACES));
+
 /**
  * @internal Standard deviation of the noise of a column between two samples, from its third differences.
  *

@@ -1,7 +1,7 @@
 import { InputError, requireOneOf, requireOptions, requireSection, type Section, type SectionShape, quoted } from '../base/index.js';
 import { hexagon, rectangular, round, sectionFromArea, sectionFromMass, square, tube, tubeStrip } from '../geometry/index.js';
 import type { UncertaintyBudget } from './Budget.js';
-import { requireInput } from './components.js';
+import { positiveInput, requireInput } from './components.js';
 import type { CoverageOptions } from './coverageFactor.js';
 import { budgetOf } from './uncertaintyBudget.js';
 import type { UncertaintySources } from './UncertaintySource.js';
@@ -59,7 +59,13 @@ export function areaBudget(
     const uncertainty = dimensions[name];
     return uncertainty === undefined
       ? []
-      : [requireInput(from, `dimensions.${name}`, name, { value: section.dimensions[name], uncertainty })];
+      : [
+          positiveInput(
+            from,
+            `dimensions.${name}`,
+            requireInput(from, `dimensions.${name}`, name, { value: section.dimensions[name], uncertainty }),
+          ),
+        ];
   });
   if (inputs.length === 0) throw new InputError(from, 'dimensions', 'empty', `must name one of ${quoted(names)}`, 0);
   // several readings make S0 the mean of their areas: its small distance from the area of the mean stays

@@ -42,6 +42,8 @@ export interface CheckedInput {
   readonly unit: string | undefined;
   readonly components: readonly Component[];
   readonly standardUncertainty: number;
+  /** True of what is above 0 by its nature: a scale, a length, an area. */
+  readonly positive?: boolean;
 }
 
 const distributions = ['normal', 'rectangular', 'triangular', 'arcsine', 'trapezoidal'] as const;
@@ -172,6 +174,22 @@ export function requireInput(from: string, path: string, name: string, input: Un
   };
 }
 
+/**
+ * @internal An input that is above 0 by its nature. A doubt as large as the value leaves nothing of it: per cent, or another unit, was meant; a budget says so from a tenth of the value on.
+ */
+export function positiveInput(from: string, path: string, input: CheckedInput): CheckedInput {
+  const { value, standardUncertainty: u } = input;
+  if (u >= value)
+    throw new InputError(
+      from,
+      path,
+      'out-of-range',
+      `must be a standard uncertainty below the value itself (${value}): relative ones are fractions (0.02 is 2 %), lengths are in mm`,
+      u,
+    );
+  return { ...input, positive: true };
+}
+
 /** @internal Checks the inputs of a model, at least one. */
 export function requireInputs(from: string, inputs: Readonly<Record<string, UncertainQuantity>>): readonly CheckedInput[] {
   const checked = Object.entries(requireObject(from, 'inputs', inputs) as typeof inputs).map(([name, input]) =>
@@ -195,6 +213,6 @@ export function requireNamedInputs(
     if (input === undefined) throw new InputError(from, `inputs.${name}`, 'missing', 'must be given', undefined);
     const checked = requireInput(from, `inputs.${name}`, name, input);
     requirePositive(from, `inputs.${name}.value`, checked.value);
-    return checked;
+    return positiveInput(from, `inputs.${name}`, checked);
   });
 }

@@ -1,7 +1,7 @@
 import { InputError, requireNonNegative, requireOptions, requirePositive } from '../base/index.js';
 import { forceClasses, type ForceClass } from '../force/index.js';
 import type { UncertaintyBudget } from './Budget.js';
-import { requireInput } from './components.js';
+import { positiveInput, requireInput, type CheckedInput } from './components.js';
 import type { CoverageOptions } from './coverageFactor.js';
 import { budgetOf } from './uncertaintyBudget.js';
 import type { ExpandedSource, UncertainInput, UncertaintySource } from './UncertaintySource.js';
@@ -50,6 +50,12 @@ export function requireForceClass(from: string, path: string, value: unknown): F
   const grade = ([0.5, 1, 2, 3] as const).find((one) => one === value);
   if (grade === undefined) throw new InputError(from, path, 'out-of-range', 'must be one of 0.5, 1, 2, 3', value);
   return grade;
+}
+
+/** The field of the largest source of the scale. */
+function largestOf({ components }: CheckedInput): string {
+  const { name } = components.reduce((most, one) => (one.standardUncertainty > most.standardUncertainty ? one : most));
+  return name === 'reference instrument' ? 'reference' : name!;
 }
 
 /** Sources of the scale of the force, as shares of it. */
@@ -109,7 +115,10 @@ export function forceBudget(doubt: ForceDoubt, options: CoverageOptions = {}): U
     ...(step === undefined ? {} : { resolution: { value: 0, unit: 'N', uncertainty: { halfWidth: step / 2 } } }),
     ...(zero === undefined ? {} : { zero: { value: 0, unit: 'N', uncertainty: { halfWidth: zero } } }),
   };
-  const inputs = Object.entries(given).map(([name, input]) => requireInput(from, `doubt.${name}`, name, input));
+  const inputs = Object.entries(given).map(([name, input]) => {
+    const checked = requireInput(from, `doubt.${name}`, name, input);
+    return name === 'scale' ? positiveInput(from, `doubt.${largestOf(checked)}`, checked) : checked;
+  });
   if (inputs.length === 0) throw new InputError(from, 'doubt', 'empty', 'must say something of the channel', 'the force alone');
   return budgetOf(from, ({ scale: k = 1, resolution = 0, zero: z = 0 }) => force * k + resolution + z, inputs, {
     ...options,

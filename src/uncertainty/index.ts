@@ -36,7 +36,7 @@ export { validateBudget, type BudgetValidation } from './validateBudget.js';
 /** @internal */
 export { areaOf } from './areaBudget.js';
 /** @internal */
-export { requireInput, type CheckedInput } from './components.js';
+export { positiveInput, requireInput, type CheckedInput } from './components.js';
 /** @internal */
 export { requireCorrelations } from './correlations.js';
 /** @internal */

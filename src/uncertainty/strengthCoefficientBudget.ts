@@ -1,6 +1,6 @@
 import { requireOptions, requirePositive } from '../base/index.js';
 import type { UncertaintyBudget } from './Budget.js';
-import { requireInput } from './components.js';
+import { positiveInput, requireInput } from './components.js';
 import type { CoverageOptions } from './coverageFactor.js';
 import { budgetOf } from './uncertaintyBudget.js';
 import type { UncertainQuantity, UncertaintySources } from './UncertaintySource.js';
@@ -48,7 +48,9 @@ export function strengthCoefficientBudget(inputs: CoefficientInputs, options: Co
   requirePositive(from, 'inputs.strengthCoefficient.value', K.value);
   const n = requirePositive(from, 'inputs.exponent', inputs.exponent);
   const scale = (name: 'force' | 'area' | 'strain') =>
-    inputs[name] === undefined ? [] : [requireInput(from, `inputs.${name}`, name, { value: 1, uncertainty: inputs[name] })];
+    inputs[name] === undefined
+      ? []
+      : [positiveInput(from, `inputs.${name}`, requireInput(from, `inputs.${name}`, name, { value: 1, uncertainty: inputs[name] }))];
   return budgetOf(
     from,
     ({ strengthCoefficient, force = 1, area = 1, strain = 1 }) => (strengthCoefficient! * force) / (area * strain ** n),

@@ -11,7 +11,7 @@ import {
   type BaseUnit,
   type Finding,
 } from '../base/index.js';
-import { requireInputs, type CheckedInput, type Component } from './components.js';
+import { requireInputs, type CheckedInput } from './components.js';
 import { requireCorrelations, type InputCorrelation } from './correlations.js';
 import { coverageOf, requireCoverage, type CoverageOptions } from './coverageFactor.js';
 import { halving } from './halving.js';
@@ -34,6 +34,8 @@ export interface BudgetOptions extends CoverageOptions {
 /** Shares of the variance from which a finding speaks: of one line, and of what the linear model leaves out. */
 const DOMINATES = 0.5;
 const NOT_LINEAR = 0.02;
+/** Share of its value from which the doubt of a scale, a length or an area is probably per cent or another unit (common practice). */
+const LARGE = 0.1;
 /** Effective degrees of freedom below which a factor of 2 is far off. */
 const FEW = 10;
 /** A second difference below this share of the value, and of the change by one u, is rounding of a linear model: some fifty units of the last digit. */
@@ -45,11 +47,9 @@ interface Answered extends CheckedInput {
   readonly bend: number;
 }
 
-/** Variance of the result, one source multiplied by a factor. */
-function varianceOf(inputs: readonly Answered[], matrix: Float64Array, changed?: Component, factor = 1): number {
-  const parts = inputs.map(
-    ({ slope, components }) => slope * Math.hypot(...components.map((one) => one.standardUncertainty * (one === changed ? factor : 1))),
-  );
+/** Variance of the result. */
+function varianceOf(inputs: readonly Answered[], matrix: Float64Array): number {
+  const parts = inputs.map(({ slope, standardUncertainty }) => slope * standardUncertainty);
   return parts.reduce((sum, a, i) => sum + parts.reduce((inner, b, j) => inner + a * b * matrix[parts.length * i + j]!, 0), 0);
 }
 
@@ -57,13 +57,15 @@ function varianceOf(inputs: readonly Answered[], matrix: Float64Array, changed?:
 function linesOf(inputs: readonly Answered[], matrix: Float64Array, variance: number): BudgetLine[] {
   const n = inputs.length;
   return inputs.flatMap(({ name, unit, value, components, standardUncertainty, slope }, i) => {
-    const cross = inputs.reduce(
-      (sum, other, j) => (i === j ? sum : sum + slope * standardUncertainty * other.slope * other.standardUncertainty * matrix[n * i + j]!),
-      0,
-    );
+    const contribution = slope * standardUncertainty;
+    const tie = inputs.reduce((sum, other, j) => (i === j ? sum : sum + other.slope * other.standardUncertainty * matrix[n * i + j]!), 0);
+    const cross = contribution * tie;
+    const rest = variance - contribution ** 2 - 2 * cross;
     return components.map((one): BudgetLine => {
       const part = standardUncertainty > 0 ? (one.standardUncertainty / standardUncertainty) ** 2 : 0;
-      const toHalve = halving((factor) => varianceOf(inputs, matrix, one, factor));
+      const own = (slope * one.standardUncertainty) ** 2;
+      // of p, the size of the contribution: where the slope falls, the tie turns
+      const toHalve = halving({ own, beside: Math.max(0, contribution ** 2 - own), tie: Math.sign(slope) * tie, rest });
       return {
         input: name,
         ...(one.name === undefined ? {} : { source: one.name }),
@@ -75,7 +77,7 @@ function linesOf(inputs: readonly Answered[], matrix: Float64Array, variance: nu
         ...(one.degreesOfFreedom === Infinity ? {} : { degreesOfFreedom: one.degreesOfFreedom }),
         sensitivity: slope,
         contribution: slope * one.standardUncertainty,
-        share: variance > 0 ? ((slope * one.standardUncertainty) ** 2 + cross * part) / variance : 0,
+        share: variance > 0 ? (own + cross * part) / variance : 0,
         ...(toHalve === undefined ? {} : { toHalve }),
       };
     });
@@ -171,7 +173,9 @@ export function budgetOf(
   const dominant = variance > 0 ? lines.reduce((best, line, i) => (line.share > lines[best]!.share ? i : best), 0) : undefined;
   const { symbol = 'the result', unit } = options;
 
-  const findings: Finding[] = [];
+  const findings: Finding[] = inputs
+    .filter((one) => one.positive === true && one.standardUncertainty > LARGE * one.value)
+    .map((one) => finding('uncertainty-large', { input: one.name, share: (100 * one.standardUncertainty) / one.value }));
   // the change by one u counts as well: even where it cancels in the sum, it was rounded
   const straight = (one: Answered): boolean =>
     Math.abs(one.bend) <=

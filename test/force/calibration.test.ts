@@ -178,6 +178,7 @@ test('units of either column do not change the forces', () => {
 describe('bad pairs', () => {
   test.each([
     ['missing', 'pairs', () => fitCalibration(undefined as never)],
+    ['out-of-range', 'options.reference', () => calibrationUncertainty(scattered(), 1, { reference: 0.5 })],
     ['missing', 'pairs.indicated', () => fitCalibration({ reference: [1, 2, 3] } as never)],
     ['empty', 'pairs.indicated', () => fitCalibration({ indicated: [], reference: [] })],
     ['not-finite', 'pairs.reference[1]', () => fitCalibration({ indicated: [1, 2, 3], reference: [1, NaN, 3] })],

@@ -119,6 +119,57 @@ describe('combination', () => {
     expect(better.standardUncertainty).toBeCloseTo(budget.standardUncertainty / 2, 9);
   });
 
+  test.each([
+    [3, 2, -0.95],
+    [3, 1, 0.5],
+    [3, 1, -0.5],
+    [2, 2, -0.5],
+    [4, 1, -0.9],
+    [1, 4, -0.9],
+  ])('toHalve of %f beside %f, correlated by %f: halving it halves the result, and a smaller change does not', (u, other, coefficient) => {
+    const sum = (factor: number, sign = 1) =>
+      uncertaintyBudget(
+        ({ a, b }) => sign * a + b,
+        {
+          a: { value: 1, uncertainty: [{ standardUncertainty: factor * u * 0.8 }, { standardUncertainty: u * 0.6 }] },
+          b: { value: 1, uncertainty: other },
+        },
+        { correlations: [{ between: ['a', 'b'], coefficient: sign * coefficient }] },
+      );
+    // a falling model with the correlation turned is the same variance
+    for (const sign of [1, -1]) {
+      const { lines, standardUncertainty } = sum(1, sign);
+      // every thousandth: the first, from 1 on, at which it is halved
+      const halved = Array.from({ length: 1001 }, (_, i) => 1 - i / 1000).find(
+        (f) => sum(f, sign).standardUncertainty <= standardUncertainty / 2,
+      );
+      if (halved === undefined) expect(lines[0]).not.toHaveProperty('toHalve');
+      else expect(Math.abs(lines[0]!.toHalve! - halved)).toBeLessThan(0.0011);
+    }
+  });
+
+  test('toHalve of 3 beside 2, correlated by −0.95: 9 f² − 11.4 f + 4 is a quarter of 1.6 at two thirds', () => {
+    const budget = uncertaintyBudget(
+      ({ a, b }) => a + b,
+      { a: { value: 1, uncertainty: 3 }, b: { value: 1, uncertainty: 2 } },
+      { correlations: [{ between: ['a', 'b'], coefficient: -0.95 }] },
+    );
+    expect(budget.lines[0]!.toHalve).toBeCloseTo(2 / 3, 9);
+  });
+
+  test('a scale, a length or an area: told from a tenth of its value, refused from all of it', () => {
+    const told = ({ findings }: { readonly findings: readonly { readonly code: string }[] }) =>
+      findings.some(({ code }) => code === 'uncertainty-large');
+    expect(told(forceBudget({ force: 1000, accuracy: 1 }))).toBe(true);
+    expect(told(forceBudget({ force: 1000, certificate: { expanded: 0.24 } }))).toBe(true);
+    expect(told(forceBudget({ force: 1000, class: 3 }))).toBe(false);
+    expect(told(areaBudget(round({ diameter: 8 }), { diameter: 1 }))).toBe(true);
+    expect(refusal(() => forceBudget({ force: 1000, accuracy: 2 }))).toBe('out-of-range doubt.accuracy');
+    expect(refusal(() => areaBudget(round({ diameter: 8 }), { diameter: 8 }))).toBe('out-of-range dimensions.diameter');
+    // what may be 0 by its nature has no share
+    expect(told(uncertaintyBudget(({ x }) => x, { x: { value: 0.1, uncertainty: 1 } }))).toBe(false);
+  });
+
   test('coverage: k 2 by default, 1.96 at 95 %, as asked for, t for few degrees of freedom', () => {
     const inputs = { x: { value: 1, uncertainty: 1 } };
     const f = ({ x }: { readonly x: number }) => x;

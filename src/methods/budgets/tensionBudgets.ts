@@ -2,21 +2,18 @@ import type { Quantity } from '../../base/index.js';
 import { bendDoubt } from '../../curve/index.js';
 import { motionColumn, ofPiece } from '../../record/index.js';
 import { budgetOf, requireInput, type CheckedInput, type UncertaintyBudget } from '../../uncertainty/index.js';
+import { answersTo } from './answers.js';
 import { tensionModel, type TensionChange, type TensionTask } from './tensionModel.js';
 import { atMaximum, bySymbol, NOTHING, noiseScatter, type Values } from './noiseScatter.js';
 import { errorOfDrift, type KnownNoise } from './tensionNoise.js';
+import type { TensionBudgets } from './statedResult.js';
 import type { TensionDoubts } from '../evaluation/tensionUncertainty.js';
+import { suddenNeckOf } from '../loading/hardeningAndNecking.js';
 import { withFairWindow } from './withFairWindow.js';
 
 const FROM = 'analyseTension';
 /** What a quantity cannot do without. */
 const needed: Readonly<Record<string, string>> = { A: 'finalGaugeLength', Z: 'finalArea' };
-
-/** How every quantity answers to one input: slope and bend over one standard uncertainty. */
-interface Answer {
-  readonly input: CheckedInput;
-  readonly answer: (symbol: string) => { readonly slope: number; readonly bend: number } | undefined;
-}
 
 /** A slope that the window's own bend makes doubtful: half of what its change exceeds its error by. */
 function bendInput({ explanation: { residuals } }: TensionTask, noise: KnownNoise): CheckedInput[] {
@@ -101,29 +98,37 @@ const strokes = (symbol: string, uncertainty: number | undefined): CheckedInput[
     ? [requireInput(FROM, 'strokes', 'falls that may be strokes or slips', { value: 0, uncertainty })]
     : [];
 
-/** @internal A budget for every quantity of a test that the inputs reach, by symbol. */
+/** Of ReH: by what the peak may lie above the highest sample; from 0 to that, and not corrected, it is as uncertain as from minus to plus that. */
+const peak = (symbol: string, halfWidth: number | undefined): CheckedInput[] =>
+  symbol === 'ReH' && halfWidth !== undefined && halfWidth > 0
+    ? [requireInput(FROM, 'peak', 'peak between samples', { value: 0, uncertainty: { halfWidth } })]
+    : [];
+
+/** Of the onset of necking: how far a kink of the force, which neither shape of a maximum follows, lies from the onset by these. */
+function sudden(symbol: string, onset: number, { numbers: { maximumSample, end }, recorded: curve }: TensionTask): CheckedInput[] {
+  if (symbol !== 'εu') return [];
+  const kink = suddenNeckOf(curve, maximumSample, Math.min(end, curve.strain.length));
+  return kink === undefined
+    ? []
+    : [requireInput(FROM, 'sudden', 'neck that begins suddenly', { value: 0, uncertainty: Math.abs(kink - onset) })];
+}
+
+/** @internal A budget for every quantity of a test that the inputs reach. */
 export function tensionBudgets(
   task: TensionTask,
   doubts: TensionDoubts,
   noise: KnownNoise,
   quantities: readonly Quantity[],
-): Readonly<Record<string, UncertaintyBudget>> {
+  missed?: number,
+): TensionBudgets {
   const model = tensionModel(task);
   const kept = keptWindow(task);
   const evaluate = (change: Partial<TensionChange>): Values => bySymbol(model({ inputs: {}, ...kept, ...change }));
   const centre = evaluate({});
-  const answerOf = (input: CheckedInput, change: (x: number) => Partial<TensionChange>): Answer => {
-    const u = input.standardUncertainty;
-    const above = evaluate(change(input.value + u));
-    const below = evaluate(change(input.value - u));
-    return {
-      input,
-      answer: (symbol) => {
-        const [a, b, c] = [above, below, centre].map((one) => one.get(symbol));
-        return a === undefined || b === undefined || c === undefined ? undefined : { slope: (a - b) / (2 * u), bend: (a + b) / 2 - c };
-      },
-    };
-  };
+  const answerOf = (input: CheckedInput, change: (x: number) => Partial<TensionChange>) => ({
+    input,
+    answers: answersTo(input, (x) => evaluate(change(x)), centre),
+  });
   const answers = [
     ...doubts.inputs
       .filter(({ standardUncertainty }) => standardUncertainty > 0)
@@ -134,18 +139,26 @@ export function tensionBudgets(
   const given = new Set(doubts.inputs.map(({ name }) => name));
 
   const budgets: Record<string, UncertaintyBudget> = {};
+  const undetermined: Record<string, readonly string[]> = {};
   for (const { symbol, value, unit, standardUncertainty } of quantities) {
     const need = needed[symbol];
     if (need !== undefined && !given.has(need)) continue;
-    const lines = answers.flatMap(({ input, answer }) => {
-      const found = answer(symbol);
-      return found && Math.abs(found.slope) * input.standardUncertainty > NOTHING * Math.abs(value) ? [{ input, ...found }] : [];
+    const without = centre.has(symbol) ? answers.filter((one) => !one.answers.has(symbol)) : [];
+    if (without.length > 0) {
+      undetermined[symbol] = without.map(({ input }) => input.name);
+      continue;
+    }
+    const lines = answers.flatMap(({ input, answers: found }) => {
+      const answer = found.get(symbol);
+      return answer && Math.abs(answer.slope) * input.standardUncertainty > NOTHING * Math.abs(value) ? [{ input, ...answer }] : [];
     });
     const own = [
       ...fromNoise(symbol, value),
       ...plateau(symbol, standardUncertainty),
       ...stretch(symbol, standardUncertainty),
       ...strokes(symbol, standardUncertainty),
+      ...peak(symbol, missed),
+      ...sudden(symbol, value, task),
     ].map((input) => ({
       input,
       slope: 1,
@@ -161,7 +174,7 @@ export function tensionBudgets(
       Object.fromEntries(all.map(({ input, bend }) => [input.name, bend])),
     );
   }
-  return budgets;
+  return { budgets, undetermined };
 }
 
 /** @internal Names of what was not given although the result depends on it. */

@@ -38,6 +38,10 @@ export interface TensionTask {
   readonly explanation: LineExplanation;
 }
 
+/** A scale, a length or an area is above 0; only the zero of the force may lie on either side. */
+const isPossible = (inputs: TensionChange['inputs']): boolean =>
+  Object.entries(inputs).every(([name, value]) => name === 'forceZero' || value > 0);
+
 /** @internal What is changed: inputs of the uncertainty by name, and noise on the samples. */
 export interface TensionChange {
   readonly inputs: Readonly<Record<string, number>>;
@@ -133,6 +137,7 @@ export function tensionModel(task: TensionTask): (change: TensionChange) => read
   const room = roomFor(task.record);
   const definitions = [settings.proportionalLimit];
   return (change) => {
+    if (!isPossible(change.inputs)) return [];
     const area = changedArea(piece.section, change.inputs);
     const lengths = changedLengths(task, change.inputs, area);
     const record = changedRecord(task, change, room);

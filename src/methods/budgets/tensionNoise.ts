@@ -1,5 +1,5 @@
 import { soundLength } from '../../base/index.js';
-import { noiseLevel, reachedSince, resolution, type RandomStreams } from '../../numeric/index.js';
+import { noiseLevel, noiseLevelError, reachedSince, resolution, type RandomStreams } from '../../numeric/index.js';
 import { motionColumn, ofPiece } from '../../record/index.js';
 import { noiseDrift } from './noiseDrift.js';
 import type { TensionTask } from './tensionModel.js';
@@ -94,7 +94,9 @@ export function tensionNoise(task: TensionTask, given: RecordNoise): KnownNoise 
     const lever = leverOf(task, line.slope, first, last) / lengths.area;
     const ofDisplacement = ((line.slope * displacement) / recorded.strainLength) ** 2;
     const whole = (lever * force) ** 2 + ofDisplacement;
-    const kept = whole > near ? near / whole : 1;
+    // so few samples tell less only where it is less by more than their own error
+    const surely = near * (1 + noiseLevelError(rest.length)) ** 2;
+    const kept = whole > surely ? surely / whole : 1;
     force *= Math.sqrt(kept);
     displacement *= Math.sqrt(kept);
     // in units of force: the elastic stretch, and as long ones of the force itself where the piece hardens

@@ -37,7 +37,7 @@ function rounded(force: Float64Array, at: number, noise: number): void {
 /**
  * @internal The test with most of its noise taken out, so that fresh noise is not added to noise. Sliding parabolas over the samples of all
  * columns alike leave straight lines between them straight; where a sample stands out of its parabola (a yield point, a fall) it stays. Where
- * the analysis knows what the curve is, it is that: a line in the elastic window, a smooth arc about the maximum and about ReL.
+ * the analysis knows what the curve is, it is that: a line in the elastic window, a smooth arc about the maximum, about ReH and about ReL.
  */
 export function withoutNoise(task: TensionTask, noise: KnownNoise): TensionTask {
   const { record, lengths } = task;
@@ -70,7 +70,8 @@ export function withoutNoise(task: TensionTask, noise: KnownNoise): TensionTask 
   const quiet: TensionRecord = { ...record, ...(Object.fromEntries(columns) as Partial<TensionRecord>) };
   const { numbers } = task;
   straightened(quiet.force, quiet[motionColumn(quiet, ofPiece)]!, task);
-  const lowest = numbers.yielding?.ok === true ? numbers.yielding.lower.index : undefined;
-  for (const at of [numbers.maximumSample, lowest]) if (at !== undefined) rounded(quiet.force, at, noise.force);
+  const { yielding } = numbers;
+  const extremes = yielding?.ok === true ? [yielding.upper.index, yielding.lower.index] : [];
+  for (const at of [numbers.maximumSample, ...extremes]) rounded(quiet.force, at, noise.force);
   return { ...task, record: quiet, top: maximumIndex(quiet.force) };
 }

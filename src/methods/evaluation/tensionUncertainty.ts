@@ -1,7 +1,8 @@
 import { InputError, requireBetween, requireNonNegative, requireOptions, type Section } from '../../base/index.js';
-import type { PieceLengths } from '../../curve/index.js';
+import type { FrameMotion, PieceLengths } from '../../curve/index.js';
 import {
   classSources,
+  positiveInput,
   requireCoverage,
   requireForceClass,
   requireInput,
@@ -41,7 +42,7 @@ export interface TensionUncertainty extends CoverageOptions {
   readonly parallelLength?: UncertaintySources | undefined;
   /** Effective length Leff [mm]; it goes with Lc where the piece does not name it. */
   readonly effectiveLength?: UncertaintySources | undefined;
-  /** Compliance of the frame that is removed: relative [1]. */
+  /** Compliance of the frame that is removed: relative [1]; default the `relativeStandardUncertainty` that the compliance itself carries. */
   readonly frameCompliance?: UncertaintySources | undefined;
   /** Gauge length after fracture Lu [mm]. */
   readonly finalGaugeLength?: UncertaintySources | undefined;
@@ -96,6 +97,7 @@ export function requireTensionUncertainty(
   { dimensions }: Section,
   lengths: PieceLengths,
   broken: BrokenPiece,
+  frame: FrameMotion | undefined,
 ): TensionDoubts {
   const path = 'options.uncertainty';
   requireOptions(from, given, names, path);
@@ -107,8 +109,19 @@ export function requireTensionUncertainty(
     if (uncertainty === undefined) return [];
     const input = requireInput(from, `${path}.${name}`, name, { value: value ?? 0, uncertainty, unit });
     // checked also where the piece has no such value
-    return value === undefined ? [] : [input];
+    if (value === undefined) return [];
+    return [name === 'forceZero' ? input : positiveInput(from, `${path}.${name}`, input)];
   };
+  // a measured compliance knows its own doubt: of every form of it one number, whatever the forces
+  const carried = given.frameCompliance === undefined ? frame?.relativeUncertainty?.(0, 0) : undefined;
+  if (carried !== undefined && carried >= 1)
+    throw new InputError(
+      from,
+      'options.frameCompliance.relativeStandardUncertainty',
+      'out-of-range',
+      'is relative and must be below 1 (0.02 is 2 % of the motion) to stand in a budget',
+      carried,
+    );
   const scale =
     given.forceClass === undefined ? given.force : classSources(requireForceClass(from, `${path}.forceClass`, given.forceClass));
   return {
@@ -121,7 +134,7 @@ export function requireTensionUncertainty(
       ...doubt('extensometerLength', lengths.extensometerLength, given.extensometerLength, 'mm'),
       ...doubt('parallelLength', lengths.parallelLength, given.parallelLength, 'mm'),
       ...doubt('effectiveLength', lengths.effectiveLength, given.effectiveLength, 'mm'),
-      ...doubt('frameCompliance', 1, given.frameCompliance, '1'),
+      ...doubt('frameCompliance', 1, given.frameCompliance ?? carried, '1'),
       ...doubt('finalGaugeLength', broken.length, given.finalGaugeLength, 'mm'),
       ...doubt('finalArea', broken.area, given.finalArea, 'mm²'),
     ],

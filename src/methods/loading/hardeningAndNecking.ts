@@ -1,6 +1,6 @@
 import { failure, type StressStrainCurve } from '../../base/index.js';
 import type { ElasticLine } from '../../curve/index.js';
-import { flowKernel, hasTrueCurve, hollomonKernel, neckingByCurve, trueKernel, withinStrains } from '../../hardening/index.js';
+import { flowKernel, hasTrueCurve, hollomonKernel, neckingByCurve, neckingKink, trueKernel, withinStrains } from '../../hardening/index.js';
 import { cellMeans, stretchAbove } from '../../numeric/index.js';
 import type { TensionNumbers } from './TensionNumbers.js';
 
@@ -53,8 +53,12 @@ export function hardeningOf(curve: StressStrainCurve, line: ElasticLine, first: 
   return hollomonOf(flow);
 }
 
-/** @internal The onset of necking by Considère, from the samples around the maximum. */
-export function neckingOf({ strain, stress }: StressStrainCurve, maximum: number, end: number): TensionNumbers['necking'] {
+/** True strain and force over the original area around the maximum, by means; undefined where there is no such region. */
+function aboutMaximum(
+  { strain, stress }: StressStrainCurve,
+  maximum: number,
+  end: number,
+): readonly [Float64Array, Float64Array] | undefined {
   const [first, last] = stretchAbove(stress, NECKING_SHARE * stress[maximum]!, maximum, end);
   if (last - first < 7) return undefined;
   const { strain: means, stress: force } = meansOf({ strain, stress }, first, last);
@@ -62,5 +66,17 @@ export function neckingOf({ strain, stress }: StressStrainCurve, maximum: number
   const trueStrain = new Float64Array(means.length);
   for (let i = 0; i < means.length; i += 1) trueStrain[i] = Math.log1p(means[i]!);
   // the engineering stress is the force over the original area
-  return neckingByCurve(trueStrain, force);
+  return [trueStrain, force];
+}
+
+/** @internal The onset of necking by Considère, from the samples around the maximum. */
+export function neckingOf(curve: StressStrainCurve, maximum: number, end: number): TensionNumbers['necking'] {
+  const about = aboutMaximum(curve, maximum, end);
+  return about && neckingByCurve(...about);
+}
+
+/** @internal The true strain at which the force begins to fall with a kink, where it does. */
+export function suddenNeckOf(curve: StressStrainCurve, maximum: number, end: number): number | undefined {
+  const about = aboutMaximum(curve, maximum, end);
+  return about && neckingKink(...about);
 }

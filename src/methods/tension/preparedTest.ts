@@ -20,7 +20,8 @@ export function preparedTest(
   const counted = endExtensometer(repaired, survey);
   const lengths = requirePiece(from, testPiece);
   const broken = requireBrokenPiece(from, testPiece);
-  const doubts = options.uncertainty && requireTensionUncertainty(from, options.uncertainty, testPiece.section, lengths, broken);
+  const doubts =
+    options.uncertainty && requireTensionUncertainty(from, options.uncertainty, testPiece.section, lengths, broken, asked.frameCompliance);
   return { testPiece, options, asked, raw, repairs, turned, counted, lengths, broken, doubts };
 }
 

@@ -3,6 +3,7 @@ import { loadingRatesKernel, testingRates } from '../../curve/index.js';
 import { lineFit } from '../../numeric/index.js';
 import type { Pause } from '../../record/index.js';
 import type { LoadingPart } from '../evaluation/loadingPart.js';
+import type { MissedPeak } from '../evaluation/missedPeak.js';
 import { pauseFindings, unevenFindings } from '../loading/paceFindings.js';
 import type { TensionNumbers } from '../loading/TensionNumbers.js';
 import type { TensionSettings } from '../evaluation/tensionOptions.js';
@@ -15,16 +16,7 @@ const RATE_SAMPLES = 20_000;
 const SAMPLING_ERROR = 0.01;
 
 /** The loading of a record, and the line that was found on it. */
-type Loaded = LoadingPart & { readonly numbers: Pick<TensionNumbers, 'line' | 'yielding'> };
-
-/** Longest time between two samples from the end of the elastic line to the one after ReH: so long the force may have been higher unseen. */
-function unseen(time: Float64Array, { line, yielding }: Loaded['numbers']): number {
-  if (!line.ok || yielding?.ok !== true) return 0;
-  let longest = (time[line.last]! - time[line.first]!) / (line.last - line.first);
-  const end = Math.min(yielding.upper.index + 1, time.length - 1);
-  for (let i = line.last + 1; i <= end; i += 1) longest = Math.max(longest, time[i]! - time[i - 1]!);
-  return longest;
-}
+type Loaded = LoadingPart & { readonly numbers: Pick<TensionNumbers, 'line'> };
 
 /** @internal Local rates up to fracture; undefined where there is no usable time. */
 export function ratesOf(curve: TensionResult['curve'], time: Float64Array, end: number): Rates | undefined {
@@ -41,11 +33,7 @@ export function ratesOf(curve: TensionResult['curve'], time: Float64Array, end: 
 }
 
 /** Rate and evenness over the elastic window, of the loading alone: going back and coming again is told for itself. */
-function windowFindings(
-  whole: TensionRecord,
-  { ranges, input, numbers }: Loaded,
-  { modulus, upperYieldStrength: upper }: Pick<TensionResult, 'modulus' | 'upperYieldStrength'>,
-): Finding[] {
+function windowFindings(whole: TensionRecord, { ranges, input, numbers }: Loaded, { modulus }: Pick<TensionResult, 'modulus'>): Finding[] {
   const { line } = numbers;
   const record = recordOfLoading(whole, ranges);
   const { time } = record;
@@ -56,14 +44,24 @@ function windowFindings(
     const { soft, stiff, stiffFrom } = testingRates.methodB;
     const [lowest, highest] = modulus === undefined ? [soft[0], stiff[1]] : modulus.value < stiffFrom ? soft : stiff;
     if (rate < lowest || rate > highest) found.push(finding('stress-rate-outside', { rate, lowest, highest }));
-    const longest = unseen(time, numbers);
-    if (upper && rate * longest > SAMPLING_ERROR * upper.value)
-      found.push(
-        finding('sampling-slow-for-yield', { frequency: 1 / longest, rate, loss: rate * longest }, { field: 'upperYieldStrength' }),
-      );
   }
   return [...found, ...unevenFindings(record, time, line)];
 }
+
+/** A peak that the samples may have missed by more than is accepted. */
+const missedFindings = (
+  missed: MissedPeak | undefined,
+  { upperYieldStrength: upper }: Pick<TensionResult, 'upperYieldStrength'>,
+): Finding[] =>
+  missed && upper && missed.loss > SAMPLING_ERROR * upper.value
+    ? [
+        finding(
+          'sampling-slow-for-yield',
+          { frequency: 1 / missed.longest, rate: missed.rate, loss: missed.loss },
+          { field: 'upperYieldStrength' },
+        ),
+      ]
+    : [];
 
 /** What the doubts about the loading rest on. */
 interface RateEvidence {
@@ -73,11 +71,12 @@ interface RateEvidence {
   readonly rates: Rates | undefined;
   readonly pauses: readonly Pause[];
   readonly part: Loaded;
+  readonly missed: MissedPeak | undefined;
 }
 
 /** @internal Doubts about how the piece was loaded: rates, evenness, pauses. */
 export function rateFindings(
-  { record, curve, numbers, rates, pauses, part }: RateEvidence,
+  { record, curve, numbers, rates, pauses, part, missed }: RateEvidence,
   result: Pick<TensionResult, 'modulus' | 'upperYieldStrength' | 'proofStrengths'>,
   settings: TensionSettings,
 ): Finding[] {
@@ -85,7 +84,7 @@ export function rateFindings(
   const found = pauseFindings(pauses, curve, [result.upperYieldStrength, ...result.proofStrengths], line);
   const { time } = record;
   if (!line.ok || !time || !rates) return found;
-  found.push(...windowFindings(record, part, result));
+  found.push(...windowFindings(record, part, result), ...missedFindings(missed, result));
   const first = numbers.proofs[0];
   const yieldTime = time[first?.ok === true ? first.index : line.last]!;
   const { strainRateElastic, strainRatePlastic } = settings.thresholds;

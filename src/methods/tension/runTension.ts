@@ -1,11 +1,10 @@
-import { finding, type Finding, type Quantity, type TensionColumns, type TestPiece } from '../../base/index.js';
+import type { TensionColumns, TestPiece } from '../../base/index.js';
 import { forceTrail } from '../common/calibrationFindings.js';
 import { plainCopy } from '../common/plainCopy.js';
 import { provenanceOf } from '../common/provenanceOf.js';
-import { quantitiesOf, statedResult } from '../budgets/statedResult.js';
-import { missingDoubts, tensionBudgets } from '../budgets/tensionBudgets.js';
+import { statedResult } from '../budgets/statedResult.js';
 import type { TensionTask } from '../budgets/tensionModel.js';
-import { tensionNoise } from '../budgets/tensionNoise.js';
+import { uncertaintyOf } from '../budgets/uncertaintyOf.js';
 import { evaluateRecord } from '../evaluation/evaluateRecord.js';
 import type { TensionOptions } from '../evaluation/tensionOptions.js';
 import type { TensionResult } from '../evaluation/TensionResult.js';
@@ -43,9 +42,9 @@ export function runTension(
   const slope = slopeEvidence(test, evaluated);
   const measured = measuredQuantities(test, evaluated, slope);
   const task = tensionTask(test, evaluated, slope);
-  const uncertainty = doubts && uncertaintyOf(task, doubts, quantitiesOf(measured.quantities));
-  const quantities = uncertainty ? statedResult(measured.quantities, uncertainty.budgets) : measured.quantities;
   const timed = pace(test, evaluated);
+  const uncertainty = doubts && uncertaintyOf(task, doubts, measured.quantities, timed.missed);
+  const quantities = uncertainty ? statedResult(measured.quantities, uncertainty) : measured.quantities;
   const loading = tensionLoading(curve, timed.time, numbers, quantities.modulus?.value);
   const result: TensionResult = {
     method: 'tension',
@@ -66,15 +65,4 @@ export function runTension(
     ...(uncertainty ? { uncertainty: uncertainty.budgets } : {}),
   };
   return { result, task, doubts };
-}
-
-/** Budgets of the quantities of a test, and what was left out of them. */
-function uncertaintyOf(task: TensionTask, doubts: TensionDoubts, quantities: readonly Quantity[]) {
-  const missing = missingDoubts(task, doubts);
-  const noise = tensionNoise(task, doubts.noise);
-  const findings: Finding[] = [
-    ...(missing.length > 0 ? [finding('uncertainty-incomplete', { missing: missing.join(', ') })] : []),
-    ...(noise.correlation > 0 ? [finding('noise-correlated', { correlation: noise.correlation }, { field: 'elasticSlope' })] : []),
-  ];
-  return { budgets: tensionBudgets(task, doubts, noise, quantities), findings };
 }

@@ -3,6 +3,7 @@ import { runningTime, slipsBackOf } from '../../record/index.js';
 import { maximumForce } from '../common/quantity.js';
 import { afterFracture } from '../evaluation/afterFracture.js';
 import type { evaluateRecord } from '../evaluation/evaluateRecord.js';
+import { missedPeak } from '../evaluation/missedPeak.js';
 import { tensionQuantities } from '../evaluation/tensionQuantities.js';
 import { markedBeyond } from '../loading/beyondExtensometer.js';
 import { explanationOf } from '../loading/explanationOf.js';
@@ -54,8 +55,8 @@ export function measuredQuantities(test: PreparedTest, evaluated: EvaluatedRecor
   return { dips, doubtful, plain, quantities };
 }
 
-/** @internal Time of the samples, and the rates over the test, where time was recorded. */
-export function pace({ counted: { record, survey } }: PreparedTest, { numbers, curve }: EvaluatedRecord) {
+/** @internal Time of the samples, the rates over the test, and what the samples may have missed of its peak of yielding, where time was recorded. */
+export function pace({ counted: { record, survey } }: PreparedTest, { numbers, curve, part }: EvaluatedRecord) {
   const time = runningTime(record, survey);
-  return { time, rates: time && ratesOf(curve, time, Math.min(numbers.end, curve.strain.length)) };
+  return { time, rates: time && ratesOf(curve, time, Math.min(numbers.end, curve.strain.length)), missed: missedPeak(record, part) };
 }

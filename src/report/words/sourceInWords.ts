@@ -16,6 +16,8 @@ const inputs: Readonly<Record<string, Phrase | undefined>> = {
   finalArea: 'area after fracture Su',
   noise: 'noise of the record',
   'shift by noise': 'shift by noise',
+  'peak between samples': 'peak between samples',
+  'neck that begins suddenly': 'neck that begins suddenly',
   'bend of the elastic line': 'bend of the elastic line',
   'choice of the window': 'choice of the window',
   'plateau of the force': 'plateau of the force',
