@@ -16,11 +16,11 @@ export interface CalibrationUncertaintyOptions {
   readonly readings?: number | undefined;
 }
 
-/** A calibration, with the scatter of its pairs where that is asked for. */
-type ScatteredCalibration = UsableCalibration & Partial<Pick<Calibration, 'residualStandardDeviation' | 'weights'>>;
+/** The scatter of its pairs, where that is asked for. */
+type Scatter = Partial<Pick<Calibration, 'residualStandardDeviation' | 'weights'>>;
 
 /** Standard deviation of one reading of the channel [N], by the residuals of its calibration. */
-function scatterOf(from: string, { residualStandardDeviation, weights }: ScatteredCalibration, force: number): number {
+function scatterOf(from: string, { residualStandardDeviation, weights }: Scatter, force: number): number {
   const scatter = requireNonNegative(from, 'calibration.residualStandardDeviation', residualStandardDeviation);
   const by = requireOneOf(from, 'calibration.weights', weights, ['equal', 'relative', 'given']);
   if (by === 'given')
@@ -63,7 +63,7 @@ function scatterOf(from: string, { residualStandardDeviation, weights }: Scatter
  * @see JCGM 100:2008, annex H.3 (calibration curve). Checked in `test/force/calibration.test.ts`.
  */
 export function calibrationUncertainty(
-  calibration: ScatteredCalibration,
+  calibration: UsableCalibration & Scatter,
   indicated: number,
   options: CalibrationUncertaintyOptions = {},
 ): number {

@@ -62,7 +62,7 @@ test('a decimal comma is never taken for two strains', () => {
 test('a wrong option of a file is named by its flag', async () => {
   const file = join(mkdtempSync(join(tmpdir(), 'testpiece-')), 'beam.csv');
   writeFileSync(file, 'Kraft [N];Anzeige [mm]\n0;0\n10;1\n20;2\n');
-  const { status, error } = await command('check', file);
+  const { status, error } = await command('report', file, '--round', '8', '--gauge-length', '40');
   expect(status).toBe(2);
   expect(error).toContain('--column travel= must name a column of extension, strain or travel');
 });

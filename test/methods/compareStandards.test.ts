@@ -89,6 +89,6 @@ describe('compareStandards', () => {
   test('stands on the page of a tension test', () => {
     const page = renderHtml(result);
     expect(page).toContain('<h2>Two standards side by side</h2>');
-    expect(page).toContain('UYS 565 MPa: upper yield strength');
+    expect(page).toContain('UYS 565\u00a0MPa: upper yield strength');
   });
 });

@@ -127,14 +127,14 @@ test('the doubt of the compliance is the one that the test states', () => {
   expect(factors({ frameCompliance: COMPLIANCE }, { complianceDoubt: 0.2 })).toEqual([0.8, 1.2, 0]);
 });
 
-test('no factor stands twice, and a stated doubt above the whole of the compliance is no error', () => {
+test('no factor stands twice, and the least compliance is none', () => {
   const factors = (uncertainty: number, asked = {}) =>
     whatIf(
       analyseTension(travelOnly, roundPiece, { frameCompliance: COMPLIANCE, uncertainty: { frameCompliance: uncertainty } }),
       asked,
     ).flatMap(({ change }) => (change.kind === 'frame-compliance' ? [change.factor] : []));
-  expect(factors(1.5)).toEqual([0, 2]);
-  expect(factors(1)).toEqual([0, 2]);
+  expect(factors(0.99)).toEqual([0.01, 1.99, 0].map((factor) => expect.closeTo(factor, 12)));
+  expect(factors(0.5, { complianceDoubt: 1 })).toEqual([0, 2]);
   expect(factors(0.5, { complianceDoubt: 0 })).toEqual([0]);
 });
 

@@ -37,7 +37,7 @@ test.each([
   ['change of speed', `${figures(60 * yielding!.speed, 2)} mm a minute at 80 % of the lowest yield, ${elastic!.untilStress} MPa`],
   ['after yield', `the rate is ${strength!.strainRate} per second, or\n${figures(60 * strength!.speed, 3)} mm a minute`],
   ['energy', `= ${figures(plan.energy.total / 1000, 2)}$ J`],
-  ['frame and piece', `The frame stretches ${figures(plan.resolution.frameOverPiece!, 2)} times as much as the piece.`],
+  ['frame and piece', `The frame gives ${figures(plan.resolution.frameOverPiece!, 2)} times as much as the piece.`],
   ['doubt of E', `$E$ carries ${figures(plan.resolution.frameOverPiece!, 2)} times`],
   ['offset', `in its offset (${figures(0.002 * plan.lengths.parallelLength, 2)} mm here)`],
 ])('the guide prints what its plan gives: %s', (_, sentence) => {

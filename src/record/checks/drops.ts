@@ -172,7 +172,8 @@ export function findDrops(outline: RecordOutline, explained: readonly (readonly 
       : [];
   const local = others.map((one) => localised(one, sudden));
   const slips = local.filter(({ kind }) => kind === 'slip');
-  const kept = slips.length > SERRATIONS ? local.filter(({ kind }) => kind !== 'slip') : local;
+  const yielding = local.filter(({ kind }) => kind === 'yield');
+  const kept = local.length - yielding.length > SERRATIONS ? yielding : local;
   return {
     drops: [...ofDrive, ...kept].sort((a, b) => a.range[0] - b.range[0]),
     untold: hidden.untold,
