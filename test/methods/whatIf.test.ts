@@ -133,7 +133,7 @@ test('no factor stands twice, and the least compliance is none', () => {
       analyseTension(travelOnly, roundPiece, { frameCompliance: COMPLIANCE, uncertainty: { frameCompliance: uncertainty } }),
       asked,
     ).flatMap(({ change }) => (change.kind === 'frame-compliance' ? [change.factor] : []));
-  expect(factors(0.99)).toEqual([0.01, 1.99, 0].map((factor) => expect.closeTo(factor, 12)));
+  expect(factors(0.99)).toEqual([0.01, 1.99, 0].map((factor) => expect.closeTo(factor, 12) as number));
   expect(factors(0.5, { complianceDoubt: 1 })).toEqual([0, 2]);
   expect(factors(0.5, { complianceDoubt: 0 })).toEqual([0]);
 });
