@@ -61,7 +61,9 @@ export function noiseOfCurve(x: Float64Array, y: Float64Array, first = 0, end = 
   const near = noiseLevel(y, first, end);
   const far = Math.min(FAR, Math.floor(SHARE * (end - first)));
   if (far < 2) return { level: near, ofMeans: near };
-  const level = Math.min(ofFar(y, far, first, end), aboutMotion(x, y, far, first, end));
+  const byNumber = ofFar(y, far, first, end);
+  // most noise is not slow, and then the motion need not be asked
+  const level = byNumber > SLOW * near ? Math.min(byNumber, aboutMotion(x, y, far, first, end)) : near;
   return level > SLOW * near && level < SHAPE * near
     ? { level, ofMeans: (Math.sqrt(1.2) * level * level) / near }
     : { level: near, ofMeans: near };

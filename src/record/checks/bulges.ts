@@ -1,4 +1,4 @@
-import { localParabola } from '../../numeric/index.js';
+import { localParabola, variedStretches, type BlockExtremes } from '../../numeric/index.js';
 import { goesOnEvenly, type Course, type Known } from './course.js';
 import { LONGEST_AWAY, type Spike } from './spikes.js';
 
@@ -21,8 +21,12 @@ function bulgeAround(course: Course, known: Known, peak: number, half: number): 
   const beside = Math.max(BESIDE, half >> 1);
   const [left, right] = [peak - half, peak + half];
   if (left - beside < 0 || right + beside >= force.length) return undefined;
-  const sides = (column: Float64Array): Float64Array =>
-    Float64Array.from([...column.subarray(left - beside, left + 1), ...column.subarray(right, right + beside + 1)]);
+  const sides = (column: Float64Array): Float64Array => {
+    const both = new Float64Array(2 * (beside + 1));
+    both.set(column.subarray(left - beside, left + 1));
+    both.set(column.subarray(right, right + beside + 1), beside + 1);
+    return both;
+  };
   const x = sides(motion);
   const curve = localParabola(x, sides(force), 0, x.length - 1, motion[peak]!);
   if (!curve) return undefined;
@@ -47,23 +51,25 @@ function bulgeAround(course: Course, known: Known, peak: number, half: number): 
  * @internal Bulges of the force beyond yielding, where a fast motion would let piece and frame rise as steeply: the curve is one parabola before and after, it yields on either side,
  * the motion goes on evenly, and yet the force rises and falls again. A yield point begins on the elastic line, a serration falls first.
  */
-export function findBulges(course: Course, known: Known, from: number, end: number): Spike[] {
+export function findBulges(course: Course, known: Known, from: number, end: number, blocks: BlockExtremes): Spike[] {
   const { force } = course;
   const found: Spike[] = [];
   const least = FALLS * Math.max(known.least, SHARE * known.highest);
+  const varied = variedStretches(blocks, least, LONGEST_AWAY, 2 * LONGEST_AWAY, end);
   for (const half of HALVES) {
-    for (let begin = from; begin < end; begin += half) {
-      let peak = begin;
-      const stop = Math.min(end, begin + half);
-      for (let i = begin + 1; i < stop; i += 1) if (force[i]! > force[peak]!) peak = i;
-      const [left, right] = [peak - half, peak + half];
-      if (left < from || right >= end || force[peak]! - force[right]! < least || force[peak]! - force[left]! < least) continue;
-      let highest = true;
-      for (let i = left; i <= right && highest; i += 1) highest = force[i]! <= force[peak]!;
-      if (!highest || found.some(({ range: [first, last] }) => first <= right && left <= last)) continue;
-      const one = bulgeAround(course, known, peak, half);
-      if (one) found.push(one);
-    }
+    for (const [first, last] of varied)
+      for (let begin = from + Math.max(0, Math.ceil((first - from) / half)) * half; begin < last; begin += half) {
+        let peak = begin;
+        const stop = Math.min(end, begin + half);
+        for (let i = begin + 1; i < stop; i += 1) if (force[i]! > force[peak]!) peak = i;
+        const [left, right] = [peak - half, peak + half];
+        if (left < from || right >= end || force[peak]! - force[right]! < least || force[peak]! - force[left]! < least) continue;
+        let highest = true;
+        for (let i = left; i <= right && highest; i += 1) highest = force[i]! <= force[peak]!;
+        if (!highest || found.some(({ range: [first, last] }) => first <= right && left <= last)) continue;
+        const one = bulgeAround(course, known, peak, half);
+        if (one) found.push(one);
+      }
   }
   return found;
 }

@@ -1,5 +1,13 @@
 import { soundLength } from '../../base/index.js';
-import { firstFall, firstReaching, highestSample, noiseLevel, resolution, type BlockExtremes } from '../../numeric/index.js';
+import {
+  firstFall,
+  firstReaching,
+  highestSample,
+  noiseLevel,
+  resolution,
+  variedStretches,
+  type BlockExtremes,
+} from '../../numeric/index.js';
 import { findBulges } from './bulges.js';
 import { goesOn, type Course, type Known } from './course.js';
 import { LONGEST_AWAY, type Spike } from './spikes.js';
@@ -13,6 +21,7 @@ const DEVIATIONS = 10;
 const STEPS = 3;
 /** Rises over so many samples are looked at. */
 const SCALES = [1, 2, 4, 8, 16, 32, 64];
+const WIDEST = 64;
 /** The force is back within so many deviations; it comes back by this share of the height at least, and to this share of it. */
 const BACK = 4;
 const FALLS = 0.5;
@@ -110,21 +119,24 @@ export function findDisturbances(force: Float64Array, motion: Float64Array, stif
     return { highest, stiffness, noise, least: doubt, close: BACK * noise + resolution(force), still: (BACK * noise) / stiffness + step };
   };
   const found: Spike[] = [];
+  const isSteep = (i: number, scale: number): boolean => {
+    const rise = force[i + scale]! - force[i]!;
+    return rise > SHARE * highest && rise > STEEPER * stiffness * (motion[i + scale]! - motion[i]!) + SHARE * highest;
+  };
+  const lookAt = (i: number, scale: number): void => {
+    if (found.some(({ range: [first, last] }) => first <= i + scale && i <= last + 1)) return;
+    known ??= about();
+    if (force[i + scale]! - force[i]! <= STEEPER * stiffness * range(motion, i - BESIDE, i + scale + BESIDE) + known.least) return;
+    const one = disturbanceAt(course, known, i) ?? dipAt(course, known, i + scale);
+    if (one && Math.min(force[one.range[0] - 1]!, force[one.range[1] + 1]!) >= LOADED * highest) found.push(one);
+  };
+  const varied = variedStretches(blocks, SHARE * highest, 0, WIDEST, end);
   for (const scale of SCALES) {
     const stride = Math.max(1, scale >> 1);
-    for (let i = stride; i + scale < end; i += stride) {
-      const rise = force[i + scale]! - force[i]!;
-      if (rise <= SHARE * highest || rise <= STEEPER * stiffness * (motion[i + scale]! - motion[i]!) + SHARE * highest) continue;
-      if (found.some(({ range: [first, last] }) => first <= i + scale && i <= last + 1)) continue;
-      known ??= about();
-      if (rise <= STEEPER * stiffness * range(motion, i - BESIDE, i + scale + BESIDE) + known.least) continue;
-      const one = disturbanceAt(course, known, i) ?? dipAt(course, known, i + scale);
-      if (!one) continue;
-      const [first, last] = one.range;
-      if (Math.min(force[first - 1]!, force[last + 1]!) < LOADED * highest) continue;
-      found.push(one);
-      if (found.length > MOST) return [];
-    }
+    for (const [from, to] of varied)
+      for (let i = Math.max(1, Math.ceil(from / stride)) * stride; i < to && i + scale < end; i += stride)
+        if (isSteep(i, scale)) lookAt(i, scale);
+    if (found.length > MOST) return [];
   }
   const overlaps = ({ range: [first, last] }: Spike): boolean => found.some(({ range }) => range[0] <= last + 1 && first <= range[1] + 1);
   // most records show no fall by which a bulge could end
@@ -132,7 +144,7 @@ export function findDisturbances(force: Float64Array, motion: Float64Array, stif
   const fallen = firstFall(force, SHARE * highest, loaded, end, blocks);
   if (fallen < end) {
     known ??= about();
-    found.push(...findBulges(course, known, Math.max(loaded, fallen - 4 * LONGEST_AWAY), end).filter((one) => !overlaps(one)));
+    found.push(...findBulges(course, known, Math.max(loaded, fallen - 4 * LONGEST_AWAY), end, blocks).filter((one) => !overlaps(one)));
   }
   return found.length > MOST ? [] : found;
 }
