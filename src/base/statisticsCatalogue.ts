@@ -80,7 +80,7 @@ export const statisticsEntries = {
   'guard-of-two-limits': {
     severity: 'caution', about: 'method',
     message: '{symbol} passes, with a risk of {risk} %: the guard band keeps {one} % at each limit, and both limits are near.',
-    remedy: 'Where {one} % was agreed as the whole risk, ask for a wider guard band (guardFactor), or measure better.',
+    remedy: 'Where the risk at one limit was agreed as the whole risk, ask for a wider guard band (guardFactor), or measure better.',
   },
   'rounding-decides': {
     severity: 'caution', about: 'method',

@@ -1081,7 +1081,7 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'guard-of-two-limits': {
     message: '{symbol} 通过，风险为 {risk} %：保护带在每个极限值处各保持 {one} %，而两个极限值都很近。',
-    remedy: '若约定的 {one} % 是总风险，应采用更宽的保护带（guardFactor），或改善测量。',
+    remedy: '若约定的是总风险而不是每个极限值处的风险，应采用更宽的保护带（guardFactor），或改善测量。',
   },
   'rounding-decides': {
     message: '由修约决定：{symbol} 以 {compared} {unit} 进行比较；未修约的测得值 {value} {unit} 会得出相反的结论。',

@@ -1081,7 +1081,7 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'guard-of-two-limits': {
     message: '{symbol} passe, avec un risque de {risk} % : la bande de garde tient {one} % à chaque limite, et les deux limites sont proches.',
-    remedy: 'Si {one} % étaient convenus comme risque total, demander une bande de garde plus large (guardFactor), ou mieux mesurer.',
+    remedy: 'Si le risque à une limite était convenu comme risque total, demander une bande de garde plus large (guardFactor), ou mieux mesurer.',
   },
   'rounding-decides': {
     message: 'C’est l’arrondi qui décide : {symbol} a été comparé comme {compared} {unit} ; {value} {unit}, tel que mesuré, donne l’autre verdict.',

@@ -1081,7 +1081,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'guard-of-two-limits': {
     message: '{symbol} besteht, mit einem Risiko von {risk} %: Das Schutzband hält an jeder Grenze {one} % ein, und beide Grenzen sind nah.',
-    remedy: 'Waren {one} % als gesamtes Risiko vereinbart, ein breiteres Schutzband verlangen (guardFactor) oder genauer messen.',
+    remedy: 'War das Risiko an einer Grenze als gesamtes Risiko vereinbart, ein breiteres Schutzband verlangen (guardFactor) oder genauer messen.',
   },
   'rounding-decides': {
     message: 'Die Rundung entscheidet: {symbol} wurde als {compared} {unit} verglichen; {value} {unit}, wie gemessen, ergeben das andere Urteil.',

@@ -1081,7 +1081,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'guard-of-two-limits': {
     message: '{symbol} aprueba, con un riesgo de {risk} %: la banda de guarda mantiene {one} % en cada límite, y los dos límites están cerca.',
-    remedy: 'Si se acordó {one} % como riesgo total, pedir una banda de guarda más ancha (guardFactor) o medir mejor.',
+    remedy: 'Si el riesgo en un límite se acordó como riesgo total, pedir una banda de guarda más ancha (guardFactor) o medir mejor.',
   },
   'rounding-decides': {
     message: 'Decide el redondeo: {symbol} se comparó como {compared} {unit}; {value} {unit}, tal como se midió, da el otro veredicto.',

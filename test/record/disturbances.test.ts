@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { analyseTension, checkRecord, replaceSpikes, round, type TensionRecord } from '../../src/index.js';
+import { seeded } from '../support/random.js';
 import { sampleAt, slipped } from '../../src/simulate/spoil.js';
 import { simulateTension, usualMaterials, type SimulatedHand, type SimulatedMaterial } from '../../src/simulate/index.js';
 
@@ -89,6 +90,26 @@ describe('a disturbance of the force that is not flat', () => {
     const soft: SimulatedMaterial = { modulus: 118_000, hardening: { law: 'hollomon', strengthCoefficient: 450, exponent: 0.5 } };
     const record = sound(soft, 100);
     expect(bulges(disturbed(record, sampleAt(record, 0.4), 20, 0.1 * highest(record), halfSine))).toEqual([]);
+  });
+
+  test('a neck that begins suddenly is none: its corner lies on the curve of either side', () => {
+    const corner = 0.1;
+    for (const [noise, fall] of [
+      [0.15, 0.5],
+      [0.5, 0.2],
+      [0.5, 0.8],
+    ] as const) {
+      const { normal } = seeded(7);
+      const stress = (e: number): number =>
+        e <= corner ? Math.min(200_000 * e, 400 + 900 * (e - 0.002)) : 488.2 * (1 - (fall * (e - corner)) / 0.05);
+      const strain = Array.from({ length: 1500 }, (_, i) => i * 1e-4);
+      const record = {
+        time: strain.map((_, i) => i * 0.1),
+        force: strain.map((e) => 78.54 * (stress(e) + noise * normal())),
+        extension: strain.map((e) => 50 * e + 3e-4 * normal()),
+      };
+      expect(checkRecord(record).map(({ code }) => code)).not.toContain('force-bulges');
+    }
   });
 
   test('more than five are a way of the drive or of the metal', () => {

@@ -20,11 +20,14 @@ import { withYieldLeaps, yieldLeaps } from './yieldLeaps.js';
 export type EvaluatedRecord = ReturnType<typeof evaluateRecord>;
 
 /** @internal What the slope of the line is worth: its explanation, the share of the frame in it, slips below it, and what it may be named by. */
-export function slopeEvidence({ counted: { record, survey, outline }, asked, lengths }: PreparedTest, evaluated: EvaluatedRecord) {
+export function slopeEvidence({ counted: { record, survey, outline }, asked, lengths, doubts }: PreparedTest, evaluated: EvaluatedRecord) {
   const { recorded, numbers, part, frameCompliance } = evaluated;
   const strainStep = (survey.motion?.step ?? 0) / (survey.motion?.column === 'strain' ? 1 : recorded.strainLength);
   const softest = asked.family && materialFamily(asked.family).modulus[0];
-  const share = frameShare(recorded, numbers, lengths, frameCompliance, softest);
+  // a doubt that the test states goes before the one that the compliance brings, as in its budgets
+  const stated = doubts?.inputs.find(({ name }) => name === 'frameCompliance')?.standardUncertainty;
+  const motion = frameCompliance && (stated === undefined ? frameCompliance : { ...frameCompliance, relativeUncertainty: () => stated });
+  const share = frameShare(recorded, numbers, lengths, motion, softest);
   const strainOfPiece = isStrainOfPiece(recorded, share);
   const slipsBack = outline && slipsBackOf(record, outline);
   const explained = explanationOf(part.numbers, part.input.curve, strainStep, asked.thresholds);

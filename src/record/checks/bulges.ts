@@ -1,4 +1,4 @@
-import { localParabola, variedStretches, type BlockExtremes } from '../../numeric/index.js';
+import { lineFit, localParabola, variedStretches, type BlockExtremes } from '../../numeric/index.js';
 import { goesOnEvenly, type Course, type Known } from './course.js';
 import { LONGEST_AWAY, type Spike } from './spikes.js';
 
@@ -14,6 +14,12 @@ const YIELDS = 0.3;
 /** The force falls again by this share of the height; where it leaves the parabola by so many deviations the bulge begins. */
 const FALLS = 0.5;
 const LEAVES = 4;
+
+/** Where the straight lines through the curve on either side would meet a sample at the highest: a neck that begins suddenly is no bulge, its corner lies on both. */
+function roofOver({ force, motion }: Course, at: number, [begin, left, right, end]: readonly [number, number, number, number]): number {
+  const lines = [lineFit(motion, force, begin, left), lineFit(motion, force, right, end)];
+  return Math.max(...lines.map((line) => (line ? line.intercept + line.slope * motion[at]! : Infinity)));
+}
 
 /** The bulge around a sample that is the highest of so many on either side. */
 function bulgeAround(course: Course, known: Known, peak: number, half: number): Spike | undefined {
@@ -38,6 +44,7 @@ function bulgeAround(course: Course, known: Known, peak: number, half: number): 
   if (height < Math.max(known.least, SHARE * known.highest) || Math.abs(slope(left)) > most || Math.abs(slope(right)) > most)
     return undefined;
   if (curve.residualStandardDeviation > Math.max(known.noise, FITS * height)) return undefined;
+  if (force[peak]! - roofOver(course, peak, [left - beside, left, right, right + beside]) < FALLS * height) return undefined;
   const close = LEAVES * Math.max(known.noise, curve.residualStandardDeviation);
   let [foot, back] = [peak, peak];
   while (foot > left && off(foot) > close) foot -= 1;
@@ -48,7 +55,7 @@ function bulgeAround(course: Course, known: Known, peak: number, half: number): 
 }
 
 /**
- * @internal Bulges of the force beyond yielding, where a fast motion would let piece and frame rise as steeply: the curve is one parabola before and after, it yields on either side,
+ * @internal Bulges of the force beyond yielding, where a fast motion would let piece and frame rise as steeply: the curve is one parabola before and after and lies below both of its sides made longer, it yields on either side,
  * the motion goes on evenly, and yet the force rises and falls again. A yield point begins on the elastic line, a serration falls first.
  */
 export function findBulges(course: Course, known: Known, from: number, end: number, blocks: BlockExtremes): Spike[] {
