@@ -32,6 +32,11 @@ export const uncertaintyEntries = {
     message: 'No uncertainty is stated for {symbols}: with {input} changed by however small a share of its uncertainty, the test gives no value.',
     remedy: 'State a smaller uncertainty of it, or run Monte Carlo and state its interval with the trials that failed.',
   },
+  'noise-decides': {
+    severity: 'caution', about: 'method',
+    message: 'No uncertainty is stated for {symbols}: with other noise of the same size most repeats of the test have no such value.',
+    remedy: 'Noise may have made the value: report it only where the curve shows it. Log with less noise.',
+  },
   'budgets-not-linear': {
     severity: 'caution', about: 'method',
     message: 'The test answers {input} by a curve within its uncertainty: budgets leave out up to {share} % of the variance ({symbols}).',

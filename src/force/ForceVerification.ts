@@ -26,7 +26,7 @@ export interface ForceVerification {
   readonly fluctuation?: number | undefined;
   /** Readings of the indicator without force after the runs [N]. */
   readonly zeros?: ArrayLike<number> | undefined;
-  /** Relative standard uncertainty of the reference instrument, with its calibration, drift and temperature [1]; default unknown. */
+  /** Relative standard uncertainty of the reference instrument, with its calibration, drift and temperature [1], below 0.1; default unknown. */
   readonly reference?: number | undefined;
   /** Which force was set: the true one (the indicator is read) or the indicated one (the reference is read); default `true`. */
   readonly held?: 'true' | 'indicated' | undefined;

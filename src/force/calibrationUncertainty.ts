@@ -2,9 +2,7 @@ import { InputError, requireFinite, requireNonNegative, requireOneOf, requireOpt
 import { horner } from '../numeric/index.js';
 import { requireCalibration, requireWithin, type UsableCalibration } from './applyCalibration.js';
 import type { Calibration } from './fitCalibration.js';
-
-/** No instrument of so large a relative uncertainty is a reference: per cent were meant (common practice). */
-const MOST = 0.1;
+import { requireReference } from './requireReference.js';
 
 /** What comes on top of the doubt of the fitted curve. */
 export interface CalibrationUncertaintyOptions {
@@ -71,9 +69,7 @@ export function calibrationUncertainty(
   requireCalibration(from, calibration);
   requireWithin(from, 'indicated', requireFinite(from, 'indicated', indicated), calibration, 0);
   requireOptions(from, options, ['reference', 'resolution', 'readings']);
-  const reference = requireNonNegative(from, 'options.reference', options.reference ?? 0);
-  if (reference >= MOST)
-    throw new InputError(from, 'options.reference', 'out-of-range', `is relative and must be below ${MOST} (0.002 is 0.2 %)`, reference);
+  const reference = requireReference(from, 'options.reference', options.reference ?? 0);
   const resolution = requireNonNegative(from, 'options.resolution', options.resolution ?? 0);
   const u = (indicated - calibration.centre) / calibration.scale;
   const variance = calibration.scaledCovariance.reduce(

@@ -10,6 +10,7 @@ import {
 import { forceClasses, type ForceClass } from './forceClasses.js';
 import type { ForceTerm, ForceVerification, ForceVerificationResult, VerifiedStep } from './ForceVerification.js';
 import { gradeTerms, type GradedTerm } from './gradeTerms.js';
+import { requireReference } from './requireReference.js';
 import { verificationFindings } from './verificationFindings.js';
 import { verifiedRanges } from './verifiedRanges.js';
 
@@ -53,7 +54,7 @@ function stepTerms(force: number, rising: Float64Array, falling: Float64Array | 
  * the verifier's to see to. A class is claimed only by whoever is entitled to.
  *
  * @param verification - `steps` with `force` [N] above 0, ascending, `rising` (three runs at least) and `falling` [N] above 0; `range`, `resolution` [N] above 0;
- * `fluctuation` [N] of 0 or more; `zeros` [N]; `reference` [1] of 0 or more; `held`. No step lies beyond the range by more than a tenth of it.
+ * `fluctuation` [N] of 0 or more; `zeros` [N]; `reference` [1] of 0 or more and below 0.1; `held`. No step lies beyond the range by more than a tenth of it.
  * @returns Terms as ratios, classes, ranges and findings.
  * @throws {@link InputError} `missing`, `wrong-type`, `empty`, `too-few`, `not-finite`, `not-positive`, `not-increasing`, `out-of-range`, `unequal-lengths`
  * (more falling runs than rising ones, or a number of runs that changes), `unknown-option`.
@@ -78,7 +79,7 @@ export function verifyForce(verification: ForceVerification): ForceVerificationR
   const fluctuation = requireNonNegative(FROM, 'verification.fluctuation', verification.fluctuation ?? 0);
   const zeros = verification.zeros === undefined ? undefined : requireColumn(FROM, 'verification.zeros', verification.zeros);
   const reference =
-    verification.reference === undefined ? undefined : requireNonNegative(FROM, 'verification.reference', verification.reference);
+    verification.reference === undefined ? undefined : requireReference(FROM, 'verification.reference', verification.reference);
   const held = requireOneOf(FROM, 'verification.held', verification.held ?? 'true', ['true', 'indicated']);
   const resolution = fluctuation > increment ? fluctuation / 2 + increment : increment;
   const zeroError = zeros?.reduce((most, one) => (Math.abs(one) > Math.abs(most) ? one : most), 0);

@@ -978,6 +978,10 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: '未给出 {symbols} 的不确定度：无论“{input}”改变其不确定度的多小一部分，试验都得不到值。',
     remedy: '给出该量较小的不确定度，或运行蒙特卡洛法并给出其区间和没有得到该值的模拟次数。',
   },
+  'noise-decides': {
+    message: '未给出 {symbols} 的不确定度：换成同样大小的另一组噪声，试验的多数重复没有这样的值。',
+    remedy: '该值可能由噪声造成：仅在曲线确实显示它时才报告。以更小的噪声记录。',
+  },
   'budgets-not-linear': {
     message: '在“{input}”的不确定度范围内试验结果呈曲线变化：不确定度预算最多遗漏方差的 {share} %（{symbols}）。',
     remedy: '用蒙特卡洛法核对这些量，并给出其区间；分布很可能是偏斜的。',

@@ -978,6 +978,10 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Aucune incertitude n’est donnée pour {symbols} : si la grandeur d’entrée {input} change d’une part si petite soit-elle de son incertitude, l’essai ne donne pas de valeur.',
     remedy: 'Indiquer une incertitude plus petite de cette grandeur, ou faire une simulation de Monte-Carlo et donner son intervalle avec les tirages qui ont échoué.',
   },
+  'noise-decides': {
+    message: 'Aucune incertitude n’est donnée pour {symbols} : avec un autre bruit de même force, la plupart des répétitions de l’essai n’ont pas cette valeur.',
+    remedy: 'La valeur peut venir du bruit : ne la donner que si la courbe la montre. Enregistrer avec moins de bruit.',
+  },
   'budgets-not-linear': {
     message: 'L’essai suit la grandeur d’entrée {input} selon une courbe dans son incertitude : les bilans laissent de côté jusqu’à {share} % de la variance ({symbols}).',
     remedy: 'Les contrôler par une simulation de Monte-Carlo et donner ses intervalles ; les distributions sont probablement dissymétriques.',

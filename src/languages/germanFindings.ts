@@ -978,6 +978,10 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Keine Unsicherheit angegeben für {symbols}: Wird die Eingangsgröße {input} um einen noch so kleinen Teil ihrer Unsicherheit geändert, so liefert der Versuch keinen Wert.',
     remedy: 'Eine kleinere Unsicherheit dieser Größe angeben, oder eine Monte-Carlo-Simulation rechnen und deren Intervall mit den misslungenen Durchläufen angeben.',
   },
+  'noise-decides': {
+    message: 'Keine Unsicherheit angegeben für {symbols}: Bei anderem Rauschen derselben Stärke haben die meisten Wiederholungen des Versuchs keinen solchen Wert.',
+    remedy: 'Der Wert kann vom Rauschen stammen: nur angeben, wenn die Kurve ihn zeigt. Mit weniger Rauschen aufzeichnen.',
+  },
   'budgets-not-linear': {
     message: 'Der Versuch folgt der Eingangsgröße {input} innerhalb ihrer Unsicherheit in einer Kurve: Budgets lassen bis zu {share} % der Varianz aus ({symbols}).',
     remedy: 'Diese mit einer Monte-Carlo-Simulation prüfen und deren Intervalle angeben; die Verteilungen sind wahrscheinlich schief.',

@@ -978,6 +978,10 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'No se da incertidumbre de {symbols}: al cambiar «{input}» en una parte de su incertidumbre, por pequeña que sea, el ensayo no da valor.',
     remedy: 'Indicar una incertidumbre menor de esa magnitud, o hacer una simulación de Monte Carlo y dar su intervalo con las simulaciones que no dieron valor.',
   },
+  'noise-decides': {
+    message: 'No se da incertidumbre de {symbols}: con otro ruido de la misma magnitud, la mayoría de las repeticiones del ensayo no tienen ese valor.',
+    remedy: 'El valor puede deberse al ruido: darlo solo si la curva lo muestra. Registrar con menos ruido.',
+  },
   'budgets-not-linear': {
     message: 'El ensayo responde a «{input}» con una curva dentro de su incertidumbre: los balances dejan fuera hasta el {share} % de la varianza ({symbols}).',
     remedy: 'Comprobarlos por Monte Carlo y dar sus intervalos; las distribuciones son probablemente asimétricas.',

@@ -160,6 +160,8 @@ test.each<[string, object]>([
   ['out-of-range verification.fluctuation', { steps: [{ force: 1, rising: [1, 1, 1] }], range: 1, resolution: 1, fluctuation: -1 }],
   ['not-finite verification.zeros[0]', { steps: [{ force: 1, rising: [1, 1, 1] }], range: 1, resolution: 1, zeros: [NaN] }],
   ['out-of-range verification.held', { steps: [{ force: 1, rising: [1, 1, 1] }], range: 1, resolution: 1, held: 'both' }],
+  // 0.2 % in per cent
+  ['out-of-range verification.reference', { steps: [{ force: 1, rising: [1, 1, 1] }], range: 1, resolution: 1, reference: 0.2 }],
   ['unknown-option verification.convention', { steps: [{ force: 1, rising: [1, 1, 1] }], range: 1, resolution: 1, convention: 'x' }],
 ])('verifyForce refuses: %s', (expected, verification) => {
   expect(refusal(() => verifyForce(verification as never))).toBe(expected);

@@ -62,6 +62,35 @@ describe('a doubt so large that a step of it leaves no value', () => {
   });
 });
 
+describe('a value that most repeats with other noise do not have', () => {
+  const section = round({ diameter: 8 });
+  /** ReH 300, a level of 270 MPa, and noise that hides the fall between them in one record and not in the next. */
+  const noisy = (seed: number) => {
+    const random = randomNumbers(seed);
+    const strain = Array.from({ length: 500 }, (_, i) => i * 1e-4);
+    const law = (e: number) =>
+      e < 0.0015 ? 200_000 * e : e < 0.002 ? 390 - 60_000 * e : e < 0.02 ? 270 : 270 + 150 * (1 - Math.exp(-25 * (e - 0.02)));
+    const force = strain.map((e) => section.area * (law(e) + 4.5 * random.normal()));
+    return analyseTension({ force, extension: strain.map((e) => 40 * e) }, { section, gaugeLength: 40 }, { uncertainty: { force: 0.005 } });
+  };
+  const found = Array.from({ length: 20 }, (_, k) => noisy(k + 1)).filter(({ lowerYieldStrength }) => lowerYieldStrength);
+
+  test('states no uncertainty, and is named', () => {
+    const silent = found.filter(({ lowerYieldStrength }) => lowerYieldStrength!.standardUncertainty === undefined);
+    expect(silent.length).toBeGreaterThan(0);
+    for (const one of silent) {
+      expect(one.uncertainty).not.toHaveProperty('ReL');
+      expect(String(one.findings.find(({ code }) => code === 'noise-decides')!.values['symbols'])).toContain('ReL');
+    }
+  });
+
+  test('every other one has the noise in its budget', () => {
+    const stated = found.filter(({ lowerYieldStrength }) => lowerYieldStrength!.standardUncertainty !== undefined);
+    expect(stated.length).toBeGreaterThan(0);
+    for (const one of stated) expect(lineOf(one, 'ReL', 'noise')).toBeDefined();
+  });
+});
+
 const mild = {
   modulus: 206_000,
   yieldStress: 280,

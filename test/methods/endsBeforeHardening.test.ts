@@ -61,6 +61,23 @@ describe.each([
     });
     expect(result.findings.map(({ code }) => code)).not.toContain('maximum-below-upper-yield');
   });
+
+  test('has the strengths that lie on the level, as the test that went on has', () => {
+    const whole = stopped(0.1, false);
+    // the line is searched on another part of the record, so it is another one within its noise
+    expect(result.proofStrengths.map(({ symbol }) => symbol)).toEqual(whole.proofStrengths.map(({ symbol }) => symbol));
+    expect(Math.abs(result.proofStrengths[0]!.value - whole.proofStrengths[0]!.value)).toBeLessThan(0.5);
+    expect(result.findings.map(({ code }) => code)).not.toContain('proof-strength-not-reached');
+  });
+});
+
+test('a fall from one sample to the next is that of ReH, and no doubt of a spike', () => {
+  const strain = Array.from({ length: 200 }, (_, i) => i * 1e-4);
+  const stress = strain.map((e) => (e <= 0.0015 ? 200_000 * e : 270));
+  const result = analyseTension({ force: stress.map((R) => R * piece.section.area), extension: strain.map((e) => e * 40) }, piece);
+  const codes = result.findings.map(({ code }) => code);
+  expect(codes).toContain('ends-before-hardening');
+  expect(codes).not.toContain('maximum-is-spike');
 });
 
 test('too soon after the fall what the peak was is left open', () => {

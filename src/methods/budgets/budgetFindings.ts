@@ -1,4 +1,5 @@
 import { finding, type Finding } from '../../base/index.js';
+import { NOISE } from './noiseScatter.js';
 import type { TensionBudgets } from './statedResult.js';
 
 /** A budget's doubt about itself. */
@@ -38,7 +39,9 @@ export function budgetFindings({ budgets, undetermined }: TensionBudgets, fields
   return [
     ...byCause(large).map(({ cause, worst }) => finding('uncertainty-large', { input: cause, share: worst.weight })),
     ...byCause(missed).map(({ cause, symbols, worst }) =>
-      finding('uncertainty-not-determined', { input: cause, symbols }, at(worst.symbol)),
+      cause === NOISE
+        ? finding('noise-decides', { symbols }, at(worst.symbol))
+        : finding('uncertainty-not-determined', { input: cause, symbols }, at(worst.symbol)),
     ),
     ...byCause(bent).map(({ cause, symbols, worst }) =>
       finding('budgets-not-linear', { input: cause, symbols, share: worst.weight }, at(worst.symbol)),

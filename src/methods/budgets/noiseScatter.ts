@@ -61,7 +61,7 @@ function flatStrain({ record: { force }, top, recorded: { strain } }: TensionTas
   return last < strain.length ? strain[last]! - strain[first]! : 0;
 }
 
-/** @internal Scatter and shift of every quantity by noise, from repeats of the record without its noise with fresh noise. */
+/** @internal Scatter and shift of every quantity by noise, from repeats of the record without its noise with fresh noise; undefined of one that most of them do not have. */
 export function noiseScatter(task: TensionTask, noise: KnownNoise, kept: Partial<TensionChange>) {
   const calm = withoutNoise(task, noise);
   const model = tensionModel(calm);
@@ -81,11 +81,11 @@ export function noiseScatter(task: TensionTask, noise: KnownNoise, kept: Partial
     for (const { symbol, value } of model({ inputs: {}, forceNoise, displacementNoise }))
       found.set(symbol, [...(found.get(symbol) ?? []), value]);
   }
-  return (symbol: string, value: number): CheckedInput[] => {
+  return (symbol: string, value: number): CheckedInput[] | undefined => {
     const values = found.get(symbol) ?? [];
     const count = values.length;
     const without = quiet.get(symbol);
-    if (count < REPEATS / 2 || without === undefined) return [];
+    if (count < REPEATS / 2 || without === undefined) return undefined;
     const stretch = stretchOf(values, isCrossing(symbol));
     const s = atMaximum(symbol) ? Math.max(stretch.s, flat) : stretch.s;
     if (!(s > NOTHING * Math.abs(value))) return [];

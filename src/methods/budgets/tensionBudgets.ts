@@ -4,7 +4,7 @@ import { motionColumn, ofPiece } from '../../record/index.js';
 import { budgetOf, requireInput, type CheckedInput, type UncertaintyBudget } from '../../uncertainty/index.js';
 import { answersTo } from './answers.js';
 import { tensionModel, type TensionChange, type TensionTask } from './tensionModel.js';
-import { atMaximum, bySymbol, NOTHING, noiseScatter, type Values } from './noiseScatter.js';
+import { atMaximum, bySymbol, NOISE, NOTHING, noiseScatter, type Values } from './noiseScatter.js';
 import { errorOfDrift, type KnownNoise } from './tensionNoise.js';
 import type { TensionBudgets } from './statedResult.js';
 import type { TensionDoubts } from '../evaluation/tensionUncertainty.js';
@@ -71,14 +71,17 @@ function ofNoise(task: TensionTask, noise: KnownNoise) {
   const fair = withFairWindow(task, noise);
   const scatter = noiseScatter(fair, noise, keptWindow(fair));
   const others = fair === task ? undefined : bySymbol(tensionModel(fair)({ inputs: {}, ...keptWindow(fair) }));
-  return (symbol: string, value: number): CheckedInput[] => {
+  return (symbol: string, value: number): CheckedInput[] | undefined => {
     const other = others?.get(symbol) ?? value;
-    return [
-      ...scatter(symbol, other),
-      ...(Math.abs(other - value) <= NOTHING * Math.abs(value)
-        ? []
-        : [requireInput(FROM, 'choice', 'choice of the window', { value: 0, uncertainty: Math.abs(other - value) })]),
-    ];
+    const scattered = scatter(symbol, other);
+    return (
+      scattered && [
+        ...scattered,
+        ...(Math.abs(other - value) <= NOTHING * Math.abs(value)
+          ? []
+          : [requireInput(FROM, 'choice', 'choice of the window', { value: 0, uncertainty: Math.abs(other - value) })]),
+      ]
+    );
   };
 }
 
@@ -148,12 +151,18 @@ export function tensionBudgets(
       undetermined[symbol] = without.map(({ input }) => input.name);
       continue;
     }
+    const ofRepeats = fromNoise(symbol, value);
+    // what most repeats do not have, noise may have made
+    if (ofRepeats === undefined && centre.has(symbol)) {
+      undetermined[symbol] = [NOISE];
+      continue;
+    }
     const lines = answers.flatMap(({ input, answers: found }) => {
       const answer = found.get(symbol);
       return answer && Math.abs(answer.slope) * input.standardUncertainty > NOTHING * Math.abs(value) ? [{ input, ...answer }] : [];
     });
     const own = [
-      ...fromNoise(symbol, value),
+      ...(ofRepeats ?? []),
       ...plateau(symbol, standardUncertainty),
       ...stretch(symbol, standardUncertainty),
       ...strokes(symbol, standardUncertainty),

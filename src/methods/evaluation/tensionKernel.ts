@@ -90,7 +90,8 @@ export function tensionKernel(input: TensionInput, settings: TensionSettings): T
   const maximumSample = highest < hardening ? maximumIndex(input.stress, hardening, lastOfTest) : highest;
   const maximum = maximumSample < n && !before ? plateauOf(curve, maximumSample, input.resolution, end) : undefined;
 
-  const peak = top < hardening ? maximumIndex(stress, hardening, end) : top;
+  // what lies on the level is found there whether the test went on or not
+  const peak = before ? end - 1 : top < hardening ? maximumIndex(stress, hardening, end) : top;
   const beyond = endOfPlateau(stress, peak, input.resolution, end);
   const crossings =
     slope === undefined

@@ -61,6 +61,8 @@ function bulgeAround(course: Course, known: Known, peak: number, half: number): 
 export function findBulges(course: Course, known: Known, from: number, end: number, blocks: BlockExtremes): Spike[] {
   const { force } = course;
   const found: Spike[] = [];
+  // of each sample, for there may be as many as a record has room for
+  const taken = new Uint8Array(end);
   const least = FALLS * Math.max(known.least, SHARE * known.highest);
   const varied = variedStretches(blocks, least, LONGEST_AWAY, 2 * LONGEST_AWAY, end);
   for (const half of HALVES) {
@@ -73,9 +75,11 @@ export function findBulges(course: Course, known: Known, from: number, end: numb
         if (left < from || right >= end || force[peak]! - force[right]! < least || force[peak]! - force[left]! < least) continue;
         let highest = true;
         for (let i = left; i <= right && highest; i += 1) highest = force[i]! <= force[peak]!;
-        if (!highest || found.some(({ range: [first, last] }) => first <= right && left <= last)) continue;
+        if (!highest || taken.subarray(left, right + 1).includes(1)) continue;
         const one = bulgeAround(course, known, peak, half);
-        if (one) found.push(one);
+        if (!one) continue;
+        found.push(one);
+        taken.fill(1, one.range[0], one.range[1] + 1);
       }
   }
   return found;

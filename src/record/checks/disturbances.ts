@@ -134,7 +134,8 @@ export function findDisturbances(force: Float64Array, motion: Float64Array, stif
   for (const scale of SCALES) {
     const stride = Math.max(1, scale >> 1);
     for (const [from, to] of varied)
-      for (let i = Math.max(1, Math.ceil(from / stride)) * stride; i < to && i + scale < end; i += stride)
+      // of a record that goes so all along, no more are looked for than it takes to know that
+      for (let i = Math.max(1, Math.ceil(from / stride)) * stride; found.length <= MOST && i < to && i + scale < end; i += stride)
         if (isSteep(i, scale)) lookAt(i, scale);
     if (found.length > MOST) return [];
   }
