@@ -40,7 +40,7 @@ function scatterOf(from: string, { residualStandardDeviation, weights }: Scatter
  * @remarks
  * The first term is that of the fitted curve, from the covariance $V$ of its coefficients. Without `options` it stands alone, and shrinks with the number of pairs; what the channel itself scatters from
  * reading to reading ($s$ by the residuals, over the number m of `readings` that a force is the mean of), the reference instrument and one step r of the reading come on top where they are given. With few
- * pairs the first two have few degrees of freedom, `calibration.degreesOfFreedom`: give them along in a budget.
+ * pairs the first two have few degrees of freedom, `calibration.degreesOfFreedom`: give them along in a budget. A degree that the F-tests chose may be one too high or too low (some 4 %); that is in no term, and where the shape of the channel is known `degree` says it.
  *
  * @param calibration - As `fitCalibration` makes it.
  * @param indicated - Value within the span, in the channel's unit.
