@@ -90,17 +90,20 @@ function disturbanceAt(course: Course, known: Known, rise: number): Spike | unde
     : undefined;
 }
 
-/** The same in a stretch seen backwards and upside down: there a dip that comes back too steeply is a bulge. */
-function dipAt({ force, motion }: Course, known: Known, rise: number): Spike | undefined {
-  const from = Math.max(0, rise - 3 * LONGEST_AWAY);
-  const end = Math.min(force.length, rise + 3 * LONGEST_AWAY);
-  const turned = (column: Float64Array): Float64Array =>
-    column
-      .slice(from, end)
-      .reverse()
-      .map((value) => -value);
-  const found = disturbanceAt({ force: turned(force), motion: turned(motion) }, known, end - 1 - rise);
-  return found && { ...found, range: [end - 1 - found.range[1], end - 1 - found.range[0]] };
+const turned = (column: Float64Array): Float64Array =>
+  column
+    .slice()
+    .reverse()
+    .map((value) => -value);
+
+/** Backwards and upside down: there a dip that comes back too steeply is a bulge. */
+const turnedCourse = ({ force, motion }: Course): Course => ({ force: turned(force), motion: turned(motion) });
+
+/** A bulge of the turned course, as the dip that it is. */
+function dipAt(backwards: Course, known: Known, rise: number): Spike | undefined {
+  const last = backwards.force.length - 1;
+  const found = disturbanceAt(backwards, known, last - rise);
+  return found && { ...found, range: [last - found.range[1], last - found.range[0]] };
 }
 
 /**
@@ -111,7 +114,9 @@ export function findDisturbances(force: Float64Array, motion: Float64Array, stif
   const highest = force[highestSample(force, blocks)]!;
   const end = soundLength(motion);
   const course = { force: force.subarray(0, end), motion: motion.subarray(0, end) };
+  // most records have no use for either
   let known: Known | undefined;
+  let backwards: Course | undefined;
   const about = (): Known => {
     const noise = Math.hypot(noiseLevel(force), stiffness * noiseLevel(motion, 0, end));
     const step = resolution(motion.subarray(0, end));
@@ -123,11 +128,16 @@ export function findDisturbances(force: Float64Array, motion: Float64Array, stif
     const rise = force[i + scale]! - force[i]!;
     return rise > SHARE * highest && rise > STEEPER * stiffness * (motion[i + scale]! - motion[i]!) + SHARE * highest;
   };
-  const lookAt = (i: number, scale: number): void => {
-    if (found.some(({ range: [first, last] }) => first <= i + scale && i <= last + 1)) return;
+  // where a rise begins or ends that is none at one scale, none is at another
+  const [begun, ended] = [new Set<number>(), new Set<number>()];
+  const lookAt = (first: number, last: number): void => {
+    if (found.some(({ range }) => range[0] <= last && first <= range[1] + 1)) return;
     known ??= about();
-    if (force[i + scale]! - force[i]! <= STEEPER * stiffness * range(motion, i - BESIDE, i + scale + BESIDE) + known.least) return;
-    const one = disturbanceAt(course, known, i) ?? dipAt(course, known, i + scale);
+    if (force[last]! - force[first]! <= STEEPER * stiffness * range(motion, first - BESIDE, last + BESIDE) + known.least) return;
+    let one = begun.has(first) ? undefined : disturbanceAt(course, known, first);
+    if (!one && !ended.has(last)) one = dipAt((backwards ??= turnedCourse(course)), known, last);
+    begun.add(first);
+    ended.add(last);
     if (one && Math.min(force[one.range[0] - 1]!, force[one.range[1] + 1]!) >= LOADED * highest) found.push(one);
   };
   const varied = variedStretches(blocks, SHARE * highest, 0, WIDEST, end);
@@ -136,7 +146,7 @@ export function findDisturbances(force: Float64Array, motion: Float64Array, stif
     for (const [from, to] of varied)
       // of a record that goes so all along, no more are looked for than it takes to know that
       for (let i = Math.max(1, Math.ceil(from / stride)) * stride; found.length <= MOST && i < to && i + scale < end; i += stride)
-        if (isSteep(i, scale)) lookAt(i, scale);
+        if (isSteep(i, scale)) lookAt(i, i + scale);
     if (found.length > MOST) return [];
   }
   const overlaps = ({ range: [first, last] }: Spike): boolean => found.some(({ range }) => range[0] <= last + 1 && first <= range[1] + 1);
