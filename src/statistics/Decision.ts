@@ -60,6 +60,10 @@ export interface Decision {
   readonly compared: number;
   /** The rounding, where it was asked for. */
   readonly rounding?: RoundedValue;
+  /** Width of the guard band in u; absent by simple acceptance. */
+  readonly guardFactor?: number;
+  /** Coverage factor k of the U = k u by which value and limit were told apart; absent where the uncertainty is unknown. */
+  readonly coverageFactor?: number;
   /** Least and greatest value that pass by the rule; the least above the greatest where guard bands leave no value that passes. */
   readonly acceptance: {
     /** Least value that passes. */

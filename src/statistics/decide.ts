@@ -158,7 +158,8 @@ export function decide(measured: Measured, specification: Specification): Outcom
   const plain = verdictOf(compared, lower, upper, guard);
 
   const clear = rule === 'guarded' && (plain === 'pass' || plain === 'fail');
-  const reach = (specification.coverageFactor ?? twoSigma) * u;
+  const coverageFactor = specification.coverageFactor ?? twoSigma;
+  const reach = coverageFactor * u;
   const distance = Math.min(Math.abs(value - lower), Math.abs(value - upper));
   const findings = doubts(measured, specification, u, reach, distance, clear);
   if (lower + guard > upper - guard)
@@ -188,6 +189,8 @@ export function decide(measured: Measured, specification: Specification): Outcom
       (rounding && rule === 'simple' ? `, value rounded before: ${rounding.rule}` : ''),
     compared,
     ...(rounding ? { rounding } : {}),
+    ...(rule === 'guarded' ? { guardFactor: factor } : {}),
+    ...(u === 0 ? {} : { coverageFactor }),
     acceptance: {
       ...(lower === -Infinity ? {} : { lower: lower + guard }),
       ...(upper === Infinity ? {} : { upper: upper - guard }),

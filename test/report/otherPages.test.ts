@@ -121,6 +121,16 @@ describe('decisions', () => {
     expect(text(page)).toContain('Repeat with an extensometer');
   });
 
+  test('name the guard band that few degrees of freedom widen, and a rounding only where the rounded value is compared', () => {
+    // Student's 0.95 quantile for 2 degrees of freedom
+    const few = { symbol: 'Rm', unit: 'MPa', value: 365, standardUncertainty: 1, degreesOfFreedom: 2 } as const;
+    const specification = { lower: 360, rule: 'guarded', rounding: { kind: 'strength' } } as const;
+    const shown = renderHtml(result, { decisions: [{ measured: few, specification }] });
+    expect(row(shown, 'Each value against', 'Rm')[5]).toBe('guard band of 2.92 u (JCGM 106, ILAC-G8)');
+    const simple = renderHtml(result, { decisions: [{ measured: few, specification: { ...specification, rule: 'simple' } }] });
+    expect(row(simple, 'Each value against', 'Rm')[5]).toBe('simple acceptance (JCGM 106); rounded before it is compared');
+  });
+
   test('without an uncertainty there is no risk, and a guard band has nothing to go by', () => {
     const other = (specification: object, measured: object = {}) =>
       renderHtml(result, { decisions: [{ measured: { value: 250, symbol: 'Rm', ...measured }, specification }] });

@@ -117,6 +117,7 @@ describe('simple acceptance', () => {
     expect(decided.verdict).toBe('conditional-pass');
     expect(decided.consumersRisk).toBeCloseTo(0.5 - 1.8 / (2 * Math.sqrt(2 + 1.8 ** 2)), 12);
     expect(decided.acceptance.lower).toBeCloseTo(100 + t(0.95), 10);
+    expect(decided.guardFactor).toBeCloseTo(t(0.95), 10);
     // U = 4.53 u by 2 degrees of freedom (JCGM 100, table G.2)
     expect(required(decide({ ...few, value: 104.52 }, { lower: 100 })).toldApart).toBe(false);
     expect(required(decide({ ...few, value: 104.53 }, { lower: 100 })).toldApart).toBe(true);

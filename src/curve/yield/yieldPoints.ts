@@ -68,8 +68,8 @@ export function yieldPointsKernel(curve: StressStrainCurve, task: YieldTask): Ou
  *
  * @remarks
  * ReH: the highest stress before a fall of at least 0.5 %, with no higher stress over the next 0.05 % strain; at or above a fifth of the
- * maximum (below it a fall is seating), before 0.5 % plastic extension where the slope is known. The fall stands out of noise (about a
- * quarter more than a thousand normal deviates span; where neighbours share their noise, by samples farther apart) and is more than two steps of the reading. A rise that stands out by as much follows,
+ * maximum (below it a fall is seating), before 0.5 % plastic extension where the slope is known. The fall stands out of noise (by more
+ * than as many normal deviates as there are samples span; where neighbours share their noise, by samples farther apart) and is two and a half steps of the reading at least. A rise that stands out by as much follows,
  * over 0.2 % of strain at least where it stays below ReH. A fall within noise, a fall while the crosshead stood still (`pauses`) and the
  * fall after the maximum force are none. A curve that does not rise again has a yield point where it ends on a level: over 0.2 % of strain at least, on which
  * it falls by less than a quarter of the fall to it; then Ae is absent, and ReL is the lowest so far. ReL: the smallest stress of the

@@ -27,7 +27,7 @@ import { frameRemoved } from '../loading/usableFrame.js';
 /**
  * A compression test from its record: yield strength, stresses at stated strains, flow curve, and every doubt that the data show.
  *
- * $$ \text{record} \to F - C_f \to (e, R) \to m_E \to e_0 \to R_{pc}, R_{tc} \to \varepsilon_p = -\ln(1 - p), \; \sigma = \frac{R (1 - p)}{1 + \mu d / 3h} $$
+ * $$ \text{record} \to x - C_f F \to (e, R) \to m_E \to e_0 \to R_{pc}, R_{tc} \to \varepsilon_p = -\ln(1 - p), \; \sigma = \frac{R (1 - p)}{1 + \mu d / 3h} $$
  *
  * @remarks
  * Compression may be negative or positive in each column; signs are turned and the trail says so. In results it counts positive. The modulus is given only where an extensometer or a

@@ -6,7 +6,7 @@ import { runTension } from './runTension.js';
 /**
  * A tension test from its record: properties, how each was found, and every doubt that the data show.
  *
- * $$ \text{record} \to F - C_f \to (e, R) \to m_E \to e_0 \to R_{eH}, R_p, R_m, A_{gt}, A_t \to n, K $$
+ * $$ \text{record} \to x - C_f F \to (e, R) \to m_E \to e_0 \to R_{eH}, R_p, R_m, A_{gt}, A_t \to n, K $$
  *
  * @remarks
  * Each station is a public function of its own (`removeCompliance`, `stressStrain`, `fitModulus`, `yieldPoints`, `proofStrength`,

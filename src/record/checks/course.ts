@@ -6,13 +6,17 @@ export interface Course {
 
 /** @internal What is known of a record. */
 export interface Known {
+  /** Highest force [N]. */
   readonly highest: number;
+  /** Slope of the elastic line of piece and frame [N per unit of the motion]. */
   readonly stiffness: number;
-  /** Standard deviation of the force less its elastic part. */
+  /** Standard deviation of the force less its elastic part [N]. */
   readonly noise: number;
+  /** Least height of a disturbance [N]. */
   readonly least: number;
-  /** Doubts of force less its elastic part, and of the motion. */
+  /** Forces within this of each other are the same [N]. */
   readonly close: number;
+  /** Motions within this of each other are the same [unit of the motion]. */
   readonly still: number;
 }
 

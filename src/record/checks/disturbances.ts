@@ -109,6 +109,7 @@ function dipAt(backwards: Course, known: Known, rise: number): Spike | undefined
 /**
  * @internal Disturbances of the force of any shape: it rises more steeply over the motion than piece and frame can elastically, and is back on its curve within
  * 200 samples, or it fell before and comes back so; or it bulges where the piece yields evenly. A fall with a rise along the elastic line is the piece's.
+ * Of more than five none is told: they are a way of the drive or of the metal.
  */
 export function findDisturbances(force: Float64Array, motion: Float64Array, stiffness: number, blocks: BlockExtremes): Spike[] {
   const highest = force[highestSample(force, blocks)]!;

@@ -8,7 +8,7 @@ export interface Spike {
   readonly height: number;
   /** True where the signal drops out: it reads next to nothing meanwhile. */
   readonly nothing?: true;
-  /** True where it does not jump: it rises, or comes back, more steeply than piece and frame can. */
+  /** True where it does not jump: a disturbance that the motion tells by its slope, or a bulge where the piece yields. */
   readonly bulges?: true;
 }
 

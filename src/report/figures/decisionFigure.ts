@@ -42,9 +42,9 @@ const verdicts = {
 export function decisionFigure(measured: Measured, specification: Specification, options: FigureOptions & QuantityOptions = {}): Figure {
   const decided = decide(measured, specification);
   const show = shownTo(FROM, options, quantityOptions);
-  const { compared, acceptance, verdict } = required(decided);
+  const { compared, acceptance, verdict, coverageFactor = 0 } = required(decided);
   const u = measured.standardUncertainty ?? 0;
-  const reach = u * (specification.coverageFactor ?? 2);
+  const reach = u * coverageFactor;
   const { say, colours } = show;
   const symbol = options.symbol ?? measured.symbol;
   const {

@@ -65,11 +65,11 @@ function limits({ lower, upper }: Edges, text: (value: number) => string) {
 /** Guard bands that cross leave nothing that passes. */
 const isEmpty = ({ lower = -Infinity, upper = Infinity }: Edges): boolean => lower > upper;
 
-function ruleInWords({ rule = 'simple', guardFactor = 1.645, rounding }: Specification, { say, number }: Presentation): string {
-  const words =
-    rule === 'simple'
-      ? say('simple acceptance (JCGM 106)')
-      : say('guard band of {factor} u (JCGM 106, ILAC-G8)', { factor: number(guardFactor, 4) });
+function ruleInWords({ rule = 'simple', guardFactor, rounding }: Specification, { say, number }: Presentation): string {
+  // against a guard band the value stays as measured
+  if (rule === 'guarded')
+    return say('guard band of {factor} u (JCGM 106, ILAC-G8)', { factor: guardFactor === undefined ? '–' : number(guardFactor, 4) });
+  const words = say('simple acceptance (JCGM 106)');
   return rounding === undefined ? words : say('{rule}; rounded before it is compared', { rule: words });
 }
 
@@ -130,7 +130,7 @@ export function decisionsTable(decisions: readonly AskedDecision[], shown: reado
       u === undefined || u === 0 ? '' : withUnit(doubt(u * factor)),
       limits(specification, text),
       isEmpty(acceptance) ? say('no value') : limits(acceptance, text),
-      ruleInWords(specification, show),
+      ruleInWords({ ...specification, ...(decision.ok ? { guardFactor: decision.guardFactor } : {}) }, show),
       ...(decision.ok ? [verdictInWords(decision, show), riskInWords(decision, show)] : [say(reasons[decision.reason]), '']),
     ];
     return { row: [symbol, ...cells], findings: decision.ok ? decision.findings : [] };
