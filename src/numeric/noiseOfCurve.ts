@@ -1,16 +1,13 @@
 import { medianOf } from './median.js';
-import { noiseLevel } from './noiseLevel.js';
+import { noiseLevel, PLACES, QUARTILE } from './noiseLevel.js';
 
 /** Samples that lie so far apart have forgotten each other's noise, as a rule; of a short curve they lie no farther apart than this share of it. */
 const FAR = 16;
 const SHARE = 1 / 64;
-/** How many places are looked at. */
-const PLACES = 301;
 /** Noise of far samples that is so much more than that of neighbours is slow: chance makes no more of two medians (four deviations of their quotient). */
 const SLOW = 1.4;
 /** A tenfold of it is no noise but the shape of the curve: so much far samples show of noise whose neighbours share 98 %. */
 const SHAPE = 10;
-const QUARTILE = 0.674489750196082;
 
 /** @internal Noise of the stress of a curve. */
 export interface NoiseOfCurve {
@@ -41,15 +38,6 @@ function aboutMotion(x: Float64Array, y: Float64Array, far: number, first: numbe
   return missed.length > 0 ? medianOf(missed) / QUARTILE : 0;
 }
 
-/** Standard deviation of y from third differences of samples so far apart. */
-function ofFar(y: Float64Array, far: number, first: number, end: number): number {
-  const stride = Math.max(1, Math.ceil((end - first - 3 * far) / PLACES));
-  const missed: number[] = [];
-  for (let i = first; i + 3 * far < end; i += stride)
-    missed.push(Math.abs(y[i + 3 * far]! - 3 * y[i + 2 * far]! + 3 * y[i + far]! - y[i]!));
-  return missed.length > 0 ? medianOf(missed) / (QUARTILE * Math.sqrt(20)) : 0;
-}
-
 /**
  * @internal Noise of a curve between two samples, slow noise included: differences of neighbours do not see what neighbours have in common, those of
  * samples far apart do, whether by their numbers or about the motion.
@@ -61,7 +49,7 @@ export function noiseOfCurve(x: Float64Array, y: Float64Array, first = 0, end = 
   const near = noiseLevel(y, first, end);
   const far = Math.min(FAR, Math.floor(SHARE * (end - first)));
   if (far < 2) return { level: near, ofMeans: near };
-  const byNumber = ofFar(y, far, first, end);
+  const byNumber = noiseLevel(y, first, end, far);
   // most noise is not slow, and then the motion need not be asked
   const level = byNumber > SLOW * near ? Math.min(byNumber, aboutMotion(x, y, far, first, end)) : near;
   return level > SLOW * near && level < SHAPE * near

@@ -11,6 +11,7 @@ export interface Answer {
 const HALVINGS = 10;
 /** Where a step bends by more than this share of its change, it is too wide for a derivative: it may miss it by a hundredth. */
 const STRAIGHT = 0.1;
+
 /**
  * @internal How every quantity answers to an input, by what the test gives with it a step above and below its estimate. The step is one standard uncertainty. Where
  * a side then has no value, or the answer bends (a frame that takes nearly all of the motion), it is halved until that is over, since the Guide's coefficient
