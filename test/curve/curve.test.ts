@@ -424,7 +424,12 @@ test('a record that ends within the fall after a peak says so, not that there is
   expect(yieldPoints({ strain, stress })).toMatchObject({ ok: false, reason: 'ends-after-fall' });
   expect(yieldPoints({ strain: strain.slice(0, 4), stress: stress.slice(0, 4) })).toMatchObject({ ok: false, reason: 'no-fall' });
   expect(yieldPoints({ strain: [...strain, 0.0017], stress: [...stress, 301] })).toMatchObject({ ok: false, reason: 'no-fall' });
-  expect(yieldPoints({ strain: [...strain, 0.0021], stress: [...stress, 289] })).toMatchObject({ ok: false, reason: 'no-hardening-after' });
+  // it fell by 10 MPa, then by 1: a level or a neck, two samples do not say
+  const far = (...more: readonly number[]) =>
+    yieldPoints({ strain: [...strain, ...more.map((_, k) => 0.0021 + 5e-4 * k)], stress: [...stress, ...more] });
+  expect(far(289)).toMatchObject({ ok: false, reason: 'ends-after-fall' });
+  // a fall that grows is a neck
+  expect(far(285, 275, 260)).toMatchObject({ ok: false, reason: 'no-hardening-after' });
 });
 
 describe('by hand, and at limits exactly hit', () => {

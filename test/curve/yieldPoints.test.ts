@@ -173,6 +173,7 @@ describe('an upper yield point above the maximum of hardening', () => {
     expect(of(neck(0.0021)).ok).toBe(true);
     const paused: Points = [...neck(0.0021).slice(0, 4), [0.00401, 460], [0.0061, 479], [0.008, 470], [0.012, 440]];
     expect(of(paused).ok).toBe(true);
-    expect(of(paused, { pauses: [[3, 4]] })).toMatchObject({ reason: 'no-hardening-after' });
+    // what the pause spoilt leaves a third of the fall without samples: no yield point, and no neck for sure
+    expect(of(paused, { pauses: [[3, 4]] })).toMatchObject({ ok: false, reason: 'ends-after-fall' });
   });
 });

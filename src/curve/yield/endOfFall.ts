@@ -53,5 +53,6 @@ export function endOfFall(
   const even = 2 * (begin - goesOn) <= LEVEL_FALL * depth && depth >= Math.max(least, reach / 2);
   if (even && strain[last]! - strain[fallen]! >= LEAST_STRAIN) return 'level';
   const [early, middle, late] = meansOfParts(curve, peak, last, 3, spoilt) as [number, number, number];
-  return early - middle > SLOWS * (middle - late) ? 'untold' : 'fall';
+  // a part without samples tells nothing
+  return early - middle <= SLOWS * (middle - late) ? 'fall' : 'untold';
 }
