@@ -5,8 +5,17 @@ export const PLACES = 301;
 /** @internal Median of the absolute value of a normal deviate. */
 export const QUARTILE = 0.674489750196082;
 
-/** @internal Standard error of a noise level by so many samples, of itself: of a median, whose neighbouring differences go together. */
-export const noiseLevelError = (samples: number): number => 1.5 / Math.sqrt(Math.min(samples, PLACES));
+/**
+ * That of one independent difference is 1/(4 φ(q) q) = 1.166, q being the quartile; third differences have correlations of −3/4, 3/10 and −1/20, which makes
+ * it so much where every place, or every second or third, is looked at.
+ */
+const OF_ONE = [1.508, 1.206, 1.167] as const;
+
+/** @internal Standard error of a noise level of normal noise in so many samples, as a share of itself: of a median of differences, whose neighbours go together. */
+export function noiseLevelError(samples: number): number {
+  const stride = Math.ceil((samples - 3) / PLACES);
+  return (OF_ONE[stride - 1] ?? 1.166) / Math.sqrt(Math.ceil((samples - 3) / stride));
+}
 
 /**
  * @internal Standard deviation of the noise of a column between two samples, from its third differences, of neighbours or of samples so far apart.
