@@ -273,10 +273,10 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'frame-compliance-removed': {
     message: '已扣除试验机柔度 {compliance} mm/N；它占弹性段位移的 {share} %。',
-    remedy: '说明柔度的来源及其不确定性：未给出时，E 的不确定性不包含它。',
+    remedy: '说明柔度的来源及其不确定度：未给出时，E 的不确定度不包含它。',
   },
   'frame-stretches-more-than-piece': {
-    message: '试验机的变形为试样的 {ratio} 倍：E 的相对不确定性至少为柔度相对不确定性的 {ratio} 倍。未给出柔度的不确定性时，E 的不确定性不包含它。',
+    message: '试验机的变形为试样的 {ratio} 倍：E 的相对不确定度至少为柔度相对不确定度的 {ratio} 倍。未给出柔度的不确定度时，E 的不确定度不包含它。',
     remedy: '测定 E 应使用引伸计。',
   },
   'modulus-includes-frame-compliance': {
@@ -317,7 +317,7 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: '报告规定总延伸强度，或由卸载线取斜率。',
   },
   'extensions-without-line': {
-    message: '{symbols}：由弹性直线算起的部分（原点与弹性部分）没有直线段可依，其偏差大于所给的不确定性。',
+    message: '{symbols}：由弹性直线算起的部分（原点与弹性部分）没有直线段可依，其偏差大于所给的不确定度。',
     remedy: '仅作估计。对几乎不流动的试样，应在试样上直接测量断后伸长。',
   },
   'slope-over-slip': {
@@ -325,7 +325,7 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: '将各段接续（`joinJumps`），或指定避开打滑处的窗口；由此直线偏移求得的应力带有同样的误差。',
   },
   'slope-above-others': {
-    message: '斜率 {slope} MPa 高于所有其他窗口的斜率（{lowest} 至 {highest} MPa），超出噪声所能解释的程度：或者刀口在窗口内缓慢回退，使斜率偏大；或者试样在其下方被拉直，使其他窗口偏小。E 的不确定性包含这两种情形（{share} %）。',
+    message: '斜率 {slope} MPa 高于所有其他窗口的斜率（{lowest} 至 {highest} MPa），超出噪声所能解释的程度：或者刀口在窗口内缓慢回退，使斜率偏大；或者试样在其下方被拉直，使其他窗口偏小。E 的不确定度包含这两种情形（{share} %）。',
     remedy: '查看弹性段细节；重新装夹引伸计并重做试验，或指定避开回退处的窗口。两侧测量可发现弯曲的试样。',
   },
   'slope-scatter': {
@@ -369,7 +369,7 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: '检查单位、面积（是否把半径当作直径？）、长度和试验机柔度。',
   },
   'offset-leverage': {
-    message: '杠杆作用为 {leverage} 时，斜率的不确定性使 {symbol} 的规定延伸移动 {share} %。',
+    message: '杠杆作用为 {leverage} 时，斜率的不确定度使 {symbol} 的规定延伸移动 {share} %。',
     remedy: '使用引伸计或更平稳的记录：该值取决于斜率。',
   },
   'toe-long': {
@@ -657,7 +657,7 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'end-friction-removed': {
     message: '已按 Siebel 方法以摩擦系数 {friction} 修正流变应力：最大应变处修正 {share} %。',
-    remedy: '说明摩擦系数及其来源；其不确定性会传递给流变应力。',
+    remedy: '说明摩擦系数及其来源；其不确定度会传递给流变应力。',
   },
   'compressive-strength-without-strain': {
     message: '试样未破裂：塑性金属没有抗压强度，只有规定应变下的应力。',
@@ -765,7 +765,7 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: '加载到裂纹穿透板材，并在此后继续记录。',
   },
   'cupping-fall-gradual': {
-    message: '试样 {number}：力在 {depth} mm 范围内逐渐下降；裂纹出现的时刻有同样大小的不确定性。',
+    message: '试样 {number}：力在 {depth} mm 范围内逐渐下降；裂纹出现的时刻有同样大小的不确定度。',
     remedy: '用镜子或摄像头透过关闭的防护罩观察杯突部位，切勿在加载轴线上观察，透光时停止；在最大力附近放慢加载。',
   },
   'cupping-contact-uncertain': {
@@ -1127,7 +1127,7 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: '{symbol} 处的力为 {force} N；该通道仅在 {low}～{high} N 范围内校准。',
     remedy: '在实际使用的力值处校准：从弹性窗口以下直至最大力。',
   },
-  'calibration-hardly-used': { message: '最大力 {force} N 仅为该通道校准上限（{high} N）的 {share} %：本次试验只用到校准的一小部分，或者两者的单位不同（把 bar 当作 MPa 相差十倍，把 kN 当作 N 相差一千倍）。', remedy: '比较记录与校准的单位。若两者一致，应校准到实际使用的力：校准的不确定性是其最大力的一部分。' },
+  'calibration-hardly-used': { message: '最大力 {force} N 仅为该通道校准上限（{high} N）的 {share} %：本次试验只用到校准的一小部分，或者两者的单位不同（把 bar 当作 MPa 相差十倍，把 kN 当作 N 相差一千倍）。', remedy: '比较记录与校准的单位。若两者一致，应校准到实际使用的力：校准的不确定度是其最大力的一部分。' },
   'force-class-coarse': { message: '力经检验为 {forceClass} 级；常用试验标准要求 1 级或更好。', remedy: '不得声称符合这些标准；查明限制级别的原因。' },
   'force-class-not-in-uncertainty': { message: '力经检验为 {forceClass} 级：每个力和应力的误差都可能达到 {share} %，而给出的不确定度均未包含该误差。', remedy: '在试验的各项不确定度中给出力的级别或不确定度，或将其加入结果的不确定度预算。' },
   'force-class-unlike': { message: '不确定度中力按 {counted} 级计；力经检验为 {forceClass} 级。', remedy: '按证书上的级别计。' },

@@ -241,7 +241,7 @@ export const frenchValueWords: Readonly<Record<FindingValueWord, string>> = {
   finalArea: 'aire de la section après rupture',
   noise: 'bruit',
   'shift by noise': 'décalage dû au bruit',
-  'peak between samples': 'pic entre deux échantillons',
+  'peak between samples': 'pic entre deux points de mesure',
   'neck that begins suddenly': 'striction qui commence brusquement',
   choice: 'choix',
   'choice of the window': 'choix de la fenêtre',

@@ -241,7 +241,7 @@ export const spanishValueWords: Readonly<Record<FindingValueWord, string>> = {
   finalArea: 'área final',
   noise: 'ruido',
   'shift by noise': 'desplazamiento por el ruido',
-  'peak between samples': 'pico entre dos muestras',
+  'peak between samples': 'pico entre dos datos',
   'neck that begins suddenly': 'estricción que empieza de golpe',
   choice: 'elección',
   'choice of the window': 'elección de la ventana',
