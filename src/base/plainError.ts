@@ -10,7 +10,7 @@ export interface PlainError {
   readonly code: InputErrorCode;
   /** Which argument or field, for example `diameter` or `force[17]`. */
   readonly path: string;
-  /** The value that was received, where it is a number, a text, or true or false; anything else might not be copied, and the message tells it. */
+  /** The value that was received, where it is a finite number, a text, or true or false; anything else might not be copied, and the message tells it. */
   readonly received?: number | string | boolean | undefined;
 }
 
@@ -21,7 +21,7 @@ export interface PlainError {
  * Of an error itself, the copy that a worker posts keeps the message alone, and JSON all but the message.
  *
  * @param error - An {@link InputError}, of any copy of the package; tell it from other errors by {@link isInputError}, and throw those again.
- * @returns Name, message, code, path, and what was received where it is a number, a text, or true or false.
+ * @returns Name, message, code, path, and what was received where it is a finite number, a text, or true or false.
  * @throws {@link InputError} `wrong-type` for anything else.
  *
  * @example
@@ -35,6 +35,6 @@ export interface PlainError {
 export function plainError(error: InputError): PlainError {
   if (!isInputError(error)) throw new InputError('plainError', 'error', 'wrong-type', 'must be an InputError', error);
   const { message, code, path, received } = error;
-  const kept = typeof received === 'number' || typeof received === 'string' || typeof received === 'boolean';
-  return { name: 'InputError', message, code, path, ...(kept ? { received } : {}) };
+  const kept = Number.isFinite(received) || typeof received === 'string' || typeof received === 'boolean';
+  return { name: 'InputError', message, code, path, ...(kept ? { received: received as number | string | boolean } : {}) };
 }

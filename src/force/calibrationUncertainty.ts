@@ -18,7 +18,7 @@ export interface CalibrationUncertaintyOptions {
 type Scatter = Partial<Pick<Calibration, 'residualStandardDeviation' | 'weights'>>;
 
 /** Standard deviation of one reading of the channel [N], by the residuals of its calibration. */
-function scatterOf(from: string, { residualStandardDeviation, weights }: Scatter, force: number): number {
+function scatterOf(from: string, { residualStandardDeviation, weights }: Scatter, force: number, readings: number): number {
   const scatter = requireNonNegative(from, 'calibration.residualStandardDeviation', residualStandardDeviation);
   const by = requireOneOf(from, 'calibration.weights', weights, ['equal', 'relative', 'given']);
   if (by === 'given')
@@ -27,7 +27,7 @@ function scatterOf(from: string, { residualStandardDeviation, weights }: Scatter
       'options.readings',
       'ambiguous',
       'must not be given: with weights of your own the scatter of a new reading is unknown',
-      by,
+      readings,
     );
   return by === 'relative' ? scatter * Math.abs(force) : scatter;
 }
@@ -39,8 +39,8 @@ function scatterOf(from: string, { residualStandardDeviation, weights }: Scatter
  *
  * @remarks
  * The first term is that of the fitted curve, from the covariance $V$ of its coefficients. Without `options` it stands alone, and shrinks with the number of pairs; what the channel itself scatters from
- * reading to reading ($s$ by the residuals, over the number m of `readings` that a force is the mean of), the reference instrument and one step r of the reading come on top where they are given. With few
- * pairs the first two have few degrees of freedom, `calibration.degreesOfFreedom`: give them along in a budget. A degree that the F-tests chose may be one too high or too low (some 4 %); that is in no term, and where the shape of the channel is known `degree` says it.
+ * reading to reading ($s$ by the residuals, $s F$ with relative weights, over the number m of `readings` that a force is the mean of), the reference instrument and one step r of the reading come on top where they are given. With few
+ * pairs the first two have few degrees of freedom, `calibration.degreesOfFreedom`: give them along in a budget. A degree that the F-tests chose may be one too high, in a twentieth of straight channels, or too low; that is in no term, and where the shape of the channel is known `degree` says it.
  *
  * @param calibration - As `fitCalibration` makes it.
  * @param indicated - Value within the span, in the channel's unit.
@@ -81,7 +81,7 @@ export function calibrationUncertainty(
   const scatter =
     options.readings === undefined
       ? 0
-      : scatterOf(from, calibration, force) / Math.sqrt(requireWhole(from, 'options.readings', options.readings, 1));
+      : scatterOf(from, calibration, force, options.readings) / Math.sqrt(requireWhole(from, 'options.readings', options.readings, 1));
   const slope = horner(scaled.map((c, k) => k * c).slice(1), u) / scale;
   // a reading in steps is anywhere within its step
   return Math.hypot(Math.sqrt(Math.max(0, variance)), scatter, force * reference, (slope * resolution) / Math.sqrt(12));

@@ -7,6 +7,7 @@ import {
   requireOptions,
   requirePositive,
 } from '../base/index.js';
+import { sampleDeviation } from '../numeric/index.js';
 import { forceClasses, type ForceClass } from './forceClasses.js';
 import type { ForceTerm, ForceVerification, ForceVerificationResult, VerifiedStep } from './ForceVerification.js';
 import { gradeTerms, type GradedTerm } from './gradeTerms.js';
@@ -22,9 +23,7 @@ const BEYOND = 0.1;
 
 /** Standard uncertainty of the indication error [1]: scatter of the mean of the runs, one step of the reading, the reference instrument. */
 function errorUncertainty(rising: Float64Array, force: number, resolution: number, reference: number): number {
-  const mean = rising.reduce((sum, one) => sum + one, 0) / rising.length;
-  const squares = rising.reduce((sum, one) => sum + (one - mean) ** 2, 0);
-  return Math.hypot(Math.sqrt(squares / (rising.length - 1) / rising.length) / force, resolution / force / Math.sqrt(12), reference);
+  return Math.hypot(sampleDeviation(rising) / Math.sqrt(rising.length) / force, resolution / force / Math.sqrt(12), reference);
 }
 
 /** Terms of one step: q, b, v by the definitions for either force that was set. */

@@ -37,11 +37,11 @@ describe('InputError', () => {
     const circular: { self?: unknown } = {};
     circular.self = circular;
     const of = (received: unknown) => plainError(new InputError('f', 'x', 'wrong-type', 'must be a number', received));
-    for (const one of [circular, () => 0, Symbol('x'), 10n, [1], null, undefined]) {
+    for (const one of [circular, () => 0, Symbol('x'), 10n, [1], null, undefined, NaN, Infinity]) {
       expect(of(one)).not.toHaveProperty('received');
       expect(structuredClone(of(one)).message).toBe(of(one).message);
     }
-    for (const one of ['a', true, NaN]) expect(of(one).received).toBe(one);
+    for (const one of ['a', true, -1.5]) expect((JSON.parse(JSON.stringify(of(one))) as { received: unknown }).received).toBe(one);
     expect(refusal(() => plainError(new RangeError('x') as never))).toBe('wrong-type error');
   });
 });

@@ -211,6 +211,7 @@ describe('verifyDisplacement', () => {
     expect(found.steps.map(({ displacementClass }) => displacementClass)).toEqual([0.2, 0.2, 0.2]);
     expect(found.displacementClass).toBe(0.2);
     expect(found.leastOffset).toBeCloseTo(0.01, 15);
+    expect(found.findings.map(({ code }) => code)).toEqual(['displacement-steps-few']);
     const coarse = verifyDisplacement({ steps, resolution: 0.012 }).steps;
     expect(coarse.map(({ displacementClass }) => displacementClass)).toEqual([undefined, 0.5, 0.5]);
     expect(coarse[0]!.limitedBy).toBe('resolution');

@@ -2,7 +2,8 @@ import { mkdtempSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { analyseTension, exportCsv, type TensionOptions } from '../../src/index.js';
+import { analyseBending, analyseTension, exportCsv, rectangular, type BendingOptions, type TensionOptions } from '../../src/index.js';
+import { simulateBending } from '../../src/simulate/index.js';
 import { renderHtml, summarise } from '../../src/report/index.js';
 import { command } from '../support/command.js';
 import { caseT1, COMPLIANCE, roundPiece } from '../support/records.js';
@@ -25,6 +26,23 @@ describe('u of slope and E takes the frame for exact', () => {
     expect(marked({ frameCompliance: stated })).toEqual([]);
     expect(marked({ frameCompliance: COMPLIANCE, uncertainty: { force, frameCompliance: 0.03 } })).toEqual([]);
     expect(marked({})).toEqual([]);
+  });
+
+  test('by the frame alone: what indents at supports and noses is no frame', () => {
+    const piece = { section: rectangular({ width: 20, thickness: 6 }), setup: { points: 3, span: 120 } } as const;
+    const { record } = simulateBending({
+      material: { modulus: 206_000, yieldStress: 400 },
+      piece,
+      frame: { compliance: 2e-5 },
+      logger: { forceNoise: 2, motionNoise: 2e-4 },
+      seed: 1,
+    });
+    const bent = (options: BendingOptions) =>
+      summarise(analyseBending(record, piece, options)).some(({ leftOut }) => leftOut !== undefined);
+    const indentation = { constant: 1e-7, relativeStandardUncertainty: 0.05 };
+    expect(bent({ frameCompliance: 2e-5 })).toBe(true);
+    expect(bent({ frameCompliance: 2e-5, indentationCompliance: indentation })).toBe(true);
+    expect(bent({ indentationCompliance: 2e-5 })).toBe(false);
   });
 
   test('on the page and in the terminal', async () => {

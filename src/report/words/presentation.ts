@@ -124,7 +124,7 @@ export function presentation(from: string, { language = english, units = 'SI', a
       return values.map((value) => (value === undefined ? undefined : digits(value.toFixed(decimals))));
     },
     labelled: (label, text) => say('{label}: {text}', { label, text }),
-    listed: (texts) => texts.reduce((all, next) => say('{all}; {next}', { all, next })),
+    listed: (texts) => (texts.length === 0 ? '' : texts.reduce((all, next) => say('{all}; {next}', { all, next }))),
     freedom: (degrees) => (degrees === undefined || degrees > ENDLESS ? '∞' : number(degrees, 2)),
     value: (value, metric, figures) => {
       const shown = unit(metric);
