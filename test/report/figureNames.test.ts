@@ -30,7 +30,7 @@ test('a limit of the strain rate is named, and holds to yield or from it on', ()
   expect(dashed!.data.values.map(({ y }) => y)).toEqual([1e3 * upToProof, 1e3 * upToProof]);
   // the figure knows the time as closely as its rates stand
   const [first, second] = result.rates!.time;
-  expect(Math.abs((dashed!.data.values[1]!.x) - yields)).toBeLessThanOrEqual(second! - first!);
+  expect(Math.abs(dashed!.data.values[1]!.x - yields)).toBeLessThanOrEqual(second! - first!);
   expect(namesOf(figure).map(({ text }) => text)).toEqual(['limit up to the proof strength']);
 });
 
