@@ -35,7 +35,10 @@ export interface SummaryRow {
   readonly step: number;
   /** Standard uncertainty in that unit, where it is known. */
   readonly standardUncertainty?: number | undefined;
-  /** Expanded uncertainty U = k u in that unit, where u is known. */
+  /**
+   * Expanded uncertainty U = k u of the unrounded `value` in that unit, where u is known. The column U of a report is that of the value as it is printed,
+   * k √(u² + s²/12) with the step s of the rounding.
+   */
   readonly expandedUncertainty?: number | undefined;
   /** Coverage factor k: by the degrees of freedom of the budget, else 2. */
   readonly coverageFactor?: number | undefined;
