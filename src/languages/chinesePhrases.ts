@@ -369,6 +369,7 @@ export const chinesePhrases: Readonly<Record<SpokenPhrase, string>> = {
   'Strain rate': '应变速率',
   'Strain rate over time': '应变速率-时间曲线',
   'limit up to the proof strength': '规定塑性延伸强度之前的上限',
+  'limit to the end of yield': '屈服结束之前的上限',
   'limit after yield': '屈服之后的上限',
   'Local strain rates up to {rate} per second.': '局部应变速率最高为每秒 {rate}。',
   'Rm at Agt': 'Rm（Agt 处）',
