@@ -344,7 +344,7 @@ export const chinesePhrases: Readonly<Record<SpokenPhrase, string>> = {
   'True stress against true strain, with the flow curve': '真应力随真应变的变化及流动曲线',
   'flow curve, plastic strain': '流动曲线（塑性应变）',
   'with friction, total strain': '含摩擦（总应变）',
-  law: '定律',
+  law: '硬化模型',
   'Strain e': '应变 e',
   'Stress R': '应力 R',
   window: '窗口',
