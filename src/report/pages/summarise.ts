@@ -1,4 +1,5 @@
 import { requireOneOf, requireOptions } from '../../base/index.js';
+import { takesPower } from '../../languages/index.js';
 import type { CurveResult, TestResult } from '../../methods/index.js';
 import { powerOfTen, stepOfFigures } from '../../numeric/index.js';
 import { roundingStep, roundResult, type HalfRule, type RoundedValue, type RoundingRule } from '../../statistics/index.js';
@@ -50,9 +51,6 @@ export interface SummaryRow {
   readonly stamp?: string | undefined;
 }
 
-/** Values below are written with a power of ten. */
-const TINY = 1e-4;
-
 /** Largest of 1, 2 and 5 times a power of ten that is not above a step: what a step of one system becomes in another. */
 function roundStep(step: number): number {
   const power = powerOfTen(Math.floor(Math.log10(step)));
@@ -85,7 +83,7 @@ function rounded(
 
 /** Digits of a rounded value; those of a tiny one with a power of ten. */
 const textOf = ({ text, rounded: value }: RoundedValue, { digits }: Presentation): string =>
-  digits(value !== 0 && Math.abs(value) < TINY ? value.toExponential() : text);
+  digits(takesPower(value) ? value.toExponential() : text);
 
 /**
  * The results of a test as rows of a table, rounded by the standard, each with its source.
