@@ -207,6 +207,7 @@ export const frenchPhrases: Readonly<Record<SpokenPhrase, string>> = {
   'Strain rate': 'Vitesse de déformation',
   'Strain rate over time': 'Vitesse de déformation en fonction du temps',
   'limit up to the proof strength': 'limite jusqu’à la limite conventionnelle d’élasticité',
+  'limit to the end of yield': 'limite jusqu’à la fin de l’écoulement',
   'limit after yield': 'limite après l’écoulement',
   'Local strain rates up to {rate} per second.': 'Vitesses de déformation locales jusqu’à {rate} par seconde.',
   'Rm at Agt': 'Rm à Agt',

@@ -369,6 +369,7 @@ export const spanishPhrases: Readonly<Record<SpokenPhrase, string>> = {
   'Strain rate': 'Velocidad de deformación',
   'Strain rate over time': 'Velocidad de deformación en función del tiempo',
   'limit up to the proof strength': 'valor máximo hasta el límite elástico convencional',
+  'limit to the end of yield': 'valor máximo hasta el final de la cedencia',
   'limit after yield': 'valor máximo tras la cedencia',
   'Local strain rates up to {rate} per second.': 'Velocidades de deformación locales hasta {rate} por segundo.',
   'Rm at Agt': 'Rm en Agt',

@@ -9,7 +9,7 @@ import {
   type BlockExtremes,
 } from '../../numeric/index.js';
 import { findBulges } from './bulges.js';
-import { goesOn, type Course, type Known } from './course.js';
+import { motionGoesOn, type ForceAndMotion, type SearchLimits } from './disturbanceSearch.js';
 import { LONGEST_AWAY, type Spike } from './spikes.js';
 
 /** @internal A rise is none of the piece where it is steeper than so many times its elastic line with the frame, over the motion beside it as well. */
@@ -44,14 +44,18 @@ const range = (column: Float64Array, from: number, to: number): number => {
 };
 
 /** From a rise that is none of the piece: sample before it leaves, and where its fall has stopped near the level that it left. */
-function bulge({ force, motion }: Course, { stiffness, least, close }: Known, rise: number): [number, number] | undefined {
+function bulge(
+  { force, motion }: ForceAndMotion,
+  { stiffness, leastHeight, forceDoubt }: SearchLimits,
+  rise: number,
+): [number, number] | undefined {
   const n = force.length;
   const beyond = (i: number): number => force[i]! - stiffness * motion[i]!;
   // what the piece bears less its elastic part never rises: the foot is where it is lowest
   let lowest = Infinity;
   for (let i = Math.max(0, rise - LONGEST_AWAY); i <= rise; i += 1) lowest = Math.min(lowest, beyond(i));
   let foot = rise;
-  while (beyond(foot) > lowest + close) foot -= 1;
+  while (beyond(foot) > lowest + forceDoubt) foot -= 1;
   const level = beyond(foot);
   let peak = rise;
   for (let i = rise; i < Math.min(n, foot + LONGEST_AWAY); i += 1) {
@@ -59,33 +63,33 @@ function bulge({ force, motion }: Course, { stiffness, least, close }: Known, ri
     else if (beyond(i) - level < FALLS * (beyond(peak) - level)) break;
   }
   const height = beyond(peak) - level;
-  if (height < least) return undefined;
+  if (height < leastHeight) return undefined;
   for (let i = peak + 1; i < Math.min(n, foot + LONGEST_AWAY + 2); i += 1) {
-    if (beyond(i) > level + close) continue;
+    if (beyond(i) > level + forceDoubt) continue;
     const ahead = Math.min(n - 1, i + Math.max(BESIDE, Math.ceil(LONGER * (i - foot))));
     let valley = i;
     for (let j = i; j <= ahead; j += 1) if (force[j]! < force[valley]!) valley = j;
-    if (force[i]! - force[valley]! > STOPPED * height + close) continue;
+    if (force[i]! - force[valley]! > STOPPED * height + forceDoubt) continue;
     let back = i;
-    while (force[back]! > force[valley]! + close / 2) back += 1;
+    while (force[back]! > force[valley]! + forceDoubt / 2) back += 1;
     return [foot, back];
   }
   return undefined;
 }
 
 /** What a rise that is none of the piece belongs to, if the force comes back. */
-function disturbanceAt(course: Course, known: Known, rise: number): Spike | undefined {
-  const found = bulge(course, known, rise);
+function disturbanceAt(samples: ForceAndMotion, limits: SearchLimits, rise: number): Spike | undefined {
+  const found = bulge(samples, limits, rise);
   if (!found) return undefined;
   const [foot, back] = found;
-  const { force } = course;
+  const { force } = samples;
   let [height, highest] = [0, force[foot]!];
   for (let i = foot + 1; i < back; i += 1) {
     height = Math.max(height, force[i]! - force[foot]! - ((force[back]! - force[foot]!) * (i - foot)) / (back - foot));
     highest = Math.max(highest, force[i]!);
   }
   const returns = highest - force[back]! >= FALLS * height && force[back]! >= force[foot]! - CLOSE * height;
-  return height >= known.least && returns && goesOn(course, known, found, height)
+  return height >= limits.leastHeight && returns && motionGoesOn(samples, limits, found, height)
     ? { range: [foot + 1, back - 1], height, bulges: true }
     : undefined;
 }
@@ -97,12 +101,12 @@ const turned = (column: Float64Array): Float64Array =>
     .map((value) => -value);
 
 /** Backwards and upside down: there a dip that comes back too steeply is a bulge. */
-const turnedCourse = ({ force, motion }: Course): Course => ({ force: turned(force), motion: turned(motion) });
+const turnedSamples = ({ force, motion }: ForceAndMotion): ForceAndMotion => ({ force: turned(force), motion: turned(motion) });
 
-/** A bulge of the turned course, as the dip that it is. */
-function dipAt(backwards: Course, known: Known, rise: number): Spike | undefined {
+/** A bulge of the turned samples, as the dip that it is. */
+function dipAt(backwards: ForceAndMotion, limits: SearchLimits, rise: number): Spike | undefined {
   const last = backwards.force.length - 1;
-  const found = disturbanceAt(backwards, known, last - rise);
+  const found = disturbanceAt(backwards, limits, last - rise);
   return found && { ...found, range: [last - found.range[1], last - found.range[0]] };
 }
 
@@ -114,15 +118,22 @@ function dipAt(backwards: Course, known: Known, rise: number): Spike | undefined
 export function findDisturbances(force: Float64Array, motion: Float64Array, stiffness: number, blocks: BlockExtremes): Spike[] {
   const highest = force[highestSample(force, blocks)]!;
   const end = soundLength(motion);
-  const course = { force: force.subarray(0, end), motion: motion.subarray(0, end) };
+  const samples = { force: force.subarray(0, end), motion: motion.subarray(0, end) };
   // most records have no use for either
-  let known: Known | undefined;
-  let backwards: Course | undefined;
-  const about = (): Known => {
+  let limits: SearchLimits | undefined;
+  let backwards: ForceAndMotion | undefined;
+  const about = (): SearchLimits => {
     const noise = Math.hypot(noiseLevel(force), stiffness * noiseLevel(motion, 0, end));
     const step = resolution(motion.subarray(0, end));
     const doubt = Math.max(SHARE * highest, DEVIATIONS * noise, STEPS * resolution(force), STEPS * stiffness * step);
-    return { highest, stiffness, noise, least: doubt, close: BACK * noise + resolution(force), still: (BACK * noise) / stiffness + step };
+    return {
+      highestForce: highest,
+      stiffness,
+      noise,
+      leastHeight: doubt,
+      forceDoubt: BACK * noise + resolution(force),
+      motionDoubt: (BACK * noise) / stiffness + step,
+    };
   };
   const found: Spike[] = [];
   const isSteep = (i: number, scale: number): boolean => {
@@ -133,10 +144,10 @@ export function findDisturbances(force: Float64Array, motion: Float64Array, stif
   const [begun, ended] = [new Set<number>(), new Set<number>()];
   const lookAt = (first: number, last: number): void => {
     if (found.some(({ range }) => range[0] <= last && first <= range[1] + 1)) return;
-    known ??= about();
-    if (force[last]! - force[first]! <= STEEPER * stiffness * range(motion, first - BESIDE, last + BESIDE) + known.least) return;
-    let one = begun.has(first) ? undefined : disturbanceAt(course, known, first);
-    if (!one && !ended.has(last)) one = dipAt((backwards ??= turnedCourse(course)), known, last);
+    limits ??= about();
+    if (force[last]! - force[first]! <= STEEPER * stiffness * range(motion, first - BESIDE, last + BESIDE) + limits.leastHeight) return;
+    let one = begun.has(first) ? undefined : disturbanceAt(samples, limits, first);
+    if (!one && !ended.has(last)) one = dipAt((backwards ??= turnedSamples(samples)), limits, last);
     begun.add(first);
     ended.add(last);
     if (one && Math.min(force[one.range[0] - 1]!, force[one.range[1] + 1]!) >= LOADED * highest) found.push(one);
@@ -155,8 +166,8 @@ export function findDisturbances(force: Float64Array, motion: Float64Array, stif
   const loaded = firstReaching(force, LOADED * highest, 0, end, blocks);
   const fallen = firstFall(force, SHARE * highest, loaded, end, blocks);
   if (fallen < end) {
-    known ??= about();
-    found.push(...findBulges(course, known, Math.max(loaded, fallen - 4 * LONGEST_AWAY), end, blocks).filter((one) => !overlaps(one)));
+    limits ??= about();
+    found.push(...findBulges(samples, limits, Math.max(loaded, fallen - 4 * LONGEST_AWAY), end, blocks).filter((one) => !overlaps(one)));
   }
   return found.length > MOST ? [] : found;
 }
