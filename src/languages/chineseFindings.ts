@@ -230,6 +230,10 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: '平行长度 {length} mm 小于该截面和原始标距所要求的最小值 {least} mm。',
     remedy: '平行长度应不小于该值。',
   },
+  'extensometer-length-unsuited': {
+    message: '引伸计标距 {length} mm 不在 {least} 至 {most} mm 之间（原始标距的一半至平行长度的十分之九）。',
+    remedy: '采用该范围内的标距；对最大力时及之后的延伸，标距应接近原始标距。',
+  },
   'section-small': {
     message: '{dimension}为 {value} mm，小于 {limit} mm：应采用标准的另一附录。',
     remedy: '按薄板或线材的附录执行。',

@@ -230,6 +230,10 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'La longueur calibrée, {length} mm, est inférieure au minimum de {least} mm pour cette section et cette longueur entre repères.',
     remedy: 'Donner au moins cette longueur à la partie calibrée.',
   },
+  'extensometer-length-unsuited': {
+    message: 'Une base d’extensomètre de {length} mm n’est pas comprise entre {least} et {most} mm, la moitié de la longueur entre repères et neuf dixièmes de la longueur calibrée.',
+    remedy: 'Prendre une base dans cet intervalle ; pour les extensions à la force maximale et au-delà, une base proche de la longueur entre repères.',
+  },
   'section-small': {
     message: 'La dimension {dimension} = {value} mm est inférieure à {limit} mm : une autre annexe de la norme s’applique.',
     remedy: 'Suivre l’annexe relative aux produits minces ou aux fils.',

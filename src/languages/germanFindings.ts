@@ -230,6 +230,10 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Die Versuchslänge {length} mm ist kürzer als die Mindestlänge {least} mm für diesen Querschnitt und diese Anfangsmesslänge.',
     remedy: 'Die Versuchslänge mindestens so lang ausführen.',
   },
+  'extensometer-length-unsuited': {
+    message: 'Eine Extensometer-Messlänge von {length} mm liegt nicht zwischen {least} und {most} mm, der halben Anfangsmesslänge und neun Zehnteln der Versuchslänge.',
+    remedy: 'Eine Messlänge in diesem Bereich wählen; für Dehnungen bei und nach der Höchstkraft etwa die Anfangsmesslänge.',
+  },
   'section-small': {
     message: 'Das Maß {dimension} = {value} mm liegt unter {limit} mm: Es gilt ein anderer Anhang der Norm.',
     remedy: 'Den Anhang für dünne Erzeugnisse oder für Draht anwenden.',

@@ -230,6 +230,10 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'La longitud calibrada de {length} mm es menor que la mínima de {least} mm para esta sección y esta longitud inicial entre marcas.',
     remedy: 'Dar a la longitud calibrada al menos ese valor.',
   },
+  'extensometer-length-unsuited': {
+    message: 'Una base del extensómetro de {length} mm no está entre {least} y {most} mm, la mitad de la longitud inicial entre marcas y nueve décimos de la longitud calibrada.',
+    remedy: 'Tomar una base dentro de ese intervalo; para las extensiones en la fuerza máxima y después, una cercana a la longitud inicial entre marcas.',
+  },
   'section-small': {
     message: 'La dimensión de la sección ({dimension}) de {value} mm es menor que {limit} mm: se aplica otro anexo de la norma.',
     remedy: 'Seguir el anexo de productos delgados o de alambres.',
