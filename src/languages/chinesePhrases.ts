@@ -692,7 +692,7 @@ export const chinesePhrases: Readonly<Record<SpokenPhrase, string>> = {
   'ASTM E6, proportional limit; common practice': 'ASTM E6，比例极限；通常做法',
   'ISO 6892-1:2019, percentage yield point extension': 'ISO 6892-1:2019，屈服点延伸率',
   'ISO 6892-1:2019, slope of the elastic part of the curve': 'ISO 6892-1:2019，曲线弹性部分的斜率',
-  'ISO 6892-1:2019, Annex G, modulus of elasticity': 'ISO 6892-1:2019 附录 G，弹性模量',
+  "ASTM E111, Young's modulus": 'ASTM E111，杨氏模量',
   'ISO 6892-1:2019, upper yield strength': 'ISO 6892-1:2019，上屈服强度',
   'ISO 6892-1:2019, lower yield strength': 'ISO 6892-1:2019，下屈服强度',
   'ISO 6892-1:2019, proof strength, plastic extension': 'ISO 6892-1:2019，规定塑性延伸强度',

@@ -692,7 +692,7 @@ export const frenchPhrases: Readonly<Record<SpokenPhrase, string>> = {
   'ASTM E6, proportional limit; common practice': 'ASTM E6, limite de proportionnalité ; pratique courante',
   'ISO 6892-1:2019, percentage yield point extension': 'ISO 6892-1:2019, extension au palier d’écoulement',
   'ISO 6892-1:2019, slope of the elastic part of the curve': 'ISO 6892-1:2019, pente de la partie élastique de la courbe',
-  'ISO 6892-1:2019, Annex G, modulus of elasticity': 'ISO 6892-1:2019, annexe G, module d’élasticité',
+  "ASTM E111, Young's modulus": 'ASTM E111, module de Young',
   'ISO 6892-1:2019, upper yield strength': 'ISO 6892-1:2019, limite supérieure d’écoulement',
   'ISO 6892-1:2019, lower yield strength': 'ISO 6892-1:2019, limite inférieure d’écoulement',
   'ISO 6892-1:2019, proof strength, plastic extension': 'ISO 6892-1:2019, limite conventionnelle d’élasticité, extension plastique',

@@ -692,7 +692,7 @@ export const germanPhrases: Readonly<Record<SpokenPhrase, string>> = {
   'ASTM E6, proportional limit; common practice': 'ASTM E6, Proportionalitätsgrenze; übliche Praxis',
   'ISO 6892-1:2019, percentage yield point extension': 'ISO 6892-1:2019, Streckgrenzen-Extension',
   'ISO 6892-1:2019, slope of the elastic part of the curve': 'ISO 6892-1:2019, Steigung des elastischen Bereichs der Kurve',
-  'ISO 6892-1:2019, Annex G, modulus of elasticity': 'ISO 6892-1:2019, Anhang G, Elastizitätsmodul',
+  "ASTM E111, Young's modulus": 'ASTM E111, Elastizitätsmodul',
   'ISO 6892-1:2019, upper yield strength': 'ISO 6892-1:2019, obere Streckgrenze',
   'ISO 6892-1:2019, lower yield strength': 'ISO 6892-1:2019, untere Streckgrenze',
   'ISO 6892-1:2019, proof strength, plastic extension': 'ISO 6892-1:2019, Dehngrenze bei plastischer Extension',

@@ -692,7 +692,7 @@ export const spanishPhrases: Readonly<Record<SpokenPhrase, string>> = {
   'ASTM E6, proportional limit; common practice': 'ASTM E6, límite de proporcionalidad; práctica habitual',
   'ISO 6892-1:2019, percentage yield point extension': 'ISO 6892-1:2019, extensión porcentual de cedencia',
   'ISO 6892-1:2019, slope of the elastic part of the curve': 'ISO 6892-1:2019, pendiente del tramo elástico de la curva',
-  'ISO 6892-1:2019, Annex G, modulus of elasticity': 'ISO 6892-1:2019, anexo G, módulo de elasticidad',
+  "ASTM E111, Young's modulus": 'ASTM E111, módulo de Young',
   'ISO 6892-1:2019, upper yield strength': 'ISO 6892-1:2019, límite superior de cedencia',
   'ISO 6892-1:2019, lower yield strength': 'ISO 6892-1:2019, límite inferior de cedencia',
   'ISO 6892-1:2019, proof strength, plastic extension': 'ISO 6892-1:2019, límite elástico convencional, extensión plástica',
