@@ -37,6 +37,11 @@ export const recordEntries = {
     message: 'The force falls to {lowest} N and rises to {highest} N only: pull is probably counted as negative.',
     remedy: 'Turn the sign of the force (`reverseSign`), and check the wiring or the convention of the logger.',
   },
+  'channels-exchanged': {
+    severity: 'fault', about: 'record',
+    message: 'The travel falls away at sample {sample}, from {highest} mm at its highest, while the force stays at {force} N: force and travel are probably exchanged.',
+    remedy: 'Name the columns when reading the file (`columns`), and check the plugs of the logger.',
+  },
   'motion-sign-reversed': {
     severity: 'fault', about: 'record',
     message: 'The {column} goes from {first} to {last} {unit} while the force rises: its sign is the other way.',

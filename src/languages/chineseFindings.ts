@@ -32,6 +32,10 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: '力下降到 {lowest} N，而最高只上升到 {highest} N：拉力很可能被记为负值。',
     remedy: '将力的符号反转（`reverseSign`），并检查接线或记录仪的符号约定。',
   },
+  'channels-exchanged': {
+    message: '位移在第 {sample} 个采样点从最大 {highest} mm 骤降，而力保持在 {force} N：力与位移两列可能对调。',
+    remedy: '读取文件时指定各列（`columns`），并检查记录仪的插头。',
+  },
   'motion-sign-reversed': {
     message: '力上升时，{column}通道从 {first} 变到 {last} {unit}：其符号相反。',
     remedy: '将其符号反转（`reverseSign`），并检查记录仪的符号约定。',

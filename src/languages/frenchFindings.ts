@@ -32,6 +32,10 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'La force descend à {lowest} N et ne monte qu’à {highest} N : la traction est probablement comptée négativement.',
     remedy: 'Inverser le signe de la force (`reverseSign`) et vérifier le câblage ou la convention de l’enregistreur.',
   },
+  'channels-exchanged': {
+    message: 'Le déplacement tombe au point {sample}, de {highest} mm au plus, tandis que la force reste à {force} N : force et déplacement sont probablement intervertis.',
+    remedy: 'Nommer les colonnes à la lecture du fichier (`columns`), et vérifier les fiches de l’enregistreur.',
+  },
   'motion-sign-reversed': {
     message: 'Signal {column} : il va de {first} à {last} {unit} alors que la force augmente ; son signe est inversé.',
     remedy: 'Inverser son signe (`reverseSign`) et vérifier la convention de l’enregistreur.',

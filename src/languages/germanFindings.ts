@@ -32,6 +32,10 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Die Kraft fällt bis {lowest} N und steigt nur bis {highest} N: Zug wird vermutlich negativ gezählt.',
     remedy: 'Das Vorzeichen der Kraft umkehren (`reverseSign`) und die Verdrahtung oder die Vorzeichenregel des Datenloggers prüfen.',
   },
+  'channels-exchanged': {
+    message: 'Der Weg fällt bei Messpunkt {sample} ab, von höchstens {highest} mm, während die Kraft bei {force} N bleibt: Kraft und Weg sind wahrscheinlich vertauscht.',
+    remedy: 'Beim Einlesen die Spalten nennen (`columns`) und die Stecker des Messgeräts prüfen.',
+  },
   'motion-sign-reversed': {
     message: 'Signal {column}: Es läuft von {first} nach {last} {unit}, während die Kraft steigt; das Vorzeichen ist umgekehrt.',
     remedy: 'Das Vorzeichen umkehren (`reverseSign`) und die Vorzeichenregel des Datenloggers prüfen.',

@@ -32,6 +32,10 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'La fuerza baja hasta {lowest} N y solo sube hasta {highest} N: es probable que la tracción se cuente como negativa.',
     remedy: 'Invertir el signo de la fuerza (`reverseSign`) y comprobar el cableado o el criterio de signos del registrador.',
   },
+  'channels-exchanged': {
+    message: 'El desplazamiento cae en la muestra {sample}, desde {highest} mm como máximo, mientras la fuerza sigue en {force} N: es probable que fuerza y desplazamiento estén intercambiados.',
+    remedy: 'Indicar las columnas al leer el archivo (`columns`) y revisar los conectores del registrador.',
+  },
   'motion-sign-reversed': {
     message: 'El canal de {column} va de {first} a {last} {unit} mientras la fuerza sube: su signo está invertido.',
     remedy: 'Invertir su signo (`reverseSign`) y comprobar el criterio de signos del registrador.',

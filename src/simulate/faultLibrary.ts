@@ -259,6 +259,10 @@ export const faultLibrary: readonly Fault[] = [
     record: changed(sound(seed), { travel: (x) => 25 - x }),
     parameters: { factor: -1 },
   })),
+  fault('plugs exchanged', "The force and the travel are logged in each other's place.", 'channels-exchanged', (seed) => {
+    const { force, travel, time } = sound(seed);
+    return { record: { force: travel!.map((x) => 1000 * x), travel: force.map((F) => F / 1000), time }, parameters: { factor: 1000 } };
+  }),
   fault('kilonewton for newton', 'The force is in kN where N was expected.', 'force-looks-like-kilonewton', (seed) => ({
     record: changed(sound(seed), { force: (F) => F / 1000 }),
     parameters: { factor: 0.001 },

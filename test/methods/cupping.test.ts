@@ -53,6 +53,21 @@ describe('analyseCupping', () => {
     expect(doubt.values['doubt']).toBeGreaterThanOrEqual(Math.abs(blanks[0]!.contact - 1) - 0.001);
   });
 
+  test('the doubt of the contacts stays in the uncertainty of the mean, however many blanks there are', () => {
+    const of = (blanks: number) =>
+      analyseCupping(Array<ReturnType<typeof risingBy>>(blanks).fill(risingBy(2)), sheet, { frameCompliance: 0 });
+    // equal blanks scatter not at all: what is left is a rectangle whose half width the finding says
+    for (const blanks of [2, 5]) {
+      const { cuppingIndex, findings } = of(blanks);
+      const { doubt } = findings.find(({ code }) => code === 'cupping-contact-uncertain')!.values;
+      expect(cuppingIndex!.standardUncertainty).toBeCloseTo(Number(doubt) / Math.sqrt(3), 9);
+      // 10 mm from 1 mm on is the truth
+      expect(Math.abs(cuppingIndex!.value - 10)).toBeLessThan(2 * cuppingIndex!.standardUncertainty!);
+    }
+    // of one blank the scatter is not known
+    expect(of(1).cuppingIndex!.standardUncertainty).toBeUndefined();
+  });
+
   test('blanks that lie apart are a doubt about their mean', () => {
     const depths = (...scales: number[]) =>
       analyseCupping(

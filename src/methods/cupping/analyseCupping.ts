@@ -83,7 +83,7 @@ function requireBlanks(from: string, records: ForceColumns | readonly ForceColum
  * @remarks
  * The ball touches where the first rise of the force, extrapolated, meets zero: the middle of what a line and a power of the way say, and a finding where they differ by more than 0.1 mm. The crack is where the force begins to fall away after its
  * maximum, by 5 % at least; a fall over more than 0.3 mm of depth is no moment, and a finding says so. Depth counts without the frame where its compliance is given and leaves a way for the sheet. A quantity that a record cannot support is
- * absent.
+ * absent. The uncertainty of the mean is that of its scatter and, the same way in all blanks, of the contact: half of what line and power differ by, over √3.
  *
  * @param record - `force` [N] and `travel` [mm], with `time` [s] where it was logged; of one blank, or a list of one for each.
  * @param sheet - Thickness and width of the blank [mm].
@@ -127,6 +127,8 @@ export function analyseCupping(
   const blanks = all.map(({ blank }) => blank);
   const depths = blanks.flatMap(({ depth }) => (depth ? [depth.value] : []));
   const mean = meanOf(depths);
+  // sheets of one kind rise alike, so all contacts are off the same way; anywhere within is as likely
+  const contactDoubt = meanOf(all.map((one) => one.contactDoubt))!.mean / Math.sqrt(3);
   return {
     method: 'cupping',
     test,
@@ -143,7 +145,7 @@ export function analyseCupping(
             mean.mean,
             'mm',
             `${ISO}, cupping index`,
-            mean.uncertainty,
+            mean.uncertainty === undefined ? undefined : Math.hypot(mean.uncertainty, contactDoubt),
           ),
         }
       : {}),

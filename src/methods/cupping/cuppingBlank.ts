@@ -12,13 +12,13 @@ const READING = 0.1;
 /** A crack whose fall takes a longer way than this is no moment [mm]. */
 const GRADUAL = 0.3;
 
-/** @internal One blank: its cup, and what stands in doubt. */
+/** @internal One blank: its cup, what stands in doubt, and the half of the travel within which the ball touched [mm]. */
 export function cuppingBlank(
   record: ForceRecord,
   frame: FrameMotion | undefined,
   fall: number,
   number: number,
-): { blank: CuppingBlank; findings: Finding[] } {
+): { blank: CuppingBlank; findings: Finding[]; contactDoubt: number } {
   const { force } = record;
   const travel = frame ? travelWithoutFrame(record.travel!, force, frame) : record.travel!;
   const { contact, between, highest, crack } = cupDepth(force, travel, fall);
@@ -27,10 +27,9 @@ export function cuppingBlank(
   const step = resolution(record.travel!);
   if (step > READING * (1 + 1e-9)) findings.push(finding('cupping-displacement-coarse', { number, step }, { field: 'cuppingIndex' }));
   const [earliest, latest] = between;
-  if (latest - earliest > READING)
-    findings.push(
-      finding('cupping-contact-uncertain', { number, earliest, latest, doubt: (latest - earliest) / 2 }, { field: 'cuppingIndex' }),
-    );
+  const contactDoubt = (latest - earliest) / 2;
+  if (2 * contactDoubt > READING)
+    findings.push(finding('cupping-contact-uncertain', { number, earliest, latest, doubt: contactDoubt }, { field: 'cuppingIndex' }));
   const way = crack ? depths[crack.fallen]! - depths[crack.begins]! : 0;
   if (!crack) findings.push(finding('cupping-crack-not-recorded', { number, share: 100 * fall }, { field: 'cuppingIndex' }));
   else if (way > GRADUAL)
@@ -47,5 +46,5 @@ export function cuppingBlank(
     depths,
     record,
   };
-  return { blank, findings };
+  return { blank, findings, contactDoubt };
 }

@@ -11,6 +11,7 @@ import {
 import { maximumIndex, noiseLevel, resolution, type BlockExtremes } from '../../numeric/index.js';
 import { channelFindings, spikeFindings } from './channelFindings.js';
 import { clockFindings, GAP } from '../survey/clock.js';
+import { exchangedChannels } from './exchangedChannels.js';
 import { excursionsOf, type Excursions } from './excursions.js';
 import type { Pause } from './pauseSearch.js';
 import { endExtensometer, type ExtensometerEnd } from './extensometerEnd.js';
@@ -126,6 +127,8 @@ export function checkRecordKernel(record: TensionRecord, thresholds: RecordThres
   if (flat || !outline)
     return [...signs, finding('force-does-not-rise', { first: force[0]!, highest }, { field: 'maximumForce' }), ...ofClock];
   if (signs.length > 0) return [...ofClock, ...signs];
+  const exchanged = exchangedChannels(record);
+  if (exchanged.length > 0) return [...ofClock, ...exchanged];
   // an analysis that found the excursions of a test knows that it is one
   const several = known?.excursions ? [] : severalTests(force, time);
   if (several.length > 0) return [...ofClock, ...several];
