@@ -27,6 +27,11 @@ export const uncertaintyEntries = {
     message: 'The standard uncertainty of {input} is {share} % of its value.',
     remedy: 'See whether per cent or another unit was meant: relative uncertainties are fractions (0.005 is 0.5 %), lengths are in mm.',
   },
+  'zero-uncertainty-large': {
+    severity: 'caution', about: 'method',
+    message: 'The standard uncertainty of the zero of the force is {share} % of the highest force.',
+    remedy: 'See whether another unit was meant: it is in N, and no share of the force.',
+  },
   'uncertainty-not-determined': {
     severity: 'caution', about: 'method',
     message: 'No uncertainty is stated for {symbols}: with {input} changed by however small a share of its uncertainty, the test gives no value.',

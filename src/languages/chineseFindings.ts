@@ -990,6 +990,10 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: '“{input}”的标准不确定度为其值的 {share} %。',
     remedy: '查看是否本意为百分数或其他单位：相对不确定度为小数（0.005 即 0.5 %），长度以 mm 计。',
   },
+  'zero-uncertainty-large': {
+    message: '力的零点的标准不确定度为最大力的 {share} %。',
+    remedy: '查看是否本意为其他单位：其单位为 N，不是力的份额。',
+  },
   'uncertainty-not-determined': {
     message: '未给出 {symbols} 的不确定度：无论“{input}”改变其不确定度的多小一部分，试验都得不到值。',
     remedy: '给出该量较小的不确定度，或运行蒙特卡洛法并给出其区间和没有得到该值的模拟次数。',

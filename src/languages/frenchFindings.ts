@@ -990,6 +990,10 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Grandeur d’entrée {input} : son incertitude-type est de {share} % de sa valeur.',
     remedy: 'Voir si l’on voulait dire des pour cent ou une autre unité : les incertitudes relatives sont des fractions (0,005 pour 0,5 %), les longueurs sont en mm.',
   },
+  'zero-uncertainty-large': {
+    message: 'L’incertitude-type du zéro de la force est de {share} % de la force la plus grande.',
+    remedy: 'Voir si l’on voulait dire une autre unité : elle est en N, et non une part de la force.',
+  },
   'uncertainty-not-determined': {
     message: 'Aucune incertitude n’est donnée pour {symbols} : si la grandeur d’entrée {input} change d’une part si petite soit-elle de son incertitude, l’essai ne donne pas de valeur.',
     remedy: 'Indiquer une incertitude plus petite de cette grandeur, ou faire une simulation de Monte-Carlo et donner son intervalle avec les tirages qui ont échoué.',

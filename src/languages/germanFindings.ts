@@ -990,6 +990,10 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Eingangsgröße {input}: Ihre Standardunsicherheit beträgt {share} % ihres Wertes.',
     remedy: 'Prüfen, ob Prozent oder eine andere Einheit gemeint war: Relative Unsicherheiten sind Bruchteile (0,005 sind 0,5 %), Längen sind in mm.',
   },
+  'zero-uncertainty-large': {
+    message: 'Die Standardunsicherheit des Nullpunkts der Kraft beträgt {share} % der größten Kraft.',
+    remedy: 'Prüfen, ob eine andere Einheit gemeint war: Sie ist in N, kein Anteil der Kraft.',
+  },
   'uncertainty-not-determined': {
     message: 'Keine Unsicherheit angegeben für {symbols}: Wird die Eingangsgröße {input} um einen noch so kleinen Teil ihrer Unsicherheit geändert, so liefert der Versuch keinen Wert.',
     remedy: 'Eine kleinere Unsicherheit dieser Größe angeben, oder eine Monte-Carlo-Simulation rechnen und deren Intervall mit den misslungenen Durchläufen angeben.',

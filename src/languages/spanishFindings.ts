@@ -990,6 +990,10 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'La incertidumbre típica de «{input}» es el {share} % de su valor.',
     remedy: 'Ver si se quiso decir por ciento u otra unidad: las incertidumbres relativas son fracciones (0,005 es 0,5 %), las longitudes van en mm.',
   },
+  'zero-uncertainty-large': {
+    message: 'La incertidumbre típica del cero de la fuerza es el {share} % de la fuerza máxima.',
+    remedy: 'Ver si se quiso decir otra unidad: va en N y no es una fracción de la fuerza.',
+  },
   'uncertainty-not-determined': {
     message: 'No se da incertidumbre de {symbols}: al cambiar «{input}» en una parte de su incertidumbre, por pequeña que sea, el ensayo no da valor.',
     remedy: 'Indicar una incertidumbre menor de esa magnitud, o hacer una simulación de Monte Carlo y dar su intervalo con las simulaciones que no dieron valor.',

@@ -48,7 +48,7 @@ export { classSources, requireForceClass } from './forceBudget.js';
 /** @internal */
 export { SURE_ERRORS, verdictOf } from './validateBudget.js';
 /** @internal */
-export { budgetOf } from './uncertaintyBudget.js';
+export { budgetOf, LARGE_DOUBT } from './uncertaintyBudget.js';
 /** @internal */
 export { existingMoments, withoutVariance } from './withoutVariance.js';
 /** @internal */

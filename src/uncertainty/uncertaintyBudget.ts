@@ -34,8 +34,8 @@ export interface BudgetOptions extends CoverageOptions {
 /** Shares of the variance from which a finding speaks: of one line, and of what the linear model leaves out. */
 const DOMINATES = 0.5;
 const NOT_LINEAR = 0.02;
-/** Share of its value from which the doubt of a scale, a length or an area is probably per cent or another unit (common practice). */
-const LARGE = 0.1;
+/** @internal Share of its value from which the doubt of a scale, a length or an area is probably per cent or another unit (common practice). */
+export const LARGE_DOUBT = 0.1;
 /** Effective degrees of freedom below which a factor of 2 is far off. */
 const FEW = 10;
 /** A second difference below this share of the value, and of the change by one u, is rounding of a linear model: some fifty units of the last digit. */
@@ -174,7 +174,7 @@ export function budgetOf(
   const { symbol = 'the result', unit } = options;
 
   const findings: Finding[] = inputs
-    .filter((one) => one.positive === true && one.standardUncertainty > LARGE * one.value)
+    .filter((one) => one.positive === true && one.standardUncertainty > LARGE_DOUBT * one.value)
     .map((one) => finding('uncertainty-large', { input: one.name, share: (100 * one.standardUncertainty) / one.value }));
   // the change by one u counts as well: even where it cancels in the sum, it was rounded
   const straight = (one: Answered): boolean =>

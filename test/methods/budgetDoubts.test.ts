@@ -39,7 +39,7 @@ describe('a doubt so large that a step of it leaves no value', () => {
     expect([...all].sort((a, b) => a - b)).toEqual(all);
   });
 
-  test('a zero of the force far beyond the force moves ReH by itself over S0', () => {
+  describe('the zero of the force', () => {
     const { record: whole } = simulateTension({
       material: { ...mild, modulus: 206_000 },
       piece: roundPiece,
@@ -47,8 +47,25 @@ describe('a doubt so large that a step of it leaves no value', () => {
       logger: { rate: 20, extensometer: true },
       seed: 3,
     });
-    const found = analyseTension(whole, roundPiece, { uncertainty: { forceZero: 50_000 } });
-    expect(lineOf(found, 'ReH', 'forceZero')!.contribution / (50_000 / AREA)).toBeCloseTo(1, 6);
+    const analyse = (forceZero: number) => analyseTension(whole, roundPiece, { uncertainty: { forceZero } });
+    const told = (forceZero: number) => analyse(forceZero).findings.filter(({ code }) => code === 'zero-uncertainty-large');
+    const highest = Math.max(...whole.force);
+
+    test('nearly as far out as the highest force moves ReH by itself over S0', () => {
+      const u = 0.95 * highest;
+      expect(lineOf(analyse(u), 'ReH', 'forceZero')!.contribution / (u / AREA)).toBeCloseTo(1, 6);
+    });
+
+    test('as large as the highest force, as one in another unit may be, is refused by its name', () => {
+      expect(refusal(() => analyse(highest))).toBe('out-of-range options.uncertainty.forceZero');
+      expect(() => analyse(50_000)).toThrow(/in N below the highest force/u);
+    });
+
+    test('above a tenth of it is told, once; below is not', () => {
+      expect(told(0.12 * highest).map(({ values }) => values['share'])).toEqual([expect.closeTo(12, 9)]);
+      expect(told(0.09 * highest)).toEqual([]);
+      expect(codes(analyseTension(whole, roundPiece, { uncertainty: {} }))).not.toContain('zero-uncertainty-large');
+    });
   });
 
   // the record ends where 0.5 % is just reached: less displacement, by however little, and it is not

@@ -15,7 +15,8 @@ const STRAIGHT = 0.1;
 /**
  * @internal How every quantity answers to an input, by what the test gives with it a step above and below its estimate. The step is one standard uncertainty. Where
  * a side then has no value, or the answer bends (a frame that takes nearly all of the motion), it is halved until that is over, since the Guide's coefficient
- * is a derivative. What leaps however small the step (a sample was chosen otherwise) keeps its first answer; what no step gives on both sides has none.
+ * is a derivative. What leaps however small the step (a sample was chosen otherwise) keeps its first answer; what no step gives on both sides has none. The bend is the
+ * least that a step tells, as over one standard uncertainty: a curve bends in every step, while a leap in a narrow one would count by the square of how narrow it is.
  */
 export function answersTo(
   { value: estimate, standardUncertainty: u }: Pick<CheckedInput, 'value' | 'standardUncertainty'>,
@@ -29,12 +30,15 @@ export function answersTo(
     const below = evaluate(estimate - share * u);
     for (const symbol of open) {
       const [a, b, c] = [above.get(symbol), below.get(symbol), centre.get(symbol)!];
-      if (a === undefined || b === undefined) continue;
+      // none, or so far out that the curve of a meeting has no stress there
+      if (a === undefined || b === undefined || !Number.isFinite(a - b)) continue;
       const [change, bend] = [(a - b) / 2, (a + b) / 2 - c];
       const nothing = NOTHING * Math.abs(c);
       const straight = Math.abs(bend) <= Math.max(STRAIGHT * Math.abs(change), nothing);
-      // both as they would be over one standard uncertainty
-      if (straight || !found.has(symbol)) found.set(symbol, { slope: change / (share * u), bend: bend / share ** 2 });
+      const before = found.get(symbol);
+      const over = bend / share ** 2;
+      const least = before && Math.abs(before.bend) < Math.abs(over) ? before.bend : over;
+      found.set(symbol, { slope: straight || !before ? change / (share * u) : before.slope, bend: least });
       if (straight) open.delete(symbol);
     }
   }

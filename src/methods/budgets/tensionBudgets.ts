@@ -3,7 +3,7 @@ import { bendDoubt } from '../../curve/index.js';
 import { motionColumn, ofPiece } from '../../record/index.js';
 import { budgetOf, requireInput, type CheckedInput, type UncertaintyBudget } from '../../uncertainty/index.js';
 import { answersTo } from './answers.js';
-import { tensionModel, type TensionChange, type TensionTask } from './tensionModel.js';
+import { tensionMeetings, tensionModel, type TensionChange, type TensionTask } from './tensionModel.js';
 import { bySymbol, NOISE, NOTHING, noiseScatter, type Values } from './noiseScatter.js';
 import { errorOfDrift, type KnownNoise } from './tensionNoise.js';
 import type { TensionBudgets } from './statedResult.js';
@@ -131,7 +131,8 @@ export function tensionBudgets(
 ): TensionBudgets {
   const model = tensionModel(task);
   const kept = keptWindow(task);
-  const evaluate = (change: Partial<TensionChange>): Values => bySymbol(model({ inputs: {}, ...kept, ...change }));
+  const meetings = tensionMeetings(task, kept);
+  const evaluate = (change: Partial<TensionChange>): Values => bySymbol(model({ inputs: {}, ...kept, meetings, ...change }));
   const centre = evaluate({});
   const answerOf = (input: CheckedInput, change: (x: number) => Partial<TensionChange>) => ({
     input,

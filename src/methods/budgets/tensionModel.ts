@@ -8,6 +8,7 @@ import { maximumForce } from '../common/quantity.js';
 import { tensionKernel } from '../evaluation/tensionKernel.js';
 import type { TensionNumbers } from '../loading/TensionNumbers.js';
 import type { TensionSettings } from '../evaluation/tensionOptions.js';
+import { meetingsOf, metAgain, type Meetings } from './meetings.js';
 import { quantitiesOf } from './statedResult.js';
 import { tensionQuantities, type StrainHolds } from '../evaluation/tensionQuantities.js';
 import { SECTION } from '../evaluation/tensionUncertainty.js';
@@ -53,6 +54,8 @@ export interface TensionChange {
   readonly displacementNoise?: Float64Array | undefined;
   /** The window that is kept, as samples; default: searched anew. */
   readonly window?: WindowChoice | undefined;
+  /** How the curve goes on at the strengths that it meets a line at; default: the meetings are searched anew, in the noise of the samples. */
+  readonly meetings?: Meetings | undefined;
 }
 
 /** Columns that every evaluation writes anew: they would cost more to allocate than to fill. */
@@ -131,13 +134,12 @@ function changedRecord({ record, strainRecord, lengths }: TensionTask, change: T
   return { ...used, travel: moved.travel.map((x, i) => x - frame * (x - piece[i]!)) };
 }
 
-/** @internal Evaluates a test again with something changed: every quantity. Columns are kept from one evaluation to the next. */
-export function tensionModel(task: TensionTask): (change: TensionChange) => readonly Quantity[] {
+/** Evaluates a test again with something changed: numbers, and the curve as the kernel moved it. Columns are kept from one evaluation to the next. */
+function evaluation(task: TensionTask) {
   const { piece, settings } = task;
   const room = roomFor(task.record);
   const definitions = [settings.proportionalLimit];
-  return (change) => {
-    if (!isPossible(change.inputs)) return [];
+  return (change: TensionChange) => {
     const area = changedArea(piece.section, change.inputs);
     const lengths = changedLengths(task, change.inputs, area);
     const record = changedRecord(task, change, room);
@@ -161,13 +163,28 @@ export function tensionModel(task: TensionTask): (change: TensionChange) => read
       },
       change.window ? { ...settings, window: change.window } : settings,
     );
-    const { broken } = task;
+    return { numbers, curve, stress, area, lengths, force: record.force };
+  };
+}
+
+/** @internal How the curve goes on at every strength that it meets a line at, by the window that is kept. */
+export const tensionMeetings = (task: TensionTask, kept: Partial<TensionChange>): Meetings =>
+  meetingsOf(task.settings, (settings) => evaluation({ ...task, settings })({ inputs: {}, ...kept }));
+
+/** @internal Evaluates a test again with something changed: every quantity. */
+export function tensionModel(task: TensionTask): (change: TensionChange) => readonly Quantity[] {
+  const { piece, settings, broken } = task;
+  const evaluate = evaluation(task);
+  return (change) => {
+    if (!isPossible(change.inputs)) return [];
+    const { numbers: searched, curve, stress, area, lengths, force } = evaluate(change);
+    const numbers = change.meetings ? metAgain(searched, curve, change.meetings) : searched;
     const lengthAfter = broken.length === undefined ? undefined : (change.inputs['finalGaugeLength'] ?? broken.length);
     const areaAfter = broken.area === undefined ? undefined : (change.inputs['finalArea'] ?? broken.area);
     const changedPiece = { ...piece, section: { ...piece.section, area }, gaugeLength: lengths.gaugeLength };
     return [
       ...quantitiesOf(tensionQuantities(numbers, curve, stress, settings, task.holds, undefined)),
-      maximumForce(record.force[numbers.maximumSample]!),
+      maximumForce(force[numbers.maximumSample]!),
       ...quantitiesOf(afterFracture(changedPiece, { ...broken, length: lengthAfter, area: areaAfter })),
     ];
   };

@@ -23,12 +23,18 @@ import type { AfterSlip, Proportional, TensionInput, TensionNumbers } from '../l
 import type { TensionSettings } from './tensionOptions.js';
 import { turned } from './turned.js';
 
+/** @internal Plastic extension of the limit of proportionality by an offset [mm/mm]. */
+export const PROPORTIONAL_OFFSET = 0.0001;
 const DEFINITIONS = ['offset', 'deviation', 'tangent', 'johnson'] as const;
 
 /** Proportional limits below a sample, on the curve whose origin the kernel moved. */
 function proportionalOf(curve: StressStrainCurve, line: ElasticLine, end: number, definitions: readonly ProportionalDefinition[]) {
   const { slope, first, residualStandardDeviation: residual } = line;
-  return proportionalLimitsKernel(curve, { slope, shift: 0, offset: 0.0001, tangentShare: 0.9, residual, first, end }, definitions);
+  return proportionalLimitsKernel(
+    curve,
+    { slope, shift: 0, offset: PROPORTIONAL_OFFSET, tangentShare: 0.9, residual, first, end },
+    definitions,
+  );
 }
 
 /** A point, unless it lies beyond a strain from which on a slip is counted. */

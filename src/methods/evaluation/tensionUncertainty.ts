@@ -28,7 +28,7 @@ export interface TensionUncertainty extends CoverageOptions {
   readonly force?: UncertaintySources | undefined;
   /** Class of the force's verification instead: its limits count as rectangular. */
   readonly forceClass?: 0.5 | 1 | 2 | 3 | undefined;
-  /** Zero of the force [N]. */
+  /** Zero of the force [N]; below the highest force. */
   readonly forceZero?: UncertaintySources | undefined;
   /** Dimensions of the section, by name as in `section.dimensions` [mm]. */
   readonly section?: Readonly<Record<string, UncertaintySources>> | undefined;
@@ -90,7 +90,13 @@ function requireNoise(from: string, path: string, noise: RecordNoise): RecordNoi
   };
 }
 
-/** @internal Checks what is doubtful about a test. */
+/** A doubt of the zero as large as every force leaves nothing of them: another unit was meant. */
+function requireZero(from: string, path: string, { standardUncertainty: u }: CheckedInput, highest: number): void {
+  if (highest > 0 && u >= highest)
+    throw new InputError(from, path, 'out-of-range', `must be a standard uncertainty in N below the highest force (${highest} N)`, u);
+}
+
+/** @internal Checks what is doubtful about a test whose highest force is known [N]. */
 export function requireTensionUncertainty(
   from: string,
   given: TensionUncertainty,
@@ -98,6 +104,7 @@ export function requireTensionUncertainty(
   lengths: PieceLengths,
   broken: BrokenPiece,
   frame: FrameMotion | undefined,
+  highest: number,
 ): TensionDoubts {
   const path = 'options.uncertainty';
   requireOptions(from, given, names, path);
@@ -110,7 +117,9 @@ export function requireTensionUncertainty(
     const input = requireInput(from, `${path}.${name}`, name, { value: value ?? 0, uncertainty, unit });
     // checked also where the piece has no such value
     if (value === undefined) return [];
-    return [name === 'forceZero' ? input : positiveInput(from, `${path}.${name}`, input)];
+    if (name !== 'forceZero') return [positiveInput(from, `${path}.${name}`, input)];
+    requireZero(from, `${path}.${name}`, input, highest);
+    return [input];
   };
   // a measured compliance knows its own doubt: of every form of it one number, whatever the forces
   const carried = given.frameCompliance === undefined ? frame?.relativeUncertainty?.(0, 0) : undefined;

@@ -20,8 +20,10 @@ export function preparedTest(
   const counted = endExtensometer(repaired, survey);
   const lengths = requirePiece(from, testPiece);
   const broken = requireBrokenPiece(from, testPiece);
+  const highest = counted.record.force[counted.survey.top]!;
   const doubts =
-    options.uncertainty && requireTensionUncertainty(from, options.uncertainty, testPiece.section, lengths, broken, asked.frameCompliance);
+    options.uncertainty &&
+    requireTensionUncertainty(from, options.uncertainty, testPiece.section, lengths, broken, asked.frameCompliance, highest);
   return { testPiece, options, asked, raw, repairs, turned, counted, lengths, broken, doubts };
 }
 
