@@ -5,6 +5,8 @@ export { french } from './french.js';
 export { german } from './german.js';
 export { languages } from './languages.js';
 export { type SayOptions } from './requireLanguage.js';
+export { sayAnswer, type SpokenAnswer, type SpokenSlip } from './sayAnswer.js';
+export { sayExercise, type SpokenExercise } from './sayExercise.js';
 export { sayFinding } from './sayFinding.js';
 export { sayStep } from './sayStep.js';
 export { sayWhatIf } from './sayWhatIf.js';
