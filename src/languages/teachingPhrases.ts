@@ -1,4 +1,4 @@
-import { metalNames, questionNames, slipSentences, type SlipSentence } from '../teaching/index.js';
+import { metalNames, questionNames, slipSentences } from '../teaching/index.js';
 
 /** @internal What exercises and answers that are explained say, in English. */
 export const teachingPhrases = [
@@ -11,5 +11,5 @@ export const teachingPhrases = [
   'Not right, and no known slip gives this number: it is {deviation} below the truth.',
   ...Object.values(questionNames),
   ...metalNames,
-  ...(Object.values(slipSentences).flatMap(({ slip, advice }) => [slip, advice]) as SlipSentence[]),
+  ...Object.values(slipSentences).flatMap(({ slip, advice }) => [slip, advice]),
 ] as const;

@@ -3,8 +3,7 @@ const forceUnit = 'Read the unit of the force column, and compare one force with
 const strainUnit = 'Read the unit of the strain column in the file.';
 const extensionUnit = 'Read the unit of the extension or travel column, and compare its last value with the piece.';
 
-/** @internal What was done and what to do instead, in English, by the key of the slip. */
-export const slipSentences = {
+const sentences = {
   // mistakes that explain properties as well, in their words
   'radius-for-diameter': { slip: 'The radius was entered as the diameter.', advice: dimensions },
   'diameter-doubled': { slip: 'Twice the diameter was entered.', advice: dimensions },
@@ -141,10 +140,13 @@ export const slipSentences = {
     slip: 'The elongation after fracture was given.',
     advice: 'Z compares the areas of the section before and after, not lengths.',
   },
-} as const satisfies Readonly<Record<string, { readonly slip: string; readonly advice: string }>>;
+} as const;
 
-/** A slip that gives a number of its own. */
-export type SlipKey = keyof typeof slipSentences;
+/** Which slip gives a number of its own; never renamed. */
+export type SlipKey = keyof typeof sentences;
 
-/** @internal A sentence of a slip, in English. */
-export type SlipSentence = (typeof slipSentences)[SlipKey]['slip' | 'advice'];
+/** A sentence of a slip in English, to the letter. */
+export type SlipSentence = (typeof sentences)[SlipKey]['slip' | 'advice'];
+
+/** @internal What was done and what to do instead, in English, by the key of the slip. */
+export const slipSentences: Readonly<Record<SlipKey, { readonly slip: SlipSentence; readonly advice: SlipSentence }>> = sentences;
