@@ -1,22 +1,15 @@
 import { requireFinite, requireList, requireObject, requireOneOf, requireText } from '../base/index.js';
-import { slipSentences, type AnswerExplanation, type ExplainedSlip } from '../teaching/index.js';
+import type { AnswerExplanation, ExplainedSlip } from '../teaching/index.js';
+import type { SlipWords } from './Language.js';
 import { wordsToSay, type SayOptions } from './requireLanguage.js';
 import type { Words } from './wordsOf.js';
-
-/** A slip in a language. */
-export interface SpokenSlip {
-  /** What was done. */
-  readonly slip: string;
-  /** What to do instead. */
-  readonly advice: string;
-}
 
 /** What is said of an answer. */
 export interface SpokenAnswer {
   /** Whether it is right; where a slip gives it, the sentence that leads to the slips. */
   readonly verdict: string;
   /** Slips that give it, nearest first. */
-  readonly slips: readonly SpokenSlip[];
+  readonly slips: readonly SlipWords[];
 }
 
 const verdicts = ['right', 'slip', 'unexplained'] as const;
@@ -30,12 +23,9 @@ function verdictIn({ say, percent }: Words, { verdict, deviation }: AnswerExplan
     : say('Not right, and no known slip gives this number: it is {deviation} below the truth.', values);
 }
 
-function slipIn({ say }: Words, { key, slip, advice }: ExplainedSlip): SpokenSlip {
-  // a slip of a newer version has its own sentences with it
-  if (!Object.hasOwn(slipSentences, key)) return { slip, advice };
-  const own = slipSentences[key];
-  return { slip: say(own.slip), advice: say(own.advice) };
-}
+/** A slip that the language does not have, such as one of a newer version, keeps its own sentences. */
+const slipIn = ({ language: { slips = {} } }: Words, { key, slip, advice }: ExplainedSlip): SlipWords =>
+  (Object.hasOwn(slips, key) ? slips[key] : undefined) ?? { slip, advice };
 
 /**
  * What is behind an answer, in a language: whether it is right, and each slip that gives it, with what to do instead.
@@ -43,7 +33,8 @@ function slipIn({ say }: Words, { key, slip, advice }: ExplainedSlip): SpokenSli
  * $$ \text{verdict},\ \text{key} \;\to\; \text{sentence} $$
  *
  * @remarks
- * Made from `verdict`, `deviation` and the `key` of each slip, so an explanation that was read from JSON is said as well.
+ * Made from `verdict`, `deviation` and the `key` of each slip, so an explanation that was read from JSON is said as well. A slip that
+ * the language does not have keeps its own English sentences.
  *
  * @param explanation - As {@link explainAnswer} gives it.
  * @param options - The language.

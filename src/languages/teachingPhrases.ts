@@ -1,6 +1,6 @@
-import { metalNames, questionNames, slipSentences } from '../teaching/index.js';
+import { metalNames, questionNames } from '../teaching/index.js';
 
-/** @internal What exercises and answers that are explained say, in English. */
+/** @internal What exercises and verdicts on answers say, in English. */
 export const teachingPhrases = [
   'Invented tension test, recorded over crosshead travel. Metal: {material}. d0 = {diameter} mm, L0 = {gaugeLength} mm, Lc = {parallelLength} mm; after fracture Lu = {finalLength} mm, du = {finalDiameter} mm. Compliance of the frame: {compliance} mm/kN. Modulus by a handbook: E = {handbook} MPa.',
   '{symbol}: {name}, in MPa; right within {tolerance}.',
@@ -11,5 +11,4 @@ export const teachingPhrases = [
   'Not right, and no known slip gives this number: it is {deviation} below the truth.',
   ...Object.values(questionNames),
   ...metalNames,
-  ...Object.values(slipSentences).flatMap(({ slip, advice }) => [slip, advice]),
 ] as const;

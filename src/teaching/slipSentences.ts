@@ -145,8 +145,5 @@ const sentences = {
 /** Which slip gives a number of its own; never renamed. */
 export type SlipKey = keyof typeof sentences;
 
-/** A sentence of a slip in English, to the letter. */
-export type SlipSentence = (typeof sentences)[SlipKey]['slip' | 'advice'];
-
 /** @internal What was done and what to do instead, in English, by the key of the slip. */
-export const slipSentences: Readonly<Record<SlipKey, { readonly slip: SlipSentence; readonly advice: SlipSentence }>> = sentences;
+export const slipSentences: Readonly<Record<SlipKey, { readonly slip: string; readonly advice: string }>> = sentences;

@@ -71,7 +71,10 @@ describe.each([german, french, spanish, chinese].map((language) => [language.tag
     const foreign = { de: /\d\.\d| [:;?!]/, fr: /\d\.\d|[^\u202f][:;?!%]|['"]/, es: /\d\.\d| [:;?!]/, 'zh-Hans': /\d,\d|[,;?!:] / }[
       language.tag
     ]!;
-    for (const text of said) expect(text.replaceAll('Rp0.2', 'Rp')).not.toMatch(foreign);
+    for (const text of said) {
+      expect(text.replaceAll('Rp0.2', 'Rp')).not.toMatch(foreign);
+      expect(text).toMatch(/^[\p{Lu}\p{Lo}\d].*[.。:：]$|^mE/u);
+    }
   });
 
   test('says what was read from JSON, and what a newer version or the caller named as it is', () => {
@@ -118,6 +121,14 @@ test('every metal and question that an exercise can have is among the phrases', 
   }
 });
 
+test('a language of your own says what it has, the rest in English', () => {
+  const own: Language = { ...german, slips: { 'final-area': { slip: 'So.', advice: 'Anders.' } } };
+  const [first] = explained;
+  expect(sayAnswer(first!, { language: own }).slips).toEqual(sayAnswer(first!).slips);
+  const final = explained.find(({ slips }) => slips[0]!.key === 'final-area')!;
+  expect(sayAnswer(final, { language: own }).slips).toEqual([{ slip: 'So.', advice: 'Anders.' }]);
+});
+
 describe('refusals', () => {
   const [one] = explained;
   test.each<[string, () => unknown]>([
@@ -133,6 +144,10 @@ describe('refusals', () => {
     ['out-of-range explanation.verdict', () => sayAnswer({ ...one!, verdict: 'wrong' as never })],
     ['not-finite explanation.deviation', () => sayAnswer({ ...one!, deviation: NaN })],
     ['missing explanation.slips[0].advice', () => sayAnswer({ ...one!, slips: [{ ...one!.slips[0]!, advice: undefined as never }] })],
+    [
+      'missing options.language.slips.final-area.advice',
+      () => sayAnswer(one!, { language: { ...german, slips: { 'final-area': { slip: 'So.' } as never } } }),
+    ],
     ['unknown-option options.tag', () => sayAnswer(one!, { tag: 'de' } as never)],
   ])('%s', (reason, call) => {
     expect(refusal(call)).toBe(reason);
