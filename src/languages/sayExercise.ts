@@ -57,7 +57,7 @@ function requireQuestion(from: string, question: ExerciseQuestion, path: string)
  * @example
  * ```ts
  * const { questions } = sayExercise(exerciseFor('Ada'), { language: german });
- * questions[3]; // => 'Rm: Zugfestigkeit, in MPa; richtig bis auf 1 %.'
+ * questions[3]?.startsWith('Rm: Zugfestigkeit, in MPa; richtig bis auf 1'); // => true
  * ```
  *
  * @see Checked in `test/languages/teaching.test.ts`.
