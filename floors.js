@@ -24,8 +24,8 @@ const inner = ['numeric', 'cli'];
 export const subpaths = floors.filter((floor) => !inner.includes(floor));
 export const doors = [...subpaths.map((name) => `src/${name}/index.ts`), 'src/index.ts'];
 
-/** Folders that stand beside the road: nothing of src imports them but the command, and teaching what it simulates. */
-const beside = { simulate: ['cli', 'teaching'], teaching: ['cli'] };
+/** Folders that stand beside the road: nothing of src imports them but the command; teaching what it simulates, and languages the names and keys of teaching. */
+const beside = { simulate: ['cli', 'teaching'], teaching: ['languages', 'cli'] };
 
 const shutDoor = "A floor's only door is its index.js.";
 const door = { regex: '^\\.\\./(?![^/]+/index\\.js$|\\.\\./vectors/)', message: shutDoor };

@@ -1,4 +1,5 @@
 import { exportCsv, isInputError, readRecord, toJson, type TensionResult } from '../src/index.js';
+import { sayAnswer } from '../src/languages/index.js';
 import { renderHtml } from '../src/report/index.js';
 import { exerciseFor, explainAnswer, type Exercise } from '../src/teaching/index.js';
 import { keyOf, withWindow } from './assumptions.js';
@@ -107,12 +108,12 @@ export async function answer(desk: Desk, request: Request, send: Send, pause: Pa
         await evaluateAll(desk, request, send, pause);
         break;
       case 'answer':
-        if (desk.exercise)
-          send({
-            kind: 'answer',
-            symbol: request.symbol,
-            explanation: explainAnswer(desk.exercise, { symbol: request.symbol, value: request.value }),
-          });
+        if (desk.exercise) {
+          const { symbol, value, language } = request;
+          const explanation = explainAnswer(desk.exercise, { symbol, value });
+          const said = sayAnswer(explanation, { language: languageOf(language) });
+          send({ kind: 'answer', symbol, verdict: explanation.verdict, said, language });
+        }
         break;
       case 'report':
         if (desk.result)

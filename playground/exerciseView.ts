@@ -1,8 +1,8 @@
 import { SLOPE, shownUnit } from '../src/report/index.js';
-import type { AnswerExplanation, ExerciseSymbol } from '../src/teaching/index.js';
+import type { ExerciseSymbol } from '../src/teaching/index.js';
 import { button, h, labelled } from './element.js';
-import { change, shown } from './format.js';
-import type { Loaded } from './protocol.js';
+import { shown } from './format.js';
+import type { Loaded, Reply } from './protocol.js';
 import { typedNumber } from './typedNumber.js';
 import { fill, words } from './words.js';
 
@@ -13,9 +13,10 @@ export interface ExerciseActions {
   readonly download: () => void;
 }
 type Given = NonNullable<Loaded['exercise']>;
+type Answered = Extract<Reply, { kind: 'answer' }>;
 
 /** One question with its field and what is said of the answer. */
-function question({ symbol, unit, tolerance }: Given['questions'][number], actions: ExerciseActions) {
+function question({ symbol, unit }: Given['questions'][number], actions: ExerciseActions) {
   // strengths and moduli are asked for in MPa both
   const { unit: own, factor } = unit === '1' ? shownUnit(symbol, unit) : { unit, factor: 1 };
   const said = h('div', { role: 'status', class: 'said', id: `said-${symbol}` });
@@ -45,15 +46,14 @@ function question({ symbol, unit, tolerance }: Given['questions'][number], actio
     said.replaceChildren(...(wrong === '' ? [] : [h('p', {}, wrong)]));
     if (typed.ok && typed.value !== undefined) actions.answer(symbol, typed.value / factor);
   });
-  const show = ({ verdict, deviation, slips }: AnswerExplanation): void => {
+  const show = ({ verdict, said: spoken, language }: Answered): void => {
     said.className = `said ${verdict}`;
-    if (verdict === 'right') said.replaceChildren(h('p', {}, fill(words.exercise.right, { tolerance: shown(100 * tolerance, 2) })));
-    else if (verdict === 'slip')
-      said.replaceChildren(
-        h('p', {}, words.exercise.slips),
-        h('ul', {}, ...slips.map(({ slip, advice }) => h('li', {}, fill(words.exercise.slip, { slip, advice })))),
-      );
-    else said.replaceChildren(h('p', {}, fill(words.exercise.unexplained, { deviation: change(deviation) })));
+    said.replaceChildren(
+      h('p', { lang: language }, spoken.verdict),
+      ...(spoken.slips.length > 0
+        ? [h('ul', { lang: language }, ...spoken.slips.map(({ slip, advice }) => h('li', {}, `${slip} ${advice}`)))]
+        : []),
+    );
   };
   return { symbol, form, show };
 }
@@ -107,8 +107,8 @@ export function exerciseView(actions: ExerciseActions) {
       asked = exercise.questions.map((one) => question(one, actions));
       questions.replaceChildren(...asked.map((one) => one.form));
     },
-    explain: (symbol: ExerciseSymbol, explanation: AnswerExplanation): void => {
-      asked.find((one) => one.symbol === symbol)?.show(explanation);
+    explain: (answered: Answered): void => {
+      asked.find(({ symbol }) => symbol === answered.symbol)?.show(answered);
     },
   };
 }

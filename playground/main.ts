@@ -106,8 +106,8 @@ const exercise = exerciseView({
     sources.load({ from: 'exercise', name });
   },
   answer: (symbol, value) => {
-    ask({ kind: 'answer', symbol, value }, (reply) => {
-      if (reply.kind === 'answer') exercise.explain(reply.symbol, reply.explanation);
+    ask({ kind: 'answer', symbol, value, language: state.language }, (reply) => {
+      if (reply.kind === 'answer') exercise.explain(reply);
     });
   },
   download: away.record,

@@ -1,4 +1,5 @@
 import type { ReadOptions, TensionResult } from '../src/index.js';
+import type { SpokenAnswer } from '../src/languages/index.js';
 import type { AnswerExplanation, Exercise, ExerciseSymbol } from '../src/teaching/index.js';
 import type { AssumptionKey, Assumptions } from './assumptions.js';
 import type { Effect } from './effects.js';
@@ -20,7 +21,7 @@ export type Request =
   | { readonly kind: 'make'; readonly scenario: Scenario }
   | { readonly kind: 'exercise'; readonly name: string }
   | { readonly kind: 'evaluate'; readonly assumptions: Assumptions; readonly basis: Assumptions; readonly language: Tongue }
-  | { readonly kind: 'answer'; readonly symbol: ExerciseSymbol; readonly value: number }
+  | { readonly kind: 'answer'; readonly symbol: ExerciseSymbol; readonly value: number; readonly language: Tongue }
   | { readonly kind: 'report'; readonly drawings: Readonly<Record<string, string>>; readonly language: Tongue }
   | { readonly kind: 'json' }
   | { readonly kind: 'text' };
@@ -50,7 +51,13 @@ export type Reply =
   | { readonly kind: 'searched'; readonly result: TensionResult }
   | { readonly kind: 'effect'; readonly key: AssumptionKey; readonly effect: Effect }
   | { readonly kind: 'hardening'; readonly view: HardeningView }
-  | { readonly kind: 'answer'; readonly symbol: ExerciseSymbol; readonly explanation: AnswerExplanation }
+  | {
+      readonly kind: 'answer';
+      readonly symbol: ExerciseSymbol;
+      readonly verdict: AnswerExplanation['verdict'];
+      readonly said: SpokenAnswer;
+      readonly language: Tongue;
+    }
   | { readonly kind: 'text'; readonly text: string }
   | { readonly kind: 'done' };
 

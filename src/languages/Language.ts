@@ -1,5 +1,6 @@
 import type { FindingCode } from '../base/index.js';
 import type { CautionTag } from '../methods/index.js';
+import type { SlipKey } from '../teaching/index.js';
 import type { Phrase } from './phrases.js';
 
 /** A finding's words. */
@@ -8,6 +9,14 @@ export interface FindingWords {
   readonly message: string;
   /** What can be done about it. */
   readonly remedy: string;
+}
+
+/** Words of a slip of a student. */
+export interface SlipWords {
+  /** What was done, in one sentence. */
+  readonly slip: string;
+  /** What to do instead. */
+  readonly advice: string;
 }
 
 /** A language of findings, report and figures, as plain data: only the languages that are imported are bundled. */
@@ -22,6 +31,8 @@ export interface Language {
   readonly findings: Readonly<Record<FindingCode, FindingWords>>;
   /** Words of each caution. */
   readonly cautions: Readonly<Record<CautionTag, string>>;
+  /** Words of each slip that gives a wrong answer to an exercise; English itself has none, and what is missing is said in English. */
+  readonly slips?: Readonly<Partial<Record<SlipKey, SlipWords>>> | undefined;
   /** Labels and sentences by what they are in English; English itself has none. */
   readonly phrases: Readonly<Partial<Record<Phrase, string>>>;
 }

@@ -3,6 +3,7 @@ import type { figurePhrases } from './figurePhrases.js';
 import type { pagePhrases } from './pagePhrases.js';
 import type { planPhrases } from './planPhrases.js';
 import type { tablePhrases } from './tablePhrases.js';
+import type { teachingPhrases } from './teachingPhrases.js';
 import type { termPatterns } from './termPatterns.js';
 import type { termPhrases } from './termPhrases.js';
 
@@ -10,5 +11,11 @@ import type { termPhrases } from './termPhrases.js';
 export type SpokenPhrase =
   | TrailSentence
   | (
-      typeof pagePhrases | typeof figurePhrases | typeof planPhrases | typeof tablePhrases | typeof termPhrases | typeof termPatterns
+      | typeof pagePhrases
+      | typeof figurePhrases
+      | typeof planPhrases
+      | typeof tablePhrases
+      | typeof teachingPhrases
+      | typeof termPhrases
+      | typeof termPatterns
     )[number];

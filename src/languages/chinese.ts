@@ -1,6 +1,7 @@
 import { chineseCautions } from './chineseCautions.js';
 import { chineseFindings } from './chineseFindings.js';
 import { chinesePhrases } from './chinesePhrases.js';
+import { chineseSlips } from './chineseSlips.js';
 import { chineseValueWords } from './chineseValueWords.js';
 import type { Language } from './Language.js';
 
@@ -11,5 +12,6 @@ export const chinese: Language = {
   decimalSign: '.',
   findings: chineseFindings,
   cautions: chineseCautions,
+  slips: chineseSlips,
   phrases: { ...chineseValueWords, ...chinesePhrases },
 };

@@ -1,6 +1,7 @@
 import { frenchCautions } from './frenchCautions.js';
 import { frenchFindings } from './frenchFindings.js';
 import { frenchPhrases } from './frenchPhrases.js';
+import { frenchSlips } from './frenchSlips.js';
 import { frenchValueWords } from './frenchValueWords.js';
 import type { Language } from './Language.js';
 
@@ -11,5 +12,6 @@ export const french: Language = {
   decimalSign: ',',
   findings: frenchFindings,
   cautions: frenchCautions,
+  slips: frenchSlips,
   phrases: { ...frenchValueWords, ...frenchPhrases },
 };

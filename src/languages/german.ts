@@ -1,6 +1,7 @@
 import { germanCautions } from './germanCautions.js';
 import { germanFindings } from './germanFindings.js';
 import { germanPhrases } from './germanPhrases.js';
+import { germanSlips } from './germanSlips.js';
 import { germanValueWords } from './germanValueWords.js';
 import type { Language } from './Language.js';
 
@@ -11,5 +12,6 @@ export const german: Language = {
   decimalSign: ',',
   findings: germanFindings,
   cautions: germanCautions,
+  slips: germanSlips,
   phrases: { ...germanValueWords, ...germanPhrases },
 };

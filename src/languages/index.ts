@@ -1,10 +1,12 @@
-export { type FindingWords, type Language } from './Language.js';
+export { type FindingWords, type Language, type SlipWords } from './Language.js';
 export { chinese } from './chinese.js';
 export { english } from './english.js';
 export { french } from './french.js';
 export { german } from './german.js';
 export { languages } from './languages.js';
 export { type SayOptions } from './requireLanguage.js';
+export { sayAnswer, type SpokenAnswer } from './sayAnswer.js';
+export { sayExercise, type SpokenExercise } from './sayExercise.js';
 export { sayFinding } from './sayFinding.js';
 export { sayStep } from './sayStep.js';
 export { sayWhatIf } from './sayWhatIf.js';

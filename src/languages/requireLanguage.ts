@@ -1,6 +1,6 @@
 import { requireObject, requireOneOf, requireOptions, requireText } from '../base/index.js';
 import { english } from './english.js';
-import type { Language } from './Language.js';
+import type { Language, SlipWords } from './Language.js';
 import { wordsOf, type Words } from './wordsOf.js';
 
 /** In which language something is said. */
@@ -21,6 +21,13 @@ export function requireLanguage(from: string, language: Language): Language {
     requireObject(from, `${path}.findings.${code}`, words);
     requireText(from, `${path}.findings.${code}.message`, words.message);
     requireText(from, `${path}.findings.${code}.remedy`, words.remedy);
+  }
+  const slips =
+    language.slips === undefined ? {} : (requireObject(from, `${path}.slips`, language.slips) as Readonly<Record<string, SlipWords>>);
+  for (const [key, words] of Object.entries(slips)) {
+    requireObject(from, `${path}.slips.${key}`, words);
+    requireText(from, `${path}.slips.${key}.slip`, words.slip);
+    requireText(from, `${path}.slips.${key}.advice`, words.advice);
   }
   return language;
 }

@@ -1,6 +1,7 @@
 import { spanishCautions } from './spanishCautions.js';
 import { spanishFindings } from './spanishFindings.js';
 import { spanishPhrases } from './spanishPhrases.js';
+import { spanishSlips } from './spanishSlips.js';
 import { spanishValueWords } from './spanishValueWords.js';
 import type { Language } from './Language.js';
 
@@ -11,5 +12,6 @@ export const spanish: Language = {
   decimalSign: ',',
   findings: spanishFindings,
   cautions: spanishCautions,
+  slips: spanishSlips,
   phrases: { ...spanishValueWords, ...spanishPhrases },
 };

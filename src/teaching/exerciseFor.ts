@@ -3,12 +3,13 @@ import { round } from '../geometry/index.js';
 import { randomNumbers } from '../numeric/index.js';
 import { simulateTension, type SimulatedMaterial } from '../simulate/index.js';
 import type { Exercise, ExerciseQuestion, ExerciseSymbol } from './Exercise.js';
+import { questionNames, type metalNames } from './exerciseNames.js';
 import { nameOf, seedOf } from './seedOf.js';
 
 type Range = readonly [low: number, high: number];
 
 /** Invented metals without a yield point: E [MPa], stress where yielding begins [MPa], exponent. */
-const metals: readonly (readonly [name: string, modulus: Range, yieldStress: Range, exponent: Range])[] = [
+const metals: readonly (readonly [name: (typeof metalNames)[number], modulus: Range, yieldStress: Range, exponent: Range])[] = [
   ['cold-drawn steel', [202_000, 208_000], [300, 380], [0.06, 0.09]],
   ['quenched and tempered steel', [204_000, 210_000], [550, 700], [0.06, 0.08]],
   ['age-hardened aluminium', [69_000, 73_000], [200, 260], [0.06, 0.1]],
@@ -18,15 +19,15 @@ const metals: readonly (readonly [name: string, modulus: Range, yieldStress: Ran
 /** Swift's prestrain: small, so that the knee is round and the offset matters. */
 const PRESTRAIN = 0.002;
 
-/** Names and tolerances (common practice: what reading from a plot costs). */
-const asked: Readonly<Record<ExerciseSymbol, readonly [name: string, unit: 'MPa' | '1', tolerance: number]>> = {
-  mE: ['slope of the elastic line, the frame in it', 'MPa', 0.03],
-  E: ['modulus of elasticity, the frame taken out', 'MPa', 0.05],
-  'Rp0.2': ['proof strength, 0.2 % plastic extension', 'MPa', 0.015],
-  Rm: ['tensile strength', 'MPa', 0.01],
-  Agt: ['total extension at maximum force', '1', 0.03],
-  A: ['elongation after fracture', '1', 0.015],
-  Z: ['reduction of area', '1', 0.015],
+/** Units and tolerances (common practice: what reading from a plot costs). */
+const asked: Readonly<Record<ExerciseSymbol, readonly [unit: 'MPa' | '1', tolerance: number]>> = {
+  mE: ['MPa', 0.03],
+  E: ['MPa', 0.05],
+  'Rp0.2': ['MPa', 0.015],
+  Rm: ['MPa', 0.01],
+  Agt: ['1', 0.03],
+  A: ['1', 0.015],
+  Z: ['1', 0.015],
 };
 
 /** A number as it is written down. */
@@ -105,8 +106,8 @@ export function exerciseFor(seed: string | number): Exercise {
     Z: 1 - round({ diameter: finalDiameter }).area / section.area,
   };
   const question = (symbol: ExerciseSymbol): ExerciseQuestion => {
-    const [words, unit, tolerance] = asked[symbol];
-    return { symbol, name: words, unit, truth: truths[symbol], tolerance };
+    const [unit, tolerance] = asked[symbol];
+    return { symbol, name: questionNames[symbol], unit, truth: truths[symbol], tolerance };
   };
   return {
     seed: name,

@@ -1,5 +1,6 @@
 import { requireFinite, requireObject, requireOneOf, requireOptions } from '../base/index.js';
 import type { Exercise, ExerciseSymbol } from './Exercise.js';
+import type { SlipKey } from './slipSentences.js';
 import { wrongRoutes } from './wrongRoutes.js';
 
 /** An answer to a question of an exercise. */
@@ -13,7 +14,7 @@ export interface ExerciseAnswer {
 /** A slip that gives the answer. */
 export interface ExplainedSlip {
   /** Which slip. */
-  readonly key: string;
+  readonly key: SlipKey;
   /** What was done, in one sentence. */
   readonly slip: string;
   /** What to do instead. */

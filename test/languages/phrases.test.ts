@@ -5,6 +5,7 @@ import { pagePhrases } from '../../src/languages/pagePhrases.js';
 import { phrases } from '../../src/languages/phrases.js';
 import { planPhrases } from '../../src/languages/planPhrases.js';
 import { tablePhrases } from '../../src/languages/tablePhrases.js';
+import { teachingPhrases } from '../../src/languages/teachingPhrases.js';
 import { termPatterns } from '../../src/languages/termPatterns.js';
 import { termPhrases } from '../../src/languages/termPhrases.js';
 
@@ -16,7 +17,7 @@ const languages: readonly { readonly language: Language; readonly end: RegExp; r
   { language: chinese, end: /。$/, foreign: /[,;?!]|[^\s\d]:|\d,\d| [，；：。]/u },
 ];
 
-const spoken = [...pagePhrases, ...figurePhrases, ...planPhrases, ...tablePhrases, ...termPhrases, ...termPatterns];
+const spoken = [...pagePhrases, ...figurePhrases, ...planPhrases, ...tablePhrases, ...teachingPhrases, ...termPhrases, ...termPatterns];
 
 const sorted = (found: Iterable<string>): string[] => [...found].sort();
 const placeholders = (text: string): string[] => sorted(text.match(/\{\w+\}/g) ?? []);

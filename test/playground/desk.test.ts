@@ -104,3 +104,13 @@ test('findings, words of the drawings and report in the language that is asked f
   const { text } = of(await ask({ ...report, language: 'de' }), 'text')!;
   expect(text).toContain('<html lang="de"');
 });
+
+test('an answer to an exercise is explained in the language that is asked for', async () => {
+  const ask = desk();
+  const { exercise } = of(await ask({ kind: 'exercise', name: 'Ada' }), 'loaded')!.loaded;
+  const { truth } = exercise!.questions.find(({ symbol }) => symbol === 'Rm')!;
+  const { verdict, said } = of(await ask({ kind: 'answer', symbol: 'Rm', value: 4 * truth, language: 'de' }), 'answer')!;
+  expect(verdict).toBe('slip');
+  expect(said.verdict).toContain('Nicht richtig');
+  expect(said.slips[0]!.slip).toBe('Der Radius wurde als Durchmesser eingegeben.');
+});

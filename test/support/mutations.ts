@@ -33,6 +33,7 @@ const made = [
   'TrailStep',
   'Finding',
   'WhatIfRow',
+  'AnswerExplanation',
   'Reading',
   'CurveResult',
   'Exercise',

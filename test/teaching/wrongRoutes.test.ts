@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { round } from '../../src/index.js';
+import { mistakesOf } from '../../src/materials/index.js';
 import { simulateTension } from '../../src/simulate/index.js';
 import { wrongRoutes, type ExerciseSymbol, type ExerciseTest } from '../../src/teaching/index.js';
 
@@ -163,6 +164,13 @@ test('every slip has its own key and its row here', () => {
   const keys = wrongRoutes.map(({ key }) => key);
   expect(new Set(keys).size).toBe(keys.length);
   expect(keys.filter((key) => key !== 'one-point-for-slope').sort()).toEqual(Object.keys(expected).sort());
+});
+
+test('a mistake that explains properties is a slip too, in the same words', () => {
+  for (const { key, clause, check } of mistakesOf({ shape: 'round', forceFrom: 'force' })) {
+    const { slip, advice } = wrongRoutes.find((one) => one.key === key)!;
+    expect([slip.toLowerCase(), advice]).toEqual([`${clause}.`.toLowerCase(), check]);
+  }
 });
 
 test('a record that leaves a slip no number gives none', () => {
