@@ -1,10 +1,16 @@
-import { squaresAbout } from './residualSums.js';
-
 /** @internal Arithmetic mean, about the first value: equal values have that very value as their mean. */
 export function mean(values: ArrayLike<number>): number {
   let sum = 0;
   for (let i = 1; i < values.length; i += 1) sum += values[i]! - values[0]!;
   return values[0]! + sum / values.length;
+}
+
+/** @internal Weighted sum of the squares of y about a number. */
+export function squaresAbout(centre: number, y: Float64Array, weights: Float64Array | undefined): number {
+  let sum = 0;
+  if (weights) for (let i = 0; i < y.length; i += 1) sum += weights[i]! * (y[i]! - centre) * (y[i]! - centre);
+  else for (let i = 0; i < y.length; i += 1) sum += (y[i]! - centre) * (y[i]! - centre);
+  return sum;
 }
 
 /** Differences from the mean below this share of it are rounding. */
