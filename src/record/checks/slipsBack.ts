@@ -1,5 +1,5 @@
 import { soundLength, type TensionRecord } from '../../base/index.js';
-import { firstReaching, medianOf, noiseLevel, resolution } from '../../numeric/index.js';
+import { firstReaching, medianOf, noiseLevel, QUARTILE, resolution } from '../../numeric/index.js';
 import type { Jump } from './jumps.js';
 import { SLIPPED_CHORDS, steepestChord, type RecordOutline } from '../survey/recordOutline.js';
 import { ELASTIC } from './suddenFalls.js';
@@ -18,8 +18,6 @@ const FAR = 4;
 /** A long record is looked at in so many cells for the samples on either side first, and read sample by sample where these show half of a step. */
 const CELLS = 16;
 const FIRST_LOOK = 0.5;
-/** The median of absolute values of a normal distribution, as a share of its standard deviation. */
-const MEDIAN_SHARE = 0.6745;
 
 /**
  * Step between a sample and the one before it, of a straight line over as many samples on either side, by least squares; at every place.
@@ -121,7 +119,7 @@ export function findSlipsBack(outline: RecordOutline, motion: Float64Array): Jum
     const noise = Math.hypot(noiseLevel(motion, first, first + own.length * width), habit.noise / stiffness);
     const least = Math.max(
       DEVIATIONS * noise * Math.sqrt(8 / beside),
-      (SPREADS * medianOf(own)) / MEDIAN_SHARE,
+      (SPREADS * medianOf(own)) / QUARTILE,
       STEPS * resolution(motion.subarray(0, end)),
       floor,
     );
