@@ -5,6 +5,7 @@ export { cellMeans } from './cellMeans.js';
 export { chiSquareExceeds } from './chiSquareExceeds.js';
 export { choleskyFactor } from './choleskyFactor.js';
 export { cubicFit } from './cubicFit.js';
+export { extent } from './extent.js';
 export { fExceeds, fQuantile } from './fDistribution.js';
 export { risingRoot } from './findRoot.js';
 export { firstBelow } from './firstBelow.js';

@@ -1,5 +1,5 @@
 import { columnUnits, finding, soundLength, type ColumnName, type Finding, type TensionRecord } from '../../base/index.js';
-import { firstReaching } from '../../numeric/index.js';
+import { extent, firstReaching } from '../../numeric/index.js';
 import type { ColumnHabit, RecordOutline } from '../survey/recordOutline.js';
 import { spikeColumns, spikedColumns } from './spikedColumns.js';
 import type { Spike } from './spikes.js';
@@ -144,16 +144,6 @@ function motionSaturation({ force, motion, last, highest, habit }: RecordOutline
     : [];
 }
 
-/** How far a motion goes, whichever way and wherever it ends. */
-function reachOf(values: Float64Array, first: number, last: number): number {
-  let [low, high] = [Infinity, -Infinity];
-  for (let i = first; i <= last; i += 1) {
-    if (values[i]! < low) low = values[i]!;
-    if (values[i]! > high) high = values[i]!;
-  }
-  return high - low;
-}
-
 /** What a reading is worth over some range: its steps, its noise. */
 function readingFindings(column: ColumnName, samples: number, { noise, step }: ColumnHabit, range: number): Finding[] {
   const found: Finding[] = [];
@@ -179,5 +169,7 @@ export function channelFindings(outline: RecordOutline, saturated: number): Find
   const about = (range: number): Finding[] => readingFindings(motion.column, motion.values.length, motion, range);
   // the way from first to last is no more than the reach: what is fine enough over it, is so over the reach
   const way = Math.abs(motion.values[end]! - motion.values[first]!);
-  return way > 0 && about(way).length === 0 ? found : [...found, ...about(reachOf(motion.values, first, end))];
+  if (way > 0 && about(way).length === 0) return found;
+  const [low, high] = extent(motion.values, first, end + 1);
+  return [...found, ...about(high - low)];
 }

@@ -8,7 +8,7 @@ import {
   type TensionRecord,
   columnUnits,
 } from '../../base/index.js';
-import { maximumIndex, noiseLevel, resolution, type BlockExtremes } from '../../numeric/index.js';
+import { extent, noiseLevel, resolution, type BlockExtremes } from '../../numeric/index.js';
 import { channelFindings, spikeFindings } from './channelFindings.js';
 import { clockFindings, GAP } from '../survey/clock.js';
 import { excursionsOf, type Excursions } from './excursions.js';
@@ -67,7 +67,7 @@ export interface KnownRecord {
 
 /** @internal The lowest and highest force of a record whose pull counts as negative: its force is so for the most part. */
 export function reversedForce({ lowest: lows }: BlockExtremes, highest: number): { lowest: number; highest: number } | undefined {
-  const lowest = lowestOf(lows);
+  const [lowest] = extent(lows);
   return lowest < 0 && -lowest > REVERSED * Math.max(highest, 0) ? { lowest, highest } : undefined;
 }
 
@@ -77,7 +77,8 @@ function motionSign(record: TensionRecord, column: MotionColumn, { first, top }:
   const end = Math.min(top, soundLength(values) - 1);
   const fell = values[first]! - values[end]!;
   if (!(fell > 0)) return [];
-  return fell > 20 * Math.max(noiseLevel(values, first, end + 1), resolution(values)) && fell > 0.5 * rangeOf(values, first, end + 1)
+  const [low, high] = extent(values, first, end + 1);
+  return fell > 20 * Math.max(noiseLevel(values, first, end + 1), resolution(values)) && fell > 0.5 * (high - low)
     ? [finding('motion-sign-reversed', { column, first: values[first]!, last: values[end]!, unit: columnUnits[column] })]
     : [];
 }
@@ -95,19 +96,6 @@ function signFindings(
   // that of the drive, and that of the piece
   return [...new Set([outline.motion.column, motion.column])].flatMap((column) => motionSign(record, column, outline));
 }
-
-function lowestOf(column: Float64Array, first = 0, end = column.length): number {
-  let lowest = Infinity;
-  for (let i = first; i < end; i += 1) {
-    // four at a time as long as none is lower
-    while (i + 3 < end && !(column[i]! < lowest || column[i + 1]! < lowest || column[i + 2]! < lowest || column[i + 3]! < lowest)) i += 4;
-    if (i < end && column[i]! < lowest) lowest = column[i]!;
-  }
-  return lowest;
-}
-
-const rangeOf = (column: Float64Array, first: number, end: number): number =>
-  column[maximumIndex(column, first, end)]! - lowestOf(column, first, end);
 
 /** @internal {@link checkRecord} on a checked record; spikes are looked for by whoever may take them out. */
 export function checkRecordKernel(record: TensionRecord, thresholds: RecordThresholds = {}, known?: KnownRecord): Finding[] {

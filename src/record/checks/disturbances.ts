@@ -1,5 +1,6 @@
 import { soundLength } from '../../base/index.js';
 import {
+  extent,
   firstFall,
   firstReaching,
   highestSample,
@@ -33,15 +34,6 @@ const LONGER = 0.25;
 const LOADED = 0.05;
 /** More of them are a way of the drive or of the metal. */
 const MOST = 5;
-
-const range = (column: Float64Array, from: number, to: number): number => {
-  let [low, high] = [Infinity, -Infinity];
-  for (let i = Math.max(0, from); i <= Math.min(column.length - 1, to); i += 1) {
-    if (column[i]! < low) low = column[i]!;
-    if (column[i]! > high) high = column[i]!;
-  }
-  return high - low;
-};
 
 /** From a rise that is none of the piece: sample before it leaves, and where its fall has stopped near the level that it left. */
 function bulge({ force, motion }: Course, { stiffness, least, close }: Known, rise: number): [number, number] | undefined {
@@ -134,7 +126,8 @@ export function findDisturbances(force: Float64Array, motion: Float64Array, stif
   const lookAt = (first: number, last: number): void => {
     if (found.some(({ range }) => range[0] <= last && first <= range[1] + 1)) return;
     known ??= about();
-    if (force[last]! - force[first]! <= STEEPER * stiffness * range(motion, first - BESIDE, last + BESIDE) + known.least) return;
+    const [low, high] = extent(motion, Math.max(0, first - BESIDE), Math.min(end, last + BESIDE + 1));
+    if (force[last]! - force[first]! <= STEEPER * stiffness * (high - low) + known.least) return;
     let one = begun.has(first) ? undefined : disturbanceAt(course, known, first);
     if (!one && !ended.has(last)) one = dipAt((backwards ??= turnedCourse(course)), known, last);
     begun.add(first);

@@ -1,5 +1,5 @@
 import { soundLength } from '../../base/index.js';
-import { firstBelow, firstReaching, medianOf, noiseLevel, resolution } from '../../numeric/index.js';
+import { extent, firstBelow, firstReaching, medianOf, noiseLevel, resolution } from '../../numeric/index.js';
 import type { ColumnHabit } from '../survey/recordOutline.js';
 
 /** A stretch in which the crosshead stood still. */
@@ -118,12 +118,7 @@ function stood(drive: Drive, i: number, j: number): boolean {
   const moved = Math.abs(motion[j]! - motion[i]!) / span;
   if (moved >= CONTRAST * around || moved + doubt / span >= AT_MOST * around) return false;
   // a crosshead that goes back and on again moved: a frame that unloads at yield does so
-  let lowest = Infinity;
-  let farthest = -Infinity;
-  for (let k = i; k <= j; k += 1) {
-    if (motion[k]! < lowest) lowest = motion[k]!;
-    if (motion[k]! > farthest) farthest = motion[k]!;
-  }
+  const [lowest, farthest] = extent(motion, i, j + 1);
   return farthest - lowest <= slow * span + band;
 }
 
