@@ -1,7 +1,7 @@
 export { aboveSince } from './aboveSince.js';
 export { betweenPoints } from './betweenPoints.js';
 export { blockExtremes, type BlockExtremes } from './blockExtremes.js';
-export { cellMeans } from './cellMeans.js';
+export { cellMeans, meansOf } from './cellMeans.js';
 export { chiSquareExceeds } from './chiSquareExceeds.js';
 export { choleskyFactor } from './choleskyFactor.js';
 export { cubicFit } from './cubicFit.js';

@@ -1,7 +1,8 @@
 import { soundLength, type TensionRecord } from '../../base/index.js';
 import { firstFall, firstReaching, highestSample, median, noiseLevel, ranked, type BlockExtremes } from '../../numeric/index.js';
 import { GAP } from '../survey/clock.js';
-import { recordOutline, steepestChord, type RecordOutline } from '../survey/recordOutline.js';
+import { steepestChord } from '../survey/chords.js';
+import { recordOutline, type RecordOutline } from '../survey/recordOutline.js';
 import { surveyRecord, type RecordSurvey } from '../survey/surveyRecord.js';
 
 /** @internal Where an extensometer no longer tells what the piece does, though it goes on reading. */

@@ -1,7 +1,8 @@
 import { soundLength, type TensionRecord } from '../../base/index.js';
-import { firstReaching, medianOf, noiseLevel, QUARTILE, resolution } from '../../numeric/index.js';
+import { firstReaching, meansOf, medianOf, noiseLevel, QUARTILE, resolution } from '../../numeric/index.js';
 import type { Jump } from './jumps.js';
-import { SLIPPED_CHORDS, steepestChord, type RecordOutline } from '../survey/recordOutline.js';
+import { SLIPPED_CHORDS, steepestChord } from '../survey/chords.js';
+import type { RecordOutline } from '../survey/recordOutline.js';
 import { ELASTIC } from './suddenFalls.js';
 
 /** A step is told by so many samples before it and after it, a twentieth of those up to half of the highest force, but no fewer. */
@@ -43,18 +44,6 @@ function stepsAlong(rest: Float64Array, m: number): Float64Array {
     steps[i] = ((after - before) / 2 - (half / squares) * all) / (m / 2 - (half * half) / squares);
   }
   return steps;
-}
-
-/** Means of a column over so many samples each. */
-function cellsOf(column: Float64Array, width: number): Float64Array {
-  if (width === 1) return column;
-  const cells = new Float64Array(Math.floor(column.length / width));
-  for (let k = 0, i = 0; k < cells.length; k += 1) {
-    let sum = 0;
-    for (const next = i + width; i < next; i += 1) sum += column[i]!;
-    cells[k] = sum / width;
-  }
-  return cells;
 }
 
 /** The motion of a piece less its elastic part, its steps, how large one is that nothing else makes, and where the piece is elastic beside it. */
@@ -99,7 +88,7 @@ export function findSlipsBack(outline: RecordOutline, motion: Float64Array): Jum
 
   /** Of means of so many samples each; undefined where none is so large, and where hardly anything is elastic. */
   const stepped = (width: number, share: number): Stepped | undefined => {
-    const [F, x] = [force, motion].map((column) => cellsOf(column.subarray(first, end), width)) as [Float64Array, Float64Array];
+    const [F, x] = [force, motion].map((column) => meansOf(column.subarray(first, end), width)) as [Float64Array, Float64Array];
     const m = Math.floor(beside / width);
     const rest = new Float64Array(x.length);
     for (let i = 0; i < rest.length; i += 1) rest[i] = x[i]! - x[0]! - F[i]! / stiffness;

@@ -6,10 +6,10 @@ import {
   median,
   medianChange,
   noiseLevel,
-  ranked,
   resolution,
   type BlockExtremes,
 } from '../../numeric/index.js';
+import { steepestChord } from './chords.js';
 import { motionColumn, ofDrive } from './motionColumn.js';
 import type { RecordSurvey } from './surveyRecord.js';
 
@@ -57,44 +57,12 @@ const GONE = 0.3;
 const DEVIATIONS = 6;
 /** Places at which usual changes are taken. */
 const PLACES = 501;
-/** The stiffness is looked for between these shares of the highest force, by chords that span so many of the levels. */
-const LEVELS = Array.from({ length: 15 }, (_, k) => 0.05 * (k + 1));
-const SPAN = 3;
 
 const habitOf = (column: Float64Array, step: number, first: number, last: number): ColumnHabit => ({
   noise: noiseLevel(column, first, last + 1),
   step,
   usual: () => medianChange(column, first + 1, last + 1, Math.max(1, Math.floor((last - first) / PLACES))),
 });
-
-/** @internal A slip of the extensometer steepens no more chords than these, as each spans so many levels. */
-export const SLIPPED_CHORDS = SPAN;
-
-/**
- * @internal The steepest chord between the first crossings of a few levels of the force at a sample: nearly the elastic stiffness up to there. So many of the
- * steepest may be passed over, where something may have steepened them.
- */
-export function steepestChord(
-  { force, blocks, first }: Pick<RecordOutline, 'force' | 'blocks' | 'first'>,
-  motion: Float64Array,
-  top: number,
-  passed = 0,
-): number {
-  const places: number[] = [];
-  let i = first;
-  for (const level of LEVELS) {
-    i = firstReaching(force, level * force[top]!, i, top + 1, blocks);
-    if (i > top) break;
-    places.push(i);
-  }
-  const slopes: number[] = [0];
-  for (let k = SPAN; k < places.length; k += 1) {
-    const [from, to] = [places[k - SPAN]!, places[k]!];
-    const way = motion[to]! - motion[from]!;
-    if (way > 0) slopes.push((force[to]! - force[from]!) / way);
-  }
-  return ranked(slopes, slopes.length - 1 - Math.min(passed, Math.max(0, slopes.length - 2)));
-}
 
 /** The last sample before the force is gone for good: above the level at the end, where that is flat and far below the maximum. */
 function lastLoaded(force: Float64Array, noise: number, top: number, highest: number): number {
