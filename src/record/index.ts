@@ -41,7 +41,7 @@ export { isOfDrive, type Drop } from './checks/drops.js';
 /** @internal */
 export { surveyExcursions, type Excursions } from './checks/excursions.js';
 /** @internal */
-export { keptRanges } from './repairs/keptRanges.js';
+export { keptColumn, keptRanges } from './repairs/keptRanges.js';
 /** @internal */
 export { allSpikeFindings } from './checks/channelFindings.js';
 /** @internal */
