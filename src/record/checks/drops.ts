@@ -1,4 +1,4 @@
-import { firstFall } from '../../numeric/index.js';
+import { firstFall, firstReaching } from '../../numeric/index.js';
 import { findHiddenTurns } from './hiddenTurns.js';
 import type { OutlinedMotion, RecordOutline } from '../survey/recordOutline.js';
 import { ELASTIC, SUDDEN, suddenFalls, type SuddenFall } from './suddenFalls.js';
@@ -68,10 +68,8 @@ function falls({ force, blocks }: RecordOutline, least: number, turns: readonly 
 /** Slope of the rise after a valley: over its first part, where the recovery shows most plainly. */
 function recovery({ force }: RecordOutline, motion: Float64Array, [peak, valley, back]: Stretch): number {
   const fall = force[peak]! - force[valley]!;
-  let i = valley;
-  while (i < back && force[i]! < force[valley]! + 0.2 * fall) i += 1;
-  let j = i;
-  while (j < back && force[j]! < force[valley]! + 0.8 * fall) j += 1;
+  let i = firstReaching(force, force[valley]! + 0.2 * fall, valley, back);
+  const j = firstReaching(force, force[valley]! + 0.8 * fall, i, back);
   // a force that is back within a sample rose from the one before
   if (j === i) i = Math.max(valley, i - 1);
   const way = motion[j]! - motion[i]!;
