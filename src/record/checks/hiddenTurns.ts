@@ -1,4 +1,4 @@
-import { firstFall, highestSample } from '../../numeric/index.js';
+import { firstFall, highestSample, mean, squaresAbout } from '../../numeric/index.js';
 import type { OutlinedMotion, RecordOutline } from '../survey/recordOutline.js';
 import { SUDDEN } from './suddenFalls.js';
 import { REVERSED, type Stretch } from './turns.js';
@@ -75,9 +75,9 @@ function yieldedIn({ force, stiffness }: RecordOutline, { plastic, deviation }: 
     fallen[i - turn] = Math.max(fallen[i - turn - 1] ?? 0, (force[turn]! - force[i]!) / stiffness);
     yielded[i - turn] = plastic(i);
   }
-  const mean = fallen.reduce((a, b) => a + b, 0) / fallen.length;
-  const spread = fallen.reduce((sum, x) => sum + (x - mean) ** 2, 0);
-  const product = fallen.reduce((sum, x, i) => sum + (x - mean) * yielded[i]!, 0);
+  const middle = mean(fallen);
+  const spread = squaresAbout(middle, fallen);
+  const product = fallen.reduce((sum, x, i) => sum + (x - middle) * yielded[i]!, 0);
   return { dip, share: product / spread, error: deviation / Math.sqrt(spread) };
 }
 
@@ -86,12 +86,12 @@ function turnsAmong(yielded: readonly Yielded[]): HiddenTurns {
   const limit = 1 - REVERSED;
   const open = yielded.filter(({ share, error }) => Math.abs(share - limit) <= SURE * error);
   const weight = open.reduce((sum, { error }) => sum + error ** -2, 0);
-  const mean = open.reduce((sum, { share, error }) => sum + share * error ** -2, 0) / weight;
-  const scatter = open.reduce((sum, { share, error }) => sum + ((share - mean) / error) ** 2, 0) / Math.max(1, open.length - 1);
+  const common = open.reduce((sum, { share, error }) => sum + share * error ** -2, 0) / weight;
+  const scatter = open.reduce((sum, { share, error }) => sum + ((share - common) / error) ** 2, 0) / Math.max(1, open.length - 1);
   const doubt = SURE * Math.sqrt(Math.max(1, scatter) / weight);
-  const all = weight > 0 && mean + doubt < limit;
+  const all = weight > 0 && common + doubt < limit;
   const turned = yielded.filter((one) => (open.includes(one) ? all : one.share < limit));
-  const untold = weight > 0 && Math.abs(mean - limit) > doubt ? [] : open;
+  const untold = weight > 0 && Math.abs(common - limit) > doubt ? [] : open;
   return { turns: turned.map(({ dip }) => dip), untold: untold.map(({ dip }) => dip) };
 }
 
