@@ -9,8 +9,8 @@ import {
   columnUnits,
 } from '../../base/index.js';
 import { extent, noiseLevel, resolution, type BlockExtremes } from '../../numeric/index.js';
-import { channelFindings, spikeFindings } from './channelFindings.js';
-import { clockFindings, GAP } from '../survey/clock.js';
+import { channelFindings } from './channelFindings.js';
+import { clockFindings, GAP_STEPS } from '../survey/clock.js';
 import { excursionsOf, type Excursions } from './excursions.js';
 import type { Pause } from './pauseSearch.js';
 import { endExtensometer, type ExtensometerEnd } from './extensometerEnd.js';
@@ -21,6 +21,8 @@ import { recordBlocks } from '../survey/recordBlocks.js';
 import { requireColumns } from '../survey/requireColumns.js';
 import { severalTests } from '../survey/segments.js';
 import type { SlipsBack } from './slipsBack.js';
+import { saturationFindings } from './saturationFindings.js';
+import { spikeFindings } from './spikeFindings.js';
 import { spikeColumns, spikedColumns } from './spikedColumns.js';
 import { straightened } from './spikes.js';
 import { surveyRecord, type RecordSurvey } from '../survey/surveyRecord.js';
@@ -41,10 +43,10 @@ export interface RecordThresholds {
 }
 
 /** The thresholds with their defaults. */
-const defaults = { gap: GAP, repeated: 0.05, saturated: 5, lateStart: 0.05, zeroDrift: 0.005 };
+const defaults = { gap: GAP_STEPS, repeated: 0.05, saturated: 5, lateStart: 0.05, zeroDrift: 0.005 };
 type Limits = typeof defaults;
 
-/** The force is the other way where its negative part is so many times the positive one. */
+/** Multiple of the highest force by which the lowest one is negative where the sign is the other way. */
 const REVERSED = 3;
 
 /** @internal What the checks of a record share, so that an analysis need not look twice. */
@@ -57,7 +59,7 @@ export interface KnownRecord {
   readonly pauses?: readonly Pause[];
   /** Default: looked for. */
   readonly excursions?: Excursions | undefined;
-  /** Where the extensometer of the record was ended, because it no longer told what the piece does. */
+  /** Where the extensometer of the record was ended, because it no longer followed the piece. */
   readonly ended?: ExtensometerEnd | undefined;
   /** Default: looked for. */
   readonly slipsBack?: SlipsBack | undefined;
@@ -120,7 +122,8 @@ export function checkRecordKernel(record: TensionRecord, thresholds: RecordThres
   const excursions = known?.excursions ?? excursionsOf(record, outline, known?.pauses);
   return [
     ...ofClock,
-    ...channelFindings(outline, limits.saturated),
+    ...saturationFindings(outline, limits.saturated),
+    ...channelFindings(outline),
     ...zeroFindings(outline, excursions, limits, known?.carriesOn),
     ...motionFindings(record, outline, motion, excursions.drops, limits.repeated, known),
   ];
@@ -149,7 +152,7 @@ export function checkRecord(record: TensionColumns, thresholds: RecordThresholds
   requireOptions(from, thresholds, Object.keys(defaults), 'thresholds');
   for (const [name, value] of Object.entries(thresholds)) if (value !== undefined) requireNonNegative(from, `thresholds.${name}`, value);
   const columns = requireColumns(from, record, 1);
-  const limit = thresholds.gap ?? GAP;
+  const limit = thresholds.gap ?? GAP_STEPS;
   const blocks = recordBlocks(columns);
   const spiked = spikedColumns(columns, spikeColumns, blocks);
   const straight = Object.fromEntries(spiked.map(({ name, column, spikes }) => [name, straightened(column, spikes)]));

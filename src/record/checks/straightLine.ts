@@ -1,11 +1,13 @@
 import type { BlockExtremes } from '../../numeric/index.js';
 import { chordSlopes } from '../survey/chords.js';
 
-/** The line is looked for by chords of the force over the motion that span so many of these shares of the highest force. */
+/** Levels between which the line is looked for, as shares of the highest force. */
 const LEVELS = Array.from({ length: 29 }, (_, k) => 0.025 * (k + 2));
+/** Levels that one chord of the force over the motion spans. */
 const SPAN = 4;
-/** So many chords that agree within this share are a straight line; none below them is steeper, as those of a metal that hardens from the start are. */
+/** Chords that must agree to make a straight line. None at lower forces may be steeper: where a metal hardens from the start, those are. */
 const AGREEING = 3;
+/** Share by which a chord may be flatter than the steepest one and still agree with it. */
 const ALIKE = 0.1;
 
 /** @internal Slope of the straight part of the rise of a force over its motion; undefined where nothing shows that a part is straight. */

@@ -10,18 +10,20 @@ export interface ZeroSurvey {
   /** Force before loading [N], where the record has a stretch of it; and the middle of that stretch, as a sample. */
   readonly before: number | undefined;
   readonly beforeAt: number;
-  /** Force after fracture [N], where the record goes on; and the middle of what told it. */
+  /** Force after fracture [N], where the record goes on; and the middle of that stretch, as a sample. */
   readonly after: number | undefined;
   readonly afterAt: number;
 }
 
-/** Least samples of a level; a level is flat to so many standard deviations. */
+/** Least samples of a level. */
 const LEAST = 5;
+/** Standard deviations of the noise within which a level is flat. */
 const FLAT = 5;
-/** A step of the zero is at least this share of the highest force, and lies before this share is reached for good. */
+/** Least step of the zero, as a share of the highest force. */
 const STEP_SHARE = 0.002;
+/** Share of the highest force above which the piece is being loaded. */
 const LOADING = 0.1;
-/** A zero drifts by less than this share of the usual change from sample to sample. */
+/** Share of the usual change from sample to sample that a drifting zero stays below. */
 const CREEP = 0.05;
 
 /** True where the force stays at one level from one sample to another (end excluded). */
@@ -41,7 +43,7 @@ function tareStepAt({ force, blocks, habit, highest, top, motion, stiffness }: R
     if (Math.abs(force[i]! - force[i - 1]!) < least) continue;
     if (!isFlat(force, i - LEAST, i, tolerance) || !isFlat(force, i, i + LEAST, tolerance)) continue;
     const moved = motion ? Math.abs(motion.values[i + 1]! - motion.values[i - 2]!) : 0;
-    // a drive that pulls would raise the force by so much over that way
+    // a drive that pulls would raise the force by as much over that way
     if (0.2 * moved * stiffness < least) return i;
   }
   return 0;

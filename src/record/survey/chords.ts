@@ -8,7 +8,7 @@ export interface Rise {
 }
 
 /**
- * @internal Slopes of the chords of force over motion between the first crossings of levels up to a sample, each over so many levels; the levels are shares of
+ * @internal Slopes of the chords of force over motion between the first crossings of levels up to a sample, each over a span of levels; the levels are shares of
  * the force at that sample. Undefined where the motion does not go on over a chord.
  */
 export function chordSlopes(
@@ -32,7 +32,7 @@ export function chordSlopes(
   });
 }
 
-/** The stiffness is looked for between these shares of the highest force. */
+/** Levels between which the stiffness is looked for, as shares of the highest force. */
 const LEVELS = Array.from({ length: 15 }, (_, k) => 0.05 * (k + 1));
 /** Levels that one of its chords spans. */
 const SPAN = 3;

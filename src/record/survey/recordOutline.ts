@@ -1,27 +1,11 @@
 import { soundLength, type TensionRecord } from '../../base/index.js';
-import {
-  blockExtremes,
-  firstReaching,
-  highestSample,
-  median,
-  medianChange,
-  noiseLevel,
-  resolution,
-  type BlockExtremes,
-} from '../../numeric/index.js';
+import { blockExtremes, firstReaching, highestSample, median, noiseLevel, resolution, type BlockExtremes } from '../../numeric/index.js';
 import { steepestChord } from './chords.js';
+import { habitOf, type ColumnHabit } from './habit.js';
 import { motionColumn, ofDrive } from './motionColumn.js';
 import type { RecordSurvey } from './surveyRecord.js';
 
-/** @internal How one column behaves over the loaded part: its noise, one step of its reading, its usual change from sample to sample. */
-export interface ColumnHabit {
-  readonly noise: number;
-  readonly step: number;
-  /** Found when it is asked for, which is seldom: a function, since an object with a getter is slow to make. */
-  readonly usual: () => number;
-}
-
-/** @internal The motion that tells most of the drive: travel, else extension, else strain. */
+/** @internal The motion by which the drive is judged: travel, else extension, else strain. */
 export interface OutlinedMotion extends ColumnHabit {
   readonly column: 'travel' | 'extension' | 'strain';
   readonly values: Float64Array;
@@ -48,21 +32,14 @@ export interface RecordOutline {
   readonly stiffness: number;
 }
 
-/** Below this share of the highest force nothing is loaded. */
+/** @internal Share of the highest force below which nothing is loaded: the piece is not yet pulled, or the force is gone. */
 export const LOADED = 0.02;
-/** Samples at the end that show the level after fracture, and below which share of the highest force that level is none of a load. */
+/** Samples at the end of the record that show the level after fracture. */
 const TAIL = 8;
-const GONE = 0.3;
-/** What stands out of the noise by so many deviations is loaded. */
+/** Share of the highest force that the level after fracture stays below; a higher one is that of a load. */
+const LOW = 0.3;
+/** Standard deviations of the noise by which a loaded sample stands out of the level after fracture. */
 const DEVIATIONS = 6;
-/** Places at which usual changes are taken. */
-const PLACES = 501;
-
-const habitOf = (column: Float64Array, step: number, first: number, last: number): ColumnHabit => ({
-  noise: noiseLevel(column, first, last + 1),
-  step,
-  usual: () => medianChange(column, first + 1, last + 1, Math.max(1, Math.floor((last - first) / PLACES))),
-});
 
 /** The last sample before the force is gone for good: above the level at the end, where that is flat and far below the maximum. */
 function lastLoaded(force: Float64Array, noise: number, top: number, highest: number): number {
@@ -72,7 +49,7 @@ function lastLoaded(force: Float64Array, noise: number, top: number, highest: nu
   // a tail that is not flat, or still high, is no tail
   const distinct = Math.max(LOADED * highest, DEVIATIONS * noise);
   const flat = tail.every((one) => Math.abs(one - level) < distinct);
-  const zero = flat && level < GONE * highest ? level : 0;
+  const zero = flat && level < LOW * highest ? level : 0;
   const loaded = zero + distinct;
   let last = n - 1;
   while (last > top && force[last]! < loaded) last -= 1;
