@@ -1,4 +1,4 @@
-/** @internal What is kept of so many samples where excursions are left out in their order, each from the sample where it leaves to the one where it is back. */
+/** @internal Ranges that are kept of a number of samples where excursions are left out, in their order; each goes from the sample where it leaves to the one where it is back. */
 export function keptRanges(excursions: readonly (readonly [number, number])[], samples: number): [number, number][] {
   const ranges: [number, number][] = [];
   let next = 0;
