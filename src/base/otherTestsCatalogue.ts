@@ -45,8 +45,19 @@ export const otherTestsEntries = {
   },
   'brinell-index-unusual': {
     severity: 'caution', about: 'method',
-    message: 'Indentation {number}: the force-diameter index {index} is none of 1, 2.5, 5, 10, 15 and 30.',
-    remedy: 'Values of different indices do not compare; take a force of the standard for this ball.',
+    message: 'Indentation {number}: a ball of {ball} mm with {force} N (force-diameter index {index}) is no pair of the standard.',
+    remedy: 'Take a ball of 1, 2.5, 5 or 10 mm and a force that the standard has for it; values of other pairs do not compare.',
+  },
+  // limits from memory
+  'brinell-too-hard': {
+    severity: 'caution', about: 'method',
+    message: '{hardness} HBW is above 650 HBW, where the scale ends: the ball itself gives way.',
+    remedy: 'Take another hardness test, such as Vickers or Rockwell C.',
+  },
+  'brinell-ball-unsuited': {
+    severity: 'caution', about: 'method',
+    message: 'A ball of {ball} mm is too small for {material}; its smallest is {least} mm.',
+    remedy: 'Repeat with a larger ball: the indentation must take in many grains.',
   },
   // limits from memory
   'brinell-index-unsuited': {

@@ -17,6 +17,12 @@ export const pieceEntries = {
     message: 'The parallel length {length} mm is shorter than the least {least} mm for this section and gauge length.',
     remedy: 'Make the parallel length at least that long.',
   },
+  // from memory
+  'extensometer-length-unsuited': {
+    severity: 'caution', about: 'piece',
+    message: 'An extensometer base of {length} mm is not from {least} to {most} mm, half the gauge length to nine tenths of the parallel length.',
+    remedy: 'Take a base within; for the extensions at and after the maximum force, one of about the gauge length.',
+  },
   'section-small': {
     severity: 'note', about: 'piece',
     message: 'A {dimension} of {value} mm is below {limit} mm: another annex of the standard applies.',

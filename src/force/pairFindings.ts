@@ -75,10 +75,21 @@ function candidates(pairs: WeightedPairs, wanted: number | undefined): number[] 
   return [...new Set([largest((i) => -indicated[i]!), largest((i) => indicated[i]!), ...worst])];
 }
 
-/** Outliers, and a pair on which the degree rests; none is taken out. */
+/** The same pairs as if their scatter grew with the force: by its share from a fifth of the highest on. */
+function byShare(pairs: WeightedPairs): WeightedPairs {
+  const highest = pairs.reference.reduce((most, F) => Math.max(most, Math.abs(F)), 0);
+  return { ...pairs, weights: pairs.reference.map((F) => (highest / Math.max(Math.abs(F), LOW * highest)) ** 2) };
+}
+
+/** Outliers, and a pair on which the degree rests; none is taken out. How scatter goes with force is not known, so an outlier is one either way. */
 function oddPairs(pairs: WeightedPairs, degree: number, wanted: number | undefined): Finding[] {
   const { indicated, reference } = pairs;
-  const left = candidates(pairs, wanted).flatMap((pair) => leaveOut(pairs, pair, wanted) ?? []);
+  const shares = pairs.weights ? pairs : byShare(pairs);
+  const left = candidates(pairs, wanted).flatMap((pair) => {
+    const one = leaveOut(pairs, pair, wanted);
+    const other = leaveOut(shares, pair, wanted);
+    return one && other ? { ...one, chance: Math.max(one.chance, other.chance) } : [];
+  });
   // at most so many tests are made: each pair against each degree (Bonferroni)
   const questions = indicated.length * (wanted === undefined ? mostDegree(pairs) : 1);
   const outliers = left.filter(({ chance }) => chance * questions < SIGNIFICANCE);

@@ -230,6 +230,10 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: '平行长度 {length} mm 小于该截面和原始标距所要求的最小值 {least} mm。',
     remedy: '平行长度应不小于该值。',
   },
+  'extensometer-length-unsuited': {
+    message: '引伸计标距 {length} mm 不在 {least} 至 {most} mm 之间（原始标距的一半至平行长度的十分之九）。',
+    remedy: '采用该范围内的标距；对最大力时及之后的延伸，标距应接近原始标距。',
+  },
   'section-small': {
     message: '{dimension}为 {value} mm，小于 {limit} mm：应采用标准的另一附录。',
     remedy: '按薄板或线材的附录执行。',
@@ -717,8 +721,16 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: '使试验力与标称值之差在 1 % 以内；硬度已按实际的力计算。',
   },
   'brinell-index-unusual': {
-    message: '压痕 {number}：试验力-球直径平方的比率 {index} 不是 1、2.5、5、10、15 和 30 中的任何一个。',
-    remedy: '不同比率下的硬度值不可比较；对该球采用标准规定的试验力。',
+    message: '压痕 {number}：直径 {ball} mm 的球与 {force} N 的试验力（试验力-球直径平方的比率 {index}）不是标准规定的组合。',
+    remedy: '采用直径 1、2.5、5 或 10 mm 的球及标准为其规定的试验力；其他组合的硬度值不可比较。',
+  },
+  'brinell-too-hard': {
+    message: '{hardness} HBW 高于标尺的上限 650 HBW：球本身会变形。',
+    remedy: '改用其他硬度试验，例如维氏或洛氏 C 标尺。',
+  },
+  'brinell-ball-unsuited': {
+    message: '直径 {ball} mm 的球对于{material}过小；最小为 {least} mm。',
+    remedy: '改用较大的球重新试验：压痕应覆盖许多晶粒。',
   },
   'brinell-index-unsuited': {
     message: '试验力-球直径平方的比率 {index} 不适用于硬度为 {hardness} HBW 的{material}（通常为 {usual}）。',

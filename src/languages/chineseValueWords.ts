@@ -196,6 +196,8 @@ export const chineseValueWords: Readonly<Record<FindingValueWord, string>> = {
   'width and thickness were swapped': '宽度与厚度互换',
   'the radius was entered as the diameter': '把半径作为直径输入',
   'twice the diameter was entered': '输入了直径的两倍',
+  'a tenth of each dimension of the section was entered': '截面各尺寸按十分之一输入',
+  'ten times each dimension of the section was entered': '截面各尺寸按十倍输入',
   'the section was entered in inches': '截面以英寸输入',
   'the section in mm was taken as inches and converted': '以 mm 表示的截面被当作英寸并换算',
   'section and lengths were entered in inches': '截面和长度以英寸输入',

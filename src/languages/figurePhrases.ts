@@ -43,6 +43,7 @@ export const figurePhrases = [
   'Strain rate',
   'Strain rate over time',
   'limit up to the proof strength',
+  'limit to the end of yield',
   'limit after yield',
   'Local strain rates up to {rate} per second.',
   'Rm at Agt',

@@ -188,6 +188,8 @@ export const findingValueWords = [
   'width and thickness were swapped',
   'the radius was entered as the diameter',
   'twice the diameter was entered',
+  'a tenth of each dimension of the section was entered',
+  'ten times each dimension of the section was entered',
   'the section was entered in inches',
   'the section in mm was taken as inches and converted',
   'section and lengths were entered in inches',

@@ -230,6 +230,10 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'La longueur calibrée, {length} mm, est inférieure au minimum de {least} mm pour cette section et cette longueur entre repères.',
     remedy: 'Donner au moins cette longueur à la partie calibrée.',
   },
+  'extensometer-length-unsuited': {
+    message: 'Une base d’extensomètre de {length} mm n’est pas comprise entre {least} et {most} mm, la moitié de la longueur entre repères et neuf dixièmes de la longueur calibrée.',
+    remedy: 'Prendre une base dans cet intervalle ; pour les extensions à la force maximale et au-delà, une base proche de la longueur entre repères.',
+  },
   'section-small': {
     message: 'La dimension {dimension} = {value} mm est inférieure à {limit} mm : une autre annexe de la norme s’applique.',
     remedy: 'Suivre l’annexe relative aux produits minces ou aux fils.',
@@ -717,8 +721,16 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Amener la force à sa valeur nominale à 1 % près ; la dureté a été calculée avec la force réelle.',
   },
   'brinell-index-unusual': {
-    message: 'Empreinte {number} : l’indice force-diamètre {index} n’est aucun de 1 ; 2,5 ; 5 ; 10 ; 15 et 30.',
-    remedy: 'Les valeurs d’indices différents ne se comparent pas ; prendre une force de la norme pour cette bille.',
+    message: 'Empreinte {number} : une bille de {ball} mm avec {force} N (indice force-diamètre {index}) n’est pas un couple de la norme.',
+    remedy: 'Prendre une bille de 1 ; 2,5 ; 5 ou 10 mm et une force que la norme prévoit pour elle ; les valeurs d’autres couples ne se comparent pas.',
+  },
+  'brinell-too-hard': {
+    message: '{hardness} HBW dépasse 650 HBW, où l’échelle s’arrête : la bille elle-même cède.',
+    remedy: 'Prendre un autre essai de dureté, par exemple Vickers ou Rockwell C.',
+  },
+  'brinell-ball-unsuited': {
+    message: 'Une bille de {ball} mm est trop petite (groupe de matériaux : {material}) ; la plus petite est de {least} mm.',
+    remedy: 'Recommencer avec une bille plus grande : l’empreinte doit couvrir de nombreux grains.',
   },
   'brinell-index-unsuited': {
     message: 'L’indice force-diamètre {index} ne convient pas à {hardness} HBW (groupe de matériaux : {material} ; usuel : {usual}).',

@@ -210,6 +210,8 @@ export const frenchValueWords: Readonly<Record<FindingValueWord, string>> = {
   'width and thickness were swapped': 'la largeur et l’épaisseur ont été interverties',
   'the radius was entered as the diameter': 'le rayon a été saisi comme diamètre',
   'twice the diameter was entered': 'le double du diamètre a été saisi',
+  'a tenth of each dimension of the section was entered': 'un dixième de chaque dimension de la section a été saisi',
+  'ten times each dimension of the section was entered': 'dix fois chaque dimension de la section a été saisi',
   'the section was entered in inches': 'la section a été saisie en pouces',
   'the section in mm was taken as inches and converted': 'la section en mm a été prise pour des pouces et convertie',
   'section and lengths were entered in inches': 'la section et les longueurs ont été saisies en pouces',

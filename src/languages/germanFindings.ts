@@ -230,6 +230,10 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Die Versuchslänge {length} mm ist kürzer als die Mindestlänge {least} mm für diesen Querschnitt und diese Anfangsmesslänge.',
     remedy: 'Die Versuchslänge mindestens so lang ausführen.',
   },
+  'extensometer-length-unsuited': {
+    message: 'Eine Extensometer-Messlänge von {length} mm liegt nicht zwischen {least} und {most} mm, der halben Anfangsmesslänge und neun Zehnteln der Versuchslänge.',
+    remedy: 'Eine Messlänge in diesem Bereich wählen; für Dehnungen bei und nach der Höchstkraft etwa die Anfangsmesslänge.',
+  },
   'section-small': {
     message: 'Das Maß {dimension} = {value} mm liegt unter {limit} mm: Es gilt ein anderer Anhang der Norm.',
     remedy: 'Den Anhang für dünne Erzeugnisse oder für Draht anwenden.',
@@ -717,8 +721,16 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Die Prüfkraft auf 1 % an ihren Nennwert heranführen; die Härte wurde mit der tatsächlichen Kraft berechnet.',
   },
   'brinell-index-unusual': {
-    message: 'Eindruck {number}: Der Beanspruchungsgrad {index} ist keiner von 1; 2,5; 5; 10; 15 und 30.',
-    remedy: 'Werte verschiedener Beanspruchungsgrade sind nicht vergleichbar; eine Prüfkraft der Norm für diese Kugel wählen.',
+    message: 'Eindruck {number}: Eine Kugel von {ball} mm mit {force} N (Beanspruchungsgrad {index}) ist kein Paar der Norm.',
+    remedy: 'Eine Kugel von 1; 2,5; 5 oder 10 mm und eine Prüfkraft der Norm für sie wählen; Werte anderer Paare sind nicht vergleichbar.',
+  },
+  'brinell-too-hard': {
+    message: '{hardness} HBW liegen über 650 HBW, wo die Skala endet: Die Kugel selbst gibt nach.',
+    remedy: 'Ein anderes Härteprüfverfahren wählen, etwa Vickers oder Rockwell C.',
+  },
+  'brinell-ball-unsuited': {
+    message: 'Eine Kugel von {ball} mm ist zu klein (Werkstoffgruppe {material}); die kleinste hat {least} mm.',
+    remedy: 'Mit einer größeren Kugel wiederholen: Der Eindruck muss viele Körner erfassen.',
   },
   'brinell-index-unsuited': {
     message: 'Der Beanspruchungsgrad {index} eignet sich nicht für {hardness} HBW (Werkstoffgruppe {material}; üblich: {usual}).',

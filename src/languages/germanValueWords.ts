@@ -210,6 +210,8 @@ export const germanValueWords: Readonly<Record<FindingValueWord, string>> = {
   'width and thickness were swapped': 'Breite und Dicke wurden vertauscht',
   'the radius was entered as the diameter': 'der Radius wurde als Durchmesser eingegeben',
   'twice the diameter was entered': 'der doppelte Durchmesser wurde eingegeben',
+  'a tenth of each dimension of the section was entered': 'von jedem Maß des Querschnitts wurde ein Zehntel eingegeben',
+  'ten times each dimension of the section was entered': 'jedes Maß des Querschnitts wurde zehnfach eingegeben',
   'the section was entered in inches': 'der Querschnitt wurde in Zoll eingegeben',
   'the section in mm was taken as inches and converted': 'der Querschnitt in mm wurde für Zoll gehalten und umgerechnet',
   'section and lengths were entered in inches': 'Querschnitt und Längen wurden in Zoll eingegeben',

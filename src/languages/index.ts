@@ -13,6 +13,8 @@ export { phrases, type Phrase } from './phrases.js';
 /** @internal */
 export { wordsOf, type Words } from './wordsOf.js';
 /** @internal */
+export { takesPower } from './takesPower.js';
+/** @internal */
 export { requireLanguage } from './requireLanguage.js';
 /** @internal */
 export { changeInWords } from './sayWhatIf.js';

@@ -230,6 +230,10 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'La longitud calibrada de {length} mm es menor que la mínima de {least} mm para esta sección y esta longitud inicial entre marcas.',
     remedy: 'Dar a la longitud calibrada al menos ese valor.',
   },
+  'extensometer-length-unsuited': {
+    message: 'Una base del extensómetro de {length} mm no está entre {least} y {most} mm, la mitad de la longitud inicial entre marcas y nueve décimos de la longitud calibrada.',
+    remedy: 'Tomar una base dentro de ese intervalo; para las extensiones en la fuerza máxima y después, una cercana a la longitud inicial entre marcas.',
+  },
   'section-small': {
     message: 'La dimensión de la sección ({dimension}) de {value} mm es menor que {limit} mm: se aplica otro anexo de la norma.',
     remedy: 'Seguir el anexo de productos delgados o de alambres.',
@@ -717,8 +721,16 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Llevar la fuerza a su valor nominal con una tolerancia del 1 %; la dureza se calculó con la fuerza real.',
   },
   'brinell-index-unusual': {
-    message: 'Huella {number}: el coeficiente fuerza-diámetro {index} no es ninguno de 1; 2,5; 5; 10; 15 y 30.',
-    remedy: 'Los valores de distintos coeficientes no son comparables; tomar una fuerza de la norma para esta bola.',
+    message: 'Huella {number}: una bola de {ball} mm con {force} N (coeficiente fuerza-diámetro {index}) no es un par de la norma.',
+    remedy: 'Tomar una bola de 1; 2,5; 5 o 10 mm y una fuerza que la norma tenga para ella; los valores de otros pares no son comparables.',
+  },
+  'brinell-too-hard': {
+    message: '{hardness} HBW está por encima de 650 HBW, donde termina la escala: cede la propia bola.',
+    remedy: 'Tomar otro ensayo de dureza, como Vickers o Rockwell C.',
+  },
+  'brinell-ball-unsuited': {
+    message: 'Una bola de {ball} mm es demasiado pequeña para {material}; la menor es de {least} mm.',
+    remedy: 'Repetir con una bola mayor: la huella debe abarcar muchos granos.',
   },
   'brinell-index-unsuited': {
     message: 'El coeficiente fuerza-diámetro {index} no es adecuado para {material} con {hardness} HBW (habitual: {usual}).',

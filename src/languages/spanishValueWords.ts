@@ -209,6 +209,8 @@ export const spanishValueWords: Readonly<Record<FindingValueWord, string>> = {
   'width and thickness were swapped': 'se intercambiaron el ancho y el espesor',
   'the radius was entered as the diameter': 'se introdujo el radio como diámetro',
   'twice the diameter was entered': 'se introdujo el doble del diámetro',
+  'a tenth of each dimension of the section was entered': 'se introdujo la décima parte de cada dimensión de la sección',
+  'ten times each dimension of the section was entered': 'se introdujo diez veces cada dimensión de la sección',
   'the section was entered in inches': 'la sección se introdujo en pulgadas',
   'the section in mm was taken as inches and converted': 'la sección en mm se tomó como pulgadas y se convirtió',
   'section and lengths were entered in inches': 'la sección y las longitudes se introdujeron en pulgadas',

@@ -88,7 +88,7 @@ export const termPhrases = [
   'ASTM E6, proportional limit; common practice',
   'ISO 6892-1:2019, percentage yield point extension',
   'ISO 6892-1:2019, slope of the elastic part of the curve',
-  'ISO 6892-1:2019, Annex G, modulus of elasticity',
+  "ASTM E111, Young's modulus",
   'ISO 6892-1:2019, upper yield strength',
   'ISO 6892-1:2019, lower yield strength',
   'ISO 6892-1:2019, proof strength, plastic extension',

@@ -4,6 +4,7 @@ import type { FindingWords, Language } from './Language.js';
 import type { Phrase } from './phrases.js';
 import { sayOfBlank } from './sayOfBlank.js';
 import { spelledOut } from './spelledOut.js';
+import { takesPower } from './takesPower.js';
 import { termPatterns } from './termPatterns.js';
 
 /** What a sentence is filled with. */
@@ -34,8 +35,6 @@ export interface Words {
 /** Four significant digits are enough for a sentence; the data keeps them all. */
 const FIGURES = 4;
 const NUMBER = /^[-−]?\d+(\.\d+)?(e[-+]?\d+)?$/;
-/** Numbers below are written with a power of ten. */
-const SMALL = 1e-4;
 
 /** The one sign of what is below 0. */
 const withMinus = (text: string): string => text.replace(/(?<![\w.])-(?=\d)/g, '−');
@@ -84,7 +83,7 @@ export function wordsOf(language: Language): Words {
   const gap = language.tag.startsWith('fr') ? '\u202f' : '\u00a0';
   const number = (value: number, figures: number): string => {
     const rounded = Number(value.toPrecision(figures));
-    return digits(rounded !== 0 && Math.abs(rounded) < SMALL ? rounded.toExponential() : String(rounded));
+    return digits(takesPower(rounded) ? rounded.toExponential() : String(rounded));
   };
   const filled = (sentence: string, values: PhraseValues, text: (value: string, name: string) => string): string => {
     const shown = (name: string): string | undefined => {

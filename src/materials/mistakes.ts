@@ -23,11 +23,13 @@ const BAR = unitFactor('bar', 'psi');
 const MEGAPASCAL = unitFactor('MPa', 'psi');
 
 const ofRounds = {
-  'radius-for-diameter': [4, 1, 0.9, 'the radius was entered as the diameter'],
+  'radius-for-diameter': [4, 1, 0.7, 'the radius was entered as the diameter'],
   'diameter-doubled': [1 / 4, 1, 0.5, 'twice the diameter was entered'],
 } as const satisfies Record<string, Row>;
 const ofSections = {
-  'section-in-inches': [INCH ** 2, 1, 0.7, 'the section was entered in inches'],
+  'section-a-tenth': [100, 1, 0.7, 'a tenth of each dimension of the section was entered'],
+  'section-tenfold': [1 / 100, 1, 0.7, 'ten times each dimension of the section was entered'],
+  'section-in-inches': [INCH ** 2, 1, 0.5, 'the section was entered in inches'],
   'section-converted-twice': [INCH ** -2, 1, 0.3, 'the section in mm was taken as inches and converted'],
   'piece-in-inches': [INCH ** 2, INCH, 0.6, 'section and lengths were entered in inches'],
 } as const satisfies Record<string, Row>;
@@ -36,15 +38,15 @@ const ofLengths = {
 } as const satisfies Record<string, Row>;
 const ofForces = {
   'force-in-kilonewtons': [1 / 1000, 1, 1, 'the force is in kN and was read as N'],
-  'newtons-as-kilonewtons': [1000, 1, 0.7, 'the force is in N and was read as kN'],
+  'newtons-as-kilonewtons': [1000, 1, 1, 'the force is in N and was read as kN'],
   'force-in-kilograms-force': [1 / KILOGRAM, 1, 0.5, 'the force is in kgf and was read as N'],
   'newtons-as-kilograms-force': [KILOGRAM, 1, 0.3, 'the force is in N and was read as kgf'],
   'force-in-pounds-force': [1 / POUND, 1, 0.5, 'the force is in lbf and was read as N'],
   'newtons-as-pounds-force': [POUND, 1, 0.3, 'the force is in N and was read as lbf'],
 } as const satisfies Record<string, Row>;
 const ofPressures = {
-  'bar-as-megapascals': [10, 1, 0.4, 'the pressure is in bar and was read as MPa'],
-  'megapascals-as-bar': [1 / 10, 1, 0.4, 'the pressure is in MPa and was read as bar'],
+  'bar-as-megapascals': [10, 1, 0.9, 'the pressure is in bar and was read as MPa'],
+  'megapascals-as-bar': [1 / 10, 1, 0.9, 'the pressure is in MPa and was read as bar'],
   'psi-as-megapascals': [MEGAPASCAL, 1, 0.4, 'the pressure is in psi and was read as MPa'],
   'megapascals-as-psi': [1 / MEGAPASCAL, 1, 0.4, 'the pressure is in MPa and was read as psi'],
   'psi-as-bar': [BAR, 1, 0.4, 'the pressure is in psi and was read as bar'],

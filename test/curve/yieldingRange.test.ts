@@ -100,14 +100,14 @@ describe('the last minimum before hardening', () => {
     expect(rangeOf(rising(382.9), { reach: 3 })).toBeUndefined();
   });
 
-  /** Levels of 20 samples each, a mean of 0.02 % strain, and hardening from the last of them by 10 GPa, 0.098 MPa each sample. */
-  const steps = (levels: readonly number[], change: Readonly<Record<number, number>> = {}): Points => {
+  /** Levels of 20 samples each (or so many), a mean of 0.02 % strain, and hardening from the last of them by 10 GPa, 0.098 MPa each sample. */
+  const steps = (levels: readonly number[], change: Readonly<Record<number, number>> = {}, samples = 20): Points => {
     const last = levels[levels.length - 1]!;
-    const stress = [...levels.flatMap((R) => Array<number>(20).fill(R)), ...Array.from({ length: 400 }, (_, k) => last + 0.098 * k)];
+    const stress = [...levels.flatMap((R) => Array<number>(samples).fill(R)), ...Array.from({ length: 400 }, (_, k) => last + 0.098 * k)];
     return stress.map((R, i) => [0.003 + 0.98e-5 * i, change[i] ?? R] as const);
   };
-  /** Strain at which that line passes a stress. */
-  const passes = (R: number, last: number): number => 0.003 + 0.98e-5 * 60 + (R - last) / 10_000;
+  /** Strain at which that line passes a stress, after three levels. */
+  const passes = (R: number, last: number, samples = 20): number => 0.003 + 0.98e-5 * 3 * samples + (R - last) / 10_000;
 
   test('out of noise minima are told by means over 0.02 % strain', () => {
     // where noise explains 6 MPa of single samples, of means of 20 their root less: 1.34, so 1.9 by the share
@@ -116,6 +116,19 @@ describe('the last minimum before hardening', () => {
     expect(rangeOf(steps([380, 384, 381.8], { 50: 381 }), { noise: 0.8, reach: 6 })!.end).toBeCloseTo(passes(381.76, 381.8), 9);
     // the same fall is within the noise of means, 2.68, where that explains 12 MPa
     expect(rangeOf(steps([380, 384, 381.8]), { noise: 0.8, reach: 12 })!.end).toBeCloseTo(passes(380, 381.8), 9);
+  });
+
+  // a mean of 20 still leaves more than 0.05 % of 380 MPa where noise is above 0.19 √20 = 0.85 MPa: then the level is taken from means of 40, 0.04 % of strain
+  test('of more noise the level is taken from means over twice as much: as it is where it lasts as long, mixed with its neighbours where not', () => {
+    for (const noise of [0.84, 0.86, 1]) {
+      const long = steps([380, 384, 381.8], {}, 40);
+      expect(rangeOf(long, { noise, reach: 6 })!.end).toBeCloseTo(passes(381.8, 381.8, 40), 9);
+    }
+    const short = steps([380, 384, 381.8]);
+    expect(rangeOf(short, { noise: 0.84, reach: 6 })!.end).toBeCloseTo(passes(381.8, 381.8), 9);
+    // the mean that holds the minimum is of 20 samples at 381.8 and of 20 that rise from there by 0.098 each: 381.8 + 0.098 × 19/4 = 382.2655; the one before,
+    // of 380 and 384, lies less than six deviations of such means from it, 6 × 0.86/√40 = 0.82, and counts as the same level: 382.1328 for both
+    expect(rangeOf(short, { noise: 0.86, reach: 6 })!.end).toBeCloseTo(passes((382 + 381.8 + (0.098 * 19) / 4) / 2, 381.8), 9);
   });
 
   test('a single sample makes a minimum only where noise is less than a ten thousandth', () => {

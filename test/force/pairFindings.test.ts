@@ -42,6 +42,19 @@ describe('doubts about the pairs of a calibration', () => {
     expect(found / 600).toBeLessThan(0.05 + 3 * 0.009);
   });
 
+  test('so are they where scatter grows with the force, and a pair that is off is still found', () => {
+    const at = [1, 2.5, 5, 10, 15, 20, 24];
+    const outliers = (spoil: number) =>
+      Array.from({ length: 600 }, (_, seed) => {
+        const { normal } = seeded(2000 + seed);
+        const reference = at.map((p, i) => 1000 * p * (1 + 0.001 * normal()) + (i === seed % 7 ? spoil : 0));
+        return required(fitCalibration({ indicated: at, reference }));
+      }).filter((one) => codes(one).includes('calibration-outlier')).length / 600;
+    expect(outliers(0)).toBeLessThan(0.05 + 3 * 0.009);
+    // 300 N are 12 standard deviations of the highest pair and 300 of the lowest
+    expect(outliers(300)).toBeGreaterThan(0.9);
+  });
+
   test('a curve that only the highest of six pairs shows', () => {
     const at = [2, 4, 6, 8, 10, 20];
     // by hand: the first five lie on 1200 x with a zigzag of 3 N, the last 60 N above it, which four degrees of freedom do not refuse

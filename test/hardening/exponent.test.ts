@@ -149,12 +149,30 @@ describe('hardeningExponent', () => {
       rSquared: 0.999808981425542,
     },
   ] as const)('$strainMeasure strain: the straight line of SciPy', ({ strainMeasure, n, K, error, rSquared }) => {
-    const fit = required(hardeningExponent(curve, { ...range, strainMeasure, ...(strainMeasure === 'total' ? {} : { modulus: 200_000 }) }));
+    // the same six samples; ISO 10275 counts the limits in plastic extension, which ends at the maximum
+    const limits = strainMeasure === 'plastic-engineering' ? { from: 0.038, to: 0.14 - 377 / 200_000 } : range;
+    const fit = required(
+      hardeningExponent(curve, { ...limits, strainMeasure, ...(strainMeasure === 'total' ? {} : { modulus: 200_000 }) }),
+    );
     expect(fit.exponent).toBeCloseTo(n, 12);
     expect(fit.strengthCoefficient).toBeCloseTo(K, 8);
     expect(fit.standardError).toBeCloseTo(error, 12);
     expect(fit.rSquared).toBeCloseTo(rSquared, 12);
-    expect(fit).toMatchObject({ points: 6, range: [0.04, 0.14], strainMeasure });
+    expect(fit).toMatchObject({ points: 6, range: [limits.from, limits.to], strainMeasure });
+  });
+
+  /*
+   * NumPy 2, the same 3201 samples: polyfit(log(log1p(e - R/E)), log(R*(1+e)), 1) over 2 to 4 % and 4 to 6 % of e - R/E
+   */
+  test('with `plastic-engineering` the range counts plastic extension, as the index of ISO 10275 does', () => {
+    const plastic = Array.from({ length: 3201 }, (_, i) => i * 5e-5);
+    const sigma = plastic.map((p) => 150 + 150 * (1 - Math.exp(-12 * p)));
+    const strain = plastic.map((p, i) => Math.expm1(p + sigma[i]! / 70_000));
+    const stress = sigma.map((one, i) => one / (1 + strain[i]!));
+    const exponent = (from: number, to: number) =>
+      required(hardeningExponent({ strain, stress }, { from, to, strainMeasure: 'plastic-engineering', modulus: 70_000 })).exponent;
+    expect(exponent(0.02, 0.04)).toBeCloseTo(0.18666165644651, 9);
+    expect(exponent(0.04, 0.06)).toBeCloseTo(0.22426799163868172, 9);
   });
 
   test('total strain is the default, and a modulus does nothing to it', () => {
@@ -168,10 +186,10 @@ describe('hardeningExponent', () => {
     const strains = [0.0625, 0.1, 0.12, 0.14, 0.16, 0.18];
     const elastic = { strain: strains, stress: [125, 130, 135, 140, 145, 150] };
     const at = { from: 0.0625, to: 0.18 };
-    expect(hardeningExponent(elastic, { ...at, strainMeasure: 'plastic-engineering', modulus: 2000 })).toMatchObject({
-      reason: 'no-plastic-strain',
-    });
-    expect(hardeningExponent(elastic, { ...at, strainMeasure: 'plastic-engineering', modulus: 2001 }).ok).toBe(true);
+    // in plastic extension it lies outside every range
+    const points = (modulus: number) =>
+      required(hardeningExponent(elastic, { from: 1e-6, to: 0.18 - 150 / modulus, strainMeasure: 'plastic-engineering', modulus })).points;
+    expect([points(2000), points(2001)]).toEqual([5, 6]);
     for (const none of [0, -5])
       expect(hardeningExponent({ strain: strains, stress: [none, 130, 135, 140, 145, 150] }, at)).toMatchObject({
         reason: 'no-plastic-strain',

@@ -160,6 +160,7 @@ describe('findings', () => {
     ['toe-long', of({ ...raw, frame: { seating: 0.2, seatingForce: 1500 } })],
     ['parallel-length-assumed', of(raw, { parallelLength: undefined })],
     ['parallel-length-short', of({}, { parallelLength: 41 })],
+    ['extensometer-length-unsuited', of({}, { extensometerLength: 19.9 })],
     ['gauge-length-not-proportional', of({}, { gaugeLength: 80, extensometerLength: 40, parallelLength: 90 })],
     ['after-fracture-missing', of({})],
     ['after-fracture-larger', of({}, { afterFracture: { gaugeLength: 30, area: 60 } })],
@@ -187,6 +188,19 @@ describe('findings', () => {
     ['tail-after-fracture', of({})],
   ])('%s', (code, found) => {
     expect(found).toContain(code);
+  });
+
+  // L0 40, Lc 48 mm: half of the one is 20, nine tenths of the other 43.2
+  test.each([
+    [20, false],
+    [43.2, false],
+    [43.3, true],
+    [19.9, true],
+  ])('an extensometer base of %d mm is unsuited: %s', (extensometerLength, unsuited) => {
+    const code: FindingCode = 'extensometer-length-unsuited';
+    expect(of({}, { extensometerLength }).includes(code)).toBe(unsuited);
+    // by travel it plays no part
+    expect(of(raw, { extensometerLength })).not.toContain(code);
   });
 
   test.each([3, 20, 60])('what a logger missed at yield, %i samples, it may be low by', (missed) => {

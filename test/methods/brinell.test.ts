@@ -233,6 +233,32 @@ describe('analyseBrinell', () => {
     expect(odd.findings.map(({ code }) => code)).toEqual(['brinell-index-unusual', 'brinell-index-unsuited']);
   });
 
+  test('a ball and a force that are no pair, each of the standard for itself: the sentence names both', () => {
+    const odd = analyseBrinell({ ballDiameter: 5, force: 375 * 9.80665, indentations: [{ diameters: [1.8, 1.8] }] });
+    expect(odd.findings.map(({ code, values }) => [code, values['ball'], Math.round(Number(values['index']))])).toEqual([
+      ['brinell-index-unusual', 5, 15],
+    ]);
+    expect(odd.findings[0]!.message).toContain('a ball of 5 mm with 3677 N');
+  });
+
+  test('hardness above the end of the scale, and a ball too small for cast iron', () => {
+    const hard = (diameter: number) =>
+      analyseBrinell({ ballDiameter: 10, force: 29420, indentations: [{ diameters: [diameter, diameter] }] });
+    // tables of the standard, from memory: 653 HBW at 2.40 mm, 647 at 2.41 mm
+    expect(hard(2.4).findings.map(({ code }) => code)).toEqual(['brinell-too-hard']);
+    expect(hard(2.41).findings).toEqual([]);
+    const iron = (ballDiameter: number) =>
+      analyseBrinell(
+        { ballDiameter, force: 30 * 9.80665 * ballDiameter ** 2, indentations: [{ diameters: [0.4 * ballDiameter, 0.4 * ballDiameter] }] },
+        { material: 'cast iron' },
+      ).findings.map(({ code }) => code);
+    expect(iron(1)).toEqual(['brinell-ball-unsuited']);
+    expect(iron(2.5)).toEqual([]);
+    const small = brinellCombinations({ capacity: 30000 }).filter(({ ballDiameter }) => ballDiameter === 1);
+    expect(small.length).toBeGreaterThan(0);
+    expect(small.flatMap(({ uses }) => uses).map(({ material }) => material)).not.toContain('cast iron');
+  });
+
   test('piece: thickness, edge and neighbours, each at its limit', () => {
     const { leastThickness } = brinellHardness({ force: FORCE, ballDiameter: 10, diameters: 4 });
     expect(codes({ diameters: [4, 4], edgeDistance: 10, spacing: 12 }, { thickness: leastThickness })).toEqual([]);

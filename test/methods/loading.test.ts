@@ -21,6 +21,11 @@ describe('how a piece was loaded', () => {
     expect(elastic!.stressRate.median).toBeCloseTo(205_000 * 0.00025, 1);
     expect(yielding!.stage).toBe('yield');
     expect(hardening!.strainRate.median).toBeCloseTo(0.0067, 5);
+    // 50 samples a second, the first of them at 0 s
+    for (const { range, time } of loading!.stages)
+      range.forEach((sample, k) => {
+        expect(time[k]).toBeCloseTo(sample / 50, 9);
+      });
     expect(loading!.designations[0]).toBe('A224');
     // 51 MPa/s is within method B for a stiff material too
     expect(loading!.designations[1]).toBe('B51');

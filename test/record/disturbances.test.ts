@@ -37,7 +37,9 @@ const bulges = (record: TensionRecord) => checkRecord(record).filter(({ code }) 
 const highest = ({ force }: TensionRecord): number => Math.max(...force);
 
 describe('a disturbance of the force that is not flat', () => {
-  // on the elastic line of 100 samples a second the force rises by 0.02 % of its highest a sample
+  // on the elastic line of 100 samples a second the force rises by 0.02 % of its highest a sample. Noise of force and motion together is 6 N and
+  // 3e-4 mm of 60 kN/mm: 19 N, of which the first and last sample of a disturbance, 185 N high and more, stand out. It begins after the last sample that lies within four
+  // deviations of the lowest, which is 2.75 below the line: one in ten lies higher, so that a fourth sample beside it is counted once in ten thousand
   test.each([
     ['half sine', halfSine, 20, 0.1],
     ['half sine', halfSine, 60, 0.2],
@@ -50,11 +52,12 @@ describe('a disturbance of the force that is not flat', () => {
     const spoilt = disturbed(record, at, samples, share * highest(record), shape);
     const [found, ...more] = bulges(spoilt);
     expect(more).toEqual([]);
-    expect(Math.abs(found!.range![0] - at)).toBeLessThanOrEqual(samples / 4);
-    expect(Math.abs(found!.range![1] - at - samples)).toBeLessThanOrEqual(samples / 4);
+    expect(Math.abs(found!.range![0] - at)).toBeLessThanOrEqual(3);
+    expect(Math.abs(found!.range![1] - (at + samples - 1))).toBeLessThanOrEqual(3);
     const [clean, result] = [analyseTension(record, piece), analyseTension(spoilt, piece)];
     expect(result.findings.map(({ code }) => code)).toContain('force-bulges');
-    expect(Math.abs(result.proofStrengths[0]!.value / clean.proofStrengths[0]!.value - 1)).toBeLessThan(0.01);
+    // half of the step of 1 MPa that a report gives it in
+    expect(Math.abs(result.proofStrengths[0]!.value - clean.proofStrengths[0]!.value)).toBeLessThan(0.5);
     // asked not to replace anything, the evaluation takes the record as it is, and says so all the same
     const kept = analyseTension(spoilt, piece, { repairs: { spikes: false } });
     expect(kept.findings.map(({ code }) => code)).toContain('force-bulges');
@@ -73,6 +76,7 @@ describe('a disturbance of the force that is not flat', () => {
         const spoilt = disturbed(record, at, samples, 0.1 * highest(record), shape);
         const [clean, result] = [analyseTension(record, piece), analyseTension(spoilt, piece)];
         expect(bulges(spoilt)).toHaveLength(1);
+        // a bulge of 10 % begins and ends where it stands out by four deviations of the curve beside it, which may be a twentieth of its height each: a fifth of it is left
         expect(Math.abs(result.tensileStrength.value / clean.tensileStrength.value - 1)).toBeLessThan(0.02);
       }
   });
@@ -191,8 +195,10 @@ describe('a force that is gone and back within a sample or two', () => {
     const codes = checkRecord(off(samples, steps)).map(({ code }) => code);
     expect(codes).toContain('signal-drops-out');
     expect(codes).not.toContain('several-tests');
-    // a line stands in its place
-    expect(replaceSpikes(off(samples, steps)).record.force[at + samples / 2]).toBeGreaterThan(0.5 * record.force[at]!);
+    // a line stands in its place, between two samples of 6 N of noise each, where the force rises as a line
+    const middle = at + samples / 2;
+    const missed = replaceSpikes(off(samples, steps)).record.force[middle]! - record.force[middle]!;
+    expect(Math.abs(missed)).toBeLessThan(3 * 6 * Math.sqrt(1 + 1 / 2));
   });
 
   test('what goes and comes in many samples, or comes back to something else, is another test, or a zero', () => {
@@ -219,16 +225,19 @@ describe('a slip in the grips', () => {
       const told = (columns: TensionRecord) => checkRecord(columns).filter(({ code }) => code === 'grip-slip' || code === 'drive-reversed');
       const [seen] = told({ force, travel, time });
       expect(seen!.code).toBe('grip-slip');
-      expect(Math.abs((seen!.values['way'] as number) - way)).toBeLessThan(0.002);
+      // the way between two samples of the travel, each with its noise and that of the force, and of what the drive goes from one to the next
+      const stiffness = 1 / (COMPLIANCE + 48 / (smooth.modulus * piece.section.area));
+      const two = (ofMotion: number, stiff: number): number => 3 * Math.sqrt(2) * Math.hypot(ofMotion, 15 / stiff);
+      expect(Math.abs((seen!.values['way'] as number) - way)).toBeLessThan(two(3e-4, stiffness) + 0.016 / 25);
       const [unseen, ...more] = told({ force, extension, time });
       expect(more).toEqual([]);
       expect(unseen!.code).toBe('drive-reversed');
       // a reading in steps that hides even that has no slip to speak of
       const inSteps = extension!.map((x) => Math.round(x / 0.005) * 0.005);
       expect(told({ force, extension: inSteps, time }).map(({ code }) => code)).not.toContain('grip-slip');
-      // the piece shortens by its share of the fall
-      const elastic = ((unseen!.values['fall'] as number) * 40) / (203_000 * piece.section.area);
-      expect(Math.abs((unseen!.values['way'] as number) / elastic - 1)).toBeLessThan(0.2);
+      // the piece shortens by its share of the fall, between two samples of the extension
+      const ofPiece = (smooth.modulus * piece.section.area) / 40;
+      expect(Math.abs((unseen!.values['way'] as number) - (unseen!.values['fall'] as number) / ofPiece)).toBeLessThan(two(3e-4, ofPiece));
     },
   );
 });

@@ -13,6 +13,7 @@ import {
   required,
   round,
   verifyForce,
+  type TensionResult,
 } from '../../src/index.js';
 import { languages, sayFinding, sayStep, french, german, wordsOf, type Language } from '../../src/languages/index.js';
 import { renderHtml, renderPlan, renderStudy, renderVerification, summarise } from '../../src/report/index.js';
@@ -119,12 +120,18 @@ test('numbers have powers of ten as the axes have them, and none a letter', () =
       expect(textsOf(page).filter((text) => /\d ?e[-−+]?\d|0[.,]00000/.test(text))).toEqual([]);
 });
 
-test('a value as rounded lies within its U', () => {
-  for (const result of Object.values(own)) {
-    const page = renderHtml(result);
-    for (const { symbol, value, rounded, standardUncertainty } of summarise(result))
-      if (standardUncertainty !== undefined)
-        expect(Number(row(page, 'Rounded once', symbol)[5]), symbol).toBeGreaterThanOrEqual(Math.abs(rounded - value));
+test('U of a page holds for the value as rounded, that of a summary for the unrounded one', () => {
+  // 365.3 MPa in steps of 1 MPa, u 0.4 MPa: √(0.4² + 1²/12) = √0.24333 = 0.49329; twice that is 0.98658, and 2.5 times 1.23322
+  const tension = own['tension'] as TensionResult;
+  const stated: TensionResult = { ...tension, tensileStrength: { ...tension.tensileStrength, value: 365.3, standardUncertainty: 0.4 } };
+  const { uncertainty: budgets, ...bare } = stated;
+  const byBudget = { ...stated, uncertainty: { ...budgets, Rm: { ...budgets!['Rm']!, coverageFactor: 2.5 } } };
+  for (const [result, onPage, ofUnrounded] of [
+    [bare, '0.99', 0.8],
+    [byBudget, '1.2', 1],
+  ] as const) {
+    expect(row(renderHtml(result), 'Rounded once', 'Rm').slice(2, 6)).toEqual(['365', 'MPa', '0.40', onPage]);
+    expect(summarise(result).find(({ symbol }) => symbol === 'Rm')).toMatchObject({ step: 1, expandedUncertainty: ofUnrounded });
   }
 });
 

@@ -13,25 +13,38 @@ const layersOf = (figure: Figure | undefined): readonly Layer[] => (figure as un
 const namesOf = (figure: Figure | undefined) =>
   layersOf(figure).flatMap(({ mark, data }) => (mark.type === 'text' ? data.values.map((one) => ({ ...one, mark })) : []));
 
-test('a limit of the strain rate is named, and holds to yield or from it on', () => {
-  // twice the limits, up to the proof strength and after it
-  const { upToProof, afterYield } = testingRates.methodB;
+/** Twice the limits all along, by an extensometer, twenty samples a second. */
+function pulledTooFast(yieldPoint?: { readonly upper: number; readonly plateau: number }) {
+  const speed = 2 * 48 * testingRates.methodB.upToProof;
   const { record } = simulateTension({
-    material: { modulus: 206_000, yieldStress: 280, hardening: { law: 'swift', prestrain: 0.03, exponent: 0.25 } },
+    material: { modulus: 206_000, yieldStress: 280, yieldPoint, hardening: { law: 'swift', prestrain: 0.03, exponent: 0.25 } },
     piece: roundPiece,
-    hand: { speed: 2 * 48 * upToProof, speedAfterYield: 2 * 48 * upToProof },
+    hand: { speed, speedAfterYield: speed },
     logger: { rate: 20, extensometer: true },
   });
   const result = analyseTension({ force: record.force, extension: record.extension!, time: record.time! }, roundPiece);
   const figure = figures(result).rates;
   const [dashed] = layersOf(figure).filter(({ mark }) => mark.strokeDash !== undefined);
-  const yields = record.time![result.curve.strain.findIndex((strain) => strain >= result.proofStrengths[0]!.strain)]!;
+  const timeAt = (strain: number): number => record.time![result.curve.strain.findIndex((one) => one >= strain)]!;
+  return { result, limit: dashed!.data.values, names: namesOf(figure).map(({ text }) => text), timeAt };
+}
+
+test('a limit of the strain rate is named, and holds to the proof strength', () => {
+  const { upToProof, afterYield } = testingRates.methodB;
+  // the other limit lies above the plot
   expect(afterYield).toBeGreaterThan(2.2 * upToProof);
-  expect(dashed!.data.values.map(({ y }) => y)).toEqual([1e3 * upToProof, 1e3 * upToProof]);
-  // the figure knows the time as closely as its rates stand
-  const [first, second] = result.rates!.time;
-  expect(Math.abs(dashed!.data.values[1]!.x - yields)).toBeLessThanOrEqual(second! - first!);
-  expect(namesOf(figure).map(({ text }) => text)).toEqual(['limit up to the proof strength']);
+  const { result, limit, names, timeAt } = pulledTooFast();
+  expect(limit.map(({ y }) => y)).toEqual([1e3 * upToProof, 1e3 * upToProof]);
+  // a sample each 0.05 s: the crossing lies between two
+  expect(Math.abs(limit[1]!.x - timeAt(result.proofStrengths[0]!.strain))).toBeLessThan(0.051);
+  expect(names).toEqual(['limit up to the proof strength']);
+});
+
+test('with a yield point that limit holds until hardening begins', () => {
+  const { result, limit, names, timeAt } = pulledTooFast({ upper: 305, plateau: 0.014 });
+  const { upperYieldStrength: upper, yieldPointExtension: extension } = result;
+  expect(Math.abs(limit[1]!.x - timeAt(upper!.strain + extension!.value))).toBeLessThan(0.051);
+  expect(names).toEqual(['limit to the end of yield']);
 });
 
 test('lines of a flow curve in compression are named, and a law has its power as a power', () => {

@@ -172,7 +172,7 @@ export function fitModulusKernel(
  * required(fitModulus({ strain, stress })).strainShift; // => 0.0001
  * ```
  *
- * @see ISO 6892-1:2019, Annex G (modulus of elasticity by tension test); ASTM E111. Checked in `test/handbook/elastic-line.test.ts`.
+ * @see ISO 6892-1:2019, slope of the elastic part; ASTM E111. Checked in `test/handbook/elastic-line.test.ts`.
  */
 export function fitModulus(curve: CurveColumns, options: ModulusOptions = {}): Outcome<ModulusFit, ModulusReason> {
   const window = requireModulusOptions('fitModulus', options);

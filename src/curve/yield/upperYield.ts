@@ -5,15 +5,19 @@ import type { YieldReason } from './YieldPoint.js';
 
 type UpperReason = Exclude<YieldReason, 'no-hardening-after'>;
 
-/** Beyond so much plastic extension a fall of stress is no upper yield point. */
+/** Beyond so much plastic extension a fall of stress is no upper yield point: the piece has yielded before (common practice). */
 const PLASTIC_LIMIT = 0.005;
-/** Below this share of the maximum a fall of stress is seating, not yield. */
+/** Below this share of the maximum a fall of stress is seating, not yield (common practice). */
 const LEAST_SHARE = 0.2;
 /** The fall must stand out of noise, and out of the steps of the reading: a step of rounding, and one that noise hidden in them makes; the half is for lost digits. */
 const STEPS = 2.5;
 
-/** Of fewer samples noise cannot be told from shape. */
+/** Of fewer samples noise cannot be told from shape: their third differences know it to three tenths, 1.5/√27. */
 const NOISE_POINTS = 30;
+/** Relaxed stress that has not come back after so much strain stays lower: the samples count again (common practice; elastically it is back far sooner). */
+const LONGEST_SPOILT = 0.005;
+/** A step over the standard deviation that rounding to it makes, by a rectangular distribution (JCGM 100, F.2.2.1). */
+const STEP_OF_DEVIATION = Math.sqrt(12);
 
 /** @internal What the search for yield points needs to know. */
 export interface YieldTask {
@@ -44,7 +48,7 @@ export function spoiltByPauses({ strain, stress }: StressStrainCurve, pauses: Yi
   for (const [first, last] of pauses) {
     const level = stress[first]!;
     for (let i = first + 1; i < stress.length; i += 1) {
-      if (i > last && (stress[i]! >= level || strain[i]! > strain[first]! + 0.005)) break;
+      if (i > last && (stress[i]! >= level || strain[i]! > strain[first]! + LONGEST_SPOILT)) break;
       spoilt[i] = 1;
     }
   }
@@ -87,7 +91,7 @@ export function upperYield(
   let reach = 0;
   const findReach = (): void => {
     // steps hide noise that is finer than they are
-    noise ??= noiseOf(curve, end, task.resolution / Math.sqrt(12));
+    noise ??= noiseOf(curve, end, task.resolution / STEP_OF_DEVIATION);
     reach = Math.max(noiseReach(end) * noise.level, STEPS * task.resolution);
   };
   for (let i = 1; i < end; i += 1) {

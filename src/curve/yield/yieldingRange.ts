@@ -5,14 +5,21 @@ import { endOfFall } from './endOfFall.js';
 import type { LowerYieldRule } from './LowerYieldRule.js';
 import { topOfHardening } from './topOfHardening.js';
 
-/** The first dip after ReH is a transient if it is over within so much strain and within this share of the yielding range. */
-const TRANSIENT_STRAIN = 0.0025;
+/** The short rule for ReL looks this far after ReH, the first transient left out (ISO 6892-1, from memory). */
+const SHORT_RANGE = 0.0025;
+/** So the first dip is a transient where it is over by then, and within this share of the yielding range: what fills more of it is its level (common practice). */
+const TRANSIENT_STRAIN = SHORT_RANGE;
 const TRANSIENT_SHARE = 0.5;
-/** It must begin this soon after ReH, and its recovery may overshoot for this long. */
+/** It begins this soon after ReH, as the spring of the frame lets go at once; its recovery may overshoot for as long as no higher stress may follow ReH (common practice). */
 const TRANSIENT_START = 0.001;
 const TRANSIENT_OVERSHOOT = 0.0005;
-/** The short rule for ReL looks this far. */
-const SHORT_RANGE = 0.0025;
+/** A dip lies lower than the level by this share of ReH, a fifth of the fall that makes a yield point (common practice), and by more deviations of noise than one sample in 700 does. */
+const DIP_SHARE = 0.001;
+const DIP_DEVIATIONS = 3;
+/** Two samples of one level lie apart by no more deviations of noise: each by as many as tell a dip. */
+const LEVEL_DEVIATIONS = 2 * DIP_DEVIATIONS;
+/** The level of a range is the median of about so many of its samples, which know it to 1.25/√500, a twentieth of the noise. */
+const LEVEL_PLACES = 500;
 
 /** @internal What {@link yieldingRange} starts from. */
 export interface YieldingTask {
@@ -91,7 +98,7 @@ function afterFirstDip(
   top: number,
   { peak, noise, spoilt }: Pick<YieldingTask, 'peak' | 'noise' | 'spoilt'>,
 ): number {
-  const step = Math.max(STANDS_OUT * stress[peak]!, 6 * noise.level);
+  const step = Math.max(STANDS_OUT * stress[peak]!, LEVEL_DEVIATIONS * noise.level);
   for (let i = last, j = last, high = last; strain[i]! - strain[peak]! <= TRANSIENT_STRAIN; i += 1) {
     // the highest of the stretch after i: a level does not rise over it
     while (j <= top && strain[j]! - strain[i]! <= TRANSIENT_STRAIN) {
@@ -110,8 +117,7 @@ function afterFirstDip(
   return last;
 }
 
-/** The level of a range: the median of about so many of its samples, pauses apart. */
-const LEVEL_PLACES = 500;
+/** The level of a range, pauses apart. */
 function levelOf(stress: Float64Array, first: number, last: number, spoilt: Uint8Array | undefined): number {
   const stride = Math.max(1, Math.floor((last - first) / LEVEL_PLACES));
   const sampled: number[] = [];
@@ -126,7 +132,7 @@ function afterTransient(
   task: YieldingTask,
 ): number {
   const { peak, fallen, noise, spoilt } = task;
-  const level = levelOf(stress, fallen, hardeningStart, spoilt) - Math.max(0.001 * stress[peak]!, 3 * noise.level);
+  const level = levelOf(stress, fallen, hardeningStart, spoilt) - Math.max(DIP_SHARE * stress[peak]!, DIP_DEVIATIONS * noise.level);
   const range = hardeningStrain - strain[peak]!;
   let dip = peak;
   while (dip < hardeningStart && stress[dip]! >= level) dip += 1;

@@ -18,9 +18,9 @@ export type ExponentStrain = 'total' | 'plastic' | 'plastic-engineering';
 
 /** Options of {@link hardeningExponent}. */
 export interface ExponentOptions {
-  /** Lower limit of engineering strain [mm/mm]. */
+  /** Lower limit of engineering strain [mm/mm]; of its plastic part where `strainMeasure` is `plastic-engineering`. */
   readonly from: number;
-  /** Upper limit of engineering strain [mm/mm], not beyond the maximum force. */
+  /** Upper limit [mm/mm], counted the same way, not beyond the maximum force. */
   readonly to: number;
   /** `total`: ln(1 + e), as ASTM E646; `plastic`: ln(1 + e) − σ/E; `plastic-engineering`: ln(1 + e − R/mE), as ISO 10275; default `total`. */
   readonly strainMeasure?: ExponentStrain | undefined;
@@ -40,7 +40,7 @@ export interface HardeningExponent {
   readonly rSquared: number;
   /** Number of samples. */
   readonly points: number;
-  /** Limits of engineering strain that were asked for [mm/mm]. */
+  /** Limits that were asked for [mm/mm]. */
   readonly range: readonly [number, number];
   /** How strain was counted. */
   readonly strainMeasure: ExponentStrain;
@@ -60,7 +60,8 @@ const NO_EXPONENT = 1e-12;
  *
  * @remarks
  * At least five samples. Which strain is meant belongs to the value: total strain gives about 1 % more than plastic on steel, and a
- * frame left in the strain shifts it further. ISO 10275 writes the range as index, for example $n_{10-20}$.
+ * frame left in the strain shifts it further. ISO 10275 counts the range in plastic extension, too, and writes it as index, for example
+ * $n_{10-20}$: with `plastic-engineering` the limits are those of $e - R/m_E$. Between 2 and 4 % that moves n by a unit of its second decimal.
  *
  * @param curve - Engineering strain [mm/mm] from the shifted origin and stress [MPa], finite.
  * @param options - `from`, `to` [mm/mm], above 0 and ascending; `strainMeasure`; `modulus` [MPa] where the strain is plastic.
@@ -91,13 +92,13 @@ export function hardeningExponent(curve: CurveColumns, options: ExponentOptions)
   const given = options.modulus === undefined ? Infinity : requirePositive(from, 'options.modulus', options.modulus);
   const modulus = kind === 'total' ? Infinity : given;
   const top = maximumIndex(stress);
-  if (high > strain[top]! * (1 + 1e-9))
-    return failure('beyond-maximum', `the range ends at ${high}, the maximum force is at ${strain[top]!}`);
+  const place = (i: number): number => (kind === 'plastic-engineering' ? strain[i]! - stress[i]! / modulus : strain[i]!);
+  if (high > place(top) * (1 + 1e-9)) return failure('beyond-maximum', `the range ends at ${high}, the maximum force is at ${place(top)}`);
   const x: number[] = [];
   const y: number[] = [];
   for (let i = 0; i <= top; i += 1) {
+    if (place(i) < low || place(i) > high) continue;
     const e = strain[i]!;
-    if (e < low || e > high) continue;
     const sigma = stress[i]! * (1 + e);
     const counted = kind === 'plastic-engineering' ? Math.log1p(e - stress[i]! / modulus) : Math.log1p(e) - sigma / modulus;
     if (!(counted > 0) || !(sigma > 0)) return failure('no-plastic-strain', `at a strain of ${e} nothing is left after the elastic part`);

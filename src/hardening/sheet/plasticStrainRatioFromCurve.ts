@@ -54,7 +54,8 @@ const LEAST = 5;
  *
  * @remarks
  * The line of plastic width strain over plastic length strain through the origin; at a single strain, take a narrow range about it. The range belongs to
- * the value: $r_{8-12}$.
+ * the value: $r_{8-12}$; its limits count all strain, the elastic part too. ISO 10113 takes the elastic part off as engineering strain (from memory), which gives 1.2 % less at r = 1.6;
+ * here it is taken off the true strains, where strains add.
  *
  * @param curve - Strains [mm/mm] and stress [MPa], finite, of the same length.
  * @param options - `from`, `to` [mm/mm], `modulus` [MPa], `poissonRatio`.

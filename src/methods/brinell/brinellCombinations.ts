@@ -44,8 +44,8 @@ const BALLS = [10, 5, 2.5, 1] as const;
 const INDICES = [30, 15, 10, 5, 2.5, 1] as const;
 /** Only the ball of 10 mm has the index 15. */
 const ONLY_10 = 15;
-/** Beyond this hardness the ball itself gives way (ISO 6506-1, from memory). */
-const HARDEST = 650;
+/** @internal Beyond this hardness the ball itself gives way (ISO 6506-1, from memory). */
+export const HARDEST = 650;
 
 /** @internal Every combination of the standard with its force [N]. */
 export const nominalCombinations = BALLS.flatMap((ballDiameter) =>
@@ -55,11 +55,11 @@ export const nominalCombinations = BALLS.flatMap((ballDiameter) =>
   }),
 );
 
-/** Materials whose indices hold this one, over the hardness that the force can show. */
-function usesOf(forceIndex: number, [least, most]: readonly [number, number]): BrinellUse[] {
-  return indexTable.flatMap(({ material, from, to, indices }) => {
+/** Materials whose indices hold this one and that take the ball, over the hardness that the force can show. */
+function usesOf(forceIndex: number, ball: number, [least, most]: readonly [number, number]): BrinellUse[] {
+  return indexTable.flatMap(({ material, from, to, indices, leastBall = 0 }) => {
     const hardness = [Math.max(from, least), Math.min(to, most)] as const;
-    return indices.includes(forceIndex) && hardness[0] < hardness[1] ? [{ material, hardness }] : [];
+    return indices.includes(forceIndex) && ball >= leastBall && hardness[0] < hardness[1] ? [{ material, hardness }] : [];
   });
 }
 
@@ -99,7 +99,7 @@ export function brinellCombinations(frame: BrinellCapacity): BrinellCombination[
       return {
         ...one,
         hardness,
-        uses: usesOf(one.forceIndex, hardness),
+        uses: usesOf(one.forceIndex, one.ballDiameter, hardness),
         ...(low === undefined ? {} : { verified: one.force >= low && one.force <= high }),
       };
     });

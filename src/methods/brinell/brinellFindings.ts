@@ -1,8 +1,8 @@
 import { finding, type Finding } from '../../base/index.js';
-import { nominalCombinations } from './brinellCombinations.js';
+import { HARDEST, nominalCombinations } from './brinellCombinations.js';
 import type { BrinellDwell } from './brinellDwell.js';
 import { forceIndexOf, type BrinellHardness } from './brinellHardness.js';
-import { brinellIndices } from './brinellIndices.js';
+import { brinellIndices, indexTable } from './brinellIndices.js';
 import type { BrinellPiece } from './BrinellResult.js';
 import type { CheckedIndentation } from './brinellReadings.js';
 
@@ -39,7 +39,7 @@ function forceFindings(number: number, ball: number, force: number): Finding[] {
         { field: 'hardness' },
       ),
     ];
-  return [finding('brinell-index-unusual', { number, index: forceIndexOf(force, ball) }, { field: 'hardness' })];
+  return [finding('brinell-index-unusual', { number, ball, force, index: forceIndexOf(force, ball) }, { field: 'hardness' })];
 }
 
 function dwellFindings(number: number, dwell: BrinellDwell): Finding[] {
@@ -85,7 +85,7 @@ export function indentationFindings(
   ];
 }
 
-/** @internal Doubts about the piece: its thickness under the deepest indentation that counts, and the index for its material. */
+/** @internal Doubts about the piece: its thickness under the deepest indentation that counts, its hardness, ball and index for its material. */
 export function brinellPieceFindings(
   { thickness, material }: BrinellPiece,
   found: readonly BrinellHardness[],
@@ -96,7 +96,10 @@ export function brinellPieceFindings(
   const findings: Finding[] = [];
   const least = Math.max(...found.map(({ leastThickness }) => leastThickness));
   if (thickness !== undefined && thickness < least) findings.push(finding('brinell-piece-thin', { thickness, least }));
+  if (hardness !== undefined && hardness > HARDEST) findings.push(finding('brinell-too-hard', { hardness }, { field: 'hardness' }));
   if (material === undefined || hardness === undefined) return findings;
+  const leastBall = indexTable.find((one) => one.material === material)?.leastBall ?? 0;
+  if (ball < leastBall) findings.push(finding('brinell-ball-unsuited', { ball, material, least: leastBall }, { field: 'hardness' }));
   const usual = brinellIndices(material, hardness);
   const index = nearestCombination(ball, force)?.forceIndex ?? forceIndexOf(force, ball);
   if (!usual.includes(index))

@@ -9,13 +9,18 @@ export interface IndexRange {
   readonly from: number;
   readonly to: number;
   readonly indices: readonly number[];
+  /** Smallest ball [mm], where not every one serves. */
+  readonly leastBall?: number;
 }
+
+/** Cast iron has coarse phases: a ball of 1 mm would test single ones. */
+const CAST_IRON_BALL = 2.5;
 
 /** @internal ISO 6506-1, selection of the force-diameter index (from memory). */
 export const indexTable: readonly IndexRange[] = [
   { material: 'steel, nickel and titanium alloys', from: 0, to: Infinity, indices: [30] },
-  { material: 'cast iron', from: 0, to: 140, indices: [10] },
-  { material: 'cast iron', from: 140, to: Infinity, indices: [30] },
+  { material: 'cast iron', from: 0, to: 140, indices: [10], leastBall: CAST_IRON_BALL },
+  { material: 'cast iron', from: 140, to: Infinity, indices: [30], leastBall: CAST_IRON_BALL },
   { material: 'copper alloys', from: 0, to: 35, indices: [5] },
   { material: 'copper alloys', from: 35, to: 200, indices: [10] },
   { material: 'copper alloys', from: 200, to: Infinity, indices: [30] },

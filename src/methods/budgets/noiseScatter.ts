@@ -34,8 +34,8 @@ export const bySymbol = (quantities: readonly Quantity[]): Values => new Map(qua
 /** Strengths at which the curve crosses a line. */
 const isCrossing = (symbol: string): boolean => /^R[pt]/.test(symbol);
 
-/** @internal Extensions that lie at the maximum, wherever noise puts it. */
-export const atMaximum = (symbol: string): boolean => symbol === 'Ag' || symbol === 'Agt';
+/** Extensions that lie at the maximum, wherever noise puts it. */
+const atMaximum = (symbol: string): boolean => symbol === 'Ag' || symbol === 'Agt';
 
 /**
  * Standard deviation by the stretch of ordered values from 7 % to 93 %, the pair that knows a normal one best; unlike the root of the squares

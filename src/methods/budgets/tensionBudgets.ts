@@ -4,7 +4,7 @@ import { motionColumn, ofPiece } from '../../record/index.js';
 import { budgetOf, requireInput, type CheckedInput, type UncertaintyBudget } from '../../uncertainty/index.js';
 import { answersTo } from './answers.js';
 import { tensionModel, type TensionChange, type TensionTask } from './tensionModel.js';
-import { atMaximum, bySymbol, NOISE, NOTHING, noiseScatter, type Values } from './noiseScatter.js';
+import { bySymbol, NOISE, NOTHING, noiseScatter, type Values } from './noiseScatter.js';
 import { errorOfDrift, type KnownNoise } from './tensionNoise.js';
 import type { TensionBudgets } from './statedResult.js';
 import type { TensionDoubts } from '../evaluation/tensionUncertainty.js';
@@ -85,30 +85,35 @@ function ofNoise(task: TensionTask, noise: KnownNoise) {
   };
 }
 
-/** Of an extension at the maximum: where on a plateau of equal forces it lies. */
-const plateau = (symbol: string, width: number | undefined): CheckedInput[] =>
-  atMaximum(symbol) && width !== undefined ? [requireInput(FROM, 'plateau', 'plateau of the force', { value: 0, uncertainty: width })] : [];
+const ofPlateau = ['plateau', 'plateau of the force'] as const;
+/** What the uncertainty that a quantity has by the record alone is due to, by symbol: its budget takes it over as a line. */
+const dueTo: Readonly<Record<string, readonly [path: string, name: string]>> = {
+  // where on a plateau of equal forces the maximum lies
+  Ag: ofPlateau,
+  Agt: ofPlateau,
+  // what the tangents are taken over
+  Rpl: ['tangent', 'stretch of the tangent'],
+  // they may be strokes of the drive or slips in the grips, and then are none of yielding
+  ReL: ['strokes', 'falls that may be strokes or slips'],
+};
 
-/** Of a proportional limit by tangents: what they are taken over. */
-const stretch = (symbol: string, width: number | undefined): CheckedInput[] =>
-  symbol === 'Rpl' && width !== undefined
-    ? [requireInput(FROM, 'tangent', 'stretch of the tangent', { value: 0, uncertainty: width })]
-    : [];
-
-/** Of ReL: falls of the force that may be strokes of the drive or slips in the grips. */
-const strokes = (symbol: string, uncertainty: number | undefined): CheckedInput[] =>
-  symbol === 'ReL' && uncertainty !== undefined
-    ? [requireInput(FROM, 'strokes', 'falls that may be strokes or slips', { value: 0, uncertainty })]
-    : [];
+/** That line; of other quantities it is due to what has lines of its own, as the elastic line and noise. */
+function recordInput({ symbol, standardUncertainty: uncertainty }: Quantity): CheckedInput[] {
+  const due = Object.hasOwn(dueTo, symbol) ? dueTo[symbol] : undefined;
+  return due === undefined || uncertainty === undefined ? [] : [requireInput(FROM, ...due, { value: 0, uncertainty })];
+}
 
 /** Of ReH: by what the peak may lie above the highest sample; from 0 to that, and not corrected, it is as uncertain as from minus to plus that. */
-const peak = (symbol: string, halfWidth: number | undefined): CheckedInput[] =>
+const peakInput = ({ symbol }: Quantity, halfWidth: number | undefined): CheckedInput[] =>
   symbol === 'ReH' && halfWidth !== undefined && halfWidth > 0
     ? [requireInput(FROM, 'peak', 'peak between samples', { value: 0, uncertainty: { halfWidth } })]
     : [];
 
 /** Of the onset of necking: how far a kink of the force, which neither shape of a maximum follows, lies from the onset by these. */
-function sudden(symbol: string, onset: number, { numbers: { maximumSample, end }, recorded: curve }: TensionTask): CheckedInput[] {
+function suddenNeckInput(
+  { symbol, value: onset }: Quantity,
+  { numbers: { maximumSample, end }, recorded: curve }: TensionTask,
+): CheckedInput[] {
   if (symbol !== 'εu') return [];
   const kink = suddenNeckOf(curve, maximumSample, Math.min(end, curve.strain.length));
   return kink === undefined
@@ -143,7 +148,8 @@ export function tensionBudgets(
 
   const budgets: Record<string, UncertaintyBudget> = {};
   const undetermined: Record<string, readonly string[]> = {};
-  for (const { symbol, value, unit, standardUncertainty } of quantities) {
+  for (const quantity of quantities) {
+    const { symbol, value, unit } = quantity;
     const need = needed[symbol];
     if (need !== undefined && !given.has(need)) continue;
     const without = centre.has(symbol) ? answers.filter((one) => !one.answers.has(symbol)) : [];
@@ -161,18 +167,13 @@ export function tensionBudgets(
       const answer = found.get(symbol);
       return answer && Math.abs(answer.slope) * input.standardUncertainty > NOTHING * Math.abs(value) ? [{ input, ...answer }] : [];
     });
-    const own = [
-      ...(ofRepeats ?? []),
-      ...plateau(symbol, standardUncertainty),
-      ...stretch(symbol, standardUncertainty),
-      ...strokes(symbol, standardUncertainty),
-      ...peak(symbol, missed),
-      ...sudden(symbol, value, task),
-    ].map((input) => ({
-      input,
-      slope: 1,
-      bend: 0,
-    }));
+    const own = [...(ofRepeats ?? []), ...recordInput(quantity), ...peakInput(quantity, missed), ...suddenNeckInput(quantity, task)].map(
+      (input) => ({
+        input,
+        slope: 1,
+        bend: 0,
+      }),
+    );
     const all = [...lines, ...own];
     if (all.length === 0) continue;
     budgets[symbol] = budgetOf(

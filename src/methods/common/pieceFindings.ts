@@ -5,6 +5,9 @@ import { leastParallelLength, proportionalGaugeLength } from '../../geometry/ind
 const LEAST_DIAMETER = 4;
 const LEAST_THICKNESS = 3;
 const WIDEST = 8;
+/** An extensometer spans half the gauge length at least and nine tenths of the parallel length at most (ISO 6892-1, from memory); the gauge length itself is right. */
+const LEAST_BASE = 0.5;
+const MOST_BASE = 0.9;
 
 /** @internal Doubts about the nominal dimensions of a section. */
 export function dimensionFindings(section: Section): Finding[] {
@@ -51,4 +54,14 @@ export function lengthFindings(piece: TestPiece, limit: number, travelUsed: bool
     if (parallelLength < least) found.push(finding('parallel-length-short', { length: parallelLength, least }));
   }
   return found;
+}
+
+/** @internal Doubt about the base of an extensometer whose strains are used. */
+export function extensometerLengthFindings({ gaugeLength, parallelLength, extensometerLength = gaugeLength }: TestPiece): Finding[] {
+  const least = LEAST_BASE * gaugeLength;
+  // where the parallel length is not known, no base is too long
+  const most = Math.max(gaugeLength, parallelLength === undefined ? extensometerLength : MOST_BASE * parallelLength);
+  return extensometerLength >= least && extensometerLength <= most
+    ? []
+    : [finding('extensometer-length-unsuited', { length: extensometerLength, least, most })];
 }

@@ -16,6 +16,7 @@ import {
 } from '../../curve/index.js';
 import { maximumIndex } from '../../numeric/index.js';
 import { fractureOf } from './fractureOf.js';
+import { endsBeforeHardening } from '../loading/endsBeforeHardening.js';
 import { hardeningOf, neckingOf } from '../loading/hardeningAndNecking.js';
 import { moveOrigin, withoutFillets } from '../loading/moveCurve.js';
 import type { AfterSlip, Proportional, TensionInput, TensionNumbers } from '../loading/TensionNumbers.js';
@@ -86,7 +87,7 @@ export function tensionKernel(input: TensionInput, settings: TensionSettings): T
   // with a yield point the maximum that counts lies in the hardening range, also where the extensometer ends before it
   const hardening = (yielding?.ok === true ? yielding.hardeningStart : undefined) ?? 0;
   // a test that ended before hardening reached no maximum
-  const before = yielding?.ok === true && yielding.hardeningStart === undefined;
+  const before = endsBeforeHardening(yielding);
   const maximumSample = highest < hardening ? maximumIndex(input.stress, hardening, lastOfTest) : highest;
   const maximum = maximumSample < n && !before ? plateauOf(curve, maximumSample, input.resolution, end) : undefined;
 

@@ -87,7 +87,7 @@ export function elasticQuantities(
       `${ISO}, slope of the elastic part of the curve`,
     ),
     ...(isModulus
-      ? { modulus: slopeQuantity(line, explanation ?? {}, 'E', 'modulus of elasticity', `${ISO}, Annex G, modulus of elasticity`) }
+      ? { modulus: slopeQuantity(line, explanation ?? {}, 'E', 'modulus of elasticity', "ASTM E111, Young's modulus") }
       : {}),
     ...(explanation ? modulusWindowOf(numbers, curve, explanation) : {}),
   };

@@ -18,6 +18,8 @@ export interface LoadingStage {
   readonly stage: 'elastic' | 'yield' | 'hardening';
   /** First and last sample. */
   readonly range: readonly [number, number];
+  /** Time of the two [s]. */
+  readonly time: readonly [number, number];
   /** Local stress rate [MPa/s]. */
   readonly stressRate: RateSpread;
   /** Local strain rate [1/s]; with travel that of the crosshead over the parallel length. */
@@ -56,7 +58,7 @@ const MET = 0.9;
 /** @internal The lowest rate of a control that has none: above standing still. */
 export const ANY_RATE = 1e-12;
 
-type StageRates = Pick<LoadingStage, 'stage' | 'range'> & { readonly stress: Float64Array; readonly strain: Float64Array };
+type StageRates = Pick<LoadingStage, 'stage' | 'range' | 'time'> & { readonly stress: Float64Array; readonly strain: Float64Array };
 
 /** The spread of some rates, which it sorts. */
 function spread(rates: Float64Array): RateSpread {
@@ -82,7 +84,8 @@ function ratesOfStage(
   const part = (column: Float64Array): Float64Array => column.subarray(first, last + 1);
   if (last - first < 5 * LEAST_PLACES) return [];
   const { stressRate, strainRate } = loadingRatesKernel({ strain: part(curve.strain), stress: part(curve.stress) }, part(time), PLACES);
-  return stressRate.length < LEAST_PLACES ? [] : [{ stage, range: [first, last], stress: stressRate, strain: strainRate }];
+  if (stressRate.length < LEAST_PLACES) return [];
+  return [{ stage, range: [first, last], time: [time[first]!, time[last]!], stress: stressRate, strain: strainRate }];
 }
 
 /** @internal A control before it is compared with the record. */
@@ -119,9 +122,10 @@ export function loadingOf(curve: StressStrainCurve, time: Float64Array | undefin
     ...ratesOfStage('yield', curve, time, line.last, yielded),
     ...ratesOfStage('hardening', curve, time, yielded, end),
   ];
-  const stages = rates.map(({ stage, range, stress, strain }) => ({
+  const stages = rates.map(({ stage, range, time: times, stress, strain }) => ({
     stage,
     range,
+    time: times,
     stressRate: spread(stress),
     strainRate: spread(strain),
   }));

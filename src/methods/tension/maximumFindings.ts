@@ -1,5 +1,6 @@
 import { finding, type Finding } from '../../base/index.js';
 import { roundingStep } from '../../statistics/index.js';
+import { endsBeforeHardening } from '../loading/endsBeforeHardening.js';
 import type { TensionNumbers } from '../loading/TensionNumbers.js';
 import type { TensionResult } from '../evaluation/TensionResult.js';
 
@@ -19,14 +20,14 @@ export function maximumFindings(
   const field = 'totalExtensionAtMaximumForce';
   const { value = 0, standardUncertainty: uncertainty = 0 } = result[field] ?? {};
   const { yielding } = numbers;
-  const hardened = yielding?.ok !== true || yielding.hardeningStart !== undefined;
+  const before = endsBeforeHardening(yielding);
   if (!numbers.maximum)
     found.push(
       finding(
         'not-determined',
         {
           symbol: 'Agt',
-          why: hardened ? 'the extensometer ends before the maximum force' : 'the test ended on the level of yielding, before hardening',
+          why: before ? 'the test ended on the level of yielding, before hardening' : 'the extensometer ends before the maximum force',
         },
         { field },
       ),
@@ -40,7 +41,7 @@ export function maximumFindings(
         { field, range: spread.range, severity: uncertainty > roundingStep('extension', value, 'iso') ? 'caution' : 'note' },
       ),
     );
-  if (yielding?.ok === true && hardened && highest === yielding.upper.index)
+  if (yielding?.ok === true && !before && highest === yielding.upper.index)
     found.push(finding('maximum-below-upper-yield', { strength: top, upper: yielding.upper.stress }, { field: 'tensileStrength' }));
   if (!fracture.ok) {
     // by noise the highest of the last samples need not be the very last; one that was unloaded after it did not break

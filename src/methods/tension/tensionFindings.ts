@@ -1,7 +1,7 @@
 import type { Finding, TrailStep } from '../../base/index.js';
 import { checkRecordKernel } from '../../record/index.js';
 import { calibrationFindings, forcesOf, windowForce } from '../common/calibrationFindings.js';
-import { dimensionFindings, lengthFindings, readingFindings } from '../common/pieceFindings.js';
+import { dimensionFindings, extensometerLengthFindings, lengthFindings, readingFindings } from '../common/pieceFindings.js';
 import { spikesOf } from '../common/spikeRepair.js';
 import { findingOnRecord } from '../evaluation/loadingPart.js';
 import type { TensionResult } from '../evaluation/TensionResult.js';
@@ -61,6 +61,7 @@ export function tensionFindings(
     ...dimensionFindings(testPiece.section),
     ...readingFindings(testPiece.section, settings.thresholds.sectionSpread),
     ...lengthFindings(testPiece, settings.thresholds.gaugeLengthDeviation, recorded.basis !== 'extensometer'),
+    ...(recorded.basis === 'travel' ? [] : extensometerLengthFindings(testPiece)),
     ...brokenPieceFindings(testPiece, broken, quantities, settings.minimumElongation),
     ...frameFindings({ record: given, recorded, numbers, share, refused, strainStep }, 'tension', quantities, settings),
     ...calibrationFindings(

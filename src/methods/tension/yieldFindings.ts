@@ -1,5 +1,6 @@
 import { finding, type Finding } from '../../base/index.js';
 import { roundingStep } from '../../statistics/index.js';
+import { endsBeforeHardening } from '../loading/endsBeforeHardening.js';
 import type { TensionNumbers } from '../loading/TensionNumbers.js';
 import type { TensionSettings } from '../evaluation/tensionOptions.js';
 
@@ -13,7 +14,7 @@ export function yieldFindings({ yielding, proportional }: TensionNumbers, settin
         : finding('no-yield-point', { why: yielding.message }, { field: 'upperYieldStrength' }),
     );
   }
-  if (yielding?.ok === true && yielding.hardeningStart === undefined)
+  if (endsBeforeHardening(yielding))
     found.push(
       finding('ends-before-hardening', { lower: yielding.lower.stress, upper: yielding.upper.stress }, { field: 'lowerYieldStrength' }),
     );

@@ -131,7 +131,7 @@ function requireWhatIf(result: TensionResult, options: WhatIfOptions) {
  * row?.values[0]?.value; // => 241.48
  * ```
  *
- * @see ISO 6892-1:2019, Annex G and proof strength; common practice. Checked in `test/methods/whatIf.test.ts`.
+ * @see ISO 6892-1:2019, slope of the elastic part and proof strength; common practice. Checked in `test/methods/whatIf.test.ts`.
  */
 export function whatIf(result: TensionResult, options: WhatIfOptions = {}): WhatIfRow[] {
   const { settings, bands, offsets, doubt } = requireWhatIf(result, options);

@@ -1,5 +1,5 @@
 import { lineFit, localParabola, variedStretches, type BlockExtremes } from '../../numeric/index.js';
-import { goesOnEvenly, type Course, type Known } from './course.js';
+import { motionKeepsPace, type ForceAndMotion, type SearchLimits } from './disturbanceSearch.js';
 import { LONGEST_AWAY, type Spike } from './spikes.js';
 
 /** Half widths of a bulge that are tried [samples]. */
@@ -18,14 +18,18 @@ const FALLS = 0.5;
 const LEAVES = 4;
 
 /** The higher of the straight lines through the curve on either side, at a sample: a neck that begins suddenly is no bulge, for its corner lies on both lines. */
-function roofOver({ force, motion }: Course, at: number, [begin, left, right, end]: readonly [number, number, number, number]): number {
+function roofOver(
+  { force, motion }: ForceAndMotion,
+  at: number,
+  [begin, left, right, end]: readonly [number, number, number, number],
+): number {
   const lines = [lineFit(motion, force, begin, left), lineFit(motion, force, right, end)];
   return Math.max(...lines.map((line) => (line ? line.intercept + line.slope * motion[at]! : Infinity)));
 }
 
 /** The bulge around a sample that is the highest of half a width on either side. */
-function bulgeAround(course: Course, known: Known, peak: number, half: number): Spike | undefined {
-  const { force, motion } = course;
+function bulgeAround(samples: ForceAndMotion, limits: SearchLimits, peak: number, half: number): Spike | undefined {
+  const { force, motion } = samples;
   const beside = Math.max(BESIDE, half >> 1);
   const [left, right] = [peak - half, peak + half];
   if (left - beside < 0 || right + beside >= force.length) return undefined;
@@ -42,30 +46,30 @@ function bulgeAround(course: Course, known: Known, peak: number, half: number): 
     force[i]! - curve.value - (motion[i]! - motion[peak]!) * (curve.slope + curve.bend * (motion[i]! - motion[peak]!));
   const height = off(peak);
   const slope = (i: number): number => curve.slope + 2 * curve.bend * (motion[i]! - motion[peak]!);
-  const most = YIELDS * known.stiffness;
-  if (height < Math.max(known.least, SHARE * known.highest) || Math.abs(slope(left)) > most || Math.abs(slope(right)) > most)
+  const most = YIELDS * limits.stiffness;
+  if (height < Math.max(limits.leastHeight, SHARE * limits.highestForce) || Math.abs(slope(left)) > most || Math.abs(slope(right)) > most)
     return undefined;
-  if (curve.residualStandardDeviation > Math.max(known.noise, FITS * height)) return undefined;
-  if (force[peak]! - roofOver(course, peak, [left - beside, left, right, right + beside]) < FALLS * height) return undefined;
-  const close = LEAVES * Math.max(known.noise, curve.residualStandardDeviation);
+  if (curve.residualStandardDeviation > Math.max(limits.noise, FITS * height)) return undefined;
+  if (force[peak]! - roofOver(samples, peak, [left - beside, left, right, right + beside]) < FALLS * height) return undefined;
+  const close = LEAVES * Math.max(limits.noise, curve.residualStandardDeviation);
   let [foot, back] = [peak, peak];
   while (foot > left && off(foot) > close) foot -= 1;
   while (back < right && off(back) > close) back += 1;
   if (foot <= left || back >= right || force[peak]! - force[back]! < FALLS * height) return undefined;
   const stretches = [left - beside, left, foot, peak, back, right, right + beside] as const;
-  return goesOnEvenly(course, known, stretches) ? { range: [foot + 1, back - 1], height, bulges: true } : undefined;
+  return motionKeepsPace(samples, limits, stretches) ? { range: [foot + 1, back - 1], height, bulges: true } : undefined;
 }
 
 /**
  * @internal Bulges of the force beyond yielding, where a fast motion would let piece and frame rise as steeply: the curve is one parabola before and after and lies below both of its sides made longer, it yields on either side,
  * the motion goes on evenly, and yet the force rises and falls again. A yield point begins on the elastic line, a serration falls first.
  */
-export function findBulges(course: Course, known: Known, from: number, end: number, blocks: BlockExtremes): Spike[] {
-  const { force } = course;
+export function findBulges(samples: ForceAndMotion, limits: SearchLimits, from: number, end: number, blocks: BlockExtremes): Spike[] {
+  const { force } = samples;
   const found: Spike[] = [];
   // of each sample, for there may be as many as a record has room for
   const taken = new Uint8Array(end);
-  const least = FALLS * Math.max(known.least, SHARE * known.highest);
+  const least = FALLS * Math.max(limits.leastHeight, SHARE * limits.highestForce);
   const varied = variedStretches(blocks, least, LONGEST_AWAY, 2 * LONGEST_AWAY, end);
   for (const half of HALVES) {
     for (const [first, last] of varied)
@@ -78,7 +82,7 @@ export function findBulges(course: Course, known: Known, from: number, end: numb
         let highest = true;
         for (let i = left; i <= right && highest; i += 1) highest = force[i]! <= force[peak]!;
         if (!highest || taken.subarray(left, right + 1).includes(1)) continue;
-        const one = bulgeAround(course, known, peak, half);
+        const one = bulgeAround(samples, limits, peak, half);
         if (!one) continue;
         found.push(one);
         taken.fill(1, one.range[0], one.range[1] + 1);

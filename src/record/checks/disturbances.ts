@@ -11,7 +11,7 @@ import {
 } from '../../numeric/index.js';
 import { findBulges } from './bulges.js';
 import { backWithin, clearOfNoise } from '../survey/habit.js';
-import { goesOn, type Course, type Known } from './course.js';
+import { motionGoesOn, type ForceAndMotion, type SearchLimits } from './disturbanceSearch.js';
 import { LONGEST_AWAY, type Spike } from './spikes.js';
 
 /** @internal Multiple of the elastic slope of piece and frame above which a rise is not the piece's. */
@@ -38,14 +38,18 @@ const LOW = 0.05;
 const MOST = 5;
 
 /** From a rise that is none of the piece: sample before it leaves, and where its fall has stopped near the level that it left. */
-function bulge({ force, motion }: Course, { stiffness, least, close }: Known, rise: number): [number, number] | undefined {
+function bulge(
+  { force, motion }: ForceAndMotion,
+  { stiffness, leastHeight, forceDoubt }: SearchLimits,
+  rise: number,
+): [number, number] | undefined {
   const n = force.length;
   const beyond = (i: number): number => force[i]! - stiffness * motion[i]!;
   // what the piece bears less its elastic part never rises: the foot is where it is lowest
   let lowest = Infinity;
   for (let i = Math.max(0, rise - LONGEST_AWAY); i <= rise; i += 1) lowest = Math.min(lowest, beyond(i));
   let foot = rise;
-  while (beyond(foot) > lowest + close) foot -= 1;
+  while (beyond(foot) > lowest + forceDoubt) foot -= 1;
   const level = beyond(foot);
   let peak = rise;
   for (let i = rise; i < Math.min(n, foot + LONGEST_AWAY); i += 1) {
@@ -53,33 +57,33 @@ function bulge({ force, motion }: Course, { stiffness, least, close }: Known, ri
     else if (beyond(i) - level < FALLS * (beyond(peak) - level)) break;
   }
   const height = beyond(peak) - level;
-  if (height < least) return undefined;
+  if (height < leastHeight) return undefined;
   for (let i = peak + 1; i < Math.min(n, foot + LONGEST_AWAY + 2); i += 1) {
-    if (beyond(i) > level + close) continue;
+    if (beyond(i) > level + forceDoubt) continue;
     const ahead = Math.min(n - 1, i + Math.max(BESIDE, Math.ceil(LONGER * (i - foot))));
     let valley = i;
     for (let j = i; j <= ahead; j += 1) if (force[j]! < force[valley]!) valley = j;
-    if (force[i]! - force[valley]! > STOPPED * height + close) continue;
+    if (force[i]! - force[valley]! > STOPPED * height + forceDoubt) continue;
     let back = i;
-    while (force[back]! > force[valley]! + close / 2) back += 1;
+    while (force[back]! > force[valley]! + forceDoubt / 2) back += 1;
     return [foot, back];
   }
   return undefined;
 }
 
 /** What a rise that is none of the piece belongs to, if the force comes back. */
-function disturbanceAt(course: Course, known: Known, rise: number): Spike | undefined {
-  const found = bulge(course, known, rise);
+function disturbanceAt(samples: ForceAndMotion, limits: SearchLimits, rise: number): Spike | undefined {
+  const found = bulge(samples, limits, rise);
   if (!found) return undefined;
   const [foot, back] = found;
-  const { force } = course;
+  const { force } = samples;
   let [height, highest] = [0, force[foot]!];
   for (let i = foot + 1; i < back; i += 1) {
     height = Math.max(height, force[i]! - force[foot]! - ((force[back]! - force[foot]!) * (i - foot)) / (back - foot));
     highest = Math.max(highest, force[i]!);
   }
   const returns = highest - force[back]! >= FALLS * height && force[back]! >= force[foot]! - CLOSE * height;
-  return height >= known.least && returns && goesOn(course, known, found, height)
+  return height >= limits.leastHeight && returns && motionGoesOn(samples, limits, found, height)
     ? { range: [foot + 1, back - 1], height, bulges: true }
     : undefined;
 }
@@ -91,45 +95,45 @@ const turned = (column: Float64Array): Float64Array =>
     .map((value) => -value);
 
 /** Backwards and upside down: there a dip that comes back too steeply is a bulge. */
-const turnedCourse = ({ force, motion }: Course): Course => ({ force: turned(force), motion: turned(motion) });
+const turnedSamples = ({ force, motion }: ForceAndMotion): ForceAndMotion => ({ force: turned(force), motion: turned(motion) });
 
-/** A bulge of the turned course, as the dip that it is. */
-function dipAt(backwards: Course, known: Known, rise: number): Spike | undefined {
+/** A bulge of the turned samples, as the dip that it is. */
+function dipAt(backwards: ForceAndMotion, limits: SearchLimits, rise: number): Spike | undefined {
   const last = backwards.force.length - 1;
-  const found = disturbanceAt(backwards, known, last - rise);
+  const found = disturbanceAt(backwards, limits, last - rise);
   return found && { ...found, range: [last - found.range[1], last - found.range[0]] };
 }
 
-/** What is known of a record with its elastic slope. */
-function knownOf(force: Float64Array, motion: Float64Array, highest: number, stiffness: number): Known {
+/** The limits by which a record with its elastic slope is searched. */
+function limitsOf(force: Float64Array, motion: Float64Array, highest: number, stiffness: number): SearchLimits {
   const noise = Math.hypot(noiseLevel(force), stiffness * noiseLevel(motion));
   const [forceStep, motionStep] = [resolution(force), resolution(motion)];
   return {
-    highest,
+    highestForce: highest,
     stiffness,
     noise,
-    least: clearOfNoise({ noise, step: Math.max(forceStep, stiffness * motionStep) }, SHARE * highest),
-    close: backWithin({ noise, step: forceStep }),
-    still: backWithin({ noise: noise / stiffness, step: motionStep }),
+    leastHeight: clearOfNoise({ noise, step: Math.max(forceStep, stiffness * motionStep) }, SHARE * highest),
+    forceDoubt: backWithin({ noise, step: forceStep }),
+    motionDoubt: backWithin({ noise: noise / stiffness, step: motionStep }),
   };
 }
 
 /** Looks up the disturbance to which a rise from one sample to another belongs. */
-function lookup(course: Course, about: () => Known): (first: number, last: number) => Spike | undefined {
-  const { force, motion } = course;
+function lookup(samples: ForceAndMotion, about: () => SearchLimits): (first: number, last: number) => Spike | undefined {
+  const { force, motion } = samples;
   // most records have no use for it
-  let backwards: Course | undefined;
+  let backwards: ForceAndMotion | undefined;
   // where a rise begins or ends that is no disturbance at one scale, there is none at another
   const [begun, ended] = [new Set<number>(), new Set<number>()];
   return (first, last) => {
-    const known = about();
+    const limits = about();
     const [low, high] = extent(motion, Math.max(0, first - BESIDE), Math.min(motion.length, last + BESIDE + 1));
-    if (force[last]! - force[first]! <= STEEPER_THAN_ELASTIC * known.stiffness * (high - low) + known.least) return undefined;
-    const bump = begun.has(first) ? undefined : disturbanceAt(course, known, first);
-    const one = bump ?? (ended.has(last) ? undefined : dipAt((backwards ??= turnedCourse(course)), known, last));
+    if (force[last]! - force[first]! <= STEEPER_THAN_ELASTIC * limits.stiffness * (high - low) + limits.leastHeight) return undefined;
+    const bump = begun.has(first) ? undefined : disturbanceAt(samples, limits, first);
+    const one = bump ?? (ended.has(last) ? undefined : dipAt((backwards ??= turnedSamples(samples)), limits, last));
     begun.add(first);
     ended.add(last);
-    return one && Math.min(force[one.range[0] - 1]!, force[one.range[1] + 1]!) >= LOW * known.highest ? one : undefined;
+    return one && Math.min(force[one.range[0] - 1]!, force[one.range[1] + 1]!) >= LOW * limits.highestForce ? one : undefined;
   };
 }
 
@@ -141,11 +145,11 @@ function lookup(course: Course, about: () => Known): (first: number, last: numbe
 export function findDisturbances(force: Float64Array, motion: Float64Array, stiffness: number, blocks: BlockExtremes): Spike[] {
   const highest = force[highestSample(force, blocks)]!;
   const end = soundLength(motion);
-  const course = { force: force.subarray(0, end), motion: motion.subarray(0, end) };
+  const samples = { force: force.subarray(0, end), motion: motion.subarray(0, end) };
   // most records have no use for it
-  let known: Known | undefined;
-  const about = (): Known => (known ??= knownOf(force, course.motion, highest, stiffness));
-  const disturbanceOf = lookup(course, about);
+  let limits: SearchLimits | undefined;
+  const about = (): SearchLimits => (limits ??= limitsOf(force, samples.motion, highest, stiffness));
+  const disturbanceOf = lookup(samples, about);
   const isSteep = (i: number, scale: number): boolean => {
     const rise = force[i + scale]! - force[i]!;
     return rise > SHARE * highest && rise > STEEPER_THAN_ELASTIC * stiffness * (motion[i + scale]! - motion[i]!) + SHARE * highest;
@@ -167,7 +171,7 @@ export function findDisturbances(force: Float64Array, motion: Float64Array, stif
   const loaded = firstReaching(force, LOW * highest, 0, end, blocks);
   const fallen = firstFall(force, SHARE * highest, loaded, end, blocks);
   if (fallen < end) {
-    const bulges = findBulges(course, about(), Math.max(loaded, fallen - 4 * LONGEST_AWAY), end, blocks);
+    const bulges = findBulges(samples, about(), Math.max(loaded, fallen - 4 * LONGEST_AWAY), end, blocks);
     found.push(...bulges.filter(({ range: [first, last] }) => !isFound(first, last + 1)));
   }
   return found.length > MOST ? [] : found;

@@ -1,4 +1,5 @@
 import { testingRates } from '../../curve/index.js';
+import type { LoadingStage } from '../../methods/index.js';
 import type { Figure } from './Figure.js';
 import { figure } from './figureStyle.js';
 import { plane } from './plane.js';
@@ -7,22 +8,16 @@ import { STRAIN_RATE } from '../words/shownUnit.js';
 import type { TensionOrCurve } from '../words/TensionOrCurve.js';
 import { largest } from './thinned.js';
 
-/** The time at which the strain reaches that of ReH or of the proof strength: there one limit ends and the next begins. */
-function timeOfYield({ rates, curve, upperYieldStrength, proofStrengths }: TensionOrCurve): number | undefined {
-  const reached = (upperYieldStrength ?? proofStrengths[0])?.strain;
-  if (!rates || reached === undefined) return undefined;
-  const { time, strainRate } = rates;
-  let strain = curve.strain[0]!;
-  for (let k = 1; k < time.length; k += 1) {
-    strain += ((strainRate[k]! + strainRate[k - 1]!) / 2) * (time[k]! - time[k - 1]!);
-    if (strain >= reached) return time[k];
-  }
-  return undefined;
+/** The time at which the stage of yielding is over: there one limit ends and the next begins. */
+function timeOfYield({ loading }: TensionOrCurve): number | undefined {
+  const timeOf = (name: LoadingStage['stage']) => loading?.stages.find(({ stage }) => stage === name)?.time;
+  // a stage of few samples is left out
+  return timeOf('yield')?.[1] ?? timeOf('hardening')?.[0];
 }
 
 /** @internal Strain rate over time, with the highest rates of ISO 6892-1 method B where they are near. */
 export function ratesFigure(result: TensionOrCurve, show: Presentation): Figure | undefined {
-  const { rates } = result;
+  const { rates, upperYieldStrength } = result;
   if (!rates || rates.time.length < 2) return undefined;
   const { say, digits, colours } = show;
   const top = Math.max(largest(rates.strainRate), 1e-12);
@@ -33,7 +28,12 @@ export function ratesFigure(result: TensionOrCurve, show: Presentation): Figure 
     yields === undefined
       ? []
       : [
-          { limit: upToProof, from: 0, to: yields, text: say('limit up to the proof strength') },
+          {
+            limit: upToProof,
+            from: 0,
+            to: yields,
+            text: upperYieldStrength ? say('limit to the end of yield') : say('limit up to the proof strength'),
+          },
           { limit: afterYield, from: yields, to: end, text: say('limit after yield') },
         ].filter(({ limit }) => limit < 1.1 * top && limit > 0.1 * top);
   const { line, path, words } = plane(

@@ -1,4 +1,5 @@
 import { requireOneOf, requireOptions } from '../../base/index.js';
+import { takesPower } from '../../languages/index.js';
 import type { CurveResult, TestResult } from '../../methods/index.js';
 import { powerOfTen, stepOfFigures } from '../../numeric/index.js';
 import { roundingStep, roundResult, type HalfRule, type RoundedValue, type RoundingRule } from '../../statistics/index.js';
@@ -35,7 +36,10 @@ export interface SummaryRow {
   readonly step: number;
   /** Standard uncertainty in that unit, where it is known. */
   readonly standardUncertainty?: number | undefined;
-  /** Expanded uncertainty U = k u in that unit, where u is known. */
+  /**
+   * Expanded uncertainty U = k u of the unrounded `value` in that unit, where u is known. The column U of a report is that of the value as it is printed,
+   * k √(u² + s²/12) with the step s of the rounding.
+   */
   readonly expandedUncertainty?: number | undefined;
   /** Coverage factor k: by the degrees of freedom of the budget, else 2. */
   readonly coverageFactor?: number | undefined;
@@ -46,9 +50,6 @@ export interface SummaryRow {
   /** What must be said beside the value: that its strain is of the crosshead. */
   readonly stamp?: string | undefined;
 }
-
-/** Values below are written with a power of ten. */
-const TINY = 1e-4;
 
 /** Largest of 1, 2 and 5 times a power of ten that is not above a step: what a step of one system becomes in another. */
 function roundStep(step: number): number {
@@ -82,7 +83,7 @@ function rounded(
 
 /** Digits of a rounded value; those of a tiny one with a power of ten. */
 const textOf = ({ text, rounded: value }: RoundedValue, { digits }: Presentation): string =>
-  digits(value !== 0 && Math.abs(value) < TINY ? value.toExponential() : text);
+  digits(takesPower(value) ? value.toExponential() : text);
 
 /**
  * The results of a test as rows of a table, rounded by the standard, each with its source.

@@ -1,5 +1,5 @@
 import { requireOneOf, requireOptions } from '../../base/index.js';
-import { english, requireLanguage, wordsOf, type Language, type Words } from '../../languages/index.js';
+import { english, requireLanguage, takesPower, wordsOf, type Language, type Words } from '../../languages/index.js';
 import { convert, type Unit } from '../../units/index.js';
 import { colours, type Appearance, type Colours } from './appearance.js';
 import { type MetricUnit } from './shownUnit.js';
@@ -78,8 +78,6 @@ const inchPound: Readonly<Record<string, ShownUnit>> = {
   'MJ/m³': { unit: 'in·lbf/in³', factor: factor('MPa', 'psi') },
 };
 
-/** A row whose largest value is below this is written with powers of ten. */
-const SMALL = 1e-4;
 /** More degrees of freedom than these change no coverage factor. */
 const ENDLESS = 1e4;
 /** Uncertainties below are written with a power of ten. */
@@ -119,7 +117,7 @@ export function presentation(from: string, { language = english, units = 'SI', a
     alike: (values, figures) => {
       const largest = Math.max(...values.map((value) => Math.abs(value ?? 0)));
       // powers of ten have no decimals in common
-      if (largest < SMALL) return values.map((value) => (value === undefined ? undefined : number(value, figures)));
+      if (!(largest > 0) || takesPower(largest)) return values.map((value) => (value === undefined ? undefined : number(value, figures)));
       const decimals = Math.max(0, figures - 1 - Math.floor(Math.log10(Number(largest.toPrecision(figures)))));
       return values.map((value) => (value === undefined ? undefined : digits(value.toFixed(decimals))));
     },
