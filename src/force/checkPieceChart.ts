@@ -1,4 +1,5 @@
 import { finding, requireColumn, requireOptions, requireWhole, type Finding } from '../base/index.js';
+import { mean } from '../numeric/index.js';
 
 /** Options of {@link checkPieceChart}. */
 export interface ChartOptions {
@@ -83,11 +84,11 @@ export function checkPieceChart(values: ArrayLike<number>, options: ChartOptions
   const runLength = whole('runLength', 7, 1000);
   const trendLength = whole('trendLength', 7, 1000);
   const ranges = Float64Array.from({ length: n - 1 }, (_, i) => Math.abs(x[i + 1]! - x[i]!));
-  const centre = x.subarray(0, baseline).reduce((sum, one) => sum + one, 0) / baseline;
-  const meanRange = ranges.subarray(0, baseline - 1).reduce((sum, one) => sum + one, 0) / (baseline - 1);
+  const centre = mean(x.subarray(0, baseline));
+  const meanRange = mean(ranges.subarray(0, baseline - 1));
   const reach = (3 / D2) * meanRange;
   const [lower, upper, rangeLimit] = [centre - reach, centre + reach, D4 * meanRange];
-  // sums of equal readings differ from them in the last bit
+  // a mean may differ in the last bit from readings that it equals
   const rounding = 1e-12 * x.reduce((most, one) => Math.max(most, Math.abs(one)), 0);
   const outside = [...x.keys()].filter((i) => x[i]! < lower - rounding || x[i]! > upper + rounding);
   const findings: Finding[] = outside.map((i) =>

@@ -10,7 +10,7 @@ import {
   type Finding,
   type Outcome,
 } from '../base/index.js';
-import { lineFit } from '../numeric/index.js';
+import { lineFit, mean } from '../numeric/index.js';
 import { areaOf, type Cylinder } from './pistonArea.js';
 
 /** A frame at standstill under force. */
@@ -88,9 +88,7 @@ export function leakDown(record: StandstillRecord, options: LeakOptions = {}): O
   const middle = (first + last) >> 1;
   const early = lineFit(time, pressure, first, middle)!;
   const late = lineFit(time, pressure, middle, last)!;
-  const used = pressure.subarray(first);
-  const mean = used.reduce((sum, p) => sum + p, 0) / used.length;
-  const sharePerMinute = (-60 * line.slope) / mean;
+  const sharePerMinute = (-60 * line.slope) / mean(pressure.subarray(first));
   const findings: Finding[] = [];
   if (sharePerMinute > allowed) findings.push(finding('leak-down-fast', { share: 100 * sharePerMinute }));
   const scatter = 2 * Math.hypot(early.standardError, late.standardError);

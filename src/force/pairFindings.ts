@@ -1,5 +1,5 @@
 import { finding, type Finding } from '../base/index.js';
-import { horner, studentCdf, type PolynomialFit } from '../numeric/index.js';
+import { horner, mean, squaresAbout, studentCdf, type PolynomialFit } from '../numeric/index.js';
 import { calibrationFit, mostDegree, scatterOf, SIGNIFICANCE, type WeightedPairs } from './calibrationFit.js';
 import { forceClasses } from './forceClasses.js';
 
@@ -117,8 +117,7 @@ function runs({ indicated }: WeightedPairs, residuals: Float64Array): { rising: 
 function hysteresis(pairs: WeightedPairs, residuals: Float64Array): Finding[] {
   const { rising, falling } = runs(pairs, residuals);
   if (rising.length < RUN || falling.length < RUN) return [];
-  const mean = (list: readonly number[]): number => list.reduce((sum, one) => sum + one, 0) / list.length;
-  const squares = (list: readonly number[]): number => list.reduce((sum, one) => sum + (one - mean(list)) ** 2, 0);
+  const squares = (list: readonly number[]): number => squaresAbout(mean(list), list);
   const freedom = rising.length + falling.length - 2;
   const difference = mean(falling) - mean(rising);
   const highest = pairs.reference.reduce((most, F) => Math.max(most, Math.abs(F)), 0);

@@ -8,6 +8,7 @@ import {
   requirePositive,
   type Finding,
 } from '../base/index.js';
+import { mean } from '../numeric/index.js';
 import { displacementClasses } from './displacementClasses.js';
 import { gradeTerms, type GradedTerm } from './gradeTerms.js';
 
@@ -128,7 +129,6 @@ export function verifyDisplacement(verification: DisplacementVerification): Disp
     before = reference;
     const rising = requireColumn(FROM, `${path}.rising`, step.rising);
     const falling = step.falling === undefined ? undefined : requireColumn(FROM, `${path}.falling`, step.falling);
-    const mean = (column: Float64Array): number => column.reduce((sum, one) => sum + one, 0) / column.length;
     const errors = [...rising, ...(falling ?? [])].map((one) => one - reference);
     const error = errors.reduce((most, one) => (Math.abs(one) > Math.abs(most) ? one : most));
     const terms: GradedTerm<DisplacementTerm>[] = [

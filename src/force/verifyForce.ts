@@ -7,7 +7,7 @@ import {
   requireOptions,
   requirePositive,
 } from '../base/index.js';
-import { sampleDeviation } from '../numeric/index.js';
+import { mean, sampleDeviation } from '../numeric/index.js';
 import { forceClasses, type ForceClass } from './forceClasses.js';
 import type { ForceTerm, ForceVerification, ForceVerificationResult, VerifiedStep } from './ForceVerification.js';
 import { gradeTerms, type GradedTerm } from './gradeTerms.js';
@@ -28,14 +28,14 @@ function errorUncertainty(rising: Float64Array, force: number, resolution: numbe
 
 /** Terms of one step: q, b, v by the definitions for either force that was set. */
 function stepTerms(force: number, rising: Float64Array, falling: Float64Array | undefined, held: 'true' | 'indicated') {
-  const mean = rising.reduce((sum, one) => sum + one, 0) / rising.length;
-  const trueForce = held === 'true' ? force : mean;
+  const meanReading = mean(rising);
+  const trueForce = held === 'true' ? force : meanReading;
   const pairs = [...(falling ?? [])].map((down, run) => (held === 'true' ? down - rising[run]! : rising[run]! - down));
   const largest = pairs.reduce((most, one) => (Math.abs(one) > Math.abs(most) ? one : most), 0);
   return {
-    indicationError: ((held === 'true' ? mean : force) - trueForce) / trueForce,
+    indicationError: ((held === 'true' ? meanReading : force) - trueForce) / trueForce,
     repeatability: (Math.max(...rising) - Math.min(...rising)) / trueForce,
-    ...(falling ? { reversibility: largest / trueForce, friction: -pairs.reduce((sum, one) => sum + one, 0) / (2 * pairs.length) } : {}),
+    ...(falling ? { reversibility: largest / trueForce, friction: -mean(pairs) / 2 } : {}),
   };
 }
 

@@ -6,21 +6,21 @@ export interface CellMeans {
   readonly size: number;
 }
 
-/** @internal Samples first to last (included) condensed to about so many means, which describe a smooth curve as well at a fraction of the work. Where there are few samples they are viewed, not copied. */
-export function cellMeans(x: Float64Array, y: Float64Array, first: number, last: number, wanted: number): CellMeans {
-  const size = Math.max(1, Math.floor((last - first + 1) / wanted));
-  if (size === 1) return { x: x.subarray(first, last + 1), y: y.subarray(first, last + 1), size };
-  const cells = Math.floor((last - first + 1) / size);
-  const means = { x: new Float64Array(cells), y: new Float64Array(cells), size };
-  for (let k = 0, i = first; k < cells; k += 1) {
-    let sumX = 0;
-    let sumY = 0;
-    for (const stop = i + size; i < stop; i += 1) {
-      sumX += x[i]!;
-      sumY += y[i]!;
-    }
-    means.x[k] = sumX / size;
-    means.y[k] = sumY / size;
+/** @internal Means of a column over cells of so many samples; a rest at its end that fills no cell is left out. Single samples are viewed, not copied. */
+export function meansOf(column: Float64Array, size: number): Float64Array {
+  if (size === 1) return column;
+  const means = new Float64Array(Math.floor(column.length / size));
+  for (let k = 0, i = 0; k < means.length; k += 1) {
+    let sum = 0;
+    for (const stop = i + size; i < stop; i += 1) sum += column[i]!;
+    means[k] = sum / size;
   }
   return means;
+}
+
+/** @internal Samples first to last (included) condensed to about so many means, which describe a smooth curve as well at a fraction of the work. */
+export function cellMeans(x: Float64Array, y: Float64Array, first: number, last: number, wanted: number): CellMeans {
+  const size = Math.max(1, Math.floor((last - first + 1) / wanted));
+  const means = (column: Float64Array): Float64Array => meansOf(column.subarray(first, last + 1), size);
+  return { x: means(x), y: means(y), size };
 }

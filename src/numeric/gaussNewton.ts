@@ -1,5 +1,11 @@
 import { choleskyInverse } from './choleskyInverse.js';
-import type { Sums } from './residualSums.js';
+
+/** @internal What one walk over the points sums up. */
+export interface Sums {
+  readonly rest: number;
+  readonly normal: readonly number[];
+  readonly gradient: readonly number[];
+}
 
 /** @internal A sum of squares to make least. */
 export interface GaussNewtonTask {

@@ -1,6 +1,5 @@
 import { levenbergMarquardt } from 'ml-levenberg-marquardt';
-import { gaussNewton, type GaussNewtonEnd } from './gaussNewton.js';
-import type { Sums } from './residualSums.js';
+import { gaussNewton, type GaussNewtonEnd, type Sums } from './gaussNewton.js';
 
 /** @internal A curve to fit: for given parameters, value and derivatives by the parameters, at sample i. */
 export interface FitTask {

@@ -1,4 +1,5 @@
 import { InputError, requireColumn, requireOptions, requirePositive } from '../base/index.js';
+import { mean } from '../numeric/index.js';
 import { effectiveThickness } from './effectiveThickness.js';
 
 /** What was measured across a neck. */
@@ -30,7 +31,7 @@ export function neckArea(from: string, path: string, neck: NeckReadings): number
   const read = requireColumn(from, `${path}diameters`, diameters, { positive: true });
   if (across !== undefined || through !== undefined)
     throw new InputError(from, `${path}width`, 'ambiguous', 'and thickness must not stand beside diameters', width ?? thickness);
-  return (Math.PI / 4) * (read.reduce((sum, d) => sum + d) / read.length) ** 2;
+  return (Math.PI / 4) * mean(read) ** 2;
 }
 
 /**

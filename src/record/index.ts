@@ -1,3 +1,22 @@
+/*
+ * Words of this floor for what a record shows. Each is named by its samples.
+ *
+ * - outline: the rough shape of a record: where it is loaded, its highest force, its stiffness (survey/recordOutline.ts)
+ * - habit: how one column behaves: its noise, one step of its reading, its usual change (survey/habit.ts)
+ * - fall: the force goes down, for whatever cause
+ * - stretch: a fall by three samples: before it, at its lowest force, and where it is over (checks/turns.ts)
+ * - turn: a fall in which the drive went back (checks/turns.ts)
+ * - dip: a short fall of which noise hides whether it is a turn (checks/hiddenTurns.ts)
+ * - sudden fall: a fall within three samples; a leap is one over which the travel went ahead (checks/suddenFalls.ts)
+ * - drop: a fall with its cause: reversal or backlash of the drive, slip in the grips, yield of the material (checks/drops.ts)
+ * - excursion: what leaves the rising curve and comes back to it: a drop, a leap, a zero set under load (checks/excursions.ts)
+ * - jump: a motion goes ahead or back between two samples while the force goes on (checks/jumps.ts)
+ * - slip back: an extensometer goes back at once in the elastic part, for its knife edges slipped (checks/slipsBack.ts)
+ * - spike: samples that jump off the line of a column and back; a signal that drops out is one (checks/spikes.ts)
+ * - disturbance: a spike of any shape, which only the motion beside it shows; a bulge is one where the piece yields (checks/disturbances.ts)
+ *
+ * What an evaluation makes of them, interruptions and departures, is explained in methods/loading/Interruption.ts.
+ */
 export { alignChannels } from './repairs/alignChannels.js';
 export { type Cell, type DecimalSign, type Separator, type ThousandsSign } from './reading/cells.js';
 export { checkRecord, type RecordThresholds } from './checks/checkRecord.js';
@@ -41,9 +60,9 @@ export { isOfDrive, type Drop } from './checks/drops.js';
 /** @internal */
 export { surveyExcursions, type Excursions } from './checks/excursions.js';
 /** @internal */
-export { keptRanges } from './repairs/keptRanges.js';
+export { keptColumn, keptRanges } from './repairs/keptRanges.js';
 /** @internal */
-export { allSpikeFindings } from './checks/channelFindings.js';
+export { allSpikeFindings } from './checks/spikeFindings.js';
 /** @internal */
 export { checkRecordKernel, reversedForce } from './checks/checkRecord.js';
 /** @internal */

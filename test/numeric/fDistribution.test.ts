@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { fExceeds, incompleteBeta } from '../../src/numeric/index.js';
+import { fExceeds } from '../../src/numeric/fDistribution.js';
+import { incompleteBeta } from '../../src/numeric/incompleteBeta.js';
 
 /*
  * Values of SciPy 1.17: scipy.stats.f.sf(f, d1, d2) and scipy.special.betainc(a, b, x), printed with repr().

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { choleskyInverse, cubicFit, polynomialFit, quarticRest } from '../../src/numeric/index.js';
+import { cubicFit, polynomialFit, quarticRest } from '../../src/numeric/index.js';
+import { choleskyInverse } from '../../src/numeric/choleskyInverse.js';
 import { seeded } from '../support/random.js';
 
 test.each([0, 0.001, 0.1, 1])('the sum of squares about a quartic is that of the general library, in noise of %d', (noise) => {

@@ -1,11 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { checkRecord } from '../../src/index.js';
 import { randomNumbers } from '../../src/numeric/index.js';
-import { channelFindings, spikeFindings } from '../../src/record/checks/channelFindings.js';
+import { channelFindings } from '../../src/record/checks/channelFindings.js';
 import { channelLag } from '../../src/record/checks/channelLag.js';
 import { findJumps } from '../../src/record/checks/jumps.js';
 import { motionFindings } from '../../src/record/checks/motionFindings.js';
+import { saturationFindings } from '../../src/record/checks/saturationFindings.js';
 import { spikedColumns, type SpikeColumn } from '../../src/record/checks/spikedColumns.js';
+import { spikeFindings } from '../../src/record/checks/spikeFindings.js';
 import { findSpikes } from '../../src/record/checks/spikes.js';
 import type { MotionSurvey } from '../../src/record/survey/surveyRecord.js';
 import { outlineOf } from '../support/outlines.js';
@@ -19,7 +21,7 @@ type Given = Parameters<typeof outlineOf>[2];
 
 describe('a force at the end of its channel', () => {
   const saturated = (force: readonly number[], given: Given = {}, least = 5) =>
-    channelFindings(outlineOf(force, undefined, given), least).filter(({ code }) => code === 'force-saturated');
+    saturationFindings(outlineOf(force, undefined, given), least).filter(({ code }) => code === 'force-saturated');
   /** Up by 100 N a sample to 1 kN, so many samples there, down again. */
   const cut = (samples: number, top = 1000) => [...of(10, (i) => 100 * i), ...of(samples, () => top), ...of(10, (i) => 900 - 100 * i)];
 
@@ -74,7 +76,7 @@ describe('a force at the end of its channel', () => {
       });
       const travel = of(1500, (i) => (standing && i > 600 ? 6 : 0.01 * i));
       const outline = outlineOf(force, travel, { first: 10, habit: { noise, step, usual: () => 10 } });
-      return channelFindings(outline, 5).filter(({ code }) => code === 'force-saturated').length;
+      return saturationFindings(outline, 5).filter(({ code }) => code === 'force-saturated').length;
     };
     const readings = [{ noise: 1 }, { noise: 10 }, { step: 10 }, { step: 40 }, { noise: 4, step: 10 }, { noise: 10, step: 10 }];
 
@@ -100,7 +102,7 @@ describe('a force at the end of its channel', () => {
 describe('a motion at the end of its sensor', () => {
   /** The travel stands for the last samples, over which the force changes by so much. */
   const stands = (samples: number, by: number, given: Given = {}) =>
-    channelFindings(
+    saturationFindings(
       outlineOf(
         [...of(50, (i) => 20 * i), ...of(samples, (i) => 1000 + (by * i) / (samples - 1))],
         [...of(50, (i) => i / 50), ...of(samples, () => 1)],
@@ -126,10 +128,10 @@ describe('a motion at the end of its sensor', () => {
     expect(stands(32, 200, { motion: { column: 'extension', values } })).toMatchObject([{ values: { column: 'extension', count: 22 } }]);
     // a force that rises and comes back went on
     const hump = [...of(50, (i) => 20 * i), ...of(31, (i) => 1000 - 10 * (15 - Math.abs(15 - i)))];
-    const found = channelFindings(outlineOf(hump, [...of(50, (i) => i), ...of(31, () => 50)], { highest: 1000 }), 99);
+    const found = saturationFindings(outlineOf(hump, [...of(50, (i) => i), ...of(31, () => 50)], { highest: 1000 }), 99);
     expect(found.map(({ code }) => code)).toContain('motion-saturated');
     expect(
-      channelFindings(
+      saturationFindings(
         outlineOf(
           hump,
           of(81, () => 1),
@@ -148,7 +150,6 @@ describe('steps and noise of a channel', () => {
         of(samples, (i) => i / 100),
         { highest: 1000, ...given },
       ),
-      99,
     );
   const habit = (noise: number, step: number) => ({ habit: { noise, step, usual: () => 0 } });
   test('fewer than two thousand steps are a note, fewer than two hundred of the force a caution', () => {

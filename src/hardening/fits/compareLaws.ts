@@ -1,4 +1,5 @@
 import { InputError, requireColumn, requireOptions, requireWords, success, type CurveColumns, type Outcome } from '../../base/index.js';
+import { mean } from '../../numeric/index.js';
 import { fitHockettSherby } from './fitHockettSherby.js';
 import { fitHollomon } from './fitHollomon.js';
 import { fitLudwik } from './fitLudwik.js';
@@ -148,8 +149,7 @@ export function compareLaws(flow: CurveColumns, options: CompareOptions = {}): L
     strains,
     spread: strains.map((_, k) => {
       const values = ranked.map(({ extrapolated }) => extrapolated[k]!);
-      const mean = values.reduce((total, value) => total + value, 0) / values.length;
-      return values.length > 1 ? (Math.max(...values) - Math.min(...values)) / mean : 0;
+      return values.length > 1 ? (Math.max(...values) - Math.min(...values)) / mean(values) : 0;
     }),
   };
 }

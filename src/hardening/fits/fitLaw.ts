@@ -10,7 +10,7 @@ import {
   type CurveColumns,
   type Outcome,
 } from '../../base/index.js';
-import { leastSquares } from '../../numeric/index.js';
+import { leastSquares, mean, squaresAbout } from '../../numeric/index.js';
 import { flowRange, type FitRange } from './flowRange.js';
 
 /** A law of one's own: its parameters with where to start, and its stress. */
@@ -152,8 +152,7 @@ export function fitLaw<Name extends string>(
   const { covariance } = end;
   if (!covariance) return failure('undetermined', 'the samples do not determine all parameters');
   const errors = covariance.map((row, k) => Math.sqrt(row[k]!));
-  const mean = stress.reduce((sum, one) => sum + one, 0) / points;
-  const total = stress.reduce((sum, one) => sum + (one - mean) ** 2, 0);
+  const total = squaresAbout(mean(stress), stress);
   return success({
     parameters: named(end.parameters),
     standardErrors: named(errors),

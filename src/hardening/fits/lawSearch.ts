@@ -1,14 +1,7 @@
-import {
-  cellMeans,
-  condensed,
-  gaussNewton,
-  squaresAbout,
-  sumOfSquares,
-  sumsOver,
-  type FitPoints,
-  type GaussNewtonEnd,
-} from '../../numeric/index.js';
+import { cellMeans, gaussNewton, squaresAbout, type GaussNewtonEnd } from '../../numeric/index.js';
+import { condensed } from './condensed.js';
 import { lawPoints, type LawPoints, type LawShape } from './lawShape.js';
+import { sumOfSquares, sumsOver, type FitPoints } from './residualSums.js';
 
 /** The scan for a start is made on about so many means; of a long curve the best starts are followed on so many; and this is how many are followed. */
 const SCANNED = 64;

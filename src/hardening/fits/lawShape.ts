@@ -1,4 +1,4 @@
-import type { Evaluate } from '../../numeric/index.js';
+import type { Evaluate } from './residualSums.js';
 
 /** @internal A law as least squares sees it: parameters in a fixed order. */
 export interface LawShape<Name extends string> {

@@ -1,4 +1,4 @@
-import { cellMeans, cubicFit, horner, noiseLevel } from '../../numeric/index.js';
+import { cellMeans, cubicFit, extent, horner, noiseLevel } from '../../numeric/index.js';
 
 /** Widths of the regions that are tried, as shares of the widest, narrowest first. */
 const WIDTHS = [0.16, 0.23, 0.32, 0.45, 0.63, 0.8, 1];
@@ -21,17 +21,6 @@ interface Peak {
   /** By the scatter about the cubic, and by the noise alone, which knows no lack of fit. */
   readonly byScatter: number;
   readonly byNoise: number;
-}
-
-/** Least and greatest value. */
-function limitsOf(values: Float64Array): readonly [number, number] {
-  let low = Infinity;
-  let high = -Infinity;
-  for (let i = 0; i < values.length; i += 1) {
-    if (values[i]! < low) low = values[i]!;
-    if (values[i]! > high) high = values[i]!;
-  }
-  return [low, high];
 }
 
 /** Root of a cubic's derivative where the cubic has a maximum, within its region. */
@@ -75,7 +64,7 @@ function peakBetween(strain: Float64Array, force: Float64Array, low: number, hig
  */
 export function smoothMaximum(strain: Float64Array, force: Float64Array, top: number): SmoothMaximum | undefined {
   const noise = noiseLevel(force);
-  const [low, high] = limitsOf(strain);
+  const [low, high] = extent(strain);
   const widest = peakBetween(strain, force, low, high, noise);
   const middle = widest?.strain ?? strain[top]!;
   const reach = Math.max(middle - low, high - middle);

@@ -1,5 +1,6 @@
 import { success, type Finding } from '../../base/index.js';
-import { loadingRanges, pick, pickCurve, sampleOfRecord, samplesOfPart, type Ranges } from '../loading/loadingRanges.js';
+import { keptColumn } from '../../record/index.js';
+import { loadingRanges, pickCurve, sampleOfRecord, samplesOfPart, type Ranges } from '../loading/loadingRanges.js';
 import { onRecord, windowAt } from '../loading/onRecord.js';
 import { moveCurve } from '../loading/moveCurve.js';
 import { tensionKernel } from './tensionKernel.js';
@@ -34,7 +35,7 @@ function partOf(input: TensionInput, settings: TensionSettings, excursions: Rang
     input: {
       ...input,
       curve: own,
-      stress: stress === curve.stress ? own.stress : pick(stress, ranges),
+      stress: stress === curve.stress ? own.stress : keptColumn(stress, ranges),
       ...(highest === undefined ? {} : { highest: from(highest) }),
       ...(broken?.ok === true ? { broken: success({ ...broken, index: from(broken.index) }) } : {}),
       ...(unloadedFrom === undefined ? {} : { unloadedFrom: upTo(unloadedFrom) }),

@@ -1,5 +1,5 @@
 import type { StressStrainCurve } from '../../base/index.js';
-import { keptRanges } from '../../record/index.js';
+import { keptColumn, keptRanges } from '../../record/index.js';
 
 /** @internal Stretches of a record that a part of it is made of, first and last sample of each. */
 export type Ranges = readonly (readonly [number, number])[];
@@ -37,21 +37,8 @@ export const samplesOfPart = (ranges: Ranges) => ({
   upTo: (sample: number): number => before(ranges, sample + 1) - 1,
 });
 
-/** @internal The kept samples of a column, which may end before the record. */
-export function pick(column: Float64Array, ranges: Ranges): Float64Array {
-  const kept = new Float64Array(before(ranges, column.length));
-  let at = 0;
-  for (const [first, last] of ranges) {
-    if (first >= column.length) break;
-    const stretch = column.subarray(first, last + 1);
-    kept.set(stretch, at);
-    at += stretch.length;
-  }
-  return kept;
-}
-
 /** @internal The kept samples of a curve. */
 export const pickCurve = ({ strain, stress }: StressStrainCurve, ranges: Ranges): StressStrainCurve => ({
-  strain: pick(strain, ranges),
-  stress: pick(stress, ranges),
+  strain: keptColumn(strain, ranges),
+  stress: keptColumn(stress, ranges),
 });

@@ -2,20 +2,22 @@ import { lineFit, localParabola, variedStretches, type BlockExtremes } from '../
 import { motionKeepsPace, type ForceAndMotion, type SearchLimits } from './disturbanceSearch.js';
 import { LONGEST_AWAY, type Spike } from './spikes.js';
 
-/** A bulge is looked for around the highest of so many samples on either side. */
+/** Half widths of a bulge that are tried [samples]. */
 const HALVES = [6, 12, 25, 50, 100, LONGEST_AWAY];
-/** Beside it the curve is judged by half as many, and so many at least. */
+/** Least samples on either side of it by which the curve is judged; of a wide one as many as half its half width. */
 const BESIDE = 10;
-/** It rises by this share of the highest force above a parabola through the curve on either side, which fits to this share of its height. */
+/** Least height above a parabola through the curve on either side, as a share of the highest force. */
 const SHARE = 0.03;
+/** Share of the height within which that parabola fits the curve. */
 const FITS = 0.05;
-/** The piece yields on either side: its slopes are below this share of the elastic line. */
+/** Share of the elastic slope that the slopes on either side stay below: the piece yields there. */
 const YIELDS = 0.3;
-/** The force falls again by this share of the height; where it leaves the parabola by so many deviations the bulge begins. */
+/** Share of the height by which the force falls again. */
 const FALLS = 0.5;
+/** Standard deviations by which the force leaves the parabola where the bulge begins. */
 const LEAVES = 4;
 
-/** Where the straight lines through the curve on either side would meet a sample at the highest: a neck that begins suddenly is no bulge, its corner lies on both. */
+/** The higher of the straight lines through the curve on either side, at a sample: a neck that begins suddenly is no bulge, for its corner lies on both lines. */
 function roofOver(
   { force, motion }: ForceAndMotion,
   at: number,
@@ -25,7 +27,7 @@ function roofOver(
   return Math.max(...lines.map((line) => (line ? line.intercept + line.slope * motion[at]! : Infinity)));
 }
 
-/** The bulge around a sample that is the highest of so many on either side. */
+/** The bulge around a sample that is the highest of half a width on either side. */
 function bulgeAround(samples: ForceAndMotion, limits: SearchLimits, peak: number, half: number): Spike | undefined {
   const { force, motion } = samples;
   const beside = Math.max(BESIDE, half >> 1);

@@ -10,17 +10,21 @@ export interface ChannelLag {
   readonly without: number;
 }
 
-/** The rates are compared between these shares of the highest force. */
+/** Share of the highest force from which on the rates are compared. */
 const FROM = 0.1;
+/** Share of the highest force up to which they are. */
 const TO = 0.6;
-/** At least and at most so many samples; lags up to so many. */
+/** Least samples that are compared. */
 const LEAST = 100;
+/** Most samples that are compared: the last ones. */
 const MOST = 4096;
+/** Greatest lag that is looked for [samples]. */
 const FARTHEST = 50;
-/** The speed must vary by this share, or there is nothing to compare. */
+/** Share of its mean by which the speed must vary, or there is nothing to compare. */
 const VARIES = 0.1;
-/** Correlation that a lag must reach, and by how much it must be better than none. */
+/** Correlation that a lag must reach. */
 const CLEAR = 0.6;
+/** Correlation by which a lag must be better than none. */
 const BETTER = 0.1;
 
 /** Changes over a few samples, without their mean. */
@@ -43,7 +47,7 @@ function squaresBefore(changes: Float64Array): Float64Array {
   return sums;
 }
 
-/** Sums of the products of a, some samples later, with b, for all lags from -farthest on; four lags at a time, over a with nothing before and behind it. */
+/** Sums of the products of a, shifted by a lag, with b, for all lags from -farthest on: four lags at a time, over a with zeros before and behind it. */
 function productsOf(a: Float64Array, b: Float64Array, farthest: number): Float64Array {
   const n = b.length;
   const sums = new Float64Array((2 * farthest + 4) & ~3);
@@ -66,7 +70,7 @@ function productsOf(a: Float64Array, b: Float64Array, farthest: number): Float64
   return sums;
 }
 
-/** @internal The lag between force and motion, from how their rates pulse together; undefined where the drive is too even to tell. */
+/** @internal The lag between force and motion, from how their rates pulse together; undefined where the drive is too even to show one. */
 export function channelLag({ force, blocks, motion, first, top, highest }: RecordOutline): ChannelLag | undefined {
   if (!motion) return undefined;
   const end = Math.min(top, motion.end);
@@ -74,7 +78,7 @@ export function channelLag({ force, blocks, motion, first, top, highest }: Recor
   const to = firstReaching(force, TO * highest, from, end, blocks);
   const count = Math.min(to - from, MOST);
   if (count < LEAST) return undefined;
-  // the pulses of a hand last many samples: so many together that they stand out of the noise
+  // the pulses of a hand last many samples: rates over as many of them stand out of the noise
   const start = to - count;
   const quiet = 4 * Math.max(motion.noise, motion.step / 3);
   for (let width = Math.max(1, Math.floor(count / 200)); width <= count / 8; width *= 2) {
@@ -93,7 +97,7 @@ function bestLag(pulls: Float64Array, moves: Float64Array, moveSquares: Float64A
   const farthest = Math.min(FARTHEST, count >> 2);
   const pullSquares = squaresBefore(pulls);
   const products = productsOf(pulls, moves, farthest);
-  // correlation of the pulls, so many samples later, with the moves, over the samples that both have then
+  // correlation of the pulls, shifted by a lag, with the moves, over the samples that both have then
   const at = (lag: number): number => {
     const [from, to] = [Math.max(0, -lag), Math.min(n, n - lag)];
     const squares = (pullSquares[to + lag]! - pullSquares[from + lag]!) * (moveSquares[to]! - moveSquares[from]!);

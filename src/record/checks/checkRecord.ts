@@ -8,9 +8,9 @@ import {
   type TensionRecord,
   columnUnits,
 } from '../../base/index.js';
-import { maximumIndex, noiseLevel, resolution, type BlockExtremes } from '../../numeric/index.js';
-import { channelFindings, spikeFindings } from './channelFindings.js';
-import { clockFindings, GAP } from '../survey/clock.js';
+import { extent, noiseLevel, resolution, type BlockExtremes } from '../../numeric/index.js';
+import { channelFindings } from './channelFindings.js';
+import { clockFindings, GAP_STEPS } from '../survey/clock.js';
 import { exchangedChannels } from './exchangedChannels.js';
 import { excursionsOf, type Excursions } from './excursions.js';
 import type { Pause } from './pauseSearch.js';
@@ -22,6 +22,8 @@ import { recordBlocks } from '../survey/recordBlocks.js';
 import { requireColumns } from '../survey/requireColumns.js';
 import { severalTests } from '../survey/segments.js';
 import type { SlipsBack } from './slipsBack.js';
+import { saturationFindings } from './saturationFindings.js';
+import { spikeFindings } from './spikeFindings.js';
 import { spikeColumns, spikedColumns } from './spikedColumns.js';
 import { straightened } from './spikes.js';
 import { surveyRecord, type RecordSurvey } from '../survey/surveyRecord.js';
@@ -42,10 +44,10 @@ export interface RecordThresholds {
 }
 
 /** The thresholds with their defaults. */
-const defaults = { gap: GAP, repeated: 0.05, saturated: 5, lateStart: 0.05, zeroDrift: 0.005 };
+const defaults = { gap: GAP_STEPS, repeated: 0.05, saturated: 5, lateStart: 0.05, zeroDrift: 0.005 };
 type Limits = typeof defaults;
 
-/** The force is the other way where its negative part is so many times the positive one. */
+/** Multiple of the highest force by which the lowest one is negative where the sign is the other way. */
 const REVERSED = 3;
 
 /** @internal What the checks of a record share, so that an analysis need not look twice. */
@@ -58,7 +60,7 @@ export interface KnownRecord {
   readonly pauses?: readonly Pause[];
   /** Default: looked for. */
   readonly excursions?: Excursions | undefined;
-  /** Where the extensometer of the record was ended, because it no longer told what the piece does. */
+  /** Where the extensometer of the record was ended, because it no longer followed the piece. */
   readonly ended?: ExtensometerEnd | undefined;
   /** Default: looked for. */
   readonly slipsBack?: SlipsBack | undefined;
@@ -68,7 +70,7 @@ export interface KnownRecord {
 
 /** @internal The lowest and highest force of a record whose pull counts as negative: its force is so for the most part. */
 export function reversedForce({ lowest: lows }: BlockExtremes, highest: number): { lowest: number; highest: number } | undefined {
-  const lowest = lowestOf(lows);
+  const [lowest] = extent(lows);
   return lowest < 0 && -lowest > REVERSED * Math.max(highest, 0) ? { lowest, highest } : undefined;
 }
 
@@ -78,7 +80,8 @@ function motionSign(record: TensionRecord, column: MotionColumn, { first, top }:
   const end = Math.min(top, soundLength(values) - 1);
   const fell = values[first]! - values[end]!;
   if (!(fell > 0)) return [];
-  return fell > 20 * Math.max(noiseLevel(values, first, end + 1), resolution(values)) && fell > 0.5 * rangeOf(values, first, end + 1)
+  const [low, high] = extent(values, first, end + 1);
+  return fell > 20 * Math.max(noiseLevel(values, first, end + 1), resolution(values)) && fell > 0.5 * (high - low)
     ? [finding('motion-sign-reversed', { column, first: values[first]!, last: values[end]!, unit: columnUnits[column] })]
     : [];
 }
@@ -96,19 +99,6 @@ function signFindings(
   // that of the drive, and that of the piece
   return [...new Set([outline.motion.column, motion.column])].flatMap((column) => motionSign(record, column, outline));
 }
-
-function lowestOf(column: Float64Array, first = 0, end = column.length): number {
-  let lowest = Infinity;
-  for (let i = first; i < end; i += 1) {
-    // four at a time as long as none is lower
-    while (i + 3 < end && !(column[i]! < lowest || column[i + 1]! < lowest || column[i + 2]! < lowest || column[i + 3]! < lowest)) i += 4;
-    if (i < end && column[i]! < lowest) lowest = column[i]!;
-  }
-  return lowest;
-}
-
-const rangeOf = (column: Float64Array, first: number, end: number): number =>
-  column[maximumIndex(column, first, end)]! - lowestOf(column, first, end);
 
 /** @internal {@link checkRecord} on a checked record; spikes are looked for by whoever may take them out. */
 export function checkRecordKernel(record: TensionRecord, thresholds: RecordThresholds = {}, known?: KnownRecord): Finding[] {
@@ -135,7 +125,8 @@ export function checkRecordKernel(record: TensionRecord, thresholds: RecordThres
   const excursions = known?.excursions ?? excursionsOf(record, outline, known?.pauses);
   return [
     ...ofClock,
-    ...channelFindings(outline, limits.saturated),
+    ...saturationFindings(outline, limits.saturated),
+    ...channelFindings(outline),
     ...zeroFindings(outline, excursions, limits, known?.carriesOn),
     ...motionFindings(record, outline, motion, excursions.drops, limits.repeated, known),
   ];
@@ -164,7 +155,7 @@ export function checkRecord(record: TensionColumns, thresholds: RecordThresholds
   requireOptions(from, thresholds, Object.keys(defaults), 'thresholds');
   for (const [name, value] of Object.entries(thresholds)) if (value !== undefined) requireNonNegative(from, `thresholds.${name}`, value);
   const columns = requireColumns(from, record, 1);
-  const limit = thresholds.gap ?? GAP;
+  const limit = thresholds.gap ?? GAP_STEPS;
   const blocks = recordBlocks(columns);
   const spiked = spikedColumns(columns, spikeColumns, blocks);
   const straight = Object.fromEntries(spiked.map(({ name, column, spikes }) => [name, straightened(column, spikes)]));

@@ -1,5 +1,6 @@
 import { soundLength } from '../../base/index.js';
 import {
+  extent,
   firstFall,
   firstReaching,
   highestSample,
@@ -9,39 +10,32 @@ import {
   type BlockExtremes,
 } from '../../numeric/index.js';
 import { findBulges } from './bulges.js';
+import { backWithin, clearOfNoise } from '../survey/habit.js';
 import { motionGoesOn, type ForceAndMotion, type SearchLimits } from './disturbanceSearch.js';
 import { LONGEST_AWAY, type Spike } from './spikes.js';
 
-/** @internal A rise is none of the piece where it is steeper than so many times its elastic line with the frame, over the motion beside it as well. */
-export const STEEPER = 1.25;
+/** @internal Multiple of the elastic slope of piece and frame above which a rise is not the piece's. */
+export const STEEPER_THAN_ELASTIC = 1.25;
+/** Samples beside a rise whose motion counts as well. */
 const BESIDE = 2;
-/** And by this share of the highest force, so many deviations of force and motion, steps of the force and of the motion. */
+/** Least height, as a share of the highest force. */
 const SHARE = 0.02;
-const DEVIATIONS = 10;
-const STEPS = 3;
-/** Rises over so many samples are looked at. */
+/** Samples over which rises are looked at. */
 const SCALES = [1, 2, 4, 8, 16, 32, 64];
+/** The longest of them. */
 const WIDEST = 64;
-/** The force is back within so many deviations; it comes back by this share of the height at least, and to this share of it. */
-const BACK = 4;
+/** Share of its height by which the force comes back at least. */
 const FALLS = 0.5;
+/** Share of its height within which the force comes back to its level. */
 const CLOSE = 0.25;
-/** Its fall has stopped where it goes on by no more than this share of the height over a quarter as long again. */
+/** Share of its height by which a fall that has stopped may still go on. */
 const STOPPED = 0.1;
+/** Samples over which that is asked, as a share of those since the foot. */
 const LONGER = 0.25;
-/** Below this share of the highest force nothing is loaded. */
-const LOADED = 0.05;
-/** More of them are a way of the drive or of the metal. */
+/** Share of the highest force below which no disturbance is looked for. */
+const LOW = 0.05;
+/** Most disturbances; more of them are the way of the drive or of the metal. */
 const MOST = 5;
-
-const range = (column: Float64Array, from: number, to: number): number => {
-  let [low, high] = [Infinity, -Infinity];
-  for (let i = Math.max(0, from); i <= Math.min(column.length - 1, to); i += 1) {
-    if (column[i]! < low) low = column[i]!;
-    if (column[i]! > high) high = column[i]!;
-  }
-  return high - low;
-};
 
 /** From a rise that is none of the piece: sample before it leaves, and where its fall has stopped near the level that it left. */
 function bulge(
@@ -110,64 +104,75 @@ function dipAt(backwards: ForceAndMotion, limits: SearchLimits, rise: number): S
   return found && { ...found, range: [last - found.range[1], last - found.range[0]] };
 }
 
+/** The limits by which a record with its elastic slope is searched. */
+function limitsOf(force: Float64Array, motion: Float64Array, highest: number, stiffness: number): SearchLimits {
+  const noise = Math.hypot(noiseLevel(force), stiffness * noiseLevel(motion));
+  const [forceStep, motionStep] = [resolution(force), resolution(motion)];
+  return {
+    highestForce: highest,
+    stiffness,
+    noise,
+    leastHeight: clearOfNoise({ noise, step: Math.max(forceStep, stiffness * motionStep) }, SHARE * highest),
+    forceDoubt: backWithin({ noise, step: forceStep }),
+    motionDoubt: backWithin({ noise: noise / stiffness, step: motionStep }),
+  };
+}
+
+/** Looks up the disturbance to which a rise from one sample to another belongs. */
+function lookup(samples: ForceAndMotion, about: () => SearchLimits): (first: number, last: number) => Spike | undefined {
+  const { force, motion } = samples;
+  // most records have no use for it
+  let backwards: ForceAndMotion | undefined;
+  // where a rise begins or ends that is no disturbance at one scale, there is none at another
+  const [begun, ended] = [new Set<number>(), new Set<number>()];
+  return (first, last) => {
+    const limits = about();
+    const [low, high] = extent(motion, Math.max(0, first - BESIDE), Math.min(motion.length, last + BESIDE + 1));
+    if (force[last]! - force[first]! <= STEEPER_THAN_ELASTIC * limits.stiffness * (high - low) + limits.leastHeight) return undefined;
+    const bump = begun.has(first) ? undefined : disturbanceAt(samples, limits, first);
+    const one = bump ?? (ended.has(last) ? undefined : dipAt((backwards ??= turnedSamples(samples)), limits, last));
+    begun.add(first);
+    ended.add(last);
+    return one && Math.min(force[one.range[0] - 1]!, force[one.range[1] + 1]!) >= LOW * limits.highestForce ? one : undefined;
+  };
+}
+
 /**
  * @internal Disturbances of the force of any shape: it rises more steeply over the motion than piece and frame can elastically, and is back on its curve within
  * 200 samples, or it fell before and comes back so; or it bulges where the piece yields evenly. A fall with a rise along the elastic line is the piece's.
- * Of more than five none is told: they are a way of the drive or of the metal.
+ * Where there are more than five, the list is empty: they are the way of the drive or of the metal.
  */
 export function findDisturbances(force: Float64Array, motion: Float64Array, stiffness: number, blocks: BlockExtremes): Spike[] {
   const highest = force[highestSample(force, blocks)]!;
   const end = soundLength(motion);
   const samples = { force: force.subarray(0, end), motion: motion.subarray(0, end) };
-  // most records have no use for either
+  // most records have no use for it
   let limits: SearchLimits | undefined;
-  let backwards: ForceAndMotion | undefined;
-  const about = (): SearchLimits => {
-    const noise = Math.hypot(noiseLevel(force), stiffness * noiseLevel(motion, 0, end));
-    const step = resolution(motion.subarray(0, end));
-    const doubt = Math.max(SHARE * highest, DEVIATIONS * noise, STEPS * resolution(force), STEPS * stiffness * step);
-    return {
-      highestForce: highest,
-      stiffness,
-      noise,
-      leastHeight: doubt,
-      forceDoubt: BACK * noise + resolution(force),
-      motionDoubt: (BACK * noise) / stiffness + step,
-    };
-  };
-  const found: Spike[] = [];
+  const about = (): SearchLimits => (limits ??= limitsOf(force, samples.motion, highest, stiffness));
+  const disturbanceOf = lookup(samples, about);
   const isSteep = (i: number, scale: number): boolean => {
     const rise = force[i + scale]! - force[i]!;
-    return rise > SHARE * highest && rise > STEEPER * stiffness * (motion[i + scale]! - motion[i]!) + SHARE * highest;
+    return rise > SHARE * highest && rise > STEEPER_THAN_ELASTIC * stiffness * (motion[i + scale]! - motion[i]!) + SHARE * highest;
   };
-  // where a rise begins or ends that is none at one scale, none is at another
-  const [begun, ended] = [new Set<number>(), new Set<number>()];
-  const lookAt = (first: number, last: number): void => {
-    if (found.some(({ range }) => range[0] <= last && first <= range[1] + 1)) return;
-    limits ??= about();
-    if (force[last]! - force[first]! <= STEEPER * stiffness * range(motion, first - BESIDE, last + BESIDE) + limits.leastHeight) return;
-    let one = begun.has(first) ? undefined : disturbanceAt(samples, limits, first);
-    if (!one && !ended.has(last)) one = dipAt((backwards ??= turnedSamples(samples)), limits, last);
-    begun.add(first);
-    ended.add(last);
-    if (one && Math.min(force[one.range[0] - 1]!, force[one.range[1] + 1]!) >= LOADED * highest) found.push(one);
-  };
+  const found: Spike[] = [];
+  const isFound = (first: number, last: number): boolean => found.some(({ range }) => range[0] <= last && first <= range[1] + 1);
   const varied = variedStretches(blocks, SHARE * highest, 0, WIDEST, end);
   for (const scale of SCALES) {
     const stride = Math.max(1, scale >> 1);
     for (const [from, to] of varied)
       // of a record that goes so all along, no more are looked for than it takes to know that
-      for (let i = Math.max(1, Math.ceil(from / stride)) * stride; found.length <= MOST && i < to && i + scale < end; i += stride)
-        if (isSteep(i, scale)) lookAt(i, i + scale);
+      for (let i = Math.max(1, Math.ceil(from / stride)) * stride; found.length <= MOST && i < to && i + scale < end; i += stride) {
+        const one = isSteep(i, scale) && !isFound(i, i + scale) ? disturbanceOf(i, i + scale) : undefined;
+        if (one) found.push(one);
+      }
     if (found.length > MOST) return [];
   }
-  const overlaps = ({ range: [first, last] }: Spike): boolean => found.some(({ range }) => range[0] <= last + 1 && first <= range[1] + 1);
   // most records show no fall by which a bulge could end
-  const loaded = firstReaching(force, LOADED * highest, 0, end, blocks);
+  const loaded = firstReaching(force, LOW * highest, 0, end, blocks);
   const fallen = firstFall(force, SHARE * highest, loaded, end, blocks);
   if (fallen < end) {
-    limits ??= about();
-    found.push(...findBulges(samples, limits, Math.max(loaded, fallen - 4 * LONGEST_AWAY), end, blocks).filter((one) => !overlaps(one)));
+    const bulges = findBulges(samples, about(), Math.max(loaded, fallen - 4 * LONGEST_AWAY), end, blocks);
+    found.push(...bulges.filter(({ range: [first, last] }) => !isFound(first, last + 1)));
   }
   return found.length > MOST ? [] : found;
 }

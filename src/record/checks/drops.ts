@@ -1,7 +1,8 @@
-import { firstFall } from '../../numeric/index.js';
+import { firstFall, firstReaching } from '../../numeric/index.js';
 import { findHiddenTurns } from './hiddenTurns.js';
+import { clearOfNoise } from '../survey/habit.js';
 import type { OutlinedMotion, RecordOutline } from '../survey/recordOutline.js';
-import { ELASTIC, SUDDEN, suddenFalls, type SuddenFall } from './suddenFalls.js';
+import { ELASTIC_SHARE, SUDDEN_SAMPLES, suddenFalls, type SuddenFall } from './suddenFalls.js';
 import { findTurns, type Stretch } from './turns.js';
 
 /** @internal A fall of the force that it makes good later. */
@@ -24,16 +25,16 @@ export interface Drop {
 /** @internal True of a fall in which the drive went back. */
 export const isOfDrive = ({ kind }: Drop): boolean => kind === 'reversal' || kind === 'backlash';
 
-/** Falls below so many standard deviations and steps, or this share of the highest force, are none. */
-const DEVIATIONS = 10;
-const STEPS = 3;
+/** Least fall, as a share of the highest force. */
 const SHARE = 0.01;
-/** More falls than this that come back elastically are serrations of the material. */
+/** Standard deviations by which the way of a slip stands out. */
+const DEVIATIONS = 10;
+/** Most falls that come back elastically; more of them are serrations of the material. */
 const SERRATIONS = 5;
-/** A peak that one sample raised by this share of the fall, beyond what the motion gives, is off itself. */
+/** Share of a fall by which one sample must exceed what the motion gives to be off itself: then the fall is its own. */
 const RAISED = 0.75;
 
-/** Falls from the highest force so far, each to where that force is reached again; excursions of the drive apart. */
+/** Falls from the highest force so far, each to where that force is reached again; what lies within turns of the drive is passed over. */
 function falls({ force, blocks }: RecordOutline, least: number, turns: readonly Stretch[], first: number, top: number): Stretch[] {
   // falls of the least size count too
   if (firstFall(force, least * (1 - Number.EPSILON), first, top + 1, blocks) > top) return [];
@@ -68,10 +69,8 @@ function falls({ force, blocks }: RecordOutline, least: number, turns: readonly 
 /** Slope of the rise after a valley: over its first part, where the recovery shows most plainly. */
 function recovery({ force }: RecordOutline, motion: Float64Array, [peak, valley, back]: Stretch): number {
   const fall = force[peak]! - force[valley]!;
-  let i = valley;
-  while (i < back && force[i]! < force[valley]! + 0.2 * fall) i += 1;
-  let j = i;
-  while (j < back && force[j]! < force[valley]! + 0.8 * fall) j += 1;
+  let i = firstReaching(force, force[valley]! + 0.2 * fall, valley, back);
+  const j = firstReaching(force, force[valley]! + 0.8 * fall, i, back);
   // a force that is back within a sample rose from the one before
   if (j === i) i = Math.max(valley, i - 1);
   const way = motion[j]! - motion[i]!;
@@ -83,30 +82,30 @@ function unexplainedRise({ force, stiffness }: RecordOutline, motion: Float64Arr
   return at > 0 ? force[at]! - force[at - 1]! - stiffness * (motion[at]! - motion[at - 1]! + step) : 0;
 }
 
-/** A stretch of the rise before a sample, as a share of its force. */
+/** Rise before a sample over which its slope is taken, as a share of its force. */
 const BEFORE = 0.2;
 
 /** True where the piece yields already before a sample: over the last fifth of its force the rise is far from elastic. */
 function yields({ force, stiffness, first }: RecordOutline, motion: Float64Array, at: number): boolean {
   let i = at;
   while (i > first && force[i]! > (1 - BEFORE) * force[at]!) i -= 1;
-  return force[at]! - force[i]! < ELASTIC * stiffness * (motion[at]! - motion[i]!);
+  return force[at]! - force[i]! < ELASTIC_SHARE * stiffness * (motion[at]! - motion[i]!);
 }
 
 /** The least way of a slip that stands out: of the noise and the steps of the motion, and of how well the force is known to be back. */
 const doubtOfWay = ({ habit, stiffness }: RecordOutline, { noise, step }: OutlinedMotion): number =>
   DEVIATIONS * Math.hypot(noise, habit.noise / stiffness) + step + habit.step / stiffness;
 
-/** What a fall looks like that the drive did not make; undefined where nothing is to be said of it. */
+/** A fall that the drive did not make, with its cause; undefined where nothing is to be said of it. */
 function kindOf(outline: RecordOutline, motion: OutlinedMotion, range: Stretch, still: number): Drop | undefined {
   const [peak, valley, back] = range;
   const { force, stiffness } = outline;
   const { values } = motion;
   const fall = force[peak]! - force[valley]!;
   const way = values[valley]! - values[peak]!;
-  if (recovery(outline, values, range) < ELASTIC * stiffness) return { range, fall, way, kind: 'yield' };
+  if (recovery(outline, values, range) < ELASTIC_SHARE * stiffness) return { range, fall, way, kind: 'yield' };
   if (unexplainedRise(outline, values, motion.step, peak) > RAISED * fall) return undefined;
-  const sudden = valley - peak <= SUDDEN;
+  const sudden = valley - peak <= SUDDEN_SAMPLES;
   // without a clock a slow fall at a standstill may be a pause of the hand
   if (!sudden && outline.time === undefined && Math.abs(way) <= still) return undefined;
   const lost = values[back]! - values[peak]! - (force[back]! - force[peak]!) / stiffness;
@@ -117,17 +116,19 @@ function kindOf(outline: RecordOutline, motion: OutlinedMotion, range: Stretch, 
   return { range, fall, way: lost, kind };
 }
 
-/** @internal Falls that were told apart, short ones of which noise hides whether the drive went back, and what is a slip or a burst of yielding. */
+/** @internal The falls of a record. */
 export interface Drops {
+  /** Falls whose cause is known. */
   readonly drops: readonly Drop[];
+  /** Short falls of which noise hides whether the drive went back. */
   readonly untold: readonly Stretch[];
-  /** Sudden falls within a longer one of the material, over which the travel leapt ahead: each as the slip that it is, if it is one. */
+  /** Sudden falls within a longer one of the material, over which the travel leapt ahead: a slip or a burst of yielding, each written as a slip. */
   readonly leaps: readonly Drop[];
 }
 
 const within = ({ range: [turn, , back] }: SuddenFall, { range: [peak, , end] }: Drop): boolean => peak < turn && back <= end;
 
-/** A slip of a plateau is that fall which holds its valley, not all the way since the peak of yielding. */
+/** A slip on a yield plateau: the sudden fall that holds its lowest force, not all the way since the peak of yielding. */
 function localised(drop: Drop, sudden: readonly SuddenFall[]): Drop {
   const own = drop.kind === 'slip' ? sudden.find((one) => within(one, drop) && one.range[1] === drop.range[1]) : undefined;
   return own ? { ...drop, range: own.range, fall: own.fall, way: own.way } : drop;
@@ -143,14 +144,14 @@ function leapsOf(falls: readonly Drop[], slips: readonly Drop[], turns: readonly
   return leaps.length > SERRATIONS ? [] : leaps.map(({ range, fall, way }) => ({ range, fall, way, kind: 'slip' }));
 }
 
-/** @internal The falls of a record, each with what it looks like; what pauses and zeros set under load explain is left out; from some sample on. */
+/** @internal The falls of a record from a sample on, each with its cause; those that pauses and zeros set under load explain are left out. */
 export function findDrops(outline: RecordOutline, explained: readonly (readonly [number, number])[], from: number): Drops {
   const { motion, force, stiffness, habit, highest } = outline;
   if (!motion || stiffness <= 0) return { drops: [], untold: [], leaps: [] };
   const { values } = motion;
   const first = Math.max(outline.first, from);
-  const least = Math.max(DEVIATIONS * habit.noise, STEPS * habit.step, SHARE * highest);
-  const still = Math.max(STEPS * motion.step, DEVIATIONS * motion.noise);
+  const least = clearOfNoise(habit, SHARE * highest);
+  const still = clearOfNoise(motion);
   const seen = findTurns(outline, motion, least, still, first);
   const hidden = findHiddenTurns(outline, motion, seen, first, explained);
   const turns = [...seen, ...hidden.turns].sort((a, b) => a[0] - b[0]);

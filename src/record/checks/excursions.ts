@@ -14,10 +14,10 @@ export interface Excursions extends Drops {
   readonly zeroMoves: readonly ZeroMove[];
 }
 
-/** What the piece lengthens by, as a share of a leap of the travel, tells that it yielded: one that slipped does not. */
+/** Share of a leap of the travel by which the piece lengthens where it yielded; where it slipped it does not. */
 const LENGTHENED = 0.5;
 
-/** True where an extensometer shows that a leap of the travel is the piece's; one that shows nothing may stand beside what yielded. */
+/** True where an extensometer shows that the piece itself leapt; one that shows nothing may sit beside the part that yielded. */
 const isOfPiece = ({ extension }: TensionRecord, { range: [turn, , back], way }: Drop): boolean =>
   extension !== undefined && back < soundLength(extension) && extension[back]! - extension[turn]! > LENGTHENED * way;
 

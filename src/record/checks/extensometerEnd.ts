@@ -1,10 +1,11 @@
 import { soundLength, type TensionRecord } from '../../base/index.js';
 import { firstFall, firstReaching, highestSample, median, noiseLevel, ranked, type BlockExtremes } from '../../numeric/index.js';
-import { GAP } from '../survey/clock.js';
-import { recordOutline, steepestChord, type RecordOutline } from '../survey/recordOutline.js';
+import { GAP_STEPS } from '../survey/clock.js';
+import { steepestChord } from '../survey/chords.js';
+import { recordOutline, type RecordOutline } from '../survey/recordOutline.js';
 import { surveyRecord, type RecordSurvey } from '../survey/surveyRecord.js';
 
-/** @internal Where an extensometer no longer tells what the piece does, though it goes on reading. */
+/** @internal Where an extensometer no longer follows the piece, though it goes on reading. */
 export interface ExtensometerEnd {
   readonly column: 'extension' | 'strain';
   /** First sample that no longer counts. */
@@ -17,30 +18,35 @@ export interface ExtensometerEnd {
   readonly whole: Float64Array;
 }
 
-/** At least so many samples stand. */
+/** Least samples that stand. */
 const STANDING = 20;
-/** A reading stands within so many deviations of its noise, or one and a half of its steps. */
+/** Standard deviations of its noise within which a reading stands. */
 const DEVIATIONS = 5;
+/** Steps within which it stands. */
 const STEPS = 1.5;
-/** And where the piece would move, it stands if it moves by less than this share of that: one who lies on the bench drifts. */
+/** Share of the elastic way of the piece below which it stands as well: an extensometer that lies on the bench drifts. */
 const DRIFT = 0.1;
-/** A reading that followed could lie within the band only as long as the piece moves by less than twice as much. */
+/** Half bands by which the piece must move for the reading to be sure not to follow it. */
 const SURE = 2;
-/** No extensometer tells less than this share of the elastic extension at the highest force: about the error that class 1 allows. */
+/** Share of the elastic extension at the highest force that any extensometer resolves: about the error that class 1 allows. */
 const FINEST = 0.01;
-/** A reading that loses more than this share of itself did not slip: it was set anew or taken off. */
+/** Share of itself above which a fall of the reading is no slip: it was set anew or taken off. */
 const ANEW = 0.5;
-/** A channel that rises by less than this share of what it falls by has its sign the other way. */
+/** Share of its fall that a channel whose sign is the other way rises by at the most. */
 const RISES = 0.1;
-/** A pause loses a little force; a test that goes on loses more (share of the highest). */
+/** Share of the highest force that a pause loses at the most. */
 const RELAXATION = 0.05;
-/** A metal that is unloaded shortens by its elastic strain and, bent by its own stresses, a little more; never by so many times. */
+/** Multiple of the elastic shortening that a metal releases at the most: bent by its own stresses it shortens a little more than elastically. */
 const RELEASE = 2;
-/** Being taken off it moves so many times as fast as before; beside a travel it need move faster than the piece can: so many times its usual share of it. */
+/** Multiple of its pace before at which a reading moves that is taken off. */
 const PACES = 10;
+/** Samples over which that pace is taken, and over which taking off is followed back. */
 const BEFORE = 25;
+/** Multiple of its usual share of the travel beyond which a reading does not follow the piece. */
 const FASTEST = 3;
+/** Parts of the travel in each of which that share is taken. */
 const PARTS = 8;
+/** The fastest of those parts that are passed over. */
 const BURSTS = 2;
 
 /** A channel of extension and the force with it, as far as the piece is loaded. */
@@ -61,20 +67,20 @@ interface Channel {
   readonly band: number;
 }
 
-/** How far the elastic piece alone would move for a change of the force, as far as a sample tells; 0 where it cannot. */
+/** How far the elastic piece alone moves for a change of the force [unit of the reading per N], by the samples up to one; 0 where these do not show it. */
 function elasticWay({ outline, values, top }: Pick<Channel, 'outline' | 'values' | 'top'>, until: number): number {
   const stiffness = steepestChord(outline, values, Math.min(top, until));
   return stiffness > 0 ? 1 / stiffness : 0;
 }
 
-/** How far it moved before a sample while another column went on by so much, as far as that is known. */
+/** How far the reading moved before a sample while another column went on by a given way. */
 function movedFor({ values, first }: Channel, column: Float64Array, at: number, way: number): number {
   let back = at;
   while (back > first && column[at]! - column[back]! < way) back -= 1;
   return Math.abs(values[at]! - values[back]!);
 }
 
-/** Which share of the travel it usually shows: by parts of the way, of which a hand that takes it off, or a burst of yielding, may hold the fastest. */
+/** The share of the travel that the reading usually shows, by parts of the way; the fastest parts may be a burst of yielding, or a hand that takes it off. */
 function usualShare(values: Float64Array, travel: Float64Array, first: number, last: number): number {
   const part = (travel[last]! - travel[first]!) / PARTS;
   const shares: number[] = [];
@@ -87,8 +93,8 @@ function usualShare(values: Float64Array, travel: Float64Array, first: number, l
 }
 
 /**
- * Where someone takes it off, as slowly as he likes, by the travel beside it: the piece goes on neither back nor faster than the travel lets it. So it
- * was the hand from where the reading was farthest; and, of what lies before, from where it last was least ahead of the fastest that the piece could go.
+ * One past the last sample before a hand takes it off, however slowly, by the travel beside it: the piece neither goes back nor goes faster than the travel
+ * lets it. So the hand began where the reading was farthest, or before that, where the reading was last least ahead of the fastest that the piece can go.
  */
 function beforeHandByTravel({ values, first, band }: Channel, travel: Float64Array, at: number): number {
   let farthest = at;
@@ -101,7 +107,7 @@ function beforeHandByTravel({ values, first, band }: Channel, travel: Float64Arr
   return 1 + (ahead(farthest) - ahead(least) > 2 * band ? least : farthest);
 }
 
-/** Back over samples that move as nothing does before: someone takes it off. */
+/** Goes back over samples that move faster than all before: someone takes it off. */
 function beforeHand(channel: Channel, at: number): number {
   const { values, travel, first, band } = channel;
   if (travel) return Math.min(at, beforeHandByTravel(channel, travel, at));
@@ -112,7 +118,7 @@ function beforeHand(channel: Channel, at: number): number {
   return end;
 }
 
-/** First sample from which on it stands to the last loaded one, while the force or the drive goes on. */
+/** First sample from which the reading stands up to the last loaded sample, while the force or the drive goes on. */
 function standsFrom(channel: Channel): number | undefined {
   const { force, travel, values, first, last, top, highest, forceNoise, band } = channel;
   if (last - first < 2 * STANDING || Math.abs(values[last]! - values[last - STANDING]!) > 2 * band) return undefined;
@@ -141,14 +147,14 @@ function standsFrom(channel: Channel): number | undefined {
   const byForce = rise > 2 * DEVIATIONS * forceNoise ? movedFor(channel, force, stood, rise) : 0;
   const byTravel = travel && stood < top ? movedFor(channel, travel, stood, travel[Math.min(top, last)]! - travel[stood]!) : 0;
   const stretched = Math.max(byForce, byTravel);
-  // two single readings tell that way, each with its own noise
+  // that way is the difference of two single readings, each with its own noise
   if (elastic < SURE * band && stretched < 2 * SURE * band) return undefined;
   return beforeHand(channel, standsSince(stood, band + DRIFT * elastic));
 }
 
 /**
- * First sample of a fall that is more than the piece can release, where it is never made good or takes most of the reading. What comes back at
- * once, as it went, is a drop-out.
+ * First sample of a fall that is more than the piece can release, where the reading never comes back or loses most of itself. What comes back in one
+ * sample, as it went, is a drop-out.
  */
 function fallsBackFrom(channel: Channel): number | undefined {
   const { force, values, blocks, first, last, band, forceNoise } = channel;
@@ -227,7 +233,7 @@ export interface EndedRecord {
 }
 
 /** @internal The record with its extensometer as if it had been taken off where it no longer counts. */
-export function endExtensometer(record: TensionRecord, survey: RecordSurvey, gap = GAP): EndedRecord {
+export function endExtensometer(record: TensionRecord, survey: RecordSurvey, gap = GAP_STEPS): EndedRecord {
   const outline = recordOutline(record, survey);
   const ended = outline && extensometerEnd(record, survey, outline);
   if (!ended) return { record, survey, outline };

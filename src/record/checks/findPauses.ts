@@ -8,11 +8,11 @@ import {
   type TensionRecord,
 } from '../../base/index.js';
 import { maximumIndex } from '../../numeric/index.js';
-import { STANDING, type ClockSurvey } from '../survey/clock.js';
+import { STANDING_STEPS_SHARE, type ClockSurvey } from '../survey/clock.js';
 import { motionColumn, ofDrive } from '../survey/motionColumn.js';
-import type { ColumnHabit } from '../survey/recordOutline.js';
+import type { ColumnHabit } from '../survey/habit.js';
 import { requireColumns } from '../survey/requireColumns.js';
-import { DURATION, findPausesKernel, SHARE, type Pause } from './pauseSearch.js';
+import { findPausesKernel, LEAST_PAUSE, STANDING_SPEED_SHARE, type Pause } from './pauseSearch.js';
 
 /** Options of {@link findPauses}. */
 export interface PauseOptions {
@@ -22,11 +22,12 @@ export interface PauseOptions {
   readonly duration?: number | undefined;
 }
 
-/** @internal Pauses of a checked record whose clock runs; none where there is no clock that does. Of its motion the habit may be known. */
+/** @internal Pauses of a checked record whose clock runs; none where it does not run. The habit of its motion may be known. */
 export function pausesOf(record: TensionRecord, clock: ClockSurvey | undefined, highest: number, known?: ColumnHabit): Pause[] {
   const moved = record[motionColumn(record, ofDrive)];
-  const runs = record.time && clock && clock.backward === 0 && clock.usual > 0 && clock.standing <= STANDING * record.time.length;
-  return runs && moved ? findPausesKernel(record.force, moved, record.time, highest, SHARE, DURATION, known) : [];
+  const runs =
+    record.time && clock && clock.backward === 0 && clock.usual > 0 && clock.standing <= STANDING_STEPS_SHARE * record.time.length;
+  return runs && moved ? findPausesKernel(record.force, moved, record.time, highest, STANDING_SPEED_SHARE, LEAST_PAUSE, known) : [];
 }
 
 /**
@@ -62,8 +63,8 @@ export function findPauses(record: TensionColumns, options: PauseOptions = {}): 
   const name = motionColumn(checked, ofDrive);
   const motion = requireColumn(from, `record.${name}`, checked[name], { endsEarly: true });
   requireOptions(from, options, ['share', 'duration']);
-  const share = requireBetween(from, 'options.share', options.share ?? SHARE, 0, 1);
-  const least = requireNonNegative(from, 'options.duration', options.duration ?? DURATION);
+  const share = requireBetween(from, 'options.share', options.share ?? STANDING_SPEED_SHARE, 0, 1);
+  const least = requireNonNegative(from, 'options.duration', options.duration ?? LEAST_PAUSE);
 
   for (let i = 1; i < force.length; i += 1)
     if (time[i]! < time[i - 1]!) throw new InputError(from, `record.time[${i}]`, 'not-increasing', 'must not go back', time[i]);

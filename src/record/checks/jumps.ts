@@ -1,6 +1,7 @@
 import { soundLength } from '../../base/index.js';
-import type { RecordOutline } from '../survey/recordOutline.js';
 import { firstChange, noiseLevel, resolution } from '../../numeric/index.js';
+import { clearOfNoise } from '../survey/habit.js';
+import type { RecordOutline } from '../survey/recordOutline.js';
 
 /** @internal A motion that jumps between two samples while the force goes on as before. */
 export interface Jump {
@@ -10,18 +11,22 @@ export interface Jump {
   readonly size: number;
 }
 
-/** A jump is so many times the largest of the changes near it, and so many deviations and steps. */
+/** Least jump, as a multiple of the largest change near it. */
 const TIMES = 5;
+/** Samples on either side whose changes are near. */
 const NEAR = 5;
-/** And so many times what the motion does in a sample around there. */
+/** Least jump, as a multiple of what the motion does in a sample around there. */
 const PACES = 10;
+/** Samples on either side over which that pace is taken. */
 const AROUND = 25;
-const DEVIATIONS = 10;
+/** Least jump, in steps of the reading. */
 const STEPS = 5;
-/** And at least this share of the whole way. */
+/** Least jump, as a share of the whole way. */
 const SHARE = 0.003;
-/** A gap in time explains a jump. */
+/** A time step that is longer than its neighbours by this factor explains a jump. */
 const GAP = 4;
+/** More jumps than this are the way of the motion, and none of them counts. */
+const MOST = 20;
 
 /** @internal Jumps of a motion in the loaded part without one of the force. */
 export function findJumps(outline: RecordOutline, motion: Float64Array): Jump[] {
@@ -30,10 +35,11 @@ export function findJumps(outline: RecordOutline, motion: Float64Array): Jump[] 
   const end = last - 1;
   const blocks = outline.motion?.values === motion ? outline.motion.blocks : undefined;
   const next = (change: number, from: number): number => firstChange(motion, change, from, end, blocks);
-  // before its noise and its steps are looked at: most motions have no such change at all
+  // most motions have no such change at all, and their noise and steps need not be found
   const share = SHARE * Math.abs(motion[last]! - motion[first]!);
   if (next(share, first + 2) >= end) return [];
-  const least = Math.max(share, DEVIATIONS * noiseLevel(motion, first, last + 1), STEPS * resolution(motion.subarray(0, last + 1)));
+  const reading = { noise: noiseLevel(motion, first, last + 1), step: resolution(motion.subarray(0, last + 1)) };
+  const least = clearOfNoise(reading, share, STEPS);
   const found: Jump[] = [];
   for (let i = next(least, first + 2); i < end; i = next(least, i + 1)) {
     const size = motion[i]! - motion[i - 1]!;
@@ -54,5 +60,5 @@ export function findJumps(outline: RecordOutline, motion: Float64Array): Jump[] 
     if (rise > Math.max(6 * habit.noise, 3 * habit.step, 0.01 * highest) && rise > 6 * habit.usual()) continue;
     found.push({ at: i, size });
   }
-  return found.length > 20 ? [] : found;
+  return found.length > MOST ? [] : found;
 }

@@ -14,7 +14,7 @@ const codes = {
   backlash: 'motion-backlash',
 } as const;
 
-/** More falls of one kind than this are told together. */
+/** Most falls of one kind that have a finding each; more of them share one. */
 const MOST = 40;
 
 /** @internal Falls of the force that are no yield of the material. */
@@ -36,7 +36,7 @@ export function dropFindings(drops: readonly Drop[], column: ColumnName): Findin
   });
 }
 
-/** The fall by which an extensometer ends is a jump that can be joined; of one that stands afterwards there is nothing to join. */
+/** The fall by which an extensometer ends is a jump that can be joined; where one stands afterwards there is nothing to join. */
 const withFall = (record: TensionRecord, ended: ExtensometerEnd | undefined): TensionRecord =>
   ended?.how === 'falls-back' ? { ...record, [ended.column]: ended.whole } : record;
 

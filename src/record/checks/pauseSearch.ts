@@ -1,6 +1,7 @@
 import { soundLength } from '../../base/index.js';
-import { firstBelow, firstReaching, medianOf, noiseLevel, resolution } from '../../numeric/index.js';
-import type { ColumnHabit } from '../survey/recordOutline.js';
+import { extent, firstBelow, firstReaching, medianOf, noiseLevel, resolution } from '../../numeric/index.js';
+import type { ColumnHabit } from '../survey/habit.js';
+import { LOADED } from '../survey/recordOutline.js';
 
 /** A stretch in which the crosshead stood still. */
 export interface Pause {
@@ -12,21 +13,24 @@ export interface Pause {
   readonly fall: number;
 }
 
-/** @internal Standing still is slower than this share of the usual speed, for longer than so many seconds. */
-export const SHARE = 0.05;
-export const DURATION = 0.5;
-/** Places at which the usual speed is measured. */
+/** @internal Share of the usual speed below which the drive stands still. */
+export const STANDING_SPEED_SHARE = 0.05;
+/** @internal Least duration of a pause [s]. */
+export const LEAST_PAUSE = 0.5;
+/** Stretches over which the usual speed is measured. */
 const PLACES = 400;
-/** Standard deviations and steps of the reading within which a motion that stands still stays. */
+/** Standard deviations of the reading within which a motion that stands still stays. */
 const BAND = 7;
+/** Steps of the reading within which a motion that stands still stays. */
 const BAND_STEPS = 1.5;
-/** The speed inside is less than this share of the speed before and after; and at the most that the reading allows, of that share. */
+/** Share of the speed before and after that the speed inside a pause is below. */
 const CONTRAST = 0.2;
+/** The same for the highest speed inside that noise and steps of the reading leave possible. */
 const AT_MOST = 0.6;
 /** Places at which a stretch of the least duration is looked at. */
 const PLACES_IN_PAUSE = 50;
 
-/** Motion and force over time, first and last loaded sample, and what their readings can tell. */
+/** Motion and force over time, first and last loaded sample, and how fine their readings are. */
 interface Drive {
   readonly force: Float64Array;
   readonly motion: Float64Array;
@@ -46,23 +50,23 @@ function usualSpeed(motion: Float64Array, time: Float64Array, first: number, las
   const size = Math.max(1, Math.floor((last - first) / PLACES));
   // of its full length at once: a list that grows costs more than its values
   const speeds = new Array<number>(Math.max(0, Math.floor((last - first) / size)));
-  let told = 0;
+  let count = 0;
   for (let i = first; i + size <= last; i += size) {
     const dt = time[i + size]! - time[i]!;
-    if (dt > 0) speeds[told++] = (motion[i + size]! - motion[i]!) / dt;
+    if (dt > 0) speeds[count++] = (motion[i + size]! - motion[i]!) / dt;
   }
-  speeds.length = told;
+  speeds.length = count;
   // a coarse reading shows no motion over most of the short stretches: then the mean over the whole serves
   const whole = (motion[last]! - motion[first]!) / (time[last]! - time[first]!);
   const usual = medianOf(speeds);
   return usual > 0.1 * whole ? usual : whole;
 }
 
-/** The loaded part of a record: from 2 % of the highest force until the force falls below it, or the motion ends. */
+/** The loaded part of a record, up to where its motion ends at the latest. */
 function loadedPart(force: Float64Array, motion: Float64Array, highest: number): readonly [number, number] {
   const end = Math.max(1, soundLength(motion));
   const top = Math.min(highest, end - 1);
-  const loaded = 0.02 * force[top]!;
+  const loaded = LOADED * force[top]!;
   const first = firstReaching(force, loaded, 0, top);
   return [first, firstBelow(force, loaded, top + 1, end) - 1];
 }
@@ -91,7 +95,7 @@ const speedOf = ({ motion, time }: Drive, from: number, to: number): number =>
 const speedBefore = (drive: Drive, i: number, j: number): number => speedOf(drive, Math.max(drive.first, 2 * i - j), i);
 const speedAfter = (drive: Drive, i: number, j: number): number => speedOf(drive, j, Math.min(drive.last, 2 * j - i));
 
-/** From i to j it moved by less than a speed and the band of the reading allow. */
+/** Whether it moved from i to j by less than a speed and the band of the reading allow. */
 const within = ({ motion, time, band }: Drive, i: number, j: number, speed: number): boolean =>
   motion[j]! - motion[i]! < speed * (time[j]! - time[i]!) + band;
 
@@ -109,7 +113,7 @@ function extended(drive: Drive, i: number, j: number, stride: number, rise: numb
   return reached;
 }
 
-/** It stood, against how it moved before and after: a slow part of the test, or one step of a coarse reading, is no pause. */
+/** Whether it stood, compared with how it moved before and after: a slow part of the test, or one step of a coarse reading, is no pause. */
 function stood(drive: Drive, i: number, j: number): boolean {
   const { motion, time, slow, step, noise, band } = drive;
   const span = time[j]! - time[i]!;
@@ -118,12 +122,7 @@ function stood(drive: Drive, i: number, j: number): boolean {
   const moved = Math.abs(motion[j]! - motion[i]!) / span;
   if (moved >= CONTRAST * around || moved + doubt / span >= AT_MOST * around) return false;
   // a crosshead that goes back and on again moved: a frame that unloads at yield does so
-  let lowest = Infinity;
-  let farthest = -Infinity;
-  for (let k = i; k <= j; k += 1) {
-    if (motion[k]! < lowest) lowest = motion[k]!;
-    if (motion[k]! > farthest) farthest = motion[k]!;
-  }
+  const [lowest, farthest] = extent(motion, i, j + 1);
   return farthest - lowest <= slow * span + band;
 }
 
@@ -136,7 +135,7 @@ function pauseOf({ force, time }: Drive, i: number, j: number): Pause {
 /**
  * @internal {@link findPauses} on checked columns; time never goes back, motion, whose habit may be known, may end early with NaN.
  *
- * A ruler of the least duration is laid along the motion, from each sample to the first one that lies so much later. Where the motion under it is
+ * A ruler of the least duration is laid along the motion, from each sample to the first one that lies that much later. Where the motion under it is
  * level, the ruler is drawn out for as long as it stays level; then the motion before and after is looked at: only a level part between
  * two slopes is a pause. The search goes on at its end.
  */
@@ -145,8 +144,8 @@ export function findPausesKernel(
   motion: Float64Array,
   time: Float64Array,
   highest: number,
-  share = SHARE,
-  duration = DURATION,
+  share = STANDING_SPEED_SHARE,
+  duration = LEAST_PAUSE,
   known?: ColumnHabit,
 ): Pause[] {
   const drive = driveOf(force, motion, time, highest, share, known);
@@ -155,7 +154,7 @@ export function findPausesKernel(
   // fifty places in the least duration are enough: a faster logger is looked at in strides
   const stride = Math.max(1, Math.floor((duration * (last - first)) / (time[last]! - time[first]!) / PLACES_IN_PAUSE));
   const pauses: Pause[] = [];
-  // rise of the force that noise may make; of most records it is not asked
+  // rise of the force that noise may make; most records need not know it
   let rise: number | undefined;
   // both ends of the ruler only move forward, so the record is walked once
   for (let i = first, j = first + stride; i < last; i += stride) {

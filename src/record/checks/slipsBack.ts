@@ -1,28 +1,31 @@
 import { soundLength, type TensionRecord } from '../../base/index.js';
-import { firstReaching, medianOf, noiseLevel, resolution } from '../../numeric/index.js';
+import { firstReaching, meansOf, medianOf, noiseLevel, QUARTILE, resolution } from '../../numeric/index.js';
 import type { Jump } from './jumps.js';
-import { SLIPPED_CHORDS, steepestChord, type RecordOutline } from '../survey/recordOutline.js';
-import { ELASTIC } from './suddenFalls.js';
+import { SLIPPED_CHORDS, steepestChord } from '../survey/chords.js';
+import type { RecordOutline } from '../survey/recordOutline.js';
+import { ELASTIC_SHARE } from './suddenFalls.js';
 
-/** A step is told by so many samples before it and after it, a twentieth of those up to half of the highest force, but no fewer. */
-const BESIDE = 20;
+/** Samples on either side that show a step: those up to half of the highest force, divided by this. */
+const PARTS = 20;
+/** Least samples on either side. */
 const LEAST = 6;
-/** It is so many standard deviations of what noise makes, spreads of the steps found elsewhere, and steps of the readings. */
+/** Least step, in standard deviations of what noise makes of one. */
 const DEVIATIONS = 8;
+/** Least step, in spreads of the steps found elsewhere. */
 const SPREADS = 8;
+/** Least step, in steps of the readings. */
 const STEPS = 3;
-/** It comes within three samples for the most part. */
+/** Share of a step that comes within three samples. */
 const FOR_THE_MOST = 0.5;
-/** So many times the elastic extension leave room for a toe. */
+/** Multiple of the elastic extension at the highest force up to which it is looked for: there is room for a toe. */
 const FAR = 4;
-/** A long record is looked at in so many cells for the samples on either side first, and read sample by sample where these show half of a step. */
+/** Cells on either side of a place in a first look at a long record. */
 const CELLS = 16;
+/** Share of the least step that the first look must show for the record to be read sample by sample. */
 const FIRST_LOOK = 0.5;
-/** The median of absolute values of a normal distribution, as a share of its standard deviation. */
-const MEDIAN_SHARE = 0.6745;
 
 /**
- * Step between a sample and the one before it, of a straight line over as many samples on either side, by least squares; at every place.
+ * Step between each sample and the one before it, by least squares of a straight line with a step over m samples on either side.
  * A parabola makes none.
  */
 function stepsAlong(rest: Float64Array, m: number): Float64Array {
@@ -47,26 +50,61 @@ function stepsAlong(rest: Float64Array, m: number): Float64Array {
   return steps;
 }
 
-/** Means of a column over so many samples each. */
-function cellsOf(column: Float64Array, width: number): Float64Array {
-  if (width === 1) return column;
-  const cells = new Float64Array(Math.floor(column.length / width));
-  for (let k = 0, i = 0; k < cells.length; k += 1) {
-    let sum = 0;
-    for (const next = i + width; i < next; i += 1) sum += column[i]!;
-    cells[k] = sum / width;
-  }
-  return cells;
+/** The part of a record in which slips are looked for, up to its end, and its elastic slope [N per unit of motion]. */
+interface Part {
+  readonly force: Float64Array;
+  readonly motion: Float64Array;
+  readonly stiffness: number;
+  /** Noise of the force [N]. */
+  readonly forceNoise: number;
+  /** Samples on either side that show a step. */
+  readonly beside: number;
+  /** What noise and steps of the force alone ask of a step [unit of the motion]. */
+  readonly floor: number;
+  /** One step of the reading of the motion, found when it is asked for [unit of the motion]. */
+  readonly motionStep: () => number;
 }
 
-/** The motion of a piece less its elastic part, its steps, how large one is that nothing else makes, and where the piece is elastic beside it. */
+/** The motion of a part with its steps. */
 interface Stepped {
+  /** Motion less its elastic part. */
   readonly rest: Float64Array;
+  /** Step of that at each place. */
   readonly steps: Float64Array;
+  /** Least step that nothing but a slip makes. */
   readonly least: number;
+  /** Whether the piece is elastic beside a place. */
   readonly elastic: (i: number) => boolean;
-  /** Whether some step back beside which the piece is elastic is so large. */
+  /** Whether a step back beside which the piece is elastic is as large. */
   readonly reaches: (least: number) => boolean;
+}
+
+/** The steps of a part, of means of its samples in cells; undefined where none reaches a share of the floor, and where hardly anything is elastic. */
+function stepped(
+  { force, motion, stiffness, forceNoise, beside, floor, motionStep }: Part,
+  width: number,
+  share: number,
+): Stepped | undefined {
+  const [F, x] = [meansOf(force, width), meansOf(motion, width)];
+  const m = Math.floor(beside / width);
+  const rest = new Float64Array(x.length);
+  for (let i = 0; i < rest.length; i += 1) rest[i] = x[i]! - x[0]! - F[i]! / stiffness;
+  const steps = stepsAlong(rest, m);
+  const elastic = (i: number): boolean => {
+    const rise = F[i + m - 1]! - F[i - m]!;
+    return rise > 2 * DEVIATIONS * forceNoise && rise > ELASTIC_SHARE * stiffness * (x[i + m - 1]! - x[i - m]! - steps[i]!);
+  };
+  const reaches = (least: number): boolean => {
+    for (let i = m; i + m <= rest.length; i += 1) if (-steps[i]! >= least && elastic(i)) return true;
+    return false;
+  };
+  if (!reaches(share * floor)) return undefined;
+  const own: number[] = [];
+  for (let i = m; i + m <= rest.length; i += 1) if (elastic(i)) own.push(Math.abs(steps[i]!));
+  if (own.length < m) return undefined;
+  const noise = Math.hypot(noiseLevel(motion, 0, own.length * width), forceNoise / stiffness);
+  const least = Math.max(DEVIATIONS * noise * Math.sqrt(8 / beside), (SPREADS * medianOf(own)) / QUARTILE, STEPS * motionStep(), floor);
+  return { rest, steps, least, elastic, reaches };
 }
 
 /** @internal Where the extensometers of a record slipped back, by the columns that it has. */
@@ -93,47 +131,25 @@ export function findSlipsBack(outline: RecordOutline, motion: Float64Array): Jum
   const stiffness = steepestChord(outline, motion, beyond - 1, SLIPPED_CHORDS);
   // far beyond the elastic extension at the highest force nothing is elastic
   const end = stiffness > 0 ? firstReaching(motion, motion[first]! + (FAR * highest) / stiffness, first, beyond, known) : beyond;
-  const beside = Math.max(LEAST, Math.round((firstReaching(force, highest / 2, first, end, blocks) - first) / BESIDE));
+  const beside = Math.max(LEAST, Math.round((firstReaching(force, highest / 2, first, end, blocks) - first) / PARTS));
   if (!(stiffness > 0) || end - first < 4 * beside) return [];
 
-  // what noise and steps of the force alone ask of a step: most records show none as large, and no more of them is looked at
-  const floor = Math.max((DEVIATIONS * habit.noise * Math.sqrt(8 / beside)) / stiffness, (STEPS * habit.step) / stiffness);
-
-  /** Of means of so many samples each; undefined where none is so large, and where hardly anything is elastic. */
-  const stepped = (width: number, share: number): Stepped | undefined => {
-    const [F, x] = [force, motion].map((column) => cellsOf(column.subarray(first, end), width)) as [Float64Array, Float64Array];
-    const m = Math.floor(beside / width);
-    const rest = new Float64Array(x.length);
-    for (let i = 0; i < rest.length; i += 1) rest[i] = x[i]! - x[0]! - F[i]! / stiffness;
-    const steps = stepsAlong(rest, m);
-    const elastic = (i: number): boolean => {
-      const rise = F[i + m - 1]! - F[i - m]!;
-      return rise > 2 * DEVIATIONS * habit.noise && rise > ELASTIC * stiffness * (x[i + m - 1]! - x[i - m]! - steps[i]!);
-    };
-    const reaches = (least: number): boolean => {
-      for (let i = m; i + m <= rest.length; i += 1) if (-steps[i]! >= least && elastic(i)) return true;
-      return false;
-    };
-    if (!reaches(share * floor)) return undefined;
-    const own: number[] = [];
-    for (let i = m; i + m <= rest.length; i += 1) if (elastic(i)) own.push(Math.abs(steps[i]!));
-    if (own.length < m) return undefined;
-    const noise = Math.hypot(noiseLevel(motion, first, first + own.length * width), habit.noise / stiffness);
-    const least = Math.max(
-      DEVIATIONS * noise * Math.sqrt(8 / beside),
-      (SPREADS * medianOf(own)) / MEDIAN_SHARE,
-      STEPS * resolution(motion.subarray(0, end)),
-      floor,
-    );
-    return { rest, steps, least, elastic, reaches };
+  const part: Part = {
+    force: force.subarray(first, end),
+    motion: motion.subarray(first, end),
+    stiffness,
+    forceNoise: habit.noise,
+    beside,
+    floor: Math.max((DEVIATIONS * habit.noise * Math.sqrt(8 / beside)) / stiffness, (STEPS * habit.step) / stiffness),
+    motionStep: () => resolution(motion.subarray(0, end)),
   };
-
+  // most records show no step that is as large as the floor, and no more of them is looked at
   const width = Math.floor(beside / CELLS);
   if (width > 1) {
-    const coarse = stepped(width, FIRST_LOOK);
+    const coarse = stepped(part, width, FIRST_LOOK);
     if (!coarse?.reaches(FIRST_LOOK * coarse.least)) return [];
   }
-  const fine = stepped(1, 1);
+  const fine = stepped(part, 1, 1);
   if (!fine) return [];
   const { rest, steps, least, elastic } = fine;
   const found: Jump[] = [];

@@ -2,9 +2,9 @@ import { soundLength, type TensionRecord } from '../../base/index.js';
 import { blockExtremes, firstReaching, highestSample } from '../../numeric/index.js';
 import { motionColumn, ofDrive } from '../survey/motionColumn.js';
 import type { RecordBlocks } from '../survey/recordBlocks.js';
-import { findDisturbances, STEEPER } from './disturbances.js';
+import { findDisturbances, STEEPER_THAN_ELASTIC } from './disturbances.js';
 import { straightSlope } from './straightLine.js';
-import { findSpikes, jumpsInto, LONGEST, NOTHING, SHARE, straightened, type Spike } from './spikes.js';
+import { findSpikes, jumpsInto, LONGEST_SPIKE, NEXT_TO_NOTHING, SPIKE_SHARE, straightened, type Spike } from './spikes.js';
 
 /** Columns in which spikes are looked for. */
 export type SpikeColumn = 'force' | 'extension' | 'strain' | 'travel';
@@ -19,39 +19,39 @@ export interface SpikedColumn {
   readonly spikes: readonly Spike[];
 }
 
-/** Spikes of a motion leave by this share of its range: it does not serrate. */
+/** Least change that begins a spike of a motion, which does not serrate, as a share of its range. */
 const OF_MOTION = 0.002;
 
-/** Channels may be read one after the other: a jump counts so many samples beside. */
+/** Samples beside a jump in which another channel may show it: channels may be read one after the other. */
 const BESIDE = [-2, -1, 0, 1, 2];
 
 /** Whether a column jumps off and back with another one; what hangs on the same plug does not. */
 function jumpsWith(column: Float64Array, { range: [first, last], nothing }: Spike): boolean {
   const near = (at: number): boolean => BESIDE.some((by) => jumpsInto(column, at + by));
-  const unplugged = nothing && Math.abs(column[(first + last) >> 1]!) <= NOTHING * Math.abs(column[first - BESIDE.length]!);
+  const unplugged = nothing && Math.abs(column[(first + last) >> 1]!) <= NEXT_TO_NOTHING * Math.abs(column[first - BESIDE.length]!);
   return !unplugged && near(first) && near(last + 1);
 }
 
-/** A rise regains what was lost before to this share of itself. */
+/** Share of a rise that the force must have had before to regain it. */
 const REGAINED = 0.75;
 
 /**
- * Whether a force regains a level that it had no more steeply than piece and frame do elastically: between distant samples a serration of the material
- * looks so. Above all that it bore before nothing is regained.
+ * Whether a force regains a level that it had before, no more steeply than piece and frame rise elastically: a serration of the material looks so between
+ * distant samples. A rise above all that the piece bore before regains nothing.
  */
 function isSerration(force: Float64Array, motion: Float64Array, stiffness: number, { range: [first, last], nothing }: Spike): boolean {
   const [from, to] = force[first]! > force[first - 1]! ? [first - 1, first] : [last, last + 1];
   const rise = force[to]! - force[from]!;
-  const elastic = rise <= STEEPER * stiffness * (motion[to]! - motion[from]!);
+  const elastic = rise <= STEEPER_THAN_ELASTIC * stiffness * (motion[to]! - motion[from]!);
   return elastic && !nothing && firstReaching(force, force[from]! + REGAINED * rise, 0, first) < first;
 }
 
-/** Spikes of a column; where another one jumps off and back with it, the drive did so. */
+/** Spikes of a column; a long one is none where another column jumps off and back with it, for that was the drive. */
 function spikesOf(record: TensionRecord, name: SpikeColumn, column: Float64Array, blocks?: RecordBlocks): Spike[] {
   const withAnother = (spike: Spike): boolean =>
     spikeColumns.some((other) => other !== name && record[other] !== undefined && jumpsWith(record[other], spike));
-  const spikes = findSpikes(column, soundLength(column), blocks?.[name], name === 'force' ? SHARE : OF_MOTION).filter(
-    (spike) => spike.range[1] - spike.range[0] < LONGEST || !withAnother(spike),
+  const spikes = findSpikes(column, soundLength(column), blocks?.[name], name === 'force' ? SPIKE_SHARE : OF_MOTION).filter(
+    (spike) => spike.range[1] - spike.range[0] < LONGEST_SPIKE || !withAnother(spike),
   );
   const motion = name === 'force' ? record[motionColumn(record, ofDrive)] : undefined;
   if (!motion) return spikes;

@@ -8,44 +8,48 @@ export interface Spike {
   readonly height: number;
   /** True where the signal drops out: it reads next to nothing meanwhile. */
   readonly nothing?: true;
-  /** True where it does not jump: a disturbance that the motion tells by its slope, or a bulge where the piece yields. */
+  /** True where it does not jump: a disturbance that is too steep for the motion, or a bulge where the piece yields. */
   readonly bulges?: true;
 }
 
-/** @internal A spike of any shape is at most so many samples long. */
-export const LONGEST = 3;
-/** @internal One that jumps off and back, or bulges, is at most so long; a signal may drop out for any time. */
+/** @internal Most samples of a spike of any shape. */
+export const LONGEST_SPIKE = 3;
+/** @internal Most samples of a spike that jumps off and back, or bulges; a signal may drop out for any time. */
 export const LONGEST_AWAY = 200;
-/** It leaves by so many standard deviations, steps of the reading, usual changes, and by a share of the range. */
+/** Least change that begins a spike, in standard deviations of the noise. */
 const DEVIATIONS = 8;
+/** Least change that begins a spike, in steps of the reading. */
 const STEPS = 4;
+/** Least change that begins a spike, in usual changes. */
 const CHANGES = 6;
-/** @internal That of a force, which may serrate. */
-export const SHARE = 0.02;
-/** @internal What reads less than this share of what it read before reads next to nothing. */
-export const NOTHING = 0.05;
-/** A signal is back from nothing at such shares of what it read before: the test went on meanwhile. */
+/** @internal Least change that begins a spike of a force, which may serrate, as a share of the range. */
+export const SPIKE_SHARE = 0.02;
+/** @internal Share of what a signal read before that it stays below where it reads next to nothing. */
+export const NEXT_TO_NOTHING = 0.05;
+/** Least share of what it read before to which a signal comes back from nothing: the test went on meanwhile. */
 const LEAST_BACK = 0.7;
+/** Greatest multiple of what it read before to which it comes back. */
 const MOST_BACK = 2;
-/** And by so many times the changes beside it: a peak that the loading ran up to is no spike. */
+/** Least jump of a spike, as a multiple of the changes beside it: a peak that the loading ran up to is no spike. */
 const TIMES = 3;
-/** And comes back to this share of its height. */
+/** Share of its jump within which a spike comes back. */
 const BACK = 0.25;
-/** More spikes than this share of the samples are noise or serrations, not spikes. */
+/** Share of the samples that spikes may be; more are noise or serrations. */
 const MOST = 0.01;
-/** Places at which the range and the usual changes are taken; of the range at first one in so many. */
+/** Places at which the range and the usual changes are taken. */
 const PLACES = 501;
+/** Of those places, one in as many serves for a first look at the range. */
 const ONE_IN = 8;
 
-/** What noise and the usual changes alone ask of the change that begins a spike, or more. */
+/** Least change that begins a spike by noise and usual changes alone. */
 function leastByChanges(column: Float64Array, end: number): number {
   const stride = Math.max(1, Math.floor(end / PLACES));
   return Math.max(DEVIATIONS * noiseLevel(column, 0, end), CHANGES * medianChange(column, stride, end, stride));
 }
 
 /**
- * What the range asks of it: the range at some places without its ends, so that one large spike does not hide the smaller ones. As much is cut
- * off of fewer places, so that these never ask for more.
+ * Least change that begins a spike by the range: that of some places without its ends, so that one large spike does not hide the smaller ones. As much is
+ * cut off of fewer places, so that their range is never larger.
  */
 function leastByRange(column: Float64Array, end: number, share: number, oneIn: number): number {
   const stride = Math.max(1, Math.floor(end / PLACES));
@@ -75,7 +79,7 @@ function largestChange(column: Float64Array, from: number, to: number, least: nu
   return largest;
 }
 
-/** The jump by which a spike of so many samples ends: the way back, without what follows. */
+/** The jump by which a spike of k samples ends: the way back, without what follows. */
 const homeOf = (column: Float64Array, at: number, k: number): number => Math.abs(column[at + k]! - column[at + k - 1]!);
 
 /** Samples after which the column jumps back by as much as it jumped off, without another jump between, whatever way it went meanwhile; else 0. */
@@ -92,9 +96,9 @@ function backByJump(column: Float64Array, at: number, end: number): number {
 function dropsOutIn(column: Float64Array, at: number, least: number): number {
   const before = Math.abs(column[at - 1]!);
   if (before < 5 * least) return 0;
-  if (Math.abs(column[at]!) <= NOTHING * before) return 1;
-  const between = Math.abs(column[at]!) < before && Math.abs(column[Math.min(at + 2, column.length - 1)]!) <= NOTHING * before;
-  return between && Math.abs(column[at + 1]!) <= NOTHING * before ? 2 : 0;
+  if (Math.abs(column[at]!) <= NEXT_TO_NOTHING * before) return 1;
+  const between = Math.abs(column[at]!) < before && Math.abs(column[Math.min(at + 2, column.length - 1)]!) <= NEXT_TO_NOTHING * before;
+  return between && Math.abs(column[at + 1]!) <= NEXT_TO_NOTHING * before ? 2 : 0;
 }
 
 /** Samples after which a signal that dropped out is back within two samples, however long it was away; 0 where it is not. */
@@ -103,10 +107,10 @@ function backFromNothing(column: Float64Array, at: number, end: number, least: n
   const fallen = dropsOutIn(column, at, least);
   if (fallen === 0) return 0;
   let k = fallen;
-  while (at + k < end && Math.abs(column[at + k]!) <= NOTHING * Math.abs(before)) k += 1;
+  while (at + k < end && Math.abs(column[at + k]!) <= NEXT_TO_NOTHING * Math.abs(before)) k += 1;
   const isBack = (i: number): boolean => i < end && column[i]! / before > LEAST_BACK && column[i]! / before < MOST_BACK;
   // what is back within three samples was asked already
-  if (k <= LONGEST) return 0;
+  if (k <= LONGEST_SPIKE) return 0;
   return isBack(at + k) ? k : isBack(at + k + 1) ? k + 1 : 0;
 }
 
@@ -114,7 +118,7 @@ function backFromNothing(column: Float64Array, at: number, end: number, least: n
 function lengthOf(column: Float64Array, at: number, end: number, least: number): number {
   const before = column[at - 1]!;
   const jump = column[at]! - before;
-  for (let k = 1; k <= LONGEST && at + k < end; k += 1) {
+  for (let k = 1; k <= LONGEST_SPIKE && at + k < end; k += 1) {
     const back = column[at + k]! - before;
     if (Math.abs(back) > BACK * Math.abs(jump)) continue;
     return homeOf(column, at, k) > least / 2 ? k : 0;
@@ -122,9 +126,9 @@ function lengthOf(column: Float64Array, at: number, end: number, least: number):
   return backFromNothing(column, at, end, least) || backByJump(column, at, end);
 }
 
-/** Whether a spike of so many samples stands out of the changes before and after it; a signal that drops out does. */
+/** Whether a spike of k samples stands out of the changes before and after it; a signal that drops out does. */
 function standsOut(column: Float64Array, at: number, k: number, end: number, least: number): boolean {
-  if (k > LONGEST && dropsOutIn(column, at, least) > 0) return true;
+  if (k > LONGEST_SPIKE && dropsOutIn(column, at, least) > 0) return true;
   // each side by itself: its samples that are off alone do not borrow the jumps of this one
   const left = largestChange(column.subarray(0, at), at - 3, at, least);
   const right = largestChange(column.subarray(at + k, end), 1, 4, least);
@@ -149,7 +153,7 @@ function spikesAbove(column: Float64Array, end: number, least: number): Spike[] 
       const line = column[i - 1]! + ((column[i + k]! - column[i - 1]!) * (j - i + 1)) / (k + 1);
       height = Math.max(height, Math.abs(column[j]! - line));
     }
-    spikes.push({ range: [i, i + k - 1], height, ...(k > LONGEST && dropsOutIn(column, i, least) > 0 ? { nothing: true } : {}) });
+    spikes.push({ range: [i, i + k - 1], height, ...(k > LONGEST_SPIKE && dropsOutIn(column, i, least) > 0 ? { nothing: true } : {}) });
     i += k;
   }
   return spikes;
@@ -167,11 +171,11 @@ export function straightened(column: Float64Array, spikes: readonly Spike[]): Fl
 }
 
 /**
- * @internal Spikes of a column, in order; none where there are too many to be spikes. Beside one that was found others may be told that stood too
- * near to it: so the column is looked through again without those that were found, until no more come. A column without any is looked through
- * once, and a row of four or more single samples two apart stays what it may be, a swinging.
+ * @internal Spikes of a column, in order; none where there are too many to be spikes. Beside one that was found others may show that stood too
+ * near to it: so the column is looked through again without those that were found, until no more come. A column without spikes is looked through
+ * once. Four or more single samples in a row, two apart, may be a swinging and are left.
  */
-export function findSpikes(column: Float64Array, end = column.length, blocks?: BlockExtremes, share = SHARE): Spike[] {
+export function findSpikes(column: Float64Array, end = column.length, blocks?: BlockExtremes, share = SPIKE_SHARE): Spike[] {
   // a look at the range from few places: most columns are done here
   if (end < 8 || !comesBack(column, end, leastByRange(column, end, share, ONE_IN), blocks)) return [];
   const least = leastByChanges(column, end);

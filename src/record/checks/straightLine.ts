@@ -1,27 +1,18 @@
-import { firstReaching, type BlockExtremes } from '../../numeric/index.js';
+import type { BlockExtremes } from '../../numeric/index.js';
+import { chordSlopes } from '../survey/chords.js';
 
-/** The line is looked for by chords of the force over the motion that span so many of these shares of the highest force. */
+/** Levels between which the line is looked for, as shares of the highest force. */
 const LEVELS = Array.from({ length: 29 }, (_, k) => 0.025 * (k + 2));
+/** Levels that one chord of the force over the motion spans. */
 const SPAN = 4;
-/** So many chords that agree within this share are a straight line; none below them is steeper, as those of a metal that hardens from the start are. */
+/** Chords that must agree to make a straight line. None at lower forces may be steeper: where a metal hardens from the start, those are. */
 const AGREEING = 3;
+/** Share by which a chord may be flatter than the steepest one and still agree with it. */
 const ALIKE = 0.1;
 
 /** @internal Slope of the straight part of the rise of a force over its motion; undefined where nothing shows that a part is straight. */
 export function straightSlope(force: Float64Array, motion: Float64Array, top: number, blocks?: BlockExtremes): number | undefined {
-  const places: number[] = [];
-  let i = 0;
-  for (const level of LEVELS) {
-    i = firstReaching(force, level * force[top]!, i, top + 1, blocks);
-    if (i > top) break;
-    places.push(i);
-  }
-  const slopes: number[] = [];
-  for (let k = SPAN; k < places.length; k += 1) {
-    const [from, to] = [places[k - SPAN]!, places[k]!];
-    const way = motion[to]! - motion[from]!;
-    slopes.push(way > 0 ? (force[to]! - force[from]!) / way : 0);
-  }
+  const slopes = chordSlopes({ force, blocks, first: 0 }, motion, top, LEVELS, SPAN).map((one) => one ?? 0);
   const alike = (one: number, steepest: number): boolean => one <= steepest && one >= (1 - ALIKE) * steepest;
   return [...slopes]
     .sort((a, b) => b - a)

@@ -1,12 +1,12 @@
 import { firstFall } from '../../numeric/index.js';
-import type { OutlinedMotion, RecordOutline } from '../survey/recordOutline.js';
+import { LOADED, type OutlinedMotion, type RecordOutline } from '../survey/recordOutline.js';
 
 /** @internal An excursion: samples of where it leaves, of the lowest force in it, and of where it is back. */
 export type Stretch = readonly [number, number, number];
 
-/** @internal The motion goes back by at least this share of what the fall of the force asks for: the piece is unloaded. */
-export const REVERSED = 0.5;
-/** A piece that was unloaded is loaded again: the force regains this share of its fall by where the motion turned; what yields does not. */
+/** @internal Share of fall over stiffness by which the motion goes back at least where the drive does: the piece is unloaded. */
+export const REVERSED_SHARE = 0.5;
+/** Share of its fall that the force has regained when the motion is back: a piece that was unloaded is loaded again, one that yields is not. */
 const REGAINED = 0.5;
 
 /** Where the play of a drive is taken up: the force is back before the motion has gone as far again beyond where it turned; else where it was. */
@@ -36,13 +36,13 @@ export function findTurns(
   let turn = from;
   for (let i = from + 1; i <= end; i += 1) {
     // after the maximum a force that is gone has broken the piece
-    if (i > top && force[i]! < 0.02 * highest) break;
+    if (i > top && force[i]! < LOADED * highest) break;
     if (values[i]! >= values[turn]!) {
       turn = i;
       continue;
     }
     const fall = force[turn]! - force[i]!;
-    if (fall < least || values[turn]! - values[i]! <= Math.max(still, (REVERSED * fall) / stiffness)) continue;
+    if (fall < least || values[turn]! - values[i]! <= Math.max(still, (REVERSED_SHARE * fall) / stiffness)) continue;
     let valley = i;
     let back = i;
     while (back <= end && values[back]! < values[turn]! && force[back]! < force[turn]!) {

@@ -22,7 +22,7 @@ export function zeroFindings(
   const share = (part: number): number => (100 * Math.abs(part)) / highest;
   const severity = (part: number) => ({ severity: Math.abs(part) > 2 * zeroDrift * highest ? ('fault' as const) : ('caution' as const) });
   const { from, tareStep, before, after } = zeros;
-  // what goes on carrying force can only add to it: no more than a level below the zero tells that the zero moved
+  // a piece that goes on carrying force can only add to it: nothing but a level below the zero shows that the zero moved
   const lifted = carriesOn && !(after !== undefined && after - (before ?? 0) < -zeroDrift * highest);
   const moves = lifted ? [] : zeroMoves;
   for (const { at, fall } of moves)

@@ -1,4 +1,5 @@
 import { firstChange } from '../../numeric/index.js';
+import { clearOfNoise } from '../survey/habit.js';
 import type { RecordOutline } from '../survey/recordOutline.js';
 import type { ZeroSurvey } from './zeros.js';
 
@@ -10,24 +11,27 @@ export interface ZeroMove {
   readonly fall: number;
 }
 
-/** A fall in one sample: so many deviations and steps, times the changes beside it, and this share of the highest force. */
-const DEVIATIONS = 10;
-const STEPS = 5;
-const TIMES = 5;
+/** Least fall in one sample, as a share of the highest force. */
 const SHARE = 0.02;
-/** Samples beside it; the new level is nothing to this share; the level after fracture agrees with the fall to that share. */
+/** Least fall in one sample, in steps of the reading. */
+const STEPS = 5;
+/** Least fall in one sample, as a multiple of the changes beside it. */
+const TIMES = 5;
+/** Samples on either side whose changes are compared with the fall. */
 const BESIDE = 4;
+/** Share of the highest force that the new level stays below: nothing is read right after zero is pressed. */
 const NOTHING = 0.02;
+/** Share of the fall by which the level after fracture may differ from it. */
 const AGREES = 0.3;
-/** The force goes on rising by at least this share of the fall, and of the highest force. */
+/** Share of the fall, and of the highest force, by which the force rises again at least. */
 const GOES_ON = 0.05;
 
-/** @internal Sudden falls of the force after which it goes on from a new zero: nothing is read right after, or after fracture so much less than before loading. */
+/** @internal Sudden falls of the force after which it goes on from a new zero: it reads nothing right after, or after fracture less than before loading by the fall. */
 export function findZeroMoves(
   { force, blocks, motion, habit, highest, first, last }: RecordOutline,
   { from, before, after }: ZeroSurvey,
 ): ZeroMove[] {
-  const least = Math.max(DEVIATIONS * habit.noise, STEPS * habit.step, SHARE * highest);
+  const least = clearOfNoise(habit, SHARE * highest, STEPS);
   const moves: ZeroMove[] = [];
   const end = last - BESIDE;
   // changes of the least size are looked at too

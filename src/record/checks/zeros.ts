@@ -1,4 +1,4 @@
-import { aboveSince, median } from '../../numeric/index.js';
+import { aboveSince, mean, median } from '../../numeric/index.js';
 import type { RecordOutline } from '../survey/recordOutline.js';
 
 /** @internal What the force reads when nothing pulls. */
@@ -10,29 +10,25 @@ export interface ZeroSurvey {
   /** Force before loading [N], where the record has a stretch of it; and the middle of that stretch, as a sample. */
   readonly before: number | undefined;
   readonly beforeAt: number;
-  /** Force after fracture [N], where the record goes on; and the middle of what told it. */
+  /** Force after fracture [N], where the record goes on; and the middle of that stretch, as a sample. */
   readonly after: number | undefined;
   readonly afterAt: number;
 }
 
-/** Least samples of a level; a level is flat to so many standard deviations. */
+/** Least samples of a level. */
 const LEAST = 5;
+/** Standard deviations of the noise within which a level is flat. */
 const FLAT = 5;
-/** A step of the zero is at least this share of the highest force, and lies before this share is reached for good. */
+/** Least step of the zero, as a share of the highest force. */
 const STEP_SHARE = 0.002;
+/** Share of the highest force above which the piece is being loaded. */
 const LOADING = 0.1;
-/** A zero drifts by less than this share of the usual change from sample to sample. */
+/** Share of the usual change from sample to sample that a drifting zero stays below. */
 const CREEP = 0.05;
-
-const meanOf = (column: Float64Array, from: number, to: number): number => {
-  let sum = 0;
-  for (let i = from; i < to; i += 1) sum += column[i]!;
-  return sum / (to - from);
-};
 
 /** True where the force stays at one level from one sample to another (end excluded). */
 function isFlat(force: Float64Array, from: number, to: number, tolerance: number): boolean {
-  const level = meanOf(force, from, to);
+  const level = mean(force.subarray(from, to));
   for (let i = from; i < to; i += 1) if (Math.abs(force[i]! - level) > tolerance) return false;
   return true;
 }
@@ -47,7 +43,7 @@ function tareStepAt({ force, blocks, habit, highest, top, motion, stiffness }: R
     if (Math.abs(force[i]! - force[i - 1]!) < least) continue;
     if (!isFlat(force, i - LEAST, i, tolerance) || !isFlat(force, i, i + LEAST, tolerance)) continue;
     const moved = motion ? Math.abs(motion.values[i + 1]! - motion.values[i - 2]!) : 0;
-    // a drive that pulls would raise the force by so much over that way
+    // a drive that pulls would raise the force by as much over that way
     if (0.2 * moved * stiffness < least) return i;
   }
   return 0;
@@ -66,11 +62,11 @@ function levelBefore(
   // the last quarter may be the beginning of the loading; and a rise within the stretch is loading, not zero
   const usable = from + Math.ceil(0.75 * (end - from));
   const half = (from + usable) >> 1;
-  const drift = Math.abs(meanOf(force, half, usable) - meanOf(force, from, half));
+  const drift = Math.abs(mean(force.subarray(half, usable)) - mean(force.subarray(from, half)));
   const scatter = (3 * Math.max(habit.noise, habit.step)) / Math.sqrt((usable - from) / 4);
   // a zero that drifts does so far more slowly than a hand loads
   const loading = drift > Math.max(scatter, 1e-6 * highest) && drift > CREEP * habit.usual() * (half - from);
-  return loading ? undefined : { level: meanOf(force, from, usable), at: (from + usable - 1) / 2 };
+  return loading ? undefined : { level: mean(force.subarray(from, usable)), at: (from + usable - 1) / 2 };
 }
 
 /** @internal What the force reads before loading and after fracture. */
@@ -83,7 +79,7 @@ export function surveyZeros(outline: RecordOutline): ZeroSurvey {
   const before = levelBefore(outline, step);
   return {
     from: step,
-    tareStep: step === 0 ? undefined : meanOf(force, step, step + LEAST) - meanOf(force, step - LEAST, step),
+    tareStep: step === 0 ? undefined : mean(force.subarray(step, step + LEAST)) - mean(force.subarray(step - LEAST, step)),
     before: before?.level,
     beforeAt: before?.at ?? 0,
     // right after the fracture the train still swings

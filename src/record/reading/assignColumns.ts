@@ -10,7 +10,7 @@ export interface SpareColumn {
 /** @internal Which column serves for what. */
 export interface Assignment {
   readonly used: ReadonlyMap<ColumnName, NamedColumn>;
-  /** Columns of displacement of which strain times the length tells which is the extension, the other the travel. */
+  /** Columns of displacement that strain times the length tells apart: one is the extension, the other the travel. */
   readonly rivals: readonly NamedColumn[];
   /** A strain column that confirms the extension, or decides between the rivals. */
   readonly check: NamedColumn | undefined;

@@ -1,8 +1,9 @@
 import { InputError } from '../../base/index.js';
 import type { ThousandsSign } from './cells.js';
 
-/** Rows of the first block, and of the largest. */
+/** Rows of the first block. */
 const FIRST = 512;
+/** Rows of the largest block. */
 const BLOCK = 1 << 16;
 /** More rows than this are refused. */
 const MOST_ROWS = 50_000_000;
@@ -44,7 +45,7 @@ export interface ColumnStore {
 
 const blocks = (count: number, rows: number): Float64Array[] => Array.from({ length: count }, () => new Float64Array(rows));
 
-/** @internal An empty store of so many columns. */
+/** @internal An empty store of some columns. */
 export const columnStore = (from: string, count: number, thousands: ThousandsSign, path = 'file'): ColumnStore => ({
   from,
   path,

@@ -3,10 +3,11 @@ import type { BodyFormat } from './scanBody.js';
 
 /** @internal Bytes at the end of a text that are kept to look at its last line. */
 export const TAIL = 4096;
-/** Rows that the last one is held against, at most and at least. */
+/** Most rows that the last one is compared with. */
 const MOST = 50;
+/** Fewest rows that it is compared with. */
 const LEAST = 20;
-/** A reading goes on from the one above by so many of the largest steps above it, at most (common practice). */
+/** Multiple of the largest step above it by which a reading goes on at the most (common practice). */
 const STEPS = 3;
 /** Digits that may have been lost. */
 const LOST = 15;

@@ -111,7 +111,7 @@ export function finishReading(
   const headings = headingsOf(store, understanding).map((row) => keep.subarray(0, row).reduce((sum, one) => sum + one, 0));
   const findings: Finding[] = [
     ...(cut ? [finding('file-cut-off', { line: cut.line, text: cut.text.trim().slice(-40) })] : []),
-    // what the record itself shows, its own checks tell
+    // what the record itself shows, its own checks find
     ...(headings.length > 0 && severalTests(load, kept.time).length === 0 ? severalTests(load, kept.time, headings) : []),
   ];
   return {

@@ -5,11 +5,12 @@ import { afterLines } from './lineBuffer.js';
 import type { ReadOptions } from './reading.js';
 import { understand, type Understanding } from './understand.js';
 
-/** Lines looked at for the layout; four times as many and sixteen times where they leave the decimal sign open. */
+/** Lines that are looked at for the layout. */
 const LOOK_LINES = 400;
+/** Most lines that are looked at, in steps of four times as many, where they leave the decimal sign open. */
 const MOST_LOOK_LINES = 6400;
 
-/** @internal What the first lines of a text tell. */
+/** @internal What the first lines of a text show. */
 export interface FirstLook {
   readonly layout: TextLayout;
   readonly understanding: Understanding;
@@ -21,7 +22,7 @@ export interface FirstLook {
   readonly end: number;
 }
 
-/** @internal Looks at the bytes that there are so far, all of them where they are the `last`; undefined where more lines are needed. */
+/** @internal Looks at the bytes that have come, all of them where they are the `last`; undefined where more lines are needed. */
 export type Look = (bytes: Uint8Array, known: TextEncoding | undefined, last: boolean) => FirstLook | undefined;
 
 /** @internal A look at the first lines, each time at more of them. */

@@ -9,7 +9,7 @@ export function requireLine(from: string, size: number): void {
   if (size > MOST_LINE) throw new InputError(from, 'file', 'too-large', `must have lines of at most ${MOST_LINE} bytes`, size);
 }
 
-/** @internal Where the line after so many more lines begins, or -1 where there are not so many. */
+/** @internal Where the line after a number of further lines begins, or -1 where there are fewer. */
 export function afterLines(from: string, bytes: Uint8Array, count: number): number {
   let start = 0;
   for (let line = 0; line < count; line += 1) {

@@ -3,7 +3,7 @@ import { nothing, wait, waitingBytes } from './lineBuffer.js';
 
 /** @internal Turns the pieces of a file into text of one byte for each sign that counts: UTF-8 or Windows-1252 as it is, UTF-16 as UTF-8. */
 export interface OneByteText {
-  /** What is known of a piece and of those that waited; nothing as long as the first are too few to tell. */
+  /** What is known of a piece and of those that waited; nothing as long as they are too few to know the encoding. */
   readonly push: (piece: Uint8Array) => Uint8Array;
   /** What still waits. */
   readonly finish: () => Uint8Array;
@@ -20,7 +20,7 @@ function decoderOf(width: Width): (bytes: Uint8Array, more: boolean) => Uint8Arr
   return (bytes, more) => encoder.encode(decoder.decode(bytes, { stream: more }));
 }
 
-/** @internal Such a text of pieces in an encoding, or in one that their first bytes tell. */
+/** @internal Such a text of pieces in an encoding, or in one that their first bytes show. */
 export function oneByteText(from: string, given: TextEncoding | undefined, keep: boolean): OneByteText {
   const waiting = nothing();
   let encoding = given;

@@ -12,7 +12,7 @@ export interface CellSigns {
   readonly quotedPoint: number;
 }
 
-/** @internal What a line was found to hold so far. */
+/** @internal What a line was found to hold up to here. */
 export interface Line {
   /** Cells that were read. */
   cells: number;

@@ -32,7 +32,7 @@ function plainPieces(from: string): (piece: Uint8Array) => Uint8Array {
 }
 
 /**
- * @internal A reader of one file. Its first lines wait until they tell the layout; of what follows nothing is kept but numbers and the
+ * @internal A reader of one file. Its first lines wait until the layout is known; of what follows nothing is kept but numbers and the
  * beginning of a line. `text` where the pieces were text, `keep` where they may change after a push.
  */
 export function textReader(from: string, options: ReadOptions, { text, keep }: { text: boolean; keep: boolean }): TextReader {
@@ -42,7 +42,7 @@ export function textReader(from: string, options: ReadOptions, { text, keep }: {
   const waiting = nothing();
   let size = 0;
   let body: BodyReader | undefined;
-  /** The body, once the lines that wait tell the layout. */
+  /** The body, once the layout is known. */
   const begin = (last: boolean): BodyReader | undefined => {
     const bytes = waitingBytes(waiting);
     const seen = look(bytes, oneByte.encoding(), last);

@@ -1,17 +1,9 @@
 import type { ColumnName, RecordChange, TensionRecord } from '../../base/index.js';
+import { keptColumn } from './keptRanges.js';
 
 /** A column less or more than it was, in new memory. */
 function changed(name: string, column: Float64Array, change: RecordChange): Float64Array {
-  if (change.kind === 'keep') {
-    const total = change.ranges.reduce((sum, [first, last]) => sum + last - first + 1, 0);
-    const kept = new Float64Array(total);
-    let at = 0;
-    for (const [first, last] of change.ranges) {
-      kept.set(column.subarray(first, last + 1), at);
-      at += last - first + 1;
-    }
-    return kept;
-  }
+  if (change.kind === 'keep') return keptColumn(column, change.ranges);
   if (change.kind === 'clock') return name === 'time' ? column.map((_, i) => change.start + i * change.step) : column;
   if (change.column !== name) return column;
   const n = column.length;

@@ -3,9 +3,9 @@ import { ownColumns, repairedBy, type Repaired } from './repaired.js';
 import { recordOutline } from '../survey/recordOutline.js';
 import { surveyZeros } from '../checks/zeros.js';
 
-/** A drift below so many standard errors of the two zeros is none. */
+/** Standard errors of the two zeros below which there is no drift. */
 const ERRORS = 6;
-/** And below this share of the highest force it touches no result. */
+/** Share of the highest force below which a drift touches no result. */
 const LEAST = 0.0005;
 
 /** @internal {@link removeZeroDrift} on a checked record. */

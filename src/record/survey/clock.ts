@@ -18,16 +18,17 @@ export interface ClockSurvey {
   readonly change: { readonly at: number; readonly factor: number; readonly before: number } | undefined;
 }
 
-/** @internal A gap is longer than so many usual time steps. */
-export const GAP = 5;
-/** Places at which the usual time step is taken; places of each half at which a change of it is looked for. */
+/** @internal Usual time steps that a step must exceed to be a gap. */
+export const GAP_STEPS = 5;
+/** Places at which the usual time step is taken. */
 const PLACES = 500;
-/** A change of the unit of time is at least so much: minutes for seconds, milliseconds for seconds. */
+/** Factor that a change of the unit of time exceeds: that of minutes and seconds is 60, of seconds and milliseconds 1000. */
 const FACTOR = 30;
-/** @internal More steps than this share that stand still mean a clock coarser than the logging. */
-export const STANDING = 0.1;
-/** A test by hand does not take less [s], nor so long between samples [s]. */
+/** @internal Share of the time steps that may be 0; more of them mean a clock that is coarser than the logging. */
+export const STANDING_STEPS_SHARE = 0.1;
+/** Shortest time of a test by hand [s]. */
 const SHORTEST = 1;
+/** Longest usual time between two samples [s]. */
 const SLOWEST = 5;
 
 /** Pace of a stretch of samples: the median of its fifths, so that a gap does not move it; of all where a coarse clock stands in most of them. */
@@ -39,7 +40,7 @@ function paceOf(time: Float64Array, from: number, size: number): number {
   return medianOf(paces) || (time[from + size]! - time[from]!) / size;
 }
 
-/** Where the step changes by a large factor and stays so: a few hundred places tell whether, then the sample is looked for. */
+/** Where the step changes by a large factor and stays so: a few hundred places show whether it does, then the sample is looked for. */
 function stepChange(time: Float64Array): ClockSurvey['change'] {
   const n = time.length;
   if (n < 40) return undefined;
@@ -50,7 +51,7 @@ function stepChange(time: Float64Array): ClockSurvey['change'] {
   const large = (one: number): boolean => one > FACTOR || one < 1 / FACTOR;
   if (!large(pace(blocks - 1) / pace(0))) return undefined;
   for (let k = 1; k < blocks; k += 1) {
-    // the block of the change lies between, or is the next one, so that the one behind that tells by how much
+    // the block of the change lies between, or is the next one, so that the one behind that shows by how much
     const before = pace(k - 1);
     const factor = pace(k + 2) / before;
     if (!(before > 0) || !large(pace(k + 1) / before) || !large(factor)) continue;
@@ -112,8 +113,8 @@ function walkSteps(time: Float64Array, longBefore: number, turn = time.length, l
   return { backward, firstBackward, standing, gaps, longest, longestAt };
 }
 
-/** @internal What the steps of a clock tell; a second walk over them where the unit of time changes, for the gaps on either side. */
-export function surveyClock(time: Float64Array, gap = GAP): ClockSurvey {
+/** @internal How a clock runs, by its steps; a second walk over them where the unit of time changes, for the gaps on either side. */
+export function surveyClock(time: Float64Array, gap = GAP_STEPS): ClockSurvey {
   const n = time.length;
   const stride = Math.max(1, Math.floor(n / PLACES));
   // of its full length at once: a list that grows costs more than its values
@@ -142,7 +143,7 @@ export function clockFindings(clock: ClockSurvey | undefined, time: Float64Array
     const there = !change ? usual : change.before * (longestAt + 1 < change.at ? 1 : change.factor);
     found.push(finding('time-gap', { count: gaps, longest, first: longestAt, usual: there }, { range: [longestAt, longestAt + 1] }));
   }
-  if (standing > STANDING * n) found.push(finding('time-coarse', { share: (100 * standing) / n, step: usual }));
+  if (standing > STANDING_STEPS_SHARE * n) found.push(finding('time-coarse', { share: (100 * standing) / n, step: usual }));
   const duration = time[n - 1]! - time[0]!;
   if (!change && backward === 0 && n >= 50 && usual > 0 && (duration < SHORTEST || usual > SLOWEST))
     found.push(finding('time-unit-unlikely', { duration, samples: n, usual }));

@@ -4,11 +4,11 @@ import { soundLength, type TensionRecord } from '../../base/index.js';
 export type MotionColumn = 'extension' | 'strain' | 'travel';
 
 /**
- * @internal Two questions, two orders. What the drive did: travel tells it from first to last, where an extensometer may be taken off, slip or stand
+ * @internal Two questions, two orders. What the drive did: travel shows it from first to last, where an extensometer may be taken off, slip or stand
  * while the frame runs; pauses, jumps, slips and the shape of the whole are looked for in it.
  */
 export const ofDrive = ['travel', 'extension', 'strain'] as const satisfies readonly MotionColumn[];
-/** @internal What the piece did: an extensometer tells it, and the strain of a result is by it; travel holds frame and grips too. */
+/** @internal What the piece did: an extensometer shows it, and the strain of a result is by it; travel holds frame and grips too. */
 export const ofPiece = ['extension', 'strain', 'travel'] as const satisfies readonly MotionColumn[];
 
 /** @internal Fewer readings are no motion: a channel that was logged but not connected, or died at once. */

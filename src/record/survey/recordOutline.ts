@@ -1,27 +1,11 @@
 import { soundLength, type TensionRecord } from '../../base/index.js';
-import {
-  blockExtremes,
-  firstReaching,
-  highestSample,
-  median,
-  medianChange,
-  noiseLevel,
-  ranked,
-  resolution,
-  type BlockExtremes,
-} from '../../numeric/index.js';
+import { blockExtremes, firstReaching, highestSample, median, noiseLevel, resolution, type BlockExtremes } from '../../numeric/index.js';
+import { steepestChord } from './chords.js';
+import { habitOf, type ColumnHabit } from './habit.js';
 import { motionColumn, ofDrive } from './motionColumn.js';
 import type { RecordSurvey } from './surveyRecord.js';
 
-/** @internal How one column behaves over the loaded part: its noise, one step of its reading, its usual change from sample to sample. */
-export interface ColumnHabit {
-  readonly noise: number;
-  readonly step: number;
-  /** Found when it is asked for, which is seldom: a function, since an object with a getter is slow to make. */
-  readonly usual: () => number;
-}
-
-/** @internal The motion that tells most of the drive: travel, else extension, else strain. */
+/** @internal The motion by which the drive is judged: travel, else extension, else strain. */
 export interface OutlinedMotion extends ColumnHabit {
   readonly column: 'travel' | 'extension' | 'strain';
   readonly values: Float64Array;
@@ -48,53 +32,14 @@ export interface RecordOutline {
   readonly stiffness: number;
 }
 
-/** Below this share of the highest force nothing is loaded. */
+/** @internal Share of the highest force below which nothing is loaded: the piece is not yet pulled, or the force is gone. */
 export const LOADED = 0.02;
-/** Samples at the end that show the level after fracture, and below which share of the highest force that level is none of a load. */
+/** Samples at the end of the record that show the level after fracture. */
 const TAIL = 8;
-const GONE = 0.3;
-/** What stands out of the noise by so many deviations is loaded. */
+/** Share of the highest force that the level after fracture stays below; a higher one is that of a load. */
+const LOW = 0.3;
+/** Standard deviations of the noise by which a loaded sample stands out of the level after fracture. */
 const DEVIATIONS = 6;
-/** Places at which usual changes are taken. */
-const PLACES = 501;
-/** The stiffness is looked for between these shares of the highest force, by chords that span so many of the levels. */
-const LEVELS = Array.from({ length: 15 }, (_, k) => 0.05 * (k + 1));
-const SPAN = 3;
-
-const habitOf = (column: Float64Array, step: number, first: number, last: number): ColumnHabit => ({
-  noise: noiseLevel(column, first, last + 1),
-  step,
-  usual: () => medianChange(column, first + 1, last + 1, Math.max(1, Math.floor((last - first) / PLACES))),
-});
-
-/** @internal A slip of the extensometer steepens no more chords than these, as each spans so many levels. */
-export const SLIPPED_CHORDS = SPAN;
-
-/**
- * @internal The steepest chord between the first crossings of a few levels of the force at a sample: nearly the elastic stiffness up to there. So many of the
- * steepest may be passed over, where something may have steepened them.
- */
-export function steepestChord(
-  { force, blocks, first }: Pick<RecordOutline, 'force' | 'blocks' | 'first'>,
-  motion: Float64Array,
-  top: number,
-  passed = 0,
-): number {
-  const places: number[] = [];
-  let i = first;
-  for (const level of LEVELS) {
-    i = firstReaching(force, level * force[top]!, i, top + 1, blocks);
-    if (i > top) break;
-    places.push(i);
-  }
-  const slopes: number[] = [0];
-  for (let k = SPAN; k < places.length; k += 1) {
-    const [from, to] = [places[k - SPAN]!, places[k]!];
-    const way = motion[to]! - motion[from]!;
-    if (way > 0) slopes.push((force[to]! - force[from]!) / way);
-  }
-  return ranked(slopes, slopes.length - 1 - Math.min(passed, Math.max(0, slopes.length - 2)));
-}
 
 /** The last sample before the force is gone for good: above the level at the end, where that is flat and far below the maximum. */
 function lastLoaded(force: Float64Array, noise: number, top: number, highest: number): number {
@@ -104,7 +49,7 @@ function lastLoaded(force: Float64Array, noise: number, top: number, highest: nu
   // a tail that is not flat, or still high, is no tail
   const distinct = Math.max(LOADED * highest, DEVIATIONS * noise);
   const flat = tail.every((one) => Math.abs(one - level) < distinct);
-  const zero = flat && level < GONE * highest ? level : 0;
+  const zero = flat && level < LOW * highest ? level : 0;
   const loaded = zero + distinct;
   let last = n - 1;
   while (last > top && force[last]! < loaded) last -= 1;

@@ -1,15 +1,17 @@
 import { finding, type Finding } from '../../base/index.js';
 import { firstBelow, maximumIndex, type BlockExtremes } from '../../numeric/index.js';
+import { LOADED } from './recordOutline.js';
 
 /** @internal First and last sample of a stretch. */
 export type Segment = readonly [number, number];
 
-/** A test rises above this share of the highest force of all, and ends below that one, for as long as a pause lasts. */
+/** Share of the highest force of all that a test rises above. */
 const RISEN = 0.3;
-const GONE = 0.02;
+/** Time without load that ends a test [s]. */
 const SECONDS = 1;
+/** Samples without load that end a test where there is no clock. */
 const SAMPLES = 20;
-/** A clock that starts anew falls back to this share of the time that has passed; one that is set anew does not. */
+/** Share of the time passed so far to which a clock that starts anew falls back; one that is set anew does not fall as far. */
 const ANEW = 0.1;
 
 /**
@@ -25,7 +27,7 @@ export function testSegments(
 ): Segment[] {
   const n = force.length;
   const up = RISEN * highest;
-  const nothing = GONE * highest;
+  const nothing = LOADED * highest;
   const found: [number, number][] = [];
   let begin = 0;
   let risen = false;

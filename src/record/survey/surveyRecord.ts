@@ -1,6 +1,6 @@
 import { soundLength, type TensionRecord } from '../../base/index.js';
 import { firstFall, highestSample, noiseLevel, resolution, type BlockExtremes } from '../../numeric/index.js';
-import { GAP, surveyClock, type ClockSurvey } from './clock.js';
+import { GAP_STEPS, surveyClock, type ClockSurvey } from './clock.js';
 import { motionColumn, ofPiece } from './motionColumn.js';
 import { recordBlocks, type RecordBlocks } from './recordBlocks.js';
 
@@ -18,7 +18,7 @@ export interface MotionSurvey {
   readonly largest: number;
 }
 
-/** @internal What a first look at the columns of a record tells. */
+/** @internal What a first look at the columns of a record shows. */
 export interface RecordSurvey {
   /** Its columns by blocks. */
   readonly blocks: RecordBlocks;
@@ -71,7 +71,7 @@ export const runningTime = ({ time }: TensionRecord, { clock }: RecordSurvey): F
   clock?.backward === 0 && clock.usual > 0 ? time : undefined;
 
 /** @internal Looks once at each column of a record. */
-export function surveyRecord(record: TensionRecord, gap = GAP, blocks = recordBlocks(record)): RecordSurvey {
+export function surveyRecord(record: TensionRecord, gap = GAP_STEPS, blocks = recordBlocks(record)): RecordSurvey {
   const { force, time } = record;
   const clock = time && surveyClock(time, gap);
   const column = motionColumn(record, ofPiece);

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { condensed, randomNumbers } from '../../src/numeric/index.js';
+import { condensed } from '../../src/hardening/fits/condensed.js';
+import { randomNumbers } from '../../src/numeric/index.js';
 
 const { uniform, normal } = randomNumbers(11);
 

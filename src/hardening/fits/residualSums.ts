@@ -1,3 +1,5 @@
+import type { Sums } from '../../numeric/index.js';
+
 /**
  * @internal Values of a model and its derivatives by up to four parameters, for samples first to end (excluded), written from place 0 on. In
  * stretches, because a call for each sample would cost more than the formula.
@@ -31,14 +33,6 @@ const roomFor = (samples: number, parameters: number) => {
 };
 type Room = ReturnType<typeof roomFor>;
 
-/** @internal Weighted sum of the squares of y about a number. */
-export function squaresAbout(centre: number, y: Float64Array, weights: Float64Array | undefined): number {
-  let sum = 0;
-  if (weights) for (let i = 0; i < y.length; i += 1) sum += weights[i]! * (y[i]! - centre) * (y[i]! - centre);
-  else for (let i = 0; i < y.length; i += 1) sum += (y[i]! - centre) * (y[i]! - centre);
-  return sum;
-}
-
 /** @internal Weighted sum of squared residuals; infinite where the model is not a number. */
 export function sumOfSquares({ x, logarithm, y, weights, evaluate }: FitPoints, parameters: readonly number[]): number {
   const out = roomFor(y.length, parameters.length);
@@ -49,13 +43,6 @@ export function sumOfSquares({ x, logarithm, y, weights, evaluate }: FitPoints, 
     for (let i = first; i < end; i += 1) rest += (weights ? weights[i]! : 1) * (y[i]! - out.stress[i - first]!) ** 2;
   }
   return Number.isNaN(rest) ? Infinity : rest;
-}
-
-/** @internal What one walk over the points sums up. */
-export interface Sums {
-  readonly rest: number;
-  readonly normal: readonly number[];
-  readonly gradient: readonly number[];
 }
 
 /** @internal The walk over points, with its own room, for {@link gaussNewton}. */
