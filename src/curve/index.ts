@@ -127,4 +127,6 @@ export { lineBeforeUnloading, requireUnloadingOptions, unloadingLoopsKernel } fr
 /** @internal */
 export { lowerYieldRules } from './yield/LowerYieldRule.js';
 /** @internal */
-export { yieldPointsKernel, yieldRule } from './yield/yieldPoints.js';
+export { yieldPointsKernel } from './yield/yieldPoints.js';
+/** @internal */
+export { yieldRule } from './yield/yieldRule.js';

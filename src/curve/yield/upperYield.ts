@@ -1,5 +1,6 @@
 import { failure, success, type Outcome, type StressStrainCurve } from '../../base/index.js';
 import { noiseOfCurve, noiseReach, type NoiseOfCurve } from '../../numeric/index.js';
+import type { Fall } from './Fall.js';
 import type { LowerYieldRule } from './LowerYieldRule.js';
 import type { YieldReason } from './YieldPoint.js';
 
@@ -71,7 +72,7 @@ export function upperYield(
   curve: StressStrainCurve,
   task: YieldTask,
   spoilt: Uint8Array | undefined,
-): Outcome<{ peak: number; fallen: number; noise: NoiseOfCurve; reach: number }, UpperReason> {
+): Outcome<Pick<Fall, 'peak' | 'fallen' | 'noise' | 'reach'>, UpperReason> {
   const { strain, stress } = curve;
   const { end, minimumFall, modulus, strainShift, zeroMoves = [] } = task;
   const zeroed = zeroMoves.length > 0;

@@ -1,9 +1,11 @@
 import type { StressStrainCurve } from '../../base/index.js';
-import { maximumIndex, medianOf, type NoiseOfCurve } from '../../numeric/index.js';
-import { MEAN_STRAIN, STANDS_OUT, hardeningOnset, isNoisy, type HardeningOnset } from './hardeningOnset.js';
+import { maximumIndex, medianOf } from '../../numeric/index.js';
+import { MEAN_STRAIN, hardeningOnset, isNoisy, type HardeningOnset } from './hardeningOnset.js';
 import { endOfFall } from './endOfFall.js';
+import type { Fall } from './Fall.js';
 import type { LowerYieldRule } from './LowerYieldRule.js';
 import { topOfHardening } from './topOfHardening.js';
+import { STANDS_OUT } from './yieldRule.js';
 
 /** The first dip after ReH is a transient if it is over within so much strain and within this share of the yielding range. */
 const TRANSIENT_STRAIN = 0.0025;
@@ -15,17 +17,7 @@ const TRANSIENT_OVERSHOOT = 0.0005;
 const SHORT_RANGE = 0.0025;
 
 /** @internal What {@link yieldingRange} starts from. */
-export interface YieldingTask {
-  /** Sample of ReH. */
-  readonly peak: number;
-  /** First sample after it that has fallen far enough. */
-  readonly fallen: number;
-  /** One past the last sample to look at. */
-  readonly end: number;
-  readonly noise: NoiseOfCurve;
-  /** What noise and the steps of the reading explain of a fall or a rise [MPa]. */
-  readonly reach: number;
-  readonly spoilt: Uint8Array | undefined;
+export interface YieldingTask extends Fall {
   readonly lowerYield: LowerYieldRule;
 }
 
