@@ -117,7 +117,7 @@ export { requireFrameCompliance, type FrameMotion } from './frame/frameTravel.js
 /** @internal */
 export { requirePiece, requireMotion, requireRecord, type PieceLengths } from './requireTest.js';
 /** @internal */
-export { stressStrainKernel } from './stressStrain.js';
+export { stressOfAll, stressStrainKernel } from './stressStrain.js';
 /** @internal */
 export { sustainedCrossing } from './sustainedCrossing.js';
 /** @internal */

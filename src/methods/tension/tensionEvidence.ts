@@ -35,9 +35,9 @@ export function slopeEvidence({ counted: { record, survey, outline }, asked, len
   const overSlip = slopeOverSlip(record, recorded, numbers, slipsBack);
   const holds = {
     modulus: !overSlip && slopeIsModulus(numbers, explanation, asked.thresholds, strainOfPiece),
-    totalExtension: strainOfPiece,
+    strainOfPiece,
   };
-  return { strainStep, share, strainOfPiece, slipsBack, explanation, overSlip, holds };
+  return { strainStep, share, slipsBack, explanation, overSlip, holds };
 }
 
 /** @internal What the slope is worth. */

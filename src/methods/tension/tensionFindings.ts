@@ -44,7 +44,7 @@ export function tensionFindings(
   const { testPiece, options, asked, raw, repairs, turned, counted, lengths, broken } = test;
   const { record: given, survey, outline, ended } = counted;
   const { recorded, curve, stress, numbers, part, pauses, excursions, frameCompliance, refused } = evaluated;
-  const { strainStep, share, strainOfPiece, slipsBack, overSlip } = slope;
+  const { strainStep, share, holds, slipsBack, overSlip } = slope;
   const settings = { ...asked, frameCompliance };
   return [
     ...inKept(spikesOf(raw, asked.repairs, repairs), repairs),
@@ -74,6 +74,6 @@ export function tensionFindings(
     ...othersFindings(quantities),
     ...yieldDipFindings(dips),
     ...yieldLeapFindings(doubtful),
-    ...methodFindings(part.numbers, part.input.curve, quantities, settings, strainOfPiece).map(findingOnRecord(part)),
+    ...methodFindings(part.numbers, part.input.curve, quantities, settings, holds.strainOfPiece).map(findingOnRecord(part)),
   ];
 }
