@@ -103,6 +103,8 @@ export { maximumSpread, type MaximumSpread } from './maximumSpread.js';
 /** @internal */
 export { loadingRatesKernel } from './rates/loadingRates.js';
 /** @internal */
+export { stressRatesOf } from './rates/stressRatesOf.js';
+/** @internal */
 export { requireCurve } from './requireCurve.js';
 /** @internal */
 export { endOfPlateau, plateauOf } from './maximumStress.js';

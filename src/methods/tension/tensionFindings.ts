@@ -38,7 +38,7 @@ export function tensionFindings(
   evaluated: EvaluatedRecord,
   slope: SlopeEvidence,
   { plain, dips, doubtful }: ReturnType<typeof measuredQuantities>,
-  { rates, missed }: ReturnType<typeof pace>,
+  timed: ReturnType<typeof pace>,
   quantities: ReturnType<typeof measuredQuantities>['quantities'],
 ): Finding[] {
   const { testPiece, options, asked, raw, repairs, turned, counted, lengths, broken } = test;
@@ -57,7 +57,7 @@ export function tensionFindings(
       parallelLengthGiven: testPiece.parallelLength !== undefined,
       shape: testPiece.section.shape,
     }),
-    ...rateFindings({ record: given, curve, numbers, rates, pauses, part, missed }, quantities, settings),
+    ...rateFindings({ ...timed, record: given, curve, numbers, pauses, part }, quantities, settings),
     ...dimensionFindings(testPiece.section),
     ...readingFindings(testPiece.section, settings.thresholds.sectionSpread),
     ...lengthFindings(testPiece, settings.thresholds.gaugeLengthDeviation, recorded.basis !== 'extensometer'),
