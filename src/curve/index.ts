@@ -113,9 +113,9 @@ export { proofStrengthKernel } from './yield/proofStrength.js';
 /** @internal */
 export { proportionalLimitsKernel } from './yield/proportionalLimit.js';
 /** @internal */
-export { beyondCompliance, travelWithoutFrame } from './frame/removeCompliance.js';
+export { beyondCompliance, withoutFrame } from './frame/removeCompliance.js';
 /** @internal */
-export { requireFrameCompliance, type FrameMotion } from './frame/frameTravel.js';
+export { complianceBetween, requireFrameCompliance, type FrameMotion } from './frame/frameTravel.js';
 /** @internal */
 export { requirePiece, requireMotion, requireRecord, type PieceLengths } from './requireTest.js';
 /** @internal */

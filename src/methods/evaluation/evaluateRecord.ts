@@ -4,6 +4,7 @@ import {
   breakOf,
   stressOfAll,
   stressStrainKernel,
+  withoutFrame,
   type FrameMotion,
   type PieceLengths,
   type RecordedCurve,
@@ -15,7 +16,6 @@ import { interruptionsOf } from '../loading/interruptionsOf.js';
 import { evaluateLoading } from './loadingPart.js';
 import type { TensionInput } from '../loading/TensionNumbers.js';
 import type { TensionSettings } from './tensionOptions.js';
-import { withoutFrame } from '../loading/withoutFrame.js';
 import { withUsableFrame } from '../loading/usableFrame.js';
 import { withoutLeaps } from './withoutLeaps.js';
 
