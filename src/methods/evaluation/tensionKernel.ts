@@ -5,6 +5,7 @@ import {
   fitModulusKernel,
   maximumSpread,
   plateauOf,
+  proportionalDefinitions,
   proofStrengthKernel,
   proportionalLimitsKernel,
   totalExtensionStrengthKernel,
@@ -21,8 +22,6 @@ import { moveOrigin, withoutFillets } from '../loading/moveCurve.js';
 import type { AfterSlip, Proportional, TensionInput, TensionNumbers } from '../loading/TensionNumbers.js';
 import type { TensionSettings } from './tensionOptions.js';
 import { turned } from './turned.js';
-
-const DEFINITIONS = ['offset', 'deviation', 'tangent', 'johnson'] as const;
 
 /** Proportional limits below a sample, on the curve whose origin the kernel moved. */
 function proportionalOf(curve: StressStrainCurve, line: ElasticLine, end: number, definitions: readonly ProportionalDefinition[]) {
@@ -101,7 +100,7 @@ export function tensionKernel(input: TensionInput, settings: TensionSettings): T
         );
   const afterYield = (hardening > 0 ? hardening : crossings.find((one) => one.ok)?.index) ?? from;
   const totals = settings.totalExtensions.map((total) => totalExtensionStrengthKernel(curve, total, 0, end));
-  const proportional = line.ok ? proportionalOf(curve, line, beyond, input.definitions ?? DEFINITIONS) : undefined;
+  const proportional = line.ok ? proportionalOf(curve, line, beyond, input.definitions ?? proportionalDefinitions) : undefined;
   const slip = slips[0];
   const unslipped = slip && upTo(strain[slip.at]!);
   const hardens = maximum && !(slip && slip.at < maximumSample);
