@@ -1,3 +1,4 @@
+// For everyone.
 export { crossheadSpeed, type YieldingFrame } from './rates/crossheadSpeed.js';
 export { beamDeflection, type ElasticBeam } from './beam/beamDeflection.js';
 export { type BendingSetup } from './beam/beamSetup.js';
@@ -5,8 +6,6 @@ export { chordModulus, type ChordModulus, type ChordOptions, type ChordReason } 
 export { elasticExtension, type ElasticBar } from './elasticExtension.js';
 export { energyDensity, type EnergyOptions } from './energyDensity.js';
 export { fitModulus } from './modulus/fitModulus.js';
-/** @internal */
-export { bendDoubt } from './modulus/beginningYield.js';
 export { type NoiseFlattening } from './modulus/noiseFlattening.js';
 export { type StrainSteps } from './modulus/strainSteps.js';
 export { type LineResiduals } from './modulus/lineResiduals.js';
@@ -76,6 +75,10 @@ export {
 export { type LowerYieldRule } from './yield/LowerYieldRule.js';
 export { type YieldPoint, type YieldPoints, type YieldReason } from './yield/YieldPoint.js';
 export { yieldPoints, type YieldOptions } from './yield/yieldPoints.js';
+
+// For the floors above alone.
+/** @internal */
+export { bendDoubt } from './modulus/beginningYield.js';
 /** @internal */
 export { modulusContributions } from './modulus/modulusUncertainty.js';
 /** @internal */
@@ -95,13 +98,20 @@ export { slopeDoubt } from './modulus/slopeDoubt.js';
 /** @internal */
 export { fitModulusKernel } from './modulus/fitModulus.js';
 /** @internal */
-export { POINTS, requireModulusOptions, SHARE, Z } from './window/windowChoice.js';
+export {
+  LEAST_WINDOW_POINTS as POINTS,
+  requireModulusOptions,
+  STANDARD_ERRORS_OFF as Z,
+  WINDOW_SHARE as SHARE,
+} from './window/windowChoice.js';
 /** @internal */
-export { BROKEN_SHARE, breakOf, fractureKernel, type Break } from './fracture.js';
+export { BROKEN_SHARE, findBreak, fractureKernel, NECKED, type Break } from './fracture.js';
 /** @internal */
 export { maximumSpread, type MaximumSpread } from './maximumSpread.js';
 /** @internal */
 export { loadingRatesKernel } from './rates/loadingRates.js';
+/** @internal */
+export { stressRatesOf } from './rates/stressRatesOf.js';
 /** @internal */
 export { requireCurve } from './requireCurve.js';
 /** @internal */
@@ -109,15 +119,15 @@ export { endOfPlateau, plateauOf } from './maximumStress.js';
 /** @internal */
 export { proofStrengthKernel } from './yield/proofStrength.js';
 /** @internal */
-export { proportionalLimitsKernel } from './yield/proportionalLimit.js';
+export { proportionalDefinitions, proportionalLimitsKernel } from './yield/proportionalLimit.js';
 /** @internal */
-export { beyondCompliance, travelWithoutFrame } from './frame/removeCompliance.js';
+export { beyondCompliance, withoutFrame } from './frame/removeCompliance.js';
 /** @internal */
-export { requireFrameCompliance, type FrameMotion } from './frame/frameTravel.js';
+export { complianceBetween, requireFrameCompliance, type FrameMotion } from './frame/frameTravel.js';
 /** @internal */
 export { requirePiece, requireMotion, requireRecord, type PieceLengths } from './requireTest.js';
 /** @internal */
-export { stressStrainKernel } from './stressStrain.js';
+export { stressOfAll, stressStrainKernel } from './stressStrain.js';
 /** @internal */
 export { sustainedCrossing } from './sustainedCrossing.js';
 /** @internal */
@@ -127,4 +137,6 @@ export { lineBeforeUnloading, requireUnloadingOptions, unloadingLoopsKernel } fr
 /** @internal */
 export { lowerYieldRules } from './yield/LowerYieldRule.js';
 /** @internal */
-export { yieldPointsKernel, yieldRule } from './yield/yieldPoints.js';
+export { yieldPointsKernel } from './yield/yieldPoints.js';
+/** @internal */
+export { yieldRule } from './yield/yieldRule.js';

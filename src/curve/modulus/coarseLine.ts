@@ -1,5 +1,5 @@
 import { PROOF_OFFSET } from '../../base/index.js';
-import { maximumIndex } from '../../numeric/index.js';
+import { firstReaching, maximumIndex } from '../../numeric/index.js';
 import { clearOf, sustainedCrossing } from '../sustainedCrossing.js';
 
 /** Equal steps of stress between zero and the highest stress; windows of the coarse line begin and end on them. */
@@ -30,8 +30,7 @@ function steepest(
   end: number,
   top: number,
 ): { slope: number; origin: number; last: number } | undefined {
-  let i = 0;
-  while (i < end && stress[i]! < (LOWEST * top) / LEVELS) i += 1;
+  let i = firstReaching(stress, (LOWEST * top) / LEVELS, 0, end);
   if (i === end) return undefined;
   // by edge (the first sample that reaches a level, and the end): how many samples lie before it, and their sums of x, y, x², xy
   const edges = LEVELS - LOWEST + 2;

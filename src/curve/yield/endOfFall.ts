@@ -1,16 +1,7 @@
 import type { StressStrainCurve } from '../../base/index.js';
+import type { Fall } from './Fall.js';
+import { LONGER_THAN_WAVE } from './yieldRule.js';
 
-/** What is known of the fall: its peak, the first sample that has fallen, one past the last, what noise explains [MPa], and what pauses spoilt. */
-interface Fall {
-  readonly peak: number;
-  readonly fallen: number;
-  readonly end: number;
-  readonly reach: number;
-  readonly spoilt: Uint8Array | undefined;
-}
-
-/** A level lasts over so much strain at least: a wave in a neck is sooner over. */
-const LEAST_STRAIN = 0.002;
 /** Over a level the stress falls by less than this share of the fall to it; the fall of a neck goes on, and grows. */
 const LEVEL_FALL = 0.25;
 /** A fall is slowing down where from the first third to the second it is so many times what it is from there to the last. */
@@ -51,7 +42,7 @@ export function endOfFall(
   const depth = stress[peak]! - goesOn;
   // from the middle of one half to that of the other it falls by half of what it falls over both
   const even = 2 * (begin - goesOn) <= LEVEL_FALL * depth && depth >= Math.max(least, reach / 2);
-  if (even && strain[last]! - strain[fallen]! >= LEAST_STRAIN) return 'level';
+  if (even && strain[last]! - strain[fallen]! >= LONGER_THAN_WAVE) return 'level';
   const [early, middle, late] = meansOfParts(curve, peak, last, 3, spoilt) as [number, number, number];
   // a part without samples tells nothing
   return early - middle <= SLOWS * (middle - late) ? 'fall' : 'untold';

@@ -1,8 +1,8 @@
 import type { StressStrainCurve } from '../../base/index.js';
 import { firstReaching, mean, steepestLine, type NoiseOfCurve } from '../../numeric/index.js';
+import type { Fall } from './Fall.js';
+import { STANDS_OUT } from './yieldRule.js';
 
-/** @internal A minimum stands out by this share of the stress: the same fall that makes an upper yield point. */
-export const STANDS_OUT = 0.005;
 /** @internal Means that lower the noise are taken over so much strain. */
 export const MEAN_STRAIN = 0.0002;
 /** Noise below this share of the stress needs no means. */
@@ -105,13 +105,7 @@ function levelAbout({ stress, noise }: Places, at: number, counts: (i: number) =
 }
 
 /** @internal Where Ae ends: the horizontal through the last minimum, out of noise through the level about it, meets the steepest line of the hardening after it, pauses apart. */
-export function hardeningOnset(
-  curve: StressStrainCurve,
-  last: number,
-  top: number,
-  task: { readonly peak: number; readonly fallen: number; readonly noise: NoiseOfCurve; readonly spoilt: Uint8Array | undefined },
-): HardeningOnset {
-  const { peak, fallen, spoilt, noise } = task;
+export function hardeningOnset(curve: StressStrainCurve, last: number, top: number, { peak, fallen, spoilt, noise }: Fall): HardeningOnset {
   const { places, at } = placesOf(curve, fallen, top, { noise, spoilt });
   const { strain, stress } = places;
   const counts = (i: number): boolean => places.spoilt?.[i] !== 1;
@@ -131,7 +125,5 @@ export function hardeningOnset(
       : lineOfHardening(strain, stress, rising, until, slow);
   const meets = line && line.slope > 0 ? line.meanX + (level - line.meanY) / line.slope : curve.strain[last]!;
   const hardeningStrain = Math.max(meets, curve.strain[last]!);
-  let hardeningStart = last;
-  while (hardeningStart < top && curve.strain[hardeningStart]! < hardeningStrain) hardeningStart += 1;
-  return { hardeningStrain, hardeningStart };
+  return { hardeningStrain, hardeningStart: firstReaching(curve.strain, hardeningStrain, last, top) };
 }

@@ -14,7 +14,7 @@ import { maximumIndex, noiseOfCurve, noiseReach, parabolaNear, resolution } from
 import { endOfPlateau } from '../maximumStress.js';
 import { requireCurve } from '../requireCurve.js';
 import { sustainedCrossing } from '../sustainedCrossing.js';
-import { yieldRule } from './yieldPoints.js';
+import { yieldRule } from './yieldRule.js';
 
 /** The line that a proof strength is drawn from. */
 export interface ProofLine {

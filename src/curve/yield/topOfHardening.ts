@@ -1,8 +1,7 @@
 import type { StressStrainCurve } from '../../base/index.js';
 import { maximumIndex } from '../../numeric/index.js';
-
-/** Hardening that stays below ReH rises over so much strain at least: a wave in a neck is sooner over. */
-const LEAST_STRAIN = 0.002;
+import type { Fall } from './Fall.js';
+import { LONGER_THAN_WAVE } from './yieldRule.js';
 
 /**
  * @internal Sample of the maximum of hardening after an upper yield point: the highest after the fall where it passes ReH; else the end of the
@@ -10,12 +9,7 @@ const LEAST_STRAIN = 0.002;
  */
 export function topOfHardening(
   { strain, stress }: StressStrainCurve,
-  {
-    peak,
-    fallen,
-    end,
-    spoilt,
-  }: { readonly peak: number; readonly fallen: number; readonly end: number; readonly spoilt: Uint8Array | undefined },
+  { peak, fallen, end, spoilt }: Fall,
   least: number,
 ): number | undefined {
   const highest = maximumIndex(stress, fallen, end);
@@ -35,5 +29,5 @@ export function topOfHardening(
   }
   if (rise < least) return undefined;
   if (passes) return highest;
-  return over < LEAST_STRAIN ? undefined : top;
+  return over < LONGER_THAN_WAVE ? undefined : top;
 }

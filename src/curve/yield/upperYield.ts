@@ -1,5 +1,6 @@
 import { failure, success, type Outcome, type StressStrainCurve } from '../../base/index.js';
 import { noiseOfCurve, noiseReach, type NoiseOfCurve } from '../../numeric/index.js';
+import type { Fall } from './Fall.js';
 import type { LowerYieldRule } from './LowerYieldRule.js';
 import type { YieldReason } from './YieldPoint.js';
 
@@ -75,7 +76,7 @@ export function upperYield(
   curve: StressStrainCurve,
   task: YieldTask,
   spoilt: Uint8Array | undefined,
-): Outcome<{ peak: number; fallen: number; noise: NoiseOfCurve; reach: number }, UpperReason> {
+): Outcome<Pick<Fall, 'peak' | 'fallen' | 'noise' | 'reach'>, UpperReason> {
   const { strain, stress } = curve;
   const { end, minimumFall, modulus, strainShift, zeroMoves = [] } = task;
   const zeroed = zeroMoves.length > 0;
@@ -83,7 +84,6 @@ export function upperYield(
   const farthest = PLASTIC_LIMIT + (task.slipped ?? 0);
   let peak = 0;
   let highest = stress[0]!;
-  let enough = minimumFall * highest;
   let fallen = -1;
   let within: UpperReason = 'no-fall';
   // asked for by the first fall that is large enough: most curves have none
@@ -99,7 +99,7 @@ export function upperYield(
     if (spoilt?.[i] === 1) {
       // a hand that holds lets nothing fall but noise
       if (value < highest * (1 - minimumFall) && highest >= least && within !== 'fall-in-pause') {
-        findReach();
+        if (!noise) findReach();
         if (highest - value >= reach) within = 'fall-in-pause';
       }
       continue;
@@ -107,15 +107,13 @@ export function upperYield(
     if (value > highest || (zeroed && zeroMoves.includes(i))) {
       peak = i;
       highest = value;
-      enough = Math.max(minimumFall * highest, reach);
       fallen = -1;
       if (modulus !== undefined && strain[i]! - strainShift - value / modulus > farthest) break;
       continue;
     }
     const fall = highest - value;
-    if (fallen < 0 && fall >= enough && highest >= least) {
-      findReach();
-      enough = Math.max(enough, reach);
+    if (fallen < 0 && fall >= minimumFall * highest && highest >= least) {
+      if (!noise) findReach();
       if (fall >= reach) fallen = i;
       else if (within === 'no-fall') within = 'fall-within-noise';
     }

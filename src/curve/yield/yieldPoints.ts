@@ -20,6 +20,7 @@ import { requireCurve } from '../requireCurve.js';
 import { spoiltByPauses, upperYield, type YieldTask } from './upperYield.js';
 import type { YieldPoint, YieldPoints, YieldReason } from './YieldPoint.js';
 import { yieldingRange } from './yieldingRange.js';
+import { yieldRule } from './yieldRule.js';
 
 /** Options of {@link yieldPoints}. */
 export interface YieldOptions {
@@ -36,9 +37,6 @@ export interface YieldOptions {
   /** ReL over the whole yielding range, or over the first 0.25 % strain after ReH; default `whole`. */
   readonly lowerYield?: LowerYieldRule | undefined;
 }
-
-/** @internal The standard's rule for ReH: a fall of so much, as a share, and no higher stress over so much strain. */
-export const yieldRule = { minimumFall: 0.005, minimumStrain: 0.0005 };
 
 /** @internal {@link yieldPoints} on a checked curve. */
 export function yieldPointsKernel(curve: StressStrainCurve, task: YieldTask): Outcome<YieldPoints, YieldReason> {

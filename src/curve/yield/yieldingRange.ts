@@ -1,9 +1,11 @@
 import type { StressStrainCurve } from '../../base/index.js';
-import { maximumIndex, medianOf, type NoiseOfCurve } from '../../numeric/index.js';
-import { MEAN_STRAIN, STANDS_OUT, hardeningOnset, isNoisy, type HardeningOnset } from './hardeningOnset.js';
+import { maximumIndex, medianOf } from '../../numeric/index.js';
+import { MEAN_STRAIN, hardeningOnset, isNoisy, type HardeningOnset } from './hardeningOnset.js';
 import { endOfFall } from './endOfFall.js';
+import type { Fall } from './Fall.js';
 import type { LowerYieldRule } from './LowerYieldRule.js';
 import { topOfHardening } from './topOfHardening.js';
+import { STANDS_OUT } from './yieldRule.js';
 
 /** The short rule for ReL looks this far after ReH, the first transient left out (ISO 6892-1, from memory). */
 const SHORT_RANGE = 0.0025;
@@ -22,17 +24,7 @@ const LEVEL_DEVIATIONS = 2 * DIP_DEVIATIONS;
 const LEVEL_PLACES = 500;
 
 /** @internal What {@link yieldingRange} starts from. */
-export interface YieldingTask {
-  /** Sample of ReH. */
-  readonly peak: number;
-  /** First sample after it that has fallen far enough. */
-  readonly fallen: number;
-  /** One past the last sample to look at. */
-  readonly end: number;
-  readonly noise: NoiseOfCurve;
-  /** What noise and the steps of the reading explain of a fall or a rise [MPa]. */
-  readonly reach: number;
-  readonly spoilt: Uint8Array | undefined;
+export interface YieldingTask extends Fall {
   readonly lowerYield: LowerYieldRule;
 }
 

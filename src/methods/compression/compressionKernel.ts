@@ -2,7 +2,7 @@ import type { StressStrainCurve } from '../../base/index.js';
 import { eulerLoad } from '../../curve/index.js';
 import { uniformDiameter } from '../../piece/index.js';
 import { compressiveTrueCurve, siebelCorrection } from '../../hardening/index.js';
-import { cellMeans, lineFit, maximumIndex } from '../../numeric/index.js';
+import { cellMeans, firstReaching, lineFit, maximumIndex } from '../../numeric/index.js';
 import type { CompressionLengths } from './compressionOptions.js';
 import type { LineNumbers } from '../loading/lineKernel.js';
 
@@ -42,17 +42,10 @@ export function bucklingOf(
   return { slenderness: (endFactor * gaugeLength) / Math.sqrt(secondMoment / area), elasticLoad, largestShare, halfAt, reachedAt };
 }
 
-/** First sample at or beyond a value on the way to the highest force. */
-function firstFrom(column: Float64Array, least: number, end: number): number {
-  let i = 0;
-  while (i < end && column[i]! < least) i += 1;
-  return i;
-}
-
 /** @internal True curve from the origin to the last sample of the highest force; it ends before a strain of 1. */
 export function trueCurveOf(curve: StressStrainCurve, last: number): StressStrainCurve | undefined {
-  const first = firstFrom(curve.strain, 0, last);
-  const end = firstFrom(curve.strain, 1, last + 1);
+  const first = firstReaching(curve.strain, 0, 0, last);
+  const end = firstReaching(curve.strain, 1, 0, last + 1);
   return end - first < 2 ? undefined : compressiveTrueCurve(curve, { from: first, to: end - 1 });
 }
 

@@ -1,5 +1,6 @@
 import { InputError, requireColumn, requireList, requireObject, requirePositive } from '../../base/index.js';
 import type { CompliancePull, FittedCompliance } from '../../curve/index.js';
+import { firstReaching } from '../../numeric/index.js';
 import type { Figure } from './Figure.js';
 import { extentOf } from './extentOf.js';
 import { figure } from './figureStyle.js';
@@ -86,8 +87,7 @@ export function complianceFigure(fitted: FittedCompliance, options: ComplianceFi
     );
   const n = force.length;
   const fit = (F: number): number => {
-    let k = 1;
-    while (k < n - 1 && force[k]! < F) k += 1;
+    const k = firstReaching(force, F, 1, n - 1);
     const share = (F - force[k - 1]!) / (force[k]! - force[k - 1]! || 1);
     return travel[k - 1]! + share * (travel[k]! - travel[k - 1]!);
   };

@@ -1,4 +1,5 @@
 import { hasTrueCurve, hollomon, trueCurve } from '../../hardening/index.js';
+import { firstReaching } from '../../numeric/index.js';
 import type { Figure } from './Figure.js';
 import { figure } from './figureStyle.js';
 import { plane, type NamedPoint } from './plane.js';
@@ -13,9 +14,8 @@ export function trueCurveFigure(result: TensionOrCurve, show: Presentation): Fig
   const { curve, hardening, necking, elasticSlope } = result;
   const { say, number, value, colours } = show;
   const to = Math.min(result.maximumIndex, curve.strain.length - 1);
-  let from = 0;
   // slack before the origin has no true strain to speak of
-  while (from < to && curve.strain[from]! < 0) from += 1;
+  const from = firstReaching(curve.strain, 0, 0, to);
   if (to - from < 3 || !hasTrueCurve(curve.strain, from, to)) return undefined;
   const { strain, stress } = trueCurve(curve, { from, to });
   const most = Math.max(largest(strain), necking?.value ?? 0);

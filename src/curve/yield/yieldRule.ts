@@ -1,0 +1,8 @@
+/** @internal So much the stress falls, as a share of it, after an upper yield point; a later minimum or rise stands out by as much. */
+export const STANDS_OUT = 0.005;
+
+/** @internal The standard's rule for ReH: a fall of so much, as a share, and no higher stress over so much strain. */
+export const yieldRule = { minimumFall: STANDS_OUT, minimumStrain: 0.0005 };
+
+/** @internal A level of yielding, or hardening that stays below ReH, lasts over so much strain [mm/mm] at least: a wave in a neck is sooner over. */
+export const LONGER_THAN_WAVE = 0.002;
