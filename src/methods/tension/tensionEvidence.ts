@@ -13,6 +13,7 @@ import type { PreparedTest } from './preparedTest.js';
 import { ratesOf } from './rateFindings.js';
 import { withOthers } from './slopeAboveOthers.js';
 import { slopeOverSlip } from './slopeOverSlip.js';
+import { tensionStages } from './tensionLoading.js';
 import { withYieldDips, yieldDips } from './yieldDips.js';
 import { withYieldLeaps, yieldLeaps } from './yieldLeaps.js';
 
@@ -58,8 +59,13 @@ export function measuredQuantities(test: PreparedTest, evaluated: EvaluatedRecor
   return { dips, doubtful, plain, quantities };
 }
 
-/** @internal Time of the samples, the rates over the test, and what the samples may have missed of its peak of yielding, where time was recorded. */
+/** @internal Time of the samples, the rates over the test and of its stages, and what the samples may have missed of its peak of yielding, where time was recorded. */
 export function pace({ counted: { record, survey } }: PreparedTest, { numbers, curve, part }: EvaluatedRecord) {
   const time = runningTime(record, survey);
-  return { time, rates: time && ratesOf(curve, time, Math.min(numbers.end, curve.strain.length)), missed: missedPeak(record, part) };
+  return {
+    time,
+    rates: time && ratesOf(curve, time, Math.min(numbers.end, curve.strain.length)),
+    stages: time && tensionStages(record, part),
+    missed: missedPeak(record, part),
+  };
 }
