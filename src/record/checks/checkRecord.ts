@@ -3,6 +3,7 @@ import {
   requireNonNegative,
   requireOptions,
   soundLength,
+  toldOnce,
   type Finding,
   type TensionColumns,
   type TensionRecord,
@@ -130,12 +131,12 @@ export function checkRecordKernel(record: TensionRecord, thresholds: RecordThres
   const several = known?.excursions ? [] : severalTests(force, time);
   if (several.length > 0) return [...ofClock, ...several];
   const excursions = known?.excursions ?? excursionsOf(record, outline, known?.pauses);
-  return [
+  return toldOnce([
     ...ofClock,
     ...channelFindings(outline, limits.saturated),
     ...zeroFindings(outline, excursions, limits, known?.carriesOn),
     ...motionFindings(record, outline, motion, excursions.drops, limits.repeated, known),
-  ];
+  ]);
 }
 
 /**
