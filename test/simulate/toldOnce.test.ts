@@ -34,7 +34,7 @@ describe('each doubt is told once', () => {
     ).toEqual([]);
   });
 
-  test('the offset of Rp0.2: what the line itself says of it stands in one finding, as heavy and as large', () => {
+  test('the offset of Rp0.2: what the line itself says of it stands in one finding, as large, and as heavy as the stress moves', () => {
     let told = 0;
     const wrong = failing(all, ({ result: { findings, modulusWindow, proofStrengths } }) => {
       const { trust, linearPart } = modulusWindow ?? {};
@@ -52,7 +52,11 @@ describe('each doubt is told once', () => {
       if (own.length !== 1) return own.map(({ code }) => code);
       if (linearPart?.verdict === 'none') return own[0]!.severity !== 'fault';
       const alike = Math.abs(Number(own[0]!.values['share']) - 100 * trust.offsetDoubt) < 1e-9;
-      return alike && own[0]!.severity === (trust.offsetDoubt > 0.2 ? 'fault' : 'caution') ? false : own[0]!.message;
+      const { low, high } = own[0]!.values;
+      const stresses = [low, high, proofStrengths[0]!.value].map(Number);
+      // windows that agree on the stress to 1 % leave it known, wherever they put the offset
+      const known = own[0]!.code === 'windows-disagree' && Math.max(...stresses) <= 1.01 * Math.min(...stresses);
+      return alike && own[0]!.severity === (trust.offsetDoubt > 0.2 && !known ? 'fault' : 'caution') ? false : own[0]!.message;
     });
     expect(wrong).toEqual([]);
     // noise, coarse steps and two clocks leave it in doubt with most seeds
@@ -119,9 +123,9 @@ describe('a sound test', () => {
   const count = (severity: Finding['severity']) =>
     sound.map(({ result }) => result.findings.filter((one) => one.severity === severity).length).sort((a, b) => a - b);
 
-  test('has two cautions at most, and half of them have none', () => {
+  test('has three cautions at most, of line, maximum and law, and half of them have none', () => {
     const cautions = count('caution');
-    expect(cautions.at(-1)).toBeLessThanOrEqual(2);
+    expect(cautions.at(-1)).toBeLessThanOrEqual(3);
     expect(cautions[49]).toBe(0);
   });
 

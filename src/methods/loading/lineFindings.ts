@@ -1,4 +1,4 @@
-import { finding, type Finding, type StressStrainCurve } from '../../base/index.js';
+import { finding, PROOF_OFFSET, type Finding, type StressStrainCurve } from '../../base/index.js';
 import { isGiven, POINTS, SHARE, trustLimits, type ElasticLine, type LinearPart } from '../../curve/index.js';
 import { metalModuli } from '../../materials/index.js';
 import { reachedSince } from '../../numeric/index.js';
@@ -53,6 +53,8 @@ interface LineEvidence {
   readonly thresholds: LineThresholds;
   /** Symbols of what rests on the line. */
   readonly resting: readonly string[];
+  /** Strength at the 0.2 % offset, where it was asked for [MPa]. */
+  readonly proof: number | undefined;
   /** First and last sample of its window. */
   readonly range: readonly [number, number];
 }
@@ -117,8 +119,11 @@ function unknownPart({ line, curve, explained, thresholds, range }: LineEvidence
   return [finding('linear-part-unknown', { points, strains }, { field: modulus, range })];
 }
 
-/** Other windows that disagree, with what they make of the stress at the 0.2 % offset, weighed as the trust in it is. */
-function otherWindows({ line: { slope }, explained: { envelope, trust } }: LineEvidence): Finding[] {
+/** Stresses at the 0.2 % offset that lie farther apart are not known (common practice); on a level of yielding they agree however far the offset moves. */
+const APART = 0.01;
+
+/** Other windows that disagree, with what they make of the stress at the 0.2 % offset: a fault where the offset cannot be trusted, and the stress moves with it. */
+function otherWindows({ line: { slope }, explained: { envelope, trust }, proof }: LineEvidence): Finding[] {
   if (envelope?.verdict !== 'fragile') return [];
   const { windows, proofStrength } = envelope;
   const [lowest, highest] = envelope.slope;
@@ -126,7 +131,10 @@ function otherWindows({ line: { slope }, explained: { envelope, trust } }: LineE
   if (!proofStrength || !trust) return [finding('window-slopes-disagree', { slope, lowest, highest, windows }, { field })];
   const [low, high] = proofStrength;
   const values = { slope, lowest, highest, low, high, windows, share: 100 * trust.offsetDoubt };
-  return [finding('windows-disagree', values, { field, severity: trust.offsetDoubt > trustLimits.unusable ? 'fault' : 'caution' })];
+  const moved = Math.max(high, proof ?? high) > (1 + APART) * Math.min(low, proof ?? low);
+  return [
+    finding('windows-disagree', values, { field, severity: moved && trust.offsetDoubt > trustLimits.unusable ? 'fault' : 'caution' }),
+  ];
 }
 
 function residualsOff({ line, curve, explained: { residuals }, thresholds, range }: LineEvidence): Finding[] {
@@ -171,6 +179,7 @@ export function lineFindings(
     explained: result.modulusWindow ?? {},
     thresholds,
     resting: [...result.proofStrengths.map((one) => one.symbol), ...resting],
+    proof: result.proofStrengths.find(({ extension }) => Math.abs(extension - PROOF_OFFSET) < 1e-9)?.value,
     range: [line.first, line.last],
   };
   const found = doubts.flatMap((one) => one(evidence));
