@@ -9,28 +9,18 @@ export const evaluationEntries = {
   },
   'no-linear-part': {
     severity: 'fault', about: 'method',
-    message: 'No linear part is found in the curve ({why}): E is withheld.',
-    remedy: 'Take E from an unloading line or from another method; where it is noise that drives windows apart, use a calmer record.',
+    message: 'No linear part is found in the curve ({why}). E is withheld, and what rests on the line is in doubt: {symbols}.',
+    remedy: 'Take E from an unloading line or from another method. Where the curve is bent, its line is too flat and a strength by an offset too high: report one at a total extension, and read extensions as estimates. Where it is noise that drives windows apart, use a calmer record.',
   },
   'window-not-linear': {
     severity: 'fault', about: 'method',
-    message: 'The given window is no linear part ({why}), whatever the rest of the curve: E is withheld.',
+    message: 'The given window is no linear part ({why}), whatever the rest of the curve. E is withheld, and what rests on its line is in doubt: {symbols}.',
     remedy: 'Give another window, or leave its choice to the search.',
   },
   'linear-part-unknown': {
     severity: 'fault', about: 'method',
     message: 'Whether the elastic line rests on a linear part is not known: its {points} samples, at {strains} different strains, tell no bend, and there is no other window to compare. E is withheld.',
     remedy: 'Log more samples and finer strains in the elastic part.',
-  },
-  'proof-strength-without-line': {
-    severity: 'caution', about: 'method',
-    message: '{symbols}: the offset line has no linear part to rest on. Where the curve is bent, its slope is too low, and the strength too high.',
-    remedy: 'Report a strength at a total extension, or take the slope from an unloading line.',
-  },
-  'extensions-without-line': {
-    severity: 'caution', about: 'method',
-    message: '{symbols}: what is counted from the elastic line, origin and elastic part, has no linear part to rest on, and is off by more than the uncertainty says.',
-    remedy: 'Read them as estimates. Of a piece that hardly flows, measure the extension after fracture on the piece itself.',
   },
   'slope-over-slip': {
     severity: 'fault', about: 'method',
@@ -64,7 +54,7 @@ export const evaluationEntries = {
   },
   'windows-disagree': {
     severity: 'caution', about: 'method',
-    message: 'The elastic line, {slope} MPa, is fragile: other windows ({windows}) give slopes from {lowest} to {highest} MPa and stresses at the 0.2 % offset from {low} to {high} MPa.',
+    message: 'The elastic line, {slope} MPa, is fragile: other windows ({windows}) give slopes from {lowest} to {highest} MPa and stresses at the 0.2 % offset from {low} to {high} MPa; the doubt of the slope moves this offset by {share} %.',
     remedy: 'Look at the elastic detail; report the range, or state the window. Where the curve is bent, all these slopes are too low: the ranges do not bound the truth.',
   },
   'window-slopes-disagree': {
@@ -153,7 +143,7 @@ export const evaluationEntries = {
     remedy: 'Leave it out of the report.',
   },
   'maximum-wide': {
-    severity: 'caution', about: 'method',
+    severity: 'note', about: 'method',
     message: 'The force stays within {share} % of its maximum over {width} strain; noise, steps and the uncertainties given leave Agt a standard uncertainty of {uncertainty}.',
     remedy: 'Give Agt with its standard uncertainty; a drift of the force or another pace there moves it within that width.',
   },
@@ -170,7 +160,7 @@ export const evaluationEntries = {
   // limits from memory
   'stress-rate-outside': {
     severity: 'caution', about: 'method',
-    message: 'The stress rate in the elastic window, {rate} MPa/s, is outside {lowest} to {highest} MPa/s (ISO 6892-1 method B).',
+    message: 'By its local rates {share} % of the elastic window was loaded at {lowest} to {highest} MPa/s (ISO 6892-1 method B), where 90 % are wanted; the median stress rate is {rate} MPa/s.',
     remedy: 'Load at a rate within the range; see the figure of rate over time.',
   },
   // limits from memory

@@ -29,8 +29,8 @@ export const frameEntries = {
   },
   'modulus-includes-frame-compliance': {
     severity: 'fault', about: 'frame',
-    message: 'E is withheld: the slope {slope} MPa is that of frame and piece together. What counts total strain (in tension: Agt, At) holds the give of the frame too, what counts plastic strain does not.',
-    remedy: 'Give the frame compliance, or use an extensometer. A strength by an offset from the curve\'s own slope is still right.',
+    message: 'Strains are determined from crosshead displacement, not on the piece as the standards ask: the slope {slope} MPa is that of frame and piece together, and E is withheld. What counts total strain (in tension: Agt, At) holds the give of the frame too, what counts plastic strain does not.',
+    remedy: 'Give the frame compliance, or use an extensometer; state the crosshead beside every strain-based value. A strength by an offset from the curve\'s own slope is still right.',
   },
   'compliance-too-large': {
     severity: 'fault', about: 'frame',

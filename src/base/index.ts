@@ -32,6 +32,8 @@ export { failure, success } from './Outcome.js';
 /** @internal */
 export { finding, type FindingDetails } from './Finding.js';
 /** @internal */
+export { toldOnce } from './toldOnce.js';
+/** @internal */
 export { quoted, shownList } from './InputError.js';
 /** @internal */
 export { atExtension, PROOF_OFFSET, requireExtension, requireExtensions } from './proofOffset.js';

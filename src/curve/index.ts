@@ -92,6 +92,10 @@ export { explainLine } from './modulus/explainLine.js';
 /** @internal */
 export { isGiven, linearLimits } from './modulus/linearPart.js';
 /** @internal */
+export { countCrossings } from './countCrossings.js';
+/** @internal */
+export { slopeInDoubt, trustLimits } from './modulus/lineTrust.js';
+/** @internal */
 export { aboveOthers } from './modulus/aboveOthers.js';
 /** @internal */
 export { slopeDoubt } from './modulus/slopeDoubt.js';

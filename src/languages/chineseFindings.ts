@@ -288,8 +288,8 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: '测定 E 应使用引伸计。',
   },
   'modulus-includes-frame-compliance': {
-    message: '不给出 E：斜率 {slope} MPa 是试验机与试样合在一起的斜率。按总应变计的量（拉伸时为 Agt、At）也含试验机的变形，按塑性应变计的量不含。',
-    remedy: '给出试验机柔度，或使用引伸计。按曲线自身斜率偏移求得的应力仍然正确。',
+    message: '应变由横梁位移测定，而不是按标准要求在试样上测定：斜率 {slope} MPa 是试验机与试样合在一起的斜率，不给出 E。按总应变计的量（拉伸时为 Agt、At）也含试验机的变形，按塑性应变计的量不含。',
+    remedy: '给出试验机柔度，或使用引伸计；在每个基于应变的值旁注明由横梁位移测定。按曲线自身斜率偏移求得的应力仍然正确。',
   },
   'compliance-too-large': {
     message: '给出的试验机柔度 {compliance} mm/N 为行程所示位移的 {share} %：没有给试样留下任何变形。该柔度未被扣除；依据行程的数值属于试验机与试样合在一起。',
@@ -309,24 +309,16 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: '采样点太少时，在弹性段提高采样频率；否则取较小的比例，或自行选定窗口。',
   },
   'no-linear-part': {
-    message: '曲线中找不到直线段（{why}）：不给出 E。',
-    remedy: '由卸载线或其他方法求 E；若是噪声使各窗口不一致，应采集更平稳的记录。',
+    message: '曲线中找不到直线段（{why}）。不给出 E，依赖该直线的量也不可靠：{symbols}。',
+    remedy: '由卸载线或其他方法求 E。曲线弯曲时其直线偏平，规定塑性延伸强度偏大：应报告规定总延伸强度，并把各延伸率视为估计值。若是噪声使各窗口不一致，应采集更平稳的记录。',
   },
   'window-not-linear': {
-    message: '指定的窗口不是直线段（{why}），与曲线其余部分无关：不给出 E。',
+    message: '指定的窗口不是直线段（{why}），与曲线其余部分无关。不给出 E，依赖该窗口直线的量也不可靠：{symbols}。',
     remedy: '另行指定窗口，或由程序搜索窗口。',
   },
   'linear-part-unknown': {
     message: '弹性直线是否位于直线段上无从得知：其 {points} 个采样点只有 {strains} 个不同的应变，显示不出弯曲，也没有其他窗口可供比较。不给出 E。',
     remedy: '在弹性段采集更多采样点和更细的应变。',
-  },
-  'proof-strength-without-line': {
-    message: '{symbols}：偏移直线没有直线段可依。曲线弯曲处其斜率偏小，强度偏大。',
-    remedy: '报告规定总延伸强度，或由卸载线取斜率。',
-  },
-  'extensions-without-line': {
-    message: '{symbols}：由弹性直线算起的部分（原点与弹性部分）没有直线段可依，其偏差大于所给的不确定度。',
-    remedy: '仅作估计。对几乎不流动的试样，应在试样上直接测量断后伸长。',
   },
   'slope-over-slip': {
     message: '引伸计在弹性窗口内打滑（第 {sample} 个采样点）：若在该处接续，直线斜率为 {joined} MPa，即打滑使斜率改变 {change} %；不给出 E。',
@@ -353,7 +345,7 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: '采用更细的应变读数；由此直线偏移求得的应力带有同样的疑问。',
   },
   'windows-disagree': {
-    message: '弹性直线（{slope} MPa）不稳健：另外 {windows} 个窗口给出的斜率为 {lowest}～{highest} MPa，0.2 % 偏移处的应力为 {low}～{high} MPa。',
+    message: '弹性直线（{slope} MPa）不稳健：另外 {windows} 个窗口给出的斜率为 {lowest}～{highest} MPa，0.2 % 偏移处的应力为 {low}～{high} MPa；斜率的不确定度使该偏移移动 {share} %。',
     remedy: '查看弹性段局部图；报告该范围，或注明所用窗口。曲线弯曲时，这些斜率都偏小：该范围不包含真值。',
   },
   'window-slopes-disagree': {
@@ -437,7 +429,7 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: '给出该值时注明所用的定义。',
   },
   'stress-rate-outside': {
-    message: '弹性窗口内的应力速率 {rate} MPa/s 超出 {lowest}～{highest} MPa/s（ISO 6892-1 方法 B）。',
+    message: '按局部速率，弹性窗口中有 {share} % 是以 {lowest}～{highest} MPa/s 加载的（ISO 6892-1 方法 B），而要求为 90 %；应力速率的中位数为 {rate} MPa/s。',
     remedy: '以该范围内的速率加载；参见速率随时间变化图。',
   },
   'strain-rate-high': {

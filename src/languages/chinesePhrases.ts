@@ -142,6 +142,7 @@ export const chinesePhrases: Readonly<Record<SpokenPhrase, string>> = {
   'Leverage of the slope on Rp0.2: λ = {leverage}; the doubt of the slope moves the offset by {doubt} of itself: {verdict}.': '斜率对 Rp0.2 的杠杆作用：λ = {leverage}；斜率的不确定程度使规定延伸移动其自身的 {doubt}：{verdict}。',
   'Loading, {stage} part: {stress} and {strain} 1/s in the median; within {controls}.': '加载，{stage}阶段：中位数为 {stress} 和 {strain} 1/s；符合 {controls}。',
   'Loading, {stage} part: {stress} and {strain} 1/s in the median; within no control of the standards.': '加载，{stage}阶段：中位数为 {stress} 和 {strain} 1/s；不符合标准中的任何一种速率控制方法。',
+  'By other definitions the limit of proportionality lies from {low} to {high}.': '按其他定义，比例极限为 {low}～{high}。',
   '{symbol}: first lasting crossing with a line of the same slope, offset by {offset}; at a strain of {strain}.': '{symbol}：与偏移 {offset} 的同斜率直线的第一个持续交点；应变为 {strain}。',
   'Yield point: the highest stress before a fall of at least 0.5 % with no higher stress over the next 0.05 % strain, at sample {sample}.': '屈服点：应力下降至少 0.5 %、且在随后 0.05 % 应变内没有更高应力之前的最高应力，位于第 {sample} 个采样点。',
   'ReL: the lowest stress of the whole yielding range, without the first transient.': 'ReL：整个屈服阶段的最低应力，不计初始瞬时效应。',

@@ -71,6 +71,7 @@ export const chineseValueWords: Readonly<Record<FindingValueWord, string>> = {
   points: '最少采样点数',
   span: '最小跨度',
   'up to yield': '屈服之前',
+  'during yielding': '屈服过程中',
   'after yield': '屈服之后',
   'the proportional limit': '比例极限',
   'The flow curve': '流变曲线',

@@ -71,6 +71,7 @@ export const findingValueWords = [
   'points',
   'span',
   'up to yield',
+  'during yielding',
   'after yield',
   'the proportional limit',
   'The flow curve',

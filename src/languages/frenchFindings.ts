@@ -288,8 +288,8 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Utiliser un extensomètre pour E.',
   },
   'modulus-includes-frame-compliance': {
-    message: 'E n’est pas donné : la pente, {slope} MPa, est celle du bâti et de l’éprouvette ensemble. Ce qui compte une déformation totale (en traction : Agt, At) contient aussi la complaisance du bâti ; ce qui compte une déformation plastique, non.',
-    remedy: 'Donner la complaisance du bâti ou utiliser un extensomètre. Une contrainte au décalage de la pente propre de la courbe reste juste.',
+    message: 'Les déformations sont tirées du déplacement de la traverse, et non mesurées sur l’éprouvette comme le demandent les normes : la pente, {slope} MPa, est celle du bâti et de l’éprouvette ensemble, et E n’est pas donné. Ce qui compte une déformation totale (en traction : Agt, At) contient aussi la complaisance du bâti ; ce qui compte une déformation plastique, non.',
+    remedy: 'Donner la complaisance du bâti ou utiliser un extensomètre ; citer la traverse à côté de chaque valeur fondée sur la déformation. Une contrainte au décalage de la pente propre de la courbe reste juste.',
   },
   'compliance-too-large': {
     message: 'La complaisance du bâti indiquée, {compliance} mm/N, fait {share} % du mouvement que montre la course : il ne reste rien pour l’éprouvette. Elle n’a pas été retirée ; ce qui repose sur la course est celui du bâti et de l’éprouvette ensemble.',
@@ -309,24 +309,16 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Si les points sont trop peu nombreux, enregistrer plus vite dans la partie élastique ; sinon demander des parts plus faibles, ou choisir soi-même la fenêtre.',
   },
   'no-linear-part': {
-    message: 'Aucune partie rectiligne n’apparaît dans la courbe ({why}) : E n’est pas donné.',
-    remedy: 'Tirer E d’une droite de décharge ou d’une autre méthode ; si c’est le bruit qui écarte les fenêtres, enregistrer plus calmement.',
+    message: 'Aucune partie rectiligne n’apparaît dans la courbe ({why}). E n’est pas donné, et ce qui repose sur la droite est douteux : {symbols}.',
+    remedy: 'Tirer E d’une droite de décharge ou d’une autre méthode. Là où la courbe est incurvée, sa droite est trop plate et une limite conventionnelle trop élevée : donner une contrainte à une extension totale, et lire les extensions comme des estimations. Si c’est le bruit qui écarte les fenêtres, enregistrer plus calmement.',
   },
   'window-not-linear': {
-    message: 'La fenêtre indiquée n’est pas une partie rectiligne ({why}), quel que soit le reste de la courbe : E n’est pas donné.',
+    message: 'La fenêtre indiquée n’est pas une partie rectiligne ({why}), quel que soit le reste de la courbe. E n’est pas donné, et ce qui repose sur sa droite est douteux : {symbols}.',
     remedy: 'Indiquer une autre fenêtre, ou en laisser le choix à la recherche.',
   },
   'linear-part-unknown': {
     message: 'On ne sait pas si la droite élastique repose sur une partie rectiligne : ses {points} points, à {strains} déformations différentes, ne montrent aucune courbure, et aucune autre fenêtre ne permet de comparer. E n’est pas donné.',
     remedy: 'Enregistrer dans la partie élastique plus de points et des déformations plus fines.',
-  },
-  'proof-strength-without-line': {
-    message: '{symbols} : la droite décalée ne s’appuie sur aucune partie rectiligne. Là où la courbe est incurvée, sa pente est trop faible et la valeur trop élevée.',
-    remedy: 'Donner une contrainte à une extension totale, ou tirer la pente d’une droite de décharge.',
-  },
-  'extensions-without-line': {
-    message: '{symbols} : ce qui se compte à partir de la droite élastique, origine et part élastique, ne s’appuie sur aucune partie rectiligne et s’écarte de plus que ne le dit l’incertitude.',
-    remedy: 'Les lire comme des estimations. Pour une éprouvette qui s’écoule à peine, mesurer l’allongement après rupture sur l’éprouvette elle-même.',
   },
   'slope-over-slip': {
     message: 'L’extensomètre a glissé dans la fenêtre élastique (au point {sample}) : raccordée là, la droite aurait {joined} MPa ; le glissement change donc sa pente de {change} % ; E n’est pas donné.',
@@ -353,7 +345,7 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Lire la déformation par pas plus fins ; les contraintes au décalage de cette droite portent le même doute.',
   },
   'windows-disagree': {
-    message: 'La droite élastique, {slope} MPa, est fragile : d’autres fenêtres ({windows}) donnent des pentes de {lowest} à {highest} MPa et des contraintes au décalage de 0,2 % de {low} à {high} MPa.',
+    message: 'La droite élastique, {slope} MPa, est fragile : d’autres fenêtres ({windows}) donnent des pentes de {lowest} à {highest} MPa et des contraintes au décalage de 0,2 % de {low} à {high} MPa ; l’incertitude de la pente déplace ce décalage de {share} %.',
     remedy: 'Regarder le détail élastique ; donner l’intervalle, ou indiquer la fenêtre. Là où la courbe est incurvée, toutes ces pentes sont trop faibles : les intervalles n’encadrent pas la vraie valeur.',
   },
   'window-slopes-disagree': {
@@ -437,7 +429,7 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Nommer la définition avec la valeur.',
   },
   'stress-rate-outside': {
-    message: 'La vitesse de mise en contrainte dans la fenêtre élastique, {rate} MPa/s, est hors de l’intervalle de {lowest} à {highest} MPa/s (ISO 6892-1, méthode B).',
+    message: 'D’après les vitesses locales, la fenêtre élastique a été chargée pour {share} % entre {lowest} et {highest} MPa/s (ISO 6892-1, méthode B), alors que 90 % sont demandés ; la vitesse de mise en contrainte médiane est de {rate} MPa/s.',
     remedy: 'Charger à une vitesse comprise dans l’intervalle ; voir la figure de la vitesse en fonction du temps.',
   },
   'strain-rate-high': {

@@ -71,6 +71,7 @@ export const frenchValueWords: Readonly<Record<FindingValueWord, string>> = {
   points: 'nombre de points',
   span: 'largeur',
   'up to yield': 'jusqu’à l’écoulement',
+  'during yielding': 'pendant l’écoulement',
   'after yield': 'après l’écoulement',
   'the proportional limit': 'limite de proportionnalité',
   'The flow curve': 'courbe d’écoulement',

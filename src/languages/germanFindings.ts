@@ -288,8 +288,8 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Für E einen Längenänderungsaufnehmer verwenden.',
   },
   'modulus-includes-frame-compliance': {
-    message: 'E wird nicht angegeben: Die Steigung {slope} MPa ist die von Prüfrahmen und Probe zusammen. Was gesamte Dehnung zählt (im Zugversuch Agt, At), enthält die Nachgiebigkeit des Prüfrahmens mit; was plastische zählt, nicht.',
-    remedy: 'Die Nachgiebigkeit des Prüfrahmens angeben oder einen Längenänderungsaufnehmer verwenden. Eine Spannung am Versatz von der eigenen Steigung der Kurve bleibt richtig.',
+    message: 'Die Dehnungen sind aus dem Traversenweg bestimmt und nicht, wie die Normen es verlangen, an der Probe: Die Steigung {slope} MPa ist die von Prüfrahmen und Probe zusammen, und E wird nicht angegeben. Was gesamte Dehnung zählt (im Zugversuch Agt, At), enthält die Nachgiebigkeit des Prüfrahmens mit; was plastische zählt, nicht.',
+    remedy: 'Die Nachgiebigkeit des Prüfrahmens angeben oder einen Längenänderungsaufnehmer verwenden; den Traversenweg bei jedem dehnungsbezogenen Wert nennen. Eine Spannung am Versatz von der eigenen Steigung der Kurve bleibt richtig.',
   },
   'compliance-too-large': {
     message: 'Die angegebene Nachgiebigkeit des Prüfrahmens, {compliance} mm/N, ist {share} % der Bewegung, die der Traversenweg zeigt: Für die Probe bleibt nichts übrig. Sie wurde nicht abgezogen; was auf dem Traversenweg beruht, gilt für Prüfrahmen und Probe zusammen.',
@@ -309,24 +309,16 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Bei zu wenigen Messpunkten im elastischen Bereich schneller aufzeichnen; sonst kleinere Anteile verlangen oder das Auswertefenster selbst wählen.',
   },
   'no-linear-part': {
-    message: 'Die Kurve hat keinen erkennbaren geradlinigen Teil ({why}): E wird nicht angegeben.',
-    remedy: 'E aus einer Entlastungsgeraden oder nach einem anderen Verfahren bestimmen; wo das Rauschen die Auswertefenster auseinandertreibt, ruhiger aufzeichnen.',
+    message: 'Die Kurve hat keinen erkennbaren geradlinigen Teil ({why}). E wird nicht angegeben, und was auf der Geraden beruht, ist unsicher: {symbols}.',
+    remedy: 'E aus einer Entlastungsgeraden oder nach einem anderen Verfahren bestimmen. Wo die Kurve gekrümmt ist, ist ihre Gerade zu flach und eine Dehngrenze zu groß: eine Spannung bei einer gesamten Dehnung angeben und Dehnungen als Schätzwerte lesen. Wo das Rauschen die Auswertefenster auseinandertreibt, ruhiger aufzeichnen.',
   },
   'window-not-linear': {
-    message: 'Das angegebene Auswertefenster ist kein geradliniger Teil ({why}), wie auch immer die übrige Kurve verläuft: E wird nicht angegeben.',
+    message: 'Das angegebene Auswertefenster ist kein geradliniger Teil ({why}), wie auch immer die übrige Kurve verläuft. E wird nicht angegeben, und was auf seiner Geraden beruht, ist unsicher: {symbols}.',
     remedy: 'Ein anderes Auswertefenster angeben oder die Wahl der Suche überlassen.',
   },
   'linear-part-unknown': {
     message: 'Ob die elastische Gerade auf einem geradlinigen Teil beruht, ist nicht bekannt: Ihre {points} Messpunkte mit {strains} verschiedenen Dehnungen zeigen keine Krümmung, und es gibt kein anderes Auswertefenster zum Vergleich. E wird nicht angegeben.',
     remedy: 'Im elastischen Bereich mehr Messpunkte und feinere Dehnungen aufzeichnen.',
-  },
-  'proof-strength-without-line': {
-    message: '{symbols}: Die Parallele stützt sich auf keinen geradlinigen Teil. Wo die Kurve gekrümmt ist, ist ihre Steigung zu klein und der Wert zu groß.',
-    remedy: 'Eine Spannung bei einer gesamten Dehnung angeben oder die Steigung einer Entlastungsgeraden entnehmen.',
-  },
-  'extensions-without-line': {
-    message: '{symbols}: Was von der elastischen Geraden aus zählt, Nullpunkt und elastischer Anteil, stützt sich auf keinen geradlinigen Teil und liegt weiter daneben, als die Unsicherheit sagt.',
-    remedy: 'Als Schätzwerte lesen. Bei einer Probe, die kaum fließt, die Dehnung nach dem Bruch an der Probe selbst messen.',
   },
   'slope-over-slip': {
     message: 'Der Längenänderungsaufnehmer ist im elastischen Auswertefenster gerutscht (bei Messpunkt {sample}): dort zusammengefügt hätte die Gerade {joined} MPa, das Rutschen ändert ihre Steigung also um {change} %; E wird nicht angegeben.',
@@ -353,7 +345,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Die Dehnung in feineren Schritten ablesen; Spannungen am Versatz von dieser Geraden tragen denselben Zweifel.',
   },
   'windows-disagree': {
-    message: 'Die elastische Gerade, {slope} MPa, ist unsicher: Andere Auswertefenster ({windows}) ergeben Steigungen von {lowest} bis {highest} MPa und Spannungen am Versatz von 0,2 % von {low} bis {high} MPa.',
+    message: 'Die elastische Gerade, {slope} MPa, ist unsicher: Andere Auswertefenster ({windows}) ergeben Steigungen von {lowest} bis {highest} MPa und Spannungen am Versatz von 0,2 % von {low} bis {high} MPa; die Unsicherheit der Steigung verschiebt diesen Versatz um {share} %.',
     remedy: 'Das Detailbild des elastischen Bereichs ansehen; die Spanne angeben oder das Auswertefenster nennen. Wo die Kurve gekrümmt ist, sind alle diese Steigungen zu klein: Die Spannen schließen den wahren Wert dann nicht ein.',
   },
   'window-slopes-disagree': {
@@ -437,7 +429,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Die Definition zusammen mit dem Wert nennen.',
   },
   'stress-rate-outside': {
-    message: 'Die Spannungsgeschwindigkeit im elastischen Auswertefenster, {rate} MPa/s, liegt außerhalb von {lowest} bis {highest} MPa/s (ISO 6892-1, Verfahren B).',
+    message: 'Nach den örtlichen Geschwindigkeiten wurde im elastischen Auswertefenster zu {share} % mit {lowest} bis {highest} MPa/s belastet (ISO 6892-1, Verfahren B), verlangt sind 90 %; die Spannungsgeschwindigkeit beträgt im Median {rate} MPa/s.',
     remedy: 'Mit einer Geschwindigkeit innerhalb dieser Grenzen belasten; siehe das Bild der Geschwindigkeit über der Zeit.',
   },
   'strain-rate-high': {

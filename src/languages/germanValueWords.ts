@@ -72,6 +72,7 @@ export const germanValueWords: Readonly<Record<FindingValueWord, string>> = {
   points: 'Zahl der Messpunkte',
   span: 'Breite',
   'up to yield': 'bis zum Fließbeginn',
+  'during yielding': 'während des Fließens',
   'after yield': 'nach dem Fließbeginn',
   'the proportional limit': 'Proportionalitätsgrenze',
   'The flow curve': 'Fließkurve',

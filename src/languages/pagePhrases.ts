@@ -139,6 +139,7 @@ export const pagePhrases = [
   'Leverage of the slope on Rp0.2: λ = {leverage}; the doubt of the slope moves the offset by {doubt} of itself: {verdict}.',
   'Loading, {stage} part: {stress} and {strain} 1/s in the median; within {controls}.',
   'Loading, {stage} part: {stress} and {strain} 1/s in the median; within no control of the standards.',
+  'By other definitions the limit of proportionality lies from {low} to {high}.',
   '{symbol}: first lasting crossing with a line of the same slope, offset by {offset}; at a strain of {strain}.',
   'Yield point: the highest stress before a fall of at least 0.5 % with no higher stress over the next 0.05 % strain, at sample {sample}.',
   'ReL: the lowest stress of the whole yielding range, without the first transient.',

@@ -288,8 +288,8 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Emplear un extensómetro para determinar E.',
   },
   'modulus-includes-frame-compliance': {
-    message: 'No se da E: la pendiente de {slope} MPa es la de la máquina y la probeta juntas. Lo que cuenta una deformación total (en tracción: Agt, At) contiene también la flexibilidad de la máquina; lo que cuenta una deformación plástica, no.',
-    remedy: 'Indicar la flexibilidad de la máquina, o emplear un extensómetro. Una tensión con desplazamiento desde la propia pendiente de la curva sigue siendo correcta.',
+    message: 'Las deformaciones se determinan a partir del desplazamiento del travesaño, y no en la probeta como piden las normas: la pendiente de {slope} MPa es la de la máquina y la probeta juntas, y no se da E. Lo que cuenta una deformación total (en tracción: Agt, At) contiene también la flexibilidad de la máquina; lo que cuenta una deformación plástica, no.',
+    remedy: 'Indicar la flexibilidad de la máquina, o emplear un extensómetro; nombrar el travesaño junto a cada valor basado en la deformación. Una tensión con desplazamiento desde la propia pendiente de la curva sigue siendo correcta.',
   },
   'compliance-too-large': {
     message: 'La flexibilidad indicada de la máquina, {compliance} mm/N, es el {share} % del movimiento que muestra el recorrido: no queda nada para la probeta. No se restó; lo que se basa en el recorrido es de la máquina y la probeta juntas.',
@@ -309,24 +309,16 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Si los datos son pocos, registrar más rápido en el tramo elástico; si no, pedir fracciones menores o elegir la ventana manualmente.',
   },
   'no-linear-part': {
-    message: 'No se reconoce ningún tramo recto en la curva ({why}): no se da E.',
-    remedy: 'Tomar E de una recta de descarga o de otro método; si es el ruido lo que separa las ventanas, registrar con más calma.',
+    message: 'No se reconoce ningún tramo recto en la curva ({why}). No se da E, y lo que se apoya en la recta es dudoso: {symbols}.',
+    remedy: 'Tomar E de una recta de descarga o de otro método. Donde la curva está doblada, su recta es demasiado plana y un límite por desplazamiento demasiado alto: dar una tensión a una extensión total y leer las extensiones como estimaciones. Si es el ruido lo que separa las ventanas, registrar con más calma.',
   },
   'window-not-linear': {
-    message: 'La ventana indicada no es un tramo recto ({why}), sea como sea el resto de la curva: no se da E.',
+    message: 'La ventana indicada no es un tramo recto ({why}), sea como sea el resto de la curva. No se da E, y lo que se apoya en su recta es dudoso: {symbols}.',
     remedy: 'Indicar otra ventana, o dejar su elección a la búsqueda.',
   },
   'linear-part-unknown': {
     message: 'No se sabe si la recta elástica se apoya en un tramo recto: sus {points} datos, con {strains} deformaciones distintas, no muestran curvatura alguna, y no hay otra ventana con que comparar. No se da E.',
     remedy: 'Registrar en el tramo elástico más datos y deformaciones más finas.',
-  },
-  'proof-strength-without-line': {
-    message: '{symbols}: la recta paralela no se apoya en ningún tramo recto. Donde la curva está doblada, su pendiente es demasiado baja y el valor demasiado alto.',
-    remedy: 'Dar una tensión a una extensión total, o tomar la pendiente de una recta de descarga.',
-  },
-  'extensions-without-line': {
-    message: '{symbols}: lo que se cuenta desde la recta elástica, el origen y la parte elástica, no se apoya en ningún tramo recto y se desvía más de lo que dice la incertidumbre.',
-    remedy: 'Leerlos como estimaciones. En una probeta que apenas fluye, medir el alargamiento después de la rotura en la propia probeta.',
   },
   'slope-over-slip': {
     message: 'El extensómetro deslizó dentro de la ventana elástica (en el dato {sample}): unida allí, la recta tendría {joined} MPa, así que el deslizamiento cambia su pendiente un {change} %; no se da E.',
@@ -353,7 +345,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Leer la deformación en pasos más finos; las tensiones con desplazamiento desde esta recta llevan la misma duda.',
   },
   'windows-disagree': {
-    message: 'La recta elástica, {slope} MPa, es frágil: otras ventanas ({windows}) dan pendientes de {lowest} a {highest} MPa y tensiones con el desplazamiento del 0,2 % de {low} a {high} MPa.',
+    message: 'La recta elástica, {slope} MPa, es frágil: otras ventanas ({windows}) dan pendientes de {lowest} a {highest} MPa y tensiones con el desplazamiento del 0,2 % de {low} a {high} MPa; la duda de la pendiente mueve este desplazamiento un {share} %.',
     remedy: 'Examinar el detalle del tramo elástico; dar el intervalo, o indicar la ventana. Donde la curva está doblada, todas estas pendientes son demasiado bajas: los intervalos no encierran el valor verdadero.',
   },
   'window-slopes-disagree': {
@@ -437,7 +429,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Citar la definición junto al valor.',
   },
   'stress-rate-outside': {
-    message: 'La velocidad de tensión en la ventana elástica, {rate} MPa/s, está fuera del intervalo de {lowest} a {highest} MPa/s (ISO 6892-1, método B).',
+    message: 'Según las velocidades locales, el {share} % de la ventana elástica se cargó entre {lowest} y {highest} MPa/s (ISO 6892-1, método B), cuando se pide un 90 %; la mediana de la velocidad de tensión es de {rate} MPa/s.',
     remedy: 'Cargar a una velocidad comprendida en el intervalo; véase la figura de la velocidad en función del tiempo.',
   },
   'strain-rate-high': {

@@ -71,6 +71,7 @@ export const spanishValueWords: Readonly<Record<FindingValueWord, string>> = {
   points: 'número mínimo de datos',
   span: 'amplitud mínima',
   'up to yield': 'hasta la cedencia',
+  'during yielding': 'durante la cedencia',
   'after yield': 'después de la cedencia',
   'the proportional limit': 'el límite de proporcionalidad',
   'The flow curve': 'la curva de tensión de flujo',

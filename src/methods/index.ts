@@ -69,7 +69,13 @@ export { type CurveAnalysisOptions, type TensionOptions, type TensionThresholds 
 export { type FracturePoint } from './loading/FracturePoint.js';
 export { type HardeningSummary } from './loading/HardeningSummary.js';
 export { type ModulusWindow, type StrengthAtExtension, type WindowSummary } from './loading/LineResult.js';
-export { type ExtensionBasis, type Rates, type TensionResult, type YieldStrength } from './evaluation/TensionResult.js';
+export {
+  type ExtensionBasis,
+  type ProportionalLimitOfTest,
+  type Rates,
+  type TensionResult,
+  type YieldStrength,
+} from './evaluation/TensionResult.js';
 export { type ForceCalibration, type MethodResult, type Provenance, type TestInfo } from './common/MethodResult.js';
 export { type ShearPiece, type ShearResult } from './shear/ShearResult.js';
 export { shearStress, type ShearInput } from './shear/shearStress.js';

@@ -84,13 +84,13 @@ describe('extensions without a linear part', () => {
     const result = analyseTension(iron, piece);
     // the plastic extension of the curve itself at its end is 0.4 %
     expect(result.uniformExtension!.value).toBeLessThan(0.9 * 0.004);
-    const said = result.findings.find(({ code }) => code === 'extensions-without-line');
-    expect(said?.severity).toBe('caution');
+    const said = result.findings.find(({ code }) => code === 'no-linear-part');
+    expect(said?.severity).toBe('fault');
     expect(said?.values['symbols']).toContain('Ag');
   });
 
   test('are not told of a sound record', () => {
     const { force, extension } = bar(0, 1);
-    expect(codes(analyseTension({ force, extension }, piece))).not.toContain('extensions-without-line');
+    expect(codes(analyseTension({ force, extension }, piece))).not.toContain('no-linear-part');
   });
 });

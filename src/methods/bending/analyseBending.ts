@@ -17,7 +17,7 @@ import { excursionsTrail } from '../loading/excursionsTrail.js';
 import { frameShare, slopeWithFrame, shareOfSlope } from '../loading/frameShare.js';
 import { bendingControls, lineLoading } from '../loading/lineLoading.js';
 import { lineTrail } from '../loading/lineTrail.js';
-import { trailStep, type TrailStep } from '../../base/index.js';
+import { toldOnce, trailStep, type TrailStep } from '../../base/index.js';
 import { loadingPositive } from '../common/positiveSigns.js';
 import { provenanceOf } from '../common/provenanceOf.js';
 import { withoutSpikes } from '../common/spikeRepair.js';
@@ -143,7 +143,7 @@ export function analyseBending(record: BendingColumns, piece: BendingPiece, opti
     curve,
     ...quantities,
     ...(loading ? { loading } : {}),
-    findings: [
+    findings: toldOnce([
       ...spikes,
       ...checkRecordKernel(given, {}, evaluated.known),
       ...bendingFindings({ curve, ...quantities }, evidence, settings),
@@ -153,7 +153,7 @@ export function analyseBending(record: BendingColumns, piece: BendingPiece, opti
         {},
         windowForce(numbers.line, curve.stress, lengths.area),
       ),
-    ],
+    ]),
     trail,
     provenance: provenanceOf(options, { ...asGiven }),
   };

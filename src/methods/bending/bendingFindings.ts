@@ -130,19 +130,15 @@ export function bendingFindings(result: Found, evidence: BendingEvidence, settin
   found.push(...deflectionFindings(evidence, result.curve, thresholds.deflectionShare));
   // its own words follow: plastics and ceramics are bent as well
   found.push(
-    ...lineFindings(
-      numbers,
-      result.curve,
-      { modulusWindow: result.modulusWindow, proofStrengths: result.proofStrengths },
-      settings,
-      ['σfp'],
-      'Eb',
-    ),
+    ...lineFindings(numbers, result.curve, { modulusWindow: result.modulusWindow, proofStrengths: result.proofStrengths }, settings, {
+      modulus: 'Eb',
+      others: ['σfp'],
+    }),
     ...plausibility(result, evidence),
   );
   // a brittle beam that nobody asked a proof strength of has none: no fault
   const weight = settings.offsetsAsked ? {} : ({ severity: 'note' } as const);
-  for (const one of proofFindings(part.numbers, part.curve, settings, result.modulusWindow?.strainSteps?.slopeShare, true, ['σfp', 'σf']))
+  for (const one of proofFindings(part.numbers, part.curve, settings, result.modulusWindow, true, ['σfp', 'σf']))
     found.push(one.code === 'proof-strength-not-reached' ? { ...one, ...weight } : one);
   if (chord && !chord.ok)
     found.push(finding('not-determined', { symbol: 'Ef by the chord', why: chord.message }, { field: 'chordModulus' }));

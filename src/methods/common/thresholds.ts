@@ -1,5 +1,5 @@
 import { requireObject, requireOptions, requirePositive } from '../../base/index.js';
-import { linearLimits, type LinearLimits } from '../../curve/index.js';
+import { linearLimits, trustLimits, type LinearLimits } from '../../curve/index.js';
 
 /** @internal Thresholds that every method with an elastic line has, when nothing is asked; documented with {@link TensionThresholds}. */
 export const lineThresholds: Readonly<Record<LineThresholdName, number>> = {
@@ -8,7 +8,7 @@ export const lineThresholds: Readonly<Record<LineThresholdName, number>> = {
   slopeScatter: 0.01,
   ...linearLimits,
   bendCaution: 0.05,
-  offsetDoubt: 0.05,
+  offsetDoubt: trustLimits.doubtful,
   displacementStep: 0.1,
   toeShare: 0.25,
   sectionSpread: 0.005,

@@ -1,4 +1,4 @@
-import { success } from '../../base/index.js';
+import { success, toldOnce } from '../../base/index.js';
 import { requireRecord } from '../../curve/index.js';
 import { metalModuli } from '../../materials/index.js';
 import { checkRecordKernel } from '../../record/index.js';
@@ -138,7 +138,7 @@ export function analyseCompression(
     curve,
     ...quantities,
     ...(loading ? { loading } : {}),
-    findings: [
+    findings: toldOnce([
       ...spikes,
       ...checkRecordKernel(positive, {}, { ...evaluated.known, carriesOn: true }),
       ...compressionFindings(piece, { curve, ...quantities }, evidence, settings),
@@ -148,7 +148,7 @@ export function analyseCompression(
         {},
         windowForce(numbers.line, curve.stress, lengths.area),
       ),
-    ],
+    ]),
     trail: [...forceTrail(settings.test), ...repaired, ...compressionTrail(evidence, settings)],
     provenance: provenanceOf(options, { ...given }),
   };

@@ -124,12 +124,12 @@ export function compressionFindings(
     ...pauseFindings(evidence.pauses, result.curve, result.proofStrengths, line),
     ...(evidence.time ? unevenOfLoading(evidence.record, part) : []),
     ...shapeFindings(piece, result, evidence, settings),
-    ...lineFindings(numbers, result.curve, result, settings, evidence.strainOfPiece ? ['Rpc'] : ['Rpc', 'Rtc'], 'Ec'),
+    ...lineFindings(numbers, result.curve, result, settings, {
+      modulus: 'Ec',
+      others: evidence.strainOfPiece ? ['Rpc'] : ['Rpc', 'Rtc'],
+    }),
     ...unlikeMetal(piece, result, evidence),
-    ...proofFindings(part.numbers, part.curve, settings, result.modulusWindow?.strainSteps?.slopeShare, evidence.strainOfPiece, [
-      'Rpc',
-      'Rtc',
-    ]),
+    ...proofFindings(part.numbers, part.curve, settings, result.modulusWindow, evidence.strainOfPiece, ['Rpc', 'Rtc']),
   );
   if (result.flowCurve)
     found.push(

@@ -19,6 +19,12 @@ export interface YieldStrength extends Quantity {
   readonly index: number;
 }
 
+/** A limit of proportionality, whose value belongs to a definition. */
+export interface ProportionalLimitOfTest extends Quantity {
+  /** Lowest and highest limit by the definitions that find one [MPa]; absent where they are alike once rounded. */
+  readonly byDefinition?: readonly [number, number] | undefined;
+}
+
 /** Local rates over the test, at most a few hundred places. */
 export interface Rates {
   /** Time [s]. */
@@ -56,8 +62,8 @@ export interface TensionResult extends MethodResult {
   readonly modulus?: Quantity | undefined;
   /** The window of the elastic line. */
   readonly modulusWindow?: ModulusWindow | undefined;
-  /** Limit of proportionality, with its definition in the name. */
-  readonly proportionalLimit?: Quantity | undefined;
+  /** Limit of proportionality, with its definition in the name, and what others give. */
+  readonly proportionalLimit?: ProportionalLimitOfTest | undefined;
   /** ReH. */
   readonly upperYieldStrength?: YieldStrength | undefined;
   /** ReL. */

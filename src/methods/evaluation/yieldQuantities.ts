@@ -1,3 +1,4 @@
+import { roundingStep } from '../../statistics/index.js';
 import { ISO, quantity } from '../common/quantity.js';
 import { strengthsAt } from '../loading/strengthsAt.js';
 import type { TensionNumbers } from '../loading/TensionNumbers.js';
@@ -14,6 +15,13 @@ const definitions = {
   johnson: "Johnson's apparent elastic limit",
 } as const;
 
+/** @internal Lowest and highest proportional limit by the definitions that find one [MPa]; undefined where they are alike once rounded, which matters to nobody. */
+export function byDefinitions(proportional: TensionNumbers['proportional']): readonly [number, number] | undefined {
+  const limits = Object.values(proportional ?? {}).flatMap((one) => (one.ok ? [one.stress] : []));
+  const [lowest, highest] = [Math.min(...limits), Math.max(...limits)];
+  return highest - lowest > roundingStep('strength', highest, 'iso') ? [lowest, highest] : undefined;
+}
+
 /** @internal Yield strengths, proof strengths and the proportional limit; strengths at total extensions only where the strain is the piece's, from an origin. */
 export function yieldQuantities(numbers: TensionNumbers, settings: TensionSettings, strainOfPiece = true) {
   const [plastic, total] = ['proof strength, plastic extension', 'proof strength, total extension'] as const;
@@ -26,15 +34,14 @@ export function yieldQuantities(numbers: TensionNumbers, settings: TensionSettin
     Object.assign(quantity(symbol, name, point.stress, 'MPa', source), { strain: point.strain, index: point.index });
   // set one by one, because a literal that spreads others costs ten times as much, and every trial makes one
   const found: Partial<Found> = {};
-  if (limit?.ok === true)
-    found.proportionalLimit = quantity(
-      'Rpl',
-      `limit of proportionality (${definitions[limit.definition]})`,
-      limit.stress,
-      'MPa',
-      limit.definition === 'johnson' ? "Johnson's apparent elastic limit (textbooks)" : 'ASTM E6, proportional limit; common practice',
-      limit.standardUncertainty,
-    );
+  if (limit?.ok === true) {
+    const source =
+      limit.definition === 'johnson' ? "Johnson's apparent elastic limit (textbooks)" : 'ASTM E6, proportional limit; common practice';
+    const name = `limit of proportionality (${definitions[limit.definition]})`;
+    const range = byDefinitions(numbers.proportional);
+    const value = quantity('Rpl', name, limit.stress, 'MPa', source, limit.standardUncertainty);
+    found.proportionalLimit = range ? Object.assign(value, { byDefinition: range }) : value;
+  }
   if (points?.ok === true) {
     found.upperYieldStrength = at('ReH', 'upper yield strength', `${ISO}, upper yield strength`, points.upper);
     found.lowerYieldStrength = at('ReL', 'lower yield strength', `${ISO}, lower yield strength`, points.lower);

@@ -1,8 +1,8 @@
-import { finding, type Finding, type StressStrainCurve } from '../../base/index.js';
-import { isGiven, POINTS, SHARE, type ElasticLine, type LinearPart } from '../../curve/index.js';
+import { finding, PROOF_OFFSET, type Finding, type StressStrainCurve } from '../../base/index.js';
+import { isGiven, POINTS, SHARE, trustLimits, type ElasticLine, type LinearPart } from '../../curve/index.js';
 import { metalModuli } from '../../materials/index.js';
 import { reachedSince } from '../../numeric/index.js';
-import type { LineResult } from './LineResult.js';
+import type { LineResult, ModulusWindow } from './LineResult.js';
 import { MOST_SCATTER } from './slopeIsModulus.js';
 import type { TensionNumbers } from './TensionNumbers.js';
 import type { LineThresholds } from '../common/thresholds.js';
@@ -42,90 +42,149 @@ function noWindow({ criterion, offsetSample = 0, offsetStress = 0 }: ElasticLine
 /** What speaks against the curve, whichever window was chosen. */
 const OF_CURVE: ReadonlySet<LinearPart['why']> = new Set(['slope-falls', 'toe-reaches-up', 'windows-apart'] as const);
 
+type Line = Extract<TensionNumbers['line'], { readonly ok: true }>;
+
+/** What the doubts about a line rest on. */
+interface LineEvidence {
+  readonly line: Line;
+  readonly curve: StressStrainCurve;
+  /** What explains the line, as far as it was looked at. */
+  readonly explained: Partial<ModulusWindow>;
+  readonly thresholds: LineThresholds;
+  /** Symbols of what rests on the line. */
+  readonly resting: readonly string[];
+  /** Strength at the 0.2 % offset, where it was asked for [MPa]. */
+  readonly proof: number | undefined;
+  /** First and last sample of its window. */
+  readonly range: readonly [number, number];
+}
+
+const field = 'elasticSlope';
+const window = 'modulusWindow';
+const modulus = 'modulus';
+
+const easedBounds = ({ line, curve, range }: LineEvidence): Finding[] =>
+  line.eased.map((bound) => finding('window-bound-eased', { bound, why: noWindow(line, curve.stress) }, { field: window, range }));
+
+/** A curve, or a given window, without a linear part: E is withheld, and all that rests on the line is named with it. */
+function noLinearPart({ line, explained: { linearPart, envelope }, resting, range }: LineEvidence): Finding[] {
+  if (!linearPart?.why) return [];
+  const { why: reason, share = 0 } = linearPart;
+  const falls = reason === 'windows-apart' && (envelope?.slope[0] ?? 1) <= 0;
+  const why = falls ? 'some other windows have negative slopes' : againstLine[reason](Number((100 * share).toPrecision(3)));
+  const ofWindow = isGiven(line) && !OF_CURVE.has(reason);
+  const values = { why, symbols: ['mE', ...resting].join(', ') };
+  return [finding(ofWindow ? 'window-not-linear' : 'no-linear-part', values, { field: modulus, range })];
+}
+
+function fewPoints({ line: { points }, thresholds, range }: LineEvidence): Finding[] {
+  const { leastElasticPoints: least, elasticPoints: wanted } = thresholds;
+  if (points < least) return [finding('modulus-of-few-points', { points, least }, { field: modulus, range })];
+  return points < wanted ? [finding('few-points-in-elastic-part', { points, wanted }, { field, range })] : [];
+}
+
+function scattered({ line: { relativeStandardError: scatter }, thresholds, range }: LineEvidence): Finding[] {
+  const error = 100 * scatter;
+  if (scatter > MOST_SCATTER) return [finding('modulus-of-scatter', { error, limit: 100 * MOST_SCATTER }, { field: modulus, range })];
+  const severity = scatter > SCATTER_FAULT ? 'fault' : 'caution';
+  return scatter > thresholds.slopeScatter ? [finding('slope-scatter', { error }, { field, severity })] : [];
+}
+
+/** Much of it is a caution. */
+const flattens = (share: number): 'caution' | 'note' => (share > FLATTENED_MUCH ? 'caution' : 'note');
+
+function flattened({ explained: { noiseFlattening }, range }: LineEvidence): Finding[] {
+  const { strainNoise: noise, slopeShare: share } = noiseFlattening ?? { strainNoise: 0, slopeShare: 0 };
+  return share > FLATTENED
+    ? [finding('strain-noise-flattens', { noise, share: 100 * share }, { field, range, severity: flattens(share) })]
+    : [];
+}
+
+function coarseSteps({ explained: { strainSteps }, thresholds: { stepDoubt }, range }: LineEvidence): Finding[] {
+  if (!strainSteps || strainSteps.slopeShare <= FLATTENED) return [];
+  const { steps, step, slopeShare: open } = strainSteps;
+  const values = { steps, step, share: 100 * open };
+  return [
+    open > stepDoubt
+      ? finding('strain-steps-few', { ...values, limit: 100 * stepDoubt }, { field: modulus, range })
+      : finding('strain-steps-open', values, { field, range, severity: flattens(open) }),
+  ];
+}
+
+/** Nothing is known of a linear part, for another reason than steps. */
+function unknownPart({ line, curve, explained, thresholds, range }: LineEvidence): Finding[] {
+  const { linearPart, strainSteps, points } = explained;
+  if (points === undefined || linearPart || (strainSteps?.slopeShare ?? 0) > thresholds.stepDoubt) return [];
+  const strains = new Set(curve.strain.subarray(line.first, line.last + 1)).size;
+  return [finding('linear-part-unknown', { points, strains }, { field: modulus, range })];
+}
+
+/** Stresses at the 0.2 % offset that lie farther apart are not known (common practice); on a level of yielding they agree however far the offset moves. */
+const APART = 0.01;
+
+/** Other windows that disagree, with what they make of the stress at the 0.2 % offset: a fault where the offset cannot be trusted, and the stress moves with it. */
+function otherWindows({ line: { slope }, explained: { envelope, trust }, proof }: LineEvidence): Finding[] {
+  if (envelope?.verdict !== 'fragile') return [];
+  const { windows, proofStrength } = envelope;
+  const [lowest, highest] = envelope.slope;
+  if (lowest <= 0) return [finding('windows-fall', { slope, windows, highest }, { field })];
+  if (!proofStrength || !trust) return [finding('window-slopes-disagree', { slope, lowest, highest, windows }, { field })];
+  const [low, high] = proofStrength;
+  const values = { slope, lowest, highest, low, high, windows, share: 100 * trust.offsetDoubt };
+  const moved = Math.max(high, proof ?? high) > (1 + APART) * Math.min(low, proof ?? low);
+  return [
+    finding('windows-disagree', values, { field, severity: moved && trust.offsetDoubt > trustLimits.unusable ? 'fault' : 'caution' }),
+  ];
+}
+
+function residualsOff({ line, curve, explained: { residuals }, thresholds, range }: LineEvidence): Finding[] {
+  if (!residuals || line.residualStandardDeviation <= EXACT * curve.stress[line.last]!) return [];
+  const { runs, expectedRuns: expected, runsDeviation, slopeChange, slopeChangeError } = residuals;
+  const bent = Math.abs(slopeChange) > Math.max(thresholds.bendCaution, BENT * slopeChangeError);
+  return [
+    ...(runsDeviation < -ALIKE ? [finding('residuals-alike', { runs, expected }, { field: window, range })] : []),
+    ...(bent ? [finding('window-bent', { change: 100 * slopeChange }, { field: window, range })] : []),
+  ];
+}
+
+/** In the order in which a line is looked at. */
+const doubts = [easedBounds, noLinearPart, fewPoints, scattered, flattened, coarseSteps, unknownPart, otherWindows, residualsOff] as const;
+
+/** @internal Symbols of the modulus, of what is withheld without a line, and of what beside proof strengths rests on one. */
+export interface LineSymbols {
+  readonly modulus?: string;
+  readonly others?: readonly string[];
+  readonly resting?: readonly string[];
+}
+
 /** @internal Doubts about the elastic line and its window; without a line, what else there is none of. */
 export function lineFindings(
-  numbers: Pick<TensionNumbers, 'line'>,
+  { line }: Pick<TensionNumbers, 'line'>,
   curve: StressStrainCurve,
   result: LineResult,
   { thresholds }: { readonly thresholds: LineThresholds },
-  others: readonly string[] = ['Rp', 'Rt', 'Ag', 'n'],
-  modulus = 'E',
+  { modulus: symbol = 'E', others = ['Rp', 'Rt', 'Ag', 'n'], resting = [] }: LineSymbols = {},
 ): Finding[] {
-  const { line } = numbers;
+  const why = 'there is no elastic line';
   if (!line.ok)
     return [
       // all that hangs on the line is withheld with it
-      finding('not-determined', { symbol: 'mE', why: line.message }, { field: 'elasticSlope', severity: 'fault' }),
-      finding('not-determined', { symbol: modulus, why: 'there is no elastic line' }, { field: 'modulus' }),
-      ...others.map((symbol) => finding('not-determined', { symbol, why: 'there is no elastic line' })),
+      finding('not-determined', { symbol: 'mE', why: line.message }, { field, severity: 'fault' }),
+      finding('not-determined', { symbol, why }, { field: modulus }),
+      ...others.map((one) => finding('not-determined', { symbol: one, why })),
     ];
-  const found: Finding[] = [];
-  const field = 'elasticSlope';
-  const range = [line.first, line.last] as const;
-  for (const bound of line.eased)
-    found.push(finding('window-bound-eased', { bound, why: noWindow(line, curve.stress) }, { field: 'modulusWindow', range }));
-  const { envelope, residuals, linearPart, noiseFlattening, strainSteps } = result.modulusWindow ?? {};
-  if (linearPart?.why) {
-    const falls = linearPart.why === 'windows-apart' && (envelope?.slope[0] ?? 1) <= 0;
-    const why = falls
-      ? 'some other windows have negative slopes'
-      : againstLine[linearPart.why](Number((100 * (linearPart.share ?? 0)).toPrecision(3)));
-    const ofWindow = isGiven(line) && !OF_CURVE.has(linearPart.why);
-    found.push(finding(ofWindow ? 'window-not-linear' : 'no-linear-part', { why }, { field: 'modulus', range }));
-    const symbols = result.proofStrengths.map(({ symbol }) => symbol).join(', ');
-    if (symbols) found.push(finding('proof-strength-without-line', { symbols }, { field: 'proofStrengths' }));
-  }
-  const { points } = line;
-  if (points < thresholds.leastElasticPoints)
-    found.push(finding('modulus-of-few-points', { points, least: thresholds.leastElasticPoints }, { field: 'modulus', range }));
-  else if (points < thresholds.elasticPoints)
-    found.push(finding('few-points-in-elastic-part', { points, wanted: thresholds.elasticPoints }, { field, range }));
-  const scatter = line.relativeStandardError;
-  if (scatter > MOST_SCATTER)
-    found.push(finding('modulus-of-scatter', { error: 100 * scatter, limit: 100 * MOST_SCATTER }, { field: 'modulus', range }));
-  else if (scatter > thresholds.slopeScatter)
-    found.push(finding('slope-scatter', { error: 100 * scatter }, { field, severity: scatter > SCATTER_FAULT ? 'fault' : 'caution' }));
-  const flattened = noiseFlattening?.slopeShare ?? 0;
-  if (flattened > FLATTENED)
-    found.push(
-      finding(
-        'strain-noise-flattens',
-        { noise: noiseFlattening!.strainNoise, share: 100 * flattened },
-        { field, range, severity: flattened > FLATTENED_MUCH ? 'caution' : 'note' },
-      ),
-    );
-  const open = strainSteps?.slopeShare ?? 0;
-  if (strainSteps && open > FLATTENED) {
-    const values = { steps: strainSteps.steps, step: strainSteps.step, share: 100 * open };
-    found.push(
-      open > thresholds.stepDoubt
-        ? finding('strain-steps-few', { ...values, limit: 100 * thresholds.stepDoubt }, { field: 'modulus', range })
-        : finding('strain-steps-open', values, { field, range, severity: open > FLATTENED_MUCH ? 'caution' : 'note' }),
-    );
-  }
-  if (result.modulusWindow && !linearPart && !(open > thresholds.stepDoubt)) {
-    const strains = new Set(curve.strain.subarray(line.first, line.last + 1)).size;
-    found.push(finding('linear-part-unknown', { points, strains }, { field: 'modulus', range }));
-  }
-  if (envelope?.verdict === 'fragile') {
-    const [lowest, highest] = envelope.slope;
-    const [low, high] = envelope.proofStrength ?? [NaN, NaN];
-    found.push(
-      lowest <= 0
-        ? finding('windows-fall', { slope: line.slope, windows: envelope.windows, highest }, { field })
-        : envelope.proofStrength
-          ? finding('windows-disagree', { slope: line.slope, lowest, highest, low, high, windows: envelope.windows }, { field })
-          : finding('window-slopes-disagree', { slope: line.slope, lowest, highest, windows: envelope.windows }, { field }),
-    );
-  }
-  if (residuals && line.residualStandardDeviation > EXACT * curve.stress[line.last]!) {
-    const { runs, expectedRuns, runsDeviation, slopeChange, slopeChangeError } = residuals;
-    if (runsDeviation < -ALIKE) found.push(finding('residuals-alike', { runs, expected: expectedRuns }, { field: 'modulusWindow', range }));
-    if (Math.abs(slopeChange) > Math.max(thresholds.bendCaution, BENT * slopeChangeError))
-      found.push(finding('window-bent', { change: 100 * slopeChange }, { field: 'modulusWindow', range }));
-  }
+  const evidence: LineEvidence = {
+    line,
+    curve,
+    explained: result.modulusWindow ?? {},
+    thresholds,
+    resting: [...result.proofStrengths.map((one) => one.symbol), ...resting],
+    proof: result.proofStrengths.find(({ extension }) => Math.abs(extension - PROOF_OFFSET) < 1e-9)?.value,
+    range: [line.first, line.last],
+  };
+  const found = doubts.flatMap((one) => one(evidence));
   const [lowest, highest] = metalModuli;
   if (result.modulus && (line.slope < lowest || line.slope > highest))
-    found.push(finding('slope-implausible', { slope: line.slope, lowest, highest }, { field: 'modulus' }));
+    found.push(finding('slope-implausible', { slope: line.slope, lowest, highest }, { field: modulus }));
   return found;
 }

@@ -54,11 +54,13 @@ export interface Loading {
 
 const PLACES = 40;
 const LEAST_PLACES = 3;
-const MET = 0.9;
+/** @internal Share of the stretches that must lie within the limits of a control. */
+export const MET = 0.9;
 /** @internal The lowest rate of a control that has none: above standing still. */
 export const ANY_RATE = 1e-12;
 
-type StageRates = Pick<LoadingStage, 'stage' | 'range' | 'time'> & { readonly stress: Float64Array; readonly strain: Float64Array };
+/** @internal The local rates of a stage. */
+export type StageRates = Pick<LoadingStage, 'stage' | 'range' | 'time'> & { readonly stress: Float64Array; readonly strain: Float64Array };
 
 /** The spread of some rates, which it sorts. */
 function spread(rates: Float64Array): RateSpread {
@@ -67,8 +69,8 @@ function spread(rates: Float64Array): RateSpread {
   return { median: at(0.5), lowest: at(0.05), highest: at(0.95) };
 }
 
-/** Share of the rates that lie within limits. */
-function shareWithin(rates: Float64Array, [lowest, highest]: RateLimits): number {
+/** @internal Share of the rates that lie within limits. */
+export function shareWithin(rates: Float64Array, [lowest, highest]: RateLimits): number {
   let within = 0;
   for (let k = 0; k < rates.length; k += 1) if (rates[k]! >= lowest && rates[k]! <= highest) within += 1;
   return within / rates.length;
@@ -99,29 +101,36 @@ export const control = (words: string, stage: LoadingStage['stage'], rate: Loadi
   limits,
 });
 
-/** @internal What loading is judged by: the line, where yielding ends, where the last stage ends; and the controls of each stage. */
-export interface LoadingTask {
+/** @internal Where the stages of a test lie: the line, where yielding ends, where the last stage ends. */
+export interface StagesTask {
   readonly line: LineNumbers['line'];
   /** Last sample of the stage of yielding. */
   readonly yielded: number;
   /** Last sample of all. */
   readonly end: number;
+}
+
+/** @internal The controls of each stage, and the standard's names for what was met, of stages and compared controls; default none. */
+export interface ControlsTask {
   readonly controlsOf: (stage: LoadingStage['stage']) => readonly ControlOf[];
-  /** Names of the standard for what was met, of stages and compared controls; default none. */
   readonly designationsOf?: (stages: readonly LoadingStage[], controls: readonly LoadingControl[]) => readonly string[];
 }
 
-/** @internal How the piece was loaded; undefined where the clock or the line is missing. */
-export function loadingOf(curve: StressStrainCurve, time: Float64Array | undefined, task: LoadingTask): Loading | undefined {
-  const { line, controlsOf, designationsOf } = task;
+/** @internal The local rates of the stages that the record supports; undefined where the clock or the line is missing. */
+export function stageRates(curve: StressStrainCurve, time: Float64Array | undefined, task: StagesTask): StageRates[] | undefined {
+  const { line } = task;
   if (!time || !line.ok) return undefined;
   const end = Math.min(task.end, curve.strain.length - 1);
   const yielded = Math.min(task.yielded, end);
-  const rates = [
+  return [
     ...ratesOfStage('elastic', curve, time, line.first, line.last),
     ...ratesOfStage('yield', curve, time, line.last, yielded),
     ...ratesOfStage('hardening', curve, time, yielded, end),
   ];
+}
+
+/** @internal How the piece was loaded, by the rates of its stages. */
+export function loadingBy(rates: readonly StageRates[], { controlsOf, designationsOf }: ControlsTask): Loading {
   const stages = rates.map(({ stage, range, time: times, stress, strain }) => ({
     stage,
     range,
@@ -136,4 +145,10 @@ export function loadingOf(curve: StressStrainCurve, time: Float64Array | undefin
       controls.push({ control: words, stage, rate, limits, share, met: share >= MET });
     }
   return { stages, controls, designations: designationsOf?.(stages, controls) ?? [] };
+}
+
+/** @internal How the piece was loaded; undefined where the clock or the line is missing. */
+export function loadingOf(curve: StressStrainCurve, time: Float64Array | undefined, task: StagesTask & ControlsTask): Loading | undefined {
+  const rates = stageRates(curve, time, task);
+  return rates && loadingBy(rates, task);
 }

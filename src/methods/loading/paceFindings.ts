@@ -44,7 +44,7 @@ export function unevenFindings(record: TensionRecord, time: Float64Array, { firs
 /** @internal The same of the loading of a record whose clock runs: going back and coming again is told for itself. */
 export function unevenOfLoading(
   whole: TensionRecord,
-  { ranges, numbers: { line } }: Pick<LineLoadingPart, 'ranges' | 'numbers'>,
+  { ranges, numbers: { line } }: Pick<LineLoadingPart, 'ranges'> & { readonly numbers: Pick<LineNumbers, 'line'> },
 ): Finding[] {
   const record = recordOfLoading(whole, ranges);
   return line.ok && record.time ? unevenFindings(record, record.time, line) : [];

@@ -1,13 +1,11 @@
-import { finding, type Finding, type StressStrainCurve } from '../../base/index.js';
-import { offsetLeverage, sustainedCrossing } from '../../curve/index.js';
+import { finding, PROOF_OFFSET, type Finding, type StressStrainCurve } from '../../base/index.js';
+import { countCrossings, offsetLeverage, slopeInDoubt, trustLimits, type LineExplanation } from '../../curve/index.js';
 import type { TensionNumbers } from './TensionNumbers.js';
 import type { LineThresholds } from '../common/thresholds.js';
 import { percent } from '../common/quantity.js';
 
 /** Samples between the end of the elastic window and the proof point that are wanted (common practice). */
 const POINTS_BEFORE_PROOF = 5;
-/** The doubt of the offset at which a proof strength is worth a fault. */
-const DOUBT_FAULT = 0.2;
 
 /** What the proof strengths were asked with. */
 interface ProofSettings {
@@ -16,19 +14,37 @@ interface ProofSettings {
   readonly thresholds: LineThresholds;
 }
 
-/** @internal Doubts about proof strengths and strengths at total extensions, which need the piece's own strain; `stepShare` is what steps leave open of the slope, `symbols` are without their index. */
+type Numbers = Pick<TensionNumbers, 'line' | 'proofs' | 'totals' | 'highest'>;
+type Line = Extract<Numbers['line'], { readonly ok: true }>;
+
+const field = 'proofStrengths';
+
+/** What the doubt of the slope moves an offset by: of 0.2 % it is the trust that the line itself states. */
+function leverageFindings(
+  line: Line,
+  { stress, offset, symbol }: { readonly stress: number; readonly offset: number; readonly symbol: string },
+  { trust, linearPart, envelope, strainSteps }: LineExplanation,
+  least: number,
+): Finding[] {
+  const ownOffset = trust && Math.abs(offset - PROOF_OFFSET) < 1e-9;
+  const leverage = ownOffset ? trust.leverage : offsetLeverage({ stress, modulus: line.slope, offset });
+  const share = ownOffset ? trust.offsetDoubt : leverage * slopeInDoubt(line, linearPart, envelope, strainSteps?.slopeShare);
+  const severity = share > trustLimits.unusable ? 'fault' : 'caution';
+  return share > least ? [finding('offset-leverage', { leverage, symbol, share: 100 * share }, { field, severity })] : [];
+}
+
+/** @internal Doubts about proof strengths and strengths at total extensions, which need the piece's own strain; `explained` is what explains the line, `symbols` are without their index. */
 export function proofFindings(
-  numbers: Pick<TensionNumbers, 'line' | 'proofs' | 'totals' | 'highest'>,
+  numbers: Numbers,
   curve: StressStrainCurve,
   settings: ProofSettings,
-  stepShare = 0,
+  explained: LineExplanation = {},
   strainOfPiece = true,
   symbols: readonly [string, string] = ['Rp', 'Rt'],
 ): Finding[] {
   const { line } = numbers;
   if (!line.ok) return [];
   const found: Finding[] = [];
-  const field = 'proofStrengths';
   numbers.proofs.forEach((proof, k) => {
     const offset = settings.offsets[k]!;
     const symbol = `${symbols[0]}${percent(offset)}`;
@@ -43,29 +59,10 @@ export function proofFindings(
     }
     // a line through noise may cross below zero
     if (proof.stress <= 0) return;
-    const leverage = offsetLeverage({ stress: proof.stress, modulus: line.slope, offset });
-    const share = leverage * Math.max(line.relativeStandardError, stepShare);
-    if (share > settings.thresholds.offsetDoubt)
-      found.push(
-        finding(
-          'offset-leverage',
-          { leverage, symbol, share: 100 * share },
-          { field, severity: share > DOUBT_FAULT ? 'fault' : 'caution' },
-        ),
-      );
+    found.push(...leverageFindings(line, { stress: proof.stress, offset, symbol }, explained, settings.thresholds.offsetDoubt));
     const between = proof.index - line.last - 1;
     if (between < POINTS_BEFORE_PROOF) found.push(finding('few-points-before-proof', { points: Math.max(between, 0), symbol }, { field }));
-    // back above the line and below it again: a yield point, or a slip
-    let count = 1;
-    const last = Math.min(numbers.highest, curve.stress.length - 1);
-    // so far out that even the highest stress lies below the line
-    const out = 2 * offset + curve.stress[last]! / line.slope;
-    for (let i = proof.index + 1; i <= last && curve.strain[i]! <= out; i += 1) {
-      if (curve.stress[i]! <= line.slope * (curve.strain[i]! - offset) + 3 * line.residualStandardDeviation) continue;
-      i = sustainedCrossing(curve.strain, curve.stress, line.slope, offset, i, last + 1);
-      if (i < 0) break;
-      count += 1;
-    }
+    const count = countCrossings(curve, line, offset, proof.index, numbers.highest);
     if (count > 1) found.push(finding('several-crossings', { symbol, count }, { field }));
   });
   numbers.totals.forEach((total, k) => {

@@ -1,4 +1,4 @@
-import { trailStep, type CurveColumns, type Finding, type TrailStep } from '../../base/index.js';
+import { toldOnce, trailStep, type CurveColumns, type TrailStep } from '../../base/index.js';
 import { requireCurve, type RecordedCurve } from '../../curve/index.js';
 import { resolution } from '../../numeric/index.js';
 import { recordOutline, slipsBackOf, surveyExcursions, unloadedFrom } from '../../record/index.js';
@@ -96,13 +96,13 @@ export function analyseCurve(curve: CurveColumns, options: CurveAnalysisOptions 
     explanation,
   );
   const quantities = withYieldDips(bare, dips);
-  const findings: Finding[] = [
+  const findings = toldOnce([
     ...familyFindings(quantities, numbers, settings, { strainFrom: 'extensometer' }),
     ...calibrationFindings(settings.test, []),
     ...(overSlip ? [overSlip] : []),
     ...yieldDipFindings(dips),
     ...methodFindings(part.numbers, part.input.curve, quantities, settings).map(findingOnRecord(part)),
-  ];
+  ]);
   const trail: TrailStep[] = [...excursionsTrail(part.ranges), ...(line.ok ? [trailStep('origin-moved', { shift: numbers.shift })] : [])];
   return {
     method: 'tension',

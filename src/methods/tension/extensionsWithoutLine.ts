@@ -1,4 +1,3 @@
-import { finding, type Finding } from '../../base/index.js';
 import type { TensionNumbers } from '../loading/TensionNumbers.js';
 import type { TensionResult } from '../evaluation/TensionResult.js';
 
@@ -11,13 +10,13 @@ type Found = Pick<
 >;
 
 /**
- * @internal The doubt about extensions, and the hardening law, that a line without a linear part may put off by more than an extensometer may be: total ones by
+ * @internal Symbols of extensions, and of the hardening law, that a line without a linear part may put off by more than an extensometer may be: total ones by
  * what its slope's doubt makes of the origin, plastic ones by what it makes of the elastic part.
  */
 export function extensionsWithoutLine(
   { line, maximum, hardening }: Pick<TensionNumbers, 'line' | 'maximum' | 'hardening'>,
   result: Found,
-): Finding[] {
+): string[] {
   const { linearPart, stressLimits } = result.modulusWindow ?? {};
   if (!line.ok || linearPart?.verdict !== 'none' || !stressLimits) return [];
   const doubt = (stress: number): number => ((linearPart.share ?? 0) * stress) / line.slope;
@@ -30,14 +29,5 @@ export function extensionsWithoutLine(
   ] as const;
   const symbols = held.flatMap(([one, off]) => (one && off !== undefined && off > ALLOWED * one.value ? [one.symbol] : []));
   const n = law !== undefined && result.hardening && doubt(stressLimits[1]) > ALLOWED * law ? ['n', 'K'] : [];
-  const all = [...symbols, ...n];
-  return all.length > 0
-    ? [
-        finding(
-          'extensions-without-line',
-          { symbols: all.join(', ') },
-          { field: symbols.length > 0 ? 'totalExtensionAtMaximumForce' : 'hardening' },
-        ),
-      ]
-    : [];
+  return [...symbols, ...n];
 }

@@ -6,6 +6,12 @@ import type { TensionResult } from '../evaluation/TensionResult.js';
 
 /** The neighbourhood of the maximum may be this wide (common practice). */
 const WIDEST_MAXIMUM = 0.02;
+/**
+ * Agt states its uncertainty; that it lies beyond what two laboratories find of one bar, some 5 % (study behind ASTM E8/E8M, from memory), is worth a note, and
+ * twice as much a caution: no digit of it is sure. ISO 6892-1 gives it in steps of 0.5 % (from memory): what is known to one is known as well as it is reported.
+ */
+const OPEN = 0.05;
+const UNKNOWN = 0.1;
 /** A maximum among so many last samples is at the end. */
 const LAST = 3;
 
@@ -19,6 +25,7 @@ export function maximumFindings(
   const top = result.tensileStrength.value;
   const field = 'totalExtensionAtMaximumForce';
   const { value = 0, standardUncertainty: uncertainty = 0 } = result[field] ?? {};
+  const open = uncertainty > roundingStep('extension', value, 'iso') && uncertainty > OPEN * value;
   const { yielding } = numbers;
   const before = endsBeforeHardening(yielding);
   if (!numbers.maximum)
@@ -32,13 +39,12 @@ export function maximumFindings(
         { field },
       ),
     );
-  else if (spread && spread.width > WIDEST_MAXIMUM && spread.depth < top)
+  else if (open && spread && spread.width > WIDEST_MAXIMUM && spread.depth < top)
     found.push(
       finding(
         'maximum-wide',
         { share: (100 * spread.depth) / top, width: spread.width, uncertainty },
-        // ISO 6892-1 gives Agt in steps of 0.5 % (from memory): the reported digits say too much where it is not known to such a step
-        { field, range: spread.range, severity: uncertainty > roundingStep('extension', value, 'iso') ? 'caution' : 'note' },
+        { field, range: spread.range, severity: uncertainty > UNKNOWN * value ? 'caution' : 'note' },
       ),
     );
   if (yielding?.ok === true && !before && highest === yielding.upper.index)

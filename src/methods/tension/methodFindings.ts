@@ -20,11 +20,12 @@ export function methodFindings(
   strainOfPiece = true,
 ): Finding[] {
   return [
-    ...lineFindings(numbers, curve, result, settings),
-    ...proofFindings(numbers, curve, settings, result.modulusWindow?.strainSteps?.slopeShare, strainOfPiece),
+    ...lineFindings(numbers, curve, result, settings, {
+      resting: [...(result.proportionalLimit ? [result.proportionalLimit.symbol] : []), ...extensionsWithoutLine(numbers, result)],
+    }),
+    ...proofFindings(numbers, curve, settings, result.modulusWindow, strainOfPiece),
     ...yieldFindings(numbers, settings),
     ...maximumFindings(numbers, result),
-    ...extensionsWithoutLine(numbers, result),
     ...negativeFindings(numbers, result),
     ...hardeningFindings(numbers, result),
   ];

@@ -2,10 +2,12 @@ import { finding, type Finding, type TensionRecord } from '../../base/index.js';
 import { loadingRatesKernel, stressRatesOf } from '../../curve/index.js';
 import type { Pause } from '../../record/index.js';
 import type { MissedPeak } from '../evaluation/missedPeak.js';
+import { MET, shareWithin, type StageRates } from '../loading/loadingOf.js';
 import { pauseFindings, unevenFindings } from '../loading/paceFindings.js';
 import type { TensionNumbers } from '../loading/TensionNumbers.js';
 import type { TensionSettings } from '../evaluation/tensionOptions.js';
 import type { Rates, TensionResult } from '../evaluation/TensionResult.js';
+import { methodBOf } from './tensionLoading.js';
 
 /** Samples that local rates rest on at most. */
 const RATE_SAMPLES = 20_000;
@@ -26,16 +28,49 @@ export function ratesOf(curve: TensionResult['curve'], time: Float64Array, end: 
   return loadingRatesKernel({ strain: some(curve.strain), stress: some(curve.stress) }, some(time));
 }
 
-/** Rate and evenness over the elastic window, of the loading alone: going back and coming again is told for itself. */
-function windowFindings(
-  { loaded, stressRate: rate, part }: Pick<RateEvidence, 'loaded' | 'stressRate' | 'part'>,
-  { modulus }: Pick<TensionResult, 'modulus'>,
+/** Where the stress rate of the elastic window leaves method B of ISO 6892-1: a caution where it does so in the middle, a note where it does so here and there. */
+function stressRateFindings({ loading, stages, stressRate }: RateEvidence, modulus: number | undefined): Finding[] {
+  const judged = methodBOf(loading, 'elastic');
+  const [lowest, highest] = judged?.limits ?? stressRatesOf(modulus);
+  // a window of too few samples for local rates has one by its line
+  const rate = judged
+    ? loading!.stages.find(({ stage }) => stage === 'elastic')!.stressRate.median
+    : stages && stressRate;
+  if (!rate) return [];
+  const outside = rate < lowest || rate > highest;
+  if (judged ? judged.met : !outside) return [];
+  const values = { share: 100 * (judged?.share ?? 0), lowest, highest, rate };
+  return [finding('stress-rate-outside', values, { severity: outside ? 'caution' : 'note' })];
+}
+
+/** Strain rates above what is allowed up to yield or through yielding, and after it: in more than a tenth of a stage, as its control is judged. The elastic part is judged by its stress rate. */
+function strainRateFindings(
+  { stages, loading, rates, numbers, time }: Timed,
+  { strainRateElastic, strainRatePlastic }: TensionSettings['thresholds'],
 ): Finding[] {
-  const { line } = part.numbers;
-  if (!line.ok || !loaded.time) return [];
-  const [lowest, highest] = stressRatesOf(modulus?.value);
-  const outside = rate !== undefined && (rate < lowest || rate > highest);
-  return [...(outside ? [finding('stress-rate-outside', { rate, lowest, highest })] : []), ...unevenFindings(loaded, loaded.time, line)];
+  const { line, proofs, maximumSample, yielding } = numbers;
+  if (!line.ok || !rates) return [];
+  const first = proofs[0];
+  const yielded = time[first?.ok === true ? first.index : line.last]!;
+  const end = time[Math.min(maximumSample, time.length - 1)]!;
+  const judged = [
+    { stage: 'yield', highest: strainRateElastic, from: time[line.first]!, to: yielded },
+    { stage: 'hardening', highest: strainRatePlastic, from: yielded, to: end },
+  ] as const;
+  return judged.flatMap(({ stage, highest, from, to }) => {
+    const known = stages?.find((one) => one.stage === stage);
+    const rate = known ? loading!.stages.find((one) => one.stage === stage)!.strainRate.highest : fastest(rates, from, to);
+    if (known ? shareWithin(known.strain, [-Infinity, highest]) >= MET : rate <= highest) return [];
+    const where = stage === 'hardening' ? 'after yield' : known && yielding?.ok === true ? 'during yielding' : 'up to yield';
+    return [finding('strain-rate-high', { where, rate, highest })];
+  });
+}
+
+/** The fastest local rate between two times: of a stage of too few samples. */
+function fastest({ time, strainRate }: Rates, from: number, to: number): number {
+  let highest = -Infinity;
+  for (let k = 0; k < time.length; k += 1) if (time[k]! >= from && time[k]! < to && strainRate[k]! > highest) highest = strainRate[k]!;
+  return highest;
 }
 
 /** A peak that the samples may have missed by more than is accepted. */
@@ -59,13 +94,17 @@ interface RateEvidence {
   readonly curve: TensionResult['curve'];
   readonly numbers: TensionNumbers;
   readonly rates: Rates | undefined;
+  readonly stages: readonly StageRates[] | undefined;
+  readonly loading?: TensionResult['loading'];
   readonly pauses: readonly Pause[];
-  /** The part that is loading: the line that was found on it, its record, and the stress rate over the elastic window [MPa/s]. */
-  readonly part: { readonly numbers: Pick<TensionNumbers, 'line'> };
+  /** The record of what is loading, and its stress rate over the elastic window [MPa/s]. */
   readonly loaded: TensionRecord;
   readonly stressRate: number | undefined;
   readonly missed: MissedPeak | undefined;
 }
+
+/** The same of a record whose clock runs. */
+type Timed = RateEvidence & { readonly time: Float64Array };
 
 /** @internal Doubts about how the piece was loaded: rates, evenness, pauses. */
 export function rateFindings(
@@ -73,27 +112,16 @@ export function rateFindings(
   result: Pick<TensionResult, 'modulus' | 'upperYieldStrength' | 'proofStrengths'>,
   settings: TensionSettings,
 ): Finding[] {
-  const { record, curve, numbers, rates, pauses, missed } = evidence;
+  const { record, curve, numbers, rates, pauses, loaded, missed } = evidence;
   const { line } = numbers;
   const found = pauseFindings(pauses, curve, [result.upperYieldStrength, ...result.proofStrengths], line);
   const { time } = record;
   if (!line.ok || !time || !rates) return found;
-  found.push(...windowFindings(evidence, result), ...missedFindings(missed, result));
-  const first = numbers.proofs[0];
-  const yieldTime = time[first?.ok === true ? first.index : line.last]!;
-  const { strainRateElastic, strainRatePlastic } = settings.thresholds;
-  const fastest = (from: number, to: number): number => {
-    let highest = -Infinity;
-    for (let k = 0; k < rates.time.length; k += 1)
-      if (rates.time[k]! >= from && rates.time[k]! < to && rates.strainRate[k]! > highest) highest = rates.strainRate[k]!;
-    return highest;
-  };
-  const start = time[line.first]!;
-  const before = fastest(start, yieldTime);
-  if (before > strainRateElastic)
-    found.push(finding('strain-rate-high', { where: 'up to yield', rate: before, highest: strainRateElastic }));
-  const end = time[Math.min(numbers.maximumSample, time.length - 1)]!;
-  const after = fastest(yieldTime, end);
-  if (after > strainRatePlastic) found.push(finding('strain-rate-high', { where: 'after yield', rate: after, highest: strainRatePlastic }));
-  return found;
+  return [
+    ...found,
+    ...stressRateFindings(evidence, result.modulus?.value),
+    ...(loaded.time ? unevenFindings(loaded, loaded.time, line) : []),
+    ...missedFindings(missed, result),
+    ...strainRateFindings({ ...evidence, time }, settings.thresholds),
+  ];
 }

@@ -45,7 +45,7 @@ export function runTension(
   const timed = pace(test, evaluated);
   const uncertainty = doubts && uncertaintyOf(task, doubts, measured.quantities, timed.missed);
   const quantities = uncertainty ? statedResult(measured.quantities, uncertainty) : measured.quantities;
-  const loading = tensionLoading(curve, timed.time, numbers, quantities.modulus?.value);
+  const loading = tensionLoading(timed.stages, numbers, quantities.modulus?.value);
   const result: TensionResult = {
     method: 'tension',
     test: settings.test,
@@ -59,7 +59,7 @@ export function runTension(
     ...quantities,
     ...(loading ? { loading } : {}),
     ...(timed.rates ? { rates: timed.rates } : {}),
-    findings: [...tensionFindings(test, evaluated, slope, measured, timed, quantities), ...(uncertainty?.findings ?? [])],
+    findings: [...tensionFindings(test, evaluated, slope, measured, { ...timed, loading }, quantities), ...(uncertainty?.findings ?? [])],
     trail: [...forceTrail(settings.test), ...repairs, ...tensionTrail(given, recorded, lengths, numbers, settings, part)],
     provenance: provenanceOf(options, { ...raw }),
     ...(uncertainty ? { uncertainty: uncertainty.budgets } : {}),

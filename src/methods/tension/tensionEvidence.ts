@@ -15,6 +15,7 @@ import type { PreparedTest } from './preparedTest.js';
 import { ratesOf } from './rateFindings.js';
 import { withOthers } from './slopeAboveOthers.js';
 import { slopeOverSlip } from './slopeOverSlip.js';
+import { tensionStages } from './tensionLoading.js';
 import { withYieldDips, yieldDips } from './yieldDips.js';
 import { withYieldLeaps, yieldLeaps } from './yieldLeaps.js';
 
@@ -61,14 +62,15 @@ export function measuredQuantities(test: PreparedTest, evaluated: EvaluatedRecor
 }
 
 /**
- * @internal Time of the samples and the rates over the test, where time was recorded; the record of what is loading, its stress rate over the elastic
- * window, and what its samples may have missed of the peak of yielding.
+ * @internal Time of the samples, the rates over the test and of its stages, where time was recorded; the record of what is loading, its stress rate over
+ * the elastic window, and what its samples may have missed of the peak of yielding.
  */
 export function pace({ counted: { record, survey } }: PreparedTest, { numbers, curve, part }: EvaluatedRecord) {
   const time = runningTime(record, survey);
   const rates = time && ratesOf(curve, time, Math.min(numbers.end, curve.strain.length));
   const loaded = recordOfLoading(record, part.ranges);
+  const stages = time && tensionStages(loaded.time, part);
   const { line } = part.numbers;
   const stressRate = line.ok && loaded.time ? lineFit(loaded.time, part.input.curve.stress, line.first, line.last)?.slope : undefined;
-  return { time, rates, loaded, stressRate, missed: missedPeak(loaded.time, stressRate, part) };
+  return { time, rates, stages, loaded, stressRate, missed: missedPeak(loaded.time, stressRate, part) };
 }

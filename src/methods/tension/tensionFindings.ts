@@ -1,4 +1,4 @@
-import type { Finding, TrailStep } from '../../base/index.js';
+import { toldOnce, type Finding, type TrailStep } from '../../base/index.js';
 import { checkRecordKernel } from '../../record/index.js';
 import { calibrationFindings, forcesOf, windowForce } from '../common/calibrationFindings.js';
 import { dimensionFindings, extensometerLengthFindings, lengthFindings, readingFindings } from '../common/pieceFindings.js';
@@ -38,7 +38,7 @@ export function tensionFindings(
   evaluated: EvaluatedRecord,
   slope: SlopeEvidence,
   { plain, dips, doubtful }: ReturnType<typeof measuredQuantities>,
-  timed: ReturnType<typeof pace>,
+  timed: ReturnType<typeof pace> & Pick<TensionResult, 'loading'>,
   quantities: ReturnType<typeof measuredQuantities>['quantities'],
 ): Finding[] {
   const { testPiece, options, asked, raw, repairs, turned, counted, lengths, broken } = test;
@@ -46,10 +46,13 @@ export function tensionFindings(
   const { recorded, curve, stress, numbers, part, pauses, excursions, frameCompliance, refused } = evaluated;
   const { strainStep, share, holds, slipsBack, overSlip } = slope;
   const settings = { ...asked, frameCompliance };
-  return [
+  // the trail tells what was left out after the fracture
+  const fractureTold = numbers.fracture.ok && numbers.fracture.index < recorded.strain.length - 1;
+  const ofRecord = checkRecordKernel(given, {}, { survey, outline, pauses, excursions, ended, slipsBack });
+  return toldOnce([
     ...inKept(spikesOf(raw, asked.repairs, repairs), repairs),
     ...turned,
-    ...checkRecordKernel(given, {}, { survey, outline, pauses, excursions, ended, slipsBack }),
+    ...(fractureTold ? ofRecord.filter(({ code }) => code !== 'tail-after-fracture') : ofRecord),
     ...recordFindings(given, recorded, numbers, { tensileStrength: quantities.tensileStrength, curve }, lengths.parallelLength),
     ...familyFindings(quantities, numbers, settings, {
       strainFrom: recorded.basis === 'travel' ? 'travel' : 'extensometer',
@@ -57,7 +60,7 @@ export function tensionFindings(
       parallelLengthGiven: testPiece.parallelLength !== undefined,
       shape: testPiece.section.shape,
     }),
-    ...rateFindings({ ...timed, record: given, curve, numbers, pauses, part }, quantities, settings),
+    ...rateFindings({ ...timed, record: given, curve, numbers, pauses }, quantities, settings),
     ...dimensionFindings(testPiece.section),
     ...readingFindings(testPiece.section, settings.thresholds.sectionSpread),
     ...lengthFindings(testPiece, settings.thresholds.gaugeLengthDeviation, recorded.basis !== 'extensometer'),
@@ -76,5 +79,5 @@ export function tensionFindings(
     ...yieldDipFindings(dips),
     ...yieldLeapFindings(doubtful),
     ...methodFindings(part.numbers, part.input.curve, quantities, settings, holds.strainOfPiece).map(findingOnRecord(part)),
-  ];
+  ]);
 }

@@ -3,6 +3,7 @@ import {
   requireNonNegative,
   requireOptions,
   soundLength,
+  toldOnce,
   type Finding,
   type TensionColumns,
   type TensionRecord,
@@ -123,13 +124,13 @@ export function checkRecordKernel(record: TensionRecord, thresholds: RecordThres
   const several = known?.excursions ? [] : severalTests(force, time);
   if (several.length > 0) return [...ofClock, ...several];
   const excursions = known?.excursions ?? excursionsOf(record, outline, known?.pauses);
-  return [
+  return toldOnce([
     ...ofClock,
     ...saturationFindings(outline, limits.saturated),
     ...channelFindings(outline),
     ...zeroFindings(outline, excursions, limits, known?.carriesOn),
     ...motionFindings(record, outline, motion, excursions.drops, limits.repeated, known),
-  ];
+  ]);
 }
 
 /**

@@ -73,6 +73,14 @@ function howFound(result: TensionOrCurve, show: Presentation): string[] {
   const { modulusWindow: line, fracture, hardening, upperYieldStrength: upper, proofStrengths } = result;
   const sentences: string[] = [];
   if (line) sentences.push(...lineInWords(line, show), ...trustInWords(line, show));
+  const limits = result.proportionalLimit?.byDefinition;
+  if (limits)
+    sentences.push(
+      say('By other definitions the limit of proportionality lies from {low} to {high}.', {
+        low: show.value(limits[0], 'MPa', 4),
+        high: show.value(limits[1], 'MPa', 4),
+      }),
+    );
   for (const proof of proofStrengths)
     sentences.push(
       say('{symbol}: first lasting crossing with a line of the same slope, offset by {offset}; at a strain of {strain}.', {
