@@ -9,7 +9,7 @@ import {
 } from '../methods/index.js';
 import { numberOption, some } from './flags.js';
 import { readingsOf } from './readingsOf.js';
-import { forceColumnsOf, withRecordFlags, type RecordFlags } from './recordFlags.js';
+import { forceColumnsOf, requireNoFileFlags, withRecordFlags, type RecordFlags } from './recordFlags.js';
 import { withSpikeFlag, type SpikeFlags } from './repairFlags.js';
 import { reportTogether } from './reportFiles.js';
 import type { Session } from './session.js';
@@ -98,8 +98,9 @@ Example:
   testpiece brinell press-1.csv press-2.csv --ball 5 --indentation 2.11,2.13 --indentation 2.12
 `,
   );
-  return command.action((files: string[], flags: BrinellFlags) =>
-    reportTogether(
+  return command.action((files: string[], flags: BrinellFlags) => {
+    if (files.length === 0) requireNoFileFlags(flags);
+    return reportTogether(
       session,
       FROM,
       files,
@@ -111,6 +112,6 @@ Example:
           ...some('strengthOf', flags.strengthOf),
           ...some('repairs', flags.repair),
         }),
-    ),
-  );
+    );
+  });
 }

@@ -9,6 +9,7 @@ const others: readonly (readonly [RegExp, string])[] = [
   [/^options\.modulus\.window\.spanShare$/, '--window-span'],
   [/^options\.modulus\.window\b.*/, '--modulus-window'],
   [/^options\.test\.forceCalibration\.date$/, '--force-verified'],
+  [/^options\.test\.channelCalibration\.date$/, '--calibration-date'],
   [/^pairs\.(indicated|reference)$/, '--calibration'],
   [/^testPiece\.afterFracture\.gaugeLength$/, '--final-gauge-length'],
   [/^testPiece\.afterFracture\.area$/, '--final-area'],

@@ -1,6 +1,7 @@
 import { finding, requireOneOf, requireOptions, trailStep, type Finding } from '../../base/index.js';
 import { convert } from '../../units/index.js';
-import { calibrationFindings, forceTrail } from '../common/calibrationFindings.js';
+import { calibrationFindings } from '../common/calibrationFindings.js';
+import { forceTrail } from '../common/forceOrigin.js';
 import { nearestCombination, brinellPieceFindings, indentationFindings, isNominal } from './brinellFindings.js';
 import { brinellHardness } from './brinellHardness.js';
 import { heldForce } from './brinellDwell.js';
