@@ -45,6 +45,16 @@ export interface TestInfo {
   readonly standard?: string | undefined;
   /** Grips or set-up that held the piece, in words; compared with those of a compliance that names its own. */
   readonly grips?: string | undefined;
+  /** Direction of the piece in the product it was taken from, in words: longitudinal, transverse. */
+  readonly sampleDirection?: string | undefined;
+  /** Place in the product that the piece was taken from, in words. */
+  readonly samplePlace?: string | undefined;
+  /** How the test was controlled, as the operator states it: strain rate, stress rate, crosshead by hand. */
+  readonly control?: string | undefined;
+  /** Testing rate or rates, as the operator states them, with their unit. */
+  readonly rate?: string | undefined;
+  /** Class of the extensometer and by which standard, in words. */
+  readonly extensometerClass?: string | undefined;
   /** Verification of the force: a certificate in words, or what is known of it, which is then compared with the test. */
   readonly forceCalibration?: string | ForceCalibration | undefined;
   /**

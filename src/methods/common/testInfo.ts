@@ -18,7 +18,20 @@ import { requireForceClass } from '../../uncertainty/index.js';
 import { requireChannel, requireCylinder } from './forceOrigin.js';
 import type { ForceCalibration, TestInfo } from './MethodResult.js';
 
-const texts = ['identity', 'material', 'operator', 'date', 'standard', 'grips', 'remarks'] as const;
+const texts = [
+  'identity',
+  'material',
+  'sampleDirection',
+  'samplePlace',
+  'operator',
+  'date',
+  'standard',
+  'control',
+  'rate',
+  'grips',
+  'extensometerClass',
+  'remarks',
+] as const;
 const others = ['temperature', 'forceCalibration', 'calibratedForces', 'channelCalibration', 'cylinder', 'findings', 'invented'] as const;
 const PATH = 'options.test';
 
