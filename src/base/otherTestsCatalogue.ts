@@ -43,6 +43,11 @@ export const otherTestsEntries = {
     message: 'Indentation {number}: the force {force} N is {share} % off {nominal} N, the force of {designation}; 1 % is allowed.',
     remedy: 'Bring the force to its nominal value within 1 %; the hardness was computed with the force as it was.',
   },
+  'brinell-indentation-off-scale': {
+    severity: 'note', about: 'method',
+    message: 'Indentation {number} does not count in the mean: its force is {share} % off that of {designation}, which others keep within 1 %.',
+    remedy: 'Make the indentation again with the force of the scale.',
+  },
   'brinell-index-unusual': {
     severity: 'caution', about: 'method',
     message: 'Indentation {number}: the force-diameter index {index} is none of 1, 2.5, 5, 10, 15 and 30.',

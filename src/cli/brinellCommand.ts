@@ -21,6 +21,7 @@ interface BrinellFlags extends RecordFlags, SpikeFlags, TestFlags {
   readonly ball: number;
   readonly indentation: readonly (readonly number[])[];
   readonly force?: number;
+  readonly holdingTime?: number;
   readonly edgeDistance?: number;
   readonly spacing?: number;
   readonly thickness?: number;
@@ -59,6 +60,7 @@ function brinellReadings(flags: BrinellFlags, records: readonly ForceColumns[]):
   return {
     ballDiameter: flags.ball,
     ...some('force', flags.force),
+    ...some('holdingTime', flags.holdingTime),
     indentations: list.map((diameters, k) => ({
       diameters,
       ...some('record', records[k]),
@@ -85,6 +87,7 @@ export function brinellCommand(session: Session): Command {
         .makeOptionMandatory(),
     )
     .addOption(numberOption('--force <F>', 'test force [N]'))
+    .addOption(numberOption('--holding-time <t>', 'how long the force was held [s], where it was not recorded'))
     .addOption(numberOption('--edge-distance <a>', 'least distance of a centre from an edge [mm]'))
     .addOption(numberOption('--spacing <a>', 'least distance of two centres [mm]'))
     .addOption(numberOption('--thickness <t>', 'thickness of the piece [mm]'))
@@ -100,6 +103,7 @@ Example:
   );
   return command.action((files: string[], flags: BrinellFlags) => {
     if (files.length === 0) requireNoFileFlags(flags);
+    else if (flags.holdingTime !== undefined) throw usage('--holding-time has no meaning beside files: their records tell it');
     return reportTogether(
       session,
       FROM,

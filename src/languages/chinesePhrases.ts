@@ -96,6 +96,8 @@ export const chinesePhrases: Readonly<Record<SpokenPhrase, string>> = {
   Indentations: '压痕',
   '{count}, of which {valid} count': '{count} 个，其中 {valid} 个计入',
   'outside 0.24 to 0.60 of the ball: it does not count': '超出球径的 0.24～0.60：不计入',
+  'the force is not that of the scale: it does not count': '力与标尺不符：不计入',
+  'Time held, as stated': '保持时间（按声明）',
   'an estimate, ± 10 %; no measured strength': '估计值，± 10 %；不是实测强度',
   '{symbol}: first lasting crossing with a line of the same slope, offset by {offset}; at a compression of {strain}.': '{symbol}：与偏移 {offset} 的同斜率直线的第一个持续交点；压缩应变为 {strain}。',
   'Flow curve: from the plastic part of the compression, by constancy of volume; friction of the ends is still in it.': '流变曲线：按体积不变由压缩的塑性部分求得；仍含有端面摩擦的影响。',

@@ -716,6 +716,7 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Empreinte {number} : la force {force} N s’écarte de {share} % de {nominal} N, la force de {designation} ; 1 % est admis.',
     remedy: 'Amener la force à sa valeur nominale à 1 % près ; la dureté a été calculée avec la force réelle.',
   },
+  'brinell-indentation-off-scale': { message: 'L’empreinte {number} ne compte pas dans la moyenne : sa force s’écarte de {share} % de celle de {designation}, que d’autres respectent à 1 % près.', remedy: 'Refaire l’empreinte avec la force de l’échelle.' },
   'brinell-index-unusual': {
     message: 'Empreinte {number} : l’indice force-diamètre {index} n’est aucun de 1 ; 2,5 ; 5 ; 10 ; 15 et 30.',
     remedy: 'Les valeurs d’indices différents ne se comparent pas ; prendre une force de la norme pour cette bille.',

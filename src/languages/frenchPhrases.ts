@@ -96,6 +96,8 @@ export const frenchPhrases: Readonly<Record<SpokenPhrase, string>> = {
   Indentations: 'Empreintes',
   '{count}, of which {valid} count': '{count}, dont {valid} comptent',
   'outside 0.24 to 0.60 of the ball: it does not count': 'hors de 0,24 à 0,60 de la bille : ne compte pas',
+  'the force is not that of the scale: it does not count': 'force autre que celle de l’échelle : ne compte pas',
+  'Time held, as stated': 'Durée de maintien, telle qu’indiquée',
   'an estimate, ± 10 %; no measured strength': 'estimation, ± 10 % ; pas une résistance mesurée',
   '{symbol}: first lasting crossing with a line of the same slope, offset by {offset}; at a compression of {strain}.': '{symbol} : première intersection durable avec une droite de même pente, décalée de {offset} ; à un écrasement de {strain}.',
   'Flow curve: from the plastic part of the compression, by constancy of volume; friction of the ends is still in it.': 'Courbe d’écoulement : d’après la part plastique de l’écrasement, à volume constant ; le frottement aux faces y est encore.',

@@ -716,6 +716,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Eindruck {number}: Die Prüfkraft {force} N weicht um {share} % von {nominal} N ab, der Prüfkraft von {designation}; zulässig ist 1 %.',
     remedy: 'Die Prüfkraft auf 1 % an ihren Nennwert heranführen; die Härte wurde mit der tatsächlichen Kraft berechnet.',
   },
+  'brinell-indentation-off-scale': { message: 'Eindruck {number} zählt im Mittelwert nicht mit: Seine Kraft liegt {share} % neben der von {designation}, die andere auf 1 % einhalten.', remedy: 'Den Eindruck mit der Kraft der Skala neu setzen.' },
   'brinell-index-unusual': {
     message: 'Eindruck {number}: Der Beanspruchungsgrad {index} ist keiner von 1; 2,5; 5; 10; 15 und 30.',
     remedy: 'Werte verschiedener Beanspruchungsgrade sind nicht vergleichbar; eine Prüfkraft der Norm für diese Kugel wählen.',

@@ -96,6 +96,8 @@ export const germanPhrases: Readonly<Record<SpokenPhrase, string>> = {
   Indentations: 'Eindrücke',
   '{count}, of which {valid} count': '{count}, davon zählen {valid}',
   'outside 0.24 to 0.60 of the ball: it does not count': 'außerhalb von 0,24 bis 0,60 der Kugel: zählt nicht',
+  'the force is not that of the scale: it does not count': 'Kraft nicht die der Skala: zählt nicht',
+  'Time held, as stated': 'Haltezeit, wie angegeben',
   'an estimate, ± 10 %; no measured strength': 'Schätzung, ± 10 %; keine gemessene Festigkeit',
   '{symbol}: first lasting crossing with a line of the same slope, offset by {offset}; at a compression of {strain}.': '{symbol}: erster bleibender Schnitt mit einer Geraden gleicher Steigung, versetzt um {offset}; bei einer Stauchung von {strain}.',
   'Flow curve: from the plastic part of the compression, by constancy of volume; friction of the ends is still in it.': 'Fließkurve: aus dem plastischen Anteil der Stauchung bei konstantem Volumen; die Reibung an den Stirnflächen ist noch enthalten.',

@@ -93,6 +93,8 @@ export const pagePhrases = [
   'Indentations',
   '{count}, of which {valid} count',
   'outside 0.24 to 0.60 of the ball: it does not count',
+  'the force is not that of the scale: it does not count',
+  'Time held, as stated',
   'an estimate, ± 10 %; no measured strength',
   '{symbol}: first lasting crossing with a line of the same slope, offset by {offset}; at a compression of {strain}.',
   'Flow curve: from the plastic part of the compression, by constancy of volume; friction of the ends is still in it.',

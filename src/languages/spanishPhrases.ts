@@ -96,6 +96,8 @@ export const spanishPhrases: Readonly<Record<SpokenPhrase, string>> = {
   Indentations: 'Huellas',
   '{count}, of which {valid} count': '{count}, de las que cuentan {valid}',
   'outside 0.24 to 0.60 of the ball: it does not count': 'fuera de 0,24 a 0,60 de la bola: no cuenta',
+  'the force is not that of the scale: it does not count': 'fuerza distinta de la de la escala: no cuenta',
+  'Time held, as stated': 'Tiempo de mantenimiento, según lo declarado',
   'an estimate, ± 10 %; no measured strength': 'una estimación, ± 10 %; no es una resistencia medida',
   '{symbol}: first lasting crossing with a line of the same slope, offset by {offset}; at a compression of {strain}.': '{symbol}: primer corte duradero con una recta de la misma pendiente, desplazada {offset}; a una compresión de {strain}.',
   'Flow curve: from the plastic part of the compression, by constancy of volume; friction of the ends is still in it.': 'Curva de tensión de flujo: de la parte plástica de la compresión, por constancia del volumen; aún contiene el rozamiento de los extremos.',

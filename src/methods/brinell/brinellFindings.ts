@@ -42,8 +42,12 @@ function forceFindings(number: number, ball: number, force: number): Finding[] {
   return [finding('brinell-index-unusual', { number, index: forceIndexOf(force, ball) }, { field: 'hardness' })];
 }
 
+const outside = (value: number, [least, most]: readonly [number, number]): boolean => value < least - SLACK || value > most + SLACK;
+
+/** @internal True where a force was held for another time than the standard takes for granted, so that the time must be written. */
+export const mustBeWritten = (duration: number): boolean => outside(duration, HOLD);
+
 function dwellFindings(number: number, dwell: BrinellDwell): Finding[] {
-  const outside = (value: number, [least, most]: readonly [number, number]): boolean => value < least - SLACK || value > most + SLACK;
   return [
     ...(dwell.change > FORCE
       ? [
@@ -69,6 +73,7 @@ export function indentationFindings(
   found: BrinellHardness,
   force: number,
   dwell: BrinellDwell | undefined,
+  stated: number | undefined,
 ): Finding[] {
   const { diameters, edgeDistance, spacing } = given;
   const spread = (Math.max(...diameters) - Math.min(...diameters)) / found.diameter;
@@ -80,6 +85,9 @@ export function indentationFindings(
     ...(spread > DIAMETERS ? [finding('brinell-diameters-differ', { number, share: 100 * spread })] : []),
     ...forceFindings(number, ball, force),
     ...(dwell ? dwellFindings(number, dwell) : given.record ? [finding('brinell-dwell-not-found', { number })] : []),
+    ...(!given.record && stated !== undefined && mustBeWritten(stated)
+      ? [finding('brinell-dwell-outside', { number, duration: stated }, { field: 'hardness' })]
+      : []),
     ...near('brinell-near-edge', edgeDistance, found.leastEdgeDistance),
     ...near('brinell-near-neighbour', spacing, found.leastSpacing),
   ];
