@@ -145,6 +145,7 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: '断裂后力的读数与试验前的零点相差 {force} N（最大力的 {share} %）。',
     remedy: '每次试验前后检查力通道的零点；所有的力值都含有这一疑问。',
   },
+  'repair-without-effect': { message: '所要求的修复 {repair} 未作任何改变：{why}。', remedy: '请去掉它，或在记录检查中查看哪些修复会起作用。' },
   'tail-after-fracture': {
     message: '断裂后的 {count} 个采样点未计入；它们已用于核查零点。',
     remedy: '无需处理。',

@@ -145,6 +145,7 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Après la rupture, l’indication de la force s’écarte de {force} N ({share} % du maximum) du zéro d’avant l’essai.',
     remedy: 'Vérifier le zéro de la voie de force avant et après chaque essai ; chaque force porte ce doute.',
   },
+  'repair-without-effect': { message: 'La correction {repair} a été demandée et n’a rien changé : {why}.', remedy: 'L’omettre, ou voir dans le contrôle de l’enregistrement quelles corrections auraient un effet.' },
   'tail-after-fracture': {
     message: 'Des points après la rupture ont été écartés (nombre : {count}) ; ils ont servi à vérifier le zéro.',
     remedy: 'Rien à faire.',

@@ -145,6 +145,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Nach dem Bruch weicht die Kraftanzeige um {force} N ({share} % der Höchstkraft) vom Nullpunkt vor dem Versuch ab.',
     remedy: 'Den Nullpunkt des Kraftkanals vor und nach jedem Versuch prüfen; jede Kraft trägt diesen Zweifel.',
   },
+  'repair-without-effect': { message: 'Die Korrektur {repair} wurde verlangt und änderte nichts: {why}.', remedy: 'Sie weglassen, oder in der Prüfung der Aufzeichnung nachsehen, welche Korrekturen etwas bewirken würden.' },
   'tail-after-fracture': {
     message: 'Messpunkte nach dem Bruch wurden ausgelassen (Anzahl: {count}); sie dienten zur Prüfung des Nullpunkts.',
     remedy: 'Nichts zu tun.',

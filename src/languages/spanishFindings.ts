@@ -145,6 +145,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Tras la rotura, la fuerza indica {force} N ({share} % de la máxima) de diferencia con el cero anterior al ensayo.',
     remedy: 'Comprobar el cero del canal de fuerza antes y después de cada ensayo; todas las fuerzas llevan esta duda.',
   },
+  'repair-without-effect': { message: 'La reparación {repair} se pidió y no cambió nada: {why}.', remedy: 'Omitirla, o ver en la comprobación del registro qué reparaciones tendrían efecto.' },
   'tail-after-fracture': {
     message: 'Se dejaron fuera datos posteriores a la rotura (número: {count}); sirvieron para comprobar el cero.',
     remedy: 'No hay que hacer nada.',
