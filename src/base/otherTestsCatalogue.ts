@@ -48,6 +48,11 @@ export const otherTestsEntries = {
     message: 'Indentation {number} does not count in the mean: its force is {share} % off that of {designation}, which others keep within 1 %.',
     remedy: 'Make the indentation again with the force of the scale.',
   },
+  'brinell-force-in-kgf': {
+    severity: 'fault', about: 'method',
+    message: 'Indentation {number}: the force {force} N is the number of {designation} in kgf, which is {nominal} N.',
+    remedy: 'Give the force in newtons: the hardness was computed with the number as it was given.',
+  },
   'brinell-index-unusual': {
     severity: 'caution', about: 'method',
     message: 'Indentation {number}: the force-diameter index {index} is none of 1, 2.5, 5, 10, 15 and 30.',

@@ -65,15 +65,17 @@ export async function forceMadeBy(
 }
 
 /** Readings in their columns; one that the calibration does not hold is named by the flag. */
-function calibrated(calibration: Calibration, readings: Float64Array, beyond: number | undefined): Float64Array {
+function calibrated(calibration: Calibration, readings: Float64Array, beyond: number | undefined, holds: 'stress' | 'force'): Float64Array {
   try {
     return applyCalibration(calibration, readings, { idle: true, ...some('beyond', beyond) });
   } catch (reason) {
     if (!isInputError(reason) || reason.code !== 'out-of-range') throw reason;
     if (reason.path === 'options.beyond') throw usage(`--calibration-beyond must be from 0 to 0.1, got ${String(beyond)}`);
-    const [low, high] = calibration.span;
+    const [low, high] = calibration.span.map((x) => Number(x.toPrecision(6)));
+    const unit = holds === 'stress' ? 'MPa' : 'N';
+    const inBar = holds === 'stress' ? ` (${Number((10 * low!).toPrecision(6))} to ${Number((10 * high!).toPrecision(6))} bar)` : '';
     throw usage(
-      `--calibration holds readings from ${low} to ${high}, and idle ones down to zero; the record has ${String(reason.received)} (${reason.path.replace('indicated', 'sample ')}); --calibration-beyond allows up to a tenth of the span`,
+      `--calibration holds readings from ${low} to ${high} ${unit}${inBar}, and idle ones down to zero; the record has ${Number(Number(reason.received).toPrecision(6))} ${unit} (${reason.path.replace('indicated', 'sample ')}); --calibration-beyond allows up to a tenth of the span`,
     );
   }
 }
@@ -90,7 +92,7 @@ export function byCalibration(
     throw usage(
       `--calibration is of ${holds === 'force' ? 'a pressure, and the file holds force' : 'a force, and the file holds pressure'}`,
     );
-  return { force: calibrated(calibration, holds === 'stress' ? pressure : force, beyond), ...others };
+  return { force: calibrated(calibration, holds === 'stress' ? pressure : force, beyond, holds), ...others };
 }
 
 /** Adds the flags of the calibration. */

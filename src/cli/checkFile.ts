@@ -53,7 +53,10 @@ export function checkFile(
   whole: WholeTest | 'record' | 'pressure',
 ): FileCheck {
   const test = typeof whole === 'object';
-  const findings = [...ofFile, ...(test ? withIdleRepairs(analyseTension(record, whole.piece, whole.options), whole.options.repairs).findings : checkRecord(record))];
+  const findings = [
+    ...ofFile,
+    ...(test ? withIdleRepairs(analyseTension(record, whole.piece, whole.options), whole.options.repairs).findings : checkRecord(record)),
+  ];
   return {
     file,
     of: test ? 'test' : whole,

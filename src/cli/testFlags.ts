@@ -5,7 +5,7 @@ import { languages } from '../languages/index.js';
 import type { TestInfo } from '../methods/index.js';
 import type { Paper, UnitSystem } from '../report/index.js';
 import type { HalfRule, RoundingRule } from '../statistics/index.js';
-import { numberOption, rangeOption, some } from './flags.js';
+import { choiceOption, numberOption, rangeOption, some, toDate } from './flags.js';
 import { withJobFlags, type JobFlags } from './jobFlags.js';
 import { withLimitFlags, type LimitFlags } from './limitFlags.js';
 
@@ -56,7 +56,13 @@ export interface TestFlags extends ShownFlags, LimitFlags, JobFlags {
 
 /** Adds the flag of the language. */
 export const withLanguageFlag = (command: Command): Command =>
-  command.addOption(new Option('--language <tag>', 'language of tables and pages; default en').choices(languages.map(({ tag }) => tag)));
+  command.addOption(
+    choiceOption(
+      '--language <tag>',
+      'language of tables and pages; default en',
+      languages.map(({ tag }) => tag),
+    ),
+  );
 
 /** Adds the flags of language and units. */
 export const withTableFlags = (command: Command): Command =>
@@ -101,7 +107,7 @@ export const withTestFlags = (command: Command): Command =>
         .option('--sample-direction <text>', 'direction of the piece in the product, for example longitudinal')
         .option('--sample-place <text>', 'place in the product that the piece was taken from')
         .option('--operator <text>', 'who ran the test')
-        .option('--date <text>', 'date of the test, as 2026-03-31')
+        .option('--date <text>', 'date of the test, as 2026-03-31', toDate)
         .addOption(numberOption('--temperature <T>', 'test temperature [°C]'))
         .option('--standard <text>', 'standard that the test claims to follow')
         .option('--control <text>', 'how the test was controlled, as the operator states it: strain rate, stress rate, crosshead by hand')

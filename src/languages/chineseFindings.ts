@@ -717,6 +717,7 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: '压痕 {number}：试验力 {force} N 与 {designation} 的试验力 {nominal} N 相差 {share} %；允许 1 %。',
     remedy: '使试验力与标称值之差在 1 % 以内；硬度已按实际的力计算。',
   },
+  'brinell-force-in-kgf': { message: '压痕 {number}：力 {force} N 正是 {designation} 以 kgf 表示的数值，即 {nominal} N。', remedy: '请以牛顿给出力：硬度按所给数值计算。' },
   'brinell-indentation-off-scale': { message: '压痕 {number} 不计入平均值：其力偏离 {designation} 的力 {share} %，而其他压痕在 1 % 以内。', remedy: '用该标尺的力重新压痕。' },
   'brinell-index-unusual': {
     message: '压痕 {number}：试验力-球直径平方的比率 {index} 不是 1、2.5、5、10、15 和 30 中的任何一个。',

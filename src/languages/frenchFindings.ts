@@ -717,6 +717,7 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Empreinte {number} : la force {force} N s’écarte de {share} % de {nominal} N, la force de {designation} ; 1 % est admis.',
     remedy: 'Amener la force à sa valeur nominale à 1 % près ; la dureté a été calculée avec la force réelle.',
   },
+  'brinell-force-in-kgf': { message: 'Empreinte {number} : la force {force} N est le nombre de {designation} en kgf, soit {nominal} N.', remedy: 'Donner la force en newtons : la dureté a été calculée avec le nombre tel que donné.' },
   'brinell-indentation-off-scale': { message: 'L’empreinte {number} ne compte pas dans la moyenne : sa force s’écarte de {share} % de celle de {designation}, que d’autres respectent à 1 % près.', remedy: 'Refaire l’empreinte avec la force de l’échelle.' },
   'brinell-index-unusual': {
     message: 'Empreinte {number} : l’indice force-diamètre {index} n’est aucun de 1 ; 2,5 ; 5 ; 10 ; 15 et 30.',

@@ -717,6 +717,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Eindruck {number}: Die Prüfkraft {force} N weicht um {share} % von {nominal} N ab, der Prüfkraft von {designation}; zulässig ist 1 %.',
     remedy: 'Die Prüfkraft auf 1 % an ihren Nennwert heranführen; die Härte wurde mit der tatsächlichen Kraft berechnet.',
   },
+  'brinell-force-in-kgf': { message: 'Eindruck {number}: Die Kraft {force} N ist die Zahl von {designation} in kgf; das sind {nominal} N.', remedy: 'Die Kraft in Newton angeben: Die Härte wurde mit der Zahl berechnet, wie sie angegeben ist.' },
   'brinell-indentation-off-scale': { message: 'Eindruck {number} zählt im Mittelwert nicht mit: Seine Kraft liegt {share} % neben der von {designation}, die andere auf 1 % einhalten.', remedy: 'Den Eindruck mit der Kraft der Skala neu setzen.' },
   'brinell-index-unusual': {
     message: 'Eindruck {number}: Der Beanspruchungsgrad {index} ist keiner von 1; 2,5; 5; 10; 15 und 30.',

@@ -717,6 +717,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Huella {number}: la fuerza de {force} N se aparta un {share} % de {nominal} N, la fuerza de {designation}; se admite un 1 %.',
     remedy: 'Llevar la fuerza a su valor nominal con una tolerancia del 1 %; la dureza se calculó con la fuerza real.',
   },
+  'brinell-force-in-kgf': { message: 'Huella {number}: la fuerza {force} N es el número de {designation} en kgf, que son {nominal} N.', remedy: 'Dar la fuerza en newtons: la dureza se calculó con el número tal como se dio.' },
   'brinell-indentation-off-scale': { message: 'La huella {number} no cuenta en la media: su fuerza se aparta un {share} % de la de {designation}, que otras cumplen dentro del 1 %.', remedy: 'Repetir la huella con la fuerza de la escala.' },
   'brinell-index-unusual': {
     message: 'Huella {number}: el coeficiente fuerza-diámetro {index} no es ninguno de 1; 2,5; 5; 10; 15 y 30.',

@@ -1,4 +1,5 @@
 import { finding, type Finding } from '../../base/index.js';
+import { convert } from '../../units/index.js';
 import { nominalCombinations } from './brinellCombinations.js';
 import type { BrinellDwell } from './brinellDwell.js';
 import { forceIndexOf, type BrinellHardness } from './brinellHardness.js';
@@ -13,6 +14,8 @@ const DIAMETERS = 0.01;
 /** Time of holding and of bringing on [s] (ISO 6506-1, from memory). */
 const HOLD = [10, 15] as const;
 const RISE = [2, 8] as const;
+/** A kilogram-force [N]. */
+const KGF = convert(1, 'kgf', 'N');
 /** Times are read from samples: so much beyond a limit is none [s]. */
 const SLACK = 0.25;
 
@@ -30,6 +33,12 @@ function forceFindings(number: number, ball: number, force: number): Finding[] {
   const nearest = nearestCombination(ball, force);
   if (nearest && isNominal(force, nearest.force)) return [];
   const share = nearest ? force / nearest.force - 1 : Infinity;
+  // the number of a scale is a force in kgf
+  const inKgf = nearestCombination(ball, force * KGF);
+  if (inKgf && isNominal(force * KGF, inKgf.force))
+    return [
+      finding('brinell-force-in-kgf', { number, force, designation: inKgf.designation, nominal: inKgf.force }, { field: 'hardness' }),
+    ];
   // nearer than a tenth it was meant, farther it is another index
   if (nearest && Math.abs(share) <= 0.1)
     return [
