@@ -1,4 +1,5 @@
 import type { PropertyDifference, ResultComparison, TestResult } from '../../methods/index.js';
+import { differencesInWords } from './differencesInWords.js';
 import { presentation, unsigned, type Presentation, type PresentationOptions } from '../words/presentation.js';
 import { shownUnit } from '../words/shownUnit.js';
 import { summarise, type SummaryRow } from './summarise.js';
@@ -73,9 +74,7 @@ export function comparisonInWords(
   const { say } = show;
   const names = namesOf(comparison, show);
   const summaries = results.map((result) => summarise(result, options));
-  const labels = { record: say('Record'), piece: say('Test piece'), options: say('Options'), version: say('Version') } as const;
-  const { differences } = comparison;
-  const told = differences.map(({ of, name, first, second }) => [labels[of], name, first ?? say('not given'), second ?? say('not given')]);
+  const told = differencesInWords(comparison.differences, show);
   return {
     columns: [say('Symbol'), say('Unit'), ...names, say('Difference'), '', 'u', say('Difference over u')],
     rows: comparison.properties.map((one) => rowOf(one, summaries, show)),
