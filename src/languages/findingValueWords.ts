@@ -22,6 +22,9 @@ export const findingValueWords = [
   'The gauge length',
   'The area',
   'unknown',
+  // where a piece broke
+  'in the fillet',
+  'in the grip',
   // repairs that did nothing
   'no step of the zero was found; a force that stands from the first sample on is none',
   'the zero before loading and the one after fracture agree, or one of them is not recorded',
@@ -30,9 +33,6 @@ export const findingValueWords = [
   'no slip was found that comes back along the elastic line',
   'the drive nowhere goes back with the force',
   'no sample repeats the one before',
-  // where a piece broke
-  'in the fillet',
-  'in the grip',
   // heads of the piece
   'Pressure of the faces',
   'Core of the thread',

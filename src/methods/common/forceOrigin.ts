@@ -22,6 +22,7 @@ import type { ChannelCalibration, TestInfo } from './MethodResult.js';
 export function requireCylinder(from: string, path: string, given: HydraulicChain): HydraulicChain {
   requireOptions(from, given, ['bore', 'rod', 'efficiency', 'tareForce'], path);
   const { rod, efficiency, tareForce: tare } = given;
+  if (typeof tare === 'object') requireOptions(from, tare, ['travel', 'force'], `${path}.tareForce`);
   const bore = requirePositive(from, `${path}.bore`, given.bore);
   if (rod !== undefined && requirePositive(from, `${path}.rod`, rod) >= bore)
     throw new InputError(from, `${path}.rod`, 'out-of-range', `must be below bore (${bore})`, rod);

@@ -80,8 +80,8 @@ export function requireTest(from: string, test: TestInfo): TestInfo {
   if (test.invented !== undefined) requireBoolean(from, `${PATH}.invented`, test.invented);
   const calibrated = test.calibratedForces !== undefined && requireSpan(from, `${PATH}.calibratedForces`, test.calibratedForces);
   const before = test.findings !== undefined && requireFindings(from, `${PATH}.findings`, test.findings);
-  const channel = test.channelCalibration && requireChannel(from, `${PATH}.channelCalibration`, test.channelCalibration);
-  const cylinder = test.cylinder && requireCylinder(from, `${PATH}.cylinder`, test.cylinder);
+  const channel = test.channelCalibration !== undefined && requireChannel(from, `${PATH}.channelCalibration`, test.channelCalibration);
+  const cylinder = test.cylinder !== undefined && requireCylinder(from, `${PATH}.cylinder`, test.cylinder);
   const given = {
     ...test,
     ...(calibrated ? { calibratedForces: calibrated } : {}),
