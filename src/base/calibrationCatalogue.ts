@@ -77,4 +77,19 @@ export const calibrationEntries = {
     message: 'At {force} N the calibration lies {share} % off its pair; a channel of class 1 may be {allowed} % off.',
     remedy: 'Look for what scatters (reading, friction, the reference), and measure again; claim no better class.',
   },
+  'force-nominal': {
+    severity: 'caution', about: 'frame',
+    message: 'Force is oil pressure times the nominal area of {area} mm²: what the seals and guides hold back, commonly some per cent, counts as force of the piece, and every stress is too high by it.',
+    remedy: 'Calibrate against a force-proving instrument; until then give an efficiency together with the uncertainty of the force.',
+  },
+  'force-efficiency-doubt': {
+    severity: 'caution', about: 'frame',
+    message: 'Force is oil pressure times the nominal area of {area} mm² and an efficiency of {efficiency}, whose uncertainty is not stated; friction of seals changes with pressure, wear and temperature.',
+    remedy: 'Calibrate against a force-proving instrument, or give the uncertainty of the force.',
+  },
+  'channel-calibration-old': {
+    severity: 'caution', about: 'frame',
+    message: 'The channel of the force was calibrated on {date}, {months} months before the test; a year is usual at most.',
+    remedy: 'Calibrate it again, or name a verification of the force that held on the day of the test.',
+  },
 } as const satisfies Readonly<Record<string, FindingEntry>>;

@@ -43,6 +43,16 @@ export const otherTestsEntries = {
     message: 'Indentation {number}: the force {force} N is {share} % off {nominal} N, the force of {designation}; 1 % is allowed.',
     remedy: 'Bring the force to its nominal value within 1 %; the hardness was computed with the force as it was.',
   },
+  'brinell-indentation-off-scale': {
+    severity: 'note', about: 'method',
+    message: 'Indentation {number} does not count in the mean: its force is {share} % off that of {designation}, which others keep within 1 %.',
+    remedy: 'Make the indentation again with the force of the scale.',
+  },
+  'brinell-force-in-kgf': {
+    severity: 'fault', about: 'method',
+    message: 'Indentation {number}: the force {force} N is the number of {designation} in kgf, which is {nominal} N.',
+    remedy: 'Give the force in newtons: the hardness was computed with the number as it was given.',
+  },
   'brinell-index-unusual': {
     severity: 'caution', about: 'method',
     message: 'Indentation {number}: a ball of {ball} mm with {force} N (force-diameter index {index}) is no pair of the standard.',

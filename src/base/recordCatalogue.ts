@@ -87,6 +87,11 @@ export const recordEntries = {
     message: 'The force was set to zero at sample {sample}, by {step} N, while nothing moved; what stands before counts from another zero.',
     remedy: 'Nothing to do; zero belongs before the piece is gripped at both ends.',
   },
+  'repair-without-effect': {
+    severity: 'caution', about: 'record',
+    message: 'The repair {repair} was asked for and changed nothing: {why}.',
+    remedy: 'Leave it out, or see in the check of the record which repairs would do something.',
+  },
   'zero-before-loading': {
     severity: 'caution', about: 'record',
     message: 'Before loading the force reads {force} N, {share} % of its maximum.',

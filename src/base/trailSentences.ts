@@ -17,6 +17,10 @@ const sentences = {
   'force-by-calibration':
     'Force is by calibration from {low} to {high} N; idle readings below it went along its slope at {low} N, down to zero.',
   'force-by-calibration-from-zero': 'Force is by calibration, up to {high} N.',
+  'force-by-bore': 'Force is oil pressure times {area} mm² (bore {bore} mm) times an efficiency of {efficiency}.',
+  'force-by-annulus': 'Force is oil pressure times {area} mm² (bore {bore} mm, rod {rod} mm) times an efficiency of {efficiency}.',
+  'tare-force-taken-off': '{tareForce} N were taken off the force.',
+  'tare-over-travel-taken-off': 'A tare over travel was taken off the force, from {low} to {high} N.',
   'signs-turned': 'The sign was turned in {columns}: loading counts positive.',
   'frame-compliance-removed': 'The give of the frame was removed from travel, {largest} mm at the highest force.',
   'indentation-removed': 'The indentation at supports and noses was removed from travel, {largest} mm at the highest force.',

@@ -9,7 +9,7 @@ import {
 } from '../methods/index.js';
 import { numberOption, some } from './flags.js';
 import { readingsOf } from './readingsOf.js';
-import { forceColumnsOf, withRecordFlags, type RecordFlags } from './recordFlags.js';
+import { forceColumnsOf, requireNoFileFlags, withRecordFlags, type RecordFlags } from './recordFlags.js';
 import { withSpikeFlag, type SpikeFlags } from './repairFlags.js';
 import { reportTogether } from './reportFiles.js';
 import type { Session } from './session.js';
@@ -21,6 +21,7 @@ interface BrinellFlags extends RecordFlags, SpikeFlags, TestFlags {
   readonly ball: number;
   readonly indentation: readonly (readonly number[])[];
   readonly force?: number;
+  readonly holdingTime?: number;
   readonly edgeDistance?: number;
   readonly spacing?: number;
   readonly thickness?: number;
@@ -59,6 +60,7 @@ function brinellReadings(flags: BrinellFlags, records: readonly ForceColumns[]):
   return {
     ballDiameter: flags.ball,
     ...some('force', flags.force),
+    ...some('holdingTime', flags.holdingTime),
     indentations: list.map((diameters, k) => ({
       diameters,
       ...some('record', records[k]),
@@ -85,6 +87,7 @@ export function brinellCommand(session: Session): Command {
         .makeOptionMandatory(),
     )
     .addOption(numberOption('--force <F>', 'test force [N]'))
+    .addOption(numberOption('--holding-time <t>', 'how long the force was held [s], where it was not recorded'))
     .addOption(numberOption('--edge-distance <a>', 'least distance of a centre from an edge [mm]'))
     .addOption(numberOption('--spacing <a>', 'least distance of two centres [mm]'))
     .addOption(numberOption('--thickness <t>', 'thickness of the piece [mm]'))
@@ -98,8 +101,10 @@ Example:
   testpiece brinell press-1.csv press-2.csv --ball 5 --indentation 2.11,2.13 --indentation 2.12
 `,
   );
-  return command.action((files: string[], flags: BrinellFlags) =>
-    reportTogether(
+  return command.action((files: string[], flags: BrinellFlags) => {
+    if (files.length === 0) requireNoFileFlags(flags);
+    else if (flags.holdingTime !== undefined) throw usage('--holding-time has no meaning beside files: their records tell it');
+    return reportTogether(
       session,
       FROM,
       files,
@@ -111,6 +116,6 @@ Example:
           ...some('strengthOf', flags.strengthOf),
           ...some('repairs', flags.repair),
         }),
-    ),
-  );
+    );
+  });
 }

@@ -1,4 +1,5 @@
 import { InvalidArgumentError, Option } from 'commander';
+import { parseUnit, unitFactor } from '../units/index.js';
 
 /** A number as it was typed. */
 export const toNumber = (text: string): number => {
@@ -54,8 +55,53 @@ export const collected = (text: string, before: readonly string[] = []): string[
 export const some = <Name extends string, Value>(name: Name, value: Value | undefined): Partial<Record<Name, Value>> =>
   (value === undefined ? {} : { [name]: value }) as Partial<Record<Name, Value>>;
 
-/** A flag that takes a number. */
-export const numberOption = (flags: string, description: string): Option => new Option(flags, description).argParser(toNumber);
+/** What to say of a number with its unit, such as 25kN, where the description names the unit that is meant. */
+function unitHint(text: string, description: string): string {
+  const [, number = '', unit = ''] = /^\s*([\d.]+(?:e[+-]?\d+)?)\s*([^\d\s.,].*?)\s*$/i.exec(text) ?? [];
+  const wanted = /\[([^\]]+)\]/.exec(description)?.[1];
+  if (unit === '' || wanted === undefined) return '';
+  const [own, other] = [parseUnit(wanted), parseUnit(unit)];
+  const turned =
+    own !== undefined && own.dimension === other?.dimension
+      ? `: ${Number((Number(number) * unitFactor(other.unit, own.unit)).toPrecision(12))}`
+      : '';
+  return ` It is in ${wanted}, without the unit${turned}.`;
+}
+
+/** A flag that takes a number; one with a unit is told in the unit that the description names. */
+export const numberOption = (flags: string, description: string): Option =>
+  new Option(flags, description).argParser((text: string) => {
+    try {
+      return toNumber(text);
+    } catch (reason) {
+      throw new InvalidArgumentError(`${(reason as Error).message}${unitHint(text, description)}`);
+    }
+  });
+
+const DAY_FIRST = /^\d{1,2}[./]\d{1,2}[./]\d{2,4}$/;
+
+/** A day or a text; digits in another order than year-month-day may be read in two ways. */
+export function toDate(text: string): string {
+  if (DAY_FIRST.test(text.trim())) throw new InvalidArgumentError('It must be of the form 2026-03-31 (year-month-day).');
+  return text;
+}
+
+/** A flag that takes one of some words, in capitals or not; `meant` are those that another word may mean. */
+export const choiceOption = (
+  flags: string,
+  description: string,
+  choices: readonly string[],
+  meant: (text: string) => readonly string[] = () => [],
+): Option => {
+  const option = new Option(flags, description).choices(choices);
+  return option.argParser((text: string) => {
+    const own = choices.find((one) => one.toLowerCase() === text.trim().toLowerCase());
+    if (own !== undefined) return own;
+    const near = meant(text);
+    const hint = near.length > 0 ? ` Did you mean ${near.join(' or ')}?` : '';
+    throw new InvalidArgumentError(`Allowed choices are ${choices.join(', ')}.${hint}`);
+  });
+};
 /** A flag that takes strains. */
 export const strainsOption = (flags: string, description: string): Option => new Option(flags, description).argParser(toStrains);
 /** A flag that takes a number or a range. */

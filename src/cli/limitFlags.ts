@@ -34,13 +34,34 @@ function toLimit(text: string): Limit {
 
 const toLimits = (text: string, before: readonly Limit[] = []): Limit[] => [...before, ...text.split(',').map(toLimit)];
 
+/** An elongation after fracture, and what its index says of the gauge length: A50mm, A11.3. */
+const ELONGATION = /^A(?:(?<length>\d+(?:\.\d+)?)mm|(?<coefficient>\d+(?:\.\d+)?))?$/;
+
+/** The gauge length that a limit is stated for, by its symbol. */
+function statedFor(symbol: string): { readonly gaugeLength?: number; readonly coefficient?: number } {
+  const { length, coefficient } = ELONGATION.exec(symbol)?.groups ?? {};
+  if (length !== undefined) return { gaugeLength: Number(length) };
+  return coefficient === undefined ? {} : { coefficient: Number(coefficient) };
+}
+
+/** The value that a limit is of: that of its symbol; of an elongation after fracture the one that there is, which `decide` refuses for another length. */
+function valueOf(symbol: string, values: ReturnType<typeof measuredOf>) {
+  const own = values.get(symbol);
+  if (own !== undefined || !ELONGATION.test(symbol)) return own;
+  if (/^A\d\d+$/.test(symbol)) throw usage(`--limit names ${symbol}: a gauge length of ${symbol.slice(1)} mm is written ${symbol}mm`);
+  return [...values].find(([other]) => ELONGATION.test(other))?.[1];
+}
+
 /** What is to be decided about a result; a limit of a value that it does not have is refused. */
 export function decisionsOf(result: TestResult, { limit = [], decisionRule }: LimitFlags): AskedDecision[] {
   const values = measuredOf(result);
   return limit.map(({ symbol, lower, upper }) => {
-    const measured = values.get(symbol);
+    const measured = valueOf(symbol, values);
     if (measured === undefined) throw usage(`--limit names ${symbol}, and the test gave ${[...values.keys()].join(', ')}`);
-    return { measured, specification: { ...some('lower', lower), ...some('upper', upper), ...some('rule', decisionRule) } };
+    return {
+      measured,
+      specification: { ...statedFor(symbol), ...some('lower', lower), ...some('upper', upper), ...some('rule', decisionRule) },
+    };
   });
 }
 
@@ -50,7 +71,7 @@ export const withLimitFlags = (command: Command): Command =>
     .addOption(
       new Option(
         '--limit <symbol=lowest-highest>',
-        'limits to decide by, in MPa, N, mm, or ratios as 20%: Rm=360-510, Rp0.2=235- (at least), HBW=-240 (at most); commas between several; may be repeated',
+        'limits to decide by, in MPa, N, mm, or ratios as 20%: Rm=360-510, Rp0.2=235- (at least), HBW=-240 (at most), A50mm=26%- (on 50 mm); commas between several; may be repeated',
       ).argParser(toLimits),
     )
     .addOption(

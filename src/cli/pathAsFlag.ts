@@ -9,9 +9,12 @@ const others: readonly (readonly [RegExp, string])[] = [
   [/^options\.modulus\.window\.spanShare$/, '--window-span'],
   [/^options\.modulus\.window\b.*/, '--modulus-window'],
   [/^options\.test\.forceCalibration\.date$/, '--force-verified'],
+  [/^options\.test\.channelCalibration\.date$/, '--calibration-date'],
   [/^pairs\.(indicated|reference)$/, '--calibration'],
-  [/^testPiece\.afterFracture\.gaugeLength$/, '--final-gauge-length'],
-  [/^testPiece\.afterFracture\.area$/, '--final-area'],
+  [/^options\.test\.forceCalibration\.range$/, '--force-range'],
+  [/^testPiece\.afterFracture\.diameters$/, '--final-diameter'],
+  [/^testPiece\.afterFracture\.subdivision\b.*$/, '--subdivision'],
+  [/^testPiece\.afterFracture\.(gaugeLength|area|width|thickness)$/, '--final-$1'],
   [/^piece\.afterTest\.height$/, '--final-height'],
   [/^(?:readings\.|options\.)?ballDiameter$/, '--ball'],
   [/^options\.dieDiameter$/, '--die'],
@@ -29,7 +32,7 @@ const kebab = (name: string): string => `--${name.replace(/[A-Z]/g, (letter) => 
 function flagOf(path: string, known: ReadonlySet<string>): string | undefined {
   const plain = path.replace(/\[\d+\]/g, '');
   const other = others.find(([field]) => field.test(plain));
-  const flag = other ? plain.replace(...other) : kebab(plain.slice(plain.lastIndexOf('.') + 1));
+  const flag = other ? plain.replace(...other).replace('gaugeLength', 'gauge-length') : kebab(plain.slice(plain.lastIndexOf('.') + 1));
   return known.has(/^--[a-z-]+/.exec(flag)?.[0] ?? '') ? flag : undefined;
 }
 

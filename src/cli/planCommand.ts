@@ -1,5 +1,5 @@
 import { Argument, Command, Option } from 'commander';
-import { materialFamilies, type MaterialFamilyKey, type UsualRange } from '../materials/index.js';
+import type { MaterialFamilyKey, UsualRange } from '../materials/index.js';
 import {
   planBending,
   planBrinell,
@@ -13,10 +13,12 @@ import {
 } from '../planning/index.js';
 import { drawFigures } from '../render/index.js';
 import { planFigures, renderPlan } from '../report/index.js';
+import { familyOption } from './familyFlag.js';
 import { numberOption, rangeOption as range, some } from './flags.js';
 import { asJson, withJobFlags, type JobFlags } from './jobFlags.js';
 import { frameOf, withFrameFlags, type FrameFlags } from './frameFlags.js';
 import { planTable } from './planTable.js';
+import { requirePlanUnits } from './planUnits.js';
 import { requireGiven } from './requireFlags.js';
 import { givenSections, ONE_SECTION, sectionFromFlags, withSectionFlags, type SectionFlags } from './sectionOptions.js';
 import type { Session } from './session.js';
@@ -146,6 +148,7 @@ async function makePlan(session: Session, test: PlannedTest, flags: PlanFlags): 
   if (page !== undefined) await requireFree([page], overwrite);
   const frame = await frameOf(flags);
   requirePlanFlags(test, flags, frame);
+  requirePlanUnits({ ...frame, ...some('modulus', flags.modulus), ...some('elongation', flags.elongation) });
   const plan = plans[test](flags, frame);
   if (page !== undefined) {
     const reader = readerOf(flags);
@@ -170,7 +173,7 @@ export function planCommand(session: Session): Command {
   const command = new Command('plan')
     .description('A test before it is done: whether the frame does it, lengths, speeds, pace sheet, what can be answered.')
     .addArgument(new Argument('[test]', 'which test').choices(tests).default('tension'))
-    .addOption(new Option('--family <key>', 'family of the material').choices(materialFamilies.map(({ key }) => key)))
+    .addOption(familyOption('family of the material'))
     .addOption(range('--modulus <E>', 'modulus to be expected [MPa]; here and below one number, or lowest-highest'))
     .addOption(range('--yield-strength <Re>', 'Rp0.2 or ReH to be expected [MPa]'))
     .addOption(range('--tensile-strength <Rm>', 'tensile strength to be expected [MPa]'))

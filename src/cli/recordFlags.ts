@@ -5,16 +5,12 @@ import { pressureToForce } from '../force/index.js';
 import { readSpreadsheet } from '../files/index.js';
 import type { ForceColumns, TestInfo } from '../methods/index.js';
 import { readRecord, type ReadOptions, type ReadResult } from '../record/index.js';
-import { byCalibration, withCalibrationFlags, type CalibrationFlags } from './calibrationFlags.js';
+import { byCalibration, cylinderOf, withCalibrationFlags, type CalibrationFlags, type CylinderFlags } from './calibrationFlags.js';
 import { numberOption, some, withPair } from './flags.js';
 import { usage } from './usage.js';
 
 /** Flags that say how to read a file and how its force is made. */
-export interface RecordFlags extends CalibrationFlags {
-  readonly bore?: number;
-  readonly rod?: number;
-  readonly efficiency?: number;
-  readonly tareForce?: number;
+export interface RecordFlags extends CalibrationFlags, CylinderFlags {
   readonly unit?: Readonly<Record<string, string>>;
   readonly column?: Readonly<Record<string, string>>;
   readonly decimal?: '.' | ',';
@@ -52,26 +48,42 @@ export async function readingOf(file: string, flags: RecordFlags, wanted: Wanted
   return readSpreadsheet(bytes, { ...options, ...some('sheet', flags.sheet) });
 }
 
+/** The first flag of a cylinder that was given. */
+const ofCylinder = ({ bore, rod, efficiency, tareForce }: CylinderFlags): string | undefined =>
+  Object.entries({ '--bore': bore, '--rod': rod, '--efficiency': efficiency, '--tare-force': tareForce }).find(
+    ([, value]) => value !== undefined,
+  )?.[0];
+
 /** Refuses flags that would be passed over: those of a cylinder beside a calibration, and of a calibration that is not there. */
-function requireOneWay({ calibration, calibrationBeyond, bore, rod, efficiency, tareForce }: RecordFlags): void {
+function requireOneWay(flags: RecordFlags): void {
+  const { calibration, calibrationBeyond, calibrationDate } = flags;
   if (calibration === undefined && calibrationBeyond !== undefined) throw usage('--calibration-beyond goes with --calibration');
-  const ofCylinder = Object.entries({ '--bore': bore, '--rod': rod, '--efficiency': efficiency, '--tare-force': tareForce });
-  const idle = ofCylinder.find(([, value]) => value !== undefined);
-  if (calibration !== undefined && idle) throw usage(`${idle[0]} has no meaning beside --calibration, which gives the force of a reading`);
+  if (calibration === undefined && calibrationDate !== undefined) throw usage('--calibration-date goes with --calibration');
+  const idle = ofCylinder(flags);
+  if (calibration !== undefined && idle) throw usage(`${idle} has no meaning beside --calibration, which gives the force of a reading`);
+}
+
+const ofFile = ['calibration', 'unit', 'column', 'decimal', 'separator', 'sheet'] as const;
+
+/** Refuses flags of a file where there is none, and a number is the force. */
+export function requireNoFileFlags(flags: RecordFlags): void {
+  const named = ofFile.find((name) => flags[name] !== undefined);
+  const idle = ofCylinder(flags) ?? (named && `--${named}`);
+  if (idle) throw usage(`${idle} has no meaning without a file, and none is named`);
 }
 
 /** Force of the record: as it is, by calibration, or from pressure by the cylinder. */
 export async function withForce(record: ReadResult['record'], flags: RecordFlags): Promise<TensionRecord> {
   requireOneWay(flags);
   if (flags.calibration !== undefined) return byCalibration(record, await flags.calibration(), flags.calibrationBeyond);
-  if ('force' in record) return record;
-  if (flags.bore === undefined) throw usage('--bore or --calibration must be given: the file holds pressure');
-  return pressureToForce(record, {
-    bore: flags.bore,
-    ...some('rod', flags.rod),
-    ...some('efficiency', flags.efficiency),
-    ...some('tareForce', flags.tareForce),
-  });
+  if ('force' in record) {
+    const idle = ofCylinder(flags);
+    if (idle) throw usage(`${idle} has no meaning here: the file holds force, and not the pressure that it turns into force`);
+    return record;
+  }
+  const cylinder = cylinderOf(flags);
+  if (cylinder === undefined) throw usage('--bore or --calibration must be given: the file holds pressure');
+  return pressureToForce(record, cylinder);
 }
 
 /** What stands in a file, and what is to be said of it. */

@@ -1,6 +1,6 @@
 import { basename, dirname, extname, join, resolve } from 'node:path';
 import type { TestInfo, TestResult } from '../methods/index.js';
-import type { CalibrationFlags } from './calibrationFlags.js';
+import type { ForceFlags } from './calibrationFlags.js';
 import { eachFile } from './eachFile.js';
 import { filesOf, recordEndings } from './filesOf.js';
 import { asJson } from './jobFlags.js';
@@ -39,7 +39,7 @@ function requireOnePiece(flags: TestFlags, names: readonly string[]): void {
 export async function reportEach<Columns>(
   session: Session,
   given: readonly string[],
-  flags: TestFlags & Pick<CalibrationFlags, 'calibration'>,
+  flags: TestFlags & ForceFlags,
   ofOnePiece: readonly string[],
   read: (file: string) => Promise<Read<Columns>>,
   evaluate: (record: Columns, test: TestInfo) => TestResult,
@@ -78,7 +78,7 @@ export async function reportTogether<Columns>(
   session: Session,
   method: string,
   given: readonly string[],
-  flags: TestFlags & Pick<CalibrationFlags, 'calibration'>,
+  flags: TestFlags & ForceFlags,
   read: (file: string) => Promise<Read<Columns>>,
   evaluate: (records: readonly Columns[], test: TestInfo) => TestResult,
 ): Promise<void> {

@@ -30,29 +30,44 @@ const commands: readonly ((session: Session) => Command)[] = [
   vectorsCommand,
 ];
 
-/** Flags under the names by which they may be looked for. */
+/** Flags under the names and symbols by which they may be looked for. */
 const otherNames: Readonly<Record<string, string>> = {
   '--diameter': '--round',
   '--width': '--rectangular',
   '--thickness': '--rectangular',
+  '--L0': '--gauge-length',
+  '--Lc': '--parallel-length',
+  '--Le': '--extensometer-length',
+  '--Lu': '--final-gauge-length',
+  '--Su': '--final-area',
+  '--du': '--final-diameter',
+  '--compliance': '--frame-compliance',
+  '--lang': '--language',
+  '--method': '--control',
+  '--direction': '--sample-direction',
+  '--certificate': '--force-certificate',
+  '--class': '--force-class',
 };
 
-/** What commander says of a call, in words of a user of the command. */
-const asUsage = (text: string, flags: ReadonlySet<string>): string =>
+/** What commander says of a call, in words of a user of the command; `owners` are the commands that have a flag. */
+const asUsage = (text: string, flags: ReadonlySet<string>, owners: ReadonlyMap<string, readonly string[]>): string =>
   text
     .replace(/^error: /, '')
     .replace(/^command-argument value ('.*') is invalid for argument '(.*)'\./, '$2 $1 is not known.')
-    .replace(/^unknown option '(--\w+)'$/, (said, flag: string) => {
+    .replace(/^unknown option '(--[\w-]+)'.*$/, (said, flag: string) => {
       const meant = otherNames[flag];
-      return meant !== undefined && flags.has(meant) ? `${said} (Did you mean ${meant}?)` : said;
+      if (meant !== undefined && flags.has(meant)) return `unknown option '${flag}' (Did you mean ${meant}?)`;
+      const others = owners.get(flag);
+      return others === undefined ? said : `unknown option '${flag}' (it is one of ${others.join(', ')})`;
     });
 
 /** Runs the command; errors are one line, the exit status is what a script needs. */
 export async function run(argv: readonly string[], streams: Streams): Promise<Status> {
   const flags = new Set<string>();
+  const owners = new Map<string, string[]>();
   const session = openSession(streams, flags);
   const writeErr = (text: string): void => {
-    streams.error(`testpiece: ${asUsage(oneLine(text), flags)}\n`);
+    streams.error(`testpiece: ${asUsage(oneLine(text), flags, owners)}\n`);
   };
   const prepared = (command: Command): Command =>
     command.exitOverride().configureOutput({ writeOut: streams.out, writeErr }).addHelpText('after', statusHelp);
@@ -67,6 +82,7 @@ export async function run(argv: readonly string[], streams: Streams): Promise<St
   };
   // parse once without the action, so that a misspelt flag is reported before a missing one, and all that are missing at once
   const asTyped = (command: Command): Command => {
+    for (const { long } of command.options) owners.set(long!, [...(owners.get(long!) ?? []), command.name()]);
     if (command.name() === argv[0]) for (const { long } of command.options) flags.add(long!);
     const needed = command.options.filter(({ mandatory }) => mandatory);
     return anyFlags(command).action(() => {

@@ -1,7 +1,7 @@
 import { Command, InvalidArgumentError, Option } from 'commander';
 import { analyseShear, type ShearFamily, type ShearOptions, type ShearPiece, type TestInfo } from '../methods/index.js';
 import { numberOption, some } from './flags.js';
-import { forceColumnsOf, withRecordFlags, type RecordFlags } from './recordFlags.js';
+import { forceColumnsOf, requireNoFileFlags, withRecordFlags, type RecordFlags } from './recordFlags.js';
 import { withSpikeFlag, type SpikeFlags } from './repairFlags.js';
 import { reportEach, reportTogether } from './reportFiles.js';
 import { sectionFromFlags, withSectionFlags, type SectionFlags } from './sectionOptions.js';
@@ -80,6 +80,7 @@ Example:
         (record, test) => analyseShear(record, piece, optionsOf(flags, test)),
       );
     if (files.length > 0 || maximumForce === undefined) throw usage('either files or --maximum-force must be given');
+    requireNoFileFlags(flags);
     return reportTogether(
       session,
       FROM,

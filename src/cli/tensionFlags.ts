@@ -1,7 +1,8 @@
 import { Option, type Command } from 'commander';
 import { lowerYieldRules, proportionalDefinitions, type LowerYieldRule, type ProportionalDefinition } from '../curve/index.js';
-import { materialFamilies, type MaterialFamilyKey } from '../materials/index.js';
+import type { MaterialFamilyKey } from '../materials/index.js';
 import type { TensionOptions } from '../methods/index.js';
+import { familyOption } from './familyFlag.js';
 import { some, strainsOption } from './flags.js';
 import { complianceOf, withComplianceFlags, type ComplianceFlags } from './complianceFlags.js';
 import { withRepairFlags, type RepairFlags } from './repairFlags.js';
@@ -54,9 +55,7 @@ export const withTensionFlags = (command: Command): Command =>
               'where ReL is looked for: over the whole of yielding, or within 0.25 % strain after ReH; default whole',
             ).choices(lowerYieldRules),
           )
-          .addOption(
-            new Option('--family <key>', 'family of the metal, for its usual ranges').choices(materialFamilies.map(({ key }) => key)),
-          )
+          .addOption(familyOption('family of the metal, for its usual ranges'))
           .addOption(strainsOption('--minimum-elongation <A>', 'least elongation after fracture that is specified, for example 20%')),
       ),
     ),

@@ -1,10 +1,11 @@
 import { Option, type Command } from 'commander';
 import { basename } from 'node:path';
+import type { ForceClass } from '../force/index.js';
 import { languages } from '../languages/index.js';
 import type { TestInfo } from '../methods/index.js';
 import type { Paper, UnitSystem } from '../report/index.js';
 import type { HalfRule, RoundingRule } from '../statistics/index.js';
-import { numberOption, some } from './flags.js';
+import { choiceOption, numberOption, rangeOption, some, toDate } from './flags.js';
 import { withJobFlags, type JobFlags } from './jobFlags.js';
 import { withLimitFlags, type LimitFlags } from './limitFlags.js';
 
@@ -37,8 +38,16 @@ export interface TestFlags extends ShownFlags, LimitFlags, JobFlags {
   readonly date?: string;
   readonly temperature?: number;
   readonly standard?: string;
+  readonly sampleDirection?: string;
+  readonly samplePlace?: string;
+  readonly control?: string;
+  readonly rate?: string;
   readonly grips?: string;
+  readonly extensometerClass?: string;
   readonly forceVerified?: string;
+  readonly forceClass?: number;
+  readonly forceCertificate?: string;
+  readonly forceRange?: readonly [number, number];
   readonly remarks?: string;
   readonly invented?: true;
   readonly output?: string;
@@ -47,7 +56,13 @@ export interface TestFlags extends ShownFlags, LimitFlags, JobFlags {
 
 /** Adds the flag of the language. */
 export const withLanguageFlag = (command: Command): Command =>
-  command.addOption(new Option('--language <tag>', 'language of tables and pages; default en').choices(languages.map(({ tag }) => tag)));
+  command.addOption(
+    choiceOption(
+      '--language <tag>',
+      'language of tables and pages; default en',
+      languages.map(({ tag }) => tag),
+    ),
+  );
 
 /** Adds the flags of language and units. */
 export const withTableFlags = (command: Command): Command =>
@@ -89,18 +104,37 @@ export const withTestFlags = (command: Command): Command =>
         .optionsGroup('Test:')
         .option('--identity <text>', 'name of the test piece; default the name of the file')
         .option('--material <text>', 'material')
+        .option('--sample-direction <text>', 'direction of the piece in the product, for example longitudinal')
+        .option('--sample-place <text>', 'place in the product that the piece was taken from')
         .option('--operator <text>', 'who ran the test')
-        .option('--date <text>', 'date of the test')
+        .option('--date <text>', 'date of the test, as 2026-03-31', toDate)
         .addOption(numberOption('--temperature <T>', 'test temperature [°C]'))
         .option('--standard <text>', 'standard that the test claims to follow')
+        .option('--control <text>', 'how the test was controlled, as the operator states it: strain rate, stress rate, crosshead by hand')
+        .option('--rate <text>', 'testing rate or rates with their unit, as the operator states them')
         .option('--grips <text>', 'grips or set-up that held the piece')
+        .option('--extensometer-class <text>', 'class of the extensometer, for example "ISO 9513 class 1"')
         .option('--force-verified <day>', 'day of the last verification of the force, as 2026-03-31')
+        .addOption(numberOption('--force-class <class>', 'class of that verification: 0.5, 1, 2 or 3'))
+        .option('--force-certificate <text>', 'number of its certificate')
+        .addOption(rangeOption('--force-range <low-high>', 'forces between which the class holds [N]'))
         .option('--remarks <text>', 'anything else')
         .option('--invented', 'the data are invented: the page says so'),
     )
       .option('--output <folder>', 'folder for page and data; default that of the file')
       .option('--overwrite', 'replace an existing report'),
   );
+
+/** What is known of the verification of the force. */
+function verificationOf(flags: TestFlags): Pick<TestInfo, 'forceCalibration'> {
+  const known = {
+    ...some('date', flags.forceVerified),
+    ...some('forceClass', flags.forceClass as ForceClass | undefined),
+    ...some('certificate', flags.forceCertificate),
+    ...some('range', flags.forceRange),
+  };
+  return Object.keys(known).length === 0 ? {} : { forceCalibration: known };
+}
 
 /** Who tested what. */
 export const testOf = (file: string, flags: TestFlags): TestInfo => ({
@@ -110,8 +144,13 @@ export const testOf = (file: string, flags: TestFlags): TestInfo => ({
   ...some('date', flags.date),
   ...some('temperature', flags.temperature),
   ...some('standard', flags.standard),
+  ...some('sampleDirection', flags.sampleDirection),
+  ...some('samplePlace', flags.samplePlace),
+  ...some('control', flags.control),
+  ...some('rate', flags.rate),
   ...some('grips', flags.grips),
-  ...(flags.forceVerified === undefined ? {} : { forceCalibration: { date: flags.forceVerified } }),
+  ...some('extensometerClass', flags.extensometerClass),
+  ...verificationOf(flags),
   ...some('remarks', flags.remarks),
   ...some('invented', flags.invented),
 });

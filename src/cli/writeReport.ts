@@ -2,7 +2,7 @@ import type { Finding } from '../base/index.js';
 import { toJson, type TestInfo, type TestResult } from '../methods/index.js';
 import { drawFigures } from '../render/index.js';
 import { decisionsInWords, figures, renderHtml } from '../report/index.js';
-import { forceMadeBy, type CalibrationFlags } from './calibrationFlags.js';
+import { forceMadeBy, type ForceFlags } from './calibrationFlags.js';
 import { some } from './flags.js';
 import { decisionsOf } from './limitFlags.js';
 import { resultTable } from './resultTable.js';
@@ -24,7 +24,7 @@ export interface Written {
 export async function writeReport(
   stem: string,
   name: string,
-  flags: TestFlags & Pick<CalibrationFlags, 'calibration'>,
+  flags: TestFlags & ForceFlags,
   evaluate: (test: TestInfo) => Promise<TestResult>,
 ): Promise<Written> {
   const writes = flags.json !== true || flags.output !== undefined;

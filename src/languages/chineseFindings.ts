@@ -149,6 +149,7 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: '断裂后力的读数与试验前的零点相差 {force} N（最大力的 {share} %）。',
     remedy: '每次试验前后检查力通道的零点；所有的力值都含有这一疑问。',
   },
+  'repair-without-effect': { message: '所要求的修复 {repair} 未作任何改变：{why}。', remedy: '请去掉它，或在记录检查中查看哪些修复会起作用。' },
   'tail-after-fracture': {
     message: '断裂后的 {count} 个采样点未计入；它们已用于核查零点。',
     remedy: '无需处理。',
@@ -716,6 +717,8 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: '压痕 {number}：试验力 {force} N 与 {designation} 的试验力 {nominal} N 相差 {share} %；允许 1 %。',
     remedy: '使试验力与标称值之差在 1 % 以内；硬度已按实际的力计算。',
   },
+  'brinell-force-in-kgf': { message: '压痕 {number}：力 {force} N 正是 {designation} 以 kgf 表示的数值，即 {nominal} N。', remedy: '请以牛顿给出力：硬度按所给数值计算。' },
+  'brinell-indentation-off-scale': { message: '压痕 {number} 不计入平均值：其力偏离 {designation} 的力 {share} %，而其他压痕在 1 % 以内。', remedy: '用该标尺的力重新压痕。' },
   'brinell-index-unusual': {
     message: '压痕 {number}：直径 {ball} mm 的球与 {force} N 的试验力（试验力-球直径平方的比率 {index}）不是标准规定的组合。',
     remedy: '采用直径 1、2.5、5 或 10 mm 的球及标准为其规定的试验力；其他组合的硬度值不可比较。',
@@ -1148,6 +1151,9 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'calibration-hysteresis': { message: '相同示值下，回程的参考力比进程高 {difference} N，为最大力的 {share} %，超出分散性。', remedy: '只在力上升时校准（与试验相同），或将该差值计入不确定度；检查密封的摩擦。' },
   'calibration-points-few': { message: '{readings} 个示值处的 {points} 对读数，在 {degree} 次之外只剩 {freedom} 个自由度：校准的分散性以及其中的离群值几乎无从得知。', remedy: '至少在五个力值处校准，每处三次。' },
   'calibration-scatter': { message: '在 {force} N 处，校准偏离其读数对 {share} %；1 级通道允许偏离 {allowed} %。', remedy: '查找分散的来源（读数、摩擦、参考仪器），并重新测量；不得声称更高的级别。' },
+  'force-nominal': { message: '力等于油压乘以公称面积 {area} mm²：密封和导向所阻留的部分（通常为百分之几）被计作试样的力，每个应力都因此偏高。', remedy: '用标准测力仪校准；在此之前，给出效率以及力的不确定度。' },
+  'force-efficiency-doubt': { message: '力等于油压乘以公称面积 {area} mm² 和效率 {efficiency}，但未给出其不确定度；密封摩擦随压力、磨损和温度变化。', remedy: '用标准测力仪校准，或给出力的不确定度。' },
+  'channel-calibration-old': { message: '力通道于 {date} 校准，比试验早 {months} 个月；通常最多一年。', remedy: '重新校准，或给出试验当日有效的力检验。' },
   'compliance-of-other-grips': { message: '试验机柔度是用夹头“{measured}”测量的；本次试验使用的是“{used}”。', remedy: '用试验所用的夹头测量柔度：夹头在柔度中占很大一部分。' },
   'compliance-of-other-direction': { message: '试验机柔度是在{measuredDirection}方向测量的；本次试验在{usedDirection}方向对试验机加载。', remedy: '在试验的方向上测量柔度：方向不同，试验机承力的部件也不同。' },
   'pause-in-elastic-window': { message: '驱动装置在弹性直线的窗口之内静止 {count} 次，最长一次为 {duration} s，位于应变 {strain} mm/mm 处。', remedy: '将窗口设在停顿的上方或下方，或在弹性段不停顿地加载：该处的松弛会使直线弯曲。' },

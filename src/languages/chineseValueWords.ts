@@ -23,6 +23,13 @@ export const chineseValueWords: Readonly<Record<FindingValueWord, string>> = {
   // where a piece broke
   'in the fillet': '过渡弧处',
   'in the grip': '夹头内',
+  'no step of the zero was found; a force that stands from the first sample on is none': '未发现零点的阶跃；从第一个采样点起就存在的力不算',
+  'the zero before loading and the one after fracture agree, or one of them is not recorded': '加载前与断裂后的零点一致，或其中之一未记录',
+  'the drive does not pulse, or the channels agree as they are': '驱动无脉动，或各通道本已一致',
+  'no jump of the motion was found': '未发现运动的跳变',
+  'no slip was found that comes back along the elastic line': '未发现沿弹性直线恢复的打滑',
+  'the drive nowhere goes back with the force': '驱动未在任何处随力后退',
+  'no sample repeats the one before': '没有与前一个重复的采样点',
   // heads of the piece
   'Pressure of the faces': '夹块面压力',
   'Core of the thread': '螺纹芯部',

@@ -25,6 +25,14 @@ export const findingValueWords = [
   // where a piece broke
   'in the fillet',
   'in the grip',
+  // repairs that did nothing
+  'no step of the zero was found; a force that stands from the first sample on is none',
+  'the zero before loading and the one after fracture agree, or one of them is not recorded',
+  'the drive does not pulse, or the channels agree as they are',
+  'no jump of the motion was found',
+  'no slip was found that comes back along the elastic line',
+  'the drive nowhere goes back with the force',
+  'no sample repeats the one before',
   // heads of the piece
   'Pressure of the faces',
   'Core of the thread',

@@ -149,6 +149,7 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Après la rupture, l’indication de la force s’écarte de {force} N ({share} % du maximum) du zéro d’avant l’essai.',
     remedy: 'Vérifier le zéro de la voie de force avant et après chaque essai ; chaque force porte ce doute.',
   },
+  'repair-without-effect': { message: 'La correction {repair} a été demandée et n’a rien changé : {why}.', remedy: 'L’omettre, ou voir dans le contrôle de l’enregistrement quelles corrections auraient un effet.' },
   'tail-after-fracture': {
     message: 'Des points après la rupture ont été écartés (nombre : {count}) ; ils ont servi à vérifier le zéro.',
     remedy: 'Rien à faire.',
@@ -716,6 +717,8 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Empreinte {number} : la force {force} N s’écarte de {share} % de {nominal} N, la force de {designation} ; 1 % est admis.',
     remedy: 'Amener la force à sa valeur nominale à 1 % près ; la dureté a été calculée avec la force réelle.',
   },
+  'brinell-force-in-kgf': { message: 'Empreinte {number} : la force {force} N est le nombre de {designation} en kgf, soit {nominal} N.', remedy: 'Donner la force en newtons : la dureté a été calculée avec le nombre tel que donné.' },
+  'brinell-indentation-off-scale': { message: 'L’empreinte {number} ne compte pas dans la moyenne : sa force s’écarte de {share} % de celle de {designation}, que d’autres respectent à 1 % près.', remedy: 'Refaire l’empreinte avec la force de l’échelle.' },
   'brinell-index-unusual': {
     message: 'Empreinte {number} : une bille de {ball} mm avec {force} N (indice force-diamètre {index}) n’est pas un couple de la norme.',
     remedy: 'Prendre une bille de 1 ; 2,5 ; 5 ou 10 mm et une force que la norme prévoit pour elle ; les valeurs d’autres couples ne se comparent pas.',
@@ -1148,6 +1151,9 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'calibration-hysteresis': { message: 'Au retour, la référence indique {difference} N de plus qu’à l’aller pour la même lecture, soit {share} % de la force la plus élevée et plus que la dispersion.', remedy: 'Étalonner seulement à force croissante, comme lors des essais, ou compter l’écart parmi les incertitudes ; chercher un frottement des joints.' },
   'calibration-points-few': { message: '{points} paires à {readings} lectures laissent {freedom} degrés de liberté à côté du degré {degree} : la dispersion de l’étalonnage, et une valeur aberrante parmi ses paires, sont à peine connues.', remedy: 'Étalonner à cinq forces au moins, trois fois chacune.' },
   'calibration-scatter': { message: 'À {force} N, l’étalonnage s’écarte de {share} % de sa paire ; une voie de classe 1 peut s’écarter de {allowed} %.', remedy: 'Chercher ce qui disperse (lecture, frottement, référence) et mesurer de nouveau ; ne revendiquer aucune classe meilleure.' },
+  'force-nominal': { message: 'La force est la pression d’huile fois l’aire nominale de {area} mm² : ce que retiennent joints et guidages, d’ordinaire quelques pour cent, compte comme force de l’éprouvette, et chaque contrainte est trop élevée d’autant.', remedy: 'Étalonner par rapport à un dynamomètre étalon ; d’ici là, donner un rendement et l’incertitude de la force.' },
+  'force-efficiency-doubt': { message: 'La force est la pression d’huile fois l’aire nominale de {area} mm² et un rendement de {efficiency} dont l’incertitude n’est pas indiquée ; le frottement des joints change avec la pression, l’usure et la température.', remedy: 'Étalonner par rapport à un dynamomètre étalon, ou indiquer l’incertitude de la force.' },
+  'channel-calibration-old': { message: 'La voie de force a été étalonnée le {date}, {months} mois avant l’essai ; un an au plus est d’usage.', remedy: 'L’étalonner de nouveau, ou indiquer une vérification de la force valable le jour de l’essai.' },
   'compliance-of-other-grips': { message: 'La complaisance du bâti a été mesurée avec les mors « {measured} » ; cet essai a été fait avec « {used} ».', remedy: 'Mesurer la complaisance avec les mors de l’essai : les mors y ont une grande part.' },
   'compliance-of-other-direction': { message: 'La complaisance du bâti a été mesurée dans le sens « {measuredDirection} » ; cet essai charge le bâti dans le sens « {usedDirection} ».', remedy: 'Mesurer la complaisance dans le sens de l’essai : d’autres parties du bâti portent la force.' },
   'pause-in-elastic-window': { message: 'La commande est restée immobile dans la fenêtre de la droite élastique : {count} fois, le plus longtemps {duration} s à {strain} mm/mm.', remedy: 'Placer la fenêtre au-dessus ou au-dessous de la pause, ou charger la partie élastique sans arrêt : ce qui s’y relâche courbe la droite.' },

@@ -149,6 +149,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Nach dem Bruch weicht die Kraftanzeige um {force} N ({share} % der Höchstkraft) vom Nullpunkt vor dem Versuch ab.',
     remedy: 'Den Nullpunkt des Kraftkanals vor und nach jedem Versuch prüfen; jede Kraft trägt diesen Zweifel.',
   },
+  'repair-without-effect': { message: 'Die Korrektur {repair} wurde verlangt und änderte nichts: {why}.', remedy: 'Sie weglassen, oder in der Prüfung der Aufzeichnung nachsehen, welche Korrekturen etwas bewirken würden.' },
   'tail-after-fracture': {
     message: 'Messpunkte nach dem Bruch wurden ausgelassen (Anzahl: {count}); sie dienten zur Prüfung des Nullpunkts.',
     remedy: 'Nichts zu tun.',
@@ -716,6 +717,8 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Eindruck {number}: Die Prüfkraft {force} N weicht um {share} % von {nominal} N ab, der Prüfkraft von {designation}; zulässig ist 1 %.',
     remedy: 'Die Prüfkraft auf 1 % an ihren Nennwert heranführen; die Härte wurde mit der tatsächlichen Kraft berechnet.',
   },
+  'brinell-force-in-kgf': { message: 'Eindruck {number}: Die Kraft {force} N ist die Zahl von {designation} in kgf; das sind {nominal} N.', remedy: 'Die Kraft in Newton angeben: Die Härte wurde mit der Zahl berechnet, wie sie angegeben ist.' },
+  'brinell-indentation-off-scale': { message: 'Eindruck {number} zählt im Mittelwert nicht mit: Seine Kraft liegt {share} % neben der von {designation}, die andere auf 1 % einhalten.', remedy: 'Den Eindruck mit der Kraft der Skala neu setzen.' },
   'brinell-index-unusual': {
     message: 'Eindruck {number}: Eine Kugel von {ball} mm mit {force} N (Beanspruchungsgrad {index}) ist kein Paar der Norm.',
     remedy: 'Eine Kugel von 1; 2,5; 5 oder 10 mm und eine Prüfkraft der Norm für sie wählen; Werte anderer Paare sind nicht vergleichbar.',
@@ -1148,6 +1151,9 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'calibration-hysteresis': { message: 'Auf dem Rückweg zeigt die Referenz bei gleicher Anzeige {difference} N mehr als auf dem Hinweg, {share} % der höchsten Kraft und mehr als die Streuung.', remedy: 'Nur mit steigender Kraft kalibrieren, wie auch geprüft wird, oder den Unterschied unter die Unsicherheiten zählen; nach Reibung der Dichtungen suchen.' },
   'calibration-points-few': { message: '{points} Paare bei {readings} Anzeigen lassen neben Grad {degree} nur {freedom} Freiheitsgrade: Die Streuung der Kalibrierung und ein Ausreißer unter ihren Paaren sind kaum bekannt.', remedy: 'Bei mindestens fünf Kräften kalibrieren, bei jeder dreimal.' },
   'calibration-scatter': { message: 'Bei {force} N liegt die Kalibrierung {share} % neben ihrem Paar; ein Kanal der Klasse 1 darf {allowed} % daneben liegen.', remedy: 'Suchen, was streut (Ablesung, Reibung, Referenz), und noch einmal messen; keine bessere Klasse in Anspruch nehmen.' },
+  'force-nominal': { message: 'Die Kraft ist Öldruck mal Nennfläche von {area} mm²: Was Dichtungen und Führungen zurückhalten, üblicherweise einige Prozent, zählt als Kraft der Probe, und jede Spannung ist um so viel zu hoch.', remedy: 'Gegen ein Kraftmessgerät kalibrieren; bis dahin einen Wirkungsgrad zusammen mit der Unsicherheit der Kraft angeben.' },
+  'force-efficiency-doubt': { message: 'Die Kraft ist Öldruck mal Nennfläche von {area} mm² mal Wirkungsgrad {efficiency}, dessen Unsicherheit nicht angegeben ist; die Reibung der Dichtungen ändert sich mit Druck, Verschleiß und Temperatur.', remedy: 'Gegen ein Kraftmessgerät kalibrieren, oder die Unsicherheit der Kraft angeben.' },
+  'channel-calibration-old': { message: 'Der Kraftkanal wurde am {date} kalibriert, {months} Monate vor dem Versuch; üblich ist höchstens ein Jahr.', remedy: 'Neu kalibrieren, oder eine Überprüfung der Kraft nennen, die am Tag des Versuchs galt.' },
   'compliance-of-other-grips': { message: 'Die Nachgiebigkeit des Prüfrahmens wurde mit der Einspannung „{measured}“ gemessen; dieser Versuch wurde mit „{used}“ durchgeführt.', remedy: 'Die Nachgiebigkeit mit der Einspannung des Versuchs messen: Die Einspannung macht einen großen Teil davon aus.' },
   'compliance-of-other-direction': { message: 'Die Nachgiebigkeit des Prüfrahmens wurde in der Richtung „{measuredDirection}“ gemessen; dieser Versuch belastet den Prüfrahmen in der Richtung „{usedDirection}“.', remedy: 'Die Nachgiebigkeit in der Richtung des Versuchs messen: Andere Teile des Prüfrahmens tragen die Kraft.' },
   'pause-in-elastic-window': { message: 'Der Antrieb stand innerhalb des Auswertefensters der elastischen Geraden still: {count}-mal, am längsten {duration} s bei {strain} mm/mm.', remedy: 'Das Auswertefenster über oder unter die Pause legen oder den elastischen Bereich ohne Halt belasten: Was dort relaxiert, krümmt die Gerade.' },

@@ -149,6 +149,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Tras la rotura, la fuerza indica {force} N ({share} % de la máxima) de diferencia con el cero anterior al ensayo.',
     remedy: 'Comprobar el cero del canal de fuerza antes y después de cada ensayo; todas las fuerzas llevan esta duda.',
   },
+  'repair-without-effect': { message: 'La reparación {repair} se pidió y no cambió nada: {why}.', remedy: 'Omitirla, o ver en la comprobación del registro qué reparaciones tendrían efecto.' },
   'tail-after-fracture': {
     message: 'Se dejaron fuera datos posteriores a la rotura (número: {count}); sirvieron para comprobar el cero.',
     remedy: 'No hay que hacer nada.',
@@ -716,6 +717,8 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Huella {number}: la fuerza de {force} N se aparta un {share} % de {nominal} N, la fuerza de {designation}; se admite un 1 %.',
     remedy: 'Llevar la fuerza a su valor nominal con una tolerancia del 1 %; la dureza se calculó con la fuerza real.',
   },
+  'brinell-force-in-kgf': { message: 'Huella {number}: la fuerza {force} N es el número de {designation} en kgf, que son {nominal} N.', remedy: 'Dar la fuerza en newtons: la dureza se calculó con el número tal como se dio.' },
+  'brinell-indentation-off-scale': { message: 'La huella {number} no cuenta en la media: su fuerza se aparta un {share} % de la de {designation}, que otras cumplen dentro del 1 %.', remedy: 'Repetir la huella con la fuerza de la escala.' },
   'brinell-index-unusual': {
     message: 'Huella {number}: una bola de {ball} mm con {force} N (coeficiente fuerza-diámetro {index}) no es un par de la norma.',
     remedy: 'Tomar una bola de 1; 2,5; 5 o 10 mm y una fuerza que la norma tenga para ella; los valores de otros pares no son comparables.',
@@ -1148,6 +1151,9 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'calibration-hysteresis': { message: 'De vuelta, la referencia indica {difference} N más que de ida con la misma lectura, un {share} % de la fuerza más alta y más que la dispersión.', remedy: 'Calibrar solo con fuerza creciente, como se ensaya, o contar la diferencia entre las incertidumbres; buscar rozamiento en las juntas.' },
   'calibration-points-few': { message: '{points} pares en {readings} lecturas dejan {freedom} grados de libertad junto al grado {degree}: la dispersión de la calibración, y un valor atípico entre sus pares, apenas se conocen.', remedy: 'Calibrar en cinco fuerzas como mínimo, tres veces cada una.' },
   'calibration-scatter': { message: 'A {force} N la calibración se aparta un {share} % de su par; un canal de clase 1 puede apartarse un {allowed} %.', remedy: 'Buscar qué dispersa (lectura, rozamiento, referencia) y medir de nuevo; no atribuirle una clase mejor.' },
+  'force-nominal': { message: 'La fuerza es la presión del aceite por el área nominal de {area} mm²: lo que retienen juntas y guías, de ordinario algunos por ciento, cuenta como fuerza de la probeta, y cada tensión es demasiado alta en esa medida.', remedy: 'Calibrar frente a un dinamómetro patrón; hasta entonces, dar un rendimiento junto con la incertidumbre de la fuerza.' },
+  'force-efficiency-doubt': { message: 'La fuerza es la presión del aceite por el área nominal de {area} mm² y un rendimiento de {efficiency} cuya incertidumbre no se indica; el rozamiento de las juntas cambia con la presión, el desgaste y la temperatura.', remedy: 'Calibrar frente a un dinamómetro patrón, o indicar la incertidumbre de la fuerza.' },
+  'channel-calibration-old': { message: 'El canal de fuerza se calibró el {date}, {months} meses antes del ensayo; lo habitual es un año como máximo.', remedy: 'Calibrarlo de nuevo, o indicar una verificación de la fuerza válida el día del ensayo.' },
   'compliance-of-other-grips': { message: 'La flexibilidad de la máquina se midió con las mordazas «{measured}»; este ensayo se hizo con «{used}».', remedy: 'Medir la flexibilidad con las mordazas del ensayo: las mordazas son una gran parte de ella.' },
   'compliance-of-other-direction': { message: 'La flexibilidad de la máquina se midió en {measuredDirection}; este ensayo carga la máquina en {usedDirection}.', remedy: 'Medir la flexibilidad en el sentido del ensayo: son otras las partes de la máquina que soportan la fuerza.' },
   'pause-in-elastic-window': { message: 'El accionamiento estuvo parado dentro de la ventana de la recta elástica: {count} veces, la más larga {duration} s a {strain} mm/mm.', remedy: 'Situar la ventana por encima o por debajo de la pausa, o cargar el tramo elástico sin parar: lo que se relaja ahí curva la recta.' },

@@ -76,7 +76,13 @@ export {
   type TensionResult,
   type YieldStrength,
 } from './evaluation/TensionResult.js';
-export { type ForceCalibration, type MethodResult, type Provenance, type TestInfo } from './common/MethodResult.js';
+export {
+  type ChannelCalibration,
+  type ForceCalibration,
+  type MethodResult,
+  type Provenance,
+  type TestInfo,
+} from './common/MethodResult.js';
 export { type ShearPiece, type ShearResult } from './shear/ShearResult.js';
 export { shearStress, type ShearInput } from './shear/shearStress.js';
 export { type StandardRule } from './variations/standardRules.js';

@@ -66,6 +66,29 @@ describe('limits', () => {
   });
 });
 
+describe('an elongation by its gauge length', () => {
+  const short = (...flags: string[]) =>
+    // 7.07 √S0: not proportional
+    command('report', join(folder, 'a.csv'), '--area', '50', '--gauge-length', '50', '--final-gauge-length', '58', ...flags);
+
+  test.each([
+    ['A50mm=10%-', /A50mm +16 % +≥ 10 % +passes/],
+    ['A50mm=20%-', /A50mm +16 % +≥ 20 % +fails/],
+    ['A80mm=10%-', /No decision: the limit is stated for another gauge length/],
+    ['A=10%-', /No decision: the limit is stated for another gauge length/],
+    ['A11.3=10%-', /No decision: the limit is stated for another gauge length/],
+  ])('%s', async (limit, said) => {
+    const { status, out, error } = await short('--limit', limit);
+    expect([status, error]).toEqual([0, '']);
+    expect(out).toMatch(/ A50mm +16\.0 +% /);
+    expect(out).toMatch(said);
+  });
+
+  test('an index without its unit is refused with the way to write it', async () => {
+    expect((await short('--limit', 'A80=10%-')).error).toContain('a gauge length of 80 mm is written A80mm');
+  });
+});
+
 test('the sheet of a page, of a plan too', async () => {
   await report('--paper', 'Letter');
   expect(page()).toMatch(/size: *letter/i);

@@ -27,3 +27,27 @@ test('flags that would be passed over are refused', async () => {
   );
   await expect(withForce(record, flags('--calibration-beyond', '0.05'))).rejects.toThrow('--calibration-beyond goes with --calibration');
 });
+
+test('a flag of the cylinder is refused where the file holds force', async () => {
+  const record = { force: Float64Array.of(1, 12), travel: Float64Array.of(0, 1) };
+  const flags = withRecordFlags(new Command()).parse(['--tare-force', '100'], { from: 'user' }).opts<RecordFlags>();
+  await expect(withForce(record, flags)).rejects.toThrow('--tare-force has no meaning here: the file holds force');
+});
+
+test('what made the force goes with the test: the cylinder, or the calibration with its day', async () => {
+  const flags = (...words: string[]) => withRecordFlags(new Command()).parse(words, { from: 'user' }).opts<RecordFlags>();
+  expect(await forceMadeBy(flags('--bore', '40', '--rod', '20', '--efficiency', '0.965', '--tare-force', '68'))).toEqual({
+    cylinder: { bore: 40, rod: 20, efficiency: 0.965, tareForce: 68 },
+  });
+  const folder = mkdtempSync(join(tmpdir(), 'calibration-'));
+  const file = join(folder, 'table.txt');
+  writeFileSync(file, '0 0\n10 1000\n20 2000\n');
+  const made = await forceMadeBy(flags('--calibration', file, '--calibration-date', '2026-03-01'));
+  rmSync(folder, { recursive: true });
+  expect(made.channelCalibration).toMatchObject({ name: 'table.txt', date: '2026-03-01', span: [0, 20], points: 3 });
+  // force is 100 N for each unit that was indicated
+  expect(made.channelCalibration!.coefficients[1]).toBeCloseTo(100, 9);
+  await expect(
+    withForce({ force: Float64Array.of(1), travel: Float64Array.of(0) }, flags('--calibration-date', '2026-03-01')),
+  ).rejects.toThrow('--calibration-date goes with --calibration');
+});

@@ -137,7 +137,7 @@ describe('analyseBrinell', () => {
     const result = analyseBrinell(readings, { material: 'steel, nickel and titanium alloys', thickness: 5 });
     // two readings of 0.005 mm (and steps of 0.01) on each of five: 0.0018 mm of 2.35 mm, doubled in the hardness; three times that
     expect(Math.abs(result.hardness!.value / truth.hardness - 1)).toBeLessThan(0.006);
-    expect(result.designation).toBe('HBW 5/750/12');
+    expect(result.designation).toBe('HBW 5/750');
     expect(result.findings.filter(({ severity }) => severity !== 'note')).toEqual([]);
     expect(result.indentations[0]!.depth.value).toBeCloseTo(truth.depth, 2);
   });
@@ -259,6 +259,38 @@ describe('analyseBrinell', () => {
     expect(small.flatMap(({ uses }) => uses).map(({ material }) => material)).not.toContain('cast iron');
   });
 
+  test('the scale is that of most forces; one beyond 1 % of it is told and does not count', () => {
+    // 750 kgf on a ball of 5 mm, the last 4.1 % off
+    const indentations = [1, 1.004, 1.041].map((share, k) => ({ diameters: [2.5, 2.52, 2.6][k]!, force: share * 750 * 9.80665 }));
+    const result = analyseBrinell({ ballDiameter: 5, indentations });
+    expect(result.designation).toBe('HBW 5/750');
+    expect(result.indentations.map(({ offScale }) => offScale)).toEqual([undefined, undefined, true]);
+    const [first, second] = result.indentations.map(({ hardness }) => hardness.value);
+    expect(result.hardness!.value).toBeCloseTo((first! + second!) / 2, 9);
+    expect(result.findings.find(({ code }) => code === 'brinell-indentation-off-scale')!.values).toEqual({
+      number: 3,
+      share: expect.closeTo(4.1, 9) as number,
+      designation: 'HBW 5/750',
+    });
+    const page = renderHtml(result);
+    expect(page).toContain('the force is not that of the scale: it does not count');
+    expect(page).toContain('3, of which 2 count');
+    // none of a scale of the standard: all count, under their mean
+    const own = analyseBrinell({ ballDiameter: 5, indentations: [5000, 5100].map((force) => ({ diameters: 2, force })) });
+    expect(own.designation).toBe('HBW 5/515');
+    expect(own.indentations.some(({ offScale }) => offScale)).toBe(false);
+  });
+
+  test.each([
+    ['goes without saying from 10 to 15 s', 12, 'HBW 10/1000', []],
+    ['is written else', 30, 'HBW 10/1000/30', ['brinell-dwell-outside']],
+  ])('a time that was stated %s', (_, holdingTime, designation, found) => {
+    const result = analyseBrinell({ ballDiameter: 10, force: FORCE, holdingTime, indentations: [{ diameters: [4, 4] }] });
+    expect(result.designation).toBe(designation);
+    expect(result.findings.map(({ code }) => code)).toEqual(found);
+    expect(renderHtml(result)).toMatch(new RegExp(`Time held, as stated</dt>\\s*<dd><bdi>${holdingTime}\u00a0s`));
+  });
+
   test('piece: thickness, edge and neighbours, each at its limit', () => {
     const { leastThickness } = brinellHardness({ force: FORCE, ballDiameter: 10, diameters: 4 });
     expect(codes({ diameters: [4, 4], edgeDistance: 10, spacing: 12 }, { thickness: leastThickness })).toEqual([]);
@@ -282,6 +314,7 @@ describe('analyseBrinell', () => {
     const call = (readings: object, piece: object = {}, options: object = {}) =>
       refusal(() => analyseBrinell({ ballDiameter: 10, force: 1, indentations: [{ diameters: 4 }], ...readings }, piece, options));
     expect(call({ ballDiameter: 0 })).toBe('not-positive readings.ballDiameter');
+    expect(call({ holdingTime: 0 })).toBe('not-positive readings.holdingTime');
     expect(call({ indentations: undefined })).toBe('missing readings.indentations');
     expect(call({ indentations: {} })).toBe('wrong-type readings.indentations');
     expect(call({ indentations: [] })).toBe('empty readings.indentations');
@@ -315,7 +348,7 @@ describe('analyseBrinell', () => {
     const page = renderHtml(result);
     for (const words of [
       'Brinell hardness test',
-      'HBW 10/1000/12',
+      'HBW 10/1000<',
       'held 12',
       'Balls and hard pieces can shatter',
       'an estimate, ± 10 %',

@@ -11,7 +11,8 @@ import {
 } from './bendingOptions.js';
 import { bendingQuantities } from './bendingQuantities.js';
 import type { BendingColumns, BendingPiece, BendingResult } from './BendingResult.js';
-import { calibrationFindings, forceTrail, forcesOf, windowForce } from '../common/calibrationFindings.js';
+import { calibrationFindings, forcesOf, windowForce } from '../common/calibrationFindings.js';
+import { forceTrail } from '../common/forceOrigin.js';
 import { evaluateLine } from '../loading/evaluateLine.js';
 import { excursionsTrail } from '../loading/excursionsTrail.js';
 import { frameShare, slopeWithFrame, shareOfSlope } from '../loading/frameShare.js';

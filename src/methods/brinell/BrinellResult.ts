@@ -24,6 +24,8 @@ export interface BrinellReadings {
   readonly ballDiameter: number;
   /** Test force of every indentation that names none of its own [N]. */
   readonly force?: number | undefined;
+  /** Time for which the force was held [s], as the operator states it, of every indentation whose force was not recorded. */
+  readonly holdingTime?: number | undefined;
   /** The indentations, at least one. */
   readonly indentations: readonly BrinellIndentation[];
 }
@@ -52,6 +54,8 @@ export interface BrinellIndentationResult {
   readonly forceIndex: number;
   /** True where d lies within 0.24 and 0.60 of the ball: only such indentations count. */
   readonly valid: boolean;
+  /** True where the force is not that of the scale, within 1 %, and that of others is: such an indentation does not count either. Absent else. */
+  readonly offScale?: true | undefined;
   /** How the force was held, where it was recorded. */
   readonly dwell?: BrinellDwell | undefined;
   /** Force over time without its spikes, where it was recorded; the trail holds what was replaced. */
@@ -66,11 +70,13 @@ export interface BrinellResult extends MethodResult {
   readonly ballDiameter: number;
   /** The piece as given. */
   readonly piece: BrinellPiece;
+  /** Time for which the force was held [s], where it was stated. */
+  readonly holdingTime?: number | undefined;
   /** The indentations in the order given. */
   readonly indentations: readonly BrinellIndentationResult[];
   /** Mean of the indentations that count; absent where none does. */
   readonly hardness?: Quantity | undefined;
-  /** `HBW 10/3000/15` and so on: ball [mm], force [kgf], and the time that it was held [s] where it was recorded. */
+  /** `HBW 10/3000`, `HBW 10/3000/30`: ball [mm], force of the scale [kgf], and the time that it was held [s] where it is known and not 10 to 15 s. */
   readonly designation: string;
   /** Rm estimated from the hardness, where a steel was named. */
   readonly estimatedStrength?: Quantity | undefined;

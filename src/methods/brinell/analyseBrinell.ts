@@ -1,9 +1,10 @@
 import { finding, requireOneOf, requireOptions, trailStep, type Finding } from '../../base/index.js';
-import { convert } from '../../units/index.js';
-import { calibrationFindings, forceTrail } from '../common/calibrationFindings.js';
-import { nearestCombination, brinellPieceFindings, indentationFindings, isNominal } from './brinellFindings.js';
+import { calibrationFindings } from '../common/calibrationFindings.js';
+import { forceTrail } from '../common/forceOrigin.js';
+import { brinellPieceFindings, indentationFindings } from './brinellFindings.js';
 import { brinellHardness } from './brinellHardness.js';
 import { heldForce } from './brinellDwell.js';
+import { brinellDesignation, brinellScale, offScaleFindings } from './brinellScale.js';
 import { requireBrinell, type CheckedIndentation } from './brinellReadings.js';
 import type { BrinellIndentationResult, BrinellPiece, BrinellReadings, BrinellResult } from './BrinellResult.js';
 import type { TestInfo } from '../common/MethodResult.js';
@@ -38,7 +39,7 @@ const strengthMaterials: readonly StrengthMaterial[] = [
 ];
 
 /** One indentation: the force that counts, what follows, its doubts. */
-function evaluated(given: CheckedIndentation, ball: number, number: number, repairs: SpikeRepair) {
+function evaluated(given: CheckedIndentation, ball: number, number: number, repairs: SpikeRepair, stated: number | undefined) {
   const { diameters } = given;
   const done = given.record && withoutSpikes(given.record, repairs);
   const record = done?.record;
@@ -61,17 +62,8 @@ function evaluated(given: CheckedIndentation, ball: number, number: number, repa
     force,
     result,
     repaired: done?.repaired ?? [],
-    findings: [...(done?.spikes ?? []), ...indentationFindings(number, ball, given, found, force, dwell)],
+    findings: [...(done?.spikes ?? []), ...indentationFindings(number, ball, given, found, force, dwell, stated)],
   };
-}
-
-/** Ball, force in kgf (nominal where it is within 1 %), time where it was recorded. */
-function designationOf(ball: number, force: number, indentations: readonly BrinellIndentationResult[]): string {
-  const nearest = nearestCombination(ball, force);
-  const name =
-    nearest && isNominal(force, nearest.force) ? nearest.designation : `HBW ${ball}/${Number(convert(force, 'N', 'kgf').toPrecision(4))}`;
-  const times = indentations.flatMap(({ dwell }) => (dwell ? [dwell.duration] : []));
-  return times.length === 0 ? name : `${name}/${Math.round(times.reduce((a, b) => a + b) / times.length)}`;
 }
 
 /**
@@ -81,10 +73,11 @@ function designationOf(ball: number, force: number, indentations: readonly Brine
  *
  * @remarks
  * Where force was recorded, the highest while it was held governs: a force that fell in the dwell made its indentation before it fell. Each
- * indentation has its own hardness; the mean is over those whose diameter lies within 0.24 and 0.60 of the ball. Index, time, steadiness, thickness, edge and
+ * indentation has its own hardness; the mean is over those whose diameter lies within 0.24 and 0.60 of the ball, and whose force is that of the scale
+ * within 1 % where that of others is. Index, time, steadiness, thickness, edge and
  * spacing are looked at where they are known.
  *
- * @param readings - `ballDiameter` [mm]; `indentations` with `diameters` [mm], and `force` [N] or a `record` of force [N] over time [s].
+ * @param readings - `ballDiameter` [mm]; `holdingTime` [s] where nothing was recorded; `indentations` with `diameters` [mm], and `force` [N] or a `record` of force [N] over time [s].
  * @param piece - Thickness [mm] and group of the material.
  * @param options - Metal for an estimate of strength, identity of the test.
  * @returns The result, as plain data.
@@ -108,18 +101,27 @@ export function analyseBrinell(readings: BrinellReadings, piece: BrinellPiece = 
     options.strengthOf === undefined ? undefined : requireOneOf(from, 'options.strengthOf', options.strengthOf, strengthMaterials);
   const test = requireTest(from, options.test ?? {});
   const repairs = requireSpikeRepair(from, options.repairs);
-  const { ball, list } = requireBrinell(from, readings, piece);
+  const { ball, holdingTime, list } = requireBrinell(from, readings, piece);
 
-  const all = list.map((one, k) => evaluated(one, ball, k + 1, repairs));
-  const force = all.reduce((sum, one) => sum + one.force, 0) / all.length;
-  const indentations = all.map(({ result }) => result);
+  const all = list.map((one, k) => evaluated(one, ball, k + 1, repairs, holdingTime));
+  const scale = brinellScale(
+    ball,
+    all.map((one) => one.force),
+  );
+  const indentations = all.map(({ result, force }): BrinellIndentationResult => ({
+    ...result,
+    ...(scale.holds(force) ? {} : { offScale: true }),
+  }));
+  const times = all.flatMap(({ result: { dwell, record } }) => dwell?.duration ?? (record ? [] : (holdingTime ?? [])));
   // what does not count as hardness says nothing about the piece either
-  const counting = all.map(({ found }) => found).filter(({ valid }) => valid);
+  const counting = all.filter(({ found, force }) => found.valid && scale.holds(force)).map(({ found }) => found);
+  const ofScale = all.map((one) => one.force).filter(scale.holds);
+  const force = ofScale.reduce((sum, one) => sum + one, 0) / ofScale.length;
   const values = counting.map(({ hardness }) => hardness);
   const mean = meanOf(values);
   const findings: Finding[] = [
     ...calibrationFindings(test, [{ symbol: 'F', force }]),
-    ...all.flatMap((one) => one.findings),
+    ...all.flatMap((one, k) => [...one.findings, ...offScaleFindings(k + 1, one.force, scale)]),
     ...scatterFindings('HBW', 'HBW', values, 'hardness'),
     ...brinellPieceFindings(piece, counting, ball, force, mean?.mean),
   ];
@@ -135,9 +137,10 @@ export function analyseBrinell(readings: BrinellReadings, piece: BrinellPiece = 
     test,
     ballDiameter: ball,
     piece: plainCopy(piece),
+    ...(holdingTime === undefined ? {} : { holdingTime }),
     indentations,
     ...(mean ? { hardness: quantity('HBW', 'Brinell hardness, mean', mean.mean, 'HBW', `${ISO}, principle`, mean.uncertainty) } : {}),
-    designation: designationOf(ball, force, indentations),
+    designation: brinellDesignation(scale, times),
     ...(strength?.ok === true
       ? {
           // a tenth either way, any value of it as likely

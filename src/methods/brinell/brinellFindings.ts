@@ -1,4 +1,5 @@
 import { finding, type Finding } from '../../base/index.js';
+import { convert } from '../../units/index.js';
 import { HARDEST, nominalCombinations } from './brinellCombinations.js';
 import type { BrinellDwell } from './brinellDwell.js';
 import { forceIndexOf, type BrinellHardness } from './brinellHardness.js';
@@ -13,6 +14,8 @@ const DIAMETERS = 0.01;
 /** Time of holding and of bringing on [s] (ISO 6506-1, from memory). */
 const HOLD = [10, 15] as const;
 const RISE = [2, 8] as const;
+/** A kilogram-force [N]. */
+const KGF = convert(1, 'kgf', 'N');
 /** Times are read from samples: so much beyond a limit is none [s]. */
 const SLACK = 0.25;
 
@@ -30,6 +33,12 @@ function forceFindings(number: number, ball: number, force: number): Finding[] {
   const nearest = nearestCombination(ball, force);
   if (nearest && isNominal(force, nearest.force)) return [];
   const share = nearest ? force / nearest.force - 1 : Infinity;
+  // the number of a scale is a force in kgf
+  const inKgf = nearestCombination(ball, force * KGF);
+  if (inKgf && isNominal(force * KGF, inKgf.force))
+    return [
+      finding('brinell-force-in-kgf', { number, force, designation: inKgf.designation, nominal: inKgf.force }, { field: 'hardness' }),
+    ];
   // nearer than a tenth it was meant, farther it is another index
   if (nearest && Math.abs(share) <= 0.1)
     return [
@@ -42,8 +51,12 @@ function forceFindings(number: number, ball: number, force: number): Finding[] {
   return [finding('brinell-index-unusual', { number, ball, force, index: forceIndexOf(force, ball) }, { field: 'hardness' })];
 }
 
+const outside = (value: number, [least, most]: readonly [number, number]): boolean => value < least - SLACK || value > most + SLACK;
+
+/** @internal True where a force was held for another time than the standard takes for granted, so that the time must be written. */
+export const mustBeWritten = (duration: number): boolean => outside(duration, HOLD);
+
 function dwellFindings(number: number, dwell: BrinellDwell): Finding[] {
-  const outside = (value: number, [least, most]: readonly [number, number]): boolean => value < least - SLACK || value > most + SLACK;
   return [
     ...(dwell.change > FORCE
       ? [
@@ -69,6 +82,7 @@ export function indentationFindings(
   found: BrinellHardness,
   force: number,
   dwell: BrinellDwell | undefined,
+  stated: number | undefined,
 ): Finding[] {
   const { diameters, edgeDistance, spacing } = given;
   const spread = (Math.max(...diameters) - Math.min(...diameters)) / found.diameter;
@@ -80,6 +94,9 @@ export function indentationFindings(
     ...(spread > DIAMETERS ? [finding('brinell-diameters-differ', { number, share: 100 * spread })] : []),
     ...forceFindings(number, ball, force),
     ...(dwell ? dwellFindings(number, dwell) : given.record ? [finding('brinell-dwell-not-found', { number })] : []),
+    ...(!given.record && stated !== undefined && mustBeWritten(stated)
+      ? [finding('brinell-dwell-outside', { number, duration: stated }, { field: 'hardness' })]
+      : []),
     ...near('brinell-near-edge', edgeDistance, found.leastEdgeDistance),
     ...near('brinell-near-neighbour', spacing, found.leastSpacing),
   ];

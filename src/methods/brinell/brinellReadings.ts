@@ -13,13 +13,22 @@ export interface CheckedIndentation {
 }
 
 /** @internal Checks what was read, before any work. */
-export function requireBrinell(from: string, readings: BrinellReadings, piece: BrinellPiece): { ball: number; list: CheckedIndentation[] } {
-  requireOptions(from, readings, ['ballDiameter', 'force', 'indentations'], 'readings');
+export function requireBrinell(
+  from: string,
+  readings: BrinellReadings,
+  piece: BrinellPiece,
+): {
+  ball: number;
+  holdingTime: number | undefined;
+  list: CheckedIndentation[];
+} {
+  requireOptions(from, readings, ['ballDiameter', 'force', 'holdingTime', 'indentations'], 'readings');
   requireOptions(from, piece, ['thickness', 'material'], 'piece');
   if (piece.thickness !== undefined) requirePositive(from, 'piece.thickness', piece.thickness);
   if (piece.material !== undefined) requireOneOf(from, 'piece.material', piece.material, brinellMaterials);
   const ball = requirePositive(from, 'readings.ballDiameter', readings.ballDiameter);
   const common = readings.force === undefined ? undefined : requirePositive(from, 'readings.force', readings.force);
+  const holdingTime = readings.holdingTime === undefined ? undefined : requirePositive(from, 'readings.holdingTime', readings.holdingTime);
   const given: unknown = readings.indentations;
   if (!Array.isArray(given))
     throw new InputError(from, 'readings.indentations', given === undefined ? 'missing' : 'wrong-type', 'must be a list', given);
@@ -44,5 +53,5 @@ export function requireBrinell(from: string, readings: BrinellReadings, piece: B
       throw new InputError(from, `${path}.record.force`, 'not-positive', 'must rise above 0', 0);
     return { diameters: read, force, record, edgeDistance: distance('edgeDistance'), spacing: distance('spacing') };
   });
-  return { ball, list };
+  return { ball, holdingTime, list };
 }

@@ -1,5 +1,5 @@
 import type { Finding, TrailStep } from '../../base/index.js';
-import type { ForceClass } from '../../force/index.js';
+import type { ForceClass, HydraulicChain } from '../../force/index.js';
 
 /** What is known of the last verification of the force. */
 export interface ForceCalibration {
@@ -13,6 +13,20 @@ export interface ForceCalibration {
   readonly forceClass?: ForceClass | undefined;
   /** Lowest and highest force at which the class holds [N]. */
   readonly range?: readonly [low: number, high: number] | undefined;
+}
+
+/** The calibration by which a channel's readings became force, so that the force can be made again. */
+export interface ChannelCalibration {
+  /** Name of its file or certificate. */
+  readonly name?: string | undefined;
+  /** Day of the calibration, as 2026-03-31. */
+  readonly date?: string | undefined;
+  /** Coefficients of ascending powers of the indicated value, to force [N]. */
+  readonly coefficients: readonly number[];
+  /** Least and greatest indicated value [MPa, or N of a force channel]. */
+  readonly span: readonly [low: number, high: number];
+  /** Number of its pairs. */
+  readonly points?: number | undefined;
 }
 
 /** Who tested what, when and by which rule: carried through unchanged. */
@@ -31,6 +45,16 @@ export interface TestInfo {
   readonly standard?: string | undefined;
   /** Grips or set-up that held the piece, in words; compared with those of a compliance that names its own. */
   readonly grips?: string | undefined;
+  /** Direction of the piece in the product it was taken from, in words: longitudinal, transverse. */
+  readonly sampleDirection?: string | undefined;
+  /** Place in the product that the piece was taken from, in words. */
+  readonly samplePlace?: string | undefined;
+  /** How the test was controlled, as the operator states it: strain rate, stress rate, crosshead by hand. */
+  readonly control?: string | undefined;
+  /** Testing rate or rates, as the operator states them, with their unit. */
+  readonly rate?: string | undefined;
+  /** Class of the extensometer and by which standard, in words. */
+  readonly extensometerClass?: string | undefined;
   /** Verification of the force: a certificate in words, or what is known of it, which is then compared with the test. */
   readonly forceCalibration?: string | ForceCalibration | undefined;
   /**
@@ -38,6 +62,10 @@ export interface TestInfo {
    * `applyCalibration`: below the lowest, idle readings were carried on to zero. Of what lies outside a finding says so.
    */
   readonly calibratedForces?: readonly [low: number, high: number] | undefined;
+  /** The calibration that made the force, where it is to stand in the report. */
+  readonly channelCalibration?: ChannelCalibration | undefined;
+  /** The cylinder by which `pressureToForce` made the force from oil pressure: the report names it, and what nominal dimensions leave open. */
+  readonly cylinder?: HydraulicChain | undefined;
   /** Doubts from before the analysis, as `readRecord` and `fitCalibration` give them: they stand among the findings of the result. */
   readonly findings?: readonly Finding[] | undefined;
   /** Anything else. */

@@ -1,6 +1,7 @@
-import { finding, trailStep, type Finding, type Quantity, type TrailStep } from '../../base/index.js';
+import { finding, type Finding, type Quantity } from '../../base/index.js';
 import type { UncertaintySources } from '../../uncertainty/index.js';
-import type { TestInfo } from './MethodResult.js';
+import { cylinderFindings } from './forceOrigin.js';
+import type { ChannelCalibration, TestInfo } from './MethodResult.js';
 
 /** Months between two verifications where nothing else is stated (ISO 7500-1: not more than 12, from memory). */
 const INTERVAL = 12;
@@ -54,6 +55,14 @@ function ageFindings(date: string | undefined, test: string | undefined, interva
   return [finding('calibration-expired', { date, months, interval }, months > 2 * interval ? { severity: 'fault' } : {})];
 }
 
+/** How old the calibration of the channel was on the day of the test, where no verification of the force is named, which would be the later word. */
+function channelFindings(channel: ChannelCalibration | undefined, { date: test, forceCalibration }: TestInfo): Finding[] {
+  const [date, day] = [channel?.date, dayOf(test)];
+  if (date === undefined || day === undefined || forceCalibration !== undefined) return [];
+  const months = monthsBetween(date, day);
+  return months > INTERVAL ? [finding('channel-calibration-old', { date, months })] : [];
+}
+
 /** Forces of the result beyond those that were verified. */
 function rangeFindings([low, high]: readonly [number, number], forces: readonly ForceOfResult[]): Finding[] {
   return forces.flatMap(({ symbol, force }) =>
@@ -77,12 +86,6 @@ function usedFindings([, high]: readonly [number, number], forces: readonly Forc
   return force > 0 && force < HARDLY * high ? [finding('calibration-hardly-used', { force, high, share: (100 * force) / high })] : [];
 }
 
-/** @internal How the force was made, where the test says between which forces its channel is calibrated. */
-export const forceTrail = ({ calibratedForces: span }: TestInfo): TrailStep[] =>
-  span === undefined
-    ? []
-    : [trailStep(span[0] > 0 ? 'force-by-calibration' : 'force-by-calibration-from-zero', { low: span[0], high: span[1] })];
-
 /**
  * @internal Doubts about the verification of the force that a test names: its age, its range, its class, and whether the stated uncertainties
  * hold it; about the span of its calibration, with that of the `window` of the elastic line; and what was found before the analysis. Of a test that
@@ -91,12 +94,14 @@ export const forceTrail = ({ calibratedForces: span }: TestInfo): TrailStep[] =>
 export function calibrationFindings(
   test: TestInfo,
   forces: readonly ForceOfResult[],
-  doubts: { readonly force?: UncertaintySources | undefined; readonly forceClass?: number | undefined } = {},
+  doubts: { readonly force?: UncertaintySources | undefined; readonly forceClass?: number | undefined } | null = {},
   window: readonly ForceOfResult[] = [],
 ): Finding[] {
   const { calibratedForces: span } = test;
   const outside = [
     ...(test.findings ?? []),
+    ...cylinderFindings(test, doubts?.force !== undefined || doubts?.forceClass !== undefined),
+    ...channelFindings(test.channelCalibration, test),
     ...(span ? [...spanFindings(span, [...window, ...forces]), ...usedFindings(span, forces)] : []),
   ];
   if (test.forceCalibration === undefined) return outside;
@@ -104,10 +109,10 @@ export function calibrationFindings(
   const found = [...outside, ...ageFindings(date, test.date, intervalMonths ?? INTERVAL)];
   if (range) found.push(...rangeFindings(range, forces));
   if (forceClass === undefined) return found;
-  const counted = doubts.forceClass;
+  const counted = doubts?.forceClass;
   if (forceClass > LEAST_CLASS) found.push(finding('force-class-coarse', { forceClass }));
   if (counted !== undefined && counted !== forceClass) found.push(finding('force-class-unlike', { counted, forceClass }));
-  if (counted === undefined && doubts.force === undefined)
+  if (counted === undefined && doubts?.force === undefined)
     found.push(finding('force-class-not-in-uncertainty', { forceClass, share: forceClass }));
   return found;
 }

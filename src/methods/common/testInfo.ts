@@ -15,9 +15,24 @@ import {
   type Finding,
 } from '../../base/index.js';
 import { requireForceClass } from '../../uncertainty/index.js';
+import { requireChannel, requireCylinder } from './forceOrigin.js';
 import type { ForceCalibration, TestInfo } from './MethodResult.js';
 
-const texts = ['identity', 'material', 'operator', 'date', 'standard', 'grips', 'remarks'] as const;
+const texts = [
+  'identity',
+  'material',
+  'sampleDirection',
+  'samplePlace',
+  'operator',
+  'date',
+  'standard',
+  'control',
+  'rate',
+  'grips',
+  'extensometerClass',
+  'remarks',
+] as const;
+const others = ['temperature', 'forceCalibration', 'calibratedForces', 'channelCalibration', 'cylinder', 'findings', 'invented'] as const;
 const PATH = 'options.test';
 
 /** Checks what is said of the force's verification. */
@@ -59,13 +74,21 @@ function requireFindings(from: string, path: string, given: readonly Finding[]):
 
 /** @internal Checks who tested what: text, a number of degrees, a yes or no, and what is known of the force's verification. */
 export function requireTest(from: string, test: TestInfo): TestInfo {
-  requireOptions(from, test, [...texts, 'temperature', 'forceCalibration', 'calibratedForces', 'findings', 'invented'], PATH);
+  requireOptions(from, test, [...texts, ...others], PATH);
   for (const name of texts) if (test[name] !== undefined) requireText(from, `${PATH}.${name}`, test[name]);
   if (test.temperature !== undefined) requireFinite(from, `${PATH}.temperature`, test.temperature);
   if (test.invented !== undefined) requireBoolean(from, `${PATH}.invented`, test.invented);
   const calibrated = test.calibratedForces !== undefined && requireSpan(from, `${PATH}.calibratedForces`, test.calibratedForces);
   const before = test.findings !== undefined && requireFindings(from, `${PATH}.findings`, test.findings);
-  const given = { ...test, ...(calibrated ? { calibratedForces: calibrated } : {}), ...(before ? { findings: before } : {}) };
+  const channel = test.channelCalibration !== undefined && requireChannel(from, `${PATH}.channelCalibration`, test.channelCalibration);
+  const cylinder = test.cylinder !== undefined && requireCylinder(from, `${PATH}.cylinder`, test.cylinder);
+  const given = {
+    ...test,
+    ...(calibrated ? { calibratedForces: calibrated } : {}),
+    ...(channel ? { channelCalibration: channel } : {}),
+    ...(cylinder ? { cylinder } : {}),
+    ...(before ? { findings: before } : {}),
+  };
   const path = `${PATH}.forceCalibration`;
   const { forceCalibration: known } = test;
   if (typeof known === 'object') return { ...given, forceCalibration: requireCalibration(from, path, known) };

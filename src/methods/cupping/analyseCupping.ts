@@ -1,6 +1,7 @@
 import { finding, InputError, requireBetween, requireOptions, requirePositive, trailStep, type Finding } from '../../base/index.js';
 import { requireFrameCompliance, type Compliance } from '../../curve/index.js';
-import { calibrationFindings, forceOf, forceTrail } from '../common/calibrationFindings.js';
+import { calibrationFindings, forceOf } from '../common/calibrationFindings.js';
+import { forceTrail } from '../common/forceOrigin.js';
 import { conditionFindings, refusedFindings } from '../loading/frameFindings.js';
 import { cuppingBlank } from './cuppingBlank.js';
 import type { CuppingResult, CuppingSheet } from './CuppingResult.js';

@@ -11,7 +11,8 @@ import {
 } from '../../base/index.js';
 import { maximumIndex } from '../../numeric/index.js';
 import { checkRecordKernel } from '../../record/index.js';
-import { calibrationFindings, forceTrail } from '../common/calibrationFindings.js';
+import { calibrationFindings } from '../common/calibrationFindings.js';
+import { forceTrail } from '../common/forceOrigin.js';
 import { contactsOf } from '../common/contactsOf.js';
 import { requireForceColumns, type ForceColumns, type ForceRecord } from '../common/ForceColumns.js';
 import type { TestInfo } from '../common/MethodResult.js';

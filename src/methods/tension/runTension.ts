@@ -1,5 +1,5 @@
 import type { TensionColumns, TestPiece } from '../../base/index.js';
-import { forceTrail } from '../common/calibrationFindings.js';
+import { forceTrail } from '../common/forceOrigin.js';
 import { plainCopy } from '../common/plainCopy.js';
 import { provenanceOf } from '../common/provenanceOf.js';
 import { statedResult } from '../budgets/statedResult.js';

@@ -24,7 +24,8 @@ import {
 } from '../../curve/index.js';
 import { metalModuli } from '../../materials/index.js';
 import { checkRecordKernel } from '../../record/index.js';
-import { calibrationFindings, forceTrail } from '../common/calibrationFindings.js';
+import { calibrationFindings } from '../common/calibrationFindings.js';
+import { forceTrail } from '../common/forceOrigin.js';
 import { requireBrokenPiece } from '../common/brokenPiece.js';
 import { conditionFindings, refusedFindings, shareFindings } from '../loading/frameFindings.js';
 import { frameInWords, frameShare, shareOfSlope, withFrame } from '../loading/frameShare.js';

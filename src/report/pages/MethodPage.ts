@@ -15,9 +15,14 @@ export interface ShownQuantity extends MetricUnit {
   readonly step: ShownStep;
   readonly field: string;
   readonly quantity: Quantity;
+  /** How its symbol is written, where that depends on the piece; default the symbol of the quantity. */
+  readonly written?: string | undefined;
   /** What must be said beside the value. */
   readonly stamp?: Phrase | undefined;
 }
+
+/** @internal The symbol of a quantity as a reader sees it. */
+export const writtenSymbol = ({ quantity, written }: Pick<ShownQuantity, 'quantity' | 'written'>): string => written ?? quantity.symbol;
 
 /** @internal A table of a page; the first cell of a row names it. */
 export interface PageTable {

@@ -4,11 +4,18 @@ import { roundResult } from '../../statistics/index.js';
 import type { Figure } from '../figures/Figure.js';
 import { figure } from '../figures/figureStyle.js';
 import { forceFigure } from '../figures/forceFigure.js';
+import type { Phrase } from '../../languages/index.js';
 import { shownAs, type MethodPage } from './MethodPage.js';
 import { plane } from '../figures/plane.js';
 import type { Presentation } from '../words/presentation.js';
 
 const THREE = { figures: 3 };
+
+/** Why an indentation does not count. */
+const stampOf = ({ valid, offScale }: Pick<BrinellResult['indentations'][number], 'valid' | 'offScale'>): Phrase | undefined => {
+  if (!valid) return 'outside 0.24 to 0.60 of the ball: it does not count';
+  return offScale ? 'the force is not that of the scale: it does not count' : undefined;
+};
 
 /** Force over time of the indentations whose force was recorded, each from its own start. */
 function dwellFigure({ indentations }: BrinellResult, show: Presentation): Figure | undefined {
@@ -51,9 +58,14 @@ function indentationsFigure({ indentations, hardness }: BrinellResult, show: Pre
     [0.5, hardness.value],
     [n + 0.5, hardness.value],
   ];
-  const named = indentations.map(({ hardness: one, valid }, k) => {
+  const named = indentations.map(({ hardness: one, valid, offScale }, k) => {
     const text = digits(roundResult(one.value, { step: stepOfFigures(one.value, 3) }).text);
-    return { x: k + 1, y: one.value, text: valid ? text : say('{value} (outside)', { value: text }), side: 'right' as const };
+    return {
+      x: k + 1,
+      y: one.value,
+      text: stampOf({ valid, offScale }) === undefined ? text : say('{value} (outside)', { value: text }),
+      side: 'right' as const,
+    };
   });
   return figure(
     show,
@@ -71,7 +83,7 @@ function howFound({ indentations, ballDiameter }: BrinellResult, show: Presentat
   const { say, number, percent, listed } = show;
   // the formula below holds for N and mm
   return [
-    ...indentations.flatMap(({ hardness, diameter, diameters, depth, force, valid, dwell }, k) => [
+    ...indentations.flatMap(({ hardness, diameter, diameters, depth, force, valid, offScale, dwell }, k) => [
       say('Indentation {number}: {force}; d = {diameter} from {diameters}, h = {depth}: {hardness} HBW.', {
         number: k + 1,
         force: `${number(force.value, 5)}\u00a0N`,
@@ -90,7 +102,7 @@ function howFound({ indentations, ballDiameter }: BrinellResult, show: Presentat
             }),
           ]
         : []),
-      ...(valid ? [] : [say('Indentation {number} does not count.', { number: k + 1 })]),
+      ...(stampOf({ valid, offScale }) === undefined ? [] : [say('Indentation {number} does not count.', { number: k + 1 })]),
     ]),
     say('Formula: 0.102 × 2F over πD(D − √(D² − d²)) with D = {ball}; 1 % of d is 2 % of the hardness.', {
       ball: `${number(ballDiameter, 4)}\u00a0mm`,
@@ -102,26 +114,23 @@ function howFound({ indentations, ballDiameter }: BrinellResult, show: Presentat
 export const brinellPage: MethodPage<BrinellResult> = {
   title: 'Brinell hardness test',
   steps: 'ISO 6506-1',
-  identity: ({ designation, ballDiameter, piece, indentations }, { say, number, value, term }) => [
-    ['Scale', designation],
+  identity: ({ designation, ballDiameter, holdingTime, piece, indentations }, { say, number, value, term, digits }) => [
+    ['Scale', designation.replace(/\d+\.\d+/g, digits)],
+    ['Time held, as stated', holdingTime === undefined ? undefined : value(holdingTime, 's', 3)],
     ['Ball', say('{diameter} mm, hard metal', { diameter: number(ballDiameter, 4) })],
     ['Material', piece.material === undefined ? undefined : term(piece.material)],
     ['Thickness', piece.thickness === undefined ? undefined : value(piece.thickness, 'mm', 4)],
     [
       'Indentations',
-      say('{count}, of which {valid} count', { count: indentations.length, valid: indentations.filter(({ valid }) => valid).length }),
+      say('{count}, of which {valid} count', {
+        count: indentations.length,
+        valid: indentations.filter((one) => stampOf(one) === undefined).length,
+      }),
     ],
   ],
   quantities: (result) => [
     ...shownAs('hardness', THREE, result.hardness),
-    ...result.indentations.flatMap(({ hardness, valid }, k) =>
-      shownAs(
-        'indentations',
-        THREE,
-        { ...hardness, symbol: `HBW ${k + 1}` },
-        valid ? undefined : 'outside 0.24 to 0.60 of the ball: it does not count',
-      ),
-    ),
+    ...result.indentations.flatMap((one, k) => shownAs('indentations', THREE, { ...one.hardness, symbol: `HBW ${k + 1}` }, stampOf(one))),
     ...shownAs('estimatedStrength', { figures: 2 }, result.estimatedStrength, 'an estimate, ± 10 %; no measured strength'),
   ],
   howFound,

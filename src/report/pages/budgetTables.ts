@@ -1,5 +1,5 @@
 import type { UncertaintyBudget } from '../../uncertainty/index.js';
-import type { PageTable, ShownQuantity } from './MethodPage.js';
+import { writtenSymbol, type PageTable, type ShownQuantity } from './MethodPage.js';
 import type { Presentation } from '../words/presentation.js';
 import { sourceInWords } from '../words/sourceInWords.js';
 
@@ -32,7 +32,7 @@ export function budgetTables(
     const budget = budgets[one.quantity.symbol];
     if (!budget) return [];
     const other = show.unit(one.unit);
-    return [{ symbol: one.quantity.symbol, budget, factor: one.factor * other.factor, unit: other.unit }];
+    return [{ symbol: one.quantity.symbol, written: writtenSymbol(one), budget, factor: one.factor * other.factor, unit: other.unit }];
   });
   const shareOf = (line: Line): string => `${sourceInWords(line, show)} ${percent(line.share, 2)}`;
   const all: PageTable = {
@@ -41,8 +41,8 @@ export function budgetTables(
     ),
     columns: [say('Symbol'), say('Value'), 'u', 'k', 'U', say('Unit'), 'ν', say('What dominates'), say('u would halve with')],
     kinds: ['short', 'number', 'number', 'number', 'number', 'short', 'number'],
-    rows: known.map(({ symbol, budget, factor, unit }) => [
-      symbol,
+    rows: known.map(({ written, budget, factor, unit }) => [
+      written,
       beside(budget.value * factor, budget.expandedUncertainty * factor, 5),
       doubt(budget.standardUncertainty * factor),
       number(budget.coverageFactor, 3),
@@ -60,8 +60,8 @@ export function budgetTables(
   };
   const each = known
     .filter(({ symbol }) => inFull.test(symbol))
-    .map(({ symbol, budget, factor, unit }): PageTable => ({
-      caption: say('Budget of {symbol}: contributions in {unit}.', { symbol, unit }),
+    .map(({ written, budget, factor, unit }): PageTable => ({
+      caption: say('Budget of {symbol}: contributions in {unit}.', { symbol: written, unit }),
       columns: [say('Source'), say('Type'), say('Shape'), 'u', say('Unit'), say('Contribution'), say('Share'), say('To halve u')],
       kinds: [undefined, 'short', 'short', 'number', 'short', 'number', 'number', 'number'],
       rows: budget.lines.map((line) => {

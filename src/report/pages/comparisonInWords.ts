@@ -1,4 +1,5 @@
 import type { PropertyDifference, ResultComparison, TestResult } from '../../methods/index.js';
+import { differencesInWords } from './differencesInWords.js';
 import { presentation, unsigned, type Presentation, type PresentationOptions } from '../words/presentation.js';
 import { shownUnit } from '../words/shownUnit.js';
 import { summarise, type SummaryRow } from './summarise.js';
@@ -15,6 +16,9 @@ const NONE = '–';
 /** Relative difference up to which two numbers are one. */
 const SAME = 1e-12;
 
+/** Field of the elongation after fracture, whose symbol reports write with its gauge length. */
+const ELONGATION = 'elongationAfterFracture';
+
 /** Names of the tests where they tell them apart. */
 function namesOf({ tests }: ResultComparison, { say }: Presentation): readonly [string, string] {
   const [first, second] = tests.map(({ identity }) => identity);
@@ -24,17 +28,28 @@ function namesOf({ tests }: ResultComparison, { say }: Presentation): readonly [
 
 /** A value as the report of its result rounds it; one that the report does not show has the figures of its pages. */
 function textOf(value: number, symbol: string, rows: readonly SummaryRow[] | undefined, { number }: Presentation): string {
-  const row = rows?.find((one) => one.symbol === symbol && Math.abs(one.value - value) <= SAME * Math.abs(value));
+  const row = rows?.find(
+    (one) =>
+      (one.symbol === symbol || (symbol === 'A' && one.field === ELONGATION)) && Math.abs(one.value - value) <= SAME * Math.abs(value),
+  );
   return row?.text ?? number(value, 4);
 }
 
-function rowOf(one: PropertyDifference, [first, second]: readonly (readonly SummaryRow[])[], show: Presentation): string[] {
+/** The symbol as the reports write it, where all write it alike. */
+function writtenBy(symbol: string, summaries: readonly (readonly SummaryRow[])[]): string {
+  if (symbol !== 'A') return symbol;
+  const written = new Set(summaries.flatMap((rows) => rows.filter(({ field }) => field === ELONGATION).map((one) => one.symbol)));
+  return written.size === 1 ? [...written][0]! : symbol;
+}
+
+function rowOf(one: PropertyDifference, summaries: readonly (readonly SummaryRow[])[], show: Presentation): string[] {
+  const [first, second] = summaries;
   const { unit, factor } = show.unit(shownUnit(one.symbol, one.unit));
   const { symbol, difference, relativeDifference, standardUncertainty: u, inUncertainties } = one;
   const value = (own: number | undefined, rows: readonly SummaryRow[] | undefined): string =>
     own === undefined ? NONE : textOf(own * factor, symbol, rows, show);
   return [
-    symbol,
+    writtenBy(symbol, summaries),
     unit,
     value(one.first, first),
     value(one.second, second),
@@ -59,9 +74,7 @@ export function comparisonInWords(
   const { say } = show;
   const names = namesOf(comparison, show);
   const summaries = results.map((result) => summarise(result, options));
-  const labels = { record: say('Record'), piece: say('Test piece'), options: say('Options'), version: say('Version') } as const;
-  const { differences } = comparison;
-  const told = differences.map(({ of, name, first, second }) => [labels[of], name, first ?? say('not given'), second ?? say('not given')]);
+  const told = differencesInWords(comparison.differences, show);
   return {
     columns: [say('Symbol'), say('Unit'), ...names, say('Difference'), '', 'u', say('Difference over u')],
     rows: comparison.properties.map((one) => rowOf(one, summaries, show)),

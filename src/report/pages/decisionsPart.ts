@@ -53,7 +53,9 @@ const edges = (one: number | Edges): number[] =>
 
 /** How a value is shown: as the property in the report where its unit is no other, else by its symbol and unit. */
 function wayOf({ symbol = '', unit }: MeasuredQuantity, shown: readonly ShownQuantity[]): MetricUnit {
-  const own = shown.find(({ quantity }) => quantity.symbol === symbol && (unit === undefined || quantity.unit === unit));
+  const own = shown.find(
+    (one) => [one.quantity.symbol, one.written].includes(symbol) && (unit === undefined || one.quantity.unit === unit),
+  );
   // a share without a unit is known by its symbol
   return own ?? shownUnit(symbol, unit ?? '1');
 }

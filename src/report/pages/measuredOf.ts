@@ -1,5 +1,6 @@
 import type { TestResult } from '../../methods/index.js';
 import type { MeasuredQuantity } from './decisionsPart.js';
+import { writtenSymbol } from './MethodPage.js';
 import { pageOf } from './pageOf.js';
 
 /** @internal The values of a result by their symbols, in the order of its table, each with what a decision needs beside it. */
@@ -10,5 +11,10 @@ export function measuredOf(result: TestResult): ReadonlyMap<string, MeasuredQuan
     ...(result.method === 'tension' ? { gaugeLength: result.testPiece.gaugeLength, area: result.testPiece.section.area } : {}),
   };
   const shown = pageOf('measuredOf', result).quantities(result);
-  return new Map(shown.map(({ quantity }) => [quantity.symbol, { ...beside, ...quantity }]));
+  return new Map(
+    shown.map((one) => {
+      const symbol = writtenSymbol(one);
+      return [symbol, { ...beside, ...one.quantity, symbol }];
+    }),
+  );
 }

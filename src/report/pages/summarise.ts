@@ -3,7 +3,7 @@ import { takesPower } from '../../languages/index.js';
 import type { CurveResult, TestResult } from '../../methods/index.js';
 import { powerOfTen, stepOfFigures } from '../../numeric/index.js';
 import { roundingStep, roundResult, type HalfRule, type RoundedValue, type RoundingRule } from '../../statistics/index.js';
-import type { ShownQuantity } from './MethodPage.js';
+import { writtenSymbol, type ShownQuantity } from './MethodPage.js';
 import { frameLeftOut } from './frameLeftOut.js';
 import { pageOf } from './pageOf.js';
 import { presentation, presentationOptions, type Presentation, type PresentationOptions } from '../words/presentation.js';
@@ -125,7 +125,7 @@ export function summarise(result: TestResult | CurveResult, options: SummaryOpti
     const u = quantity.standardUncertainty;
     return {
       field,
-      symbol: quantity.symbol,
+      symbol: writtenSymbol(one),
       name: show.term(quantity.name),
       text: textOf(shown, show),
       unit: other.unit,

@@ -1,3 +1,4 @@
+import type { AfterFracture } from '../../base/index.js';
 import type { Phrase } from '../../languages/index.js';
 import type { TensionResult } from '../../methods/index.js';
 import { elasticDetailFigure } from '../figures/elasticDetailFigure.js';
@@ -15,6 +16,16 @@ import { tensionQuantitiesShown } from './tensionQuantitiesShown.js';
 import { trueCurveFigure } from '../figures/trueCurveFigure.js';
 import { yieldDetailFigure } from '../figures/yieldDetailFigure.js';
 
+const places = { 'at-mark': 'at a gauge mark', 'in-fillet': 'in the fillet', 'in-grip': 'in the grip' } as const;
+
+/** Where the piece broke, as far as it was told. */
+function fractureInWords({ fractureDistance, fracturePlace }: AfterFracture, { say, value }: Presentation): string | undefined {
+  if (fracturePlace !== undefined) return say(places[fracturePlace]);
+  return fractureDistance === undefined
+    ? undefined
+    : say('{distance} from the nearest gauge mark', { distance: value(fractureDistance, 'mm', 4) });
+}
+
 function identity(result: TensionOrCurve, show: Presentation): [Phrase, string | undefined][] {
   if (!hasPiece(result)) return [];
   const { testPiece } = result;
@@ -23,6 +34,7 @@ function identity(result: TensionOrCurve, show: Presentation): [Phrase, string |
     ['Section', sectionInWords(testPiece.section, show)],
     ['Gauge length L0', show.value(testPiece.gaugeLength, 'mm', 5)],
     ['Parallel length Lc', parallelLength === undefined ? undefined : show.value(parallelLength, 'mm', 5)],
+    ['Place of fracture', fractureInWords(testPiece.afterFracture ?? {}, show)],
     ['Strain from', strainBasis(result.extensionBasis, result.strainLength, show)],
   ];
 }

@@ -1,6 +1,7 @@
 import type { Quantity } from '../../base/index.js';
 import { modulusStep, shownByBasis, type ShownQuantity, type ShownStep } from './MethodPage.js';
-import type { TensionOrCurve } from '../words/TensionOrCurve.js';
+import { elongationSymbol } from '../words/elongationSymbol.js';
+import { hasPiece, type TensionOrCurve } from '../words/TensionOrCurve.js';
 
 const figures = { figures: 3 };
 
@@ -42,5 +43,9 @@ function quantitiesOf(result: TensionOrCurve, field: Field): Quantity | readonly
 export function tensionQuantitiesShown(result: TensionOrCurve): ShownQuantity[] {
   const shown = shownByBasis(result.extensionBasis);
   // E is the slope under another name, so both are rounded alike
-  return (Object.keys(steps) as Field[]).flatMap((field) => shown(field, steps[field], quantitiesOf(result, field)));
+  const written = hasPiece(result) ? { written: elongationSymbol(result.testPiece) } : {};
+  return (Object.keys(steps) as Field[]).flatMap((field) => {
+    const own = shown(field, steps[field], quantitiesOf(result, field));
+    return field === 'elongationAfterFracture' ? own.map((one) => ({ ...one, ...written })) : own;
+  });
 }

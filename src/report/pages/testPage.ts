@@ -35,16 +35,36 @@ function calibrationRows(known: Single['test']['forceCalibration'], show: Presen
   ];
 }
 
+/** How the force was made: bore, rod, efficiency and tare of a cylinder, or the calibration of its channel. */
+function originRows({ cylinder, channelCalibration: channel }: Single['test'], show: Presentation): readonly IdentityRow[] {
+  const { say, number, value } = show;
+  const tare = cylinder?.tareForce;
+  return [
+    ['Bore of the cylinder', cylinder && value(cylinder.bore, 'mm', 5)],
+    ['Rod of the cylinder', cylinder?.rod === undefined ? undefined : value(cylinder.rod, 'mm', 5)],
+    ['Efficiency of the cylinder', cylinder && (cylinder.efficiency === undefined ? say('not given') : number(cylinder.efficiency, 4))],
+    ['Tare force', typeof tare === 'object' ? say('a table over travel') : tare === undefined ? undefined : value(tare, FORCE, 4)],
+    ['Calibration of the channel', channel && (channel.name ?? say('by the coefficients in the options below'))],
+    ['Channel calibrated on', channel?.date],
+  ];
+}
+
 /** Who tested what, then piece and set-up of the method. */
 function identity({ test }: Single, own: ReturnType<MethodPage<Single>['identity']>, show: Presentation): Html {
   const rows: ReturnType<MethodPage<Single>['identity']> = [
     ['Test piece', test.identity],
     ['Material', test.material],
+    ['Direction of sampling', test.sampleDirection],
+    ['Place of sampling', test.samplePlace],
     ['Date', test.date],
     ['Operator', test.operator],
     ['Temperature', test.temperature === undefined ? undefined : `${show.number(test.temperature, 4)}\u00a0°C`],
     ['Standard claimed', test.standard],
+    ['Control of the test, as stated', test.control],
+    ['Testing rate, as stated', test.rate],
     ['Grips', test.grips],
+    ['Class of the extensometer', test.extensometerClass],
+    ...originRows(test, show),
     ...calibrationRows(test.forceCalibration, show),
     ['Remarks', test.remarks],
     ...own,
