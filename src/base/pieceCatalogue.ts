@@ -4,8 +4,8 @@ import type { FindingEntry } from './FindingEntry.js';
 export const pieceEntries = {
   'gauge-length-not-proportional': {
     severity: 'caution', about: 'piece',
-    message: 'The gauge length {length} mm is {deviation} % off 5.65√S0 = {proportional} mm: A must be written with its length.',
-    remedy: 'Write A with the gauge length as index, or convert by ISO 2566 within its limits.',
+    message: 'The gauge length {length} mm is {deviation} % off 5.65√S0 = {proportional} mm: A must be written with an index.',
+    remedy: 'Write A with the gauge length as index (A80mm), of 11.3√S0 with the coefficient (A11.3), or convert by ISO 2566 within its limits.',
   },
   'parallel-length-assumed': {
     severity: 'caution', about: 'piece',

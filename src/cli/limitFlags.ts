@@ -34,22 +34,13 @@ function toLimit(text: string): Limit {
 
 const toLimits = (text: string, before: readonly Limit[] = []): Limit[] => [...before, ...text.split(',').map(toLimit)];
 
-/** An elongation after fracture, and what its index says of the gauge length: A50mm, A11.3. */
-const ELONGATION = /^A(?:(?<length>\d+(?:\.\d+)?)mm|(?<coefficient>\d+(?:\.\d+)?))?$/;
-
-/** The gauge length that a limit is stated for, by its symbol. */
-function statedFor(symbol: string): { readonly gaugeLength?: number; readonly coefficient?: number } {
-  const { length, coefficient } = ELONGATION.exec(symbol)?.groups ?? {};
-  if (length !== undefined) return { gaugeLength: Number(length) };
-  return coefficient === undefined ? {} : { coefficient: Number(coefficient) };
-}
-
 /** The value that a limit is of: that of its symbol; of an elongation after fracture the one that there is, which `decide` refuses for another length. */
 function valueOf(symbol: string, values: ReturnType<typeof measuredOf>) {
   const own = values.get(symbol);
-  if (own !== undefined || !ELONGATION.test(symbol)) return own;
+  const isElongation = (one: string): boolean => /^A(\d|$)/.test(one);
+  if (own !== undefined || !isElongation(symbol)) return own;
   if (/^A\d\d+$/.test(symbol)) throw usage(`--limit names ${symbol}: a gauge length of ${symbol.slice(1)} mm is written ${symbol}mm`);
-  return [...values].find(([other]) => ELONGATION.test(other))?.[1];
+  return [...values].find(([other]) => isElongation(other))?.[1];
 }
 
 /** What is to be decided about a result; a limit of a value that it does not have is refused. */
@@ -60,7 +51,7 @@ export function decisionsOf(result: TestResult, { limit = [], decisionRule }: Li
     if (measured === undefined) throw usage(`--limit names ${symbol}, and the test gave ${[...values.keys()].join(', ')}`);
     return {
       measured,
-      specification: { ...statedFor(symbol), ...some('lower', lower), ...some('upper', upper), ...some('rule', decisionRule) },
+      specification: { symbol, ...some('lower', lower), ...some('upper', upper), ...some('rule', decisionRule) },
     };
   });
 }

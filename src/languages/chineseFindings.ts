@@ -224,8 +224,8 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   // the test piece
   'gauge-length-not-proportional': {
-    message: '原始标距 {length} mm 与 5.65√S0 = {proportional} mm 相差 {deviation} %：书写 A 时必须注明标距。',
-    remedy: '以原始标距作为 A 的下标，或在 ISO 2566 的适用范围内按其换算。',
+    message: '原始标距 {length} mm 与 5.65√S0 = {proportional} mm 相差 {deviation} %：书写 A 时必须带下标。',
+    remedy: '以原始标距作为 A 的下标（A80mm），标距为 11.3√S0 时以系数为下标（A11.3），或在 ISO 2566 的适用范围内按其换算。',
   },
   'parallel-length-assumed': {
     message: '未给出平行长度；以原始标距 {length} mm 代替。',

@@ -224,8 +224,8 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   // piece
   'gauge-length-not-proportional': {
-    message: 'La longueur initiale entre repères, {length} mm, s’écarte de {deviation} % de 5,65√S0 = {proportional} mm : A doit être écrit avec sa longueur.',
-    remedy: 'Écrire A avec la longueur entre repères en indice, ou convertir selon l’ISO 2566 dans ses limites.',
+    message: 'La longueur initiale entre repères, {length} mm, s’écarte de {deviation} % de 5,65√S0 = {proportional} mm : A doit être écrit avec un indice.',
+    remedy: 'Écrire A avec la longueur entre repères en indice (A80mm), pour 11,3√S0 avec le coefficient (A11,3), ou convertir selon l’ISO 2566 dans ses limites.',
   },
   'parallel-length-assumed': {
     message: 'Aucune longueur calibrée n’a été donnée ; la longueur entre repères, {length} mm, en tient lieu.',

@@ -23,8 +23,10 @@ export const frenchValueWords: Readonly<Record<FindingValueWord, string>> = {
   // where a piece broke
   'in the fillet': 'dans le congé de raccordement',
   'in the grip': 'dans les mors',
-  'no step of the zero was found; a force that stands from the first sample on is none': 'aucun décalage du zéro n’a été trouvé ; une force présente dès le premier point n’en est pas un',
-  'the zero before loading and the one after fracture agree, or one of them is not recorded': 'le zéro avant mise en charge et celui après rupture concordent, ou l’un d’eux n’est pas enregistré',
+  'no step of the zero was found; a force that stands from the first sample on is none':
+    'aucun décalage du zéro n’a été trouvé ; une force présente dès le premier point n’en est pas un',
+  'the zero before loading and the one after fracture agree, or one of them is not recorded':
+    'le zéro avant mise en charge et celui après rupture concordent, ou l’un d’eux n’est pas enregistré',
   'the drive does not pulse, or the channels agree as they are': 'l’entraînement ne pulse pas, ou les voies concordent telles quelles',
   'no jump of the motion was found': 'aucun saut du mouvement n’a été trouvé',
   'no slip was found that comes back along the elastic line': 'aucun glissement revenant le long de la droite élastique n’a été trouvé',

@@ -224,8 +224,8 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   // piece
   'gauge-length-not-proportional': {
-    message: 'Die Anfangsmesslänge {length} mm weicht um {deviation} % von 5,65√S0 = {proportional} mm ab: A ist mit der Messlänge zusammen anzugeben.',
-    remedy: 'A mit der Anfangsmesslänge als Index schreiben oder nach ISO 2566 innerhalb der dortigen Grenzen umrechnen.',
+    message: 'Die Anfangsmesslänge {length} mm weicht um {deviation} % von 5,65√S0 = {proportional} mm ab: A ist mit einem Index anzugeben.',
+    remedy: 'A mit der Anfangsmesslänge als Index schreiben (A80mm), bei 11,3√S0 mit dem Faktor (A11,3), oder nach ISO 2566 innerhalb der dortigen Grenzen umrechnen.',
   },
   'parallel-length-assumed': {
     message: 'Es wurde keine Versuchslänge angegeben; an ihrer Stelle steht die Anfangsmesslänge {length} mm.',

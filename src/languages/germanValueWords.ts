@@ -23,9 +23,12 @@ export const germanValueWords: Readonly<Record<FindingValueWord, string>> = {
   // where a piece broke
   'in the fillet': 'im Übergangsradius',
   'in the grip': 'in der Einspannung',
-  'no step of the zero was found; a force that stands from the first sample on is none': 'keine Stufe des Nullpunkts gefunden; eine Kraft, die vom ersten Messpunkt an ansteht, ist keine',
-  'the zero before loading and the one after fracture agree, or one of them is not recorded': 'der Nullpunkt vor der Belastung und der nach dem Bruch stimmen überein, oder einer ist nicht aufgezeichnet',
-  'the drive does not pulse, or the channels agree as they are': 'der Antrieb pulsiert nicht, oder die Kanäle stimmen überein, wie sie sind',
+  'no step of the zero was found; a force that stands from the first sample on is none':
+    'keine Stufe des Nullpunkts gefunden; eine Kraft, die vom ersten Messpunkt an ansteht, ist keine',
+  'the zero before loading and the one after fracture agree, or one of them is not recorded':
+    'der Nullpunkt vor der Belastung und der nach dem Bruch stimmen überein, oder einer ist nicht aufgezeichnet',
+  'the drive does not pulse, or the channels agree as they are':
+    'der Antrieb pulsiert nicht, oder die Kanäle stimmen überein, wie sie sind',
   'no jump of the motion was found': 'kein Sprung der Bewegung gefunden',
   'no slip was found that comes back along the elastic line': 'kein Rutschen gefunden, das entlang der elastischen Geraden zurückkommt',
   'the drive nowhere goes back with the force': 'der Antrieb geht nirgends mit der Kraft zurück',

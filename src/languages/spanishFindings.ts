@@ -224,8 +224,8 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   // the test piece
   'gauge-length-not-proportional': {
-    message: 'La longitud inicial entre marcas de {length} mm se aparta un {deviation} % de 5,65√S0 = {proportional} mm: A debe escribirse con su longitud.',
-    remedy: 'Escribir A con la longitud inicial entre marcas como subíndice, o convertir según ISO 2566 dentro de sus límites.',
+    message: 'La longitud inicial entre marcas de {length} mm se aparta un {deviation} % de 5,65√S0 = {proportional} mm: A debe escribirse con un subíndice.',
+    remedy: 'Escribir A con la longitud inicial entre marcas como subíndice (A80mm), con 11,3√S0 con el coeficiente (A11,3), o convertir según ISO 2566 dentro de sus límites.',
   },
   'parallel-length-assumed': {
     message: 'No se indicó la longitud calibrada; en su lugar se toma la longitud inicial entre marcas, {length} mm.',

@@ -23,8 +23,10 @@ export const spanishValueWords: Readonly<Record<FindingValueWord, string>> = {
   // where a piece broke
   'in the fillet': 'en el radio de acuerdo',
   'in the grip': 'dentro de la mordaza',
-  'no step of the zero was found; a force that stands from the first sample on is none': 'no se encontró ningún salto del cero; una fuerza presente desde el primer punto no lo es',
-  'the zero before loading and the one after fracture agree, or one of them is not recorded': 'el cero antes de cargar y el de después de la rotura concuerdan, o uno de ellos no está registrado',
+  'no step of the zero was found; a force that stands from the first sample on is none':
+    'no se encontró ningún salto del cero; una fuerza presente desde el primer punto no lo es',
+  'the zero before loading and the one after fracture agree, or one of them is not recorded':
+    'el cero antes de cargar y el de después de la rotura concuerdan, o uno de ellos no está registrado',
   'the drive does not pulse, or the channels agree as they are': 'el accionamiento no pulsa, o los canales concuerdan tal como están',
   'no jump of the motion was found': 'no se encontró ningún salto del movimiento',
   'no slip was found that comes back along the elastic line': 'no se encontró ningún deslizamiento que vuelva por la recta elástica',

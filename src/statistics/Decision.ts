@@ -32,7 +32,7 @@ export interface Specification {
   readonly lower?: number | undefined;
   /** Greatest value allowed. */
   readonly upper?: number | undefined;
-  /** Symbol that the limits are stated for; default that of the value. */
+  /** Symbol that the limits are stated for; default that of the value. The index of an elongation says its gauge length: `A80mm`, `A11.3`. */
   readonly symbol?: string | undefined;
   /** Of an elongation: the gauge length [mm] that the limit is stated for. */
   readonly gaugeLength?: number | undefined;

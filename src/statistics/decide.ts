@@ -15,7 +15,7 @@ import {
 } from '../base/index.js';
 import { normalCdf, normalQuantile, studentCdf, studentQuantile } from '../numeric/index.js';
 import type { Decision, DecisionReason, Measured, Specification } from './Decision.js';
-import { isElongation, otherSize, withoutGrounds } from './decisionGrounds.js';
+import { gaugeLengthOf, isElongation, otherSize, withoutGrounds } from './decisionGrounds.js';
 import { restsOnTravel } from './restsOnTravel.js';
 import { roundResult } from './roundResult.js';
 
@@ -103,7 +103,8 @@ function doubts(measured: Measured, specification: Specification, u: number, rea
   if (specification.structuralUse === true) found.push(finding('decision-for-structure', { symbol }));
   if (
     isElongation(measured.symbol) &&
-    (measured.gaugeLength === undefined || (measured.area === undefined && specification.gaugeLength === undefined))
+    (gaugeLengthOf(measured) === undefined ||
+      (measured.area === undefined && gaugeLengthOf({ ...specification, symbol: specification.symbol ?? measured.symbol }) === undefined))
   )
     found.push(finding('gauge-length-unstated', { symbol }));
   return found;

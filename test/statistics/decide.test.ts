@@ -173,6 +173,21 @@ describe('refuses what does not compare, with a remedy', () => {
     expect(!others.ok && others.message).toContain('give the A that was measured');
   });
 
+  test('the index of an elongation says its gauge length, in the limit and in the value', () => {
+    const measured = { value: 0.24, standardUncertainty: 0.006, symbol: 'A', gaugeLength: 80, area: 40 };
+    expect(required(decide(measured, { lower: 0.2, symbol: 'A80mm' })).verdict).toBe('pass');
+    expect(decide(measured, { lower: 0.2, symbol: 'A50mm' })).toMatchObject({ ok: false, reason: 'other-gauge-length' });
+    // 80 mm are 12.6 √S0 of 40 mm²; 11.3 √S0 are 71.5 mm, and 80 mm 11.3 √S0 of 50.12 mm²
+    expect(decide(measured, { lower: 0.2, symbol: 'A11.3' })).toMatchObject({ ok: false, reason: 'other-gauge-length' });
+    expect(required(decide({ ...measured, area: 50.12 }, { lower: 0.2, symbol: 'A11.3' })).verdict).toBe('pass');
+    const indexed = { value: 0.24, standardUncertainty: 0.006, symbol: 'A80mm' };
+    expect(codes(decide(indexed, { lower: 0.2 }))).toEqual([]);
+    expect(decide(indexed, { lower: 0.2, gaugeLength: 50 })).toMatchObject({ ok: false, reason: 'other-gauge-length' });
+    expect(codes(decide({ ...measured, gaugeLength: undefined }, { lower: 0.2, symbol: 'A80mm' }))).toEqual(['gauge-length-unstated']);
+    // Ag is no elongation after fracture
+    expect(decide({ ...measured, symbol: 'Ag' }, { lower: 0.2, symbol: 'A80mm' })).toMatchObject({ ok: false, reason: 'other-quantity' });
+  });
+
   test('an elongation on another gauge length', () => {
     const measured = { value: 0.24, standardUncertainty: 0.006, symbol: 'A', gaugeLength: 50 };
     const other = decide(measured, { lower: 0.2, gaugeLength: 80 });

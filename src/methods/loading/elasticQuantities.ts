@@ -86,9 +86,7 @@ export function elasticQuantities(
       'slope of the elastic part',
       `${ISO}, slope of the elastic part of the curve`,
     ),
-    ...(isModulus
-      ? { modulus: slopeQuantity(line, explanation ?? {}, 'E', 'modulus of elasticity', "ASTM E111, Young's modulus") }
-      : {}),
+    ...(isModulus ? { modulus: slopeQuantity(line, explanation ?? {}, 'E', 'modulus of elasticity', "ASTM E111, Young's modulus") } : {}),
     ...(explanation ? modulusWindowOf(numbers, curve, explanation) : {}),
   };
 }

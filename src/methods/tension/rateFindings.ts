@@ -33,9 +33,7 @@ function stressRateFindings({ loading, stages, stressRate }: RateEvidence, modul
   const judged = methodBOf(loading, 'elastic');
   const [lowest, highest] = judged?.limits ?? stressRatesOf(modulus);
   // a window of too few samples for local rates has one by its line
-  const rate = judged
-    ? loading!.stages.find(({ stage }) => stage === 'elastic')!.stressRate.median
-    : stages && stressRate;
+  const rate = judged ? loading!.stages.find(({ stage }) => stage === 'elastic')!.stressRate.median : stages && stressRate;
   if (!rate) return [];
   const outside = rate < lowest || rate > highest;
   if (judged ? judged.met : !outside) return [];
