@@ -1,6 +1,8 @@
 import type { StressStrainCurve } from '../../base/index.js';
 import { loadingRatesKernel, type RateLimits } from '../../curve/index.js';
+import { keptRanges } from '../../record/index.js';
 import type { LineNumbers } from './lineKernel.js';
+import type { Ranges } from './loadingRanges.js';
 
 /** How a local rate spreads over a stage. */
 export interface RateSpread {
@@ -12,7 +14,7 @@ export interface RateSpread {
   readonly highest: number;
 }
 
-/** One stage of the test as it was loaded. */
+/** One stage of the test as it was loaded: without its pauses. */
 export interface LoadingStage {
   /** The elastic window; from there to the proof strength or through yielding; from there to the maximum. */
   readonly stage: 'elastic' | 'yield' | 'hardening';
@@ -20,7 +22,7 @@ export interface LoadingStage {
   readonly range: readonly [number, number];
   /** Local stress rate [MPa/s]. */
   readonly stressRate: RateSpread;
-  /** Local strain rate [1/s]; with travel that of the crosshead over the parallel length. */
+  /** Local strain rate [1/s]; with travel that of the crosshead over the parallel length, so too through a yield point where travel was recorded beside an extensometer. */
   readonly strainRate: RateSpread;
 }
 
@@ -34,7 +36,7 @@ export interface LoadingControl {
   readonly rate: 'stress' | 'strain';
   /** Lowest and highest rate [MPa/s or 1/s]. */
   readonly limits: RateLimits;
-  /** Share of the stretches that lie within [1]. */
+  /** Share of the stretches that lie within [1]; of a range of method A for the tensile strength also those before it that lie in another range allowed there. */
   readonly share: number;
   /** True where nine tenths of them do. */
   readonly met: boolean;
@@ -60,42 +62,75 @@ export const ANY_RATE = 1e-12;
 /** @internal The local rates of a stage. */
 export type StageRates = Pick<LoadingStage, 'stage' | 'range'> & { readonly stress: Float64Array; readonly strain: Float64Array };
 
-/** The spread of some rates, which it sorts. */
 function spread(rates: Float64Array): RateSpread {
-  const sorted = rates.sort();
+  const sorted = rates.slice().sort();
   const at = (share: number): number => sorted[Math.round(share * (sorted.length - 1))]!;
   return { median: at(0.5), lowest: at(0.05), highest: at(0.95) };
 }
 
-/** @internal Share of the rates that lie within limits. */
-export function shareWithin(rates: Float64Array, [lowest, highest]: RateLimits): number {
+const isWithin = (rate: number, [lowest, highest]: RateLimits): boolean => rate >= lowest && rate <= highest;
+
+/** @internal Share of the rates, in their order, that lie within limits; before the first that does, within others will do. */
+export function shareWithin(rates: Float64Array, limits: RateLimits, before: readonly RateLimits[] = []): number {
+  const reached = rates.findIndex((rate) => isWithin(rate, limits));
+  if (reached < 0) return 0;
   let within = 0;
-  for (let k = 0; k < rates.length; k += 1) if (rates[k]! >= lowest && rates[k]! <= highest) within += 1;
+  rates.forEach((rate, k) => {
+    if (isWithin(rate, limits) || (k < reached && before.some((other) => isWithin(rate, other)))) within += 1;
+  });
   return within / rates.length;
 }
 
+/** What of the samples first to last is loading: the stretches between pauses, as samples of the curve. */
+const betweenPauses = (pauses: Ranges, first: number, last: number): Ranges =>
+  keptRanges(
+    pauses
+      .filter(([from, to]) => from < last && to > first)
+      .map(([from, to]) => [Math.max(from, first) - first, Math.min(to, last) - first] as const),
+    last - first + 1,
+  ).map(([from, to]) => [first + from, first + to] as const);
+
 function ratesOfStage(
   stage: LoadingStage['stage'],
-  curve: StressStrainCurve,
-  time: Float64Array,
+  { strain, stress }: StressStrainCurve,
   first: number,
   last: number,
+  clock: Clock,
 ): StageRates[] {
-  const part = (column: Float64Array): Float64Array => column.subarray(first, last + 1);
   if (last - first < 5 * LEAST_PLACES) return [];
-  const { stressRate, strainRate } = loadingRatesKernel({ strain: part(curve.strain), stress: part(curve.stress) }, part(time), PLACES);
-  return stressRate.length < LEAST_PLACES ? [] : [{ stage, range: [first, last], stress: stressRate, strain: strainRate }];
+  const { time, pauses } = clock;
+  const loaded = betweenPauses(pauses, first, last);
+  const samples = loaded.reduce((sum, [from, to]) => sum + to - from + 1, 0);
+  // each stretch by itself: over a pause the stress falls, and the clock runs
+  const rates = loaded.map(([from, to]) => {
+    const part = (column: Float64Array): Float64Array => column.subarray(from, to + 1);
+    const places = Math.max(1, Math.round((PLACES * (to - from + 1)) / samples));
+    return loadingRatesKernel({ strain: part(strain), stress: part(stress) }, part(time), places);
+  });
+  const all = (which: 'stressRate' | 'strainRate'): Float64Array => Float64Array.from(rates.flatMap((one) => [...one[which]]));
+  const stressRate = all('stressRate');
+  return stressRate.length < LEAST_PLACES ? [] : [{ stage, range: [first, last], stress: stressRate, strain: all('strainRate') }];
 }
 
 /** @internal A control before it is compared with the record. */
-export type ControlOf = Omit<LoadingControl, 'share' | 'met'>;
+export type ControlOf = Omit<LoadingControl, 'share' | 'met'> & {
+  /** Limits that will do as long as these were not reached. */
+  readonly before?: readonly RateLimits[];
+};
 
 /** @internal A control of a stage, in words, by one of its rates. */
-export const control = (words: string, stage: LoadingStage['stage'], rate: LoadingControl['rate'], limits: RateLimits): ControlOf => ({
+export const control = (
+  words: string,
+  stage: LoadingStage['stage'],
+  rate: LoadingControl['rate'],
+  limits: RateLimits,
+  before: readonly RateLimits[] = [],
+): ControlOf => ({
   control: words,
   stage,
   rate,
   limits,
+  before,
 });
 
 /** @internal Where the stages of a test lie: the line, where yielding ends, where the last stage ends. */
@@ -105,6 +140,16 @@ export interface StagesTask {
   readonly yielded: number;
   /** Last sample of all. */
   readonly end: number;
+  /** First and last sample of each pause. */
+  readonly pauses: Ranges;
+  /** Strain over the parallel length, which the rate of yielding goes by; default that of the curve. */
+  readonly parallelStrain?: Float64Array | undefined;
+}
+
+/** When the samples were taken, and where the drive stood. */
+interface Clock {
+  readonly time: Float64Array;
+  readonly pauses: Ranges;
 }
 
 /** @internal The controls of each stage, and the standard's names for what was met, of stages and compared controls; default none. */
@@ -115,14 +160,14 @@ export interface ControlsTask {
 
 /** @internal The local rates of the stages that the record supports; undefined where the clock or the line is missing. */
 export function stageRates(curve: StressStrainCurve, time: Float64Array | undefined, task: StagesTask): StageRates[] | undefined {
-  const { line } = task;
+  const { line, pauses, parallelStrain: strain = curve.strain } = task;
   if (!time || !line.ok) return undefined;
   const end = Math.min(task.end, curve.strain.length - 1);
   const yielded = Math.min(task.yielded, end);
   return [
-    ...ratesOfStage('elastic', curve, time, line.first, line.last),
-    ...ratesOfStage('yield', curve, time, line.last, yielded),
-    ...ratesOfStage('hardening', curve, time, yielded, end),
+    ...ratesOfStage('elastic', curve, line.first, line.last, { time, pauses }),
+    ...ratesOfStage('yield', { ...curve, strain }, line.last, yielded, { time, pauses }),
+    ...ratesOfStage('hardening', curve, yielded, end, { time, pauses }),
   ];
 }
 
@@ -136,8 +181,8 @@ export function loadingBy(rates: readonly StageRates[], { controlsOf, designatio
   }));
   const controls: LoadingControl[] = [];
   for (const { stage, stress, strain } of rates)
-    for (const { control: words, rate, limits } of controlsOf(stage)) {
-      const share = shareWithin(rate === 'stress' ? stress : strain, limits);
+    for (const { control: words, rate, limits, before } of controlsOf(stage)) {
+      const share = shareWithin(rate === 'stress' ? stress : strain, limits, before);
       controls.push({ control: words, stage, rate, limits, share, met: share >= MET });
     }
   return { stages, controls, designations: designationsOf?.(stages, controls) ?? [] };

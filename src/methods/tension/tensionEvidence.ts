@@ -60,12 +60,12 @@ export function measuredQuantities(test: PreparedTest, evaluated: EvaluatedRecor
 }
 
 /** @internal Time of the samples, the rates over the test and of its stages, and what the samples may have missed of its peak of yielding, where time was recorded. */
-export function pace({ counted: { record, survey } }: PreparedTest, { numbers, curve, part }: EvaluatedRecord) {
+export function pace({ counted: { record, survey }, lengths }: PreparedTest, { numbers, curve, part, recorded }: EvaluatedRecord) {
   const time = runningTime(record, survey);
   return {
     time,
     rates: time && ratesOf(curve, time, Math.min(numbers.end, curve.strain.length)),
-    stages: time && tensionStages(record, part),
+    stages: time && tensionStages(record, part, recorded, lengths),
     missed: missedPeak(record, part),
   };
 }
