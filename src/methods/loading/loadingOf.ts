@@ -1,5 +1,6 @@
 import type { StressStrainCurve } from '../../base/index.js';
 import { loadingRatesKernel, type RateLimits } from '../../curve/index.js';
+import { noiseLevel } from '../../numeric/index.js';
 import { keptRanges } from '../../record/index.js';
 import type { LineNumbers } from './lineKernel.js';
 import type { Ranges } from './loadingRanges.js';
@@ -53,6 +54,10 @@ export interface Loading {
 }
 
 const PLACES = 40;
+/** Never fewer places than one for each tenth that may lie outside. */
+const FEWEST_PLACES = 10;
+/** Standard error that noise may leave of a local rate, as a share of it: a quarter of what method A allows a rate to be off. */
+const RATE_DOUBT = 0.05;
 const LEAST_PLACES = 3;
 /** @internal Share of the stretches that must lie within the limits of a control. */
 export const MET = 0.9;
@@ -81,6 +86,13 @@ export function shareWithin(rates: Float64Array, limits: RateLimits, before: rea
   return within / rates.length;
 }
 
+/** Samples whose slope is known so well in the noise of a column: a line through m samples, a step apart, has the standard error s √(12/m³). */
+function samplesInNoise(column: Float64Array, first: number, last: number, samples: number): number {
+  const advance = Math.abs(column[last]! - column[first]!) / samples;
+  const noise = noiseLevel(column, first, last + 1);
+  return noise > 0 ? Math.cbrt(12 * (noise / (RATE_DOUBT * advance)) ** 2) : 1;
+}
+
 /** What of the samples first to last is loading: the stretches between pauses, as samples of the curve. */
 const betweenPauses = (pauses: Ranges, first: number, last: number): Ranges =>
   keptRanges(
@@ -101,10 +113,14 @@ function ratesOfStage(
   const { time, pauses } = clock;
   const loaded = betweenPauses(pauses, first, last);
   const samples = loaded.reduce((sum, [from, to]) => sum + to - from + 1, 0);
+  const enough = samplesInNoise(strain, first, last, samples);
+  // the stress rate is judged there alone
+  const size = stage === 'elastic' ? Math.max(enough, samplesInNoise(stress, first, last, samples)) : enough;
+  const wanted = Math.min(PLACES, Math.max(FEWEST_PLACES, Math.floor(samples / size)));
   // each stretch by itself: over a pause the stress falls, and the clock runs
   const rates = loaded.map(([from, to]) => {
     const part = (column: Float64Array): Float64Array => column.subarray(from, to + 1);
-    const places = Math.max(1, Math.round((PLACES * (to - from + 1)) / samples));
+    const places = Math.max(1, Math.round((wanted * (to - from + 1)) / samples));
     return loadingRatesKernel({ strain: part(strain), stress: part(stress) }, part(time), places);
   });
   const all = (which: 'stressRate' | 'strainRate'): Float64Array => Float64Array.from(rates.flatMap((one) => [...one[which]]));
