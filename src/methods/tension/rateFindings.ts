@@ -5,11 +5,12 @@ import { lineFit, mean } from '../../numeric/index.js';
 import type { Pause } from '../../record/index.js';
 import type { LoadingPart } from '../evaluation/loadingPart.js';
 import type { MissedPeak } from '../evaluation/missedPeak.js';
-import { MET, shareWithin, type StageRates } from '../loading/loadingOf.js';
+import { MET, shareWithin } from '../loading/loadingOf.js';
 import { pauseFindings, unevenOfLoading } from '../loading/paceFindings.js';
 import type { TensionNumbers } from '../loading/TensionNumbers.js';
 import type { TensionSettings } from '../evaluation/tensionOptions.js';
 import type { Rates, TensionResult } from '../evaluation/TensionResult.js';
+import type { StageRates } from '../loading/stageRates.js';
 import { recordOfLoading } from '../loading/timeOfLoading.js';
 import { keepsToMethodA, methodBOf, methodBStress, withinMethodA } from './tensionLoading.js';
 

@@ -6,14 +6,13 @@ import {
   ANY_RATE,
   control,
   loadingBy,
-  stageRates,
   type ControlOf,
   type Loading,
   type LoadingControl,
   type LoadingStage,
-  type StageRates,
 } from '../loading/loadingOf.js';
 import { sampleOfRecord } from '../loading/loadingRanges.js';
+import { stageRates, type StageRates } from '../loading/stageRates.js';
 import { recordOfLoading } from '../loading/timeOfLoading.js';
 import type { TensionNumbers } from '../loading/TensionNumbers.js';
 
