@@ -169,6 +169,12 @@ export const evaluationEntries = {
     message: 'The strain rate {where} is {rate} 1/s, above {highest} 1/s (ISO 6892-1).',
     remedy: 'Load more slowly there; a high rate raises the yield values.',
   },
+  // limit from memory
+  'strain-rate-low': {
+    severity: 'caution', about: 'method',
+    message: 'By its local rates {share} % of the yielding went at {lowest} 1/s or faster (ISO 6892-1 method B, for ReL), where 90 % are wanted; the mean strain rate is {rate} 1/s.',
+    remedy: 'Load faster through yielding; a low rate lowers ReL.',
+  },
   'hardening-correlation-low': {
     severity: 'caution', about: 'method',
     message: 'The hardening law fits with R² = {correlation} only.',

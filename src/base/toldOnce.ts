@@ -39,7 +39,7 @@ const rules: readonly Rule[] = [
   { told: ['proportional-limit-by-definition'], by: ['no-linear-part', 'window-not-linear'] },
   // a rate in the wrong unit is none
   { told: ['stress-rate-outside'], by: ['force-looks-like-kilonewton', 'time-unit-unlikely'] },
-  { told: ['strain-rate-high'], by: ['strain-looks-like-percent', 'time-unit-unlikely'] },
+  { told: ['strain-rate-high', 'strain-rate-low'], by: ['strain-looks-like-percent', 'time-unit-unlikely'] },
   // too fast up to yield by strain is too fast by stress
   {
     told: ['stress-rate-outside'],

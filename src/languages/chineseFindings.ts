@@ -437,6 +437,10 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: '{where}的应变速率为 {rate} 1/s，高于 {highest} 1/s（ISO 6892-1）。',
     remedy: '该处应放慢加载；速率高会使屈服值升高。',
   },
+  'strain-rate-low': {
+    message: '按局部速率，屈服过程中有 {share} % 的应变速率达到或超过 {lowest} 1/s（ISO 6892-1 方法 B，用于 ReL），而要求为 90 %；平均应变速率为 {rate} 1/s。',
+    remedy: '屈服过程中应加快加载；速率低会使 ReL 降低。',
+  },
   'hardening-correlation-low': {
     message: '硬化模型的拟合仅达到 R² = {correlation}。',
     remedy: '其他模型可能拟合得更好；查看真应力-真应变曲线。',

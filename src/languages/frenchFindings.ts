@@ -437,6 +437,10 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'La vitesse de déformation {where} est de {rate} 1/s, au-dessus de {highest} 1/s (ISO 6892-1).',
     remedy: 'Y charger plus lentement ; une vitesse élevée relève les limites d’écoulement et d’élasticité.',
   },
+  'strain-rate-low': {
+    message: 'D’après les vitesses locales, {share} % de l’écoulement s’est fait à {lowest} 1/s ou plus (ISO 6892-1, méthode B, pour ReL), alors que 90 % sont demandés ; la vitesse de déformation moyenne est de {rate} 1/s.',
+    remedy: 'Charger plus vite pendant l’écoulement ; une vitesse faible abaisse ReL.',
+  },
   'hardening-correlation-low': {
     message: 'La loi d’écrouissage ne s’ajuste qu’avec R² = {correlation}.',
     remedy: 'Une autre loi peut mieux convenir ; regarder la courbe vraie.',

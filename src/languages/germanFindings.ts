@@ -437,6 +437,10 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Die Dehngeschwindigkeit {where} beträgt {rate} 1/s und liegt über {highest} 1/s (ISO 6892-1).',
     remedy: 'Dort langsamer belasten; eine hohe Geschwindigkeit hebt die Streck- und Dehngrenzen an.',
   },
+  'strain-rate-low': {
+    message: 'Nach den örtlichen Geschwindigkeiten lief das Fließen zu {share} % mit {lowest} 1/s oder schneller ab (ISO 6892-1, Verfahren B, für ReL), verlangt sind 90 %; die Dehngeschwindigkeit beträgt im Mittel {rate} 1/s.',
+    remedy: 'Während des Fließens schneller belasten; eine niedrige Geschwindigkeit senkt ReL.',
+  },
   'hardening-correlation-low': {
     message: 'Das Verfestigungsgesetz passt nur mit R² = {correlation}.',
     remedy: 'Ein anderes Gesetz passt möglicherweise besser; die wahre Kurve ansehen.',

@@ -437,6 +437,10 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'La velocidad de deformación {where} es de {rate} 1/s, superior a {highest} 1/s (ISO 6892-1).',
     remedy: 'Cargar ahí más despacio; una velocidad alta eleva los valores de cedencia.',
   },
+  'strain-rate-low': {
+    message: 'Según las velocidades locales, el {share} % de la cedencia transcurrió a {lowest} 1/s o más (ISO 6892-1, método B, para ReL), cuando se pide un 90 %; la velocidad de deformación media es de {rate} 1/s.',
+    remedy: 'Cargar más deprisa durante la cedencia; una velocidad baja reduce ReL.',
+  },
   'hardening-correlation-low': {
     message: 'La ley de endurecimiento se ajusta solo con R² = {correlation}.',
     remedy: 'Puede que otra ley se ajuste mejor; examinar la curva verdadera.',

@@ -53,6 +53,8 @@ export { type ForceColumns, type ForceRecord } from './common/ForceColumns.js';
 /** @internal */
 export { departuresOf } from './loading/departures.js';
 /** @internal */
+export { MET } from './loading/loadingOf.js';
+/** @internal */
 export { loadingRanges } from './loading/loadingRanges.js';
 export { fromJson } from './results/fromJson.js';
 /** @internal */

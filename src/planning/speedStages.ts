@@ -60,7 +60,7 @@ function aims({ control, strengthRange, length, area, modulus, give }: StageInpu
         strength: ofRange(strengthRange),
       };
     case 'iso-b':
-      return held(stressRatesOf(modulus), methodB.upToProof, {
+      return held(stressRatesOf([modulus, modulus]), methodB.upToProof, {
         strainRate: ofRange(recommendedRanges.strength).strainRate,
         limits: [0, methodB.afterYield],
       });

@@ -104,7 +104,7 @@ export function analyseBending(record: BendingColumns, piece: BendingPiece, opti
   );
   const quantities = markedBeyond(found, recorded, curve);
 
-  const loading = lineLoading(curve, time, numbers, bendingControls(strainLength));
+  const loading = lineLoading(curve, time, numbers, { pauses, controlsOf: bendingControls(strainLength) });
   const evidence = {
     recorded: { ...recorded, strainLength },
     numbers,

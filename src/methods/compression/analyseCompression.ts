@@ -110,7 +110,7 @@ export function analyseCompression(
     share,
   );
   const quantities = markedBeyond(found, recorded, curve);
-  const loading = lineLoading(curve, time, numbers, compressionControls);
+  const loading = lineLoading(curve, time, numbers, { pauses, controlsOf: compressionControls });
   const evidence = {
     recorded,
     numbers,

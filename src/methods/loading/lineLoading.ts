@@ -2,6 +2,7 @@ import type { StressStrainCurve } from '../../base/index.js';
 import { testingRates } from '../../curve/index.js';
 import type { LineNumbers } from './lineKernel.js';
 import { control, loadingOf, type ControlOf, type Loading, type LoadingStage } from './loadingOf.js';
+import type { Pause } from '../../record/index.js';
 
 type Controls = (stage: LoadingStage['stage']) => readonly ControlOf[];
 
@@ -25,9 +26,10 @@ export function lineLoading(
   curve: StressStrainCurve,
   time: Float64Array | undefined,
   { line, proofs, plateauEnd }: LineNumbers,
-  controlsOf: Controls,
+  { pauses, controlsOf }: { readonly pauses: readonly Pick<Pause, 'range'>[]; readonly controlsOf: Controls },
 ): Loading | undefined {
   if (!line.ok) return undefined;
   const proof = proofs.find((one) => one.ok);
-  return loadingOf(curve, time, { line, yielded: proof?.index ?? line.last, end: plateauEnd, controlsOf });
+  const stages = { line, yielded: proof?.index ?? line.last, end: plateauEnd, pauses: pauses.map(({ range }) => range) };
+  return loadingOf(curve, time, { ...stages, controlsOf });
 }

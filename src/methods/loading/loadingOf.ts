@@ -1,6 +1,6 @@
 import type { StressStrainCurve } from '../../base/index.js';
-import { loadingRatesKernel, type RateLimits } from '../../curve/index.js';
-import type { LineNumbers } from './lineKernel.js';
+import type { RateLimits } from '../../curve/index.js';
+import { stageRates, type StageRates, type StagesTask } from './stageRates.js';
 
 /** How a local rate spreads over a stage. */
 export interface RateSpread {
@@ -12,7 +12,7 @@ export interface RateSpread {
   readonly highest: number;
 }
 
-/** One stage of the test as it was loaded. */
+/** One stage of the test as it was loaded: without its pauses. */
 export interface LoadingStage {
   /** The elastic window; from there to the proof strength or through yielding; from there to the maximum. */
   readonly stage: 'elastic' | 'yield' | 'hardening';
@@ -22,7 +22,7 @@ export interface LoadingStage {
   readonly time: readonly [number, number];
   /** Local stress rate [MPa/s]. */
   readonly stressRate: RateSpread;
-  /** Local strain rate [1/s]; with travel that of the crosshead over the parallel length. */
+  /** Local strain rate [1/s]; with travel that of the crosshead over the parallel length, so too through a yield point where travel was recorded beside an extensometer. */
   readonly strainRate: RateSpread;
 }
 
@@ -36,7 +36,7 @@ export interface LoadingControl {
   readonly rate: 'stress' | 'strain';
   /** Lowest and highest rate [MPa/s or 1/s]. */
   readonly limits: RateLimits;
-  /** Share of the stretches that lie within [1]. */
+  /** Share of the stretches that lie within [1]; of a range of method A for the tensile strength also those before it that lie in another range allowed there. */
   readonly share: number;
   /** True where nine tenths of them do. */
   readonly met: boolean;
@@ -52,81 +52,56 @@ export interface Loading {
   readonly designations: readonly string[];
 }
 
-const PLACES = 40;
-const LEAST_PLACES = 3;
 /** @internal Share of the stretches that must lie within the limits of a control. */
 export const MET = 0.9;
 /** @internal The lowest rate of a control that has none: above standing still. */
 export const ANY_RATE = 1e-12;
 
-/** @internal The local rates of a stage. */
-export type StageRates = Pick<LoadingStage, 'stage' | 'range' | 'time'> & { readonly stress: Float64Array; readonly strain: Float64Array };
-
 /** The spread of some rates, which it sorts. */
 function spread(rates: Float64Array): RateSpread {
-  const sorted = rates.sort();
+  const sorted = rates.slice().sort();
   const at = (share: number): number => sorted[Math.round(share * (sorted.length - 1))]!;
   return { median: at(0.5), lowest: at(0.05), highest: at(0.95) };
 }
 
-/** @internal Share of the rates that lie within limits. */
-export function shareWithin(rates: Float64Array, [lowest, highest]: RateLimits): number {
+const isWithin = (rate: number, [lowest, highest]: RateLimits): boolean => rate >= lowest && rate <= highest;
+
+/** @internal Share of the rates, in their order, that lie within limits; before the first that does, within others will do. */
+export function shareWithin(rates: Float64Array, limits: RateLimits, before: readonly RateLimits[] = []): number {
+  const reached = rates.findIndex((rate) => isWithin(rate, limits));
+  if (reached < 0) return 0;
   let within = 0;
-  for (let k = 0; k < rates.length; k += 1) if (rates[k]! >= lowest && rates[k]! <= highest) within += 1;
+  rates.forEach((rate, k) => {
+    if (isWithin(rate, limits) || (k < reached && before.some((other) => isWithin(rate, other)))) within += 1;
+  });
   return within / rates.length;
 }
 
-function ratesOfStage(
-  stage: LoadingStage['stage'],
-  curve: StressStrainCurve,
-  time: Float64Array,
-  first: number,
-  last: number,
-): StageRates[] {
-  const part = (column: Float64Array): Float64Array => column.subarray(first, last + 1);
-  if (last - first < 5 * LEAST_PLACES) return [];
-  const { stressRate, strainRate } = loadingRatesKernel({ strain: part(curve.strain), stress: part(curve.stress) }, part(time), PLACES);
-  if (stressRate.length < LEAST_PLACES) return [];
-  return [{ stage, range: [first, last], time: [time[first]!, time[last]!], stress: stressRate, strain: strainRate }];
-}
-
 /** @internal A control before it is compared with the record. */
-export type ControlOf = Omit<LoadingControl, 'share' | 'met'>;
+export type ControlOf = Omit<LoadingControl, 'share' | 'met'> & {
+  /** Limits that will do as long as these were not reached. */
+  readonly before?: readonly RateLimits[];
+};
 
 /** @internal A control of a stage, in words, by one of its rates. */
-export const control = (words: string, stage: LoadingStage['stage'], rate: LoadingControl['rate'], limits: RateLimits): ControlOf => ({
+export const control = (
+  words: string,
+  stage: LoadingStage['stage'],
+  rate: LoadingControl['rate'],
+  limits: RateLimits,
+  before: readonly RateLimits[] = [],
+): ControlOf => ({
   control: words,
   stage,
   rate,
   limits,
+  before,
 });
-
-/** @internal Where the stages of a test lie: the line, where yielding ends, where the last stage ends. */
-export interface StagesTask {
-  readonly line: LineNumbers['line'];
-  /** Last sample of the stage of yielding. */
-  readonly yielded: number;
-  /** Last sample of all. */
-  readonly end: number;
-}
 
 /** @internal The controls of each stage, and the standard's names for what was met, of stages and compared controls; default none. */
 export interface ControlsTask {
   readonly controlsOf: (stage: LoadingStage['stage']) => readonly ControlOf[];
   readonly designationsOf?: (stages: readonly LoadingStage[], controls: readonly LoadingControl[]) => readonly string[];
-}
-
-/** @internal The local rates of the stages that the record supports; undefined where the clock or the line is missing. */
-export function stageRates(curve: StressStrainCurve, time: Float64Array | undefined, task: StagesTask): StageRates[] | undefined {
-  const { line } = task;
-  if (!time || !line.ok) return undefined;
-  const end = Math.min(task.end, curve.strain.length - 1);
-  const yielded = Math.min(task.yielded, end);
-  return [
-    ...ratesOfStage('elastic', curve, time, line.first, line.last),
-    ...ratesOfStage('yield', curve, time, line.last, yielded),
-    ...ratesOfStage('hardening', curve, time, yielded, end),
-  ];
 }
 
 /** @internal How the piece was loaded, by the rates of its stages. */
@@ -140,8 +115,8 @@ export function loadingBy(rates: readonly StageRates[], { controlsOf, designatio
   }));
   const controls: LoadingControl[] = [];
   for (const { stage, stress, strain } of rates)
-    for (const { control: words, rate, limits } of controlsOf(stage)) {
-      const share = shareWithin(rate === 'stress' ? stress : strain, limits);
+    for (const { control: words, rate, limits, before } of controlsOf(stage)) {
+      const share = shareWithin(rate === 'stress' ? stress : strain, limits, before);
       controls.push({ control: words, stage, rate, limits, share, met: share >= MET });
     }
   return { stages, controls, designations: designationsOf?.(stages, controls) ?? [] };

@@ -1,13 +1,16 @@
-import { finding, type Finding, type TensionRecord } from '../../base/index.js';
-import { loadingRatesKernel, stressRatesOf } from '../../curve/index.js';
+import { finding, type Finding, type Quantity, type TensionRecord } from '../../base/index.js';
+import { loadingRatesKernel, stressRatesOf, testingRates } from '../../curve/index.js';
+import type { UsualRange } from '../../materials/index.js';
+import { lineFit, mean } from '../../numeric/index.js';
 import type { Pause } from '../../record/index.js';
 import type { MissedPeak } from '../evaluation/missedPeak.js';
-import { MET, shareWithin, type StageRates } from '../loading/loadingOf.js';
+import { MET, shareWithin } from '../loading/loadingOf.js';
 import { pauseFindings, unevenFindings } from '../loading/paceFindings.js';
 import type { TensionNumbers } from '../loading/TensionNumbers.js';
 import type { TensionSettings } from '../evaluation/tensionOptions.js';
 import type { Rates, TensionResult } from '../evaluation/TensionResult.js';
-import { methodBOf } from './tensionLoading.js';
+import type { StageRates } from '../loading/stageRates.js';
+import { keepsToMethodA, methodBOf, withinMethodA } from './tensionLoading.js';
 
 /** Samples that local rates rest on at most. */
 const RATE_SAMPLES = 20_000;
@@ -28,13 +31,16 @@ export function ratesOf(curve: TensionResult['curve'], time: Float64Array, end: 
   return loadingRatesKernel({ strain: some(curve.strain), stress: some(curve.stress) }, some(time));
 }
 
-/** Where the stress rate of the elastic window leaves method B of ISO 6892-1: a caution where it does so in the middle, a note where it does so here and there. */
-function stressRateFindings({ loading, stages, stressRate }: RateEvidence, modulus: number | undefined): Finding[] {
+/** Where the stress rate of the elastic window leaves method B of ISO 6892-1: a caution where it does so in the middle, a note where it does so here and there. It binds no test by method A. */
+function stressRateFindings({ loading, stages, stressRate, loaded, part, metal }: RateEvidence): Finding[] {
   const judged = methodBOf(loading, 'elastic');
-  const [lowest, highest] = judged?.limits ?? stressRatesOf(modulus);
+  const [lowest, highest] = judged?.limits ?? stressRatesOf(metal);
+  const { line } = part.numbers;
   // a window of too few samples for local rates has one by its line
   const rate = judged ? loading!.stages.find(({ stage }) => stage === 'elastic')!.stressRate.median : stages && stressRate;
+  const strainRate = line.ok && loaded.time ? lineFit(loaded.time, part.input.curve.strain, line.first, line.last)?.slope : undefined;
   if (!rate) return [];
+  if (judged ? keepsToMethodA(loading, 'elastic') : withinMethodA('elastic', strainRate ?? 0)) return [];
   const outside = rate < lowest || rate > highest;
   if (judged ? judged.met : !outside) return [];
   const values = { share: 100 * (judged?.share ?? 0), lowest, highest, rate };
@@ -62,6 +68,19 @@ function strainRateFindings(
     const where = stage === 'hardening' ? 'after yield' : known && yielding?.ok === true ? 'during yielding' : 'up to yield';
     return [finding('strain-rate-high', { where, rate, highest })];
   });
+}
+
+/** Yielding slower than method B of ISO 6892-1 asks for ReL, in more than a tenth of the stage: a caution where its mean is, else a note. It binds no test by method A. */
+function slowYieldFindings({ stages, loading }: RateEvidence, lowerYield: Quantity | undefined): Finding[] {
+  const stage = stages?.find((one) => one.stage === 'yield');
+  if (!stage || !lowerYield || keepsToMethodA(loading, 'yield')) return [];
+  const [lowest] = testingRates.methodB.lowerYield;
+  const share = shareWithin(stage.strain, [lowest, Infinity]);
+  if (share >= MET) return [];
+  // an extensometer that a band of yielding passes late reads slow and then fast
+  const rate = mean(stage.strain);
+  const severity = rate < lowest ? 'caution' : 'note';
+  return [finding('strain-rate-low', { share: 100 * share, rate, lowest }, { field: 'lowerYieldStrength', severity })];
 }
 
 /** The fastest local rate between two times: of a stage of too few samples. */
@@ -95,10 +114,14 @@ interface RateEvidence {
   readonly stages: readonly StageRates[] | undefined;
   readonly loading?: TensionResult['loading'];
   readonly pauses: readonly Pause[];
+  /** The part that is loading: its line and its curve. */
+  readonly part: { readonly numbers: Pick<TensionNumbers, 'line'>; readonly input: { readonly curve: TensionResult['curve'] } };
   /** The record of what is loading, and its stress rate over the elastic window [MPa/s]. */
   readonly loaded: TensionRecord;
   readonly stressRate: number | undefined;
   readonly missed: MissedPeak | undefined;
+  /** Modulus of the metal, as far as it is known [MPa]. */
+  readonly metal: UsualRange | undefined;
 }
 
 /** The same of a record whose clock runs. */
@@ -107,7 +130,7 @@ type Timed = RateEvidence & { readonly time: Float64Array };
 /** @internal Doubts about how the piece was loaded: rates, evenness, pauses. */
 export function rateFindings(
   evidence: RateEvidence,
-  result: Pick<TensionResult, 'modulus' | 'upperYieldStrength' | 'proofStrengths'>,
+  result: Pick<TensionResult, 'upperYieldStrength' | 'lowerYieldStrength' | 'proofStrengths'>,
   settings: TensionSettings,
 ): Finding[] {
   const { record, curve, numbers, rates, pauses, loaded, missed } = evidence;
@@ -117,9 +140,10 @@ export function rateFindings(
   if (!line.ok || !time || !rates) return found;
   return [
     ...found,
-    ...stressRateFindings(evidence, result.modulus?.value),
+    ...stressRateFindings(evidence),
     ...(loaded.time ? unevenFindings(loaded, loaded.time, line) : []),
     ...missedFindings(missed, result),
     ...strainRateFindings({ ...evidence, time }, settings.thresholds),
+    ...slowYieldFindings(evidence, result.lowerYieldStrength),
   ];
 }

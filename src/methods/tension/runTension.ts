@@ -13,7 +13,7 @@ import { frameRemoved } from '../loading/usableFrame.js';
 import { preparedTest } from './preparedTest.js';
 import { measuredQuantities, pace, slopeEvidence } from './tensionEvidence.js';
 import { tensionFindings } from './tensionFindings.js';
-import { tensionLoading } from './tensionLoading.js';
+import { modulusOfMetal, tensionLoading } from './tensionLoading.js';
 import { tensionTask } from './tensionTask.js';
 import { tensionTrail } from './tensionTrail.js';
 
@@ -45,7 +45,8 @@ export function runTension(
   const timed = pace(test, evaluated);
   const uncertainty = doubts && uncertaintyOf(task, doubts, measured.quantities, timed.missed);
   const quantities = uncertainty ? statedResult(measured.quantities, uncertainty) : measured.quantities;
-  const loading = tensionLoading(timed.stages, numbers, quantities.modulus?.value);
+  const metal = modulusOfMetal(asked.family, quantities.modulus);
+  const loading = tensionLoading(timed.stages, numbers, metal);
   const result: TensionResult = {
     method: 'tension',
     test: settings.test,
@@ -59,7 +60,10 @@ export function runTension(
     ...quantities,
     ...(loading ? { loading } : {}),
     ...(timed.rates ? { rates: timed.rates } : {}),
-    findings: [...tensionFindings(test, evaluated, slope, measured, { ...timed, loading }, quantities), ...(uncertainty?.findings ?? [])],
+    findings: [
+      ...tensionFindings(test, evaluated, slope, measured, { ...timed, loading, metal }, quantities),
+      ...(uncertainty?.findings ?? []),
+    ],
     trail: [...forceTrail(settings.test), ...repairs, ...tensionTrail(given, recorded, lengths, numbers, settings, part)],
     provenance: provenanceOf(options, { ...raw }),
     ...(uncertainty ? { uncertainty: uncertainty.budgets } : {}),

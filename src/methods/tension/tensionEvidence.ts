@@ -65,11 +65,11 @@ export function measuredQuantities(test: PreparedTest, evaluated: EvaluatedRecor
  * @internal Time of the samples, the rates over the test and of its stages, where time was recorded; the record of what is loading, its stress rate over
  * the elastic window, and what its samples may have missed of the peak of yielding.
  */
-export function pace({ counted: { record, survey } }: PreparedTest, { numbers, curve, part }: EvaluatedRecord) {
+export function pace({ counted: { record, survey }, lengths }: PreparedTest, { numbers, curve, part, recorded }: EvaluatedRecord) {
   const time = runningTime(record, survey);
   const rates = time && ratesOf(curve, time, Math.min(numbers.end, curve.strain.length));
   const loaded = recordOfLoading(record, part.ranges);
-  const stages = time && tensionStages(loaded.time, part);
+  const stages = time && tensionStages(loaded, part, recorded, lengths);
   const { line } = part.numbers;
   const stressRate = line.ok && loaded.time ? lineFit(loaded.time, part.input.curve.stress, line.first, line.last)?.slope : undefined;
   return { time, rates, stages, loaded, stressRate, missed: missedPeak(loaded.time, stressRate, part) };

@@ -1,4 +1,5 @@
 import { toldOnce, type Finding, type TrailStep } from '../../base/index.js';
+import type { UsualRange } from '../../materials/index.js';
 import { checkRecordKernel } from '../../record/index.js';
 import { calibrationFindings, forcesOf, windowForce } from '../common/calibrationFindings.js';
 import { dimensionFindings, extensometerLengthFindings, lengthFindings, readingFindings } from '../common/pieceFindings.js';
@@ -38,7 +39,7 @@ export function tensionFindings(
   evaluated: EvaluatedRecord,
   slope: SlopeEvidence,
   { plain, dips, doubtful }: ReturnType<typeof measuredQuantities>,
-  timed: ReturnType<typeof pace> & Pick<TensionResult, 'loading'>,
+  timed: ReturnType<typeof pace> & Pick<TensionResult, 'loading'> & { readonly metal: UsualRange | undefined },
   quantities: ReturnType<typeof measuredQuantities>['quantities'],
 ): Finding[] {
   const { testPiece, options, asked, raw, repairs, turned, counted, lengths, broken } = test;
@@ -60,7 +61,7 @@ export function tensionFindings(
       parallelLengthGiven: testPiece.parallelLength !== undefined,
       shape: testPiece.section.shape,
     }),
-    ...rateFindings({ ...timed, record: given, curve, numbers, pauses }, quantities, settings),
+    ...rateFindings({ ...timed, record: given, curve, numbers, pauses, part }, quantities, settings),
     ...dimensionFindings(testPiece.section),
     ...readingFindings(testPiece.section, settings.thresholds.sectionSpread),
     ...lengthFindings(testPiece, settings.thresholds.gaugeLengthDeviation, recorded.basis !== 'extensometer'),

@@ -1,5 +1,5 @@
 import type { Section } from '../../base/index.js';
-import type { Loading, TensionResult } from '../../methods/index.js';
+import { MET, type Loading, type TensionResult } from '../../methods/index.js';
 import type { Presentation } from './presentation.js';
 import { SLOPE } from './shownUnit.js';
 
@@ -51,17 +51,28 @@ export function lineInWords(line: TensionResult['modulusWindow'], show: Presenta
 /** @internal How the piece was loaded, stage by stage, and which controls that meets. */
 export function loadingInWords(loading: Loading | undefined, show: Presentation): string[] {
   return (loading?.stages ?? []).map(({ stage, stressRate, strainRate }) => {
-    const met = loading!.controls.filter((one) => one.stage === stage && one.met).map(({ control }) => show.term(control));
+    const concerned = loading!.controls.filter((one) => one.stage === stage);
+    const listed = (some: typeof concerned): string => show.listed(some.map(({ control }) => show.term(control)));
+    const met = concerned.filter((one) => one.met);
+    const nearest = [...concerned].sort((one, other) => other.share - one.share)[0];
     const rates = {
       stage: show.term(stage),
       stress: show.value(stressRate.median, 'MPa/s', 3),
       strain: show.digits(strainRate.median.toExponential(1)),
     };
-    return met.length > 0
-      ? show.say('Loading, {stage} part: {stress} and {strain} 1/s in the median; within {controls}.', {
-          ...rates,
-          controls: show.listed(met),
-        })
-      : show.say('Loading, {stage} part: {stress} and {strain} 1/s in the median; within no control of the standards.', rates);
+    if (met.length > 0)
+      return show.say('Loading, {stage} part: {stress} and {strain} 1/s in the median; within {controls}.', {
+        ...rates,
+        controls: listed(met),
+      });
+    if (!nearest || nearest.share === 0)
+      return show.say('Loading, {stage} part: {stress} and {strain} 1/s in the median; nothing of it is within {controls}.', {
+        ...rates,
+        controls: listed(concerned),
+      });
+    return show.say(
+      'Loading, {stage} part: {stress} and {strain} 1/s in the median; nearest is {control}, which {share} of it keep to, where {wanted} are wanted.',
+      { ...rates, control: show.term(nearest.control), share: show.percent(nearest.share), wanted: show.percent(MET) },
+    );
   });
 }
