@@ -11,6 +11,8 @@ export const chineseSlips: Readonly<Record<SlipKey, SlipWords>> = {
   // mistakes that explain properties as well, in their words
   'radius-for-diameter': { slip: '把半径作为直径输入。', advice: dimensions },
   'diameter-doubled': { slip: '输入了直径的两倍。', advice: dimensions },
+  'section-a-tenth': { slip: '截面各尺寸按十分之一输入。', advice: dimensions },
+  'section-tenfold': { slip: '截面各尺寸按十倍输入。', advice: dimensions },
   'section-in-inches': { slip: '截面以英寸输入。', advice: dimensions },
   'section-converted-twice': { slip: '以 mm 表示的截面被当作英寸并换算。', advice: dimensions },
   'piece-in-inches': { slip: '截面和长度以英寸输入。', advice: dimensions },

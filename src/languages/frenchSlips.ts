@@ -11,6 +11,8 @@ export const frenchSlips: Readonly<Record<SlipKey, SlipWords>> = {
   // mistakes that explain properties as well, in their words
   'radius-for-diameter': { slip: 'Le rayon a été saisi comme diamètre.', advice: dimensions },
   'diameter-doubled': { slip: 'Le double du diamètre a été saisi.', advice: dimensions },
+  'section-a-tenth': { slip: 'Un dixième de chaque dimension de la section a été saisi.', advice: dimensions },
+  'section-tenfold': { slip: 'Dix fois chaque dimension de la section a été saisi.', advice: dimensions },
   'section-in-inches': { slip: 'La section a été saisie en pouces.', advice: dimensions },
   'section-converted-twice': { slip: 'La section en mm a été prise pour des pouces et convertie.', advice: dimensions },
   'piece-in-inches': { slip: 'La section et les longueurs ont été saisies en pouces.', advice: dimensions },

@@ -11,6 +11,8 @@ export const germanSlips: Readonly<Record<SlipKey, SlipWords>> = {
   // mistakes that explain properties as well, in their words
   'radius-for-diameter': { slip: 'Der Radius wurde als Durchmesser eingegeben.', advice: dimensions },
   'diameter-doubled': { slip: 'Der doppelte Durchmesser wurde eingegeben.', advice: dimensions },
+  'section-a-tenth': { slip: 'Von jedem Maß des Querschnitts wurde ein Zehntel eingegeben.', advice: dimensions },
+  'section-tenfold': { slip: 'Jedes Maß des Querschnitts wurde zehnfach eingegeben.', advice: dimensions },
   'section-in-inches': { slip: 'Der Querschnitt wurde in Zoll eingegeben.', advice: dimensions },
   'section-converted-twice': { slip: 'Der Querschnitt in mm wurde für Zoll gehalten und umgerechnet.', advice: dimensions },
   'piece-in-inches': { slip: 'Querschnitt und Längen wurden in Zoll eingegeben.', advice: dimensions },

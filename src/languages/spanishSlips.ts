@@ -11,6 +11,8 @@ export const spanishSlips: Readonly<Record<SlipKey, SlipWords>> = {
   // mistakes that explain properties as well, in their words
   'radius-for-diameter': { slip: 'Se introdujo el radio como diámetro.', advice: dimensions },
   'diameter-doubled': { slip: 'Se introdujo el doble del diámetro.', advice: dimensions },
+  'section-a-tenth': { slip: 'Se introdujo la décima parte de cada dimensión de la sección.', advice: dimensions },
+  'section-tenfold': { slip: 'Se introdujo diez veces cada dimensión de la sección.', advice: dimensions },
   'section-in-inches': { slip: 'La sección se introdujo en pulgadas.', advice: dimensions },
   'section-converted-twice': { slip: 'La sección en mm se tomó como pulgadas y se convirtió.', advice: dimensions },
   'piece-in-inches': { slip: 'La sección y las longitudes se introdujeron en pulgadas.', advice: dimensions },

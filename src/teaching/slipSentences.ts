@@ -7,6 +7,8 @@ const sentences = {
   // mistakes that explain properties as well, in their words
   'radius-for-diameter': { slip: 'The radius was entered as the diameter.', advice: dimensions },
   'diameter-doubled': { slip: 'Twice the diameter was entered.', advice: dimensions },
+  'section-a-tenth': { slip: 'A tenth of each dimension of the section was entered.', advice: dimensions },
+  'section-tenfold': { slip: 'Ten times each dimension of the section was entered.', advice: dimensions },
   'section-in-inches': { slip: 'The section was entered in inches.', advice: dimensions },
   'section-converted-twice': { slip: 'The section in mm was taken as inches and converted.', advice: dimensions },
   'piece-in-inches': { slip: 'Section and lengths were entered in inches.', advice: dimensions },

@@ -108,7 +108,7 @@ describe('a report', () => {
     const low = await report('--round', '8', ...lengths, '--calibration', table, '--output', join(folder, 'd'));
     expect(low.status).toBe(2);
     expect(low.error).toMatch(
-      /--calibration holds readings from 1 to 3, and idle ones down to zero; the record has .*--calibration-beyond/,
+      /--calibration holds readings from 1 to 3 MPa \(10 to 30 bar\), and idle ones down to zero; the record has .*--calibration-beyond/,
     );
     const wide = await report('--round', '8', ...lengths, '--calibration', table, '--calibration-beyond', '0.5');
     expect(wide.error).toContain('--calibration-beyond must be from 0 to 0.1, got 0.5');

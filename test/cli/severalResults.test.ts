@@ -40,7 +40,7 @@ describe('compare', () => {
     expect(out).toMatch(/P1 +P2 +Difference/);
     // to the decimals of its uncertainty: 0.5 % of 280 and of 282 together are 1.99
     expect(out).toMatch(/Rm +MPa +280 +282 +2\.0 +0\.714\s% +2\.0 +1\.01/);
-    expect(out).toMatch(new RegExp(`Record +hash +"${results[0].provenance.hash}"`));
+    expect(out).toMatch(new RegExp(`Record +Hash of the columns +${results[0].provenance.hash}`));
     expect(out).toMatch(/note: The two results come from different records/);
   });
 

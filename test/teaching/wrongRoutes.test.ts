@@ -81,6 +81,8 @@ const IN = 25.4;
 const expected: Readonly<Record<string, Partial<Record<ExerciseSymbol, number>>>> = {
   'radius-for-diameter': all(4),
   'diameter-doubled': all(1 / 4),
+  'section-a-tenth': all(100),
+  'section-tenfold': all(1 / 100),
   'section-in-inches': all(IN ** 2),
   'section-converted-twice': all(1 / IN ** 2),
   'piece-in-inches': { mE: ME * IN, E: E * IN, Rm: RM * IN ** 2, Agt: AGT * IN },
