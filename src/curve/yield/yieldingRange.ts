@@ -1,14 +1,14 @@
 import type { StressStrainCurve } from '../../base/index.js';
-import { maximumIndex, medianOf } from '../../numeric/index.js';
+import { maximumIndex } from '../../numeric/index.js';
 import { MEAN_STRAIN, hardeningOnset, isNoisy, type HardeningOnset } from './hardeningOnset.js';
-import { endOfFall } from './endOfFall.js';
+import { endOfFall, type Level } from './endOfFall.js';
 import type { Fall } from './Fall.js';
+import { levelOf } from './levelOf.js';
 import type { LowerYieldRule } from './LowerYieldRule.js';
 import { topOfHardening } from './topOfHardening.js';
-import { STANDS_OUT } from './yieldRule.js';
+import { STANDS_OUT, TRANSIENT_STRAIN } from './yieldRule.js';
 
-/** The first dip after ReH is a transient if it is over within so much strain and within this share of the yielding range. */
-const TRANSIENT_STRAIN = 0.0025;
+/** The first dip after ReH is a transient if it is over soon enough, and within this share of the yielding range. */
 const TRANSIENT_SHARE = 0.5;
 /** It must begin this soon after ReH, and its recovery may overshoot for this long. */
 const TRANSIENT_START = 0.001;
@@ -25,8 +25,10 @@ export interface YieldingTask extends Fall {
 export interface YieldingRange {
   /** Sample of ReL. */
   readonly lowest: number;
-  /** Where it ends; absent where the curve ends on its level. */
+  /** Where it ends; absent where no hardening follows. */
   readonly onset?: HardeningOnset;
+  /** Without hardening: whether the curve ends on its level, or falls from it. */
+  readonly ends?: Level['ends'];
 }
 
 /**
@@ -97,18 +99,9 @@ function afterFirstDip(
       if (stress[k]! > stress[high]! + step) return lowest;
       if (stress[k]! < stress[lowest]! && spoilt?.[k] !== 1) lowest = k;
     }
-    return last;
+    return lowest;
   }
   return last;
-}
-
-/** The level of a range: the median of about so many of its samples, pauses apart. */
-const LEVEL_PLACES = 500;
-function levelOf(stress: Float64Array, first: number, last: number, spoilt: Uint8Array | undefined): number {
-  const stride = Math.max(1, Math.floor((last - first) / LEVEL_PLACES));
-  const sampled: number[] = [];
-  for (let i = first; i <= last; i += stride) if (spoilt?.[i] !== 1) sampled.push(stress[i]!);
-  return medianOf(sampled);
 }
 
 /** First sample that ReL is looked for from: after the first dip, if it is short and the range has a level above it; else the first that has fallen. */
@@ -144,11 +137,13 @@ function lowestOf({ strain, stress }: StressStrainCurve, end: HardeningOnset, ta
 /** @internal The yielding range after an upper yield point; or why there is none, where the curve does not rise again: `fall` or `untold` of {@link endOfFall}. */
 export function yieldingRange(curve: StressStrainCurve, task: YieldingTask): YieldingRange | 'fall' | 'untold' {
   const { strain, stress } = curve;
-  const { peak, fallen, end, reach } = task;
-  const top = topOfHardening(curve, task, Math.max(STANDS_OUT * stress[peak]!, reach));
+  const { peak, fallen } = task;
+  const top = topOfHardening(curve, task);
   if (top === undefined) {
-    const ends = endOfFall(curve, task, STANDS_OUT * stress[peak]!);
-    return ends === 'level' ? { lowest: lowestOf(curve, { hardeningStrain: strain[end - 1]!, hardeningStart: end - 1 }, task) } : ends;
+    const level = endOfFall(curve, task);
+    if (typeof level === 'string') return level;
+    const { last, ends } = level;
+    return { lowest: lowestOf(curve, { hardeningStrain: strain[last]!, hardeningStart: last }, task), ends };
   }
 
   // yielding is over where the stress passes ReH again; a dip later on is none of it
