@@ -34,7 +34,7 @@ export { finding, type FindingDetails } from './Finding.js';
 /** @internal */
 export { quoted, shownList } from './InputError.js';
 /** @internal */
-export { PROOF_OFFSET, requireExtension, requireExtensions } from './proofOffset.js';
+export { atExtension, PROOF_OFFSET, requireExtension, requireExtensions } from './proofOffset.js';
 /** @internal */
 export { requireSection } from './requireSection.js';
 /** @internal */

@@ -4,6 +4,13 @@ import { InputError } from './InputError.js';
 /** @internal Plastic extension of Rp0.2 [mm/mm]. */
 export const PROOF_OFFSET = 0.002;
 
+/** Extensions this close are the same [mm/mm]: rounding is less, and no two that are asked for are as close. */
+const SAME = 1e-9;
+
+/** @internal Of strengths by their extension the one at an extension [mm/mm]. */
+export const atExtension = <One extends { readonly extension: number }>(strengths: readonly One[], wanted: number): One | undefined =>
+  strengths.find(({ extension }) => Math.abs(extension - wanted) < SAME);
+
 /** Largest extension that a proof strength is defined by: 0.01 to 2 % are in use (common practice), and what is above 5 % was meant in per cent. */
 const LARGEST_EXTENSION = 0.05;
 

@@ -103,6 +103,8 @@ export { maximumSpread, type MaximumSpread } from './maximumSpread.js';
 /** @internal */
 export { loadingRatesKernel } from './rates/loadingRates.js';
 /** @internal */
+export { stressRatesOf } from './rates/stressRatesOf.js';
+/** @internal */
 export { requireCurve } from './requireCurve.js';
 /** @internal */
 export { endOfPlateau, plateauOf } from './maximumStress.js';
@@ -111,13 +113,13 @@ export { proofStrengthKernel } from './yield/proofStrength.js';
 /** @internal */
 export { proportionalLimitsKernel } from './yield/proportionalLimit.js';
 /** @internal */
-export { beyondCompliance, travelWithoutFrame } from './frame/removeCompliance.js';
+export { beyondCompliance, withoutFrame } from './frame/removeCompliance.js';
 /** @internal */
-export { requireFrameCompliance, type FrameMotion } from './frame/frameTravel.js';
+export { complianceBetween, requireFrameCompliance, type FrameMotion } from './frame/frameTravel.js';
 /** @internal */
 export { requirePiece, requireMotion, requireRecord, type PieceLengths } from './requireTest.js';
 /** @internal */
-export { stressStrainKernel } from './stressStrain.js';
+export { stressOfAll, stressStrainKernel } from './stressStrain.js';
 /** @internal */
 export { sustainedCrossing } from './sustainedCrossing.js';
 /** @internal */

@@ -44,6 +44,10 @@ export function stressStrainKernel(record: TensionRecord, lengths: PieceLengths,
   };
 }
 
+/** @internal Stress of all samples of a record, also of those that its curve does not reach. */
+export const stressOfAll = ({ stress }: Pick<StressStrainCurve, 'stress'>, force: Float64Array, area: number): Float64Array =>
+  stress.length === force.length ? stress : force.map((F) => F / area);
+
 /**
  * Stress and strain of a record, sample by sample.
  *

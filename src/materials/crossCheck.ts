@@ -1,5 +1,6 @@
 import {
   PROOF_OFFSET,
+  atExtension,
   finding,
   InputError,
   requireBetween,
@@ -124,7 +125,7 @@ export function crossCheck(input: CrossCheckInput): Finding[] {
   if (upper !== undefined && lower !== undefined && !atMost(lower, upper))
     broken(['ReL', lower], ['ReH', upper], 'ReL is at most ReH', 'MPa');
   const proofs = [...(input.proofStrengths ?? [])].sort((a, b) => a.extension - b.extension);
-  const symbol = (extension: number): string => `Rp${Number((100 * extension).toPrecision(4))}`;
+  const symbol = (extension: number): string => `Rp${Number((100 * extension).toPrecision(10))}`;
   if (upper === undefined)
     proofs.forEach(({ extension, value }, k) => {
       const next = proofs[k + 1];
@@ -148,7 +149,7 @@ export function crossCheck(input: CrossCheckInput): Finding[] {
   if (fracture !== undefined && strength !== undefined && reduction !== undefined && reduction > NECKED && fracture <= strength)
     broken(['the true stress at fracture', fracture], ['Rm', strength], 'with a neck it lies above Rm', 'MPa', 'note');
   const family = input.family === undefined ? undefined : requireFamily(from, 'family', input.family);
-  const yields = upper ?? proofs.find(({ extension }) => Math.abs(extension - PROOF_OFFSET) < 1e-9)?.value;
+  const yields = upper ?? atExtension(proofs, PROOF_OFFSET)?.value;
   if (family?.yieldRatio && yields !== undefined && strength !== undefined) {
     const [low, high] = family.yieldRatio;
     const ratio = yields / strength;

@@ -1,4 +1,4 @@
-import { crossheadSpeed, strainRateOfSpeed, testingRates, type RateLimits } from '../curve/index.js';
+import { crossheadSpeed, strainRateOfSpeed, stressRatesOf, testingRates, type RateLimits } from '../curve/index.js';
 import { oilFlow } from './oilFlow.js';
 import type { SpeedStage } from './TensionPlan.js';
 import type { RateControl } from './TensionPlanInput.js';
@@ -60,7 +60,7 @@ function aims({ control, strengthRange, length, area, modulus, give }: StageInpu
         strength: ofRange(strengthRange),
       };
     case 'iso-b':
-      return held(modulus < methodB.stiffFrom ? methodB.soft : methodB.stiff, methodB.upToProof, {
+      return held(stressRatesOf(modulus), methodB.upToProof, {
         strainRate: ofRange(recommendedRanges.strength).strainRate,
         limits: [0, methodB.afterYield],
       });

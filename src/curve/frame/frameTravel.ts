@@ -69,6 +69,9 @@ export interface FrameMotion extends ComplianceConditions {
   readonly relativeUncertainty?: (from: number, to: number) => number;
 }
 
+/** @internal Compliance between two forces [mm/N]. */
+export const complianceBetween = ({ at, constant }: FrameMotion, a: number, b: number): number => constant ?? (at(b) - at(a)) / (b - a);
+
 function tableMotion(from: string, path: string, table: ComplianceTable): FrameMotion {
   const x = Float64Array.from(requireColumn(from, `${path}.force`, table.force, { least: 2 }));
   const y = Float64Array.from(requireColumn(from, `${path}.travel`, table.travel, { length: x.length }));

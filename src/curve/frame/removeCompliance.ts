@@ -15,11 +15,14 @@ export interface RecordWithoutFrame extends TensionRecord {
   readonly findings: readonly Finding[];
 }
 
-/** @internal Travel less what the frame gives at each force. */
-export function travelWithoutFrame(travel: Float64Array, force: Float64Array, { at }: FrameMotion): Float64Array {
+/** @internal A record with its travel less what the frame gives at each force, where there is travel and a compliance is known. */
+export function withoutFrame<Given extends Pick<TensionRecord, 'force' | 'travel'>>(record: Given, motion: FrameMotion | undefined): Given {
+  const { force, travel } = record;
+  if (!motion || !travel) return record;
+  const { at } = motion;
   const piece = new Float64Array(travel.length);
   for (let i = 0; i < travel.length; i += 1) piece[i] = travel[i]! - at(force[i]!);
-  return piece;
+  return { ...record, travel: piece };
 }
 
 /** @internal A doubt where forces go beyond those at which the frame was measured. */
@@ -72,13 +75,13 @@ export function removeCompliance(record: TensionColumns, compliance: Compliance)
     const endsEarly = name === 'extension' || name === 'strain';
     return column === undefined ? {} : { [name]: Float64Array.from(requireColumn(from, `record.${name}`, column, { length, endsEarly })) };
   };
-  return {
+  const copied = {
     force: Float64Array.from(force),
-    travel: travelWithoutFrame(travel, force, motion),
+    travel,
     ...copy('extension'),
     ...copy('strain'),
     ...copy('transverseStrain'),
     ...copy('time'),
-    findings: beyondCompliance(force, motion),
   };
+  return { ...withoutFrame(copied, motion), findings: beyondCompliance(force, motion) };
 }

@@ -1,4 +1,5 @@
 import {
+  PROOF_OFFSET,
   failure,
   requireColumn,
   requireObject,
@@ -70,7 +71,7 @@ function start(strain: Float64Array, stress: Float64Array, known: number | undef
   const x = stress.filter((_, i) => sound(plastic[i]!, i)).map(Math.log);
   const line = x.length < 3 ? undefined : lineFit(x, plastic.filter(sound).map(Math.log), 0, x.length - 1);
   if (!line || line.slope <= 0) return undefined;
-  return [Math.exp((Math.log(0.002) - line.intercept) / line.slope), line.slope, modulus];
+  return [Math.exp((Math.log(PROOF_OFFSET) - line.intercept) / line.slope), line.slope, modulus];
 }
 
 /**
@@ -121,14 +122,14 @@ export function fitRambergOsgood(curve: CurveColumns, options: RambergOsgoodOpti
       const { modulus, proofStress, exponent } = parts(p);
       return (k) => {
         const R = stress[k]!;
-        return R / modulus + 0.002 * (R / proofStress) ** exponent;
+        return R / modulus + PROOF_OFFSET * (R / proofStress) ** exponent;
       };
     },
     jacobian: (p) => {
       const { modulus, proofStress, exponent } = parts(p);
       return (k) => {
         const R = stress[k]!;
-        const plastic = 0.002 * (R / proofStress) ** exponent;
+        const plastic = PROOF_OFFSET * (R / proofStress) ** exponent;
         const row = [(-exponent * plastic) / proofStress, plastic * Math.log(R / proofStress)];
         return known === undefined ? [...row, -R / modulus ** 2] : row;
       };

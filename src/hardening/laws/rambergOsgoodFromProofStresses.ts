@@ -1,4 +1,4 @@
-import { InputError, requireOptions, requirePositive } from '../../base/index.js';
+import { InputError, PROOF_OFFSET, requireOptions, requirePositive } from '../../base/index.js';
 import type { RambergOsgoodParameters } from './rambergOsgoodStrain.js';
 
 /** Two proof stresses of one curve. */
@@ -39,13 +39,13 @@ export function rambergOsgoodFromProofStresses(pair: TwoProofStresses): RambergO
   const proofStress = requirePositive(from, 'proofStress', pair.proofStress);
   const otherStress = requirePositive(from, 'otherStress', pair.otherStress);
   const otherOffset = requirePositive(from, 'otherOffset', pair.otherOffset);
-  const exponent = Math.log(otherOffset / 0.002) / Math.log(otherStress / proofStress);
+  const exponent = Math.log(otherOffset / PROOF_OFFSET) / Math.log(otherStress / proofStress);
   if (!(exponent > 0) || !Number.isFinite(exponent))
     throw new InputError(
       from,
       'otherStress',
       'out-of-range',
-      'must lie on the same side of proofStress as otherOffset of 0.002',
+      `must lie on the same side of proofStress as otherOffset of ${PROOF_OFFSET}`,
       otherStress,
     );
   return { modulus, proofStress, exponent };

@@ -1,4 +1,4 @@
-import { InputError, requireFinite, requirePositive } from '../../base/index.js';
+import { InputError, PROOF_OFFSET, requireFinite, requirePositive } from '../../base/index.js';
 import { requireParameters } from './requireParameters.js';
 
 /** Parameters of a Ramberg-Osgood curve. */
@@ -23,7 +23,7 @@ export function requireRambergOsgood(
     modulus: requirePositive(from, 'modulus', parameters.modulus),
     proofStress: requirePositive(from, 'proofStress', parameters.proofStress),
     exponent: requirePositive(from, 'exponent', parameters.exponent),
-    offset: requirePositive(from, 'offset', parameters.offset ?? 0.002),
+    offset: requirePositive(from, 'offset', parameters.offset ?? PROOF_OFFSET),
   };
 }
 

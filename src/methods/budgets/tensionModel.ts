@@ -1,12 +1,18 @@
 import type { Quantity, TensionRecord, TestPiece } from '../../base/index.js';
-import { stressStrainKernel, type LineExplanation, type PieceLengths, type RecordedCurve, type WindowChoice } from '../../curve/index.js';
+import {
+  stressOfAll,
+  stressStrainKernel,
+  type LineExplanation,
+  type PieceLengths,
+  type RecordedCurve,
+  type WindowChoice,
+} from '../../curve/index.js';
 import { areaOf } from '../../uncertainty/index.js';
 import { afterFracture } from '../evaluation/afterFracture.js';
 import type { BrokenPiece } from '../common/brokenPiece.js';
-import type { StrainSlip } from '../loading/departures.js';
 import { maximumForce } from '../common/quantity.js';
 import { tensionKernel } from '../evaluation/tensionKernel.js';
-import type { TensionNumbers } from '../loading/TensionNumbers.js';
+import type { TensionInput, TensionNumbers } from '../loading/TensionNumbers.js';
 import type { TensionSettings } from '../evaluation/tensionOptions.js';
 import { quantitiesOf } from './statedResult.js';
 import { tensionQuantities, type StrainHolds } from '../evaluation/tensionQuantities.js';
@@ -25,13 +31,9 @@ export interface TensionTask {
   readonly elasticLengthRatio: (recorded: RecordedCurve, lengths: PieceLengths) => number;
   /** Which quantities the strain bears. */
   readonly holds: StrainHolds;
-  readonly resolution: number;
-  readonly pauses: readonly (readonly [number, number])[];
-  readonly slips: readonly StrainSlip[];
-  readonly zeroMoves: readonly number[];
+  /** What was evaluated beside the curve, and the sample of the highest force. */
+  readonly input: Omit<TensionInput, 'curve' | 'stress'>;
   readonly top: number;
-  /** Last sample before the drive let the force go. */
-  readonly unloadedFrom: number | undefined;
   /** What the analysis found. */
   readonly numbers: TensionNumbers;
   readonly recorded: RecordedCurve;
@@ -143,17 +145,15 @@ export function tensionModel(task: TensionTask): (change: TensionChange) => read
     const record = changedRecord(task, change, room);
     const recorded = stressStrainKernel(record, lengths, room);
     const curve = { strain: recorded.strain, stress: recorded.stress };
-    const stress = curve.stress.length === record.force.length ? curve.stress : record.force.map((F) => F / area);
+    const stress = stressOfAll(curve, record.force, area);
     const numbers = tensionKernel(
       {
+        ...task.input,
         curve,
         stress,
-        ...(change.forceNoise ? {} : { highest: task.top }),
-        resolution: task.resolution,
-        pauses: task.pauses,
-        slips: task.slips,
-        zeroMoves: task.zeroMoves,
-        unloadedFrom: task.unloadedFrom,
+        // what a change may move is looked for anew
+        highest: change.forceNoise ? undefined : task.top,
+        broken: undefined,
         alone: true,
         definitions,
         elasticLengthRatio: task.elasticLengthRatio(recorded, lengths),

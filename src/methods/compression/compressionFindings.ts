@@ -1,4 +1,4 @@
-import { finding, type Finding, type TensionRecord } from '../../base/index.js';
+import { PROOF_OFFSET, atExtension, finding, type Finding, type TensionRecord } from '../../base/index.js';
 import type { RecordedCurve } from '../../curve/index.js';
 import type { bucklingOf } from './compressionKernel.js';
 import type { CompressionSettings } from './compressionOptions.js';
@@ -92,9 +92,9 @@ function unlikeMetal(
   { modulus, proofStrengths, curve }: Found,
   { recorded, share, numbers }: CompressionEvidence,
 ): Finding[] {
-  const proof = proofStrengths.find(({ extension, value }) => Math.abs(extension - 0.002) < 1e-9 && value > 0);
+  const proof = atExtension(proofStrengths, PROOF_OFFSET)?.value;
   return unlikeFinding({
-    properties: { modulus: modulus?.value, yieldStrength: proof?.value },
+    properties: { modulus: modulus?.value, yieldStrength: proof !== undefined && proof > 0 ? proof : undefined },
     how: {
       strainFrom: recorded.basis === 'travel' ? 'travel' : 'extensometer',
       frameRemoved: share !== undefined,

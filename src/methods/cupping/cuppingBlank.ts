@@ -1,5 +1,5 @@
 import { finding, type Finding } from '../../base/index.js';
-import { beyondCompliance, travelWithoutFrame, type FrameMotion } from '../../curve/index.js';
+import { beyondCompliance, withoutFrame, type FrameMotion } from '../../curve/index.js';
 import { resolution } from '../../numeric/index.js';
 import { checkRecordKernel } from '../../record/index.js';
 import { cupDepth } from './cupDepth.js';
@@ -20,7 +20,7 @@ export function cuppingBlank(
   number: number,
 ): { blank: CuppingBlank; findings: Finding[] } {
   const { force } = record;
-  const travel = frame ? travelWithoutFrame(record.travel!, force, frame) : record.travel!;
+  const travel = withoutFrame(record, frame).travel!;
   const { contact, between, highest, crack } = cupDepth(force, travel, fall);
   const depths = travel.map((x) => x - contact);
   const findings: Finding[] = [...checkRecordKernel(record, {}, { carriesOn: true }), ...(frame ? beyondCompliance(force, frame) : [])];

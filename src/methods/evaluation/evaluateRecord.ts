@@ -1,5 +1,14 @@
 import { soundLength, type TensionRecord } from '../../base/index.js';
-import { BROKEN_SHARE, breakOf, stressStrainKernel, type FrameMotion, type PieceLengths, type RecordedCurve } from '../../curve/index.js';
+import {
+  BROKEN_SHARE,
+  breakOf,
+  stressOfAll,
+  stressStrainKernel,
+  withoutFrame,
+  type FrameMotion,
+  type PieceLengths,
+  type RecordedCurve,
+} from '../../curve/index.js';
 import { metalModuli } from '../../materials/index.js';
 import { motionColumn, ofPiece, pausesOf, surveyExcursions, unloadedFrom, type EndedRecord } from '../../record/index.js';
 import { departuresOf, isTurnOfDrive, possibleSlips } from '../loading/departures.js';
@@ -7,7 +16,6 @@ import { interruptionsOf } from '../loading/interruptionsOf.js';
 import { evaluateLoading } from './loadingPart.js';
 import type { TensionInput } from '../loading/TensionNumbers.js';
 import type { TensionSettings } from './tensionOptions.js';
-import { withoutFrame } from '../loading/withoutFrame.js';
 import { withUsableFrame } from '../loading/usableFrame.js';
 import { withoutLeaps } from './withoutLeaps.js';
 
@@ -45,7 +53,7 @@ export function evaluateRecord({ record, survey, outline }: EndedRecord, lengths
   const evaluate = (motion: FrameMotion | undefined) => {
     const recorded = stressStrainKernel(strainRecord(record, motion, brokenAt(ends)), lengths);
     const curve = { strain: recorded.strain, stress: recorded.stress };
-    const stress = curve.stress.length === record.force.length ? curve.stress : record.force.map((F) => F / lengths.area);
+    const stress = stressOfAll(curve, record.force, lengths.area);
     const evidence = { found: excursions, pauses, unloadedFrom: ends.unloadedFrom, stress };
     const interruptions = interruptionsOf(evidence, recorded, lengths);
     const { excursions: left, ...where } = departuresOf(interruptions);

@@ -1,7 +1,4 @@
-import type { TensionRecord } from '../../base/index.js';
-import { lineFit } from '../../numeric/index.js';
 import type { TensionNumbers } from '../loading/TensionNumbers.js';
-import { recordOfLoading } from '../loading/timeOfLoading.js';
 import type { LoadingPart } from './loadingPart.js';
 
 /** @internal By what the upper yield strength may have been above its highest sample: the force went on unseen between two samples. */
@@ -28,16 +25,14 @@ function fallingRate(stress: Float64Array, time: Float64Array, peak: number): nu
   return steepest;
 }
 
-/** @internal By what ReH may be too low; undefined without a yield point, or without time. */
+/** @internal By what ReH may be too low, by the time of the loading and the stress rate over the elastic window; undefined without a yield point, or without time. */
 export function missedPeak(
-  whole: TensionRecord,
-  { ranges, input, numbers: { line, yielding } }: LoadingPart & { readonly numbers: Pick<TensionNumbers, 'line' | 'yielding'> },
+  time: Float64Array | undefined,
+  rate: number | undefined,
+  { input, numbers: { line, yielding } }: LoadingPart & { readonly numbers: Pick<TensionNumbers, 'line' | 'yielding'> },
 ): MissedPeak | undefined {
-  if (!line.ok || yielding?.ok !== true) return undefined;
-  const { time } = recordOfLoading(whole, ranges);
+  if (!line.ok || yielding?.ok !== true || !time || rate === undefined || !(rate > 0)) return undefined;
   const { stress } = input.curve;
-  const rate = time && lineFit(time, stress, line.first, line.last)?.slope;
-  if (!time || rate === undefined || !(rate > 0)) return undefined;
   const { upper, lower } = yielding;
   let longest = (time[line.last]! - time[line.first]!) / (line.last - line.first);
   const end = Math.min(upper.index + 1, time.length - 1);

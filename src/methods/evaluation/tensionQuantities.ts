@@ -29,7 +29,8 @@ export type Quantities = Omit<
 export interface StrainHolds {
   /** Whether the slope is named modulus. */
   readonly modulus: boolean;
-  readonly totalExtension: boolean;
+  /** Whether the strain is the piece's own. */
+  readonly strainOfPiece: boolean;
 }
 
 /** @internal Names, units and sources for the numbers. */
@@ -41,7 +42,7 @@ export function tensionQuantities(
   holds: StrainHolds,
   explanation: LineExplanation | undefined,
 ): Quantities {
-  const yields = yieldQuantities(numbers, settings, holds.totalExtension);
+  const yields = yieldQuantities(numbers, settings, holds.strainOfPiece);
   const proof = yields.proofStrengths[0];
   const { line } = numbers;
   const resilience =

@@ -26,7 +26,7 @@ export interface TensionInput {
   /** Stress of all samples; longer than the curve where the extensometer ends it early. */
   readonly stress: Float64Array;
   /** Sample of its highest value; default: looked for. */
-  readonly highest?: number;
+  readonly highest?: number | undefined;
   /** Where the force of the whole record fell away; default: looked for. */
   readonly broken?: Outcome<Break, FractureReason> | undefined;
   /** Last sample before the drive let the force go, where the test was stopped and unloaded. */

@@ -1,12 +1,11 @@
 import type { StressStrainCurve, TensionRecord } from '../../base/index.js';
-import { stressStrainKernel, type FrameMotion, type PieceLengths } from '../../curve/index.js';
+import { stressStrainKernel, withoutFrame, type FrameMotion, type PieceLengths } from '../../curve/index.js';
 import { isOfDrive, pausesOf, recordOutline, runningTime, surveyExcursions, surveyRecord } from '../../record/index.js';
 import { isTurnOfDrive } from './departures.js';
 import { lineKernel, type LineNumbers, type LineSettings } from './lineKernel.js';
 import { loadingRanges, pickCurve, sampleOfRecord, samplesOfPart, type Ranges } from './loadingRanges.js';
 import { moveCurve } from './moveCurve.js';
 import { lineOnRecord, windowAt } from './onRecord.js';
-import { withoutFrame } from './withoutFrame.js';
 import { withUsableFrame } from './usableFrame.js';
 
 /** @internal The loading of a curve, whose origin was moved, and its numbers by its own samples. */

@@ -1,5 +1,5 @@
 import type { Quantity } from '../../base/index.js';
-import { modulusContributions, type FrameMotion, type PieceLengths, type RecordedCurve } from '../../curve/index.js';
+import { complianceBetween, modulusContributions, type FrameMotion, type PieceLengths, type RecordedCurve } from '../../curve/index.js';
 import { metalModuli } from '../../materials/index.js';
 import type { TensionNumbers } from './TensionNumbers.js';
 
@@ -41,7 +41,7 @@ export function shareOfSlope(
 ): FrameShare | undefined {
   if (basis !== 'travel' || !motion) return undefined;
   const [a, b] = [stresses[0] * area, stresses[1] * area];
-  const compliance = motion.constant ?? (motion.at(b) - motion.at(a)) / (b - a);
+  const compliance = complianceBetween(motion, a, b);
   const ratio = (compliance * area * slope) / effectiveLength;
   const doubt = motion.relativeUncertainty?.(a, b);
   return {

@@ -1,5 +1,5 @@
 import type { TensionRecord } from '../../base/index.js';
-import type { FrameMotion, PieceLengths, RecordedCurve } from '../../curve/index.js';
+import { complianceBetween, type FrameMotion, type PieceLengths, type RecordedCurve } from '../../curve/index.js';
 import { maximumIndex } from '../../numeric/index.js';
 import type { LineNumbers } from './lineKernel.js';
 
@@ -54,7 +54,7 @@ function shareOfLine(
 ): RefusedFrame | undefined {
   if (!line.ok) return undefined;
   const [a, b] = [recorded.stress[line.first]! * area, recorded.stress[line.last]! * area];
-  const compliance = (motion.at(b) - motion.at(a)) / (b - a);
+  const compliance = complianceBetween(motion, a, b);
   const together = recorded.strainLength / (area * line.slope);
   return together - compliance <= effectiveLength / (area * stiffest) ? { compliance, share: (100 * compliance) / together } : undefined;
 }

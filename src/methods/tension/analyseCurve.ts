@@ -92,7 +92,7 @@ export function analyseCurve(curve: CurveColumns, options: CurveAnalysisOptions 
     kept,
     kept.stress,
     settings,
-    { modulus: !overSlip && slopeIsModulus(numbers, explanation, settings.thresholds), totalExtension: true },
+    { modulus: !overSlip && slopeIsModulus(numbers, explanation, settings.thresholds), strainOfPiece: true },
     explanation,
   );
   const quantities = withYieldDips(bare, dips);

@@ -1,4 +1,4 @@
-import { PROOF_OFFSET, type Finding } from '../../base/index.js';
+import { PROOF_OFFSET, atExtension, type Finding } from '../../base/index.js';
 import { crossCheck, metalModuli, type MeasuredProperties, type Measurement } from '../../materials/index.js';
 import type { TensionNumbers } from '../loading/TensionNumbers.js';
 import type { TensionSettings } from '../evaluation/tensionOptions.js';
@@ -33,7 +33,7 @@ function propertiesOf(result: Quantities, numbers: TensionNumbers, { thresholds,
   const broke = result.fracture !== undefined && result.fracture.how !== 'end-of-record';
   const plastic = result.plasticExtensionAtFracture?.value;
   const { hardening } = result;
-  const proof = result.proofStrengths.find(({ extension }) => Math.abs(extension - PROOF_OFFSET) < 1e-9)?.value;
+  const proof = atExtension(result.proofStrengths, PROOF_OFFSET)?.value;
   const positive = (value: number | undefined): number | undefined => (value !== undefined && value > 0 ? value : undefined);
   return {
     modulus: slope,

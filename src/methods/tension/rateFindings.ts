@@ -1,22 +1,16 @@
 import { finding, type Finding, type TensionRecord } from '../../base/index.js';
-import { loadingRatesKernel, testingRates } from '../../curve/index.js';
-import { lineFit } from '../../numeric/index.js';
+import { loadingRatesKernel, stressRatesOf } from '../../curve/index.js';
 import type { Pause } from '../../record/index.js';
-import type { LoadingPart } from '../evaluation/loadingPart.js';
 import type { MissedPeak } from '../evaluation/missedPeak.js';
 import { pauseFindings, unevenFindings } from '../loading/paceFindings.js';
 import type { TensionNumbers } from '../loading/TensionNumbers.js';
 import type { TensionSettings } from '../evaluation/tensionOptions.js';
 import type { Rates, TensionResult } from '../evaluation/TensionResult.js';
-import { recordOfLoading } from '../loading/timeOfLoading.js';
 
 /** Samples that local rates rest on at most. */
 const RATE_SAMPLES = 20_000;
 /** Accepted error of ReH by sampling (ISO 6892-1, Annex A, from memory). */
 const SAMPLING_ERROR = 0.01;
-
-/** The loading of a record, and the line that was found on it. */
-type Loaded = LoadingPart & { readonly numbers: Pick<TensionNumbers, 'line'> };
 
 /** @internal Local rates up to fracture; undefined where there is no usable time. */
 export function ratesOf(curve: TensionResult['curve'], time: Float64Array, end: number): Rates | undefined {
@@ -33,19 +27,15 @@ export function ratesOf(curve: TensionResult['curve'], time: Float64Array, end: 
 }
 
 /** Rate and evenness over the elastic window, of the loading alone: going back and coming again is told for itself. */
-function windowFindings(whole: TensionRecord, { ranges, input, numbers }: Loaded, { modulus }: Pick<TensionResult, 'modulus'>): Finding[] {
-  const { line } = numbers;
-  const record = recordOfLoading(whole, ranges);
-  const { time } = record;
-  if (!line.ok || !time) return [];
-  const found: Finding[] = [];
-  const rate = lineFit(time, input.curve.stress, line.first, line.last)?.slope;
-  if (rate !== undefined) {
-    const { soft, stiff, stiffFrom } = testingRates.methodB;
-    const [lowest, highest] = modulus === undefined ? [soft[0], stiff[1]] : modulus.value < stiffFrom ? soft : stiff;
-    if (rate < lowest || rate > highest) found.push(finding('stress-rate-outside', { rate, lowest, highest }));
-  }
-  return [...found, ...unevenFindings(record, time, line)];
+function windowFindings(
+  { loaded, stressRate: rate, part }: Pick<RateEvidence, 'loaded' | 'stressRate' | 'part'>,
+  { modulus }: Pick<TensionResult, 'modulus'>,
+): Finding[] {
+  const { line } = part.numbers;
+  if (!line.ok || !loaded.time) return [];
+  const [lowest, highest] = stressRatesOf(modulus?.value);
+  const outside = rate !== undefined && (rate < lowest || rate > highest);
+  return [...(outside ? [finding('stress-rate-outside', { rate, lowest, highest })] : []), ...unevenFindings(loaded, loaded.time, line)];
 }
 
 /** A peak that the samples may have missed by more than is accepted. */
@@ -70,21 +60,25 @@ interface RateEvidence {
   readonly numbers: TensionNumbers;
   readonly rates: Rates | undefined;
   readonly pauses: readonly Pause[];
-  readonly part: Loaded;
+  /** The part that is loading: the line that was found on it, its record, and the stress rate over the elastic window [MPa/s]. */
+  readonly part: { readonly numbers: Pick<TensionNumbers, 'line'> };
+  readonly loaded: TensionRecord;
+  readonly stressRate: number | undefined;
   readonly missed: MissedPeak | undefined;
 }
 
 /** @internal Doubts about how the piece was loaded: rates, evenness, pauses. */
 export function rateFindings(
-  { record, curve, numbers, rates, pauses, part, missed }: RateEvidence,
+  evidence: RateEvidence,
   result: Pick<TensionResult, 'modulus' | 'upperYieldStrength' | 'proofStrengths'>,
   settings: TensionSettings,
 ): Finding[] {
+  const { record, curve, numbers, rates, pauses, missed } = evidence;
   const { line } = numbers;
   const found = pauseFindings(pauses, curve, [result.upperYieldStrength, ...result.proofStrengths], line);
   const { time } = record;
   if (!line.ok || !time || !rates) return found;
-  found.push(...windowFindings(record, part, result), ...missedFindings(missed, result));
+  found.push(...windowFindings(evidence, result), ...missedFindings(missed, result));
   const first = numbers.proofs[0];
   const yieldTime = time[first?.ok === true ? first.index : line.last]!;
   const { strainRateElastic, strainRatePlastic } = settings.thresholds;

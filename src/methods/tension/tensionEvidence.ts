@@ -1,4 +1,5 @@
 import { materialFamily } from '../../materials/index.js';
+import { lineFit } from '../../numeric/index.js';
 import { runningTime, slipsBackOf } from '../../record/index.js';
 import { maximumForce } from '../common/quantity.js';
 import { afterFracture } from '../evaluation/afterFracture.js';
@@ -9,6 +10,7 @@ import { markedBeyond } from '../loading/beyondExtensometer.js';
 import { explanationOf } from '../loading/explanationOf.js';
 import { frameShare, slopeWithFrame } from '../loading/frameShare.js';
 import { isStrainOfPiece, slopeIsModulus } from '../loading/slopeIsModulus.js';
+import { recordOfLoading } from '../loading/timeOfLoading.js';
 import type { PreparedTest } from './preparedTest.js';
 import { ratesOf } from './rateFindings.js';
 import { withOthers } from './slopeAboveOthers.js';
@@ -35,9 +37,9 @@ export function slopeEvidence({ counted: { record, survey, outline }, asked, len
   const overSlip = slopeOverSlip(record, recorded, numbers, slipsBack);
   const holds = {
     modulus: !overSlip && slopeIsModulus(numbers, explanation, asked.thresholds, strainOfPiece),
-    totalExtension: strainOfPiece,
+    strainOfPiece,
   };
-  return { strainStep, share, strainOfPiece, slipsBack, explanation, overSlip, holds };
+  return { strainStep, share, slipsBack, explanation, overSlip, holds };
 }
 
 /** @internal What the slope is worth. */
@@ -58,8 +60,15 @@ export function measuredQuantities(test: PreparedTest, evaluated: EvaluatedRecor
   return { dips, doubtful, plain, quantities };
 }
 
-/** @internal Time of the samples, the rates over the test, and what the samples may have missed of its peak of yielding, where time was recorded. */
+/**
+ * @internal Time of the samples and the rates over the test, where time was recorded; the record of what is loading, its stress rate over the elastic
+ * window, and what its samples may have missed of the peak of yielding.
+ */
 export function pace({ counted: { record, survey } }: PreparedTest, { numbers, curve, part }: EvaluatedRecord) {
   const time = runningTime(record, survey);
-  return { time, rates: time && ratesOf(curve, time, Math.min(numbers.end, curve.strain.length)), missed: missedPeak(record, part) };
+  const rates = time && ratesOf(curve, time, Math.min(numbers.end, curve.strain.length));
+  const loaded = recordOfLoading(record, part.ranges);
+  const { line } = part.numbers;
+  const stressRate = line.ok && loaded.time ? lineFit(loaded.time, part.input.curve.stress, line.first, line.last)?.slope : undefined;
+  return { time, rates, loaded, stressRate, missed: missedPeak(loaded.time, stressRate, part) };
 }

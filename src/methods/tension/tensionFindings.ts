@@ -38,13 +38,13 @@ export function tensionFindings(
   evaluated: EvaluatedRecord,
   slope: SlopeEvidence,
   { plain, dips, doubtful }: ReturnType<typeof measuredQuantities>,
-  { rates, missed }: ReturnType<typeof pace>,
+  timed: ReturnType<typeof pace>,
   quantities: ReturnType<typeof measuredQuantities>['quantities'],
 ): Finding[] {
   const { testPiece, options, asked, raw, repairs, turned, counted, lengths, broken } = test;
   const { record: given, survey, outline, ended } = counted;
   const { recorded, curve, stress, numbers, part, pauses, excursions, frameCompliance, refused } = evaluated;
-  const { strainStep, share, strainOfPiece, slipsBack, overSlip } = slope;
+  const { strainStep, share, holds, slipsBack, overSlip } = slope;
   const settings = { ...asked, frameCompliance };
   return [
     ...inKept(spikesOf(raw, asked.repairs, repairs), repairs),
@@ -57,7 +57,7 @@ export function tensionFindings(
       parallelLengthGiven: testPiece.parallelLength !== undefined,
       shape: testPiece.section.shape,
     }),
-    ...rateFindings({ record: given, curve, numbers, rates, pauses, part, missed }, quantities, settings),
+    ...rateFindings({ ...timed, record: given, curve, numbers, pauses, part }, quantities, settings),
     ...dimensionFindings(testPiece.section),
     ...readingFindings(testPiece.section, settings.thresholds.sectionSpread),
     ...lengthFindings(testPiece, settings.thresholds.gaugeLengthDeviation, recorded.basis !== 'extensometer'),
@@ -74,6 +74,6 @@ export function tensionFindings(
     ...othersFindings(quantities),
     ...yieldDipFindings(dips),
     ...yieldLeapFindings(doubtful),
-    ...methodFindings(part.numbers, part.input.curve, quantities, settings, strainOfPiece).map(findingOnRecord(part)),
+    ...methodFindings(part.numbers, part.input.curve, quantities, settings, holds.strainOfPiece).map(findingOnRecord(part)),
   ];
 }

@@ -1,5 +1,5 @@
 import type { StressStrainCurve } from '../../base/index.js';
-import { testingRates } from '../../curve/index.js';
+import { stressRatesOf, testingRates } from '../../curve/index.js';
 import {
   ANY_RATE,
   control,
@@ -21,12 +21,7 @@ function controlsOf(stage: LoadingStage['stage'], modulus: number | undefined, y
   if (stage === 'elastic')
     return [
       ...ranges([1, 2]),
-      control(
-        'ISO 6892-1 method B',
-        stage,
-        'stress',
-        modulus === undefined ? [methodB.soft[0], methodB.stiff[1]] : modulus < methodB.stiffFrom ? methodB.soft : methodB.stiff,
-      ),
+      control('ISO 6892-1 method B', stage, 'stress', stressRatesOf(modulus)),
       control('ASTM E8/E8M control A', stage, 'stress', e8.stressRate),
       control('ASTM E8/E8M control B', stage, 'strain', e8.strainRate),
     ];

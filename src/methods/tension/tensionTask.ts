@@ -7,7 +7,7 @@ import type { EvaluatedRecord, SlopeEvidence } from './tensionEvidence.js';
 /** @internal What budgets and trials evaluate again: the loading part of the test, as it was evaluated. */
 export function tensionTask(test: PreparedTest, evaluated: EvaluatedRecord, { holds, explanation }: SlopeEvidence): TensionTask {
   const { counted, lengths, testPiece, broken, asked } = test;
-  const { recorded, part, frameCompliance, resolution } = evaluated;
+  const { recorded, part, frameCompliance } = evaluated;
   const { input, ranges, numbers } = part;
   return {
     record: ranges ? applyChange(counted.record, { kind: 'keep', ranges }) : counted.record,
@@ -18,11 +18,7 @@ export function tensionTask(test: PreparedTest, evaluated: EvaluatedRecord, { ho
     strainRecord: (one) => strainRecord(one, frameCompliance, brokenAt(input)),
     elasticLengthRatio: (one, its) => elasticLengthRatio(one, its, frameCompliance),
     holds,
-    resolution,
-    pauses: input.pauses,
-    slips: input.slips,
-    zeroMoves: input.zeroMoves,
-    unloadedFrom: input.unloadedFrom,
+    input,
     top: input.highest ?? counted.survey.top,
     numbers,
     recorded: ranges ? { ...recorded, ...input.curve } : recorded,

@@ -16,6 +16,7 @@ import {
   requireUnloadingOptions,
   stressStrainKernel,
   unloadingLoopsKernel,
+  withoutFrame,
   type Compliance,
   type FrameMotion,
   type UnloadingLoop,
@@ -25,7 +26,6 @@ import { metalModuli } from '../../materials/index.js';
 import { checkRecordKernel } from '../../record/index.js';
 import { calibrationFindings, forceTrail } from '../common/calibrationFindings.js';
 import { requireBrokenPiece } from '../common/brokenPiece.js';
-import { withoutFrame } from '../loading/withoutFrame.js';
 import { conditionFindings, refusedFindings, shareFindings } from '../loading/frameFindings.js';
 import { frameInWords, frameShare, shareOfSlope, withFrame } from '../loading/frameShare.js';
 import type { TestInfo } from '../common/MethodResult.js';
