@@ -105,7 +105,7 @@ export function checkSameSteps(record: TensionRecord, raw: Curve, result: Tensio
   const chord = (proof.value - limit) / (proof.strain - limit / slope);
   const tangent = chord > 0 && chord < slope ? chord / (1 - chord / slope) : 0;
   // and the parabola about the crossing may be taken one step wider or narrower
-  const unseen = (UNSEEN * found.forceNoise * tensileStrength.value) / result.maximumForce.value;
+  const unseen = (UNSEEN * found.forceNoise * tensileStrength!.value) / result.maximumForce!.value;
   agree('Rp0.2', found.proof, proof.value, apart(proof.value) * tangent + unseen);
   // the curve is read at a strain that moves with the origin
   const shifted = Math.abs(found.shift - modulusWindow.strainShift);
@@ -114,14 +114,14 @@ export function checkSameSteps(record: TensionRecord, raw: Curve, result: Tensio
   // moves a slope of so many by twice its standard error over their root for each deviation that it is off, three at most
   const { exponent, points } = hardening;
   const atEnd = (6 * (exponent.standardUncertainty ?? 0)) / Math.sqrt(points);
-  agree('n', found.exponent, exponent.value, (exponent.value * apart(tensileStrength.value)) / FIT_FROM + atEnd);
+  agree('n', found.exponent, exponent.value, (exponent.value * apart(tensileStrength!.value)) / FIT_FROM + atEnd);
   // the origin moves all strains alike; the place of the corner is looked for at a hundred places over its likelihood, which is some ten deviations wide
   agree('necking strain', found.necking, necking.value, shifted + 0.1 * (necking.standardUncertainty ?? 0));
   // no origin moves an area
   exactly('energy', found.energy, toughness.value);
 
   // single samples, and differences of strain
-  exactly('Rm', found.strength, tensileStrength.value);
+  exactly('Rm', found.strength, tensileStrength!.value);
   exactly('ReH', found.upper, result.upperYieldStrength?.value);
   exactly('ReL', found.lower, result.lowerYieldStrength?.value);
   // the script lays its horizontal through the lowest sample; out of noise the package lays it through the level about it, some deviations higher

@@ -38,7 +38,7 @@ const { tensileStrength, upperYieldStrength } = result;
 const markup = renderHtml(result, {
   drawings: await drawFigures(figures(result)),
   decisions: [
-    { measured: tensileStrength, specification: { lower: 360, upper: 510, rule: 'guarded' } },
+    { measured: tensileStrength!, specification: { lower: 360, upper: 510, rule: 'guarded' } },
     ...(upperYieldStrength ? [{ measured: upperYieldStrength, specification: { lower: 300 } }] : []),
   ],
 });

@@ -75,7 +75,7 @@ for (const file of readdirSync(folder).filter((name) => name.endsWith('.csv'))) 
   const found: Readonly<Record<string, number | undefined>> = {
     ReH: result.upperYieldStrength?.value,
     'Rp0.2': result.proofStrengths[0]?.value,
-    Rm: result.tensileStrength.value,
+    Rm: result.tensileStrength!.value,
     E: result.modulus?.value,
     Ag: result.uniformExtension?.value,
     Z:

@@ -35,7 +35,7 @@ export function wholeFigure(result: TensionResult, size: Size, names: FigureWord
   const at = result.totalExtensionAtMaximumForce;
   const knee = result.upperYieldStrength ?? proof;
   if (knee) on.inside.append(named(scaled, knee.strain, knee.value, knee.symbol));
-  if (at) on.inside.append(named(scaled, at.value, result.tensileStrength.value, names.maximum));
+  if (at && result.tensileStrength) on.inside.append(named(scaled, at.value, result.tensileStrength.value, names.maximum));
   if (result.fracture) on.inside.append(named(scaled, result.fracture.strain, result.fracture.stress, names.fracture));
   return described(on, fill(words.figure.wholeLabel, { stress: shown(top, 3), strain: shown(SHARE.factor * most, 3) }));
 }

@@ -12,7 +12,7 @@ export function valuesOf(result: TensionResult): Values {
     ReH: result.upperYieldStrength?.value,
     ReL: result.lowerYieldStrength?.value,
     Rp: result.proofStrengths[0]?.value,
-    Rm: result.tensileStrength.value,
+    Rm: result.tensileStrength?.value,
     Agt: result.totalExtensionAtMaximumForce?.value,
     A: result.elongationAfterFracture?.value,
     Z: result.reductionOfArea?.value,

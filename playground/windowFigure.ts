@@ -46,8 +46,9 @@ function sampleAt(rising: Float64Array, strain: number): number {
 /** Samples that the figure shows: from where the force begins to a good way beyond the proof strength. */
 function stretch({ curve: { strain, stress }, proofStrengths, tensileStrength, maximumIndex }: TensionResult) {
   const proof = proofStrengths[0];
-  const level = proof?.value ?? tensileStrength.value;
-  const top = Math.min(level / HEIGHT, 1.08 * tensileStrength.value);
+  const highest = tensileStrength?.value ?? stress[Math.min(maximumIndex, stress.length - 1)]!;
+  const level = proof?.value ?? highest;
+  const top = Math.min(level / HEIGHT, 1.08 * highest);
   const most = proof ? 1.7 * proof.strain : strain[Math.min(maximumIndex, strain.length - 1)]!;
   const last = Math.min(maximumIndex, strain.length - 1);
   let end = last;

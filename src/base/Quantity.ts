@@ -36,6 +36,8 @@ export interface Quantity {
   readonly degreesOfFreedom?: number | undefined;
   /** The standard and clause by title, or the paper or book. */
   readonly source: string;
+  /** True of a value that the test shows to be at least so large: the force still rose where it was stopped. Else absent. */
+  readonly atLeast?: true | undefined;
   /** True where its point lies beyond the last reading of the extensometer: its strain is that of the crosshead from there on. Else absent. */
   readonly beyondExtensometer?: true | undefined;
 }

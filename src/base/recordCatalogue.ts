@@ -184,18 +184,18 @@ export const recordEntries = {
   },
   'fracture-not-recorded': {
     severity: 'caution', about: 'record',
-    message: 'No sudden fall of force is in the record; its last sample is taken as the fracture.',
+    message: 'No sudden fall of force is in the record of a piece that was measured broken; its last sample is taken as the fracture.',
     remedy: 'Log until the piece has broken; a record cut short gives too small an extension at fracture.',
   },
   'stopped-before-fracture': {
     severity: 'caution', about: 'record',
     message: 'The record ends before the piece broke, with the force at {share} % of its maximum.',
-    remedy: 'Log until fracture; strength may still be valid if the maximum was passed.',
+    remedy: 'Log until fracture, or add a last sample without force to a record that ended with it; strength may still be valid if the maximum was passed.',
   },
   'maximum-at-end': {
     severity: 'caution', about: 'record',
-    message: 'The highest force is the last sample: the test was stopped early, or the piece broke at its highest force.',
-    remedy: 'State which; strength holds only for a piece that broke.',
+    message: 'The force still rises where the test ends: it was stopped early, or the piece broke there and the fall is not in the record. The strength is at least the one reached; extensions at maximum force are unknown.',
+    remedy: 'Pull on to the maximum force; where the piece broke there, add a last sample without force.',
   },
   'maximum-is-spike': {
     severity: 'caution', about: 'record',

@@ -99,6 +99,8 @@ export { POINTS, requireModulusOptions, SHARE, Z } from './window/windowChoice.j
 /** @internal */
 export { BROKEN_SHARE, breakOf, fractureKernel, type Break } from './fracture.js';
 /** @internal */
+export { stillRising } from './stillRising.js';
+/** @internal */
 export { maximumSpread, type MaximumSpread } from './maximumSpread.js';
 /** @internal */
 export { loadingRatesKernel } from './rates/loadingRates.js';

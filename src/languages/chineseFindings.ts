@@ -150,16 +150,16 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: '无需处理。',
   },
   'fracture-not-recorded': {
-    message: '记录中没有力的突然下降；以最后一个采样点作为断裂点。',
+    message: '试样断后已测量，但记录中没有力的突然下降；以最后一个采样点作为断裂点。',
     remedy: '应记录到试样断裂为止；记录过早截断会使断裂时的延伸偏小。',
   },
   'stopped-before-fracture': {
     message: '记录在试样断裂之前结束，此时力为其最大值的 {share} %。',
-    remedy: '应记录到断裂为止；如果已越过最大力，强度仍可能有效。',
+    remedy: '应记录到断裂为止；若记录随断裂结束，可补一个力为零的末尾采样点；如果已越过最大力，强度仍可能有效。',
   },
   'maximum-at-end': {
-    message: '最大力出现在最后一个采样点：试验提前停止，或试样在最大力处断裂。',
-    remedy: '说明属于哪一种情况；强度只对断裂的试样有效。',
+    message: '试验结束时力仍在上升：试验提前停止，或试样在此断裂而力的下降未被记录。强度至少为所达到的值；最大力下的延伸未知。',
+    remedy: '应拉伸到最大力；若试样在此断裂，补一个力为零的末尾采样点。',
   },
   'maximum-is-spike': {
     message: '最大值只是一个孤立的采样点，比相邻点高 {excess} MPa。',
@@ -389,8 +389,12 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: '屈服过程中应不停顿地加载。',
   },
   'ends-before-hardening': {
-    message: '试验在屈服平台上、硬化开始之前结束：ReL（{lower} MPa）只是到此为止的最低应力，Rm 是 ReH 处的应力（{upper} MPa），不给出 Ae 和 Agt。',
+    message: '试验在屈服平台上、硬化开始之前结束：ReL（{lower} MPa）只是到此为止的最低应力，ReH（{upper} MPa）为最高应力；不给出 Rm、Ae、Ag 和 Agt。',
     remedy: '注明 ReL 是硬化前的值；要得到 Rm、Ae 和 Agt，应拉伸到最大力。',
+  },
+  'no-hardening': {
+    message: '屈服平台（其上 ReL 为 {lower} MPa）之后没有硬化：ISO 6892-1 在此不定义 Fm 和 Rm，因此不给出它们以及 Ae、Ag 和 Agt。最高应力为 ReH（{upper} MPa）。',
+    remedy: '报告 ReH 和 ReL；若要求强度，应商定以何值代之。',
   },
   'lower-yield-in-dips': {
     message: 'ReL（{lowest} MPa）位于屈服期间 {count} 次短暂力下降之一，力每次都恢复；位移噪声掩盖了它们是驱动的泵冲程还是材料本身所致：不计它们时 ReL 为 {level} MPa。',

@@ -150,16 +150,16 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Rien à faire.',
   },
   'fracture-not-recorded': {
-    message: 'L’enregistrement ne montre aucune chute brusque de la force ; son dernier point est pris comme rupture.',
+    message: 'L’enregistrement d’une éprouvette mesurée rompue ne montre aucune chute brusque de la force ; son dernier point est pris comme rupture.',
     remedy: 'Enregistrer jusqu’après la rupture de l’éprouvette ; un enregistrement écourté donne une extension à la rupture trop petite.',
   },
   'stopped-before-fracture': {
     message: 'L’enregistrement s’arrête avant la rupture de l’éprouvette, avec la force à {share} % de son maximum.',
-    remedy: 'Enregistrer jusqu’à la rupture ; la résistance peut rester valable si le maximum a été dépassé.',
+    remedy: 'Enregistrer jusqu’à la rupture, ou ajouter un dernier point sans force à un enregistrement qui s’est arrêté avec elle ; la résistance peut rester valable si le maximum a été dépassé.',
   },
   'maximum-at-end': {
-    message: 'La force la plus haute est le dernier point : l’essai a été arrêté trop tôt, ou l’éprouvette s’est rompue à la force maximale.',
-    remedy: 'Préciser lequel des deux ; la résistance ne vaut que pour une éprouvette rompue.',
+    message: 'La force monte encore à la fin de l’essai : il a été arrêté trop tôt, ou l’éprouvette s’y est rompue et la chute n’est pas dans l’enregistrement. La résistance vaut au moins celle atteinte ; les extensions à la force maximale sont inconnues.',
+    remedy: 'Tirer jusqu’à la force maximale ; si l’éprouvette s’y est rompue, ajouter un dernier point sans force.',
   },
   'maximum-is-spike': {
     message: 'Le maximum est un point isolé, {excess} MPa au-dessus de ses voisins.',
@@ -389,8 +389,12 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Passer l’écoulement sans s’arrêter.',
   },
   'ends-before-hardening': {
-    message: 'L’essai s’est arrêté sur le palier d’écoulement, avant l’écrouissage : ReL, {lower} MPa, est la contrainte la plus basse jusque-là, Rm est la contrainte à ReH, {upper} MPa, et Ae et Agt ne sont pas donnés.',
+    message: 'L’essai s’est arrêté sur le palier d’écoulement, avant l’écrouissage : ReL, {lower} MPa, est la contrainte la plus basse jusque-là, ReH, {upper} MPa, la plus haute ; Rm, Ae, Ag et Agt ne sont pas donnés.',
     remedy: 'Donner ReL comme valeur avant l’écrouissage ; tirer jusqu’à la force maximale pour Rm, Ae et Agt.',
+  },
+  'no-hardening': {
+    message: 'Aucun écrouissage ne suit le palier d’écoulement, où ReL vaut {lower} MPa : l’ISO 6892-1 n’y définit ni Fm ni Rm, si bien que ceux-ci, Ae, Ag et Agt ne sont pas donnés. La contrainte la plus haute est ReH, {upper} MPa.',
+    remedy: 'Donner ReH et ReL ; si une résistance est demandée, convenir de ce qui en tient lieu.',
   },
   'lower-yield-in-dips': {
     message: 'ReL, {lowest} MPa, se trouve dans l’une de {count} chutes brèves de la force pendant l’écoulement, dont elle est chaque fois revenue ; le bruit du déplacement cache s’il s’agit de coups de la pompe ou du métal : sans elles, ReL vaut {level} MPa.',

@@ -150,16 +150,16 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Nichts zu tun.',
   },
   'fracture-not-recorded': {
-    message: 'Die Aufzeichnung zeigt keinen plötzlichen Kraftabfall; ihr letzter Messpunkt gilt als Bruch.',
+    message: 'Die Aufzeichnung einer Probe, die gebrochen vermessen wurde, zeigt keinen plötzlichen Kraftabfall; ihr letzter Messpunkt gilt als Bruch.',
     remedy: 'Bis nach dem Bruch der Probe aufzeichnen; eine abgeschnittene Aufzeichnung ergibt eine zu kleine Dehnung beim Bruch.',
   },
   'stopped-before-fracture': {
     message: 'Die Aufzeichnung endet vor dem Bruch der Probe, mit der Kraft bei {share} % ihres Höchstwerts.',
-    remedy: 'Bis zum Bruch aufzeichnen; die Festigkeit kann dennoch gültig sein, wenn die Höchstkraft überschritten wurde.',
+    remedy: 'Bis zum Bruch aufzeichnen, oder einer Aufzeichnung, die mit ihm endete, einen letzten Messpunkt ohne Kraft anfügen; die Festigkeit kann dennoch gültig sein, wenn die Höchstkraft überschritten wurde.',
   },
   'maximum-at-end': {
-    message: 'Die höchste Kraft ist der letzte Messpunkt: Der Versuch wurde vorzeitig beendet, oder die Probe brach bei der Höchstkraft.',
-    remedy: 'Angeben, welches von beidem zutrifft; die Festigkeit gilt nur für eine gebrochene Probe.',
+    message: 'Die Kraft steigt am Ende des Versuchs noch: Er wurde vorzeitig beendet, oder die Probe brach dort und der Kraftabfall fehlt in der Aufzeichnung. Die Festigkeit ist mindestens so groß wie erreicht; Dehnungen bei Höchstkraft sind unbekannt.',
+    remedy: 'Bis zur Höchstkraft weiterziehen; brach die Probe dort, einen letzten Messpunkt ohne Kraft anfügen.',
   },
   'maximum-is-spike': {
     message: 'Das Maximum ist ein einzelner Messpunkt, der {excess} MPa über seinen Nachbarn liegt.',
@@ -389,8 +389,12 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Den Fließbereich ohne Halt durchfahren.',
   },
   'ends-before-hardening': {
-    message: 'Der Versuch endete auf dem Fließplateau, vor der Verfestigung: ReL, {lower} MPa, ist die bis dahin niedrigste Spannung, Rm ist die Spannung bei ReH, {upper} MPa, und Ae und Agt werden nicht angegeben.',
+    message: 'Der Versuch endete auf dem Fließplateau, vor der Verfestigung: ReL, {lower} MPa, ist die bis dahin niedrigste Spannung, ReH, {upper} MPa, die höchste; Rm, Ae, Ag und Agt werden nicht angegeben.',
     remedy: 'ReL als Wert vor der Verfestigung angeben; für Rm, Ae und Agt bis zur Höchstkraft weiterziehen.',
+  },
+  'no-hardening': {
+    message: 'Auf das Fließplateau, auf dem ReL {lower} MPa ist, folgt keine Verfestigung: ISO 6892-1 definiert dort weder Fm noch Rm, daher werden sie, Ae, Ag und Agt nicht angegeben. Die höchste Spannung ist ReH, {upper} MPa.',
+    remedy: 'ReH und ReL angeben; wird eine Festigkeit verlangt, vereinbaren, was für sie steht.',
   },
   'lower-yield-in-dips': {
     message: 'ReL, {lowest} MPa, liegt in einem von {count} kurzen Kraftabfällen während des Fließens, aus denen die Kraft jeweils zurückkam; das Rauschen des Wegs verbirgt, ob sie Hübe des Antriebs sind oder vom Werkstoff kommen: ohne sie ist ReL {level} MPa.',

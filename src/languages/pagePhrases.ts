@@ -148,6 +148,7 @@ export const pagePhrases = [
   'A: by subdivision of the gauge length, since the piece broke near a mark.',
   'A: by fine marks, read under a microscope.',
   'Tension test',
+  'at least: the force still rose at the end of the test',
   'determined from crosshead displacement beyond the extensometer',
   'Stress against strain with its unloadings',
   '{count} unloadings below {stress}.',

@@ -150,16 +150,16 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'No hay que hacer nada.',
   },
   'fracture-not-recorded': {
-    message: 'El registro no contiene ninguna caída brusca de la fuerza; su último dato se toma como rotura.',
+    message: 'El registro de una probeta que se midió rota no contiene ninguna caída brusca de la fuerza; su último dato se toma como rotura.',
     remedy: 'Registrar hasta que la probeta haya roto; un registro cortado da una extensión en la rotura demasiado pequeña.',
   },
   'stopped-before-fracture': {
     message: 'El registro termina antes de que la probeta rompiera, con la fuerza al {share} % de su máximo.',
-    remedy: 'Registrar hasta la rotura; la resistencia puede seguir siendo válida si se rebasó la fuerza máxima.',
+    remedy: 'Registrar hasta la rotura, o añadir un último dato sin fuerza a un registro que terminó con ella; la resistencia puede seguir siendo válida si se rebasó la fuerza máxima.',
   },
   'maximum-at-end': {
-    message: 'La fuerza más alta es el último dato: el ensayo se paró antes de tiempo, o la probeta rompió a la fuerza máxima.',
-    remedy: 'Indicar cuál de los dos casos es; la resistencia solo vale para una probeta que rompió.',
+    message: 'La fuerza aún sube al final del ensayo: se paró antes de tiempo, o la probeta rompió allí y la caída no está en el registro. La resistencia es al menos la alcanzada; las extensiones a la fuerza máxima no se conocen.',
+    remedy: 'Seguir hasta la fuerza máxima; si la probeta rompió allí, añadir un último dato sin fuerza.',
   },
   'maximum-is-spike': {
     message: 'El máximo es un único dato, {excess} MPa por encima de sus vecinos.',
@@ -389,8 +389,12 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Cargar sin parar durante la cedencia.',
   },
   'ends-before-hardening': {
-    message: 'El ensayo terminó en el escalón de cedencia, antes del endurecimiento: ReL, {lower} MPa, es la tensión más baja hasta entonces, Rm es la tensión en ReH, {upper} MPa, y Ae y Agt no se dan.',
+    message: 'El ensayo terminó en el escalón de cedencia, antes del endurecimiento: ReL, {lower} MPa, es la tensión más baja hasta entonces, ReH, {upper} MPa, es la más alta; Rm, Ae, Ag y Agt no se dan.',
     remedy: 'Dar ReL como valor anterior al endurecimiento; seguir hasta la fuerza máxima para Rm, Ae y Agt.',
+  },
+  'no-hardening': {
+    message: 'Ningún endurecimiento sigue al escalón de cedencia, en el que ReL es {lower} MPa: la ISO 6892-1 no define allí ni Fm ni Rm, de modo que estos, Ae, Ag y Agt no se dan. La tensión más alta es ReH, {upper} MPa.',
+    remedy: 'Dar ReH y ReL; si se pide una resistencia, acordar qué la sustituye.',
   },
   'lower-yield-in-dips': {
     message: 'ReL, {lowest} MPa, está en una de {count} caídas breves de la fuerza durante la cedencia, de las que esta volvió cada vez; el ruido del desplazamiento oculta si son emboladas del accionamiento o del metal: sin ellas ReL es {level} MPa.',

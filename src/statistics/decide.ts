@@ -124,7 +124,7 @@ function doubts(measured: Measured, specification: Specification, u: number, rea
  * @param measured - The value with its uncertainty and symbol, as in a result; of an elongation also `gaugeLength` [mm] and `area` [mm²].
  * @param specification - Limits in the same unit, rule, rounding.
  * @returns Verdict, rule, probability and risks; fails with `other-quantity` or `other-gauge-length` where the value and the limit do
- * not speak of the same, and with `uncertainty-unknown` where a guard band has nothing to go by.
+ * not speak of the same, with `only-at-least` where a value that is at least so large leaves the verdict open, and with `uncertainty-unknown` where a guard band has nothing to go by.
  * @throws {@link InputError} `missing`, `wrong-type`, `not-finite`, `not-positive`, `out-of-range`, `unknown-option`.
  *
  * @example
@@ -156,6 +156,10 @@ export function decide(measured: Measured, specification: Specification): Outcom
   const factor = specification.guardFactor ?? quantile(GUARDED);
   const guard = rule === 'guarded' ? factor * u : 0;
   const plain = verdictOf(compared, lower, upper, guard);
+  // the true value may be anything above: it keeps a lower limit that this one keeps, and breaks an upper one that this one breaks
+  const settled = compared > upper ? plain === 'fail' : upper === Infinity && plain !== 'fail' && plain !== 'conditional-fail';
+  if (measured.atLeast === true && !settled)
+    return failure('only-at-least', 'The value is at least so large, as the test was stopped before: it neither fails a lower limit nor keeps an upper one.');
 
   const clear = rule === 'guarded' && (plain === 'pass' || plain === 'fail');
   const coverageFactor = specification.coverageFactor ?? twoSigma;

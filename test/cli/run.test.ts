@@ -92,7 +92,7 @@ describe('a report', () => {
     // noise about zero lies below the first row, and is carried
     expect([calibrated.status, calibrated.error]).toEqual([0, '']);
     const made = (name: string) => fromJson(readFileSync(join(folder, name, 'pull.report.json'), 'utf8'));
-    expect(made('b').maximumForce.value).toBeCloseTo(made('a').maximumForce.value, 3);
+    expect(made('b').maximumForce!.value).toBeCloseTo(made('a').maximumForce!.value, 3);
     expect(made('b').trail[0]!.code).toBe('force-by-calibration-from-zero');
     // rows above the idle readings: carried to zero, and what lies below the first one is named
     const rows = (of: readonly number[]) => {
@@ -101,7 +101,7 @@ describe('a report', () => {
     rows([8, 10, 15, 20, 25]);
     const high = await report('--round', '8', ...lengths, '--calibration', table, '--output', join(folder, 'c'));
     expect(high.out).toContain('E lies at');
-    expect(made('c').maximumForce.value).toBeCloseTo(made('a').maximumForce.value, 3);
+    expect(made('c').maximumForce!.value).toBeCloseTo(made('a').maximumForce!.value, 3);
     expect(made('c').trail[0]!.step).toContain('idle readings below it went along its slope at');
     // above the last row nothing is carried, unless a flag says how far
     rows([1, 2, 3]);
@@ -117,7 +117,7 @@ describe('a report', () => {
     writeFileSync(table, [0, 5, 10, 15, 20, 25].map((p) => `${10 * p}; ${p * area}`).join('\n'));
     const tenth = await report('--round', '8', ...lengths, '--calibration', table, '--output', join(folder, 'e'));
     expect(tenth.out).toContain('different units');
-    expect(made('e').maximumForce.value).toBeCloseTo(made('a').maximumForce.value / 10, 3);
+    expect(made('e').maximumForce!.value).toBeCloseTo(made('a').maximumForce!.value / 10, 3);
     writeFileSync(table, 'Kraft [kN];Kraft [kN]\n0;0\n10;10\n20;20\n');
     const ofForce = await report('--round', '8', ...lengths, '--calibration', table, '--output', join(folder, 'f'));
     expect(ofForce.error).toContain('--calibration is of a force, and the file holds pressure');
@@ -219,7 +219,7 @@ describe('options of the evaluation', () => {
         { columns: [columns[0], { quantity: 'force', name: 'Load', unit: 'kN', decimals: 4 }, columns[2]] },
       ),
     );
-    expect((await json('--repair', 'reverse=force')).tensileStrength.value).toBeGreaterThan(390);
+    expect((await json('--repair', 'reverse=force')).tensileStrength!.value).toBeGreaterThan(390);
   });
 
   test('what is doubtful, by pairs and from a file; pairs count before it', async () => {
@@ -232,7 +232,7 @@ describe('options of the evaluation', () => {
       section: { diameter: 0.01 },
     });
     // 0.5 % and twice 0.01 over 8
-    const { value, standardUncertainty } = result.tensileStrength;
+    const { value, standardUncertainty } = result.tensileStrength!;
     expect(standardUncertainty! / value).toBeCloseTo(Math.hypot(0.005, 0.0025), 4);
     expect((await report('--round', '8', ...lengths, '--uncertainty', 'forceClass=1')).out).toMatch(/Rm .*tensile strength \(u = 2\.\d\)/);
   });

@@ -58,7 +58,7 @@ describe('compare', () => {
   });
 
   test('a difference far below its uncertainty has no digits of its own, and no sign', async () => {
-    const moved = { ...results[0], tensileStrength: { ...results[0].tensileStrength, value: results[0].tensileStrength.value - 1e-5 } };
+    const moved = { ...results[0], tensileStrength: { ...results[0].tensileStrength, value: results[0].tensileStrength!.value - 1e-5 } };
     writeFileSync(path('moved.result'), toJson(moved));
     const { out } = await command('compare', path('p1.report.json'), path('moved.result'));
     expect(out).toMatch(/Rm +MPa +280 +280 +0\.0 +0\s% +1\.4 +0\.00\n/);

@@ -45,7 +45,7 @@ describe('the statistics of each property', () => {
   const strength = whole.properties.find(({ symbol }) => symbol === 'Rm')!;
 
   test('are those of its values', () => {
-    const values = results.map(({ tensileStrength }) => tensileStrength.value);
+    const values = results.map(({ tensileStrength }) => tensileStrength!.value);
     expect(strength).toMatchObject({ field: 'tensileStrength', unit: 'MPa', values, tests: [0, 1, 2, 3, 4], usualVariation: 0.009 });
     expect(strength.summary).toEqual(summariseReplicates(values));
     expect(strength.outlier).toMatchObject({ flagged: false, alpha: 0.05 });

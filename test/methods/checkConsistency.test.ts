@@ -42,7 +42,7 @@ const changed = (
 
 describe('a sound test', () => {
   test('holds every link, and no link names a cause', () => {
-    const Rm = result.tensileStrength.value;
+    const Rm = result.tensileStrength!.value;
     const even = result.uniformExtension!.value;
     // Barba's line through the even part and the elongation on 40 mm
     const elongation = even + ((0.3 - even) * 40) / 80;
@@ -87,7 +87,7 @@ describe('each link breaks where its values do not go together', () => {
   };
 
   test('strength and hardness, by more than 3.0 to 3.6', () => {
-    const Rm = result.tensileStrength.value;
+    const Rm = result.tensileStrength!.value;
     expect(brokenBy('strength-hardness', result, { hardness: { value: Rm / 3.62 } })).toContain('3.3 HBW');
     expect(linkOf('strength-hardness', result, { hardness: { value: Rm / 3.59 } }).holds).toBe(true);
     expect(linkOf('strength-hardness', result, { hardness: { value: Rm / 3.01 } }).holds).toBe(true);

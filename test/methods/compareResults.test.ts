@@ -70,7 +70,7 @@ describe('what differs is told', () => {
   test('the version; a value that moved with it is a caution, one that moved without a fault', () => {
     const older = { ...plain, provenance: { ...plain.provenance, version: '0.0.1' } };
     expect(codes(older, plain)).toEqual(['compared-version-differs']);
-    const strength = { ...plain.tensileStrength, value: plain.tensileStrength.value + 1 };
+    const strength = { ...plain.tensileStrength!, value: plain.tensileStrength!.value + 1 };
     const moved = compareResults({ ...older, tensileStrength: strength }, plain).findings[1]!;
     expect(moved).toMatchObject({ code: 'compared-value-moved', severity: 'caution', field: 'tensileStrength' });
     expect(moved.values).toMatchObject({ firstVersion: '0.0.1', difference: -1 });
@@ -79,7 +79,7 @@ describe('what differs is told', () => {
       severity: 'fault',
     });
     // the last digit of double precision is no change
-    const same = { ...plain, tensileStrength: { ...strength, value: plain.tensileStrength.value * (1 + 4e-16) } };
+    const same = { ...plain, tensileStrength: { ...strength, value: plain.tensileStrength!.value * (1 + 4e-16) } };
     expect(codes(same, plain)).toEqual([]);
   });
 });

@@ -237,7 +237,7 @@ describe('the span of a calibration', () => {
     expect(sound.trail[0]!.step).toBe(
       'Force is by calibration from 1 to 1000000 N; idle readings below it went along its slope at 1 N, down to zero.',
     );
-    const top = sound.maximumForce.value;
+    const top = sound.maximumForce!.value;
     const small = spanned([1, 0.99 * top]);
     expect(outside(small)).toContain('Rm');
     expect(outside(small)).not.toContain('E');
@@ -249,7 +249,7 @@ describe('the span of a calibration', () => {
 
   test('a test that needs little of it may be in another unit', () => {
     const hardly = (result: ReturnType<typeof spanned>) => result.findings.filter(({ code }) => code === 'calibration-hardly-used');
-    const top = spanned([1, 1e6]).maximumForce.value;
+    const top = spanned([1, 1e6]).maximumForce!.value;
     // what a calibration in MPa just holds, read as if in bar; and a test of a fifth of the span
     const [of] = hardly(spanned([1, 10 * top]));
     expect(of?.values['share']).toBeCloseTo(10, 9);

@@ -185,7 +185,7 @@ describe('how far the maximum is determined', () => {
     if (forceNoise > 0) {
       const u = Agt!.standardUncertainty!;
       expect(Math.abs(Agt!.value - UNIFORM)).toBeLessThan(4 * u);
-      const share = (2 * forceNoise) / maximumForce.value;
+      const share = (2 * forceNoise) / maximumForce!.value;
       const width = Math.sqrt(2 * N * share) + Math.sqrt(share / 30);
       // the noise is known to 6 %, its root to 3 %, and means near its size below the maximum cross it early or late
       expect(Math.abs(u / (width / Math.sqrt(12)) - 1)).toBeLessThan(0.25);

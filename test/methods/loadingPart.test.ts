@@ -95,7 +95,7 @@ describe('strokes of a pump, the ram going back between them', () => {
     const step = found.trail.find(({ code }) => code === 'excursions-not-evaluated')!;
     expect(step.values['samples']).toBeGreaterThan(100);
     expect(found.curve.stress[found.upperYieldStrength!.index]).toBe(found.upperYieldStrength!.value);
-    expect(found.curve.stress[found.maximumIndex]).toBe(found.tensileStrength.value);
+    expect(found.curve.stress[found.maximumIndex]).toBe(found.tensileStrength!.value);
     expect(found.curve.strain[found.fracture!.index]).toBe(found.fracture!.strain);
     expect(found.curve.strain[found.modulusWindow!.first]).toBe(found.modulusWindow!.strainLimits[0]);
     expect(found.curve.stress[found.modulusWindow!.last]).toBe(found.modulusWindow!.stressLimits[1]);
@@ -249,7 +249,7 @@ describe('a curve that is given goes the same road', () => {
     expect(found.hardening!.exponent.value).toBeCloseTo(without.hardening!.exponent.value, 3);
     // the curve keeps them, and the trail names them
     expect(found.curve.stress).toEqual(curve.stress);
-    expect(found.curve.stress[found.maximumIndex]).toBe(found.tensileStrength.value);
+    expect(found.curve.stress[found.maximumIndex]).toBe(found.tensileStrength!.value);
     const { values } = found.trail.find(({ code }) => code === 'excursions-not-evaluated')!;
     expect(values['count']).toBe(loops.length);
     expect(String(values['ranges']).split(', ')).toHaveLength(loops.length);

@@ -30,7 +30,7 @@ test('pull that counts as negative is turned, said, and gives the numbers of the
   const sound = analyseTension(record, roundPiece, asked);
   const found = analyseTension(negative, roundPiece, asked);
   expect(found.curve).toEqual(sound.curve);
-  expect(found.tensileStrength.value).toBe(sound.tensileStrength.value);
+  expect(found.tensileStrength!.value).toBe(sound.tensileStrength!.value);
   expect(found.findings.find(({ code }) => code === 'force-sign-reversed')!.severity).toBe('caution');
   expect(codes(found)).toContain('signs-turned');
   expect(codes(found)).not.toContain('force-looks-like-kilonewton');

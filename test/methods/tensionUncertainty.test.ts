@@ -50,7 +50,7 @@ const near = (value: number, expected: number, share: number): void => {
 };
 
 describe('budgets of a test agree with those of the formulas', () => {
-  const force = forceBudget({ force: result.maximumForce.value, class: 1 });
+  const force = forceBudget({ force: result.maximumForce!.value, class: 1 });
   const area = areaBudget(piece.section, section);
 
   test('Fm and Rm', () => {
@@ -164,7 +164,7 @@ describe('findings', () => {
     );
     expect(found.elongationAfterFracture).not.toHaveProperty('standardUncertainty');
     expect(found.reductionOfArea).not.toHaveProperty('standardUncertainty');
-    near(found.tensileStrength.standardUncertainty! / found.tensileStrength.value, 0.005, 1e-6);
+    near(found.tensileStrength!.standardUncertainty! / found.tensileStrength!.value, 0.005, 1e-6);
     expect(codes(result)).not.toContain('uncertainty-incomplete');
   });
 

@@ -73,7 +73,7 @@ describe('a disturbance of the force that is not flat', () => {
         const spoilt = disturbed(record, at, samples, 0.1 * highest(record), shape);
         const [clean, result] = [analyseTension(record, piece), analyseTension(spoilt, piece)];
         expect(bulges(spoilt)).toHaveLength(1);
-        expect(Math.abs(result.tensileStrength.value / clean.tensileStrength.value - 1)).toBeLessThan(0.02);
+        expect(Math.abs(result.tensileStrength!.value / clean.tensileStrength!.value - 1)).toBeLessThan(0.02);
       }
   });
 

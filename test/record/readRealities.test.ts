@@ -224,7 +224,7 @@ describe('what stands around the numbers', () => {
     const text = `Force (kN);Dial (mm)\n0;0\n2;0,02\n4;0,04\n6;0,06\n8;0,08\n10;0,1\n12;0,13\n13;0,2\n14;0,4\n13;0,7\n`;
     const record = readRecord(text).record as TensionRecord;
     expect([...record.travel!]).toEqual([0, 0.02, 0.04, 0.06, 0.08, 0.1, 0.13, 0.2, 0.4, 0.7]);
-    expect(analyseTension(record, { section: round({ diameter: 8 }), gaugeLength: 40 }).maximumForce.value).toBe(14_000);
+    expect(analyseTension(record, { section: round({ diameter: 8 }), gaugeLength: 40 }).maximumForce!.value).toBe(14_000);
   });
 
   test('no names at all: places must be given, and the numbers suggest them', () => {

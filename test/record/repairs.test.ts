@@ -133,7 +133,7 @@ describe('what a repair restores', () => {
     const { record, piece } = made('zero pressed under load', 4);
     const sound = analyseTension(clean(4, { forceNoise: 6, motionNoise: 3e-4 }), piece);
     const repaired = analyseTension(record, piece, { repairs: { zero: true } });
-    expect(Math.abs(repaired.tensileStrength.value / sound.tensileStrength.value - 1)).toBeLessThan(0.005);
+    expect(Math.abs(repaired.tensileStrength!.value / sound.tensileStrength!.value - 1)).toBeLessThan(0.005);
   });
 
   test('a lag: the samples by which the force was late', () => {
@@ -191,7 +191,7 @@ describe('what a repair restores', () => {
     expect(parts).toHaveLength(2);
     const alone = analyseTension(clean(8, { forceNoise: 6, motionNoise: 3e-4 }), piece);
     const second = analyseTension(parts[1]!.record, piece);
-    expect(second.tensileStrength.value).toBeCloseTo(alone.tensileStrength.value, 3);
+    expect(second.tensileStrength!.value).toBeCloseTo(alone.tensileStrength!.value, 3);
     expect(second.proofStrengths[0]!.value).toBeCloseTo(alone.proofStrengths[0]!.value, 2);
   });
 
@@ -205,7 +205,7 @@ describe('what a repair restores', () => {
 describe('repairs of a record without faults', () => {
   const values = (record: TensionRecord, piece: FaultyTest['piece'], repairs: Repairs): (number | undefined)[] => {
     const result = analyseTension(record, piece, { repairs });
-    return [result.upperYieldStrength?.value, result.proofStrengths[0]?.value, result.tensileStrength.value];
+    return [result.upperYieldStrength?.value, result.proofStrengths[0]?.value, result.tensileStrength!.value];
   };
 
   test.each([0, 1, 2, 6])('without noise, sound material %i: moved by no more than 1e-9', (k) => {

@@ -196,7 +196,7 @@ describe('in lbf, in and ksi', () => {
   test('strengths by ASTM E8 have its steps of 100, 500 and 1000 psi', () => {
     const of = (ksi: number) =>
       summarise(
-        { ...result, tensileStrength: { ...result.tensileStrength, value: ksi * 6.894757293168361 } },
+        { ...result, tensileStrength: { ...result.tensileStrength!, value: ksi * 6.894757293168361 } },
         { units: 'in-lb', rounding: 'astm' },
       ).find(({ symbol }) => symbol === 'Rm')!.text;
     expect([48.26, 61.3, 99.8, 123.4].map(of)).toEqual(['48.3', '61.5', '100.0', '123']);

@@ -137,8 +137,8 @@ export function asked(result = tensionResult()): readonly AskedDecision[] {
   const proof = result.proofStrengths[0]!;
   const { tensileStrength, elongationAfterFracture } = result;
   return [
-    { measured: tensileStrength, specification: { lower: 300, upper: 520, rule: 'guarded' } },
-    { measured: tensileStrength, specification: { lower: 500 } },
+    { measured: tensileStrength!, specification: { lower: 300, upper: 520, rule: 'guarded' } },
+    { measured: tensileStrength!, specification: { lower: 500 } },
     { measured: { ...proof, extensionBasis: 'travel' }, specification: { lower: proof.value - 1, rounding: { step: 1 } } },
     {
       measured: { ...elongationAfterFracture!, gaugeLength: 40, area: roundPiece.section.area },

@@ -6,7 +6,7 @@ import { refusal } from '../support/thrown.js';
 const read: Readonly<Record<Exclude<ExerciseSymbol, 'mE'>, (result: TensionResult) => number | undefined>> = {
   E: ({ modulus }) => modulus?.value,
   'Rp0.2': ({ proofStrengths }) => proofStrengths[0]?.value,
-  Rm: ({ tensileStrength }) => tensileStrength.value,
+  Rm: ({ tensileStrength }) => tensileStrength!.value,
   Agt: ({ totalExtensionAtMaximumForce }) => totalExtensionAtMaximumForce?.value,
   A: ({ elongationAfterFracture }) => elongationAfterFracture?.value,
   Z: ({ reductionOfArea }) => reductionOfArea?.value,

@@ -1,5 +1,5 @@
 import type { StressStrainCurve } from '../../base/index.js';
-import { firstReaching, mean, steepestLine, type NoiseOfCurve } from '../../numeric/index.js';
+import { firstReaching, mean, noiseReach, steepestLine, type NoiseOfCurve } from '../../numeric/index.js';
 import type { Fall } from './Fall.js';
 import { STANDS_OUT } from './yieldRule.js';
 
@@ -118,7 +118,7 @@ function fallOfWaves({ stress, noise }: Places, first: number, counts: (i: numbe
     if (stress[i]! > highest) highest = stress[i]!;
     else if (highest - stress[i]! > fall) fall = highest - stress[i]!;
   }
-  return fall > 2 * LEVEL * noise.level ? fall : 0;
+  return fall > noiseReach(stress.length - first) * noise.level ? fall : 0;
 }
 
 /** The bottom of the last wave between two places that falls by so much; the first of them without. */

@@ -51,11 +51,12 @@ export function yieldPointsKernel(curve: StressStrainCurve, task: YieldTask): Ou
   if (range === 'untold')
     return failure('ends-after-fall', 'the record ends after a fall, too soon to tell a level of yielding from a neck');
   const point = (index: number): YieldPoint => ({ stress: stress[index]!, strain: strain[index]! - task.strainShift, index });
-  const { lowest, onset } = range;
+  const { lowest, onset, ends } = range;
   return success({
     upper: point(peak),
     lower: point(lowest),
     ...(onset && { extension: onset.hardeningStrain - strain[peak]!, hardeningStart: onset.hardeningStart }),
+    ...(ends && { ends }),
   });
 }
 

@@ -15,7 +15,7 @@ import { tensionKernel } from '../evaluation/tensionKernel.js';
 import type { TensionInput, TensionNumbers } from '../loading/TensionNumbers.js';
 import type { TensionSettings } from '../evaluation/tensionOptions.js';
 import { quantitiesOf } from './statedResult.js';
-import { tensionQuantities, type StrainHolds } from '../evaluation/tensionQuantities.js';
+import { atMaximum, tensionQuantities, type StrainHolds } from '../evaluation/tensionQuantities.js';
 import { SECTION } from '../evaluation/tensionUncertainty.js';
 
 /** @internal A test as it was analysed, ready to be evaluated again with something changed: the part of its record that is loading. */
@@ -167,7 +167,7 @@ export function tensionModel(task: TensionTask): (change: TensionChange) => read
     const changedPiece = { ...piece, section: { ...piece.section, area }, gaugeLength: lengths.gaugeLength };
     return [
       ...quantitiesOf(tensionQuantities(numbers, curve, stress, settings, task.holds, undefined)),
-      maximumForce(record.force[numbers.maximumSample]!),
+      ...quantitiesOf(atMaximum('maximumForce', maximumForce(record.force[numbers.maximumSample]!), numbers)),
       ...quantitiesOf(afterFracture(changedPiece, { ...broken, length: lengthAfter, area: areaAfter })),
     ];
   };

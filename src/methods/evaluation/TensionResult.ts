@@ -66,11 +66,11 @@ export interface TensionResult extends MethodResult {
   readonly proofStrengths: readonly StrengthAtExtension[];
   /** Rt, one for each total extension asked for that the curve reaches. */
   readonly totalExtensionStrengths: readonly StrengthAtExtension[];
-  /** Fm. */
-  readonly maximumForce: Quantity;
-  /** Rm. */
-  readonly tensileStrength: Quantity;
-  /** Sample of the maximum force. */
+  /** Fm; absent where yielding is followed by no hardening, or the test ended before it; `atLeast` where the force still rose at its end. */
+  readonly maximumForce?: Quantity | undefined;
+  /** Rm, as Fm. */
+  readonly tensileStrength?: Quantity | undefined;
+  /** Sample of the maximum force; without it, of the highest. */
   readonly maximumIndex: number;
   /** Ag. */
   readonly uniformExtension?: Quantity | undefined;

@@ -21,6 +21,7 @@ import { moveOrigin, withoutFillets } from '../loading/moveCurve.js';
 import type { AfterSlip, Proportional, TensionInput, TensionNumbers } from '../loading/TensionNumbers.js';
 import type { TensionSettings } from './tensionOptions.js';
 import { turned } from './turned.js';
+import { shownFracture, whatWasReached } from './whatWasReached.js';
 
 const DEFINITIONS = ['offset', 'deviation', 'tangent', 'johnson'] as const;
 
@@ -62,7 +63,7 @@ export function tensionKernel(input: TensionInput, settings: TensionSettings): T
   const shift = line.ok ? line.strainShift : 0;
   moveOrigin(strain, shift);
 
-  const { fracture, end: lastOfTest } = fractureOf(curve, input, highest);
+  const { fracture: found, end: lastOfTest } = fractureOf(curve, input, highest);
   const end = Math.min(lastOfTest, n);
   const slope = line.ok ? line.slope : undefined;
   // what lies before the line is in its origin
@@ -85,13 +86,13 @@ export function tensionKernel(input: TensionInput, settings: TensionSettings): T
         });
   // with a yield point the maximum that counts lies in the hardening range, also where the extensometer ends before it
   const hardening = (yielding?.ok === true ? yielding.hardeningStart : undefined) ?? 0;
-  // a test that ended before hardening reached no maximum
-  const before = yielding?.ok === true && yielding.hardeningStart === undefined;
+  const reached = whatWasReached(curve, input, { yielding, fracture: found, end: lastOfTest });
+  const level = reached === 'before-hardening' || reached === 'no-hardening';
   const maximumSample = highest < hardening ? maximumIndex(input.stress, hardening, lastOfTest) : highest;
-  const maximum = maximumSample < n && !before ? plateauOf(curve, maximumSample, input.resolution, end) : undefined;
+  const maximum = maximumSample < n && reached === 'maximum' ? plateauOf(curve, maximumSample, input.resolution, end) : undefined;
 
   // what lies on the level is found there whether the test went on or not
-  const peak = before ? end - 1 : top < hardening ? maximumIndex(stress, hardening, end) : top;
+  const peak = level ? end - 1 : top < hardening ? maximumIndex(stress, hardening, end) : top;
   const beyond = endOfPlateau(stress, peak, input.resolution, end);
   const crossings =
     slope === undefined
@@ -104,15 +105,18 @@ export function tensionKernel(input: TensionInput, settings: TensionSettings): T
   const proportional = line.ok ? proportionalOf(curve, line, beyond, input.definitions ?? DEFINITIONS) : undefined;
   const slip = slips[0];
   const unslipped = slip && upTo(strain[slip.at]!);
-  const hardens = maximum && !(slip && slip.at < maximumSample);
+  const hardens = maximumSample < n && !level && !(slip && slip.at < maximumSample);
+  const endStress = input.stress[lastOfTest - 1]!;
+  const fracture = shownFracture(found, reached, input.pieceBroke, endStress / input.stress[maximumSample]!);
   return {
     line,
     shift,
     highest,
     maximumSample,
+    reached,
     maximum,
     end: lastOfTest,
-    endStress: input.stress[lastOfTest - 1]!,
+    endStress,
     yielding,
     proofs: unslipped ? crossings.map(unslipped) : crossings,
     totals: unslipped ? totals.map(unslipped) : totals,

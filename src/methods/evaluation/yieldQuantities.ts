@@ -14,8 +14,8 @@ const definitions = {
   johnson: "Johnson's apparent elastic limit",
 } as const;
 
-/** @internal Yield strengths, proof strengths and the proportional limit; strengths at total extensions only where the strain is the piece's, from an origin. */
-export function yieldQuantities(numbers: TensionNumbers, settings: TensionSettings, strainOfPiece = true) {
+/** @internal Yield strengths, proof strengths and the proportional limit; strengths at total extensions only where the strain is the piece's, from an origin, and no proportional limit of a curve `withoutLine`. */
+export function yieldQuantities(numbers: TensionNumbers, settings: TensionSettings, strainOfPiece = true, withoutLine = false) {
   const [plastic, total] = ['proof strength, plastic extension', 'proof strength, total extension'] as const;
   const points = numbers.yielding;
   const limit = numbers.proportional?.[settings.proportionalLimit];
@@ -26,7 +26,7 @@ export function yieldQuantities(numbers: TensionNumbers, settings: TensionSettin
     Object.assign(quantity(symbol, name, point.stress, 'MPa', source), { strain: point.strain, index: point.index });
   // set one by one, because a literal that spreads others costs ten times as much, and every trial makes one
   const found: Partial<Found> = {};
-  if (limit?.ok === true)
+  if (limit?.ok === true && !withoutLine)
     found.proportionalLimit = quantity(
       'Rpl',
       `limit of proportionality (${definitions[limit.definition]})`,

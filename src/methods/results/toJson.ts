@@ -19,7 +19,7 @@ export const schemaVersion = 1;
  * @example
  * ```ts
  * const curve = { strain: [0, 0.001, 0.002, 0.003], stress: [0, 70, 140, 210] };
- * fromJson(toJson(analyseCurve(curve))).tensileStrength.value; // => 210
+ * fromJson(toJson(analyseCurve(curve))).tensileStrength?.value; // => 210
  * ```
  *
  * @see ECMA-404, the JSON data interchange syntax. Checked in `test/methods/analyseTension.test.ts`.

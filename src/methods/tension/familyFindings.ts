@@ -1,8 +1,8 @@
 import { PROOF_OFFSET, atExtension, type Finding } from '../../base/index.js';
-import { crossCheck, metalModuli, type MeasuredProperties, type Measurement } from '../../materials/index.js';
+import { crossCheck, materialFamily, metalModuli, type MeasuredProperties, type Measurement, type PropertyCause } from '../../materials/index.js';
 import type { TensionNumbers } from '../loading/TensionNumbers.js';
 import type { TensionSettings } from '../evaluation/tensionOptions.js';
-import type { Quantities } from '../evaluation/tensionQuantities.js';
+import { hasNoLine, type Quantities } from '../evaluation/tensionQuantities.js';
 import { unlikeFinding, type PropertyWords } from '../common/unlikeFinding.js';
 
 /** A slope scattered by more than this says nothing about the metal. */
@@ -29,7 +29,10 @@ function propertiesOf(result: Quantities, numbers: TensionNumbers, { thresholds,
   const trusted = line.ok && !yields && line.points >= thresholds.leastElasticPoints && line.relativeStandardError < LEAST_TRUST;
   // a slope far below that of any metal is one, however scattered; high ones come from noise
   const slope = line.ok && line.slope > 0 && (trusted || (!family && line.slope < metalModuli[0])) ? line.slope : undefined;
-  const rm = result.tensileStrength.value;
+  // the highest stress stands for the strength where that is not defined: units and sections show in it as well
+  const strength = result.tensileStrength ?? result.upperYieldStrength;
+  const low = family !== undefined && strength?.atLeast === true && strength.value < materialFamily(family).tensileStrength[0];
+  const rm = low ? undefined : strength?.value;
   const broke = result.fracture !== undefined && result.fracture.how !== 'end-of-record';
   const plastic = result.plasticExtensionAtFracture?.value;
   const { hardening } = result;
@@ -54,7 +57,12 @@ export function familyFindings(result: Quantities, numbers: TensionNumbers, sett
   const { family, thresholds } = settings;
   const properties = propertiesOf(result, numbers, settings);
   const strain = numbers.maximum?.strain;
-  return [...unlikeFinding({ properties, how, words, family, margin: thresholds.familyMargin, strain }), ...crossed(result, numbers)];
+  // another family is told by its modulus first, which a curve without a linear part does not have
+  const possible = ({ key }: PropertyCause): boolean => key !== 'another-family' || !hasNoLine(numbers, result.modulusWindow);
+  return [
+    ...unlikeFinding({ properties, how, words, family, margin: thresholds.familyMargin, strain, possible }),
+    ...crossed(result, numbers),
+  ];
 }
 
 /** Relations between the properties of this test. */
@@ -66,7 +74,7 @@ function crossed(result: Quantities, { yielding }: TensionNumbers): Finding[] {
   return crossCheck({
     upperYieldStrength: positive(result.upperYieldStrength?.value),
     lowerYieldStrength: positive(result.lowerYieldStrength?.value),
-    tensileStrength: positive(result.tensileStrength.value),
+    tensileStrength: positive(result.tensileStrength?.value),
     modulus: positive(result.modulus?.value),
     uniformExtension: positive(result.uniformExtension?.value),
     totalExtensionAtMaximumForce: positive(result.totalExtensionAtMaximumForce?.value),

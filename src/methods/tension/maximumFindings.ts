@@ -5,8 +5,13 @@ import type { TensionResult } from '../evaluation/TensionResult.js';
 
 /** The neighbourhood of the maximum may be this wide (common practice). */
 const WIDEST_MAXIMUM = 0.02;
-/** A maximum among so many last samples is at the end. */
-const LAST = 3;
+/** Why there is no Agt. */
+const whyNot: Readonly<Record<TensionNumbers['reached'], string>> = {
+  maximum: 'the extensometer ends before the maximum force',
+  'still-rising': 'the force still rises where the record ends',
+  'before-hardening': 'the test ended on the level of yielding, before hardening',
+  'no-hardening': 'no hardening follows the level of yielding',
+};
 
 /** @internal Doubts about maximum and fracture. */
 export function maximumFindings(
@@ -14,19 +19,18 @@ export function maximumFindings(
   result: Pick<TensionResult, 'tensileStrength' | 'totalExtensionAtMaximumForce'>,
 ): Finding[] {
   const found: Finding[] = [];
-  const { maximumSample, fracture, highest, spread, end, endStress } = numbers;
-  const top = result.tensileStrength.value;
+  const { fracture, highest, spread, reached, endStress } = numbers;
+  const { yielding } = numbers;
+  const top = result.tensileStrength?.value ?? (yielding?.ok === true ? yielding.upper.stress : 0);
   const field = 'totalExtensionAtMaximumForce';
   const { value = 0, standardUncertainty: uncertainty = 0 } = result[field] ?? {};
-  const { yielding } = numbers;
-  const hardened = yielding?.ok !== true || yielding.hardeningStart !== undefined;
   if (!numbers.maximum)
     found.push(
       finding(
         'not-determined',
         {
           symbol: 'Agt',
-          why: hardened ? 'the extensometer ends before the maximum force' : 'the test ended on the level of yielding, before hardening',
+          why: whyNot[reached],
         },
         { field },
       ),
@@ -40,12 +44,12 @@ export function maximumFindings(
         { field, range: spread.range, severity: uncertainty > roundingStep('extension', value, 'iso') ? 'caution' : 'note' },
       ),
     );
-  if (yielding?.ok === true && hardened && highest === yielding.upper.index)
+  if (yielding?.ok === true && reached === 'no-hardening')
+    found.push(finding('no-hardening', { lower: yielding.lower.stress, upper: yielding.upper.stress }, { field: 'tensileStrength' }));
+  if (yielding?.ok === true && result.tensileStrength && highest === yielding.upper.index)
     found.push(finding('maximum-below-upper-yield', { strength: top, upper: yielding.upper.stress }, { field: 'tensileStrength' }));
   if (!fracture.ok) {
-    // by noise the highest of the last samples need not be the very last; one that was unloaded after it did not break
-    if (fracture.reason === 'not-fractured' && maximumSample >= end - LAST)
-      found.push(finding('maximum-at-end', {}, { field: 'tensileStrength' }));
+    if (reached === 'still-rising') found.push(finding('maximum-at-end', {}, { field: 'tensileStrength' }));
     else if (fracture.reason !== 'extension-ends')
       found.push(
         finding('stopped-before-fracture', { share: top > 0 ? Math.min(100, (100 * endStress) / top) : 0 }, { field: 'fracture' }),

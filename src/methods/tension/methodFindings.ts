@@ -8,7 +8,7 @@ import { proofFindings } from '../loading/proofFindings.js';
 import type { TensionNumbers } from '../loading/TensionNumbers.js';
 import type { TensionSettings } from '../evaluation/tensionOptions.js';
 import type { TensionResult } from '../evaluation/TensionResult.js';
-import type { Quantities } from '../evaluation/tensionQuantities.js';
+import { hasNoLine, type Quantities } from '../evaluation/tensionQuantities.js';
 import { yieldFindings } from './yieldFindings.js';
 
 /** @internal Doubts about the evaluation: line, yield, maximum, fracture, hardening. */
@@ -22,7 +22,7 @@ export function methodFindings(
   return [
     ...lineFindings(numbers, curve, result, settings),
     ...proofFindings(numbers, curve, settings, result.modulusWindow?.strainSteps?.slopeShare, strainOfPiece),
-    ...yieldFindings(numbers, settings),
+    ...yieldFindings(numbers, settings, hasNoLine(numbers, result.modulusWindow)),
     ...maximumFindings(numbers, result),
     ...extensionsWithoutLine(numbers, result),
     ...negativeFindings(numbers, result),

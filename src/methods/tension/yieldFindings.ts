@@ -4,7 +4,11 @@ import type { TensionNumbers } from '../loading/TensionNumbers.js';
 import type { TensionSettings } from '../evaluation/tensionOptions.js';
 
 /** @internal Doubts about yield point and proportional limit. */
-export function yieldFindings({ yielding, proportional }: TensionNumbers, settings: Pick<TensionSettings, 'proportionalLimit'>): Finding[] {
+export function yieldFindings(
+  { yielding, reached, proportional }: TensionNumbers,
+  settings: Pick<TensionSettings, 'proportionalLimit'>,
+  withoutLine: boolean,
+): Finding[] {
   const found: Finding[] = [];
   if (yielding?.ok === false) {
     found.push(
@@ -13,10 +17,15 @@ export function yieldFindings({ yielding, proportional }: TensionNumbers, settin
         : finding('no-yield-point', { why: yielding.message }, { field: 'upperYieldStrength' }),
     );
   }
-  if (yielding?.ok === true && yielding.hardeningStart === undefined)
+  if (yielding?.ok === true && reached === 'before-hardening')
     found.push(
       finding('ends-before-hardening', { lower: yielding.lower.stress, upper: yielding.upper.stress }, { field: 'lowerYieldStrength' }),
     );
+  if (withoutLine && proportional)
+    return [
+      ...found,
+      finding('not-determined', { symbol: 'the proportional limit', why: 'the curve has no linear part' }, { field: 'proportionalLimit' }),
+    ];
   const asked = Object.values(proportional ?? {});
   const withheld = asked.some((one) => !one.ok && one.reason === 'after-slip');
   const limits = asked.filter((one) => one.ok).map(({ stress }) => stress);

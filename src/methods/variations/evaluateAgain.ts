@@ -40,12 +40,13 @@ export function evaluateAgain(
   const step = resolution(stress.map((R) => R * lengths.area)) / lengths.area;
   // the curve may end before the record that told where the piece broke
   const broken = result.fracture ? success(result.fracture) : failure('not-fractured', 'the test had no fracture');
+  const pieceBroke = result.fracture?.how === 'end-of-record';
   // a result of 0.1.0 has none, and none is right there: that version left nothing out, and only the pauses that it knew are lost
   const { excursions, ...where } = departuresOf(result.interruptions ?? []);
   return ({ strain = recorded.strain, elasticLengthRatio = recorded.elasticLengthRatio, settings: other }) => {
     const curve: StressStrainCurve = { strain: strain.slice(), stress };
     const asked = { ...settings, ...other };
-    const input = { curve, stress, highest, broken, ...where, alone: true, resolution: step, elasticLengthRatio };
+    const input = { curve, stress, highest, broken, pieceBroke, ...where, alone: true, resolution: step, elasticLengthRatio };
     const { numbers } = evaluateLoading(input, asked, excursions);
     return {
       ...elasticQuantities(numbers, curve, false, {}),

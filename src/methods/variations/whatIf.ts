@@ -66,15 +66,15 @@ const factorsOf = (doubt: number): readonly number[] => [...new Set([1 - doubt, 
 
 /** Other windows: the runners-up, bands of stress, and the criterion that was not asked for. */
 function windows(result: TensionResult, { window }: TensionSettings, bands: readonly (readonly [number, number])[]): WhatIfChange[] {
-  const { symbol: of, value } = result.upperYieldStrength ?? result.proofStrengths[0] ?? result.tensileStrength;
+  const known = result.upperYieldStrength ?? result.proofStrengths[0] ?? result.tensileStrength;
   const other = (one: WindowChoice): WhatIfChange => ({ kind: 'window', window: one });
   return [
     ...(result.modulusWindow?.alternatives ?? []).map(({ first, last }) => other({ by: 'samples', first, last })),
-    ...bands.map(([low, high]): WhatIfChange => ({
+    ...(known ? bands : []).map(([low, high]): WhatIfChange => ({
       kind: 'window',
-      window: { by: 'stress', from: low * value, to: high * value },
+      window: { by: 'stress', from: low * known!.value, to: high * known!.value },
       shares: [low, high],
-      of,
+      of: known!.symbol,
     })),
     other({ by: window.by === 'relative-error' ? 'lower-bound' : 'relative-error' }),
   ];

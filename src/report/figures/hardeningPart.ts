@@ -29,10 +29,11 @@ function steadyPart({ upperYieldStrength: upper, maximumIndex }: TensionOrCurve,
 
 /** @internal True curve up to a little beyond maximum force, and the hardening rates of its steady part; none where it is too short. */
 export function hardeningPart(result: TensionOrCurve): { readonly curve: TrueCurve; readonly picture: HardeningPicture } | undefined {
-  const { curve, maximumIndex, tensileStrength, fracture } = result;
+  const { curve, maximumIndex, fracture } = result;
   const end = (fracture?.index ?? curve.stress.length - 1) + 1;
   let to = Math.min(maximumIndex, end - 1);
-  while (to + 1 < end && curve.stress[to + 1]! > BEYOND * tensileStrength.value) to += 1;
+  const top = curve.stress[to]!;
+  while (to + 1 < end && curve.stress[to + 1]! > BEYOND * top) to += 1;
   let from = 0;
   while (from < to && curve.strain[from]! <= 0) from += 1;
   if (to - from < FEWEST || !hasTrueCurve(curve.strain, from, to)) return undefined;

@@ -44,7 +44,7 @@ export function loadExtensionFigure(result: TensionResult, show: Presentation): 
         ),
       ),
       ...points([
-        ...(agt ? [named(agt.value, result.tensileStrength.value, 'Fm', 'left')] : []),
+        ...(agt && result.tensileStrength ? [named(agt.value, result.tensileStrength.value, 'Fm', 'left')] : []),
         ...(fracture ? [named(fracture.strain, fracture.stress, say('fracture'), 'under')] : []),
       ]),
     ],

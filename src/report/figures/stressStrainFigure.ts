@@ -19,7 +19,7 @@ function namedPoints(result: TensionOrCurve, { say }: Presentation): NamedPoint[
   if (!result.upperYieldStrength)
     for (const proof of result.proofStrengths.slice(0, 1)) add(proof.strain, proof.value, proof.symbol, 'right');
   const agt = result.totalExtensionAtMaximumForce;
-  if (agt) add(agt.value, result.tensileStrength.value, say('Rm at Agt'), 'left');
+  if (agt && result.tensileStrength) add(agt.value, result.tensileStrength.value, say('Rm at Agt'), 'left');
   if (result.fracture) add(result.fracture.strain, result.fracture.stress, say('fracture'), 'under');
   return points;
 }

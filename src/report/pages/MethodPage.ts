@@ -79,15 +79,17 @@ export function modulusStep({ value, standardUncertainty: u = 0 }: Quantity): Sh
 }
 
 const stamps = {
+  'at-least': 'at least: the force still rose at the end of the test',
   all: 'determined from crosshead displacement',
   'beyond-extensometer': 'determined from crosshead displacement beyond the extensometer',
 } as const satisfies Readonly<Record<string, Phrase>>;
 
-/** @internal The same with what stands beside every value that a strain from travel went into, where a strain comes from there. */
+/** @internal The same with what stands beside a value: that it is at least so large, or that a strain from travel went into it. */
 export const shownByBasis =
   (basis: string) =>
   (field: string, step: Parameters<typeof shownAs>[1], quantities: Quantity | readonly Quantity[] | undefined): ShownQuantity[] =>
     shownAs(field, step, quantities).map((one) => {
+      if (one.quantity.atLeast) return { ...one, stamp: stamps['at-least'] };
       const rests = restsOnTravel(one.quantity.symbol, basis, one.quantity.beyondExtensometer);
       return rests === undefined ? one : { ...one, stamp: stamps[rests] };
     });
