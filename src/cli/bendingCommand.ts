@@ -5,7 +5,7 @@ import { complianceOf, withComplianceFlags, type ComplianceFlags } from './compl
 import { recordOf, withRecordFlags, type RecordFlags } from './recordFlags.js';
 import { withSpikeFlag, type SpikeFlags } from './repairFlags.js';
 import { reportEach } from './reportFiles.js';
-import { sectionOf, withSectionFlags, type SectionFlags } from './sectionOptions.js';
+import { sectionFromFlags, withSectionFlags, type SectionFlags } from './sectionOptions.js';
 import type { Session } from './session.js';
 import { withTestFlags, type TestFlags } from './testFlags.js';
 import { modulusOf, withWindowFlags, type WindowFlags } from './windowFlags.js';
@@ -23,7 +23,7 @@ interface BendingFlags extends SectionFlags, ComplianceFlags, WindowFlags, Recor
 
 /** Four points where an arm is given, three else. */
 const pieceOf = (flags: BendingFlags): BendingPiece => ({
-  section: sectionOf(flags),
+  section: sectionFromFlags(flags),
   setup: {
     points: flags.arm === undefined ? 3 : 4,
     span: flags.span,

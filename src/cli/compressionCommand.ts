@@ -5,7 +5,7 @@ import { complianceOf, withComplianceFlags, type ComplianceFlags } from './compl
 import { recordOf, withRecordFlags, type RecordFlags } from './recordFlags.js';
 import { withSpikeFlag, type SpikeFlags } from './repairFlags.js';
 import { reportEach } from './reportFiles.js';
-import { sectionOf, withSectionFlags, type SectionFlags } from './sectionOptions.js';
+import { sectionFromFlags, withSectionFlags, type SectionFlags } from './sectionOptions.js';
 import type { Session } from './session.js';
 import { withTestFlags, type TestFlags } from './testFlags.js';
 import { modulusOf, withWindowFlags, type WindowFlags } from './windowFlags.js';
@@ -28,7 +28,7 @@ interface CompressionFlags extends SectionFlags, ComplianceFlags, WindowFlags, R
 const ofPressedPiece = ['finalHeight', 'middleDiameter', 'endDiameter', 'broken'];
 
 const pieceOf = (flags: CompressionFlags): CompressionPiece => ({
-  section: sectionOf(flags),
+  section: sectionFromFlags(flags),
   height: flags.height,
   ...some('extensometerLength', flags.extensometerLength),
   ...some('endFactor', flags.endFactor),

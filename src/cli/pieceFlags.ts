@@ -1,7 +1,7 @@
 import type { Command } from 'commander';
 import type { TestPiece } from '../base/index.js';
 import { numberOption, some } from './flags.js';
-import { sectionOf, withSectionFlags, type SectionFlags } from './sectionOptions.js';
+import { sectionFromFlags, withSectionFlags, type SectionFlags } from './sectionOptions.js';
 
 /** Flags of a tension piece. */
 export interface PieceFlags extends SectionFlags {
@@ -21,7 +21,7 @@ export const ofBrokenPiece = ['finalGaugeLength', 'finalArea', 'finalDiameter'] 
 export function pieceOf(flags: PieceFlags): TestPiece {
   const area = flags.finalArea ?? (flags.finalDiameter === undefined ? undefined : (Math.PI * flags.finalDiameter ** 2) / 4);
   return {
-    section: sectionOf(flags),
+    section: sectionFromFlags(flags),
     gaugeLength: flags.gaugeLength as number,
     ...some('parallelLength', flags.parallelLength),
     ...some('extensometerLength', flags.extensometerLength),

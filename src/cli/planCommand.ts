@@ -18,7 +18,7 @@ import { asJson, withJobFlags, type JobFlags } from './jobFlags.js';
 import { frameOf, withFrameFlags, type FrameFlags } from './frameFlags.js';
 import { planTable } from './planTable.js';
 import { requireGiven } from './requireFlags.js';
-import { givenSections, ONE_SECTION, sectionOf, withSectionFlags, type SectionFlags } from './sectionOptions.js';
+import { givenSections, ONE_SECTION, sectionFromFlags, withSectionFlags, type SectionFlags } from './sectionOptions.js';
 import type { Session } from './session.js';
 import { readerOf, withReaderFlags, type ReaderFlags } from './testFlags.js';
 import { usage } from './usage.js';
@@ -71,7 +71,7 @@ const plans: Readonly<Record<PlannedTest, (flags: PlanFlags, frame: TestFrame) =
     planTension({
       ...some('family', flags.family),
       expected: expectedOf(flags),
-      section: sectionOf(flags),
+      section: sectionFromFlags(flags),
       frame,
       lengths: {
         ...some('gaugeLength', flags.gaugeLength),
@@ -101,7 +101,7 @@ const plans: Readonly<Record<PlannedTest, (flags: PlanFlags, frame: TestFrame) =
     planShear({
       ...some('family', flags.family),
       expected: expectedOf(flags),
-      section: sectionOf(flags),
+      section: sectionFromFlags(flags),
       ...some('planes', flags.planes as 1 | 2 | undefined),
       frame,
     }),
@@ -109,7 +109,7 @@ const plans: Readonly<Record<PlannedTest, (flags: PlanFlags, frame: TestFrame) =
     planBending({
       ...some('family', flags.family),
       expected: expectedOf(flags),
-      section: sectionOf(flags),
+      section: sectionFromFlags(flags),
       span: flags.span as number,
       ...some('arm', flags.arm),
       frame,

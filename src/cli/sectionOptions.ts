@@ -71,7 +71,7 @@ export const ONE_SECTION = `one of ${sectionNames.map(flagOf).join(', ')}`;
 export const givenSections = (flags: SectionFlags): (keyof SectionFlags)[] => sectionNames.filter((name) => flags[name] !== undefined);
 
 /** The one section that the flags name. */
-export function sectionOf(flags: SectionFlags): Section {
+export function sectionFromFlags(flags: SectionFlags): Section {
   const given = givenSections(flags);
   const [name] = given;
   if (name === undefined || given.length > 1)

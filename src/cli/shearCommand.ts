@@ -4,7 +4,7 @@ import { numberOption, some } from './flags.js';
 import { forceColumnsOf, withRecordFlags, type RecordFlags } from './recordFlags.js';
 import { withSpikeFlag, type SpikeFlags } from './repairFlags.js';
 import { reportEach, reportTogether } from './reportFiles.js';
-import { sectionOf, withSectionFlags, type SectionFlags } from './sectionOptions.js';
+import { sectionFromFlags, withSectionFlags, type SectionFlags } from './sectionOptions.js';
 import type { Session } from './session.js';
 import { withTestFlags, type TestFlags } from './testFlags.js';
 import { usage } from './usage.js';
@@ -22,7 +22,7 @@ interface ShearFlags extends SectionFlags, RecordFlags, SpikeFlags, TestFlags {
 const FROM = 'shear';
 
 function pieceOf(flags: ShearFlags): ShearPiece {
-  const { shape, dimensions, area } = sectionOf(flags);
+  const { shape, dimensions, area } = sectionFromFlags(flags);
   return {
     ...(shape === 'round' ? { diameter: dimensions['diameter']! } : { area }),
     planes: flags.planes,

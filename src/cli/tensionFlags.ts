@@ -1,11 +1,11 @@
 import { Option, type Command } from 'commander';
-import { lowerYieldRules, type LowerYieldRule, type ProportionalDefinition } from '../curve/index.js';
+import { lowerYieldRules, proportionalDefinitions, type LowerYieldRule, type ProportionalDefinition } from '../curve/index.js';
 import { materialFamilies, type MaterialFamilyKey } from '../materials/index.js';
 import type { TensionOptions } from '../methods/index.js';
 import { some, strainsOption } from './flags.js';
 import { complianceOf, withComplianceFlags, type ComplianceFlags } from './complianceFlags.js';
 import { withRepairFlags, type RepairFlags } from './repairFlags.js';
-import { uncertaintyOf, withUncertaintyFlags, type UncertaintyFlags } from './uncertaintyFlags.js';
+import { uncertaintyFromFlags, withUncertaintyFlags, type UncertaintyFlags } from './uncertaintyFlags.js';
 import { modulusOf, withWindowFlags, type WindowFlags } from './windowFlags.js';
 
 /** Flags of the evaluation of a tension test. */
@@ -29,7 +29,7 @@ export const tensionOptionsOf = async (flags: TensionFlags): Promise<TensionOpti
   ...some('minimumElongation', flags.minimumElongation?.[0]),
   ...some('frameCompliance', await complianceOf(flags)),
   ...some('repairs', flags.repair),
-  ...some('uncertainty', await uncertaintyOf(flags)),
+  ...some('uncertainty', await uncertaintyFromFlags(flags)),
 });
 
 /** Adds the flags of the evaluation. */
@@ -44,12 +44,9 @@ export const withTensionFlags = (command: Command): Command =>
             .addOption(strainsOption('--total-extensions <list>', 'total extensions, for example 0.5%')),
         )
           .addOption(
-            new Option('--proportional-limit <definition>', 'definition of the proportional limit; default offset').choices([
-              'offset',
-              'deviation',
-              'tangent',
-              'johnson',
-            ]),
+            new Option('--proportional-limit <definition>', 'definition of the proportional limit; default offset').choices(
+              proportionalDefinitions,
+            ),
           )
           .addOption(
             new Option(

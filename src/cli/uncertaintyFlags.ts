@@ -30,7 +30,7 @@ function withDoubt(all: Record<string, unknown>, text: string): Record<string, u
 }
 
 /** What is doubtful: from files, and from pairs, which count before them; names and numbers are checked where they are used. */
-export async function uncertaintyOf(flags: UncertaintyFlags): Promise<Uncertainty | undefined> {
+export async function uncertaintyFromFlags(flags: UncertaintyFlags): Promise<Uncertainty | undefined> {
   if (flags.uncertainty === undefined) return undefined;
   const files = flags.uncertainty.filter((one) => !one.includes('='));
   const half = files.find((one) => /^\s*\d+%?\s*$/.test(one));

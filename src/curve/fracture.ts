@@ -38,8 +38,8 @@ const SUDDEN = 5;
 const SUDDEN_SHARE = 0.01;
 /** The oil behind the piston can hold a little force after fracture: a sudden fall to this share counts as well. */
 const HELD_SHARE = 0.15;
-/** A record that ends above this share of its maximum has not begun to neck. */
-const NECKING_SHARE = 0.99;
+/** @internal A record that ends above this share of its maximum has not begun to neck. */
+export const NECKED = 0.99;
 
 /** Largest fall between neighbours over a range. */
 function largestFall(stress: Float64Array, first: number, end: number): number {
@@ -59,7 +59,7 @@ function largestFall(stress: Float64Array, first: number, end: number): number {
 export type Break = Pick<Fracture, 'index' | 'how'>;
 
 /** @internal Where the stress, or the force, of a whole record falls away after its maximum. */
-export function breakOf(stress: Float64Array, maximum: number, share: number): Outcome<Break, FractureReason> {
+export function findBreak(stress: Float64Array, maximum: number, share: number): Outcome<Break, FractureReason> {
   const n = stress.length;
   const top = stress[maximum]!;
   if (top <= 0) return failure('not-fractured', 'the force never rises above zero');
@@ -88,13 +88,13 @@ export function breakOf(stress: Float64Array, maximum: number, share: number): O
   if (fall < n - 1 && stress[fall]! - stress[fall + 1]! > 0.2 * top && stress[fall + 1]! < HELD_SHARE * top)
     return at(Math.min(suddenAt(fall + 1), fall), 'sudden-fall');
   if (gone < n) return at(gone - 1, 'faded-away');
-  if (stress[n - 1]! < NECKING_SHARE * top) return at(n - 1, 'end-of-record');
+  if (stress[n - 1]! < NECKED * top) return at(n - 1, 'end-of-record');
   return failure('not-fractured', `the record ends at ${((100 * stress[n - 1]!) / top).toFixed(1)} % of its maximum`);
 }
 
 /** @internal {@link fracture} on a checked curve, with the sample of the maximum known. */
 export function fractureKernel({ strain, stress }: StressStrainCurve, maximum: number, share: number): Outcome<Fracture, FractureReason> {
-  const broken = breakOf(stress, maximum, share);
+  const broken = findBreak(stress, maximum, share);
   if (!broken.ok) return broken;
   const { index, how } = broken;
   return success({ index, stress: stress[index]!, strain: strain[index]!, how });

@@ -1,3 +1,4 @@
+// For everyone.
 export { crossheadSpeed, type YieldingFrame } from './rates/crossheadSpeed.js';
 export { beamDeflection, type ElasticBeam } from './beam/beamDeflection.js';
 export { type BendingSetup } from './beam/beamSetup.js';
@@ -5,8 +6,6 @@ export { chordModulus, type ChordModulus, type ChordOptions, type ChordReason } 
 export { elasticExtension, type ElasticBar } from './elasticExtension.js';
 export { energyDensity, type EnergyOptions } from './energyDensity.js';
 export { fitModulus } from './modulus/fitModulus.js';
-/** @internal */
-export { bendDoubt } from './modulus/beginningYield.js';
 export { type NoiseFlattening } from './modulus/noiseFlattening.js';
 export { type StrainSteps } from './modulus/strainSteps.js';
 export { type LineResiduals } from './modulus/lineResiduals.js';
@@ -76,6 +75,10 @@ export {
 export { type LowerYieldRule } from './yield/LowerYieldRule.js';
 export { type YieldPoint, type YieldPoints, type YieldReason } from './yield/YieldPoint.js';
 export { yieldPoints, type YieldOptions } from './yield/yieldPoints.js';
+
+// For the floors above alone.
+/** @internal */
+export { bendDoubt } from './modulus/beginningYield.js';
 /** @internal */
 export { modulusContributions } from './modulus/modulusUncertainty.js';
 /** @internal */
@@ -95,9 +98,14 @@ export { slopeDoubt } from './modulus/slopeDoubt.js';
 /** @internal */
 export { fitModulusKernel } from './modulus/fitModulus.js';
 /** @internal */
-export { POINTS, requireModulusOptions, SHARE, Z } from './window/windowChoice.js';
+export {
+  LEAST_WINDOW_POINTS as POINTS,
+  requireModulusOptions,
+  STANDARD_ERRORS_OFF as Z,
+  WINDOW_SHARE as SHARE,
+} from './window/windowChoice.js';
 /** @internal */
-export { BROKEN_SHARE, breakOf, fractureKernel, type Break } from './fracture.js';
+export { BROKEN_SHARE, findBreak, fractureKernel, NECKED, type Break } from './fracture.js';
 /** @internal */
 export { stillRising } from './stillRising.js';
 /** @internal */
@@ -113,7 +121,7 @@ export { endOfPlateau, plateauOf } from './maximumStress.js';
 /** @internal */
 export { proofStrengthKernel } from './yield/proofStrength.js';
 /** @internal */
-export { proportionalLimitsKernel } from './yield/proportionalLimit.js';
+export { proportionalDefinitions, proportionalLimitsKernel } from './yield/proportionalLimit.js';
 /** @internal */
 export { beyondCompliance, withoutFrame } from './frame/removeCompliance.js';
 /** @internal */

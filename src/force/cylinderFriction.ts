@@ -1,6 +1,6 @@
 import { finding, requireColumn, requireObject, requireOptions, type Finding } from '../base/index.js';
 import { lineFit } from '../numeric/index.js';
-import { areaOf, type Cylinder } from './pistonArea.js';
+import { pistonAreaOf, type Cylinder } from './pistonArea.js';
 
 /** Rising and falling runs read at equal pressures. */
 export interface EqualPressureRuns {
@@ -65,7 +65,7 @@ const FROM = 'cylinderFriction';
 export function cylinderFriction(runs: EqualPressureRuns | EqualForceRuns, cylinder: Cylinder): CylinderFriction {
   requireObject(FROM, 'runs', runs);
   requireOptions(FROM, cylinder, ['bore', 'rod'], 'cylinder');
-  const area = areaOf(FROM, cylinder);
+  const area = pistonAreaOf(FROM, cylinder);
   const names =
     'pressure' in runs ? (['pressure', 'risingForce', 'fallingForce'] as const) : (['force', 'risingPressure', 'fallingPressure'] as const);
   requireOptions(FROM, runs, names, 'runs');

@@ -1,5 +1,5 @@
 import { requireFinite, requireOptions } from '../base/index.js';
-import { areaOf, efficiencyOf, type Cylinder } from './pistonArea.js';
+import { pistonAreaOf, efficiencyOf, type Cylinder } from './pistonArea.js';
 
 /** A cylinder with its losses. */
 export interface PressureForForce extends Cylinder {
@@ -33,5 +33,5 @@ export function forceToPressure(force: number, chain: PressureForForce): number 
   const from = 'forceToPressure';
   requireOptions(from, chain, ['bore', 'rod', 'efficiency', 'tareForce'], 'chain');
   const tare = requireFinite(from, 'tareForce', chain.tareForce ?? 0);
-  return (requireFinite(from, 'force', force) + tare) / (efficiencyOf(from, chain.efficiency) * areaOf(from, chain));
+  return (requireFinite(from, 'force', force) + tare) / (efficiencyOf(from, chain.efficiency) * pistonAreaOf(from, chain));
 }

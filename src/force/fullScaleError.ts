@@ -1,5 +1,5 @@
 import { requireColumn, requireOptions, requirePositive } from '../base/index.js';
-import { areaOf, type Cylinder } from './pistonArea.js';
+import { pistonAreaOf, type Cylinder } from './pistonArea.js';
 
 /** A transmitter specified in per cent of full scale. */
 export interface FullScaleAccuracy extends Cylinder {
@@ -47,7 +47,7 @@ export function fullScaleError(transmitter: FullScaleAccuracy): FullScaleError {
   const force =
     requirePositive(from, 'accuracy', transmitter.accuracy) *
     requirePositive(from, 'fullScale', transmitter.fullScale) *
-    areaOf(from, transmitter);
+    pistonAreaOf(from, transmitter);
   const { forces } = transmitter;
   const ofReading = forces === undefined ? undefined : requireColumn(from, 'forces', forces, { positive: true }).map((F) => force / F);
   return { force, onePercentFrom: 100 * force, ...(ofReading ? { ofReading } : {}) };

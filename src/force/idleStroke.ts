@@ -1,6 +1,6 @@
 import { finding, requireColumn, requireOptions, requirePositive, type Finding } from '../base/index.js';
 import { median } from '../numeric/index.js';
-import { areaOf, type Cylinder } from './pistonArea.js';
+import { pistonAreaOf, type Cylinder } from './pistonArea.js';
 
 /** An idle stroke: the piston moves and nothing is gripped. */
 export interface IdleStroke extends Cylinder {
@@ -50,7 +50,7 @@ const UNEVEN = 0.5;
 export function idleStroke(stroke: IdleStroke): IdleFriction {
   requireOptions(FROM, stroke, ['pressure', 'bore', 'rod', 'before'], 'stroke');
   const column = requireColumn(FROM, 'pressure', stroke.pressure, { least: 3 });
-  const area = areaOf(FROM, stroke);
+  const area = pistonAreaOf(FROM, stroke);
   const before = stroke.before === undefined ? undefined : requirePositive(FROM, 'before', stroke.before);
   const pressure = median(Float64Array.from(column));
   const force = area * pressure;

@@ -11,7 +11,7 @@ import {
   type Outcome,
 } from '../base/index.js';
 import { lineFit } from '../numeric/index.js';
-import { areaOf, type Cylinder } from './pistonArea.js';
+import { pistonAreaOf, type Cylinder } from './pistonArea.js';
 
 /** A frame at standstill under force. */
 export interface StandstillRecord extends Cylinder {
@@ -78,7 +78,7 @@ export function leakDown(record: StandstillRecord, options: LeakOptions = {}): O
   for (let i = 1; i < time.length; i += 1)
     if (time[i]! <= time[i - 1]!)
       throw new InputError(FROM, `record.time[${i}]`, 'not-increasing', 'must be above the one before', time[i]);
-  const area = areaOf(FROM, record);
+  const area = pistonAreaOf(FROM, record);
   const start = options.from === undefined ? time[0]! : requireNonNegative(FROM, 'options.from', options.from);
   const allowed = requirePositive(FROM, 'options.allowed', options.allowed ?? 0.01);
   const first = time.findIndex((t) => t >= start);

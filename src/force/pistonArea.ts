@@ -29,11 +29,11 @@ export interface Cylinder {
  */
 export function pistonArea(cylinder: Cylinder): number {
   requireOptions('pistonArea', cylinder, ['bore', 'rod'], 'cylinder');
-  return areaOf('pistonArea', cylinder);
+  return pistonAreaOf('pistonArea', cylinder);
 }
 
 /** @internal Area of a cylinder that is part of other arguments. */
-export function areaOf(from: string, { bore, rod }: Cylinder): number {
+export function pistonAreaOf(from: string, { bore, rod }: Cylinder): number {
   const outer = requirePositive(from, 'bore', bore);
   if (rod === undefined) return (Math.PI * outer ** 2) / 4;
   const inner = requirePositive(from, 'rod', rod);

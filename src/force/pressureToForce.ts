@@ -8,7 +8,7 @@ import {
   type TensionRecord,
 } from '../base/index.js';
 import { betweenPoints } from '../numeric/index.js';
-import { areaOf, efficiencyOf, type Cylinder } from './pistonArea.js';
+import { pistonAreaOf, efficiencyOf, type Cylinder } from './pistonArea.js';
 
 /** The pull that a spring-return cylinder keeps back, growing with travel. */
 export interface TareTable {
@@ -79,7 +79,7 @@ export function pressureToForce(
   chain: HydraulicChain,
 ): number | Float64Array | TensionRecord {
   requireOptions(FROM, chain, ['bore', 'rod', 'efficiency', 'tareForce'], 'chain');
-  const perPressure = efficiencyOf(FROM, chain.efficiency) * areaOf(FROM, chain);
+  const perPressure = efficiencyOf(FROM, chain.efficiency) * pistonAreaOf(FROM, chain);
   const tare = typeof chain.tareForce === 'object' ? requireTable(chain.tareForce) : requireFinite(FROM, 'tareForce', chain.tareForce ?? 0);
   if (typeof given === 'number') {
     if (typeof tare !== 'number')

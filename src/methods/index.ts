@@ -66,13 +66,9 @@ export {
 } from './variations/monteCarloTension.js';
 export { monteCarloTensionTrials, type TensionTrialOptions } from './variations/monteCarloTensionTrials.js';
 export { type CurveAnalysisOptions, type TensionOptions, type TensionThresholds } from './evaluation/tensionOptions.js';
-export {
-  type FracturePoint,
-  type HardeningSummary,
-  type ModulusWindow,
-  type StrengthAtExtension,
-  type WindowSummary,
-} from './loading/LineResult.js';
+export { type FracturePoint } from './loading/FracturePoint.js';
+export { type HardeningSummary } from './loading/HardeningSummary.js';
+export { type ModulusWindow, type StrengthAtExtension, type WindowSummary } from './loading/LineResult.js';
 export { type ExtensionBasis, type Rates, type TensionResult, type YieldStrength } from './evaluation/TensionResult.js';
 export { type ForceCalibration, type MethodResult, type Provenance, type TestInfo } from './common/MethodResult.js';
 export { type ShearPiece, type ShearResult } from './shear/ShearResult.js';

@@ -1,7 +1,7 @@
 import { isGiven } from './linearPart.js';
 import type { AboveOthers, ElasticLine, LineExplanation } from './ModulusFit.js';
 import { slopeDoubt } from './slopeDoubt.js';
-import { SHARE } from '../window/windowChoice.js';
+import { WINDOW_SHARE } from '../window/windowChoice.js';
 
 /** Twice what an extensometer of class 1 is allowed to be off (ISO 9513): once for the window, once for the others. */
 const ALLOWED = 0.02;
@@ -26,7 +26,7 @@ export function aboveOthers(
   const { criterion, offsetStress, slope } = line;
   // a toe that reaches so far makes the others flat
   if (!envelope || remainingToe || offsetStress === undefined || isGiven(line)) return undefined;
-  const { spanShare = SHARE } = criterion as { readonly spanShare?: number };
+  const { spanShare = WINDOW_SHARE } = criterion as { readonly spanShare?: number };
   const longer = spanShare > 0 ? Math.max(1, rise / (spanShare * offsetStress)) : 1;
   const allowed = ALLOWED + (noiseFlattening?.slopeShare ?? 0) * longer ** 2 + (strainSteps?.slopeShare ?? 0) * longer ** 1.5;
   const [lowest, highest] = envelope.slope;

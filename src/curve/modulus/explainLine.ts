@@ -11,7 +11,7 @@ import { remainingToe } from './remainingToe.js';
 import { slopeFall } from './slopeFall.js';
 import { strainSteps } from './strainSteps.js';
 import { sustainedCrossing } from '../sustainedCrossing.js';
-import { SHARE } from '../window/windowChoice.js';
+import { WINDOW_SHARE } from '../window/windowChoice.js';
 import { windowEnvelope } from './windowEnvelope.js';
 
 /** The curve is looked at from this share of the 0.2 %-offset stress on: the offset of 0.01 % lies above it for exponents from 2.5 on, 0.05^(1/2.5) = 0.3. */
@@ -47,7 +47,7 @@ function boundsOf({ strain, stress }: StressStrainCurve, line: ElasticLine, maxi
   const coarse = coarseLine(strain, stress, maximum);
   // a window beyond, on an unloading line or where it hardens, is no part of the first loading: nothing is to be learnt from there
   return coarse && line.first < coarse.end
-    ? { startShare: SHARE, spanShare: SHARE, offsetStress: coarse.offsetStress, offsetSample: coarse.end }
+    ? { startShare: WINDOW_SHARE, spanShare: WINDOW_SHARE, offsetStress: coarse.offsetStress, offsetSample: coarse.end }
     : undefined;
 }
 

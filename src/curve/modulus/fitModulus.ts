@@ -5,7 +5,14 @@ import { explainLine } from './explainLine.js';
 import type { ElasticLine, ModulusFit, ModulusReason } from './ModulusFit.js';
 import { requireCurve } from '../requireCurve.js';
 import { between } from './between.js';
-import { POINTS, requireModulusOptions, SHARE, Z, type ModulusOptions, type WindowChoice } from '../window/windowChoice.js';
+import {
+  LEAST_WINDOW_POINTS,
+  requireModulusOptions,
+  WINDOW_SHARE,
+  STANDARD_ERRORS_OFF,
+  type ModulusOptions,
+  type WindowChoice,
+} from '../window/windowChoice.js';
 import { windowSearch } from '../window/windowSearch.js';
 import { othersEnd } from './windowEnvelope.js';
 import { leastRise, type WindowTask } from '../window/windowTask.js';
@@ -27,7 +34,7 @@ function criterionOf(
         gap: 0,
       },
     ];
-  const { z = Z, gap = 0 } = window;
+  const { z = STANDARD_ERRORS_OFF, gap = 0 } = window;
   return [
     { by: window.by, z, startShare, spanShare, gap },
     { score: (slope, error) => slope - z * error, slopeFor: (score) => score, perError: () => z, unit: 0, gap },
@@ -107,13 +114,13 @@ export function fitModulusKernel(
   const coarse = coarseLine(strain, stress, maximum);
   if (!coarse) return noLine(strain, stress, maximum);
   const { end, offsetStress } = coarse;
-  const { startShare = SHARE, spanShare = SHARE } = window;
+  const { startShare = WINDOW_SHARE, spanShare = WINDOW_SHARE } = window;
   const [criterion, scoring] = criterionOf(window, startShare, spanShare);
   const others = alone ? { others: 0 } : { othersEnd: othersEnd(stress, { startShare, spanShare, offsetStress, offsetSample: end }) };
   const start = reachedSince(stress, startShare * offsetStress, end);
   const tries = [
-    { start, span: spanShare, points: POINTS, eased: [] },
-    { start: 0, span: spanShare, points: POINTS, eased: ['start'] },
+    { start, span: spanShare, points: LEAST_WINDOW_POINTS, eased: [] },
+    { start: 0, span: spanShare, points: LEAST_WINDOW_POINTS, eased: ['start'] },
     { start, span: spanShare, points: 3, eased: ['points'] },
     { start: 0, span: spanShare, points: 3, eased: ['start', 'points'] },
     { start: 0, span: 0, points: 3, eased: ['start', 'points', 'span'] },

@@ -1,6 +1,6 @@
 import { PROOF_OFFSET } from '../../base/index.js';
 import { slopeSpread } from './linearPart.js';
-import { POINTS } from '../window/windowChoice.js';
+import { LEAST_WINDOW_POINTS } from '../window/windowChoice.js';
 import type { ElasticLine, LinearPart, LineTrust } from './ModulusFit.js';
 import type { WindowEnvelope } from './windowEnvelope.js';
 
@@ -21,7 +21,7 @@ export function lineTrust(
   const fragile = envelope?.verdict === 'fragile';
   const doubt = Math.max(relativeStandardError, linear?.share ?? 0, fragile ? slopeSpread(envelope, slope) : 0, stepShare);
   const offsetDoubt = leverage * doubt;
-  const shaken = fragile || linear?.verdict !== 'found' || points < POINTS;
+  const shaken = fragile || linear?.verdict !== 'found' || points < LEAST_WINDOW_POINTS;
   const unusable = offsetDoubt > UNUSABLE || points < NO_ERROR;
   return { leverage, offsetDoubt, verdict: unusable ? 'unusable' : shaken || offsetDoubt > DOUBTFUL ? 'doubtful' : 'sound' };
 }

@@ -1,6 +1,6 @@
 import type { StressStrainCurve } from '../../base/index.js';
 import { aboveSince, reachedSince } from '../../numeric/index.js';
-import { POINTS } from '../window/windowChoice.js';
+import { LEAST_WINDOW_POINTS } from '../window/windowChoice.js';
 import { leastRise } from '../window/windowTask.js';
 
 /** What others would find who chose another window by the same bounds, in the lower half where every practice puts it. */
@@ -72,7 +72,7 @@ function linesOf(
   for (let a = 0; a < steps; a += 1)
     for (let b = a + 1; b <= steps; b += 1) {
       const count = edges[b]! - edges[a]!;
-      if (count < POINTS) continue;
+      if (count < LEAST_WINDOW_POINTS) continue;
       const x = sums[4 * b]! - sums[4 * a]!;
       const y = sums[4 * b + 1]! - sums[4 * a + 1]!;
       const xx = sums[4 * b + 2]! - sums[4 * a + 2]! - x ** 2 / count;

@@ -69,8 +69,35 @@ const LEVEL = 16;
 const cauchyBound = (sums: Float64Array, from: number, to: number, count: number, c: number, d: number, width: number): number =>
   (width / 2) * Math.sqrt(Math.max(0, count * squaresOfSums(sums, from, to, count, c, d)));
 
+/** Step 7: the most that the samples on one side give to N, counted from inner outwards, from one to the other (excluded). */
+function shortExcess(
+  { strain, stress }: WindowTask,
+  base: WindowMoments['base'],
+  from: number,
+  stop: number,
+  step: -1 | 1,
+  place: number,
+  c: number,
+  d: number,
+  lowMean: number,
+  highMean: number,
+): number {
+  let S = 0;
+  let T = 0;
+  let most = -Infinity;
+  for (let i = from; i !== stop; i += step) {
+    const x = strain[i]! - base.x0;
+    const e = stress[i]! - base.y0 - base.slope * x - c - d * x;
+    S += e;
+    T += (x - place) * e;
+    const part = T + (place - (S > 0 ? lowMean : highMean)) * S;
+    if (part > most) most = part;
+  }
+  return most;
+}
+
 /**
- * @internal True where no window that starts within node a and ends within node b, both of `size` blocks, can be the best. In one piece, for a call
+ * @internal True where no window that starts within node a and ends within node b, both of `size` blocks, can be the best. In one piece but for step 7, for a call
  * with so many numbers costs more than what it does; the numbers in it are the steps above.
  */
 export function hopeless(
@@ -173,25 +200,10 @@ export function hopeless(
   const levelLeft = level && aLow === innerLow;
   if (level && (levelLeft || bHigh === innerHigh) && size <= LEVEL)
     N += levelExcess(task, moments, levelLeft ? 1 : -1, a0 * samples, a1 * samples, b0 * samples, outerEnd, c, d);
-  else if (aCount <= SHORT)
-    for (const step of [-1, 1]) {
-      // the most that the samples on this side give, counted from inner outwards
-      const place = step < 0 ? aPlace : bPlace;
-      let S = 0;
-      let T = 0;
-      let most = -Infinity;
-      const stop = start + (step < 0 ? a0 * samples - 1 : outerEnd);
-      for (let i = start + (step < 0 ? a1 * samples - 1 : b0 * samples); i !== stop; i += step) {
-        const x = strain[i]! - base.x0;
-        const e = stress[i]! - base.y0 - base.slope * x - c - d * x;
-        S += e;
-        T += (x - place) * e;
-        const part = T + (place - (S > 0 ? lowMean : highMean)) * S;
-        if (part > most) most = part;
-      }
-      N += most;
-    }
-  else {
+  else if (aCount <= SHORT) {
+    N += shortExcess(task, base, start + a1 * samples - 1, start + a0 * samples - 1, -1, aPlace, c, d, lowMean, highMean);
+    N += shortExcess(task, base, start + b0 * samples, start + outerEnd, 1, bPlace, c, d, lowMean, highMean);
+  } else {
     // 6: the line of e against the one that running sums are about
     const cc = c - tree.c;
     const dd = d - tree.d;

@@ -48,11 +48,11 @@ export type WindowChoice =
     };
 
 /** @internal Least start and rise of a window, as shares of the 0.2 %-offset stress, when nothing is asked. */
-export const SHARE = 0.2;
+export const WINDOW_SHARE = 0.2;
 /** @internal Standard errors that are taken off, where nothing else is asked. */
-export const Z = 4;
+export const STANDARD_ERRORS_OFF = 4;
 /** @internal A window needs so many samples unless the record is too sparse; fewer make no sound line. */
-export const POINTS = 8;
+export const LEAST_WINDOW_POINTS = 8;
 
 /** Options of {@link fitModulus}. */
 export interface ModulusOptions {
@@ -86,7 +86,7 @@ export function requireModulusOptions(from: string, options: ModulusOptions, pat
   if (window.by === 'lower-bound' || window.by === 'relative-error') {
     if (window.startShare !== undefined) requireBetween(from, `${at}.startShare`, window.startShare, 0, 0.95);
     if (window.spanShare !== undefined) requireBetween(from, `${at}.spanShare`, window.spanShare, 0, 1);
-    const { startShare = SHARE, spanShare = SHARE } = window;
+    const { startShare = WINDOW_SHARE, spanShare = WINDOW_SHARE } = window;
     // less than any rounding of the sum
     if (startShare + spanShare > 1 + 1e-9)
       throw new InputError(

@@ -21,6 +21,10 @@ import { tangentFalls, type TangentTask } from './tangentFalls.js';
 
 /** Four ways to say where proportionality ends; they differ by 20 to 40 %. */
 export type ProportionalDefinition = 'offset' | 'deviation' | 'tangent' | 'johnson';
+
+/** @internal All of them, as a list. */
+export const proportionalDefinitions: readonly ProportionalDefinition[] = ['offset', 'deviation', 'tangent', 'johnson'];
+
 type TangentDefinition = Extract<ProportionalDefinition, 'tangent' | 'johnson'>;
 
 /** What the proportional limit is measured from, and by which definition. */
@@ -160,7 +164,7 @@ export function proportionalLimit(curve: CurveColumns, line: ProportionalLine): 
   if (residual !== undefined) requireNonNegative(from, 'line.residualStandardDeviation', residual);
   const slope = requirePositive(from, 'line.modulus', line.modulus);
   const shift = requireFinite(from, 'line.strainShift', line.strainShift ?? 0);
-  const definition = requireOneOf(from, 'line.definition', line.definition ?? 'offset', ['offset', 'deviation', 'tangent', 'johnson']);
+  const definition = requireOneOf(from, 'line.definition', line.definition ?? 'offset', proportionalDefinitions);
   const first =
     line.first === undefined
       ? stress.findIndex((R) => R >= 0.2 * stress[end - 1]!)

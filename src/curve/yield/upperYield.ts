@@ -80,7 +80,6 @@ export function upperYield(
   const farthest = PLASTIC_LIMIT + (task.slipped ?? 0);
   let peak = 0;
   let highest = stress[0]!;
-  let enough = minimumFall * highest;
   let fallen = -1;
   let within: UpperReason = 'no-fall';
   // asked for by the first fall that is large enough: most curves have none
@@ -96,7 +95,7 @@ export function upperYield(
     if (spoilt?.[i] === 1) {
       // a hand that holds lets nothing fall but noise
       if (value < highest * (1 - minimumFall) && highest >= least && within !== 'fall-in-pause') {
-        findReach();
+        if (!noise) findReach();
         if (highest - value >= reach) within = 'fall-in-pause';
       }
       continue;
@@ -104,15 +103,13 @@ export function upperYield(
     if (value > highest || (zeroed && zeroMoves.includes(i))) {
       peak = i;
       highest = value;
-      enough = Math.max(minimumFall * highest, reach);
       fallen = -1;
       if (modulus !== undefined && strain[i]! - strainShift - value / modulus > farthest) break;
       continue;
     }
     const fall = highest - value;
-    if (fallen < 0 && fall >= enough && highest >= least) {
-      findReach();
-      enough = Math.max(enough, reach);
+    if (fallen < 0 && fall >= minimumFall * highest && highest >= least) {
+      if (!noise) findReach();
       if (fall >= reach) fallen = i;
       else if (within === 'no-fall') within = 'fall-within-noise';
     }

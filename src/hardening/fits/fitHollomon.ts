@@ -10,9 +10,9 @@ import {
 } from '../../base/index.js';
 import { lineFit } from '../../numeric/index.js';
 import { aicc } from './aicc.js';
-import { fitShape, shapeKernel, uniformStrainOf, type FitOptions, type FitReason, type FitSummary } from './fitShape.js';
+import { fitShape, shapeKernel, TRADE_OFF, uniformStrainOf, type FitOptions, type FitReason, type FitSummary } from './fitShape.js';
 import { flowRange } from './flowRange.js';
-import type { HollomonParameters } from '../laws/hollomon.js';
+import { NO_EXPONENT, type HollomonParameters } from '../laws/hollomon.js';
 import { lawPoints, projected, type LawPoints, type LawShape } from './lawShape.js';
 
 type Name = keyof HollomonParameters;
@@ -28,9 +28,6 @@ export interface HollomonFit extends HollomonParameters, FitSummary<Name> {}
 
 /** Why there is no fit. */
 export type HollomonReason = FitReason;
-
-/** A constant stress has this exponent by rounding. */
-const NO_EXPONENT = 1e-12;
 
 /** The line through the logarithms. */
 function logLine({ logarithm, stress }: LawPoints) {
@@ -101,7 +98,7 @@ function byLogarithms(from: string, flow: CurveColumns, options: HollomonOptions
       [1, correlation],
       [correlation, 1],
     ],
-    tradeOffs: Math.abs(correlation) > 0.99 ? [['strengthCoefficient', 'exponent'] as const] : [],
+    tradeOffs: Math.abs(correlation) > TRADE_OFF ? [['strengthCoefficient', 'exponent'] as const] : [],
     residualSumOfSquares: rest,
     rSquared: line.rSquared,
     aicc: aicc(rest, n, 2, points.stress[n - 1]!),

@@ -54,8 +54,8 @@ export interface FitSummary<Name extends string> {
 /** Why a law was not fitted. */
 export type FitReason = 'too-few-points' | 'not-increasing' | 'beyond-maximum' | 'no-hardening' | 'undetermined';
 
-/** A correlation beyond this is a trade-off. */
-const TRADE_OFF = 0.99;
+/** @internal A correlation beyond this is a trade-off. */
+export const TRADE_OFF = 0.99;
 /** Checked limits of every parameter: its own, narrowed by bounds and by what is held. */
 function limitsOf<Name extends string>(from: string, { names, lowest }: LawShape<Name>, options: FitOptions<Name>): Limits {
   requireOptions(from, options.fixed ?? {}, names, 'options.fixed');

@@ -12,6 +12,7 @@ import {
   type Outcome,
 } from '../../base/index.js';
 import { lineFit, maximumIndex } from '../../numeric/index.js';
+import { NO_EXPONENT } from '../laws/hollomon.js';
 
 /** How the strain of the regression is counted. */
 export type ExponentStrain = 'total' | 'plastic' | 'plastic-engineering';
@@ -50,8 +51,6 @@ export interface HardeningExponent {
 export type ExponentReason = 'too-few-points' | 'beyond-maximum' | 'no-plastic-strain' | 'no-hardening';
 
 const LEAST = 5;
-/** A constant stress has this exponent by rounding. */
-const NO_EXPONENT = 1e-12;
 
 /**
  * Strain hardening exponent over a range of engineering strain, by the straight line through the logarithms.

@@ -10,6 +10,9 @@ export interface HollomonParameters {
   readonly exponent: number;
 }
 
+/** @internal A constant stress has this exponent by rounding. */
+export const NO_EXPONENT = 1e-12;
+
 /**
  * Hollomon's law with its necking strain and strength.
  *

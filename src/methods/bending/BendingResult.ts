@@ -2,7 +2,8 @@ import type { Quantity, Section, StressStrainCurve } from '../../base/index.js';
 import type { BendingSetup } from '../../curve/index.js';
 import type { Loading } from '../loading/loadingOf.js';
 import type { MethodResult } from '../common/MethodResult.js';
-import type { FracturePoint, ModulusWindow, StrengthAtExtension } from '../loading/LineResult.js';
+import type { FracturePoint } from '../loading/FracturePoint.js';
+import type { ModulusWindow, StrengthAtExtension } from '../loading/LineResult.js';
 
 /** Columns of a bending test; bending counts positive. At least one of `deflection`, `strain` and `travel`. */
 export interface BendingColumns<A extends ArrayLike<number> = ArrayLike<number>> {

@@ -11,6 +11,9 @@ export interface KnownNoise extends Readonly<Record<keyof RecordNoise, number>> 
   readonly toldBy?: number | undefined;
 }
 
+/** Noise of a sample, as it divides between the columns [N, mm]. */
+type Divided = Readonly<Record<'force' | 'displacement', number>>;
+
 /** @internal What the standard error of a slope or a bend is to be multiplied by where neighbours are correlated by ρ: √((1 + ρ)/(1 − ρ)). */
 export const errorOfDrift = ({ correlation }: Pick<KnownNoise, 'correlation'>): number => Math.sqrt((1 + correlation) / (1 - correlation));
 
@@ -70,6 +73,37 @@ function stepNoise(column: Float64Array, beyond: number): number {
   return equal > EQUAL * beyond ? resolution(column.subarray(0, beyond)) / Math.sqrt(12) : 0;
 }
 
+/** What is left of the elastic line where the noise is read [MPa], its variance, and how much of it a noise of the force makes [MPa/N]. */
+function restOfLine(task: TensionTask) {
+  const { recorded, numbers, lengths } = task;
+  const { line } = numbers;
+  const [first, last] = placeOf(task);
+  if (!line.ok || last - first < LEAST) return undefined;
+  const { strain, stress } = recorded;
+  const rest = Float64Array.from({ length: last - first + 1 }, (_, i) => stress[first + i]! - line.slope * strain[first + i]!);
+  const variance = noiseLevel(rest) ** 2;
+  return { slope: line.slope, first, last, rest, variance, lever: leverOf(task, line.slope, first, last) / lengths.area };
+}
+
+/** What is known of the rest of an elastic line. */
+type RestOfLine = NonNullable<ReturnType<typeof restOfLine>>;
+
+/** Share of the variance of both columns that is noise: the rest of the line shows no more. */
+function keptShare({ slope, rest, variance, lever }: RestOfLine, divided: Divided, strainLength: number): number {
+  const ofDisplacement = ((slope * divided.displacement) / strainLength) ** 2;
+  const whole = (lever * divided.force) ** 2 + ofDisplacement;
+  // so few samples tell less only where it is less by more than their own error
+  const surely = variance * (1 + noiseLevelError(rest.length)) ** 2;
+  return whole > surely ? surely / whole : 1;
+}
+
+/** How the noise drifts, in units of force: by the elastic stretch, and as long ones of the force itself where the piece hardens. */
+function driftOf(task: TensionTask, { first, last, rest, variance, lever }: RestOfLine, column: Float64Array) {
+  if (!(variance > (ROUNDING * task.recorded.stress[last]!) ** 2)) return undefined;
+  const elastic = { motion: column.slice(first, last + 1), force: rest.map((one) => one / lever) };
+  return noiseDrift([elastic, ...hardeningStretches(task, rest.length)]);
+}
+
 /**
  * @internal Noise of force and displacement of a record. Third differences of the columns tell how it divides between them, those of what
  * is left of the elastic line how much there is: jerks of the hand move both columns together and are no noise. Whether it drifts
@@ -77,44 +111,21 @@ function stepNoise(column: Float64Array, beyond: number): number {
  */
 export function tensionNoise(task: TensionTask, given: RecordNoise): KnownNoise {
   const { record, recorded, numbers, lengths } = task;
-  const { line } = numbers;
   const motion = motionColumn(record, ofPiece);
   const column = record[motion]!;
   const per = motion === 'strain' ? lengths.extensometerLength : 1;
   const beyond = Math.min(numbers.highest + 1, soundLength(column));
-  let force = noiseLevel(record.force, 0, beyond);
-  let displacement = per * noiseLevel(column, 0, beyond);
-  let correlation = 0;
-  let toldBy: number | undefined;
-  const [first, last] = placeOf(task);
-  if (line.ok && last - first >= LEAST) {
-    const { strain, stress } = recorded;
-    const rest = Float64Array.from({ length: last - first + 1 }, (_, i) => stress[first + i]! - line.slope * strain[first + i]!);
-    const near = noiseLevel(rest) ** 2;
-    const lever = leverOf(task, line.slope, first, last) / lengths.area;
-    const ofDisplacement = ((line.slope * displacement) / recorded.strainLength) ** 2;
-    const whole = (lever * force) ** 2 + ofDisplacement;
-    // so few samples tell less only where it is less by more than their own error
-    const surely = near * (1 + noiseLevelError(rest.length)) ** 2;
-    const kept = whole > surely ? surely / whole : 1;
-    force *= Math.sqrt(kept);
-    displacement *= Math.sqrt(kept);
-    // in units of force: the elastic stretch, and as long ones of the force itself where the piece hardens
-    const elastic = { motion: column.slice(first, last + 1), force: rest.map((one) => one / lever) };
-    const stretches = [elastic, ...hardeningStretches(task, rest.length)];
-    const drift = near > (ROUNDING * stress[last]!) ** 2 ? noiseDrift(stretches) : undefined;
-    if (drift) {
-      correlation = drift.correlation;
-      toldBy = drift.samples;
-      force = drift.fresh / Math.sqrt(1 - correlation ** 2);
-    }
-  }
+  const divided: Divided = { force: noiseLevel(record.force, 0, beyond), displacement: per * noiseLevel(column, 0, beyond) };
+  const rest = restOfLine(task);
+  const kept = Math.sqrt(rest ? keptShare(rest, divided, recorded.strainLength) : 1);
+  const drift = rest && driftOf(task, rest, column);
+  const force = drift ? drift.fresh / Math.sqrt(1 - drift.correlation ** 2) : kept * divided.force;
   const own = given.correlation === undefined && given.force === undefined;
   return {
     force: given.force ?? Math.max(force, stepNoise(record.force, beyond)),
-    displacement: given.displacement ?? Math.max(displacement, per * stepNoise(column, beyond)),
-    correlation: own ? correlation : (given.correlation ?? 0),
-    toldBy: own ? toldBy : undefined,
+    displacement: given.displacement ?? Math.max(kept * divided.displacement, per * stepNoise(column, beyond)),
+    correlation: own ? (drift?.correlation ?? 0) : (given.correlation ?? 0),
+    toldBy: own ? drift?.samples : undefined,
   };
 }
 

@@ -1,7 +1,9 @@
 import type { Quantity, Section, StressStrainCurve, TensionColumns } from '../../base/index.js';
 import type { Loading } from '../loading/loadingOf.js';
 import type { MethodResult } from '../common/MethodResult.js';
-import type { FracturePoint, HardeningSummary, ModulusWindow, StrengthAtExtension } from '../loading/LineResult.js';
+import type { FracturePoint } from '../loading/FracturePoint.js';
+import type { HardeningSummary } from '../loading/HardeningSummary.js';
+import type { ModulusWindow, StrengthAtExtension } from '../loading/LineResult.js';
 
 /** Columns of a compression test; compression may be negative or positive in each. At least one of `extension`, `strain` and `travel`. */
 export type CompressionColumns<A extends ArrayLike<number> = ArrayLike<number>> = Omit<TensionColumns<A>, 'transverseStrain'>;

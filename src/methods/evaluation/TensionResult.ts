@@ -1,6 +1,8 @@
 import type { Quantity, StressStrainCurve, TestPiece } from '../../base/index.js';
 import type { Interruption } from '../loading/Interruption.js';
-import type { FracturePoint, HardeningSummary, ModulusWindow, StrengthAtExtension } from '../loading/LineResult.js';
+import type { FracturePoint } from '../loading/FracturePoint.js';
+import type { HardeningSummary } from '../loading/HardeningSummary.js';
+import type { ModulusWindow, StrengthAtExtension } from '../loading/LineResult.js';
 import type { Loading } from '../loading/loadingOf.js';
 import type { UncertaintyBudget } from '../../uncertainty/index.js';
 import type { ElongationMethod } from '../common/brokenPiece.js';

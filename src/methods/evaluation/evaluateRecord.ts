@@ -1,7 +1,7 @@
 import { soundLength, type TensionRecord } from '../../base/index.js';
 import {
   BROKEN_SHARE,
-  breakOf,
+  findBreak,
   stressOfAll,
   stressStrainKernel,
   withoutFrame,
@@ -49,7 +49,7 @@ export function evaluateRecord({ record, survey, outline }: EndedRecord, lengths
   const away = excursions?.drops.filter(({ kind }) => kind !== 'yield') ?? [];
   const pauses = rests.filter((rest) => !isTurnOfDrive(rest, away));
   const resolution = survey.forceStep / lengths.area;
-  const ends = { unloadedFrom: outline && unloadedFrom(outline), broken: breakOf(record.force, survey.top, BROKEN_SHARE) };
+  const ends = { unloadedFrom: outline && unloadedFrom(outline), broken: findBreak(record.force, survey.top, BROKEN_SHARE) };
   const evaluate = (motion: FrameMotion | undefined) => {
     const recorded = stressStrainKernel(strainRecord(record, motion, brokenAt(ends)), lengths);
     const curve = { strain: recorded.strain, stress: recorded.stress };

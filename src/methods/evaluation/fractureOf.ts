@@ -1,5 +1,5 @@
 import { failure, success, type StressStrainCurve } from '../../base/index.js';
-import { BROKEN_SHARE, breakOf } from '../../curve/index.js';
+import { BROKEN_SHARE, findBreak } from '../../curve/index.js';
 import type { TensionInput, TensionNumbers } from '../loading/TensionNumbers.js';
 
 /** @internal Where the curve breaks: by the force of the whole record, with the strain where the curve reaches so far. */
@@ -13,7 +13,7 @@ export function fractureOf(
       end: unloadedFrom + 1,
       fracture: failure('unloaded', 'the drive let the force go, and the strain went back elastically with it'),
     };
-  const by = broken ?? breakOf(stress, highest, BROKEN_SHARE);
+  const by = broken ?? findBreak(stress, highest, BROKEN_SHARE);
   if (!by.ok) return { end: stress.length, fracture: by };
   const { index, how } = by;
   // a record that ends in its neck, after the extensometer

@@ -5,6 +5,7 @@ import {
   fitModulusKernel,
   maximumSpread,
   plateauOf,
+  proportionalDefinitions,
   proofStrengthKernel,
   proportionalLimitsKernel,
   totalExtensionStrengthKernel,
@@ -13,6 +14,7 @@ import {
   type CurvePoint,
   type ElasticLine,
   type ProportionalDefinition,
+  type WindowChoice,
 } from '../../curve/index.js';
 import { maximumIndex } from '../../numeric/index.js';
 import { fractureOf } from './fractureOf.js';
@@ -22,8 +24,6 @@ import type { AfterSlip, Proportional, TensionInput, TensionNumbers } from '../l
 import type { TensionSettings } from './tensionOptions.js';
 import { turned } from './turned.js';
 import { shownFracture, whatWasReached } from './whatWasReached.js';
-
-const DEFINITIONS = ['offset', 'deviation', 'tangent', 'johnson'] as const;
 
 /** Proportional limits below a sample, on the curve whose origin the kernel moved. */
 function proportionalOf(curve: StressStrainCurve, line: ElasticLine, end: number, definitions: readonly ProportionalDefinition[]) {
@@ -46,6 +46,23 @@ const proportionalBefore = (limits: Proportional, unslipped: ReturnType<typeof u
 /** What the maximum of the curve takes its neighbourhood by, as a share of it (common practice). */
 const NEAR_MAXIMUM = 0.001;
 
+/**
+ * The elastic line below a sample, and the slope by which the share of the fillets was taken off first, where there is one. The curve is moved in
+ * place: without that share, its origin where the line meets zero stress.
+ */
+function lineOf(curve: StressStrainCurve, top: number, { alone, elasticLengthRatio, slopeFactor }: TensionInput, window: WindowChoice) {
+  let line = fitModulusKernel(curve, window, top, alone);
+  const filletSlope = line.ok && elasticLengthRatio !== 1 ? line.slope : undefined;
+  if (filletSlope !== undefined) {
+    withoutFillets(curve, filletSlope, elasticLengthRatio);
+    line = fitModulusKernel(curve, window, top, alone);
+  }
+  if (line.ok && slopeFactor !== undefined) line = turned(line, curve, slopeFactor);
+  const shift = line.ok ? line.strainShift : 0;
+  moveOrigin(curve.strain, shift);
+  return { line, filletSlope, shift };
+}
+
 /** @internal Columns in, numbers out: what a repeated evaluation (a Monte Carlo trial) runs alone. */
 export function tensionKernel(input: TensionInput, settings: TensionSettings): TensionNumbers {
   const { curve, pauses } = input;
@@ -53,15 +70,7 @@ export function tensionKernel(input: TensionInput, settings: TensionSettings): T
   const n = strain.length;
   const highest = input.highest ?? maximumIndex(input.stress);
   const top = highest < n ? highest : maximumIndex(stress);
-  let line = fitModulusKernel(curve, settings.window, top, input.alone);
-  const filletSlope = line.ok && input.elasticLengthRatio !== 1 ? line.slope : undefined;
-  if (line.ok && filletSlope !== undefined) {
-    withoutFillets(curve, line.slope, input.elasticLengthRatio);
-    line = fitModulusKernel(curve, settings.window, top, input.alone);
-  }
-  if (line.ok && input.slopeFactor !== undefined) line = turned(line, curve, input.slopeFactor);
-  const shift = line.ok ? line.strainShift : 0;
-  moveOrigin(strain, shift);
+  const { line, filletSlope, shift } = lineOf(curve, top, input, settings.window);
 
   const { fracture: found, end: lastOfTest } = fractureOf(curve, input, highest);
   const end = Math.min(lastOfTest, n);
@@ -102,7 +111,7 @@ export function tensionKernel(input: TensionInput, settings: TensionSettings): T
         );
   const afterYield = (hardening > 0 ? hardening : crossings.find((one) => one.ok)?.index) ?? from;
   const totals = settings.totalExtensions.map((total) => totalExtensionStrengthKernel(curve, total, 0, end));
-  const proportional = line.ok ? proportionalOf(curve, line, beyond, input.definitions ?? DEFINITIONS) : undefined;
+  const proportional = line.ok ? proportionalOf(curve, line, beyond, input.definitions ?? proportionalDefinitions) : undefined;
   const slip = slips[0];
   const unslipped = slip && upTo(strain[slip.at]!);
   const hardens = maximumSample < n && !level && !(slip && slip.at < maximumSample);

@@ -1,6 +1,7 @@
 import { PROOF_OFFSET, requireExtensions, requireNonNegative, requireOneOf, requireOptions } from '../../base/index.js';
 import {
   lowerYieldRules,
+  proportionalDefinitions,
   requireFrameCompliance,
   requireModulusOptions,
   testingRates,
@@ -120,12 +121,7 @@ export function requireTensionOptions(from: string, options: TensionOptions, nam
     offsets: requireExtensions(from, 'options.offsets', options.offsets, [PROOF_OFFSET]),
     totalExtensions: requireExtensions(from, 'options.totalExtensions', options.totalExtensions, [0.005]),
     window: requireModulusOptions(from, options.modulus ?? {}, 'options.modulus'),
-    proportionalLimit: requireOneOf(from, 'options.proportionalLimit', options.proportionalLimit ?? 'offset', [
-      'offset',
-      'deviation',
-      'tangent',
-      'johnson',
-    ]),
+    proportionalLimit: requireOneOf(from, 'options.proportionalLimit', options.proportionalLimit ?? 'offset', proportionalDefinitions),
     lowerYield: requireOneOf(from, 'options.lowerYield', options.lowerYield ?? 'whole', lowerYieldRules),
     frameCompliance: requireFrameCompliance(from, 'options.frameCompliance', options.frameCompliance),
     repairs: requireRepairs(from, options.repairs ?? {}, 'options.repairs'),

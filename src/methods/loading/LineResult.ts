@@ -41,34 +41,6 @@ export interface StrengthAtExtension extends Quantity {
   readonly strain: number;
 }
 
-/** The fracture point of the curve. */
-export interface FracturePoint {
-  /** Last sample before the force fell away. */
-  readonly index: number;
-  /** Strain from the shifted origin [mm/mm]. */
-  readonly strain: number;
-  /** Stress there [MPa]. */
-  readonly stress: number;
-  /** How it was recognised. */
-  readonly how: 'sudden-fall' | 'faded-away' | 'end-of-record';
-}
-
-/** The hardening law fitted between yielding and maximum force. */
-export interface HardeningSummary {
-  /** Name of the law. */
-  readonly law: 'Hollomon';
-  /** Exponent n. */
-  readonly exponent: Quantity;
-  /** Strength coefficient K. */
-  readonly strengthCoefficient: Quantity;
-  /** True plastic strain where the fit begins and ends [mm/mm]. */
-  readonly range: readonly [number, number];
-  /** Samples in the fit. */
-  readonly points: number;
-  /** Coefficient of determination R² [1]. */
-  readonly rSquared: number;
-}
-
 /** @internal What every result with an elastic line says of it, as far as doubts ask. */
 export interface LineResult {
   readonly modulus?: Quantity | undefined;

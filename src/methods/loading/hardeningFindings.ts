@@ -1,15 +1,15 @@
 import { finding, type Finding, type Quantity } from '../../base/index.js';
-import type { HardeningSummary } from './LineResult.js';
+import { NECKED } from '../../curve/index.js';
+import type { HardeningSummary } from './HardeningSummary.js';
 import type { TensionNumbers } from './TensionNumbers.js';
 
-/** Correlation wanted of a hardening fit, and how far n may lie from the true uniform strain (common practice). */
+/** Correlation wanted of a hardening fit (common practice). */
 const HARDENING_CORRELATION = 0.995;
-const NECKING_AGREEMENT = 0.05;
+/** @internal How far n may lie from the true uniform strain: Hollomon's law is an approximation (common practice). */
+export const NECKING_AGREEMENT = 0.05;
 /** The curve's onset of necking and the law's differ by so many standard uncertainties and by this share (common practice). */
 const NECKING_SURE = 3;
 const NECKING_SHARE = 0.1;
-/** A test that ends above this share of its maximum has not come to a neck. */
-const NECKED = 0.99;
 
 /** @internal Doubts about hardening law and onset of necking. */
 export function hardeningFindings(

@@ -1,5 +1,5 @@
 import { quantity } from '../common/quantity.js';
-import type { HardeningSummary } from './LineResult.js';
+import type { HardeningSummary } from './HardeningSummary.js';
 import type { TensionNumbers } from './TensionNumbers.js';
 
 /** @internal The hardening law. */

@@ -1,10 +1,9 @@
 import { doubt, link, type ConsistencyLink } from './consistencyLink.js';
 import type { TensionResult } from '../evaluation/TensionResult.js';
+import { NECKING_AGREEMENT } from '../loading/hardeningFindings.js';
 
 /** Rm over HBW of steels, middle and half-width (common practice: 3.0 to 3.6). */
 const HARDNESS_FACTOR = [3.3, 0.3] as const;
-/** n against the uniform strain: Hollomon's law is an approximation (common practice). */
-const NECKING_DOUBT = 0.05;
 /** Barba's even part against Ag, as a share of Ag (common practice). */
 const BARBA_DOUBT = 0.25;
 /** Standard uncertainty of A and Z by hand where none is stated: ±1.2 and ±2 points at k = 2 (common practice). */
@@ -44,7 +43,7 @@ export function neckingLink({ hardening, totalExtensionAtMaximumForce: Agt }: Te
       left: { symbol: 'n', value: n.value, unit: '1' },
       right: { symbol: 'ln(1 + Agt)', value: Math.log1p(Agt.value), unit: '1' },
       doubts: [doubt(n), doubt(Agt) / (1 + Agt.value)],
-      open: NECKING_DOUBT,
+      open: NECKING_AGREEMENT,
       causes: [
         'slip or frame motion in the strain',
         'the fit takes in the yield plateau or passes the maximum',
