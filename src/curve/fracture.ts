@@ -108,7 +108,7 @@ export function fractureKernel({ strain, stress }: StressStrainCurve, maximum: n
  * @remarks
  * Fracture is where a fall of more than five times the usual step, and of 1 % of the maximum, ends below 2 % of the maximum, or where the stress fades
  * below that share. The largest fall between two samples counts too where it is more than 20 % of the maximum and ends below 15 %: oil behind
- * the piston can hold a little force after fracture (common practice). A record that stops while the stress was falling is given its last sample, and says so; one that stops at its maximum has no
+ * the piston can hold a little force after fracture (common practice). A record that stops while the stress was falling is given its last sample, and says so (`analyseTension` counts that as a fracture only of a piece that was measured broken); one that stops at its maximum has no
  * fracture.
  *
  * @param curve - Strain [mm/mm] and stress [MPa], at least 2 samples, finite.

@@ -95,7 +95,8 @@ export const frenchValueWords: Readonly<Record<FindingValueWord, string>> = {
   'the test ended on the level of yielding, before hardening': 'l’essai s’est arrêté sur le palier d’écoulement, avant l’écrouissage',
   'the force still rises where the record ends': 'la force monte encore à la fin de l’enregistrement',
   'no hardening follows the level of yielding': 'aucun écrouissage ne suit le palier d’écoulement',
-  'the record ends at {share} % of its maximum, and no fracture is in it': 'l’enregistrement s’arrête à {share} % de son maximum et ne contient pas de rupture',
+  'the record ends at {share} % of its maximum, and no fracture is in it':
+    'l’enregistrement s’arrête à {share} % de son maximum et ne contient pas de rupture',
   'the curve has no linear part': 'la courbe n’a pas de partie linéaire',
   'the record ends after a fall, too soon to tell a level of yielding from a neck':
     'l’enregistrement s’arrête après une chute, trop tôt pour distinguer un palier d’écoulement d’une striction',

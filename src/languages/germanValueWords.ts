@@ -96,7 +96,8 @@ export const germanValueWords: Readonly<Record<FindingValueWord, string>> = {
   'the test ended on the level of yielding, before hardening': 'der Versuch endete auf dem Fließplateau, vor der Verfestigung',
   'the force still rises where the record ends': 'die Kraft steigt am Ende der Aufzeichnung noch',
   'no hardening follows the level of yielding': 'auf das Fließplateau folgt keine Verfestigung',
-  'the record ends at {share} % of its maximum, and no fracture is in it': 'die Aufzeichnung endet bei {share} % ihres Maximums und enthält keinen Bruch',
+  'the record ends at {share} % of its maximum, and no fracture is in it':
+    'die Aufzeichnung endet bei {share} % ihres Maximums und enthält keinen Bruch',
   'the curve has no linear part': 'die Kurve hat keinen geradlinigen Teil',
   'the record ends after a fall, too soon to tell a level of yielding from a neck':
     'die Aufzeichnung endet nach einem Abfall, zu früh, um ein Fließplateau von einer Einschnürung zu unterscheiden',

@@ -95,7 +95,8 @@ export const spanishValueWords: Readonly<Record<FindingValueWord, string>> = {
   'the test ended on the level of yielding, before hardening': 'el ensayo terminó en el escalón de cedencia, antes del endurecimiento',
   'the force still rises where the record ends': 'la fuerza aún sube donde termina el registro',
   'no hardening follows the level of yielding': 'ningún endurecimiento sigue al escalón de cedencia',
-  'the record ends at {share} % of its maximum, and no fracture is in it': 'el registro termina al {share} % de su máximo y no contiene ninguna rotura',
+  'the record ends at {share} % of its maximum, and no fracture is in it':
+    'el registro termina al {share} % de su máximo y no contiene ninguna rotura',
   'the curve has no linear part': 'la curva no tiene parte lineal',
   'the record ends after a fall, too soon to tell a level of yielding from a neck':
     'el registro termina tras una caída, demasiado pronto para distinguir un escalón de cedencia de una estricción',

@@ -205,7 +205,7 @@ export const faultLibrary: readonly Fault[] = [
     const seconds = between(3, 8);
     return { record: inOneFile(sound(seed), sound(seed + 1), seconds), parameters: { seconds } };
   }),
-  fault('stopped early', 'The record ends in the neck, before the piece breaks.', 'fracture-not-recorded', (seed, between) => {
+  fault('stopped early', 'The record ends in the neck, before the piece breaks.', 'stopped-before-fracture', (seed, between) => {
     const record = sound(seed);
     const share = between(0.8, 0.9);
     return {

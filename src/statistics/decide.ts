@@ -159,7 +159,10 @@ export function decide(measured: Measured, specification: Specification): Outcom
   // the true value may be anything above: it keeps a lower limit that this one keeps, and breaks an upper one that this one breaks
   const settled = compared > upper ? plain === 'fail' : upper === Infinity && plain !== 'fail' && plain !== 'conditional-fail';
   if (measured.atLeast === true && !settled)
-    return failure('only-at-least', 'The value is at least so large, as the test was stopped before: it neither fails a lower limit nor keeps an upper one.');
+    return failure(
+      'only-at-least',
+      'The value is at least so large, as the test was stopped before: it neither fails a lower limit nor keeps an upper one.',
+    );
 
   const clear = rule === 'guarded' && (plain === 'pass' || plain === 'fail');
   const coverageFactor = specification.coverageFactor ?? twoSigma;

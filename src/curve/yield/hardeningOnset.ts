@@ -131,7 +131,7 @@ function lastTrough({ stress }: Places, first: number, last: number, fall: numbe
     if (!counts(i)) continue;
     if (stress[i]! > highest) highest = stress[i]!;
     const low = highest - stress[i]! >= fall;
-    if (low && (!within || stress[i]! <= stress[trough]!)) trough = i;
+    if (low && (!within || stress[i]! < stress[trough]!)) trough = i;
     within = low;
   }
   return trough;

@@ -76,7 +76,13 @@ export function bendingQuantities(evaluated: Evaluated) {
     maximumIndex: evaluated.top,
     flexuralStrength: reached(quantity('σfM', 'flexural strength', curve.stress[highest]!, 'MPa', `${ISO178}, flexural strength`)),
     strainAtMaximum: reached(
-      quantity('εfM', 'flexural strain at flexural strength', curve.strain[highest]!, '1', `${ISO178}, flexural strain at flexural strength`),
+      quantity(
+        'εfM',
+        'flexural strain at flexural strength',
+        curve.strain[highest]!,
+        '1',
+        `${ISO178}, flexural strain at flexural strength`,
+      ),
     ),
     ...(fracture.ok && brokeSuddenly(part.numbers, part.curve)
       ? {

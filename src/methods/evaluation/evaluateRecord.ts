@@ -43,7 +43,12 @@ export function elasticLengthRatio(recorded: RecordedCurve, lengths: PieceLength
 }
 
 /** @internal The numbers of a record: of what is loading in it, with the frame taken out of travel where it can be; `pieceBroke` where it was measured broken. */
-export function evaluateRecord({ record, survey, outline }: EndedRecord, lengths: PieceLengths, settings: TensionSettings, pieceBroke: boolean) {
+export function evaluateRecord(
+  { record, survey, outline }: EndedRecord,
+  lengths: PieceLengths,
+  settings: TensionSettings,
+  pieceBroke: boolean,
+) {
   const rests = pausesOf(record, survey.clock, survey.top, outline?.motion);
   const excursions = surveyExcursions(record, outline, rests);
   const away = excursions?.drops.filter(({ kind }) => kind !== 'yield') ?? [];

@@ -78,7 +78,11 @@ export function tensionQuantities(
     elasticQuantities(numbers, curve, holds.modulus, explanation),
     yields,
     {
-      ...atMaximum('tensileStrength', quantity('Rm', 'tensile strength', stress[numbers.maximumSample]!, 'MPa', `${ISO}, tensile strength`), numbers),
+      ...atMaximum(
+        'tensileStrength',
+        quantity('Rm', 'tensile strength', stress[numbers.maximumSample]!, 'MPa', `${ISO}, tensile strength`),
+        numbers,
+      ),
       maximumIndex: numbers.maximumSample,
     },
     extensionQuantities(numbers),

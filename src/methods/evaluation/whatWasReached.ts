@@ -1,5 +1,6 @@
 import { failure, type StressStrainCurve } from '../../base/index.js';
 import { stillRising } from '../../curve/index.js';
+import { maximumIndex } from '../../numeric/index.js';
 import type { TensionInput, TensionNumbers } from '../loading/TensionNumbers.js';
 
 /**
@@ -17,13 +18,18 @@ export function whatWasReached(
   { yielding, fracture, end }: Pick<TensionNumbers, 'yielding' | 'fracture' | 'end'>,
 ): TensionNumbers['reached'] {
   const broke = fracture.ok ? fracture.how !== 'end-of-record' : fracture.reason === 'extension-ends';
-  if (yielding?.ok === true && yielding.hardeningStart === undefined)
-    return broke || yielding.ends === 'fall' ? 'no-hardening' : 'before-hardening';
+  // the force may go on where the strain has ended
+  const seen = strain.length >= end;
+  const hardened =
+    yielding?.ok !== true ||
+    yielding.hardeningStart !== undefined ||
+    (!seen && stress[maximumIndex(stress, strain.length, end)]! > yielding.upper.stress);
+  if (!hardened) return yielding.ends === 'fall' || (broke && seen) ? 'no-hardening' : 'before-hardening';
   if (broke) return 'maximum';
   const resting = new Uint8Array(end);
   for (const [first, last] of pauses) resting.fill(1, first + 1, last + 1);
   // strain that ends before the force tells nothing of the end: there samples are counted
-  const along = strain.length >= end ? strain : Float64Array.from({ length: end }, (_, i) => i);
+  const along = seen ? strain : Float64Array.from({ length: end }, (_, i) => i);
   return stillRising(along, stress, end, resting) ? 'still-rising' : 'maximum';
 }
 

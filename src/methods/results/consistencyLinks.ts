@@ -28,7 +28,7 @@ export function hardnessLink({ tensileStrength: Rm }: TensionResult, hardness: n
         'austenitic or cold-worked steel, or no steel',
       ],
       source: 'common practice: Rm is 3.0 to 3.6 times HBW of carbon and low-alloy steels',
-  }),
+    }),
   ];
 }
 

@@ -1,5 +1,12 @@
 import { PROOF_OFFSET, atExtension, type Finding } from '../../base/index.js';
-import { crossCheck, materialFamily, metalModuli, type MeasuredProperties, type Measurement, type PropertyCause } from '../../materials/index.js';
+import {
+  crossCheck,
+  materialFamily,
+  metalModuli,
+  type MeasuredProperties,
+  type Measurement,
+  type PropertyCause,
+} from '../../materials/index.js';
 import type { TensionNumbers } from '../loading/TensionNumbers.js';
 import type { TensionSettings } from '../evaluation/tensionOptions.js';
 import { hasNoLine, type Quantities } from '../evaluation/tensionQuantities.js';

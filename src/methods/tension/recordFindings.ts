@@ -17,7 +17,8 @@ export function recordFindings(
   // ReH may be a point between two samples; where the test went on, the maximum of hardening is asked
   const isYield = yielding?.ok === true && yielding.upper.index === maximumSample;
   const strength = result.tensileStrength?.value;
-  if (strength !== undefined && numbers.highest === maximumSample && !isYield) found.push(...spikeFindings(record.force, maximumSample, strength, 'tensileStrength'));
+  if (strength !== undefined && numbers.highest === maximumSample && !isYield)
+    found.push(...spikeFindings(record.force, maximumSample, strength, 'tensileStrength'));
   const end = recorded.extensometerEnd;
   if (end !== undefined) {
     const strain = result.curve.strain[end - 1]!;
