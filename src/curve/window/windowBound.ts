@@ -109,7 +109,7 @@ export function hopeless(
   size: number,
   best: Incumbent,
 ): boolean {
-  const { strain, stress, start, points, span, score, slopeFor, perError, gap } = task;
+  const { strain, start, points, span, score, slopeFor, perError, gap } = task;
   const { base, sums, size: samples, blocks, leastFrom, greatestUpTo } = moments;
   const { width, lowest, highest } = tree;
   const nodes = width / size; // on this level, the first of them being number `nodes`

@@ -95,8 +95,9 @@ function lineOverPauses({ strain, stress }: Places, first: number, counts: (i: n
 
 /** The level about a minimum: the mean of its neighbours that noise does not tell from it, less those at either end that lie above it, which lead to it and away. */
 function levelAbout({ stress, noise }: Places, at: number, counts: (i: number) => boolean): number {
-  const most = stress[at]! + 2 * LEVEL * noise.level;
-  const belongs = (i: number): boolean => stress[i] !== undefined && (stress[i] <= most || !counts(i));
+  // what lies below it by more is of the dip before it
+  const reach = 2 * LEVEL * noise.level;
+  const belongs = (i: number): boolean => stress[i] !== undefined && (Math.abs(stress[i] - stress[at]!) <= reach || !counts(i));
   let [from, to] = [at, at];
   while (belongs(from - 1)) from -= 1;
   while (belongs(to + 1)) to += 1;
