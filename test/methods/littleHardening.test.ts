@@ -84,9 +84,9 @@ describe('hardening of little more than nothing', () => {
     const { lowerYieldStrength, yieldPointExtension, tensileStrength } = pulled({ share: 0.005, noise }, seed);
     // ReL is the lowest of 2000 noisy samples
     expect(Math.abs(lowerYieldStrength!.value - LEVEL)).toBeLessThan(5 * noise);
-    // level and line are each known to a mean of 20 samples: three deviations of their difference, over the slope of the hardening
-    const mean = noise / Math.sqrt(20);
-    expect(Math.abs(yieldPointExtension!.value - TRUE_AE)).toBeLessThan((3 * Math.SQRT2 * mean) / ((LEVEL * 0.005) / 0.03));
+    // means of 20 samples are known to 0.058 MPa, 0.0008 of strain at 72 MPa: the level is left 0.0024 late at most, the line over 0.4 % has its middle up to 0.006
+    // farther on, and noise makes it a third too steep: 0.0028; with the level's own doubt 0.005
+    expect(Math.abs(yieldPointExtension!.value - TRUE_AE)).toBeLessThan(0.005);
     expect(Math.abs(tensileStrength!.value - LEVEL * 1.005)).toBeLessThan(5 * noise);
   });
 });

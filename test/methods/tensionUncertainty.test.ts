@@ -20,7 +20,7 @@ import { quantitiesOf } from '../../src/methods/budgets/statedResult.js';
 import { errorOfDrift, freedomOfDrift, tensionNoise } from '../../src/methods/budgets/tensionNoise.js';
 import { withFairWindow } from '../../src/methods/budgets/withFairWindow.js';
 import { simulateTension } from '../../src/simulate/index.js';
-import { AREA, caseT1, COMPLIANCE, roundPiece } from '../support/records.js';
+import { AREA, broken, caseT1, COMPLIANCE, roundPiece } from '../support/records.js';
 import { refusal } from '../support/thrown.js';
 
 const after = { gaugeLength: 51.2, area: (Math.PI / 4) * 4.8 ** 2 };
@@ -40,7 +40,7 @@ const options: TensionOptions = {
   },
 };
 // without noise and without scatter, so that only what was given is in the budgets
-const record = caseT1();
+const record = broken(caseT1());
 const result = analyseTension(record, piece, options);
 const budgets = result.uncertainty!;
 

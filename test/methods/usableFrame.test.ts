@@ -11,10 +11,10 @@ import {
   type TensionOptions,
   type TensionRecord,
 } from '../../src/index.js';
-import { AREA, caseT1, caseT3, COMPLIANCE, roundPiece } from '../support/records.js';
+import { AREA, broken, caseT1, caseT3, COMPLIANCE, roundPiece } from '../support/records.js';
 
 // steel of 210 GPa, ReH 300 MPa, ReL 280 MPa, Rm 430 MPa, At 30 %; the piece gives 48/(210000 S0) = 4.55e-6 mm/N, the frame 2e-5
-const steel = caseT3();
+const steel = broken(caseT3());
 const PIECE = 48 / (210_000 * AREA);
 const of = (frameCompliance: TensionOptions['frameCompliance'], record: TensionRecord = steel, options: TensionOptions = {}) =>
   analyseTension(record, roundPiece, { frameCompliance, ...options });

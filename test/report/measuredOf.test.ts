@@ -81,7 +81,7 @@ describe.each([
 test('where travel carries on what an extensometer began, values from the maximum on pass conditionally', () => {
   const half = pulled.record.extension!.length >> 1;
   const ended = { ...pulled.record, extension: Array.from(pulled.record.extension!, (x, i) => (i < half ? x : NaN)) };
-  const result = analyseTension(ended, roundPiece);
+  const result = analyseTension(ended, { ...roundPiece, afterFracture });
   expect(result.extensionBasis).toBe('extensometer-then-travel');
   const verdicts = verdictsOf(result);
   for (const symbol of ['mE', 'E', 'Ae', 'Rm', 'Rp0.2']) expect(verdicts).toHaveProperty([symbol], 'pass');

@@ -68,3 +68,14 @@ export function curveT2(): { strain: Float64Array; stress: Float64Array } {
   const strain = Float64Array.from({ length: 80_000 }, (_, i) => (i + 1) * 5e-6);
   return { strain, stress: strain.map((e) => (500 * Math.log1p(e) ** 0.2) / (1 + e)) };
 }
+
+/** The record of a piece that broke with its last sample: one without force follows. */
+export function broken<R extends TensionRecord>(record: R): R {
+  const columns = Object.entries(record as unknown as Record<string, Float64Array>).map(([name, column]) => {
+    const longer = new Float64Array(column.length + 1);
+    longer.set(column);
+    longer[column.length] = name === 'force' ? 0 : column[column.length - 1]!;
+    return [name, longer] as const;
+  });
+  return Object.fromEntries(columns) as unknown as R;
+}
