@@ -36,6 +36,10 @@ export interface Quantity {
   readonly degreesOfFreedom?: number | undefined;
   /** The standard and clause by title, or the paper or book. */
   readonly source: string;
+  /** True of a value that the test shows to be at least so large: it ended before its maximum. Else absent. */
+  readonly atLeast?: true | undefined;
+  /** True of Fm and Rm where no hardening follows yielding: of the highest stress of the level, as ISO 6892-1 defines none there. Else absent. */
+  readonly withoutHardening?: true | undefined;
   /** True where its point lies beyond the last reading of the extensometer: its strain is that of the crosshead from there on. Else absent. */
   readonly beyondExtensometer?: true | undefined;
 }

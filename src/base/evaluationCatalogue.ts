@@ -109,8 +109,14 @@ export const evaluationEntries = {
   },
   'ends-before-hardening': {
     severity: 'caution', about: 'method',
-    message: 'The test ended on the level of yielding, before hardening: ReL, {lower} MPa, is the lowest stress so far, Rm is the stress at ReH, {upper} MPa, and Ae and Agt are withheld.',
+    message: 'The test ended on the level of yielding, before hardening: ReL, {lower} MPa, is the lowest stress so far, and Rm, which ISO 6892-1 does not define there, at least the highest stress of the level, not ReH, {upper} MPa; Ae, Ag and Agt are withheld.',
     remedy: 'State ReL as a value before hardening; pull on to the maximum force for Rm, Ae and Agt.',
+  },
+  // ISO 6892-1:2019, note to maximum force, and its figure (from memory)
+  'no-hardening': {
+    severity: 'caution', about: 'method',
+    message: 'No hardening follows the level of yielding, on which ReL is {lower} MPa: ISO 6892-1 defines no Rm there. What stands for it is the highest stress of the level, not ReH, {upper} MPa; Ae, Ag and Agt are withheld.',
+    remedy: 'Report ReH and ReL; where a strength is asked for, agree on what stands for it.',
   },
   'lower-yield-in-dips': {
     severity: 'caution', about: 'method',

@@ -113,6 +113,10 @@ const entries = {
     meaning: 'Elongations on different gauge lengths are not comparable.',
     remedy: 'Convert by ISO 2566 within its limits.',
   },
+  'only-at-least': {
+    meaning: 'The test ended before its maximum force: the value is at least so large, and may keep or break the limit.',
+    remedy: 'Test another piece up to its maximum force.',
+  },
   'other-quantity': {
     meaning: 'Two different quantities are not comparable.',
     remedy: 'Compare the quantity that the specification names.',

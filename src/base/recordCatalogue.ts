@@ -204,8 +204,8 @@ export const recordEntries = {
   },
   'maximum-at-end': {
     severity: 'caution', about: 'record',
-    message: 'The highest force is the last sample: the test was stopped early, or the piece broke at its highest force.',
-    remedy: 'State which; strength holds only for a piece that broke.',
+    message: 'The highest force is at the end of the record: the test was stopped early, or the piece broke at its highest force.',
+    remedy: 'State which; of a piece that did not break the strength is only at least so large, and extensions at maximum force are unknown.',
   },
   'maximum-is-spike': {
     severity: 'caution', about: 'record',

@@ -97,6 +97,11 @@ export const statisticsEntries = {
     message: '{symbol} rests on crosshead travel: the verdict holds on the condition that an extensometer confirms it.',
     remedy: 'Repeat with an extensometer before the value serves for acceptance.',
   },
+  'decision-without-hardening': {
+    severity: 'caution', about: 'method',
+    message: '{symbol} is the highest stress of the level of yielding: no hardening follows it, and ISO 6892-1 defines no Rm there.',
+    remedy: 'Agree on what stands for the strength of such a material before the value serves for acceptance.',
+  },
   'decision-for-structure': {
     severity: 'caution', about: 'method',
     message: '{symbol} is meant for structural use: the verdict holds on the condition that a qualified laboratory and the responsible engineer confirm it.',

@@ -111,6 +111,8 @@ export {
 /** @internal */
 export { BROKEN_SHARE, findBreak, fractureKernel, NECKED, type Break } from './fracture.js';
 /** @internal */
+export { stillRising } from './stillRising.js';
+/** @internal */
 export { maximumSpread, type MaximumSpread } from './maximumSpread.js';
 /** @internal */
 export { loadingRatesKernel } from './rates/loadingRates.js';

@@ -163,8 +163,8 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: '应记录到断裂为止；如果已越过最大力，强度仍可能有效。',
   },
   'maximum-at-end': {
-    message: '最大力出现在最后一个采样点：试验提前停止，或试样在最大力处断裂。',
-    remedy: '说明属于哪一种情况；强度只对断裂的试样有效。',
+    message: '最大力位于记录末尾：试验提前停止，或试样在最大力处断裂。',
+    remedy: '说明属于哪一种情况；未断裂试样的强度只是至少这么大，最大力下的延伸未知。',
   },
   'maximum-is-spike': {
     message: '最大值只是一个孤立的采样点，比相邻点高 {excess} MPa。',
@@ -390,8 +390,12 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: '屈服过程中应不停顿地加载。',
   },
   'ends-before-hardening': {
-    message: '试验在屈服平台上、硬化开始之前结束：ReL（{lower} MPa）只是到此为止的最低应力，Rm 是 ReH 处的应力（{upper} MPa），不给出 Ae 和 Agt。',
+    message: '试验在屈服平台上、硬化开始之前结束：ReL（{lower} MPa）只是到此为止的最低应力；ISO 6892-1 在此不定义 Rm，所给的值至少为平台的最高应力，而不是 ReH（{upper} MPa）；不给出 Ae、Ag 和 Agt。',
     remedy: '注明 ReL 是硬化前的值；要得到 Rm、Ae 和 Agt，应拉伸到最大力。',
+  },
+  'no-hardening': {
+    message: '屈服平台（其上 ReL 为 {lower} MPa）之后没有硬化：ISO 6892-1 在此不定义 Rm。以平台的最高应力代之，而不是 ReH（{upper} MPa）；不给出 Ae、Ag 和 Agt。',
+    remedy: '报告 ReH 和 ReL；若要求强度，应商定以何值代之。',
   },
   'lower-yield-in-dips': {
     message: 'ReL（{lowest} MPa）位于屈服期间 {count} 次短暂力下降之一，力每次都恢复；位移噪声掩盖了它们是驱动的泵冲程还是材料本身所致：不计它们时 ReL 为 {level} MPa。',
@@ -1117,6 +1121,10 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'decision-on-travel': {
     message: '{symbol} 依据横梁位移得到：判定以经引伸计证实为条件。',
     remedy: '该值用于验收之前，应使用引伸计重新试验。',
+  },
+  'decision-without-hardening': {
+    message: '{symbol} 取自屈服平台的最高应力：其后没有硬化，ISO 6892-1 在此不定义 Rm。',
+    remedy: '在该值用于验收之前，应商定此类材料以何值作为强度。',
   },
   'decision-for-structure': {
     message: '{symbol} 拟用于结构：判定以经有资质的实验室和负责工程师确认为条件。',

@@ -163,8 +163,8 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Enregistrer jusqu’à la rupture ; la résistance peut rester valable si le maximum a été dépassé.',
   },
   'maximum-at-end': {
-    message: 'La force la plus haute est le dernier point : l’essai a été arrêté trop tôt, ou l’éprouvette s’est rompue à la force maximale.',
-    remedy: 'Préciser lequel des deux ; la résistance ne vaut que pour une éprouvette rompue.',
+    message: 'La force la plus haute est à la fin de l’enregistrement : l’essai a été arrêté trop tôt, ou l’éprouvette s’est rompue à la force maximale.',
+    remedy: 'Préciser lequel des deux ; la résistance d’une éprouvette non rompue n’est qu’au moins aussi grande, et les extensions à la force maximale sont inconnues.',
   },
   'maximum-is-spike': {
     message: 'Le maximum est un point isolé, {excess} MPa au-dessus de ses voisins.',
@@ -390,8 +390,12 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Passer l’écoulement sans s’arrêter.',
   },
   'ends-before-hardening': {
-    message: 'L’essai s’est arrêté sur le palier d’écoulement, avant l’écrouissage : ReL, {lower} MPa, est la contrainte la plus basse jusque-là, Rm est la contrainte à ReH, {upper} MPa, et Ae et Agt ne sont pas donnés.',
+    message: 'L’essai s’est arrêté sur le palier d’écoulement, avant l’écrouissage : ReL, {lower} MPa, est la contrainte la plus basse jusque-là, et Rm, que l’ISO 6892-1 n’y définit pas, vaut au moins la contrainte la plus haute du palier, non ReH, {upper} MPa ; Ae, Ag et Agt ne sont pas donnés.',
     remedy: 'Donner ReL comme valeur avant l’écrouissage ; tirer jusqu’à la force maximale pour Rm, Ae et Agt.',
+  },
+  'no-hardening': {
+    message: 'Aucun écrouissage ne suit le palier d’écoulement, où ReL vaut {lower} MPa : l’ISO 6892-1 n’y définit pas de Rm. La contrainte la plus haute du palier en tient lieu, non ReH, {upper} MPa ; Ae, Ag et Agt ne sont pas donnés.',
+    remedy: 'Donner ReH et ReL ; si une résistance est demandée, convenir de ce qui en tient lieu.',
   },
   'lower-yield-in-dips': {
     message: 'ReL, {lowest} MPa, se trouve dans l’une de {count} chutes brèves de la force pendant l’écoulement, dont elle est chaque fois revenue ; le bruit du déplacement cache s’il s’agit de coups de la pompe ou du métal : sans elles, ReL vaut {level} MPa.',
@@ -1117,6 +1121,10 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'decision-on-travel': {
     message: '{symbol} repose sur le déplacement de la traverse : le verdict vaut à condition qu’un extensomètre le confirme.',
     remedy: 'Répéter avec un extensomètre avant que la valeur serve à une réception.',
+  },
+  'decision-without-hardening': {
+    message: '{symbol} relève de la contrainte la plus haute du palier d’écoulement : aucun écrouissage ne le suit, et l’ISO 6892-1 n’y définit pas de Rm.',
+    remedy: 'Convenir de ce qui tient lieu de résistance pour un tel matériau avant que la valeur serve à la réception.',
   },
   'decision-for-structure': {
     message: '{symbol} est destiné à un usage structural : le verdict vaut à condition qu’un laboratoire qualifié et l’ingénieur responsable le confirment.',

@@ -163,8 +163,8 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Bis zum Bruch aufzeichnen; die Festigkeit kann dennoch gültig sein, wenn die Höchstkraft überschritten wurde.',
   },
   'maximum-at-end': {
-    message: 'Die höchste Kraft ist der letzte Messpunkt: Der Versuch wurde vorzeitig beendet, oder die Probe brach bei der Höchstkraft.',
-    remedy: 'Angeben, welches von beidem zutrifft; die Festigkeit gilt nur für eine gebrochene Probe.',
+    message: 'Die höchste Kraft liegt am Ende der Aufzeichnung: Der Versuch wurde vorzeitig beendet, oder die Probe brach bei der Höchstkraft.',
+    remedy: 'Angeben, welches von beidem zutrifft; die Festigkeit einer Probe, die nicht brach, ist nur mindestens so groß, und Dehnungen bei Höchstkraft sind unbekannt.',
   },
   'maximum-is-spike': {
     message: 'Das Maximum ist ein einzelner Messpunkt, der {excess} MPa über seinen Nachbarn liegt.',
@@ -390,8 +390,12 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Den Fließbereich ohne Halt durchfahren.',
   },
   'ends-before-hardening': {
-    message: 'Der Versuch endete auf dem Fließplateau, vor der Verfestigung: ReL, {lower} MPa, ist die bis dahin niedrigste Spannung, Rm ist die Spannung bei ReH, {upper} MPa, und Ae und Agt werden nicht angegeben.',
+    message: 'Der Versuch endete auf dem Fließplateau, vor der Verfestigung: ReL, {lower} MPa, ist die bis dahin niedrigste Spannung, und Rm, von ISO 6892-1 dort nicht definiert, mindestens die höchste Spannung des Plateaus, nicht ReH, {upper} MPa; Ae, Ag und Agt werden nicht angegeben.',
     remedy: 'ReL als Wert vor der Verfestigung angeben; für Rm, Ae und Agt bis zur Höchstkraft weiterziehen.',
+  },
+  'no-hardening': {
+    message: 'Auf das Fließplateau, auf dem ReL {lower} MPa ist, folgt keine Verfestigung: ISO 6892-1 definiert dort kein Rm. Dafür steht die höchste Spannung des Plateaus, nicht ReH, {upper} MPa; Ae, Ag und Agt werden nicht angegeben.',
+    remedy: 'ReH und ReL angeben; wird eine Festigkeit verlangt, vereinbaren, was für sie steht.',
   },
   'lower-yield-in-dips': {
     message: 'ReL, {lowest} MPa, liegt in einem von {count} kurzen Kraftabfällen während des Fließens, aus denen die Kraft jeweils zurückkam; das Rauschen des Wegs verbirgt, ob sie Hübe des Antriebs sind oder vom Werkstoff kommen: ohne sie ist ReL {level} MPa.',
@@ -1117,6 +1121,10 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'decision-on-travel': {
     message: '{symbol} beruht auf dem Traversenweg: Das Urteil gilt unter der Bedingung, dass ein Längenänderungsaufnehmer es bestätigt.',
     remedy: 'Mit einem Längenänderungsaufnehmer wiederholen, bevor der Wert zur Abnahme dient.',
+  },
+  'decision-without-hardening': {
+    message: '{symbol} gehört zur höchsten Spannung des Fließplateaus: Darauf folgt keine Verfestigung, und ISO 6892-1 definiert dort kein Rm.',
+    remedy: 'Vereinbaren, was bei einem solchen Werkstoff für die Festigkeit steht, bevor der Wert zur Abnahme dient.',
   },
   'decision-for-structure': {
     message: '{symbol} ist für eine tragende Verwendung bestimmt: Das Urteil gilt unter der Bedingung, dass ein qualifiziertes Labor und die verantwortliche Ingenieurin oder der verantwortliche Ingenieur es bestätigen.',

@@ -168,6 +168,8 @@ export const pagePhrases = [
   'A: by subdivision of the gauge length, since the piece broke near a mark.',
   'A: by fine marks, read under a microscope.',
   'Tension test',
+  'at least: the test ended before its maximum force',
+  'no hardening: of the highest stress of the level of yielding',
   'determined from crosshead displacement beyond the extensometer',
   'Stress against strain with its unloadings',
   '{count} unloadings below {stress}.',

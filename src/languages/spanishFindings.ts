@@ -163,8 +163,8 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Registrar hasta la rotura; la resistencia puede seguir siendo válida si se rebasó la fuerza máxima.',
   },
   'maximum-at-end': {
-    message: 'La fuerza más alta es el último dato: el ensayo se paró antes de tiempo, o la probeta rompió a la fuerza máxima.',
-    remedy: 'Indicar cuál de los dos casos es; la resistencia solo vale para una probeta que rompió.',
+    message: 'La fuerza más alta está al final del registro: el ensayo se paró antes de tiempo, o la probeta rompió a la fuerza máxima.',
+    remedy: 'Indicar cuál de los dos casos es; la resistencia de una probeta que no rompió es solo al menos así de grande, y las extensiones a la fuerza máxima no se conocen.',
   },
   'maximum-is-spike': {
     message: 'El máximo es un único dato, {excess} MPa por encima de sus vecinos.',
@@ -390,8 +390,12 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Cargar sin parar durante la cedencia.',
   },
   'ends-before-hardening': {
-    message: 'El ensayo terminó en el escalón de cedencia, antes del endurecimiento: ReL, {lower} MPa, es la tensión más baja hasta entonces, Rm es la tensión en ReH, {upper} MPa, y Ae y Agt no se dan.',
+    message: 'El ensayo terminó en el escalón de cedencia, antes del endurecimiento: ReL, {lower} MPa, es la tensión más baja hasta entonces, y Rm, que la ISO 6892-1 no define allí, al menos la tensión más alta del escalón, no ReH, {upper} MPa; Ae, Ag y Agt no se dan.',
     remedy: 'Dar ReL como valor anterior al endurecimiento; seguir hasta la fuerza máxima para Rm, Ae y Agt.',
+  },
+  'no-hardening': {
+    message: 'Ningún endurecimiento sigue al escalón de cedencia, en el que ReL es {lower} MPa: la ISO 6892-1 no define allí ningún Rm. En su lugar está la tensión más alta del escalón, no ReH, {upper} MPa; Ae, Ag y Agt no se dan.',
+    remedy: 'Dar ReH y ReL; si se pide una resistencia, acordar qué la sustituye.',
   },
   'lower-yield-in-dips': {
     message: 'ReL, {lowest} MPa, está en una de {count} caídas breves de la fuerza durante la cedencia, de las que esta volvió cada vez; el ruido del desplazamiento oculta si son emboladas del accionamiento o del metal: sin ellas ReL es {level} MPa.',
@@ -1117,6 +1121,10 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'decision-on-travel': {
     message: '{symbol} se basa en el desplazamiento del travesaño: el veredicto vale a condición de que un extensómetro lo confirme.',
     remedy: 'Repetir con un extensómetro antes de que el valor sirva para la aceptación.',
+  },
+  'decision-without-hardening': {
+    message: '{symbol} corresponde a la tensión más alta del escalón de cedencia: ningún endurecimiento le sigue, y la ISO 6892-1 no define allí ningún Rm.',
+    remedy: 'Acordar qué sustituye a la resistencia de un material así antes de que el valor sirva para la aceptación.',
   },
   'decision-for-structure': {
     message: '{symbol} se destina a uso estructural: el veredicto vale a condición de que lo confirmen un laboratorio cualificado y el ingeniero responsable.',

@@ -36,6 +36,7 @@ export const tablePhrases = [
   'fails conditionally',
   'fails',
   'No decision: the limit speaks of another quantity.',
+  'No decision: the test shows only that the value is at least so large.',
   'No decision: the limit is stated for another gauge length.',
   'No decision: a guard band needs the uncertainty of the value.',
   'simple acceptance (JCGM 106)',

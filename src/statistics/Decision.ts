@@ -22,6 +22,10 @@ export interface Measured {
    * went into (by its symbol: all but forces, strengths by force alone, A and Z), and one that travel carries on none to values from the maximum on.
    */
   readonly extensionBasis?: string | undefined;
+  /** True of a value that is at least so large, as a `Quantity` of a test that ended before its maximum says: it passes a lower limit alone, and fails an upper one alone. */
+  readonly atLeast?: boolean | undefined;
+  /** True of a strength without hardening, of the highest stress of the level of yielding, as a `Quantity` of a result says: no bare pass. */
+  readonly withoutHardening?: boolean | undefined;
   /** True where its point lies beyond the last reading of the extensometer, as a `Quantity` of a result says: no bare pass either. */
   readonly beyondExtensometer?: boolean | undefined;
 }
@@ -84,4 +88,4 @@ export interface Decision {
 }
 
 /** Why there is no decision. */
-export type DecisionReason = 'other-quantity' | 'other-gauge-length' | 'uncertainty-unknown';
+export type DecisionReason = 'other-quantity' | 'other-gauge-length' | 'only-at-least' | 'uncertainty-unknown';

@@ -86,7 +86,12 @@ function verdictOf(value: number, lower: number, upper: number, guard: number): 
 }
 
 /** Doubts that a pass cannot be bare with. */
-const conditions: ReadonlySet<string> = new Set(['decision-on-travel', 'decision-for-structure', 'limit-of-other-size']);
+const conditions: ReadonlySet<string> = new Set([
+  'decision-on-travel',
+  'decision-without-hardening',
+  'decision-for-structure',
+  'limit-of-other-size',
+]);
 
 /** What stands against a bare pass, or beside any verdict. */
 function doubts(measured: Measured, specification: Specification, u: number, reach: number, distance: number, clear: boolean): Finding[] {
@@ -100,6 +105,7 @@ function doubts(measured: Measured, specification: Specification, u: number, rea
   else if (distance < reach && !clear) found.push(finding('limit-within-uncertainty', { symbol, distance, uncertainty: reach, unit }));
   if (restsOnTravel(measured.symbol, measured.extensionBasis, measured.beyondExtensometer))
     found.push(finding('decision-on-travel', { symbol }));
+  if (measured.withoutHardening === true) found.push(finding('decision-without-hardening', { symbol }));
   if (specification.structuralUse === true) found.push(finding('decision-for-structure', { symbol }));
   if (
     isElongation(measured.symbol) &&
@@ -119,13 +125,13 @@ function doubts(measured: Measured, specification: Specification, u: number, rea
  * `simple`: the value passes within the limits, rounded before where that was agreed. `guarded`: the value as measured passes within limits drawn in by a guard band g u, fails beyond limits
  * drawn out by as much, and between passes or fails conditionally; it is not rounded before, since a step of rounding would take up the guard band. A limit exactly hit is kept. The probability of conformity is that
  * of a normal distribution about the unrounded value, of Student's where `degreesOfFreedom` are given (JCGM 100, G.3), by which g and k then go too; the risk of the consumer is 1 − p of a value accepted, the risk of the producer
- * p of a value rejected. A value from crosshead strain (by its symbol, `extensionBasis` and `beyondExtensometer`), one that a structure depends on, and one more
+ * p of a value rejected. A value from crosshead strain (by its symbol, `extensionBasis` and `beyondExtensometer`), a strength of a level without hardening, one that a structure depends on, and one more
  * than 30 times off its limit, as where the limit is meant in another unit, never pass barely: the verdict is conditional and a finding says on what. No verdict replaces local codes and licensed practice.
  *
  * @param measured - The value with its uncertainty and symbol, as in a result; of an elongation also `gaugeLength` [mm] and `area` [mm²].
  * @param specification - Limits in the same unit, rule, rounding.
  * @returns Verdict, rule, probability and risks; fails with `other-quantity` or `other-gauge-length` where the value and the limit do
- * not speak of the same, and with `uncertainty-unknown` where a guard band has nothing to go by.
+ * not speak of the same, with `only-at-least` where a value that is at least so large leaves the verdict open, and with `uncertainty-unknown` where a guard band has nothing to go by.
  * @throws {@link InputError} `missing`, `wrong-type`, `not-finite`, `not-positive`, `out-of-range`, `unknown-option`.
  *
  * @example
@@ -157,6 +163,13 @@ export function decide(measured: Measured, specification: Specification): Outcom
   const factor = specification.guardFactor ?? quantile(GUARDED);
   const guard = rule === 'guarded' ? factor * u : 0;
   const plain = verdictOf(compared, lower, upper, guard);
+  // the true value may be anything above: it keeps a lower limit that this one keeps, and breaks an upper one that this one breaks
+  const settled = compared > upper ? plain === 'fail' : upper === Infinity && plain !== 'fail' && plain !== 'conditional-fail';
+  if (measured.atLeast === true && !settled)
+    return failure(
+      'only-at-least',
+      'The value is at least so large, as the test ended before its maximum: it neither fails a lower limit nor keeps an upper one.',
+    );
 
   const clear = rule === 'guarded' && (plain === 'pass' || plain === 'fail');
   const coverageFactor = specification.coverageFactor ?? twoSigma;

@@ -15,13 +15,13 @@ import {
 } from '../../src/index.js';
 import { summarise } from '../../src/report/index.js';
 import { command } from '../support/command.js';
-import { caseT1, roundPiece } from '../support/records.js';
+import { brokenPiece, caseT1 } from '../support/records.js';
 
 const folder = mkdtempSync(join(tmpdir(), 'testpiece-'));
 const path = (name: string) => join(folder, name);
 const uncertainty = { force: 0.005 };
 const results = [280, 282, 279].map((top, k) =>
-  analyseTension(caseT1(801, top), roundPiece, { uncertainty, frameCompliance: 2e-5, test: { identity: `P${k + 1}` } }),
+  analyseTension(caseT1(801, top), brokenPiece, { uncertainty, frameCompliance: 2e-5, test: { identity: `P${k + 1}` } }),
 ) as [TensionResult, TensionResult, TensionResult];
 beforeAll(() => {
   results.forEach((one, k) => {
@@ -105,7 +105,7 @@ describe('replicates', () => {
   });
 
   test('the value that is flagged as an outlier is marked', async () => {
-    const many = [280, 281, 280.5, 279.5, 280.2, 279.8, 300].map((top) => analyseTension(caseT1(801, top), roundPiece));
+    const many = [280, 281, 280.5, 279.5, 280.2, 279.8, 300].map((top) => analyseTension(caseT1(801, top), brokenPiece));
     writeFileSync(path('many.list'), `[${many.map(toJson).join(',')}]`);
     const { out } = await command('replicates', path('many.list'));
     expect(out).toMatch(/Rm +MPa +7 .* 279\.5 +300\.0 \*/);
@@ -123,7 +123,7 @@ describe('replicates', () => {
   });
 
   test('what cannot be pooled is a fault, unless it is pooled all the same', async () => {
-    const thin = analyseTension(caseT1(801), { ...roundPiece, section: round({ diameter: 7 }) }, { frameCompliance: 2e-5 });
+    const thin = analyseTension(caseT1(801), { ...brokenPiece, section: round({ diameter: 7 }) }, { frameCompliance: 2e-5 });
     writeFileSync(path('thin.result'), toJson(thin));
     const given = ['p1.report.json', 'p2.report.json', 'thin.result'].map(path);
     expect((await command('replicates', ...given, '--fail-on', 'fault')).status).toBe(3);

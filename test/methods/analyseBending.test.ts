@@ -243,6 +243,7 @@ describe('doubts', () => {
 
   test('stopped before it broke, or broken', () => {
     expect(codes(result)).toContain('maximum-at-end');
+    for (const one of [result.flexuralStrength, result.maximumForce, result.strainAtMaximum]) expect(one.atLeast).toBe(true);
     expect(result.stressAtBreak).toBeUndefined();
     const brittle = simulateBending(
       scenario(piece, { material: { modulus: 3000 }, until: 0.02, logger: { rate: 100, extensometer: true, tail: 1 } }),
@@ -252,6 +253,7 @@ describe('doubts', () => {
     near(found.strainAtBreak?.value, 0.02);
     expect(found.fracture!.how).toBe('sudden-fall');
     expect(codes(found)).not.toContain('maximum-at-end');
+    expect(found.flexuralStrength.atLeast).toBeUndefined();
     // plastics and ceramics are bent as well: that no metal has such a slope is a note
     expect(find(found, 'slope-implausible')!.severity).toBe('note');
   });

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { knownCurve } from '../../bench/scenarios.js';
 import { uncertainTest } from '../../bench/uncertainTests.js';
 import { mergeTrials, monteCarloTension, monteCarloTensionTrials, sectionFromArea, type TensionOptions } from '../../src/index.js';
-import { caseT1, COMPLIANCE, roundPiece } from '../support/records.js';
+import { brokenPiece, caseT1, COMPLIANCE, roundPiece } from '../support/records.js';
 import { refusal } from '../support/thrown.js';
 
 const record = caseT1(701);
@@ -18,7 +18,7 @@ const options: TensionOptions = {
 };
 
 describe('a record without noise', () => {
-  const run = monteCarloTension(record, roundPiece, { ...options, trials: 3000 });
+  const run = monteCarloTension(record, brokenPiece, { ...options, trials: 3000 });
 
   test('agrees with its budgets within the sampling error where the model is linear', () => {
     for (const symbol of ['Fm', 'Rm', 'Rp0.2', 'K']) {

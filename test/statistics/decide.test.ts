@@ -207,6 +207,40 @@ describe('refuses what does not compare, with a remedy', () => {
   });
 });
 
+describe('a value that is at least so large', () => {
+  const of = (lower?: number, upper?: number, more: object = {}) =>
+    decide(
+      { value: 378, symbol: 'Rm', atLeast: true, ...more },
+      { ...(lower === undefined ? {} : { lower }), ...(upper === undefined ? {} : { upper }) },
+    );
+
+  test('keeps a lower limit that it keeps, and breaks an upper one that it breaks', () => {
+    expect(required(of(370)).verdict).toBe('pass');
+    expect(required(of(undefined, 370)).verdict).toBe('fail');
+    expect(required(of(300, 370)).verdict).toBe('fail');
+  });
+
+  test('of a level without hardening it passes no limit barely', () => {
+    const level = { value: 430, symbol: 'Rm', withoutHardening: true };
+    expect(required(decide(level, { lower: 360 })).verdict).toBe('conditional-pass');
+    expect(codes(decide(level, { lower: 360 }))).toContain('decision-without-hardening');
+    expect(required(decide(level, { lower: 440 })).verdict).toBe('fail');
+  });
+
+  test('leaves the rest open', () => {
+    for (const open of [of(380), of(undefined, 380), of(370, 380), of(380, 510)])
+      expect(open).toMatchObject({ ok: false, reason: 'only-at-least' });
+  });
+
+  test('also by a guard band of 1.645 u', () => {
+    const guarded = (lower: number) =>
+      decide({ value: 378, symbol: 'Rm', atLeast: true, standardUncertainty: 2 }, { lower, rule: 'guarded' });
+    expect(required(guarded(374)).verdict).toBe('pass');
+    expect(required(guarded(376)).verdict).toBe('conditional-pass');
+    expect(guarded(379)).toMatchObject({ ok: false, reason: 'only-at-least' });
+  });
+});
+
 test('wrong arguments', () => {
   expect(refusal(() => decide({ value: NaN }, { lower: 1 }))).toBe('not-finite measured.value');
   expect(refusal(() => decide({ value: 1 }, {}))).toBe('missing specification.lower');

@@ -14,10 +14,14 @@ export interface YieldPoints {
   readonly upper: YieldPoint;
   /** Lower yield strength ReL. */
   readonly lower: YieldPoint;
-  /** Yield point extension Ae [mm/mm]; absent where the curve ends on the level of yielding, before hardening. */
+  /** Yield point extension Ae [mm/mm]; absent where no hardening follows. */
   readonly extension?: number | undefined;
-  /** First sample of uniform hardening; absent where the curve ends before it. */
+  /** First sample of uniform hardening; absent where none follows. */
   readonly hardeningStart?: number | undefined;
+  /** Where no hardening follows: whether the curve ends on its `level` of yielding, or there is a `fall` from it, as of a neck. */
+  readonly ends?: 'level' | 'fall' | undefined;
+  /** Where no hardening follows: first sample of the level, after the first dip; the highest from it on stands for the maximum. */
+  readonly levelStart?: number | undefined;
 }
 
 /** Why there is no yield point. */

@@ -1,5 +1,5 @@
 import type { StressStrainCurve } from '../../base/index.js';
-import { firstReaching, mean, steepestLine, type NoiseOfCurve } from '../../numeric/index.js';
+import { firstReaching, mean, noiseReach, steepestLine, type NoiseOfCurve } from '../../numeric/index.js';
 import type { Fall } from './Fall.js';
 import { STANDS_OUT } from './yieldRule.js';
 
@@ -16,6 +16,11 @@ const HARDENING_WIDTH = 0.002;
 const STANDARD_ERRORS = 6;
 /** Means that lie within so many deviations of a minimum are of its level; and the curve has left the level beyond as many. */
 const LEVEL = 3;
+/**
+ * A curve has left its level by half a per cent of ReH as a rule. Hardening that is soon over bends before it has come so far: by this share of it then, and by
+ * no less than what waves fall by on the way.
+ */
+const LEFT_SHARE = 0.1;
 
 /** @internal Where uniform hardening begins. */
 export interface HardeningOnset {
@@ -90,8 +95,9 @@ function lineOverPauses({ strain, stress }: Places, first: number, counts: (i: n
 
 /** The level about a minimum: the mean of its neighbours that noise does not tell from it, less those at either end that lie above it, which lead to it and away. */
 function levelAbout({ stress, noise }: Places, at: number, counts: (i: number) => boolean): number {
-  const most = stress[at]! + 2 * LEVEL * noise.level;
-  const belongs = (i: number): boolean => stress[i] !== undefined && (stress[i] <= most || !counts(i));
+  // what lies below it by more is of the dip before it
+  const reach = 2 * LEVEL * noise.level;
+  const belongs = (i: number): boolean => stress[i] !== undefined && (Math.abs(stress[i] - stress[at]!) <= reach || !counts(i));
   let [from, to] = [at, at];
   while (belongs(from - 1)) from -= 1;
   while (belongs(to + 1)) to += 1;
@@ -104,6 +110,34 @@ function levelAbout({ stress, noise }: Places, at: number, counts: (i: number) =
   }
 }
 
+/** The greatest fall from the highest so far, from a place on: of waves where it stands out of noise, else 0. */
+function fallOfWaves({ stress, noise }: Places, first: number, counts: (i: number) => boolean): number {
+  let highest = stress[first]!;
+  let fall = 0;
+  for (let i = first; i < stress.length; i += 1) {
+    if (!counts(i)) continue;
+    if (stress[i]! > highest) highest = stress[i]!;
+    else if (highest - stress[i]! > fall) fall = highest - stress[i]!;
+  }
+  return fall > noiseReach(stress.length - first) * noise.level ? fall : 0;
+}
+
+/** The bottom of the last wave between two places that falls by so much; the first of them without. */
+function lastTrough({ stress }: Places, first: number, last: number, fall: number, counts: (i: number) => boolean): number {
+  if (fall === 0) return first;
+  let trough = first;
+  let highest = stress[first]!;
+  let within = false;
+  for (let i = first; i <= last; i += 1) {
+    if (!counts(i)) continue;
+    if (stress[i]! > highest) highest = stress[i]!;
+    const low = highest - stress[i]! >= fall;
+    if (low && (!within || stress[i]! < stress[trough]!)) trough = i;
+    within = low;
+  }
+  return trough;
+}
+
 /** @internal Where Ae ends: the horizontal through the last minimum, out of noise through the level about it, meets the steepest line of the hardening after it, pauses apart. */
 export function hardeningOnset(curve: StressStrainCurve, last: number, top: number, { peak, fallen, spoilt, noise }: Fall): HardeningOnset {
   const { places, at } = placesOf(curve, fallen, top, { noise, spoilt });
@@ -113,8 +147,11 @@ export function hardeningOnset(curve: StressStrainCurve, last: number, top: numb
   const noisy = isNoisy(noise, curve.stress[fallen]!);
   const level = noisy ? levelAbout(places, least, counts) : curve.stress[last]!;
   const slow = noisy ? places.noise.ofMeans : 0;
-  const leaves = level + Math.max(STANDS_OUT * curve.stress[peak]!, LEVEL * places.noise.level);
   const end = stress.length;
+  const rise = curve.stress[top]! - level;
+  const waves = fallOfWaves(places, least, counts);
+  const left = Math.max(LEFT_SHARE * rise, waves);
+  const leaves = level + Math.max(LEVEL * places.noise.level, Math.min(STANDS_OUT * curve.stress[peak]!, left));
   let rising = end - 1;
   while (rising > least && (stress[rising]! > leaves || !counts(rising))) rising -= 1;
   let until = rising + 1;
@@ -124,6 +161,8 @@ export function hardeningOnset(curve: StressStrainCurve, last: number, top: numb
       ? lineOverPauses(places, rising, counts, slow)
       : lineOfHardening(strain, stress, rising, until, slow);
   const meets = line && line.slope > 0 ? line.meanX + (level - line.meanY) / line.slope : curve.strain[last]!;
-  const hardeningStrain = Math.max(meets, curve.strain[last]!);
+  // no hardening is uniform before the last wave is over; waves of that half a per cent are minima of their own
+  const trough = lastTrough(places, least, rising, Math.min(waves, leaves - level) / 2, counts);
+  const hardeningStrain = Math.max(meets, curve.strain[last]!, trough === least ? 0 : strain[trough]!);
   return { hardeningStrain, hardeningStart: firstReaching(curve.strain, hardeningStrain, last, top) };
 }

@@ -51,11 +51,12 @@ export function yieldPointsKernel(curve: StressStrainCurve, task: YieldTask): Ou
   if (range === 'untold')
     return failure('ends-after-fall', 'the record ends after a fall, too soon to tell a level of yielding from a neck');
   const point = (index: number): YieldPoint => ({ stress: stress[index]!, strain: strain[index]! - task.strainShift, index });
-  const { lowest, onset } = range;
+  const { lowest, onset, ends, levelStart } = range;
   return success({
     upper: point(peak),
     lower: point(lowest),
     ...(onset && { extension: onset.hardeningStrain - strain[peak]!, hardeningStart: onset.hardeningStart }),
+    ...(ends && { ends, levelStart }),
   });
 }
 
@@ -67,12 +68,12 @@ export function yieldPointsKernel(curve: StressStrainCurve, task: YieldTask): Ou
  * @remarks
  * ReH: the highest stress before a fall of at least 0.5 %, with no higher stress over the next 0.05 % strain; at or above a fifth of the
  * maximum (below it a fall is seating), before 0.5 % plastic extension where the slope is known. The fall stands out of noise (by more
- * than as many normal deviates as there are samples span; where neighbours share their noise, by samples farther apart) and is two and a half steps of the reading at least. A rise that stands out by as much follows,
- * over 0.2 % of strain at least where it stays below ReH. A fall within noise, a fall while the crosshead stood still (`pauses`) and the
- * fall after the maximum force are none. A curve that does not rise again has a yield point where it ends on a level: over 0.2 % of strain at least, on which
- * it falls by less than a quarter of the fall to it; then Ae is absent, and ReL is the lowest so far. ReL: the smallest stress of the
+ * than as many normal deviates as there are samples span; where neighbours share their noise, by samples farther apart) and is two and a half steps of the reading at least. Hardening follows: it passes ReH,
+ * or means over 0.2 % of strain, from 0.25 % after ReH on, rise by more than 0.1 % of ReH, than noise and than the waves of the level. A fall within noise, a fall while the crosshead stood still (`pauses`) and the
+ * fall after the maximum force are none. Without hardening there is a yield point where the curve comes to a level: over 0.2 % of strain, and as long again as the way to it, on which
+ * it falls by less than a quarter of the fall to it; then Ae is absent, `ends` tells whether the curve ends there or falls from it, `levelStart` where it begins, and ReL is the lowest of the level. ReL: the smallest stress of the
  * yielding range, the first dip after ReH left out where a later minimum or level is higher. Ae ends where the horizontal through the last
- * minimum, or the lowest of that level, out of noise through the mean of that level, meets the steepest line of the hardening that follows, over 0.2 %
+ * minimum, or the lowest of that level, out of noise through the mean of that level, meets the steepest line of the hardening that follows beyond 0.5 % of ReH, or a tenth of the rise where that is less, over 0.2 %
  * strain, or over twice as much and so on until its slope is six standard errors of noise; out of noise where hardening begins, within twice that width.
  *
  * @param curve - Strain [mm/mm] and stress [MPa], at least 3 samples, finite.

@@ -1,16 +1,16 @@
 import type { StressStrainCurve } from '../../base/index.js';
-import { maximumIndex, medianOf } from '../../numeric/index.js';
+import { maximumIndex } from '../../numeric/index.js';
 import { MEAN_STRAIN, hardeningOnset, isNoisy, type HardeningOnset } from './hardeningOnset.js';
-import { endOfFall } from './endOfFall.js';
+import { endOfFall, type Level } from './endOfFall.js';
 import type { Fall } from './Fall.js';
+import { levelOf } from './levelOf.js';
 import type { LowerYieldRule } from './LowerYieldRule.js';
 import { topOfHardening } from './topOfHardening.js';
-import { STANDS_OUT } from './yieldRule.js';
+import { STANDS_OUT, TRANSIENT_STRAIN } from './yieldRule.js';
 
 /** The short rule for ReL looks this far after ReH, the first transient left out (ISO 6892-1, from memory). */
 const SHORT_RANGE = 0.0025;
-/** So the first dip is a transient where it is over by then, and within this share of the yielding range: what fills more of it is its level (common practice). */
-const TRANSIENT_STRAIN = SHORT_RANGE;
+/** The first dip is a transient where it is over soon enough, and within this share of the yielding range: what fills more of it is its level (common practice). */
 const TRANSIENT_SHARE = 0.5;
 /** It begins this soon after ReH, as the spring of the frame lets go at once; its recovery may overshoot for as long as no higher stress may follow ReH (common practice). */
 const TRANSIENT_START = 0.001;
@@ -20,8 +20,6 @@ const DIP_SHARE = 0.001;
 const DIP_DEVIATIONS = 3;
 /** Two samples of one level lie apart by no more deviations of noise: each by as many as tell a dip. */
 const LEVEL_DEVIATIONS = 2 * DIP_DEVIATIONS;
-/** The level of a range is the median of about so many of its samples, which know it to 1.25/√500, a twentieth of the noise. */
-const LEVEL_PLACES = 500;
 
 /** @internal What {@link yieldingRange} starts from. */
 export interface YieldingTask extends Fall {
@@ -32,8 +30,11 @@ export interface YieldingTask extends Fall {
 export interface YieldingRange {
   /** Sample of ReL. */
   readonly lowest: number;
-  /** Where it ends; absent where the curve ends on its level. */
+  /** Where it ends; absent where no hardening follows. */
   readonly onset?: HardeningOnset;
+  /** Without hardening: whether the curve ends on its level, or falls from it, and the first sample of the level, a first dip left out. */
+  readonly ends?: Level['ends'];
+  readonly levelStart?: number;
 }
 
 /**
@@ -104,17 +105,9 @@ function afterFirstDip(
       if (stress[k]! > stress[high]! + step) return lowest;
       if (stress[k]! < stress[lowest]! && spoilt?.[k] !== 1) lowest = k;
     }
-    return last;
+    return lowest;
   }
   return last;
-}
-
-/** The level of a range, pauses apart. */
-function levelOf(stress: Float64Array, first: number, last: number, spoilt: Uint8Array | undefined): number {
-  const stride = Math.max(1, Math.floor((last - first) / LEVEL_PLACES));
-  const sampled: number[] = [];
-  for (let i = first; i <= last; i += stride) if (spoilt?.[i] !== 1) sampled.push(stress[i]!);
-  return medianOf(sampled);
 }
 
 /** First sample that ReL is looked for from: after the first dip, if it is short and the range has a level above it; else the first that has fallen. */
@@ -137,9 +130,8 @@ function afterTransient(
   return maximumIndex(stress, back, stop);
 }
 
-/** Sample of ReL: the lowest of the yielding range, by the rule that was agreed. */
-function lowestOf({ strain, stress }: StressStrainCurve, end: HardeningOnset, task: YieldingTask): number {
-  const from = afterTransient({ strain, stress }, end, task);
+/** Sample of ReL: the lowest of the yielding range from a sample on, by the rule that was agreed. */
+function lowestOf({ strain, stress }: StressStrainCurve, from: number, end: HardeningOnset, task: YieldingTask): number {
   const limit = strain[task.peak]! + SHORT_RANGE;
   let lowest = -1;
   for (let i = from; i <= end.hardeningStart && (task.lowerYield === 'whole' || strain[i]! <= limit); i += 1)
@@ -147,14 +139,27 @@ function lowestOf({ strain, stress }: StressStrainCurve, end: HardeningOnset, ta
   return lowest < 0 ? from : lowest;
 }
 
+/** First sample of a level without hardening: of the fall that leads to it nothing counts. */
+function startOfLevel({ stress }: StressStrainCurve, from: number, last: number, { fallen, spoilt }: YieldingTask): number {
+  if (from > fallen) return from;
+  const level = levelOf(stress, fallen, last, spoilt);
+  let start = from;
+  while (start < last && stress[start]! > level) start += 1;
+  return start;
+}
+
 /** @internal The yielding range after an upper yield point; or why there is none, where the curve does not rise again: `fall` or `untold` of {@link endOfFall}. */
 export function yieldingRange(curve: StressStrainCurve, task: YieldingTask): YieldingRange | 'fall' | 'untold' {
   const { strain, stress } = curve;
-  const { peak, fallen, end, reach } = task;
-  const top = topOfHardening(curve, task, Math.max(STANDS_OUT * stress[peak]!, reach));
+  const { peak, fallen } = task;
+  const top = topOfHardening(curve, task);
   if (top === undefined) {
-    const ends = endOfFall(curve, task, STANDS_OUT * stress[peak]!);
-    return ends === 'level' ? { lowest: lowestOf(curve, { hardeningStrain: strain[end - 1]!, hardeningStart: end - 1 }, task) } : ends;
+    const level = endOfFall(curve, task);
+    if (typeof level === 'string') return level;
+    const { last, ends } = level;
+    const end = { hardeningStrain: strain[last]!, hardeningStart: last };
+    const from = afterTransient(curve, end, task);
+    return { lowest: lowestOf(curve, from, end, task), ends, levelStart: startOfLevel(curve, from, last, task) };
   }
 
   // yielding is over where the stress passes ReH again; a dip later on is none of it
@@ -162,5 +167,5 @@ export function yieldingRange(curve: StressStrainCurve, task: YieldingTask): Yie
   while (above < top && stress[above]! <= stress[peak]!) above += 1;
   const minimum = lastMinimum(curve, fallen, above, task);
   const onset = hardeningOnset(curve, afterFirstDip(curve, minimum, top, task), top, task);
-  return { lowest: lowestOf(curve, onset, task), onset };
+  return { lowest: lowestOf(curve, afterTransient(curve, onset, task), onset, task), onset };
 }

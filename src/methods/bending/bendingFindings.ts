@@ -7,7 +7,7 @@ import type { LineLoadingPart } from '../loading/evaluateLine.js';
 import { conditionFindings, displacementFindings, refusedFindings, slopeFindings } from '../loading/frameFindings.js';
 import type { FrameShare } from '../loading/frameShare.js';
 import { lineFindings } from '../loading/lineFindings.js';
-import type { LineNumbers } from '../loading/lineKernel.js';
+import { endsRising, type LineNumbers } from '../loading/lineKernel.js';
 import { pauseFindings, unevenOfLoading } from '../loading/paceFindings.js';
 import type { Pause } from '../../record/index.js';
 import { readingFindings } from '../common/pieceFindings.js';
@@ -148,7 +148,7 @@ export function bendingFindings(result: Found, evidence: BendingEvidence, settin
     found.push(finding('flexural-stress-nominal', { factor: lengths.shapeFactor }, { field: 'flexuralStrength' }));
   const { stress } = result.curve;
   const last = stress.length - 1;
-  if (numbers.highest === last) found.push(finding('maximum-at-end', {}, { field: 'flexuralStrength' }));
+  if (endsRising(part.numbers, part.curve)) found.push(finding('maximum-at-end', {}, { field: 'flexuralStrength' }));
   else if (!numbers.fracture.ok && stress[numbers.highest]! > 0)
     found.push(finding('stopped-before-fracture', { share: (100 * stress[last]!) / stress[numbers.highest]! }, { field: 'fracture' }));
   return found;

@@ -1,11 +1,11 @@
-import type { Outcome, StressStrainCurve } from '../../base/index.js';
+import type { Outcome, Quantity, StressStrainCurve } from '../../base/index.js';
 import type { ChordModulus, ChordReason, LineExplanation } from '../../curve/index.js';
 import type { BeamLengths, BendingSettings } from './bendingOptions.js';
 import type { BendingResult } from './BendingResult.js';
 import { modulusWindowOf, slopeQuantity } from '../loading/elasticQuantities.js';
 import type { LineLoadingPart } from '../loading/evaluateLine.js';
 import { withFrame, type FrameShare } from '../loading/frameShare.js';
-import { brokeSuddenly, type LineNumbers } from '../loading/lineKernel.js';
+import { brokeSuddenly, endsRising, type LineNumbers } from '../loading/lineKernel.js';
 import { maximumForce, percent, quantity } from '../common/quantity.js';
 import { strengthsAt } from '../loading/strengthsAt.js';
 
@@ -67,17 +67,22 @@ function elasticPart({ numbers, curve, settings, explanation, isModulus, chord, 
 export function bendingQuantities(evaluated: Evaluated) {
   const { numbers, curve, part, lengths, shearShare } = evaluated;
   const { fracture, highest } = numbers;
+  // where the force still rose at the end, its maximum lies beyond
+  const rises = endsRising(part.numbers, part.curve);
+  const reached = (one: Quantity): Quantity => (rises ? { ...one, atLeast: true } : one);
   return {
     ...elasticPart(evaluated),
-    maximumForce: maximumForce(evaluated.highestForce, 'common practice'),
+    maximumForce: reached(maximumForce(evaluated.highestForce, 'common practice')),
     maximumIndex: evaluated.top,
-    flexuralStrength: quantity('σfM', 'flexural strength', curve.stress[highest]!, 'MPa', `${ISO178}, flexural strength`),
-    strainAtMaximum: quantity(
-      'εfM',
-      'flexural strain at flexural strength',
-      curve.strain[highest]!,
-      '1',
-      `${ISO178}, flexural strain at flexural strength`,
+    flexuralStrength: reached(quantity('σfM', 'flexural strength', curve.stress[highest]!, 'MPa', `${ISO178}, flexural strength`)),
+    strainAtMaximum: reached(
+      quantity(
+        'εfM',
+        'flexural strain at flexural strength',
+        curve.strain[highest]!,
+        '1',
+        `${ISO178}, flexural strain at flexural strength`,
+      ),
     ),
     ...(fracture.ok && brokeSuddenly(part.numbers, part.curve)
       ? {

@@ -16,7 +16,7 @@ import type { TensionInput, TensionNumbers } from '../loading/TensionNumbers.js'
 import type { TensionSettings } from '../evaluation/tensionOptions.js';
 import { meetingsOf, metAgain, type Meetings } from './meetings.js';
 import { quantitiesOf } from './statedResult.js';
-import { tensionQuantities, type StrainHolds } from '../evaluation/tensionQuantities.js';
+import { atMaximum, tensionQuantities, type StrainHolds } from '../evaluation/tensionQuantities.js';
 import { SECTION } from '../evaluation/tensionUncertainty.js';
 
 /** @internal A test as it was analysed, ready to be evaluated again with something changed: the part of its record that is loading. */
@@ -184,7 +184,7 @@ export function tensionModel(task: TensionTask): (change: TensionChange) => read
     const changedPiece = { ...piece, section: { ...piece.section, area }, gaugeLength: lengths.gaugeLength };
     return [
       ...quantitiesOf(tensionQuantities(numbers, curve, stress, settings, task.holds, undefined)),
-      maximumForce(force[numbers.maximumSample]!),
+      atMaximum(maximumForce(force[numbers.maximumSample]!), numbers),
       ...quantitiesOf(afterFracture(changedPiece, { ...broken, length: lengthAfter, area: areaAfter })),
     ];
   };

@@ -74,9 +74,9 @@ export interface TensionResult extends MethodResult {
   readonly proofStrengths: readonly StrengthAtExtension[];
   /** Rt, one for each total extension asked for that the curve reaches. */
   readonly totalExtensionStrengths: readonly StrengthAtExtension[];
-  /** Fm. */
+  /** Fm; `atLeast` where the test ended before its maximum; `withoutHardening` where none follows yielding: of the highest stress of the level then. */
   readonly maximumForce: Quantity;
-  /** Rm. */
+  /** Rm, as Fm. */
   readonly tensileStrength: Quantity;
   /** Sample of the maximum force. */
   readonly maximumIndex: number;

@@ -42,8 +42,13 @@ export function elasticLengthRatio(recorded: RecordedCurve, lengths: PieceLength
   return corrected ? lengths.effectiveLength / lengths.parallelLength : 1;
 }
 
-/** @internal The numbers of a record: of what is loading in it, with the frame taken out of travel where it can be. */
-export function evaluateRecord({ record, survey, outline }: EndedRecord, lengths: PieceLengths, settings: TensionSettings) {
+/** @internal The numbers of a record: of what is loading in it, with the frame taken out of travel where it can be; `pieceBroke` where it was measured broken. */
+export function evaluateRecord(
+  { record, survey, outline }: EndedRecord,
+  lengths: PieceLengths,
+  settings: TensionSettings,
+  pieceBroke: boolean,
+) {
   const rests = pausesOf(record, survey.clock, survey.top, outline?.motion);
   const excursions = surveyExcursions(record, outline, rests);
   const away = excursions?.drops.filter(({ kind }) => kind !== 'yield') ?? [];
@@ -65,6 +70,7 @@ export function evaluateRecord({ record, survey, outline }: EndedRecord, lengths
       resolution,
       elasticLengthRatio: elasticLengthRatio(recorded, lengths, motion),
       broken: ends.broken,
+      pieceBroke,
       ...where,
     };
     // before the evaluation moves the curve

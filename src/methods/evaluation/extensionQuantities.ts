@@ -64,7 +64,7 @@ export function extensionQuantities(numbers: TensionNumbers): Found {
     );
   if (counts && positive(toughness))
     found.toughness = quantity('U', 'energy per volume up to fracture', toughness, 'MPa', 'area under the curve (textbooks)');
-  if (necking?.ok === true)
+  if (necking?.ok === true && necking.strain >= 0)
     found.necking = quantity(
       'εu',
       'true strain at the onset of necking',

@@ -18,12 +18,12 @@ import {
 } from '../../curve/index.js';
 import { maximumIndex } from '../../numeric/index.js';
 import { fractureOf } from './fractureOf.js';
-import { endsBeforeHardening } from '../loading/endsBeforeHardening.js';
 import { hardeningOf, neckingOf } from '../loading/hardeningAndNecking.js';
 import { moveOrigin, withoutFillets } from '../loading/moveCurve.js';
 import type { AfterSlip, Proportional, TensionInput, TensionNumbers } from '../loading/TensionNumbers.js';
 import type { TensionSettings } from './tensionOptions.js';
 import { turned } from './turned.js';
+import { shownFracture, whatWasReached } from './whatWasReached.js';
 
 /** @internal Plastic extension of the limit of proportionality by an offset [mm/mm]. */
 export const PROPORTIONAL_OFFSET = 0.0001;
@@ -79,7 +79,7 @@ export function tensionKernel(input: TensionInput, settings: TensionSettings): T
   const top = highest < n ? highest : maximumIndex(stress);
   const { line, filletSlope, shift } = lineOf(curve, top, input, settings.window);
 
-  const { fracture, end: lastOfTest } = fractureOf(curve, input, highest);
+  const { fracture: found, end: lastOfTest } = fractureOf(curve, input, highest);
   const end = Math.min(lastOfTest, n);
   const slope = line.ok ? line.slope : undefined;
   // what lies before the line is in its origin
@@ -100,15 +100,16 @@ export function tensionKernel(input: TensionInput, settings: TensionSettings): T
           maximum: top,
           end,
         });
-  // with a yield point the maximum that counts lies in the hardening range, also where the extensometer ends before it
+  // with a yield point the maximum that counts lies in the hardening range, also where the extensometer ends before it; without one it is that of the level
   const hardening = (yielding?.ok === true ? yielding.hardeningStart : undefined) ?? 0;
-  // a test that ended before hardening reached no maximum
-  const before = endsBeforeHardening(yielding);
-  const maximumSample = highest < hardening ? maximumIndex(input.stress, hardening, lastOfTest) : highest;
-  const maximum = maximumSample < n && !before ? plateauOf(curve, maximumSample, input.resolution, end) : undefined;
+  const counted = (yielding?.ok === true ? yielding.levelStart : undefined) ?? hardening;
+  const reached = whatWasReached(curve, input, { yielding, fracture: found, end: lastOfTest });
+  const level = reached === 'before-hardening' || reached === 'no-hardening';
+  const maximumSample = highest < counted ? maximumIndex(input.stress, counted, lastOfTest) : highest;
+  const maximum = maximumSample < n && reached === 'maximum' ? plateauOf(curve, maximumSample, input.resolution, end) : undefined;
 
   // what lies on the level is found there whether the test went on or not
-  const peak = before ? end - 1 : top < hardening ? maximumIndex(stress, hardening, end) : top;
+  const peak = level ? end - 1 : top < hardening ? maximumIndex(stress, hardening, end) : top;
   const beyond = endOfPlateau(stress, peak, input.resolution, end);
   const crossings =
     slope === undefined
@@ -121,12 +122,14 @@ export function tensionKernel(input: TensionInput, settings: TensionSettings): T
   const proportional = line.ok ? proportionalOf(curve, line, beyond, input.definitions ?? proportionalDefinitions) : undefined;
   const slip = slips[0];
   const unslipped = slip && upTo(strain[slip.at]!);
-  const hardens = maximum && !(slip && slip.at < maximumSample);
+  const hardens = maximumSample < n && !level && !(slip && slip.at < maximumSample);
+  const fracture = shownFracture(found, reached);
   return {
     line,
     shift,
     highest,
     maximumSample,
+    reached,
     maximum,
     end: lastOfTest,
     endStress: input.stress[lastOfTest - 1]!,

@@ -1,4 +1,5 @@
-import type { LineExplanation } from '../../curve/index.js';
+import type { Quantity } from '../../base/index.js';
+import { isGiven, type LineExplanation } from '../../curve/index.js';
 import { elasticQuantities } from '../loading/elasticQuantities.js';
 import { extensionQuantities } from './extensionQuantities.js';
 import { hardeningQuantities } from '../loading/hardeningQuantities.js';
@@ -25,6 +26,16 @@ export type Quantities = Omit<
   | 'provenance'
 >;
 
+/** @internal Fm or Rm with what it is worth: at least so much where the test ended before the maximum, and of the level of yielding where no hardening follows. */
+export function atMaximum(one: Quantity, { reached }: Pick<TensionNumbers, 'reached'>): Quantity {
+  if (reached === 'maximum') return one;
+  return reached === 'no-hardening' ? { ...one, withoutHardening: true } : { ...one, atLeast: true };
+}
+
+/** @internal True of a curve without a linear part, whichever window was chosen: nothing in it is proportional. */
+export const hasNoLine = ({ line }: Pick<TensionNumbers, 'line'>, explanation: Pick<LineExplanation, 'linearPart'> | undefined): boolean =>
+  line.ok && !isGiven(line) && explanation?.linearPart?.verdict === 'none';
+
 /** @internal What the strain is good for: travel with the frame in it bears neither E nor a strength at a total extension. */
 export interface StrainHolds {
   /** Whether the slope is named modulus. */
@@ -42,7 +53,7 @@ export function tensionQuantities(
   holds: StrainHolds,
   explanation: LineExplanation | undefined,
 ): Quantities {
-  const yields = yieldQuantities(numbers, settings, holds.strainOfPiece);
+  const yields = yieldQuantities(numbers, settings, holds.strainOfPiece, hasNoLine(numbers, explanation));
   const proof = yields.proofStrengths[0];
   const { line } = numbers;
   const resilience =
@@ -61,7 +72,10 @@ export function tensionQuantities(
     elasticQuantities(numbers, curve, holds.modulus, explanation),
     yields,
     {
-      tensileStrength: quantity('Rm', 'tensile strength', stress[numbers.maximumSample]!, 'MPa', `${ISO}, tensile strength`),
+      tensileStrength: atMaximum(
+        quantity('Rm', 'tensile strength', stress[numbers.maximumSample]!, 'MPa', `${ISO}, tensile strength`),
+        numbers,
+      ),
       maximumIndex: numbers.maximumSample,
     },
     extensionQuantities(numbers),

@@ -29,6 +29,8 @@ export interface TensionInput {
   readonly highest?: number | undefined;
   /** Where the force of the whole record fell away; default: looked for. */
   readonly broken?: Outcome<Break, FractureReason> | undefined;
+  /** True where the piece was measured broken: a force that rose to the end of the record then was its maximum. */
+  readonly pieceBroke?: boolean | undefined;
   /** Last sample before the drive let the force go, where the test was stopped and unloaded. */
   readonly unloadedFrom?: number | undefined;
   /** True where a trial asks for the values alone: not for other windows, the fall of the slope, or how far the maximum is determined. */
@@ -58,10 +60,12 @@ export interface TensionNumbers {
   readonly filletSlope?: number;
   /** Origin of strain in the strain as recorded. */
   readonly shift: number;
-  /** Sample of the highest stress of all, and of the maximum that counts (after a yield point: from hardening on). */
+  /** Sample of the highest stress of all, and of the maximum that counts (after a yield point: from hardening on, without that of the level). */
   readonly highest: number;
   readonly maximumSample: number;
-  /** The maximum with its strain; absent where the curve ends before it. */
+  /** What the highest force is worth: see {@link whatWasReached}. */
+  readonly reached: 'maximum' | 'still-rising' | 'before-hardening' | 'no-hardening';
+  /** The maximum with its strain; absent where it was not reached, or the curve ends before it. */
   readonly maximum: Maximum | undefined;
   /** How far the strain of the maximum is determined, where that was asked for. */
   readonly spread?: MaximumSpread;

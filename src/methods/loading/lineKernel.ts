@@ -5,6 +5,7 @@ import {
   fitModulusKernel,
   fractureKernel,
   proofStrengthKernel,
+  stillRising,
   totalExtensionStrengthKernel,
   type ElasticLine,
   type ModulusReason,
@@ -65,3 +66,7 @@ export function brokeSuddenly({ line, fracture }: LineNumbers, { strain, stress 
   const elastic = line.ok ? (fracture.stress - stress[Math.min(fracture.index + 1, stress.length - 1)]!) / line.slope : 0;
   return after > fracture.strain - elastic / 4;
 }
+
+/** @internal True where the force still rises at the end of a record without a fracture: what was reached is not the maximum. */
+export const endsRising = ({ fracture }: Pick<LineNumbers, 'fracture'>, { strain, stress }: StressStrainCurve): boolean =>
+  !fracture.ok && stillRising(strain, stress, stress.length);

@@ -151,7 +151,7 @@ function propertyOf(field: ReplicateField, found: readonly { test: number; quant
  * @example
  * ```ts
  * const piece = { section: sectionFromArea({ area: 50 }), gaugeLength: 40 };
- * const results = [400, 404, 402].map((R) => analyseTension({ force: [0, 25 * R, 50 * R], strain: [0, 0.001, 0.1] }, piece));
+ * const results = [400, 404, 402].map((R) => analyseTension({ force: [0, 25 * R, 50 * R, 0], strain: [0, 0.001, 0.1, 0.1] }, piece));
  * const { properties } = analyseReplicates(results);
  * properties.find(({ symbol }) => symbol === 'Rm')?.summary.mean; // => 402
  *

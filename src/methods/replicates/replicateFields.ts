@@ -38,6 +38,9 @@ const NEWTONS = 10;
 const MPA = { step: 'strength', strength: true } as const;
 const NOMINAL = { step: THREE, strength: true } as const;
 
+/** A value that was reached; one that is only at least so large has no part in a mean. */
+const known = (one: Quantity): Quantity | undefined => (one.atLeast ? undefined : one);
+
 /**
  * @internal By method, in the order of a single result. What a test holds several times (indentations, blanks, loops) is summarised within
  * it already; what follows from the piece alone (area, ratios of lengths) is no property that repeats.
@@ -52,8 +55,8 @@ export const replicateFields: { readonly [Method in TestResult['method']]: reado
     { field: 'yieldPointExtension', of: (r) => [r.yieldPointExtension], bars: strain, step: 'yieldPointExtension' },
     { field: 'proofStrengths', of: (r) => r.proofStrengths, bars: strain, usual: usualVariation.proofStrength.within, ...MPA },
     { field: 'totalExtensionStrengths', of: (r) => r.totalExtensionStrengths, bars: elastic, ...MPA },
-    { field: 'maximumForce', of: (r) => [r.maximumForce], bars: ['section'], step: NEWTONS },
-    { field: 'tensileStrength', of: (r) => [r.tensileStrength], bars: [], usual: usualVariation.tensileStrength.within, ...MPA },
+    { field: 'maximumForce', of: (r) => [known(r.maximumForce)], bars: ['section'], step: NEWTONS },
+    { field: 'tensileStrength', of: (r) => [known(r.tensileStrength)], bars: [], usual: usualVariation.tensileStrength.within, ...MPA },
     { field: 'uniformExtension', of: (r) => [r.uniformExtension], bars: strain, step: 'extension' },
     { field: 'totalExtensionAtMaximumForce', of: (r) => [r.totalExtensionAtMaximumForce], bars: elastic, step: 'extension' },
     {

@@ -114,7 +114,7 @@ export function checkConsistency(result: TensionResult, options: ConsistencyOpti
   const hardness = options.hardness && requireHardness(options.hardness);
   const other = options.otherElongation && requireElongation(options.otherElongation, result.testPiece.gaugeLength);
   const links = [
-    ...(hardness ? [hardnessLink(result, hardness.value, hardness.uncertainty)] : []),
+    ...(hardness ? hardnessLink(result, hardness.value, hardness.uncertainty) : []),
     ...neckingLink(result),
     ...(other ? barbaLinks(result, other) : []),
     ...elongationLinks(result),

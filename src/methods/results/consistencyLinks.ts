@@ -10,22 +10,26 @@ const BARBA_DOUBT = 0.25;
 const ELONGATION_DOUBT = 0.006;
 const REDUCTION_DOUBT = 0.01;
 /** @internal Rm and hardness, of steels. */
-export function hardnessLink({ tensileStrength: Rm }: TensionResult, hardness: number, uncertainty: number): ConsistencyLink {
+export function hardnessLink({ tensileStrength: Rm }: TensionResult, hardness: number, uncertainty: number): ConsistencyLink[] {
+  // what is only known to be at least so large may be equal to anything above
+  if (Rm.atLeast) return [];
   const [factor, half] = HARDNESS_FACTOR;
-  return link({
-    link: 'strength-hardness',
-    relation: 'equal',
-    left: { symbol: 'Rm', value: Rm.value, unit: 'MPa' },
-    right: { symbol: '3.3 HBW', value: factor * hardness, unit: 'MPa' },
-    doubts: [doubt(Rm), factor * uncertainty],
-    open: half * hardness,
-    causes: [
-      'force or area off by a factor',
-      'hardness read on a decarburised or cold-worked skin',
-      'austenitic or cold-worked steel, or no steel',
-    ],
-    source: 'common practice: Rm is 3.0 to 3.6 times HBW of carbon and low-alloy steels',
-  });
+  return [
+    link({
+      link: 'strength-hardness',
+      relation: 'equal',
+      left: { symbol: 'Rm', value: Rm.value, unit: 'MPa' },
+      right: { symbol: '3.3 HBW', value: factor * hardness, unit: 'MPa' },
+      doubts: [doubt(Rm), factor * uncertainty],
+      open: half * hardness,
+      causes: [
+        'force or area off by a factor',
+        'hardness read on a decarburised or cold-worked skin',
+        'austenitic or cold-worked steel, or no steel',
+      ],
+      source: 'common practice: Rm is 3.0 to 3.6 times HBW of carbon and low-alloy steels',
+    }),
+  ];
 }
 
 /** @internal n and the uniform strain. */

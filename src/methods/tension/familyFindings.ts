@@ -1,8 +1,15 @@
 import { PROOF_OFFSET, atExtension, type Finding } from '../../base/index.js';
-import { crossCheck, metalModuli, type MeasuredProperties, type Measurement } from '../../materials/index.js';
+import {
+  crossCheck,
+  materialFamily,
+  metalModuli,
+  type MeasuredProperties,
+  type Measurement,
+  type PropertyCause,
+} from '../../materials/index.js';
 import type { TensionNumbers } from '../loading/TensionNumbers.js';
 import type { TensionSettings } from '../evaluation/tensionOptions.js';
-import type { Quantities } from '../evaluation/tensionQuantities.js';
+import { hasNoLine, type Quantities } from '../evaluation/tensionQuantities.js';
 import { unlikeFinding, type PropertyWords } from '../common/unlikeFinding.js';
 
 /** A slope scattered by more than this says nothing about the metal. */
@@ -29,7 +36,10 @@ function propertiesOf(result: Quantities, numbers: TensionNumbers, { thresholds,
   const trusted = line.ok && !yields && line.points >= thresholds.leastElasticPoints && line.relativeStandardError < LEAST_TRUST;
   // a slope far below that of any metal is one, however scattered; high ones come from noise
   const slope = line.ok && line.slope > 0 && (trusted || (!family && line.slope < metalModuli[0])) ? line.slope : undefined;
-  const rm = result.tensileStrength.value;
+  const { atLeast, value } = result.tensileStrength;
+  // a strength that is at least so large is not too low for a family
+  const low = family !== undefined && atLeast === true && value < materialFamily(family).tensileStrength[0];
+  const rm = low ? undefined : value;
   const broke = result.fracture !== undefined && result.fracture.how !== 'end-of-record';
   const plastic = result.plasticExtensionAtFracture?.value;
   const { hardening } = result;
@@ -54,7 +64,12 @@ export function familyFindings(result: Quantities, numbers: TensionNumbers, sett
   const { family, thresholds } = settings;
   const properties = propertiesOf(result, numbers, settings);
   const strain = numbers.maximum?.strain;
-  return [...unlikeFinding({ properties, how, words, family, margin: thresholds.familyMargin, strain }), ...crossed(result, numbers)];
+  // another family is told by its modulus first, which a curve without a linear part does not have
+  const possible = ({ key }: PropertyCause): boolean => key !== 'another-family' || !hasNoLine(numbers, result.modulusWindow);
+  return [
+    ...unlikeFinding({ properties, how, words, family, margin: thresholds.familyMargin, strain, possible }),
+    ...crossed(result, numbers),
+  ];
 }
 
 /** Relations between the properties of this test. */

@@ -1,6 +1,5 @@
 import { finding, type Finding } from '../../base/index.js';
 import { roundingStep } from '../../statistics/index.js';
-import { endsBeforeHardening } from '../loading/endsBeforeHardening.js';
 import type { TensionNumbers } from '../loading/TensionNumbers.js';
 import type { TensionResult } from '../evaluation/TensionResult.js';
 
@@ -14,6 +13,13 @@ const OPEN = 0.05;
 const UNKNOWN = 0.1;
 /** A maximum among so many last samples is at the end. */
 const LAST = 3;
+/** Why there is no Agt. */
+const whyNot: Readonly<Record<TensionNumbers['reached'], string>> = {
+  maximum: 'the extensometer ends before the maximum force',
+  'still-rising': 'the force still rises where the record ends',
+  'before-hardening': 'the test ended on the level of yielding, before hardening',
+  'no-hardening': 'no hardening follows the level of yielding',
+};
 
 /** @internal Doubts about maximum and fracture. */
 export function maximumFindings(
@@ -21,20 +27,19 @@ export function maximumFindings(
   result: Pick<TensionResult, 'tensileStrength' | 'totalExtensionAtMaximumForce'>,
 ): Finding[] {
   const found: Finding[] = [];
-  const { maximumSample, fracture, highest, spread, end, endStress } = numbers;
+  const { maximumSample, fracture, highest, spread, reached, end, endStress } = numbers;
+  const { yielding } = numbers;
   const top = result.tensileStrength.value;
   const field = 'totalExtensionAtMaximumForce';
   const { value = 0, standardUncertainty: uncertainty = 0 } = result[field] ?? {};
   const open = uncertainty > roundingStep('extension', value, 'iso') && uncertainty > OPEN * value;
-  const { yielding } = numbers;
-  const before = endsBeforeHardening(yielding);
   if (!numbers.maximum)
     found.push(
       finding(
         'not-determined',
         {
           symbol: 'Agt',
-          why: before ? 'the test ended on the level of yielding, before hardening' : 'the extensometer ends before the maximum force',
+          why: whyNot[reached],
         },
         { field },
       ),
@@ -47,12 +52,15 @@ export function maximumFindings(
         { field, range: spread.range, severity: uncertainty > UNKNOWN * value ? 'caution' : 'note' },
       ),
     );
-  if (yielding?.ok === true && !before && highest === yielding.upper.index)
+  if (yielding?.ok === true && reached === 'no-hardening')
+    found.push(finding('no-hardening', { lower: yielding.lower.stress, upper: yielding.upper.stress }, { field: 'tensileStrength' }));
+  const hardened = reached === 'maximum' || reached === 'still-rising';
+  if (yielding?.ok === true && hardened && highest === yielding.upper.index)
     found.push(finding('maximum-below-upper-yield', { strength: top, upper: yielding.upper.stress }, { field: 'tensileStrength' }));
   if (!fracture.ok) {
     // by noise the highest of the last samples need not be the very last; one that was unloaded after it did not break
-    if (fracture.reason === 'not-fractured' && maximumSample >= end - LAST)
-      found.push(finding('maximum-at-end', {}, { field: 'tensileStrength' }));
+    const atEnd = fracture.reason === 'not-fractured' && reached === 'maximum' && maximumSample >= end - LAST;
+    if (reached === 'still-rising' || atEnd) found.push(finding('maximum-at-end', {}, { field: 'tensileStrength' }));
     else if (fracture.reason !== 'extension-ends')
       found.push(
         finding('stopped-before-fracture', { share: top > 0 ? Math.min(100, (100 * endStress) / top) : 0 }, { field: 'fracture' }),

@@ -6,13 +6,14 @@ const WHY = 'it would be negative';
 
 /** @internal Extensions and energy that are withheld because they would be negative. */
 export function negativeFindings(
-  { line, maximum, fracture, toughness }: Pick<TensionNumbers, 'line' | 'maximum' | 'fracture' | 'toughness'>,
-  result: Pick<TensionResult, 'uniformExtension' | 'totalExtensionAtMaximumForce' | 'totalExtensionAtFracture' | 'toughness'>,
+  { line, maximum, fracture, toughness, necking }: Pick<TensionNumbers, 'line' | 'maximum' | 'fracture' | 'toughness' | 'necking'>,
+  result: Pick<TensionResult, 'uniformExtension' | 'totalExtensionAtMaximumForce' | 'totalExtensionAtFracture' | 'toughness' | 'necking'>,
 ): Finding[] {
   const withheld = [
     ['Ag', line.ok && maximum !== undefined, 'uniformExtension'],
     ['Agt', maximum !== undefined, 'totalExtensionAtMaximumForce'],
     ['At', fracture.ok, 'totalExtensionAtFracture'],
+    ['εu', necking?.ok === true, 'necking'],
     ['U', toughness !== undefined, 'toughness'],
   ] as const;
   return withheld.flatMap(([symbol, known, field]) =>

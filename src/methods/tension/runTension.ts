@@ -1,4 +1,5 @@
 import type { TensionColumns, TestPiece } from '../../base/index.js';
+import { isMeasured } from '../common/brokenPiece.js';
 import { forceTrail } from '../common/forceOrigin.js';
 import { plainCopy } from '../common/plainCopy.js';
 import { provenanceOf } from '../common/provenanceOf.js';
@@ -35,7 +36,7 @@ export function runTension(
   const test = preparedTest(from, record, testPiece, options, others);
   const { asked, raw, repairs, lengths, doubts } = test;
   const given = test.counted.record;
-  const evaluated = evaluateRecord(test.counted, lengths, asked);
+  const evaluated = evaluateRecord(test.counted, lengths, asked, isMeasured(test.broken));
   const { recorded, curve, numbers, part, interruptions, frameCompliance, refused } = evaluated;
   const settings = { ...asked, frameCompliance };
 

@@ -5,7 +5,7 @@ import { maximumForce } from '../common/quantity.js';
 import { afterFracture } from '../evaluation/afterFracture.js';
 import type { evaluateRecord } from '../evaluation/evaluateRecord.js';
 import { missedPeak } from '../evaluation/missedPeak.js';
-import { tensionQuantities } from '../evaluation/tensionQuantities.js';
+import { atMaximum, tensionQuantities } from '../evaluation/tensionQuantities.js';
 import { markedBeyond } from '../loading/beyondExtensometer.js';
 import { explanationOf } from '../loading/explanationOf.js';
 import { frameShare, slopeWithFrame } from '../loading/frameShare.js';
@@ -56,7 +56,7 @@ export function measuredQuantities(test: PreparedTest, evaluated: EvaluatedRecor
   const quantities = {
     ...markedBeyond(withYieldLeaps(withYieldDips(plain, dips), doubtful), recorded, curve),
     ...afterFracture(test.testPiece, test.broken),
-    maximumForce: maximumForce(test.counted.record.force[numbers.maximumSample]!),
+    maximumForce: atMaximum(maximumForce(test.counted.record.force[numbers.maximumSample]!), numbers),
   };
   return { dips, doubtful, plain, quantities };
 }

@@ -1,6 +1,5 @@
 import { finding, type Finding } from '../../base/index.js';
 import { byDefinitions } from '../evaluation/yieldQuantities.js';
-import { endsBeforeHardening } from '../loading/endsBeforeHardening.js';
 import type { TensionNumbers } from '../loading/TensionNumbers.js';
 import type { TensionSettings } from '../evaluation/tensionOptions.js';
 
@@ -9,8 +8,9 @@ const BY_DEFINITION = 0.4;
 
 /** @internal Doubts about yield point and proportional limit. */
 export function yieldFindings(
-  { yielding, proportional }: Pick<TensionNumbers, 'yielding' | 'proportional'>,
+  { yielding, reached, proportional }: Pick<TensionNumbers, 'yielding' | 'proportional'> & Partial<Pick<TensionNumbers, 'reached'>>,
   settings: Pick<TensionSettings, 'proportionalLimit'>,
+  withoutLine = false,
 ): Finding[] {
   const found: Finding[] = [];
   if (yielding?.ok === false) {
@@ -20,10 +20,15 @@ export function yieldFindings(
         : finding('no-yield-point', { why: yielding.message }, { field: 'upperYieldStrength' }),
     );
   }
-  if (endsBeforeHardening(yielding))
+  if (yielding?.ok === true && reached === 'before-hardening')
     found.push(
       finding('ends-before-hardening', { lower: yielding.lower.stress, upper: yielding.upper.stress }, { field: 'lowerYieldStrength' }),
     );
+  if (withoutLine && proportional)
+    return [
+      ...found,
+      finding('not-determined', { symbol: 'the proportional limit', why: 'the curve has no linear part' }, { field: 'proportionalLimit' }),
+    ];
   const [lowest, highest] = byDefinitions(proportional) ?? [0, 0];
   if (highest - lowest > BY_DEFINITION * highest)
     found.push(finding('proportional-limit-by-definition', { lowest, highest }, { field: 'proportionalLimit' }));

@@ -1,5 +1,6 @@
 import { failure, success, type StressStrainCurve } from '../../base/index.js';
 import { maximumIndex, resolution } from '../../numeric/index.js';
+import { isMeasured } from '../common/brokenPiece.js';
 import { elasticQuantities } from '../loading/elasticQuantities.js';
 import { extensionQuantities } from '../evaluation/extensionQuantities.js';
 import { hardeningQuantities } from '../loading/hardeningQuantities.js';
@@ -40,12 +41,13 @@ export function evaluateAgain(
   const step = resolution(stress.map((R) => R * lengths.area)) / lengths.area;
   // the curve may end before the record that told where the piece broke
   const broken = result.fracture ? success(result.fracture) : failure('not-fractured', 'the test had no fracture');
+  const pieceBroke = isMeasured(result.testPiece.afterFracture ?? {});
   // a result of 0.1.0 has none, and none is right there: that version left nothing out, and only the pauses that it knew are lost
   const { excursions, ...where } = departuresOf(result.interruptions ?? []);
   return ({ strain = recorded.strain, elasticLengthRatio = recorded.elasticLengthRatio, settings: other }) => {
     const curve: StressStrainCurve = { strain: strain.slice(), stress };
     const asked = { ...settings, ...other };
-    const input = { curve, stress, highest, broken, ...where, alone: true, resolution: step, elasticLengthRatio };
+    const input = { curve, stress, highest, broken, pieceBroke, ...where, alone: true, resolution: step, elasticLengthRatio };
     const { numbers } = evaluateLoading(input, asked, excursions);
     return {
       ...elasticQuantities(numbers, curve, false, {}),

@@ -57,7 +57,7 @@ function one(property: ReplicateProperty, { tests }: ReplicatesResult, show: Pre
  *
  * @example
  * ```ts
- * const test = (top: number) => analyseTension({ force: [0, top / 2, top], strain: [0, 0.001, 0.05] }, { section: round({ diameter: 8 }), gaugeLength: 40 });
+ * const test = (top: number) => analyseTension({ force: [0, top / 2, top, 0], strain: [0, 0.001, 0.05, 0.05] }, { section: round({ diameter: 8 }), gaugeLength: 40 });
  * Object.keys(replicatesFigures(analyseReplicates([test(20000), test(20100), test(20300)]))).includes('Rm'); // => true
  * ```
  *

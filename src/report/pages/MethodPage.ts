@@ -84,15 +84,19 @@ export function modulusStep({ value, standardUncertainty: u = 0 }: Quantity): Sh
 }
 
 const stamps = {
+  'at-least': 'at least: the test ended before its maximum force',
+  'without-hardening': 'no hardening: of the highest stress of the level of yielding',
   all: 'determined from crosshead displacement',
   'beyond-extensometer': 'determined from crosshead displacement beyond the extensometer',
 } as const satisfies Readonly<Record<string, Phrase>>;
 
-/** @internal The same with what stands beside every value that a strain from travel went into, where a strain comes from there. */
+/** @internal The same with what stands beside a value: that it is at least so large, that it is of a level without hardening, or that a strain from travel went into it. */
 export const shownByBasis =
   (basis: string) =>
   (field: string, step: Parameters<typeof shownAs>[1], quantities: Quantity | readonly Quantity[] | undefined): ShownQuantity[] =>
     shownAs(field, step, quantities).map((one) => {
+      if (one.quantity.atLeast) return { ...one, stamp: stamps['at-least'] };
+      if (one.quantity.withoutHardening) return { ...one, stamp: stamps['without-hardening'] };
       const rests = restsOnTravel(one.quantity.symbol, basis, one.quantity.beyondExtensometer);
       return rests === undefined ? one : { ...one, stamp: stamps[rests] };
     });

@@ -33,6 +33,7 @@ const verdicts: Readonly<Record<Decision['verdict'], Phrase>> = {
 const reasons: Readonly<Record<DecisionReason, Phrase>> = {
   'other-quantity': 'No decision: the limit speaks of another quantity.',
   'other-gauge-length': 'No decision: the limit is stated for another gauge length.',
+  'only-at-least': 'No decision: the test shows only that the value is at least so large.',
   'uncertainty-unknown': 'No decision: a guard band needs the uncertainty of the value.',
 };
 

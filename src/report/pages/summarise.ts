@@ -24,7 +24,7 @@ export interface SummaryRow {
   readonly symbol: string;
   /** Name. */
   readonly name: string;
-  /** Rounded value as text, in `unit`. */
+  /** Rounded value as text, in `unit`; after ≥ where it is at least so large. */
   readonly text: string;
   /** Unit as shown: MPa, GPa, %, kN, MJ/m³; empty for a number. */
   readonly unit: string;
@@ -47,7 +47,7 @@ export interface SummaryRow {
   readonly leftOut?: string | undefined;
   /** Where the rule stands. */
   readonly source: string;
-  /** What must be said beside the value: that its strain is of the crosshead. */
+  /** What must be said beside the value: that its strain is of the crosshead, or that it is at least so large. */
   readonly stamp?: string | undefined;
 }
 
@@ -127,7 +127,7 @@ export function summarise(result: TestResult | CurveResult, options: SummaryOpti
       field,
       symbol: writtenSymbol(one),
       name: show.term(quantity.name),
-      text: textOf(shown, show),
+      text: `${quantity.atLeast ? '≥\u00a0' : ''}${textOf(shown, show)}`,
       unit: other.unit,
       value,
       rounded: shown.rounded,
