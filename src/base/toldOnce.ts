@@ -44,7 +44,7 @@ const rules: readonly Rule[] = [
   {
     told: ['stress-rate-outside'],
     by: ['strain-rate-high'],
-    same: (one, other) => other.values['where'] !== 'after yield' && Number(one.values['rate']) > Number(one.values['highest']),
+    same: (one, other) => other.values['where'] === 'up to yield' && Number(one.values['rate']) > Number(one.values['highest']),
   },
   // a hand that pumps leaves the range here and there
   {

@@ -102,12 +102,7 @@ export { slopeDoubt } from './modulus/slopeDoubt.js';
 /** @internal */
 export { fitModulusKernel } from './modulus/fitModulus.js';
 /** @internal */
-export {
-  LEAST_WINDOW_POINTS as POINTS,
-  requireModulusOptions,
-  STANDARD_ERRORS_OFF as Z,
-  WINDOW_SHARE as SHARE,
-} from './window/windowChoice.js';
+export { LEAST_WINDOW_POINTS, requireModulusOptions, STANDARD_ERRORS_OFF, WINDOW_SHARE } from './window/windowChoice.js';
 /** @internal */
 export { BROKEN_SHARE, findBreak, fractureKernel, NECKED, type Break } from './fracture.js';
 /** @internal */

@@ -35,7 +35,7 @@ export const bySymbol = (quantities: readonly Quantity[]): Values => new Map(qua
 const isCrossing = (symbol: string): boolean => /^R[pt]/.test(symbol);
 
 /** Extensions that lie at the maximum, wherever noise puts it. */
-const atMaximum = (symbol: string): boolean => symbol === 'Ag' || symbol === 'Agt';
+const liesAtMaximum = (symbol: string): boolean => symbol === 'Ag' || symbol === 'Agt';
 
 /**
  * Standard deviation by the stretch of ordered values from 7 % to 93 %, the pair that knows a normal one best; unlike the root of the squares
@@ -87,7 +87,7 @@ export function noiseScatter(task: TensionTask, noise: KnownNoise, kept: Partial
     const without = quiet.get(symbol);
     if (count < REPEATS / 2 || without === undefined) return undefined;
     const stretch = stretchOf(values, isCrossing(symbol));
-    const s = atMaximum(symbol) ? Math.max(stretch.s, flat) : stretch.s;
+    const s = liesAtMaximum(symbol) ? Math.max(stretch.s, flat) : stretch.s;
     if (!(s > NOTHING * Math.abs(value))) return [];
     // noise lifts a highest sample, and whatever is chosen because it is extreme: on average, and in this record
     const bias = Math.abs(stretch.middle - without);

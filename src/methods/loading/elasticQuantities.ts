@@ -1,4 +1,12 @@
-import { SHARE, Z, bendDoubt, slopeDoubt, type ElasticLine, type LineExplanation, type WindowChoice } from '../../curve/index.js';
+import {
+  WINDOW_SHARE,
+  STANDARD_ERRORS_OFF,
+  bendDoubt,
+  slopeDoubt,
+  type ElasticLine,
+  type LineExplanation,
+  type WindowChoice,
+} from '../../curve/index.js';
 import type { Quantity, StressStrainCurve } from '../../base/index.js';
 import { ISO, quantity } from '../common/quantity.js';
 import type { ModulusWindow } from './LineResult.js';
@@ -8,12 +16,12 @@ import type { TensionNumbers } from './TensionNumbers.js';
 function criterionInWords(window: WindowChoice): string {
   if (window.by !== 'lower-bound' && window.by !== 'relative-error')
     return `given by its ${window.by === 'samples' ? 'samples' : `limits of ${window.by}`}`;
-  const { startShare = SHARE, spanShare = SHARE } = window;
+  const { startShare = WINDOW_SHARE, spanShare = WINDOW_SHARE } = window;
   const best =
     window.by === 'relative-error'
       ? 'least relative standard error'
-      : `highest slope less ${window.z ?? Z} standard errors${window.gap ? `, within ${Number((100 * window.gap).toPrecision(4))} % of the highest` : ''}`;
-  return startShare === SHARE && spanShare === SHARE
+      : `highest slope less ${window.z ?? STANDARD_ERRORS_OFF} standard errors${window.gap ? `, within ${Number((100 * window.gap).toPrecision(4))} % of the highest` : ''}`;
+  return startShare === WINDOW_SHARE && spanShare === WINDOW_SHARE
     ? best
     : `${best}, from ${startShare} of the 0.2 % offset stress on and over ${spanShare} of it`;
 }

@@ -1,5 +1,5 @@
 import { finding, PROOF_OFFSET, type Finding, type StressStrainCurve } from '../../base/index.js';
-import { isGiven, POINTS, SHARE, trustLimits, type ElasticLine, type LinearPart } from '../../curve/index.js';
+import { isGiven, LEAST_WINDOW_POINTS, WINDOW_SHARE, trustLimits, type ElasticLine, type LinearPart } from '../../curve/index.js';
 import { metalModuli } from '../../materials/index.js';
 import { reachedSince } from '../../numeric/index.js';
 import type { LineResult, ModulusWindow } from './LineResult.js';
@@ -32,11 +32,14 @@ const againstLine: Readonly<Record<NonNullable<LinearPart['why']>, (share: numbe
 
 /** Why no window keeps the bounds of a searched line. */
 function noWindow({ criterion, offsetSample = 0, offsetStress = 0 }: ElasticLine, stress: Float64Array): string {
-  const { startShare = SHARE, spanShare = SHARE } = criterion as { readonly startShare?: number; readonly spanShare?: number };
+  const { startShare = WINDOW_SHARE, spanShare = WINDOW_SHARE } = criterion as {
+    readonly startShare?: number;
+    readonly spanShare?: number;
+  };
   const count = offsetSample - reachedSince(stress, startShare * offsetStress, offsetSample);
-  return count < POINTS
+  return count < LEAST_WINDOW_POINTS
     ? `only ${count} samples lie between the start bound and the 0.2 % offset line`
-    : `no line through ${POINTS} or more of the ${count} samples between the start bound and the 0.2 % offset line rises by ${Number((spanShare * offsetStress).toPrecision(3))} MPa`;
+    : `no line through ${LEAST_WINDOW_POINTS} or more of the ${count} samples between the start bound and the 0.2 % offset line rises by ${Number((spanShare * offsetStress).toPrecision(3))} MPa`;
 }
 
 /** What speaks against the curve, whichever window was chosen. */

@@ -57,7 +57,7 @@ export const MET = 0.9;
 /** @internal The lowest rate of a control that has none: above standing still. */
 export const ANY_RATE = 1e-12;
 
-/** The spread of some rates, which it sorts. */
+/** The spread of some rates. */
 function spread(rates: Float64Array): RateSpread {
   const sorted = rates.slice().sort();
   const at = (share: number): number => sorted[Math.round(share * (sorted.length - 1))]!;

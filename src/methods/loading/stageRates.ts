@@ -5,13 +5,14 @@ import { keptRanges } from '../../record/index.js';
 import type { LineNumbers } from './lineKernel.js';
 import type { Ranges } from './loadingRanges.js';
 
-/** Stretches of a stage at most, and at least. */
+/** Stretches of a stage at most. */
 const PLACES = 40;
+/** Fewer stretches than this are no stage. */
+const LEAST_PLACES = 3;
 /** Never fewer places than one for each tenth that may lie outside. */
 const FEWEST_PLACES = 10;
 /** Standard error that noise may leave of a local rate, as a share of it: a quarter of what method A allows a rate to be off. */
 const RATE_DOUBT = 0.05;
-const LEAST_PLACES = 3;
 
 /** @internal The local rates of a stage. */
 export interface StageRates {

@@ -58,7 +58,7 @@ function strainRateFindings(
   const yielded = time[first?.ok === true ? first.index : line.last]!;
   const end = time[Math.min(maximumSample, time.length - 1)]!;
   const judged = [
-    { stage: 'yield', highest: strainRateElastic, from: time[line.first]!, to: yielded },
+    { stage: 'yield', highest: strainRateElastic, from: time[line.last]!, to: yielded },
     { stage: 'hardening', highest: strainRatePlastic, from: yielded, to: end },
   ] as const;
   return judged.flatMap(({ stage, highest, from, to }) => {
