@@ -45,7 +45,7 @@ const englishWords = new Set(inEnglish.flatMap((text) => text.toLowerCase().matc
 const shared: Readonly<Record<string, readonly string[]>> = {
   de: ['extension', 'maximum', 'million', 'radius'],
   // prettier-ignore
-  fr: ['cent', 'compare', 'distance', 'ductile', 'extension', 'extensions', 'force', 'maximum', 'million', 'part', 'pascals', 'place', 'point', 'section'],
+  fr: ['cent', 'compare', 'dimension', 'distance', 'ductile', 'extension', 'extensions', 'force', 'maximum', 'million', 'part', 'pascals', 'place', 'point', 'section'],
   es: ['factor', 'final', 'total'],
   'zh-Hans': [],
 };
