@@ -103,9 +103,9 @@ export const frenchValueWords: Readonly<Record<FindingValueWord, string>> = {
   'no definition finds one': 'aucune définition n’en donne',
   'noise makes a tangent reach over {reach} MPa': 'à cause du bruit, une tangente s’étend sur {reach} MPa',
   'the test ended on the level of yielding, before hardening': 'l’essai s’est arrêté sur le palier d’écoulement, avant l’écrouissage',
+  'the force still rose where the test was stopped': 'la force montait encore à l’arrêt de l’essai',
   'the force still rises where the record ends': 'la force monte encore à la fin de l’enregistrement',
   'no hardening follows the level of yielding': 'aucun écrouissage ne suit le palier d’écoulement',
-  'the curve has no linear part': 'la courbe n’a pas de partie linéaire',
   'the record ends after a fall, too soon to tell a level of yielding from a neck':
     'l’enregistrement s’arrête après une chute, trop tôt pour distinguer un palier d’écoulement d’une striction',
   'the extensometer ends before the maximum force': 'l’extensomètre s’arrête avant la force maximale',

@@ -105,9 +105,9 @@ export const germanValueWords: Readonly<Record<FindingValueWord, string>> = {
   'no definition finds one': 'keine Definition ergibt einen Wert',
   'noise makes a tangent reach over {reach} MPa': 'durch das Rauschen erstreckt sich eine Tangente über {reach} MPa',
   'the test ended on the level of yielding, before hardening': 'der Versuch endete auf dem Fließplateau, vor der Verfestigung',
+  'the force still rose where the test was stopped': 'die Kraft stieg noch, als die Prüfung beendet wurde',
   'the force still rises where the record ends': 'die Kraft steigt am Ende der Aufzeichnung noch',
   'no hardening follows the level of yielding': 'auf das Fließplateau folgt keine Verfestigung',
-  'the curve has no linear part': 'die Kurve hat keinen geradlinigen Teil',
   'the record ends after a fall, too soon to tell a level of yielding from a neck':
     'die Aufzeichnung endet nach einem Abfall, zu früh, um ein Fließplateau von einer Einschnürung zu unterscheiden',
   'the extensometer ends before the maximum force': 'der Längenänderungsaufnehmer endet vor der Höchstkraft',

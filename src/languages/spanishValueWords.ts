@@ -103,9 +103,9 @@ export const spanishValueWords: Readonly<Record<FindingValueWord, string>> = {
   'no definition finds one': 'ninguna definición encuentra uno',
   'noise makes a tangent reach over {reach} MPa': 'por el ruido, una tangente abarca {reach} MPa',
   'the test ended on the level of yielding, before hardening': 'el ensayo terminó en el escalón de cedencia, antes del endurecimiento',
+  'the force still rose where the test was stopped': 'la fuerza aún subía cuando se detuvo el ensayo',
   'the force still rises where the record ends': 'la fuerza aún sube donde termina el registro',
   'no hardening follows the level of yielding': 'ningún endurecimiento sigue al escalón de cedencia',
-  'the curve has no linear part': 'la curva no tiene parte lineal',
   'the record ends after a fall, too soon to tell a level of yielding from a neck':
     'el registro termina tras una caída, demasiado pronto para distinguir un escalón de cedencia de una estricción',
   'the extensometer ends before the maximum force': 'el extensómetro termina antes de la fuerza máxima',

@@ -139,7 +139,7 @@ describe('a test that was stopped', () => {
         expect(result[name]).toBeUndefined();
       expect(result.findings.filter(({ code }) => code === 'not-determined').map(({ values }) => values)).toContainEqual({
         symbol: 'Agt',
-        why: 'the force still rises where the record ends',
+        why: 'the force still rose where the test was stopped',
       });
     },
   );

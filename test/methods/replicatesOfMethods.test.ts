@@ -42,10 +42,12 @@ const beam: BendingPiece = { section: rectangular({ width: 10, thickness: 4 }), 
 function bent(strength: number, piece = beam, options: BendingOptions = {}, by: 'strain' | 'travel' = 'strain') {
   const { setup, section } = piece;
   const arm = setup.arm ?? setup.span / 2;
-  const stress = rising(201, strength / 200);
-  const force = stress.map((R) => (R * 2 * section.sectionModulus!) / arm);
+  // one more sample where it broke: there without force
+  const stress = [...rising(201, strength / 200), strength];
+  const load = stress.map((R) => (R * 2 * section.sectionModulus!) / arm);
+  const force = load.map((F, i) => (i <= 200 ? F : 0));
   // deflection under the nose of a steel-like beam, three points
-  const travel = force.map((F) => (F * setup.span ** 3) / (48 * 200_000 * section.secondMoment!));
+  const travel = load.map((F) => (F * setup.span ** 3) / (48 * 200_000 * section.secondMoment!));
   return analyseBending(by === 'strain' ? { force, strain: stress.map((R) => R / 200_000) } : { force, travel }, piece, options);
 }
 

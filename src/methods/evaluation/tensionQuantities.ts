@@ -53,7 +53,7 @@ export function tensionQuantities(
   holds: StrainHolds,
   explanation: LineExplanation | undefined,
 ): Quantities {
-  const yields = yieldQuantities(numbers, settings, holds.strainOfPiece, hasNoLine(numbers, explanation));
+  const yields = yieldQuantities(numbers, settings, holds.strainOfPiece);
   const proof = yields.proofStrengths[0];
   const { line } = numbers;
   const resilience =

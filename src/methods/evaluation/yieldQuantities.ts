@@ -22,8 +22,8 @@ export function byDefinitions(proportional: TensionNumbers['proportional']): rea
   return highest - lowest > roundingStep('strength', highest, 'iso') ? [lowest, highest] : undefined;
 }
 
-/** @internal Yield strengths, proof strengths and the proportional limit; strengths at total extensions only where the strain is the piece's, from an origin, and no proportional limit of a curve `withoutLine`. */
-export function yieldQuantities(numbers: TensionNumbers, settings: TensionSettings, strainOfPiece = true, withoutLine = false) {
+/** @internal Yield strengths, proof strengths and the proportional limit; strengths at total extensions only where the strain is the piece's, from an origin. */
+export function yieldQuantities(numbers: TensionNumbers, settings: TensionSettings, strainOfPiece = true) {
   const [plastic, total] = ['proof strength, plastic extension', 'proof strength, total extension'] as const;
   const points = numbers.yielding;
   const limit = numbers.proportional?.[settings.proportionalLimit];
@@ -34,7 +34,7 @@ export function yieldQuantities(numbers: TensionNumbers, settings: TensionSettin
     Object.assign(quantity(symbol, name, point.stress, 'MPa', source), { strain: point.strain, index: point.index });
   // set one by one, because a literal that spreads others costs ten times as much, and every trial makes one
   const found: Partial<Found> = {};
-  if (limit?.ok === true && !withoutLine) {
+  if (limit?.ok === true) {
     const source =
       limit.definition === 'johnson' ? "Johnson's apparent elastic limit (textbooks)" : 'ASTM E6, proportional limit; common practice';
     const name = `limit of proportionality (${definitions[limit.definition]})`;

@@ -16,7 +16,7 @@ const LAST = 3;
 /** Why there is no Agt. */
 const whyNot: Readonly<Record<TensionNumbers['reached'], string>> = {
   maximum: 'the extensometer ends before the maximum force',
-  'still-rising': 'the force still rises where the record ends',
+  'still-rising': 'the force still rose where the test was stopped',
   'before-hardening': 'the test ended on the level of yielding, before hardening',
   'no-hardening': 'no hardening follows the level of yielding',
 };
@@ -60,7 +60,8 @@ export function maximumFindings(
   if (!fracture.ok) {
     // by noise the highest of the last samples need not be the very last; one that was unloaded after it did not break
     const atEnd = fracture.reason === 'not-fractured' && reached === 'maximum' && maximumSample >= end - LAST;
-    if (reached === 'still-rising' || atEnd) found.push(finding('maximum-at-end', {}, { field: 'tensileStrength' }));
+    const rises = fracture.reason === 'not-fractured' && reached === 'still-rising';
+    if (rises || atEnd) found.push(finding('maximum-at-end', {}, { field: 'tensileStrength' }));
     else if (fracture.reason !== 'extension-ends')
       found.push(
         finding('stopped-before-fracture', { share: top > 0 ? Math.min(100, (100 * endStress) / top) : 0 }, { field: 'fracture' }),

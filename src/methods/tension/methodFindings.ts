@@ -8,7 +8,7 @@ import { proofFindings } from '../loading/proofFindings.js';
 import type { TensionNumbers } from '../loading/TensionNumbers.js';
 import type { TensionSettings } from '../evaluation/tensionOptions.js';
 import type { TensionResult } from '../evaluation/TensionResult.js';
-import { hasNoLine, type Quantities } from '../evaluation/tensionQuantities.js';
+import type { Quantities } from '../evaluation/tensionQuantities.js';
 import { yieldFindings } from './yieldFindings.js';
 
 /** @internal Doubts about the evaluation: line, yield, maximum, fracture, hardening. */
@@ -24,7 +24,7 @@ export function methodFindings(
       resting: [...(result.proportionalLimit ? [result.proportionalLimit.symbol] : []), ...extensionsWithoutLine(numbers, result)],
     }),
     ...proofFindings(numbers, curve, settings, result.modulusWindow, strainOfPiece),
-    ...yieldFindings(numbers, settings, hasNoLine(numbers, result.modulusWindow)),
+    ...yieldFindings(numbers, settings),
     ...maximumFindings(numbers, result),
     ...negativeFindings(numbers, result),
     ...hardeningFindings(numbers, result),

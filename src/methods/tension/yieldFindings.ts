@@ -10,7 +10,6 @@ const BY_DEFINITION = 0.4;
 export function yieldFindings(
   { yielding, reached, proportional }: Pick<TensionNumbers, 'yielding' | 'proportional'> & Partial<Pick<TensionNumbers, 'reached'>>,
   settings: Pick<TensionSettings, 'proportionalLimit'>,
-  withoutLine = false,
 ): Finding[] {
   const found: Finding[] = [];
   if (yielding?.ok === false) {
@@ -24,11 +23,6 @@ export function yieldFindings(
     found.push(
       finding('ends-before-hardening', { lower: yielding.lower.stress, upper: yielding.upper.stress }, { field: 'lowerYieldStrength' }),
     );
-  if (withoutLine && proportional)
-    return [
-      ...found,
-      finding('not-determined', { symbol: 'the proportional limit', why: 'the curve has no linear part' }, { field: 'proportionalLimit' }),
-    ];
   const [lowest, highest] = byDefinitions(proportional) ?? [0, 0];
   if (highest - lowest > BY_DEFINITION * highest)
     found.push(finding('proportional-limit-by-definition', { lowest, highest }, { field: 'proportionalLimit' }));
