@@ -1,3 +1,5 @@
+import { questionNames } from '../src/teaching/index.js';
+
 /** Every word that a reader of the page sees; `{name}` stands for what is put in. */
 export const words = {
   title: 'The working page',
@@ -202,15 +204,7 @@ export const words = {
     work: 'Work on the record in your own way, or above on this page: there nothing of the piece is filled in for you.',
     download: 'Download the record',
     check: 'Check',
-    names: {
-      mE: 'slope of the elastic line, the frame in it',
-      E: 'modulus of elasticity, the frame taken out',
-      'Rp0.2': 'proof strength, 0.2 % plastic extension',
-      Rm: 'tensile strength',
-      Agt: 'total extension at maximum force',
-      A: 'elongation after fracture',
-      Z: 'reduction of area',
-    },
+    names: questionNames,
     noNumber: 'Type a number.',
     made: 'Exercise for {name}: {material}, {samples} samples.',
   },

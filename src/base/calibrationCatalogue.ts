@@ -80,12 +80,12 @@ export const calibrationEntries = {
   'force-nominal': {
     severity: 'caution', about: 'frame',
     message: 'Force is oil pressure times the nominal area of {area} mm²: what the seals and guides hold back, commonly some per cent, counts as force of the piece, and every stress is too high by it.',
-    remedy: 'Calibrate against a force-proving instrument; until then give an efficiency together with the uncertainty of the force.',
+    remedy: 'Calibrate against a force-proving instrument; until then give an efficiency together with the uncertainty of the force, or the class of a force that was verified.',
   },
   'force-efficiency-doubt': {
     severity: 'caution', about: 'frame',
     message: 'Force is oil pressure times the nominal area of {area} mm² and an efficiency of {efficiency}, whose uncertainty is not stated; friction of seals changes with pressure, wear and temperature.',
-    remedy: 'Calibrate against a force-proving instrument, or give the uncertainty of the force.',
+    remedy: 'Calibrate against a force-proving instrument, or give the uncertainty of the force or the class of a force that was verified.',
   },
   'channel-calibration-old': {
     severity: 'caution', about: 'frame',

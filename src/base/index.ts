@@ -36,7 +36,7 @@ export { toldOnce } from './toldOnce.js';
 /** @internal */
 export { quoted, shownList } from './InputError.js';
 /** @internal */
-export { atExtension, PROOF_OFFSET, requireExtension, requireExtensions } from './proofOffset.js';
+export { atExtension, isSameExtension, PROOF_OFFSET, requireExtension, requireExtensions } from './proofOffset.js';
 /** @internal */
 export { requireSection } from './requireSection.js';
 /** @internal */

@@ -7,9 +7,12 @@ export const PROOF_OFFSET = 0.002;
 /** Extensions this close are the same [mm/mm]: rounding is less, and no two that are asked for are as close. */
 const SAME = 1e-9;
 
+/** @internal True of two extensions that are one [mm/mm]. */
+export const isSameExtension = (one: number, other: number): boolean => Math.abs(one - other) < SAME;
+
 /** @internal Of strengths by their extension the one at an extension [mm/mm]. */
 export const atExtension = <One extends { readonly extension: number }>(strengths: readonly One[], wanted: number): One | undefined =>
-  strengths.find(({ extension }) => Math.abs(extension - wanted) < SAME);
+  strengths.find(({ extension }) => isSameExtension(extension, wanted));
 
 /** Largest extension that a proof strength is defined by: 0.01 to 2 % are in use (common practice), and what is above 5 % was meant in per cent. */
 const LARGEST_EXTENSION = 0.05;

@@ -1,6 +1,7 @@
 export { bendingFromEccentricity, type EccentricityInput } from './bendingFromEccentricity.js';
 export { convertElongation, type ConvertElongationInput } from './convertElongation.js';
 export { elongationAfterFracture, type ElongationInput } from './elongationAfterFracture.js';
+export { LONG_COEFFICIENT, SAME_LENGTH, USUAL_COEFFICIENT } from './gaugeLengthRule.js';
 export { hexagon, type HexagonDimensions } from './hexagon.js';
 export { leastParallelLength, type ParallelLengthInput } from './leastParallelLength.js';
 export { proportionalGaugeLength, type GaugeLengthInput } from './proportionalGaugeLength.js';

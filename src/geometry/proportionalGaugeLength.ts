@@ -1,4 +1,5 @@
 import { requireOptions, requirePositive } from '../base/index.js';
+import { LONG_COEFFICIENT, USUAL_COEFFICIENT } from './gaugeLengthRule.js';
 
 /** What a proportional gauge length follows from. */
 export interface GaugeLengthInput {
@@ -36,5 +37,5 @@ export function proportionalGaugeLength(input: GaugeLengthInput): number {
   requireOptions(from, input, ['area', 'coefficient'], 'input');
   const root = Math.sqrt(requirePositive(from, 'area', input.area));
   if (input.coefficient !== undefined) return requirePositive(from, 'coefficient', input.coefficient) * root;
-  return 5.65 * root < LEAST ? 11.3 * root : 5.65 * root;
+  return (USUAL_COEFFICIENT * root < LEAST ? LONG_COEFFICIENT : USUAL_COEFFICIENT) * root;
 }

@@ -1,13 +1,11 @@
 import { requireOptions, requirePositive } from '../base/index.js';
+import { SAME_LENGTH } from './gaugeLengthRule.js';
 
 /** A gauge length to be marked in whole steps of 5 mm. */
 export interface RoundedLengthInput {
   /** Proportional gauge length [mm]. */
   readonly gaugeLength: number;
 }
-
-/** Rounding may move the length by less than this share (ISO 6892-1, from memory). */
-const MOST = 0.1;
 
 /**
  * A gauge length rounded to the nearest 5 mm, where that moves it by less than 10 %.
@@ -32,5 +30,5 @@ export function roundedGaugeLength(input: RoundedLengthInput): number {
   requireOptions('roundedGaugeLength', input, ['gaugeLength'], 'input');
   const length = requirePositive('roundedGaugeLength', 'gaugeLength', input.gaugeLength);
   const whole = 5 * Math.round(length / 5);
-  return Math.abs(whole / length - 1) < MOST ? whole : length;
+  return Math.abs(whole / length - 1) < SAME_LENGTH ? whole : length;
 }

@@ -1,10 +1,6 @@
 import { failure, type Failure } from '../base/index.js';
+import { SAME_LENGTH, USUAL_COEFFICIENT } from '../geometry/index.js';
 import type { DecisionReason, Measured, Specification } from './Decision.js';
-
-/** Gauge lengths within this share count as one: a proportional length may be rounded to 5 mm (ISO 6892-1). */
-const SAME_LENGTH = 0.1;
-/** Coefficient that a bare A stands for in ISO 6892-1. */
-const USUAL_COEFFICIENT = 5.65;
 
 /** An elongation after fracture: A, with its gauge length as A80mm, or with the coefficient of a proportional one as A11.3 (ISO 6892-1). */
 const ELONGATION = /^A(?:(?<length>\d+(?:\.\d+)?)mm|(?<coefficient>\d+(?:\.\d+)?))?$/;

@@ -12,6 +12,7 @@ import {
   type ProportionalDefinition,
   type WindowChoice,
 } from '../../curve/index.js';
+import { SAME_LENGTH } from '../../geometry/index.js';
 import { requireFamily, type MaterialFamilyKey } from '../../materials/index.js';
 import { requireRepairs, type Repairs } from '../../record/index.js';
 import type { TestInfo } from '../common/MethodResult.js';
@@ -61,7 +62,7 @@ export interface TensionThresholds {
 /** @internal The thresholds when nothing is asked. */
 export const defaultThresholds = {
   ...lineThresholds,
-  gaugeLengthDeviation: 0.1,
+  gaugeLengthDeviation: SAME_LENGTH,
   strainRateElastic: testingRates.methodB.upToProof,
   strainRatePlastic: testingRates.methodB.afterYield,
   familyMargin: 0.1,

@@ -7,11 +7,9 @@ import type { TensionNumbers } from './TensionNumbers.js';
 const HARDENING_CORRELATION = 0.995;
 /** @internal How far n may lie from the true uniform strain: Hollomon's law is an approximation (common practice). */
 export const NECKING_AGREEMENT = 0.05;
-/**
- * The curve's onset of necking and the law's differ by so many standard uncertainties of both, and by this share. A law of one exponent over all of hardening lies up to 15 % off where
- * the metal follows another, as simulated ones do that follow Swift or Voce: no more than that it is a model (common practice).
- */
+/** The curve's onset of necking and the law's differ where they lie apart by more standard uncertainties of both than this (common practice). */
 const NECKING_SURE = 3;
+/** And by more than this share: a law of one exponent lies up to 15 % off where a metal hardens by another law, as simulated ones by Swift or Voce do, and as much again by noise (common practice). */
 const NECKING_SHARE = 0.25;
 
 /** @internal Doubts about hardening law and onset of necking. */

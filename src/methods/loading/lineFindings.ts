@@ -1,4 +1,4 @@
-import { finding, PROOF_OFFSET, type Finding, type StressStrainCurve } from '../../base/index.js';
+import { atExtension, finding, PROOF_OFFSET, type Finding, type StressStrainCurve } from '../../base/index.js';
 import { isGiven, LEAST_WINDOW_POINTS, WINDOW_SHARE, trustLimits, type ElasticLine, type LinearPart } from '../../curve/index.js';
 import { metalModuli } from '../../materials/index.js';
 import { reachedSince } from '../../numeric/index.js';
@@ -182,7 +182,7 @@ export function lineFindings(
     explained: result.modulusWindow ?? {},
     thresholds,
     resting: [...result.proofStrengths.map((one) => one.symbol), ...resting],
-    proof: result.proofStrengths.find(({ extension }) => Math.abs(extension - PROOF_OFFSET) < 1e-9)?.value,
+    proof: atExtension(result.proofStrengths, PROOF_OFFSET)?.value,
     range: [line.first, line.last],
   };
   const found = doubts.flatMap((one) => one(evidence));

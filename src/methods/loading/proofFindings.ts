@@ -1,4 +1,4 @@
-import { finding, PROOF_OFFSET, type Finding, type StressStrainCurve } from '../../base/index.js';
+import { finding, isSameExtension, PROOF_OFFSET, type Finding, type StressStrainCurve } from '../../base/index.js';
 import { countCrossings, offsetLeverage, slopeInDoubt, trustLimits, type LineExplanation } from '../../curve/index.js';
 import type { TensionNumbers } from './TensionNumbers.js';
 import type { LineThresholds } from '../common/thresholds.js';
@@ -26,7 +26,7 @@ function leverageFindings(
   { trust, linearPart, envelope, strainSteps }: LineExplanation,
   least: number,
 ): Finding[] {
-  const ownOffset = trust && Math.abs(offset - PROOF_OFFSET) < 1e-9;
+  const ownOffset = trust && isSameExtension(offset, PROOF_OFFSET);
   const leverage = ownOffset ? trust.leverage : offsetLeverage({ stress, modulus: line.slope, offset });
   const share = ownOffset ? trust.offsetDoubt : leverage * slopeInDoubt(line, linearPart, envelope, strainSteps?.slopeShare);
   const severity = share > trustLimits.unusable ? 'fault' : 'caution';

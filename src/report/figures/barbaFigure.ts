@@ -1,12 +1,10 @@
+import { USUAL_COEFFICIENT } from '../../geometry/index.js';
 import { barba, type MeasuredElongation } from '../../piece/index.js';
 import type { Figure } from './Figure.js';
 import { figure } from './figureStyle.js';
 import { plane, type NamedPoint } from './plane.js';
 import { shownTo, type FigureOptions } from '../words/presentation.js';
 import { SHARE } from '../words/shownUnit.js';
-
-/** The proportional gauge length of the standards, 5.65 √S0. */
-const PROPORTIONAL = 5.65;
 
 /**
  * Elongation after fracture against √S0/L0 as plain Vega-Lite JSON: Barba's law through two gauge lengths, with its uniform part and the elongation on a proportional length.
@@ -34,7 +32,7 @@ export function barbaFigure(first: MeasuredElongation, second: MeasuredElongatio
     y: elongation,
     gaugeLength,
   }));
-  const proportional = 1 / PROPORTIONAL;
+  const proportional = 1 / USUAL_COEFFICIENT;
   const end = 1.15 * Math.max(proportional, ...measured.map(({ x }) => x));
   const at = (x: number): number => uniform + neck * x;
   const heights = [at(0), at(end)];
