@@ -10,8 +10,8 @@ interface Rule {
 }
 
 const sameColumn = (one: Finding, other: Finding): boolean => one.values['column'] === other.values['column'];
-const within = ({ range: one }: Finding, { range: other }: Finding): boolean =>
-  one !== undefined && other !== undefined && one[1] > other[0];
+const overlapping = ({ range: one }: Finding, { range: other }: Finding): boolean =>
+  one !== undefined && other !== undefined && one[1] > other[0] && other[1] > one[0];
 
 const rules: readonly Rule[] = [
   // a drive that goes back, or a piece that slips, takes an extensometer with it
@@ -23,7 +23,7 @@ const rules: readonly Rule[] = [
     same: sameColumn,
   },
   // a sensor at its end is no hand that rests
-  { told: ['pause'], by: ['motion-saturated'], same: within },
+  { told: ['pause'], by: ['motion-saturated'], same: overlapping },
   // whose slope it is says where the strain comes from
   { told: ['extension-from-travel'], by: ['modulus-includes-frame-compliance'] },
   // the mistake that explains a slope says that no metal has it
@@ -44,7 +44,7 @@ const rules: readonly Rule[] = [
   {
     told: ['stress-rate-outside'],
     by: ['strain-rate-high'],
-    same: (one, other) => other.values['where'] === 'up to yield' && Number(one.values['rate']) > Number(one.values['highest']),
+    same: ({ values: { rate, highest } }, { values: { where } }) => where === 'up to yield' && Number(rate) > Number(highest),
   },
   // a hand that pumps leaves the range here and there
   {
@@ -58,9 +58,11 @@ const rules: readonly Rule[] = [
 
 /** @internal The findings of a test without those whose doubt another one tells already. */
 export function toldOnce(found: readonly Finding[]): Finding[] {
-  const said = (one: Finding): boolean =>
+  const isSaid = (one: Finding, others: readonly Finding[]): boolean =>
     rules.some(
-      ({ told, by, same }) => told.includes(one.code) && found.some((other) => by.includes(other.code) && (!same || same(one, other))),
+      ({ told, by, same }) => told.includes(one.code) && others.some((other) => by.includes(other.code) && (!same || same(one, other))),
     );
-  return found.filter((one) => !said(one));
+  // what is left out itself says nothing in place of another
+  const standing = found.filter((one) => !isSaid(one, found));
+  return found.filter((one) => !isSaid(one, standing));
 }

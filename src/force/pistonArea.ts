@@ -32,18 +32,18 @@ export function pistonArea(cylinder: Cylinder): number {
   return pistonAreaOf('pistonArea', cylinder);
 }
 
-/** @internal Area of a cylinder that is part of other arguments. */
-export function pistonAreaOf(from: string, { bore, rod }: Cylinder): number {
-  const outer = requirePositive(from, 'bore', bore);
+/** @internal Area of a cylinder that is part of other arguments, at a path with its point. */
+export function pistonAreaOf(from: string, { bore, rod }: Cylinder, at = ''): number {
+  const outer = requirePositive(from, `${at}bore`, bore);
   if (rod === undefined) return (Math.PI * outer ** 2) / 4;
-  const inner = requirePositive(from, 'rod', rod);
-  if (inner >= outer) throw new InputError(from, 'rod', 'out-of-range', `must be below bore (${outer})`, inner);
+  const inner = requirePositive(from, `${at}rod`, rod);
+  if (inner >= outer) throw new InputError(from, `${at}rod`, 'out-of-range', `must be below bore (${outer})`, inner);
   return (Math.PI * (outer ** 2 - inner ** 2)) / 4;
 }
 
 /** @internal Efficiency of a cylinder, 1 where none is given. */
-export function efficiencyOf(from: string, efficiency = 1): number {
-  const share = requireFinite(from, 'efficiency', efficiency);
-  if (share <= 0 || share > 1) throw new InputError(from, 'efficiency', 'out-of-range', 'must be above 0 and at most 1', share);
+export function efficiencyOf(from: string, efficiency = 1, at = ''): number {
+  const share = requireFinite(from, `${at}efficiency`, efficiency);
+  if (share <= 0 || share > 1) throw new InputError(from, `${at}efficiency`, 'out-of-range', 'must be above 0 and at most 1', share);
   return share;
 }

@@ -1,12 +1,4 @@
-import {
-  InputError,
-  requireColumn,
-  requireFinite,
-  requireObject,
-  requireOptions,
-  type PressureColumns,
-  type TensionRecord,
-} from '../base/index.js';
+import { InputError, requireColumn, requireFinite, requireOptions, type PressureColumns, type TensionRecord } from '../base/index.js';
 import { betweenPoints } from '../numeric/index.js';
 import { pistonAreaOf, efficiencyOf, type Cylinder } from './pistonArea.js';
 
@@ -31,17 +23,38 @@ const FROM = 'pressureToForce';
 const isColumns = (given: unknown): given is PressureColumns => typeof given === 'object' && given !== null && 'pressure' in given;
 
 /** A checked tare table. */
-function requireTable(table: TareTable): { readonly x: Float64Array; readonly y: Float64Array } {
-  requireObject(FROM, 'tareForce', table);
-  const x = requireColumn(FROM, 'tareForce.travel', table.travel, { least: 2 });
-  const y = requireColumn(FROM, 'tareForce.force', table.force, { length: x.length });
+interface CheckedTare {
+  readonly x: Float64Array;
+  readonly y: Float64Array;
+}
+
+function requireTable(from: string, table: TareTable, at: string): CheckedTare {
+  requireOptions(from, table, ['travel', 'force'], `${at}tareForce`);
+  const x = requireColumn(from, `${at}tareForce.travel`, table.travel, { least: 2 });
+  const y = requireColumn(from, `${at}tareForce.force`, table.force, { length: x.length });
   for (let k = 1; k < x.length; k += 1)
-    if (x[k]! <= x[k - 1]!) throw new InputError(FROM, `tareForce.travel[${k}]`, 'not-increasing', 'must be above the one before', x[k]);
+    if (x[k]! <= x[k - 1]!)
+      throw new InputError(from, `${at}tareForce.travel[${k}]`, 'not-increasing', 'must be above the one before', x[k]);
   return { x, y };
 }
 
+/** @internal Checks how pressure becomes force, named `chain` at a path: the force that each MPa makes [N], and what is taken off. */
+export function requireHydraulicChain(
+  from: string,
+  chain: HydraulicChain,
+  path = '',
+): { readonly perPressure: number; readonly tare: number | CheckedTare } {
+  requireOptions(from, chain, ['bore', 'rod', 'efficiency', 'tareForce'], path || 'chain');
+  const at = path && `${path}.`;
+  const { tareForce = 0 } = chain;
+  return {
+    perPressure: efficiencyOf(from, chain.efficiency, at) * pistonAreaOf(from, chain, at),
+    tare: typeof tareForce === 'object' ? requireTable(from, tareForce, at) : requireFinite(from, `${at}tareForce`, tareForce),
+  };
+}
+
 /** Interpolates a tare table at each travel; it does not extrapolate beyond the ends. */
-function tareOver({ x, y }: ReturnType<typeof requireTable>, travel: Float64Array): Float64Array {
+function tareOver({ x, y }: CheckedTare, travel: Float64Array): Float64Array {
   return travel.map((at, i) => {
     if (at < x[0]! || at > x[x.length - 1]!)
       throw new InputError(FROM, `travel[${i}]`, 'out-of-range', `must lie within tareForce.travel (${x[0]!} to ${x[x.length - 1]!})`, at);
@@ -78,9 +91,7 @@ export function pressureToForce(
   given: number | ArrayLike<number> | PressureColumns,
   chain: HydraulicChain,
 ): number | Float64Array | TensionRecord {
-  requireOptions(FROM, chain, ['bore', 'rod', 'efficiency', 'tareForce'], 'chain');
-  const perPressure = efficiencyOf(FROM, chain.efficiency) * pistonAreaOf(FROM, chain);
-  const tare = typeof chain.tareForce === 'object' ? requireTable(chain.tareForce) : requireFinite(FROM, 'tareForce', chain.tareForce ?? 0);
+  const { perPressure, tare } = requireHydraulicChain(FROM, chain);
   if (typeof given === 'number') {
     if (typeof tare !== 'number')
       throw new InputError(FROM, 'tareForce', 'wrong-type', 'must be a number where there is no travel', chain.tareForce);

@@ -21,6 +21,7 @@ function rangeOf(points: Points, { noise = 0, ...change }: Change = {}, origin =
       end: all.length,
       noise: { level: noise, ofMeans: noise },
       reach: 0,
+      step: 0,
       spoilt: undefined,
       lowerYield: 'whole',
       ...change,
@@ -99,6 +100,9 @@ describe('the last minimum before hardening', () => {
     // the means of two stretches of one sample lie no farther apart than 2 (1 + √(2 ln 2)) = 4.35 deviations
     expect(rangeOf(rising(384.4), { noise: 1 })).toBeDefined();
     expect(rangeOf(rising(384.3), { noise: 1 })).toBeUndefined();
+    // the mean of a stretch that is read in steps of 3 MPa lies anywhere within one
+    expect(rangeOf(rising(383.1), { step: 3 })).toBeDefined();
+    expect(rangeOf(rising(382.9), { step: 3 })).toBeUndefined();
   });
 
   /** Levels of 20 samples each (or so many), a mean of 0.02 % strain, and hardening from the last of them by 10 GPa, 0.098 MPa each sample. */

@@ -15,6 +15,8 @@ interface Bar {
   readonly slowing?: number;
   readonly wave?: number;
   readonly noise?: number;
+  /** Step of the reading [MPa]. */
+  readonly step?: number;
   /** Strain of its last sample, without a fracture; default: it breaks at 10 %. */
   readonly stopped?: number;
 }
@@ -37,7 +39,9 @@ function pulled(bar: Bar, seed = 1): CurveResult {
   const end = bar.stopped ?? 0.1;
   const strain: number[] = [];
   for (let e = 0; e < end; e += e < 0.03 ? 1e-5 : 2e-5) strain.push(e);
-  const stress = strain.map((e) => stressAt(e, bar) + (bar.noise ?? 0) * normal());
+  const { noise = 0, step } = bar;
+  const read = (R: number): number => (step === undefined ? R : step * Math.round(R / step));
+  const stress = strain.map((e) => read(stressAt(e, bar) + noise * normal()));
   if (bar.stopped === undefined) {
     strain.push(0.1, 0.1);
     stress.push(0.5, 0.5);
@@ -91,6 +95,7 @@ describe('no hardening', () => {
     ['noise, seed 1', { noise: 0.26 }],
     ['noise and waves', { noise: 0.26, wave: 1 }],
     ['less than a thousandth', { share: 0.0008 }],
+    ['less than a thousandth, read in steps of 2 MPa', { share: 0.0008, step: 2 }],
   ])('%s: ReH and ReL stand, the highest of the level stands for Rm, and what belongs to a maximum is not defined', (_, bar: Bar) => {
     const result = pulled(bar);
     const spread = (bar.wave ?? 0) + 5 * (bar.noise ?? 0);

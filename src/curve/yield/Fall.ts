@@ -11,6 +11,8 @@ export interface Fall {
   readonly noise: NoiseOfCurve;
   /** What noise and the steps of the reading explain of a fall or a rise [MPa]. */
   readonly reach: number;
+  /** Step of the reading [MPa], 0 where it has none. */
+  readonly step: number;
   /** Marks the samples that pauses spoil. */
   readonly spoilt: Uint8Array | undefined;
 }

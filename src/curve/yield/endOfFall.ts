@@ -1,5 +1,5 @@
 import type { StressStrainCurve } from '../../base/index.js';
-import { firstReaching } from '../../numeric/index.js';
+import { firstReaching, maximumIndex } from '../../numeric/index.js';
 import type { Fall } from './Fall.js';
 import { levelOf } from './levelOf.js';
 import { LONGER_THAN_WAVE, STANDS_OUT } from './yieldRule.js';
@@ -39,13 +39,14 @@ export interface Level {
   readonly ends: 'level' | 'fall';
 }
 
-/** True where the stress falls over a stretch by less than a quarter of the fall from the peak to it, which stands out. */
+/** True where the stress stays below the peak over a stretch, and falls by less than a quarter of the fall from the peak to it, which stands out. */
 function isEven(curve: StressStrainCurve, { peak, reach, spoilt }: Fall, first: number, last: number): boolean {
-  if (curve.strain[last]! - curve.strain[first]! < LONGER_THAN_WAVE) return false;
+  const { strain, stress } = curve;
+  if (strain[last]! - strain[first]! < LONGER_THAN_WAVE || stress[maximumIndex(stress, first, last + 1)]! >= stress[peak]!) return false;
   const [begin, goesOn] = meansOfParts(curve, first, last, 2, spoilt) as [number, number];
-  const depth = curve.stress[peak]! - goesOn;
+  const depth = stress[peak]! - goesOn;
   // from the middle of one half to that of the other it falls by half of what it falls over both
-  return 2 * (begin - goesOn) <= LEVEL_FALL * depth && depth >= Math.max(STANDS_OUT * curve.stress[peak]!, reach / 2);
+  return 2 * (begin - goesOn) <= LEVEL_FALL * depth && depth >= Math.max(STANDS_OUT * stress[peak]!, reach / 2);
 }
 
 /**

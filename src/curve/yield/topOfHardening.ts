@@ -46,7 +46,7 @@ function greatestRise(values: readonly number[]): { readonly rise: number; reado
  */
 export function topOfHardening(curve: StressStrainCurve, fall: Fall): number | undefined {
   const { stress } = curve;
-  const { peak, fallen, end, noise } = fall;
+  const { peak, fallen, end, noise, step } = fall;
   const highest = maximumIndex(stress, fallen, end);
   if (stress[highest]! > stress[peak]!) return highest;
   const stretches = stretchesOf(curve, fall);
@@ -61,5 +61,6 @@ export function topOfHardening(curve: StressStrainCurve, fall: Fall): number | u
   const top = stretches[to];
   if (!top) return undefined;
   const doubt = (noiseReach(stretches.length) * noise.ofMeans) / Math.sqrt(Math.min(stretches[from]!.count, top.count));
-  return rise - waves > Math.max(LITTLE * stress[peak]!, doubt) ? maximumIndex(stress, top.first, top.last + 1) : undefined;
+  // the means of a level that is read in steps lie anywhere within one
+  return rise - waves > Math.max(LITTLE * stress[peak]!, doubt, step) ? maximumIndex(stress, top.first, top.last + 1) : undefined;
 }

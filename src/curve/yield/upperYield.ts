@@ -76,7 +76,7 @@ export function upperYield(
   curve: StressStrainCurve,
   task: YieldTask,
   spoilt: Uint8Array | undefined,
-): Outcome<Pick<Fall, 'peak' | 'fallen' | 'noise' | 'reach'>, UpperReason> {
+): Outcome<Pick<Fall, 'peak' | 'fallen' | 'noise' | 'reach' | 'step'>, UpperReason> {
   const { strain, stress } = curve;
   const { end, minimumFall, modulus, strainShift, zeroMoves = [] } = task;
   const zeroed = zeroMoves.length > 0;
@@ -91,7 +91,7 @@ export function upperYield(
   let reach = 0;
   const findReach = (): void => {
     // steps hide noise that is finer than they are
-    noise ??= noiseOf(curve, end, task.resolution / STEP_OF_DEVIATION);
+    noise = noiseOf(curve, end, task.resolution / STEP_OF_DEVIATION);
     reach = Math.max(noiseReach(end) * noise.level, STEPS * task.resolution);
   };
   for (let i = 1; i < end; i += 1) {
@@ -117,7 +117,8 @@ export function upperYield(
       if (fall >= reach) fallen = i;
       else if (within === 'no-fall') within = 'fall-within-noise';
     }
-    if (fallen >= 0 && strain[i]! - strain[peak]! >= task.minimumStrain) return success({ peak, fallen, noise: noise ?? NONE, reach });
+    if (fallen >= 0 && strain[i]! - strain[peak]! >= task.minimumStrain)
+      return success({ peak, fallen, noise: noise ?? NONE, reach, step: task.resolution });
   }
   // had it been long enough, it would have been returned above
   if (fallen >= 0) within = 'ends-after-fall';

@@ -33,12 +33,6 @@ function forceFindings(number: number, ball: number, force: number): Finding[] {
   const nearest = nearestCombination(ball, force);
   if (nearest && isNominal(force, nearest.force)) return [];
   const share = nearest ? force / nearest.force - 1 : Infinity;
-  // the number of a scale is a force in kgf
-  const inKgf = nearestCombination(ball, force * KGF);
-  if (inKgf && isNominal(force * KGF, inKgf.force))
-    return [
-      finding('brinell-force-in-kgf', { number, force, designation: inKgf.designation, nominal: inKgf.force }, { field: 'hardness' }),
-    ];
   // nearer than a tenth it was meant, farther it is another index
   if (nearest && Math.abs(share) <= 0.1)
     return [
@@ -47,6 +41,12 @@ function forceFindings(number: number, ball: number, force: number): Finding[] {
         { number, force, share: 100 * share, nominal: nearest.force, designation: nearest.designation },
         { field: 'hardness' },
       ),
+    ];
+  // the number of a scale is a force in kgf
+  const inKgf = nearestCombination(ball, force * KGF);
+  if (inKgf && isNominal(force * KGF, inKgf.force))
+    return [
+      finding('brinell-force-in-kgf', { number, force, designation: inKgf.designation, nominal: inKgf.force }, { field: 'hardness' }),
     ];
   return [finding('brinell-index-unusual', { number, ball, force, index: forceIndexOf(force, ball) }, { field: 'hardness' })];
 }

@@ -94,13 +94,13 @@ function usedFindings([, high]: readonly [number, number], forces: readonly Forc
 export function calibrationFindings(
   test: TestInfo,
   forces: readonly ForceOfResult[],
-  doubts: { readonly force?: UncertaintySources | undefined; readonly forceClass?: number | undefined } | null = {},
+  doubts: { readonly force?: UncertaintySources | undefined; readonly forceClass?: number | undefined } = {},
   window: readonly ForceOfResult[] = [],
 ): Finding[] {
   const { calibratedForces: span } = test;
   const outside = [
     ...(test.findings ?? []),
-    ...cylinderFindings(test, doubts?.force !== undefined || doubts?.forceClass !== undefined),
+    ...cylinderFindings(test, doubts.force !== undefined || doubts.forceClass !== undefined),
     ...channelFindings(test.channelCalibration, test),
     ...(span ? [...spanFindings(span, [...window, ...forces]), ...usedFindings(span, forces)] : []),
   ];
@@ -109,10 +109,10 @@ export function calibrationFindings(
   const found = [...outside, ...ageFindings(date, test.date, intervalMonths ?? INTERVAL)];
   if (range) found.push(...rangeFindings(range, forces));
   if (forceClass === undefined) return found;
-  const counted = doubts?.forceClass;
+  const counted = doubts.forceClass;
   if (forceClass > LEAST_CLASS) found.push(finding('force-class-coarse', { forceClass }));
   if (counted !== undefined && counted !== forceClass) found.push(finding('force-class-unlike', { counted, forceClass }));
-  if (counted === undefined && doubts?.force === undefined)
+  if (counted === undefined && doubts.force === undefined)
     found.push(finding('force-class-not-in-uncertainty', { forceClass, share: forceClass }));
   return found;
 }

@@ -1,13 +1,10 @@
 import {
   finding,
   InputError,
-  requireBetween,
   requireColumn,
   requireDay,
-  requireFinite,
   requireOptions,
   requirePair,
-  requirePositive,
   requireText,
   requireWhole,
   shownList,
@@ -15,25 +12,13 @@ import {
   type Finding,
   type TrailStep,
 } from '../../base/index.js';
-import { pistonArea, type HydraulicChain } from '../../force/index.js';
+import { pistonArea, requireHydraulicChain, type HydraulicChain } from '../../force/index.js';
 import type { ChannelCalibration, TestInfo } from './MethodResult.js';
 
 /** @internal Checks a cylinder by which pressure became force. */
 export function requireCylinder(from: string, path: string, given: HydraulicChain): HydraulicChain {
-  requireOptions(from, given, ['bore', 'rod', 'efficiency', 'tareForce'], path);
-  const { rod, efficiency, tareForce: tare } = given;
-  if (typeof tare === 'object') requireOptions(from, tare, ['travel', 'force'], `${path}.tareForce`);
-  const bore = requirePositive(from, `${path}.bore`, given.bore);
-  if (rod !== undefined && requirePositive(from, `${path}.rod`, rod) >= bore)
-    throw new InputError(from, `${path}.rod`, 'out-of-range', `must be below bore (${bore})`, rod);
-  if (efficiency !== undefined) requirePositive(from, `${path}.efficiency`, requireBetween(from, `${path}.efficiency`, efficiency, 0, 1));
-  const tareForce =
-    typeof tare === 'object'
-      ? { travel: [...requireColumn(from, `${path}.tareForce.travel`, tare.travel)], force: [...requireColumn(from, `${path}.tareForce.force`, tare.force)] } // prettier-ignore
-      : tare === undefined
-        ? tare
-        : requireFinite(from, `${path}.tareForce`, tare);
-  return { ...given, ...(tareForce === undefined ? {} : { tareForce }) };
+  const { tare } = requireHydraulicChain(from, given, path);
+  return typeof tare === 'number' ? given : { ...given, tareForce: { travel: [...tare.x], force: [...tare.y] } };
 }
 
 /** @internal Checks what is told of the calibration of a channel. */
