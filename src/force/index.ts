@@ -20,7 +20,7 @@ export { fullScaleError, type FullScaleAccuracy, type FullScaleError } from './f
 export { idleStroke, type IdleFriction, type IdleStroke } from './idleStroke.js';
 export { leakDown, type Leak, type LeakOptions, type StandstillRecord } from './leakDown.js';
 export { pistonArea, type Cylinder } from './pistonArea.js';
-export { pressureToForce, requireHydraulicChain, type HydraulicChain, type TareTable } from './pressureToForce.js';
+export { pressureToForce, type HydraulicChain, type TareTable } from './pressureToForce.js';
 export { type TransmitterPressure } from './transmitter.js';
 export { voltageToPressure, type VoltageOutput } from './voltageToPressure.js';
 export {
@@ -42,5 +42,7 @@ export {
   type VerifiedStep,
 } from './ForceVerification.js';
 export { verifyForce } from './verifyForce.js';
+/** @internal */
+export { requireHydraulicChain } from './pressureToForce.js';
 /** @internal */
 export { displacementClasses } from './displacementClasses.js';

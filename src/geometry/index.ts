@@ -1,7 +1,6 @@
 export { bendingFromEccentricity, type EccentricityInput } from './bendingFromEccentricity.js';
 export { convertElongation, type ConvertElongationInput } from './convertElongation.js';
 export { elongationAfterFracture, type ElongationInput } from './elongationAfterFracture.js';
-export { LONG_COEFFICIENT, SAME_LENGTH, USUAL_COEFFICIENT } from './gaugeLengthRule.js';
 export { hexagon, type HexagonDimensions } from './hexagon.js';
 export { leastParallelLength, type ParallelLengthInput } from './leastParallelLength.js';
 export { proportionalGaugeLength, type GaugeLengthInput } from './proportionalGaugeLength.js';
@@ -16,3 +15,5 @@ export { sectionFromMass, type SectionFromMassDimensions } from './sectionFromMa
 export { square, type SquareDimensions } from './square.js';
 export { tube, type TubeDimensions } from './tube.js';
 export { tubeStrip, type TubeStripDimensions } from './tubeStrip.js';
+/** @internal */
+export { LONG_COEFFICIENT, SAME_LENGTH, USUAL_COEFFICIENT } from './gaugeLengthRule.js';

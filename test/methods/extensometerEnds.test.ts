@@ -176,6 +176,15 @@ describe('a test that was stopped and unloaded', () => {
   });
 });
 
+test('one that was unloaded beyond its maximum keeps Rm and Agt, and says how far the force had fallen', () => {
+  const result = analyse(pull({ to: 0.26, unload: 60, tail: false }));
+  expect(result.tensileStrength.atLeast).toBeUndefined();
+  expect(result.totalExtensionAtMaximumForce).toBeDefined();
+  const { share } = result.findings.find(({ code }) => code === 'stopped-before-fracture')!.values;
+  expect(share).toBeLessThan(99);
+  expect(share).toBeGreaterThan(90);
+});
+
 describe('how far the maximum is determined', () => {
   test.each([0, 5, 15])('by a noise of %d N: Agt states it, and lies that near', (forceNoise) => {
     // a share d below the maximum is reached within √(2 n d) before and √(d/30) after Agt: 0.02 to 0.06 for a thousandth

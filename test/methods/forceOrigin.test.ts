@@ -54,7 +54,9 @@ describe('a cylinder', () => {
     ['not-positive', { bore: 0 }, 'bore'],
     ['out-of-range', { bore: 40, rod: 40 }, 'rod'],
     ['out-of-range', { bore: 40, efficiency: 1.1 }, 'efficiency'],
-    ['not-positive', { bore: 40, efficiency: 0 }, 'efficiency'],
+    ['out-of-range', { bore: 40, efficiency: 0 }, 'efficiency'],
+    ['unequal-lengths', { bore: 40, tareForce: { travel: [0, 5], force: [60] } }, 'tareForce.force'],
+    ['not-increasing', { bore: 40, tareForce: { travel: [5, 1], force: [60, 70] } }, 'tareForce.travel[1]'],
     ['not-finite', { bore: 40, tareForce: NaN }, 'tareForce'],
     ['unknown-option', { bore: 40, stroke: 3 }, 'stroke'],
   ])('%s is refused: %j', (code, given, field) => {

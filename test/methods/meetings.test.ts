@@ -104,6 +104,7 @@ describe('in noise', () => {
     });
     for (const symbol of ['Rp0.2', 'Rt0.5', 'Rpl']) {
       const all = budgets.map((one) => Math.abs(one[symbol]?.lines.find((line) => line.input === input)?.contribution ?? 0));
+      expect(all[0], symbol).toBeGreaterThan(0);
       expect(
         [...all].sort((a, b) => a - b),
         symbol,

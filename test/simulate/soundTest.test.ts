@@ -16,7 +16,7 @@ test('two hundred sound tests raise no caution and no fault about their record',
       if (about === 'record' && severity !== 'note') alarms.push(`${k} ${name}: ${code} ${message}`);
       if (code !== 'maximum-wide') continue;
       expect(values['uncertainty']).toBe(Agt!.standardUncertainty);
-      // a caution where no digit of Agt is sure, a note where it is known no better than two laboratories agree
+      // a caution where Agt is open by more than a tenth, a note where it is known no better than two laboratories agree
       expect(severity === 'caution').toBe(Agt!.standardUncertainty! > 0.1 * Agt!.value);
       expect(Agt!.standardUncertainty!).toBeGreaterThan(0.05 * Agt!.value);
     }

@@ -7,7 +7,7 @@ import type { TensionResult } from '../evaluation/TensionResult.js';
 const WIDEST_MAXIMUM = 0.02;
 /**
  * Agt states its uncertainty; that it lies beyond what two laboratories find of one bar, some 5 % (study behind ASTM E8/E8M, from memory), is worth a note, and
- * twice as much a caution: no digit of it is sure. ISO 6892-1 gives it in steps of 0.5 % (from memory): what is known to one is known as well as it is reported.
+ * twice as much a caution (common practice). ISO 6892-1 gives it in steps of 0.5 % (from memory): what is known to one is known as well as it is reported.
  */
 const OPEN = 0.05;
 const UNKNOWN = 0.1;
