@@ -1,6 +1,7 @@
 import { defineConfig } from 'tsup';
 import { doors } from './floors.js';
 import { bundledLicences } from './tools/bundled-licences.js';
+import { publicNames } from './tools/public-names.js';
 
 const all = { clean: false, silent: true };
 const core = { ...all, platform: 'neutral', target: 'es2022', tsconfig: 'tsconfig.core.json' };
@@ -17,8 +18,8 @@ const whole = {
 export default defineConfig([
   { ...core, entry: ['src/**/*.ts', '!src/**/*.d.ts', '!src/cli/**'], format: 'esm', bundle: false },
   // shaken by Rollup, which leaves `import()` as it is: what it loads may be a module that cannot be required
-  { ...whole, entry: [...doors, 'src/render/browser.ts'], format: 'cjs', treeshake: true },
-  { ...whole, format: 'esm', outDir: 'dist/node', esbuildPlugins: [bundledLicences('dist/licences.txt', 'What Node loads')] },
+  { ...whole, entry: [...doors, 'src/render/browser.ts'], format: 'cjs', treeshake: true, esbuildPlugins: [publicNames] },
+  { ...whole, format: 'esm', outDir: 'dist/node', esbuildPlugins: [publicNames, bundledLicences('dist/licences.txt', 'What Node loads')] },
   { ...core, entry: doors, format: ['esm', 'cjs'], dts: { only: true, compilerOptions: { ignoreDeprecations: '6.0' } } },
   {
     ...all,

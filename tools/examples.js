@@ -4,6 +4,7 @@
  */
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { subpaths } from '../floors.js';
+import { withoutInternal } from './public-names.js';
 
 const literal = /(['"`]).*?\1|[a-z_$][\w$]*|-?\d+(?:\.(\d+))?(?:e([+-]?\d+))?/gi;
 const close = (word, _, decimals, exponent) =>
@@ -30,8 +31,7 @@ for (const floor of subpaths) {
     const path = `src/${floor}/${file}`;
     const text = readFileSync(path, 'utf8');
     if (file === 'index.ts') {
-      const open = text.replace(/\/\*\* @internal \*\/\nexport [^;]*;/g, '');
-      for (const [, names] of open.matchAll(/export ((type )?\{[^}]*\})/g))
+      for (const [, names] of withoutInternal(text).matchAll(/export ((type )?\{[^}]*\})/g))
         lines.unshift(`import ${names} from '../src/${floor}/index.js';`);
       continue;
     }

@@ -2,6 +2,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import ts from 'typescript';
 import { subpaths } from '../../floors.js';
+import { withoutInternal } from '../../tools/public-names.js';
 
 type AnyFunction = (...args: unknown[]) => unknown;
 
@@ -19,7 +20,7 @@ const AsyncFunction = (async () => {}).constructor as new (...names: string[]) =
 
 /** Names that a folder's door opens to the public: not those behind `@internal`. */
 function publicNames(floor: string): string[] {
-  const open = readFileSync(`src/${floor}/index.ts`, 'utf8').replace(/\/\*\* @internal \*\/\nexport [^;]*;/g, '');
+  const open = withoutInternal(readFileSync(`src/${floor}/index.ts`, 'utf8'));
   return [...open.matchAll(/export \{([^}]*)\}/g)].flatMap(([, list]) =>
     list!
       .split(',')
