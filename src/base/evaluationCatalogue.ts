@@ -208,7 +208,7 @@ export const evaluationEntries = {
   },
   'not-determined': {
     severity: 'note', about: 'method',
-    message: '{symbol} was not determined: {why}.',
+    message: 'Not determined: {symbol}; {why}.',
     remedy: 'See the reason: this record, with what was asked of it, cannot support the value.',
   },
 } as const satisfies Readonly<Record<string, FindingEntry>>;

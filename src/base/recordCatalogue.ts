@@ -195,7 +195,7 @@ export const recordEntries = {
   'fracture-not-recorded': {
     severity: 'caution', about: 'record',
     message: 'No sudden fall of force is in the record; its last sample is taken as the fracture.',
-    remedy: 'Log until the piece has broken; a record cut short gives too small an extension at fracture.',
+    remedy: 'Log until the piece has broken; a record cut short gives too small an extension at fracture, and too small a maximum where the force still rose.',
   },
   'stopped-before-fracture': {
     severity: 'caution', about: 'record',

@@ -156,7 +156,7 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'fracture-not-recorded': {
     message: '记录中没有力的突然下降；以最后一个采样点作为断裂点。',
-    remedy: '应记录到试样断裂为止；记录过早截断会使断裂时的延伸偏小。',
+    remedy: '应记录到试样断裂为止；记录过早截断会使断裂时的延伸偏小；若力仍在上升，最大力也偏小。',
   },
   'stopped-before-fracture': {
     message: '记录在试样断裂之前结束，此时力为其最大值的 {share} %。',

@@ -156,7 +156,7 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'fracture-not-recorded': {
     message: 'L’enregistrement ne montre aucune chute brusque de la force ; son dernier point est pris comme rupture.',
-    remedy: 'Enregistrer jusqu’après la rupture de l’éprouvette ; un enregistrement écourté donne une extension à la rupture trop petite.',
+    remedy: 'Enregistrer jusqu’après la rupture de l’éprouvette ; un enregistrement écourté donne une extension à la rupture trop petite, et une force maximale trop petite là où la force montait encore.',
   },
   'stopped-before-fracture': {
     message: 'L’enregistrement s’arrête avant la rupture de l’éprouvette, avec la force à {share} % de son maximum.',

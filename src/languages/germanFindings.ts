@@ -156,7 +156,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'fracture-not-recorded': {
     message: 'Die Aufzeichnung zeigt keinen plötzlichen Kraftabfall; ihr letzter Messpunkt gilt als Bruch.',
-    remedy: 'Bis nach dem Bruch der Probe aufzeichnen; eine abgeschnittene Aufzeichnung ergibt eine zu kleine Dehnung beim Bruch.',
+    remedy: 'Bis nach dem Bruch der Probe aufzeichnen; eine abgeschnittene Aufzeichnung ergibt eine zu kleine Dehnung beim Bruch und, wo die Kraft noch stieg, auch eine zu kleine Höchstkraft.',
   },
   'stopped-before-fracture': {
     message: 'Die Aufzeichnung endet vor dem Bruch der Probe, mit der Kraft bei {share} % ihres Höchstwerts.',

@@ -156,7 +156,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'fracture-not-recorded': {
     message: 'El registro no contiene ninguna caída brusca de la fuerza; su último dato se toma como rotura.',
-    remedy: 'Registrar hasta que la probeta haya roto; un registro cortado da una extensión en la rotura demasiado pequeña.',
+    remedy: 'Registrar hasta que la probeta haya roto; un registro cortado da una extensión en la rotura demasiado pequeña y, si la fuerza aún subía, también una fuerza máxima demasiado pequeña.',
   },
   'stopped-before-fracture': {
     message: 'El registro termina antes de que la probeta rompiera, con la fuerza al {share} % de su máximo.',
@@ -466,7 +466,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Quitar el deslizamiento antes de la evaluación (`repairs.slips`) o medir el alargamiento en la probeta rota.',
   },
   'not-determined': {
-    message: 'No se determinó {symbol}: {why}.',
+    message: 'Sin determinar: {symbol}; motivo: {why}.',
     remedy: 'Véase el motivo: con lo que se pide, este registro no permite dar el valor.',
   },
   // the material

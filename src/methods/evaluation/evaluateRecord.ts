@@ -1,7 +1,9 @@
-import { soundLength, type TensionRecord } from '../../base/index.js';
+import { soundLength, success, type Outcome, type TensionRecord } from '../../base/index.js';
 import {
   BROKEN_SHARE,
   findBreak,
+  type Break,
+  type FractureReason,
   stressOfAll,
   stressStrainKernel,
   withoutFrame,
@@ -42,6 +44,12 @@ export function elasticLengthRatio(recorded: RecordedCurve, lengths: PieceLength
   return corrected ? lengths.effectiveLength / lengths.parallelLength : 1;
 }
 
+/** Where the force fell away; a piece that was measured broken broke at the end of a record that shows no fall, brittle, at its highest force. */
+function breakOf(force: Float64Array, top: number, pieceBroke: boolean): Outcome<Break, FractureReason> {
+  const found = findBreak(force, top, BROKEN_SHARE);
+  return !found.ok && pieceBroke && force[top]! > 0 ? success({ index: force.length - 1, how: 'end-of-record' }) : found;
+}
+
 /** @internal The numbers of a record: of what is loading in it, with the frame taken out of travel where it can be; `pieceBroke` where it was measured broken. */
 export function evaluateRecord(
   { record, survey, outline }: EndedRecord,
@@ -54,7 +62,7 @@ export function evaluateRecord(
   const away = excursions?.drops.filter(({ kind }) => kind !== 'yield') ?? [];
   const pauses = rests.filter((rest) => !isTurnOfDrive(rest, away));
   const resolution = survey.forceStep / lengths.area;
-  const ends = { unloadedFrom: outline && unloadedFrom(outline), broken: findBreak(record.force, survey.top, BROKEN_SHARE) };
+  const ends = { unloadedFrom: outline && unloadedFrom(outline), broken: breakOf(record.force, survey.top, pieceBroke) };
   const evaluate = (motion: FrameMotion | undefined) => {
     const recorded = stressStrainKernel(strainRecord(record, motion, brokenAt(ends)), lengths);
     const curve = { strain: recorded.strain, stress: recorded.stress };
