@@ -7,7 +7,6 @@ import type { CompressionPiece, CompressionResult } from './CompressionResult.js
 import { modulusWindowOf, slopeQuantity } from '../loading/elasticQuantities.js';
 import { hardeningQuantities } from '../loading/hardeningQuantities.js';
 import type { LineNumbers } from '../loading/lineKernel.js';
-import { atHighest } from '../common/endOfTest.js';
 import { maximumForce, quantity } from '../common/quantity.js';
 import { strengthsAt } from '../loading/strengthsAt.js';
 import type { TensionNumbers } from '../loading/TensionNumbers.js';
@@ -81,7 +80,7 @@ export function compressionQuantities(evaluated: Evaluated) {
   const { middleDiameter, endDiameter } = piece.afterTest ?? {};
   return {
     ...lineQuantities(numbers, evaluated),
-    maximumForce: atHighest(maximumForce(evaluated.highestForce, 'common practice'), numbers.rises && !broken),
+    maximumForce: maximumForce(evaluated.highestForce, 'common practice'),
     maximumIndex: evaluated.top,
     ...(broken
       ? { compressiveStrength: quantity('Rmc', 'compressive strength', curve.stress[highest]!, 'MPa', `${E9}, compressive strength`) }

@@ -1,9 +1,7 @@
-import { soundLength, success, type Outcome, type TensionRecord } from '../../base/index.js';
+import { soundLength, type TensionRecord } from '../../base/index.js';
 import {
   BROKEN_SHARE,
   findBreak,
-  type Break,
-  type FractureReason,
   stressOfAll,
   stressStrainKernel,
   withoutFrame,
@@ -44,25 +42,19 @@ export function elasticLengthRatio(recorded: RecordedCurve, lengths: PieceLength
   return corrected ? lengths.effectiveLength / lengths.parallelLength : 1;
 }
 
-/** Where the force fell away; a piece that was measured broken broke at the end of a record that shows no fall, brittle, at its highest force. */
-function breakOf(force: Float64Array, top: number, pieceBroke: boolean): Outcome<Break, FractureReason> {
-  const found = findBreak(force, top, BROKEN_SHARE);
-  return !found.ok && pieceBroke && force[top]! > 0 ? success({ index: force.length - 1, how: 'end-of-record' }) : found;
-}
-
-/** @internal The numbers of a record: of what is loading in it, with the frame taken out of travel where it can be; `pieceBroke` where it was measured broken. */
+/** @internal The numbers of a record: of what is loading in it, with the frame taken out of travel where it can be; `measured` is what was measured on the broken piece. */
 export function evaluateRecord(
   { record, survey, outline }: EndedRecord,
   lengths: PieceLengths,
   settings: TensionSettings,
-  pieceBroke: boolean,
+  measured: TensionInput['measured'],
 ) {
   const rests = pausesOf(record, survey.clock, survey.top, outline?.motion);
   const excursions = surveyExcursions(record, outline, rests);
   const away = excursions?.drops.filter(({ kind }) => kind !== 'yield') ?? [];
   const pauses = rests.filter((rest) => !isTurnOfDrive(rest, away));
   const resolution = survey.forceStep / lengths.area;
-  const ends = { unloadedFrom: outline && unloadedFrom(outline), broken: breakOf(record.force, survey.top, pieceBroke) };
+  const ends = { unloadedFrom: outline && unloadedFrom(outline), broken: findBreak(record.force, survey.top, BROKEN_SHARE) };
   const evaluate = (motion: FrameMotion | undefined) => {
     const recorded = stressStrainKernel(strainRecord(record, motion, brokenAt(ends)), lengths);
     const curve = { strain: recorded.strain, stress: recorded.stress };
@@ -78,7 +70,7 @@ export function evaluateRecord(
       resolution,
       elasticLengthRatio: elasticLengthRatio(recorded, lengths, motion),
       broken: ends.broken,
-      pieceBroke,
+      measured,
       ...where,
     };
     // before the evaluation moves the curve
