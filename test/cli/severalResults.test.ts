@@ -171,7 +171,11 @@ describe('replicates', () => {
   });
 
   test('what cannot be pooled is a fault, unless it is pooled all the same', async () => {
-    const thin = analyseTension(caseT1(801), { ...brokenPiece, section: round({ diameter: 7.4 }), afterFracture: { area: 42.2 } }, { frameCompliance: 2e-5 });
+    const thin = analyseTension(
+      caseT1(801),
+      { ...brokenPiece, section: round({ diameter: 7.4 }), afterFracture: { area: 42.2 } },
+      { frameCompliance: 2e-5 },
+    );
     writeFileSync(path('thin.result'), toJson(thin));
     const given = ['p1.report.json', 'p2.report.json', 'thin.result'].map(path);
     expect((await command('replicates', ...given, '--fail-on', 'fault')).status).toBe(3);

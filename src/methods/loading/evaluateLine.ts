@@ -12,6 +12,8 @@ import { withUsableFrame } from './usableFrame.js';
 export interface LineLoadingPart {
   readonly curve: StressStrainCurve;
   readonly numbers: LineNumbers;
+  /** First and last of its samples in each pause. */
+  readonly pauses: Ranges;
   /** Stretches of the record that it is made of; absent where it is the whole. */
   readonly ranges?: Ranges;
 }
@@ -26,7 +28,7 @@ interface LineEvaluation {
 function ofLoading(curve: StressStrainCurve, settings: LineSettings, ranges: Ranges | undefined, evidence: LineEvidence): LineEvaluation {
   if (!ranges) {
     const numbers = lineKernel(curve, settings, evidence);
-    return { numbers, part: { curve, numbers } };
+    return { numbers, part: { curve, numbers, pauses: evidence.pauses } };
   }
   const { from, upTo } = samplesOfPart(ranges);
   const own = pickCurve(curve, ranges);
@@ -38,7 +40,10 @@ function ofLoading(curve: StressStrainCurve, settings: LineSettings, ranges: Ran
   const numbers = lineKernel(own, { ...settings, window: windowAt(settings.window, from, upTo) }, ofPart);
   moveCurve(curve, numbers, 1);
   const at = (sample: number): number => sampleOfRecord(ranges, sample);
-  return { numbers: { ...lineOnRecord(numbers, at), plateauEnd: at(numbers.plateauEnd) }, part: { curve: own, numbers, ranges } };
+  return {
+    numbers: { ...lineOnRecord(numbers, at), plateauEnd: at(numbers.plateauEnd) },
+    part: { curve: own, numbers, pauses: ofPart.pauses, ranges },
+  };
 }
 
 /**
