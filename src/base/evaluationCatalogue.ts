@@ -169,6 +169,11 @@ export const evaluationEntries = {
     message: 'By its local rates {share} % of the elastic window was loaded at {lowest} to {highest} MPa/s (ISO 6892-1 method B), where 90 % are wanted; the median stress rate is {rate} MPa/s.',
     remedy: 'Load at a rate within the range; see the figure of rate over time.',
   },
+  'mean-stress-rate-outside': {
+    severity: 'caution', about: 'method',
+    message: 'The stress rate over the elastic window is {rate} MPa/s, outside {lowest} to {highest} MPa/s (ISO 6892-1 method B); the window holds too few samples to tell its local rates.',
+    remedy: 'Load at a rate within the range, and log faster.',
+  },
   // limits from memory
   'strain-rate-high': {
     severity: 'caution', about: 'method',

@@ -437,6 +437,10 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: '按局部速率，弹性窗口中有 {share} % 是以 {lowest}～{highest} MPa/s 加载的（ISO 6892-1 方法 B），而要求为 90 %；应力速率的中位数为 {rate} MPa/s。',
     remedy: '以该范围内的速率加载；参见速率随时间变化图。',
   },
+  'mean-stress-rate-outside': {
+    message: '弹性窗口内的应力速率为 {rate} MPa/s，超出 {lowest}～{highest} MPa/s（ISO 6892-1 方法 B）；窗口内采样点太少，无法给出局部速率。',
+    remedy: '以该范围内的速率加载，并提高采样频率。',
+  },
   'strain-rate-high': {
     message: '{where}的应变速率为 {rate} 1/s，高于 {highest} 1/s（ISO 6892-1）。',
     remedy: '该处应放慢加载；速率高会使屈服值升高。',

@@ -437,6 +437,10 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'D’après les vitesses locales, la fenêtre élastique a été chargée pour {share} % entre {lowest} et {highest} MPa/s (ISO 6892-1, méthode B), alors que 90 % sont demandés ; la vitesse de mise en contrainte médiane est de {rate} MPa/s.',
     remedy: 'Charger à une vitesse comprise dans l’intervalle ; voir la figure de la vitesse en fonction du temps.',
   },
+  'mean-stress-rate-outside': {
+    message: 'La vitesse de mise en contrainte sur la fenêtre élastique est de {rate} MPa/s, hors de {lowest} à {highest} MPa/s (ISO 6892-1, méthode B) ; la fenêtre contient trop peu de points pour donner ses vitesses locales.',
+    remedy: 'Charger à une vitesse comprise dans l’intervalle, et enregistrer plus vite.',
+  },
   'strain-rate-high': {
     message: 'La vitesse de déformation {where} est de {rate} 1/s, au-dessus de {highest} 1/s (ISO 6892-1).',
     remedy: 'Y charger plus lentement ; une vitesse élevée relève les limites d’écoulement et d’élasticité.',

@@ -437,6 +437,10 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Nach den örtlichen Geschwindigkeiten wurde im elastischen Auswertefenster zu {share} % mit {lowest} bis {highest} MPa/s belastet (ISO 6892-1, Verfahren B), verlangt sind 90 %; die Spannungsgeschwindigkeit beträgt im Median {rate} MPa/s.',
     remedy: 'Mit einer Geschwindigkeit innerhalb dieser Grenzen belasten; siehe das Bild der Geschwindigkeit über der Zeit.',
   },
+  'mean-stress-rate-outside': {
+    message: 'Die Spannungsgeschwindigkeit über das elastische Auswertefenster beträgt {rate} MPa/s, außerhalb von {lowest} bis {highest} MPa/s (ISO 6892-1, Verfahren B); das Fenster enthält zu wenige Messpunkte, um örtliche Geschwindigkeiten anzugeben.',
+    remedy: 'Mit einer Geschwindigkeit innerhalb dieser Grenzen belasten und schneller aufzeichnen.',
+  },
   'strain-rate-high': {
     message: 'Die Dehngeschwindigkeit {where} beträgt {rate} 1/s und liegt über {highest} 1/s (ISO 6892-1).',
     remedy: 'Dort langsamer belasten; eine hohe Geschwindigkeit hebt die Streck- und Dehngrenzen an.',

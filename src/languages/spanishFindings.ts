@@ -437,6 +437,10 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Según las velocidades locales, el {share} % de la ventana elástica se cargó entre {lowest} y {highest} MPa/s (ISO 6892-1, método B), cuando se pide un 90 %; la mediana de la velocidad de tensión es de {rate} MPa/s.',
     remedy: 'Cargar a una velocidad comprendida en el intervalo; véase la figura de la velocidad en función del tiempo.',
   },
+  'mean-stress-rate-outside': {
+    message: 'La velocidad de tensión en la ventana elástica es de {rate} MPa/s, fuera de {lowest} a {highest} MPa/s (ISO 6892-1, método B); la ventana contiene demasiado pocos datos para dar sus velocidades locales.',
+    remedy: 'Cargar a una velocidad comprendida en el intervalo, y registrar más rápido.',
+  },
   'strain-rate-high': {
     message: 'La velocidad de deformación {where} es de {rate} 1/s, superior a {highest} 1/s (ISO 6892-1).',
     remedy: 'Cargar ahí más despacio; una velocidad alta eleva los valores de cedencia.',

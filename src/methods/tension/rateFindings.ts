@@ -42,8 +42,9 @@ function stressRateFindings({ loading, stages, stressRate, loaded, part, metal }
   if (!rate) return [];
   if (judged ? keepsToMethodA(loading, 'elastic') : withinMethodA('elastic', strainRate ?? 0)) return [];
   const outside = rate < lowest || rate > highest;
-  if (judged ? judged.met : !outside) return [];
-  const values = { share: 100 * (judged?.share ?? 0), lowest, highest, rate };
+  if (!judged) return outside ? [finding('mean-stress-rate-outside', { rate, lowest, highest })] : [];
+  if (judged.met) return [];
+  const values = { share: 100 * judged.share, lowest, highest, rate };
   return [finding('stress-rate-outside', values, { severity: outside ? 'caution' : 'note' })];
 }
 
