@@ -84,7 +84,7 @@ export const evaluationEntries = {
   },
   'offset-leverage': {
     severity: 'caution', about: 'method',
-    message: 'With leverage {leverage} the doubt of the slope moves the offset of {symbol} by {share} %.',
+    message: 'With leverage {leverage} the doubt of the slope moves the offset of {symbol} by {share} %, which leaves its stress between {low} and {high} MPa.',
     remedy: 'Use an extensometer or a steadier record: the slope decides this value.',
   },
   'toe-long': {

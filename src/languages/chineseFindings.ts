@@ -370,7 +370,7 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: '检查单位、面积（是否把半径当作直径？）、长度和试验机柔度。',
   },
   'offset-leverage': {
-    message: '杠杆作用为 {leverage} 时，斜率的不确定度使 {symbol} 的规定延伸移动 {share} %。',
+    message: '杠杆作用为 {leverage} 时，斜率的不确定度使 {symbol} 的规定延伸移动 {share} %，应力在 {low}～{high} MPa 之间。',
     remedy: '使用引伸计或更平稳的记录：该值取决于斜率。',
   },
   'toe-long': {

@@ -370,7 +370,7 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Vérifier les unités, l’aire (rayon pour diamètre ?), la longueur et la complaisance du bâti.',
   },
   'offset-leverage': {
-    message: 'Avec un effet de levier de {leverage}, l’incertitude de la pente déplace le décalage de {symbol} de {share} %.',
+    message: 'Avec un effet de levier de {leverage}, l’incertitude de la pente déplace le décalage de {symbol} de {share} %, et laisse la contrainte entre {low} et {high} MPa.',
     remedy: 'Utiliser un extensomètre ou un enregistrement plus calme : c’est la pente qui décide de cette valeur.',
   },
   'toe-long': {

@@ -370,7 +370,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Einheiten, Querschnitt (Radius statt Durchmesser?), Länge und Nachgiebigkeit des Prüfrahmens prüfen.',
   },
   'offset-leverage': {
-    message: 'Bei einer Hebelwirkung von {leverage} verschiebt die Unsicherheit der Steigung den Dehnungsversatz von {symbol} um {share} %.',
+    message: 'Bei einer Hebelwirkung von {leverage} verschiebt die Unsicherheit der Steigung den Dehnungsversatz von {symbol} um {share} % und lässt die Spannung zwischen {low} und {high} MPa offen.',
     remedy: 'Einen Längenänderungsaufnehmer oder eine ruhigere Aufzeichnung verwenden: Die Steigung entscheidet über diesen Wert.',
   },
   'toe-long': {

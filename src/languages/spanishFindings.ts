@@ -370,7 +370,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Comprobar las unidades, el área (¿radio en lugar de diámetro?), la longitud y la flexibilidad de la máquina.',
   },
   'offset-leverage': {
-    message: 'Con un efecto de palanca de {leverage}, la duda de la pendiente mueve la extensión prescrita de {symbol} un {share} %.',
+    message: 'Con un efecto de palanca de {leverage}, la duda de la pendiente mueve la extensión prescrita de {symbol} un {share} %, y deja la tensión entre {low} y {high} MPa.',
     remedy: 'Emplear un extensómetro o un registro más estable: la pendiente decide este valor.',
   },
   'toe-long': {
