@@ -37,4 +37,9 @@ export const comparisonEntries = {
     message: 'Only result {number} of the two carries {symbol}.',
     remedy: 'The findings of the other result say why it is absent there, or it was not asked for.',
   },
+  'compared-at-least': {
+    severity: 'note', about: 'method',
+    message: 'No difference is given of {symbols}: where a test ended before its maximum force (result {numbers}), the value is only at least so large.',
+    remedy: 'Compare tests that passed their maximum; a bound tells one side only.',
+  },
 } as const satisfies Readonly<Record<string, FindingEntry>>;

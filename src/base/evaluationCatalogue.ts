@@ -84,7 +84,7 @@ export const evaluationEntries = {
   },
   'offset-leverage': {
     severity: 'caution', about: 'method',
-    message: 'With leverage {leverage} the doubt of the slope moves the offset of {symbol} by {share} %.',
+    message: 'With leverage {leverage} the doubt of the slope moves the offset of {symbol} by {share} %, which leaves its stress between {low} and {high} MPa.',
     remedy: 'Use an extensometer or a steadier record: the slope decides this value.',
   },
   'toe-long': {
@@ -169,6 +169,11 @@ export const evaluationEntries = {
     message: 'By its local rates {share} % of the elastic window was loaded at {lowest} to {highest} MPa/s (ISO 6892-1 method B), where 90 % are wanted; the median stress rate is {rate} MPa/s.',
     remedy: 'Load at a rate within the range; see the figure of rate over time.',
   },
+  'mean-stress-rate-outside': {
+    severity: 'caution', about: 'method',
+    message: 'The stress rate over the elastic window is {rate} MPa/s, outside {lowest} to {highest} MPa/s (ISO 6892-1 method B); the window holds too few samples to tell its local rates.',
+    remedy: 'Load at a rate within the range, and log faster.',
+  },
   // limits from memory
   'strain-rate-high': {
     severity: 'caution', about: 'method',
@@ -208,7 +213,7 @@ export const evaluationEntries = {
   },
   'not-determined': {
     severity: 'note', about: 'method',
-    message: '{symbol} was not determined: {why}.',
+    message: 'Not determined: {symbol}; {why}.',
     remedy: 'See the reason: this record, with what was asked of it, cannot support the value.',
   },
 } as const satisfies Readonly<Record<string, FindingEntry>>;

@@ -195,7 +195,7 @@ export const recordEntries = {
   'fracture-not-recorded': {
     severity: 'caution', about: 'record',
     message: 'No sudden fall of force is in the record; its last sample is taken as the fracture.',
-    remedy: 'Log until the piece has broken; a record cut short gives too small an extension at fracture.',
+    remedy: 'Log until the piece has broken; a record cut short gives too small an extension at fracture, and too small a maximum where the force still rose.',
   },
   'stopped-before-fracture': {
     severity: 'caution', about: 'record',
@@ -204,8 +204,8 @@ export const recordEntries = {
   },
   'maximum-at-end': {
     severity: 'caution', about: 'record',
-    message: 'The highest force is at the end of the record: the test was stopped early, or the piece broke at its highest force.',
-    remedy: 'State which; of a piece that did not break the strength is only at least so large, and extensions at maximum force are unknown.',
+    message: 'The highest force is at the end of the record: the test or its record was stopped early, or the piece broke at its highest force.',
+    remedy: 'State which, by measuring the broken piece (Lu, Su); of one that did not break there the strength is only at least so large, and extensions at maximum force are unknown.',
   },
   'maximum-is-spike': {
     severity: 'caution', about: 'record',

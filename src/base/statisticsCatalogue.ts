@@ -47,6 +47,11 @@ export const statisticsEntries = {
     message: 'Not pooled: {symbols}, since the tests differ in {what} ({values}).',
     remedy: 'Pool like with like (elongations after conversion by ISO 2566), or ask for pooling in the options.',
   },
+  'replicates-at-least': {
+    severity: 'caution', about: 'method',
+    message: '{symbols}: left out of {count} of the {total} tests ({tests}), which ended before their maximum force; their values are only at least so large.',
+    remedy: 'Test these until they break: the mean of the others may be too low or too high for them, and tells nothing of how they scatter.',
+  },
   'group-off-the-mean': {
     severity: 'caution', about: 'method',
     message: 'The mean of group {group} is off: h = {h}, beyond {limit}.',
@@ -116,5 +121,10 @@ export const statisticsEntries = {
     severity: 'caution', about: 'method',
     message: '{link}: {left} = {leftValue} {leftUnit} and {right} = {rightValue} {rightUnit} do not go together (tolerance {tolerance} {leftUnit}).',
     remedy: 'See the likely causes of the link; one of the two readings, or the rule itself, does not hold here.',
+  },
+  'link-one-sided': {
+    severity: 'note', about: 'method',
+    message: '{link}: {symbol} is only at least so large, as the test ended before its maximum force; the link can show that it is too large, not that it is too small.',
+    remedy: 'Test until the maximum force is passed; then both sides can be held against each other.',
   },
 } as const satisfies Readonly<Record<string, FindingEntry>>;

@@ -38,11 +38,11 @@ const rules: readonly Rule[] = [
   { told: ['offset-leverage'], by: ['windows-disagree'], same: (one) => /\D0\.2$/.test(String(one.values['symbol'])) },
   { told: ['proportional-limit-by-definition'], by: ['no-linear-part', 'window-not-linear'] },
   // a rate in the wrong unit is none
-  { told: ['stress-rate-outside'], by: ['force-looks-like-kilonewton', 'time-unit-unlikely'] },
+  { told: ['stress-rate-outside', 'mean-stress-rate-outside'], by: ['force-looks-like-kilonewton', 'time-unit-unlikely'] },
   { told: ['strain-rate-high', 'strain-rate-low'], by: ['strain-looks-like-percent', 'time-unit-unlikely'] },
   // too fast up to yield by strain is too fast by stress
   {
-    told: ['stress-rate-outside'],
+    told: ['stress-rate-outside', 'mean-stress-rate-outside'],
     by: ['strain-rate-high'],
     same: ({ values: { rate, highest } }, { values: { where } }) => where === 'up to yield' && Number(rate) > Number(highest),
   },

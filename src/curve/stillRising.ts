@@ -30,7 +30,7 @@ function meansFrom(x: ArrayLike<number>, y: Float64Array, end: number, width: nu
  * against its standard error. Which sample is the highest does not tell it: noise puts that anywhere. Where the curve has too few samples for that, the last is asked.
  */
 export function stillRising(x: ArrayLike<number>, y: Float64Array, end: number, spoilt?: Uint8Array): boolean {
-  const width = STRETCH * x[end - 1]!;
+  const width = STRETCH * (x[end - 1]! - x[0]!);
   const means = width > 0 ? meansFrom(x, y, end, width, spoilt) : [];
   const columns = [0, 1, 2].map((power) => Float64Array.from(means, ({ u }) => u ** power));
   const stress = Float64Array.from(means, (one) => one.y);

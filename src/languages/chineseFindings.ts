@@ -156,15 +156,15 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'fracture-not-recorded': {
     message: '记录中没有力的突然下降；以最后一个采样点作为断裂点。',
-    remedy: '应记录到试样断裂为止；记录过早截断会使断裂时的延伸偏小。',
+    remedy: '应记录到试样断裂为止；记录过早截断会使断裂时的延伸偏小；若力仍在上升，最大力也偏小。',
   },
   'stopped-before-fracture': {
     message: '记录在试样断裂之前结束，此时力为其最大值的 {share} %。',
     remedy: '应记录到断裂为止；如果已越过最大力，强度仍可能有效。',
   },
   'maximum-at-end': {
-    message: '最大力位于记录末尾：试验提前停止，或试样在最大力处断裂。',
-    remedy: '说明属于哪一种情况；未断裂试样的强度只是至少这么大，最大力下的延伸未知。',
+    message: '最大力位于记录末尾：试验或其记录提前停止，或试样在最大力处断裂。',
+    remedy: '测量断后试样（Lu、Su）以说明属于哪一种情况；未在该处断裂的试样，其强度只是至少这么大，最大力下的延伸未知。',
   },
   'maximum-is-spike': {
     message: '最大值只是一个孤立的采样点，比相邻点高 {excess} MPa。',
@@ -370,7 +370,7 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: '检查单位、面积（是否把半径当作直径？）、长度和试验机柔度。',
   },
   'offset-leverage': {
-    message: '杠杆作用为 {leverage} 时，斜率的不确定度使 {symbol} 的规定延伸移动 {share} %。',
+    message: '杠杆作用为 {leverage} 时，斜率的不确定度使 {symbol} 的规定延伸移动 {share} %，应力在 {low}～{high} MPa 之间。',
     remedy: '使用引伸计或更平稳的记录：该值取决于斜率。',
   },
   'toe-long': {
@@ -436,6 +436,10 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'stress-rate-outside': {
     message: '按局部速率，弹性窗口中有 {share} % 是以 {lowest}～{highest} MPa/s 加载的（ISO 6892-1 方法 B），而要求为 90 %；应力速率的中位数为 {rate} MPa/s。',
     remedy: '以该范围内的速率加载；参见速率随时间变化图。',
+  },
+  'mean-stress-rate-outside': {
+    message: '弹性窗口内的应力速率为 {rate} MPa/s，超出 {lowest}～{highest} MPa/s（ISO 6892-1 方法 B）；窗口内采样点太少，无法给出局部速率。',
+    remedy: '以该范围内的速率加载，并提高采样频率。',
   },
   'strain-rate-high': {
     message: '{where}的应变速率为 {rate} 1/s，高于 {highest} 1/s（ISO 6892-1）。',
@@ -1082,6 +1086,10 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: '{symbols} 未合并：各试验的{what}不同（{values}）。',
     remedy: '只合并同类试验（伸长率先按 ISO 2566 换算），或在选项中要求合并。',
   },
+  'replicates-at-least': {
+    message: '{symbols}：{total} 次试验中有 {count} 次（{tests}）未计入，这些试验在最大力之前结束，其值只是至少这么大。',
+    remedy: '应将这些试样试验到断裂：其余试验的平均值对它们可能偏低或偏高，也不能说明其分散性。',
+  },
   'group-off-the-mean': {
     message: '组 {group} 的平均值偏离：h = {h}，超出 {limit}。',
     remedy: '将其试验机、长度、单位和读数与其他组比较；保留其结果。',
@@ -1138,6 +1146,10 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: '{link}：{left} = {leftValue} {leftUnit} 与 {right} = {rightValue} {rightUnit} 不一致（允差 {tolerance} {leftUnit}）。',
     remedy: '见该关系的可能原因；两个读数之一，或该规则本身，在此不成立。',
   },
+  'link-one-sided': {
+    message: '{link}：{symbol} 只是至少这么大，因为试验在最大力之前结束；该关系能表明其偏大，不能表明其偏小。',
+    remedy: '应试验到超过最大力；之后才能比较两侧。',
+  },
   'compared-record-differs': { message: '两个结果来自不同的记录（{first} 和 {second}）。', remedy: '比较两次试验时无需处理；若本应是同一记录，请查找被改动的文件。' },
   'compared-piece-differs': { message: '两个试样的不同之处：{names}。', remedy: '先比较试样的测量值；凡含有它们的值都会随之改变。' },
   'compared-options-differ': { message: '两个结果的选项不同之处：{names}。', remedy: '若要比较试验，请用相同的选项评定两者。' },
@@ -1145,6 +1157,10 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'compared-value-moved': { message: '记录、试样和选项都相同，{symbol} 却从 {first} {unit} 变化了 {difference} {unit}（版本 {firstVersion} 和 {secondVersion}）。', remedy: '更新日志应写明这一变化；同一版本中相同的输入给出相同的数值，因此两者之一被改动过。' },
   'compared-beyond-uncertainty': { message: '{symbol} 相差 {times} 个标准不确定度，超过 {limit}：{first} 和 {second} {unit}。', remedy: '请在试样、机架或选项中寻找原因，或寻找不确定度遗漏的来源。' },
   'compared-one-lacks': { message: '两个结果中只有结果 {number} 含有 {symbol}。', remedy: '另一结果的检查发现说明其缺失的原因，或者未要求该值。' },
+  'compared-at-least': {
+    message: '未给出以下各量的差值：{symbols}。试验在最大力之前结束时（结果 {numbers}），其值只是至少这么大。',
+    remedy: '应比较已超过最大力的试验；界限只说明一侧。',
+  },
   'calibration-date-missing': { message: '未给出力的最近一次检验的日期，因此检验距今多久未知。', remedy: '按“年-月-日”的格式给出证书的日期。' },
   'calibration-age-unknown': { message: '力的检验日期为 {date}；试验日期未按“年-月-日”的格式给出，因此检验距试验多久未知。', remedy: '按“年-月-日”的格式给出试验日期。' },
   'calibration-expired': { message: '力的检验日期为 {date}，在试验之前 {months} 个月；检验周期为 {interval} 个月。', remedy: '在下一次试验之前对力进行检验，并按调整前的误差对本次试验作出判断。' },

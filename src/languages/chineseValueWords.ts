@@ -81,7 +81,7 @@ export const chineseValueWords: Readonly<Record<FindingValueWord, string>> = {
   'during yielding': '屈服过程中',
   'after yield': '屈服之后',
   'the proportional limit': '比例极限',
-  'The flow curve': '流变曲线',
+  'the flow curve': '流变曲线',
   'Ef by the chord': '由弦线求得的 Ef',
   'the slope falls by {share} % from one band of stress to the next': '相邻应力段之间斜率下降 {share} %',
   'the slope is negative between 0.3 and 0.4 of the offset stress': '在偏移应力的 0.3 至 0.4 之间斜率为负',

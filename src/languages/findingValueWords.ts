@@ -82,7 +82,7 @@ export const findingValueWords = [
   'during yielding',
   'after yield',
   'the proportional limit',
-  'The flow curve',
+  'the flow curve',
   'Ef by the chord',
   'the slope falls by {share} % from one band of stress to the next',
   'the slope is negative between 0.3 and 0.4 of the offset stress',

@@ -156,15 +156,15 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'fracture-not-recorded': {
     message: 'L’enregistrement ne montre aucune chute brusque de la force ; son dernier point est pris comme rupture.',
-    remedy: 'Enregistrer jusqu’après la rupture de l’éprouvette ; un enregistrement écourté donne une extension à la rupture trop petite.',
+    remedy: 'Enregistrer jusqu’après la rupture de l’éprouvette ; un enregistrement écourté donne une extension à la rupture trop petite, et une force maximale trop petite là où la force montait encore.',
   },
   'stopped-before-fracture': {
     message: 'L’enregistrement s’arrête avant la rupture de l’éprouvette, avec la force à {share} % de son maximum.',
     remedy: 'Enregistrer jusqu’à la rupture ; la résistance peut rester valable si le maximum a été dépassé.',
   },
   'maximum-at-end': {
-    message: 'La force la plus haute est à la fin de l’enregistrement : l’essai a été arrêté trop tôt, ou l’éprouvette s’est rompue à la force maximale.',
-    remedy: 'Préciser lequel des deux ; la résistance d’une éprouvette non rompue n’est qu’au moins aussi grande, et les extensions à la force maximale sont inconnues.',
+    message: 'La force la plus haute est à la fin de l’enregistrement : l’essai, ou son enregistrement, a été arrêté trop tôt, ou l’éprouvette s’est rompue à la force maximale.',
+    remedy: 'Préciser lequel, en mesurant l’éprouvette rompue (Lu, Su) ; la résistance d’une éprouvette qui n’y a pas rompu n’est qu’au moins aussi grande, et les extensions à la force maximale sont inconnues.',
   },
   'maximum-is-spike': {
     message: 'Le maximum est un point isolé, {excess} MPa au-dessus de ses voisins.',
@@ -370,7 +370,7 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Vérifier les unités, l’aire (rayon pour diamètre ?), la longueur et la complaisance du bâti.',
   },
   'offset-leverage': {
-    message: 'Avec un effet de levier de {leverage}, l’incertitude de la pente déplace le décalage de {symbol} de {share} %.',
+    message: 'Avec un effet de levier de {leverage}, l’incertitude de la pente déplace le décalage de {symbol} de {share} %, et laisse la contrainte entre {low} et {high} MPa.',
     remedy: 'Utiliser un extensomètre ou un enregistrement plus calme : c’est la pente qui décide de cette valeur.',
   },
   'toe-long': {
@@ -436,6 +436,10 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'stress-rate-outside': {
     message: 'D’après les vitesses locales, la fenêtre élastique a été chargée pour {share} % entre {lowest} et {highest} MPa/s (ISO 6892-1, méthode B), alors que 90 % sont demandés ; la vitesse de mise en contrainte médiane est de {rate} MPa/s.',
     remedy: 'Charger à une vitesse comprise dans l’intervalle ; voir la figure de la vitesse en fonction du temps.',
+  },
+  'mean-stress-rate-outside': {
+    message: 'La vitesse de mise en contrainte sur la fenêtre élastique est de {rate} MPa/s, hors de {lowest} à {highest} MPa/s (ISO 6892-1, méthode B) ; la fenêtre contient trop peu de points pour donner ses vitesses locales.',
+    remedy: 'Charger à une vitesse comprise dans l’intervalle, et enregistrer plus vite.',
   },
   'strain-rate-high': {
     message: 'La vitesse de déformation {where} est de {rate} 1/s, au-dessus de {highest} 1/s (ISO 6892-1).',
@@ -1082,6 +1086,10 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: '{symbols} : non regroupés, car les essais diffèrent ({what} : {values}).',
     remedy: 'Ne regrouper que des semblables (les allongements après conversion selon l’ISO 2566), ou demander le regroupement dans les options.',
   },
+  'replicates-at-least': {
+    message: '{symbols} : non pris de {count} des {total} essais ({tests}), qui se sont terminés avant leur force maximale ; leurs valeurs ne sont qu’au moins aussi grandes.',
+    remedy: 'Mener ces essais jusqu’à la rupture : la moyenne des autres peut être trop basse ou trop haute pour eux, et ne dit rien de leur dispersion.',
+  },
   'group-off-the-mean': {
     message: 'La moyenne du groupe {group} est à l’écart : h = {h}, au-delà de {limit}.',
     remedy: 'Comparer son bâti, ses longueurs, ses unités et ses lectures avec ceux des autres ; garder ses résultats.',
@@ -1138,6 +1146,10 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: '{link} : {left} = {leftValue} {leftUnit} et {right} = {rightValue} {rightUnit} ne s’accordent pas (tolérance {tolerance} {leftUnit}).',
     remedy: 'Voir les causes probables de ce lien ; l’une des deux lectures, ou la règle elle-même, ne tient pas ici.',
   },
+  'link-one-sided': {
+    message: '{link} : {symbol} n’est qu’au moins aussi grand, car l’essai s’est terminé avant sa force maximale ; le lien peut montrer qu’il est trop grand, non qu’il est trop petit.',
+    remedy: 'Mener l’essai au-delà de la force maximale ; les deux côtés peuvent alors être comparés.',
+  },
   'compared-record-differs': { message: 'Les deux résultats proviennent d’enregistrements différents ({first} et {second}).', remedy: 'Rien à faire si deux essais sont comparés ; si un seul enregistrement était visé, chercher le fichier modifié.' },
   'compared-piece-differs': { message: 'Les éprouvettes diffèrent par : {names}.', remedy: 'Comparer d’abord les mesures de l’éprouvette ; elles déplacent toute valeur qui en dépend.' },
   'compared-options-differ': { message: 'Les options des deux résultats diffèrent par : {names}.', remedy: 'Évaluer les deux avec les mêmes options si les essais doivent être comparés.' },
@@ -1145,6 +1157,10 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'compared-value-moved': { message: '{symbol} s’est déplacé de {difference} {unit} par rapport à {first} {unit} alors que l’enregistrement, l’éprouvette et les options sont les mêmes (versions {firstVersion} et {secondVersion}).', remedy: 'Le journal des modifications devrait nommer ce changement ; dans une même version la même entrée donne le même nombre, l’un des deux a donc été modifié.' },
   'compared-beyond-uncertainty': { message: '{symbol} diffère de {times} incertitudes-types, plus que {limit} : {first} et {second} {unit}.', remedy: 'Chercher une cause dans l’éprouvette, le bâti ou les options, ou une source que l’incertitude laisse de côté.' },
   'compared-one-lacks': { message: 'Seul le résultat {number} des deux contient {symbol}.', remedy: 'Les constats de l’autre résultat disent pourquoi la valeur y manque, ou elle n’a pas été demandée.' },
+  'compared-at-least': {
+    message: 'Aucune différence n’est donnée pour : {symbols} ; là où un essai s’est terminé avant sa force maximale (résultat {numbers}), la valeur n’est qu’au moins aussi grande.',
+    remedy: 'Comparer des essais qui ont dépassé leur force maximale ; une borne ne renseigne que d’un côté.',
+  },
   'calibration-date-missing': { message: 'Le jour de la dernière vérification de la force n’est pas indiqué ; son âge est donc inconnu.', remedy: 'Donner le jour du certificat sous la forme année-mois-jour.' },
   'calibration-age-unknown': { message: 'La force a été vérifiée le {date} ; le jour de l’essai n’est pas indiqué sous la forme année-mois-jour, l’âge de la vérification est donc inconnu.', remedy: 'Donner le jour de l’essai sous la forme année-mois-jour.' },
   'calibration-expired': { message: 'La force a été vérifiée le {date}, {months} mois avant l’essai ; l’intervalle de vérification est de {interval} mois.', remedy: 'Vérifier la force avant le prochain essai, et juger celui-ci d’après les erreurs constatées.' },

@@ -83,7 +83,7 @@ export const frenchValueWords: Readonly<Record<FindingValueWord, string>> = {
   'during yielding': 'pendant l’écoulement',
   'after yield': 'après l’écoulement',
   'the proportional limit': 'limite de proportionnalité',
-  'The flow curve': 'courbe d’écoulement',
+  'the flow curve': 'courbe d’écoulement',
   'Ef by the chord': 'Ef d’après la corde',
   'the slope falls by {share} % from one band of stress to the next':
     'la pente baisse de {share} % d’une bande de contrainte à la suivante',

@@ -156,15 +156,15 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'fracture-not-recorded': {
     message: 'Die Aufzeichnung zeigt keinen plötzlichen Kraftabfall; ihr letzter Messpunkt gilt als Bruch.',
-    remedy: 'Bis nach dem Bruch der Probe aufzeichnen; eine abgeschnittene Aufzeichnung ergibt eine zu kleine Dehnung beim Bruch.',
+    remedy: 'Bis nach dem Bruch der Probe aufzeichnen; eine abgeschnittene Aufzeichnung ergibt eine zu kleine Dehnung beim Bruch und, wo die Kraft noch stieg, auch eine zu kleine Höchstkraft.',
   },
   'stopped-before-fracture': {
     message: 'Die Aufzeichnung endet vor dem Bruch der Probe, mit der Kraft bei {share} % ihres Höchstwerts.',
     remedy: 'Bis zum Bruch aufzeichnen; die Festigkeit kann dennoch gültig sein, wenn die Höchstkraft überschritten wurde.',
   },
   'maximum-at-end': {
-    message: 'Die höchste Kraft liegt am Ende der Aufzeichnung: Der Versuch wurde vorzeitig beendet, oder die Probe brach bei der Höchstkraft.',
-    remedy: 'Angeben, welches von beidem zutrifft; die Festigkeit einer Probe, die nicht brach, ist nur mindestens so groß, und Dehnungen bei Höchstkraft sind unbekannt.',
+    message: 'Die höchste Kraft liegt am Ende der Aufzeichnung: Der Versuch oder seine Aufzeichnung wurde vorzeitig beendet, oder die Probe brach bei der Höchstkraft.',
+    remedy: 'Angeben, was zutrifft, durch Messen der gebrochenen Probe (Lu, Su); die Festigkeit einer Probe, die dort nicht brach, ist nur mindestens so groß, und Dehnungen bei Höchstkraft sind unbekannt.',
   },
   'maximum-is-spike': {
     message: 'Das Maximum ist ein einzelner Messpunkt, der {excess} MPa über seinen Nachbarn liegt.',
@@ -370,7 +370,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Einheiten, Querschnitt (Radius statt Durchmesser?), Länge und Nachgiebigkeit des Prüfrahmens prüfen.',
   },
   'offset-leverage': {
-    message: 'Bei einer Hebelwirkung von {leverage} verschiebt die Unsicherheit der Steigung den Dehnungsversatz von {symbol} um {share} %.',
+    message: 'Bei einer Hebelwirkung von {leverage} verschiebt die Unsicherheit der Steigung den Dehnungsversatz von {symbol} um {share} % und lässt die Spannung zwischen {low} und {high} MPa offen.',
     remedy: 'Einen Längenänderungsaufnehmer oder eine ruhigere Aufzeichnung verwenden: Die Steigung entscheidet über diesen Wert.',
   },
   'toe-long': {
@@ -436,6 +436,10 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'stress-rate-outside': {
     message: 'Nach den örtlichen Geschwindigkeiten wurde im elastischen Auswertefenster zu {share} % mit {lowest} bis {highest} MPa/s belastet (ISO 6892-1, Verfahren B), verlangt sind 90 %; die Spannungsgeschwindigkeit beträgt im Median {rate} MPa/s.',
     remedy: 'Mit einer Geschwindigkeit innerhalb dieser Grenzen belasten; siehe das Bild der Geschwindigkeit über der Zeit.',
+  },
+  'mean-stress-rate-outside': {
+    message: 'Die Spannungsgeschwindigkeit über das elastische Auswertefenster beträgt {rate} MPa/s, außerhalb von {lowest} bis {highest} MPa/s (ISO 6892-1, Verfahren B); das Fenster enthält zu wenige Messpunkte, um örtliche Geschwindigkeiten anzugeben.',
+    remedy: 'Mit einer Geschwindigkeit innerhalb dieser Grenzen belasten und schneller aufzeichnen.',
   },
   'strain-rate-high': {
     message: 'Die Dehngeschwindigkeit {where} beträgt {rate} 1/s und liegt über {highest} 1/s (ISO 6892-1).',
@@ -1082,6 +1086,10 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: '{symbols}: nicht zusammengefasst, denn die Versuche unterscheiden sich ({what}: {values}).',
     remedy: 'Gleiches mit Gleichem zusammenfassen (Bruchdehnungen nach Umrechnung gemäß ISO 2566), oder das Zusammenfassen in den Optionen verlangen.',
   },
+  'replicates-at-least': {
+    message: '{symbols}: bei {count} der {total} Versuche ({tests}) weggelassen, die vor ihrer Höchstkraft endeten; ihre Werte sind nur mindestens so groß.',
+    remedy: 'Diese Proben bis zum Bruch prüfen: Der Mittelwert der anderen kann für sie zu klein oder zu groß sein und sagt nichts über ihre Streuung.',
+  },
   'group-off-the-mean': {
     message: 'Der Mittelwert der Gruppe {group} weicht ab: h = {h}, jenseits von {limit}.',
     remedy: 'Prüfrahmen, Längen, Einheiten und Ablesungen mit denen der anderen vergleichen; die Ergebnisse behalten.',
@@ -1138,6 +1146,10 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: '{link}: {left} = {leftValue} {leftUnit} und {right} = {rightValue} {rightUnit} passen nicht zusammen (Toleranz {tolerance} {leftUnit}).',
     remedy: 'Siehe die wahrscheinlichen Ursachen dieses Zusammenhangs; eine der beiden Ablesungen oder die Regel selbst trifft hier nicht zu.',
   },
+  'link-one-sided': {
+    message: '{link}: {symbol} ist nur mindestens so groß, denn der Versuch endete vor seiner Höchstkraft; der Zusammenhang kann zeigen, dass der Wert zu groß ist, nicht, dass er zu klein ist.',
+    remedy: 'Prüfen, bis die Höchstkraft überschritten ist; erst dann lassen sich beide Seiten vergleichen.',
+  },
   'compared-record-differs': { message: 'Die beiden Ergebnisse stammen aus verschiedenen Aufzeichnungen ({first} und {second}).', remedy: 'Beim Vergleich zweier Versuche nichts zu tun; war eine Aufzeichnung gemeint, die geänderte Datei suchen.' },
   'compared-piece-differs': { message: 'Die Proben unterscheiden sich in: {names}.', remedy: 'Zuerst die Messwerte der Probe vergleichen; sie verschieben jeden Wert, in den sie eingehen.' },
   'compared-options-differ': { message: 'Die Optionen der beiden Ergebnisse unterscheiden sich in: {names}.', remedy: 'Beide mit denselben Optionen auswerten, wenn die Versuche verglichen werden sollen.' },
@@ -1145,6 +1157,10 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'compared-value-moved': { message: '{symbol} hat sich um {difference} {unit} von {first} {unit} verschoben, obwohl Aufzeichnung, Probe und Optionen gleich sind (Versionen {firstVersion} und {secondVersion}).', remedy: 'Das Änderungsprotokoll sollte die Änderung nennen; innerhalb einer Version gibt dieselbe Eingabe dieselbe Zahl, eines der beiden Ergebnisse wurde also verändert.' },
   'compared-beyond-uncertainty': { message: '{symbol} unterscheidet sich um {times} Standardunsicherheiten, mehr als {limit}: {first} und {second} {unit}.', remedy: 'Eine Ursache in Probe, Rahmen oder Optionen suchen, oder eine Quelle, die in der Unsicherheit fehlt.' },
   'compared-one-lacks': { message: 'Nur Ergebnis {number} der beiden enthält {symbol}.', remedy: 'Die Befunde des anderen Ergebnisses sagen, warum der Wert dort fehlt, oder er wurde nicht verlangt.' },
+  'compared-at-least': {
+    message: 'Keine Differenz angegeben für: {symbols}. Wo ein Versuch vor seiner Höchstkraft endete (Ergebnis {numbers}), ist der Wert nur mindestens so groß.',
+    remedy: 'Versuche vergleichen, die ihre Höchstkraft überschritten haben; eine Schranke sagt nur über eine Seite etwas aus.',
+  },
   'calibration-date-missing': { message: 'Der Tag der letzten Überprüfung der Kraft ist nicht angegeben; ihr Alter ist daher unbekannt.', remedy: 'Den Tag des Zertifikats als Jahr-Monat-Tag angeben.' },
   'calibration-age-unknown': { message: 'Die Kraft wurde am {date} überprüft; der Tag des Versuchs ist nicht als Jahr-Monat-Tag angegeben, das Alter der Überprüfung daher unbekannt.', remedy: 'Den Tag des Versuchs als Jahr-Monat-Tag angeben.' },
   'calibration-expired': { message: 'Die Kraft wurde am {date} überprüft, {months} Monate vor dem Versuch; das Überprüfungsintervall beträgt {interval} Monate.', remedy: 'Die Kraft vor dem nächsten Versuch überprüfen und diesen nach den vorgefundenen Abweichungen beurteilen.' },

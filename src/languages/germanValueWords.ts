@@ -85,7 +85,7 @@ export const germanValueWords: Readonly<Record<FindingValueWord, string>> = {
   'during yielding': 'während des Fließens',
   'after yield': 'nach dem Fließbeginn',
   'the proportional limit': 'Proportionalitätsgrenze',
-  'The flow curve': 'Fließkurve',
+  'the flow curve': 'Fließkurve',
   'Ef by the chord': 'Ef aus der Sekante',
   'the slope falls by {share} % from one band of stress to the next':
     'die Steigung fällt von einem Spannungsbereich zum nächsten um {share} %',

@@ -156,15 +156,15 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'fracture-not-recorded': {
     message: 'El registro no contiene ninguna caída brusca de la fuerza; su último dato se toma como rotura.',
-    remedy: 'Registrar hasta que la probeta haya roto; un registro cortado da una extensión en la rotura demasiado pequeña.',
+    remedy: 'Registrar hasta que la probeta haya roto; un registro cortado da una extensión en la rotura demasiado pequeña y, si la fuerza aún subía, también una fuerza máxima demasiado pequeña.',
   },
   'stopped-before-fracture': {
     message: 'El registro termina antes de que la probeta rompiera, con la fuerza al {share} % de su máximo.',
     remedy: 'Registrar hasta la rotura; la resistencia puede seguir siendo válida si se rebasó la fuerza máxima.',
   },
   'maximum-at-end': {
-    message: 'La fuerza más alta está al final del registro: el ensayo se paró antes de tiempo, o la probeta rompió a la fuerza máxima.',
-    remedy: 'Indicar cuál de los dos casos es; la resistencia de una probeta que no rompió es solo al menos así de grande, y las extensiones a la fuerza máxima no se conocen.',
+    message: 'La fuerza más alta está al final del registro: el ensayo o su registro se paró antes de tiempo, o la probeta rompió a la fuerza máxima.',
+    remedy: 'Indicar cuál es el caso, midiendo la probeta rota (Lu, Su); la resistencia de una probeta que no rompió allí es solo al menos así de grande, y las extensiones a la fuerza máxima no se conocen.',
   },
   'maximum-is-spike': {
     message: 'El máximo es un único dato, {excess} MPa por encima de sus vecinos.',
@@ -370,7 +370,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Comprobar las unidades, el área (¿radio en lugar de diámetro?), la longitud y la flexibilidad de la máquina.',
   },
   'offset-leverage': {
-    message: 'Con un efecto de palanca de {leverage}, la duda de la pendiente mueve la extensión prescrita de {symbol} un {share} %.',
+    message: 'Con un efecto de palanca de {leverage}, la duda de la pendiente mueve la extensión prescrita de {symbol} un {share} %, y deja la tensión entre {low} y {high} MPa.',
     remedy: 'Emplear un extensómetro o un registro más estable: la pendiente decide este valor.',
   },
   'toe-long': {
@@ -437,6 +437,10 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Según las velocidades locales, el {share} % de la ventana elástica se cargó entre {lowest} y {highest} MPa/s (ISO 6892-1, método B), cuando se pide un 90 %; la mediana de la velocidad de tensión es de {rate} MPa/s.',
     remedy: 'Cargar a una velocidad comprendida en el intervalo; véase la figura de la velocidad en función del tiempo.',
   },
+  'mean-stress-rate-outside': {
+    message: 'La velocidad de tensión en la ventana elástica es de {rate} MPa/s, fuera de {lowest} a {highest} MPa/s (ISO 6892-1, método B); la ventana contiene demasiado pocos datos para dar sus velocidades locales.',
+    remedy: 'Cargar a una velocidad comprendida en el intervalo, y registrar más rápido.',
+  },
   'strain-rate-high': {
     message: 'La velocidad de deformación {where} es de {rate} 1/s, superior a {highest} 1/s (ISO 6892-1).',
     remedy: 'Cargar ahí más despacio; una velocidad alta eleva los valores de cedencia.',
@@ -466,7 +470,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Quitar el deslizamiento antes de la evaluación (`repairs.slips`) o medir el alargamiento en la probeta rota.',
   },
   'not-determined': {
-    message: 'No se determinó {symbol}: {why}.',
+    message: 'Sin determinar: {symbol}; motivo: {why}.',
     remedy: 'Véase el motivo: con lo que se pide, este registro no permite dar el valor.',
   },
   // the material
@@ -1082,6 +1086,10 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'No se agruparon {symbols}: los ensayos difieren en {what} ({values}).',
     remedy: 'Agrupar solo lo semejante (los alargamientos, tras convertirlos según ISO 2566), o pedir la agrupación en las opciones.',
   },
+  'replicates-at-least': {
+    message: '{symbols}: sin tomar de {count} de los {total} ensayos ({tests}), que terminaron antes de su fuerza máxima; sus valores son solo al menos así de grandes.',
+    remedy: 'Ensayar estas probetas hasta la rotura: la media de las demás puede ser demasiado baja o demasiado alta para ellas, y no dice nada de su dispersión.',
+  },
   'group-off-the-mean': {
     message: 'La media del grupo {group} está desviada: h = {h}, más allá de {limit}.',
     remedy: 'Comparar su máquina, longitudes, unidades y lecturas con las de los demás; conservar sus resultados.',
@@ -1138,6 +1146,10 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: '{link}: {left} = {leftValue} {leftUnit} y {right} = {rightValue} {rightUnit} no son compatibles (tolerancia {tolerance} {leftUnit}).',
     remedy: 'Véanse las causas probables de la relación; una de las dos lecturas, o la regla misma, no es válida aquí.',
   },
+  'link-one-sided': {
+    message: '{link}: {symbol} es solo al menos así de grande, pues el ensayo terminó antes de su fuerza máxima; la relación puede mostrar que es demasiado grande, no que es demasiado pequeño.',
+    remedy: 'Ensayar hasta pasar la fuerza máxima; entonces se pueden comparar los dos lados.',
+  },
   'compared-record-differs': { message: 'Los dos resultados proceden de registros distintos ({first} y {second}).', remedy: 'Nada que hacer si se comparan dos ensayos; si se trataba de un solo registro, buscar el archivo que cambió.' },
   'compared-piece-differs': { message: 'Las probetas difieren en: {names}.', remedy: 'Comparar primero las medidas de la probeta; desplazan todo valor que depende de ellas.' },
   'compared-options-differ': { message: 'Las opciones de los dos resultados difieren en: {names}.', remedy: 'Evaluar ambos con las mismas opciones si se han de comparar los ensayos.' },
@@ -1145,6 +1157,10 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'compared-value-moved': { message: '{symbol} se movió {difference} {unit} desde {first} {unit} aunque registro, probeta y opciones son los mismos (versiones {firstVersion} y {secondVersion}).', remedy: 'El registro de cambios debería nombrar el cambio; dentro de una versión la misma entrada da el mismo número, así que uno de los dos fue alterado.' },
   'compared-beyond-uncertainty': { message: '{symbol} difiere en {times} incertidumbres típicas, más de {limit}: {first} y {second} {unit}.', remedy: 'Buscar una causa en la probeta, la máquina o las opciones, o una fuente que la incertidumbre deja fuera.' },
   'compared-one-lacks': { message: 'Solo el resultado {number} de los dos contiene {symbol}.', remedy: 'Las observaciones del otro resultado dicen por qué falta allí, o no se pidió.' },
+  'compared-at-least': {
+    message: 'No se da la diferencia de: {symbols}; donde un ensayo terminó antes de su fuerza máxima (resultado {numbers}), el valor es solo al menos así de grande.',
+    remedy: 'Comparar ensayos que hayan pasado su fuerza máxima; una cota solo informa de un lado.',
+  },
   'calibration-date-missing': { message: 'No se indicó el día de la última verificación de la fuerza, por lo que se desconoce su antigüedad.', remedy: 'Indicar el día del certificado en la forma año-mes-día.' },
   'calibration-age-unknown': { message: 'La fuerza se verificó el {date}; el día del ensayo no se indicó en la forma año-mes-día, por lo que se desconoce la antigüedad de la verificación.', remedy: 'Indicar el día del ensayo en la forma año-mes-día.' },
   'calibration-expired': { message: 'La fuerza se verificó el {date}, {months} meses antes del ensayo; su intervalo es de {interval} meses.', remedy: 'Verificar la fuerza antes del próximo ensayo, y juzgar este por los errores hallados en el estado en que se encontró.' },

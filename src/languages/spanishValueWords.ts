@@ -83,7 +83,7 @@ export const spanishValueWords: Readonly<Record<FindingValueWord, string>> = {
   'during yielding': 'durante la cedencia',
   'after yield': 'después de la cedencia',
   'the proportional limit': 'el límite de proporcionalidad',
-  'The flow curve': 'la curva de tensión de flujo',
+  'the flow curve': 'la curva de tensión de flujo',
   'Ef by the chord': 'Ef por la cuerda',
   'the slope falls by {share} % from one band of stress to the next':
     'la pendiente cae un {share} % de una banda de tensión a la siguiente',

@@ -67,7 +67,7 @@ const wordGaps: ReadonlySet<string> = new Set([
 /** Words of ours that stand where a symbol would. */
 const standIns: ReadonlySet<string> = new Set([
   'the result', 'the value', 'unknown', 'The slope of the elastic line', 'The yield strength', 'Yield strength over Rm', 'The plastic extension at fracture',
-  'The flow curve', 'Ef by the chord', 'the proportional limit',
+  'the flow curve', 'Ef by the chord', 'the proportional limit',
 ]); // prettier-ignore
 
 /** What a table holds under a name of its own; names from outside may be those of every object. */

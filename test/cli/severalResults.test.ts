@@ -13,7 +13,10 @@ import {
   type ResultComparison,
   type TensionResult,
 } from '../../src/index.js';
-import { summarise } from '../../src/report/index.js';
+import { plain } from '../../src/cli/plain.js';
+import { sayFinding } from '../../src/languages/index.js';
+import { languages } from '../../src/languages/languages.js';
+import { renderHtml, summarise } from '../../src/report/index.js';
 import { command } from '../support/command.js';
 import { brokenPiece, caseT1 } from '../support/records.js';
 
@@ -95,6 +98,51 @@ describe('compare', () => {
   });
 });
 
+describe('tests that ended before their maximum force', () => {
+  const stopped = (most: number, identity: string) =>
+    analyseShear(
+      { force: Array.from({ length: 50 }, (_, i) => (most * (i + 1)) / 50) },
+      { diameter: 5, planes: 1 },
+      { test: { identity } },
+    );
+  const parted = (most: number, identity: string) =>
+    analyseShear(
+      { force: [...Array.from({ length: 50 }, (_, i) => (most * (i + 1)) / 50), 0] },
+      { diameter: 5, planes: 1 },
+      { test: { identity } },
+    );
+  const places = { S1: stopped(9000, 'S1'), S2: parted(10_000, 'S2'), S3: parted(10_400, 'S3') };
+  beforeAll(() => {
+    for (const [name, result] of Object.entries(places)) writeFileSync(path(`${name}.pin`), toJson(result));
+  });
+
+  test('compare shows the bound as one, and no difference', async () => {
+    const { out } = await command('compare', path('S1.pin'), path('S2.pin'));
+    // 4 F/(π d²): 458.4 and 509.3
+    expect(out).toMatch(/τm +MPa +≥\s458 +509 +–\s+–\s+–/);
+    expect(out).toMatch(/note: No difference is given of Fm, τm: where .* \(result 1\), the value is only at least so large\./);
+    expect((await command('compare', path('S2.pin'), path('S3.pin'))).out).not.toContain('No difference');
+  });
+
+  test('replicates leaves them out and says which, of what and why', async () => {
+    const { out } = await command('replicates', ...Object.keys(places).map((name) => path(`${name}.pin`)));
+    expect(out).toMatch(/τm +MPa +2 +519/);
+    expect(out).toMatch(/caution: Fm, τm: left out of 1 of the 3 tests \(S1\), which ended before their maximum force/);
+  });
+
+  test.each(languages.map(({ tag }) => tag))('both in %s', async (tag) => {
+    const compared = compareResults(places.S1, places.S2).findings.find(({ code }) => code === 'compared-at-least')!;
+    const together = analyseReplicates(Object.values(places)).findings.find(({ code }) => code === 'replicates-at-least')!;
+    const language = languages.find((one) => one.tag === tag)!;
+    const shown = async (name: string, ...files: string[]) => (await command(name, ...files.map(path), '--language', tag)).out;
+    expect(await shown('compare', 'S1.pin', 'S2.pin')).toContain(plain(sayFinding(compared, { language }).message));
+    const said = sayFinding(together, { language }).message;
+    expect(await shown('replicates', 'S1.pin', 'S2.pin', 'S3.pin')).toContain(plain(said));
+    expect(renderHtml(analyseReplicates(Object.values(places)), { language })).toContain(said);
+    if (tag !== 'en') expect(said).not.toBe(together.message);
+  });
+});
+
 describe('replicates', () => {
   test('a table of all properties with findings', async () => {
     const { status, out, error } = await command('replicates', path('*.report.json'));
@@ -123,7 +171,11 @@ describe('replicates', () => {
   });
 
   test('what cannot be pooled is a fault, unless it is pooled all the same', async () => {
-    const thin = analyseTension(caseT1(801), { ...brokenPiece, section: round({ diameter: 7 }) }, { frameCompliance: 2e-5 });
+    const thin = analyseTension(
+      caseT1(801),
+      { ...brokenPiece, section: round({ diameter: 7.4 }), afterFracture: { area: 42.2 } },
+      { frameCompliance: 2e-5 },
+    );
     writeFileSync(path('thin.result'), toJson(thin));
     const given = ['p1.report.json', 'p2.report.json', 'thin.result'].map(path);
     expect((await command('replicates', ...given, '--fail-on', 'fault')).status).toBe(3);

@@ -285,7 +285,7 @@ describe('shape', () => {
     const found = analyseCompression(elastic, piece);
     expect(found.flowCurve).toBeUndefined();
     expect(found.findings.filter(({ code }) => code === 'not-determined').map(({ values }) => values['symbol'])).toContain(
-      'The flow curve',
+      'the flow curve',
     );
   });
 

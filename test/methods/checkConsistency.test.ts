@@ -186,3 +186,25 @@ describe('measured tests hold', () => {
     expect(links.map(({ link }) => link)).toEqual(['exponent-uniform-strain', 'work-stored-energy', 'work-energy']);
   });
 });
+
+test('an Rm that is only at least so large: the hardness must stand for as much, and a finding says that this tells one side only', () => {
+  const end = record.strain.findIndex((e) => e > 0.1);
+  const cut = analyseTension({ force: record.force.slice(0, end), strain: record.strain.slice(0, end) }, roundPiece);
+  expect(cut.tensileStrength.atLeast).toBe(true);
+  const held = (hardness: number) => checkConsistency(cut, { hardness: { value: hardness } });
+  const Rm = cut.tensileStrength.value;
+  // 3.3 HBW of twice the strength contradicts nothing, of half of it it does
+  const [soft, hard] = [held(Rm / 2 / 3.3), held((2 * Rm) / 3.3)];
+  const linkIn = ({ links }: typeof soft) => links.find(({ link }) => link === 'strength-hardness')!;
+  expect(linkIn(hard)).toMatchObject({
+    relation: 'at-least',
+    left: { symbol: '3.3 HBW' },
+    right: { symbol: 'Rm', value: Rm },
+    holds: true,
+  });
+  expect(linkIn(soft).holds).toBe(false);
+  expect(hard.findings.map(({ code }) => code)).toEqual(['link-one-sided']);
+  expect(soft.findings.map(({ code }) => code)).toEqual(['link-one-sided', 'values-disagree']);
+  // where Rm is known there is nothing to say
+  expect(checkConsistency(result, { hardness: { value: result.tensileStrength.value / 3.3 } }).findings).toEqual([]);
+});

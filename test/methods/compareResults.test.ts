@@ -121,6 +121,41 @@ describe('in standard uncertainties', () => {
   });
 });
 
+describe('a test that ended before its maximum force', () => {
+  const sheared = (most: number, parts: boolean) =>
+    analyseShear(
+      { force: [...Array.from({ length: 50 }, (_, i) => (most * (i + 1)) / 50), ...(parts ? [0] : [])] },
+      { diameter: 5, planes: 1 },
+    );
+  const [known, larger] = [sheared(1000, true), sheared(1200, true)];
+  const [bound, largerBound] = [sheared(1000, false), sheared(1200, false)];
+  const strength = (...given: Parameters<typeof compareResults>) =>
+    compareResults(...given).properties.find(({ field }) => field === 'shearStrength')!;
+
+  test('has a bound, of which no difference is stated, and a finding names what and whose', () => {
+    expect(strength(known, larger).relativeDifference).toBeCloseTo(0.2, 12);
+    for (const [pair, numbers] of [
+      [[known, largerBound], '2'],
+      [[bound, larger], '1'],
+      [[bound, largerBound], '1, 2'],
+    ] as const) {
+      const one = strength(...pair);
+      expect([one.first, one.second]).toEqual(pair.map((result) => result.shearStrength.value));
+      expect([one.firstAtLeast, one.secondAtLeast]).toEqual(pair.map((result) => result.shearStrength.atLeast));
+      for (const name of ['difference', 'relativeDifference', 'standardUncertainty', 'inUncertainties'])
+        expect(one).not.toHaveProperty(name);
+      const said = compareResults(...pair).findings.filter(({ code }) => code === 'compared-at-least');
+      expect(said.map(({ values }) => values)).toEqual([{ symbols: 'Fm, τm', numbers }]);
+    }
+    expect(codes(known, larger)).not.toContain('compared-at-least');
+  });
+
+  test('evaluated twice reached the same: of one record the difference is stated', () => {
+    expect(strength(bound, bound)).toMatchObject({ difference: 0, firstAtLeast: true, secondAtLeast: true });
+    expect(codes(bound, bound)).toEqual([]);
+  });
+});
+
 test('what is no pair of results is refused', () => {
   const shear = analyseShear({ maximumForce: 1000 }, { diameter: 5, planes: 1 });
   const wrong = (first: unknown, second: unknown, options?: object) =>

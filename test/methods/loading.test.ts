@@ -117,6 +117,8 @@ describe('compression', () => {
   test('a pause within the elastic window, one at yield, one later', () => {
     const elastic = compressed({ rate: 1e-4, pause: { at: 0.002, seconds: 5 } });
     expect(codesOf(elastic).filter((code) => code.startsWith('pause'))).toEqual(['pause', 'pause-in-elastic-window']);
+    // what stood is told as a pause; before and after it moved evenly
+    expect(codesOf(elastic)).not.toContain('uneven-loading');
     expect(elastic.findings.find(({ code }) => code === 'pause-in-elastic-window')!.values['duration']).toBeCloseTo(5, 6);
     const yielding = compressed({ rate: 1e-4, pause: { at: 0.0065, seconds: 5 } });
     expect(codesOf(yielding).filter((code) => code.startsWith('pause'))).toEqual(['pause', 'pause-near-yield']);
@@ -127,6 +129,8 @@ describe('compression', () => {
   test('a hand that pumps unevenly', () => {
     const found = compressed({ rate: 1e-4, strokes: 0.9 }).findings.find(({ code }) => code === 'uneven-loading');
     expect(found!.severity).toBe('caution');
+    // and so it is with a pause between its strokes
+    expect(codesOf(compressed({ rate: 1e-4, strokes: 0.9, pause: { at: 0.002, seconds: 5 } }))).toContain('uneven-loading');
     expect(compressed({ rate: 1e-4, strokes: 0.4 }).findings.find(({ code }) => code === 'uneven-loading')!.severity).toBe('note');
   });
 });
@@ -164,6 +168,7 @@ describe('bending', () => {
   test('pauses and strokes', () => {
     const paused = beam({ rate: 1e-4, pause: { at: 0.002, seconds: 5 } });
     expect(codesOf(paused).filter((code) => code.startsWith('pause'))).toEqual(['pause', 'pause-in-elastic-window']);
+    expect(codesOf(paused)).not.toContain('uneven-loading');
     const yielding = beam({ rate: 1e-4, pause: { at: 0.0065, seconds: 5 } });
     expect(codesOf(yielding)).toContain('pause-near-yield');
     expect(codesOf(beam({ rate: 1e-4, strokes: 0.9 }))).toContain('uneven-loading');

@@ -26,7 +26,7 @@ test('a quiet travel gives it with its doubt, a noisy one none, with the reason'
     expect.objectContaining({
       code: 'not-determined',
       field: 'proportionalLimit',
-      message: expect.stringMatching(/^the proportional limit was not determined: noise makes a tangent reach over \d+ MPa\.$/) as string,
+      message: expect.stringMatching(/^Not determined: the proportional limit; noise makes a tangent reach over \d+ MPa\.$/) as string,
     }),
   );
 });

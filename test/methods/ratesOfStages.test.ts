@@ -100,6 +100,17 @@ describe('stress rates bind method B only', () => {
   });
 });
 
+test('a window of too few samples for local rates is judged by its rate as a whole, which is all that is said', () => {
+  // a stage takes three stretches of five steps: at 0.001 1/s and 6 samples a second the 150 MPa up to where it bends hold 11
+  const { strain, stress, time } = pulled(smooth(81_000, 500), [[0.001, 0.25]], 6);
+  const { loading, findings, elasticSlope } = analyseTension({ force: stress.map((R) => R * section.area), strain, time }, piece);
+  expect(loading!.stages.map(({ stage }) => stage)).not.toContain('elastic');
+  const said = findings.filter(({ code }) => code.includes('stress-rate'));
+  expect(said.map(({ code, severity }) => [code, severity])).toEqual([['mean-stress-rate-outside', 'caution']]);
+  expect(Number(said[0]!.values['rate']) / (0.001 * elasticSlope!.value)).toBeCloseTo(1, 6);
+  expect(said[0]!.message).not.toContain('%');
+});
+
 describe('the limits of the stress rate follow the metal', () => {
   const { soft, stiff } = testingRates.methodB;
   const limits = (modulus: number, options: TensionOptions = {}) =>

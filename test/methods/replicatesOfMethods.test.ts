@@ -310,6 +310,32 @@ describe('shear', () => {
   });
 });
 
+describe('tests that ended before their maximum force', () => {
+  const stopped = (strength: number, identity: string) => {
+    const strain = rising(200, strength / 199 / 200_000);
+    const force = strain.map((e) => (e * 200_000 * 2 * beam.section.sectionModulus!) / (beam.setup.span / 2));
+    return analyseBending({ force, strain }, beam, { test: { identity } });
+  };
+  const bounds = (results: readonly TestResult[]) =>
+    analyseReplicates(results).findings.filter(({ code }) => code === 'replicates-at-least');
+
+  test('have no part in the mean, and a finding says of what, how many, which and why', () => {
+    const four = [bent(300), stopped(500, 'early'), bent(306), stopped(600, 'earlier')];
+    expect(means(four)['σfM']).toBeCloseTo(303, 6);
+    expect(bounds(four).map(({ values, severity }) => [severity, values])).toEqual([
+      ['caution', { symbols: 'Fm, σfM, εfM', count: 2, total: 4, tests: 'early, earlier' }],
+    ]);
+    expect(analyseReplicates(four).properties.find(({ symbol }) => symbol === 'σfM')!.tests).toEqual([0, 2]);
+  });
+
+  test('all of them: no property, and the finding stands; none of them: no finding', () => {
+    const two = [stopped(500, 'a'), stopped(600, 'b')];
+    expect(symbols(two)).not.toContain('σfM');
+    expect(bounds(two)[0]!.message).toMatch(/^Fm, σfM, εfM: left out of 2 of the 2 tests \(a, b\)/);
+    expect(bounds([bent(300), bent(306)])).toEqual([]);
+  });
+});
+
 describe('cupping', () => {
   test('three blanks, each a test of its own', () => {
     const three = [10.4, 10.6, 10.5].map((h) => cupped(h));

@@ -70,13 +70,13 @@ describe('wherever E is withheld, a finding of the modulus says so', () => {
     const falling = { force: [50, 40, 30, 20, 10], extension: [0, 1, 2, 3, 4] };
     const named = ({ findings }: Pick<TensionResult, 'findings'>) =>
       findings.filter(({ field, code }) => field === 'modulus' && code === 'not-determined').map(({ message }) => message);
-    expect(named(analyseTension(falling, piece))).toEqual(['E was not determined: there is no elastic line.']);
+    expect(named(analyseTension(falling, piece))).toEqual(['Not determined: E; there is no elastic line.']);
     expect(named(analyseCompression(falling, { section, height: 20, extensometerLength: 15 }))).toEqual([
-      'Ec was not determined: there is no elastic line.',
+      'Not determined: Ec; there is no elastic line.',
     ]);
     const beam = { section: rectangular({ width: 10, thickness: 4 }), setup: { points: 3 as const, span: 64 } };
     expect(named(analyseBending({ force: falling.force, deflection: falling.extension }, beam))).toEqual([
-      'Eb was not determined: there is no elastic line.',
+      'Not determined: Eb; there is no elastic line.',
     ]);
   });
 

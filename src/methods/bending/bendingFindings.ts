@@ -7,9 +7,10 @@ import type { LineLoadingPart } from '../loading/evaluateLine.js';
 import { conditionFindings, displacementFindings, refusedFindings, slopeFindings } from '../loading/frameFindings.js';
 import type { FrameShare } from '../loading/frameShare.js';
 import { lineFindings } from '../loading/lineFindings.js';
-import { endsRising, type LineNumbers } from '../loading/lineKernel.js';
+import { brokeSuddenly, type LineNumbers } from '../loading/lineKernel.js';
 import { pauseFindings, unevenOfLoading } from '../loading/paceFindings.js';
 import type { Pause } from '../../record/index.js';
+import { endFindings } from '../common/endOfTest.js';
 import { readingFindings } from '../common/pieceFindings.js';
 import { proofFindings } from '../loading/proofFindings.js';
 import { unlikeFinding } from '../common/unlikeFinding.js';
@@ -147,9 +148,9 @@ export function bendingFindings(result: Found, evidence: BendingEvidence, settin
   if (result.proofStrengths.length > 0 && line.ok && lengths.shapeFactor !== undefined)
     found.push(finding('flexural-stress-nominal', { factor: lengths.shapeFactor }, { field: 'flexuralStrength' }));
   const { stress } = result.curve;
-  const last = stress.length - 1;
-  if (endsRising(part.numbers, part.curve)) found.push(finding('maximum-at-end', {}, { field: 'flexuralStrength' }));
-  else if (!numbers.fracture.ok && stress[numbers.highest]! > 0)
-    found.push(finding('stopped-before-fracture', { share: (100 * stress[last]!) / stress[numbers.highest]! }, { field: 'fracture' }));
+  const { fracture, rises, end, highest } = numbers;
+  const letGo = fracture.ok ? fracture.how === 'sudden-fall' && !brokeSuddenly(part.numbers, part.curve) : fracture.reason === 'unloaded';
+  if ((rises || letGo || !fracture.ok) && stress[highest]! > 0)
+    found.push(...endFindings({ rises, letGo, share: stress[end - 1]! / stress[highest]! }, 'flexuralStrength'));
   return found;
 }

@@ -5,7 +5,8 @@ import type { BendingResult } from './BendingResult.js';
 import { modulusWindowOf, slopeQuantity } from '../loading/elasticQuantities.js';
 import type { LineLoadingPart } from '../loading/evaluateLine.js';
 import { withFrame, type FrameShare } from '../loading/frameShare.js';
-import { brokeSuddenly, endsRising, type LineNumbers } from '../loading/lineKernel.js';
+import { brokeSuddenly, type LineNumbers } from '../loading/lineKernel.js';
+import { atHighest } from '../common/endOfTest.js';
 import { maximumForce, percent, quantity } from '../common/quantity.js';
 import { strengthsAt } from '../loading/strengthsAt.js';
 
@@ -67,9 +68,7 @@ function elasticPart({ numbers, curve, settings, explanation, isModulus, chord, 
 export function bendingQuantities(evaluated: Evaluated) {
   const { numbers, curve, part, lengths, shearShare } = evaluated;
   const { fracture, highest } = numbers;
-  // where the force still rose at the end, its maximum lies beyond
-  const rises = endsRising(part.numbers, part.curve);
-  const reached = (one: Quantity): Quantity => (rises ? { ...one, atLeast: true } : one);
+  const reached = (one: Quantity): Quantity => atHighest(one, numbers.rises);
   return {
     ...elasticPart(evaluated),
     maximumForce: reached(maximumForce(evaluated.highestForce, 'common practice')),

@@ -24,9 +24,6 @@ export interface BrokenPiece {
   readonly place?: AfterFracture['fracturePlace'];
 }
 
-/** @internal True where something was measured on the broken piece: then it broke. */
-export const isMeasured = (broken: BrokenPiece | AfterFracture): boolean => Object.values(broken).some((one) => one !== undefined);
-
 const names = [
   'gaugeLength',
   'subdivision',

@@ -138,7 +138,7 @@ export function compressionFindings(
         : finding('end-friction-removed', { friction: settings.friction, share: 100 * (frictionShare ?? 0) }, { field: 'flowCurve' }),
     );
   else if (line.ok)
-    found.push(finding('not-determined', { symbol: 'The flow curve', why: 'there is no plastic compression' }, { field: 'flowCurve' }));
+    found.push(finding('not-determined', { symbol: 'the flow curve', why: 'there is no plastic compression' }, { field: 'flowCurve' }));
   found.push(...hardeningFindings({ line, hardening: evidence.hardening, necking: undefined, maximum: undefined }, result));
   if (!broken)
     found.push(

@@ -42,12 +42,12 @@ export function elasticLengthRatio(recorded: RecordedCurve, lengths: PieceLength
   return corrected ? lengths.effectiveLength / lengths.parallelLength : 1;
 }
 
-/** @internal The numbers of a record: of what is loading in it, with the frame taken out of travel where it can be; `pieceBroke` where it was measured broken. */
+/** @internal The numbers of a record: of what is loading in it, with the frame taken out of travel where it can be; `measured` is what was measured on the broken piece. */
 export function evaluateRecord(
   { record, survey, outline }: EndedRecord,
   lengths: PieceLengths,
   settings: TensionSettings,
-  pieceBroke: boolean,
+  measured: TensionInput['measured'],
 ) {
   const rests = pausesOf(record, survey.clock, survey.top, outline?.motion);
   const excursions = surveyExcursions(record, outline, rests);
@@ -70,7 +70,7 @@ export function evaluateRecord(
       resolution,
       elasticLengthRatio: elasticLengthRatio(recorded, lengths, motion),
       broken: ends.broken,
-      pieceBroke,
+      measured,
       ...where,
     };
     // before the evaluation moves the curve

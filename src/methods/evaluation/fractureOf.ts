@@ -1,11 +1,12 @@
 import { failure, success, type StressStrainCurve } from '../../base/index.js';
 import { BROKEN_SHARE, findBreak } from '../../curve/index.js';
+import { brokeAtEnd } from './brokeAtEnd.js';
 import type { TensionInput, TensionNumbers } from '../loading/TensionNumbers.js';
 
 /** @internal Where the curve breaks: by the force of the whole record, with the strain where the curve reaches so far. */
 export function fractureOf(
   { strain }: StressStrainCurve,
-  { stress, unloadedFrom, broken }: TensionInput,
+  { stress, unloadedFrom, broken, measured }: TensionInput,
   highest: number,
 ): { readonly end: number; readonly fracture: TensionNumbers['fracture'] } {
   if (unloadedFrom !== undefined)
@@ -14,8 +15,9 @@ export function fractureOf(
       fracture: failure('unloaded', 'the drive let the force go, and the strain went back elastically with it'),
     };
   const by = broken ?? findBreak(stress, highest, BROKEN_SHARE);
-  if (!by.ok) return { end: stress.length, fracture: by };
-  const { index, how } = by;
+  const atEnd = !by.ok && stress[highest]! > 0 && brokeAtEnd(measured, strain[strain.length - 1]!);
+  if (!by.ok && !atEnd) return { end: stress.length, fracture: by };
+  const { index, how } = by.ok ? by : ({ index: stress.length - 1, how: 'end-of-record' } as const);
   // a record that ends in its neck, after the extensometer
   if (how === 'end-of-record' && index >= strain.length)
     return {

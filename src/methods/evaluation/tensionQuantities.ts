@@ -4,6 +4,7 @@ import { elasticQuantities } from '../loading/elasticQuantities.js';
 import { extensionQuantities } from './extensionQuantities.js';
 import { hardeningQuantities } from '../loading/hardeningQuantities.js';
 import { yieldQuantities } from './yieldQuantities.js';
+import { atHighest } from '../common/endOfTest.js';
 import { ISO, quantity } from '../common/quantity.js';
 import type { TensionNumbers } from '../loading/TensionNumbers.js';
 import type { TensionSettings } from './tensionOptions.js';
@@ -28,8 +29,7 @@ export type Quantities = Omit<
 
 /** @internal Fm or Rm with what it is worth: at least so much where the test ended before the maximum, and of the level of yielding where no hardening follows. */
 export function atMaximum(one: Quantity, { reached }: Pick<TensionNumbers, 'reached'>): Quantity {
-  if (reached === 'maximum') return one;
-  return reached === 'no-hardening' ? { ...one, withoutHardening: true } : { ...one, atLeast: true };
+  return reached === 'no-hardening' ? { ...one, withoutHardening: true } : atHighest(one, reached !== 'maximum');
 }
 
 /** @internal True of a curve without a linear part, whichever window was chosen: nothing in it is proportional. */

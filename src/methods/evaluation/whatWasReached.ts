@@ -1,6 +1,7 @@
 import { failure, type StressStrainCurve } from '../../base/index.js';
-import { stillRising } from '../../curve/index.js';
 import { maximumIndex } from '../../numeric/index.js';
+import { endsRising } from '../common/endOfTest.js';
+import { brokeAtEnd } from './brokeAtEnd.js';
 import type { TensionInput, TensionNumbers } from '../loading/TensionNumbers.js';
 
 /**
@@ -10,12 +11,12 @@ import type { TensionInput, TensionNumbers } from '../loading/TensionNumbers.js'
  *   with it no Rm, Ag and Agt: what stands for Fm and Rm is the highest of the level. Where the piece broke, or a neck drew the force down from the level, there is
  *   `no-hardening`; where the test ended on the level, it ended `before-hardening`, and they are at least so large;
  * - the force still rises where the record ends, or the drive let go, beyond its noise (`still-rising`): Fm and Rm are at least what was reached, Ag and Agt unknown.
- *   A piece that was measured broken did not go on, but broke there: that was its maximum;
+ *   A piece that was measured broken, and is hardly longer and thinner than the record shows it, broke there: that was its maximum; not so where the drive let go before;
  * - else the `maximum` was reached.
  */
 export function whatWasReached(
   { strain }: StressStrainCurve,
-  { stress, pauses, pieceBroke }: Pick<TensionInput, 'stress' | 'pauses' | 'pieceBroke'>,
+  { stress, pauses, measured }: Pick<TensionInput, 'stress' | 'pauses' | 'measured'>,
   { yielding, fracture, end }: Pick<TensionNumbers, 'yielding' | 'fracture' | 'end'>,
 ): TensionNumbers['reached'] {
   const broke = fracture.ok ? fracture.how !== 'end-of-record' : fracture.reason === 'extension-ends';
@@ -26,12 +27,9 @@ export function whatWasReached(
     yielding.hardeningStart !== undefined ||
     (!seen && stress[maximumIndex(stress, strain.length, end)]! > yielding.upper.stress);
   if (!hardened) return yielding.ends === 'fall' || (broke && seen) ? 'no-hardening' : 'before-hardening';
-  if (broke || pieceBroke === true) return 'maximum';
-  const resting = new Uint8Array(end);
-  for (const [first, last] of pauses) resting.fill(1, first + 1, last + 1);
-  // strain that ends before the force tells nothing of the end: there samples are counted
-  const along = seen ? strain : Float64Array.from({ length: end }, (_, i) => i);
-  return stillRising(along, stress, end, resting) ? 'still-rising' : 'maximum';
+  const brokeBrittle = (fracture.ok || fracture.reason !== 'unloaded') && brokeAtEnd(measured, strain[strain.length - 1]!);
+  const rises = endsRising({ along: strain, force: stress, end, pauses, broke: broke || brokeBrittle });
+  return rises ? 'still-rising' : 'maximum';
 }
 
 /** @internal The fracture: none where a record ends while the force still rises, or on the level of yielding before hardening. */

@@ -29,8 +29,8 @@ export interface TensionInput {
   readonly highest?: number | undefined;
   /** Where the force of the whole record fell away; default: looked for. */
   readonly broken?: Outcome<Break, FractureReason> | undefined;
-  /** True where the piece was measured broken: a force that rose to the end of the record then was its maximum. */
-  readonly pieceBroke?: boolean | undefined;
+  /** What was measured on the broken piece: where it fits what the record shows at its end, a force that rose up to there was its maximum. */
+  readonly measured?: { readonly elongation?: number | undefined; readonly reduction?: number | undefined } | undefined;
   /** Last sample before the drive let the force go, where the test was stopped and unloaded. */
   readonly unloadedFrom?: number | undefined;
   /** True where a trial asks for the values alone: not for other windows, the fall of the slope, or how far the maximum is determined. */

@@ -1,8 +1,8 @@
 import type { StressStrainCurve, TensionRecord } from '../../base/index.js';
 import { stressStrainKernel, withoutFrame, type FrameMotion, type PieceLengths } from '../../curve/index.js';
-import { isOfDrive, pausesOf, recordOutline, runningTime, surveyExcursions, surveyRecord } from '../../record/index.js';
+import { isOfDrive, pausesOf, recordOutline, runningTime, surveyExcursions, surveyRecord, unloadedFrom } from '../../record/index.js';
 import { isTurnOfDrive } from './departures.js';
-import { lineKernel, type LineNumbers, type LineSettings } from './lineKernel.js';
+import { lineKernel, type LineEvidence, type LineNumbers, type LineSettings } from './lineKernel.js';
 import { loadingRanges, pickCurve, sampleOfRecord, samplesOfPart, type Ranges } from './loadingRanges.js';
 import { moveCurve } from './moveCurve.js';
 import { lineOnRecord, windowAt } from './onRecord.js';
@@ -12,6 +12,8 @@ import { withUsableFrame } from './usableFrame.js';
 export interface LineLoadingPart {
   readonly curve: StressStrainCurve;
   readonly numbers: LineNumbers;
+  /** First and last of its samples in each pause. */
+  readonly pauses: Ranges;
   /** Stretches of the record that it is made of; absent where it is the whole. */
   readonly ranges?: Ranges;
 }
@@ -23,17 +25,25 @@ interface LineEvaluation {
 }
 
 /** Evaluates what of a curve is loading, moves the whole curve alike, and counts samples in the whole. */
-function ofLoading(curve: StressStrainCurve, settings: LineSettings, ranges: Ranges | undefined, resolution: number): LineEvaluation {
+function ofLoading(curve: StressStrainCurve, settings: LineSettings, ranges: Ranges | undefined, evidence: LineEvidence): LineEvaluation {
   if (!ranges) {
-    const numbers = lineKernel(curve, settings, resolution);
-    return { numbers, part: { curve, numbers } };
+    const numbers = lineKernel(curve, settings, evidence);
+    return { numbers, part: { curve, numbers, pauses: evidence.pauses } };
   }
   const { from, upTo } = samplesOfPart(ranges);
   const own = pickCurve(curve, ranges);
-  const numbers = lineKernel(own, { ...settings, window: windowAt(settings.window, from, upTo) }, resolution);
+  const ofPart: LineEvidence = {
+    ...evidence,
+    pauses: evidence.pauses.flatMap(([first, last]) => (from(first) <= upTo(last) ? [[from(first), upTo(last)] as const] : [])),
+    unloadedFrom: evidence.unloadedFrom === undefined ? undefined : upTo(evidence.unloadedFrom),
+  };
+  const numbers = lineKernel(own, { ...settings, window: windowAt(settings.window, from, upTo) }, ofPart);
   moveCurve(curve, numbers, 1);
   const at = (sample: number): number => sampleOfRecord(ranges, sample);
-  return { numbers: { ...lineOnRecord(numbers, at), plateauEnd: at(numbers.plateauEnd) }, part: { curve: own, numbers, ranges } };
+  return {
+    numbers: { ...lineOnRecord(numbers, at), plateauEnd: at(numbers.plateauEnd) },
+    part: { curve: own, numbers, pauses: ofPart.pauses, ranges },
+  };
 }
 
 /**
@@ -56,13 +66,18 @@ export function evaluateLine(
     away.map(({ range: [leaves, , back] }) => [leaves, back]),
     record.force.length,
   );
+  const pauses = rests.filter((rest) => !isTurnOfDrive(rest, away));
+  const evidence = {
+    resolution: survey.forceStep / lengths.area,
+    pauses: pauses.map(({ range }) => range),
+    unloadedFrom: outline && unloadedFrom(outline),
+  };
   const evaluate = (motion: FrameMotion | undefined) => {
     const recorded = stressStrainKernel(withoutFrame(record, motion), lengths);
     const curve = { strain: recorded.strain, stress: recorded.stress };
-    return { recorded, curve, ...ofLoading(curve, settings, ranges, survey.forceStep / lengths.area) };
+    return { recorded, curve, ...ofLoading(curve, settings, ranges, evidence) };
   };
   const used = withUsableFrame(evaluate, settings.frameCompliance, record, lengths, stiffest);
-  const pauses = rests.filter((rest) => !isTurnOfDrive(rest, away));
   const step = survey.motion?.step ?? 0;
   return {
     ...used,

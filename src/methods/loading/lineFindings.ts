@@ -1,8 +1,9 @@
 import { atExtension, finding, PROOF_OFFSET, type Finding, type StressStrainCurve } from '../../base/index.js';
-import { isGiven, LEAST_WINDOW_POINTS, WINDOW_SHARE, trustLimits, type ElasticLine, type LinearPart } from '../../curve/index.js';
+import { isGiven, LEAST_WINDOW_POINTS, WINDOW_SHARE, type ElasticLine, type LinearPart } from '../../curve/index.js';
 import { metalModuli } from '../../materials/index.js';
 import { reachedSince } from '../../numeric/index.js';
 import type { LineResult, ModulusWindow } from './LineResult.js';
+import { offsetWeight } from './offsetWeight.js';
 import { MOST_SCATTER } from './slopeIsModulus.js';
 import type { TensionNumbers } from './TensionNumbers.js';
 import type { LineThresholds } from '../common/thresholds.js';
@@ -122,10 +123,7 @@ function unknownPart({ line, curve, explained, thresholds, range }: LineEvidence
   return [finding('linear-part-unknown', { points, strains }, { field: modulus, range })];
 }
 
-/** Stresses at the 0.2 % offset that lie farther apart are not known (common practice); on a level of yielding they agree however far the offset moves. */
-const APART = 0.01;
-
-/** Other windows that disagree, with what they make of the stress at the 0.2 % offset: a fault where the offset cannot be trusted, and the stress moves with it. */
+/** Other windows that disagree, with what they make of the stress at the 0.2 % offset: a fault where the offset cannot be trusted, and the stress moves with it; the slope is in doubt in any case. */
 function otherWindows({ line: { slope }, explained: { envelope, trust }, proof }: LineEvidence): Finding[] {
   if (envelope?.verdict !== 'fragile') return [];
   const { windows, proofStrength } = envelope;
@@ -134,10 +132,8 @@ function otherWindows({ line: { slope }, explained: { envelope, trust }, proof }
   if (!proofStrength || !trust) return [finding('window-slopes-disagree', { slope, lowest, highest, windows }, { field })];
   const [low, high] = proofStrength;
   const values = { slope, lowest, highest, low, high, windows, share: 100 * trust.offsetDoubt };
-  const moved = Math.max(high, proof ?? high) > (1 + APART) * Math.min(low, proof ?? low);
-  return [
-    finding('windows-disagree', values, { field, severity: moved && trust.offsetDoubt > trustLimits.unusable ? 'fault' : 'caution' }),
-  ];
+  const weight = offsetWeight(trust.offsetDoubt, [low, high, proof ?? low]);
+  return [finding('windows-disagree', values, { field, severity: weight === 'fault' ? weight : 'caution' })];
 }
 
 function residualsOff({ line, curve, explained: { residuals }, thresholds, range }: LineEvidence): Finding[] {

@@ -1,18 +1,19 @@
-import type { Outcome, StressStrainCurve } from '../../base/index.js';
+import { failure, type Outcome, type StressStrainCurve } from '../../base/index.js';
 import {
   BROKEN_SHARE,
   endOfPlateau,
   fitModulusKernel,
   fractureKernel,
   proofStrengthKernel,
-  stillRising,
   totalExtensionStrengthKernel,
   type ElasticLine,
   type ModulusReason,
   type WindowChoice,
 } from '../../curve/index.js';
 import { maximumIndex } from '../../numeric/index.js';
+import { endsRising } from '../common/endOfTest.js';
 import { moveOrigin } from './moveCurve.js';
+import type { Ranges } from './loadingRanges.js';
 import type { TensionNumbers } from './TensionNumbers.js';
 
 /** @internal What is asked of a curve that has an elastic line. */
@@ -34,10 +35,35 @@ export interface LineNumbers {
   readonly proofs: TensionNumbers['proofs'];
   readonly totals: TensionNumbers['totals'];
   readonly fracture: TensionNumbers['fracture'];
+  /** One past the last sample of the test: where the drive let the force go, or at the end of the record. */
+  readonly end: number;
+  /** Whether the force still rose there, of a piece that did not break: its highest is no maximum. */
+  readonly rises: boolean;
 }
 
-/** @internal What compression and bending have in common, of a curve whose stress was read in such steps [MPa]: its origin is moved in place. */
-export function lineKernel(curve: StressStrainCurve, settings: LineSettings, resolution: number): LineNumbers {
+/** @internal What a record shows beside its curve: one step of the stress reading [MPa], the pauses, and the last sample before the drive let the force go for good. */
+export interface LineEvidence {
+  readonly resolution: number;
+  readonly pauses: Ranges;
+  readonly unloadedFrom: number | undefined;
+}
+
+/** Where the piece broke, or the drive let the force go: then what follows is no fracture. */
+function endOf(curve: StressStrainCurve, highest: number, line: LineNumbers['line'], { pauses, unloadedFrom }: LineEvidence) {
+  const { strain, stress } = curve;
+  const fracture: LineNumbers['fracture'] =
+    unloadedFrom === undefined
+      ? fractureKernel(curve, highest, BROKEN_SHARE)
+      : failure('unloaded', 'the drive let the force go, and the strain went back elastically with it');
+  const broke = fracture.ok && fracture.how !== 'end-of-record' && !sprangBack({ line, fracture }, curve);
+  const last = fracture.ok && !broke ? fracture.index : unloadedFrom;
+  const end = (last ?? stress.length - 1) + 1;
+  return { fracture, end, rises: endsRising({ along: strain, force: stress, end, pauses, broke }) };
+}
+
+/** @internal What compression and bending have in common: the origin of the curve is moved in place. */
+export function lineKernel(curve: StressStrainCurve, settings: LineSettings, evidence: LineEvidence): LineNumbers {
+  const { resolution } = evidence;
   const { strain, stress } = curve;
   const highest = maximumIndex(stress);
   const beyond = endOfPlateau(stress, highest, resolution);
@@ -55,18 +81,18 @@ export function lineKernel(curve: StressStrainCurve, settings: LineSettings, res
       ? settings.offsets.map((offset) => proofStrengthKernel(curve, { slope: line.slope, shift: 0, offset }, { from: line.first, ...top }))
       : [],
     totals: settings.totalExtensions.map((total) => totalExtensionStrengthKernel(curve, total, 0, beyond)),
-    fracture: fractureKernel(curve, highest, BROKEN_SHARE),
+    ...endOf(curve, highest, line, evidence),
   };
 }
 
-/** @internal True where the force fell suddenly and the piece did not spring back with it, as it does when the drive lets go. */
-export function brokeSuddenly({ line, fracture }: LineNumbers, { strain, stress }: StressStrainCurve): boolean {
+/** True of a sudden fall of the force with which the piece sprang back, as it does when the drive lets go. */
+function sprangBack({ line, fracture }: Pick<LineNumbers, 'line' | 'fracture'>, { strain, stress }: StressStrainCurve): boolean {
   if (!fracture.ok || fracture.how !== 'sudden-fall') return false;
   const after = strain[Math.min(fracture.index + 1, strain.length - 1)]!;
   const elastic = line.ok ? (fracture.stress - stress[Math.min(fracture.index + 1, stress.length - 1)]!) / line.slope : 0;
-  return after > fracture.strain - elastic / 4;
+  return after <= fracture.strain - elastic / 4;
 }
 
-/** @internal True where the force still rises at the end of a record without a fracture: what was reached is not the maximum. */
-export const endsRising = ({ fracture }: Pick<LineNumbers, 'fracture'>, { strain, stress }: StressStrainCurve): boolean =>
-  !fracture.ok && stillRising(strain, stress, stress.length);
+/** @internal True where the force fell suddenly and the piece did not spring back with it. */
+export const brokeSuddenly = (numbers: Pick<LineNumbers, 'line' | 'fracture'>, curve: StressStrainCurve): boolean =>
+  numbers.fracture.ok && numbers.fracture.how === 'sudden-fall' && !sprangBack(numbers, curve);

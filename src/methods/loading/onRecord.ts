@@ -25,16 +25,17 @@ const lineAt = (line: ElasticLine, at: At): ElasticLine => ({
   ...(line.offsetSample === undefined ? {} : { offsetSample: at(line.offsetSample) }),
 });
 
-/** @internal Line, proof strengths, highest stress and fracture of a part of a record, with their samples counted in the record. */
-export function lineOnRecord<Numbers extends Pick<LineNumbers, 'line' | 'proofs' | 'highest' | 'fracture'>>(
+/** @internal Line, proof strengths, highest stress, fracture and end of a part of a record, with their samples counted in the record. */
+export function lineOnRecord<Numbers extends Pick<LineNumbers, 'line' | 'proofs' | 'highest' | 'fracture' | 'end'>>(
   numbers: Numbers,
   at: At,
 ): Numbers {
-  const { line, proofs, highest, fracture } = numbers;
+  const { line, proofs, highest, fracture, end } = numbers;
   return {
     ...numbers,
     line: mapped(line, (one) => lineAt(one, at)),
     highest: at(highest),
+    end: at(end - 1) + 1,
     proofs: proofs.map((proof) => mapped(proof, (one) => atIndex(at, one))),
     fracture: mapped(fracture, (one) => atIndex(at, one)),
   };
@@ -46,7 +47,6 @@ export function onRecord(numbers: TensionNumbers, at: At): TensionNumbers {
   return {
     ...lineOnRecord(numbers, at),
     maximumSample: at(numbers.maximumSample),
-    end: at(numbers.end - 1) + 1,
     maximum: maximum && atIndex(at, maximum),
     yielding:
       yielding &&

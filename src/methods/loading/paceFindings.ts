@@ -4,7 +4,9 @@ import { lineFit, mean, sampleDeviation } from '../../numeric/index.js';
 import { motionColumn, ofDrive, type Pause } from '../../record/index.js';
 import type { LineLoadingPart } from './evaluateLine.js';
 import type { LineNumbers } from './lineKernel.js';
+import type { Ranges } from './loadingRanges.js';
 import type { StrengthAtExtension } from './LineResult.js';
+import { betweenPauses } from './stageRates.js';
 import { recordOfLoading } from './timeOfLoading.js';
 
 /** Speeds vary by so much: a note, a caution (common practice). */
@@ -15,28 +17,30 @@ const STRETCHES = 20;
 const NEAR = 0.002;
 const NEAR_STRESS = 0.8;
 
-/** How much the speed varies over the elastic window: standard deviation over mean of the slopes of stretches, less what noise makes of it. */
-function unevenness(motion: Float64Array, time: Float64Array, first: number, last: number): number | undefined {
-  const size = Math.floor((last - first + 1) / STRETCHES);
+/** How much the speed varies while the drive moves: standard deviation over mean of the slopes of stretches, less what noise makes of it. */
+function unevenness(motion: Float64Array, time: Float64Array, moving: Ranges): number | undefined {
+  const samples = moving.reduce((sum, [first, last]) => sum + last - first + 1, 0);
+  const size = Math.floor(samples / STRETCHES);
   if (size < 3) return undefined;
   const speeds: number[] = [];
   let noise = 0;
-  for (let k = 0; k < STRETCHES; k += 1) {
-    const line = lineFit(time, motion, first + k * size, first + (k + 1) * size - 1);
-    if (!line) continue;
-    speeds.push(line.slope);
-    noise += line.standardError ** 2;
-  }
+  for (const [first, last] of moving)
+    for (let from = first; from + size - 1 <= last; from += size) {
+      const line = lineFit(time, motion, from, from + size - 1);
+      if (!line) continue;
+      speeds.push(line.slope);
+      noise += line.standardError ** 2;
+    }
   if (speeds.length < 2) return undefined;
   const usual = mean(speeds);
   const variance = sampleDeviation(Float64Array.from(speeds)) ** 2 - noise / speeds.length;
   return usual > 0 ? Math.sqrt(Math.max(0, variance)) / usual : undefined;
 }
 
-/** @internal A hand that pumps unevenly over the elastic window. */
-export function unevenFindings(record: TensionRecord, time: Float64Array, { first, last }: ElasticLine): Finding[] {
+/** @internal A hand that pumps unevenly over the elastic window; pauses are told for themselves. */
+export function unevenFindings(record: TensionRecord, time: Float64Array, { first, last }: ElasticLine, pauses: Ranges): Finding[] {
   const motion = record[motionColumn(record, ofDrive)];
-  const variation = motion && unevenness(motion, time, first, last);
+  const variation = motion && unevenness(motion, time, betweenPauses(pauses, first, last));
   if (variation === undefined || variation <= UNEVEN[0]) return [];
   return [finding('uneven-loading', { variation: 100 * variation }, variation > UNEVEN[1] ? { severity: 'caution' } : {})];
 }
@@ -44,10 +48,10 @@ export function unevenFindings(record: TensionRecord, time: Float64Array, { firs
 /** @internal The same of the loading of a record whose clock runs: going back and coming again is told for itself. */
 export function unevenOfLoading(
   whole: TensionRecord,
-  { ranges, numbers: { line } }: Pick<LineLoadingPart, 'ranges'> & { readonly numbers: Pick<LineNumbers, 'line'> },
+  { ranges, pauses, numbers: { line } }: Pick<LineLoadingPart, 'ranges' | 'pauses'> & { readonly numbers: Pick<LineNumbers, 'line'> },
 ): Finding[] {
   const record = recordOfLoading(whole, ranges);
-  return line.ok && record.time ? unevenFindings(record, record.time, line) : [];
+  return line.ok && record.time ? unevenFindings(record, record.time, line, pauses) : [];
 }
 
 /** More pauses than this are told together: a list of the strokes of a pump hides what else there is to say. */

@@ -1,5 +1,6 @@
 import { finding, isSameExtension, PROOF_OFFSET, type Finding, type StressStrainCurve } from '../../base/index.js';
-import { countCrossings, offsetLeverage, slopeInDoubt, trustLimits, type LineExplanation } from '../../curve/index.js';
+import { countCrossings, offsetLeverage, slopeInDoubt, type LineExplanation } from '../../curve/index.js';
+import { offsetWeight, turnedStrengths } from './offsetWeight.js';
 import type { TensionNumbers } from './TensionNumbers.js';
 import type { LineThresholds } from '../common/thresholds.js';
 import { percent } from '../common/quantity.js';
@@ -19,9 +20,9 @@ type Line = Extract<Numbers['line'], { readonly ok: true }>;
 
 const field = 'proofStrengths';
 
-/** What the doubt of the slope moves an offset by: of 0.2 % it is the trust that the line itself states. */
+/** What the doubt of the slope moves an offset by, and the stress at it, which decides what it weighs: of 0.2 % it is the trust that the line itself states. */
 function leverageFindings(
-  line: Line,
+  { line, curve, highest }: { readonly line: Line; readonly curve: StressStrainCurve; readonly highest: number },
   { stress, offset, symbol }: { readonly stress: number; readonly offset: number; readonly symbol: string },
   { trust, linearPart, envelope, strainSteps }: LineExplanation,
   least: number,
@@ -29,8 +30,11 @@ function leverageFindings(
   const ownOffset = trust && isSameExtension(offset, PROOF_OFFSET);
   const leverage = ownOffset ? trust.leverage : offsetLeverage({ stress, modulus: line.slope, offset });
   const share = ownOffset ? trust.offsetDoubt : leverage * slopeInDoubt(line, linearPart, envelope, strainSteps?.slopeShare);
-  const severity = share > trustLimits.unusable ? 'fault' : 'caution';
-  return share > least ? [finding('offset-leverage', { leverage, symbol, share: 100 * share }, { field, severity })] : [];
+  if (share <= least) return [];
+  const [low, high] = turnedStrengths(curve, line, { stress, offset, highest, doubt: share / leverage });
+  return [
+    finding('offset-leverage', { leverage, symbol, share: 100 * share, low, high }, { field, severity: offsetWeight(share, [low, high]) }),
+  ];
 }
 
 /** @internal Doubts about proof strengths and strengths at total extensions, which need the piece's own strain; `explained` is what explains the line, `symbols` are without their index. */
@@ -59,7 +63,15 @@ export function proofFindings(
     }
     // a line through noise may cross below zero
     if (proof.stress <= 0) return;
-    found.push(...leverageFindings(line, { stress: proof.stress, offset, symbol }, explained, settings.thresholds.offsetDoubt));
+    const top = Math.min(numbers.highest, curve.stress.length - 1);
+    found.push(
+      ...leverageFindings(
+        { line, curve, highest: top },
+        { stress: proof.stress, offset, symbol },
+        explained,
+        settings.thresholds.offsetDoubt,
+      ),
+    );
     const between = proof.index - line.last - 1;
     if (between < POINTS_BEFORE_PROOF) found.push(finding('few-points-before-proof', { points: Math.max(between, 0), symbol }, { field }));
     const count = countCrossings(curve, line, offset, proof.index, numbers.highest);

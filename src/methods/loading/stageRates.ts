@@ -34,8 +34,8 @@ function samplesInNoise(column: Float64Array, first: number, last: number, sampl
   return noise > 0 ? Math.cbrt(12 * (noise / (RATE_DOUBT * advance)) ** 2) : 1;
 }
 
-/** What of the samples first to last is loading: the stretches between pauses, as samples of the curve. */
-const betweenPauses = (pauses: Ranges, first: number, last: number): Ranges =>
+/** @internal What of the samples first to last is loading: the stretches between pauses, as samples of the curve. */
+export const betweenPauses = (pauses: Ranges, first: number, last: number): Ranges =>
   keptRanges(
     pauses
       .filter(([from, to]) => from < last && to > first)

@@ -12,6 +12,7 @@ import { grubbsTest, summariseReplicates, toleranceLimit } from '../../statistic
 import { replicateDifferences } from './replicateDifferences.js';
 import { replicateFields, type ReplicateField } from './replicateFields.js';
 import {
+  boundFindings,
   differenceFinding,
   fewFindings,
   oddFinding,
@@ -91,13 +92,20 @@ function requireResults(results: readonly TestResult[]): TestResult['method'] {
   return method;
 }
 
-/** The quantities of a field over all tests, by symbol: Rp0.2 beside Rp0.2. */
-function bySymbol(results: readonly TestResult[], { of }: ReplicateField): Map<string, { test: number; quantity: Quantity }[]> {
-  const groups = new Map<string, { test: number; quantity: Quantity }[]>();
-  results.forEach((result, test) => {
-    for (const quantity of of(result))
-      if (quantity) groups.set(quantity.symbol, [...(groups.get(quantity.symbol) ?? []), { test, quantity }]);
-  });
+/** A quantity of one of the tests. */
+interface OfTest {
+  readonly test: number;
+  readonly quantity: Quantity;
+}
+
+/** The quantities of a field over all tests. */
+const overTests = (results: readonly TestResult[], { of }: ReplicateField): OfTest[] =>
+  results.flatMap((result, test) => of(result).flatMap((quantity) => (quantity ? [{ test, quantity }] : [])));
+
+/** By symbol: Rp0.2 beside Rp0.2. What is only at least so large has no part in a mean. */
+function bySymbol(found: readonly OfTest[]): Map<string, OfTest[]> {
+  const groups = new Map<string, OfTest[]>();
+  for (const one of found) if (!one.quantity.atLeast) groups.set(one.quantity.symbol, [...(groups.get(one.quantity.symbol) ?? []), one]);
   return groups;
 }
 
@@ -108,7 +116,7 @@ function bare<T extends object>(outcome: Success<T>): T {
   return own;
 }
 
-function propertyOf(field: ReplicateField, found: readonly { test: number; quantity: Quantity }[], settings: Settings): ReplicateProperty {
+function propertyOf(field: ReplicateField, found: readonly OfTest[], settings: Settings): ReplicateProperty {
   const { symbol, name, unit } = found[0]!.quantity;
   const values = found.map(({ quantity }) => quantity.value);
   const outlier = grubbsTest(values, { alpha: settings.alpha });
@@ -140,7 +148,7 @@ function propertyOf(field: ReplicateField, found: readonly { test: number; quant
  * of the mean makes no finding; a test that lies out in several quantities makes one, which lists them. Tests that differ in gauge length (over $\sqrt{S_0}$,
  * by more than 10 %), height, span, section, set-up, scale of hardness, source of strain and the like ({@link PoolableDifference}) are not pooled in the properties
  * that depend on it, unless the options ask for it; different materials, operators or rates are pooled with a finding. Two tests give a range only. A value that some tests lack is
- * summarised over the others. A record that comes twice is a finding, by its hash. A Brinell or cupping test counts once, by the mean of its indentations or blanks: several
+ * summarised over the others; one that is only at least so large, of a test that ended before its maximum force, has no part in it, and a finding says so. A record that comes twice is a finding, by its hash. A Brinell or cupping test counts once, by the mean of its indentations or blanks: several
  * in one piece say how the piece scatters, several pieces how the material does.
  *
  * @param results - Results of any `analyse` function for one test, at least 2, all of one method.
@@ -171,8 +179,9 @@ export function analyseReplicates(results: readonly TestResult[], options: Repli
   const pooled = (difference: ReplicateDifference) => (settings.pool as readonly string[]).includes(difference);
   const barred = ({ field }: RuledProperty) => differences.some(({ difference }) => field.bars.includes(difference) && !pooled(difference));
 
-  const all = fields.flatMap((field) =>
-    [...bySymbol(results, field).values()].map((found): RuledProperty => ({ field, property: propertyOf(field, found, settings) })),
+  const everything = fields.map((field) => ({ field, found: overTests(results, field) }));
+  const all = everything.flatMap(({ field, found: own }) =>
+    [...bySymbol(own).values()].map((found): RuledProperty => ({ field, property: propertyOf(field, found, settings) })),
   );
   const kept = all.filter((one) => !barred(one));
   const properties = kept.map(({ property }) => property);
@@ -188,6 +197,10 @@ export function analyseReplicates(results: readonly TestResult[], options: Repli
       ...repeatedFindings(results, names),
       ...differences.flatMap((one) => differenceFinding(one, all, pooled(one.difference))),
       ...[...odd].map(([test, list]) => oddFinding(list, names[test]!)),
+      ...boundFindings(
+        everything.flatMap(({ found }) => found),
+        names,
+      ),
       ...fewFindings(properties),
       ...kept.flatMap((one) => propertyFindings(one, names, told.has(one.property))),
     ],

@@ -38,9 +38,6 @@ const NEWTONS = 10;
 const MPA = { step: 'strength', strength: true } as const;
 const NOMINAL = { step: THREE, strength: true } as const;
 
-/** A value that was reached; one that is only at least so large has no part in a mean. */
-const known = (one: Quantity): Quantity | undefined => (one.atLeast ? undefined : one);
-
 /**
  * @internal By method, in the order of a single result. What a test holds several times (indentations, blanks, loops) is summarised within
  * it already; what follows from the piece alone (area, ratios of lengths) is no property that repeats.
@@ -55,8 +52,8 @@ export const replicateFields: { readonly [Method in TestResult['method']]: reado
     { field: 'yieldPointExtension', of: (r) => [r.yieldPointExtension], bars: strain, step: 'yieldPointExtension' },
     { field: 'proofStrengths', of: (r) => r.proofStrengths, bars: strain, usual: usualVariation.proofStrength.within, ...MPA },
     { field: 'totalExtensionStrengths', of: (r) => r.totalExtensionStrengths, bars: elastic, ...MPA },
-    { field: 'maximumForce', of: (r) => [known(r.maximumForce)], bars: ['section'], step: NEWTONS },
-    { field: 'tensileStrength', of: (r) => [known(r.tensileStrength)], bars: [], usual: usualVariation.tensileStrength.within, ...MPA },
+    { field: 'maximumForce', of: (r) => [r.maximumForce], bars: ['section'], step: NEWTONS },
+    { field: 'tensileStrength', of: (r) => [r.tensileStrength], bars: [], usual: usualVariation.tensileStrength.within, ...MPA },
     { field: 'uniformExtension', of: (r) => [r.uniformExtension], bars: strain, step: 'extension' },
     { field: 'totalExtensionAtMaximumForce', of: (r) => [r.totalExtensionAtMaximumForce], bars: elastic, step: 'extension' },
     {
@@ -97,9 +94,9 @@ export const replicateFields: { readonly [Method in TestResult['method']]: reado
     { field: 'modulus', of: (r) => [r.modulus], bars: strain, step: THREE },
     { field: 'chordModulus', of: (r) => [r.chordModulus], bars: strain, step: THREE },
     { field: 'proofStrengths', of: (r) => r.proofStrengths, bars: [...strain, ...beam], ...NOMINAL },
-    { field: 'maximumForce', of: (r) => [known(r.maximumForce)], bars: ['section', 'span', ...beam], step: THREE },
-    { field: 'flexuralStrength', of: (r) => [known(r.flexuralStrength)], bars: beam, ...NOMINAL },
-    { field: 'strainAtMaximum', of: (r) => [known(r.strainAtMaximum)], bars: [...elastic, ...beam], step: TWO },
+    { field: 'maximumForce', of: (r) => [r.maximumForce], bars: ['section', 'span', ...beam], step: THREE },
+    { field: 'flexuralStrength', of: (r) => [r.flexuralStrength], bars: beam, ...NOMINAL },
+    { field: 'strainAtMaximum', of: (r) => [r.strainAtMaximum], bars: [...elastic, ...beam], step: TWO },
     { field: 'stressAtBreak', of: (r) => [r.stressAtBreak], bars: beam, ...NOMINAL },
     { field: 'strainAtBreak', of: (r) => [r.strainAtBreak], bars: [...elastic, ...beam], step: TWO },
   ],

@@ -1,4 +1,4 @@
-import { finding, unitInWords, type Finding } from '../../base/index.js';
+import { finding, unitInWords, type Finding, type Quantity } from '../../base/index.js';
 import { stepOfFigures } from '../../numeric/index.js';
 import { roundingStep, summariseReplicates } from '../../statistics/index.js';
 import type { FoundDifference } from './replicateDifferences.js';
@@ -53,6 +53,21 @@ function variesAnyway({ values, outlier }: ReplicateProperty, most: number): boo
 export function fewFindings(properties: readonly ReplicateProperty[]): Finding[] {
   const symbols = properties.filter(({ summary }) => summary.n === 2).map(({ symbol }) => symbol);
   return symbols.length > 0 ? [finding('few-replicates', { symbols: symbols.join(', ') })] : [];
+}
+
+/** @internal Values that have no part in a mean, as their tests ended before the maximum force: a finding for each group of tests, with their symbols. */
+export function boundFindings(
+  found: readonly { readonly test: number; readonly quantity: Quantity }[],
+  names: readonly string[],
+): Finding[] {
+  const bounds = found.filter(({ quantity }) => quantity.atLeast);
+  const testsOf = (symbol: string): string[] => bounds.flatMap(({ quantity, test }) => (quantity.symbol === symbol ? names[test]! : []));
+  const all = [...new Set(bounds.map(({ quantity }) => quantity.symbol))].map((symbol) => ({ symbol, tests: testsOf(symbol) }));
+  return [...new Set(all.map(({ tests }) => tests.join(', ')))].map((tests) => {
+    const alike = all.filter((one) => one.tests.join(', ') === tests);
+    const symbols = alike.map(({ symbol }) => symbol).join(', ');
+    return finding('replicates-at-least', { symbols, count: alike[0]!.tests.length, total: names.length, tests });
+  });
 }
 
 /** @internal What is said of one property; `told` where its outlying value was said of its test. */

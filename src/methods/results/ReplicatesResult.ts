@@ -15,7 +15,7 @@ export interface ReplicateProperty {
   readonly unit: BaseUnit;
   /** Places of the tests that carry it, in the list as given. */
   readonly tests: readonly number[];
-  /** Its values, in the order of `tests`; none is ever left out. */
+  /** Its values, in the order of `tests`; none is ever left out but what is only at least so large, which a finding names. */
   readonly values: readonly number[];
   /** Mean, scatter, interval. */
   readonly summary: ReplicateSummary;

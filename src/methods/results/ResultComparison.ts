@@ -23,7 +23,11 @@ export interface PropertyDifference {
   readonly first?: number | undefined;
   /** Value of the second result; absent where it has none. */
   readonly second?: number | undefined;
-  /** Second less first, where both have it. */
+  /** True of a first value that is only at least so large. Else absent. */
+  readonly firstAtLeast?: true | undefined;
+  /** True of a second value that is only at least so large. Else absent. */
+  readonly secondAtLeast?: true | undefined;
+  /** Second less first, where both have it; of two records only where both values are known, not bounds. */
   readonly difference?: number | undefined;
   /** The difference over the size of the first, where that is not 0 [1]. */
   readonly relativeDifference?: number | undefined;

@@ -44,7 +44,7 @@ export interface ConsistencyOptions {
 export interface ConsistencyWeb {
   /** The links that the result supports. */
   readonly links: readonly ConsistencyLink[];
-  /** One finding for each broken link. */
+  /** One finding for each broken link, and one for a link that can tell one side only. */
   readonly findings: readonly Finding[];
 }
 
@@ -89,11 +89,12 @@ function recordLinks(result: TensionResult, record: TensionColumns): Consistency
  * @remarks
  * The tolerance is what the rule itself leaves open plus twice the combined standard uncertainty of both sides; where A and Z carry none,
  * 0.6 and 1 point stand for it (common practice). A broken link says that two readings do not go together, not which one is wrong. The
- * rule of hardness is one of carbon and low-alloy steels: give `hardness` for those only.
+ * rule of hardness is one of carbon and low-alloy steels: give `hardness` for those only. Where the test ended before its maximum, Rm is only at least so large: then the link of
+ * hardness tells one side only, and a finding says so.
  *
  * @param result - A result of `analyseTension`.
  * @param options - Hardness [HBW], a second elongation, the record.
- * @returns The links that the result supports, and a finding for each broken one.
+ * @returns The links that the result supports, and a finding for each that is broken or tells one side only.
  * @throws {@link InputError} `missing`, `wrong-type`, `not-finite`, `not-positive`, `out-of-range`, `unequal-lengths`, `unknown-option`.
  *
  * @example
@@ -121,7 +122,11 @@ export function checkConsistency(result: TensionResult, options: ConsistencyOpti
     ...elasticEnergyLink(result),
     ...(options.record ? recordLinks(result, options.record) : []),
   ];
-  const findings = links
+  const oneSided =
+    hardness && result.tensileStrength.atLeast
+      ? [finding('link-one-sided', { link: 'strength-hardness', symbol: 'Rm' }, { field: 'tensileStrength' })]
+      : [];
+  const broken = links
     .filter(({ holds }) => !holds)
     .map(({ link, left, right, tolerance }) =>
       finding('values-disagree', {
@@ -135,5 +140,5 @@ export function checkConsistency(result: TensionResult, options: ConsistencyOpti
         tolerance,
       }),
     );
-  return { links, findings };
+  return { links, findings: [...oneSided, ...broken] };
 }

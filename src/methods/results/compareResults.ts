@@ -23,12 +23,19 @@ function compared(field: string, first: Quantity | undefined, second: Quantity |
   const { symbol, name, unit } = (first ?? second)!;
   const one = { field, symbol, name, unit };
   if (!first || !second) return first ? { ...one, first: first.value } : { ...one, second: second!.value };
-  const difference = second.value - first.value;
-  const doubt = doubtOf(first, second, sameRecord);
-  return {
+  const both = {
     ...one,
     first: first.value,
     second: second.value,
+    ...(first.atLeast ? { firstAtLeast: true as const } : {}),
+    ...(second.atLeast ? { secondAtLeast: true as const } : {}),
+  };
+  // of one record it is what was reached there, which is known
+  if (!sameRecord && (first.atLeast || second.atLeast)) return both;
+  const difference = second.value - first.value;
+  const doubt = doubtOf(first, second, sameRecord);
+  return {
+    ...both,
     difference,
     ...(first.value === 0 ? {} : { relativeDifference: difference / Math.abs(first.value) }),
     ...(doubt === undefined ? {} : { standardUncertainty: doubt }),
@@ -52,6 +59,17 @@ function inputFindings(differences: readonly InputDifference[], first: Provenanc
   ];
 }
 
+/** Properties without a difference, since a test ended before its maximum: a finding for each side. */
+function boundFindings(properties: readonly PropertyDifference[]): Finding[] {
+  const numbersOf = ({ firstAtLeast, secondAtLeast }: PropertyDifference): string =>
+    [...(firstAtLeast ? [1] : []), ...(secondAtLeast ? [2] : [])].join(', ');
+  const bounds = properties.filter((one) => one.difference === undefined && numbersOf(one) !== '');
+  return [...new Set(bounds.map(numbersOf))].map((numbers) => {
+    const symbols = bounds.filter((one) => numbersOf(one) === numbers).map(({ symbol }) => symbol);
+    return finding('compared-at-least', { symbols: symbols.join(', '), numbers });
+  });
+}
+
 /**
  * Two results property by property: difference, in standard uncertainties too, and whether record, piece, options or version differ.
  *
@@ -61,7 +79,7 @@ function inputFindings(differences: readonly InputDifference[], first: Provenanc
  * Two tests: their uncertainties add in quadrature, as if they were independent; errors of one frame that both share (scale of the force, compliance)
  * cancel in the difference, which is then more certain than stated. One record evaluated twice, by other options or another version: its errors
  * are the same in both, so the larger uncertainty alone is the measure. Where record, piece and options are the same, any value that
- * moved is a finding, a fault within one version. The identity of the test is no difference. Quantities of a list are paired by symbol, indentations, blanks and loops by place.
+ * moved is a finding, a fault within one version. Where one of two tests ended before its maximum force, what is only at least so large has no difference, and a finding says so. The identity of the test is no difference. Quantities of a list are paired by symbol, indentations, blanks and loops by place.
  *
  * @param first - A result of any `analyse` function for one test.
  * @param second - Another of the same method.
@@ -73,7 +91,7 @@ function inputFindings(differences: readonly InputDifference[], first: Provenanc
  * ```ts
  * const piece = { section: sectionFromArea({ area: 50 }), gaugeLength: 40 };
  * const options = { uncertainty: { force: 0.005 } };
- * const made = (R: number) => analyseTension({ force: [0, 25 * R, 50 * R], strain: [0, 0.001, 0.1] }, piece, options);
+ * const made = (R: number) => analyseTension({ force: [0, 25 * R, 50 * R, 0], strain: [0, 0.001, 0.1, 0.1] }, piece, options);
  * const { properties } = compareResults(made(400), made(404));
  * const strength = properties.find(({ symbol }) => symbol === 'Rm');
  * strength?.difference; // => 4
@@ -129,6 +147,10 @@ export function compareResults(first: TestResult, second: TestResult, options: C
     tests: [plainCopy(first.test), plainCopy(second.test)],
     properties,
     differences,
-    findings: [...inputFindings(differences, first.provenance, second.provenance), ...properties.flatMap(propertyFindings)],
+    findings: [
+      ...inputFindings(differences, first.provenance, second.provenance),
+      ...properties.flatMap(propertyFindings),
+      ...boundFindings(properties),
+    ],
   };
 }

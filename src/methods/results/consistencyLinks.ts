@@ -9,17 +9,17 @@ const BARBA_DOUBT = 0.25;
 /** Standard uncertainty of A and Z by hand where none is stated: ±1.2 and ±2 points at k = 2 (common practice). */
 const ELONGATION_DOUBT = 0.006;
 const REDUCTION_DOUBT = 0.01;
-/** @internal Rm and hardness, of steels. */
+/** @internal Rm and hardness, of steels. An Rm that is only at least so large may be equal to anything above: then the hardness must stand for at least as much. */
 export function hardnessLink({ tensileStrength: Rm }: TensionResult, hardness: number, uncertainty: number): ConsistencyLink[] {
-  // what is only known to be at least so large may be equal to anything above
-  if (Rm.atLeast) return [];
   const [factor, half] = HARDNESS_FACTOR;
+  const strength = { symbol: 'Rm', value: Rm.value, unit: 'MPa' } as const;
+  const byHardness = { symbol: '3.3 HBW', value: factor * hardness, unit: 'MPa' } as const;
   return [
     link({
       link: 'strength-hardness',
-      relation: 'equal',
-      left: { symbol: 'Rm', value: Rm.value, unit: 'MPa' },
-      right: { symbol: '3.3 HBW', value: factor * hardness, unit: 'MPa' },
+      ...(Rm.atLeast
+        ? { relation: 'at-least', left: byHardness, right: strength }
+        : { relation: 'equal', left: strength, right: byHardness }),
       doubts: [doubt(Rm), factor * uncertainty],
       open: half * hardness,
       causes: [

@@ -7,11 +7,14 @@ import {
   requireOptions,
   requirePositive,
   type Finding,
+  type Quantity,
   trailStep,
 } from '../../base/index.js';
 import { maximumIndex } from '../../numeric/index.js';
-import { checkRecordKernel } from '../../record/index.js';
+import { BROKEN_SHARE, findBreak } from '../../curve/index.js';
+import { checkRecordKernel, pausesOf, recordOutline, surveyRecord, unloadedFrom } from '../../record/index.js';
 import { calibrationFindings } from '../common/calibrationFindings.js';
+import { atHighest, endFindings, endsRising } from '../common/endOfTest.js';
 import { forceTrail } from '../common/forceOrigin.js';
 import { contactsOf } from '../common/contactsOf.js';
 import { requireForceColumns, type ForceColumns, type ForceRecord } from '../common/ForceColumns.js';
@@ -83,6 +86,20 @@ function wayOf({ record: { force, travel }, at }: Recorded): { readonly contact:
   return { contact, whole: travel[at]! - contact };
 }
 
+/** Whether a piece that did not part could have borne more, whether the drive let go, and the last force of the test over the highest. */
+function endOf({ record, at }: Recorded) {
+  const { force, travel } = record;
+  const survey = surveyRecord(record);
+  const outline = recordOutline(record, survey);
+  const pauses = pausesOf(record, survey.clock, at, outline?.motion);
+  const last = outline && unloadedFrom(outline);
+  const end = (last ?? force.length - 1) + 1;
+  const parted = findBreak(force, at, BROKEN_SHARE);
+  const broke = last === undefined && parted.ok && parted.how !== 'end-of-record';
+  const rises = endsRising({ along: travel, force, end, pauses: pauses.map(({ range }) => range), broke });
+  return { broke, rises, letGo: last !== undefined, share: force[end - 1]! / force[at]! };
+}
+
 function pieceFindings({ clearance = 0, bent = false, diameter }: ShearPiece, area: number, most: number): Finding[] {
   const dimension = diameter ?? Math.sqrt(area);
   const share = clearance / dimension;
@@ -137,11 +154,13 @@ export function analyseShear(
   const { force, recorded } = requireShearForce(from, record, requireSpikeRepair(from, options.repairs));
 
   const stress = shearStress({ force, area, planes: piece.planes });
+  const end = recorded && endOf(recorded);
+  const rises = end?.rises === true;
   const findings: Finding[] = calibrationFindings(test, [{ symbol: 'Fm', force }]);
   if (recorded) {
     const { record: own, at, spikes } = recorded;
     findings.push(...spikes, ...checkRecordKernel(own, {}, { carriesOn: true }), ...spikeFindings(own.force, at, stress, 'shearStrength'));
-    if (at === own.force.length - 1) findings.push(finding('maximum-at-end', {}, { field: 'shearStrength' }));
+    if (end && !end.broke) findings.push(...endFindings(end, 'shearStrength'));
     if (own.travel) findings.push(finding('no-shear-modulus', {}));
   }
   findings.push(
@@ -155,7 +174,7 @@ export function analyseShear(
   );
   const ratio = strength === undefined ? undefined : stress / strength;
   const [least, most] = usual[family];
-  if (ratio !== undefined && (ratio < least * (1 - MARGIN) || ratio > most * (1 + MARGIN)))
+  if (ratio !== undefined && ((!rises && ratio < least * (1 - MARGIN)) || ratio > most * (1 + MARGIN)))
     findings.push(
       finding(
         'shear-ratio-unusual',
@@ -165,30 +184,23 @@ export function analyseShear(
     );
   const planes = piece.planes === 1 ? 'single' : 'double';
   const way = recorded && wayOf(recorded);
+  const reached = (one: Quantity): Quantity => atHighest(one, rises);
   return {
     method: 'shear',
     test,
     piece: plainCopy(piece),
     area: quantity('A', 'area of one shear plane', area, 'mm²', 'geometry'),
-    maximumForce: quantity('Fm', 'maximum force', force, 'N', 'common practice'),
-    shearStrength: quantity(
-      'τm',
-      `shear strength, ${planes} shear`,
-      stress,
-      'MPa',
-      'maximum force over the area sheared (elementary mechanics)',
+    maximumForce: reached(quantity('Fm', 'maximum force', force, 'N', 'common practice')),
+    shearStrength: reached(
+      quantity('τm', `shear strength, ${planes} shear`, stress, 'MPa', 'maximum force over the area sheared (elementary mechanics)'),
     ),
     ...(ratio === undefined
       ? {}
-      : { ratioToTensileStrength: quantity('τm/Rm', 'shear strength over tensile strength', ratio, '1', 'common practice') }),
+      : { ratioToTensileStrength: reached(quantity('τm/Rm', 'shear strength over tensile strength', ratio, '1', 'common practice')) }),
     ...(way
       ? {
-          travelAtMaximumForce: quantity(
-            'x(Fm)',
-            'travel at maximum force from contact, tool and frame included',
-            way.whole,
-            'mm',
-            'common practice',
+          travelAtMaximumForce: reached(
+            quantity('x(Fm)', 'travel at maximum force from contact, tool and frame included', way.whole, 'mm', 'common practice'),
           ),
           contact: way.contact,
         }

@@ -1,5 +1,6 @@
 import { finding, type Finding } from '../../base/index.js';
 import { roundingStep } from '../../statistics/index.js';
+import { endFindings } from '../common/endOfTest.js';
 import type { TensionNumbers } from '../loading/TensionNumbers.js';
 import type { TensionResult } from '../evaluation/TensionResult.js';
 
@@ -11,9 +12,7 @@ const WIDEST_MAXIMUM = 0.02;
  */
 const OPEN = 0.05;
 const UNKNOWN = 0.1;
-/** A maximum among so many last samples is at the end. */
-const LAST = 3;
-/** Why there is no Agt. */
+/** Why there is no Agt, and nothing else of the maximum. */
 const whyNot: Readonly<Record<TensionNumbers['reached'], string>> = {
   maximum: 'the extensometer ends before the maximum force',
   'still-rising': 'the force still rose where the test was stopped',
@@ -21,29 +20,26 @@ const whyNot: Readonly<Record<TensionNumbers['reached'], string>> = {
   'no-hardening': 'no hardening follows the level of yielding',
 };
 
+/** Symbols of what is withheld without a maximum of the curve: the hardening law only where the curve does not harden up to it; a slip before it is told for itself. */
+function ofMaximum({ line, hardening, slips, maximumSample }: TensionNumbers): string[] {
+  const [slip] = slips;
+  const law = line.ok && !hardening && !(slip && slip.at < maximumSample);
+  return [...(line.ok ? ['Ag'] : []), 'Agt', 'εu', ...(law ? ['n', 'K'] : [])];
+}
+
 /** @internal Doubts about maximum and fracture. */
 export function maximumFindings(
   numbers: TensionNumbers,
   result: Pick<TensionResult, 'tensileStrength' | 'totalExtensionAtMaximumForce'>,
 ): Finding[] {
   const found: Finding[] = [];
-  const { maximumSample, fracture, highest, spread, reached, end, endStress } = numbers;
+  const { line, fracture, highest, spread, reached, endStress } = numbers;
   const { yielding } = numbers;
   const top = result.tensileStrength.value;
   const field = 'totalExtensionAtMaximumForce';
   const { value = 0, standardUncertainty: uncertainty = 0 } = result[field] ?? {};
   const open = uncertainty > roundingStep('extension', value, 'iso') && uncertainty > OPEN * value;
-  if (!numbers.maximum)
-    found.push(
-      finding(
-        'not-determined',
-        {
-          symbol: 'Agt',
-          why: whyNot[reached],
-        },
-        { field },
-      ),
-    );
+  if (!numbers.maximum) found.push(finding('not-determined', { symbol: ofMaximum(numbers).join(', '), why: whyNot[reached] }, { field }));
   else if (open && spread && spread.width > WIDEST_MAXIMUM && spread.depth < top)
     found.push(
       finding(
@@ -58,15 +54,11 @@ export function maximumFindings(
   if (yielding?.ok === true && hardened && highest === yielding.upper.index)
     found.push(finding('maximum-below-upper-yield', { strength: top, upper: yielding.upper.stress }, { field: 'tensileStrength' }));
   if (!fracture.ok) {
-    // by noise the highest of the last samples need not be the very last; one that was unloaded after it did not break
-    const atEnd = fracture.reason === 'not-fractured' && reached === 'maximum' && maximumSample >= end - LAST;
-    const rises = fracture.reason === 'not-fractured' && reached === 'still-rising';
-    if (rises || atEnd) found.push(finding('maximum-at-end', {}, { field: 'tensileStrength' }));
-    else if (fracture.reason !== 'extension-ends')
-      found.push(
-        finding('stopped-before-fracture', { share: top > 0 ? Math.min(100, (100 * endStress) / top) : 0 }, { field: 'fracture' }),
-      );
-    found.push(finding('not-determined', { symbol: 'At', why: fracture.message }, { field: 'totalExtensionAtFracture' }));
+    const letGo = fracture.reason === 'unloaded';
+    if (fracture.reason !== 'extension-ends')
+      found.push(...endFindings({ rises: reached === 'still-rising', letGo, share: top > 0 ? endStress / top : 0 }, 'tensileStrength'));
+    const symbol = ['At', ...(line.ok ? ['At − R/mE'] : []), 'U'].join(', ');
+    found.push(finding('not-determined', { symbol, why: fracture.message }, { field: 'totalExtensionAtFracture' }));
   } else if (fracture.how === 'end-of-record') found.push(finding('fracture-not-recorded', {}, { field: 'fracture' }));
   return found;
 }

@@ -6,7 +6,7 @@ import type { Pause } from '../../record/index.js';
 import type { MissedPeak } from '../evaluation/missedPeak.js';
 import { MET, shareWithin } from '../loading/loadingOf.js';
 import { pauseFindings, unevenFindings } from '../loading/paceFindings.js';
-import type { TensionNumbers } from '../loading/TensionNumbers.js';
+import type { TensionInput, TensionNumbers } from '../loading/TensionNumbers.js';
 import type { TensionSettings } from '../evaluation/tensionOptions.js';
 import type { Rates, TensionResult } from '../evaluation/TensionResult.js';
 import type { StageRates } from '../loading/stageRates.js';
@@ -42,8 +42,9 @@ function stressRateFindings({ loading, stages, stressRate, loaded, part, metal }
   if (!rate) return [];
   if (judged ? keepsToMethodA(loading, 'elastic') : withinMethodA('elastic', strainRate ?? 0)) return [];
   const outside = rate < lowest || rate > highest;
-  if (judged ? judged.met : !outside) return [];
-  const values = { share: 100 * (judged?.share ?? 0), lowest, highest, rate };
+  if (!judged) return outside ? [finding('mean-stress-rate-outside', { rate, lowest, highest })] : [];
+  if (judged.met) return [];
+  const values = { share: 100 * judged.share, lowest, highest, rate };
   return [finding('stress-rate-outside', values, { severity: outside ? 'caution' : 'note' })];
 }
 
@@ -115,7 +116,7 @@ interface RateEvidence {
   readonly loading?: TensionResult['loading'];
   readonly pauses: readonly Pause[];
   /** The part that is loading: its line and its curve. */
-  readonly part: { readonly numbers: Pick<TensionNumbers, 'line'>; readonly input: { readonly curve: TensionResult['curve'] } };
+  readonly part: { readonly numbers: Pick<TensionNumbers, 'line'>; readonly input: Pick<TensionInput, 'curve' | 'pauses'> };
   /** The record of what is loading, and its stress rate over the elastic window [MPa/s]. */
   readonly loaded: TensionRecord;
   readonly stressRate: number | undefined;
@@ -133,7 +134,7 @@ export function rateFindings(
   result: Pick<TensionResult, 'upperYieldStrength' | 'lowerYieldStrength' | 'proofStrengths'>,
   settings: TensionSettings,
 ): Finding[] {
-  const { record, curve, numbers, rates, pauses, loaded, missed } = evidence;
+  const { record, curve, numbers, rates, pauses, loaded, missed, part } = evidence;
   const { line } = numbers;
   const found = pauseFindings(pauses, curve, [result.upperYieldStrength, ...result.proofStrengths], line);
   const { time } = record;
@@ -141,7 +142,7 @@ export function rateFindings(
   return [
     ...found,
     ...stressRateFindings(evidence),
-    ...(loaded.time ? unevenFindings(loaded, loaded.time, line) : []),
+    ...(loaded.time && part.numbers.line.ok ? unevenFindings(loaded, loaded.time, part.numbers.line, part.input.pauses) : []),
     ...missedFindings(missed, result),
     ...strainRateFindings({ ...evidence, time }, settings.thresholds),
     ...slowYieldFindings(evidence, result.lowerYieldStrength),

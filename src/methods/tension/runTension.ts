@@ -1,11 +1,11 @@
 import type { TensionColumns, TestPiece } from '../../base/index.js';
-import { isMeasured } from '../common/brokenPiece.js';
 import { forceTrail } from '../common/forceOrigin.js';
 import { plainCopy } from '../common/plainCopy.js';
 import { provenanceOf } from '../common/provenanceOf.js';
 import { statedResult } from '../budgets/statedResult.js';
 import type { TensionTask } from '../budgets/tensionModel.js';
 import { uncertaintyOf } from '../budgets/uncertaintyOf.js';
+import { measuredBreak } from '../evaluation/brokeAtEnd.js';
 import { evaluateRecord } from '../evaluation/evaluateRecord.js';
 import type { TensionOptions } from '../evaluation/tensionOptions.js';
 import type { TensionResult } from '../evaluation/TensionResult.js';
@@ -36,7 +36,7 @@ export function runTension(
   const test = preparedTest(from, record, testPiece, options, others);
   const { asked, raw, repairs, lengths, doubts } = test;
   const given = test.counted.record;
-  const evaluated = evaluateRecord(test.counted, lengths, asked, isMeasured(test.broken));
+  const evaluated = evaluateRecord(test.counted, lengths, asked, measuredBreak(testPiece, test.broken));
   const { recorded, curve, numbers, part, interruptions, frameCompliance, refused } = evaluated;
   const settings = { ...asked, frameCompliance };
 

@@ -1,11 +1,12 @@
 import { failure, success, type StressStrainCurve } from '../../base/index.js';
 import { maximumIndex, resolution } from '../../numeric/index.js';
-import { isMeasured } from '../common/brokenPiece.js';
+import { requireBrokenPiece } from '../common/brokenPiece.js';
 import { elasticQuantities } from '../loading/elasticQuantities.js';
 import { extensionQuantities } from '../evaluation/extensionQuantities.js';
 import { hardeningQuantities } from '../loading/hardeningQuantities.js';
 import type { CurveAsRecorded } from './recordedCurve.js';
 import { departuresOf } from '../loading/departures.js';
+import { measuredBreak } from '../evaluation/brokeAtEnd.js';
 import { evaluateLoading } from '../evaluation/loadingPart.js';
 import type { TensionSettings } from '../evaluation/tensionOptions.js';
 import type { TensionResult } from '../evaluation/TensionResult.js';
@@ -41,13 +42,13 @@ export function evaluateAgain(
   const step = resolution(stress.map((R) => R * lengths.area)) / lengths.area;
   // the curve may end before the record that told where the piece broke
   const broken = result.fracture ? success(result.fracture) : failure('not-fractured', 'the test had no fracture');
-  const pieceBroke = isMeasured(result.testPiece.afterFracture ?? {});
+  const measured = measuredBreak(result.testPiece, requireBrokenPiece('evaluateAgain', result.testPiece));
   // a result of 0.1.0 has none, and none is right there: that version left nothing out, and only the pauses that it knew are lost
   const { excursions, ...where } = departuresOf(result.interruptions ?? []);
   return ({ strain = recorded.strain, elasticLengthRatio = recorded.elasticLengthRatio, settings: other }) => {
     const curve: StressStrainCurve = { strain: strain.slice(), stress };
     const asked = { ...settings, ...other };
-    const input = { curve, stress, highest, broken, pieceBroke, ...where, alone: true, resolution: step, elasticLengthRatio };
+    const input = { curve, stress, highest, broken, measured, ...where, alone: true, resolution: step, elasticLengthRatio };
     const { numbers } = evaluateLoading(input, asked, excursions);
     return {
       ...elasticQuantities(numbers, curve, false, {}),

@@ -2,7 +2,7 @@ import type { PropertyDifference, ResultComparison, TestResult } from '../../met
 import { differencesInWords } from './differencesInWords.js';
 import { presentation, unsigned, type Presentation, type PresentationOptions } from '../words/presentation.js';
 import { shownUnit } from '../words/shownUnit.js';
-import { summarise, type SummaryRow } from './summarise.js';
+import { AT_LEAST, summarise, type SummaryRow } from './summarise.js';
 
 /** @internal Two results against each other for a terminal: rows of text under their columns. */
 export interface ComparisonInWords {
@@ -27,12 +27,18 @@ function namesOf({ tests }: ResultComparison, { say }: Presentation): readonly [
 }
 
 /** A value as the report of its result rounds it; one that the report does not show has the figures of its pages. */
-function textOf(value: number, symbol: string, rows: readonly SummaryRow[] | undefined, { number }: Presentation): string {
+function textOf(
+  value: number,
+  symbol: string,
+  atLeast: boolean | undefined,
+  rows: readonly SummaryRow[] | undefined,
+  { number }: Presentation,
+): string {
   const row = rows?.find(
     (one) =>
       (one.symbol === symbol || (symbol === 'A' && one.field === ELONGATION)) && Math.abs(one.value - value) <= SAME * Math.abs(value),
   );
-  return row?.text ?? number(value, 4);
+  return row?.text ?? `${atLeast ? AT_LEAST : ''}${number(value, 4)}`;
 }
 
 /** The symbol as the reports write it, where all write it alike. */
@@ -46,13 +52,13 @@ function rowOf(one: PropertyDifference, summaries: readonly (readonly SummaryRow
   const [first, second] = summaries;
   const { unit, factor } = show.unit(shownUnit(one.symbol, one.unit));
   const { symbol, difference, relativeDifference, standardUncertainty: u, inUncertainties } = one;
-  const value = (own: number | undefined, rows: readonly SummaryRow[] | undefined): string =>
-    own === undefined ? NONE : textOf(own * factor, symbol, rows, show);
+  const value = (own: number | undefined, atLeast: boolean | undefined, rows: readonly SummaryRow[] | undefined): string =>
+    own === undefined ? NONE : textOf(own * factor, symbol, atLeast, rows, show);
   return [
     writtenBy(symbol, summaries),
     unit,
-    value(one.first, first),
-    value(one.second, second),
+    value(one.first, one.firstAtLeast, first),
+    value(one.second, one.secondAtLeast, second),
     difference === undefined
       ? NONE
       : u === undefined

@@ -61,6 +61,9 @@ function roundStep(step: number): number {
 /** Steps of ASTM E8/E8M for strengths in ksi (from memory): 100 psi up to 50 000 psi, 500 psi up to 100 000 psi, 1000 psi above. */
 const ksiStep = (strength: number): number => (Math.abs(strength) <= 50 ? 0.1 : Math.abs(strength) <= 100 ? 0.5 : 1);
 
+/** @internal Before a value that is only at least so large. */
+export const AT_LEAST = '≥\u00a0';
+
 /** Standard and expanded uncertainty. */
 const uncertain = (standardUncertainty: number, coverageFactor: number) => ({
   standardUncertainty,
@@ -127,7 +130,7 @@ export function summarise(result: TestResult | CurveResult, options: SummaryOpti
       field,
       symbol: writtenSymbol(one),
       name: show.term(quantity.name),
-      text: `${quantity.atLeast ? '≥\u00a0' : ''}${textOf(shown, show)}`,
+      text: `${quantity.atLeast ? AT_LEAST : ''}${textOf(shown, show)}`,
       unit: other.unit,
       value,
       rounded: shown.rounded,
