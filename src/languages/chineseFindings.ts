@@ -1094,6 +1094,10 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: '组 {group} 占总平方和的比例为 {share}（限值 {limit}）：按科克伦检验为{verdict}。',
     remedy: '查找原因；只有在找到原因并记录下来时才可剔除。',
   },
+  'group-mean-outlying': {
+    message: '组 {group} 的平均值偏离最远：G = {statistic}（限值 {limit}），按格拉布斯检验为{verdict}。',
+    remedy: '查找原因；只有在找到原因并记录下来时才可剔除。',
+  },
   'limit-within-uncertainty': {
     message: '{symbol} 距其极限值 {distance} {unit}，在其扩展不确定度 {uncertainty} {unit} 以内：仅就不确定度而言，该值可能在极限值的任一侧。',
     remedy: '给出判定结论时注明判定规则；起决定作用时，试验更多试样或改善测量。',

@@ -260,6 +260,8 @@ export const chinesePhrases: Readonly<Record<SpokenPhrase, string>> = {
   'the same for two groups': '两组结果的同一含义',
   'Largest scatter, by Cochran': '最大分散性，按科克伦检验',
   '{group}: C = {statistic}; by chance above {limit5} in 5 %, above {limit1} in 1 % of studies.': '{group}：C = {statistic}；偶然超过 {limit5} 的研究占 5 %，超过 {limit1} 的占 1 %。',
+  'Mean farthest off, by Grubbs': '偏离最远的平均值，按格拉布斯检验',
+  '{group}: G = {statistic}; by chance above {limit5} in 5 %, above {limit1} in 1 % of studies.': '{group}：G = {statistic}；偶然超过 {limit5} 的研究占 5 %，超过 {limit1} 的占 1 %。',
   Groups: '组',
   'h: how far the mean of a group is off; k: its scatter over the common one; limits at a level of {level}.': 'h：组平均值的偏离程度；k：组分散性与共同分散性之比；限值的水平为 {level}。',
   Group: '组',

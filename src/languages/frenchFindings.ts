@@ -1094,6 +1094,10 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Le groupe {group} contient {share} de tous les carrés (limite {limit}) ; verdict du test de Cochran : {verdict}.',
     remedy: 'Chercher une cause ; n’écarter le groupe que si l’on en trouve une et qu’on la consigne.',
   },
+  'group-mean-outlying': {
+    message: 'La moyenne du groupe {group} est la plus écartée : G = {statistic} (limite {limit}) ; verdict du test de Grubbs : {verdict}.',
+    remedy: 'Chercher une cause ; n’écarter le groupe que si l’on en trouve une et qu’on la consigne.',
+  },
   'limit-within-uncertainty': {
     message: '{symbol} est à {distance} {unit} de sa limite, dans son incertitude élargie {uncertainty} {unit} : d’après l’incertitude seule, la valeur peut se trouver de part ou d’autre.',
     remedy: 'Nommer la règle de décision avec le verdict ; essayer plus d’éprouvettes ou mieux mesurer là où c’est décisif.',

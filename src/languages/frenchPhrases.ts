@@ -540,6 +540,8 @@ export const frenchPhrases: Readonly<Record<SpokenPhrase, string>> = {
   'the same for two groups': 'de même pour deux groupes',
   'Largest scatter, by Cochran': 'Plus grande dispersion, selon Cochran',
   '{group}: C = {statistic}; by chance above {limit5} in 5 %, above {limit1} in 1 % of studies.': '{group} : C = {statistic} ; par hasard au-dessus de {limit5} dans 5 %, au-dessus de {limit1} dans 1 % des études.',
+  'Mean farthest off, by Grubbs': 'Moyenne la plus écartée, selon Grubbs',
+  '{group}: G = {statistic}; by chance above {limit5} in 5 %, above {limit1} in 1 % of studies.': '{group} : G = {statistic} ; par hasard au-dessus de {limit5} dans 5 %, au-dessus de {limit1} dans 1 % des études.',
   Groups: 'Groupes',
   'h: how far the mean of a group is off; k: its scatter over the common one; limits at a level of {level}.': 'h : écart de la moyenne d’un groupe ; k : sa dispersion sur la dispersion commune ; limites au niveau de {level}.',
   Group: 'Groupe',

@@ -1094,6 +1094,10 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Gruppe {group} enthält {share} aller Quadrate (Grenze {limit}); Urteil nach dem Test von Cochran: {verdict}.',
     remedy: 'Die Ursache suchen; die Gruppe nur auslassen, wenn eine gefunden und festgehalten ist.',
   },
+  'group-mean-outlying': {
+    message: 'Der Mittelwert der Gruppe {group} liegt am weitesten ab: G = {statistic} (Grenze {limit}); Urteil nach dem Test von Grubbs: {verdict}.',
+    remedy: 'Die Ursache suchen; die Gruppe nur auslassen, wenn eine gefunden und festgehalten ist.',
+  },
   'limit-within-uncertainty': {
     message: '{symbol} liegt {distance} {unit} von seinem Grenzwert entfernt, innerhalb seiner erweiterten Unsicherheit {uncertainty} {unit}: Nach der Unsicherheit allein kann der Wert auf beiden Seiten liegen.',
     remedy: 'Die Entscheidungsregel zusammen mit dem Urteil nennen; wo es darauf ankommt, mehr Proben prüfen oder genauer messen.',

@@ -540,6 +540,8 @@ export const germanPhrases: Readonly<Record<SpokenPhrase, string>> = {
   'the same for two groups': 'dasselbe für zwei Gruppen',
   'Largest scatter, by Cochran': 'Größte Streuung, nach Cochran',
   '{group}: C = {statistic}; by chance above {limit5} in 5 %, above {limit1} in 1 % of studies.': '{group}: C = {statistic}; durch Zufall über {limit5} in 5 %, über {limit1} in 1 % der Studien.',
+  'Mean farthest off, by Grubbs': 'Am weitesten abliegender Mittelwert, nach Grubbs',
+  '{group}: G = {statistic}; by chance above {limit5} in 5 %, above {limit1} in 1 % of studies.': '{group}: G = {statistic}; durch Zufall über {limit5} in 5 %, über {limit1} in 1 % der Studien.',
   Groups: 'Gruppen',
   'h: how far the mean of a group is off; k: its scatter over the common one; limits at a level of {level}.': 'h: wie weit der Mittelwert einer Gruppe abweicht; k: ihre Streuung durch die gemeinsame; Grenzen auf dem Niveau {level}.',
   Group: 'Gruppe',

@@ -1094,6 +1094,10 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     message: 'Al grupo {group} le corresponde una fracción de {share} de la suma de cuadrados (límite {limit}); según el ensayo de Cochran: {verdict}.',
     remedy: 'Buscar una causa; excluirlo solo cuando se encuentre una y se anote.',
   },
+  'group-mean-outlying': {
+    message: 'La media del grupo {group} es la más apartada: G = {statistic} (límite {limit}); según el ensayo de Grubbs: {verdict}.',
+    remedy: 'Buscar una causa; excluirlo solo cuando se encuentre una y se anote.',
+  },
   'limit-within-uncertainty': {
     message: '{symbol} está a {distance} {unit} de su límite, dentro de su incertidumbre expandida {uncertainty} {unit}: según la incertidumbre sola puede estar a un lado u otro.',
     remedy: 'Citar la regla de decisión junto al veredicto; ensayar más probetas o medir mejor cuando sea decisivo.',

@@ -260,6 +260,8 @@ export const spanishPhrases: Readonly<Record<SpokenPhrase, string>> = {
   'the same for two groups': 'lo mismo para dos grupos',
   'Largest scatter, by Cochran': 'Mayor dispersión, según Cochran',
   '{group}: C = {statistic}; by chance above {limit5} in 5 %, above {limit1} in 1 % of studies.': '{group}: C = {statistic}; por azar, superior a {limit5} en el 5 % de los estudios y a {limit1} en el 1 %.',
+  'Mean farthest off, by Grubbs': 'Media más apartada, según Grubbs',
+  '{group}: G = {statistic}; by chance above {limit5} in 5 %, above {limit1} in 1 % of studies.': '{group}: G = {statistic}; por azar, superior a {limit5} en el 5 % de los estudios y a {limit1} en el 1 %.',
   Groups: 'Grupos',
   'h: how far the mean of a group is off; k: its scatter over the common one; limits at a level of {level}.': 'h: cuánto se aparta la media de un grupo; k: su dispersión relativa a la común; límites a un nivel de {level}.',
   Group: 'Grupo',
