@@ -18,7 +18,6 @@ import { numberOption, rangeOption as range, some } from './flags.js';
 import { asJson, withJobFlags, type JobFlags } from './jobFlags.js';
 import { frameOf, withFrameFlags, type FrameFlags } from './frameFlags.js';
 import { planTable } from './planTable.js';
-import { requirePlanUnits } from './planUnits.js';
 import { requireGiven } from './requireFlags.js';
 import { givenSections, ONE_SECTION, sectionFromFlags, withSectionFlags, type SectionFlags } from './sectionOptions.js';
 import type { Session } from './session.js';
@@ -148,7 +147,6 @@ async function makePlan(session: Session, test: PlannedTest, flags: PlanFlags): 
   if (page !== undefined) await requireFree([page], overwrite);
   const frame = await frameOf(flags);
   requirePlanFlags(test, flags, frame);
-  requirePlanUnits({ ...frame, ...some('modulus', flags.modulus), ...some('elongation', flags.elongation) });
   const plan = plans[test](flags, frame);
   if (page !== undefined) {
     const reader = readerOf(flags);
