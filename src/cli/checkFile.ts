@@ -52,10 +52,7 @@ export function checkFile(
   whole: WholeTest | 'record' | 'pressure',
 ): FileCheck {
   const test = typeof whole === 'object';
-  const findings = [
-    ...ofFile,
-    ...(test ? analyseTension(record, whole.piece, whole.options).findings : checkRecord(record)),
-  ];
+  const findings = [...ofFile, ...(test ? analyseTension(record, whole.piece, whole.options).findings : checkRecord(record))];
   return {
     file,
     of: test ? 'test' : whole,

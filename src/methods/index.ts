@@ -23,6 +23,7 @@ export { analyseCupping, type CuppingOptions } from './cupping/analyseCupping.js
 export { type SpikeRepair } from './common/spikeRepair.js';
 export { analyseShear, type ShearFamily, type ShearOptions } from './shear/analyseShear.js';
 export { analyseUnloading, type UnloadingAnalysisOptions } from './unloading/analyseUnloading.js';
+export { brinellBudget, type BrinellBlock, type BrinellDoubt } from './brinell/brinellBudget.js';
 export { brinellCombinations, type BrinellCapacity, type BrinellCombination, type BrinellUse } from './brinell/brinellCombinations.js';
 export { brinellDwell, type BrinellDwell } from './brinell/brinellDwell.js';
 export { brinellHardness, type BrinellHardness, type BrinellInput } from './brinell/brinellHardness.js';
