@@ -48,6 +48,10 @@ export { type InputDifference } from './results/comparedInputs.js';
 export { compareResults } from './results/compareResults.js';
 export { type PropertyDifference, type ComparisonOptions, type ResultComparison } from './results/ResultComparison.js';
 export { compareStandards, type StandardsRow, type StandardValue } from './variations/compareStandards.js';
+/** @internal */
+export { CUPPING_TOOLS, cuppingSetUpFindings } from './cupping/cuppingSetUp.js';
+/** @internal */
+export { heightRatios } from './compression/compressionOptions.js';
 export { type CuppingBlank, type CuppingResult, type CuppingSheet } from './cupping/CuppingResult.js';
 export { flowOf } from './tension/flowOf.js';
 export { type ForceColumns, type ForceRecord } from './common/ForceColumns.js';
