@@ -30,7 +30,7 @@ export const planningEntries = {
   'travel-near-stroke': {
     severity: 'caution', about: 'frame',
     message: 'The test needs about {travel} mm of travel, {share} % of the stroke of {stroke} mm.',
-    remedy: 'Take up slack before the test begins, or make the parallel length shorter within the rules.',
+    remedy: 'Take up slack before the test begins, or make the piece shorter within its rules.',
   },
   'frame-compliance-unknown': {
     severity: 'caution', about: 'frame',
@@ -96,6 +96,11 @@ export const planningEntries = {
     severity: 'caution', about: 'piece',
     message: 'The span is {ratio} times the depth of the bar: below {limit} shear adds to the deflection.',
     remedy: 'Take a longer span, or do not determine E.',
+  },
+  'planned-buckling': {
+    severity: 'caution', about: 'piece',
+    message: 'With height over diameter {ratio} the piece may buckle from a strain of {strain} on, before the {planned} that is planned.',
+    remedy: 'Take a shorter piece, up to 3 diameters, or stop earlier.',
   },
   'head-weak': {
     severity: 'caution', about: 'piece',

@@ -67,6 +67,11 @@ export const statisticsEntries = {
     message: 'Group {group} holds {share} of all squares (limit {limit}); verdict of the test of Cochran: {verdict}.',
     remedy: 'Look for a cause; leave it out only where one is found and written down.',
   },
+  'group-mean-outlying': {
+    severity: 'note', about: 'method',
+    message: 'The mean of group {group} is the farthest off: G = {statistic} (limit {limit}); verdict of the test of Grubbs: {verdict}.',
+    remedy: 'Look for a cause; leave it out only where one is found and written down.',
+  },
   'limit-within-uncertainty': {
     severity: 'caution', about: 'method',
     message: '{symbol} is {distance} {unit} from its limit, within its expanded uncertainty {uncertainty} {unit}: by the uncertainty alone it may lie on either side.',

@@ -1,7 +1,6 @@
 import type { Finding, TensionRecord, TestPiece, TrailStep } from '../base/index.js';
 import { analyseTension, type TensionOptions } from '../methods/index.js';
 import { checkRecord, repairRecord, type MetadataEntry, type Reading, type ReadResult } from '../record/index.js';
-import { withIdleRepairs } from './idleRepairs.js';
 import { repairNames } from './repairFlags.js';
 
 /** What one repair would do to a record. */
@@ -53,10 +52,7 @@ export function checkFile(
   whole: WholeTest | 'record' | 'pressure',
 ): FileCheck {
   const test = typeof whole === 'object';
-  const findings = [
-    ...ofFile,
-    ...(test ? withIdleRepairs(analyseTension(record, whole.piece, whole.options), whole.options.repairs).findings : checkRecord(record)),
-  ];
+  const findings = [...ofFile, ...(test ? analyseTension(record, whole.piece, whole.options).findings : checkRecord(record))];
   return {
     file,
     of: test ? 'test' : whole,

@@ -17,7 +17,7 @@ const others: readonly (readonly [RegExp, string])[] = [
   [/^testPiece\.afterFracture\.(gaugeLength|area|width|thickness)$/, '--final-$1'],
   [/^piece\.afterTest\.height$/, '--final-height'],
   [/^(?:readings\.|options\.)?ballDiameter$/, '--ball'],
-  [/^options\.dieDiameter$/, '--die'],
+  [/^(?:options\.)?dieDiameter$/, '--die'],
   [/^readings\.indentations\.diameters$/, '--indentation'],
   [/^options\.length$/, '--extensometer-length'],
   [/^extensometer\.(\w+)$/, '--extensometer-$1'],

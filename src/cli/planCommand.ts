@@ -3,6 +3,8 @@ import type { MaterialFamilyKey, UsualRange } from '../materials/index.js';
 import {
   planBending,
   planBrinell,
+  planCompression,
+  planCupping,
   planShear,
   planTension,
   type ExpectedProperties,
@@ -14,11 +16,10 @@ import {
 import { drawFigures } from '../render/index.js';
 import { planFigures, renderPlan } from '../report/index.js';
 import { familyOption } from './familyFlag.js';
-import { numberOption, rangeOption as range, some } from './flags.js';
+import { numberOption, rangeOption as range, some, toRatio } from './flags.js';
 import { asJson, withJobFlags, type JobFlags } from './jobFlags.js';
 import { frameOf, withFrameFlags, type FrameFlags } from './frameFlags.js';
 import { planTable } from './planTable.js';
-import { requirePlanUnits } from './planUnits.js';
 import { requireGiven } from './requireFlags.js';
 import { givenSections, ONE_SECTION, sectionFromFlags, withSectionFlags, type SectionFlags } from './sectionOptions.js';
 import type { Session } from './session.js';
@@ -52,13 +53,19 @@ interface PlanFlags extends SectionFlags, FrameFlags, ReaderFlags, JobFlags {
   readonly planes?: number;
   readonly span?: number;
   readonly arm?: number;
+  readonly height?: number;
+  readonly toStrain?: number;
+  readonly friction?: number;
+  readonly width?: number;
+  readonly die?: number;
+  readonly depth?: number;
   readonly page?: string;
   readonly identity?: string;
   readonly invented?: true;
   readonly overwrite?: true;
 }
 
-const tests = ['tension', 'brinell', 'shear', 'bending'] as const;
+const tests = ['tension', 'brinell', 'shear', 'bending', 'compression', 'cupping'] as const;
 type PlannedTest = (typeof tests)[number];
 
 const expectedOf = (flags: PlanFlags): ExpectedProperties => ({
@@ -116,6 +123,27 @@ const plans: Readonly<Record<PlannedTest, (flags: PlanFlags, frame: TestFrame) =
       ...some('arm', flags.arm),
       frame,
     }),
+  compression: (flags, frame) =>
+    planCompression({
+      ...some('family', flags.family),
+      expected: expectedOf(flags),
+      section: sectionFromFlags(flags),
+      height: flags.height as number,
+      ...some('toStrain', flags.toStrain),
+      ...some('friction', flags.friction),
+      frame,
+    }),
+  cupping: (flags, frame) =>
+    planCupping({
+      ...some('family', flags.family),
+      expected: expectedOf(flags),
+      thickness: flags.thickness as number,
+      ...some('width', flags.width),
+      ...some('ballDiameter', flags.ball),
+      ...some('dieDiameter', flags.die),
+      ...some('depth', flags.depth),
+      frame,
+    }),
 };
 
 const propertyFlags = { modulus: '--modulus', tensileStrength: '--tensile-strength', elongation: '--elongation' } as const;
@@ -124,6 +152,8 @@ const properties: Readonly<Record<PlannedTest, readonly (keyof typeof propertyFl
   tension: ['modulus', 'tensileStrength', 'elongation'],
   bending: ['modulus', 'tensileStrength'],
   shear: ['tensileStrength'],
+  compression: ['modulus', 'tensileStrength', 'elongation'],
+  cupping: ['tensileStrength'],
   brinell: [],
 };
 
@@ -132,9 +162,11 @@ function requirePlanFlags(test: PlannedTest, flags: PlanFlags, frame: Partial<Te
   const unknown = flags.family === undefined ? properties[test].filter((name) => flags[name] === undefined) : [];
   const without = (...names: (keyof PlanFlags)[]): boolean => names.every((name) => flags[name] === undefined);
   requireGiven([
-    ...(test !== 'brinell' && givenSections(flags).length === 0 ? [ONE_SECTION] : []),
+    ...(test !== 'brinell' && test !== 'cupping' && givenSections(flags).length === 0 ? [ONE_SECTION] : []),
     ...(unknown.length > 0 ? [`--family, or ${unknown.map((name) => propertyFlags[name]).join(' and ')}`] : []),
     ...(test === 'bending' && without('span') ? ['--span'] : []),
+    ...(test === 'compression' && without('height') ? ['--height'] : []),
+    ...(test === 'cupping' && without('thickness') ? ['--thickness'] : []),
     ...(test === 'brinell' && without('ball') ? ['--ball'] : []),
     ...(test === 'brinell' && without('hardness') ? ['--hardness'] : []),
     ...(test === 'brinell' && without('force', 'index') ? ['--force or --index'] : []),
@@ -148,7 +180,6 @@ async function makePlan(session: Session, test: PlannedTest, flags: PlanFlags): 
   if (page !== undefined) await requireFree([page], overwrite);
   const frame = await frameOf(flags);
   requirePlanFlags(test, flags, frame);
-  requirePlanUnits({ ...frame, ...some('modulus', flags.modulus), ...some('elongation', flags.elongation) });
   const plan = plans[test](flags, frame);
   if (page !== undefined) {
     const reader = readerOf(flags);
@@ -191,14 +222,20 @@ export function planCommand(session: Session): Command {
     .addOption(numberOption('--sampling-rate <f>', 'samples of the logger per second'))
     .addOption(new Option('--use <what>', 'what the values are for').choices(['teaching', 'comparison', 'acceptance', 'structural']))
     .option('--claims-standard', 'the report is to claim the standard')
-    .addOption(numberOption('--ball <D>', 'brinell: ball [mm]'))
+    .addOption(numberOption('--ball <D>', 'brinell, cupping: ball [mm]'))
     .addOption(numberOption('--force <F>', 'brinell: test force [N]'))
     .addOption(numberOption('--index <k>', 'brinell: index 0.102 F/D², instead of the force'))
     .addOption(range('--hardness <HBW>', 'brinell: hardness to be expected'))
-    .addOption(numberOption('--thickness <t>', 'brinell: thickness of the piece [mm]'))
+    .addOption(numberOption('--thickness <t>', 'brinell, cupping: thickness of the piece [mm]'))
     .addOption(numberOption('--planes <n>', 'shear: planes, 1 or 2'))
     .addOption(numberOption('--span <L>', 'bending: distance of the supports [mm]'))
     .addOption(numberOption('--arm <a>', 'bending: distance of two noses from their supports [mm]'))
+    .addOption(numberOption('--height <h0>', 'compression: height [mm]'))
+    .addOption(new Option('--to-strain <e>', 'compression: strain at which to stop, for example 10%').argParser(toRatio))
+    .addOption(numberOption('--friction <mu>', 'compression: coefficient of friction at the ends'))
+    .addOption(numberOption('--width <b>', 'cupping: width or diameter of the blank [mm]'))
+    .addOption(numberOption('--die <d>', 'cupping: bore of the die [mm]'))
+    .addOption(numberOption('--depth <h>', 'cupping: greatest depth to be expected [mm]'))
     .option('--page <file>', 'write a page to print')
     .option('--identity <text>', 'what is to be tested, for the page')
     .option('--invented', 'the frame or the piece is invented: the page says so')

@@ -1,7 +1,6 @@
 import { Command } from 'commander';
 import { analyseTension } from '../methods/index.js';
 import { some } from './flags.js';
-import { withIdleRepairs } from './idleRepairs.js';
 import { ofBrokenPiece, pieceOf, withPieceFlags, type PieceFlags } from './pieceFlags.js';
 import { recordOf, withRecordFlags, type RecordFlags } from './recordFlags.js';
 import { reportEach } from './reportFiles.js';
@@ -34,7 +33,7 @@ Example:
       flags,
       ofBrokenPiece,
       (file) => recordOf(file, flags, some('length', flags.extensometerLength)),
-      (record, test) => withIdleRepairs(analyseTension(record, piece, { test, ...options }), flags.repair),
+      (record, test) => analyseTension(record, piece, { test, ...options }),
     );
   });
 }

@@ -1,5 +1,5 @@
 export { bendingFromEccentricity, type EccentricityInput } from './bendingFromEccentricity.js';
-export { convertElongation, type ConvertElongationInput } from './convertElongation.js';
+export { convertElongation, type ConvertedCondition, type ConvertElongationInput } from './convertElongation.js';
 export { elongationAfterFracture, type ElongationInput } from './elongationAfterFracture.js';
 export { hexagon, type HexagonDimensions } from './hexagon.js';
 export { leastParallelLength, type ParallelLengthInput } from './leastParallelLength.js';

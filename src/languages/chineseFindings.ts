@@ -886,7 +886,7 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'travel-near-stroke': {
     message: '试验约需 {travel} mm 的位移，为行程 {stroke} mm 的 {share} %。',
-    remedy: '试验开始前消除间隙，或在规则允许的范围内缩短平行长度。',
+    remedy: '试验开始前消除间隙，或在规则允许的范围内缩短试样。',
   },
   'frame-compliance-unknown': {
     message: '试验机柔度未知：速度、位移和储存的能量均为最小值，且不能由位移求得 E。',
@@ -939,6 +939,10 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'planned-span-short': {
     message: '跨距为梁高的 {ratio} 倍：低于 {limit} 时剪切会增大挠度。',
     remedy: '采用更大的跨距，或不测定 E。',
+  },
+  'planned-buckling': {
+    message: '高径比为 {ratio} 时，试样自应变 {strain} 起可能屈曲，早于计划的 {planned}。',
+    remedy: '采用更短的试样（至多 3 倍直径），或提前停止。',
   },
   'head-weak': {
     message: '{what}：最大力时为 {stress} MPa，而夹持端允许 {limit} MPa；为所需的 {margin} 倍。',
@@ -1100,6 +1104,10 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'group-variance-outlying': {
     message: '组 {group} 占总平方和的比例为 {share}（限值 {limit}）：按科克伦检验为{verdict}。',
+    remedy: '查找原因；只有在找到原因并记录下来时才可剔除。',
+  },
+  'group-mean-outlying': {
+    message: '组 {group} 的平均值偏离最远：G = {statistic}（限值 {limit}），按格拉布斯检验为{verdict}。',
     remedy: '查找原因；只有在找到原因并记录下来时才可剔除。',
   },
   'limit-within-uncertainty': {

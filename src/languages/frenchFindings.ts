@@ -886,7 +886,7 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'travel-near-stroke': {
     message: 'L’essai demande environ {travel} mm de déplacement, soit {share} % de la course de {stroke} mm.',
-    remedy: 'Rattraper les jeux avant le début de l’essai, ou raccourcir la longueur calibrée dans les limites des règles.',
+    remedy: 'Rattraper les jeux avant le début de l’essai, ou raccourcir l’éprouvette dans les limites des règles.',
   },
   'frame-compliance-unknown': {
     message: 'La complaisance du bâti n’est pas connue : la vitesse, le déplacement et l’énergie emmagasinée sont des valeurs minimales, et E ne peut être tiré du déplacement de la traverse.',
@@ -939,6 +939,10 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'planned-span-short': {
     message: 'La portée vaut {ratio} fois la hauteur du barreau : au-dessous de {limit}, le cisaillement s’ajoute à la flèche.',
     remedy: 'Prendre une plus grande portée, ou ne pas déterminer E.',
+  },
+  'planned-buckling': {
+    message: 'Avec une hauteur sur diamètre de {ratio}, l’éprouvette peut flamber à partir d’une déformation de {strain}, avant celle de {planned} qui est prévue.',
+    remedy: 'Prendre une éprouvette plus courte, jusqu’à 3 diamètres, ou s’arrêter plus tôt.',
   },
   'head-weak': {
     message: '{what} : {stress} MPa à la plus grande force, contre {limit} MPa que la tête peut porter ; {margin} fois le nécessaire.',
@@ -1100,6 +1104,10 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'group-variance-outlying': {
     message: 'Le groupe {group} contient {share} de tous les carrés (limite {limit}) ; verdict du test de Cochran : {verdict}.',
+    remedy: 'Chercher une cause ; n’écarter le groupe que si l’on en trouve une et qu’on la consigne.',
+  },
+  'group-mean-outlying': {
+    message: 'La moyenne du groupe {group} est la plus écartée : G = {statistic} (limite {limit}) ; verdict du test de Grubbs : {verdict}.',
     remedy: 'Chercher une cause ; n’écarter le groupe que si l’on en trouve une et qu’on la consigne.',
   },
   'limit-within-uncertainty': {

@@ -886,7 +886,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'travel-near-stroke': {
     message: 'Der Versuch braucht etwa {travel} mm Weg, {share} % des Hubs von {stroke} mm.',
-    remedy: 'Spiel vor Versuchsbeginn herausnehmen oder die Versuchslänge im Rahmen der Regeln verkürzen.',
+    remedy: 'Spiel vor Versuchsbeginn herausnehmen oder die Probe im Rahmen der Regeln verkürzen.',
   },
   'frame-compliance-unknown': {
     message: 'Die Nachgiebigkeit des Prüfrahmens ist nicht bekannt: Geschwindigkeit, Weg und gespeicherte Energie sind Mindestwerte, und E ist aus dem Traversenweg nicht zu gewinnen.',
@@ -939,6 +939,10 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'planned-span-short': {
     message: 'Die Stützweite beträgt das {ratio}-Fache der Stabhöhe: Unter {limit} trägt der Schub zur Durchbiegung bei.',
     remedy: 'Eine größere Stützweite wählen oder E nicht bestimmen.',
+  },
+  'planned-buckling': {
+    message: 'Bei Höhe durch Durchmesser {ratio} kann die Probe ab einer Stauchung von {strain} knicken, vor der geplanten von {planned}.',
+    remedy: 'Eine kürzere Probe nehmen, bis 3 Durchmesser, oder früher beenden.',
   },
   'head-weak': {
     message: '{what}: {stress} MPa bei der größten Kraft, gegenüber {limit} MPa, die der Probenkopf tragen darf; das {margin}-Fache des Nötigen.',
@@ -1100,6 +1104,10 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'group-variance-outlying': {
     message: 'Gruppe {group} enthält {share} aller Quadrate (Grenze {limit}); Urteil nach dem Test von Cochran: {verdict}.',
+    remedy: 'Die Ursache suchen; die Gruppe nur auslassen, wenn eine gefunden und festgehalten ist.',
+  },
+  'group-mean-outlying': {
+    message: 'Der Mittelwert der Gruppe {group} liegt am weitesten ab: G = {statistic} (Grenze {limit}); Urteil nach dem Test von Grubbs: {verdict}.',
     remedy: 'Die Ursache suchen; die Gruppe nur auslassen, wenn eine gefunden und festgehalten ist.',
   },
   'limit-within-uncertainty': {

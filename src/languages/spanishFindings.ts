@@ -886,7 +886,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'travel-near-stroke': {
     message: 'El ensayo necesita unos {travel} mm de desplazamiento, el {share} % de la carrera de {stroke} mm.',
-    remedy: 'Eliminar la holgura antes de empezar el ensayo, o acortar la longitud calibrada dentro de lo que permiten las reglas.',
+    remedy: 'Eliminar la holgura antes de empezar el ensayo, o acortar la probeta dentro de lo que permiten las reglas.',
   },
   'frame-compliance-unknown': {
     message: 'Se desconoce la flexibilidad de la máquina: velocidad, desplazamiento y energía almacenada son valores mínimos, y E no se puede obtener del desplazamiento.',
@@ -939,6 +939,10 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
   'planned-span-short': {
     message: 'La distancia entre apoyos es {ratio} veces el canto de la barra: por debajo de {limit} el cortante se suma a la flecha.',
     remedy: 'Tomar una distancia entre apoyos mayor, o no determinar E.',
+  },
+  'planned-buckling': {
+    message: 'Con una relación entre altura y diámetro de {ratio}, la probeta puede pandear a partir de una deformación de {strain}, antes de la prevista de {planned}.',
+    remedy: 'Tomar una probeta más corta, de hasta 3 diámetros, o detenerse antes.',
   },
   'head-weak': {
     message: '{what}: {stress} MPa con la fuerza mayor, frente a {limit} MPa que la cabeza puede soportar; {margin} veces lo necesario.',
@@ -1100,6 +1104,10 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'group-variance-outlying': {
     message: 'Al grupo {group} le corresponde una fracción de {share} de la suma de cuadrados (límite {limit}); según el ensayo de Cochran: {verdict}.',
+    remedy: 'Buscar una causa; excluirlo solo cuando se encuentre una y se anote.',
+  },
+  'group-mean-outlying': {
+    message: 'La media del grupo {group} es la más apartada: G = {statistic} (límite {limit}); según el ensayo de Grubbs: {verdict}.',
     remedy: 'Buscar una causa; excluirlo solo cuando se encuentre una y se anote.',
   },
   'limit-within-uncertainty': {

@@ -74,6 +74,8 @@ export const tablePhrases = [
   'the same for two groups',
   'Largest scatter, by Cochran',
   '{group}: C = {statistic}; by chance above {limit5} in 5 %, above {limit1} in 1 % of studies.',
+  'Mean farthest off, by Grubbs',
+  '{group}: G = {statistic}; by chance above {limit5} in 5 %, above {limit1} in 1 % of studies.',
   'Groups',
   'h: how far the mean of a group is off; k: its scatter over the common one; limits at a level of {level}.',
   'Group',

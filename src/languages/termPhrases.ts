@@ -214,6 +214,7 @@ export const termPhrases = [
   'travel is too coarse for so small an offset',
   'Never raise the relief valve, lengthen the handle or push together: the frame and the guard are made for the capacity, not for more.',
   'take a smaller section',
+  'take a thinner sheet',
   'take a thinner bar or a longer span',
   'take a smaller ball with the same index',
   // other tests, reasons

@@ -23,6 +23,7 @@ export { analyseCupping, type CuppingOptions } from './cupping/analyseCupping.js
 export { type SpikeRepair } from './common/spikeRepair.js';
 export { analyseShear, type ShearFamily, type ShearOptions } from './shear/analyseShear.js';
 export { analyseUnloading, type UnloadingAnalysisOptions } from './unloading/analyseUnloading.js';
+export { brinellBudget, type BrinellBlock, type BrinellDoubt } from './brinell/brinellBudget.js';
 export { brinellCombinations, type BrinellCapacity, type BrinellCombination, type BrinellUse } from './brinell/brinellCombinations.js';
 export { brinellDwell, type BrinellDwell } from './brinell/brinellDwell.js';
 export { brinellHardness, type BrinellHardness, type BrinellInput } from './brinell/brinellHardness.js';
@@ -47,6 +48,10 @@ export { type InputDifference } from './results/comparedInputs.js';
 export { compareResults } from './results/compareResults.js';
 export { type PropertyDifference, type ComparisonOptions, type ResultComparison } from './results/ResultComparison.js';
 export { compareStandards, type StandardsRow, type StandardValue } from './variations/compareStandards.js';
+/** @internal */
+export { CUPPING_TOOLS, cuppingSetUpFindings } from './cupping/cuppingSetUp.js';
+/** @internal */
+export { heightRatios } from './compression/compressionOptions.js';
 export { type CuppingBlank, type CuppingResult, type CuppingSheet } from './cupping/CuppingResult.js';
 export { flowOf } from './tension/flowOf.js';
 export { type ForceColumns, type ForceRecord } from './common/ForceColumns.js';

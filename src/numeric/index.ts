@@ -7,7 +7,7 @@ export { choleskyFactor } from './choleskyFactor.js';
 export { cubicFit } from './cubicFit.js';
 export { extent } from './extent.js';
 export { fExceeds, fQuantile } from './fDistribution.js';
-export { risingRoot } from './findRoot.js';
+export { findRoot, risingRoot } from './findRoot.js';
 export { firstBelow } from './firstBelow.js';
 export { firstChange } from './firstChange.js';
 export { firstFall } from './firstFall.js';

@@ -6,6 +6,7 @@ export { bulgeRatio, type BarrelDiameters } from './bulgeRatio.js';
 export { effectiveLength, type FlatShoulders, type RoundShoulders } from './effectiveLength.js';
 export { effectiveThickness, type EffectiveThicknessInput } from './effectiveThickness.js';
 export { elongationBySubdivision, type SubdivisionInput } from './elongationBySubdivision.js';
+export { elongationWithoutNecking, type ElongationWithoutNecking, type LongerPart } from './elongationWithoutNecking.js';
 export { fracturePosition, type FracturePosition, type FracturePositionInput } from './fracturePosition.js';
 export { percentBending, type BendingStrains, type PercentBending } from './percentBending.js';
 export { plasticShapeFactor } from './plasticShapeFactor.js';

@@ -20,7 +20,8 @@ const STEEL = 200_000;
  *
  * @remarks
  * The marks stand on the longer piece, 100 mm apart, at least 50 mm or two diameters from the fracture and 20 mm or a diameter from the grip (from memory): what
- * is left there is the plastic extension at maximum force, and the second term is the elastic part that went back.
+ * is left there is the plastic extension at maximum force, and the second term is the elastic part that went back. Bars, wire and rods of other metals are
+ * measured likewise ({@link elongationWithoutNecking}).
  *
  * @param bar - Lengths [mm] and tensile strength [MPa], above 0.
  * @returns Agt [mm/mm].

@@ -8,6 +8,7 @@ import {
   requirePositive,
 } from '../base/index.js';
 import { forceToPressure, pistonArea, pressureToForce } from '../force/index.js';
+import { requireMeantUnit } from './meantUnits.js';
 
 /** What moves the crosshead: a pump with a handle, or a screw with a wheel. */
 export type HandDrive =
@@ -85,6 +86,7 @@ export function requireFrame(from: string, frame: TestFrame): TestFrame {
   requirePositive(from, 'frame.capacity', frame.capacity);
   for (const name of positive) if (frame[name] !== undefined) requirePositive(from, `frame.${name}`, frame[name]);
   for (const name of notNegative) if (frame[name] !== undefined) requireNonNegative(from, `frame.${name}`, frame[name]);
+  for (const name of ['capacity', ...positive, ...notNegative] as const) requireMeantUnit(from, `frame.${name}`, name, frame[name]);
   if (frame.forceError !== undefined) requireBetween(from, 'frame.forceError', frame.forceError, 0, 0.2);
   if (frame.bore === undefined) {
     const stray = (['rod', 'efficiency', 'tareForce', 'reliefPressure', 'transmitterRange', 'oilVolume', 'hoseGrowth'] as const).find(

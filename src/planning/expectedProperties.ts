@@ -1,5 +1,6 @@
 import { InputError, requireNonNegative, requireOneOf, requireOptions, requirePositive } from '../base/index.js';
 import { materialFamilies, materialFamily, type MaterialFamilyKey, type UsualRange } from '../materials/index.js';
+import { requireMeantUnit } from './meantUnits.js';
 
 /** Properties to be expected, each as one number or from lowest to highest. */
 export interface ExpectedProperties {
@@ -95,8 +96,11 @@ export function requireSheared(from: string, { family, expected = {} }: Material
   requireOptions(from, expected, [...ranges, 'yieldPoint', 'ductile'], 'expected');
   const keys = materialFamilies.map(({ key }) => key);
   const base = family === undefined ? undefined : materialFamily(requireOneOf(from, 'family', family, keys));
-  const of = (name: (typeof ranges)[number]): UsualRange =>
-    requireRange(from, `expected.${name}`, expected[name] ?? base?.[name], name === 'elongation');
+  const of = (name: (typeof ranges)[number]): UsualRange => {
+    const range = requireRange(from, `expected.${name}`, expected[name] ?? base?.[name], name === 'elongation');
+    for (const one of range) if (one > 0) requireMeantUnit(from, `expected.${name}`, name, one);
+    return range;
+  };
   const known = (name: (typeof ranges)[number]): boolean => (expected[name] ?? base?.[name]) !== undefined;
   const tensileStrength = of('tensileStrength');
   const elongation = known('elongation') ? of('elongation') : undefined;

@@ -7,6 +7,8 @@ export { oilEnergy, type OilVolume } from './oilEnergy.js';
 export { oilFlow, type OilFlowInput } from './oilFlow.js';
 export { planBending, type BendingPlan, type BendingPlanInput } from './planBending.js';
 export { planBrinell, type BrinellPlan, type BrinellPlanInput } from './planBrinell.js';
+export { planCompression, type CompressionPlan, type CompressionPlanInput } from './planCompression.js';
+export { planCupping, type CuppingPlan, type CuppingPlanInput } from './planCupping.js';
 export { planShear, type ShearPlan, type ShearPlanInput } from './planShear.js';
 export { planTension } from './planTension.js';
 export { shapeTolerance, type MachinedDimension, type ShapeTolerance } from './shapeTolerance.js';

@@ -3,6 +3,7 @@ import { strainRateOfSpeed } from '../curve/index.js';
 import { dimensionFindings, lengthFindings } from '../methods/index.js';
 import { READ_EVERY } from './paceSheet.js';
 import type { PlanLimits } from './planForce.js';
+import { strokeFindings } from './strokeFindings.js';
 import type { StageInput } from './speedStages.js';
 import type { PlannedResolution, SpeedStage, TensionPlan } from './TensionPlan.js';
 import type { TensionPlanInput } from './TensionPlanInput.js';
@@ -16,15 +17,7 @@ const BY_HAND = 60;
 const STEP = { caution: 10, fault: 3 } as const;
 
 function frameFindings({ travel }: Pick<TensionPlan, 'travel'>, { frame, limits }: { frame: TestFrame; limits: PlanLimits }): Finding[] {
-  const found: Finding[] = [];
-  if (frame.stroke !== undefined && travel.travel > limits.stroke * frame.stroke)
-    found.push(
-      finding(
-        'travel-near-stroke',
-        { travel: travel.travel, share: (100 * travel.travel) / frame.stroke, stroke: frame.stroke },
-        travel.travel > frame.stroke ? { severity: 'fault' } : {},
-      ),
-    );
+  const found = strokeFindings(frame, travel.travel, limits);
   if (frame.compliance === undefined) found.push(finding('frame-compliance-unknown', {}));
   if (frame.bore !== undefined && frame.oilVolume === undefined) found.push(finding('oil-volume-unknown', {}));
   return found;

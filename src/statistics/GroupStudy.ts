@@ -32,6 +32,9 @@ export interface GroupConsistency {
   readonly criticalK?: number;
 }
 
+/** What a test says of the group that stands out most, as ISO 5725-2 names it: a straggler is above the limit of 5 %, an outlier above that of 1 %. */
+export type StudyVerdict = 'none' | 'straggler' | 'outlier';
+
 /** Cochran's test of the largest scatter. */
 export interface CochranTest {
   /** Name of the group that scatters most. */
@@ -42,8 +45,22 @@ export interface CochranTest {
   readonly criticalValue5: number;
   /** What C exceeds by chance in 1 % of all studies [1]. */
   readonly criticalValue1: number;
-  /** Nothing, a straggler (above 5 %) or an outlier (above 1 %), as ISO 5725-2 names them. */
-  readonly verdict: 'none' | 'straggler' | 'outlier';
+  /** Nothing, a straggler (above 5 %) or an outlier (above 1 %). */
+  readonly verdict: StudyVerdict;
+}
+
+/** Grubbs's test of the mean that is farthest off. */
+export interface GroupMeanTest {
+  /** Name of the group whose mean is farthest off. */
+  readonly group: string;
+  /** Its distance from the mean of the means, in their standard deviations G [1]: the largest h, without its sign. */
+  readonly statistic: number;
+  /** What G exceeds by chance, either way, in 5 % of all studies [1]. */
+  readonly criticalValue5: number;
+  /** What G exceeds by chance, either way, in 1 % of all studies [1]. */
+  readonly criticalValue1: number;
+  /** Nothing, a straggler (above 5 %) or an outlier (above 1 %). */
+  readonly verdict: StudyVerdict;
 }
 
 /** Precision of a method from groups that did the same, in the unit of the values. */
@@ -70,6 +87,8 @@ export interface InterlaboratoryStudy {
   readonly alpha: number;
   /** Cochran's test. */
   readonly cochran: CochranTest;
+  /** Grubbs's test of the means. */
+  readonly grubbs: GroupMeanTest;
   /** Groups whose mean or scatter stands out; nothing is left out. */
   readonly findings: readonly Finding[];
 }

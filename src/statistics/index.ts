@@ -7,10 +7,12 @@ export { grubbsTest, type GrubbsOptions, type GrubbsResult, type OutlierReason }
 export {
   type CochranTest,
   type GroupConsistency,
+  type GroupMeanTest,
   type InterlaboratoryStudy,
   type StudyGroup,
   type StudyOptions,
   type StudyReason,
+  type StudyVerdict,
 } from './GroupStudy.js';
 export { interlaboratoryStudy } from './interlaboratoryStudy.js';
 export { leastPiecesForTolerance, type RankToleranceArguments } from './leastPiecesForTolerance.js';

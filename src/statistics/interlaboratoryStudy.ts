@@ -12,7 +12,17 @@ import {
 } from '../base/index.js';
 import { mean, sampleDeviation } from '../numeric/index.js';
 import { criticalH, criticalK, criticalShare } from './consistencyLimits.js';
-import type { CochranTest, GroupConsistency, InterlaboratoryStudy, StudyGroup, StudyOptions, StudyReason } from './GroupStudy.js';
+import type {
+  CochranTest,
+  GroupConsistency,
+  GroupMeanTest,
+  InterlaboratoryStudy,
+  StudyGroup,
+  StudyOptions,
+  StudyReason,
+  StudyVerdict,
+} from './GroupStudy.js';
+import { grubbsCriticalValue } from './grubbsCriticalValue.js';
 
 /** 1.96 √2, as ISO 5725 and ASTM E691 round it. */
 const LIMIT = 2.8;
@@ -34,6 +44,9 @@ function requireCell(group: StudyGroup, i: number): Cell {
   return { name, n: values.length, mean: mean(values), s: sampleDeviation(values) };
 }
 
+const verdictOf = ({ statistic, criticalValue5, criticalValue1 }: Omit<CochranTest, 'verdict'>): StudyVerdict =>
+  statistic > criticalValue1 ? 'outlier' : statistic > criticalValue5 ? 'straggler' : 'none';
+
 /** Largest share of all squares against its own limit. */
 function cochranOf(cells: readonly Cell[], all: number, squares: number): CochranTest {
   const repeated = cells.filter(({ n }) => n > 1);
@@ -42,8 +55,15 @@ function cochranOf(cells: readonly Cell[], all: number, squares: number): Cochra
     return { group: name, statistic: ((n - 1) * s ** 2) / squares, criticalValue5: limit(0.05), criticalValue1: limit(0.01) };
   });
   const worst = tests.reduce((best, one) => (one.statistic / one.criticalValue5 > best.statistic / best.criticalValue5 ? one : best));
-  const { statistic, criticalValue5, criticalValue1 } = worst;
-  return { ...worst, verdict: statistic > criticalValue1 ? 'outlier' : statistic > criticalValue5 ? 'straggler' : 'none' };
+  return { ...worst, verdict: verdictOf(worst) };
+}
+
+/** The mean that is farthest off, either way: Grubbs's statistic is the largest h. */
+function grubbsOf(groups: readonly GroupConsistency[]): GroupMeanTest {
+  const { name, h } = groups.reduce((best, one) => (Math.abs(one.h) > Math.abs(best.h) ? one : best));
+  const limit = (alpha: number) => grubbsCriticalValue({ n: groups.length, alpha });
+  const test = { group: name, statistic: Math.abs(h), criticalValue5: limit(0.05), criticalValue1: limit(0.01) };
+  return { ...test, verdict: verdictOf(test) };
 }
 
 /**
@@ -52,11 +72,12 @@ function cochranOf(cells: readonly Cell[], all: number, squares: number): Cochra
  * $$ s_r^2 = \frac{\sum (n_i - 1) s_i^2}{\sum (n_i - 1)}, \quad s_L^2 = \frac{1}{\bar{\bar n}}\left( \frac{\sum n_i (\bar x_i - \bar x)^2}{p - 1}
  * - s_r^2 \right) \ge 0, \quad s_R^2 = s_r^2 + s_L^2, \quad \bar{\bar n} = \frac{1}{p-1}\left( \sum n_i - \frac{\sum n_i^2}{\sum n_i} \right) $$
  *
- * $$ h_i = \frac{\bar x_i - \bar{\bar x}}{s_{\bar x}}, \qquad k_i = \frac{s_i}{s_r}, \qquad C = \frac{s_{max}^2}{\sum s_i^2}, \qquad r = 2.8\, s_r,\quad R = 2.8\, s_R $$
+ * $$ h_i = \frac{\bar x_i - \bar{\bar x}}{s_{\bar x}}, \qquad k_i = \frac{s_i}{s_r}, \qquad C = \frac{s_{max}^2}{\sum s_i^2}, \qquad G = \max |h_i|, \qquad r = 2.8\, s_r,\quad R = 2.8\, s_R $$
  *
  * @remarks
  * With equal groups these are the formulas of ASTM E691; groups of unequal size go by ISO 5725-2. h counts from the plain mean of the
- * group means. The limits of k and C of unequal groups follow each group's own degrees of freedom ('t Lam, 2010). A group that stands
+ * group means. The limits of k and C of unequal groups follow each group's own degrees of freedom ('t Lam, 2010). Grubbs's test looks at the means of all
+ * groups, once; two that are off to one side may hide each other. A group that stands
  * out is named and kept: look for its cause (frame, length, unit, reading) first.
  *
  * @param groups - At least 3 groups for an answer, one of them at least with repeated results.
@@ -72,7 +93,7 @@ function cochranOf(cells: readonly Cell[], all: number, squares: number): Cochra
  * study.reproducibility; // => 0.490
  * ```
  *
- * @see ISO 5725-2, basic method for repeatability and reproducibility; ASTM E691. Checked in `test/handbook/precision.test.ts`.
+ * @see ISO 5725-2, basic method for repeatability and reproducibility, tests for outliers; ASTM E691. Checked in `test/handbook/precision.test.ts`.
  */
 export function interlaboratoryStudy(
   groups: readonly StudyGroup[],
@@ -122,16 +143,26 @@ export function interlaboratoryStudy(
     return { name, n, mean: own, standardDeviation: s, h, k: s / repeatability, criticalK: criticalK(n - 1, all, alpha) };
   });
   const cochran = cochranOf(cells, all, squares);
+  const grubbs = grubbsOf(consistency);
   const findings = consistency.flatMap(({ name, h, k = 0, criticalK: kLimit = Infinity }) => [
     ...(Math.abs(h) > hLimit ? [finding('group-off-the-mean', { group: name, h, limit: hLimit })] : []),
     ...(k > kLimit ? [finding('group-scatters', { group: name, k, limit: kLimit })] : []),
   ]);
+  const severity = (verdict: StudyVerdict) => ({ severity: verdict === 'outlier' ? 'caution' : 'note' }) as const;
   if (cochran.verdict !== 'none')
     findings.push(
       finding(
         'group-variance-outlying',
         { group: cochran.group, share: cochran.statistic, limit: cochran.criticalValue5, verdict: cochran.verdict },
-        cochran.verdict === 'outlier' ? { severity: 'caution' } : { severity: 'note' },
+        severity(cochran.verdict),
+      ),
+    );
+  if (grubbs.verdict !== 'none')
+    findings.push(
+      finding(
+        'group-mean-outlying',
+        { group: grubbs.group, statistic: grubbs.statistic, limit: grubbs.criticalValue5, verdict: grubbs.verdict },
+        severity(grubbs.verdict),
       ),
     );
   return success({
@@ -146,6 +177,7 @@ export function interlaboratoryStudy(
     criticalH: hLimit,
     alpha,
     cochran,
+    grubbs,
     findings,
   });
 }

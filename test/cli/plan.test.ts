@@ -80,11 +80,17 @@ describe('tension', () => {
   });
 });
 
-test('brinell, shear and bending', async () => {
+test('every other test', async () => {
   const ball = await plan('brinell', '--ball', '10', '--index', '30', '--hardness', '200-250', '--thickness', '20', ...frame);
   expect(ball.out).toMatch(/fault: The greatest force to be expected/);
   const pin = await plan('shear', '--family', 'brass', '--round', '5', '--planes', '1', ...frame);
   expect(pin.out).toMatch(/planes +1/);
+  const upset = await plan('compression', '--family', 'brass', '--round', '6', '--height', '24', '--to-strain', '20%', ...frame);
+  expect(upset.out).toMatch(/strain at which to stop +20/);
+  expect(upset.out).toContain('caution: With height over diameter 4 the piece may buckle');
+  const cup = await plan('cupping', '--family', 'brass', '--thickness', '0.8', '--width', '90', ...frame);
+  expect(cup.out).toMatch(/greatest depth to be expected +15/);
+  expect((await plan('cupping', '--family', 'brass', ...frame)).error).toContain('--thickness');
   const bar = await plan('bending', '--family', 'brass', '--rectangular', '20x5', '--span', '90', '--arm', '30', ...frame);
   expect(bar.out).toMatch(/span between the supports +90 mm/);
   for (const { status } of [ball, pin, bar]) expect(status).toBe(0);
@@ -99,7 +105,7 @@ test.each([
   [[...steel, ...frame, '--elongation', '20,5%'], /must be one number, or lowest-highest/],
   [[...steel, ...frame, '--elongation', '20%-'], /must be a number with a decimal point/],
   [[...steel, ...frame, '--tensile-strength', 'much'], /must be a number/],
-  [['cupping', ...frame], /choices/],
+  [['unloading', ...frame], /choices/],
   [['brinell', '--index', '10', '--hardness', '80', ...frame], /must be given: --ball$/m],
   [['bending', ...steel, ...frame], /span/],
   [[...steel, ...frame, '--stroke-volume', '1', '--turn-travel', '1'], /cannot be used/],

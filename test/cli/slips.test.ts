@@ -17,18 +17,18 @@ const said = async (call: string): Promise<string> => {
 describe('a plan in another unit', () => {
   const frame = 'plan --family structural-steel --round 5 --capacity 25000 --bore 40 --rod 20';
   test.each([
-    [`${frame} --relief-pressure 250`, '--relief-pressure is in MPa, got 250; 250 bar is 25'],
-    [`${frame} --transmitter-range 250`, '--transmitter-range is in MPa, got 250; 250 bar is 25'],
-    [`${frame} --frame-compliance 20`, '--frame-compliance is in mm/N, got 20; 20 µm/kN is 0.00002'],
-    [`${frame} --oil-volume 100`, '--oil-volume is in mm³, got 100; 100 cm³ is 100000'],
-    ['plan --family structural-steel --round 5 --capacity 25', '--capacity is in N, got 25; 25 kN is 25000'],
+    [`${frame} --relief-pressure 250`, '--relief-pressure must be in MPa, at most 100 (250 bar is 25), got 250'],
+    [`${frame} --transmitter-range 250`, '--transmitter-range must be in MPa, at most 100 (250 bar is 25), got 250'],
+    [`${frame} --frame-compliance 20`, '--frame-compliance must be in mm/N, at most 0.01 (20 µm/kN is 0.00002), got 20'],
+    [`${frame} --oil-volume 100`, '--oil-volume must be in mm³, of 1000 or more (100 cm³ is 100000), got 100'],
+    ['plan --family structural-steel --round 5 --capacity 25', '--capacity must be in N, of 100 or more (25 kN is 25000), got 25'],
     [
       'plan --round 5 --capacity 25000 --modulus 206 --tensile-strength 400 --elongation 20%',
-      '--modulus is in MPa, got 206; 206 GPa is 206000',
+      '--modulus must be in MPa, of 1000 or more (206 GPa is 206000), got 206',
     ],
     [
       'plan --round 5 --capacity 25000 --modulus 206000 --tensile-strength 400 --elongation 20',
-      '--elongation is a ratio: 20 would be 2000 %; 20 % is written 20%',
+      '--elongation must be in mm/mm, at most 2 (20 % is 0.2), got 20',
     ],
   ])('%s', async (call, rule) => {
     expect(await said(call)).toBe(`testpiece: ${rule}`);

@@ -6,14 +6,16 @@ import {
   convertElongation,
   effectiveThickness,
   elongationBySubdivision,
+  elongationWithoutNecking,
   fracturePosition,
   round,
+  totalExtensionFromMarks,
 } from '../../src/index.js';
 import { expectPrinted } from '../support/handbook.js';
 import { roundPiece } from '../support/records.js';
 import { checkVectors } from '../support/vectors.js';
 
-checkVectors('after-fracture', 'elongationBySubdivision', 'barba', 'totalExtensionFromMarks');
+checkVectors('after-fracture', 'elongationBySubdivision', 'barba', 'totalExtensionFromMarks', 'elongationWithoutNecking');
 
 /** Stretch of each place of a piece: even, and a neck about a place, alike on both sides. */
 const stretched = (from: number, to: number, neckAt: number): number => {
@@ -80,6 +82,29 @@ describe('neck', () => {
   test('two diameters of 10.7 mm in the mean of a piece of 12.8 mm: Z 30 %', () => {
     const after = areaAfterFracture({ diameters: [10.6, 10.8] });
     expectPrinted(100 * (1 - after / round({ diameter: 12.8 }).area), '30', 2);
+  });
+});
+
+describe('marks away from the neck (ISO 6892-1, Annex J)', () => {
+  const part = { originalLength: 100, finalLength: 108, diameter: 12, fromFracture: 60, fromGrip: 30 };
+
+  test('valid from 5 diameters off the fracture and 2.5 off the grip (from memory)', () => {
+    expect(elongationWithoutNecking(part).valid).toBe(true);
+    expect(elongationWithoutNecking({ ...part, fromFracture: 59.9 }).valid).toBe(false);
+    expect(elongationWithoutNecking({ ...part, fromGrip: 29.9 }).valid).toBe(false);
+  });
+
+  test('Awn of a bar by σ = K ε^0.2 is where its force was highest, and Rm/E below Agt', () => {
+    let [strain, highest] = [0, 0];
+    for (let e = 0; e < 1; e += 1e-5) {
+      const force = e ** 0.2 * Math.exp(-e);
+      if (force > highest) [strain, highest] = [e, force];
+    }
+    const finalLength = 100 * Math.exp(strain);
+    const { elongation } = elongationWithoutNecking({ ...part, finalLength });
+    // Considère: the true strain at maximum force is the exponent
+    expect(elongation).toBeCloseTo(Math.exp(0.2) - 1, 4);
+    expect(totalExtensionFromMarks({ originalLength: 100, finalLength, tensileStrength: 500 }) - elongation).toBeCloseTo(0.0025, 12);
   });
 });
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { analyseBrinell, brinellCombinations, brinellHardness, strengthFromBrinell } from '../../src/index.js';
+import { analyseBrinell, brinellBudget, brinellCombinations, brinellHardness, strengthFromBrinell } from '../../src/index.js';
 import { expectPrinted } from '../support/handbook.js';
 import { checkVectors } from '../support/vectors.js';
 
@@ -47,6 +47,43 @@ describe('the formula, against the area of the cap', () => {
 
   test('one per cent more diameter is 2.06 % less hardness', () => {
     expectPrinted(100 * (hbw(10, 29_420, 4.04) / hbw(10, 29_420, 4) - 1), '-2.06');
+  });
+});
+
+describe('uncertainty with the device (ISO 6506-1, annex, from memory): roots of sums of squares by hand', () => {
+  const doubt = { ballDiameter: 10, force: 29_420, readings: [228, 230, 232] };
+  const block = { hardness: 246, uncertainty: { expanded: 2.4, coverageFactor: 2 }, readings: [248, 249, 250, 249, 249] };
+  /** What one step of 0.01 mm leaves open, with the slope as the difference of two hardnesses a hundredth of it apart. */
+  const ofStep = (hardness: number): number => {
+    const depth = (0.102 * doubt.force) / (Math.PI * 10 * hardness);
+    const d = 2 * Math.sqrt(depth * (10 - depth));
+    return ((hbw(10, doubt.force, d - 5e-5) - hbw(10, doubt.force, d + 5e-5)) / 1e-4) * (0.01 / Math.sqrt(12));
+  };
+
+  test('scatter alone: s/√n', () => {
+    const { value, standardUncertainty, degreesOfFreedom } = brinellBudget(doubt);
+    expect(value).toBe(230);
+    expect(standardUncertainty).toBeCloseTo(2 / Math.sqrt(3), 9);
+    expect(degreesOfFreedom).toBeCloseTo(2, 9);
+  });
+
+  test('a permissible error of 2 % and a step of 0.01 mm', () => {
+    const { standardUncertainty, lines } = brinellBudget({ ...doubt, readingStep: 0.01, permissibleError: 0.02 });
+    expect(standardUncertainty).toBeCloseTo(Math.hypot(2 / Math.sqrt(3), 4.6 / Math.sqrt(3), ofStep(230)), 6);
+    expect(lines.map(({ input }) => input)).toEqual(['piece', 'pieceDiameter', 'device']);
+  });
+
+  test('a block that is read 3 HBW too high: the hardness is corrected, and the step counts twice', () => {
+    const { value, standardUncertainty } = brinellBudget({ ...doubt, readingStep: 0.01, block });
+    expect(value).toBeCloseTo(227, 9);
+    const ofBlock = Math.hypot(1.2, Math.sqrt(0.5 / 5), ofStep(249));
+    expect(standardUncertainty).toBeCloseTo(Math.hypot(2 / Math.sqrt(3), ofStep(230), ofBlock), 6);
+  });
+
+  test('one or the other, and no hardness into which the ball would sink', () => {
+    expect(() => brinellBudget({ ...doubt, block, permissibleError: 0.02 })).toThrow('permissibleError must not be given beside a block');
+    expect(() => brinellBudget({ ...doubt, readings: [10, 11] })).toThrow('readings must be a hardness');
+    expect(() => brinellBudget({ ...doubt, readings: [230] })).toThrow('readings');
   });
 });
 

@@ -18,6 +18,24 @@ describe('ISO 2566-2, austenitic steels: worked examples of the standard', () =>
 });
 
 describe('ISO 2566-1, carbon steels: from the formula, with logarithms beside it', () => {
+  // limits of the scope, from memory
+  test.each([
+    ['carbon', { tensileStrength: 300 }, { tensileStrength: 299 }],
+    ['carbon', { tensileStrength: 700 }, { tensileStrength: 701 }],
+    ['austenitic', { tensileStrength: 450 }, { tensileStrength: 449 }],
+    ['austenitic', { tensileStrength: 750 }, { tensileStrength: 751 }],
+    ['carbon', { condition: 'normalised' }, { condition: 'cold-worked' }],
+    ['carbon', { condition: 'annealed' }, { condition: 'quenched and tempered' }],
+    ['austenitic', { condition: 'solution-treated' }, { condition: 'hot-rolled' }],
+    ['carbon', { thickness: 4 }, { thickness: 3.9 }],
+    ['carbon', { width: 80, thickness: 4 }, { width: 81, thickness: 4 }],
+    ['austenitic', { width: 20, thickness: 1 }, { width: 21, thickness: 1 }],
+  ] as const)('%s: %o is converted, %o is not', (material, within, beyond) => {
+    const input = { elongation: 0.25, fromLength: 5.65, fromArea: 1, toLength: 11.3, toArea: 1, material };
+    expect(convertElongation({ ...input, ...within })).toBe(convertElongation(input));
+    expect(() => convertElongation({ ...input, ...(beyond as object) })).toThrow(Object.keys(beyond)[0]);
+  });
+
   test.each([
     { from: 5.65, to: 11.3 },
     { from: 4, to: 5.65 },

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { interlaboratoryStudy, required } from '../../src/index.js';
+import { grubbsCriticalValue, interlaboratoryStudy, required } from '../../src/index.js';
 import { criticalH, criticalK, criticalShare } from '../../src/statistics/consistencyLimits.js';
 import { expectPrinted } from '../support/handbook.js';
 import { checkVectors } from '../support/vectors.js';
@@ -59,6 +59,52 @@ test.each([
 ])('critical C of %d groups of %d: %s and %s', (p, n, five, one) => {
   expectPrinted(criticalShare(n - 1, p * (n - 1), p, 0.05), five, 2);
   expectPrinted(criticalShare(n - 1, p * (n - 1), p, 0.01), one, 2);
+});
+
+/** ISO 5725-2, worked example: thermometric titration of creosote oil, 9 laboratories, two results each; levels 1 and 3 (from memory). */
+const creosote = {
+  1: '4.44 4.39|4.03 4.23|3.70 3.70|4.10 4.10|3.97 4.04|3.75 4.03|3.70 3.80|3.91 3.90|4.02 4.07',
+  3: '17.40 16.90|14.42 14.50|13.60 13.60|14.60 14.20|13.73 13.92|13.90 14.06|14.10 14.20|14.84 14.84|14.24 14.10',
+};
+
+describe('ISO 5725-2, creosote oil: Grubbs on the means of the laboratories', () => {
+  test('level 1: laboratory 1 at 1.95, no straggler', () => {
+    const { grubbs, findings } = required(interlaboratoryStudy(groupsOf(creosote[1])));
+    expect(grubbs).toMatchObject({ group: '1', verdict: 'none' });
+    expectPrinted(grubbs.statistic, '1.95');
+    expect(findings.map(({ code }) => code)).not.toContain('group-mean-outlying');
+  });
+
+  test('level 3: laboratory 1 at 2.50, an outlier', () => {
+    const { grubbs, findings, groups } = required(interlaboratoryStudy(groupsOf(creosote[3])));
+    expect(grubbs).toMatchObject({ group: '1', verdict: 'outlier' });
+    expectPrinted(grubbs.statistic, '2.50');
+    expectPrinted(grubbs.criticalValue5, '2.215');
+    expectPrinted(grubbs.criticalValue1, '2.387');
+    expect(findings.at(-1)).toMatchObject({ code: 'group-mean-outlying', severity: 'caution', values: { group: '1', verdict: 'outlier' } });
+    // nothing is left out
+    expect(groups).toHaveLength(9);
+  });
+
+  test('between the two limits the group is a straggler, and that a note', () => {
+    const means = [10, 10.1, 10.2, 9.9, 9.8, 10.05, 9.95, 10.6];
+    const { grubbs, findings } = required(interlaboratoryStudy(means.map((x) => ({ values: [x - 0.3, x + 0.3] }))));
+    // by hand: 10.6 is 0.525 above the mean of 10.075, and the squares sum to 0.42
+    expect(grubbs.statistic).toBeCloseTo(0.525 / Math.sqrt(0.42 / 7), 9);
+    expect(grubbs.verdict).toBe('straggler');
+    expect(findings.at(-1)).toMatchObject({ code: 'group-mean-outlying', severity: 'note', values: { group: '8' } });
+  });
+});
+
+// ISO 5725-2, critical values of the test of Grubbs for one outlying observation at 5 % and 1 % (from memory)
+test.each([
+  [3, '1.155', '1.155'],
+  [5, '1.715', '1.764'],
+  [8, '2.126', '2.274'],
+  [10, '2.290', '2.482'],
+])('critical G of %d means: %s and %s', (n, five, one) => {
+  expectPrinted(grubbsCriticalValue({ n }), five, 2);
+  expectPrinted(grubbsCriticalValue({ n, alpha: 0.01 }), one, 2);
 });
 
 // second derivation: analysis of variance from the raw sums, as ISO 5725-2 defines it

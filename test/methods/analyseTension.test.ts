@@ -523,3 +523,13 @@ test.each([0, 2, 5, 15])('a proof strength on a level that noise of %d N leaves 
     expect(Math.abs(proofStrengths[0]!.value - 300)).toBeLessThan(0.01 + (5 * noise) / 50);
   }
 });
+
+test('a result says which of the repairs that were asked for changed nothing', () => {
+  const idle = (repairs: object) =>
+    analyseTension(record, roundPiece, { repairs }).findings.flatMap(({ code, values }) =>
+      code === 'repair-without-effect' ? [values['repair']] : [],
+    );
+  expect(idle({ zero: true, jumps: true })).toEqual(['zero', 'jumps']);
+  expect(idle({ zero: false })).toEqual([]);
+  expect(idle({})).toEqual([]);
+});

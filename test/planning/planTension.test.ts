@@ -388,11 +388,18 @@ test('refusals name the field', () => {
   expect(refused({ lengths: { parallelLength: 50, effectiveLength: 40 } })).toBe('out-of-range lengths.effectiveLength');
   expect(refused({ errors: { section: 0 } })).toBe('not-positive errors.section');
   expect(refused({ thresholds: { pressure: 2 } })).toBe('out-of-range thresholds.pressure');
+  // a frame in kN, bar, µm/kN and cm³, a material in GPa and per cent
+  expect(refused({}, { capacity: 25 })).toBe('out-of-range frame.capacity');
+  expect(refused({}, { reliefPressure: 250 })).toBe('out-of-range frame.reliefPressure');
+  expect(refused({}, { compliance: 20 })).toBe('out-of-range frame.compliance');
+  expect(refused({}, { oilVolume: 100 })).toBe('out-of-range frame.oilVolume');
+  expect(refused({ family: 'structural-steel', expected: { modulus: [200, 210] } })).toBe('out-of-range expected.modulus');
+  expect(refused({ family: 'structural-steel', expected: { elongation: 20 } })).toBe('out-of-range expected.elongation');
   expect(refused({}, { capacity: NaN })).toBe('not-finite frame.capacity');
   expect(refused({}, { stroke: 0 })).toBe('not-positive frame.stroke');
   expect(refused({}, { compliance: -1 })).toBe('out-of-range frame.compliance');
   expect(refused({}, { bore: undefined })).toBe('missing frame.bore');
-  expect(refusal(() => planTension({ ...base, frame: { capacity: 1, drive: { kind: 'pump', volumePerStroke: 1 } } }))).toBe(
+  expect(refusal(() => planTension({ ...base, frame: { capacity: 1000, drive: { kind: 'pump', volumePerStroke: 1 } } }))).toBe(
     'missing frame.bore',
   );
   expect(refused({}, { drive: { kind: 'motor' } })).toBe('out-of-range frame.drive.kind');

@@ -7,6 +7,8 @@ import {
   materialFamilies,
   planBending,
   planBrinell,
+  planCompression,
+  planCupping,
   planShear,
   planTension,
   rectangular,
@@ -28,6 +30,8 @@ const plans = {
   brinell: planBrinell({ ballDiameter: 5, index: 10, hardness: [80, 150], thickness: 6, frame: plain }),
   shear: planShear({ family: 'brass', section: round({ diameter: 4 }), planes: 2, frame: plain }),
   bending: planBending({ family: 'brass', section: rectangular({ width: 10, thickness: 5 }), span: 100, frame: plain }),
+  compression: planCompression({ family: 'brass', section: round({ diameter: 6 }), height: 24, frame: plain }),
+  cupping: planCupping({ family: 'brass', thickness: 0.8, width: 80, frame: plain }),
 };
 const study = required(interlaboratoryStudy([412, 415, 402].map((mean) => ({ values: [mean, mean - 3, mean + 7] }))));
 const steps = [4, 8, 12, 16, 20].map((kN) => ({ force: 1000 * kN, rising: [1000 * kN + 5, 1000 * kN + 8, 1000 * kN + 2] }));

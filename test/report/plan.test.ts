@@ -2,6 +2,8 @@ import { describe, expect, test } from 'vitest';
 import {
   planBending,
   planBrinell,
+  planCompression,
+  planCupping,
   planShear,
   planTension,
   rectangular,
@@ -33,6 +35,8 @@ const plan = planTension({ family: 'low-carbon-steel-annealed', section: round({
 const brinell = planBrinell({ ballDiameter: 10, index: 10, hardness: [60, 90], frame });
 const shear = planShear({ family: 'brass', section: round({ diameter: 5 }), frame });
 const bending = planBending({ family: 'brass', section: rectangular({ width: 20, thickness: 5 }), span: 100, frame });
+const compression = planCompression({ family: 'brass', section: round({ diameter: 6 }), height: 12, frame });
+const cupping = planCupping({ family: 'brass', thickness: 0.8, frame });
 const text = (of: Parameters<typeof summarisePlan>[0], name: string) => {
   const row = summarisePlan(of).find((one) => one.name === name);
   return row && `${row.text} ${row.unit}`.trim();
@@ -67,12 +71,15 @@ describe('summarisePlan', () => {
     expect(text(brinell, 'this frame also reaches')).toContain('HBW 10/1000');
     expect(text(shear, 'planes')).toBe('2');
     expect(text(bending, 'span between the supports')).toBe('100 mm');
-    for (const one of [brinell, shear, bending]) expect(text(one, 'drive, at least')).toMatch(/strokes$/);
+    expect(text(compression, 'height over diameter')).toBe('2');
+    expect(text(compression, 'strain from which it may buckle')).toBeUndefined();
+    expect(text(cupping, 'speed of the ball')).toBe('5 to 20 mm/min');
+    for (const one of [brinell, shear, bending, compression, cupping]) expect(text(one, 'drive, at least')).toMatch(/strokes$/);
   });
 
   test('anything else is refused', () => {
     expect(refusal(() => summarisePlan({} as never))).toBe('missing plan.planOf');
-    expect(refusal(() => planFigures({ planOf: 'cupping' } as never))).toBe('out-of-range plan.planOf');
+    expect(refusal(() => planFigures({ planOf: 'unloading' } as never))).toBe('out-of-range plan.planOf');
     expect(refusal(() => renderPlan(1 as never))).toBe('wrong-type plan');
     expect(refusal(() => renderPlan(plan, { colour: 1 } as never))).toBe('unknown-option options.colour');
     expect(refusal(() => renderPlan(plan, { drawings: null } as never))).toBe('wrong-type drawings');

@@ -171,7 +171,10 @@ describe('interlaboratoryStudy', () => {
       [12, 12.1, 11.9],
     ];
     const study = required(interlaboratoryStudy(values.map((own, i) => ({ name: 'ABCDEF'[i], values: own }))));
-    expect(study.findings.map(({ code, values: { group } }) => [code, group])).toEqual([['group-off-the-mean', 'F']]);
+    expect(study.findings.map(({ code, values: { group } }) => [code, group])).toEqual([
+      ['group-off-the-mean', 'F'],
+      ['group-mean-outlying', 'F'],
+    ]);
     expect(study.reproducibility).toBeGreaterThan(study.repeatability);
     expect(study.groups).toHaveLength(6);
     const calm = values.slice(0, 5).map((own, i) => own.map((x) => x + (i % 2) / 10));

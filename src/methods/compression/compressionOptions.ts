@@ -60,10 +60,11 @@ export interface CompressionOptions {
   readonly thresholds?: CompressionThresholds | undefined;
 }
 
+/** @internal Height over diameter: the least, the one up to which friction holds the ends, the most (ASTM E9, common practice). */
+export const heightRatios = { leastRatio: 0.8, bucklingRatio: 3, mostRatio: 10 };
+
 const ownThresholds = {
-  leastRatio: 0.8,
-  bucklingRatio: 3,
-  mostRatio: 10,
+  ...heightRatios,
   bucklingShare: 0.5,
   bulge: 1.05,
   barrelStrain: 0.1,

@@ -4,6 +4,7 @@ import { calibrationFindings, forceOf } from '../common/calibrationFindings.js';
 import { forceTrail } from '../common/forceOrigin.js';
 import { conditionFindings, refusedFindings } from '../loading/frameFindings.js';
 import { cuppingBlank } from './cuppingBlank.js';
+import { CUPPING_TOOLS, cuppingSetUpFindings } from './cuppingSetUp.js';
 import type { CuppingResult, CuppingSheet } from './CuppingResult.js';
 import { requireForceColumns, type ForceColumns, type ForceRecord } from '../common/ForceColumns.js';
 import { frameInWords } from '../loading/frameShare.js';
@@ -36,24 +37,17 @@ export interface CuppingOptions {
 }
 
 const ISO = 'ISO 20482:2013';
-const BALL = 20;
-const DIE = 27;
 const FALL = 0.05;
-/** Limits of the standard: sheet [mm], blank [mm], number of blanks; about 10 kN [N], a fifth either way. */
-const SHEET = [0.1, 2] as const;
-const NARROW = 90;
+/** Of the standard: number of blanks; about 10 kN [N], a fifth either way. */
 const BLANKS = 3;
 const HOLDING = [8000, 12_000] as const;
 
 function setUpFindings(sheet: CuppingSheet, ball: number, die: number, holding: number | undefined, blanks: number): Finding[] {
-  const { thickness, width } = sheet;
   return [
-    ...(thickness < SHEET[0] || thickness > SHEET[1] ? [finding('cupping-sheet-outside', { thickness })] : []),
-    ...(width !== undefined && width < NARROW ? [finding('cupping-blank-narrow', { width })] : []),
+    ...cuppingSetUpFindings(sheet, ball, die, { field: 'cuppingIndex' }),
     ...(holding !== undefined && (holding < HOLDING[0] || holding > HOLDING[1])
       ? [finding('cupping-holding-force', { force: holding })]
       : []),
-    ...(ball !== BALL || die !== DIE ? [finding('cupping-tools-other', { ball, die }, { field: 'cuppingIndex' })] : []),
     ...(blanks < BLANKS ? [finding('cupping-few-blanks', { blanks }, { field: 'cuppingIndex' })] : []),
   ];
 }
@@ -112,8 +106,8 @@ export function analyseCupping(
   requirePositive(from, 'sheet.thickness', sheet.thickness);
   if (sheet.width !== undefined) requirePositive(from, 'sheet.width', sheet.width);
   const asked = requireFrameCompliance(from, 'options.frameCompliance', options.frameCompliance);
-  const ballDiameter = requirePositive(from, 'options.ballDiameter', options.ballDiameter ?? BALL);
-  const dieDiameter = requirePositive(from, 'options.dieDiameter', options.dieDiameter ?? DIE);
+  const ballDiameter = requirePositive(from, 'options.ballDiameter', options.ballDiameter ?? CUPPING_TOOLS.ball);
+  const dieDiameter = requirePositive(from, 'options.dieDiameter', options.dieDiameter ?? CUPPING_TOOLS.die);
   const holding = options.holdingForce === undefined ? undefined : requirePositive(from, 'options.holdingForce', options.holdingForce);
   const fall = requireBetween(from, 'options.minimumFall', options.minimumFall ?? FALL, 0.005, 0.9);
   const test = requireTest(from, options.test ?? {});

@@ -22,8 +22,9 @@ export function preparedTest(
   const broken = requireBrokenPiece(from, testPiece);
   const highest = counted.record.force[counted.survey.top]!;
   const doubts =
-    options.uncertainty &&
-    requireTensionUncertainty(from, options.uncertainty, testPiece.section, lengths, broken, asked.frameCompliance, highest);
+    options.uncertainty === undefined
+      ? undefined
+      : requireTensionUncertainty(from, options.uncertainty, testPiece.section, lengths, broken, asked.frameCompliance, highest);
   return { testPiece, options, asked, raw, repairs, turned, counted, lengths, broken, doubts };
 }
 

@@ -9,6 +9,7 @@ import type { TensionResult } from '../evaluation/TensionResult.js';
 import { frameFindings } from '../loading/frameFindings.js';
 import { brokenPieceFindings } from './brokenPieceFindings.js';
 import { familyFindings } from './familyFindings.js';
+import { idleRepairs } from './idleRepairs.js';
 import { methodFindings } from './methodFindings.js';
 import type { PreparedTest } from './preparedTest.js';
 import { rateFindings } from './rateFindings.js';
@@ -51,6 +52,7 @@ export function tensionFindings(
   const fractureTold = numbers.fracture.ok && numbers.fracture.index < recorded.strain.length - 1;
   const ofRecord = checkRecordKernel(given, {}, { survey, outline, pauses, excursions, ended, slipsBack });
   return toldOnce([
+    ...idleRepairs(options.repairs ?? {}, repairs),
     ...inKept(spikesOf(raw, asked.repairs, repairs), repairs),
     ...turned,
     ...(fractureTold ? ofRecord.filter(({ code }) => code !== 'tail-after-fracture') : ofRecord),

@@ -36,9 +36,11 @@ function requireStudy(from: string, study: InterlaboratoryStudy): Interlaborator
     requireNonNegative(from, `study.${name}`, study[name]);
   for (const name of ['repeatabilityLimit', 'reproducibilityLimit', 'criticalH', 'alpha'] as const)
     requirePositive(from, `study.${name}`, study[name]);
-  const cochran = requireObject(from, 'study.cochran', study.cochran) as InterlaboratoryStudy['cochran'];
-  for (const name of ['statistic', 'criticalValue5', 'criticalValue1'] as const)
-    requireNonNegative(from, `study.cochran.${name}`, cochran[name]);
+  for (const name of ['cochran', 'grubbs'] as const) {
+    const test = requireObject(from, `study.${name}`, study[name]) as InterlaboratoryStudy[typeof name];
+    for (const number of ['statistic', 'criticalValue5', 'criticalValue1'] as const)
+      requireNonNegative(from, `study.${name}.${number}`, test[number]);
+  }
   return study;
 }
 

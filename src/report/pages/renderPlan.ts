@@ -32,6 +32,8 @@ const titles: Readonly<Record<TestPlan['planOf'], Phrase>> = {
   brinell: 'Plan of a Brinell test',
   shear: 'Plan of a shear test',
   bending: 'Plan of a bending test',
+  compression: 'Plan of a compression test',
+  cupping: 'Plan of a cupping test',
 };
 
 function planTable(rows: readonly PlanRow[]): Html[] {

@@ -26,7 +26,7 @@ export interface RenderStudyOptions extends PresentationOptions {
  * A study of several laboratories, or of a class in groups, as one page of HTML: complete in itself, no script, no address outside.
  *
  * @remarks
- * Precision first, then the groups by $h$ and $k$ with their limits, Cochran's test and findings. Groups that stand out are named and stay in.
+ * Precision first, then the groups by $h$ and $k$ with their limits, Cochran's and Grubbs's tests, and findings. Groups that stand out are named and stay in.
  * Text from outside is escaped; the drawing is put in as it is and must come from `testpiece/render`.
  *
  * @param study - A result of `interlaboratoryStudy`.
@@ -49,13 +49,13 @@ export function renderStudy(study: InterlaboratoryStudy, options: RenderStudyOpt
   for (const name of ['unit', 'drawing'] as const) if (options[name] !== undefined) requireText(from, `options.${name}`, options[name]);
   const picture = studyFigure(study, { language: options.language, units: options.units });
   study.groups.forEach(({ name }, i) => requireText(from, `study.groups[${i}].name`, name));
-  requireText(from, 'study.cochran.group', study.cochran.group);
+  for (const name of ['cochran', 'grubbs'] as const) requireText(from, `study.${name}.group`, study[name].group);
   requireList(from, 'study.findings', study.findings, 0);
   const paper = requirePaper(from, options.paper);
   const show = presentation(from, options);
   const { say, number, percent, unitAfter } = show;
   const { identity, unit = '', drawing } = options;
-  const { groups, cochran } = study;
+  const { groups, cochran, grubbs } = study;
   const value = (x: number, figures: number): string => `${number(x, figures)}${unitAfter(unit)}`;
   const heading = say('Groups beside each other');
   return htmlPage(
@@ -81,6 +81,15 @@ export function renderStudy(study: InterlaboratoryStudy, options: RenderStudyOpt
             statistic: number(cochran.statistic, 3),
             limit5: number(cochran.criticalValue5, 3),
             limit1: number(cochran.criticalValue1, 3),
+          }),
+        ],
+        [
+          say('Mean farthest off, by Grubbs'),
+          say('{group}: G = {statistic}; by chance above {limit5} in 5 %, above {limit1} in 1 % of studies.', {
+            group: grubbs.group,
+            statistic: number(grubbs.statistic, 3),
+            limit5: number(grubbs.criticalValue5, 3),
+            limit1: number(grubbs.criticalValue1, 3),
           }),
         ],
       ])}

@@ -1,5 +1,5 @@
 import { requireOptions } from '../../base/index.js';
-import type { BendingPlan, BrinellPlan, ShearPlan, TensionPlan, TestPlan } from '../../planning/index.js';
+import type { BendingPlan, BrinellPlan, CompressionPlan, CuppingPlan, ShearPlan, TensionPlan, TestPlan } from '../../planning/index.js';
 import { forceRows, rowMaker, type PlanRow, type RowMaker } from '../words/planRows.js';
 import { presentation, presentationOptions, type Presentation, type PresentationOptions } from '../words/presentation.js';
 import { requirePlan } from '../words/requirePlan.js';
@@ -25,6 +25,26 @@ const bendingRows = (plan: BendingPlan, { under, one }: RowMaker): PlanRow[] =>
     one('span between the supports', plan.span, 'mm'),
     one('deflection where the strongest bar yields', plan.deflectionAtYield, 'mm', 3),
     one('speed of the crosshead', plan.speed, SPEED, 3),
+  ]);
+const compressionRows = (plan: CompressionPlan, { under, one, share }: RowMaker): PlanRow[] =>
+  under('Test', [
+    one('height h0', plan.height, 'mm'),
+    one('height over diameter', plan.heightRatio, '', 3),
+    share('strain at which to stop', plan.toStrain),
+    share('strain from which it may buckle', plan.bucklingStrain),
+    share('share of friction in the greatest force', plan.frictionShare),
+    one('loss of height when stopped', plan.shortening, 'mm', 3),
+    one('travel needed', plan.travel, 'mm', 3),
+    one('speed of the crosshead', plan.speed, SPEED, 3),
+  ]);
+const cuppingRows = (plan: CuppingPlan, { under, one, span }: RowMaker): PlanRow[] =>
+  under('Test', [
+    one('thickness of the sheet', plan.thickness, 'mm', 3),
+    one('ball', plan.ballDiameter, 'mm'),
+    one('bore of the die', plan.dieDiameter, 'mm'),
+    one('greatest depth to be expected', plan.depth, 'mm', 3),
+    one('travel needed', plan.travel, 'mm', 3),
+    span('speed of the ball', plan.speed, SPEED, 3),
   ]);
 const loadingRows = (plan: Exclude<TestPlan, TensionPlan>, { under, one, span }: RowMaker, { say }: Presentation): PlanRow[] =>
   under('Loading', [
@@ -71,5 +91,9 @@ export function summarisePlan(plan: TestPlan, options: PresentationOptions = {})
       return common(shearRows(plan, make), plan);
     case 'bending':
       return common(bendingRows(plan, make), plan);
+    case 'compression':
+      return common(compressionRows(plan, make), plan);
+    case 'cupping':
+      return common(cuppingRows(plan, make), plan);
   }
 }

@@ -1,6 +1,5 @@
-import { finding, type Finding, type TrailCode } from '../base/index.js';
-import type { TensionResult } from '../methods/index.js';
-import type { Repairs } from '../record/index.js';
+import { finding, type Finding, type TrailCode, type TrailStep } from '../../base/index.js';
+import type { Repairs } from '../../record/index.js';
 
 /** Steps that a repair leaves in the trail, and why it may leave none. */
 const repairs = {
@@ -16,16 +15,10 @@ const repairs = {
   repeats: { steps: ['repeats-left-out'], why: 'no sample repeats the one before' },
 } as const satisfies Readonly<Partial<Record<keyof Repairs, { readonly steps: readonly TrailCode[]; readonly why: string }>>>;
 
-/** Repairs that were asked for by name and changed nothing, each with its reason. */
-const idleRepairs = (asked: Repairs, { trail }: Pick<TensionResult, 'trail'>): Finding[] =>
+/** @internal Repairs that were asked for by name and changed nothing, each with its reason; `made` is the trail of the repairs. */
+export const idleRepairs = (asked: Repairs, made: readonly TrailStep[]): Finding[] =>
   (Object.keys(repairs) as (keyof typeof repairs)[]).flatMap((repair) => {
     const { steps, why } = repairs[repair];
-    const made = trail.some(({ code }) => (steps as readonly TrailCode[]).includes(code));
-    return asked[repair] !== true || made ? [] : [finding('repair-without-effect', { repair, why })];
+    const did = made.some(({ code }) => (steps as readonly TrailCode[]).includes(code));
+    return asked[repair] !== true || did ? [] : [finding('repair-without-effect', { repair, why })];
   });
-
-/** A result that also says which repairs did nothing. */
-export function withIdleRepairs(result: TensionResult, asked: Repairs | undefined): TensionResult {
-  const found = asked === undefined ? [] : idleRepairs(asked, result);
-  return found.length === 0 ? result : { ...result, findings: [...found, ...result.findings] };
-}

@@ -1,0 +1,124 @@
+import { InputError, requireBetween, requireColumn, requireNonNegative, requireOptions, requirePositive } from '../../base/index.js';
+import {
+  budgetOf,
+  positiveInput,
+  requireInput,
+  type CheckedInput,
+  type CoverageOptions,
+  type UncertaintyBudget,
+  type UncertaintySources,
+} from '../../uncertainty/index.js';
+import { KGF_PER_NEWTON } from './brinellHardness.js';
+
+/** Indentations on a reference block, made and read as those of the piece. */
+export interface BrinellBlock {
+  /** Certified hardness [HBW]. */
+  readonly hardness: number;
+  /** Its uncertainty [HBW], as the certificate states it. */
+  readonly uncertainty: UncertaintySources;
+  /** Hardness of at least 2 indentations on it [HBW]. */
+  readonly readings: ArrayLike<number>;
+}
+
+/** What is known of a hardness and of the device that found it. */
+export interface BrinellDoubt {
+  /** Diameter of the ball D [mm]. */
+  readonly ballDiameter: number;
+  /** Test force F [N]. */
+  readonly force: number;
+  /** Hardness of at least 2 indentations on the piece [HBW]. */
+  readonly readings: ArrayLike<number>;
+  /** Step of the reading of a diameter [mm]; default exact. */
+  readonly readingStep?: number | undefined;
+  /** A reference block of about that hardness; or `permissibleError`. */
+  readonly block?: BrinellBlock | undefined;
+  /** Largest error of the device either way [1], where it was verified and no block is at hand. */
+  readonly permissibleError?: number | undefined;
+}
+
+/** Hardness that a millimetre of diameter takes off, at a hardness [HBW/mm]. */
+function slopeAt(from: string, path: string, { force, ballDiameter: ball }: BrinellDoubt, hardness: number): number {
+  const depth = (KGF_PER_NEWTON * force) / (Math.PI * ball * hardness);
+  if (depth >= ball / 2) throw new InputError(from, path, 'out-of-range', 'must be a hardness into which the ball does not sink', hardness);
+  const across = ball - 2 * depth;
+  return (-hardness * (ball + across)) / (2 * Math.sqrt(depth * (ball - depth)) * across);
+}
+
+/**
+ * Uncertainty budget of a Brinell hardness, with the device: by a reference block, which also corrects its error, or by its permissible error.
+ *
+ * $$ \text{HBW} = \bar H + (H_{CRM} - \bar H_{CRM}), \qquad u^2 = u^2(\bar H) + u^2(\bar H_{CRM}) + u^2(H_{CRM}) + 2 u_{ms}^2 \text{ (block)} $$
+ *
+ * $$ \text{HBW} = \bar H, \qquad u^2 = u^2(\bar H) + u_{ms}^2 + \left( \frac{e\, \bar H}{\sqrt 3} \right)^2 \text{ (permissible error } e\text{)}, \qquad
+ * u_{ms} = \frac{\delta_{ms}}{2 \sqrt 3} \cdot \frac{H}{d} \cdot \frac{D + \sqrt{D^2 - d^2}}{\sqrt{D^2 - d^2}} $$
+ *
+ * @remarks
+ * Means by their scatter, s/√n, with their degrees of freedom. Where the error that the block shows is not to be corrected, its size adds to U: the annex of ISO 6506-1 calls the first way M1. Its way M2 adds the
+ * permissible error to U as it is; here it is a limit like any other. Usual permissible errors are 3 % up to 125 HBW, 2.5 % up to 225, and 2 % above (ISO 6506-2, from memory).
+ * Force, ball and reading one by one, the direct way, are an {@link uncertaintyBudget} of {@link brinellHardness}.
+ *
+ * @param doubt - `ballDiameter` [mm] and `force` [N] above 0; `readings` [HBW], 2 at least; `readingStep` [mm]; `block` or `permissibleError` [1], below 0.2.
+ * @param options - Coverage.
+ * @returns The budget of HBW.
+ * @throws {@link InputError} `missing`, `wrong-type`, `not-finite`, `not-positive`, `out-of-range`, `too-few`, `unknown-option`; `ambiguous` for a block beside
+ * a permissible error.
+ *
+ * @example
+ * ```ts
+ * const doubt = { ballDiameter: 10, force: 29420, readings: [228, 230, 232] };
+ * brinellBudget({ ...doubt, permissibleError: 0.02 }).standardUncertainty; // => 2.896
+ * brinellBudget({ ...doubt, block: { hardness: 246, uncertainty: { expanded: 2.4 }, readings: [248, 249, 250] } }).value; // => 227
+ * ```
+ *
+ * @see ISO 6506-1:2014, annex on uncertainty of the hardness values measured (from memory); JCGM 100:2008. Checked in `test/handbook/brinell.test.ts`.
+ */
+export function brinellBudget(doubt: BrinellDoubt, options: CoverageOptions = {}): UncertaintyBudget {
+  const from = 'brinellBudget';
+  requireOptions(from, doubt, ['ballDiameter', 'force', 'readings', 'readingStep', 'block', 'permissibleError'], 'doubt');
+  requireOptions(from, options, ['coverage', 'coverageFactor']);
+  requirePositive(from, 'doubt.ballDiameter', doubt.ballDiameter);
+  requirePositive(from, 'doubt.force', doubt.force);
+  const { block, permissibleError } = doubt;
+  if (block !== undefined && permissibleError !== undefined)
+    throw new InputError(from, 'doubt.permissibleError', 'ambiguous', 'must not be given beside a block', permissibleError);
+  const step = doubt.readingStep === undefined ? 0 : requireNonNegative(from, 'doubt.readingStep', doubt.readingStep);
+
+  /** Mean of indentations, and what a step of the reading leaves open of it. */
+  const measured = (path: string, name: string, readings: ArrayLike<number>): { inputs: CheckedInput[]; slope: number } => {
+    const values = requireColumn(from, path, readings, { least: 2, positive: true });
+    const mean = positiveInput(from, path, requireInput(from, path, name, { uncertainty: { readings: values }, unit: 'HBW' }));
+    const reading = { value: 0, uncertainty: { halfWidth: step / 2 }, unit: 'mm' };
+    return {
+      inputs: [mean, ...(step > 0 ? [requireInput(from, 'doubt.readingStep', `${name}Diameter`, reading)] : [])],
+      slope: slopeAt(from, path, doubt, mean.value),
+    };
+  };
+  const piece = measured('doubt.readings', 'piece', doubt.readings);
+  const own = { ...options, symbol: 'HBW', unit: 'HBW' } as const;
+  if (block === undefined) {
+    const limit = requireBetween(from, 'doubt.permissibleError', permissibleError ?? 0, 0, 0.2);
+    const device =
+      limit > 0 ? [requireInput(from, 'doubt.permissibleError', 'device', { value: 1, uncertainty: { halfWidth: limit }, unit: '1' })] : [];
+    return budgetOf(
+      from,
+      ({ piece: mean = 0, pieceDiameter = 0, device: scale = 1 }) => scale * (mean + piece.slope * pieceDiameter),
+      [...piece.inputs, ...device],
+      own,
+    );
+  }
+  requireOptions(from, block, ['hardness', 'uncertainty', 'readings'], 'doubt.block');
+  const hardness = requirePositive(from, 'doubt.block.hardness', block.hardness);
+  const onBlock = measured('doubt.block.readings', 'onBlock', block.readings);
+  const certified = positiveInput(
+    from,
+    'doubt.block.uncertainty',
+    requireInput(from, 'doubt.block', 'block', { value: hardness, uncertainty: block.uncertainty, unit: 'HBW' }),
+  );
+  return budgetOf(
+    from,
+    ({ piece: mean = 0, pieceDiameter = 0, block: certifiedHardness = 0, onBlock: found = 0, onBlockDiameter = 0 }) =>
+      mean + piece.slope * pieceDiameter + certifiedHardness - found - onBlock.slope * onBlockDiameter,
+    [...piece.inputs, ...onBlock.inputs, certified],
+    own,
+  );
+}

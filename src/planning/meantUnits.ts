@@ -1,0 +1,30 @@
+import { InputError } from '../base/index.js';
+
+/** A number that no bench frame and no metal has in the unit that is meant, though many have it in another. */
+interface Slip {
+  readonly unit: string;
+  /** True where the number cannot be meant. */
+  readonly off: (value: number) => boolean;
+  /** The same number in the other unit, and what it is in the one that is meant. */
+  readonly other: (value: number) => string;
+}
+
+const digits = (value: number): number => Number(value.toPrecision(6));
+
+/** Limits far beyond what bench frames and metals have (common practice). */
+const slips = {
+  capacity: { unit: 'N, of 100 or more', off: (x) => x < 100, other: (x) => `${x} kN is ${digits(1000 * x)}` },
+  reliefPressure: { unit: 'MPa, at most 100', off: (x) => x > 100, other: (x) => `${x} bar is ${digits(x / 10)}` },
+  transmitterRange: { unit: 'MPa, at most 100', off: (x) => x > 100, other: (x) => `${x} bar is ${digits(x / 10)}` },
+  compliance: { unit: 'mm/N, at most 0.01', off: (x) => x > 0.01, other: (x) => `${x} µm/kN is ${digits(x * 1e-6)}` },
+  oilVolume: { unit: 'mm³, of 1000 or more', off: (x) => x > 0 && x < 1000, other: (x) => `${x} cm³ is ${digits(1000 * x)}` },
+  modulus: { unit: 'MPa, of 1000 or more', off: (x) => x < 1000, other: (x) => `${x} GPa is ${digits(1000 * x)}` },
+  elongation: { unit: 'mm/mm, at most 2', off: (x) => x > 2, other: (x) => `${x} % is ${digits(x / 100)}` },
+} as const satisfies Readonly<Record<string, Slip>>;
+
+/** @internal Refuses a number of a plan that was meant in another unit: what it would be, and how to write what was meant. */
+export function requireMeantUnit(from: string, path: string, name: string, value: number | undefined): void {
+  if (value === undefined || !(name in slips)) return;
+  const { unit, off, other } = slips[name as keyof typeof slips];
+  if (off(value)) throw new InputError(from, path, 'out-of-range', `must be in ${unit} (${other(value)})`, value);
+}
