@@ -40,7 +40,7 @@ code { font-size: .85rem; white-space: pre-wrap; }
 @media print {
   :root { font-size: 10pt; } body { padding: 0; max-width: none; }
   h1, h2, h3, caption { break-after: avoid; } h2 + p { break-after: avoid; }
-  figure, tr, dt, dd, .invented { break-inside: avoid; } thead { display: table-header-group; } thead + tbody tr:first-child { break-before: avoid; } tr:has(> th[scope='rowgroup']) { break-after: avoid; } .wide { overflow: visible; } caption { max-width: none; position: static; }
+  figure, tr, dt, dd, .invented { break-inside: avoid; } thead { display: table-header-group; } thead + tbody tr:first-child { break-before: avoid; } tr:has(> th[scope='rowgroup']) { break-after: avoid; } table:not(:has(tbody tr:nth-child(9))) { break-inside: avoid; } .wide { overflow: visible; } caption { max-width: none; position: static; }
   p, li { orphans: 3; widows: 3; } figure svg { max-height: 110mm; }
 }
 `;
