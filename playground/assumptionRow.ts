@@ -85,6 +85,9 @@ export function assumptionRow(row: AssumptionRow, actions: RowActions) {
   return {
     key,
     element,
+    focus: (): void => {
+      input.focus();
+    },
     /** Leaves out the columns that have no value. */
     columns: (absent: readonly Property[]): void => {
       for (const { property, cell } of cells) cell.hidden = absent.includes(property);

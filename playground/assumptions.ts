@@ -79,6 +79,10 @@ export const keyOf = (path: string): AssumptionKey | undefined => paths.find(([e
 /** What an assumption is where nothing is known of the piece. */
 export const unknownPiece: Assumptions = { shape: 'round', limits: 'samples', values: { offset: 0.002, gaugeLength: 50, diameter: 10 } };
 
+/** True where the piece is still the one that the page began with, and so perhaps nobody's. */
+export const isUnknownPiece = ({ shape, values: { diameter, gaugeLength } }: Assumptions): boolean =>
+  shape === 'round' && diameter === unknownPiece.values.diameter && gaugeLength === unknownPiece.values.gaugeLength;
+
 /** Whether a row has any meaning for a record. */
 export function applies(key: AssumptionKey, { shape }: Assumptions, columns: readonly string[]): boolean {
   if (key === 'diameter' || key === 'finalDiameter') return shape === 'round';

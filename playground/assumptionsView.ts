@@ -127,5 +127,9 @@ export function assumptionsView(actions: AssumptionActions) {
     wrong.textContent = message;
     for (const line of lines) line.refuse(line.key === key ? rule : '');
   };
-  return { element, update, results, clear, effect, refuse };
+  /** Leads a reader to a field. */
+  const focus = (key: AssumptionKey): void => {
+    lines.find((line) => line.key === key)?.focus();
+  };
+  return { element, update, results, clear, effect, refuse, focus };
 }

@@ -83,7 +83,14 @@ export function considereFigure({ curve: points, rate, neck }: Hardening, size: 
   const most = 1.08 * Math.max(largest(points.x), 'strain' in neck ? neck.strain : 0);
   const on = plot(size, { title: words.hardening.trueStrain, limits: [0, most] }, { title: words.hardening.stressAxis, limits: [0, top] });
   on.inside.append(curve(on, rate.x, rate.y, ink.law, { 'stroke-dasharray': '6 3' }), curve(on, points.x, points.y, ink.curve));
-  if ('strain' in neck) on.inside.append(named(on, neck.strain, neck.stress, words.hardening.neck));
+  if ('strain' in neck) {
+    const { strain, stress } = neck;
+    on.inside.append(
+      curve(on, [strain, strain], [0, stress], ink.line, { 'stroke-dasharray': '2 3', 'stroke-width': 1.2 }),
+      // both curves pass by the point: its name stands at the foot
+      named(on, strain, stress, words.hardening.neck, 0),
+    );
+  }
   on.svg.append(
     legend(on, [
       [words.hardening.trueStress, ink.curve, ''],

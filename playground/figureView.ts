@@ -74,6 +74,7 @@ export function figureView(actions: FigureActions) {
       return;
     }
     waiting = undefined;
+    element.classList.remove('bare');
     const window: Window = result.modulusWindow
       ? [result.modulusWindow.first, result.modulusWindow.last]
       : (shownWindow ?? [0, Math.min(20, result.curve.strain.length - 1)]);
@@ -119,8 +120,9 @@ export function figureView(actions: FigureActions) {
       search.disabled = !byHand;
     },
     sentence: (): string => readout.textContent,
-    /** Takes away what was drawn of a record. */
-    clear: (): void => {
+    /** Takes away what was drawn of a record; its room too, where nothing can be drawn before the reader has done something. */
+    clear: (bare: boolean): void => {
+      element.classList.toggle('bare', bare);
       drawn = shownWindow = waiting = undefined;
       searched = {};
       place.replaceChildren();

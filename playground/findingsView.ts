@@ -1,5 +1,5 @@
 import type { Severity } from '../src/index.js';
-import { choice, h, labelled } from './element.js';
+import { button, choice, h, labelled } from './element.js';
 import type { SpokenFinding } from './speech.js';
 import { tongues, type Tongue } from './tongues.js';
 import { fill, words } from './words.js';
@@ -27,12 +27,14 @@ export function findingsView(speak: (language: Tongue) => void) {
       h('span', { class: 'remedy', lang: language.value }, remedy),
     );
   const listOf = (found: readonly SpokenFinding[]): HTMLUListElement => h('ul', { class: 'findings' }, ...found.map(item));
-  const update = (findings: readonly SpokenFinding[], spokenIn: Tongue): void => {
+  /** Shows findings, below what was assumed in place of a piece that nobody has described. */
+  const update = (findings: readonly SpokenFinding[], spokenIn: Tongue, assumed: string): void => {
     language.value = spokenIn;
     const of = (severity: Severity): SpokenFinding[] => findings.filter((one) => one.severity === severity);
     const [faults, cautions, notes] = [of('fault'), of('caution'), of('note')];
     const open = list.querySelector('details')?.open === true;
     list.replaceChildren(
+      ...(assumed === '' ? [] : [h('p', { class: 'assumed' }, assumed)]),
       h(
         'p',
         { class: 'soft' },
@@ -46,9 +48,9 @@ export function findingsView(speak: (language: Tongue) => void) {
         : []),
     );
   };
-  /** Takes the findings of a record away, and says so. */
-  const clear = (text: string): void => {
-    list.replaceChildren(h('p', { class: 'soft' }, text));
+  /** Takes the findings of a record away, and says so; where a field is at fault, a button leads there. */
+  const clear = (text: string, toField?: () => void): void => {
+    list.replaceChildren(h('p', { class: 'soft' }, text), ...(toField ? [button(words.findings.toField, toField)] : []));
   };
   return { element, update, clear };
 }

@@ -115,8 +115,8 @@ export function curve(
   return s('path', { d: pathOf(on, xs, ys), fill: 'none', stroke: colour, 'stroke-width': 1.8, 'stroke-linejoin': 'round', ...more });
 }
 
-/** A point with its name, on the side where there is room. */
-export function named(on: Plot, x: number, y: number, name: string): SVGGElement {
+/** A point with its name, on the side where there is room; at the height of another value where lines would cross the name. */
+export function named(on: Plot, x: number, y: number, name: string, nameAt = y): SVGGElement {
   const [px, py] = [on.x(x), on.y(y)];
   const toLeft = px > (on.left + on.right) / 2;
   return s(
@@ -127,7 +127,7 @@ export function named(on: Plot, x: number, y: number, name: string): SVGGElement
       'text',
       {
         x: px + (toLeft ? -7 : 7),
-        y: Math.min(py + 15, on.bottom - 4),
+        y: Math.min(on.y(nameAt) + 15, on.bottom - 6),
         'text-anchor': toLeft ? 'end' : 'start',
         'font-family': FONT,
         'font-size': 13,

@@ -1,5 +1,5 @@
 import type { TensionResult } from '../src/index.js';
-import type { AssumptionKey } from './assumptions.js';
+import { isUnknownPiece, type AssumptionKey } from './assumptions.js';
 import type { assumptionsView } from './assumptionsView.js';
 import type { awayView } from './awayView.js';
 import { effectSentence } from './effectSentence.js';
@@ -9,7 +9,7 @@ import type { hardeningView } from './hardeningView.js';
 import type { Reply } from './protocol.js';
 import { refusalSentences } from './refusalSentences.js';
 import type { State } from './state.js';
-import { words } from './words.js';
+import { fill, words } from './words.js';
 
 /** What shows numbers of a record, and the voice of the page. */
 interface Views {
@@ -31,12 +31,19 @@ export interface Standing {
   readonly touched: AssumptionKey | 'window' | undefined;
 }
 
+/** What stands in for a piece that the file does not describe, while it does. */
+function assumedPiece({ source, assumptions }: State): string {
+  if (source.from === 'made' || !isUnknownPiece(assumptions)) return '';
+  const { diameter = NaN, gaugeLength = NaN } = assumptions.values;
+  return fill(words.findings.assumed, { diameter, gaugeLength });
+}
+
 /** Shows in every view what the worker replies. */
 export function showing({ findings, figure, table, hardening, away, say }: Views) {
   /** Takes every number away that came from a record, so that none stands under the name of another. */
-  const clear = (said: string, record: boolean): void => {
-    findings.clear(said);
-    figure.clear();
+  const clear = (said: string, record: boolean, toField?: () => void): void => {
+    findings.clear(said, toField);
+    figure.clear(toField !== undefined);
     table.clear();
     hardening.clear();
     away.offer({ record, result: false });
@@ -46,7 +53,7 @@ export function showing({ findings, figure, table, hardening, away, say }: Views
     switch (given.kind) {
       case 'result': {
         const byHand = assumptions.values.windowFirst !== undefined;
-        findings.update(given.spoken.findings, language);
+        findings.update(given.spoken.findings, language, assumedPiece(state));
         figure.draw(given.result, assumptions.values.offset ?? 0.002);
         figure.given(byHand);
         if (!byHand) figure.against(given.result);
@@ -69,9 +76,13 @@ export function showing({ findings, figure, table, hardening, away, say }: Views
         break;
       case 'refused': {
         // why there are no values, and beside the field what is allowed there
-        clear(words.findings.refused, columns !== undefined);
         const { whole, beside } = refusalSentences(given.message, given.wrong, assumptions);
-        table.refuse(whole, given.wrong?.key, beside);
+        const key = given.wrong?.key;
+        const toField = (): void => {
+          if (key) table.focus(key);
+        };
+        clear(fill(words.findings.refused, { why: whole }), columns !== undefined, key && toField);
+        table.refuse(whole, key, beside);
       }
     }
   };

@@ -4,6 +4,9 @@ import { ink, type Plot } from './plot.js';
 import type { Preview } from './preview.js';
 import { fill, words } from './words.js';
 
+/** Size of the name of the crossing [px]. */
+const SIZE = 14;
+
 /** Elastic line, offset line and their crossing, drawn anew for every window. */
 export function lines(on: Plot, top: number, offset: number, symbol: string) {
   const span = s('rect', { y: on.top, height: on.bottom - on.top, fill: ink.line, 'fill-opacity': 0.1 });
@@ -13,8 +16,7 @@ export function lines(on: Plot, top: number, offset: number, symbol: string) {
   const name = s('text', {
     fill: ink.mark,
     'font-family': "Georgia, 'Times New Roman', serif",
-    'font-size': 14,
-    'text-anchor': 'start',
+    'font-size': SIZE,
     stroke: 'var(--paper, #ffffff)',
     'stroke-width': 4,
     'paint-order': 'stroke',
@@ -38,7 +40,11 @@ export function lines(on: Plot, top: number, offset: number, symbol: string) {
     if (!proof) return;
     const [x, y] = [on.x(proof.strain), on.y(proof.stress)];
     set(point, { cx: x, cy: y });
-    set(name, { x: x + 9, y: y + 20 });
-    name.textContent = fill(words.figure.offset, { symbol, value: `${shown(proof.stress)} MPa` });
+    const text = fill(words.figure.offset, { symbol, value: `${shown(proof.stress)} MPa` });
+    name.textContent = text;
+    // on a narrow screen there is no room beside the point but above the curve
+    const beside = x + 9 + 0.56 * SIZE * text.length < on.right;
+    set(name, beside ? { x: x + 9, y: y + 20 } : { x: on.right - 2, y: y - 12 });
+    name.setAttribute('text-anchor', beside ? 'start' : 'end');
   };
 }

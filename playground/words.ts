@@ -75,14 +75,17 @@ export const words = {
     heading: 'What stands in doubt',
     none: 'Nothing to report.',
     waiting: 'Nothing yet: give the page a record.',
-    refused: 'Nothing: there are no values, see below.',
+    refused: 'There are no values. {why}',
+    toField: 'Go to the field',
     language: 'Findings, report and what is said of answers in',
     severities: {
       fault: 'Fault: a value is withheld or must not be used',
       caution: 'Caution: read it beside the values',
       note: 'Note',
     },
-    count: 'Findings: {faults} faults, {cautions} cautions, {notes} notes.',
+    count: 'Faults: {faults}. Cautions: {cautions}. Notes: {notes}.',
+    assumed:
+      'The piece counts as a round of {diameter} mm with a gauge length of {gaugeLength} mm, with which the page began: type your own in part 4.',
     notes: 'Notes ({count})',
   },
 
@@ -201,7 +204,7 @@ export const words = {
     make: 'Make the exercise',
     given:
       'Invented test of {material} by travel. d0 {diameter} mm, L0 {gaugeLength} mm, Lc {parallelLength} mm; after fracture Lu {finalLength} mm, du {finalDiameter} mm. Compliance of the frame {compliance} mm/kN. A handbook says E = {handbook} GPa.',
-    work: 'Work on the record in your own way, or above on this page: there nothing of the piece is filled in for you.',
+    work: 'Work on the record in your own way, or above on this page: there nothing of the piece is filled in for you, and what the fields hold is not your piece.',
     download: 'Download the record',
     check: 'Check',
     names: questionNames,

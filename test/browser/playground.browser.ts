@@ -186,6 +186,9 @@ describe.skipIf(chromium === undefined)('the working page', () => {
     expect(await page.locator('#assume-bore').getAttribute('aria-invalid')).toBe('true');
     expect(await page.locator('.findings li').count()).toBe(0);
     expect(await page.locator('.figure svg').count()).toBe(0);
+    expect(await page.locator('#findings').textContent()).toContain('Bore of the cylinder');
+    await page.getByRole('button', { name: 'Go to the field' }).click();
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe('assume-bore');
     expect(await page.locator('.moved, .all td').count()).toBe(0);
     await soon(async () => new Set(await allStanding(page))).toEqual(new Set(['–']));
     expect(await page.getByText('Nothing is drawn').count()).toBeGreaterThan(0);
@@ -193,8 +196,12 @@ describe.skipIf(chromium === undefined)('the working page', () => {
       expect(await page.getByRole('button', { name, exact: true }).isDisabled()).toBe(true);
     expect(await page.getByRole('button', { name: 'Download the record as text' }).isEnabled()).toBe(true);
     await page.fill('#assume-bore', '40');
+    // the piece is still that of nobody, and the page says so until it is typed
+    await page.waitForSelector('.assumed');
+    expect(await page.locator('.assumed').textContent()).toMatch(/round of 10 mm .* gauge length of 50 mm/);
     await page.fill('#assume-diameter', '6');
     await page.waitForFunction(() => document.querySelector('[role=alert]')?.textContent === '');
+    await page.waitForFunction(() => document.querySelector('.assumed') === null);
     // four digits are shown
     const strength = Math.max(...force) / (Math.PI * 9);
     await page.waitForFunction(

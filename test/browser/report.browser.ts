@@ -51,8 +51,40 @@ describe.skipIf(chromium === undefined).each(names)('page of %s', (name) => {
     expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' | ')}`)).toEqual([]);
     expect(asked).toEqual([]);
     expect(errors).toEqual([]);
-    await page.setViewportSize({ width: 800, height: 1200 });
-    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(800);
+    for (const width of [800, 360]) {
+      await page.setViewportSize({ width, height: 1200 });
+      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+    }
+    // there tables move sideways in boxes of their own, which a keyboard must reach
+    const narrow = await page.evaluate(() => (globalThis as unknown as { axe: typeof axe }).axe.run());
+    expect(narrow.violations.map(({ id }) => id)).toEqual([]);
+    await close();
+  });
+
+  test.each([
+    ['on a screen', 'screen', 1000],
+    // the width between the margins of A4, at 96 px an inch
+    ['in print', 'print', 673],
+  ] as const)('no table is wider than its page, and no word or number of one is broken, %s', async (_, media, width) => {
+    const { page, close } = await opened(made[name]!, { width, height: 1000 });
+    await page.emulateMedia({ media });
+    const found = await page.evaluate(() => {
+      const broken = [...document.querySelectorAll('td, th')].flatMap((cell) =>
+        [...cell.childNodes]
+          .filter((node): node is Text => node instanceof Text)
+          .flatMap((node) =>
+            [...node.data.matchAll(/[^\s\-–/]+/g)].flatMap(({ 0: word, index }) => {
+              const range = document.createRange();
+              range.setStart(node, index);
+              range.setEnd(node, index + word.length);
+              return new Set([...range.getClientRects()].map(({ top }) => Math.round(top))).size > 1 ? [word] : [];
+            }),
+          ),
+      );
+      const wide = [...document.querySelectorAll('.wide')].filter((one) => one.scrollWidth > one.clientWidth);
+      return { broken, wide: wide.map((one) => one.querySelector('caption')!.textContent.trim()) };
+    });
+    expect(found).toEqual({ broken: [], wide: [] });
     await close();
   });
 });

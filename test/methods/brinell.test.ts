@@ -351,7 +351,7 @@ describe('analyseBrinell', () => {
       'HBW 10/1000<',
       'held 12',
       'Balls and hard pieces can shatter',
-      'an estimate, ± 10 %',
+      'an estimate, ± 10\u00a0%',
       'not design values',
     ])
       expect(page).toContain(words);

@@ -4,6 +4,7 @@ export const escaped = (text) =>
 
 const style = `:root{color-scheme:light dark}
 body{margin:0 auto;padding:1rem;max-width:72rem;font:16px/1.5 system-ui,sans-serif;color:#1a1a1a;background:#fff}
+h1,th{overflow-wrap:anywhere}
 a{color:#0b5cad}h1{font-size:1.4rem}
 pre{font:13px/1.5 ui-monospace,monospace;overflow-x:auto;counter-reset:line}
 pre>span{display:block;padding-left:4.5em;min-height:1.5em}

@@ -22,13 +22,18 @@ export function changeScript(file) {
 /** Headings without gaps between their levels, a main landmark, and no link inside what folds and unfolds. */
 export function accessible(html) {
   let level = 0;
-  return html
-    .replace('<div class="col-content">', '<div class="col-content" role="main">')
-    .replace('<div class="col-sidebar">', '<div class="col-sidebar" role="complementary" aria-label="contents and settings">')
-    .replace(/<summary[^]*?<\/summary>/g, (summary) => summary.replace(/<a [^>]*tsd-anchor-icon[^]*?<\/a>/g, ''))
-    .replace(/<h([1-6])(?=[\s>])/g, (tag, own) => {
-      const before = level;
-      level = Math.min(Number(own), before + 1);
-      return level === Number(own) ? tag : `${tag} aria-level="${level}"`;
-    });
+  return (
+    html
+      .replace('<div class="col-content">', '<div class="col-content" role="main">')
+      .replace('<div class="col-sidebar">', '<div class="col-sidebar" role="complementary" aria-label="contents and settings">')
+      // what moves by itself on a narrow screen is reached by keys too
+      .replaceAll('<table>', '<table tabindex="0">')
+      .replaceAll('<span class="katex-display">', '<span class="katex-display" tabindex="0">')
+      .replace(/<summary[^]*?<\/summary>/g, (summary) => summary.replace(/<a [^>]*tsd-anchor-icon[^]*?<\/a>/g, ''))
+      .replace(/<h([1-6])(?=[\s>])/g, (tag, own) => {
+        const before = level;
+        level = Math.min(Number(own), before + 1);
+        return level === Number(own) ? tag : `${tag} aria-level="${level}"`;
+      })
+  );
 }

@@ -28,6 +28,17 @@ function guessOff(names: readonly string[]): number {
   return widest((name) => 1.06 * widthOf(name)) - widest((name) => 0.8 * NAME_SIZE * name.length);
 }
 
+/** Size of the type of titles [px]. */
+const TITLE_SIZE = 14;
+/** Numbers and title of the upright axis are at least so wide [px]. */
+const AXIS = 40;
+
+/** The same of a long title: without it the drawing would become wide, and its plot small. */
+function titleGuessOff(title: string): number {
+  const own = (1.06 * widthOf(title) * TITLE_SIZE) / NAME_SIZE;
+  return Math.max(0, 0.8 * TITLE_SIZE * title.length - Math.max(own, WIDTH + AXIS));
+}
+
 /** @internal A figure of layers, in the one style of all figures. */
 export function figure(
   { colours, language }: Presentation,
@@ -49,12 +60,17 @@ export function figure(
       font: 'Georgia, Times New Roman, Liberation Serif, Noto Serif CJK SC, Songti SC, SimSun, serif',
       // title and description say what is drawn; a screen reader should not read it point by point
       aria: false,
-      padding: rows ? { left: ROOM + guessOff(rows.names), right: ROOM, top: ROOM, bottom: ROOM } : ROOM,
+      padding: {
+        left: ROOM + (rows ? guessOff(rows.names) : 0),
+        right: ROOM - (rows ? 0 : titleGuessOff(title)),
+        top: ROOM,
+        bottom: ROOM,
+      },
       locale: { number: { decimal: language.decimalSign, thousands: '\u202f', grouping: [3], currency: ['', ''] } },
       title: {
         anchor: 'start',
         ...(rows ? { frame: 'group' } : {}),
-        fontSize: 14,
+        fontSize: TITLE_SIZE,
         fontWeight: 'normal',
         offset: 10,
         color: colours.mark,

@@ -19,10 +19,13 @@ export const escaped = (text: string): string => printable(text).replace(/[&<>"'
 /** @internal Markup of our own, taken as it is. */
 export const raw = (markup: string): Html => ({ markup });
 
+/** A number and its unit or per cent, between which no line ends. */
+const together = (text: string): string => text.replace(/(\d) (?=(?:%|[kM]?N|[MG]?Pa|mm[²³]?|bar|s)(?![\p{L}\p{N}]))/gu, '$1\u00a0');
+
 /** @internal HTML from a template: what is put in is escaped, unless it is HTML already; lists are joined. */
 export function html(strings: TemplateStringsArray, ...values: readonly (string | number | Html | readonly Html[])[]): Html {
   const one = (value: string | number | Html | readonly Html[]): string => {
-    if (typeof value === 'string' || typeof value === 'number') return escaped(String(value));
+    if (typeof value === 'string' || typeof value === 'number') return together(escaped(String(value)));
     return 'markup' in value ? value.markup : value.map(({ markup }) => markup).join('');
   };
   return raw(strings.reduce((text, part, k) => text + one(values[k - 1]!) + part));

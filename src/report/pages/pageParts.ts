@@ -38,26 +38,30 @@ function cellOf(tag: 'td' | 'th scope="col"' | 'th scope="row"', kind: CellKind 
   return html`${raw(`<${open}>`)}${content}${raw(`</${tag.slice(0, 2)}>`)}`;
 }
 
+/** @internal A table in a box of its own, which alone moves sideways on a narrow screen; the keyboard reaches it. */
+export const boxed = (caption: string, table: Html): Html =>
+  html`<div class="wide" role="group" tabindex="0" aria-label="${caption}">${table}</div>`;
+
 /** @internal A table with its heading, caption and heads of columns and rows. */
 export function tableOf({ heading, caption, columns, kinds = [], rows }: PageTable): Html {
   const rowOf = (cells: readonly (string | Html)[]): Html =>
     html`<tr>
       ${cells.map((one, k) => cellOf(k === 0 ? 'th scope="row"' : 'td', kinds[k], one))}
     </tr>`;
-  return html`${heading === undefined ? [] : html`<h2>${heading}</h2>`}
-    <table>
-      <caption>
-        ${caption}
-      </caption>
-      <thead>
-        <tr>
-          ${columns.map((one, k) => cellOf('th scope="col"', kinds[k], one))}
-        </tr>
-      </thead>
-      <tbody>
-        ${rows.map(rowOf)}
-      </tbody>
-    </table>`;
+  const table = html`<table>
+    <caption>
+      ${caption}
+    </caption>
+    <thead>
+      <tr>
+        ${columns.map((one, k) => cellOf('th scope="col"', kinds[k], one))}
+      </tr>
+    </thead>
+    <tbody>
+      ${rows.map(rowOf)}
+    </tbody>
+  </table>`;
+  return html`${heading === undefined ? [] : html`<h2>${heading}</h2>`} ${boxed(caption, table)}`;
 }
 
 /** @internal A drawing with its words: a name for those who cannot see it, what it shows for everybody. The SVG is our renderer's own; `name` keeps its inner names apart from those of other drawings. */

@@ -19,12 +19,14 @@ p { margin: .4rem 0; }
 .invented { border: 2px dashed var(--accent); color: var(--accent); padding: .5rem .8rem; margin: 1rem 0; }
 dl { display: grid; grid-template-columns: minmax(9rem, 14rem) 1fr; gap: .15rem 1rem; margin: .8rem 0; }
 dt { color: var(--soft); } dd { margin: 0; min-width: 0; }
-table { border-collapse: collapse; width: 100%; font-size: .93rem; } table + table { margin-top: 1.2rem; }
-caption { text-align: left; color: var(--soft); padding-bottom: .3rem; }
-th, td { text-align: left; vertical-align: top; padding: .28rem .6rem .28rem 0; border-bottom: 1px solid var(--rule); font-weight: normal; min-width: 2.5em; }
-thead th { color: var(--soft); vertical-align: bottom; overflow-wrap: break-word; }
+.wide { overflow-x: auto; } .wide + .wide { margin-top: 1.2rem; } .wide:focus-visible { outline: 2px solid var(--accent); outline-offset: 3px; }
+table { border-collapse: collapse; width: 100%; font-size: .93rem; }
+caption { text-align: left; color: var(--soft); padding-bottom: .3rem; position: sticky; left: 0; max-width: calc(100vw - 2.4rem); }
+th, td { text-align: left; vertical-align: top; padding: .28rem .6rem .28rem 0; border-bottom: 1px solid var(--rule); font-weight: normal; min-width: 2.5em; overflow-wrap: break-word; hyphens: auto; }
+table:has(thead th:nth-child(8)) { font-size: .82rem; } table:has(thead th:nth-child(8)) :is(th, td) { padding-right: .35rem; }
+thead th { color: var(--soft); vertical-align: bottom; } bdi { overflow-wrap: anywhere; }
 tbody th:not(.short, .number) { min-width: 9em; } .blank { min-width: 7em; } .short { white-space: nowrap; }
-.number { text-align: right; overflow-wrap: normal; font-variant-numeric: tabular-nums; }
+.number { text-align: right; overflow-wrap: normal; font-variant-numeric: tabular-nums; } .number + :is(td, th):not(.number, .short) { padding-left: .3rem; }
 .stamp { display: block; color: var(--accent); font-size: .82rem; font-style: italic; } .stamp:lang(zh) { font-style: normal; }
 .source { color: var(--soft); font-size: .85rem; }
 ul.findings { list-style: none; padding: 0; } ul.findings li { padding: .35rem 0 .35rem .9rem; border-left: 3px solid var(--rule); margin: .35rem 0; }
@@ -33,10 +35,12 @@ ul.findings li.fault { border-left-color: var(--accent); } ul.findings li.cautio
 figure { margin: 1.2rem 0; } figure svg { width: 100%; height: auto; } figcaption { color: var(--soft); font-size: .93rem; }
 code { font-size: .85rem; white-space: pre-wrap; }
 @page { ${sheets[paper]}; @bottom-right { content: counter(page) ' / ' counter(pages); font: 8pt Georgia, 'Times New Roman', serif; } }
+@media print, (min-width: 52rem) { td:has(> .stamp) { min-width: 17rem; } }
+@media (max-width: 34rem) { dl { display: block; } dd { margin-bottom: .4rem; } }
 @media print {
   :root { font-size: 10pt; } body { padding: 0; max-width: none; }
   h1, h2, h3, caption { break-after: avoid; } h2 + p { break-after: avoid; }
-  figure, tr, dt, dd, .invented { break-inside: avoid; } thead { display: table-header-group; }
+  figure, tr, dt, dd, .invented { break-inside: avoid; } thead { display: table-header-group; } thead + tbody tr:first-child { break-before: avoid; } tr:has(> th[scope='rowgroup']) { break-after: avoid; } table:not(:has(tbody tr:nth-child(9))) { break-inside: avoid; } .wide { overflow: visible; } caption { max-width: none; position: static; }
   p, li { orphans: 3; widows: 3; } figure svg { max-height: 110mm; }
 }
 `;

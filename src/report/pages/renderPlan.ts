@@ -6,7 +6,7 @@ import { html, type Html } from './html.js';
 import { htmlPage } from './htmlPage.js';
 import { requirePaper, type Paper } from './Paper.js';
 import { sectionInWords } from '../words/lineInWords.js';
-import { bullets, headingOf, pictureOf, requireDrawings, sectionOf, tableOf } from './pageParts.js';
+import { boxed, bullets, headingOf, pictureOf, requireDrawings, sectionOf, tableOf } from './pageParts.js';
 import { planFigures, type PlanFigureName } from '../figures/planFigures.js';
 import type { PlanRow } from '../words/planRows.js';
 import { presentation, presentationOptions, type Presentation, type PresentationOptions } from '../words/presentation.js';
@@ -36,9 +36,9 @@ const titles: Readonly<Record<TestPlan['planOf'], Phrase>> = {
   cupping: 'Plan of a cupping test',
 };
 
-function planTable(rows: readonly PlanRow[]): Html[] {
+function planTable(rows: readonly PlanRow[], caption: string): Html {
   const parts = [...new Set(rows.map(({ part }) => part))];
-  return parts.map(
+  const bodies = parts.map(
     (part) =>
       html`<tbody>
         <tr>
@@ -55,6 +55,15 @@ function planTable(rows: readonly PlanRow[]): Html[] {
               </tr>`,
           )}
       </tbody>`,
+  );
+  return boxed(
+    caption,
+    html`<table>
+      <caption>
+        ${caption}
+      </caption>
+      ${bodies}
+    </table>`,
   );
 }
 
@@ -137,12 +146,7 @@ export function renderPlan(plan: TestPlan, options: RenderPlanOptions = {}): str
       <h2>${say('If the frame reaches its limit first')}</h2>
       ${bullets(sheet.ifItStalls)} ${faults.length > 0 && others.length === 0 ? [] : findingsPart(others, show, 'even none')}
       <h2>${say('The plan in numbers')}</h2>
-      <table>
-        <caption>
-          ${say('Quantities of the plan, part by part.')}
-        </caption>
-        ${planTable(summarisePlan(plan, { language, units }))}
-      </table>
+      ${planTable(summarisePlan(plan, { language, units }), say('Quantities of the plan, part by part.'))}
       ${sheet.answers === undefined ? [] : tableOf(sheet.answers)} ${sectionOf(say('Cautions'), [bullets(sheet.cautions)])}`,
     show.language,
     paper,
