@@ -21,7 +21,7 @@ import { wordsToSay, type SayOptions } from './requireLanguage.js';
  * const record = { force: [0, 1000, 2000, 3000, 3100], strain: [0, 0.001, 0.002, 0.003, 0.05] };
  * const { findings } = analyseTension(record, { section: round({ diameter: 8 }), gaugeLength: 40 });
  * const finding = findings.find(({ code }) => code === 'maximum-at-end')!;
- * sayFinding(finding, { language: german }).message; // => 'Die höchste Kraft liegt am Ende der Aufzeichnung: Der Versuch wurde vorzeitig beendet, oder die Probe brach bei der Höchstkraft.'
+ * sayFinding(finding, { language: german }).message; // => 'Die höchste Kraft liegt am Ende der Aufzeichnung: Der Versuch oder seine Aufzeichnung wurde vorzeitig beendet, oder die Probe brach bei der Höchstkraft.'
  * ```
  *
  * @see The codes with their sentences: `docs/codes.md`. Checked in `test/languages/said.test.ts`.

@@ -107,12 +107,15 @@ describe('budgets of a test agree with those of the formulas', () => {
 
 describe('what a result states', () => {
   test('every quantity has its standard uncertainty, and its budget under its symbol', () => {
-    for (const { symbol, standardUncertainty } of quantitiesOf(result)) {
+    // without a neck the highest force of the record, at its end, was the maximum
+    const brittle = analyseTension(record, { ...roundPiece, afterFracture: { gaugeLength: 40.8, area: 49.3 } }, options);
+    const own = brittle.uncertainty!;
+    for (const { symbol, standardUncertainty } of quantitiesOf(brittle)) {
       expect(standardUncertainty, symbol).toBeGreaterThan(0);
-      expect(standardUncertainty, symbol).toBe(budgets[symbol]?.standardUncertainty);
-      expect(budgets[symbol]?.symbol).toBe(symbol);
+      expect(standardUncertainty, symbol).toBe(own[symbol]?.standardUncertainty);
+      expect(own[symbol]?.symbol).toBe(symbol);
     }
-    expect(Object.keys(budgets)).toEqual(
+    expect(Object.keys(own)).toEqual(
       expect.arrayContaining(['mE', 'E', 'Rp0.2', 'Rt0.5', 'Fm', 'Rm', 'Agt', 'Ag', 'A', 'Z', 'n', 'K', 'Ur']),
     );
   });
