@@ -35,6 +35,28 @@ function ofPairs(read: Float64Array, q: number): number {
 const rms = (values: readonly number[]) => Math.sqrt(values.reduce((a, b) => a + b * b, 0) / values.length);
 
 describe('steps of the strain', () => {
+  test.each([20, 60])(
+    'a drive that goes about a step between two of %i samples: readings in line, a slope that is off by what is told',
+    (n) => {
+      // where every sample reads one step more, the ends of the line are off by up to half a step each: their difference is a triangle of ±q, of q/√6
+      const { uniform } = randomNumbers(n);
+      const strain = Float64Array.from({ length: n + 1 }, (_, i) => 1e-4 * i);
+      const errors: number[] = [];
+      while (errors.length < 2000) {
+        const rate = 1 + (2 * uniform() - 1) / n;
+        const start = uniform() - 0.5;
+        const inLine = strain.every((_, i) => Math.round(start + rate * i) === i);
+        if (inLine) errors.push(rate - 1);
+      }
+      const stress = strain.map((e) => E * e + 50);
+      const line = required(fitModulus({ strain, stress }, { window: { by: 'samples', first: 0, last: n } }));
+      const told = strainSteps({ strain, stress }, line, 1e-4)!.slopeShare;
+      // 2000 trials tell an rms to 2 %, and this is three of those; the scatter's own part, 12/n³ against 1/6 n², is taken off
+      expect(Math.abs(rms(errors) / Math.sqrt(1 / (6 * n ** 2)) - 1)).toBeLessThan(0.06);
+      expect(Math.abs(told / Math.sqrt(1 / (6 * n ** 2) - 1 / n ** 3) - 1)).toBeLessThan(0.06);
+    },
+  );
+
   test.each([4, 6, 12, 30])('a hand that stops %i times: the slopes of its lines scatter by what is told', (k) => {
     // ten samples wherever the hand stops, once within each step; the truth is a straight line
     const { uniform } = randomNumbers(k);

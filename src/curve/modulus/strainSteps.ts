@@ -18,6 +18,34 @@ const FALL = 1 / 2;
 /** True where a reading in such steps moves on by this change of the strain. */
 const movesOn = (change: number, step: number): boolean => change > RISE * step || change < -FALL * step;
 
+/** Of samples from one place to another whose error runs evenly from one end to the other, each end by itself within a step: the squares of what both ends weigh in the slope. */
+function squaresOfEnds(strain: Float64Array, middle: number, from: number, to: number): number {
+  let [all, late] = [0, 0];
+  for (let i = from; i <= to; i += 1) {
+    const x = strain[i]! - middle;
+    all += x;
+    late += to > from ? (x * (i - from)) / (to - from) : 0;
+  }
+  return late ** 2 + (all - late) ** 2;
+}
+
+/** Of ten stretches and more the errors cancel, to 10^(-3/2) of those of one: the scatter tells them. */
+const FEWEST = 10;
+
+/** The same over all stretches in which each sample moves on by as many steps as the one before; of short ones, the squares of their samples. */
+function squaresOfStrides(strain: Float64Array, middle: number, first: number, last: number, step: number): number {
+  let squares = 0;
+  let from = first;
+  for (let i = first; i <= last; i += 1) {
+    const on = i < last && (i === from || Math.abs(strain[i + 1]! - 2 * strain[i]! + strain[i - 1]!) < step / 2);
+    if (on) continue;
+    if (FEWEST * (i - from) > last - first) squares += squaresOfEnds(strain, middle, from, i);
+    else for (; from <= i; from += 1) squares += (strain[from]! - middle) ** 2;
+    from = i + 1;
+  }
+  return squares;
+}
+
 /**
  * @internal What steps of the strain leave open of a least-squares line; undefined where the strain was not read in steps.
  *
@@ -28,6 +56,9 @@ const movesOn = (change: number, step: number): boolean => change > RISE * step 
  * the slope is off by the sum of X_j times it over that of x². What it would be if each sample had an error of its own is in the scatter of the line, and taken off.
  * The second term is how much too flat a line is that begins and ends anywhere within a step. Of r stands of equal length it is about r^(-3/2): a tenth of the slope at
  * five. Long rests weigh more; noise that moves the reading to and fro leaves little.
+ *
+ * Samples that move on by the same number of steps each, as where a steady drive goes a whole number of them between two samples, scatter about no line at all, and yet their error
+ * runs on evenly by up to a step: what both ends of such a stretch leave open stands in place of X² where it is more. Of a window that is one stretch this is a share of q/(√6 Δe).
  *
  * @param step - One step of the reading [mm/mm], as the record tells it; 0 where it does not: then stands tell it, where there are few.
  */
@@ -54,12 +85,13 @@ export function strainSteps(
     stand = 0;
   }
   const variance = own ** 2 / 12;
-  const shared = Math.sqrt(variance * Math.max(0, ofStands - squares)) / squares;
+  const ofStrides = squaresOfStrides(strain, middle, first, last, own);
+  const shared = Math.sqrt(variance * Math.max(0, ofStands - squares, ofStrides - squares)) / squares;
   const flatter = (variance * n) / squares;
   return {
     step: own,
     steps: Math.abs(stress[last]! - stress[first]!) / slope / own,
     // beyond all of itself nothing of a slope is known; where no two samples share an error it is noise, told by the scatter and by noiseFlattening
-    slopeShare: !(squares > 0) ? 1 : shared > 0 ? Math.min(1, Math.hypot(shared, flatter)) : 0,
+    slopeShare: !(squares > 0) ? 1 : Math.min(1, Math.hypot(shared, ofStands > squares ? flatter : 0)),
   };
 }
