@@ -1,8 +1,8 @@
 import { basename } from 'node:path';
-import { required } from '../base/index.js';
 import { fitCalibration, type Calibration, type CalibrationOptions, type CalibrationPairs } from '../force/index.js';
 import { forceRuns } from './forceRuns.js';
 import { givenJson } from './jsonFile.js';
+import { madeOf } from './madeOf.js';
 import type { Measured } from './numberTable.js';
 import { textFile } from './textFile.js';
 import { usage } from './usage.js';
@@ -63,5 +63,5 @@ export async function calibrationFile(place: string, path: string, held?: Held):
 /** The calibration by a file, fitted as its options say. */
 export const fittedFile = (file: CalibrationFile): FittedCalibration => ({
   ...file,
-  calibration: required(fitCalibration(file.pairs, file.options)),
+  calibration: madeOf(fitCalibration(file.pairs, file.options)),
 });

@@ -1,11 +1,11 @@
 import { Command, Option } from 'commander';
-import { required } from '../base/index.js';
 import { fitCompliance, type ComplianceOptions, type CompliancePull } from '../curve/index.js';
 import { complianceTable } from './complianceTable.js';
 import { eachFile } from './eachFile.js';
 import { filesOf, recordEndings } from './filesOf.js';
 import { numberOption, ratioOption, some, toPositive } from './flags.js';
 import { asJson, withJobFlags, type JobFlags } from './jobFlags.js';
+import { madeOf } from './madeOf.js';
 import { recordOf, withRecordFlags, type RecordFlags } from './recordFlags.js';
 import { sectionFromFlags, withSectionFlags, type SectionFlags } from './sectionOptions.js';
 import { STATUS, type Session } from './session.js';
@@ -104,7 +104,7 @@ Example:
       effectiveLength: lengths[k]!,
       ...some('relativeUncertainty', flags.pieceUncertainty),
     }));
-    const found = required(
+    const found = madeOf(
       fitCompliance(pulls, {
         from: flags.from ?? SLACK * to,
         to,

@@ -1,12 +1,16 @@
-import { type FittedCompliance } from '../curve/index.js';
+import type { FittedCompliance } from '../curve/index.js';
+import type { Phrase } from '../languages/index.js';
 import { presentation, type PresentationOptions } from '../report/index.js';
 import { findingLines } from './findingLines.js';
 import { padded } from './padded.js';
 import { plain } from './plain.js';
 
+const ONE_PULL: Phrase = 'The frame gives {motion} up to {force} (standard uncertainty {doubt}).';
+const PULLS: Phrase = 'The frame gives {motion} up to {force} (standard uncertainty {doubt}), by {pulls} pulls.';
+
 /** The compliance as `--frame-compliance` takes it, or its law. */
 function lawOf({ compliance }: FittedCompliance): string[] {
-  if ('constant' in compliance) return [`  --frame-compliance ${Number(compliance.constant.toPrecision(6))}`];
+  if ('constant' in compliance) return [`  --frame-compliance ${Number(compliance.constant.toPrecision(6)).toExponential()}`];
   if ('exponent' in compliance)
     return [`  ${Number(compliance.coefficient.toPrecision(6))} mm · (F / N)^${Number(compliance.exponent.toPrecision(6))}`];
   return [];
@@ -21,7 +25,7 @@ export function complianceTable(found: FittedCompliance, pulls: number, reader: 
   const newtons = (value: number): string => number(value, 5);
   const rows = Array.from(force, (F, k) => [newtons(F), beside(travel[k]!, standardUncertainty[k]!, 4), doubt(standardUncertainty[k]!)]);
   const all = [
-    say('The frame gives {motion} up to {force} (standard uncertainty {doubt}), by {pulls} pulls.', {
+    say(pulls === 1 ? ONE_PULL : PULLS, {
       motion: mm(travel.at(-1)!),
       force: `${newtons(range[1])}\u00a0N`,
       doubt: percent(relativeStandardUncertainty, 2),
