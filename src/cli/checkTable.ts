@@ -37,7 +37,7 @@ function readingLines({ reading }: FileCheck, { say, term }: Words): string[] {
       say(name === '' ? 'not in use: column {index}, {why}' : 'not in use: column {index} "{name}", {why}', {
         index: asPlace(index),
         name,
-        why: term(why),
+        why: term(why.replace(/(?<=^it equals column )\d+/, (at) => asPlace(Number(at)))),
       }),
     ),
     ...leftOut.slice(0, NAMED).map(({ line, why }) => say('left out: line {line}, {why}', { line, why: term(why) })),

@@ -41,12 +41,15 @@ async function pulledBy(file: string, flags: RecordFlags): Promise<Motion> {
 
 const highest = ({ force }: Motion): number => force[force.length - 1]!;
 
+/** A flag that is given once, or once for each file. */
+const lengths = (text: string, before?: readonly number[]): number[] => [...(before ?? []), toPositive(text)];
+
 /** The lengths of the pieces, of all files or file by file. */
-function lengthsOf({ effectiveLength: lengths }: ComplianceCommandFlags, files: readonly string[]): readonly number[] {
-  if (lengths.length === 1) return files.map(() => lengths[0]!);
-  if (lengths.length !== files.length)
-    throw usage(`--effective-length must be given once, or once for each of the ${files.length} files, got ${lengths.length}`);
-  return lengths;
+function lengthsOf({ effectiveLength: given }: ComplianceCommandFlags, files: readonly string[]): readonly number[] {
+  if (given.length === 1) return files.map(() => given[0]!);
+  if (given.length !== files.length)
+    throw usage(`--effective-length must be given once, or once for each of the ${files.length} files, got ${given.length}`);
+  return given;
 }
 
 /** The command `compliance`: how much the frame gives way, by pulls of a stiff bar or of pieces that stay elastic. */
@@ -67,7 +70,7 @@ export function complianceCommand(session: Session): Command {
         '--effective-length <Leff>',
         'length of the piece that stretches elastically [mm]; must be given; for pieces of several lengths once for each file, in their order',
       )
-        .argParser((text, before: readonly number[] = []) => [...before, toPositive(text)])
+        .argParser(lengths)
         .makeOptionMandatory(),
     )
     .addOption(ratioOption('--piece-uncertainty <u>', 'relative standard uncertainty of length over area, for example 0.5%; default 0'))
@@ -75,7 +78,11 @@ export function complianceCommand(session: Session): Command {
     .addOption(numberOption('--modulus <E>', 'modulus of the pieces [MPa]; without it two lengths at least find it'))
     .addOption(ratioOption('--modulus-uncertainty <u>', 'its relative standard uncertainty, for example 1%; default 0'))
     .addOption(
-      new Option('--shape <shape>', 'one number (constant, default), a table, or a power of the force').choices(['constant', 'table', 'power']),
+      new Option('--shape <shape>', 'one number (constant, default), a table, or a power of the force').choices([
+        'constant',
+        'table',
+        'power',
+      ]),
     )
     .addOption(numberOption('--from <F>', 'lowest force that counts [N]; default a tenth of the highest that all pulls reach'))
     .addOption(numberOption('--to <F>', 'highest force that counts [N]; default the highest that all pulls reach'))
@@ -94,14 +101,14 @@ Example:
   return command.action(async (given: string[], flags: ComplianceCommandFlags) => {
     const { area } = sectionFromFlags(flags);
     const { files } = await filesOf(session, given, recordEndings);
-    const lengths = lengthsOf(flags, files);
+    const effectiveLengths = lengthsOf(flags, files);
     const read = await eachFile(session, flags, files, (file) => pulledBy(file, flags));
     if (session.status() !== STATUS.well) return;
     const to = flags.to ?? Math.min(...read.map((one) => highest(one.given)));
     const pulls = read.map((one, k) => ({
       ...one.given,
       area,
-      effectiveLength: lengths[k]!,
+      effectiveLength: effectiveLengths[k]!,
       ...some('relativeUncertainty', flags.pieceUncertainty),
     }));
     const found = madeOf(

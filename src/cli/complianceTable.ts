@@ -32,7 +32,9 @@ export function complianceTable(found: FittedCompliance, pulls: number, reader: 
       pulls,
     }),
     ...lawOf(found),
-    ...(modulus === undefined ? [] : [`  ${say('Modulus of the pieces, found with it: {modulus}.', { modulus: `${number(modulus, 4)}\u00a0MPa` })}`]),
+    ...(modulus === undefined
+      ? []
+      : [`  ${say('Modulus of the pieces, found with it: {modulus}.', { modulus: `${number(modulus, 4)}\u00a0MPa` })}`]),
     `  ${say('Standard deviation of the travel about the fit: {deviation}, over {samples} samples from {low} to {high}.', {
       deviation: mm(residualStandardDeviation),
       samples,

@@ -16,6 +16,10 @@ export function findingLines(
   if (findings.length === 0) return [words.say('Nothing to report.')];
   return findings.map((one) => {
     const { message, remedy } = words.finding(one);
-    return [words.say(labels[one.severity]), message, ...(remedies === 'all' || one.severity === 'fault' ? [repairs ? remedyAsFlag(remedy) : remedy] : [])].join(' ');
+    return [
+      words.say(labels[one.severity]),
+      message,
+      ...(remedies === 'all' || one.severity === 'fault' ? [repairs ? remedyAsFlag(remedy) : remedy] : []),
+    ].join(' ');
   });
 }

@@ -66,9 +66,7 @@ function byColumn({ rows, place }: NumberTable, columns: readonly Headed[]): Run
   if (up.length < down.length) throw usage(`${place} must have a column of rising force for each of falling force, got ${up.length}`);
   const columnOf = (k: number, run: number, falling: boolean): RunReading[] =>
     rows.flatMap(({ values }) =>
-      Number.isFinite(values[k])
-        ? [{ held: values[0]! * held!.factor, read: values[k]! * columns[k]!.factor, run, falling }]
-        : [],
+      Number.isFinite(values[k]) ? [{ held: values[0]! * held!.factor, read: values[k]! * columns[k]!.factor, run, falling }] : [],
     );
   return up.flatMap((k, run) => [...columnOf(k, run, false), ...(run < down.length ? columnOf(down[run]!, run, true).reverse() : [])]);
 }
@@ -77,12 +75,7 @@ function byColumn({ rows, place }: NumberTable, columns: readonly Headed[]): Run
  * Readings against a held quantity from a file that a flag names: the first column is what was held, every further one is a run, of falling force where its
  * heading says so; or two columns and a third one of words that says the direction of each row.
  */
-export async function forceRuns(
-  place: string,
-  path: string,
-  held: readonly Measured[],
-  read: readonly Measured[],
-): Promise<ForceRuns> {
+export async function forceRuns(place: string, path: string, held: readonly Measured[], read: readonly Measured[]): Promise<ForceRuns> {
   const table = await numberTable(place, path, isSound, 'two numbers or more, or two numbers and a direction');
   const directed = table.rows.some(saysDirection);
   const columns = headedColumns(table, [held, ...Array.from({ length: (directed ? 2 : columnsIn(table.rows)) - 1 }, () => read)]);

@@ -84,8 +84,9 @@ export interface Headed {
 }
 
 /** The first columns by their heading, which is refused without the units that are wanted, the likeliest first. */
-export function headedColumns({ place, text, rows, ...signs }: NumberTable, wanted: readonly (readonly Measured[])[]): Headed[] {
-  const heading = headingOf(text, signs);
+export function headedColumns(table: NumberTable, wanted: readonly (readonly Measured[])[]): Headed[] {
+  const { place, text, separator, decimal, thousands } = table;
+  const heading = headingOf(text, { separator, decimal, thousands });
   const isOf = (dimension: Dimension | undefined, among: readonly Measured[]): boolean =>
     (among as readonly (Dimension | undefined)[]).includes(dimension);
   return wanted.map((among, k) => {

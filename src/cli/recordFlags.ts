@@ -123,7 +123,11 @@ export const withRecordFlags = (command: Command): Command =>
       .addOption(numberOption('--tare-force <F>', 'force to take off [N]')),
   )
     .option('--unit <quantity=unit>', 'unit of a column where the file has none; may be repeated', withPair)
-    .option('--column <quantity=name>', 'which column serves: its name, or its place as #2, where #1 is the first; may be repeated', withPair)
+    .option(
+      '--column <quantity=name>',
+      'which column serves: its name, or its place as #2, where #1 is the first; may be repeated',
+      withPair,
+    )
     .addOption(new Option('--decimal <sign>', 'decimal sign').choices(['.', ',']))
     .addOption(new Option('--separator <sign>', 'separator of cells').choices([';', ',', '|', 'tab', 'space']))
     .addOption(

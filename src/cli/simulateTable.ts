@@ -8,9 +8,12 @@ type True = readonly [symbol: string, value: number | undefined, unit: Unit, nam
 /** What is true of a test, in the order of a report. */
 const valuesOf = (truth: SimulatedTruth): readonly True[] => [
   ['E', truth.modulus, 'MPa', 'modulus of elasticity'],
-  ...truth.proofStrengths.map(
-    ({ offset, stress }): True => [`Rp${Number((100 * offset).toPrecision(6))}`, stress, 'MPa', 'proof strength, plastic extension'],
-  ),
+  ...truth.proofStrengths.map(({ offset, stress }): True => [
+    `Rp${Number((100 * offset).toPrecision(6))}`,
+    stress,
+    'MPa',
+    'proof strength, plastic extension',
+  ]),
   ['ReH', truth.upperYieldStrength, 'MPa', 'upper yield strength'],
   ['ReL', truth.lowerYieldStrength, 'MPa', 'lower yield strength'],
   ['Ae', truth.yieldPointExtension, '1', 'yield point extension'],
@@ -35,7 +38,9 @@ export function simulateTable(truth: SimulatedTruth, files: readonly string[], r
   const all = [
     show.say('Invented data.'),
     show.say('What is true of the test, by the model that made it'),
-    ...rows.map(([symbol, text, unit, name]) => `  ${fill(symbol, first!)}  ${fill(text, second!, 'right')} ${fill(unit, third!)}  ${name}`),
+    ...rows.map(
+      ([symbol, text, unit, name]) => `  ${fill(symbol, first!)}  ${fill(text, second!, 'right')} ${fill(unit, third!)}  ${name}`,
+    ),
     '',
     ...files.map((file) => `  ${file}`),
   ];

@@ -69,7 +69,12 @@ export const withTensionFlags = (command: Command): Command =>
             ).choices(lowerYieldRules),
           )
           .addOption(familyOption('family of the metal, for its usual ranges'))
-          .addOption(strainsOption('--minimum-elongation <A>', 'least elongation after fracture that is specified, for example 20%: whether A is valid with a fracture near a mark (--fracture-distance); a verdict on A is that of --limit A=20%-')),
+          .addOption(
+            strainsOption(
+              '--minimum-elongation <A>',
+              'least elongation after fracture that is specified, for example 20%: whether A is valid with a fracture near a mark (--fracture-distance); a verdict on A is that of --limit A=20%-',
+            ),
+          ),
       ),
     ),
   );

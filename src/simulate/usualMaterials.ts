@@ -41,11 +41,31 @@ function withYieldPoint(modulus: number, lower: number, plateau: number, exponen
  * Each lies in the usual ranges of its family (see `materialFamilies`), and is no grade of any standard.
  */
 export const usualMaterials: readonly UsualMaterial[] = [
-  { name: 'low-carbon steel', family: 'low-carbon-steel-annealed', make: (a, b) => withYieldPoint(205_000 + 4000 * a, 230 + 90 * b, 0.012 + 0.01 * a, 0.2, 0.3) },
-  { name: 'structural steel', family: 'structural-steel', make: (a, b) => withYieldPoint(207_000, 340 + 60 * a, 0.01 + 0.006 * b, 0.16, 0.22) },
-  { name: 'cold-drawn steel', family: 'low-carbon-steel-cold-drawn', make: (a, b) => swift(203_000, 480 + 120 * a, 0.02, 0.07 + 0.02 * b, 0.1) },
-  { name: 'quenched and tempered steel', family: 'quenched-and-tempered-steel', make: (a, b) => swift(206_000, 800 + 200 * a, 0.015, 0.07 + 0.03 * b, 0.12) },
-  { name: 'austenitic stainless steel', family: 'austenitic-steel-annealed', make: (a, b) => swift(195_000, 230 + 60 * a, 0.04, 0.4 + 0.05 * b, 0.55) },
+  {
+    name: 'low-carbon steel',
+    family: 'low-carbon-steel-annealed',
+    make: (a, b) => withYieldPoint(205_000 + 4000 * a, 230 + 90 * b, 0.012 + 0.01 * a, 0.2, 0.3),
+  },
+  {
+    name: 'structural steel',
+    family: 'structural-steel',
+    make: (a, b) => withYieldPoint(207_000, 340 + 60 * a, 0.01 + 0.006 * b, 0.16, 0.22),
+  },
+  {
+    name: 'cold-drawn steel',
+    family: 'low-carbon-steel-cold-drawn',
+    make: (a, b) => swift(203_000, 480 + 120 * a, 0.02, 0.07 + 0.02 * b, 0.1),
+  },
+  {
+    name: 'quenched and tempered steel',
+    family: 'quenched-and-tempered-steel',
+    make: (a, b) => swift(206_000, 800 + 200 * a, 0.015, 0.07 + 0.03 * b, 0.12),
+  },
+  {
+    name: 'austenitic stainless steel',
+    family: 'austenitic-steel-annealed',
+    make: (a, b) => swift(195_000, 230 + 60 * a, 0.04, 0.4 + 0.05 * b, 0.55),
+  },
   { name: 'soft aluminium', family: 'aluminium-soft', make: (a, b) => swift(69_000, 60 + 50 * a, 0.02, 0.2 + 0.05 * b, 0.3) },
   { name: 'age-hardened aluminium', family: 'aluminium-age-hardened', make: (a, b) => voce(71_000, 280 + 100 * a, 1.25, 12 + 4 * b, 0.14) },
   { name: 'hard copper', family: 'copper-hard', make: (a, b) => voce(118_000, 230 + 60 * a, 1.15, 20 + 5 * b, 0.12) },

@@ -20,16 +20,16 @@ function given(name: string, text: string): string {
   writeFileSync(at(name), text);
   return at(name);
 }
-function read<T>({ status, out, error }: Called): T {
+function read({ status, out, error }: Called): unknown {
   expect({ status, error }).toEqual({ status: 0, error: '' });
-  return JSON.parse(out) as T;
+  return JSON.parse(out) as unknown;
 }
 
 const PIECE = ['--round', '8', '--gauge-length', '40', '--parallel-length', '48'];
 const FAMILY = ['--family', 'structural-steel'];
 const simulated = (name: string, ...flags: string[]): Promise<Called> => command('simulate', at(name), ...FAMILY, ...PIECE, ...flags);
 const reported = async (name: string, ...flags: string[]): Promise<TensionResult> =>
-  read(await command('report', at(name), ...PIECE, '--json', ...flags));
+  read(await command('report', at(name), ...PIECE, '--json', ...flags)) as TensionResult;
 
 describe('calibrate', () => {
   /** Rising 1200 N/MPa from zero, falling 60 N lower. */
@@ -45,13 +45,13 @@ describe('calibrate', () => {
 
   test('rising and falling columns: the coefficients, and the hysteresis that they show', async () => {
     const called = await command('calibrate', given('channel.txt', table()), '--degree', '1', '--json');
-    const { indicates, calibration } = read<Printed>(called);
+    const { indicates, calibration } = read(called) as Printed;
     expect(indicates).toBe('pressure');
     // a third of the pairs, at the same readings, lies 60 N lower
     expect(calibration.coefficients[0]).toBeCloseTo(-20, 6);
     expect(calibration.coefficients[1]).toBeCloseTo(1200, 6);
     expect(calibration.findings.map(({ code }) => code)).toContain('calibration-hysteresis');
-    const same = read<Printed>(await command('calibrate', given('even.txt', table(0)), '--json'));
+    const same = read(await command('calibrate', given('even.txt', table(0)), '--json')) as Printed;
     expect(same.calibration.findings).toEqual([]);
   });
 
@@ -66,7 +66,8 @@ describe('calibrate', () => {
 
   test('reference and step of the reading widen the uncertainty', async () => {
     const file = given('channel.txt', table());
-    const u = async (...flags: string[]) => read<Printed>(await command('calibrate', file, '--json', ...flags)).standardUncertainty.at(-1)!;
+    const u = async (...flags: string[]) =>
+      (read(await command('calibrate', file, '--json', ...flags)) as Printed).standardUncertainty.at(-1)!;
     const [alone, both] = [await u(), await u('--reference', '0.5%', '--resolution', '0.1')];
     // at 21 580 N 0.5 % of it; a step of 0.1 MPa is 120 N
     expect(both ** 2 - alone ** 2).toBeCloseTo((0.005 * 21580) ** 2 + 120 ** 2 / 12, 4);
@@ -108,7 +109,7 @@ describe('verify', () => {
 
   test('terms by their definitions, class step by step', async () => {
     const file = given('readings.txt', readings);
-    const { steps } = read<Printed>(await command('verify', file, ...range, '--zeros', '0,6,6', '--reference', '0.1%', '--json'));
+    const { steps } = read(await command('verify', file, ...range, '--zeros', '0,6,6', '--reference', '0.1%', '--json')) as Printed;
     const [first, second, third] = steps;
     expect(first!['indicationError']).toBeCloseTo(13 / 4000, 12);
     expect(first!['repeatability']).toBeCloseTo(15 / 4000, 12);
@@ -122,7 +123,7 @@ describe('verify', () => {
 
   test('with the indicated force held, the errors turn their sign', async () => {
     const file = given('readings.txt', readings);
-    const { held, steps } = read<Printed>(await command('verify', file, ...range, '--held', 'indicated', '--json'));
+    const { held, steps } = read(await command('verify', file, ...range, '--held', 'indicated', '--json')) as Printed;
     expect(held).toBe('indicated');
     expect(steps[0]!['indicationError']).toBeCloseTo(-13 / 4013, 12);
   });
@@ -174,7 +175,7 @@ describe('compliance', () => {
 
   test('slack and the way down do not count', async () => {
     const file = given('bar.csv', barOf(100));
-    const { compliance } = read<Printed>(await command('compliance', file, ...bar, '--modulus', '206000', '--json'));
+    const { compliance } = read(await command('compliance', file, ...bar, '--modulus', '206000', '--json')) as Printed;
     expect(compliance.constant / 2e-5).toBeCloseTo(1, 5);
     expect(compliance.range).toEqual([2000, 20000]);
     const { out } = await command('compliance', file, ...bar, '--modulus', '206000', '--grips', 'wedges');
@@ -185,7 +186,7 @@ describe('compliance', () => {
   test('two lengths find the modulus as well', async () => {
     const [short, long] = [given('a.csv', barOf(100)), given('b.csv', barOf(300))];
     const lengths = ['--effective-length', '100', '--effective-length', '300'];
-    const { compliance, modulus } = read<Printed>(await command('compliance', short, long, '--round', '20', ...lengths, '--json'));
+    const { compliance, modulus } = read(await command('compliance', short, long, '--round', '20', ...lengths, '--json')) as Printed;
     expect(compliance.constant / 2e-5).toBeCloseTo(1, 4);
     expect(modulus! / 206000).toBeCloseTo(1, 4);
   });
@@ -237,7 +238,7 @@ describe('simulate', () => {
     expect(invented).toBe(true);
     const { maximumForce, upperYieldStrength } = await reported('pull.csv', '--frame-compliance', '2e-5');
     // four standard deviations of the noise of a load cell of 25 kN, 0.05 % of it
-    expect(Math.abs(maximumForce!.value - truth.maximumForce)).toBeLessThan(4 * 12.5);
+    expect(Math.abs(maximumForce.value - truth.maximumForce)).toBeLessThan(4 * 12.5);
     expect(Math.abs(upperYieldStrength!.value - truth.upperYieldStrength!) * 16 * Math.PI).toBeLessThan(4 * 12.5);
   });
 
@@ -251,7 +252,7 @@ describe('simulate', () => {
 
   test('a cylinder writes pressure, an extensometer its column; the truth on standard output too', async () => {
     const called = await simulated('pull.csv', '--bore', '40', '--rod', '20', '--extensometer-length', '40', '--strokes', '20', '--json');
-    expect(read<Truth>(called).truth.modulus).toBe(207000);
+    expect((read(called) as Truth).truth.modulus).toBe(207000);
     expect(readFileSync(at('pull.csv'), 'utf8')).toMatch(/\nTime;Pressure;Travel;Extension\ns;bar;mm;mm\n/);
   });
 
@@ -287,6 +288,8 @@ test.each(languages.filter(({ tag }) => tag !== 'en').map(({ tag }) => tag))('al
   ]);
   for (const { status, out } of said) {
     expect(status).toBe(0);
-    expect(out.replaceAll(folder, '')).not.toMatch(/\b(calibration of|the|pairs|findings|steps|class|frame gives|invented|strength|caution:|note:)\b/i);
+    expect(out.replaceAll(folder, '')).not.toMatch(
+      /\b(calibration of|the|pairs|findings|steps|class|frame gives|invented|strength|caution:|note:)\b/i,
+    );
   }
 });

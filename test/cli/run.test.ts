@@ -239,7 +239,18 @@ describe('options of the evaluation', () => {
 
   test('family, limits and definitions', async () => {
     const { provenance, findings } = await json(
-      ...['--family', 'copper-annealed', '--proportional-limit', 'johnson', '--lower-yield', 'short', '--minimum-elongation', '20%', '--fracture-distance', '18'],
+      ...[
+        '--family',
+        'copper-annealed',
+        '--proportional-limit',
+        'johnson',
+        '--lower-yield',
+        'short',
+        '--minimum-elongation',
+        '20%',
+        '--fracture-distance',
+        '18',
+      ],
     );
     expect(provenance.options).toMatchObject({
       family: 'copper-annealed',

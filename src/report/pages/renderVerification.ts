@@ -59,8 +59,7 @@ export function renderVerification(verification: ForceVerificationResult, option
       <h2>${say('Results')}</h2>
       ${labelled(summary)} ${tableOf(ranges)}
       <h2>${say('Findings')}</h2>
-      ${findingsList(verification.findings, show)} ${tableOf(steps)}
-      ${cautionsPart('calibration', show)}`,
+      ${findingsList(verification.findings, show)} ${tableOf(steps)} ${cautionsPart('calibration', show)}`,
     show.language,
     paper,
   );
