@@ -1,19 +1,11 @@
 import type { Command } from 'commander';
-import { basename } from 'node:path';
-import { isInputError, required, type PressureRecord, type TensionRecord } from '../base/index.js';
-import { applyCalibration, calibratedForces, fitCalibration, type Calibration, type HydraulicChain } from '../force/index.js';
+import { isInputError, type PressureRecord, type TensionRecord } from '../base/index.js';
+import { applyCalibration, calibratedForces, type Calibration, type HydraulicChain } from '../force/index.js';
 import type { TestInfo } from '../methods/index.js';
 import type { ReadResult } from '../record/index.js';
+import { calibrationFile, fittedFile, type FittedCalibration } from './calibrationFile.js';
 import { numberOption, some } from './flags.js';
-import { twoColumns, type Measured } from './twoColumns.js';
 import { usage } from './usage.js';
-
-/** The calibration by the pairs in a file, the name of the file, and whether its heading says that the channel indicates pressure or force. */
-interface FittedCalibration {
-  readonly name: string;
-  readonly calibration: Calibration;
-  readonly indicates: Measured | undefined;
-}
 
 /** Flags of the calibration of the force. */
 export interface CalibrationFlags {
@@ -23,16 +15,10 @@ export interface CalibrationFlags {
   readonly calibrationDate?: string;
 }
 
-async function calibrationOf(file: string): Promise<FittedCalibration> {
-  const { columns, measured } = await twoColumns('--calibration', file, [['stress', 'force'], ['force']]);
-  const calibration = required(fitCalibration({ indicated: columns[0], reference: columns[1] }));
-  return { name: basename(file), calibration, indicates: measured[0] };
-}
-
 /** The calibration that a flag names, read once for all files of a call. */
 function readOnce(file: string): () => Promise<FittedCalibration> {
   let read: Promise<FittedCalibration> | undefined;
-  return () => (read ??= calibrationOf(file));
+  return () => (read ??= calibrationFile(`--calibration ${file}`, file).then(fittedFile));
 }
 
 /** Flags of a cylinder, by which pressure becomes force. */
@@ -88,7 +74,7 @@ export function byCalibration(
 ): TensionRecord {
   const { pressure, force, ...others } = record as TensionRecord & PressureRecord;
   const holds = 'pressure' in record ? 'stress' : 'force';
-  if (indicates !== undefined && indicates !== holds)
+  if (indicates !== undefined && (indicates === 'pressure') !== (holds === 'stress'))
     throw usage(
       `--calibration is of ${holds === 'force' ? 'a pressure, and the file holds force' : 'a force, and the file holds pressure'}`,
     );
@@ -100,7 +86,7 @@ export const withCalibrationFlags = (command: Command): Command =>
   command
     .option(
       '--calibration <file>',
-      'two columns of text: what the channel indicated (pressure or force) and reference force, in the units of their heading, else MPa or N, and N; idle readings below it go along its slope down to zero',
+      'table of text: what the channel indicated (pressure or force), then the reference force, or several runs of it, in the units of their heading, else MPa or N, and N; or the JSON of testpiece calibrate; idle readings below it go along its slope down to zero',
       readOnce,
     )
     .addOption(

@@ -9,6 +9,9 @@ const NAMED = 5;
 
 const signs: Readonly<Record<string, Phrase>> = { '\t': 'tab', ' ': 'space' };
 
+/** A column by its place as `--column` takes it, from 1. */
+const asPlace = (index: number): string => `#${index + 1}`;
+
 function readingLines({ reading }: FileCheck, { say, term }: Words): string[] {
   const { columns, ignored, leftOut, rows, encoding, separator, decimal } = reading;
   const sign = separator === undefined ? undefined : signs[separator];
@@ -25,16 +28,16 @@ function readingLines({ reading }: FileCheck, { say, term }: Words): string[] {
     ...columns.map(({ quantity, name, index, unit, unitFrom }) =>
       say(name === '' ? '{quantity}: column {index} in {unit}' : '{quantity}: column {index} "{name}" in {unit}', {
         quantity: term(quantity),
-        index,
+        index: asPlace(index),
         name,
         unit: unitFrom === 'options' ? say('{unit} (as told)', { unit }) : unit,
       }),
     ),
     ...ignored.map(({ name, index, why }) =>
       say(name === '' ? 'not in use: column {index}, {why}' : 'not in use: column {index} "{name}", {why}', {
-        index,
+        index: asPlace(index),
         name,
-        why: term(why),
+        why: term(why.replace(/(?<=^it equals column )\d+/, (at) => asPlace(Number(at)))),
       }),
     ),
     ...leftOut.slice(0, NAMED).map(({ line, why }) => say('left out: line {line}, {why}', { line, why: term(why) })),

@@ -78,6 +78,9 @@ export const numberOption = (flags: string, description: string): Option =>
     }
   });
 
+/** A flag that takes a ratio, also with a per cent sign. */
+export const ratioOption = (flags: string, description: string): Option => new Option(flags, description).argParser(toRatio);
+
 const DAY_FIRST = /^\d{1,2}[./]\d{1,2}[./]\d{2,4}$/;
 
 /** A day or a text; digits in another order than year-month-day may be read in two ways. */

@@ -36,6 +36,9 @@ function flagOf(path: string, known: ReadonlySet<string>): string | undefined {
   return known.has(/^--[a-z-]+/.exec(flag)?.[0] ?? '') ? flag : undefined;
 }
 
+/** The place of a column as the command takes it: the library counts from 0. */
+const asPlace = (index: string): string => `#${Number(index) + 1}`;
+
 /** The sentence of a wrong argument as a user of the command reads it: without the function, and with the flag for its field. */
 export function pathAsFlag(message: string, path: string, known: ReadonlySet<string>): string {
   const at = message.indexOf(`: ${path} `);
@@ -46,5 +49,9 @@ export function pathAsFlag(message: string, path: string, known: ReadonlySet<str
     .replace(/\boptions\.columns\.(\w+)/g, '--column $1=')
     .replace(/\boptions\.units\.(\w+)/g, '--unit $1=')
     .replace(/\boptions\.(decimal|separator|sheet)\b/g, '--$1')
-    .replace('startShare and spanShare', '--window-start and --window-span');
+    .replace('startShare and spanShare', '--window-start and --window-span')
+    .replace(/\(place (\d+)\)/g, (_, index: string) => `(${asPlace(index)})`)
+    .replace(/\b(\d+)(?=(?: '[^']*')? goes up to)/g, asPlace)
+    .replace(/(--column \w+= must name a column .*, got )(\d+)$/, (_, said: string, index: string) => `${said}${asPlace(index)}`)
+    .replace(/(--column \w+= must name a column .*, got "\d+"$)/, '$1 (the first column is #1)');
 }

@@ -7,20 +7,23 @@ const FARTHEST = 0.2;
 const mayBeDecimal = (parts: readonly string[]): boolean =>
   parts.length % 2 === 0 && parts.every((part, k) => (k % 2 === 0 ? /^\s*\+?\d+$/ : /^\d+\s*$/).test(part));
 
-/**
- * Readings of one length, with commas between them. Where the commas may be decimal signs (`5,02`; two whole readings are to be `5.0,5.0`), or where
- * the readings are too far apart to be of one length, they are refused.
- */
-export function readingsOf(flag: string, text: string): number[] {
+/** Numbers with commas between them; where the commas may be decimal signs (`5,02`; two whole numbers are to be `5.0,5.0`), they are refused. */
+export function numbersOf(flag: string, text: string, unit: string): number[] {
   const parts = text.split(',');
   const values = parts.map((one) => (one.trim() === '' ? NaN : Number(one)));
-  if (!values.every(Number.isFinite)) throw usage(`${flag} must be numbers in mm, readings separated by commas, got ${text}`);
+  if (!values.every(Number.isFinite)) throw usage(`${flag} must be numbers in ${unit}, readings separated by commas, got ${text}`);
   if (mayBeDecimal(parts)) {
     const pairs = Array.from({ length: parts.length / 2 }, (_, k) => `${parts[2 * k]!}.${parts[2 * k + 1]!}`);
     throw usage(
       `${flag} ${text} may be ${pairs.join(',')} with a decimal comma, or ${parts.length} readings: write decimal points (${pairs.join(',')}, or ${parts.map((one) => `${String(Number(one))}.0`).join(',')})`,
     );
   }
+  return values;
+}
+
+/** Readings of one length, with commas between them. Those that are too far apart to be of one length are refused. */
+export function readingsOf(flag: string, text: string): number[] {
+  const values = numbersOf(flag, text, 'mm');
   const mean = values.reduce((sum, one) => sum + one, 0) / values.length;
   if (Math.max(...values) - Math.min(...values) > FARTHEST * Math.abs(mean))
     throw usage(

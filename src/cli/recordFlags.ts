@@ -21,9 +21,12 @@ export interface RecordFlags extends CalibrationFlags, CylinderFlags {
 /** What the command asks of a file: the base of an extensometer, where strain must become extension; whether a motion must be there. */
 type Wanted = Pick<ReadOptions, 'length' | 'motion'>;
 
+/** `#2` is the second column, which the library counts from 0; anything else is a name. */
+const placeOf = (text: string): string | number => (/^#[1-9]\d*$/.test(text) ? Number(text.slice(1)) - 1 : text);
+
 function readOptions(flags: RecordFlags, more: Wanted): ReadOptions {
   const separator = flags.separator === 'tab' ? '\t' : flags.separator === 'space' ? ' ' : flags.separator;
-  const columns = Object.entries(flags.column ?? {}).map(([name, one]) => [name, /^\d+$/.test(one) ? Number(one) : one]);
+  const columns = Object.entries(flags.column ?? {}).map(([name, one]) => [name, placeOf(one)]);
   return {
     ...some('decimal', flags.decimal),
     ...some('separator', separator as ReadOptions['separator']),
@@ -120,7 +123,11 @@ export const withRecordFlags = (command: Command): Command =>
       .addOption(numberOption('--tare-force <F>', 'force to take off [N]')),
   )
     .option('--unit <quantity=unit>', 'unit of a column where the file has none; may be repeated', withPair)
-    .option('--column <quantity=name>', 'which column serves; may be repeated', withPair)
+    .option(
+      '--column <quantity=name>',
+      'which column serves: its name, or its place as #2, where #1 is the first; may be repeated',
+      withPair,
+    )
     .addOption(new Option('--decimal <sign>', 'decimal sign').choices(['.', ',']))
     .addOption(new Option('--separator <sign>', 'separator of cells').choices([';', ',', '|', 'tab', 'space']))
     .addOption(

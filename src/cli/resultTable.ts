@@ -36,7 +36,7 @@ export function resultTable(result: TestResult, shown: SummaryOptions, decided: 
     ...stamps.map((stamp) => `  * ${stamp}`),
     ...leftOut.map((what) => ` ${LEFT_OUT} ${what}`),
     ...(decided.table.rows.length > 0 ? ['', `  ${say('Decisions')}`, `  ${decided.table.rows[0]![RULE]!}`, ...padded(decisions)] : []),
-    ...(doubts.length > 0 ? ['', ...findingLines(doubts, shown, 'faults').map((one) => `  ${one}`)] : []),
+    ...(doubts.length > 0 ? ['', ...findingLines(doubts, shown, 'faults', result.method === 'tension').map((one) => `  ${one}`)] : []),
     ...(notes === 0
       ? []
       : [`  ${notes === 1 ? say('and one note in the report') : say('and {count} notes in the report', { count: notes })}`]),

@@ -2,8 +2,10 @@ import { Command, CommanderError } from 'commander';
 import { version } from '../methods/index.js';
 import { bendingCommand } from './bendingCommand.js';
 import { brinellCommand } from './brinellCommand.js';
+import { calibrateCommand } from './calibrateCommand.js';
 import { checkCommand } from './checkCommand.js';
 import { compareCommand } from './compareCommand.js';
+import { complianceCommand } from './complianceCommand.js';
 import { compressionCommand } from './compressionCommand.js';
 import { cuppingCommand } from './cuppingCommand.js';
 import { planCommand } from './planCommand.js';
@@ -11,12 +13,17 @@ import { replicatesCommand } from './replicatesCommand.js';
 import { reportCommand } from './reportCommand.js';
 import { oneLine, openSession, STATUS, statusHelp, type Session, type Status, type Streams } from './session.js';
 import { shearCommand } from './shearCommand.js';
+import { simulateCommand } from './simulateCommand.js';
 import { anyFlags, requireFlags } from './requireFlags.js';
 import { isUsage, usage } from './usage.js';
+import { verifyCommand } from './verifyCommand.js';
 import { vectorsCommand } from './vectorsCommand.js';
 
 /** The commands, in the order of the help. */
 const commands: readonly ((session: Session) => Command)[] = [
+  calibrateCommand,
+  verifyCommand,
+  complianceCommand,
   planCommand,
   checkCommand,
   reportCommand,
@@ -27,6 +34,7 @@ const commands: readonly ((session: Session) => Command)[] = [
   cuppingCommand,
   replicatesCommand,
   compareCommand,
+  simulateCommand,
   vectorsCommand,
 ];
 

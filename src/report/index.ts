@@ -59,3 +59,5 @@ export { type DecisionsTable } from './pages/decisionsPart.js';
 export { measuredOf } from './pages/measuredOf.js';
 /** @internal */
 export { planSheet, type TextTable } from './pages/planSheet.js';
+/** @internal */
+export { verificationInWords } from './pages/verificationInWords.js';

@@ -44,3 +44,5 @@ export { writeRecord, type WriteOptions, type WrittenColumn } from './writeRecor
 export { soundTest, type SimulatedCase } from './soundTest.js';
 export { faultLibrary, type Fault, type FaultyTest } from './faultLibrary.js';
 export { usualMaterials, type UsualMaterial } from './usualMaterials.js';
+/** @internal */
+export { usualScenario } from './usualScenario.js';

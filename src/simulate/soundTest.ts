@@ -2,8 +2,9 @@ import { requireWhole, type TestPiece } from '../base/index.js';
 import { rectangular, round, type RoundDimensions } from '../geometry/index.js';
 import { randomNumbers } from '../numeric/index.js';
 import type { SimulatedFrame, SimulatedHand } from './settings.js';
-import { simulateTension, type SimulatedTension, type TensionScenario } from './simulateTension.js';
+import { simulateTension, type SimulatedTension } from './simulateTension.js';
 import { usualMaterials } from './usualMaterials.js';
+import { usualScenario } from './usualScenario.js';
 
 /** A simulated test with its name and its piece. */
 export interface SimulatedCase extends SimulatedTension {
@@ -67,36 +68,6 @@ export function soundTest(number: number): SimulatedCase {
   const [handName, hand, rest] = hands[Math.floor(k / (usualMaterials.length * frames.length)) % hands.length]!;
   const curve = curveOf(random.uniform(), random.uniform());
   const piece = pieceOf(k);
-  const yieldStress = curve.yieldStress ?? 200;
-  // the elastic way of the train sets the pace: some 25 s up to yield, then far faster
-  const stiffness = 1 / ((frame.compliance ?? 0) + (piece.parallelLength ?? 40) / (curve.modulus * piece.section.area));
-  const speed = Math.max(0.004, (yieldStress * piece.section.area) / stiffness / 25);
-  const force = 2 * yieldStress * piece.section.area;
-  const fullScale = force > 12_500 ? 25_000 : 12_500;
-  const strength = simulateTension({ material: curve, piece, logger: { rate: 1 } }).truth.tensileStrength;
-  const scenario: TensionScenario = {
-    material: curve,
-    piece,
-    frame,
-    hand: {
-      ...hand,
-      speed,
-      speedAfterYield: Math.max(speed, Math.min(0.005 * piece.parallelLength!, 8 * speed)),
-      ...(rest === undefined
-        ? {}
-        : { pauses: [{ stress: yieldStress + rest * (strength - yieldStress), duration: 2 + 2 * random.uniform() }] }),
-    },
-    logger: {
-      rate: 20 + Math.round(30 * random.uniform()),
-      forceNoise: fullScale * (0.0002 + 0.0003 * random.uniform()),
-      motionNoise: extensometer ? 2e-4 : 5e-4,
-      loadStep: fullScale / 2 ** 15,
-      motionStep: extensometer ? 1e-4 : 1e-3,
-      lead: 1 + random.uniform(),
-      tail: 1 + random.uniform(),
-      extensometer,
-    },
-    seed: k + 1,
-  };
+  const scenario = usualScenario({ curve, piece, frame, extensometer, hand, rest, random, seed: k + 1 });
   return { ...simulateTension(scenario), piece, name: `${material}, ${frameName}, ${handName}` };
 }

@@ -22,8 +22,8 @@ test('how a file was read, what is in doubt, what repairs would do; nothing is w
   const { status, out, error } = await command('check', file);
   expect([status, error]).toEqual([0, '']);
   expect(out).toMatch(new RegExp(`${force.length} rows; utf-8, separator ;, decimal sign \\.`));
-  expect(out).toContain('force: column 1 "force" in N');
-  expect(out).toContain('not in use: column 3 "note"');
+  expect(out).toContain('force: column #2 "force" in N');
+  expect(out).toContain('not in use: column #4 "note"');
   expect(out).toMatch(/left out: line \d+, .*end of test/);
   expect(out).toMatch(/caution: Spikes in the force: \d+/);
   expect(out).toMatch(/--repair spikes: Spikes of the /);
@@ -94,5 +94,5 @@ test('a tension test needs a motion; of the columns that serve already none is p
   expect(status).not.toBe(0);
   expect(error).toContain("--column travel= must name a column of extension, strain or travel (the file has 'time', 'force'), got none");
   writeFileSync(file, 'time [s];force [N];gauge 2\n0;0;0\n1;10;0.1\n2;20;0.2\n3;30;0.3\n');
-  expect((await command('check', file, ...lengths)).error).toContain("by place: 2 'gauge 2' goes up to 0.3");
+  expect((await command('check', file, ...lengths)).error).toContain("by place: #3 'gauge 2' goes up to 0.3");
 });

@@ -168,11 +168,11 @@ describe('a report', () => {
     writeFileSync(file, forceFile.replace('Time;Load;Travel\ns;kN;mm', 'a;b;c\n;;'));
     const flags = [
       '--column',
-      'force=1',
+      'force=#2',
       '--column',
       'travel=c',
       '--column',
-      'time=0',
+      'time=#1',
       '--unit',
       'force=kN',
       '--unit',
@@ -239,7 +239,18 @@ describe('options of the evaluation', () => {
 
   test('family, limits and definitions', async () => {
     const { provenance, findings } = await json(
-      ...['--family', 'copper-annealed', '--proportional-limit', 'johnson', '--lower-yield', 'short', '--minimum-elongation', '20%'],
+      ...[
+        '--family',
+        'copper-annealed',
+        '--proportional-limit',
+        'johnson',
+        '--lower-yield',
+        'short',
+        '--minimum-elongation',
+        '20%',
+        '--fracture-distance',
+        '18',
+      ],
     );
     expect(provenance.options).toMatchObject({
       family: 'copper-annealed',

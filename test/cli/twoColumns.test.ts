@@ -2,7 +2,8 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
-import { twoColumns, type Measured } from '../../src/cli/twoColumns.js';
+import type { Measured } from '../../src/cli/numberTable.js';
+import { twoColumns } from '../../src/cli/twoColumns.js';
 
 let folder = '';
 let file = '';

@@ -1,13 +1,12 @@
 import { InputError, requireList, requireObject, requireOptions, requireText } from '../../base/index.js';
-import type { ForceTerm, ForceVerificationResult } from '../../force/index.js';
-import type { Phrase } from '../../languages/index.js';
+import type { ForceVerificationResult } from '../../force/index.js';
 import { findingsList } from './findingsList.js';
 import { html } from './html.js';
 import { htmlPage } from './htmlPage.js';
 import { requirePaper, type Paper } from './Paper.js';
 import { cautionsPart, headingOf, inventedBox, labelled, tableOf } from './pageParts.js';
 import { presentation, presentationOptions, type PresentationOptions } from '../words/presentation.js';
-import { FORCE, SMALL_FORCE } from '../words/shownUnit.js';
+import { verificationInWords } from './verificationInWords.js';
 
 /** Options of {@link renderVerification}. */
 export interface RenderVerificationOptions extends PresentationOptions {
@@ -18,15 +17,6 @@ export interface RenderVerificationOptions extends PresentationOptions {
   /** Sheet that the page is printed on; default `A4`. */
   readonly paper?: Paper | undefined;
 }
-
-const terms: Readonly<Record<ForceTerm | 'steps', Phrase>> = {
-  indicationError: 'indication error q',
-  repeatability: 'repeatability b',
-  reversibility: 'reversibility v',
-  zeroError: 'zero error f0',
-  resolution: 'resolution a',
-  steps: 'no lower step was verified',
-};
 
 /**
  * A verification of a force as one page of HTML: complete in itself, no script, no address outside.
@@ -57,11 +47,9 @@ export function renderVerification(verification: ForceVerificationResult, option
   if (options.identity !== undefined) requireText(from, 'options.identity', options.identity);
   const paper = requirePaper(from, options.paper);
   const show = presentation(from, options);
-  const { say, percent, value } = show;
+  const { say } = show;
   const { identity } = options;
-  const { steps, ranges, forceClass, held, resolution, fallingVerified, findings } = verification;
-  const force = (F: number): string => value(F, FORCE, 4);
-  const share = (one: number | undefined): string => (one === undefined ? '–' : percent(one, 2));
+  const { summary, ranges, steps } = verificationInWords(verification, show);
   const heading = say('Verification of a force');
   return htmlPage(
     identity === undefined ? heading : show.labelled(heading, identity),
@@ -69,45 +57,9 @@ export function renderVerification(verification: ForceVerificationResult, option
       <p class="lead">${say('Terms and classes step by step; no certificate of an accredited laboratory.')}</p>
       ${inventedBox(options.invented, show, say('No real frame stands behind these numbers.'))}
       <h2>${say('Results')}</h2>
-      ${labelled([
-        [say('Class'), forceClass === undefined ? say('none over all steps') : show.number(forceClass, 3)],
-        [
-          say('Force that was held'),
-          held === 'true' ? say('the true one; the indicator was read') : say('the indicated one; the reference was read'),
-        ],
-        [say('Resolution r'), value(resolution, SMALL_FORCE, 3)],
-        [say('Falling forces'), fallingVerified ? say('verified too') : say('not verified')],
-      ])}
-      ${tableOf({
-        caption: say('Forces over which each class holds.'),
-        columns: [say('Class'), say('From'), say('To'), say('What stops it below')],
-        kinds: ['short', 'number', 'number'],
-        rows: ranges.map(({ forceClass: one, from: low, to: high, stoppedBelowBy }) => [
-          show.number(one, 3),
-          force(low),
-          force(high),
-          say(terms[stoppedBelowBy]),
-        ]),
-      })}
+      ${labelled(summary)} ${tableOf(ranges)}
       <h2>${say('Findings')}</h2>
-      ${findingsList(findings, show)}
-      ${tableOf({
-        heading: say('Steps'),
-        caption: say('q, b, v and a of the true force, f0 of the end of the range.'),
-        columns: [say('Force'), 'q', 'b', 'v', 'f0', 'a', say('Class'), say('What limits it')],
-        kinds: ['short', 'number', 'number', 'number', 'number', 'number', 'number'],
-        rows: steps.map((one) => [
-          force(one.force),
-          share(one.indicationError),
-          share(one.repeatability),
-          share(one.reversibility),
-          share(one.zeroError),
-          share(one.resolution),
-          one.forceClass === undefined ? '–' : show.number(one.forceClass, 3),
-          say(terms[one.limitedBy]),
-        ]),
-      })}
-      ${cautionsPart('calibration', show)}`,
+      ${findingsList(verification.findings, show)} ${tableOf(steps)} ${cautionsPart('calibration', show)}`,
     show.language,
     paper,
   );
