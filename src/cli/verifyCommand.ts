@@ -36,6 +36,8 @@ const RUNS = 3;
 /** Steps of ascending force with their runs; falling ones are those of the first runs. */
 function stepsOf({ readings, place }: ForceRuns): ForceStep[] {
   const forces = [...new Set(readings.map(({ held }) => held))].sort((a, b) => a - b);
+  const idle = forces.find((force) => force <= 0);
+  if (idle !== undefined) throw usage(`${place}: a row of ${idle} N is no step: leave it out; readings without force go to --zeros`);
   return forces.map((force) => {
     const of = (falling: boolean): number[] => {
       const own = readings.filter((one) => one.held === force && one.falling === falling).sort((a, b) => a.run - b.run);

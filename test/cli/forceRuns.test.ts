@@ -108,8 +108,8 @@ describe('which column the channel is', () => {
     expect((await pairs(text, 'true')).pairs).toEqual({ indicated: [2, 4, 6], reference: [1, 3, 5] });
   });
   test('what contradicts itself is refused', async () => {
-    await expect(pairs('p [bar];F [N]\n1;2\n3;4\n', 'true')).rejects.toThrow(/--held true contradicts the heading/);
-    await expect(pairs('p [bar];p2 [bar]\n1;2\n3;4\n')).rejects.toThrow(/a column of the reference force, got pressures alone/);
+    await expect(pairs('p [bar];F [N]\n1;2\n3;4\n5;6\n', 'true')).rejects.toThrow(/--held true contradicts the heading/);
+    await expect(pairs('p [bar];p2 [bar]\n1;2\n3;4\n5;6\n')).rejects.toThrow(/a column of the reference force, got pressures alone/);
     await expect(pairs('{"a":1}')).rejects.toThrow(/FILE must be a table, or the JSON of testpiece calibrate/);
     await expect(pairs('{"a":')).rejects.toThrow(/FILE must be a file with one JSON object/);
     await expect(pairs('{"pairs":{}}', 'true')).rejects.toThrow(/--held is of a table/);

@@ -89,7 +89,7 @@ describe('calibrate', () => {
     const few = await command('calibrate', given('few.txt', '1;2\n1;3\n1;4\n'));
     expect(few).toMatchObject({ status: 2, out: '' });
     expect(few.error).toMatch(/^testpiece: 3 pairs at 1 different readings do not determine degree 1\n$/);
-    expect((await command('calibrate', given('two.txt', '1;2\n2;3\n'))).error).toMatch(/at least 3/);
+    expect((await command('calibrate', given('two.txt', '1;2\n2;3\n'))).error).toMatch(/two\.txt must have 3 pairs at least, got 2$/m);
     expect((await command('calibrate', given('few.txt', '1;2\n2;3\n3;4\n'), '--degree', '4')).error).toMatch(/--degree must be 1, 2 or 3/);
   });
 });
@@ -142,6 +142,7 @@ describe('verify', () => {
 
   test.each([
     ['1;1;1\n2;2;2\n', range, /FILE: at 1 N there must be 3 readings of rising force at least, got 2$/],
+    ['0;0;0;0\n1;1;1;1\n', range, /FILE: a row of 0 N is no step: leave it out; readings without force go to --zeros$/],
     [readings, [], /must be given: --range <F>; --resolution <r>$/],
     ['p [bar];a [bar]\n1;1\n2;2\n', range, /heading of column 1 must name a unit of force/],
     [
