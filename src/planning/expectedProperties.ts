@@ -104,6 +104,7 @@ export function requireSheared(from: string, { family, expected = {} }: Material
   const known = (name: (typeof ranges)[number]): boolean => (expected[name] ?? base?.[name]) !== undefined;
   const tensileStrength = of('tensileStrength');
   const elongation = known('elongation') ? of('elongation') : undefined;
+  const exponent = known('exponent') ? of('exponent') : undefined;
   const yieldStrength = known('yieldStrength')
     ? yieldWithin(from, of('yieldStrength'), expected.yieldStrength !== undefined, tensileStrength)
     : undefined;
@@ -117,7 +118,7 @@ export function requireSheared(from: string, { family, expected = {} }: Material
     ...(known('modulus') ? { modulus: of('modulus') } : {}),
     ...(yieldStrength === undefined ? {} : { yieldStrength }),
     tensileStrength,
-    ...(elongation === undefined ? {} : stretchOf(elongation, known('exponent') ? of('exponent') : undefined)),
+    ...(elongation === undefined ? {} : stretchOf(elongation, exponent)),
     yieldPoint,
     ductile: expected.ductile ?? base?.ductile ?? true,
   };

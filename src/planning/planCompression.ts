@@ -111,8 +111,8 @@ function bucklingOf(slenderness: number, exponent: number): number | undefined {
  * ```ts
  * const expected = { modulus: 210000, yieldStrength: 250, tensileStrength: 400, elongation: 0.3, exponent: 0.2 };
  * const plan = planCompression({ expected, section: round({ diameter: 6 }), height: 24, frame: { capacity: 25000 } });
- * plan.force.greatest; // => 13.0e3
- * plan.bucklingStrain; // => 0.033
+ * plan.force.greatest; // => 13633.788
+ * plan.bucklingStrain; // => 0.03359
  * ```
  *
  * @see ASTM E9 (proportions, rate; from memory); Siebel; Engesser (1889). Checked in `test/planning/compressionPlan.test.ts`.

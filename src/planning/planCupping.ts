@@ -84,7 +84,7 @@ const SPEED: UsualRange = [5 / 60, 20 / 60];
  *
  * @example
  * ```ts
- * planCupping({ expected: { tensileStrength: 350 }, thickness: 1, frame: { capacity: 25000 } }).force.greatest; // => 23091
+ * planCupping({ expected: { tensileStrength: 350 }, thickness: 1, frame: { capacity: 25000 } }).force.greatest; // => 23090.706
  * ```
  *
  * @see ISO 20482:2013, cupping test (sizes and speed from memory); bottom tearing force of deep drawing (textbooks). Checked in `test/planning/compressionPlan.test.ts`.

@@ -52,7 +52,7 @@ describe('the formula, against the area of the cap', () => {
 
 describe('uncertainty with the device (ISO 6506-1, annex, from memory): roots of sums of squares by hand', () => {
   const doubt = { ballDiameter: 10, force: 29_420, readings: [228, 230, 232] };
-  const block = { hardness: 246, uncertainty: { expanded: 2.4, coverageFactor: 2 }, readings: [248, 249, 250, 249, 249] };
+  const block = { hardness: { value: 246, uncertainty: { expanded: 2.4, coverageFactor: 2 } }, readings: [248, 249, 250, 249, 249] };
   /** What one step of 0.01 mm leaves open, with the slope as the difference of two hardnesses a hundredth of it apart. */
   const ofStep = (hardness: number): number => {
     const depth = (0.102 * doubt.force) / (Math.PI * 10 * hardness);

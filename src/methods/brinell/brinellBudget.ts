@@ -6,16 +6,14 @@ import {
   type CheckedInput,
   type CoverageOptions,
   type UncertaintyBudget,
-  type UncertaintySources,
+  type UncertainQuantity,
 } from '../../uncertainty/index.js';
 import { KGF_PER_NEWTON } from './brinellHardness.js';
 
 /** Indentations on a reference block, made and read as those of the piece. */
 export interface BrinellBlock {
-  /** Certified hardness [HBW]. */
-  readonly hardness: number;
-  /** Its uncertainty [HBW], as the certificate states it. */
-  readonly uncertainty: UncertaintySources;
+  /** Certified hardness with its uncertainty [HBW], as the certificate states them. */
+  readonly hardness: UncertainQuantity;
   /** Hardness of at least 2 indentations on it [HBW]. */
   readonly readings: ArrayLike<number>;
 }
@@ -67,7 +65,7 @@ function slopeAt(from: string, path: string, { force, ballDiameter: ball }: Brin
  * ```ts
  * const doubt = { ballDiameter: 10, force: 29420, readings: [228, 230, 232] };
  * brinellBudget({ ...doubt, permissibleError: 0.02 }).standardUncertainty; // => 2.896
- * brinellBudget({ ...doubt, block: { hardness: 246, uncertainty: { expanded: 2.4 }, readings: [248, 249, 250] } }).value; // => 227
+ * brinellBudget({ ...doubt, block: { hardness: { value: 246, uncertainty: 1.2 }, readings: [248, 249, 250] } }).value; // => 227
  * ```
  *
  * @see ISO 6506-1:2014, annex on uncertainty of the hardness values measured (from memory); JCGM 100:2008. Checked in `test/handbook/brinell.test.ts`.
@@ -79,8 +77,7 @@ export function brinellBudget(doubt: BrinellDoubt, options: CoverageOptions = {}
   requirePositive(from, 'doubt.ballDiameter', doubt.ballDiameter);
   requirePositive(from, 'doubt.force', doubt.force);
   const { block, permissibleError } = doubt;
-  if (block !== undefined && permissibleError !== undefined)
-    throw new InputError(from, 'doubt.permissibleError', 'ambiguous', 'must not be given beside a block', permissibleError);
+  const limit = requireBetween(from, 'doubt.permissibleError', permissibleError ?? 0, 0, 0.2);
   const step = doubt.readingStep === undefined ? 0 : requireNonNegative(from, 'doubt.readingStep', doubt.readingStep);
 
   /** Mean of indentations, and what a step of the reading leaves open of it. */
@@ -96,7 +93,6 @@ export function brinellBudget(doubt: BrinellDoubt, options: CoverageOptions = {}
   const piece = measured('doubt.readings', 'piece', doubt.readings);
   const own = { ...options, symbol: 'HBW', unit: 'HBW' } as const;
   if (block === undefined) {
-    const limit = requireBetween(from, 'doubt.permissibleError', permissibleError ?? 0, 0, 0.2);
     const device =
       limit > 0 ? [requireInput(from, 'doubt.permissibleError', 'device', { value: 1, uncertainty: { halfWidth: limit }, unit: '1' })] : [];
     return budgetOf(
@@ -106,14 +102,14 @@ export function brinellBudget(doubt: BrinellDoubt, options: CoverageOptions = {}
       own,
     );
   }
-  requireOptions(from, block, ['hardness', 'uncertainty', 'readings'], 'doubt.block');
-  const hardness = requirePositive(from, 'doubt.block.hardness', block.hardness);
+  requireOptions(from, block, ['hardness', 'readings'], 'doubt.block');
+  const path = 'doubt.block.hardness';
+  const stated = requireInput(from, path, 'block', block.hardness);
+  requirePositive(from, `${path}.value`, stated.value);
+  const certified = { ...positiveInput(from, path, stated), unit: 'HBW' };
   const onBlock = measured('doubt.block.readings', 'onBlock', block.readings);
-  const certified = positiveInput(
-    from,
-    'doubt.block.uncertainty',
-    requireInput(from, 'doubt.block', 'block', { value: hardness, uncertainty: block.uncertainty, unit: 'HBW' }),
-  );
+  if (permissibleError !== undefined)
+    throw new InputError(from, 'doubt.permissibleError', 'ambiguous', 'must not be given beside a block', permissibleError);
   return budgetOf(
     from,
     ({ piece: mean = 0, pieceDiameter = 0, block: certifiedHardness = 0, onBlock: found = 0, onBlockDiameter = 0 }) =>
