@@ -48,7 +48,7 @@ echo "import { analyseTension } from 'testpiece'; globalThis.out = analyseTensio
 # without the peers: a bundler that does not find them leaves them to be loaded
 echo "export { readSpreadsheet } from 'testpiece/files'; export { drawFigure } from 'testpiece/render';" >peers.mjs
 rm node_modules/vega node_modules/vega-lite node_modules/@resvg/resvg-js && "$bin/esbuild" peers.mjs --bundle --format=esm --log-level=error --outfile=peers.1.js
-for job in round:1500 geometry:8000 tension:425000 use:1930000; do # measured plus some 1 to 3 %; the last: every subpath, all five languages
+for job in round:1500 geometry:8250 tension:432000 use:1970000; do # measured plus some 1 to 3 %; the last: every subpath, all five languages
   name=${job%:*}
   "$bin/esbuild" $name.mjs --bundle --minify --log-level=warning $(printf -- '--external:%s ' $peers) --outfile=$name.1.js
   node -e "require('$root/node_modules/webpack')({ mode: 'production', context: '$dir', entry: './$name.mjs', externals: Object.fromEntries('$peers'.split(' ').map((name) => [name, name.replace(/\W/g, '_')])),
