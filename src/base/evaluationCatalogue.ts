@@ -84,7 +84,7 @@ export const evaluationEntries = {
   },
   'offset-leverage': {
     severity: 'caution', about: 'method',
-    message: 'With leverage {leverage} the doubt of the slope moves the offset of {symbol} by {share} %, which leaves its stress between {low} and {high} MPa.',
+    message: 'With leverage {leverage} the doubt of the slope moves the offset of {symbol} by {share} %; lines so much flatter or steeper through the middle of the window meet the curve from {low} to {high} MPa.',
     remedy: 'Use an extensometer or a steadier record: the slope decides this value.',
   },
   'toe-long': {

@@ -205,7 +205,7 @@ export const recordEntries = {
   'maximum-at-end': {
     severity: 'caution', about: 'record',
     message: 'The highest force is at the end of the record: the test or its record was stopped early, or the piece broke at its highest force.',
-    remedy: 'State which, by measuring the broken piece (Lu, Su); of one that did not break there the strength is only at least so large, and extensions at maximum force are unknown.',
+    remedy: 'State which (of a tension piece Lu and Su tell it); of one that did not break there the strength is only at least so large, and extensions at maximum force are unknown.',
   },
   'maximum-is-spike': {
     severity: 'caution', about: 'record',

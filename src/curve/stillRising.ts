@@ -1,8 +1,10 @@
-import { linearLeastSquares, normalCdf, studentQuantile } from '../numeric/index.js';
+import { firstReaching, linearLeastSquares, maximumIndex, normalCdf, studentQuantile } from '../numeric/index.js';
 
-/** The last stretch is this share of the strain, by about so many means over equal parts of it. */
+/** The last stretch is this share of the loading, by about so many means over equal parts of it. */
 const STRETCH = 0.1;
 const PLACES = 20;
+/** Loading begins at this share of the highest stress: slack and the way to the piece lie before. */
+const LOADED = 0.05;
 /** Of fewer means no slope and its error can be told. */
 const FEWEST = 5;
 /** A slope at the end is told from none by so many standard errors, in the normal case. */
@@ -26,11 +28,12 @@ function meansFrom(x: ArrayLike<number>, y: Float64Array, end: number, width: nu
 }
 
 /**
- * @internal True where the stress still rises at the end of a curve, beyond its noise: by the slope there of the parabola through the last tenth of the strain,
+ * @internal True where the stress still rises at the end of a curve, beyond its noise: by the slope there of the parabola through the last tenth of the loading,
  * against its standard error. Which sample is the highest does not tell it: noise puts that anywhere. Where the curve has too few samples for that, the last is asked.
  */
 export function stillRising(x: ArrayLike<number>, y: Float64Array, end: number, spoilt?: Uint8Array): boolean {
-  const width = STRETCH * (x[end - 1]! - x[0]!);
+  const loaded = firstReaching(y, LOADED * y[maximumIndex(y, 0, end)]!, 0, end);
+  const width = STRETCH * (x[end - 1]! - x[Math.min(loaded, end - 1)]!);
   const means = width > 0 ? meansFrom(x, y, end, width, spoilt) : [];
   const columns = [0, 1, 2].map((power) => Float64Array.from(means, ({ u }) => u ** power));
   const stress = Float64Array.from(means, (one) => one.y);

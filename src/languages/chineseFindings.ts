@@ -164,7 +164,7 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'maximum-at-end': {
     message: '最大力位于记录末尾：试验或其记录提前停止，或试样在最大力处断裂。',
-    remedy: '测量断后试样（Lu、Su）以说明属于哪一种情况；未在该处断裂的试样，其强度只是至少这么大，最大力下的延伸未知。',
+    remedy: '说明属于哪一种情况（拉伸试样可由断后的 Lu、Su 判断）；未在该处断裂的试样，其强度只是至少这么大，最大力下的延伸未知。',
   },
   'maximum-is-spike': {
     message: '最大值只是一个孤立的采样点，比相邻点高 {excess} MPa。',
@@ -370,7 +370,7 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: '检查单位、面积（是否把半径当作直径？）、长度和试验机柔度。',
   },
   'offset-leverage': {
-    message: '杠杆作用为 {leverage} 时，斜率的不确定度使 {symbol} 的规定延伸移动 {share} %，应力在 {low}～{high} MPa 之间。',
+    message: '杠杆作用为 {leverage} 时，斜率的不确定度使 {symbol} 的规定延伸移动 {share} %；过窗口中点、斜率相应偏小或偏大的直线与曲线相交于 {low}～{high} MPa。',
     remedy: '使用引伸计或更平稳的记录：该值取决于斜率。',
   },
   'toe-long': {

@@ -164,7 +164,7 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'maximum-at-end': {
     message: 'La force la plus haute est à la fin de l’enregistrement : l’essai, ou son enregistrement, a été arrêté trop tôt, ou l’éprouvette s’est rompue à la force maximale.',
-    remedy: 'Préciser lequel, en mesurant l’éprouvette rompue (Lu, Su) ; la résistance d’une éprouvette qui n’y a pas rompu n’est qu’au moins aussi grande, et les extensions à la force maximale sont inconnues.',
+    remedy: 'Préciser ce qui est le cas (Lu et Su le montrent pour une éprouvette de traction) ; la résistance d’une éprouvette qui n’y a pas rompu n’est qu’au moins aussi grande, et les extensions à la force maximale sont inconnues.',
   },
   'maximum-is-spike': {
     message: 'Le maximum est un point isolé, {excess} MPa au-dessus de ses voisins.',
@@ -370,7 +370,7 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Vérifier les unités, l’aire (rayon pour diamètre ?), la longueur et la complaisance du bâti.',
   },
   'offset-leverage': {
-    message: 'Avec un effet de levier de {leverage}, l’incertitude de la pente déplace le décalage de {symbol} de {share} %, et laisse la contrainte entre {low} et {high} MPa.',
+    message: 'Avec un effet de levier de {leverage}, l’incertitude de la pente déplace le décalage de {symbol} de {share} % ; des droites d’autant moins ou plus raides, par le milieu de la fenêtre, rencontrent la courbe de {low} à {high} MPa.',
     remedy: 'Utiliser un extensomètre ou un enregistrement plus calme : c’est la pente qui décide de cette valeur.',
   },
   'toe-long': {

@@ -164,7 +164,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'maximum-at-end': {
     message: 'Die höchste Kraft liegt am Ende der Aufzeichnung: Der Versuch oder seine Aufzeichnung wurde vorzeitig beendet, oder die Probe brach bei der Höchstkraft.',
-    remedy: 'Angeben, was zutrifft, durch Messen der gebrochenen Probe (Lu, Su); die Festigkeit einer Probe, die dort nicht brach, ist nur mindestens so groß, und Dehnungen bei Höchstkraft sind unbekannt.',
+    remedy: 'Angeben, was zutrifft (bei einer Zugprobe sagen es Lu und Su); die Festigkeit einer Probe, die dort nicht brach, ist nur mindestens so groß, und Dehnungen bei Höchstkraft sind unbekannt.',
   },
   'maximum-is-spike': {
     message: 'Das Maximum ist ein einzelner Messpunkt, der {excess} MPa über seinen Nachbarn liegt.',
@@ -370,7 +370,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Einheiten, Querschnitt (Radius statt Durchmesser?), Länge und Nachgiebigkeit des Prüfrahmens prüfen.',
   },
   'offset-leverage': {
-    message: 'Bei einer Hebelwirkung von {leverage} verschiebt die Unsicherheit der Steigung den Dehnungsversatz von {symbol} um {share} % und lässt die Spannung zwischen {low} und {high} MPa offen.',
+    message: 'Bei einer Hebelwirkung von {leverage} verschiebt die Unsicherheit der Steigung den Dehnungsversatz von {symbol} um {share} %; um so viel flachere oder steilere Geraden durch die Mitte des Fensters treffen die Kurve bei {low} bis {high} MPa.',
     remedy: 'Einen Längenänderungsaufnehmer oder eine ruhigere Aufzeichnung verwenden: Die Steigung entscheidet über diesen Wert.',
   },
   'toe-long': {

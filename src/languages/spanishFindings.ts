@@ -164,7 +164,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'maximum-at-end': {
     message: 'La fuerza más alta está al final del registro: el ensayo o su registro se paró antes de tiempo, o la probeta rompió a la fuerza máxima.',
-    remedy: 'Indicar cuál es el caso, midiendo la probeta rota (Lu, Su); la resistencia de una probeta que no rompió allí es solo al menos así de grande, y las extensiones a la fuerza máxima no se conocen.',
+    remedy: 'Indicar cuál es el caso (en una probeta de tracción lo dicen Lu y Su); la resistencia de una probeta que no rompió allí es solo al menos así de grande, y las extensiones a la fuerza máxima no se conocen.',
   },
   'maximum-is-spike': {
     message: 'El máximo es un único dato, {excess} MPa por encima de sus vecinos.',
@@ -370,7 +370,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
     remedy: 'Comprobar las unidades, el área (¿radio en lugar de diámetro?), la longitud y la flexibilidad de la máquina.',
   },
   'offset-leverage': {
-    message: 'Con un efecto de palanca de {leverage}, la duda de la pendiente mueve la extensión prescrita de {symbol} un {share} %, y deja la tensión entre {low} y {high} MPa.',
+    message: 'Con un efecto de palanca de {leverage}, la duda de la pendiente mueve la extensión prescrita de {symbol} un {share} %; rectas otro tanto menos o más empinadas por el centro de la ventana cortan la curva de {low} a {high} MPa.',
     remedy: 'Emplear un extensómetro o un registro más estable: la pendiente decide este valor.',
   },
   'toe-long': {

@@ -60,6 +60,8 @@ describe('tension', () => {
   test.each([
     ['longer', { gaugeLength: 60 }],
     ['thinner', { area: 40 }],
+    // a ductile bar cut off while it rose: half as long again as the record shows it
+    ['longer by half', { gaugeLength: 50 * (1 + 1.5 * FARTHEST + 0.0121) }],
   ])('a broken piece that is much %s than the record shows: the record was cut short, and Rm is at least so large', (_, afterFracture) => {
     const result = pulled({ ...whole, afterFracture });
     expect([result.tensileStrength.atLeast, result.fracture]).toEqual([true, undefined]);
@@ -113,6 +115,27 @@ describe('bending', () => {
     expect(codes(letGo)).not.toContain('maximum-at-end');
   });
 
+  test.each([0, 10, 30])('a way of %i mm to the beam before it is loaded changes nothing', (way) => {
+    const approach = Array.from({ length: 200 }, (_, i) => (i * way) / 200);
+    const at = (strain: readonly number[], stress: readonly number[]) =>
+      analyseBending(
+        {
+          force: [...approach.map(() => 0), ...stress.map((R) => (2 * 10 * 16 * R) / (3 * 64))],
+          travel: [...approach, ...strain.map((e) => way + (64 ** 2 * e) / 24)],
+        },
+        { ...piece },
+      );
+    expect(at(strains, stresses).flexuralStrength.atLeast).toBe(true);
+    // past its maximum, in a parabola down to 84 %
+    const falling = Array.from({ length: 400 }, (_, i) => (i + 1) / 400);
+    const past = at(
+      [...strains, ...falling.map((share) => FARTHEST * (1 + share))],
+      [...stresses, ...falling.map((share) => TOP * (1 - 0.16 * share ** 2))],
+    );
+    expect(past.flexuralStrength.atLeast).toBeUndefined();
+    expect(codes(past)).toContain('stopped-before-fracture');
+  });
+
   test('let go at once, the beam springing back: at least so large', () => {
     const result = bent([...strains, FARTHEST - TOP / 100_000], [...stresses, 0]);
     expect([result.flexuralStrength.atLeast, result.fracture]).toEqual([true, undefined]);
@@ -158,6 +181,18 @@ describe('shear', () => {
         expect(marks(result)).toEqual([true, true, true, 'travel' in record ? true : undefined]);
         expect(codes(result)).toContain('maximum-at-end');
       }
+    },
+  );
+
+  test.each([0, 10, 60])(
+    'a way of %i mm to the pin, without force, does not count: past its maximum, at about half of it, it is known',
+    (approach) => {
+      const free = Array.from({ length: 500 }, (_, i) => (i * approach) / 500);
+      const loaded = ways.map((_, i) => i / 200);
+      const force = [...free.map(() => 0), ...loaded.map((_, i) => 30_000 * Math.sin((1.65 * (Math.PI / 2) * i) / (SAMPLES - 1)))];
+      const result = analyseShear({ force, travel: [...free, ...loaded.map((one) => approach + one)] }, pin);
+      expect(marks(result).slice(0, 2)).toEqual([undefined, undefined]);
+      expect(codes(result)).not.toContain('maximum-at-end');
     },
   );
 

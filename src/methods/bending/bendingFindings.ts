@@ -150,7 +150,8 @@ export function bendingFindings(result: Found, evidence: BendingEvidence, settin
   const { stress } = result.curve;
   const { fracture, rises, end, highest } = numbers;
   const letGo = fracture.ok ? fracture.how === 'sudden-fall' && !brokeSuddenly(part.numbers, part.curve) : fracture.reason === 'unloaded';
-  if ((rises || letGo || !fracture.ok) && stress[highest]! > 0)
+  const ended = !fracture.ok || fracture.how === 'end-of-record';
+  if ((rises || letGo || ended) && stress[highest]! > 0)
     found.push(...endFindings({ rises, letGo, share: stress[end - 1]! / stress[highest]! }, 'flexuralStrength'));
   return found;
 }

@@ -10,6 +10,11 @@ import {
 } from '../../base/index.js';
 import { neckArea, subdividedElongation } from '../../piece/index.js';
 
+/** @internal Standard uncertainty of A by hand where none is stated: ±1.2 points at k = 2 (common practice). */
+export const ELONGATION_DOUBT = 0.006;
+/** @internal The same of Z: ±2 points. */
+export const REDUCTION_DOUBT = 0.01;
+
 /** How the elongation after fracture was measured. */
 export type ElongationMethod = 'marks' | 'subdivision' | 'fine-marks';
 

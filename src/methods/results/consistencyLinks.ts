@@ -1,4 +1,5 @@
 import { doubt, link, type ConsistencyLink } from './consistencyLink.js';
+import { ELONGATION_DOUBT, REDUCTION_DOUBT } from '../common/brokenPiece.js';
 import type { TensionResult } from '../evaluation/TensionResult.js';
 import { NECKING_AGREEMENT } from '../loading/hardeningFindings.js';
 
@@ -6,9 +7,6 @@ import { NECKING_AGREEMENT } from '../loading/hardeningFindings.js';
 const HARDNESS_FACTOR = [3.3, 0.3] as const;
 /** Barba's even part against Ag, as a share of Ag (common practice). */
 const BARBA_DOUBT = 0.25;
-/** Standard uncertainty of A and Z by hand where none is stated: ±1.2 and ±2 points at k = 2 (common practice). */
-const ELONGATION_DOUBT = 0.006;
-const REDUCTION_DOUBT = 0.01;
 /** @internal Rm and hardness, of steels. An Rm that is only at least so large may be equal to anything above: then the hardness must stand for at least as much. */
 export function hardnessLink({ tensileStrength: Rm }: TensionResult, hardness: number, uncertainty: number): ConsistencyLink[] {
   const [factor, half] = HARDNESS_FACTOR;
