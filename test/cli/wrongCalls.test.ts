@@ -71,7 +71,10 @@ describe('a wrong value is said by its flag', () => {
   test.each([
     ['compression FILE --round 8 --height 0', /option '--height <h0>' argument '0' is invalid\. It must be above 0\.$/],
     ['bending FILE --rectangular 10x4 --span 60 --chord 0.1%', /It must be two strains with a comma between them/],
-    ['plan torsion', /^testpiece: test 'torsion' is not known\. Allowed choices are tension, brinell, shear, bending, compression, cupping\.$/],
+    [
+      'plan torsion',
+      /^testpiece: test 'torsion' is not known\. Allowed choices are tension, brinell, shear, bending, compression, cupping\.$/,
+    ],
     ['report FILE --diameter 8', /unknown option '--diameter' \(Did you mean --round\?\)$/],
     ['vectors trueStress', /no check vector of 'trueStress'; there are some of .*round, .*tube/],
     ['replicates FILE', /FILE: is no JSON: give the \.json files that report, .* wrote$/],

@@ -26,7 +26,7 @@ function made(
   const stress = strain.map((e) => (e < 1.5e-3 ? 200_000 * e : 300 + ((top - 300) * (e - 1.5e-3)) / 0.21));
   const motion = options.by === 'travel' ? { travel: strain.map((e) => e * 48) } : { strain };
   const time = options.seconds === undefined ? {} : { time: strain.map((_, i) => (i * options.seconds!) / 400) };
-  const finalLength = own.gaugeLength * (1 + (options.A ?? 0.25));
+  const finalLength = own.gaugeLength * (1 + (options.A ?? 0.21));
   return analyseTension(
     { force: stress.map((R) => R * area), ...motion, ...time },
     { ...own, afterFracture: { gaugeLength: finalLength, area: 0.83 * area } },
