@@ -37,7 +37,11 @@ function requireNoCommas({ place, separator, rows }: NumberTable, headed: readon
     throw usage(`${place}: the commas may be decimal signs or stand between columns; write a heading, or semicolons between columns`);
 }
 
-/** Rows with a direction: a run is how often a force was held before in that direction. */
+/** In the order that they were held in, whatever the order of the rows: rising forces upwards, falling ones downwards. */
+const asHeld = (readings: readonly RunReading[]): RunReading[] =>
+  [...readings].sort((a, b) => (a.falling ? b.held - a.held : a.held - b.held));
+
+/** Rows with a direction: a run is how often a force was held before in that direction, and goes up and then down, as the calibration expects it. */
 function byRow({ rows }: NumberTable, [first, second]: readonly Headed[]): RunReading[] {
   const all = rows.map(({ cells, values }) => ({
     held: values[0]! * first!.factor,
@@ -48,10 +52,11 @@ function byRow({ rows }: NumberTable, [first, second]: readonly Headed[]): RunRe
     ...one,
     run: all.slice(0, i).filter(({ held, falling }) => held === one.held && falling === one.falling).length,
   }));
-  const down = counted.filter(({ falling }) => falling);
-  const drops = down.filter(({ held }, i) => i > 0 && held < down[i - 1]!.held).length;
-  // both directions step by step: a run goes up and then down, as the calibration expects it
-  return 2 * drops >= down.length - 1 ? counted : [...counted.filter(({ falling }) => !falling), ...down.reverse()];
+  const runs = 1 + Math.max(...counted.map(({ run }) => run));
+  return Array.from({ length: runs }, (_, k) => counted.filter(({ run }) => run === k)).flatMap((own) => [
+    ...asHeld(own.filter(({ falling }) => !falling)),
+    ...asHeld(own.filter(({ falling }) => falling)),
+  ]);
 }
 
 /** Columns of runs: the first falling one belongs to the first rising one, and so on. */
@@ -63,12 +68,16 @@ function byColumn({ rows, place }: NumberTable, columns: readonly Headed[]): Run
     throw usage(`${place}: line ${hole.line} has an empty cell in a run of rising force; only those of falling force may have some`);
   const of = (falling: boolean): number[] => runs.flatMap((_, k) => (isFalling[k] === falling ? [k + 1] : []));
   const [up, down] = [of(false), of(true)];
+  // columns without a direction go on as they stand: one of them may hold the way up and the way down
+  const ordered = down.length > 0 ? asHeld : (own: RunReading[]) => own;
   if (up.length < down.length) throw usage(`${place} must have a column of rising force for each of falling force, got ${up.length}`);
   const columnOf = (k: number, run: number, falling: boolean): RunReading[] =>
-    rows.flatMap(({ values }) =>
-      Number.isFinite(values[k]) ? [{ held: values[0]! * held!.factor, read: values[k]! * columns[k]!.factor, run, falling }] : [],
+    ordered(
+      rows.flatMap(({ values }) =>
+        Number.isFinite(values[k]) ? [{ held: values[0]! * held!.factor, read: values[k]! * columns[k]!.factor, run, falling }] : [],
+      ),
     );
-  return up.flatMap((k, run) => [...columnOf(k, run, false), ...(run < down.length ? columnOf(down[run]!, run, true).reverse() : [])]);
+  return up.flatMap((k, run) => [...columnOf(k, run, false), ...(run < down.length ? columnOf(down[run]!, run, true) : [])]);
 }
 
 /**

@@ -86,11 +86,16 @@ function hardened(strain: number, [low, high]: UsualRange): number {
   return n > 0 ? ((Math.E * strain) / n) ** n : 1;
 }
 
-/** Strain at which the tangent modulus no longer holds a piece straight: ε exp(−3ε) = π² n / λ², with the shape that it has by then. */
-function bucklingOf(slenderness: number, exponent: number): number | undefined {
-  const limit = (Math.PI / slenderness) ** 2 * exponent;
+/**
+ * Strain at which a piece no longer stays straight: elastic by Euler, π²/λ², where that comes before yield; else by the tangent modulus, ε exp(−3ε) = π² n / λ², with
+ * the shape that it has by then, and not before yield.
+ */
+function bucklingOf(slenderness: number, yieldStrain: number, exponent: number): number | undefined {
+  const euler = (Math.PI / slenderness) ** 2;
+  if (euler < yieldStrain) return euler;
+  const limit = euler * exponent;
   if (limit >= Math.exp(-1) / 3 || exponent <= 0) return undefined;
-  return 1 - Math.exp(-findRoot((strain) => strain * Math.exp(-3 * strain) - limit, 0, 1 / 3));
+  return Math.max(yieldStrain, 1 - Math.exp(-findRoot((strain) => strain * Math.exp(-3 * strain) - limit, 0, 1 / 3)));
 }
 
 /**
@@ -101,7 +106,7 @@ function bucklingOf(slenderness: number, exponent: number): number | undefined {
  *
  * @remarks
  * The flow stress is that of tension by Hollomon, with n from the uniform elongation, and never below the yield strength; a brittle metal is taken to bear four times its tensile strength. d and h are those at the end
- * (Siebel). Buckling by the tangent modulus (Engesser) at the lowest exponent, above 3 diameters. Friction makes the piece a barrel: lubricate the ends, and measure both diameters from 10 % on.
+ * (Siebel). Buckling by Euler before yield, by the tangent modulus (Engesser) at the lowest exponent after it, above 3 diameters. Friction makes the piece a barrel: lubricate the ends, and measure both diameters from 10 % on.
  *
  * @param input - `family` or `expected`, `section`, `height` [mm], `toStrain` [mm/mm], `endFactor`, `friction` [1], `strainRate` [1/s], `frame`.
  * @returns Plan with force, friction, buckling, travel, speed, loading, cautions, findings.
@@ -144,9 +149,8 @@ export function planCompression(input: CompressionPlanInput): CompressionPlan {
   const ratio = height / width;
   const slenderness = secondMoment === undefined ? undefined : (endFactor * height) / Math.sqrt(secondMoment / area);
   const { leastRatio, bucklingRatio, mostRatio } = heightRatios;
-  const watched = ratio > bucklingRatio && material.ductile ? slenderness : undefined;
-  const buckles = watched === undefined ? undefined : bucklingOf(watched, exponents[0]);
-  const bucklingStrain = buckles === undefined ? undefined : Math.max(buckles, yields[0] / modulus);
+  const watched = ratio > bucklingRatio ? slenderness : undefined;
+  const bucklingStrain = watched === undefined ? undefined : bucklingOf(watched, yields[0] / modulus, material.ductile ? exponents[0] : 0);
   if (ratio < leastRatio) findings.push(finding('piece-squat', { ratio, least: leastRatio }));
   if (ratio > mostRatio) findings.push(finding('piece-slender', { ratio, most: mostRatio }));
   if (bucklingStrain !== undefined && bucklingStrain < toStrain)

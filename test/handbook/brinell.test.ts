@@ -60,8 +60,8 @@ describe('uncertainty with the device (ISO 6506-1, annex, from memory): roots of
     return ((hbw(10, doubt.force, d - 5e-5) - hbw(10, doubt.force, d + 5e-5)) / 1e-4) * (0.01 / Math.sqrt(12));
   };
 
-  test('scatter alone: s/√n', () => {
-    const { value, standardUncertainty, degreesOfFreedom } = brinellBudget(doubt);
+  test('an exact device: scatter alone, s/√n', () => {
+    const { value, standardUncertainty, degreesOfFreedom } = brinellBudget({ ...doubt, permissibleError: 0 });
     expect(value).toBe(230);
     expect(standardUncertainty).toBeCloseTo(2 / Math.sqrt(3), 9);
     expect(degreesOfFreedom).toBeCloseTo(2, 9);
@@ -82,8 +82,10 @@ describe('uncertainty with the device (ISO 6506-1, annex, from memory): roots of
 
   test('one or the other, and no hardness into which the ball would sink', () => {
     expect(() => brinellBudget({ ...doubt, block, permissibleError: 0.02 })).toThrow('permissibleError must not be given beside a block');
-    expect(() => brinellBudget({ ...doubt, readings: [10, 11] })).toThrow('readings must be a hardness');
-    expect(() => brinellBudget({ ...doubt, readings: [230] })).toThrow('readings');
+    expect(() => brinellBudget({ ...doubt, permissibleError: 0.02, readings: [10, 11] })).toThrow('readings must be a hardness');
+    expect(() => brinellBudget(doubt)).toThrow('block must be given, or permissibleError');
+    expect(() => brinellBudget({ ...doubt, block: { ...block, readings: [100, 102] } })).toThrow('within 10 % of its hardness');
+    expect(() => brinellBudget({ ...doubt, permissibleError: 0.02, readings: [230] })).toThrow('readings');
   });
 });
 

@@ -45,6 +45,10 @@ describe('compression', () => {
     expect(held / (stress * base.section.area * Math.exp(strain))).toBeCloseTo(1, 9);
     expect(codes(plan)).toEqual(['caution planned-buckling']);
     expect(codes(planCompression({ ...base, height: 24, toStrain: 0.02 }))).toEqual([]);
+    // E 70 GPa, d 6, h 48, k 2: λ = 2 · 48/1.5 = 64, π²/64² = 0.0024096, before the yield at 500/70 000 = 0.0071
+    const free = { modulus: 70_000, yieldStrength: 500, tensileStrength: 560, elongation: 0.1, exponent: 0.08 };
+    const post = planCompression({ ...base, expected: free, section: round({ diameter: 6 }), height: 48, endFactor: 2 });
+    expect(post.bucklingStrain).toBeCloseTo(0.0024096, 7);
     expect(planCompression({ ...base, height: 18 })).not.toHaveProperty('bucklingStrain');
     expect(planCompression({ ...base, height: 24, section: sectionFromArea({ area: 28 }) })).not.toHaveProperty('bucklingStrain');
   });

@@ -34,6 +34,9 @@ export interface BrinellDoubt {
   readonly permissibleError?: number | undefined;
 }
 
+/** A device farther off on a block is not corrected but wrong, some five times what is permitted; or the block is another (common practice). */
+const FARTHEST_OFF = 0.1;
+
 /** Hardness that a millimetre of diameter takes off, at a hardness [HBW/mm]. */
 function slopeAt(from: string, path: string, { force, ballDiameter: ball }: BrinellDoubt, hardness: number): number {
   const depth = (KGF_PER_NEWTON * force) / (Math.PI * ball * hardness);
@@ -58,7 +61,7 @@ function slopeAt(from: string, path: string, { force, ballDiameter: ball }: Brin
  * @param doubt - `ballDiameter` [mm] and `force` [N] above 0; `readings` [HBW], 2 at least; `readingStep` [mm]; `block` or `permissibleError` [1], below 0.2.
  * @param options - Coverage.
  * @returns The budget of HBW.
- * @throws {@link InputError} `missing`, `wrong-type`, `not-finite`, `not-positive`, `out-of-range`, `too-few`, `unknown-option`; `ambiguous` for a block beside
+ * @throws {@link InputError} `missing`, `wrong-type`, `not-finite`, `not-positive`, `out-of-range` (also readings on a block that are more than 10 % off), `too-few`, `unknown-option`; `ambiguous` for a block beside
  * a permissible error.
  *
  * @example
@@ -90,6 +93,14 @@ export function brinellBudget(doubt: BrinellDoubt, options: CoverageOptions = {}
       slope: slopeAt(from, path, doubt, mean.value),
     };
   };
+  if (block === undefined && permissibleError === undefined)
+    throw new InputError(
+      from,
+      'doubt.block',
+      'missing',
+      'must be given, or permissibleError: scatter alone says nothing of the device',
+      block,
+    );
   const piece = measured('doubt.readings', 'piece', doubt.readings);
   const own = { ...options, symbol: 'HBW', unit: 'HBW' } as const;
   if (block === undefined) {
@@ -108,6 +119,15 @@ export function brinellBudget(doubt: BrinellDoubt, options: CoverageOptions = {}
   requirePositive(from, `${path}.value`, stated.value);
   const certified = { ...positiveInput(from, path, stated), unit: 'HBW' };
   const onBlock = measured('doubt.block.readings', 'onBlock', block.readings);
+  const shown = onBlock.inputs[0]!.value;
+  if (Math.abs(shown / stated.value - 1) > FARTHEST_OFF)
+    throw new InputError(
+      from,
+      'doubt.block.readings',
+      'out-of-range',
+      `must be within ${100 * FARTHEST_OFF} % of its hardness: else the device or the block is wrong`,
+      shown,
+    );
   if (permissibleError !== undefined)
     throw new InputError(from, 'doubt.permissibleError', 'ambiguous', 'must not be given beside a block', permissibleError);
   return budgetOf(
