@@ -656,6 +656,7 @@ export const chinesePhrases: Readonly<Record<SpokenPhrase, string>> = {
   'greatest depth to be expected': '预期最大深度',
   'speed of the ball': '球头速度',
   Loading: '加载',
+  'time to yield': '屈服前的时间',
   'time to full force': '达到全部试验力的时间',
   'force rate': '力的速率',
   'drive, at least': '驱动，至少',

@@ -473,6 +473,7 @@ export const frenchPhrases: Readonly<Record<SpokenPhrase, string>> = {
   'greatest depth to be expected': 'profondeur maximale attendue',
   'speed of the ball': 'vitesse de la bille',
   Loading: 'Mise en charge',
+  'time to yield': 'durée jusqu’à l’écoulement',
   'time to full force': 'durée jusqu’à la pleine force',
   'force rate': 'vitesse de mise en charge',
   'drive, at least': 'commande, au moins',

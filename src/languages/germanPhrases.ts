@@ -473,6 +473,7 @@ export const germanPhrases: Readonly<Record<SpokenPhrase, string>> = {
   'greatest depth to be expected': 'größte zu erwartende Tiefe',
   'speed of the ball': 'Geschwindigkeit der Kugel',
   Loading: 'Belastung',
+  'time to yield': 'Zeit bis zum Fließen',
   'time to full force': 'Zeit bis zur vollen Kraft',
   'force rate': 'Kraftanstiegsrate',
   'drive, at least': 'Antrieb, mindestens',

@@ -113,6 +113,7 @@ export const planPhrases = [
   'greatest depth to be expected',
   'speed of the ball',
   'Loading',
+  'time to yield',
   'time to full force',
   'force rate',
   'drive, at least',

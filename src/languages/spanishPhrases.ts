@@ -656,6 +656,7 @@ export const spanishPhrases: Readonly<Record<SpokenPhrase, string>> = {
   'greatest depth to be expected': 'mayor profundidad esperable',
   'speed of the ball': 'velocidad de la bola',
   Loading: 'Carga',
+  'time to yield': 'tiempo hasta la fluencia',
   'time to full force': 'tiempo hasta la fuerza total',
   'force rate': 'velocidad de la fuerza',
   'drive, at least': 'accionamiento, al menos',

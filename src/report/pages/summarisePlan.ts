@@ -48,7 +48,7 @@ const cuppingRows = (plan: CuppingPlan, { under, one, span }: RowMaker): PlanRow
   ]);
 const loadingRows = (plan: Exclude<TestPlan, TensionPlan>, { under, one, span }: RowMaker, { say }: Presentation): PlanRow[] =>
   under('Loading', [
-    span('time to full force', plan.loading.time, 's', 3),
+    span(plan.planOf === 'compression' ? 'time to yield' : 'time to full force', plan.loading.time, 's', 3),
     span('force rate', plan.loading.forceRate, FORCE_RATE),
     one('drive, at least', plan.loading.driveNumber, say(plan.frame.drive?.kind === 'pump' ? 'strokes' : 'turns'), 2),
   ]);
