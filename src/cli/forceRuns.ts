@@ -37,6 +37,10 @@ function requireNoCommas({ place, separator, rows }: NumberTable, headed: readon
     throw usage(`${place}: the commas may be decimal signs or stand between columns; write a heading, or semicolons between columns`);
 }
 
+/** Run by run, first the way up and then the way down: pairs tell the direction by their order, whichever way the table was written. */
+const wayByWay = (readings: readonly RunReading[]): RunReading[] =>
+  [...readings].sort((a, b) => a.run - b.run || Number(a.falling) - Number(b.falling) || (a.falling ? b.held - a.held : a.held - b.held));
+
 /** Rows with a direction: a run is how often a force was held before in that direction. */
 function byRow({ rows }: NumberTable, [first, second]: readonly Headed[]): RunReading[] {
   const all = rows.map(({ cells, values }) => ({
@@ -44,17 +48,15 @@ function byRow({ rows }: NumberTable, [first, second]: readonly Headed[]): RunRe
     read: values[1]! * second!.factor,
     falling: runDirection(cells[2]!) === 'falling',
   }));
-  const counted = all.map((one, i) => ({
-    ...one,
-    run: all.slice(0, i).filter(({ held, falling }) => held === one.held && falling === one.falling).length,
-  }));
-  const down = counted.filter(({ falling }) => falling);
-  const drops = down.filter(({ held }, i) => i > 0 && held < down[i - 1]!.held).length;
-  // both directions step by step: a run goes up and then down, as the calibration expects it
-  return 2 * drops >= down.length - 1 ? counted : [...counted.filter(({ falling }) => !falling), ...down.reverse()];
+  return wayByWay(
+    all.map((one, i) => ({
+      ...one,
+      run: all.slice(0, i).filter(({ held, falling }) => held === one.held && falling === one.falling).length,
+    })),
+  );
 }
 
-/** Columns of runs: the first falling one belongs to the first rising one, and so on. */
+/** Columns of runs: the first falling one belongs to the first rising one, and so on; where no heading says a direction, in the order of the rows. */
 function byColumn({ rows, place }: NumberTable, columns: readonly Headed[]): RunReading[] {
   const [held, ...runs] = columns;
   const isFalling = runs.map(({ name }) => runDirection(name) === 'falling');
@@ -68,7 +70,8 @@ function byColumn({ rows, place }: NumberTable, columns: readonly Headed[]): Run
     rows.flatMap(({ values }) =>
       Number.isFinite(values[k]) ? [{ held: values[0]! * held!.factor, read: values[k]! * columns[k]!.factor, run, falling }] : [],
     );
-  return up.flatMap((k, run) => [...columnOf(k, run, false), ...(run < down.length ? columnOf(down[run]!, run, true).reverse() : [])]);
+  const readings = [...up.flatMap((k, run) => columnOf(k, run, false)), ...down.flatMap((k, run) => columnOf(k, run, true))];
+  return runs.some(({ name }) => runDirection(name) !== undefined) ? wayByWay(readings) : readings;
 }
 
 /**
