@@ -24,14 +24,10 @@ export interface FittedCalibration extends CalibrationFile {
   readonly calibration: Calibration;
 }
 
-/** Pairs that a line with a scatter needs at least. */
-const PAIRS = 3;
-
 /** The pairs of a table; a pressure is what the channel indicates, whichever column it is in. */
 async function fromTable(place: string, path: string, held: Held | undefined): Promise<Omit<CalibrationFile, 'name'>> {
   const either: readonly Measured[] = ['stress', 'force'];
   const { readings, held: first, read } = await forceRuns(place, path, either, ['force', 'stress']);
-  if (readings.length < PAIRS) throw usage(`${place} must have ${PAIRS} pairs at least, got ${readings.length}`);
   if (first === 'stress' && read === 'stress') throw usage(`${place} must have a column of the reference force, got pressures alone`);
   const told = first === 'stress' ? 'indicated' : read === 'stress' ? 'true' : undefined;
   if (told !== undefined && held !== undefined && told !== held)

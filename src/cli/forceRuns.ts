@@ -37,29 +37,26 @@ function requireNoCommas({ place, separator, rows }: NumberTable, headed: readon
     throw usage(`${place}: the commas may be decimal signs or stand between columns; write a heading, or semicolons between columns`);
 }
 
-/** In the order that they were held in, whatever the order of the rows: rising forces upwards, falling ones downwards. */
-const asHeld = (readings: readonly RunReading[]): RunReading[] =>
-  [...readings].sort((a, b) => (a.falling ? b.held - a.held : a.held - b.held));
+/** Run by run, first the way up and then the way down: pairs tell the direction by their order, whichever way the table was written. */
+const wayByWay = (readings: readonly RunReading[]): RunReading[] =>
+  [...readings].sort((a, b) => a.run - b.run || Number(a.falling) - Number(b.falling) || (a.falling ? b.held - a.held : a.held - b.held));
 
-/** Rows with a direction: a run is how often a force was held before in that direction, and goes up and then down, as the calibration expects it. */
+/** Rows with a direction: a run is how often a force was held before in that direction. */
 function byRow({ rows }: NumberTable, [first, second]: readonly Headed[]): RunReading[] {
   const all = rows.map(({ cells, values }) => ({
     held: values[0]! * first!.factor,
     read: values[1]! * second!.factor,
     falling: runDirection(cells[2]!) === 'falling',
   }));
-  const counted = all.map((one, i) => ({
-    ...one,
-    run: all.slice(0, i).filter(({ held, falling }) => held === one.held && falling === one.falling).length,
-  }));
-  const runs = 1 + Math.max(...counted.map(({ run }) => run));
-  return Array.from({ length: runs }, (_, k) => counted.filter(({ run }) => run === k)).flatMap((own) => [
-    ...asHeld(own.filter(({ falling }) => !falling)),
-    ...asHeld(own.filter(({ falling }) => falling)),
-  ]);
+  return wayByWay(
+    all.map((one, i) => ({
+      ...one,
+      run: all.slice(0, i).filter(({ held, falling }) => held === one.held && falling === one.falling).length,
+    })),
+  );
 }
 
-/** Columns of runs: the first falling one belongs to the first rising one, and so on. */
+/** Columns of runs: the first falling one belongs to the first rising one, and so on; where no heading says a direction, in the order of the rows. */
 function byColumn({ rows, place }: NumberTable, columns: readonly Headed[]): RunReading[] {
   const [held, ...runs] = columns;
   const isFalling = runs.map(({ name }) => runDirection(name) === 'falling');
@@ -68,16 +65,13 @@ function byColumn({ rows, place }: NumberTable, columns: readonly Headed[]): Run
     throw usage(`${place}: line ${hole.line} has an empty cell in a run of rising force; only those of falling force may have some`);
   const of = (falling: boolean): number[] => runs.flatMap((_, k) => (isFalling[k] === falling ? [k + 1] : []));
   const [up, down] = [of(false), of(true)];
-  // columns without a direction go on as they stand: one of them may hold the way up and the way down
-  const ordered = down.length > 0 ? asHeld : (own: RunReading[]) => own;
   if (up.length < down.length) throw usage(`${place} must have a column of rising force for each of falling force, got ${up.length}`);
   const columnOf = (k: number, run: number, falling: boolean): RunReading[] =>
-    ordered(
-      rows.flatMap(({ values }) =>
-        Number.isFinite(values[k]) ? [{ held: values[0]! * held!.factor, read: values[k]! * columns[k]!.factor, run, falling }] : [],
-      ),
+    rows.flatMap(({ values }) =>
+      Number.isFinite(values[k]) ? [{ held: values[0]! * held!.factor, read: values[k]! * columns[k]!.factor, run, falling }] : [],
     );
-  return up.flatMap((k, run) => [...columnOf(k, run, false), ...(run < down.length ? columnOf(down[run]!, run, true) : [])]);
+  const readings = [...up.flatMap((k, run) => columnOf(k, run, false)), ...down.flatMap((k, run) => columnOf(k, run, true))];
+  return runs.some(({ name }) => runDirection(name) !== undefined) ? wayByWay(readings) : readings;
 }
 
 /**

@@ -1,5 +1,5 @@
 import { Command } from 'commander';
-import { verifyForce, type ForceStep, type ForceVerificationResult } from '../force/index.js';
+import { LEAST_RUNS, verifyForce, type ForceStep, type ForceVerificationResult } from '../force/index.js';
 import { presentation, renderVerification, verificationInWords, type PresentationOptions } from '../report/index.js';
 import type { Held } from './calibrationFile.js';
 import { findingLines } from './findingLines.js';
@@ -30,9 +30,6 @@ interface VerifyFlags extends ReaderFlags, JobFlags {
   readonly overwrite?: true;
 }
 
-/** Runs of rising force that a verification has at least (ISO 7500-1, from memory). */
-const RUNS = 3;
-
 /** Steps of ascending force with their runs; falling ones are those of the first runs. */
 function stepsOf({ readings, place }: ForceRuns): ForceStep[] {
   const forces = [...new Set(readings.map(({ held }) => held))].sort((a, b) => a - b);
@@ -46,8 +43,8 @@ function stepsOf({ readings, place }: ForceRuns): ForceStep[] {
       return own.map(({ read }) => read);
     };
     const [rising, falling] = [of(false), of(true)];
-    if (rising.length < RUNS)
-      throw usage(`${place}: at ${force} N there must be ${RUNS} readings of rising force at least, got ${rising.length}`);
+    if (rising.length < LEAST_RUNS)
+      throw usage(`${place}: at ${force} N there must be ${LEAST_RUNS} readings of rising force at least, got ${rising.length}`);
     return { force, rising, ...(falling.length > 0 ? { falling } : {}) };
   });
 }

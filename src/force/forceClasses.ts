@@ -36,3 +36,6 @@ export const forceClasses: readonly ForceClassLimits[] = (
   resolution,
   leastSteps,
 }));
+
+/** @internal Runs of rising force that a verification has at least (ISO 7500-1, from memory). */
+export const LEAST_RUNS = 3;

@@ -46,3 +46,5 @@ export { verifyForce } from './verifyForce.js';
 export { requireHydraulicChain } from './pressureToForce.js';
 /** @internal */
 export { displacementClasses } from './displacementClasses.js';
+/** @internal */
+export { LEAST_RUNS } from './forceClasses.js';

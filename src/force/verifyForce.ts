@@ -8,7 +8,7 @@ import {
   requirePositive,
 } from '../base/index.js';
 import { mean, sampleDeviation } from '../numeric/index.js';
-import { forceClasses, type ForceClass } from './forceClasses.js';
+import { forceClasses, LEAST_RUNS, type ForceClass } from './forceClasses.js';
 import type { ForceTerm, ForceVerification, ForceVerificationResult, VerifiedStep } from './ForceVerification.js';
 import { gradeTerms, type GradedTerm } from './gradeTerms.js';
 import { requireReference } from './requireReference.js';
@@ -93,7 +93,7 @@ export function verifyForce(verification: ForceVerification): ForceVerificationR
       throw new InputError(FROM, `${path}.force`, 'out-of-range', `must be in N and lie within the range (${range} N)`, force);
     before = force;
     const rising = requireColumn(FROM, `${path}.rising`, step.rising, {
-      least: 3,
+      least: LEAST_RUNS,
       positive: true,
       ...(runs === undefined ? {} : { length: runs }),
     });

@@ -285,6 +285,7 @@ export const chinesePhrases: Readonly<Record<SpokenPhrase, string>> = {
   'Resolution r': '分辨力 r',
   'Falling forces': '递减力',
   'verified too': '也已检验',
+  'verified too, at {count} of {total} steps': '也已检验，{total} 个校准点中的 {count} 个',
   'not verified': '未检验',
   'Forces over which each class holds.': '各级别适用的力值范围。',
   From: '起点',

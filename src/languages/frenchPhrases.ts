@@ -577,6 +577,7 @@ export const frenchPhrases: Readonly<Record<SpokenPhrase, string>> = {
   'Resolution r': 'Résolution r',
   'Falling forces': 'Forces décroissantes',
   'verified too': 'vérifiées aussi',
+  'verified too, at {count} of {total} steps': 'vérifiées aussi, à {count} paliers sur {total}',
   'not verified': 'non vérifiées',
   'Forces over which each class holds.': 'Forces entre lesquelles chaque classe est respectée.',
   From: 'De',

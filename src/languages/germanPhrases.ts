@@ -577,6 +577,7 @@ export const germanPhrases: Readonly<Record<SpokenPhrase, string>> = {
   'Resolution r': 'Auflösung r',
   'Falling forces': 'Fallende Kräfte',
   'verified too': 'ebenfalls überprüft',
+  'verified too, at {count} of {total} steps': 'ebenfalls überprüft, bei {count} von {total} Stufen',
   'not verified': 'nicht überprüft',
   'Forces over which each class holds.': 'Kräfte, bei denen die jeweilige Klasse gilt.',
   From: 'Von',

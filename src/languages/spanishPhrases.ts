@@ -285,6 +285,7 @@ export const spanishPhrases: Readonly<Record<SpokenPhrase, string>> = {
   'Resolution r': 'Resolución r',
   'Falling forces': 'Fuerzas decrecientes',
   'verified too': 'también verificadas',
+  'verified too, at {count} of {total} steps': 'también verificadas, en {count} de {total} escalones',
   'not verified': 'no verificadas',
   'Forces over which each class holds.': 'Fuerzas en las que se cumple cada clase.',
   From: 'Desde',

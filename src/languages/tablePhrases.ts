@@ -99,6 +99,7 @@ export const tablePhrases = [
   'Resolution r',
   'Falling forces',
   'verified too',
+  'verified too, at {count} of {total} steps',
   'not verified',
   'Forces over which each class holds.',
   'From',

@@ -50,6 +50,10 @@ describe('the place of a column counts from 1', () => {
     expect(unnamed.error).toMatch(/#1 'a' goes up to 39, .*#2 'b' goes up to 19500/);
     writeFileSync(file, `Force [N];Force [N];Travel [mm]\n1;2;0\n2;3;1\n3;4;2\n`);
     expect((await command('check', file)).error).toMatch(/'Force' \(#1\).*'Force' \(#2\)/);
+    // columns that are alike where they begin, and differ later on
+    const late = Array.from({ length: 3000 }, (_, k) => `${k};${500 + k};${500 + k + (k > 2900 ? 1 : 0)};${(k * 0.01).toFixed(2)}`);
+    writeFileSync(file, `Time [s];Force [N];Force [N];Travel [mm]\n${late.join('\n')}\n`);
+    expect((await command('check', file)).error).toMatch(/'Force' \(#2\), 'Force' \(#3\), which differ on line/);
   });
 });
 

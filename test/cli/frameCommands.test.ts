@@ -55,6 +55,38 @@ describe('calibrate', () => {
     expect(same.calibration.findings).toEqual([]);
   });
 
+  test.each([
+    ['columns', (p: number) => [`${p};${1200 * p};${1200 * p + 60}`], 'p [MPa];up [N];down [N]'],
+    ['rows', (p: number) => [`${p};${1200 * p};up`, `${p};${1200 * p + 60};down`], 'p;F;direction\nMPa;N;'],
+  ])('%s written from low to high or from high to low: the same way down', async (_, rowsOf, heading) => {
+    const differences = await Promise.all(
+      [steps, [...steps].reverse()].map(async (forces, k) => {
+        const file = given(`channel-${k}.txt`, `${heading}\n${forces.flatMap(rowsOf).join('\n')}\n`);
+        const { calibration } = read(await command('calibrate', file, '--degree', '1', '--json')) as Printed;
+        return calibration.findings.find(({ code }) => code === 'calibration-hysteresis')?.values['difference'];
+      }),
+    );
+    // residuals are −30 N on the way up and 30 N on the way down, whose reading at the top still counts to the way up: 30 − (5 · (−30) + 30)/6
+    expect(differences[0]).toBeCloseTo(30 + (5 * 30 - 30) / 6, 6);
+    expect(differences[1]).toBe(differences[0]);
+  });
+
+  test('an exact table shows no dust of the arithmetic', async () => {
+    const { out } = await command('calibrate', given('exact.txt', 'p [MPa];F [N]\n0;0\n7;8407\n11;13211\n13;15613\n19;22819\n'));
+    expect(out).toMatch(/^ {2}c0 = 0\n {2}c1 = 1201\n/m);
+    expect(out).toMatch(/residuals: 0\sN,/);
+    expect(out).toMatch(/^ +4 +13 +15613 +0 +0$/m);
+    expect(out).not.toContain('10⁻');
+  });
+
+  test('residuals of a large channel are plain numbers', async () => {
+    const flags = ['--degree', '1'];
+    const { out } = await command('calibrate', given('large.txt', 'p [MPa];F [N]\n1;1000000\n2;2000000\n3;3006000\n4;4000000\n'), ...flags);
+    // of the 6000 N the line takes 6000/4 + 600 (3 − 2.5) with it (least squares over four even steps)
+    expect(out).toMatch(/^ +3 +3 +3006000 +4200 /m);
+    expect(out).not.toMatch(/× 10|e\+/);
+  });
+
   test('its table names coefficients, residuals and findings; findings count for the status', async () => {
     const file = given('channel.txt', table());
     const { status, out } = await command('calibrate', file, '--fail-on', 'caution');
@@ -89,7 +121,9 @@ describe('calibrate', () => {
     const few = await command('calibrate', given('few.txt', '1;2\n1;3\n1;4\n'));
     expect(few).toMatchObject({ status: 2, out: '' });
     expect(few.error).toMatch(/^testpiece: 3 pairs at 1 different readings do not determine degree 1\n$/);
-    expect((await command('calibrate', given('two.txt', '1;2\n2;3\n'))).error).toMatch(/two\.txt must have 3 pairs at least, got 2$/m);
+    expect((await command('calibrate', given('two.txt', '1;2\n2;3\n'))).error).toMatch(
+      /pairs\.indicated must have at least 3 samples, got 2$/m,
+    );
     expect((await command('calibrate', given('few.txt', '1;2\n2;3\n3;4\n'), '--degree', '4')).error).toMatch(/--degree must be 1, 2 or 3/);
   });
 });
@@ -133,6 +167,7 @@ describe('verify', () => {
     const { status, out } = await command('verify', file, ...range, '--page', at('page.html'), '--identity', 'frame <1>', '--invented');
     expect(status).toBe(0);
     expect(out).toMatch(/^ {2}10 kN +0\.47 % +0\.5 % +−1\.2 % +– +0\.06 % +1 +reversibility v$/m);
+    expect(out).toMatch(/Falling forces +verified too, at 2 of 3 steps$/m);
     expect(out).toMatch(/no certificate of an accredited laboratory/);
     const page = readFileSync(at('page.html'), 'utf8');
     expect(page).toContain('frame &lt;1&gt;');

@@ -231,7 +231,11 @@ describe('studies and verifications', () => {
     expect(own).toContain('frame &lt;1&gt;');
     expect(text(own)).toContain(`Class ${verified.forceClass!}`);
     expect(row(own, 'q, b, v', '20 kN').slice(1, 4)).toEqual(['0.025 %', '0.03 %', '–']);
-    expect(text(own)).toContain('not verified');
+    expect(text(own)).toContain('Falling forces not verified');
+    const back = (count: number) =>
+      verifyForce({ steps: steps.map((one, k) => (k < count ? { ...one, falling: [one.force] } : one)), range: 20_000, resolution: 2 });
+    expect(text(renderVerification(back(4)))).toContain('Falling forces verified too, at 4 of 5 steps');
+    expect(text(renderVerification(back(5)))).toMatch(/Falling forces verified too(?!,)/);
     const poor = verifyForce({
       steps: steps.map((one) => ({ ...one, rising: [one.force * 1.1, one.force, one.force * 0.9] })),
       range: 20_000,

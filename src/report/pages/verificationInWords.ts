@@ -24,7 +24,8 @@ const terms: Readonly<Record<ForceTerm | 'steps', Phrase>> = {
 /** @internal A verification in the words, numbers and units of one reader. */
 export function verificationInWords(verification: ForceVerificationResult, show: Presentation): VerificationInWords {
   const { say, percent, value } = show;
-  const { steps, ranges, forceClass, held, resolution, fallingVerified } = verification;
+  const { steps, ranges, forceClass, held, resolution } = verification;
+  const falling = steps.filter(({ reversibility }) => reversibility !== undefined).length;
   const force = (F: number): string => value(F, FORCE, 4);
   const share = (one: number | undefined): string => (one === undefined ? '–' : percent(one, 2));
   const known = steps.some(({ standardUncertainty }) => standardUncertainty !== undefined);
@@ -36,7 +37,14 @@ export function verificationInWords(verification: ForceVerificationResult, show:
         held === 'true' ? say('the true one; the indicator was read') : say('the indicated one; the reference was read'),
       ],
       [say('Resolution r'), value(resolution, SMALL_FORCE, 3)],
-      [say('Falling forces'), fallingVerified ? say('verified too') : say('not verified')],
+      [
+        say('Falling forces'),
+        falling === 0
+          ? say('not verified')
+          : falling === steps.length
+            ? say('verified too')
+            : say('verified too, at {count} of {total} steps', { count: falling, total: steps.length }),
+      ],
     ],
     ranges: {
       caption: say('Forces over which each class holds.'),
