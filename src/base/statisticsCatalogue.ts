@@ -50,7 +50,7 @@ export const statisticsEntries = {
   'replicates-at-least': {
     severity: 'caution', about: 'method',
     message: '{symbols}: left out of {count} of the {total} tests ({tests}), which ended before their maximum force; their values are only at least so large.',
-    remedy: 'Test these until they break: the mean of the others may be too low or too high for them, and tells nothing of how they scatter.',
+    remedy: 'Test further pieces until they break; a mean without these tests is not that of all, and tells nothing of how all scatter.',
   },
   'group-off-the-mean': {
     severity: 'caution', about: 'method',

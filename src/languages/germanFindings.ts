@@ -1092,7 +1092,7 @@ export const germanFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'replicates-at-least': {
     message: '{symbols}: bei {count} der {total} Versuche ({tests}) weggelassen, die vor ihrer Höchstkraft endeten; ihre Werte sind nur mindestens so groß.',
-    remedy: 'Diese Proben bis zum Bruch prüfen: Der Mittelwert der anderen kann für sie zu klein oder zu groß sein und sagt nichts über ihre Streuung.',
+    remedy: 'Weitere Proben bis zum Bruch prüfen; ein Mittelwert ohne diese Versuche ist nicht der Mittelwert aller und sagt nichts über die Streuung aller.',
   },
   'group-off-the-mean': {
     message: 'Der Mittelwert der Gruppe {group} weicht ab: h = {h}, jenseits von {limit}.',

@@ -115,5 +115,8 @@ export const planPhrases = [
   'Loading',
   'time to full force',
   'force rate',
+  'time to yield',
+  'force rate up to yield',
+  'time to the strain at which to stop',
   'drive, at least',
 ] as const;

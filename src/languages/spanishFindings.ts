@@ -1092,7 +1092,7 @@ export const spanishFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'replicates-at-least': {
     message: '{symbols}: sin tomar de {count} de los {total} ensayos ({tests}), que terminaron antes de su fuerza máxima; sus valores son solo al menos así de grandes.',
-    remedy: 'Ensayar estas probetas hasta la rotura: la media de las demás puede ser demasiado baja o demasiado alta para ellas, y no dice nada de su dispersión.',
+    remedy: 'Ensayar otras probetas hasta la rotura; una media sin estos ensayos no es la de todos, y no dice nada de la dispersión de todos.',
   },
   'group-off-the-mean': {
     message: 'La media del grupo {group} está desviada: h = {h}, más allá de {limit}.',
