@@ -1092,7 +1092,7 @@ export const chineseFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'replicates-at-least': {
     message: '{symbols}：{total} 次试验中有 {count} 次（{tests}）未计入，这些试验在最大力之前结束，其值只是至少这么大。',
-    remedy: '应再将其他试样试验到断裂；不含这些试验的平均值不是全部试验的平均值，也不能说明全部的分散性。',
+    remedy: '应另取试样试验到断裂；不含这些试验的平均值不是全部试验的平均值，也不能说明全部试验的分散性。',
   },
   'group-off-the-mean': {
     message: '组 {group} 的平均值偏离：h = {h}，超出 {limit}。',

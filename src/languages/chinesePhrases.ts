@@ -657,9 +657,11 @@ export const chinesePhrases: Readonly<Record<SpokenPhrase, string>> = {
   'greatest depth to be expected': '预期最大深度',
   'speed of the ball': '球头速度',
   Loading: '加载',
-  'time to yield': '屈服前的时间',
   'time to full force': '达到全部试验力的时间',
   'force rate': '力的速率',
+  'time to yield': '达到屈服的时间',
+  'force rate up to yield': '屈服前力的速率',
+  'time to the strain at which to stop': '达到停止时应变的时间',
   'drive, at least': '驱动，至少',
   // terms
   'slope of the elastic part': '弹性段斜率',

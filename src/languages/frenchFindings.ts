@@ -1092,7 +1092,7 @@ export const frenchFindings: Readonly<Record<FindingCode, FindingWords>> = {
   },
   'replicates-at-least': {
     message: '{symbols} : non pris de {count} des {total} essais ({tests}), qui se sont terminés avant leur force maximale ; leurs valeurs ne sont qu’au moins aussi grandes.',
-    remedy: 'Rompre d’autres éprouvettes ; une moyenne sans ces essais n’est pas celle de tous, et ne dit rien de la dispersion de tous.',
+    remedy: 'Essayer d’autres éprouvettes jusqu’à la rupture ; une moyenne sans ces essais n’est pas celle de tous, et ne dit rien de la dispersion de tous.',
   },
   'group-off-the-mean': {
     message: 'La moyenne du groupe {group} est à l’écart : h = {h}, au-delà de {limit}.',

@@ -473,9 +473,11 @@ export const frenchPhrases: Readonly<Record<SpokenPhrase, string>> = {
   'greatest depth to be expected': 'profondeur maximale attendue',
   'speed of the ball': 'vitesse de la bille',
   Loading: 'Mise en charge',
-  'time to yield': 'durée jusqu’à l’écoulement',
   'time to full force': 'durée jusqu’à la pleine force',
   'force rate': 'vitesse de mise en charge',
+  'time to yield': 'durée jusqu’à l’écoulement',
+  'force rate up to yield': 'vitesse de mise en charge jusqu’à l’écoulement',
+  'time to the strain at which to stop': 'durée jusqu’à la déformation à laquelle arrêter',
   'drive, at least': 'commande, au moins',
   // tables
   'Replicate tests': 'Essais répétés',

@@ -473,9 +473,11 @@ export const germanPhrases: Readonly<Record<SpokenPhrase, string>> = {
   'greatest depth to be expected': 'größte zu erwartende Tiefe',
   'speed of the ball': 'Geschwindigkeit der Kugel',
   Loading: 'Belastung',
-  'time to yield': 'Zeit bis zum Fließen',
   'time to full force': 'Zeit bis zur vollen Kraft',
   'force rate': 'Kraftanstiegsrate',
+  'time to yield': 'Zeit bis zum Fließen',
+  'force rate up to yield': 'Kraftanstiegsrate bis zum Fließen',
+  'time to the strain at which to stop': 'Zeit bis zur Stauchung, bei der zu beenden ist',
   'drive, at least': 'Antrieb, mindestens',
   // tables
   'Replicate tests': 'Wiederholversuche',

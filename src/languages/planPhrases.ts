@@ -116,5 +116,7 @@ export const planPhrases = [
   'time to yield',
   'time to full force',
   'force rate',
+  'force rate up to yield',
+  'time to the strain at which to stop',
   'drive, at least',
 ] as const;

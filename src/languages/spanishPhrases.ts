@@ -657,9 +657,11 @@ export const spanishPhrases: Readonly<Record<SpokenPhrase, string>> = {
   'greatest depth to be expected': 'mayor profundidad esperable',
   'speed of the ball': 'velocidad de la bola',
   Loading: 'Carga',
-  'time to yield': 'tiempo hasta la fluencia',
   'time to full force': 'tiempo hasta la fuerza total',
   'force rate': 'velocidad de la fuerza',
+  'time to yield': 'tiempo hasta la fluencia',
+  'force rate up to yield': 'velocidad de la fuerza hasta la fluencia',
+  'time to the strain at which to stop': 'tiempo hasta la deformación a la que se detiene',
   'drive, at least': 'accionamiento, al menos',
   // terms
   'slope of the elastic part': 'pendiente del tramo elástico',

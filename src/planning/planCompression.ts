@@ -64,6 +64,10 @@ export interface CompressionPlan {
   readonly speed: number;
   /** Bringing the force on up to the yield of the strongest piece. */
   readonly loading: HandLoading;
+  /** Time from first force to the strain at which the test is stopped, at that speed throughout [s]. */
+  readonly duration: number;
+  /** Strokes or turns of the drive up to there; absent where the drive is not known. */
+  readonly driveNumber?: number | undefined;
   /** What to do where the strain is not reached. */
   readonly ifItStalls: readonly string[];
   /** Cautions of the test. */
@@ -86,14 +90,11 @@ function hardened(strain: number, [low, high]: UsualRange): number {
   return n > 0 ? ((Math.E * strain) / n) ** n : 1;
 }
 
-/**
- * Strain at which a piece no longer stays straight: elastic by Euler, π²/λ², where that comes before yield; else by the tangent modulus, ε exp(−3ε) = π² n / λ², with
- * the shape that it has by then, and not before yield.
- */
-function bucklingOf(slenderness: number, yieldStrain: number, exponent: number): number | undefined {
-  const euler = (Math.PI / slenderness) ** 2;
-  if (euler < yieldStrain) return euler;
-  const limit = euler * exponent;
+/** Strain at which a piece no longer stays straight: Euler's where that comes before yield; else by the tangent modulus, ε exp(−3ε) = π² n / λ², with the shape that it has by then. */
+function bucklingOf(slenderness: number, exponent: number, yieldStrain: number): number | undefined {
+  const elastic = (Math.PI / slenderness) ** 2;
+  if (elastic < yieldStrain) return elastic;
+  const limit = elastic * exponent;
   if (limit >= Math.exp(-1) / 3 || exponent <= 0) return undefined;
   return Math.max(yieldStrain, 1 - Math.exp(-findRoot((strain) => strain * Math.exp(-3 * strain) - limit, 0, 1 / 3)));
 }
@@ -102,11 +103,11 @@ function bucklingOf(slenderness: number, yieldStrain: number, exponent: number):
  * Plans a compression test: whether the frame brings the piece to a strain, whether the piece stays straight, how fast and how far.
  *
  * $$ F = \frac{S_0}{1 - e}\, R_m \left( \frac{\mathrm{e}\, \varepsilon}{n} \right)^n \left( 1 + \frac{\mu d}{3 h} \right), \qquad \varepsilon = -\ln(1 - e), \qquad
- * \varepsilon_b\, \mathrm{e}^{-3 \varepsilon_b} = \frac{\pi^2 n}{(k h_0 / i_0)^2}, \qquad v = \dot\varepsilon\, (h_0 + C_f E S_0) $$
+ * \varepsilon_b\, \mathrm{e}^{-3 \varepsilon_b} = \frac{\pi^2 n}{\lambda^2} \text{ or, below } \tfrac{R_p}{E},\ \varepsilon_b = \frac{\pi^2}{\lambda^2}, \qquad \lambda = \frac{k h_0}{i_0}, \qquad v = \dot\varepsilon\, (h_0 + C_f E S_0) $$
  *
  * @remarks
  * The flow stress is that of tension by Hollomon, with n from the uniform elongation, and never below the yield strength; a brittle metal is taken to bear four times its tensile strength. d and h are those at the end
- * (Siebel). Buckling by Euler before yield, by the tangent modulus (Engesser) at the lowest exponent after it, above 3 diameters. Friction makes the piece a barrel: lubricate the ends, and measure both diameters from 10 % on.
+ * (Siebel). Buckling above 3 diameters: at the strain π²/λ² of Euler where that lies below the lowest yield, else by the tangent modulus (Engesser) at the lowest exponent, not before yield. Friction makes the piece a barrel: lubricate the ends, and measure both diameters from 10 % on.
  *
  * @param input - `family` or `expected`, `section`, `height` [mm], `toStrain` [mm/mm], `endFactor`, `friction` [1], `strainRate` [1/s], `frame`.
  * @returns Plan with force, friction, buckling, travel, speed, loading, cautions, findings.
@@ -120,7 +121,7 @@ function bucklingOf(slenderness: number, yieldStrain: number, exponent: number):
  * plan.bucklingStrain; // => 0.03359
  * ```
  *
- * @see ASTM E9 (proportions, rate; from memory); Siebel; Engesser (1889). Checked in `test/planning/compressionPlan.test.ts`.
+ * @see ASTM E9 (proportions, rate; from memory); Siebel; Euler; Engesser (1889). Checked in `test/planning/compressionPlan.test.ts`.
  */
 export function planCompression(input: CompressionPlanInput): CompressionPlan {
   const from = 'planCompression';
@@ -149,16 +150,20 @@ export function planCompression(input: CompressionPlanInput): CompressionPlan {
   const ratio = height / width;
   const slenderness = secondMoment === undefined ? undefined : (endFactor * height) / Math.sqrt(secondMoment / area);
   const { leastRatio, bucklingRatio, mostRatio } = heightRatios;
-  const watched = ratio > bucklingRatio ? slenderness : undefined;
-  const bucklingStrain = watched === undefined ? undefined : bucklingOf(watched, yields[0] / modulus, material.ductile ? exponents[0] : 0);
+  const watched = ratio > bucklingRatio && material.ductile ? slenderness : undefined;
+  const bucklingStrain = watched === undefined ? undefined : bucklingOf(watched, exponents[0], yields[0] / modulus);
   if (ratio < leastRatio) findings.push(finding('piece-squat', { ratio, least: leastRatio }));
   if (ratio > mostRatio) findings.push(finding('piece-slender', { ratio, most: mostRatio }));
   if (bucklingStrain !== undefined && bucklingStrain < toStrain)
     findings.push(finding('planned-buckling', { ratio, strain: bucklingStrain, planned: toStrain }));
   const shortening = toStrain * height;
-  const travel = (frame.slack ?? 0) + (frame.compliance ?? 0) * greatest + shortening;
+  const underForce = (frame.compliance ?? 0) * greatest + shortening;
+  const travel = (frame.slack ?? 0) + underForce;
   findings.push(...strokeFindings(frame, travel, limits));
   const time = yields[1] / modulus / strainRate;
+  const speed = strainRate * (height + (frame.compliance ?? 0) * modulus * area);
+  const duration = underForce / speed;
+  const { driveNumber } = handLoading(frame, greatest, [duration, duration], shortening);
   return {
     planOf: 'compression',
     material,
@@ -172,8 +177,10 @@ export function planCompression(input: CompressionPlanInput): CompressionPlan {
     ...(bucklingStrain === undefined ? {} : { bucklingStrain }),
     shortening,
     travel,
-    speed: strainRate * (height + (frame.compliance ?? 0) * modulus * area),
+    speed,
     loading: handLoading(frame, yields[1] * area, [time, time], (yields[1] / modulus) * height),
+    duration,
+    ...(driveNumber === undefined ? {} : { driveNumber }),
     ifItStalls: ifItStalls(frame, 'take a smaller section'),
     cautions: cautionsFor('compression'),
     findings,

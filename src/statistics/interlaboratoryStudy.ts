@@ -47,6 +47,10 @@ function requireCell(group: StudyGroup, i: number): Cell {
 const verdictOf = ({ statistic, criticalValue5, criticalValue1 }: Omit<CochranTest, 'verdict'>): StudyVerdict =>
   statistic > criticalValue1 ? 'outlier' : statistic > criticalValue5 ? 'straggler' : 'none';
 
+/** The limit that a verdict rests on. */
+const limitOf = ({ verdict, criticalValue5, criticalValue1 }: CochranTest | GroupMeanTest): number =>
+  verdict === 'outlier' ? criticalValue1 : criticalValue5;
+
 /** Largest share of all squares against its own limit. */
 function cochranOf(cells: readonly Cell[], all: number, squares: number): CochranTest {
   const repeated = cells.filter(({ n }) => n > 1);
@@ -77,8 +81,8 @@ function grubbsOf(groups: readonly GroupConsistency[]): GroupMeanTest {
  * @remarks
  * With equal groups these are the formulas of ASTM E691; groups of unequal size go by ISO 5725-2. h counts from the plain mean of the
  * group means. The limits of k and C of unequal groups follow each group's own degrees of freedom ('t Lam, 2010). Grubbs's test looks at the means of all
- * groups, once; two that are off to one side may hide each other. A group that stands
- * out is named and kept: look for its cause (frame, length, unit, reading) first.
+ * groups, once; two that are off to one side may hide each other. The group that it names has no second finding by its h, and a caution where h passes
+ * its limit. A group that stands out is named and kept: look for its cause (frame, length, unit, reading) first.
  *
  * @param groups - At least 3 groups for an answer, one of them at least with repeated results.
  * @param options - Level of h and k.
@@ -144,25 +148,27 @@ export function interlaboratoryStudy(
   });
   const cochran = cochranOf(cells, all, squares);
   const grubbs = grubbsOf(consistency);
+  // G is |h| again: one fact, one finding
+  const byGrubbs = (name: string) => grubbs.verdict !== 'none' && grubbs.group === name;
   const findings = consistency.flatMap(({ name, h, k = 0, criticalK: kLimit = Infinity }) => [
-    ...(Math.abs(h) > hLimit ? [finding('group-off-the-mean', { group: name, h, limit: hLimit })] : []),
+    ...(Math.abs(h) > hLimit && !byGrubbs(name) ? [finding('group-off-the-mean', { group: name, h, limit: hLimit })] : []),
     ...(k > kLimit ? [finding('group-scatters', { group: name, k, limit: kLimit })] : []),
   ]);
-  const severity = (verdict: StudyVerdict) => ({ severity: verdict === 'outlier' ? 'caution' : 'note' }) as const;
+  const severity = (caution: boolean) => ({ severity: caution ? 'caution' : 'note' }) as const;
   if (cochran.verdict !== 'none')
     findings.push(
       finding(
         'group-variance-outlying',
-        { group: cochran.group, share: cochran.statistic, limit: cochran.criticalValue5, verdict: cochran.verdict },
-        severity(cochran.verdict),
+        { group: cochran.group, share: cochran.statistic, limit: limitOf(cochran), verdict: cochran.verdict },
+        severity(cochran.verdict === 'outlier'),
       ),
     );
   if (grubbs.verdict !== 'none')
     findings.push(
       finding(
         'group-mean-outlying',
-        { group: grubbs.group, statistic: grubbs.statistic, limit: grubbs.criticalValue5, verdict: grubbs.verdict },
-        severity(grubbs.verdict),
+        { group: grubbs.group, statistic: grubbs.statistic, limit: limitOf(grubbs), verdict: grubbs.verdict },
+        severity(grubbs.verdict === 'outlier' || grubbs.statistic > hLimit),
       ),
     );
   return success({

@@ -92,7 +92,11 @@ describe('ISO 5725-2, creosote oil: Grubbs on the means of the laboratories', ()
     // by hand: 10.6 is 0.525 above the mean of 10.075, and the squares sum to 0.42
     expect(grubbs.statistic).toBeCloseTo(0.525 / Math.sqrt(0.42 / 7), 9);
     expect(grubbs.verdict).toBe('straggler');
-    expect(findings.at(-1)).toMatchObject({ code: 'group-mean-outlying', severity: 'note', values: { group: '8' } });
+    expect(findings.at(-1)).toMatchObject({
+      code: 'group-mean-outlying',
+      severity: 'note',
+      values: { group: '8', limit: grubbs.criticalValue5 },
+    });
   });
 });
 

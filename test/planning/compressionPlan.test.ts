@@ -45,12 +45,22 @@ describe('compression', () => {
     expect(held / (stress * base.section.area * Math.exp(strain))).toBeCloseTo(1, 9);
     expect(codes(plan)).toEqual(['caution planned-buckling']);
     expect(codes(planCompression({ ...base, height: 24, toStrain: 0.02 }))).toEqual([]);
-    // E 70 GPa, d 6, h 48, k 2: λ = 2 · 48/1.5 = 64, π²/64² = 0.0024096, before the yield at 500/70 000 = 0.0071
-    const free = { modulus: 70_000, yieldStrength: 500, tensileStrength: 560, elongation: 0.1, exponent: 0.08 };
-    const post = planCompression({ ...base, expected: free, section: round({ diameter: 6 }), height: 48, endFactor: 2 });
-    expect(post.bucklingStrain).toBeCloseTo(0.0024096, 7);
     expect(planCompression({ ...base, height: 18 })).not.toHaveProperty('bucklingStrain');
     expect(planCompression({ ...base, height: 24, section: sectionFromArea({ area: 28 }) })).not.toHaveProperty('bucklingStrain');
+  });
+
+  test('a slender piece of high yield strength buckles before it, by the load of Euler', () => {
+    const strong = { modulus: 70_000, yieldStrength: 500, tensileStrength: 570, elongation: 0.1, exponent: 0.08 };
+    const plan = planCompression({ ...base, expected: strong, height: 48, endFactor: 2, toStrain: 0.005 });
+    // by hand: i = 1.5 mm, λ = 64, π² 70 000/64² = 168.7 MPa, far below 500
+    const load = eulerLoad({ modulus: 70_000, secondMoment: base.section.secondMoment!, length: 48, endFactor: 2 });
+    expect(load / base.section.area).toBeCloseTo(168.67, 2);
+    expect(plan.bucklingStrain).toBeCloseTo(load / base.section.area / 70_000, 12);
+    expect(plan.bucklingStrain).toBeCloseTo(0.0024096, 7);
+    expect(codes(plan)).toContain('caution planned-buckling');
+    // at 150 MPa it yields first, and by the little that it hardens does not stay straight
+    const weak = planCompression({ ...base, expected: { ...strong, yieldStrength: 150 }, height: 48, endFactor: 2 });
+    expect(weak.bucklingStrain).toBeCloseTo(150 / 70_000, 12);
   });
 
   test('proportions, stroke, capacity, a brittle metal', () => {
@@ -68,6 +78,18 @@ describe('compression', () => {
     const rate = 0.005 / 60;
     expect(plan.loading.time[0]).toBeCloseTo(250 / 210_000 / rate, 9);
     expect(plan.speed).toBeCloseTo(rate * 12 + 2e-5 * 210_000 * rate * base.section.area, 12);
+  });
+
+  test('the way to the strain at which to stop takes far longer: shortening over speed, and turns over the lead', () => {
+    const stiff = { capacity: 25_000, drive: { kind: 'screw', travelPerTurn: 0.5 } } as const;
+    const plan = planCompression({ ...base, height: 24, toStrain: 0.1, frame: stiff });
+    // 0.5 % a minute up to 10 %: 20 minutes; 2.4 mm by 0.5 mm a turn
+    expect(plan.duration).toBeCloseTo(20 * 60, 9);
+    expect(plan.driveNumber).toBeCloseTo(4.8, 12);
+    expect(plan.loading.driveNumber).toBeCloseTo(((250 / 210_000) * 24) / 0.5, 12);
+    const soft = planCompression({ ...base, height: 24 });
+    expect(soft.duration).toBeCloseTo((soft.travel - 0.5) / soft.speed, 9);
+    expect(soft).not.toHaveProperty('driveNumber');
   });
 
   test('refusals', () => {

@@ -390,7 +390,10 @@ test('refusals name the field', () => {
   expect(refused({ thresholds: { pressure: 2 } })).toBe('out-of-range thresholds.pressure');
   // a frame in kN, bar, µm/kN and cm³, a material in GPa and per cent
   expect(refused({}, { capacity: 25 })).toBe('out-of-range frame.capacity');
-  expect(refused({}, { reliefPressure: 250 })).toBe('out-of-range frame.reliefPressure');
+  for (const bar of [210, 250, 280]) expect(refused({}, { reliefPressure: bar })).toBe('out-of-range frame.reliefPressure');
+  for (const bar of [250, 400, 600]) expect(refused({}, { transmitterRange: bar })).toBe('out-of-range frame.transmitterRange');
+  // 1600 bar and 150 MPa are true values
+  expect(() => planTension({ ...base, frame: { ...frame, transmitterRange: 160, reliefPressure: 150 } })).not.toThrow();
   expect(refused({}, { compliance: 20 })).toBe('out-of-range frame.compliance');
   expect(refused({}, { oilVolume: 100 })).toBe('out-of-range frame.oilVolume');
   expect(refused({ family: 'structural-steel', expected: { modulus: [200, 210] } })).toBe('out-of-range expected.modulus');

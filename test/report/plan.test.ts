@@ -73,6 +73,9 @@ describe('summarisePlan', () => {
     expect(text(bending, 'span between the supports')).toBe('100 mm');
     expect(text(compression, 'height over diameter')).toBe('2');
     expect(text(compression, 'strain from which it may buckle')).toBeUndefined();
+    expect(text(compression, 'time to full force')).toBeUndefined();
+    for (const name of ['time to yield', 'time to the strain at which to stop']) expect(text(compression, name)).toMatch(/ s$/);
+    expect(text(compression, 'force rate up to yield')).toBeDefined();
     expect(text(cupping, 'speed of the ball')).toBe('5 to 20 mm/min');
     for (const one of [brinell, shear, bending, compression, cupping]) expect(text(one, 'drive, at least')).toMatch(/strokes$/);
   });

@@ -171,10 +171,19 @@ describe('interlaboratoryStudy', () => {
       [12, 12.1, 11.9],
     ];
     const study = required(interlaboratoryStudy(values.map((own, i) => ({ name: 'ABCDEF'[i], values: own }))));
-    expect(study.findings.map(({ code, values: { group } }) => [code, group])).toEqual([
-      ['group-off-the-mean', 'F'],
-      ['group-mean-outlying', 'F'],
-    ]);
+    expect(study.findings.map(({ code, values: { group } }) => [code, group])).toEqual([['group-mean-outlying', 'F']]);
+    // one finding of one fact, with the limit of 1 % that the verdict rests on
+    expect(study.findings[0]).toMatchObject({ severity: 'caution', values: { limit: study.grubbs.criticalValue1, verdict: 'outlier' } });
+    expect(study.grubbs.criticalValue1).toBeGreaterThan(study.grubbs.criticalValue5);
+    // groups that Grubbs does not name keep theirs
+    const two = required(
+      interlaboratoryStudy(
+        values.map((own, i) => ({ values: i === 0 ? own.map((x) => x - 2) : own })),
+        { alpha: 0.2 },
+      ),
+    );
+    expect(two.grubbs.verdict).toBe('none');
+    expect(two.findings.filter(({ code }) => code === 'group-off-the-mean').map(({ values: { group } }) => group)).toEqual(['1', '6']);
     expect(study.reproducibility).toBeGreaterThan(study.repeatability);
     expect(study.groups).toHaveLength(6);
     const calm = values.slice(0, 5).map((own, i) => own.map((x) => x + (i % 2) / 10));
@@ -184,6 +193,7 @@ describe('interlaboratoryStudy', () => {
       ['group-variance-outlying', 'caution'],
     ]);
     expect(wild.cochran).toMatchObject({ group: '6', verdict: 'outlier' });
+    expect(wild.findings[1]!.values['limit']).toBe(wild.cochran.criticalValue1);
   });
 
   test('a straggler by the test of Cochran is a note', () => {
@@ -192,7 +202,11 @@ describe('interlaboratoryStudy', () => {
     expect(study.cochran.verdict).toBe('straggler');
     // equal means have no h to speak of
     expect(study.groups.map(({ h }) => h)).toEqual([0, 0, 0, 0, 0]);
-    expect(study.findings.at(-1)).toMatchObject({ code: 'group-variance-outlying', severity: 'note' });
+    expect(study.findings.at(-1)).toMatchObject({
+      code: 'group-variance-outlying',
+      severity: 'note',
+      values: { limit: study.cochran.criticalValue5 },
+    });
   });
 
   test('wrong arguments', () => {

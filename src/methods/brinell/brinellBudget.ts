@@ -28,14 +28,28 @@ export interface BrinellDoubt {
   readonly readings: ArrayLike<number>;
   /** Step of the reading of a diameter [mm]; default exact. */
   readonly readingStep?: number | undefined;
-  /** A reference block of about that hardness; or `permissibleError`. */
+  /** A reference block of about that hardness, from two thirds of it to one and a half; or `permissibleError`. */
   readonly block?: BrinellBlock | undefined;
-  /** Largest error of the device either way [1], where it was verified and no block is at hand. */
+  /** Largest error of the device either way [1], above 0, where it was verified and no block is at hand. */
   readonly permissibleError?: number | undefined;
 }
 
-/** A device farther off on a block is not corrected but wrong, some five times what is permitted; or the block is another (common practice). */
-const FARTHEST_OFF = 0.1;
+/** A block further from the piece says little of the device there (common practice). */
+const NEAR = 1.5;
+/** A device that is off by more than this many permissible errors is to be mended, not corrected (common practice). */
+const TOO_FAR = 2;
+/** Usual permissible error at a hardness [1] (ISO 6506-2, from memory). */
+const permissibleAt = (hardness: number): number => (hardness <= 125 ? 0.03 : hardness <= 225 ? 0.025 : 0.02);
+
+/** Refuses a block that tells nothing of the device at the hardness of the piece. */
+function requireNearBlock(from: string, piece: number, block: number, found: number): void {
+  const short = (hardness: number) => `${Number(hardness.toPrecision(4))} HBW`;
+  const near = `must be from two thirds to one and a half of the ${short(piece)} of the piece: take another block`;
+  if (block > NEAR * piece || piece > NEAR * block) throw new InputError(from, 'doubt.block.hardness.value', 'out-of-range', near, block);
+  const most = TOO_FAR * permissibleAt(block);
+  const right = `must have a mean within ${100 * most} % of the ${short(block)} of the block, twice the permissible error: have the device mended`;
+  if (Math.abs(found - block) > most * block) throw new InputError(from, 'doubt.block.readings', 'out-of-range', right, found);
+}
 
 /** Hardness that a millimetre of diameter takes off, at a hardness [HBW/mm]. */
 function slopeAt(from: string, path: string, { force, ballDiameter: ball }: BrinellDoubt, hardness: number): number {
@@ -55,13 +69,14 @@ function slopeAt(from: string, path: string, { force, ballDiameter: ball }: Brin
  *
  * @remarks
  * Means by their scatter, s/√n, with their degrees of freedom. Where the error that the block shows is not to be corrected, its size adds to U: the annex of ISO 6506-1 calls the first way M1. Its way M2 adds the
- * permissible error to U as it is; here it is a limit like any other. Usual permissible errors are 3 % up to 125 HBW, 2.5 % up to 225, and 2 % above (ISO 6506-2, from memory).
+ * permissible error to U as it is; here it is a limit like any other. Usual permissible errors are 3 % up to 125 HBW, 2.5 % up to 225, and 2 % above (ISO 6506-2, from memory);
+ * a device that misses the block by more than twice that is refused, and so is a block whose hardness is far from that of the piece (both common practice).
  * Force, ball and reading one by one, the direct way, are an {@link uncertaintyBudget} of {@link brinellHardness}.
  *
- * @param doubt - `ballDiameter` [mm] and `force` [N] above 0; `readings` [HBW], 2 at least; `readingStep` [mm]; `block` or `permissibleError` [1], below 0.2.
+ * @param doubt - `ballDiameter` [mm] and `force` [N] above 0; `readings` [HBW], 2 at least; `readingStep` [mm]; `block` or `permissibleError` [1], above 0, at most 0.2.
  * @param options - Coverage.
  * @returns The budget of HBW.
- * @throws {@link InputError} `missing`, `wrong-type`, `not-finite`, `not-positive`, `out-of-range` (also readings on a block that are more than 10 % off), `too-few`, `unknown-option`; `ambiguous` for a block beside
+ * @throws {@link InputError} `missing`, `wrong-type`, `not-finite`, `not-positive`, `out-of-range`, `too-few`, `unknown-option`; `ambiguous` for a block beside
  * a permissible error.
  *
  * @example
@@ -80,7 +95,8 @@ export function brinellBudget(doubt: BrinellDoubt, options: CoverageOptions = {}
   requirePositive(from, 'doubt.ballDiameter', doubt.ballDiameter);
   requirePositive(from, 'doubt.force', doubt.force);
   const { block, permissibleError } = doubt;
-  const limit = requireBetween(from, 'doubt.permissibleError', permissibleError ?? 0, 0, 0.2);
+  if (permissibleError !== undefined)
+    requireBetween(from, 'doubt.permissibleError', requirePositive(from, 'doubt.permissibleError', permissibleError), 0, 0.2);
   const step = doubt.readingStep === undefined ? 0 : requireNonNegative(from, 'doubt.readingStep', doubt.readingStep);
 
   /** Mean of indentations, and what a step of the reading leaves open of it. */
@@ -93,23 +109,23 @@ export function brinellBudget(doubt: BrinellDoubt, options: CoverageOptions = {}
       slope: slopeAt(from, path, doubt, mean.value),
     };
   };
-  if (block === undefined && permissibleError === undefined)
-    throw new InputError(
-      from,
-      'doubt.block',
-      'missing',
-      'must be given, or permissibleError: scatter alone says nothing of the device',
-      block,
-    );
   const piece = measured('doubt.readings', 'piece', doubt.readings);
   const own = { ...options, symbol: 'HBW', unit: 'HBW' } as const;
   if (block === undefined) {
-    const device =
-      limit > 0 ? [requireInput(from, 'doubt.permissibleError', 'device', { value: 1, uncertainty: { halfWidth: limit }, unit: '1' })] : [];
+    if (permissibleError === undefined)
+      throw new InputError(
+        from,
+        'doubt.permissibleError',
+        'missing',
+        'must be given, or a block: readings tell nothing of the device',
+        undefined,
+      );
+    const error = { value: 1, uncertainty: { halfWidth: permissibleError }, unit: '1' };
+    const device = requireInput(from, 'doubt.permissibleError', 'device', error);
     return budgetOf(
       from,
       ({ piece: mean = 0, pieceDiameter = 0, device: scale = 1 }) => scale * (mean + piece.slope * pieceDiameter),
-      [...piece.inputs, ...device],
+      [...piece.inputs, device],
       own,
     );
   }
@@ -119,17 +135,9 @@ export function brinellBudget(doubt: BrinellDoubt, options: CoverageOptions = {}
   requirePositive(from, `${path}.value`, stated.value);
   const certified = { ...positiveInput(from, path, stated), unit: 'HBW' };
   const onBlock = measured('doubt.block.readings', 'onBlock', block.readings);
-  const shown = onBlock.inputs[0]!.value;
-  if (Math.abs(shown / stated.value - 1) > FARTHEST_OFF)
-    throw new InputError(
-      from,
-      'doubt.block.readings',
-      'out-of-range',
-      `must be within ${100 * FARTHEST_OFF} % of its hardness: else the device or the block is wrong`,
-      shown,
-    );
   if (permissibleError !== undefined)
     throw new InputError(from, 'doubt.permissibleError', 'ambiguous', 'must not be given beside a block', permissibleError);
+  requireNearBlock(from, piece.inputs[0]!.value, certified.value, onBlock.inputs[0]!.value);
   return budgetOf(
     from,
     ({ piece: mean = 0, pieceDiameter = 0, block: certifiedHardness = 0, onBlock: found = 0, onBlockDiameter = 0 }) =>

@@ -46,12 +46,23 @@ const cuppingRows = (plan: CuppingPlan, { under, one, span }: RowMaker): PlanRow
     one('travel needed', plan.travel, 'mm', 3),
     span('speed of the ball', plan.speed, SPEED, 3),
   ]);
-const loadingRows = (plan: Exclude<TestPlan, TensionPlan>, { under, one, span }: RowMaker, { say }: Presentation): PlanRow[] =>
-  under('Loading', [
-    span(plan.planOf === 'compression' ? 'time to yield' : 'time to full force', plan.loading.time, 's', 3),
-    span('force rate', plan.loading.forceRate, FORCE_RATE),
-    one('drive, at least', plan.loading.driveNumber, say(plan.frame.drive?.kind === 'pump' ? 'strokes' : 'turns'), 2),
+const loadingRows = (plan: Exclude<TestPlan, TensionPlan>, { under, one, span }: RowMaker, { say }: Presentation): PlanRow[] => {
+  const { time, forceRate, driveNumber } = plan.loading;
+  const drive = say(plan.frame.drive?.kind === 'pump' ? 'strokes' : 'turns');
+  // compression goes on far beyond yield, and the rate holds up to there alone
+  if (plan.planOf === 'compression')
+    return under('Loading', [
+      span('time to yield', time, 's', 3),
+      span('force rate up to yield', forceRate, FORCE_RATE),
+      one('time to the strain at which to stop', plan.duration, 's', 3),
+      one('drive, at least', plan.driveNumber, drive, 2),
+    ]);
+  return under('Loading', [
+    span('time to full force', time, 's', 3),
+    span('force rate', forceRate, FORCE_RATE),
+    one('drive, at least', driveNumber, drive, 2),
   ]);
+};
 
 /**
  * A plan as rows of a table, in the units of the workshop: kN, bar, mm a minute, J.
