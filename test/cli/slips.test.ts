@@ -17,8 +17,8 @@ const said = async (call: string): Promise<string> => {
 describe('a plan in another unit', () => {
   const frame = 'plan --family structural-steel --round 5 --capacity 25000 --bore 40 --rod 20';
   test.each([
-    [`${frame} --relief-pressure 250`, '--relief-pressure must be in MPa, at most 100 (250 bar is 25), got 250'],
-    [`${frame} --transmitter-range 250`, '--transmitter-range must be in MPa, at most 100 (250 bar is 25), got 250'],
+    [`${frame} --relief-pressure 250`, '--relief-pressure must be in MPa, at most 200 (250 bar is 25), got 250'],
+    [`${frame} --transmitter-range 250`, '--transmitter-range must be in MPa, below 250 (250 bar is 25), got 250'],
     [`${frame} --frame-compliance 20`, '--frame-compliance must be in mm/N, at most 0.01 (20 µm/kN is 0.00002), got 20'],
     [`${frame} --oil-volume 100`, '--oil-volume must be in mm³, of 1000 or more (100 cm³ is 100000), got 100'],
     ['plan --family structural-steel --round 5 --capacity 25', '--capacity must be in N, of 100 or more (25 kN is 25000), got 25'],
