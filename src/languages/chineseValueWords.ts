@@ -64,6 +64,7 @@ export const chineseValueWords: Readonly<Record<FindingValueWord, string>> = {
   'of the lowest strength': '对应最低强度',
   'of the test': '本试验的试验力',
   'of the weakest pin': '对应最弱的销',
+  'of the weakest sheet': '对应最弱的薄板',
   'the lowest verified force': '经检验的最小力',
   '{share} % of the capacity': '额定最大力的 {share} %',
   'relief valve': '溢流阀',

@@ -65,6 +65,7 @@ export const findingValueWords = [
   'of the lowest strength',
   'of the test',
   'of the weakest pin',
+  'of the weakest sheet',
   'the lowest verified force',
   '{share} % of the capacity',
   'relief valve',

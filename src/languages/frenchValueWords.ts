@@ -66,6 +66,7 @@ export const frenchValueWords: Readonly<Record<FindingValueWord, string>> = {
   'of the lowest strength': 'à la plus basse résistance',
   'of the test': 'force d’essai',
   'of the weakest pin': 'pour la goupille la plus faible',
+  'of the weakest sheet': 'pour la tôle la plus faible',
   'the lowest verified force': 'plus petite force vérifiée',
   '{share} % of the capacity': '{share} % de la capacité',
   'relief valve': 'limiteur de pression',

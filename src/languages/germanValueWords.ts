@@ -68,6 +68,7 @@ export const germanValueWords: Readonly<Record<FindingValueWord, string>> = {
   'of the lowest strength': 'bei der niedrigsten Festigkeit',
   'of the test': 'Prüfkraft',
   'of the weakest pin': 'beim schwächsten Stift',
+  'of the weakest sheet': 'beim schwächsten Blech',
   'the lowest verified force': 'niedrigste überprüfte Kraft',
   '{share} % of the capacity': '{share} % der Nennkraft',
   'relief valve': 'Druckbegrenzungsventil',

@@ -659,7 +659,7 @@ export const spanishPhrases: Readonly<Record<SpokenPhrase, string>> = {
   Loading: 'Carga',
   'time to full force': 'tiempo hasta la fuerza total',
   'force rate': 'velocidad de la fuerza',
-  'time to yield': 'tiempo hasta la fluencia',
+  'time to yield': 'tiempo hasta la cedencia',
   'force rate up to yield': 'velocidad de la fuerza hasta la fluencia',
   'time to the strain at which to stop': 'tiempo hasta la deformación a la que se detiene',
   'drive, at least': 'accionamiento, al menos',

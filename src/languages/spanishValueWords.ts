@@ -66,6 +66,7 @@ export const spanishValueWords: Readonly<Record<FindingValueWord, string>> = {
   'of the lowest strength': 'la de la resistencia más baja',
   'of the test': 'la del ensayo',
   'of the weakest pin': 'la del pasador más débil',
+  'of the weakest sheet': 'la de la chapa más débil',
   'the lowest verified force': 'la menor fuerza verificada',
   '{share} % of the capacity': 'el {share} % de la capacidad',
   'relief valve': 'válvula limitadora de presión',

@@ -79,7 +79,8 @@ export function tensionKernel(input: TensionInput, settings: TensionSettings): T
   const top = highest < n ? highest : maximumIndex(stress);
   const { line, filletSlope, shift } = lineOf(curve, top, input, settings.window);
 
-  const { fracture: found, end: lastOfTest } = fractureOf(curve, input, highest);
+  const found = fractureOf(curve, input, highest);
+  const lastOfTest = found.end;
   const end = Math.min(lastOfTest, n);
   const slope = line.ok ? line.slope : undefined;
   // what lies before the line is in its origin
@@ -103,7 +104,7 @@ export function tensionKernel(input: TensionInput, settings: TensionSettings): T
   // with a yield point the maximum that counts lies in the hardening range, also where the extensometer ends before it; without one it is that of the level
   const hardening = (yielding?.ok === true ? yielding.hardeningStart : undefined) ?? 0;
   const counted = (yielding?.ok === true ? yielding.levelStart : undefined) ?? hardening;
-  const reached = whatWasReached(curve, input, { yielding, fracture: found, end: lastOfTest });
+  const reached = whatWasReached(curve, input, yielding, found);
   const level = reached === 'before-hardening' || reached === 'no-hardening';
   const maximumSample = highest < counted ? maximumIndex(input.stress, counted, lastOfTest) : highest;
   const maximum = maximumSample < n && reached === 'maximum' ? plateauOf(curve, maximumSample, input.resolution, end) : undefined;
@@ -123,7 +124,7 @@ export function tensionKernel(input: TensionInput, settings: TensionSettings): T
   const slip = slips[0];
   const unslipped = slip && upTo(strain[slip.at]!);
   const hardens = maximumSample < n && !level && !(slip && slip.at < maximumSample);
-  const fracture = shownFracture(found, reached);
+  const fracture = shownFracture(found.fracture, reached);
   return {
     line,
     shift,

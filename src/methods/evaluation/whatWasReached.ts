@@ -1,7 +1,7 @@
 import { failure, type StressStrainCurve } from '../../base/index.js';
 import { maximumIndex } from '../../numeric/index.js';
 import { endsRising } from '../common/endOfTest.js';
-import { brokeAtEnd } from './brokeAtEnd.js';
+import type { FoundFracture } from './fractureOf.js';
 import type { TensionInput, TensionNumbers } from '../loading/TensionNumbers.js';
 
 /**
@@ -16,8 +16,9 @@ import type { TensionInput, TensionNumbers } from '../loading/TensionNumbers.js'
  */
 export function whatWasReached(
   { strain }: StressStrainCurve,
-  { stress, pauses, measured }: Pick<TensionInput, 'stress' | 'pauses' | 'measured'>,
-  { yielding, fracture, end }: Pick<TensionNumbers, 'yielding' | 'fracture' | 'end'>,
+  { stress, pauses }: Pick<TensionInput, 'stress' | 'pauses'>,
+  yielding: TensionNumbers['yielding'],
+  { fracture, end, brittle }: FoundFracture,
 ): TensionNumbers['reached'] {
   const broke = fracture.ok ? fracture.how !== 'end-of-record' : fracture.reason === 'extension-ends';
   // the force may go on where the strain has ended
@@ -27,8 +28,7 @@ export function whatWasReached(
     yielding.hardeningStart !== undefined ||
     (!seen && stress[maximumIndex(stress, strain.length, end)]! > yielding.upper.stress);
   if (!hardened) return yielding.ends === 'fall' || (broke && seen) ? 'no-hardening' : 'before-hardening';
-  const brokeBrittle = (fracture.ok || fracture.reason !== 'unloaded') && brokeAtEnd(measured, strain[strain.length - 1]!);
-  const rises = endsRising({ along: strain, force: stress, end, pauses, broke: broke || brokeBrittle });
+  const rises = endsRising({ along: strain, force: stress, end, pauses, broke: broke || brittle });
   return rises ? 'still-rising' : 'maximum';
 }
 
